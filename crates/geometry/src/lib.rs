@@ -1,0 +1,27 @@
+//! Roof geometry: planes in space, each face's own true-size frame, edges and their kinds.
+//!
+//! This crate knows no solar, no file and no screen. Lengths are metres, angles radians unless a name says
+//! degrees, plan coordinates are x east and y north, heights are z up, all `f64`.
+//!
+//! - [`Length`], [`Pitch`], [`Azimuth`]: numbers that carry their meaning, typed and shown as a person writes them
+//! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
+//! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
+//! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
+
+mod azimuth;
+mod length;
+mod pitch;
+mod plane;
+mod polygon;
+mod rect;
+mod roof;
+
+pub use azimuth::Azimuth;
+pub use length::{Length, LengthError, Units};
+pub use pitch::{Pitch, PitchError};
+pub use plane::{Plane, PlaneError};
+pub use polygon::{Defect, Polygon, distance_to_segment, nearest_on_segment, signed_area};
+pub use rect::Rect;
+pub use roof::{EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, Tolerances};
+
+pub use glam::{DVec2, DVec3, dvec2, dvec3};

@@ -1,0 +1,183 @@
+use schemars::{JsonSchema, Schema, SchemaGenerator};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use std::borrow::Cow;
+use std::fmt;
+
+/// The steepness of a face: rise over run, never negative, less than 1000.
+///
+/// Roofers say it as rise in 12 of run. In a data file it is the text `"6:12"`.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Pitch(f64);
+
+/// Why a pitch could not be taken.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum PitchError {
+    /// The text is no pitch.
+    #[error("can't read {0:?} as a pitch: type one such as 6:12, 6/12, 26.6° or 50%")]
+    Unreadable(String),
+    /// A plane has no such slope.
+    #[error("a pitch of {0} in 12 can't be a roof face: it must be 0 or more and short of vertical")]
+    OutOfRange(f64),
+}
+
+impl Pitch {
+    /// A level face.
+    pub const FLAT: Self = Self(0.0);
+
+    /// From a rise in 12 of run.
+    ///
+    /// # Errors
+    /// [`PitchError::OutOfRange`] below 0, at vertical, or for what is no number.
+    pub fn from_rise_in_12(rise: f64) -> Result<Self, PitchError> {
+        Self::from_slope(rise / 12.0)
+    }
+
+    /// From rise over run.
+    ///
+    /// # Errors
+    /// [`PitchError::OutOfRange`] below 0, at vertical, or for what is no number.
+    pub fn from_slope(slope: f64) -> Result<Self, PitchError> {
+        if (0.0..1000.0).contains(&slope) {
+            Ok(Self(slope))
+        } else {
+            Err(PitchError::OutOfRange(slope * 12.0))
+        }
+    }
+
+    /// From an angle above level, in degrees.
+    ///
+    /// # Errors
+    /// [`PitchError::OutOfRange`] outside 0° to short of 90°.
+    pub fn from_degrees(degrees: f64) -> Result<Self, PitchError> {
+        if !(0.0..90.0).contains(&degrees) {
+            return Err(PitchError::OutOfRange(degrees.to_radians().tan() * 12.0));
+        }
+        Self::from_slope(degrees.to_radians().tan())
+    }
+
+    /// Rise over run.
+    pub fn slope(self) -> f64 {
+        self.0
+    }
+    /// Rise in 12 of run.
+    pub fn rise_in_12(self) -> f64 {
+        self.0 * 12.0
+    }
+    /// The angle above level, in radians.
+    pub fn radians(self) -> f64 {
+        self.0.atan()
+    }
+    /// The angle above level, in degrees.
+    pub fn degrees(self) -> f64 {
+        self.radians().to_degrees()
+    }
+    /// Length on the slope for a length of 1 in plan, straight up it: √(1 + slope²).
+    pub fn slope_factor(self) -> f64 {
+        self.0.hypot(1.0)
+    }
+    /// Length of a hip or valley for a *common* run of 1, between two faces of this pitch at a square
+    /// corner: √(2 + slope²).
+    pub fn hip_valley_factor(self) -> f64 {
+        (2.0 + self.0 * self.0).sqrt()
+    }
+
+    /// Reads `6:12`, `6/12`, `6 in 12`, a bare `6` (in 12), `26.6°`, `26.6 deg` or `50%`.
+    ///
+    /// # Errors
+    /// [`PitchError`] shows forms that can be read.
+    pub fn parse(text: &str) -> Result<Self, PitchError> {
+        let bad = || PitchError::Unreadable(text.to_owned());
+        let number = |piece: &str| piece.trim().parse::<f64>().map_err(|_| bad());
+        let clean = text.trim().to_ascii_lowercase().replace(" in ", ":");
+        if let Some(degrees) = clean.strip_suffix('°').or_else(|| clean.strip_suffix("deg")) {
+            return Self::from_degrees(number(degrees)?);
+        }
+        if let Some(percent) = clean.strip_suffix('%') {
+            return Self::from_slope(number(percent)? / 100.0);
+        }
+        if let Some(slope) = clean.strip_suffix("rise/run") {
+            return Self::from_slope(number(slope)?);
+        }
+        match clean.split_once([':', '/']) {
+            Some((rise, run)) => {
+                let run = number(run)?;
+                if run > 0.0 { Self::from_slope(number(rise)? / run) } else { Err(bad()) }
+            }
+            None => Self::from_rise_in_12(number(&clean)?),
+        }
+    }
+
+    /// As a data file has it; reads back as exactly this `f64`.
+    pub fn to_data(self) -> String {
+        let rise = (self.rise_in_12() * 1000.0).round() / 1000.0;
+        let text = format!("{rise}:12");
+        if Self::parse(&text).is_ok_and(|back| back == self) { text } else { format!("{} rise/run", self.0) }
+    }
+}
+
+impl fmt::Display for Pitch {
+    /// `6:12`, to the nearest hundredth of a rise.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}:12", (self.rise_in_12() * 100.0).round() / 100.0)
+    }
+}
+
+impl Serialize for Pitch {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.to_data())
+    }
+}
+
+impl<'de> Deserialize<'de> for Pitch {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Text;
+        impl serde::de::Visitor<'_> for Text {
+            type Value = Pitch;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("a pitch as a text, such as \"6:12\"")
+            }
+            fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Pitch, E> {
+                Pitch::parse(text).map_err(E::custom)
+            }
+        }
+        deserializer.deserialize_str(Text)
+    }
+}
+
+impl JsonSchema for Pitch {
+    fn schema_name() -> Cow<'static, str> {
+        "Pitch".into()
+    }
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        schemars::json_schema!({
+            "type": "string",
+            "description": "Rise over run: \"6:12\", \"26.6°\", \"50%\" or \"0.5 rise/run\"."
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn reads_every_form() {
+        for text in ["6:12", "6/12", " 6 in 12 ", "6", "50%", "50 %", "0.5 rise/run", "3:6"] {
+            assert_eq!(Pitch::parse(text).unwrap().slope(), 0.5, "{text}");
+        }
+        assert!((Pitch::parse("45°").unwrap().slope() - 1.0).abs() < 1e-12);
+        for text in ["", "x", "-1:12", "90°", "6:0", "nan", "inf:12", "6:12:4"] {
+            assert!(Pitch::parse(text).is_err(), "{text} was taken");
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn data_reads_back_to_the_bit(slope in 0.0..20.0f64) {
+            let pitch = Pitch::from_slope(slope).unwrap();
+            let text = serde_json::to_string(&pitch).unwrap();
+            prop_assert_eq!(serde_json::from_str::<Pitch>(&text).unwrap(), pitch);
+        }
+    }
+}
