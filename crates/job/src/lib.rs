@@ -1,1 +1,40 @@
-//! TODO
+//! The job: everything that a person decided or measured, and nothing that can be worked out from it.
+//!
+//! - [`Job`] and its parts: faces as drawn, penetrations, blocks, waivers
+//! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it
+//! - [`Edit`], [`apply`]: the only way from one job to the next
+//! - [`History`]: undo as earlier jobs; a gesture is one step
+//! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
+//!
+//! This crate does no geometry beyond turning a drawn face into its [`Plane`](chalkcourse_geometry::Plane),
+//! judges nothing, and knows no screen.
+
+mod block;
+mod data;
+mod edit;
+mod face;
+mod file;
+mod history;
+mod job;
+mod kit;
+mod penetration;
+mod prices;
+mod rule_book;
+
+pub use block::{Block, Cell, Orientation, RowShift};
+pub use data::{builtin_kit, builtin_prices, builtin_rule_book, load_kit, load_prices, load_rule_book};
+pub use edit::{Edit, EditError, apply};
+pub use face::{Courses, Face, Overrule};
+pub use file::{
+    FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, load, previous_path, save,
+    write_atomically,
+};
+pub use history::History;
+pub use job::{BlockId, FaceId, Job, PenetrationId, Site, Waiver};
+pub use kit::{
+    Amount, Clearances, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, Package, Part, RevealRange,
+    Term, Unit,
+};
+pub use penetration::{Penetration, PenetrationKind, Shape};
+pub use prices::{Price, PriceList};
+pub use rule_book::{Limit, RuleBook};

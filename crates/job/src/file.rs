@@ -1,0 +1,366 @@
+use crate::data::DataFile;
+use crate::{Job, edit};
+use schemars::Schema;
+use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+use std::fs;
+use std::io::{self, Read, Write};
+use std::path::{Path, PathBuf};
+
+/// The format name in a job file.
+pub const JOB_FORMAT: &str = "chalkcourse-job";
+/// The version of the job format that this program writes.
+pub const JOB_VERSION: u32 = 1;
+
+/// No job of a house comes near this; a larger file is something else.
+const MOST_BYTES: u64 = 64 << 20;
+
+/// What went wrong with a file: which one, where in it, and what to do.
+#[derive(Debug, thiserror::Error)]
+pub enum FileError {
+    /// The system would not read or write it.
+    #[error("{path}: {error}; check that the path is right and that you may {doing} it", path = path.display())]
+    System {
+        /// The file.
+        path: PathBuf,
+        /// "read" or "write".
+        doing: &'static str,
+        /// What the system said.
+        error: io::Error,
+    },
+    /// It is larger than a job can be.
+    #[error("{path}: this file is larger than {} MB and can't be a {format} file", MOST_BYTES >> 20, path = path.display())]
+    TooLarge {
+        /// The file.
+        path: PathBuf,
+        /// What was expected.
+        format: String,
+    },
+    /// It is no JSON, or not of the shape expected.
+    #[error("{path}, line {line}, column {column}, field {field}: {wrong}", path = path.display())]
+    Malformed {
+        /// The file.
+        path: PathBuf,
+        /// From 1.
+        line: usize,
+        /// From 1.
+        column: usize,
+        /// The field, as a path of names and numbers; "." for the whole.
+        field: String,
+        /// What is wrong and what was expected.
+        wrong: String,
+    },
+    /// It is JSON of another kind.
+    #[error("{path}: this is a {found:?} file; expected the format {expected:?}", path = path.display())]
+    OtherFormat {
+        /// The file.
+        path: PathBuf,
+        /// The format that it names.
+        found: String,
+        /// The format wanted.
+        expected: String,
+    },
+    /// It was written by a newer program.
+    #[error(
+        "{path}: this file is version {found} of its format; this program reads up to version {known}. Open it with a newer \
+         program: reading it here could lose what the newer one wrote",
+        path = path.display()
+    )]
+    Newer {
+        /// The file.
+        path: PathBuf,
+        /// Its version.
+        found: u32,
+        /// The newest version that can be read.
+        known: u32,
+    },
+    /// The shape is right, but what it says makes no sense.
+    #[error("{path}: {wrong}", path = path.display())]
+    Wrong {
+        /// The file.
+        path: PathBuf,
+        /// What, where, and what was expected.
+        wrong: String,
+    },
+}
+
+impl FileError {
+    pub(crate) fn wrong(path: &Path, wrong: impl Into<String>) -> Self {
+        Self::Wrong { path: path.to_owned(), wrong: wrong.into() }
+    }
+
+    fn system(path: &Path, doing: &'static str, error: io::Error) -> Self {
+        Self::System { path: path.to_owned(), doing, error }
+    }
+}
+
+/// Reads a job file.
+///
+/// # Errors
+/// [`FileError`] names the file, the line or field, and what was expected.
+pub fn load(path: &Path) -> Result<Job, FileError> {
+    let text = read_text(path, JOB_FORMAT)?;
+    job_from_text(&text, path)
+}
+
+/// Reads a job from the text of a job file; `path` is for the words of an error alone.
+///
+/// # Errors
+/// [`FileError`] names the line or field and what was expected.
+pub fn job_from_text(text: &str, path: &Path) -> Result<Job, FileError> {
+    let job: Job = data_from_text(text, path, JOB_FORMAT)?;
+    check_job(&job).map_err(|wrong| FileError::wrong(path, wrong))?;
+    Ok(job)
+}
+
+/// The text of a job file.
+///
+/// # Errors
+/// [`FileError::Wrong`] for a job that JSON can't hold: a number in it is not finite.
+pub fn job_to_text(job: &Job) -> Result<String, FileError> {
+    #[derive(Serialize)]
+    struct Out<'a> {
+        format: &'a str,
+        version: u32,
+        data: &'a Job,
+    }
+    let out = Out { format: JOB_FORMAT, version: JOB_VERSION, data: job };
+    let mut text = serde_json::to_string_pretty(&out)
+        .map_err(|error| FileError::wrong(Path::new("the job"), error.to_string()))?;
+    text.push('\n');
+    Ok(text)
+}
+
+/// Writes a job file so that a crash at any moment leaves the old one or the new one, whole, and keeps the file
+/// that was there as [`previous_path`].
+///
+/// # Errors
+/// [`FileError::System`]; what was there is still there.
+pub fn save(job: &Job, path: &Path) -> Result<(), FileError> {
+    let text = job_to_text(job)?;
+    if path.exists() {
+        let previous = previous_path(path);
+        let old = fs::read(path).map_err(|error| FileError::system(path, "read", error))?;
+        // A save that changes nothing must not push the real previous version out.
+        if old == text.as_bytes() {
+            return Ok(());
+        }
+        write_atomically(&previous, &old)?;
+    }
+    write_atomically(path, text.as_bytes())
+}
+
+/// Where [`save`] keeps the version before: `porch.chalk.json` → `porch.chalk.json.previous`.
+pub fn previous_path(path: &Path) -> PathBuf {
+    let mut name = path.file_name().unwrap_or_default().to_owned();
+    name.push(".previous");
+    path.with_file_name(name)
+}
+
+/// Writes a whole file or none of it: a temporary file beside it, synced to the disk, then renamed over it.
+///
+/// # Errors
+/// [`FileError::System`]; what was there is still there.
+pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
+    let attempt = || -> io::Result<()> {
+        let folder = match path.parent() {
+            Some(parent) if !parent.as_os_str().is_empty() => parent,
+            _ => Path::new("."),
+        };
+        let mut file = tempfile::Builder::new().prefix(".saving-").tempfile_in(folder)?;
+        file.write_all(bytes)?;
+        file.as_file().sync_all()?;
+        #[cfg(unix)]
+        {
+            use std::os::unix::fs::PermissionsExt;
+            // A temporary file is private; a job is as readable as the file that it replaces, or as usual.
+            let mode = fs::metadata(path).map_or(0o644, |there| there.permissions().mode());
+            file.as_file().set_permissions(fs::Permissions::from_mode(mode))?;
+        }
+        file.persist(path).map_err(|error| error.error)?;
+        #[cfg(unix)]
+        fs::File::open(folder)?.sync_all()?;
+        Ok(())
+    };
+    attempt().map_err(|error| FileError::system(path, "write", error))
+}
+
+/// The JSON Schema (2020-12) of a job file.
+pub fn job_schema() -> Schema {
+    let mut schema = schemars::schema_for!(DataFile<Job>);
+    schema.insert("title".to_owned(), JOB_FORMAT.into());
+    schema
+}
+
+pub(crate) fn load_data<T: DeserializeOwned>(path: &Path, format: &str) -> Result<T, FileError> {
+    data_from_text(&read_text(path, format)?, path, format)
+}
+
+fn read_text(path: &Path, format: &str) -> Result<String, FileError> {
+    let read = |path: &Path| -> io::Result<Option<String>> {
+        let mut text = String::new();
+        // The length that the system tells may be wrong (a pipe, a device), so the reader is bounded.
+        fs::File::open(path)?.take(MOST_BYTES + 1).read_to_string(&mut text)?;
+        Ok((text.len() as u64 <= MOST_BYTES).then_some(text))
+    };
+    match read(path) {
+        Ok(Some(text)) => Ok(text),
+        Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.to_owned() }),
+        Err(error) => Err(FileError::system(path, "read", error)),
+    }
+}
+
+/// Reads a file's text in two looks: first which format and version it is, then what it holds. A newer version is
+/// refused before its fields are looked at.
+pub(crate) fn data_from_text<T: DeserializeOwned>(
+    text: &str,
+    path: &Path,
+    format: &str,
+) -> Result<T, FileError> {
+    #[derive(Deserialize)]
+    struct Label {
+        format: String,
+        version: u32,
+    }
+    let label: Label = parse(text, path)?;
+    if label.format != format {
+        return Err(FileError::OtherFormat {
+            path: path.to_owned(),
+            found: label.format,
+            expected: format.to_owned(),
+        });
+    }
+    if label.version > JOB_VERSION || label.version == 0 {
+        return Err(FileError::Newer { path: path.to_owned(), found: label.version, known: JOB_VERSION });
+    }
+    Ok(parse::<DataFile<T>>(text, path)?.data)
+}
+
+fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
+    let mut deserializer = serde_json::Deserializer::from_str(text);
+    let malformed = |field: String, error: &serde_json::Error| FileError::Malformed {
+        path: path.to_owned(),
+        line: error.line(),
+        column: error.column(),
+        field,
+        wrong: without_place(error),
+    };
+    let value = serde_path_to_error::deserialize(&mut deserializer)
+        .map_err(|error| malformed(error.path().to_string(), error.inner()))?;
+    deserializer.end().map_err(|error| malformed(".".to_owned(), &error))?;
+    Ok(value)
+}
+
+/// serde_json puts the place behind its words; [`FileError`] has it in front.
+fn without_place(error: &serde_json::Error) -> String {
+    let words = error.to_string();
+    match words.rfind(" at line ") {
+        Some(at) => words[..at].to_owned(),
+        None => words,
+    }
+}
+
+/// What a job must hold beyond the shape of its file.
+fn check_job(job: &Job) -> Result<(), String> {
+    job.kit.check().map_err(|wrong| format!("field data.kit: {wrong}"))?;
+    job.rule_book.check().map_err(|wrong| format!("field data.rule_book: {wrong}"))?;
+    job.prices.check().map_err(|wrong| format!("field data.prices: {wrong}"))?;
+    let mut seen = BTreeSet::new();
+    let mut number = |field: &str, index: usize, id: u32| {
+        if id >= job.next_id {
+            Err(format!(
+                "field data.{field}[{index}].id: the number {id} must be below next_id, {}",
+                job.next_id
+            ))
+        } else if !seen.insert((field.to_owned(), id)) {
+            Err(format!("field data.{field}[{index}].id: the number {id} is taken twice"))
+        } else {
+            Ok(())
+        }
+    };
+    for (index, face) in job.faces.iter().enumerate() {
+        number("faces", index, face.id.0)?;
+        edit::check_face(face).map_err(|error| format!("field data.faces[{index}]: {error}"))?;
+    }
+    for (index, penetration) in job.penetrations.iter().enumerate() {
+        number("penetrations", index, penetration.id.0)?;
+        edit::check_penetration(penetration)
+            .map_err(|error| format!("field data.penetrations[{index}]: {error}"))?;
+    }
+    for (index, block) in job.blocks.iter().enumerate() {
+        number("blocks", index, block.id.0)?;
+        edit::check_block(block).map_err(|error| format!("field data.blocks[{index}]: {error}"))?;
+        if job.face(block.face).is_none() {
+            return Err(format!("field data.blocks[{index}].face: the job has no face {}", block.face));
+        }
+    }
+    for (index, waiver) in job.waivers.iter().enumerate() {
+        if waiver.reason.trim().is_empty() {
+            return Err(format!("field data.waivers[{index}].reason: {}", edit::EditError::NoReason));
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{builtin_kit, builtin_prices, builtin_rule_book};
+
+    fn job() -> Job {
+        Job::new("Alder Court".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+    }
+
+    fn refused(text: &str, words: &[&str]) {
+        let error = job_from_text(text, Path::new("a.chalk.json")).unwrap_err().to_string();
+        for word in words {
+            assert!(error.contains(word), "{error:?} does not say {word:?}");
+        }
+    }
+
+    #[test]
+    fn save_and_load_is_identity_and_the_previous_version_stays() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.chalk.json");
+        let first = job();
+        save(&first, &path).unwrap();
+        assert_eq!(load(&path).unwrap(), first);
+        let second = Job { name: "Quarry Lane".into(), ..first.clone() };
+        save(&second, &path).unwrap();
+        save(&second, &path).unwrap();
+        assert_eq!(load(&path).unwrap(), second);
+        assert_eq!(load(&previous_path(&path)).unwrap(), first);
+        assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 2, "temporary files are left");
+    }
+
+    #[test]
+    fn a_folder_that_is_not_there_is_told() {
+        let error = save(&job(), Path::new("/no/such/folder/a.chalk.json")).unwrap_err().to_string();
+        assert!(error.contains("/no/such/folder") && error.contains("write"), "{error}");
+    }
+
+    #[test]
+    fn wrong_files_are_refused_with_the_place() {
+        let good = job_to_text(&job()).unwrap();
+        refused("", &["a.chalk.json", "line 1"]);
+        refused("{\"format\": \"chalkcourse-job\"", &["line 1"]);
+        refused("{\"format\": \"shopping\", \"version\": 1}", &["shopping", "chalkcourse-job"]);
+        refused(&good.replace("\"version\": 1", "\"version\": 2"), &["version 2", "newer"]);
+        refused(&good.replace("\"name\": \"Alder Court\"", "\"nane\": \"x\""), &["nane", "data"]);
+        refused(&good.replace("\"faces\": []", "\"faces\": 7"), &["data.faces", "line"]);
+        refused(&format!("{good} x"), &["trailing"]);
+    }
+
+    #[test]
+    fn what_makes_no_sense_is_refused() {
+        let mut wrong = job();
+        wrong.waivers.push(crate::Waiver {
+            key: "k".into(),
+            reason: " ".into(),
+            by: String::new(),
+            date: String::new(),
+        });
+        refused(&job_to_text(&wrong).unwrap(), &["waivers[0].reason", "reason"]);
+    }
+}

@@ -1,0 +1,95 @@
+use crate::PenetrationId;
+use chalkcourse_geometry::{DVec2, Length};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// What comes through the roof.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum PenetrationKind {
+    /// A plumbing pipe with its boot.
+    PipeBoot,
+    /// A roof vent.
+    Vent,
+    /// A chimney.
+    Chimney,
+    /// A skylight.
+    Skylight,
+    /// Anything else.
+    Other,
+}
+
+impl PenetrationKind {
+    /// All kinds.
+    pub const ALL: [Self; 5] = [Self::PipeBoot, Self::Vent, Self::Chimney, Self::Skylight, Self::Other];
+
+    /// The word of the trade.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::PipeBoot => "pipe boot",
+            Self::Vent => "vent",
+            Self::Chimney => "chimney",
+            Self::Skylight => "skylight",
+            Self::Other => "other penetration",
+        }
+    }
+
+    /// A usual shape to start from: common sizes, no source.
+    pub fn usual_shape(self) -> Shape {
+        let inches = Length::from_inches;
+        match self {
+            Self::PipeBoot => Shape::Circle { diameter: inches(4.0) },
+            Self::Vent => Shape::Rectangle { along: inches(16.0), up: inches(16.0) },
+            Self::Chimney => Shape::Rectangle { along: inches(32.0), up: inches(20.0) },
+            Self::Skylight => Shape::Rectangle { along: inches(24.0), up: inches(48.0) },
+            Self::Other => Shape::Rectangle { along: inches(12.0), up: inches(12.0) },
+        }
+    }
+}
+
+/// The shape of a penetration as taped on the deck.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case", tag = "is", deny_unknown_fields)]
+pub enum Shape {
+    /// Round.
+    Circle {
+        /// Across.
+        diameter: Length,
+    },
+    /// Square to the eave.
+    Rectangle {
+        /// Along the eave.
+        along: Length,
+        /// Up the slope.
+        up: Length,
+    },
+    /// Any outline.
+    Polygon {
+        /// Corners on the deck against the middle: u along the eave, v up the slope, metres.
+        #[schemars(with = "Vec<[f64; 2]>")]
+        corners: Vec<DVec2>,
+    },
+}
+
+/// Something that comes through the roof.
+///
+/// It is placed in plan, since it comes up from the house below and stays there when the roof is drawn anew; its
+/// shape is measured on the deck of the face that its middle lies on.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Penetration {
+    /// Its number in the job.
+    pub id: PenetrationId,
+    /// What people call it.
+    pub name: String,
+    /// What it is.
+    pub kind: PenetrationKind,
+    /// Its middle in plan: x east, y north, metres.
+    #[schemars(with = "[f64; 2]")]
+    pub at: DVec2,
+    /// As taped on the deck.
+    pub shape: Shape,
+    /// How far modules stay away from it, where that is not what the rule book says for its kind.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub clearance: Option<Length>,
+}

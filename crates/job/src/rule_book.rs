@@ -1,0 +1,73 @@
+use crate::PenetrationKind;
+use chalkcourse_geometry::{EdgeKind, Length};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A limit, and where it comes from.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Limit<T> {
+    /// The limit.
+    pub value: T,
+    /// The section of a code, a listing, or "common practice, no source".
+    pub source: String,
+}
+
+/// The rules that an office builds by. Codes are amended locally: every limit is data.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct RuleBook {
+    /// Its name.
+    pub name: String,
+    /// Its date, as the office writes it.
+    pub date: String,
+    /// The edition that it is based on, and what was amended.
+    pub based_on: String,
+    /// How far modules stay from each kind of edge, measured on the slope. A kind that is missing has no
+    /// setback of its own: modules must stay on the face.
+    pub setbacks: BTreeMap<EdgeKind, Limit<Length>>,
+    /// How far modules stay from each kind of penetration, measured on the slope.
+    pub clearances: BTreeMap<PenetrationKind, Limit<Length>>,
+    /// Full courses of shingles between the head flashing and the ridge.
+    pub courses_to_ridge: Limit<u32>,
+    /// The share of a module's lower edge that must hook into the row below, 0 to 1.
+    pub hooked_share: Limit<f64>,
+    /// Codes of rules that are off in this book.
+    #[serde(default, skip_serializing_if = "BTreeSet::is_empty")]
+    pub off: BTreeSet<String>,
+}
+
+impl RuleBook {
+    /// The setback from a kind of edge; zero where the book has none.
+    pub fn setback(&self, kind: EdgeKind) -> Length {
+        self.setbacks.get(&kind).map_or(Length::ZERO, |limit| limit.value)
+    }
+
+    /// The clearance to a kind of penetration; zero where the book has none.
+    pub fn clearance(&self, kind: PenetrationKind) -> Length {
+        self.clearances.get(&kind).map_or(Length::ZERO, |limit| limit.value)
+    }
+}
+
+impl RuleBook {
+    /// What a rule book must hold beyond the shape of its file: the words name the field.
+    ///
+    /// # Errors
+    /// What is wrong and what was expected.
+    pub fn check(&self) -> Result<(), String> {
+        let lengths =
+            self.setbacks.iter().map(|(kind, limit)| (format!("setbacks.{}", kind.name()), limit.value));
+        let clearances =
+            self.clearances.iter().map(|(kind, limit)| (format!("clearances.{}", kind.name()), limit.value));
+        for (field, length) in lengths.chain(clearances) {
+            if !(0.0..100.0).contains(&length.metres()) {
+                return Err(format!("{field} must be 0 or more and below 100 m"));
+            }
+        }
+        if !(0.0..=1.0).contains(&self.hooked_share.value) {
+            return Err("hooked_share is a share from 0 to 1".to_owned());
+        }
+        Ok(())
+    }
+}
