@@ -1,1 +1,96 @@
-//! TODO
+//! What stands where: the snapshot that rules and takeoff read, worked out from a job.
+//!
+//! - [`Layout`]: the roof put together, courses, penetrations and blocks in each face's frame
+//! - [`PlacedBlock`]: modules, and the runs, seams and corners where flashing, rail and supports go
+//!
+//! Pure and total: a half-drawn roof gives a part of a layout. Nothing here judges or counts packages.
+
+mod block;
+mod courses;
+mod penetration;
+
+pub use block::{Corner, CornerKind, PlacedBlock, PlacedModule, Run, RunKind, Seam};
+pub use courses::{CourseLines, courses_of};
+pub use penetration::{OnFace, PlacedPenetration, outline_on_deck};
+
+use chalkcourse_geometry::{Roof, RoofFace, Tolerances};
+use chalkcourse_job::{BlockId, FaceId, Job, PenetrationId};
+use std::sync::Arc;
+
+/// Everything of a job in its place. Faces, penetrations and blocks are in the order of the job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Layout {
+    /// The roof; its faces are in the order of [`Layout::faces`].
+    pub roof: Arc<Roof>,
+    /// What is known of each face beyond its geometry.
+    pub faces: Vec<PlacedFace>,
+    /// Penetrations.
+    pub penetrations: Vec<PlacedPenetration>,
+    /// Blocks. A block whose face has no sound outline is here with its modules all the same.
+    pub blocks: Vec<PlacedBlock>,
+}
+
+/// A face with its number and courses.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlacedFace {
+    /// Its number in the job.
+    pub id: FaceId,
+    /// What people call it.
+    pub name: String,
+    /// Where the courses of shingles run.
+    pub courses: CourseLines,
+}
+
+impl Layout {
+    /// Puts a job's roof together and everything on it.
+    pub fn of(job: &Job) -> Self {
+        Self::on_roof(job, Arc::new(assemble(job)))
+    }
+
+    /// The same on a roof that was put together before from the same faces.
+    pub fn on_roof(job: &Job, roof: Arc<Roof>) -> Self {
+        let faces = job
+            .faces
+            .iter()
+            .zip(&roof.faces)
+            .map(|(face, on_roof)| PlacedFace {
+                id: face.id,
+                name: face.name.clone(),
+                courses: courses_of(face.courses, on_roof),
+            })
+            .collect();
+        let penetrations =
+            job.penetrations.iter().map(|p| PlacedPenetration::of(p, &job.rule_book, &roof)).collect();
+        let blocks = job
+            .blocks
+            .iter()
+            .filter_map(|block| {
+                let face = job.faces.iter().position(|face| face.id == block.face)?;
+                Some(PlacedBlock::of(block, face, &job.kit))
+            })
+            .collect();
+        Self { roof, faces, penetrations, blocks }
+    }
+
+    /// The face of that number, with its index.
+    pub fn face(&self, id: FaceId) -> Option<(usize, &RoofFace)> {
+        let index = self.faces.iter().position(|face| face.id == id)?;
+        Some((index, self.roof.faces.get(index)?))
+    }
+
+    /// The block of that number.
+    pub fn block(&self, id: BlockId) -> Option<&PlacedBlock> {
+        self.blocks.iter().find(|block| block.id == id)
+    }
+
+    /// The penetration of that number.
+    pub fn penetration(&self, id: PenetrationId) -> Option<&PlacedPenetration> {
+        self.penetrations.iter().find(|penetration| penetration.id == id)
+    }
+}
+
+/// The roof of a job, put together with the usual tolerances.
+pub fn assemble(job: &Job) -> Roof {
+    let inputs: Vec<_> = job.faces.iter().map(chalkcourse_job::Face::input).collect();
+    Roof::assemble(&inputs, Tolerances::default())
+}

@@ -1,1 +1,91 @@
-//! TODO
+//! The one pipeline: a job gives a plan, with everything that follows from it. Nothing is stored twice, and the
+//! window, the sheets and the command line read the same plan.
+//!
+//! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
+//! a block that is dragged leaves the roof as it was.
+
+use chalkcourse_geometry::Roof;
+use chalkcourse_job::{Face, Job};
+use chalkcourse_layout::{Layout, assemble};
+use chalkcourse_rules::Finding;
+use chalkcourse_takeoff::Takeoff;
+use std::sync::Arc;
+
+/// What follows from a job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// What stands where.
+    pub layout: Layout,
+    /// What the rules found, the most severe first.
+    pub findings: Vec<Finding>,
+    /// What to order.
+    pub takeoff: Takeoff,
+    /// The job in numbers.
+    pub summary: Summary,
+}
+
+/// The job in numbers.
+#[derive(Clone, Copy, Debug, Default, PartialEq, serde::Serialize, schemars::JsonSchema)]
+pub struct Summary {
+    /// Modules on the roof.
+    pub modules: usize,
+    /// Rated power of the array, in kilowatts.
+    pub kilowatts: f64,
+    /// Mass of the modules, in kilograms.
+    pub modules_kg: f64,
+    /// Plan area of the roof, in m².
+    pub plan_area: f64,
+    /// Area on the slope, in m².
+    pub slope_area: f64,
+    /// Area of the deck under the arrays, in m².
+    pub array_area: f64,
+}
+
+/// Works out everything that follows from a job.
+pub fn evaluate(job: &Job) -> Plan {
+    on_roof(job, Arc::new(assemble(job)))
+}
+
+/// [`evaluate`] with a memory of the last roof.
+#[derive(Debug, Default)]
+pub struct Evaluator {
+    last: Option<(Vec<Face>, Arc<Roof>)>,
+    roofs: u64,
+}
+
+impl Evaluator {
+    /// The same plan as [`evaluate`] gives.
+    pub fn evaluate(&mut self, job: &Job) -> Plan {
+        let roof = match &self.last {
+            Some((faces, roof)) if *faces == job.faces => Arc::clone(roof),
+            _ => {
+                let roof = Arc::new(assemble(job));
+                self.last = Some((job.faces.clone(), Arc::clone(&roof)));
+                self.roofs += 1;
+                roof
+            }
+        };
+        on_roof(job, roof)
+    }
+
+    /// How many times a roof was put together: for a test of what was not.
+    pub fn roofs_assembled(&self) -> u64 {
+        self.roofs
+    }
+}
+
+fn on_roof(job: &Job, roof: Arc<Roof>) -> Plan {
+    let layout = Layout::on_roof(job, roof);
+    let findings = chalkcourse_rules::check(job, &layout);
+    let takeoff = chalkcourse_takeoff::take_off(job, &layout);
+    let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
+    let summary = Summary {
+        modules,
+        kilowatts: modules as f64 * job.kit.module.watts / 1000.0,
+        modules_kg: modules as f64 * job.kit.module.mass_kg,
+        plan_area: layout.roof.plan_area(),
+        slope_area: layout.roof.slope_area(),
+        array_area: layout.blocks.iter().map(chalkcourse_layout::PlacedBlock::area_under).sum(),
+    };
+    Plan { layout, findings, takeoff, summary }
+}

@@ -1,0 +1,287 @@
+//! Exact fitting of equal rectangles on a face, in the face's own frame (u along the eave, v up the slope).
+//!
+//! The work is done in the space of allowed *positions*: a tile stands at the point `p` of its lower left corner,
+//! and the allowed points are what is left of the face when every border and every blocked shape has been
+//! swept by the tile. Those points are cut once into trapezoids ([`room`]); every question is then one about
+//! intervals whose ends are straight lines in v, and the offsets at which an answer can change are finite.
+//!
+//! **Tolerance.** A tile may reach over a border by [`Allowed::tolerance`] at most, and every search is over open cells:
+//! a count is claimed as greatest among all layouts that need less than the tolerance. Cells narrower than
+//! 1e-12 m are below the arithmetic and are not looked at.
+//!
+//! - [`fit_rows`]: rows that slide, one grid, half-lapped rows, base rail anywhere or on the courses, hooked rows
+//! - [`fit_blocks`]: at most so many whole rectangles of tiles
+//! - [`cells`], [`fit_worth`], [`fit_number`]: choose among the places of one grid, by worth or to a number
+//! - [`holds_back`]: what stops the places that nearly fit, what each constraint costs, the least move that wins
+
+mod blocks;
+mod blocked;
+mod choice;
+mod cut;
+mod grid;
+mod hold;
+mod profile;
+mod room;
+mod rows;
+
+pub use blocks::{BlockRules, Blocks, fit_blocks};
+pub use choice::{Aim, Cell, Cells, Choice, Costs, cells, fit_number, fit_worth};
+pub use hold::{HeldBack, Move, NearFit, Stop, holds_back};
+pub use rows::fit_rows;
+
+use crate::{Polygon, Rect};
+use glam::DVec2;
+use serde::Serialize;
+
+/// A good [`Allowed::tolerance`], in metres: far above rounding, far below anything that can be measured.
+pub const FINE: f64 = 1e-9;
+
+/// Where tiles may stand, in the face's frame.
+#[derive(Clone, Debug, Default)]
+pub struct Allowed {
+    /// The face, or what is left of it: the union of these shapes. They may touch and overlap.
+    pub region: Vec<Polygon>,
+    /// Shapes that no tile may reach into; touching is allowed. They may overlap, and several may share an id.
+    pub blocked: Vec<Constraint>,
+    /// How far (metres) a tile may reach over a border and still count as touching. Use [`FINE`]; more than a
+    /// millionth of a metre begins to be a rule of its own.
+    pub tolerance: f64,
+}
+
+/// A blocked shape with the name that the caller knows it by.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Constraint {
+    /// The caller's name: a setback, a clearance, a locked tile.
+    pub id: String,
+    /// The shape.
+    pub shape: Polygon,
+}
+
+/// The rectangle to lay, as it lies.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Tile {
+    /// Width along u and height along v, in metres.
+    pub size: DVec2,
+    /// Joint between neighbours along u and along v, in metres.
+    pub gap: DVec2,
+}
+
+impl Tile {
+    /// From one tile to the next.
+    pub fn pitch(&self) -> DVec2 {
+        self.size + self.gap
+    }
+    /// The same tile turned by a quarter; the joints stay with their directions.
+    pub fn turned(&self) -> Self {
+        Self { size: DVec2::new(self.size.y, self.size.x), gap: self.gap }
+    }
+}
+
+/// How the joints of a row stand to those of the row below.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Joints {
+    /// Every row slides by itself, and within a row too there may be room between tiles.
+    Free,
+    /// One grid: the joints of all rows stand in line.
+    Aligned,
+    /// One grid with every other row half a pitch aside.
+    Lapped,
+}
+
+/// Where the lower edge of the lowest row may fall.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Base {
+    /// Anywhere.
+    Anywhere,
+    /// Only by the courses: at `first + n * exposure + x`, n = 0, 1, 2 … and x from `play.0` to `play.1`.
+    Courses {
+        /// v of the first course line, metres.
+        first: f64,
+        /// From one course to the next, metres.
+        exposure: f64,
+        /// How far from a course line the base may fall: from, to, in metres.
+        play: (f64, f64),
+    },
+}
+
+/// How rows are laid.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct RowRules {
+    /// The joints from row to row.
+    pub joints: Joints,
+    /// The base line.
+    pub base: Base,
+    /// Whether every tile above the lowest row must be carried: modules of the row below under the whole of its
+    /// lower edge, but for joints of one gap.
+    pub hooked: bool,
+}
+
+/// One tile as placed.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Placed {
+    /// The row, from 0 upwards.
+    pub row: usize,
+    /// The place in the row, from 0: the column where columns stand in line, else just the order.
+    pub column: usize,
+    /// Where it lies.
+    pub rect: Rect,
+}
+
+/// What a fit found and how much of that is proved.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Fit {
+    /// The tiles, by rows from below and from the left.
+    pub placed: Vec<Placed>,
+    /// No layout in the space searched has more.
+    pub bound: usize,
+    /// What was searched.
+    pub proof: Proof,
+}
+
+impl Fit {
+    /// How many tiles.
+    pub fn count(&self) -> usize {
+        self.placed.len()
+    }
+    /// How many more the bound leaves open: 0 when proved.
+    pub fn gap(&self) -> usize {
+        self.bound.saturating_sub(self.placed.len())
+    }
+}
+
+/// The space that a search covered.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Proof {
+    /// The tile as laid: the claim is for this orientation alone.
+    pub tile: Tile,
+    /// The rules of the claim.
+    pub rules: RowRules,
+    /// Pieces of the space of positions.
+    pub pieces: usize,
+    /// Cells of offsets between critical ones that were looked into.
+    pub cells: usize,
+    /// Cells that a bound ruled out without looking into them.
+    pub ruled_out: usize,
+    /// Whether the search ran to its end; else the bound is what was left open.
+    pub finished: bool,
+}
+
+impl Proof {
+    /// The claim in words.
+    pub fn words(&self) -> String {
+        let joints = match self.rules.joints {
+            Joints::Free => "each row slid by itself to every position",
+            Joints::Aligned => "one grid at every offset along the row",
+            Joints::Lapped => "half-lapped rows at every offset along the row",
+        };
+        let base = match self.rules.base {
+            Base::Anywhere => "base anywhere".to_owned(),
+            Base::Courses { first, exposure, play } => format!(
+                "base by courses of {exposure:.4} m from {first:.4} m, play {:.4} to {:.4} m",
+                play.0, play.1
+            ),
+        };
+        let size = self.tile.size;
+        let hooked = if self.rules.hooked { ", every upper tile carried" } else { "" };
+        let end = if self.finished { "" } else { "; stopped before the end" };
+        format!(
+            "tiles {:.4} x {:.4} m as laid, rows level and {:.4} m apart, {joints}, {base}{hooked}; {} cells of offsets looked into, {} ruled out by a bound{end}",
+            size.x, size.y, self.tile.pitch().y, self.cells, self.ruled_out
+        )
+    }
+}
+
+/// Why there is no fit.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum FitError {
+    /// The tile has no size, or a negative joint.
+    #[error(
+        "a tile of {width} x {height} m with joints of {gap_u} and {gap_v} m cannot be laid: sizes must be above 0, joints not below"
+    )]
+    Tile {
+        /// Along u.
+        width: f64,
+        /// Along v.
+        height: f64,
+        /// Along u.
+        gap_u: f64,
+        /// Along v.
+        gap_v: f64,
+    },
+    /// The tolerance is no number that can serve.
+    #[error("a tolerance of {0} m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9")]
+    Tolerance(f64),
+    /// A corner is no finite number, or beyond 100 km.
+    #[error("corner {corner} of {shape} is no finite place: draw it again")]
+    Corner {
+        /// Which shape.
+        shape: String,
+        /// Which corner, over all rings.
+        corner: usize,
+    },
+    /// The courses go nowhere.
+    #[error("courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0 and the play run upwards")]
+    Courses {
+        /// Course to course.
+        exposure: f64,
+        /// Play from.
+        from: f64,
+        /// Play to.
+        to: f64,
+    },
+    /// More tiles could fit than this is made for.
+    #[error("this face could hold {0} tiles, more than 1000000: check the units of the tile and of the face")]
+    TooMany(f64),
+    /// A number that a choice cannot use.
+    #[error("{0}")]
+    Choice(String),
+}
+
+/// Lays each of `tiles` (say a module upright and turned) and keeps the fit with most tiles, the first of equals.
+/// The bound of the result is that of all of them together. `None` when there is no tile.
+pub fn fit_best(
+    allowed: &Allowed,
+    tiles: &[Tile],
+    rules: &RowRules,
+    stop: &dyn Fn() -> bool,
+) -> Result<Option<Fit>, FitError> {
+    let mut best: Option<Fit> = None;
+    let mut bound = 0;
+    for tile in tiles {
+        let fit = fit_rows(allowed, tile, rules, stop)?;
+        bound = bound.max(fit.bound);
+        if best.as_ref().is_none_or(|b| fit.count() > b.count()) {
+            best = Some(fit);
+        }
+    }
+    Ok(best.map(|fit| Fit { bound, ..fit }))
+}
+
+fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
+    let (size, gap) = (tile.size, tile.gap);
+    let good = size.is_finite() && gap.is_finite() && size.min_element() > 0.0 && gap.min_element() >= 0.0;
+    if !good {
+        return Err(FitError::Tile { width: size.x, height: size.y, gap_u: gap.x, gap_v: gap.y });
+    }
+    let t = allowed.tolerance;
+    if !(t > 0.0 && t < size.min_element() / 100.0) {
+        return Err(FitError::Tolerance(t));
+    }
+    let named = allowed.region.iter().map(|shape| (None, shape));
+    for (id, shape) in named.chain(allowed.blocked.iter().map(|c| (Some(&c.id), &c.shape))) {
+        if let Some(corner) =
+            shape.rings().flatten().position(|p| !p.is_finite() || p.abs().max_element() > 1e5)
+        {
+            let shape = id.map_or("the face".to_owned(), |id| format!("{id:?}"));
+            return Err(FitError::Corner { shape, corner });
+        }
+    }
+    let bounds = Rect::around(allowed.region.iter().flat_map(|shape| shape.outer.iter().copied()));
+    let most = bounds.map_or(0.0, |b| (b.size() / size).max_element().powi(2).min(b.area() / (size.x * size.y)));
+    if most > 1e6 {
+        return Err(FitError::TooMany(most.floor()));
+    }
+    Ok(())
+}

@@ -1,0 +1,183 @@
+//! The allowed positions of a tile, cut into trapezoids with level sides.
+
+use super::blocked::{Patch, patches};
+use super::{Allowed, FitError, Tile, check};
+use crate::Rect;
+
+/// Narrower than this (metres) is below the arithmetic.
+pub(super) const THIN: f64 = 1e-12;
+
+/// A free stretch of positions along u: from `a` to `b`, at the foot (0) and at the head (1) of its slab.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Gap {
+    pub(super) a: [f64; 2],
+    pub(super) b: [f64; 2],
+}
+
+/// A band of v in which no free stretch begins, ends or bends.
+#[derive(Clone, Debug)]
+pub(super) struct Slab {
+    pub(super) lo: f64,
+    pub(super) hi: f64,
+    pub(super) gaps: Vec<Gap>,
+}
+
+impl Slab {
+    /// The free stretches at `v`, left to right.
+    pub(super) fn at(&self, v: f64) -> impl Iterator<Item = (f64, f64)> {
+        let s = ((v - self.lo) / (self.hi - self.lo)).clamp(0.0, 1.0);
+        self.gaps.iter().map(move |g| (mix(g.a, s), mix(g.b, s)))
+    }
+}
+
+fn mix(ends: [f64; 2], s: f64) -> f64 {
+    ends[0] + (ends[1] - ends[0]) * s
+}
+
+/// All positions at which a tile may stand.
+#[derive(Clone, Debug)]
+pub(super) struct Room {
+    /// By rising v, without overlap; bands without room are left out.
+    pub(super) slabs: Vec<Slab>,
+    pub(super) tolerance: f64,
+}
+
+impl Room {
+    pub(super) fn new(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
+        check(allowed, tile)?;
+        let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
+        let tolerance = allowed.tolerance;
+        let Some(bounds) = Rect::around(corners) else { return Ok(Self { slabs: Vec::new(), tolerance }) };
+        let patches = patches(allowed, tile, bounds);
+        let from = bounds.min - tolerance;
+        let to = bounds.max - tile.size + tolerance;
+        Ok(Self { slabs: slabs(&patches, from.to_array(), to.to_array()), tolerance })
+    }
+
+    /// The band of v that `v` lies in.
+    pub(super) fn slab(&self, v: f64) -> Option<&Slab> {
+        self.slabs.get(self.slabs.partition_point(|s| s.hi <= v)).filter(|s| s.lo <= v)
+    }
+
+    /// Least and greatest v with any room.
+    pub(super) fn span(&self) -> Option<(f64, f64)> {
+        Some((self.slabs.first()?.lo, self.slabs.last()?.hi))
+    }
+
+    pub(super) fn pieces(&self) -> usize {
+        self.slabs.iter().map(|s| s.gaps.len()).sum()
+    }
+}
+
+/// A patch within one band: its sides at the foot and the head.
+#[derive(Clone, Copy)]
+struct Strip {
+    left: [f64; 2],
+    right: [f64; 2],
+}
+
+fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab> {
+    let mut slabs: Vec<Slab> = Vec::new();
+    if to[0] - from[0] <= THIN || to[1] - from[1] <= THIN {
+        return slabs;
+    }
+    let mut levels: Vec<f64> =
+        patches.iter().flat_map(Patch::bends).filter(|&v| v > from[1] && v < to[1]).chain([from[1], to[1]]).collect();
+    levels.sort_unstable_by(f64::total_cmp);
+    let mut order: Vec<&Patch> = patches.iter().collect();
+    order.sort_unstable_by(|p, q| p.lo.total_cmp(&q.lo));
+    let (mut active, mut next) = (Vec::<&Patch>::new(), 0);
+    let (mut strips, mut cuts) = (Vec::<Strip>::new(), Vec::<f64>::new());
+    for pair in levels.windows(2) {
+        let (lo, hi) = (pair[0], pair[1]);
+        if hi - lo <= THIN {
+            continue;
+        }
+        let middle = (lo + hi) / 2.0;
+        while let Some(&patch) = order.get(next).filter(|p| p.lo < middle) {
+            active.push(patch);
+            next += 1;
+        }
+        active.retain(|p| p.hi > middle);
+        strips.clear();
+        strips.extend(active.iter().map(|p| Strip {
+            left: [p.left_at(lo), p.left_at(hi)],
+            right: [p.right_at(lo), p.right_at(hi)],
+        }));
+        crossings(&strips, &mut cuts);
+        for cut in cuts.windows(2) {
+            if (cut[1] - cut[0]) * (hi - lo) > THIN {
+                let gaps = gaps(&mut strips, [cut[0], cut[1]], [from[0], to[0]]);
+                push(&mut slabs, lo + (hi - lo) * cut[0], lo + (hi - lo) * cut[1], gaps);
+            }
+        }
+    }
+    slabs
+}
+
+/// Where (0 foot to 1 head) sides of strips cross, with 0 and 1, sorted.
+fn crossings(strips: &[Strip], cuts: &mut Vec<f64>) {
+    cuts.clear();
+    cuts.extend([0.0, 1.0]);
+    let mut cross = |p: [f64; 2], q: [f64; 2]| {
+        let (low, high) = (p[0] - q[0], p[1] - q[1]);
+        if low * high < 0.0 {
+            cuts.push(low / (low - high));
+        }
+    };
+    for (i, p) in strips.iter().enumerate() {
+        for q in &strips[i + 1..] {
+            cross(p.right, q.left);
+            cross(p.left, q.right);
+            cross(p.right, q.right);
+            cross(p.left, q.left);
+        }
+    }
+    cuts.sort_unstable_by(f64::total_cmp);
+}
+
+fn gaps(strips: &mut [Strip], part: [f64; 2], limits: [f64; 2]) -> Vec<Gap> {
+    let middle = (part[0] + part[1]) / 2.0;
+    strips.sort_unstable_by(|p, q| mix(p.left, middle).total_cmp(&mix(q.left, middle)));
+    let mut gaps = Vec::new();
+    let (mut reach, mut side) = (limits[0], [limits[0]; 2]);
+    let ends = |side: [f64; 2]| [mix(side, part[0]), mix(side, part[1])];
+    let mut add = |reach: f64, side: [f64; 2], until: f64, left: [f64; 2]| {
+        if until - reach > THIN {
+            gaps.push(Gap { a: ends(side), b: ends(left) });
+        }
+    };
+    for strip in strips.iter() {
+        let (left, right) = (mix(strip.left, middle), mix(strip.right, middle));
+        if left >= limits[1] {
+            break;
+        }
+        add(reach, side, left, strip.left);
+        if right > reach {
+            (reach, side) = (right, strip.right);
+        }
+    }
+    add(reach, side, limits[1], [limits[1]; 2]);
+    gaps
+}
+
+/// Adds a band, or lets the last one grow when every side of it runs straight on.
+fn push(slabs: &mut Vec<Slab>, lo: f64, hi: f64, gaps: Vec<Gap>) {
+    if gaps.is_empty() {
+        return;
+    }
+    if let Some(last) = slabs.last_mut().filter(|s| lo - s.hi <= THIN && s.gaps.len() == gaps.len()) {
+        let share = (last.hi - last.lo) / (hi - last.lo);
+        let on = |p: [f64; 2], q: [f64; 2]| {
+            (p[1] - q[0]).abs() <= THIN && (p[0] + (q[1] - p[0]) * share - p[1]).abs() <= THIN
+        };
+        if last.gaps.iter().zip(&gaps).all(|(p, q)| on(p.a, q.a) && on(p.b, q.b)) {
+            for (p, q) in last.gaps.iter_mut().zip(gaps) {
+                (p.a[1], p.b[1]) = (q.a[1], q.b[1]);
+            }
+            last.hi = hi;
+            return;
+        }
+    }
+    slabs.push(Slab { lo, hi, gaps });
+}

@@ -1,0 +1,96 @@
+use chalkcourse_geometry::RoofFace;
+use chalkcourse_job::Courses;
+
+/// Where the course lines of a face run, as heights `v` in its frame, metres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CourseLines {
+    /// The lowest point of the face: the eave.
+    pub eave: f64,
+    /// The highest point of the face.
+    pub top: f64,
+    /// The first course line: the butts of the second course.
+    pub first: f64,
+    /// From one line to the next.
+    pub exposure: f64,
+}
+
+/// The course lines of a face.
+pub fn courses_of(courses: Courses, face: &RoofFace) -> CourseLines {
+    CourseLines {
+        eave: face.bounds.min.y,
+        top: face.bounds.max.y,
+        first: face.bounds.min.y + courses.first.metres(),
+        exposure: courses.exposure.metres(),
+    }
+}
+
+impl CourseLines {
+    /// No drawing shows more lines than this; an exposure of a hair must not fill the memory.
+    const MOST: f64 = 2_000.0;
+
+    /// How many lines there are, the first one included.
+    pub fn count(&self) -> usize {
+        if self.exposure.is_nan() || self.exposure <= 0.0 || self.top <= self.first {
+            return 0;
+        }
+        (((self.top - self.first) / self.exposure).floor() + 1.0).min(Self::MOST) as usize
+    }
+
+    /// All lines from the eave up, as heights in the frame.
+    pub fn lines(&self) -> impl Iterator<Item = f64> + use<> {
+        let Self { first, exposure, .. } = *self;
+        (0..self.count()).map(move |line| first + exposure * line as f64)
+    }
+
+    /// The line nearest to a height.
+    pub fn nearest(&self, v: f64) -> Option<f64> {
+        let last = self.count().checked_sub(1)?;
+        let line = ((v - self.first) / self.exposure).round().clamp(0.0, last as f64);
+        Some(self.first + self.exposure * line)
+    }
+
+    /// How many courses lie, in part or whole, between two heights.
+    pub fn crossed(&self, from: f64, to: f64) -> usize {
+        if self.exposure.is_nan() || self.exposure <= 0.0 || to <= from {
+            return 0;
+        }
+        // A tenth of a millimetre over a line is not another course.
+        let slack = 1e-4;
+        let below = |v: f64| (v - self.first) / self.exposure;
+        let first = (below(from + slack)).floor();
+        let last = (below(to - slack)).floor();
+        (last - first + 1.0).clamp(0.0, Self::MOST) as usize
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn lines() -> CourseLines {
+        CourseLines { eave: 0.0, top: 2.0, first: 0.3, exposure: 0.5 }
+    }
+
+    #[test]
+    fn lines_run_from_the_first_to_the_top() {
+        assert_eq!(lines().lines().collect::<Vec<_>>(), vec![0.3, 0.8, 1.3, 1.8]);
+        assert_eq!(lines().nearest(1.0), Some(0.8));
+        assert_eq!(lines().nearest(99.0), Some(1.8));
+    }
+
+    #[test]
+    fn courses_that_a_side_crosses() {
+        assert_eq!(lines().crossed(0.3, 1.3), 2);
+        assert_eq!(lines().crossed(0.4, 1.3), 2);
+        assert_eq!(lines().crossed(0.4, 1.31), 3);
+        assert_eq!(lines().crossed(0.0, 0.3), 1);
+        assert_eq!(lines().crossed(1.0, 1.0), 0);
+    }
+
+    #[test]
+    fn a_hair_of_an_exposure_is_bounded() {
+        let hair = CourseLines { exposure: 1e-9, ..lines() };
+        assert_eq!(hair.count(), 2_000);
+        assert_eq!(CourseLines { exposure: 0.0, ..lines() }.count(), 0);
+    }
+}

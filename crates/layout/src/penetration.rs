@@ -1,0 +1,116 @@
+use chalkcourse_geometry::{DVec2, Plane, Polygon, Rect, Roof, dvec2};
+use chalkcourse_job::{Penetration, PenetrationId, PenetrationKind, RuleBook, Shape};
+
+/// A penetration in its place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlacedPenetration {
+    /// Its number in the job.
+    pub id: PenetrationId,
+    /// What people call it.
+    pub name: String,
+    /// What it is.
+    pub kind: PenetrationKind,
+    /// The face that its middle lies on: an index, `None` beside all faces.
+    pub home: Option<usize>,
+    /// Its outline in plan.
+    pub plan: Polygon,
+    /// How far modules stay from it, in metres on the slope.
+    pub clearance: f64,
+    /// The faces that it cuts, with its outline in each one's frame; the home face first.
+    pub on: Vec<OnFace>,
+}
+
+/// A penetration in the frame of one face.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OnFace {
+    /// Index of the face.
+    pub face: usize,
+    /// Outline in the face's frame.
+    pub outline: Polygon,
+    /// Its bounds.
+    pub bounds: Rect,
+}
+
+/// Corners of a circle as drawn and measured.
+const CIRCLE_CORNERS: usize = 24;
+
+/// A shape on the deck of a face, around its middle: u along the eave, v up the slope, metres.
+pub fn outline_on_deck(shape: &Shape) -> Polygon {
+    match shape {
+        Shape::Circle { diameter } => Polygon::circle(DVec2::ZERO, diameter.metres() / 2.0, CIRCLE_CORNERS),
+        Shape::Rectangle { along, up } => {
+            let size = dvec2(along.metres(), up.metres());
+            Polygon::new(Rect::at(-size / 2.0, size).corners().to_vec())
+        }
+        Shape::Polygon { corners } => Polygon::new(corners.clone()),
+    }
+}
+
+impl PlacedPenetration {
+    pub(crate) fn of(penetration: &Penetration, book: &RuleBook, roof: &Roof) -> Self {
+        let at = penetration.at;
+        // Of faces above one another the upper one is the one that a person stands on.
+        let home = (0..roof.faces.len())
+            .filter(|&index| roof.faces[index].sound && roof.faces[index].plan.contains(at))
+            .max_by(|&a, &b| {
+                let height = |index: usize| roof.faces[index].plane.height_at(at);
+                height(a).total_cmp(&height(b))
+            });
+        let deck = outline_on_deck(&penetration.shape);
+        let plan = match home.and_then(|index| roof.faces.get(index)) {
+            Some(face) => on_plan(&deck, &face.plane, at),
+            None => deck.map(|p| at + p),
+        };
+        let bounds = plan.bounds();
+        let mut on: Vec<OnFace> = roof
+            .faces
+            .iter()
+            .enumerate()
+            .filter(|(_, face)| face.sound)
+            .filter(|(index, face)| {
+                let near = match (bounds, face.plan.bounds()) {
+                    (Some(a), Some(b)) => a.overlap(&b).min_element() > 0.0,
+                    _ => false,
+                };
+                Some(*index) == home || near && shares_ground(&plan, &face.plan)
+            })
+            .filter_map(|(index, face)| {
+                let outline = plan.map(|p| face.plane.to_frame(p)).oriented();
+                Some(OnFace { face: index, bounds: outline.bounds()?, outline })
+            })
+            .collect();
+        on.sort_by_key(|on| Some(on.face) != home);
+        Self {
+            id: penetration.id,
+            name: penetration.name.clone(),
+            kind: penetration.kind,
+            home,
+            plan,
+            clearance: penetration.clearance.unwrap_or_else(|| book.clearance(penetration.kind)).metres(),
+            on,
+        }
+    }
+
+    /// Its outline in the frame of a face, if it cuts that face.
+    pub fn on_face(&self, face: usize) -> Option<&OnFace> {
+        self.on.iter().find(|on| on.face == face)
+    }
+}
+
+fn on_plan(deck: &Polygon, plane: &Plane, at: DVec2) -> Polygon {
+    let middle = plane.to_frame(at);
+    deck.map(|p| plane.to_plan(middle + p))
+}
+
+/// Whether a small shape and a face have ground in common: a corner of one in the other, or sides that cross.
+fn shares_ground(shape: &Polygon, face: &Polygon) -> bool {
+    if shape.outer.iter().any(|&p| face.contains(p)) || face.outer.iter().any(|&p| shape.contains(p)) {
+        return true;
+    }
+    shape.sides().any(|(_, _, a, b)| {
+        face.sides().any(|(_, _, c, d)| {
+            let side = |p: DVec2, q: DVec2, r: DVec2| (q - p).perp_dot(r - p);
+            side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
+        })
+    })
+}
