@@ -6,9 +6,11 @@
 //! - [`Length`], [`Pitch`], [`Azimuth`]: numbers that carry their meaning, typed and shown as a person writes them
 //! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
+//! - [`fit`]: exact fitting of equal rectangles on a face
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
 mod azimuth;
+pub mod fit;
 mod length;
 mod pitch;
 mod plane;

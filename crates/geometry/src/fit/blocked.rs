@@ -43,10 +43,8 @@ fn along(chain: &[(f64, f64)], v: f64) -> f64 {
 /// The patches of everything that forbids, for a tile shrunk by the tolerance on all sides.
 pub(super) fn patches(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Patch> {
     let t = allowed.tolerance;
-    let mut patches: Vec<Patch> = outside(allowed, tile, bounds)
-        .iter()
-        .filter_map(|piece| swept(piece, tile.size, t, None))
-        .collect();
+    let mut patches: Vec<Patch> =
+        outside(allowed, tile, bounds).iter().filter_map(|piece| swept(piece, tile.size, t, None)).collect();
     for (index, constraint) in allowed.blocked.iter().enumerate() {
         for piece in convex_pieces(&constraint.shape, t) {
             patches.extend(swept(&piece, tile.size, t, Some(index)));
@@ -255,7 +253,8 @@ mod tests {
 
     #[test]
     fn a_star_is_not_taken_for_convex() {
-        let star: Vec<DVec2> = (0..5).map(|i| DVec2::from_angle(std::f64::consts::TAU * 0.4 * f64::from(i))).collect();
+        let star: Vec<DVec2> =
+            (0..5).map(|i| DVec2::from_angle(std::f64::consts::TAU * 0.4 * f64::from(i))).collect();
         assert!(!is_convex(&star));
     }
 

@@ -14,19 +14,15 @@
 //! - [`cells`], [`fit_worth`], [`fit_number`]: choose among the places of one grid, by worth or to a number
 //! - [`holds_back`]: what stops the places that nearly fit, what each constraint costs, the least move that wins
 
-mod blocks;
 mod blocked;
-mod choice;
-mod cut;
+#[cfg(test)]
+mod brute;
 mod grid;
-mod hold;
-mod profile;
 mod room;
 mod rows;
+#[cfg(test)]
+mod tests;
 
-pub use blocks::{BlockRules, Blocks, fit_blocks};
-pub use choice::{Aim, Cell, Cells, Choice, Costs, cells, fit_number, fit_worth};
-pub use hold::{HeldBack, Move, NearFit, Stop, holds_back};
 pub use rows::fit_rows;
 
 use crate::{Polygon, Rect};
@@ -188,7 +184,11 @@ impl Proof {
         let end = if self.finished { "" } else { "; stopped before the end" };
         format!(
             "tiles {:.4} x {:.4} m as laid, rows level and {:.4} m apart, {joints}, {base}{hooked}; {} cells of offsets looked into, {} ruled out by a bound{end}",
-            size.x, size.y, self.tile.pitch().y, self.cells, self.ruled_out
+            size.x,
+            size.y,
+            self.tile.pitch().y,
+            self.cells,
+            self.ruled_out
         )
     }
 }
@@ -211,7 +211,9 @@ pub enum FitError {
         gap_v: f64,
     },
     /// The tolerance is no number that can serve.
-    #[error("a tolerance of {0} m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9")]
+    #[error(
+        "a tolerance of {0} m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9"
+    )]
     Tolerance(f64),
     /// A corner is no finite number, or beyond 100 km.
     #[error("corner {corner} of {shape} is no finite place: draw it again")]
@@ -222,7 +224,9 @@ pub enum FitError {
         corner: usize,
     },
     /// The courses go nowhere.
-    #[error("courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0 and the play run upwards")]
+    #[error(
+        "courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0 and the play run upwards"
+    )]
     Courses {
         /// Course to course.
         exposure: f64,
@@ -279,7 +283,8 @@ fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
         }
     }
     let bounds = Rect::around(allowed.region.iter().flat_map(|shape| shape.outer.iter().copied()));
-    let most = bounds.map_or(0.0, |b| (b.size() / size).max_element().powi(2).min(b.area() / (size.x * size.y)));
+    let most =
+        bounds.map_or(0.0, |b| (b.size() / size).max_element().powi(2).min(b.area() / (size.x * size.y)));
     if most > 1e6 {
         return Err(FitError::TooMany(most.floor()));
     }

@@ -81,8 +81,12 @@ fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab> {
     if to[0] - from[0] <= THIN || to[1] - from[1] <= THIN {
         return slabs;
     }
-    let mut levels: Vec<f64> =
-        patches.iter().flat_map(Patch::bends).filter(|&v| v > from[1] && v < to[1]).chain([from[1], to[1]]).collect();
+    let mut levels: Vec<f64> = patches
+        .iter()
+        .flat_map(Patch::bends)
+        .filter(|&v| v > from[1] && v < to[1])
+        .chain([from[1], to[1]])
+        .collect();
     levels.sort_unstable_by(f64::total_cmp);
     let mut order: Vec<&Patch> = patches.iter().collect();
     order.sort_unstable_by(|p, q| p.lo.total_cmp(&q.lo));

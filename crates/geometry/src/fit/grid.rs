@@ -1,0 +1,460 @@
+//! One grid: the free stretches of all rows, folded onto one pitch along u; the deepest point of the folds is the
+//! best offset. Over v the folds are straight lines, so the deepest point changes only where ends meet.
+
+use super::room::{Room, Slab, THIN};
+use super::rows::{Domain, Step, inside, lay_row, lines, renumber, slide, steps, whole_pitches};
+use super::{Placed, Tile};
+use crate::Rect;
+use glam::dvec2;
+
+/// A grid: u offset of row 0, v of row 0, and the row that it starts from.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct At {
+    pub(super) u: f64,
+    pub(super) v: f64,
+    pub(super) base: usize,
+}
+
+pub(super) struct Best {
+    pub(super) at: Option<At>,
+    pub(super) bound: usize,
+    pub(super) cells: usize,
+    pub(super) ruled_out: usize,
+    pub(super) finished: bool,
+}
+
+/// One band of base lines in which every row stays within one slab.
+struct Band<'a> {
+    lo: f64,
+    hi: f64,
+    rows: Vec<(usize, &'a Slab)>,
+    /// No grid in the band has more.
+    bound: usize,
+}
+
+/// One row's stretches at some base line, shifted back to the columns of row 0.
+type Row = (usize, Vec<(f64, f64)>);
+
+/// The grid with most tiles. `shift` is the part of a pitch by which every other row stands aside.
+pub(super) fn lattice(
+    room: &Room,
+    pitch: [f64; 2],
+    shift: f64,
+    hooked: bool,
+    domains: &[Domain],
+    stop: &dyn Fn() -> bool,
+) -> Best {
+    let mut search = Search {
+        pitch,
+        shift: shift * pitch[0],
+        hooked,
+        tolerance: room.tolerance,
+        grounded: false,
+        best: Best { at: None, bound: 0, cells: 0, ruled_out: 0, finished: true },
+        folds: Vec::new(),
+        stop,
+    };
+    let mut bands: Vec<(bool, Band<'_>)> = Vec::new();
+    let steps = steps(room, pitch[0]);
+    for domain in domains {
+        bands
+            .extend(self::bands(room, pitch, &steps, domain).into_iter().map(|band| (domain.grounded, band)));
+    }
+    bands.sort_by_key(|band| std::cmp::Reverse(band.1.bound));
+    for (i, (grounded, band)) in bands.iter().enumerate() {
+        if band.bound <= search.best.bound {
+            search.best.ruled_out += bands.len() - i;
+            break;
+        }
+        search.grounded = *grounded;
+        if !search.part(band, band.lo, band.hi) {
+            search.best.finished = false;
+            search.best.bound = band.bound;
+            return search.best;
+        }
+    }
+    search.best
+}
+
+fn bands<'a>(room: &'a Room, pitch: [f64; 2], steps: &[Step], domain: &Domain) -> Vec<Band<'a>> {
+    let mut levels = vec![domain.lo, domain.hi];
+    for v in room.slabs.iter().flat_map(|s| [s.lo, s.hi]) {
+        let mut k = ((v - domain.hi) / pitch[1]).ceil().max(0.0);
+        while v - k * pitch[1] > domain.lo {
+            levels.push((v - k * pitch[1]).min(domain.hi));
+            k += 1.0;
+        }
+    }
+    levels.sort_unstable_by(f64::total_cmp);
+    let mut bands = Vec::new();
+    for pair in levels.windows(2).filter(|p| p[1] - p[0] > THIN) {
+        let (lo, hi) = (pair[0], pair[1]);
+        let (mut rows, mut bound) = (Vec::new(), 0);
+        for (k, line) in lines(room, pitch[1], (lo + hi) / 2.0) {
+            if let Some(slab) = room.slab(line) {
+                rows.push((k, slab));
+                let (from, to) = (lo + k as f64 * pitch[1], hi + k as f64 * pitch[1]);
+                let first = steps.partition_point(|s| s.hi <= from);
+                bound += steps[first..].iter().take_while(|s| s.lo < to).map(|s| s.count).max().unwrap_or(0);
+            }
+        }
+        bands.push(Band { lo, hi, rows, bound });
+    }
+    bands
+}
+
+struct Search<'a> {
+    pitch: [f64; 2],
+    shift: f64,
+    hooked: bool,
+    tolerance: f64,
+    grounded: bool,
+    best: Best,
+    folds: Vec<(f64, i64)>,
+    stop: &'a dyn Fn() -> bool,
+}
+
+impl Search<'_> {
+    /// Looks through base lines from `lo` to `hi` of a band; false when stopped.
+    fn part(&mut self, band: &Band<'_>, lo: f64, hi: f64) -> bool {
+        if (self.stop)() {
+            return false;
+        }
+        // Every stretch as wide as it gets anywhere in this part: no grid here has more than fit those.
+        let (low, high) = (self.rows(band, lo), self.rows(band, hi));
+        let widest: Vec<Row> = low
+            .iter()
+            .zip(&high)
+            .map(|((k, low), (_, high))| {
+                (*k, low.iter().zip(high).map(|(p, q)| (p.0.min(q.0), p.1.max(q.1))).collect())
+            })
+            .collect();
+        if self.deepest(&widest).0 <= self.best.bound {
+            self.best.ruled_out += 1;
+            return true;
+        }
+        let cuts = self.meetings(&low, &high);
+        if cuts.len() > 18 {
+            let middle = lo + (hi - lo) * cuts[cuts.len() / 2];
+            if middle - lo > THIN && hi - middle > THIN {
+                self.look(band, lo, hi);
+                return self.part(band, lo, middle) && self.part(band, middle, hi);
+            }
+        }
+        for cut in cuts.windows(2).filter(|c| (c[1] - c[0]) * (hi - lo) > THIN) {
+            self.look(band, lo + (hi - lo) * cut[0], lo + (hi - lo) * cut[1]);
+        }
+        true
+    }
+
+    /// Tries one cell of base lines.
+    fn look(&mut self, band: &Band<'_>, lo: f64, hi: f64) {
+        self.best.cells += 1;
+        let v = inside(lo, hi, self.tolerance);
+        let rows = self.rows(band, v);
+        let (count, u, base) = self.deepest(&rows);
+        if count > self.best.bound {
+            self.best.bound = count;
+            self.best.at = Some(At { u, v, base });
+        }
+    }
+
+    fn rows(&self, band: &Band<'_>, v: f64) -> Vec<Row> {
+        band.rows
+            .iter()
+            .map(|&(k, slab)| {
+                let aside = if k % 2 == 1 { self.shift } else { 0.0 };
+                let line = v + k as f64 * self.pitch[1];
+                (k, slab.at(line).map(|(a, b)| (a - aside, b - aside)).collect())
+            })
+            .collect()
+    }
+
+    /// Shares of the part at which an end on the left meets one on the right, whole pitches apart, sorted.
+    fn meetings(&self, low: &[Row], high: &[Row]) -> Vec<f64> {
+        let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
+            low.iter()
+                .zip(high)
+                .flat_map(|(p, q)| p.1.iter().zip(&q.1).map(move |(p, q)| [of(p), of(q)]))
+                .collect()
+        };
+        let (lefts, rights) = (ends(|p| p.0), ends(|p| p.1));
+        let mut cuts = vec![0.0, 1.0];
+        for &left in &lefts {
+            for &right in &rights {
+                whole_pitches(left, right, self.pitch[0], &mut cuts);
+            }
+        }
+        cuts.sort_unstable_by(f64::total_cmp);
+        cuts.dedup();
+        cuts
+    }
+
+    /// Most tiles of one grid in these rows, its u, and its lowest row.
+    fn deepest(&mut self, rows: &[Row]) -> (usize, f64, usize) {
+        let grounded = self.grounded;
+        let mut best = (0, 0.0, 0);
+        if !self.hooked {
+            let all = rows.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (*k == 0, gap)));
+            let (count, u) = deepest(all, self.pitch[0], grounded, self.tolerance, &mut self.folds);
+            return (count, u, 0);
+        }
+        let bases = if grounded { 1 } else { rows.len() };
+        for (i, (base, _)) in rows.iter().enumerate().take(bases) {
+            if grounded && *base != 0 {
+                break;
+            }
+            let all: Vec<_> = carried(&rows[i..], self.shift)
+                .into_iter()
+                .flat_map(|(k, row)| row.into_iter().map(move |gap| (k == *base, gap)))
+                .collect();
+            let (count, u) =
+                deepest(all.into_iter(), self.pitch[0], grounded, self.tolerance, &mut self.folds);
+            if count > best.0 {
+                best = (count, u, *base);
+            }
+        }
+        best
+    }
+}
+
+/// What is left of each row when every tile above the first must stand on tiles of the row below: straight on one, or, lapped,
+/// on two half aside.
+fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
+    let mut result: Vec<Row> = Vec::new();
+    for (k, row) in rows {
+        let next = match result.last() {
+            None => row.clone(),
+            Some((below, _)) if below + 1 != *k => break,
+            Some((_, below)) if shift == 0.0 => intersect(row, below),
+            Some((_, below)) => {
+                // Columns count from row 0's offset: an odd row's tile at x stands at x + shift, on x and x + 2 shift below;
+                // an even row's tile at x on x - 2 shift and x.
+                let aside = if k % 2 == 1 { -2.0 * shift } else { 2.0 * shift };
+                let moved: Vec<_> = below.iter().map(|&(a, b)| (a + aside, b + aside)).collect();
+                intersect(&intersect(row, below), &moved)
+            }
+        };
+        if next.is_empty() {
+            break;
+        }
+        result.push((*k, next));
+    }
+    result
+}
+
+/// What two sorted lists of stretches share.
+fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    let (mut i, mut j) = (0, 0);
+    let mut shared = Vec::new();
+    while let (Some(a), Some(b)) = (p.get(i), q.get(j)) {
+        let (from, to) = (a.0.max(b.0), a.1.min(b.1));
+        if to - from > THIN {
+            shared.push((from, to));
+        }
+        if a.1 < b.1 { i += 1 } else { j += 1 }
+    }
+    shared
+}
+
+/// The offset that most stretches hold, each as often as whole pitches go into it. `grounded` asks for at least one
+/// of those marked.
+fn deepest(
+    gaps: impl Iterator<Item = (bool, (f64, f64))>,
+    pitch: f64,
+    grounded: bool,
+    tolerance: f64,
+    folds: &mut Vec<(f64, i64)>,
+) -> (usize, f64) {
+    // Marked stretches count one in a second digit, so that one sweep keeps both sums.
+    const MARK: i64 = 1 << 32;
+    folds.clear();
+    let mut sum = 0;
+    for (marked, (a, b)) in gaps {
+        if b - a <= THIN {
+            continue;
+        }
+        let one = if marked { 1 + MARK } else { 1 };
+        let whole = ((b - a) / pitch).floor();
+        sum += one * whole as i64;
+        let from = a - (a / pitch).floor() * pitch;
+        let to = from + (b - a - whole * pitch);
+        folds.extend([(from, one), (if to > pitch { to - pitch } else { to }, -one)]);
+        if to > pitch {
+            sum += one;
+        }
+    }
+    folds.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
+    let (mut best, mut at) = (0, 0.0);
+    let mut last = 0.0;
+    for &(u, change) in folds.iter().chain([&(pitch, 0)]) {
+        let count = sum % MARK;
+        if u - last > THIN && count > best && (!grounded || sum >= MARK) {
+            (best, at) = (count, inside(last, u, tolerance));
+        }
+        (sum, last) = (sum + change, u);
+    }
+    (best as usize, at)
+}
+
+/// The tiles of the grid `at`.
+pub(super) fn lay(room: &Room, tile: &Tile, shift: f64, hooked: bool, at: At) -> Vec<Placed> {
+    let pitch = tile.pitch();
+    let mut placed: Vec<Placed> = Vec::new();
+    let mut below: Option<Vec<i64>> = None;
+    for (row, v) in lines(room, pitch.y, at.v).filter(|&(row, _)| !hooked || row >= at.base) {
+        let aside = if row % 2 == 1 { shift * pitch.x } else { 0.0 };
+        let mut columns = Vec::new();
+        for (a, b) in room.slab(v).into_iter().flat_map(|slab| slab.at(v)) {
+            let mut n = ((a - at.u - aside) / pitch.x).ceil();
+            while at.u + aside + n * pitch.x <= b {
+                columns.push(n as i64);
+                n += 1.0;
+            }
+        }
+        if let Some(below) = below.as_ref().filter(|_| hooked) {
+            let other = if shift == 0.0 {
+                0
+            } else if row % 2 == 1 {
+                1
+            } else {
+                -1
+            };
+            columns.retain(|n| below.binary_search(n).is_ok() && below.binary_search(&(n + other)).is_ok());
+        }
+        for &n in &columns {
+            let u = at.u + aside + n as f64 * pitch.x;
+            placed.push(Placed { row, column: n as usize, rect: Rect::at(dvec2(u, v), tile.size) });
+        }
+        below = Some(columns);
+    }
+    // Columns count from the one furthest left.
+    let least = placed.iter().map(|p| p.rect.min.x).fold(f64::INFINITY, f64::min);
+    for p in &mut placed {
+        p.column = ((p.rect.min.x - least) / pitch.x + 1e-6).floor() as usize;
+    }
+    renumber(&mut placed);
+    placed
+}
+
+pub(super) struct Hooked {
+    pub(super) placed: Vec<Placed>,
+    pub(super) bound: usize,
+    pub(super) cells: usize,
+    pub(super) ruled_out: usize,
+    pub(super) finished: bool,
+}
+
+/// Rows that slide but are carried. The best of both grids and of rows packed upon rows is taken; the bound lets every row
+/// be carried by any *position* that the rows below leave open, which no layout can beat.
+pub(super) fn hooked_sliding(
+    room: &Room,
+    tile: &Tile,
+    domains: &[Domain],
+    stop: &dyn Fn() -> bool,
+) -> Hooked {
+    let pitch = tile.pitch().to_array();
+    let mut best = Hooked { placed: Vec::new(), bound: 0, cells: 0, ruled_out: 0, finished: true };
+    for shift in [0.0, 0.5] {
+        let found = lattice(room, pitch, shift, true, domains, stop);
+        (best.cells, best.ruled_out) = (best.cells + found.cells, best.ruled_out + found.ruled_out);
+        best.finished &= found.finished;
+        let placed = found.at.map_or(Vec::new(), |at| lay(room, tile, shift, true, at));
+        if placed.len() > best.placed.len() {
+            best.placed = placed;
+        }
+    }
+    let steps = steps(room, pitch[0]);
+    for domain in domains {
+        for band in bands(room, pitch, &steps, domain) {
+            if band.bound <= best.placed.len().max(best.bound) {
+                best.ruled_out += 1;
+                continue;
+            }
+            if stop() {
+                best.finished = false;
+                best.bound = best.bound.max(band.bound);
+                continue;
+            }
+            best.cells += 1;
+            let bases = if domain.grounded { 1 } else { band.rows.len() };
+            for i in (0..bases).filter(|&i| !domain.grounded || band.rows[i].0 == 0) {
+                best.bound = best.bound.max(carried_bound(&band, i, pitch));
+                let v = inside(band.lo, band.hi, room.tolerance);
+                let placed = pack_up(&band, i, tile, v, room.tolerance);
+                if placed.len() > best.placed.len() {
+                    best.placed = placed;
+                }
+            }
+        }
+    }
+    let sliding = slide(room, pitch, domains, stop);
+    best.bound = best.bound.min(sliding.bound).max(best.placed.len());
+    renumber(&mut best.placed);
+    best
+}
+
+fn carried_bound(band: &Band<'_>, from: usize, pitch: [f64; 2]) -> usize {
+    let mut below: Option<(usize, Vec<(f64, f64)>)> = None;
+    let mut sum = 0;
+    for &(k, slab) in band.rows.iter().skip(from) {
+        let lift = k as f64 * pitch[1];
+        let widest: Vec<_> = slab
+            .at(band.lo + lift)
+            .zip(slab.at(band.hi + lift))
+            .map(|(p, q)| (p.0.min(q.0), p.1.max(q.1)))
+            .collect();
+        let here = match &below {
+            None => widest,
+            Some((row, _)) if row + 1 != k => break,
+            Some((_, below)) => {
+                // Two tiles a pitch apart carry one between them.
+                let mut bridged: Vec<(f64, f64)> = Vec::new();
+                for &(a, b) in below {
+                    match bridged.last_mut() {
+                        Some(last) if a - last.1 <= pitch[0] => last.1 = b,
+                        _ => bridged.push((a, b)),
+                    }
+                }
+                intersect(&widest, &bridged)
+            }
+        };
+        let count = super::rows::greedy(here.iter().copied(), pitch[0], |_, _| {});
+        if count == 0 {
+            break;
+        }
+        sum += count;
+        below = Some((k, here));
+    }
+    sum
+}
+
+fn pack_up(band: &Band<'_>, from: usize, tile: &Tile, v: f64, tolerance: f64) -> Vec<Placed> {
+    let pitch = tile.pitch();
+    let mut placed: Vec<Placed> = Vec::new();
+    let mut runs: Option<(usize, Vec<(f64, f64)>)> = None;
+    for &(row, slab) in band.rows.iter().skip(from) {
+        let line = v + row as f64 * pitch.y;
+        let free: Vec<_> = slab.at(line).collect();
+        let free = match &runs {
+            None => free,
+            Some((below, _)) if below + 1 != row => break,
+            Some((_, runs)) => intersect(&free, runs),
+        };
+        let start = placed.len();
+        if lay_row(free.into_iter(), tile, row, line, tolerance, &mut placed) == 0 {
+            break;
+        }
+        let mut next: Vec<(f64, f64)> = Vec::new();
+        for p in &placed[start..] {
+            let u = p.rect.min.x;
+            match next.last_mut() {
+                Some(last) if u - last.1 <= pitch.x + THIN * 10.0 => last.1 = u,
+                _ => next.push((u, u)),
+            }
+        }
+        // A tile straight above the end of a run is carried by it: touching counts, to the tolerance.
+        runs = Some((row, next.into_iter().map(|(a, b)| (a - tolerance, b + tolerance)).collect()));
+    }
+    placed
+}
