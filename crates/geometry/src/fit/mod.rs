@@ -17,12 +17,16 @@
 mod blocked;
 #[cfg(test)]
 mod brute;
+mod choice;
+mod cut;
 mod grid;
+mod profile;
 mod room;
 mod rows;
 #[cfg(test)]
 mod tests;
 
+pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use rows::fit_rows;
 
 use crate::{Polygon, Rect};

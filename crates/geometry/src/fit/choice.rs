@@ -1,0 +1,571 @@
+//! To choose among the places of one grid: those worth most, or just so many.
+//!
+//! Values and the costs of exposed sides make a smallest cut: a side costs when its tile is taken and the neighbour is not, and such
+//! costs pull neighbours together. Corners do not: with places A, B to the right and above of C, taking C and A, or C and B, makes no
+//! corner at C, taking all three makes an inner one, and C alone an outer one; so the two costs together
+//! would have to be below zero for a cut to be right. Corners are therefore counted by a sweep over the
+//! grid that remembers its last row, exact while the grid's shorter way is narrow enough. Beyond that, leaving the
+//! corners out gives the bound, and the result tells the difference.
+
+use super::cut::Network;
+use super::profile::{Swept, sweep};
+use super::{Allowed, FitError, Tile, grid, room::Room};
+use crate::Rect;
+use glam::DVec2;
+use serde::Serialize;
+
+/// A place of a grid that a tile may take.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Cell {
+    /// Column, from 0.
+    pub column: usize,
+    /// Row, from 0 upwards.
+    pub row: usize,
+    /// Where.
+    pub rect: Rect,
+    /// What a tile here is worth, in whatever the costs are in.
+    pub value: f64,
+}
+
+/// What exposed sides and corners cost; none below 0.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+pub struct Costs {
+    /// A lower side without a tile below it.
+    pub foot: f64,
+    /// An upper side without a tile above it.
+    pub head: f64,
+    /// A left or right side without a neighbour.
+    pub side: f64,
+    /// A corner that points outwards.
+    pub outer_corner: f64,
+    /// A corner that points inwards.
+    pub inner_corner: f64,
+}
+
+/// What a number of tiles should be like.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Aim {
+    /// Least length around, in metres.
+    Compact,
+    /// As few rows next to each other as will hold them; then least length around.
+    FewRows,
+    /// Greatest worth: values less costs.
+    Worth(Costs),
+}
+
+/// Chosen cells.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Choice {
+    /// Indices of cells, rising.
+    pub chosen: Vec<usize>,
+    /// Values less costs of the choice; for a compact one, less the length around in metres.
+    pub worth: f64,
+    /// No choice of these cells under this aim is worth more.
+    pub bound: f64,
+    /// How it was reached and what is proved, in words.
+    pub method: String,
+}
+
+impl Choice {
+    /// Whether nothing better exists among these cells (but for rounding).
+    pub fn proved(&self) -> bool {
+        self.bound - self.worth <= 1e-7 * (1.0 + self.worth.abs())
+    }
+}
+
+/// All cells of a grid through `origin` (the lower left corner of any of its places, on the face or not) at which a tile may stand, each
+/// worth 1.
+///
+/// Errors: a tile, a tolerance or a corner that cannot be worked with.
+pub fn cells(allowed: &Allowed, tile: &Tile, origin: DVec2) -> Result<Vec<Cell>, FitError> {
+    let room = Room::new(allowed, tile)?;
+    let Some((lo, _)) = room.span() else { return Ok(Vec::new()) };
+    let pitch = tile.pitch();
+    let v = origin.y + ((lo - origin.y) / pitch.y).floor() * pitch.y;
+    let at = grid::At { u: origin.x, v, base: 0 };
+    let placed = grid::lay(&room, tile, 0.0, false, at);
+    let cell = |p: &super::Placed| Cell { column: p.column, row: p.row, rect: p.rect, value: 1.0 };
+    Ok(placed.iter().map(cell).collect())
+}
+
+/// The cells that are together worth most: values less what their exposed sides and corners cost.
+///
+/// Errors: costs below 0, values that are no numbers, two cells in one place.
+pub fn fit_worth(cells: &[Cell], costs: &Costs, stop: &dyn Fn() -> bool) -> Result<Choice, FitError> {
+    let field = Field::new(cells, costs)?;
+    let (mut chosen, bound) = field.cut(costs, 0.0);
+    let corners = costs.outer_corner > 0.0 || costs.inner_corner > 0.0;
+    let sides = "smallest cut over values and exposed sides, corners free of cost: exact";
+    if !corners {
+        return Ok(field.choice(chosen, bound, costs, sides));
+    }
+    match sweep(&field, costs, None, stop) {
+        Swept::Best(Some(best)) => {
+            Ok(field.proved(best, costs, "sweep over every choice of these cells, corners counted: exact"))
+        }
+        _ => {
+            field.improve(&mut chosen, costs, None, stop);
+            if field.worth(&chosen, costs) < 0.0 {
+                chosen.fill(false);
+            }
+            let method = "smallest cut without corners as the bound, improved cell by cell with them: the difference is open";
+            Ok(field.choice(chosen, bound, costs, method))
+        }
+    }
+}
+
+/// Just `number` of the cells, by `aim`.
+///
+/// Errors: more than there are, and those of [`fit_worth`].
+pub fn fit_number(
+    cells: &[Cell],
+    number: usize,
+    aim: &Aim,
+    stop: &dyn Fn() -> bool,
+) -> Result<Choice, FitError> {
+    if number > cells.len() {
+        return Err(FitError::Choice(format!(
+            "{number} tiles were asked for and {} places are there: ask for fewer, or fit again with other rules",
+            cells.len()
+        )));
+    }
+    if let Aim::Worth(costs) = aim {
+        return Field::new(cells, costs)?.number(number, costs, stop);
+    }
+    let size = cells.first().map_or(DVec2::ZERO, |c| c.rect.size());
+    let around = Costs { foot: size.x, head: size.x, side: size.y, ..Costs::default() };
+    let plain: Vec<Cell> = cells.iter().map(|c| Cell { value: 0.0, ..*c }).collect();
+    let whole = Field::new(&plain, &around)?;
+    if *aim == Aim::Compact || number == 0 {
+        return whole.number(number, &around, stop);
+    }
+    let in_row = |row: usize| plain.iter().filter(|c| c.row == row).count();
+    let per_row: Vec<usize> = (0..whole.rows).map(in_row).collect();
+    let holds = |&rows: &usize| per_row.windows(rows).any(|w| w.iter().sum::<usize>() >= number);
+    let rows = (1..=whole.rows).find(holds).unwrap_or(whole.rows);
+    let mut best: Option<Choice> = None;
+    let mut bound = f64::NEG_INFINITY;
+    for first in 0..=whole.rows.saturating_sub(rows) {
+        let within: Vec<usize> =
+            (0..plain.len()).filter(|&i| (first..first + rows).contains(&plain[i].row)).collect();
+        if within.len() < number {
+            continue;
+        }
+        let part: Vec<Cell> =
+            within.iter().map(|&i| Cell { row: plain[i].row - first, ..plain[i] }).collect();
+        let mut found = Field::new(&part, &around)?.number(number, &around, stop)?;
+        found.chosen = found.chosen.iter().filter_map(|&i| within.get(i).copied()).collect();
+        bound = bound.max(found.bound);
+        if best.as_ref().is_none_or(|b| found.worth > b.worth) {
+            best = Some(found);
+        }
+    }
+    let best = best.ok_or_else(|| FitError::Choice(format!("no {rows} rows hold {number} tiles")))?;
+    let method =
+        format!("{rows} rows next to each other, no fewer hold {number}; among those, {}", best.method);
+    Ok(Choice { bound: bound.max(best.worth), method, ..best })
+}
+
+/// Cells by column and row.
+pub(super) struct Field<'a> {
+    cells: &'a [Cell],
+    pub(super) columns: usize,
+    pub(super) rows: usize,
+    index: Vec<Option<usize>>,
+}
+
+impl<'a> Field<'a> {
+    fn new(cells: &'a [Cell], costs: &Costs) -> Result<Self, FitError> {
+        for (name, cost) in [
+            ("foot", costs.foot),
+            ("head", costs.head),
+            ("side", costs.side),
+            ("outer corner", costs.outer_corner),
+            ("inner corner", costs.inner_corner),
+        ] {
+            if !(cost >= 0.0 && cost < 1e12) {
+                return Err(FitError::Choice(format!("the cost of a {name} is {cost}: give 0 or more")));
+            }
+        }
+        let (columns, rows) = (
+            cells.iter().map(|c| c.column + 1).max().unwrap_or(0),
+            cells.iter().map(|c| c.row + 1).max().unwrap_or(0),
+        );
+        if columns.saturating_mul(rows) > 10_000_000 {
+            return Err(FitError::Choice(format!("a grid of {columns} x {rows} places is too large")));
+        }
+        let mut index = vec![None; columns * rows];
+        for (i, cell) in cells.iter().enumerate() {
+            if !(cell.value.abs() < 1e12) {
+                return Err(FitError::Choice(format!(
+                    "the value {} of cell {i} is no number to reckon with",
+                    cell.value
+                )));
+            }
+            if index[cell.row * columns + cell.column].replace(i).is_some() {
+                return Err(FitError::Choice(format!(
+                    "two cells in column {}, row {}",
+                    cell.column, cell.row
+                )));
+            }
+        }
+        Ok(Self { cells, columns, rows, index })
+    }
+
+    pub(super) fn at(&self, column: usize, row: usize) -> Option<usize> {
+        if column >= self.columns {
+            return None;
+        }
+        self.index.get(row * self.columns + column).copied().flatten()
+    }
+
+    pub(super) fn value(&self, cell: usize) -> f64 {
+        self.cells.get(cell).map_or(0.0, |c| c.value)
+    }
+
+    /// Right, left, above, below, with what the side there costs.
+    fn neighbours(&self, cell: usize, costs: &Costs) -> [(Option<usize>, f64); 4] {
+        let Cell { column, row, .. } = self.cells[cell];
+        [
+            (self.at(column + 1, row), costs.side),
+            (column.checked_sub(1).and_then(|c| self.at(c, row)), costs.side),
+            (self.at(column, row + 1), costs.head),
+            (row.checked_sub(1).and_then(|r| self.at(column, r)), costs.foot),
+        ]
+    }
+
+    fn worth(&self, taken: &[bool], costs: &Costs) -> f64 {
+        let is = |cell: Option<usize>| cell.is_some_and(|c| taken[c]);
+        let mut worth = 0.0;
+        for cell in (0..self.cells.len()).filter(|&c| taken[c]) {
+            worth += self.value(cell);
+            worth -= self.neighbours(cell, costs).iter().filter(|n| !is(n.0)).map(|n| n.1).sum::<f64>();
+        }
+        if costs.outer_corner > 0.0 || costs.inner_corner > 0.0 {
+            for row in 0..=self.rows {
+                for column in 0..=self.columns {
+                    worth -= self.corner(&is, column, row, costs);
+                }
+            }
+        }
+        worth
+    }
+
+    /// What the corner between four places costs; `column` and `row` are of the upper right one.
+    fn corner(&self, is: &impl Fn(Option<usize>) -> bool, column: usize, row: usize, costs: &Costs) -> f64 {
+        let left = column.checked_sub(1);
+        let below = row.checked_sub(1);
+        let here = is(self.at(column, row));
+        let over_left = left.is_some_and(|c| is(self.at(c, row)));
+        let under = below.is_some_and(|r| is(self.at(column, r)));
+        let under_left = left.zip(below).is_some_and(|(c, r)| is(self.at(c, r)));
+        match u8::from(here) + u8::from(over_left) + u8::from(under) + u8::from(under_left) {
+            1 => costs.outer_corner,
+            2 if here == under_left => 2.0 * costs.outer_corner,
+            3 => costs.inner_corner,
+            _ => 0.0,
+        }
+    }
+
+    /// The best choice without corners when every cell is worth `more`, and a bound on the worth of any.
+    fn cut(&self, costs: &Costs, more: f64) -> (Vec<bool>, f64) {
+        let largest = self
+            .cells
+            .iter()
+            .map(|c| (c.value + more).abs())
+            .chain([costs.foot, costs.head, costs.side])
+            .fold(0.0, f64::max);
+        // Whole numbers make the flow exact; what they round away widens the bound.
+        let scale = 1e12 / largest.max(1e-12);
+        let whole = |x: f64| (x * scale).round() as i64;
+        let mut net = Network::new(self.cells.len());
+        let (source, sink) = (net.source(), net.sink());
+        let mut all = 0;
+        for cell in 0..self.cells.len() {
+            let value = whole(self.value(cell) + more);
+            all += value.max(0);
+            net.join(source, cell, value.max(0), 0);
+            let mut open = (-value).max(0);
+            for (k, (neighbour, cost)) in self.neighbours(cell, costs).into_iter().enumerate() {
+                match neighbour {
+                    None => open += whole(cost),
+                    Some(other) if k == 0 => net.join(cell, other, whole(costs.side), whole(costs.side)),
+                    Some(other) if k == 2 => net.join(cell, other, whole(costs.head), whole(costs.foot)),
+                    Some(_) => {}
+                }
+            }
+            net.join(cell, sink, open, 0);
+        }
+        let (taken, cost) = net.smallest_cut();
+        (taken, ((all - cost) as f64 + 5.0 * self.cells.len() as f64) / scale)
+    }
+
+    fn number(&self, number: usize, costs: &Costs, stop: &dyn Fn() -> bool) -> Result<Choice, FitError> {
+        if let Swept::Best(Some(best)) = sweep(self, costs, Some(number), stop) {
+            let method = "sweep over every choice of this many of these cells: exact";
+            return Ok(self.proved(best, costs, method));
+        }
+        // A reward for each tile: the cut with reward r bounds every choice of n by its worth less n times r.
+        let spread: f64 = 4.0 * (costs.foot + costs.head + 2.0 * costs.side)
+            + self.cells.iter().map(|c| c.value.abs()).fold(0.0, f64::max);
+        let (mut low, mut high) = (-spread - 1.0, spread + 1.0);
+        let mut bound = f64::INFINITY;
+        let mut best: Option<(Vec<bool>, f64)> = None;
+        for _ in 0..40 {
+            let reward = (low + high) / 2.0;
+            let (mut taken, worth) = self.cut(costs, reward);
+            bound = bound.min(worth - reward * number as f64);
+            if taken.iter().filter(|&&t| t).count() < number {
+                low = reward
+            } else {
+                high = reward
+            }
+            self.bring_to(&mut taken, number, costs);
+            let worth = self.worth(&taken, costs);
+            if best.as_ref().is_none_or(|b| worth > b.1) {
+                best = Some((taken, worth));
+            }
+            if stop() {
+                break;
+            }
+        }
+        let mut taken = best.map_or(vec![false; self.cells.len()], |b| b.0);
+        self.improve(&mut taken, costs, Some(number), stop);
+        let method = "cuts with a reward for each tile as the bound, brought to the number cell by cell: the difference is open";
+        Ok(self.choice(taken, bound, costs, method))
+    }
+
+    /// Takes or drops the cells that cost least, one by one.
+    fn bring_to(&self, taken: &mut [bool], number: usize, costs: &Costs) {
+        loop {
+            let count = taken.iter().filter(|&&t| t).count();
+            if count == number {
+                return;
+            }
+            let drop = count > number;
+            let cost = |&c: &usize| self.flip(taken, c, costs);
+            let next =
+                (0..taken.len()).filter(|&c| taken[c] == drop).max_by(|a, b| cost(a).total_cmp(&cost(b)));
+            let Some(next) = next else { return };
+            taken[next] = !drop;
+        }
+    }
+
+    /// What turning one cell over would add, corners aside.
+    fn flip(&self, taken: &[bool], cell: usize, costs: &Costs) -> f64 {
+        let Cell { column, row, .. } = self.cells[cell];
+        let mut gain = self.value(cell);
+        let back = [costs.side, costs.side, costs.foot, costs.head];
+        for ((neighbour, cost), other) in self.neighbours(cell, costs).into_iter().zip(back) {
+            gain += if neighbour.is_some_and(|n| taken[n]) { other } else { -cost };
+        }
+        let now = if taken[cell] { -gain } else { gain };
+        if costs.outer_corner == 0.0 && costs.inner_corner == 0.0 {
+            return now;
+        }
+        let before = |c: Option<usize>| c.is_some_and(|c| taken[c]);
+        let after = |c: Option<usize>| c.is_some_and(|c| taken[c] != (c == cell));
+        let corners = [(0, 0), (1, 0), (0, 1), (1, 1)];
+        now + corners
+            .iter()
+            .map(|&(c, r)| {
+                self.corner(&before, column + c, row + r, costs)
+                    - self.corner(&after, column + c, row + r, costs)
+            })
+            .sum::<f64>()
+    }
+
+    /// Turns cells over, alone or (with a number to keep) in pairs, as long as that adds worth.
+    fn improve(&self, taken: &mut [bool], costs: &Costs, number: Option<usize>, stop: &dyn Fn() -> bool) {
+        let n = taken.len();
+        let rounds = if number.is_some() { 20_000 / n.max(1) + 1 } else { n };
+        for _ in 0..rounds {
+            let mut changed = false;
+            for cell in 0..n {
+                if stop() {
+                    return;
+                }
+                let gain = self.flip(taken, cell, costs);
+                if number.is_none() {
+                    if gain > 1e-9 {
+                        taken[cell] = !taken[cell];
+                        changed = true;
+                    }
+                    continue;
+                }
+                taken[cell] = !taken[cell];
+                let other = (0..n)
+                    .filter(|&c| c != cell && taken[c] == taken[cell])
+                    .find(|&c| gain + self.flip(taken, c, costs) > 1e-9);
+                if let Some(other) = other {
+                    taken[other] = !taken[other];
+                    changed = true;
+                } else {
+                    taken[cell] = !taken[cell];
+                }
+            }
+            if !changed {
+                return;
+            }
+        }
+    }
+
+    fn proved(&self, chosen: Vec<usize>, costs: &Costs, method: &str) -> Choice {
+        let mut taken = vec![false; self.cells.len()];
+        for &c in &chosen {
+            taken[c] = true;
+        }
+        let worth = self.worth(&taken, costs);
+        Choice { chosen, worth, bound: worth, method: method.to_owned() }
+    }
+
+    fn choice(&self, taken: Vec<bool>, bound: f64, costs: &Costs, method: &str) -> Choice {
+        let worth = self.worth(&taken, costs);
+        let chosen = (0..taken.len()).filter(|&c| taken[c]).collect();
+        Choice { chosen, worth, bound: bound.max(worth), method: method.to_owned() }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::brute::{Dice, face, random_face, rectangle, shape, tile};
+    use super::super::tests::never;
+    use super::*;
+    use glam::dvec2;
+
+    fn some_cells(dice: &mut Dice, columns: usize, rows: usize) -> Vec<Cell> {
+        let mut cells = Vec::new();
+        for row in 0..rows {
+            for column in 0..columns {
+                if dice.below(5) > 0 {
+                    let rect = Rect::at(dvec2(column as f64 * 1.7, row as f64), dvec2(1.7, 1.0));
+                    cells.push(Cell { column, row, rect, value: dice.between(-1.0, 4.0) });
+                }
+            }
+        }
+        cells
+    }
+
+    /// Counted afresh, side by side and corner by corner.
+    fn reckon(cells: &[Cell], taken: u32, costs: &Costs) -> f64 {
+        let on = |c: i64, r: i64| {
+            cells
+                .iter()
+                .enumerate()
+                .any(|(i, k)| taken >> i & 1 == 1 && (k.column as i64, k.row as i64) == (c, r))
+        };
+        let mut worth = 0.0;
+        for (i, k) in cells.iter().enumerate().filter(|(i, _)| taken >> i & 1 == 1) {
+            let (c, r) = (k.column as i64, k.row as i64);
+            worth += cells[i].value;
+            for (open, cost) in [
+                (!on(c - 1, r), costs.side),
+                (!on(c + 1, r), costs.side),
+                (!on(c, r - 1), costs.foot),
+                (!on(c, r + 1), costs.head),
+            ] {
+                worth -= if open { cost } else { 0.0 };
+            }
+            for (dc, dr) in [(1, 1), (1, -1), (-1, 1), (-1, -1)] {
+                match (on(c + dc, r), on(c, r + dr), on(c + dc, r + dr)) {
+                    (false, false, _) => worth -= costs.outer_corner,
+                    (true, true, false) => worth -= costs.inner_corner,
+                    _ => {}
+                }
+            }
+        }
+        worth
+    }
+
+    #[test]
+    fn worth_and_number_equal_every_choice_counted() {
+        for seed in 1..120 {
+            let mut dice = Dice::new(seed);
+            let (columns, rows) = (2 + dice.below(3), 2 + dice.below(2));
+            let cells = some_cells(&mut dice, columns, rows);
+            let mut costs = Costs { foot: 0.7, head: 1.1, side: dice.between(0.0, 1.0), ..Costs::default() };
+            if seed % 2 == 0 {
+                (costs.outer_corner, costs.inner_corner) = (dice.between(0.0, 0.8), 0.5);
+            }
+            let every = 0..1u32 << cells.len();
+            let best = every.clone().map(|s| reckon(&cells, s, &costs)).fold(f64::MIN, f64::max);
+            let found = fit_worth(&cells, &costs, &never).unwrap();
+            assert!(
+                (found.worth - best).abs() < 1e-9 && found.proved(),
+                "seed {seed}: {} {best}",
+                found.worth
+            );
+            let field = Field::new(&cells, &costs).unwrap();
+            let (cut, bound) = field.cut(&costs, 0.0);
+            assert!(bound >= best - 1e-9 && cut.len() == cells.len());
+            let number = dice.below(cells.len() + 1);
+            let best = every.filter(|s| s.count_ones() as usize == number).map(|s| reckon(&cells, s, &costs));
+            let best = best.fold(f64::MIN, f64::max);
+            let found = fit_number(&cells, number, &Aim::Worth(costs), &never).unwrap();
+            assert_eq!(found.chosen.len(), number);
+            assert!((found.worth - best).abs() < 1e-9 && found.proved(), "seed {seed}");
+        }
+    }
+
+    #[test]
+    fn a_cut_equals_a_sweep_and_wide_grids_keep_an_honest_bound() {
+        for seed in 1..60 {
+            let mut dice = Dice::new(seed);
+            let (columns, rows) = (3 + dice.below(8), 3 + dice.below(6));
+            let cells = some_cells(&mut dice, columns, rows);
+            let plain = Costs { foot: 0.4, head: 0.9, side: 0.6, ..Costs::default() };
+            let cut = fit_worth(&cells, &plain, &never).unwrap();
+            let field = Field::new(&cells, &plain).unwrap();
+            let Swept::Best(Some(swept)) = sweep(&field, &plain, None, &never) else { panic!("too wide") };
+            assert!((field.proved(swept, &plain, "").worth - cut.worth).abs() < 1e-9, "seed {seed}");
+            assert!(cut.proved());
+            // The way for wide grids, held against the exact one.
+            let number = cells.len() / 2;
+            let exact = fit_number(&cells, number, &Aim::Worth(plain), &never).unwrap();
+            let asked = std::cell::Cell::new(0);
+            let at_once = || asked.replace(asked.get() + 1) == 0;
+            let wide = fit_number(&cells, number, &Aim::Worth(plain), &at_once).unwrap();
+            assert!(wide.bound >= exact.worth - 1e-9 && wide.worth <= exact.worth + 1e-9, "seed {seed}");
+            assert_eq!(wide.chosen.len(), number);
+        }
+    }
+
+    #[test]
+    fn six_of_a_wide_row_make_a_block_and_fewest_rows_a_line() {
+        let allowed = face(rectangle(0.0, 0.0, 10.0, 4.0), vec![]);
+        let places = cells(&allowed, &tile(1.0, 1.0, 0.0), dvec2(0.0, 0.0)).unwrap();
+        assert_eq!(places.len(), 40);
+        let compact = fit_number(&places, 6, &Aim::Compact, &never).unwrap();
+        assert!((compact.worth + 10.0).abs() < 1e-9 && compact.proved(), "2 x 3 has 10 m around");
+        let line = fit_number(&places, 6, &Aim::FewRows, &never).unwrap();
+        assert!((line.worth + 14.0).abs() < 1e-9 && line.proved() && line.method.starts_with("1 rows"));
+        assert!(
+            fit_number(&places, 41, &Aim::Compact, &never).unwrap_err().to_string().contains("40 places")
+        );
+        assert!(fit_worth(&places, &Costs { side: -1.0, ..Costs::default() }, &never).is_err());
+        let none = fit_number(&places, 0, &Aim::FewRows, &never).unwrap();
+        assert!(none.chosen.is_empty() && none.worth == 0.0);
+    }
+
+    #[test]
+    fn cells_are_the_places_of_the_grid() {
+        for seed in 1..100 {
+            let mut dice = Dice::new(seed);
+            let allowed = random_face(&mut dice, 8.0, 6.0);
+            let module = tile(1.1, 0.9, 0.01);
+            let origin = dvec2(dice.between(-20.0, 20.0), dice.between(-20.0, 20.0));
+            let places = cells(&allowed, &module, origin).unwrap();
+            let low = allowed.region[0].outer.iter().map(|p| p.y).fold(f64::INFINITY, f64::min);
+            let v = origin.y + ((low - origin.y) / module.pitch().y).ceil() * module.pitch().y;
+            let slow = super::super::brute::grid_cells(&allowed, &module, 0.0, dvec2(origin.x, v));
+            assert_eq!(places.len(), slow.len(), "seed {seed}");
+            for cell in &places {
+                let off = (cell.rect.min - origin) / module.pitch();
+                assert!((off - off.round()).abs().max_element() < 1e-7);
+            }
+        }
+        let sliver = face(shape(&[(0.0, 0.0), (9.0, 0.0), (9.0, 0.1)]), vec![]);
+        assert!(cells(&sliver, &tile(1.0, 1.0, 0.0), dvec2(0.0, 0.0)).unwrap().is_empty());
+    }
+}
