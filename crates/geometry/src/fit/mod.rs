@@ -15,6 +15,7 @@
 //! - [`holds_back`]: what stops the places that nearly fit, what each constraint costs, the least move that wins
 
 mod blocked;
+mod blocks;
 #[cfg(test)]
 mod brute;
 mod choice;
@@ -26,6 +27,7 @@ mod rows;
 #[cfg(test)]
 mod tests;
 
+pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use rows::fit_rows;
 

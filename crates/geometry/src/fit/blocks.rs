@@ -1,0 +1,454 @@
+//! Whole rectangles of tiles, at most so many, each anywhere.
+//!
+//! For each size of block (columns by rows) the positions where the whole block stands are found as for one tile. Up to three
+//! rectangles that do not overlap can always be parted by a straight level or upright cut with one of them
+//! alone on a side; pushing that one as far from the cut as it goes leaves the others most room. So trying every size
+//! pushed each way, and the rest in what is left, misses nothing: exact for up to three blocks. For more, the same
+//! search is a good layout, and sums of the exact answers for fewer are the bound.
+
+use super::room::{Gap, Room};
+use super::{Allowed, FitError, Placed, Tile};
+use crate::Rect;
+use glam::{DVec2, dvec2};
+use serde::Serialize;
+use std::cell::Cell;
+use std::collections::HashMap;
+
+/// What blocks may be.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct BlockRules {
+    /// At most so many.
+    pub most: usize,
+    /// Blocks stand at least so far apart along u or along v, metres.
+    pub apart: f64,
+}
+
+/// One block.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Block {
+    /// Tiles side by side.
+    pub columns: usize,
+    /// Tiles one above the other.
+    pub rows: usize,
+    /// All of it.
+    pub rect: Rect,
+    /// Its tiles; rows and columns count within the block.
+    pub placed: Vec<Placed>,
+}
+
+/// Blocks found and what is proved.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Blocks {
+    /// The blocks, largest first.
+    pub blocks: Vec<Block>,
+    /// Tiles in all of them.
+    pub count: usize,
+    /// No blocks under the same rules hold more.
+    pub bound: usize,
+    /// What was searched, in words.
+    pub method: String,
+}
+
+/// Lays at most `rules.most` rectangles of tiles with as many tiles as can be.
+///
+/// Exact for up to three blocks when `stop` lets it end; else `bound` tells what is left open.
+/// Errors: a tile, a tolerance or a corner that cannot be worked with, a distance below 0.
+pub fn fit_blocks(
+    allowed: &Allowed,
+    tile: &Tile,
+    rules: &BlockRules,
+    stop: &dyn Fn() -> bool,
+) -> Result<Blocks, FitError> {
+    if !(rules.apart >= 0.0 && rules.apart < 1e5) {
+        return Err(FitError::Choice(format!("blocks {} m apart: give 0 or more", rules.apart)));
+    }
+    let mut yard = Yard::new(allowed, tile, rules.apart, stop)?;
+    let mut exact: Vec<usize> = vec![0];
+    let mut found = Vec::new();
+    let everywhere = Rect { min: DVec2::splat(-1e7), max: DVec2::splat(1e7) };
+    for most in 1..=rules.most.min(64) {
+        let before = total(&found);
+        let more = yard.best(&everywhere, most, before);
+        if total(&more) > before {
+            found = more;
+        }
+        let whole = !yard.stopped.get();
+        let sum = (1..most).filter_map(|n| Some(exact.get(n)? + exact.get(most - n)?)).min();
+        let bound =
+            if most <= 3 && whole { total(&found) } else { sum.unwrap_or(usize::MAX).min(yard.area_bound) };
+        exact.push(bound.max(total(&found)));
+        if !whole || (most > 3 && total(&found) == before) {
+            // Stopped; or one more block does not help the search, and another is not worth the time.
+            let last = exact.last().copied().unwrap_or(0);
+            for n in most + 1..=rules.most.min(64) {
+                let sum = (1..n).filter_map(|k| Some(exact.get(k)? + exact.get(n - k)?)).min();
+                exact.push(sum.unwrap_or(last).min(yard.area_bound));
+            }
+            break;
+        }
+    }
+    let count = total(&found);
+    let bound = exact.get(rules.most.min(64)).copied().unwrap_or(0).max(count);
+    let blocks = found.into_iter().map(|spot| spot.block(tile)).collect();
+    let end = if yard.stopped.get() { "stopped before the end" } else { "ran to its end" };
+    let method = format!(
+        "{} sizes of blocks, each at every position, blocks {} m apart; {}; {end}",
+        yard.sizes.len(),
+        rules.apart,
+        if rules.most <= 3 {
+            "every parting by straight cuts"
+        } else {
+            "partings by straight cuts, the bound from fewer blocks"
+        },
+    );
+    Ok(Blocks { blocks, count, bound, method })
+}
+
+/// A block of some size at a place.
+#[derive(Clone, Copy, Debug)]
+struct Spot {
+    columns: usize,
+    rows: usize,
+    rect: Rect,
+}
+
+impl Spot {
+    fn block(self, tile: &Tile) -> Block {
+        let mut placed = Vec::new();
+        for row in 0..self.rows {
+            for column in 0..self.columns {
+                let at = self.rect.min + dvec2(column as f64, row as f64) * tile.pitch();
+                placed.push(Placed { row, column, rect: Rect::at(at, tile.size) });
+            }
+        }
+        Block { columns: self.columns, rows: self.rows, rect: self.rect, placed }
+    }
+}
+
+fn total(spots: &[Spot]) -> usize {
+    spots.iter().map(|s| s.columns * s.rows).sum()
+}
+
+struct Yard<'a> {
+    /// Sizes that stand somewhere, largest count first, with their positions.
+    sizes: Vec<((usize, usize), Room)>,
+    tile: Tile,
+    apart: f64,
+    area_bound: usize,
+    /// Answers for one block in some window.
+    known: HashMap<[u64; 4], Option<Spot>>,
+    stop: &'a dyn Fn() -> bool,
+    stopped: Cell<bool>,
+}
+
+#[derive(Clone, Copy)]
+enum Side {
+    Left,
+    Right,
+    Below,
+    Above,
+}
+
+impl<'a> Yard<'a> {
+    fn new(allowed: &Allowed, tile: &Tile, apart: f64, stop: &'a dyn Fn() -> bool) -> Result<Self, FitError> {
+        let mut yard = Self {
+            sizes: Vec::new(),
+            tile: *tile,
+            apart,
+            area_bound: 0,
+            known: HashMap::new(),
+            stop,
+            stopped: Cell::new(false),
+        };
+        let area: f64 = allowed.region.iter().map(crate::Polygon::area).sum();
+        super::check(allowed, tile)?;
+        yard.area_bound = (area / (tile.size.x * tile.size.y) * (1.0 + 1e-6)) as usize + 1;
+        // A block that stands nowhere stands nowhere with more columns or rows either.
+        let mut widest = usize::MAX;
+        for rows in 1.. {
+            let mut columns = 0;
+            while columns < widest {
+                if stop() {
+                    yard.stopped.set(true);
+                    break;
+                }
+                let whole = Tile { size: yard.size(columns + 1, rows), gap: DVec2::ZERO };
+                let room = Room::new(allowed, &whole)?;
+                if room.slabs.is_empty() {
+                    break;
+                }
+                columns += 1;
+                yard.sizes.push(((columns, rows), room));
+            }
+            widest = columns;
+            if columns == 0 || yard.stopped.get() {
+                break;
+            }
+        }
+        yard.sizes.sort_by_key(|((columns, rows), _)| std::cmp::Reverse(columns * rows));
+        Ok(yard)
+    }
+
+    fn size(&self, columns: usize, rows: usize) -> DVec2 {
+        dvec2(columns as f64, rows as f64) * self.tile.pitch() - self.tile.gap
+    }
+
+    /// The best of at most `most` blocks within a window; nothing when it would not beat `least`.
+    fn best(&mut self, window: &Rect, most: usize, least: usize) -> Vec<Spot> {
+        let Some(one) = self.single(window) else { return Vec::new() };
+        let largest = one.columns * one.rows;
+        let mut best = if largest > least { vec![one] } else { Vec::new() };
+        if most < 2 {
+            return best;
+        }
+        let mut least = least.max(largest);
+        let sides: &[Side] = if most == 2 {
+            &[Side::Left, Side::Below]
+        } else {
+            &[Side::Left, Side::Below, Side::Right, Side::Above]
+        };
+        for index in 0..self.sizes.len() {
+            let (columns, rows) = self.sizes[index].0;
+            let count = columns * rows;
+            if count + (most - 1) * largest <= least {
+                break;
+            }
+            for &side in sides {
+                if (self.stop)() {
+                    self.stopped.set(true);
+                    return best;
+                }
+                let Some(rect) = self.pushed(index, window, side) else { continue };
+                let rest = self.beside(window, &rect, side);
+                let Some(next) = self.single(&rest) else { continue };
+                if count + (most - 1) * next.columns * next.rows <= least {
+                    continue;
+                }
+                let mut others = self.best(&rest, most - 1, least.saturating_sub(count));
+                if count + total(&others) > least && !others.is_empty() {
+                    least = count + total(&others);
+                    others.insert(0, Spot { columns, rows, rect });
+                    best = others;
+                }
+            }
+        }
+        best.sort_by_key(|s| std::cmp::Reverse(s.columns * s.rows));
+        best
+    }
+
+    fn single(&mut self, window: &Rect) -> Option<Spot> {
+        let key = [window.min.x, window.min.y, window.max.x, window.max.y].map(f64::to_bits);
+        if let Some(&known) = self.known.get(&key) {
+            return known;
+        }
+        let found = (0..self.sizes.len()).find_map(|index| {
+            let (columns, rows) = self.sizes[index].0;
+            Some(Spot { columns, rows, rect: self.pushed(index, window, Side::Below)? })
+        });
+        if self.known.len() < 1_000_000 {
+            self.known.insert(key, found);
+        }
+        found
+    }
+
+    /// The block of a size pushed as far to a side as the window and the face let it go.
+    fn pushed(&self, index: usize, window: &Rect, side: Side) -> Option<Rect> {
+        let ((columns, rows), room) = self.sizes.get(index)?;
+        let size = self.size(*columns, *rows);
+        let window = Rect { min: window.min, max: window.max - size };
+        if window.size().min_element() < 0.0 {
+            return None;
+        }
+        let score = |p: DVec2| match side {
+            Side::Left => -p.x,
+            Side::Right => p.x,
+            Side::Below => -p.y,
+            Side::Above => p.y,
+        };
+        let mut best: Option<DVec2> = None;
+        for slab in &room.slabs {
+            if slab.hi < window.min.y || slab.lo > window.max.y {
+                continue;
+            }
+            for gap in &slab.gaps {
+                for p in clipped(slab.lo, slab.hi, gap, &window) {
+                    if best.is_none_or(|b| score(p) > score(b)) {
+                        best = Some(p);
+                    }
+                }
+            }
+        }
+        best.map(|p| Rect::at(p, size))
+    }
+
+    /// What of a window is left beside a block that was pushed to a side.
+    fn beside(&self, window: &Rect, block: &Rect, side: Side) -> Rect {
+        let mut rest = *window;
+        match side {
+            Side::Left => rest.min.x = block.max.x + self.apart,
+            Side::Right => rest.max.x = block.min.x - self.apart,
+            Side::Below => rest.min.y = block.max.y + self.apart,
+            Side::Above => rest.max.y = block.min.y - self.apart,
+        }
+        rest
+    }
+}
+
+/// The corners of a trapezoid of positions as far as it lies in the window.
+fn clipped(lo: f64, hi: f64, gap: &Gap, window: &Rect) -> Vec<DVec2> {
+    let left = gap.a[0].min(gap.a[1]);
+    let right = gap.b[0].max(gap.b[1]);
+    if right < window.min.x || left > window.max.x {
+        return Vec::new();
+    }
+    let mut corners =
+        vec![dvec2(gap.a[0], lo), dvec2(gap.b[0], lo), dvec2(gap.b[1], hi), dvec2(gap.a[1], hi)];
+    for (axis, limit, sign) in
+        [(0, window.min.x, 1.0), (0, window.max.x, -1.0), (1, window.min.y, 1.0), (1, window.max.y, -1.0)]
+    {
+        let depth = |p: DVec2| (p[axis] - limit) * sign;
+        if corners.iter().all(|&p| depth(p) >= 0.0) {
+            continue;
+        }
+        let mut kept = Vec::with_capacity(corners.len() + 1);
+        for (i, &p) in corners.iter().enumerate() {
+            let q = corners[(i + 1) % corners.len()];
+            let (from, to) = (depth(p), depth(q));
+            if from >= 0.0 {
+                kept.push(p);
+            }
+            if (from > 0.0 && to < 0.0) || (from < 0.0 && to > 0.0) {
+                kept.push(p + (q - p) * (from / (from - to)));
+            }
+        }
+        corners = kept;
+    }
+    corners
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::FINE;
+    use super::super::brute::{Dice, face, random_face, rectangle, shape, stands, tile};
+    use super::super::tests::never;
+    use super::*;
+
+    fn lay(allowed: &Allowed, tile: &Tile, most: usize, apart: f64) -> Blocks {
+        let found = fit_blocks(allowed, tile, &BlockRules { most, apart }, &never).unwrap();
+        assert!(found.blocks.len() <= most && found.bound >= found.count);
+        assert_eq!(found.count, found.blocks.iter().map(|b| b.placed.len()).sum::<usize>());
+        for (i, block) in found.blocks.iter().enumerate() {
+            let whole = Tile { size: block.rect.size(), gap: DVec2::ZERO };
+            assert!(stands(allowed, &whole, block.rect.min, FINE * 1.01), "{block:?} does not stand");
+            for other in &found.blocks[..i] {
+                assert!((-block.rect.overlap(&other.rect)).max_element() >= apart - 1e-9);
+            }
+            for p in &block.placed {
+                assert!(
+                    block.rect.grown(1e-9).contains(p.rect.min)
+                        && block.rect.grown(1e-9).contains(p.rect.max)
+                );
+            }
+        }
+        found
+    }
+
+    #[test]
+    fn an_l_takes_one_two_or_three_blocks() {
+        // 6 x 2 below, 2 x 4 on top of its left end: 12, or 12 + 8.
+        let l =
+            face(shape(&[(0.0, 0.0), (6.0, 0.0), (6.0, 2.0), (2.0, 2.0), (2.0, 6.0), (0.0, 6.0)]), vec![]);
+        let module = tile(1.0, 1.0, 0.0);
+        let counts = |apart| [1, 2, 3, 4].map(|most| lay(&l, &module, most, apart).count);
+        assert_eq!(counts(0.0), [12, 20, 20, 20]);
+        // Half a metre apart costs the upper one a row.
+        assert_eq!(counts(0.5), [12, 18, 18, 18]);
+        assert_eq!(lay(&l, &module, 3, 0.5).bound, 18);
+    }
+
+    #[test]
+    fn two_beside_a_chimney_and_exact_widths() {
+        let module = tile(1.722, 1.134, 0.006);
+        let wide = 5.0 * module.pitch().x - 0.006 + 0.3;
+        let chimney = |du: f64| {
+            let at = 2.0 * module.pitch().x - 0.006 + du;
+            face(rectangle(0.0, 0.0, wide, 3.0), vec![rectangle(at, -1.0, 0.306, 9.0)])
+        };
+        assert_eq!(lay(&chimney(0.0), &module, 2, 0.0).count, 10);
+        assert_eq!(lay(&chimney(-1e-6), &module, 2, 0.0).count, 8);
+        assert_eq!(lay(&chimney(0.0), &module, 1, 0.0).count, 6);
+    }
+
+    #[test]
+    fn nothing_on_a_fine_lattice_beats_one_two_or_three_blocks() {
+        // The slow way: block corners on a lattice, every pair and some triples. A lower bound by other means; on faces drawn
+        // on that lattice it is the optimum.
+        for seed in 1..60 {
+            let mut dice = Dice::new(seed);
+            let module = tile(1.0, 1.0, 0.0);
+            let on_lattice = seed % 2 == 0;
+            let allowed = if on_lattice {
+                let blocked = (0..3)
+                    .map(|_| {
+                        let at = [0; 2].map(|_| dice.below(9) as f64 * 0.5);
+                        rectangle(at[0], at[1], 0.5 + 0.5 * dice.below(2) as f64, 0.5)
+                    })
+                    .collect();
+                face(rectangle(0.0, 0.0, 3.0 + 0.5 * dice.below(4) as f64, 3.5), blocked)
+            } else {
+                random_face(&mut dice, 5.0, 4.0)
+            };
+            let mut spots: Vec<Spot> = Vec::new();
+            for (i, j) in (0..12).flat_map(|i| (0..9).map(move |j| (i, j))) {
+                for (columns, rows) in (1..6).flat_map(|c| (1..5).map(move |r| (c, r))) {
+                    let rect =
+                        Rect::at(dvec2(f64::from(i), f64::from(j)) * 0.5, dvec2(columns as f64, rows as f64));
+                    let whole = Tile { size: rect.size(), gap: DVec2::ZERO };
+                    if stands(&allowed, &whole, rect.min, FINE) {
+                        spots.push(Spot { columns, rows, rect });
+                    }
+                }
+            }
+            let count = |s: &Spot| s.columns * s.rows;
+            let clear = |a: &Spot, b: &Spot| (-a.rect.overlap(&b.rect)).max_element() >= 0.0;
+            let one = spots.iter().map(count).max().unwrap_or(0);
+            let (mut two, mut three) = (one, one);
+            for (i, a) in spots.iter().enumerate() {
+                for (j, b) in spots.iter().enumerate().skip(i + 1).filter(|(_, b)| clear(a, b)) {
+                    two = two.max(count(a) + count(b));
+                    for c in &spots[j + 1..] {
+                        let sum = count(a) + count(b) + count(c);
+                        if sum > three && clear(a, c) && clear(b, c) {
+                            three = sum;
+                        }
+                    }
+                }
+            }
+            let three = three.max(two);
+            for (most, slow) in [(1, one), (2, two), (3, three)] {
+                let found = lay(&allowed, &module, most, 0.0);
+                assert_eq!(found.bound, found.count);
+                assert!(found.count >= slow, "seed {seed}, {most} blocks: {} < {slow}", found.count);
+                assert!(
+                    !on_lattice || found.count == slow,
+                    "seed {seed}, {most} blocks: {} > {slow}",
+                    found.count
+                );
+            }
+            assert!(lay(&allowed, &module, 5, 0.0).bound >= three);
+        }
+    }
+
+    #[test]
+    fn stopped_early_the_bound_holds() {
+        let allowed = face(rectangle(0.0, 0.0, 9.0, 5.0), vec![rectangle(3.2, 2.2, 0.5, 0.6)]);
+        let module = tile(1.0, 1.0, 0.0);
+        let whole = lay(&allowed, &module, 3, 0.0).count;
+        for asks in [0, 5, 40, 60, 200] {
+            let asked = Cell::new(0);
+            let stop = || asked.replace(asked.get() + 1) >= asks;
+            let part = fit_blocks(&allowed, &module, &BlockRules { most: 3, apart: 0.0 }, &stop).unwrap();
+            assert!(part.bound >= whole && part.count <= whole);
+        }
+    }
+}
