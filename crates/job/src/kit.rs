@@ -1,4 +1,4 @@
-use crate::Orientation;
+use crate::{Holds, Orientation};
 use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -177,22 +177,25 @@ pub struct Term {
     pub each: Amount,
 }
 
-/// How much for each.
+/// How much for each. What a term gives must be what its part is counted in; [`Kit::check`] says where it is not.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Amount {
-    /// So many pieces, or metres of length for each metre, or square metres for each square metre.
+    /// So many pieces for each piece, metre or square metre, metres of length for each metre, or square metres for
+    /// each square metre.
     Count(f64),
     /// So much length for each piece or each run.
     Length(Length),
-    /// Pieces of this length end to end along each run, each lapping the next.
+    /// Pieces of this length end to end along each run, each lapping the next; a run's last piece is cut and its
+    /// offcut is not used again.
     Pieces {
         /// Length of a piece.
         length: Length,
         /// How far one laps the next.
         lap: Length,
     },
-    /// One piece at this spacing along each run, and one more at its end.
+    /// One piece at this spacing, or less, along each run, and one more at its end; over an area one for each square
+    /// of this spacing.
     Spaced(Length),
 }
 
@@ -208,7 +211,7 @@ pub enum Measure {
     Row,
     /// Each seam between two modules of one row.
     Seam,
-    /// Each run of base rail: its length.
+    /// Each run of base rail: its length. A row above the lowest with nothing below it has a rail of its own.
     BaseRail,
     /// Each side run: its length up the slope.
     Side,
@@ -216,12 +219,16 @@ pub enum Measure {
     SideCourse,
     /// Each run of head flashing: its length.
     Head,
+    /// Each module with head flashing above it, over its whole width or a part.
+    HeadModule,
     /// Each end of a head run and each seam between modules under it.
     HeadSupport,
     /// Each left head corner.
     HeadCornerLeft,
     /// Each right head corner.
     HeadCornerRight,
+    /// Each corner where a head run meets the side of a higher row.
+    InsideCorner,
     /// Each left corner at the base rail.
     BaseCornerLeft,
     /// Each right corner at the base rail.
@@ -242,8 +249,31 @@ pub enum Measure {
 pub struct Package {
     /// What the pallet list calls it: "box", "roll", "stick".
     pub name: String,
-    /// How much is in it: pieces, metres or square metres.
-    pub holds: f64,
+    /// How much is in it, in what the part is counted in.
+    pub holds: Holds,
+}
+
+impl Measure {
+    /// What it is measured in. A part that the kit does not have counts as pieces.
+    pub fn unit(&self, kit: &Kit) -> Unit {
+        match self {
+            Self::BaseRail | Self::Side | Self::Head | Self::BondingPath => Unit::Length,
+            Self::Under | Self::Around => Unit::Area,
+            Self::Part(number) => kit.part(number).map_or(Unit::Each, |part| part.unit),
+            Self::Module
+            | Self::Block
+            | Self::Row
+            | Self::Seam
+            | Self::SideCourse
+            | Self::HeadModule
+            | Self::HeadSupport
+            | Self::HeadCornerLeft
+            | Self::HeadCornerRight
+            | Self::InsideCorner
+            | Self::BaseCornerLeft
+            | Self::BaseCornerRight => Unit::Each,
+        }
+    }
 }
 
 impl Kit {
@@ -297,7 +327,29 @@ impl Kit {
             if self.parts[..index].iter().any(|other| other.number == part.number) {
                 return Err(format!("parts[{index}].number: {:?} is taken twice", part.number));
             }
-            positive(&format!("parts[{index}].package.holds"), part.package.holds)?;
+            if part.number.trim().is_empty() {
+                return Err(format!("parts[{index}].number: a part needs a number"));
+            }
+            let holds = part.package.holds;
+            match (part.unit, holds) {
+                (Unit::Each, Holds::Pieces(_))
+                | (Unit::Length, Holds::Length(_))
+                | (Unit::Area, Holds::Area(_)) => {}
+                _ => {
+                    return Err(format!(
+                        "parts[{index}].package.holds must be in what the part is counted in: a number of pieces, a \
+                         length such as \"100 ft\", or an area such as \"200 sq ft\""
+                    ));
+                }
+            }
+            if !(1e-3..1e6).contains(&holds.amount())
+                || part.unit == Unit::Each && holds.amount().fract() != 0.0
+            {
+                return Err(format!(
+                    "parts[{index}].package.holds must be more than 0, and whole where it is pieces, not {}",
+                    holds.amount()
+                ));
+            }
             if !(0.0..=1.0).contains(&part.waste) {
                 return Err(format!("parts[{index}].waste is a share from 0 to 1, not {}", part.waste));
             }
@@ -326,10 +378,69 @@ impl Term {
             }
             Amount::Spaced(length) => (1e-3..1e3).contains(&length.metres()),
         };
-        if sound {
+        if !sound {
+            return Err("each: the amount must be 0 or more, and a lap shorter than its piece".to_owned());
+        }
+        let of = self.of.unit(kit);
+        let unit = kit.parts.get(index).map_or(Unit::Each, |part| part.unit);
+        let fits = match self.each {
+            Amount::Count(_) => unit == Unit::Each || unit == of,
+            Amount::Length(_) => unit == Unit::Length && of != Unit::Area,
+            Amount::Pieces { .. } => unit == Unit::Each && of == Unit::Length,
+            Amount::Spaced(_) => unit == Unit::Each && of != Unit::Each,
+        };
+        if fits {
             Ok(())
         } else {
-            Err("each: the amount must be 0 or more, and a lap shorter than its piece".to_owned())
+            Err("each: \"count\" gives pieces, or a length of a length, or an area of an area; \"length\" gives a length \
+                 for each piece or run; \"pieces\" and \"spaced\" give pieces along a run (\"spaced\" also over an area). \
+                 The part is counted in something else"
+                .to_owned())
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{builtin_kit, builtin_prices};
+
+    fn refused(change: impl Fn(&mut Part), words: &str) {
+        let mut kit = (*builtin_kit()).clone();
+        change(&mut kit.parts[1]);
+        let error = kit.check().unwrap_err();
+        assert!(error.contains(words), "{error:?} does not say {words:?}");
+    }
+
+    #[test]
+    fn the_kit_that_comes_with_the_program_is_sound_and_every_part_has_a_price() {
+        let (kit, prices) = (builtin_kit(), builtin_prices());
+        kit.check().unwrap();
+        prices.check().unwrap();
+        for part in &kit.parts {
+            assert!(prices.prices.contains_key(&part.number), "{} has no price", part.number);
+            assert!(!part.source.is_empty(), "{} names no source", part.number);
+        }
+        assert!(prices.prices.keys().all(|number| kit.part(number).is_some()));
+    }
+
+    #[test]
+    fn what_a_term_gives_must_be_what_the_part_is_counted_in() {
+        refused(
+            |part| part.needs[0].each = Amount::Length(Length::from_feet(1.0)),
+            "parts[1].needs[0]: each:",
+        );
+        refused(
+            |part| part.needs[0].each = Amount::Spaced(Length::from_feet(1.0)),
+            "parts[1].needs[0]: each:",
+        );
+        refused(|part| part.unit = Unit::Area, "parts[1].package.holds");
+        refused(|part| part.package.holds = Holds::Pieces(2.5), "parts[1].package.holds");
+        refused(|part| part.package.holds = Holds::Pieces(0.0), "parts[1].package.holds");
+        refused(|part| part.number = " ".into(), "parts[1].number");
+        refused(|part| part.waste = 1.5, "parts[1].waste");
+        refused(|part| part.needs[0].of = Measure::Part("FH-999".into()), "FH-999");
+        let laps = Amount::Pieces { length: Length::from_feet(1.0), lap: Length::from_feet(1.0) };
+        refused(|part| part.needs[0].each = laps.clone(), "lap");
     }
 }

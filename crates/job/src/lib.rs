@@ -15,6 +15,7 @@ mod edit;
 mod face;
 mod file;
 mod history;
+mod holds;
 mod job;
 mod kit;
 mod penetration;
@@ -30,6 +31,7 @@ pub use file::{
     write_atomically,
 };
 pub use history::History;
+pub use holds::Holds;
 pub use job::{BlockId, FaceId, Job, PenetrationId, Site, Waiver};
 pub use kit::{
     Amount, Clearances, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, Package, Part, RevealRange,

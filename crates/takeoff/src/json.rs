@@ -1,0 +1,269 @@
+//! The order as JSON. The file has its own types, so that it stays as it is when the program's own types change.
+
+use crate::{Header, Line, LineTerm, OutputError, Place, PlaceShape, Takeoff};
+use chalkcourse_geometry::{DVec2, Rect, Units};
+use chalkcourse_job::{Amount, Group, Measure, Unit};
+use rust_decimal::Decimal;
+use schemars::{JsonSchema, Schema};
+use serde::Serialize;
+use std::sync::Arc;
+
+/// The format name in a takeoff file.
+pub const TAKEOFF_FORMAT: &str = "chalkcourse-takeoff";
+/// The version of the takeoff format that this program writes.
+pub const TAKEOFF_VERSION: u32 = 1;
+
+/// The order for another program, as its [schema](takeoff_schema) says. Lengths are metres, areas square metres, money
+/// decimals as texts; words are in `units`.
+///
+/// # Errors
+/// [`OutputError::Json`] for a number that JSON can't hold.
+pub fn to_json(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String, OutputError> {
+    let file = File {
+        format: TAKEOFF_FORMAT,
+        version: TAKEOFF_VERSION,
+        data: Data {
+            job: &header.job,
+            kit: &header.kit,
+            rule_book: &header.rule_book,
+            prices: &header.prices,
+            findings: &header.findings,
+            waivers: &header.waivers,
+            caution: &header.caution,
+            takeoff: TakeoffData::of(takeoff, units),
+        },
+    };
+    let mut text = serde_json::to_string_pretty(&file)?;
+    text.push('\n');
+    Ok(text)
+}
+
+/// The JSON Schema (2020-12) of a takeoff file.
+pub fn takeoff_schema() -> Schema {
+    let mut schema = schemars::schema_for!(File<'static>);
+    schema.insert("title".to_owned(), TAKEOFF_FORMAT.into());
+    schema
+}
+
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct File<'a> {
+    /// Which kind of file this is.
+    format: &'a str,
+    /// Version of that kind.
+    version: u32,
+    /// What it holds.
+    data: Data<'a>,
+}
+
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct Data<'a> {
+    /// The job.
+    job: &'a str,
+    /// The kit and its issue.
+    kit: &'a str,
+    /// The rule book.
+    rule_book: &'a str,
+    /// The price list and its date.
+    prices: &'a str,
+    /// Findings that nobody waived.
+    findings: &'a [String],
+    /// Waived findings, with the reason.
+    waivers: &'a [String],
+    /// What to be careful about.
+    caution: &'a str,
+    /// What to order.
+    takeoff: TakeoffData<'a>,
+}
+
+/// What to order.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct TakeoffData<'a> {
+    /// One for each part that is needed.
+    lines: Vec<LineData<'a>>,
+    /// Where each measure is taken. Terms of many lines share one, by its index.
+    measures: Vec<MeasureData>,
+    /// What amounts of money are in.
+    currency: &'a str,
+    /// The sum of the lines that have a price.
+    #[schemars(with = "String")]
+    priced_total: Decimal,
+    /// Numbers of the parts that are needed and have no price: the total is without them.
+    unpriced: &'a [String],
+}
+
+/// One part on the order.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct LineData<'a> {
+    /// The maker's number.
+    number: &'a str,
+    /// What it is.
+    name: &'a str,
+    /// Where it stands on the order.
+    group: Group,
+    /// What it is counted in; "length" is metres, "area" square metres.
+    unit: Unit,
+    /// What the layout asks for.
+    need: f64,
+    /// Share that is lost: 0.05 is 5 %.
+    waste: f64,
+    /// Need and waste; pieces are whole.
+    with_waste: f64,
+    /// What a package is called.
+    package: &'a str,
+    /// How much is in a package.
+    holds: f64,
+    /// Packages to order.
+    packages: u64,
+    /// How much is in all of them.
+    ordered: f64,
+    /// For one package; null where the price list has none.
+    #[schemars(with = "Option<String>")]
+    price: Option<Decimal>,
+    /// For all of them.
+    #[schemars(with = "Option<String>")]
+    cost: Option<Decimal>,
+    /// How the need came about; the need is their sum, and pieces are whole.
+    terms: Vec<TermData<'a>>,
+    /// By whose word the count is.
+    source: &'a str,
+}
+
+/// One term of a need.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct TermData<'a> {
+    /// Of what.
+    of: &'a Measure,
+    /// How much for each.
+    each: &'a Amount,
+    /// What it adds to the need.
+    need: f64,
+    /// How it was worked out, in words.
+    words: String,
+    /// Index of its measure, which has the places.
+    measure: usize,
+    /// How much of the need comes from each of these places.
+    shares: Vec<f64>,
+}
+
+/// A measure of all blocks.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct MeasureData {
+    /// What is measured.
+    of: Measure,
+    /// What it is measured in.
+    unit: Unit,
+    /// How much in all.
+    total: f64,
+    /// Where.
+    places: Vec<PlaceData>,
+}
+
+/// One place that a quantity comes from.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct PlaceData {
+    /// Number of the block in its job.
+    block: u32,
+    /// Which of its kind, for people.
+    label: String,
+    /// How much is measured here.
+    amount: f64,
+    /// Where on the block's face, in its frame (u along the eave, v up the slope), metres.
+    shape: ShapeData,
+}
+
+/// Where a place is.
+#[derive(Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+enum ShapeData {
+    /// A spot.
+    Point([f64; 2]),
+    /// A way.
+    Path(Vec<[f64; 2]>),
+    /// A rectangle: lower left and upper right corner.
+    Rect([[f64; 2]; 2]),
+    /// An area, as rectangles that do not overlap one another.
+    Area(Vec<[[f64; 2]; 2]>),
+}
+
+impl<'a> TakeoffData<'a> {
+    pub(crate) fn of(takeoff: &'a Takeoff, units: Units) -> Self {
+        let mut seen: Vec<(&Measure, &Arc<Vec<Place>>)> = Vec::new();
+        let mut measures = Vec::new();
+        let mut term = |term: &'a LineTerm| {
+            let known =
+                seen.iter().position(|(of, places)| **of == term.of && Arc::ptr_eq(places, &term.places));
+            let measure = known.unwrap_or_else(|| {
+                seen.push((&term.of, &term.places));
+                measures.push(MeasureData {
+                    of: term.of.clone(),
+                    unit: term.of_unit,
+                    total: term.measured,
+                    places: term.places.iter().map(PlaceData::of).collect(),
+                });
+                measures.len() - 1
+            });
+            TermData {
+                of: &term.of,
+                each: &term.each,
+                need: term.need,
+                words: term.words(units),
+                measure,
+                shares: term.places.iter().map(|place| term.share(place)).collect(),
+            }
+        };
+        let lines = takeoff
+            .lines
+            .iter()
+            .map(|line| LineData::of(line, line.terms.iter().map(&mut term).collect()))
+            .collect();
+        Self {
+            lines,
+            measures,
+            currency: &takeoff.currency,
+            priced_total: takeoff.priced_total,
+            unpriced: &takeoff.unpriced,
+        }
+    }
+}
+
+impl<'a> LineData<'a> {
+    fn of(line: &'a Line, terms: Vec<TermData<'a>>) -> Self {
+        Self {
+            number: &line.number,
+            name: &line.name,
+            group: line.group,
+            unit: line.unit,
+            need: line.need,
+            waste: line.waste,
+            with_waste: line.with_waste,
+            package: &line.package,
+            holds: line.holds,
+            packages: line.packages,
+            ordered: line.ordered,
+            price: line.price,
+            cost: line.cost,
+            terms,
+            source: &line.source,
+        }
+    }
+}
+
+impl PlaceData {
+    fn of(place: &Place) -> Self {
+        let rect = |rect: &Rect| [rect.min.to_array(), rect.max.to_array()];
+        let shape = match &place.shape {
+            PlaceShape::Point(at) => ShapeData::Point(at.to_array()),
+            PlaceShape::Path(path) => ShapeData::Path(path.iter().map(DVec2::to_array).collect()),
+            PlaceShape::Rect(at) => ShapeData::Rect(rect(at)),
+            PlaceShape::Area(rects) => ShapeData::Area(rects.iter().map(rect).collect()),
+        };
+        Self { block: place.block.0, label: place.label(), amount: place.amount, shape }
+    }
+}

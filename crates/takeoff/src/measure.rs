@@ -1,0 +1,246 @@
+use crate::{LineTerm, Place, PlaceShape, Spot, band};
+use chalkcourse_geometry::{DVec2, Rect, dvec2};
+use chalkcourse_job::{Kit, Measure, Part, Unit};
+use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+/// Head flashing over less of a module than this, in metres, is a crumb.
+const CRUMB: f64 = 5e-4;
+
+/// A measure of all blocks: where, and how much in all.
+#[derive(Clone)]
+pub(crate) struct Counted {
+    pub(crate) unit: Unit,
+    pub(crate) places: Arc<Vec<Place>>,
+    pub(crate) total: f64,
+}
+
+impl Counted {
+    fn new(unit: Unit, places: Vec<Place>) -> Self {
+        Self { unit, total: places.iter().map(|place| place.amount).sum(), places: Arc::new(places) }
+    }
+}
+
+/// Measures of a layout. Each is taken once, when a part first asks for it, and then shared.
+pub(crate) struct Measures<'a> {
+    layout: &'a Layout,
+    kit: &'a Kit,
+    known: BTreeMap<Measure, Counted>,
+    parts: BTreeMap<&'a str, Counted>,
+}
+
+impl<'a> Measures<'a> {
+    pub(crate) fn of(layout: &'a Layout, kit: &'a Kit) -> Self {
+        Self { layout, kit, known: BTreeMap::new(), parts: BTreeMap::new() }
+    }
+
+    pub(crate) fn counted(&mut self, measure: &Measure) -> Counted {
+        if let Measure::Part(number) = measure {
+            // A part below, or none at all: a kit file that says so is refused, and nothing is counted twice.
+            return self
+                .parts
+                .get(number.as_str())
+                .cloned()
+                .unwrap_or_else(|| Counted::new(measure.unit(self.kit), Vec::new()));
+        }
+        if let Some(known) = self.known.get(measure) {
+            return known.clone();
+        }
+        let mut places = Vec::new();
+        for block in self.layout.blocks.iter().filter(|block| !block.modules.is_empty()) {
+            self.measure(measure, block, &mut places);
+        }
+        let counted = Counted::new(measure.unit(self.kit), places);
+        self.known.insert(measure.clone(), counted.clone());
+        counted
+    }
+
+    /// Keeps what a part needs, and where, if a part below counts it.
+    pub(crate) fn remember(&mut self, part: &'a Part, terms: &[LineTerm]) {
+        let counted_below = |term: &chalkcourse_job::Term| matches!(&term.of, Measure::Part(number) if *number == part.number);
+        if !self.kit.parts.iter().any(|other| other.needs.iter().any(counted_below)) {
+            return;
+        }
+        let same =
+            |term: &LineTerm| matches!(term.each, chalkcourse_job::Amount::Count(count) if count == 1.0);
+        let counted = match terms {
+            // Most parts are one for one with what they count: no need to copy its places.
+            [term] if same(term) => {
+                Counted { unit: part.unit, places: Arc::clone(&term.places), total: term.need }
+            }
+            _ => {
+                let shares = |term: &LineTerm| -> Vec<Place> {
+                    let share = |place: &Place| Place { amount: term.share(place), ..place.clone() };
+                    term.places.iter().map(share).collect()
+                };
+                Counted::new(part.unit, terms.iter().flat_map(shares).collect())
+            }
+        };
+        self.parts.insert(&part.number, counted);
+    }
+
+    fn measure(&self, measure: &Measure, block: &PlacedBlock, places: &mut Vec<Place>) {
+        let one = |spot, shape| Place { block: block.id, spot, amount: 1.0, shape };
+        match measure {
+            Measure::Module => places.extend(
+                block
+                    .modules
+                    .iter()
+                    .map(|module| one(Spot::Module(module.cell), PlaceShape::Rect(module.rect))),
+            ),
+            Measure::Block => places.extend(block.bounds.map(|b| one(Spot::Block, PlaceShape::Rect(b)))),
+            Measure::Row => {
+                places.extend(block.strings.iter().map(|run| Place { amount: 1.0, ..along(block, run) }));
+            }
+            Measure::Seam => places.extend(seams(block, false)),
+            Measure::BaseRail => {
+                for kind in [RunKind::BaseRail, RunKind::OpenBottom] {
+                    places.extend(block.runs_of(kind).map(|run| along(block, run)));
+                }
+            }
+            Measure::Side => places.extend(sides(block).map(|run| along(block, run))),
+            Measure::SideCourse => {
+                let Some(face) = self.layout.faces.get(block.face) else { return };
+                places.extend(sides(block).map(|run| {
+                    let crossed = face.courses.crossed(run.from.y, run.to.y);
+                    Place { amount: crossed as f64 + 1.0, ..along(block, run) }
+                }));
+            }
+            Measure::Head => places.extend(block.runs_of(RunKind::Head).map(|run| along(block, run))),
+            Measure::HeadModule => places.extend(
+                under_head(block).map(|(cell, rect)| one(Spot::Module(cell), PlaceShape::Rect(rect))),
+            ),
+            Measure::HeadSupport => {
+                for run in block.runs_of(RunKind::Head) {
+                    places.push(one(Spot::HeadLeftEnd(run.row), PlaceShape::Point(run.from)));
+                    places.push(one(Spot::HeadRightEnd(run.row), PlaceShape::Point(run.to)));
+                }
+                places.extend(seams(block, true));
+            }
+            Measure::HeadCornerLeft => places.extend(corners(block, CornerKind::HeadLeft)),
+            Measure::HeadCornerRight => places.extend(corners(block, CornerKind::HeadRight)),
+            Measure::InsideCorner => places.extend(corners(block, CornerKind::Inside)),
+            Measure::BaseCornerLeft => places.extend(corners(block, CornerKind::BaseLeft)),
+            Measure::BaseCornerRight => places.extend(corners(block, CornerKind::BaseRight)),
+            Measure::Under => places.push(area(block, Spot::Under, band::without(&deck_under(block), &[]))),
+            Measure::Around => {
+                let margin = self.kit.flashing.membrane.metres();
+                let under = deck_under(block);
+                let grown: Vec<Rect> = under.iter().map(|rect| rect.grown(margin)).collect();
+                places.push(area(block, Spot::Around, band::without(&grown, &under)));
+            }
+            Measure::BondingPath => {
+                let path = bonding_path(block);
+                let amount = path.iter().zip(path.iter().skip(1)).map(|(a, b)| a.distance(*b)).sum();
+                places.push(Place {
+                    block: block.id,
+                    spot: Spot::BondingPath,
+                    amount,
+                    shape: PlaceShape::Path(path),
+                });
+            }
+            Measure::Part(_) => {}
+        }
+    }
+}
+
+/// A run as a place, its length the amount.
+fn along(block: &PlacedBlock, run: &Run) -> Place {
+    let spot = match run.kind {
+        RunKind::Row => Spot::Row(run.row),
+        RunKind::BaseRail | RunKind::OpenBottom => Spot::BaseRail(run.row),
+        RunKind::LeftSide => Spot::LeftSide(run.row),
+        RunKind::RightSide => Spot::RightSide(run.row),
+        RunKind::Head => Spot::Head(run.row),
+    };
+    Place { block: block.id, spot, amount: run.length(), shape: PlaceShape::Path(vec![run.from, run.to]) }
+}
+
+fn sides(block: &PlacedBlock) -> impl Iterator<Item = &Run> {
+    block.runs.iter().filter(|run| matches!(run.kind, RunKind::LeftSide | RunKind::RightSide))
+}
+
+fn area(block: &PlacedBlock, spot: Spot, rects: Vec<Rect>) -> Place {
+    let amount = rects.iter().map(Rect::area).sum();
+    Place { block: block.id, spot, amount, shape: PlaceShape::Area(rects) }
+}
+
+fn corners(block: &PlacedBlock, kind: CornerKind) -> impl Iterator<Item = Place> + use<'_> {
+    block.corners.iter().filter(move |corner| corner.kind == kind).map(move |corner| Place {
+        block: block.id,
+        spot: Spot::Corner(kind),
+        amount: 1.0,
+        shape: PlaceShape::Point(corner.at),
+    })
+}
+
+fn seams(block: &PlacedBlock, under_head: bool) -> impl Iterator<Item = Place> + use<'_> {
+    let mut last = (u32::MAX, 0);
+    block.seams.iter().filter_map(move |seam| {
+        last = if last.0 == seam.row { (seam.row, last.1 + 1) } else { (seam.row, 0) };
+        let spot = Spot::Seam(seam.row, last.1);
+        (!under_head || seam.under_head).then_some(Place {
+            block: block.id,
+            spot,
+            amount: 1.0,
+            shape: PlaceShape::Point(seam.at),
+        })
+    })
+}
+
+/// Modules with a head run above them, over their whole width or a part.
+fn under_head(block: &PlacedBlock) -> impl Iterator<Item = (chalkcourse_job::Cell, Rect)> + use<'_> {
+    let heads: Vec<&Run> = block.runs_of(RunKind::Head).collect();
+    block.modules.iter().filter_map(move |module| {
+        let covered = heads.iter().any(|run| {
+            let overlap = run.to.x.min(module.rect.max.x) - run.from.x.max(module.rect.min.x);
+            run.row == module.cell.row && overlap > CRUMB
+        });
+        covered.then_some((module.cell, module.rect))
+    })
+}
+
+/// The deck under the modules and the reveals between them, as rectangles. The reveal between two rows belongs to the
+/// array where a module is on both sides of it.
+fn deck_under(block: &PlacedBlock) -> Vec<Rect> {
+    let Some(height) = block.modules.first().map(|module| module.rect.size().y) else { return Vec::new() };
+    let mut rects: Vec<Rect> = Vec::with_capacity(block.strings.len() * 2);
+    let mut lower: &[Run] = &[];
+    for row in block.strings.chunk_by(|a, b| a.row == b.row) {
+        for run in row {
+            rects.push(Rect { min: run.from, max: run.to + dvec2(0.0, height) });
+            for below in lower.iter().filter(|below| below.row + 1 == run.row) {
+                let (from, to) = (run.from.x.max(below.from.x), run.to.x.min(below.to.x));
+                if to > from {
+                    rects.push(Rect { min: dvec2(from, below.from.y + height), max: dvec2(to, run.from.y) });
+                }
+            }
+        }
+        lower = row;
+    }
+    rects
+}
+
+/// The way of the bare conductor: from the first device of the lowest row past every device, row by row and back and
+/// forth, then straight up to the upper edge of the highest row. A device sits at the middle of its module; the
+/// conductor runs along the eave and up the slope, not across.
+fn bonding_path(block: &PlacedBlock) -> Vec<DVec2> {
+    let mut path: Vec<DVec2> = Vec::new();
+    for row in block.modules.chunk_by(|a, b| a.cell.row == b.cell.row) {
+        let (Some(first), Some(last)) = (row.first(), row.last()) else { continue };
+        let (mut start, mut end) = (first.rect.centre(), last.rect.centre());
+        if let Some(&at) = path.last() {
+            if (at.x - end.x).abs() < (at.x - start.x).abs() {
+                (start, end) = (end, start);
+            }
+            path.push(dvec2(at.x, start.y));
+        }
+        path.extend([start, end]);
+    }
+    if let (Some(&at), Some(module)) = (path.last(), block.modules.last()) {
+        path.push(dvec2(at.x, module.rect.max.y));
+    }
+    path.dedup();
+    path
+}

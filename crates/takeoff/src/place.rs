@@ -1,0 +1,99 @@
+use chalkcourse_geometry::{DVec2, Rect};
+use chalkcourse_job::{BlockId, Cell};
+use chalkcourse_layout::CornerKind;
+
+/// One place that a quantity comes from.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Place {
+    /// The block.
+    pub block: BlockId,
+    /// Which of its kind.
+    pub spot: Spot,
+    /// How much is measured here: pieces, metres or square metres. What a part takes of it is told by
+    /// [`LineTerm::share`](crate::LineTerm::share).
+    pub amount: f64,
+    /// Where on the block's face, in its frame, metres.
+    pub shape: PlaceShape,
+}
+
+/// Which thing on a block a place is. Rows and columns count from 0.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Spot {
+    /// A module.
+    Module(Cell),
+    /// The block.
+    Block,
+    /// Modules of a row without a break.
+    Row(u32),
+    /// A seam: its row, and which of that row's seams.
+    Seam(u32, u32),
+    /// Base rail under a row.
+    BaseRail(u32),
+    /// Left side from this row up.
+    LeftSide(u32),
+    /// Right side from this row up.
+    RightSide(u32),
+    /// Head flashing over a row.
+    Head(u32),
+    /// The left end of the head flashing over a row.
+    HeadLeftEnd(u32),
+    /// The right end of the head flashing over a row.
+    HeadRightEnd(u32),
+    /// A corner.
+    Corner(CornerKind),
+    /// The deck under the block.
+    Under,
+    /// The strip around the block.
+    Around,
+    /// The way of the bonding conductor.
+    BondingPath,
+}
+
+/// Where a place is, in the frame of the block's face, metres.
+#[derive(Clone, Debug, PartialEq)]
+pub enum PlaceShape {
+    /// A spot.
+    Point(DVec2),
+    /// A way.
+    Path(Vec<DVec2>),
+    /// A rectangle.
+    Rect(Rect),
+    /// An area, as rectangles that do not overlap one another.
+    Area(Vec<Rect>),
+}
+
+impl Place {
+    /// Which of its kind, for people: "row 2, column 3", "head of row 3". Rows count from the eave, columns from the
+    /// left, both from 1.
+    pub fn label(&self) -> String {
+        self.spot.label()
+    }
+}
+
+impl Spot {
+    fn label(self) -> String {
+        match self {
+            Self::Module(cell) => format!("row {}, column {}", cell.row + 1, cell.column + 1),
+            Self::Block => "the block".to_owned(),
+            Self::Row(row) => format!("row {}", row + 1),
+            Self::Seam(row, seam) => format!("row {}, seam {}", row + 1, seam + 1),
+            Self::BaseRail(row) => format!("base rail of row {}", row + 1),
+            Self::LeftSide(row) => format!("left side from row {} up", row + 1),
+            Self::RightSide(row) => format!("right side from row {} up", row + 1),
+            Self::Head(row) => format!("head of row {}", row + 1),
+            Self::HeadLeftEnd(row) => format!("head of row {}, left end", row + 1),
+            Self::HeadRightEnd(row) => format!("head of row {}, right end", row + 1),
+            Self::Corner(kind) => match kind {
+                CornerKind::HeadLeft => "left head corner",
+                CornerKind::HeadRight => "right head corner",
+                CornerKind::BaseLeft => "left base corner",
+                CornerKind::BaseRight => "right base corner",
+                CornerKind::Inside => "inside corner",
+            }
+            .to_owned(),
+            Self::Under => "under the array".to_owned(),
+            Self::Around => "around the array".to_owned(),
+            Self::BondingPath => "bonding path".to_owned(),
+        }
+    }
+}
