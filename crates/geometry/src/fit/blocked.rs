@@ -14,8 +14,6 @@ pub(super) struct Patch {
     left: Vec<(f64, f64)>,
     /// (v, u) by rising v; concave.
     right: Vec<(f64, f64)>,
-    /// Index into [`Allowed::blocked`]; `None` for the outside of the region.
-    pub(super) source: Option<usize>,
 }
 
 impl Patch {
@@ -44,10 +42,10 @@ fn along(chain: &[(f64, f64)], v: f64) -> f64 {
 pub(super) fn patches(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Patch> {
     let t = allowed.tolerance;
     let mut patches: Vec<Patch> =
-        outside(allowed, tile, bounds).iter().filter_map(|piece| swept(piece, tile.size, t, None)).collect();
-    for (index, constraint) in allowed.blocked.iter().enumerate() {
+        outside(allowed, tile, bounds).iter().filter_map(|piece| swept(piece, tile.size, t)).collect();
+    for constraint in &allowed.blocked {
         for piece in convex_pieces(&constraint.shape, t) {
-            patches.extend(swept(&piece, tile.size, t, Some(index)));
+            patches.extend(swept(&piece, tile.size, t));
         }
     }
     patches
@@ -193,7 +191,7 @@ impl Cutter<'_> {
 }
 
 /// One convex piece swept by a tile of `size` less `t` on all sides. `None` without corners.
-fn swept(piece: &[DVec2], size: DVec2, t: f64, source: Option<usize>) -> Option<Patch> {
+pub(super) fn swept(piece: &[DVec2], size: DVec2, t: f64) -> Option<Patch> {
     let mut points: Vec<(f64, f64)> = piece.iter().map(|p| (p.y, p.x)).collect();
     points.sort_unstable_by(|p, q| p.0.total_cmp(&q.0).then(p.1.total_cmp(&q.1)));
     let (width, height) = (size.x - 2.0 * t, size.y - 2.0 * t);
@@ -201,7 +199,7 @@ fn swept(piece: &[DVec2], size: DVec2, t: f64, source: Option<usize>) -> Option<
     let left = sweep_chain(&hull(&points, 1.0), height, 1.0, -width - t, t);
     let right = sweep_chain(&hull(&points, -1.0), height, -1.0, -t, t);
     let (lo, hi) = (left.first()?.0, left.last()?.0);
-    Some(Patch { lo, hi, left, right, source })
+    Some(Patch { lo, hi, left, right })
 }
 
 fn sweep_chain(chain: &[(f64, f64)], height: f64, sign: f64, add: f64, t: f64) -> Vec<(f64, f64)> {
@@ -261,7 +259,7 @@ mod tests {
     #[test]
     fn a_swept_triangle_has_the_sides_of_its_sum_with_the_tile() {
         let piece = [dvec2(0.0, 0.0), dvec2(4.0, 0.0), dvec2(2.0, 4.0)];
-        let patch = swept(&piece, dvec2(1.0, 1.0), 0.0, None).unwrap();
+        let patch = swept(&piece, dvec2(1.0, 1.0), 0.0).unwrap();
         assert_eq!((patch.lo, patch.hi), (-1.0, 4.0));
         // At v = -0.5 the strip is -0.5..0.5: all of the foot. At v = 2 it starts half way up.
         assert_eq!((patch.left_at(-0.5), patch.right_at(-0.5)), (-1.0, 4.0));

@@ -21,6 +21,8 @@ mod brute;
 mod choice;
 mod cut;
 mod grid;
+mod hold;
+mod moves;
 mod profile;
 mod room;
 mod rows;
@@ -29,6 +31,7 @@ mod tests;
 
 pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
+pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back};
 pub use rows::fit_rows;
 
 use crate::{Polygon, Rect};

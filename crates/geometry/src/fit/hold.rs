@@ -1,0 +1,353 @@
+//! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in tiles, and the
+//! least move of a constraint that wins one.
+
+use super::blocked::{Patch, convex_pieces, patches, swept};
+use super::moves::least_moves;
+use super::room::Room;
+use super::{Allowed, Base, Fit, FitError, Joints, Tile, fit_rows};
+use crate::{Polygon, Rect};
+use glam::{DVec2, dvec2};
+use serde::Serialize;
+
+/// What stops a place.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Barrier {
+    /// A blocked shape, by its id.
+    Constraint(String),
+    /// A side of the region: which shape, which ring (0 the outline), and the corner that it starts from.
+    Side {
+        /// Index into [`Allowed::region`].
+        shape: usize,
+        /// 0 is the outline.
+        ring: usize,
+        /// Counts from 0.
+        side: usize,
+    },
+}
+
+/// One thing that stops a place, and by how much.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Stop {
+    /// What.
+    pub by: Barrier,
+    /// How far the tile would have to shift along u to come clear of this (the other way: how far this would have to
+    /// shift), metres, the shorter way.
+    pub along_u: f64,
+    /// The same along v.
+    pub along_v: f64,
+}
+
+impl Stop {
+    /// The shorter of the two ways, metres.
+    pub fn depth(&self) -> f64 {
+        self.along_u.abs().min(self.along_v.abs())
+    }
+}
+
+/// A place that nearly fits.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct NearFit {
+    /// Where the tile would lie.
+    pub rect: Rect,
+    /// All that stops it, the deepest first.
+    pub stops: Vec<Stop>,
+}
+
+/// What a constraint costs.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Price {
+    /// The constraint, or all shapes of this id.
+    pub id: String,
+    /// Tiles that the best fit without it has more, under the same rules.
+    pub tiles: usize,
+    /// Whether both fits are proved; else the number is what was found.
+    pub proved: bool,
+}
+
+/// The least move of a constraint that wins.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Move {
+    /// All shapes of this id move together.
+    pub id: String,
+    /// The move, along u or along v, metres.
+    pub by: DVec2,
+    /// Tiles won.
+    pub wins: usize,
+    /// What was searched, in words.
+    pub searched: String,
+}
+
+/// What [`holds_back`] should look for.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Question {
+    /// Places count as near when each thing that stops them does so by no more than this, metres.
+    pub near: f64,
+    /// Ids of constraints that could be moved, such as penetrations.
+    pub movable: Vec<String>,
+    /// How far at most, metres.
+    pub farthest: f64,
+}
+
+/// Answers of [`holds_back`].
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct HeldBack {
+    /// The nearest first.
+    pub near: Vec<NearFit>,
+    /// For every id, the dearest first.
+    pub prices: Vec<Price>,
+    /// For each movable id: the least move along u and the least along v that wins, where there is one.
+    pub moves: Vec<Move>,
+}
+
+/// What holds `fit` back, which must come from [`fit_rows`] on the same `allowed`.
+///
+/// Prices lay the face again without each id: whole optima under the fit's rules. Moves keep the array's row lines (and in a grid its columns)
+/// where they are and look at every move up to `farthest` along u and along v between critical ones; a layout that shifts
+/// its rows as well might need less. Hooked fits get no moves. `stop` ends early with what is there.
+///
+/// Errors: those of [`fit_rows`].
+pub fn holds_back(
+    allowed: &Allowed,
+    fit: &Fit,
+    question: &Question,
+    stop: &dyn Fn() -> bool,
+) -> Result<HeldBack, FitError> {
+    let tile = fit.proof.tile;
+    let mut answer = HeldBack { near: near_fits(allowed, fit, question.near)?, ..HeldBack::default() };
+    let mut ids: Vec<&String> = allowed.blocked.iter().map(|c| &c.id).collect();
+    ids.sort_unstable();
+    ids.dedup();
+    for id in ids {
+        if stop() {
+            break;
+        }
+        let without = fit_rows(&without(allowed, id), &tile, &fit.proof.rules, stop)?;
+        let proved = without.gap() == 0 && fit.gap() == 0;
+        answer.prices.push(Price {
+            id: id.clone(),
+            tiles: without.count().saturating_sub(fit.count()),
+            proved,
+        });
+    }
+    answer.prices.sort_by_key(|p| std::cmp::Reverse(p.tiles));
+    for id in &question.movable {
+        if stop() || fit.proof.rules.hooked {
+            break;
+        }
+        let rest = Room::new(&without(allowed, id), &tile)?;
+        let own: Vec<Patch> = of_id(allowed, &tile, id);
+        if let (Some(lines), false) = (Lines::of(allowed, fit), own.is_empty()) {
+            answer.moves.extend(least_moves(id, &rest, &own, &lines, question.farthest, fit.count()));
+        }
+    }
+    Ok(answer)
+}
+
+fn without(allowed: &Allowed, id: &str) -> Allowed {
+    let blocked = allowed.blocked.iter().filter(|c| c.id != id).cloned().collect();
+    Allowed { blocked, ..allowed.clone() }
+}
+
+fn of_id(allowed: &Allowed, tile: &Tile, id: &str) -> Vec<Patch> {
+    let bounds = Rect { min: DVec2::ZERO, max: DVec2::ZERO };
+    let own = Allowed {
+        region: Vec::new(),
+        blocked: allowed.blocked.iter().filter(|c| c.id == id).cloned().collect(),
+        tolerance: allowed.tolerance,
+    };
+    patches(&own, tile, bounds)
+}
+
+/// The lines that the rows of a fit lie on, over the whole face.
+pub(super) struct Lines {
+    pub(super) tile: Tile,
+    pub(super) tolerance: f64,
+    /// v of each row, with the u of one of its places when it is a row of a grid.
+    pub(super) rows: Vec<(f64, Option<f64>)>,
+}
+
+impl Lines {
+    fn of(allowed: &Allowed, fit: &Fit) -> Option<Self> {
+        let first = fit.placed.first()?;
+        let (tile, rules) = (fit.proof.tile, fit.proof.rules);
+        let pitch = tile.pitch();
+        let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
+        let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
+        let below = match rules.base {
+            Base::Anywhere => ((origin.y - bounds.min.y) / pitch.y + 1e-7).floor(),
+            Base::Courses { .. } => 0.0,
+        };
+        let above = ((bounds.max.y - origin.y + 1e-7) / pitch.y).floor();
+        let rows = (-below as i64..above as i64)
+            .map(|k| {
+                let odd = (k - first.row as i64).rem_euclid(2) == 1;
+                let u = match rules.joints {
+                    Joints::Free => None,
+                    Joints::Lapped if odd => Some(origin.x + pitch.x / 2.0),
+                    _ => Some(origin.x),
+                };
+                (origin.y + k as f64 * pitch.y, u)
+            })
+            .collect();
+        Some(Self { tile, tolerance: allowed.tolerance, rows })
+    }
+}
+
+fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, FitError> {
+    super::check(allowed, &fit.proof.tile)?;
+    let Some(lines) = Lines::of(allowed, fit) else { return Ok(Vec::new()) };
+    let barriers = Barriers::new(allowed, &lines.tile);
+    let mut found: Vec<NearFit> = Vec::new();
+    for rect in candidates(allowed, fit, &lines) {
+        // Tolerances on both sides, so that neighbours a gap apart do not count as overlapping.
+        let taken = fit.placed.iter().any(|p| (p.rect.overlap(&rect) + lines.tile.gap).min_element() > 1e-6);
+        if taken || found.iter().any(|f| f.rect.min.distance(rect.min) < 1e-6) {
+            continue;
+        }
+        let stops = barriers.stops(rect.min);
+        let inside = allowed.region.iter().any(|shape| shape.contains(rect.centre()));
+        if inside && stops.first().is_some_and(|s| s.depth() <= near) {
+            found.push(NearFit { rect, stops });
+        }
+    }
+    let depth = |f: &NearFit| f.stops.first().map_or(0.0, Stop::depth);
+    found.sort_by(|p, q| depth(p).total_cmp(&depth(q)));
+    Ok(found)
+}
+
+/// Places of the grid; in rows that slide, the places next to laid tiles and above and below them.
+fn candidates(allowed: &Allowed, fit: &Fit, lines: &Lines) -> Vec<Rect> {
+    let pitch = lines.tile.pitch();
+    let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()));
+    let Some(bounds) = bounds else { return Vec::new() };
+    let mut places = Vec::new();
+    let rows =
+        lines.rows.first().map(|&(v, _)| v - pitch.y).into_iter().chain(lines.rows.iter().map(|r| r.0));
+    let top = lines.rows.last().map(|&(v, _)| v + pitch.y);
+    for v in rows.chain(top) {
+        let grid = lines.rows.iter().find(|r| (r.0 - v).abs() < pitch.y * 1.5).and_then(|r| r.1);
+        if let Some(u) = grid {
+            let u = lines.rows.iter().find(|r| (r.0 - v).abs() < 1e-9).and_then(|r| r.1).unwrap_or(u);
+            let from = ((bounds.min.x - lines.tile.size.x - u) / pitch.x).floor() as i64;
+            let to = ((bounds.max.x - u) / pitch.x).ceil() as i64;
+            places.extend((from..=to).map(|n| dvec2(u + n as f64 * pitch.x, v)));
+        } else {
+            for p in fit.placed.iter().map(|p| p.rect.min) {
+                if (p.y - v).abs() < 1e-9 {
+                    places.extend([dvec2(p.x - pitch.x, v), dvec2(p.x + pitch.x, v)]);
+                } else if (p.y - v).abs() < pitch.y * 1.5 {
+                    places.push(dvec2(p.x, v));
+                }
+            }
+        }
+    }
+    places.into_iter().map(|p| Rect::at(p, lines.tile.size)).collect()
+}
+
+/// Every side and every blocked shape, swept by the tile both as it is and with u and v changed over.
+struct Barriers<'a> {
+    allowed: &'a Allowed,
+    constraints: Vec<(&'a str, Vec<[Patch; 2]>)>,
+    /// With the unit normal that points into the region.
+    sides: Vec<(Barrier, DVec2, [Patch; 2])>,
+}
+
+impl<'a> Barriers<'a> {
+    fn new(allowed: &'a Allowed, tile: &Tile) -> Self {
+        let t = allowed.tolerance;
+        let both = |ring: &[DVec2]| {
+            let over: Vec<DVec2> = ring.iter().map(|p| dvec2(p.y, p.x)).collect();
+            let turned = dvec2(tile.size.y, tile.size.x);
+            Some([swept(ring, tile.size, t)?, swept(&over, turned, t)?])
+        };
+        let constraints = allowed
+            .blocked
+            .iter()
+            .map(|c| (c.id.as_str(), convex_pieces(&c.shape, t).iter().filter_map(|p| both(p)).collect()))
+            .collect();
+        let mut sides = Vec::new();
+        for (shape, polygon) in allowed.region.iter().enumerate() {
+            for (ring, side, a, b) in inward(polygon) {
+                if let Some(patches) = both(&[a, b]) {
+                    let normal = (b - a).perp().normalize_or_zero();
+                    sides.push((Barrier::Side { shape, ring, side }, normal, patches));
+                }
+            }
+        }
+        Self { allowed, constraints, sides }
+    }
+
+    /// All that stops a tile at `p`, the deepest first.
+    fn stops(&self, p: DVec2) -> Vec<Stop> {
+        let mut stops: Vec<Stop> = Vec::new();
+        for (id, pieces) in &self.constraints {
+            let Some(along_u) = way_out(pieces.iter().map(|p| &p[0]), p.x, p.y, 0.0) else { continue };
+            let Some(along_v) = way_out(pieces.iter().map(|p| &p[1]), p.y, p.x, 0.0) else { continue };
+            stops.push(Stop { by: Barrier::Constraint((*id).to_owned()), along_u, along_v });
+        }
+        for (barrier, normal, patches) in &self.sides {
+            let Some(along_u) = way_out(std::iter::once(&patches[0]), p.x, p.y, normal.x) else { continue };
+            let Some(along_v) = way_out(std::iter::once(&patches[1]), p.y, p.x, normal.y) else { continue };
+            // Where two shapes of the region meet, their common side stops nothing.
+            if self.allowed.region.len() > 1 && self.within_others(barrier) {
+                continue;
+            }
+            stops.push(Stop { by: barrier.clone(), along_u, along_v });
+        }
+        stops.sort_by(|a, b| b.depth().total_cmp(&a.depth()));
+        stops
+    }
+
+    fn within_others(&self, barrier: &Barrier) -> bool {
+        let Barrier::Side { shape, ring, side } = *barrier else { return false };
+        let others = || self.allowed.region.iter().enumerate().filter(|(i, _)| *i != shape).map(|(_, s)| s);
+        let Some((_, _, a, b)) = self
+            .allowed
+            .region
+            .get(shape)
+            .and_then(|polygon| polygon.sides().find(|&(r, s, _, _)| (r, s) == (ring, side)))
+        else {
+            return false;
+        };
+        let middle = (a + b) / 2.0;
+        others()
+            .any(|other| other.contains(middle) || other.distance_to_border(middle) <= self.allowed.tolerance)
+    }
+}
+
+/// The sides of a shape with the region on their left, numbered as drawn.
+fn inward(polygon: &Polygon) -> Vec<(usize, usize, DVec2, DVec2)> {
+    let turned: Vec<bool> =
+        polygon.rings().enumerate().map(|(i, ring)| (crate::signed_area(ring) > 0.0) != (i == 0)).collect();
+    polygon
+        .sides()
+        .map(|(ring, side, a, b)| if turned[ring] { (ring, side, b, a) } else { (ring, side, a, b) })
+        .collect()
+}
+
+/// The shift along one way that leaves all patches, from a place at `at` along it and `level` across; `None` when the place is in none.
+/// `only` above 0 lets it go forward alone, below 0 back alone, 0 the shorter way; infinite where no shift that way helps.
+fn way_out<'p>(patches: impl Iterator<Item = &'p Patch>, at: f64, level: f64, only: f64) -> Option<f64> {
+    let mut stretches: Vec<(f64, f64)> = patches
+        .filter(|p| p.lo < level && level < p.hi)
+        .map(|p| (p.left_at(level), p.right_at(level)))
+        .collect();
+    stretches.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
+    let mut joined: Vec<(f64, f64)> = Vec::new();
+    for (a, b) in stretches {
+        match joined.last_mut() {
+            Some(last) if a < last.1 => last.1 = last.1.max(b),
+            _ => joined.push((a, b)),
+        }
+    }
+    let (a, b) = joined.into_iter().find(|&(a, b)| a < at && at < b)?;
+    let (forward, back) = (b - at, a - at);
+    Some(if only == 0.0 && forward.is_finite() {
+        if forward < -back { forward } else { back }
+    } else if only > 0.0 {
+        forward
+    } else {
+        back
+    })
+}

@@ -1,0 +1,251 @@
+//! The least move of a constraint that wins a tile while the rows stay on their lines. As it moves, the ends that it gives to the rows
+//! run along straight pieces; the count can change only where such an end comes whole pitches from another.
+
+use super::blocked::Patch;
+use super::hold::{Lines, Move};
+use super::room::{Room, THIN};
+use super::rows::{greedy, inside, whole_pitches};
+use glam::{DVec2, dvec2};
+
+/// The least winning move along u and the least along v, where there is one.
+pub(super) fn least_moves(
+    id: &str,
+    rest: &Room,
+    own: &[Patch],
+    lines: &Lines,
+    farthest: f64,
+    count: usize,
+) -> Vec<Move> {
+    let pitch = lines.tile.pitch();
+    let farthest = farthest.clamp(0.0, 1e3);
+    let axes = [dvec2(1.0, 0.0), dvec2(0.0, 1.0)];
+    axes.into_iter()
+        .filter_map(|axis| {
+            let cuts = critical(rest, own, lines, farthest, axis);
+            let mut cells: Vec<(f64, f64)> =
+                cuts.windows(2).filter(|c| c[1] - c[0] > THIN).map(|c| (c[0], c[1])).collect();
+            let nearest = |c: &(f64, f64)| c.0.abs().min(c.1.abs());
+            cells.sort_by(|p, q| nearest(p).total_cmp(&nearest(q)));
+            cells.into_iter().find_map(|(lo, hi)| {
+                let total = counted(rest, own, lines, axis * ((lo + hi) / 2.0));
+                let wins = total.checked_sub(count).filter(|&w| w > 0)?;
+                // As near as the cell lets it, clear of the tolerance.
+                let by = if lo >= 0.0 {
+                    inside(lo, hi, lines.tolerance)
+                } else {
+                    -inside(-hi, -lo, lines.tolerance)
+                };
+                let searched = format!(
+                    "every move of up to {farthest} m along {}, rows {:.4} m apart kept on their lines{}",
+                    if axis.x > 0.0 { "u" } else { "v" },
+                    pitch.y,
+                    if lines.rows.iter().any(|r| r.1.is_some()) {
+                        " and in their columns"
+                    } else {
+                        " and free to slide"
+                    },
+                );
+                Some(Move { id: id.to_owned(), by: axis * by, wins, searched })
+            })
+        })
+        .collect()
+}
+
+/// All moves at which a count may change, sorted, with 0 and the farthest both ways.
+fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec2) -> Vec<f64> {
+    let pitch = lines.tile.pitch().x;
+    let mut cuts = vec![-farthest, 0.0, farthest];
+    let mut shares = Vec::new();
+    for &(v, column) in &lines.rows {
+        let fixed: Vec<f64> = match column {
+            Some(u) => vec![u],
+            None => {
+                let gaps = rest.slab(v).into_iter().flat_map(|slab| slab.at(v));
+                gaps.flat_map(|(a, b)| [a, b]).collect()
+            }
+        };
+        // The bends of the patches as the row meets them.
+        let mut bends = vec![-farthest, farthest];
+        if axis.y > 0.0 {
+            let met = own.iter().flat_map(Patch::bends).map(|bend| v - bend);
+            bends.extend(met.filter(|move_| move_.abs() < farthest));
+            bends.sort_unstable_by(f64::total_cmp);
+            cuts.extend(bends.iter().copied());
+        }
+        for piece in bends.windows(2).filter(|p| p[1] - p[0] > THIN) {
+            let middle = v - axis.y * (piece[0] + piece[1]) / 2.0;
+            let mut moving: Vec<[f64; 2]> = Vec::new();
+            for patch in own.iter().filter(|p| p.lo < middle && middle < p.hi) {
+                let at = |by: f64, side: fn(&Patch, f64) -> f64| side(patch, v - axis.y * by) + axis.x * by;
+                moving.push([at(piece[0], Patch::left_at), at(piece[1], Patch::left_at)]);
+                moving.push([at(piece[0], Patch::right_at), at(piece[1], Patch::right_at)]);
+            }
+            shares.clear();
+            for (i, &end) in moving.iter().enumerate() {
+                for &still in &fixed {
+                    whole_pitches([still; 2], end, pitch, &mut shares);
+                }
+                for &other in &moving[..i] {
+                    whole_pitches(other, end, pitch, &mut shares);
+                }
+            }
+            cuts.extend(shares.iter().map(|s| piece[0] + (piece[1] - piece[0]) * s));
+        }
+    }
+    cuts.sort_unstable_by(f64::total_cmp);
+    cuts
+}
+
+/// How many tiles the rows hold when the constraint is moved.
+fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> usize {
+    let pitch = lines.tile.pitch().x;
+    let mut total = 0;
+    for &(v, column) in &lines.rows {
+        let Some(slab) = rest.slab(v) else { continue };
+        let met = v - by.y;
+        let mut blocked: Vec<(f64, f64)> = own
+            .iter()
+            .filter(|p| p.lo < met && met < p.hi)
+            .map(|p| (p.left_at(met) + by.x, p.right_at(met) + by.x))
+            .collect();
+        blocked.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
+        let mut free: Vec<(f64, f64)> = Vec::new();
+        for (a, b) in slab.at(v) {
+            let mut from = a;
+            for &(left, right) in blocked.iter().filter(|s| s.1 > a && s.0 < b) {
+                if left > from {
+                    free.push((from, left));
+                }
+                from = from.max(right);
+            }
+            if from < b {
+                free.push((from, b));
+            }
+        }
+        total += match column {
+            None => greedy(free.into_iter(), pitch, |_, _| {}),
+            Some(u) => free
+                .into_iter()
+                .map(|(a, b)| (((b - u) / pitch).floor() - ((a - u) / pitch).ceil() + 1.0).max(0.0) as usize)
+                .sum(),
+        };
+    }
+    total
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::brute::{Dice, face, grid_cells, random_face, rectangle, row_count, tile};
+    use super::super::hold::{Barrier, Question, holds_back};
+    use super::super::tests::{lay, never};
+    use super::super::{Allowed, Base, Joints, RowRules};
+    use super::*;
+
+    fn rules(joints: Joints) -> RowRules {
+        RowRules { joints, base: Base::Anywhere, hooked: false }
+    }
+
+    fn question() -> Question {
+        Question { near: 0.5, movable: vec!["b0".to_owned()], farthest: 0.6 }
+    }
+
+    #[test]
+    fn a_vent_that_sticks_into_the_third_column_is_told_to_the_millimetre() {
+        // Four 1 m columns exactly; the vent reaches 40 mm into the third from a 1 m wide strip on its right.
+        let allowed = face(rectangle(0.0, 0.0, 4.0, 1.0), vec![rectangle(2.96, 0.0, 0.2, 0.2)]);
+        for joints in [Joints::Free, Joints::Aligned] {
+            let fit = lay(&allowed, &tile(1.0, 1.0, 0.0), &rules(joints));
+            assert_eq!(fit.count(), 2);
+            let held = holds_back(&allowed, &fit, &question(), &never).unwrap();
+            assert_eq!(
+                (held.prices[0].id.as_str(), held.prices[0].tiles, held.prices[0].proved),
+                ("b0", 2, true)
+            );
+            let right = held.moves.iter().find(|m| m.by.x != 0.0).unwrap();
+            assert!((right.by.x - 0.04).abs() < 1e-8 && right.wins == 1, "{right:?}");
+            let down = held.moves.iter().find(|m| m.by.y != 0.0).unwrap();
+            assert!((down.by.y + 0.2).abs() < 1e-8 && down.wins == 2, "{down:?}");
+            let near = &held.near[0];
+            assert_eq!(near.stops[0].by, Barrier::Constraint("b0".to_owned()));
+            assert!((near.stops[0].depth() - 0.04).abs() < 1e-8, "{near:?}");
+        }
+    }
+
+    #[test]
+    fn a_side_that_stops_is_named_with_its_depth() {
+        // 2.9 m wide: the third column lacks 0.1 m at side 1, the right one.
+        let allowed = face(rectangle(0.0, 0.0, 2.9, 1.0), vec![]);
+        let fit = lay(&allowed, &tile(1.0, 1.0, 0.0), &rules(Joints::Free));
+        let held = holds_back(&allowed, &fit, &Question { near: 0.2, ..question() }, &never).unwrap();
+        let right = held.near.iter().find(|n| n.rect.min.x > 1.5).unwrap();
+        assert_eq!(right.stops[0].by, Barrier::Side { shape: 0, ring: 0, side: 1 });
+        assert!((right.stops[0].along_u + 0.1).abs() < 1e-8, "{right:?}");
+        assert!(held.moves.is_empty() && held.prices.is_empty());
+    }
+
+    /// The count on the fit's lines when b0 is moved, the slow way.
+    fn slow(
+        allowed: &Allowed,
+        lines: &[f64],
+        module: &super::super::Tile,
+        column: Option<f64>,
+        by: DVec2,
+    ) -> usize {
+        let mut moved = allowed.clone();
+        for c in moved.blocked.iter_mut().filter(|c| c.id == "b0") {
+            c.shape = c.shape.map(|p| p + by);
+        }
+        let shapes = moved.region.iter().chain(moved.blocked.iter().map(|c| &c.shape));
+        let sides: Vec<_> = shapes.flat_map(|s| s.sides().map(|x| (x.2, x.3)).collect::<Vec<_>>()).collect();
+        let pitch = module.pitch();
+        match column {
+            None => lines.iter().map(|&v| row_count(&moved, &sides, module, v)).sum(),
+            Some(u) => {
+                let low = moved.region[0].outer.iter().map(|p| p.y).fold(f64::INFINITY, f64::min);
+                let v = lines.first().map_or(low, |&v| v + ((low - 1e-7 - v) / pitch.y).ceil() * pitch.y);
+                grid_cells(&moved, module, 0.0, dvec2(u, v)).len()
+            }
+        }
+    }
+
+    #[test]
+    fn a_least_move_wins_and_no_smaller_sampled_one_does() {
+        let (mut moves, mut prices) = (0, 0);
+        for seed in 1..400 {
+            let mut dice = Dice::new(seed);
+            let allowed = random_face(&mut dice, 8.0, 5.0);
+            if allowed.blocked.is_empty() {
+                continue;
+            }
+            let module = tile(dice.between(0.8, 1.8), dice.between(0.7, 1.3), 0.006);
+            let joints = if seed % 2 == 0 { Joints::Free } else { Joints::Aligned };
+            let fit = lay(&allowed, &module, &rules(joints));
+            let held = holds_back(&allowed, &fit, &question(), &never).unwrap();
+            prices += held.prices.iter().map(|p| p.tiles).sum::<usize>();
+            let Some(first) = fit.placed.first() else { continue };
+            let base = first.rect.min.y - first.row as f64 * module.pitch().y;
+            let lines: Vec<f64> = (-9..10).map(|k| base + f64::from(k) * module.pitch().y).collect();
+            let column = (joints == Joints::Aligned).then_some(first.rect.min.x);
+            for axis in [dvec2(1.0, 0.0), dvec2(0.0, 1.0)] {
+                let found = held.moves.iter().find(|m| m.by.dot(axis) != 0.0);
+                let reach = found.map_or(0.6, |m| m.by.length());
+                for _ in 0..6 {
+                    let by = axis * dice.between(-1.0, 1.0) * (reach - 1e-7);
+                    assert!(slow(&allowed, &lines, &module, column, by) <= fit.count(), "seed {seed} {by}");
+                }
+                if let Some(found) = found {
+                    moves += 1;
+                    // A hair further, where the slow way has no need of the tolerance.
+                    let got = slow(&allowed, &lines, &module, column, found.by * (1.0 + 1e-9));
+                    assert_eq!(got, fit.count() + found.wins, "seed {seed} {found:?}");
+                }
+            }
+            for near in &held.near {
+                for stop in near.stops.iter().take(1) {
+                    assert!(stop.depth() > 0.0 && stop.depth() <= 0.5);
+                }
+            }
+        }
+        assert!(moves > 20 && prices > 50, "{moves} moves, {prices} tiles");
+    }
+}
