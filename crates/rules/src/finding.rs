@@ -65,3 +65,21 @@ pub struct Fix {
     /// The edit.
     pub edit: Edit,
 }
+
+impl Finding {
+    /// A finding with nothing but its code, weight and key.
+    pub(crate) fn of(code: &'static str, severity: Severity, key: String) -> Self {
+        Self {
+            code,
+            severity,
+            message: String::new(),
+            place: Place::default(),
+            measured: String::new(),
+            required: String::new(),
+            source: String::new(),
+            key,
+            fix: None,
+            waived: None,
+        }
+    }
+}

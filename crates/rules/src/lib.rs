@@ -2,16 +2,43 @@
 //!
 //! A rule reads a snapshot and never changes a job. A finding is data: what was measured, what is required, by how
 //! much to move which way, where, and by whose word; its key stays the same from run to run, so that a waiver holds.
+//!
+//! - [`check`]: all findings of a job
+//! - [`checked`]: what was checked, against which book, and what was not
+//! - `roof/`: whether the roof as drawn holds together
+//! - `array/`: whether blocks may lie where they lie
+//!
+//! Lengths are metres in the frame of the face, limits are met when they are touched: a tenth of a millimetre too
+//! little passes. Directions are those of a person who stands at the eave and looks up the slope.
 
+mod array;
+mod case;
+mod clear;
 mod finding;
+mod measure;
+mod registry;
+mod roof;
+mod waivers;
+mod words;
+
+#[cfg(test)]
+mod testing;
 
 pub use finding::{Finding, Fix, Place, Severity};
+pub use registry::{Checked, RULES, Rule, checked};
 
+use case::Case;
 use chalkcourse_job::Job;
 use chalkcourse_layout::Layout;
 
 /// All findings of a job, the most severe first; then in the order of rules and of the job.
 pub fn check(job: &Job, layout: &Layout) -> Vec<Finding> {
-    let _ = (job, layout);
-    Vec::new()
+    let case = Case::of(job, layout);
+    let mut findings = Vec::new();
+    for rule in RULES.iter().filter(|rule| rule.why_not(job).is_none()) {
+        (rule.run)(&case, &mut findings);
+    }
+    waivers::settle(job, &mut findings);
+    findings.sort_by_key(|finding| finding.severity);
+    findings
 }

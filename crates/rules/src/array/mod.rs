@@ -1,0 +1,19 @@
+//! Whether blocks may lie where they lie.
+
+pub(crate) mod between_blocks;
+pub(crate) mod clearance;
+pub(crate) mod hook;
+pub(crate) mod no_deck;
+pub(crate) mod off_face;
+pub(crate) mod overlap;
+pub(crate) mod pitch;
+pub(crate) mod reveal;
+pub(crate) mod ridge_course;
+pub(crate) mod setback;
+
+use chalkcourse_job::Job;
+
+/// The kit by name and issue, as a source.
+pub(crate) fn of_kit(job: &Job) -> String {
+    format!("{}, issue {}", job.kit.name, job.kit.issue)
+}

@@ -1,0 +1,72 @@
+//! A block needs a face to lie on: one that is in the job, and whose outline holds together.
+//!
+//! Source: geometry; nothing can be measured on an outline that folds over itself.
+
+use crate::case::Case;
+use crate::finding::{Finding, Place, Severity};
+use crate::registry::{Rule, nothing_missing};
+use crate::words::{block_name, sentence};
+
+pub(crate) const RULE: Rule = Rule {
+    code: "no-deck",
+    title: "Blocks lie on a face whose outline holds together",
+    reason: "Nothing can be placed, measured or counted on an outline that folds over itself.",
+    source: |_| "geometry: no deck can be measured there".into(),
+    missing: nothing_missing,
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    for block in &case.job.blocks {
+        let index = case.layout.faces.iter().position(|face| face.id == block.face);
+        let (what, measured) = match index.and_then(|index| case.layout.roof.faces.get(index)) {
+            Some(face) if face.sound => continue,
+            Some(_) => (
+                format!(
+                    "{}, whose outline does not hold together. Mend the outline first",
+                    case.face_name(index.unwrap_or(0))
+                ),
+                "an outline with defects",
+            ),
+            None => {
+                ("a face that the job does not have. Put the block on another face".to_owned(), "no face")
+            }
+        };
+        findings.push(Finding {
+            message: format!(
+                "{} lies on {what}; nothing on it is checked until then.",
+                sentence(&block_name(block))
+            ),
+            place: Place { face: Some(block.face), block: Some(block.id), ..Place::default() },
+            measured: measured.into(),
+            required: "a face with a sound outline".into(),
+            source: RULE.source(case.job),
+            ..Finding::of(
+                RULE.code,
+                Severity::Stop,
+                format!("no-deck/block-{}/face-{}", block.id, block.face),
+            )
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{gable_job, of, one};
+    use chalkcourse_job::FaceId;
+
+    #[test]
+    fn a_sound_face_passes_and_a_folded_one_does_not() {
+        let mut job = gable_job();
+        assert!(of(&job, "no-deck").is_empty());
+        job.faces[0].outline.outer.swap(1, 2);
+        assert_eq!(one(&job, "no-deck").key, "no-deck/block-3/face-1");
+    }
+
+    #[test]
+    fn a_face_that_is_not_there() {
+        let mut job = gable_job();
+        job.blocks[0].face = FaceId(77);
+        assert!(one(&job, "no-deck").message.contains("does not have"));
+    }
+}

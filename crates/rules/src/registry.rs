@@ -1,0 +1,120 @@
+use crate::case::Case;
+use crate::finding::Finding;
+use crate::{array, roof};
+use chalkcourse_job::Job;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// One rule.
+pub struct Rule {
+    /// Its code, as findings carry it and a rule book switches it off by.
+    pub code: &'static str,
+    /// What it looks at, in a few words.
+    pub title: &'static str,
+    /// Why there is such a rule.
+    pub reason: &'static str,
+    /// By whose word, for a job with its kit and book.
+    pub(crate) source: fn(&Job) -> String,
+    /// Why it can't be checked for a job, where a measurement or a section of the book is missing.
+    pub(crate) missing: fn(&Job) -> Option<String>,
+    pub(crate) run: fn(&Case<'_>, &mut Vec<Finding>),
+}
+
+/// All rules, in the order in which findings of one weight are listed.
+pub const RULES: &[&Rule] = &[
+    &roof::outline::RULE,
+    &roof::height_gap::RULE,
+    &roof::near_miss::RULE,
+    &roof::counted_twice::RULE,
+    &roof::no_home::RULE,
+    &array::no_deck::RULE,
+    &array::pitch::RULE,
+    &array::off_face::RULE,
+    &array::overlap::RULE,
+    &array::setback::RULE,
+    &array::clearance::RULE,
+    &array::ridge_course::RULE,
+    &array::hook::RULE,
+    &array::reveal::RULE,
+    &array::between_blocks::RULE,
+];
+
+/// What is needed is there.
+pub(crate) fn nothing_missing(_: &Job) -> Option<String> {
+    None
+}
+
+impl Rule {
+    /// By whose word, for a job with its kit and book.
+    pub fn source(&self, job: &Job) -> String {
+        (self.source)(job)
+    }
+
+    /// Why the rule is not checked for a job; `None` when it is.
+    pub fn why_not(&self, job: &Job) -> Option<String> {
+        if job.rule_book.off.contains(self.code) {
+            return Some(format!("switched off in the rule book “{}”", job.rule_book.name));
+        }
+        (self.missing)(job)
+    }
+}
+
+/// One line of the report of what was checked.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct Checked {
+    /// The rule.
+    pub code: &'static str,
+    /// What it looks at.
+    pub title: &'static str,
+    /// By whose word.
+    pub source: String,
+    /// The book that it was checked against, with its date.
+    pub book: String,
+    /// Whether it was checked.
+    pub on: bool,
+    /// Why it was not.
+    pub why_not: Option<String>,
+}
+
+/// What [`check`](crate::check) checks for a job, against which book, and what it does not.
+pub fn checked(job: &Job) -> Vec<Checked> {
+    let book = format!("{}, {}", job.rule_book.name, job.rule_book.date);
+    RULES
+        .iter()
+        .map(|rule| {
+            let why_not = rule.why_not(job);
+            Checked {
+                code: rule.code,
+                title: rule.title,
+                source: rule.source(job),
+                book: book.clone(),
+                on: why_not.is_none(),
+                why_not,
+            }
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn codes_are_plain_and_none_is_taken_twice() {
+        let codes: BTreeSet<_> = RULES.iter().map(|rule| rule.code).collect();
+        assert_eq!(codes.len(), RULES.len());
+        assert!(codes.iter().all(|c| c.chars().all(|l| l.is_ascii_lowercase() || l == '-')), "{codes:?}");
+    }
+
+    #[test]
+    fn a_rule_that_is_off_is_told() {
+        let mut job = testing::gable_job();
+        testing::book(&mut job).off.insert("setback".into());
+        let report = checked(&job);
+        let setback = report.iter().find(|line| line.code == "setback").unwrap();
+        assert!(!setback.on && setback.why_not.as_ref().is_some_and(|why| why.contains("switched off")));
+        assert_eq!(report.len(), RULES.len());
+    }
+}

@@ -1,0 +1,57 @@
+//! What comes through the roof comes through a face of it.
+//!
+//! Source: geometry; a penetration beside all faces is measured against nothing.
+
+use crate::case::Case;
+use crate::finding::{Finding, Place, Severity};
+use crate::registry::{Rule, nothing_missing};
+use crate::words::sentence;
+
+pub(crate) const RULE: Rule = Rule {
+    code: "no-home",
+    title: "Penetrations lie on a face",
+    reason: "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
+    source: |_| "geometry: it is measured against nothing".into(),
+    missing: nothing_missing,
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    for penetration in case.layout.penetrations.iter().filter(|p| p.home.is_none()) {
+        let what = if penetration.name.trim().is_empty() {
+            format!("{} {}", penetration.kind.name(), penetration.id)
+        } else {
+            format!("the {} “{}”", penetration.kind.name(), penetration.name)
+        };
+        findings.push(Finding {
+            message: format!(
+                "{} has its middle on no sound face, so nothing keeps clear of it. Move it onto a face, or draw the face that it \
+                 comes through.",
+                sentence(&what)
+            ),
+            place: Place {
+                penetration: Some(penetration.id),
+                shape: penetration.plan.outer.clone(),
+                ..Place::default()
+            },
+            measured: "on no face".into(),
+            required: "on a face".into(),
+            source: RULE.source(case.job),
+            ..Finding::of(RULE.code, Severity::Caution, format!("no-home/penetration-{}", penetration.id))
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{gable_job, of, one, vent};
+
+    #[test]
+    fn on_a_face_and_beside_all() {
+        let mut job = gable_job();
+        job.penetrations = vec![vent(5, 11.9, 5.9)];
+        assert!(of(&job, "no-home").is_empty());
+        job.penetrations = vec![vent(5, 12.1, 5.9)];
+        assert_eq!(one(&job, "no-home").key, "no-home/penetration-5");
+    }
+}

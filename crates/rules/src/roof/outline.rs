@@ -1,0 +1,171 @@
+//! The outline of a face encloses one area once.
+//!
+//! Source: geometry; lengths, areas and edges of any other outline mean nothing.
+
+use super::grouped;
+use crate::case::Case;
+use crate::finding::{Finding, Fix, Place, Severity};
+use crate::registry::{Rule, nothing_missing};
+use crate::words::sentence;
+use chalkcourse_geometry::{Defect, RoofProblem};
+use chalkcourse_job::{Edit, Face};
+
+pub(crate) const RULE: Rule = Rule {
+    code: "outline",
+    title: "Outlines of faces enclose one area once",
+    reason: "Lengths, areas and edges of an outline that folds over itself mean nothing.",
+    source: |_| "geometry: such an outline has no area".into(),
+    missing: nothing_missing,
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    let defects = case.layout.roof.problems.iter().filter_map(|problem| match problem {
+        RoofProblem::BadFace { face, defect } => {
+            let id = case.face_id(*face)?;
+            Some((format!("outline/face-{id}/{}", slug(defect)), (*face, *defect)))
+        }
+        _ => None,
+    });
+    for (key, list) in grouped(defects.collect()) {
+        let Some(&(index, defect)) = list.first() else { continue };
+        let Some(face) = case.job.faces.get(index) else { continue };
+        let (wrong, shape) = told(face, defect);
+        findings.push(Finding {
+            message: format!("{}: {wrong}.", sentence(&case.face_name(index))),
+            place: Place { face: Some(face.id), shape, ..Place::default() },
+            measured: slug(&defect).replace('-', " "),
+            required: "an outline that encloses one area once".into(),
+            source: RULE.source(case.job),
+            fix: mended(face, defect),
+            ..Finding::of(RULE.code, Severity::Stop, key)
+        });
+    }
+}
+
+fn slug(defect: &Defect) -> String {
+    match defect {
+        Defect::NotFinite { ring, .. } => format!("no-number-ring-{ring}"),
+        Defect::TooFewCorners { ring } => format!("too-few-corners-ring-{ring}"),
+        Defect::RepeatedCorner { ring, .. } => format!("repeated-corner-ring-{ring}"),
+        Defect::NoArea { ring } => format!("no-area-ring-{ring}"),
+        Defect::Crosses { .. } => "folds-over".into(),
+        Defect::HoleOutside { ring } => format!("hole-outside-ring-{ring}"),
+    }
+}
+
+/// What is wrong and what to do, and where.
+fn told(face: &Face, defect: Defect) -> (String, Vec<chalkcourse_geometry::DVec2>) {
+    let ring_name = |ring: usize| if ring == 0 { "the outline".to_owned() } else { format!("hole {ring}") };
+    let corners = |ring: usize| face.outline.rings().nth(ring).unwrap_or_default();
+    let all = |ring: usize| corners(ring).iter().copied().filter(|p| p.is_finite()).collect();
+    let at = |ring: usize, corner: usize| corners(ring).get(corner).copied().into_iter().collect();
+    match defect {
+        Defect::NotFinite { ring, corner } => (
+            format!(
+                "corner {} of {} is at no place within 100 km. Set it again",
+                corner + 1,
+                ring_name(ring)
+            ),
+            Vec::new(),
+        ),
+        Defect::TooFewCorners { ring } => {
+            (format!("{} has less than three corners. Draw the rest", ring_name(ring)), all(ring))
+        }
+        Defect::RepeatedCorner { ring, corner } => (
+            format!(
+                "corner {} of {} lies on the one before it. Take one of the two away",
+                corner + 1,
+                ring_name(ring)
+            ),
+            at(ring, corner),
+        ),
+        Defect::NoArea { ring } => {
+            (format!("{} encloses nothing. Pull its corners apart", ring_name(ring)), all(ring))
+        }
+        Defect::Crosses { at } => {
+            ("the outline folds over itself. Move a corner so that no sides cross".into(), vec![at])
+        }
+        Defect::HoleOutside { ring } => (
+            format!("{} does not lie inside the face. Move it in or take it away", ring_name(ring)),
+            all(ring),
+        ),
+    }
+}
+
+/// All repeated corners of a ring taken away, or a hole that is none.
+fn mended(face: &Face, defect: Defect) -> Option<Fix> {
+    match defect {
+        Defect::RepeatedCorner { ring, .. } => {
+            let mut less = face.clone();
+            loop {
+                let again = less.outline.defects(1e-3).into_iter().find_map(|defect| match defect {
+                    Defect::RepeatedCorner { ring: there, corner } if there == ring => Some(corner),
+                    _ => None,
+                });
+                match again {
+                    Some(corner) => less = less.without_corner(ring, corner)?,
+                    None => break,
+                }
+            }
+            Some(Fix { label: "Take the repeated corner away".into(), edit: Edit::PutFace(less) })
+        }
+        Defect::HoleOutside { ring } | Defect::NoArea { ring } | Defect::TooFewCorners { ring }
+            if ring > 0 =>
+        {
+            let mut less = face.clone();
+            less.outline.holes.remove(ring - 1);
+            less.overruled.retain(|o| o.ring != ring);
+            less.overruled.iter_mut().filter(|o| o.ring > ring).for_each(|o| o.ring -= 1);
+            // Another hole may now have this one's number and the same trouble: then there is no single step.
+            let same = less.outline.defects(1e-3).iter().any(|d| slug(d) == slug(&defect));
+            (!same).then(|| Fix { label: format!("Take hole {ring} away"), edit: Edit::PutFace(less) })
+        }
+        _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{fixed, gable_job, of, one};
+    use chalkcourse_geometry::dvec2;
+
+    #[test]
+    fn a_sound_outline_passes() {
+        assert!(of(&gable_job(), "outline").is_empty());
+    }
+
+    #[test]
+    fn a_folded_one() {
+        let mut job = gable_job();
+        job.faces[1].outline.outer.swap(1, 2);
+        let wrong = one(&job, "outline");
+        assert!(wrong.message.contains("folds over itself"));
+        assert_eq!((wrong.key.as_str(), wrong.place.shape.len()), ("outline/face-2/folds-over", 1));
+    }
+
+    /// Corners a millimetre apart are one corner; farther apart they are two.
+    #[test]
+    fn repeated_corners_go() {
+        let mut job = gable_job();
+        job.faces[1].outline.outer.insert(1, dvec2(0.0008, 6.0));
+        job.faces[1].outline.outer.insert(2, dvec2(0.0012, 6.0));
+        let wrong = one(&job, "outline");
+        assert!(wrong.message.contains("lies on the one before it"), "{}", wrong.message);
+        fixed(&job, &wrong);
+        let mut job = gable_job();
+        job.faces[1].outline.outer.insert(1, dvec2(0.0012, 6.0));
+        assert!(of(&job, "outline").is_empty());
+    }
+
+    #[test]
+    fn no_area_and_a_hole_outside() {
+        let mut job = gable_job();
+        job.faces[1].outline.outer = vec![dvec2(0.0, 6.0), dvec2(5.0, 6.0)];
+        assert!(one(&job, "outline").message.contains("less than three corners"));
+        let mut job = gable_job();
+        job.faces[1].outline.holes = vec![vec![dvec2(50.0, 6.0), dvec2(51.0, 6.0), dvec2(51.0, 7.0)]];
+        let wrong = one(&job, "outline");
+        fixed(&job, &wrong);
+    }
+}

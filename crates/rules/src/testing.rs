@@ -1,0 +1,109 @@
+//! Small jobs for the tests of rules, and short ways to ask about them.
+
+use crate::{Finding, check};
+use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
+use chalkcourse_job::{
+    Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, PenetrationKind, RuleBook, Shape,
+    apply, builtin_kit, builtin_prices, builtin_rule_book,
+};
+use chalkcourse_layout::Layout;
+use std::sync::Arc;
+
+/// The demo module as it lies, metres.
+pub(crate) const MODULE: DVec2 = dvec2(1.722, 1.134);
+
+pub(crate) fn face(
+    id: u32,
+    name: &str,
+    corners: &[(f64, f64)],
+    rise: f64,
+    downslope: f64,
+    height: f64,
+) -> Face {
+    Face::new(
+        FaceId(id),
+        name.into(),
+        Polygon::new(corners.iter().map(|&c| c.into()).collect()),
+        Pitch::from_rise_in_12(rise).unwrap(),
+        Azimuth::from_degrees(downslope),
+        Length::from_metres(height),
+    )
+}
+
+pub(crate) fn block(id: u32, face: u32, at: (f64, f64), rows: u32, columns: u32) -> Block {
+    Block {
+        id: BlockId(id),
+        name: id.to_string(),
+        face: FaceId(face),
+        at: at.into(),
+        rows,
+        columns,
+        orientation: Default::default(),
+        reveal: Length::from_mm(3.0),
+        shifts: Vec::new(),
+        off: Default::default(),
+        locked: false,
+    }
+}
+
+pub(crate) fn vent(id: u32, x: f64, y: f64) -> Penetration {
+    Penetration {
+        id: PenetrationId(id),
+        name: format!("vent {id}"),
+        kind: PenetrationKind::Vent,
+        at: dvec2(x, y),
+        shape: Shape::Rectangle { along: Length::from_metres(0.4), up: Length::from_metres(0.4) },
+        clearance: None,
+    }
+}
+
+/// A 12 × 12 m gable, 6:12; face 1 falls south and is 6 m deep in plan, 6.708 m up the slope. Block 3 is 2 rows of
+/// 3, 5.172 × 2.271 m, at (3, 1) on it. No finding.
+pub(crate) fn gable_job() -> Job {
+    let mut job = Job::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    job.faces = vec![
+        face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (12.0, 6.0), (0.0, 6.0)], 6.0, 180.0, 3.0),
+        face(2, "North", &[(0.0, 6.0), (12.0, 6.0), (12.0, 12.0), (0.0, 12.0)], 6.0, 0.0, 3.0),
+    ];
+    job.blocks = vec![block(3, 1, (3.0, 1.0), 2, 3)];
+    job.next_id = 10;
+    job
+}
+
+pub(crate) fn book(job: &mut Job) -> &mut RuleBook {
+    Arc::make_mut(&mut job.rule_book)
+}
+
+pub(crate) fn kit(job: &mut Job) -> &mut Kit {
+    Arc::make_mut(&mut job.kit)
+}
+
+pub(crate) fn all(job: &Job) -> Vec<Finding> {
+    check(job, &Layout::of(job))
+}
+
+/// The findings of one rule.
+pub(crate) fn of(job: &Job, code: &str) -> Vec<Finding> {
+    all(job).into_iter().filter(|finding| finding.code == code).collect()
+}
+
+/// The only finding of a rule.
+pub(crate) fn one(job: &Job, code: &str) -> Finding {
+    let found = of(job, code);
+    assert_eq!(found.len(), 1, "{found:#?}");
+    found.into_iter().next().unwrap()
+}
+
+/// Takes the offered fix and checks that the finding is gone.
+pub(crate) fn fixed(job: &Job, finding: &Finding) -> Job {
+    let fix = finding.fix.as_ref().unwrap_or_else(|| panic!("no fix: {finding:#?}"));
+    let next = apply(job, &fix.edit).unwrap();
+    let still = all(&next).into_iter().find(|f| f.key == finding.key);
+    assert!(still.is_none(), "{} left {still:#?}", fix.label);
+    next
+}
+
+#[test]
+fn the_small_gable_has_no_finding() {
+    assert_eq!(all(&gable_job()), vec![]);
+}
