@@ -6,6 +6,7 @@
 //! - [`Length`], [`Pitch`], [`Azimuth`]: numbers that carry their meaning, typed and shown as a person writes them
 //! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
+//! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
 //! - [`fit`]: exact fitting of equal rectangles on a face
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
@@ -15,6 +16,7 @@ mod length;
 mod pitch;
 mod plane;
 mod polygon;
+pub mod raise;
 mod rect;
 mod roof;
 

@@ -1,0 +1,274 @@
+use super::front::{Front, Stuck};
+use super::lines::Setup;
+use super::{Footprint, Raised, RaisedFace, SideRef, Treatment};
+use crate::{Azimuth, Plane, Polygon, signed_area};
+use glam::{DVec2, DVec3};
+
+/// Chains the traces of the water line to faces, and checks them. Every trace is on the border of the face to its
+/// left one way and of the face to its right the other way; so the faces' winding numbers add up to the ground's
+/// own, and faces that are simple and run counter-clockwise tile it: there is nothing else to prove.
+pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Result<Raised, Stuck> {
+    let place = merge_nodes(front);
+    let group = group_lines(front);
+    let mut borders: Vec<Vec<(usize, usize)>> = vec![Vec::new(); front.lines.len()];
+    let mut add = |line: usize, from: usize, to: usize| {
+        if place[from] != place[to] {
+            borders[group[line]].push((place[from], place[to]));
+        }
+    };
+    for foot in &front.feet {
+        add(foot.line, foot.from, foot.to);
+    }
+    for arc in &front.arcs {
+        let (left, right) = (arc.left.map(|line| group[line]), arc.right.map(|line| group[line]));
+        if left == right {
+            continue;
+        }
+        if let Some(line) = arc.left {
+            add(line, arc.from, arc.to);
+        }
+        if let Some(line) = arc.right {
+            add(line, arc.to, arc.from);
+        }
+    }
+    let mut raised = Raised { outline: setup.ground(), ..Raised::default() };
+    let mut number: Vec<Option<usize>> = vec![None; front.nodes.len()];
+    for (line, border) in borders.into_iter().enumerate().filter(|(_, border)| !border.is_empty()) {
+        let mut sides: Vec<SideRef> =
+            (0..front.lines.len()).filter(|&l| group[l] == line).map(|l| front.lines[l].owner).collect();
+        sides.sort_unstable();
+        sides.dedup();
+        let Some(plane) = plane_of(sides[0], setup, footprint, front.lines[line].normal) else { continue };
+        for rings in parts(chain(border, front), front)? {
+            check(&rings, front, &plane, setup.centre)?;
+            let corners: Vec<Vec<usize>> = rings
+                .iter()
+                .map(|ring| {
+                    ring.iter()
+                        .map(|&node| {
+                            *number[node].get_or_insert_with(|| {
+                                let plan = front.nodes[node].plan + setup.centre;
+                                raised.nodes.push(plan.extend(front.nodes[node].height));
+                                raised.nodes.len() - 1
+                            })
+                        })
+                        .collect()
+                })
+                .collect();
+            let mut outlines =
+                corners.iter().map(|ring| ring.iter().map(|&n| raised.nodes[n].truncate()).collect());
+            let outline = Polygon { outer: outlines.next().unwrap_or_default(), holes: outlines.collect() };
+            raised.faces.push(RaisedFace { sides: sides.clone(), outline, corners, plane });
+        }
+    }
+    raised.faces.sort_by_key(|face| face.sides[0]);
+    let missing = (raised.plan_area() - raised.outline.area()).abs();
+    if missing > 1e-9 * raised.outline.area() {
+        return Err(Stuck::Knot { at: DVec2::ZERO });
+    }
+    raised.walls = walls(front, setup, footprint);
+    Ok(raised)
+}
+
+/// Corners nearer than `tolerance` become one: for each node the node that stands for it.
+pub(super) fn merge_near(nodes: &[DVec3], faces: &[RaisedFace], tolerance: f64) -> Vec<usize> {
+    let mut sets = Sets::new(nodes.len());
+    for ring in faces.iter().flat_map(|face| &face.corners) {
+        for (i, &node) in ring.iter().enumerate() {
+            let next = ring[(i + 1) % ring.len()];
+            if nodes[node].truncate().distance(nodes[next].truncate()) <= tolerance {
+                sets.join(node, next);
+            }
+        }
+    }
+    sets.flat()
+}
+
+/// For each node the one that stands for all within the same spot; a corner of the ground before all others.
+fn merge_nodes(front: &Front) -> Vec<usize> {
+    let mut sets = Sets::new(front.nodes.len());
+    // A corner that stood still while the water rose has two heights: what no face has on its border stays apart.
+    for arc in front.arcs.iter().filter(|arc| arc.left.is_some() || arc.right.is_some()) {
+        if front.nodes[arc.from].plan.distance_squared(front.nodes[arc.to].plan) <= front.near * front.near {
+            sets.join(arc.from, arc.to);
+        }
+    }
+    sets.flat()
+}
+
+/// For each line the first one whose plane is the same and whose face joins its own.
+fn group_lines(front: &Front) -> Vec<usize> {
+    let mut sets = Sets::new(front.lines.len());
+    for arc in &front.arcs {
+        if let (Some(left), Some(right)) = (arc.left, arc.right)
+            && left != right
+            && front.lines[left].same_plane(&front.lines[right], front.near)
+        {
+            sets.join(left, right);
+        }
+    }
+    sets.flat()
+}
+
+/// Sets that can be joined; the least member stands for its set.
+struct Sets(Vec<usize>);
+
+impl Sets {
+    fn new(count: usize) -> Self {
+        Self((0..count).collect())
+    }
+    fn first(&mut self, mut of: usize) -> usize {
+        while self.0[of] != of {
+            self.0[of] = self.0[self.0[of]];
+            of = self.0[of];
+        }
+        of
+    }
+    fn join(&mut self, a: usize, b: usize) {
+        let (a, b) = (self.first(a), self.first(b));
+        self.0[a.max(b)] = a.min(b);
+    }
+    fn flat(mut self) -> Vec<usize> {
+        (0..self.0.len()).map(|i| self.first(i)).collect()
+    }
+}
+
+fn plane_of(at: SideRef, setup: &Setup, footprint: &Footprint, normal: DVec2) -> Option<Plane> {
+    let side = footprint.sides.get(at.ring)?.get(at.side)?;
+    let Treatment::Slope(pitch) = side.treatment else { return None };
+    let corners = footprint.outline.rings().nth(at.ring)?;
+    let datum = corners.get(at.side)?.extend(side.eave_height);
+    // An azimuth in degrees loses the last digits of a direction; the four quarters stay exact.
+    let downslope = Azimuth::of(-normal);
+    debug_assert!(setup.near > 0.0);
+    Some(Plane { datum, pitch, downslope })
+}
+
+/// Stretches of border put together to closed rings.
+fn chain(mut border: Vec<(usize, usize)>, front: &Front) -> Vec<Vec<usize>> {
+    // What is run both ways is on nobody's border.
+    border.sort_unstable();
+    let both: Vec<bool> =
+        border.iter().map(|&(from, to)| border.binary_search(&(to, from)).is_ok()).collect();
+    let mut open: Vec<(usize, usize, bool)> = border
+        .iter()
+        .zip(both)
+        .filter(|&(_, both)| !both)
+        .map(|(&(from, to), _)| (from, to, false))
+        .collect();
+    let mut rings = Vec::new();
+    for first in 0..open.len() {
+        if open[first].2 {
+            continue;
+        }
+        let mut ring = Vec::new();
+        let mut at = first;
+        loop {
+            open[at].2 = true;
+            let (from, to, _) = open[at];
+            ring.push(from);
+            // Back at a corner that was passed: that much is a ring of its own.
+            if let Some(start) = ring.iter().position(|&node| node == to) {
+                rings.push(ring.split_off(start));
+            }
+            let start = open.partition_point(|stretch| stretch.0 < to);
+            let ways = open[start..].iter().take_while(|stretch| stretch.0 == to).count();
+            let back = front.nodes[from].plan - front.nodes[to].plan;
+            // Where several ways lead on, the first one clockwise from the way back keeps the inside whole.
+            let turn = |way: usize| {
+                let on = front.nodes[open[way].1].plan - front.nodes[to].plan;
+                on.angle_to(back).rem_euclid(std::f64::consts::TAU)
+            };
+            let next = (start..start + ways)
+                .filter(|&way| !open[way].2)
+                .min_by(|&a, &b| turn(a).total_cmp(&turn(b)));
+            match next {
+                Some(next) => at = next,
+                None => break,
+            }
+        }
+        // An end that leads nowhere stays open: the check of the area finds it.
+    }
+    rings
+}
+
+/// Rings sorted into outlines, each with its holes.
+fn parts(rings: Vec<Vec<usize>>, front: &Front) -> Result<Vec<Vec<Vec<usize>>>, Stuck> {
+    let mut outlines = Vec::new();
+    let mut holes = Vec::new();
+    for ring in rings {
+        let points: Vec<DVec2> = ring.iter().map(|&node| front.nodes[node].plan).collect();
+        let area = signed_area(&points);
+        let length: f64 = (0..points.len()).map(|i| points[i].distance(points[(i + 1) % points.len()])).sum();
+        if area.abs() <= 1e-6 * front.near * length {
+            continue;
+        }
+        if area > 0.0 {
+            outlines.push((vec![ring], Polygon::new(points)));
+        } else {
+            holes.push((ring, points[0]));
+        }
+    }
+    for (ring, point) in holes {
+        let around = outlines
+            .iter_mut()
+            .filter(|(_, outline)| outline.contains(point))
+            .min_by(|a, b| a.1.area().total_cmp(&b.1.area()));
+        match around {
+            Some((rings, _)) => rings.push(ring),
+            None => return Err(Stuck::Knot { at: point }),
+        }
+    }
+    Ok(outlines.into_iter().map(|(rings, _)| rings).collect())
+}
+
+/// Whether a face is simple and lies on its plane.
+fn check(rings: &[Vec<usize>], front: &Front, plane: &Plane, centre: DVec2) -> Result<(), Stuck> {
+    let slack = 1e-6 + 64.0 * front.near * plane.pitch.slope().max(1.0);
+    for &node in rings.iter().flatten() {
+        let node = front.nodes[node];
+        if (plane.height_at(node.plan + centre) - node.height).abs() > slack {
+            return Err(Stuck::Knot { at: node.plan });
+        }
+    }
+    let mut sides: Vec<(usize, usize)> = rings
+        .iter()
+        .flat_map(|ring| (0..ring.len()).map(|i| (ring[i], ring[(i + 1) % ring.len()])))
+        .collect();
+    let plan = |node: usize| front.nodes[node].plan;
+    let left = |side: &(usize, usize)| plan(side.0).x.min(plan(side.1).x);
+    sides.sort_by(|a, b| left(a).total_cmp(&left(b)));
+    for (i, one) in sides.iter().enumerate() {
+        let right = plan(one.0).x.max(plan(one.1).x);
+        for two in sides[i + 1..].iter().take_while(|two| left(two) <= right) {
+            let shared = one.0 == two.0 || one.0 == two.1 || one.1 == two.0 || one.1 == two.1;
+            if !shared && let Some(at) = cross(plan(one.0), plan(one.1), plan(two.0), plan(two.1), front.near)
+            {
+                return Err(Stuck::Knot { at });
+            }
+        }
+    }
+    Ok(())
+}
+
+/// Where two sides cross, each by more than `near` beyond the other.
+fn cross(a: DVec2, b: DVec2, c: DVec2, d: DVec2, near: f64) -> Option<DVec2> {
+    let beside = |p: DVec2, q: DVec2, r: DVec2| (q - p).normalize_or_zero().perp_dot(r - p);
+    let (c_off, d_off) = (beside(a, b, c), beside(a, b, d));
+    let (a_off, b_off) = (beside(c, d, a), beside(c, d, b));
+    let clear = |p: f64, q: f64| p * q < 0.0 && p.abs().min(q.abs()) > 4.0 * near;
+    (clear(c_off, d_off) && clear(a_off, b_off)).then(|| c.lerp(d, c_off / (c_off - d_off)))
+}
+
+fn walls(front: &Front, setup: &Setup, footprint: &Footprint) -> Vec<(DVec2, DVec2)> {
+    let is_wall = |at: SideRef| footprint.sides[at.ring][at.side].treatment == Treatment::Wall;
+    setup
+        .rings
+        .iter()
+        .flat_map(|ring| {
+            ring.iter().enumerate().map(move |(i, start)| (start, ring[(i + 1) % ring.len()].at))
+        })
+        .filter(|(start, _)| front.lines[start.line].run == 0.0 && is_wall(front.lines[start.line].owner))
+        .map(|(start, end)| (start.at + setup.centre, end + setup.centre))
+        .collect()
+}

@@ -1,0 +1,531 @@
+use super::lines::{Line, PARALLEL, Setup};
+use glam::DVec2;
+use std::cmp::Ordering;
+use std::collections::BinaryHeap;
+
+/// Why the water line came to a stop.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Stuck {
+    /// Upright planes all around.
+    NoSlope { line: usize },
+    /// What comes together at this place can't be told apart.
+    Knot { at: DVec2 },
+}
+
+/// A point where something happened to the water line.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Node {
+    pub(super) plan: DVec2,
+    pub(super) height: f64,
+}
+
+/// The trace of a corner of the water line. The face of `left` has it on its border in this direction, the face
+/// of `right` against it; none where that line did not move.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Arc {
+    pub(super) from: usize,
+    pub(super) to: usize,
+    pub(super) left: Option<usize>,
+    pub(super) right: Option<usize>,
+}
+
+/// A stretch of a line as it begins to move: the foot of its face.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Foot {
+    pub(super) from: usize,
+    pub(super) to: usize,
+    pub(super) line: usize,
+}
+
+/// A corner of the water line. What changes about it makes a new one, so that an event that names it holds as long
+/// as it is alive and has the same next corner.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Vertex {
+    pub(super) prev: usize,
+    pub(super) next: usize,
+    /// The line from here to the next corner.
+    pub(super) out: usize,
+    pub(super) node: usize,
+    born: f64,
+    at: DVec2,
+    velocity: DVec2,
+    /// The roof's inside takes more than a straight angle here: only such a corner can run into a line.
+    reflex: bool,
+    pub(super) alive: bool,
+    pub(super) marked: bool,
+    left: Option<usize>,
+    right: Option<usize>,
+    /// When the stretch to the next corner has shrunk to nothing.
+    shrunk: f64,
+    slot: usize,
+    bend_slot: usize,
+}
+
+impl Vertex {
+    pub(super) fn position(&self, height: f64) -> DVec2 {
+        self.at + self.velocity * (height - self.born)
+    }
+}
+
+/// The new corner, or the two with a step between them, where two lines meet.
+pub(super) enum Corner {
+    /// Both are one line: no corner.
+    Straight,
+    /// First and last new corner.
+    Some(usize, usize),
+    /// The lines lie on each other, face to face: what is between them is done.
+    Closing(usize),
+}
+
+#[derive(Clone, Copy, Debug)]
+enum What {
+    Begin,
+    Shrink,
+    Hit { vertex: usize },
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Event {
+    height: f64,
+    from: usize,
+    to: usize,
+    what: What,
+}
+
+impl PartialEq for Event {
+    fn eq(&self, other: &Self) -> bool {
+        self.cmp(other) == Ordering::Equal
+    }
+}
+impl Eq for Event {}
+impl PartialOrd for Event {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+impl Ord for Event {
+    /// The lowest is the greatest: it comes first off the heap. Ties break by number, so that a roof is the same
+    /// on every run.
+    fn cmp(&self, other: &Self) -> Ordering {
+        other.height.total_cmp(&self.height).then(other.from.cmp(&self.from)).then(other.to.cmp(&self.to))
+    }
+}
+
+/// The water line and all that it left behind.
+pub(super) struct Front {
+    pub(super) lines: Vec<Line>,
+    pub(super) vertices: Vec<Vertex>,
+    pub(super) nodes: Vec<Node>,
+    pub(super) arcs: Vec<Arc>,
+    pub(super) feet: Vec<Foot>,
+    pub(super) near: f64,
+    pub(super) now: f64,
+    /// Living corners, in no order.
+    pub(super) active: Vec<usize>,
+    /// The reflex ones among them.
+    bends: Vec<usize>,
+    /// Corners between lines that lie on each other, to be closed at once.
+    pub(super) closing: Vec<usize>,
+    /// New corners whose events are not worked out yet.
+    pub(super) fresh: Vec<usize>,
+    /// Corners with a number below this have their events.
+    settled: usize,
+    /// Corners whose outgoing stretch is new though they are not.
+    pub(super) stretched: Vec<usize>,
+    events: BinaryHeap<Event>,
+    budget: usize,
+}
+
+impl Front {
+    /// Moves the water line from the lowest eave to the last ridge.
+    pub(super) fn sweep(setup: &Setup, near: f64) -> Result<Self, Stuck> {
+        let corners: usize = setup.rings.iter().map(Vec::len).sum();
+        let mut front = Self {
+            lines: setup.lines.clone(),
+            vertices: Vec::with_capacity(4 * corners),
+            nodes: Vec::with_capacity(4 * corners),
+            arcs: Vec::with_capacity(4 * corners),
+            feet: Vec::with_capacity(corners),
+            near,
+            now: 0.0,
+            active: Vec::with_capacity(corners + 8),
+            bends: Vec::with_capacity(corners),
+            closing: Vec::new(),
+            fresh: Vec::new(),
+            settled: 0,
+            stretched: Vec::new(),
+            events: BinaryHeap::new(),
+            // Each event takes a corner away or parts the water in two; this is far above what can come.
+            budget: 64 * corners + 1024,
+        };
+        front.begin(setup)?;
+        while let Some(event) = front.events.pop() {
+            match event.what {
+                What::Begin => front.begin_lines(event.height)?,
+                _ if front.holds(event) => front.happen(event)?,
+                _ => {}
+            }
+        }
+        front.finish()?;
+        Ok(front)
+    }
+
+    fn begin(&mut self, setup: &Setup) -> Result<(), Stuck> {
+        let sloped = || self.lines.iter().filter(|line| line.run > 0.0);
+        let lowest = sloped().map(|line| line.start).fold(f64::INFINITY, f64::min);
+        if !lowest.is_finite() {
+            return Err(Stuck::NoSlope { line: 0 });
+        }
+        let mut later: Vec<f64> = sloped().map(|line| line.start).filter(|&start| start > lowest).collect();
+        later.sort_by(f64::total_cmp);
+        later.dedup();
+        self.now = lowest;
+        for line in &mut self.lines {
+            line.moving = line.run > 0.0 && line.start <= lowest;
+        }
+        for height in later {
+            self.events.push(Event { height, from: 0, to: 0, what: What::Begin });
+        }
+        for ring in &setup.rings {
+            let mut chain = Vec::with_capacity(ring.len() + 4);
+            for (i, start) in ring.iter().enumerate() {
+                let before = ring[(i + ring.len() - 1) % ring.len()].line;
+                let node = self.add_node(start.at);
+                match self.corner(before, start.line, node) {
+                    Corner::Some(first, last) if first == last => chain.push(first),
+                    Corner::Some(first, last) => chain.extend([first, last]),
+                    Corner::Straight | Corner::Closing(_) => return Err(Stuck::Knot { at: start.at }),
+                }
+            }
+            for (i, &vertex) in chain.iter().enumerate() {
+                self.link(vertex, chain[(i + 1) % chain.len()]);
+            }
+            for (i, &vertex) in chain.iter().enumerate() {
+                let line = self.vertices[vertex].out;
+                if self.lines[line].moving {
+                    let to = self.vertices[chain[(i + 1) % chain.len()]].node;
+                    self.feet.push(Foot { from: self.vertices[vertex].node, to, line });
+                }
+            }
+        }
+        self.settle()
+    }
+
+    /// Lines that start at this height begin to move.
+    fn begin_lines(&mut self, height: f64) -> Result<(), Stuck> {
+        self.now = self.now.max(height);
+        let starts = |line: &Line| line.run > 0.0 && !line.moving && line.start <= height;
+        let begun: Vec<bool> = self.lines.iter().map(starts).collect();
+        for (line, &begins) in self.lines.iter_mut().zip(&begun) {
+            line.moving |= begins;
+        }
+        let begins = |line: usize| begun.get(line).copied().unwrap_or(false);
+        for vertex in self.active.clone() {
+            let Vertex { prev, next, out, .. } = self.vertices[vertex];
+            let before = self.vertices[prev].out;
+            if !(begins(out) || begins(before)) {
+                continue;
+            }
+            let node = self.add_node(self.vertices[vertex].position(self.now));
+            self.kill(vertex, node);
+            match self.corner(before, out, node) {
+                Corner::Some(first, last) => {
+                    self.link(prev, first);
+                    if first != last {
+                        self.link(first, last);
+                    }
+                    self.link(last, next);
+                }
+                Corner::Straight => {
+                    self.link(prev, next);
+                    self.stretched.push(prev);
+                }
+                Corner::Closing(closing) => {
+                    self.link(prev, closing);
+                    self.link(closing, next);
+                    self.closing.push(closing);
+                }
+            }
+        }
+        for &vertex in &self.active {
+            let Vertex { out, next, node, .. } = self.vertices[vertex];
+            if begins(out) {
+                self.feet.push(Foot { from: node, to: self.vertices[next].node, line: out });
+            }
+        }
+        self.settle()
+    }
+
+    fn holds(&self, event: Event) -> bool {
+        let stretch = self.vertices[event.from].alive && self.vertices[event.from].next == event.to;
+        match event.what {
+            What::Hit { vertex } => stretch && self.vertices[vertex].alive,
+            _ => stretch,
+        }
+    }
+
+    fn happen(&mut self, event: Event) -> Result<(), Stuck> {
+        self.now = self.now.max(event.height);
+        let Event { from, to, .. } = event;
+        let at = self.vertices[from].position(self.now);
+        self.budget = self.budget.checked_sub(1).ok_or(Stuck::Knot { at })?;
+        match event.what {
+            What::Hit { vertex } => {
+                let before = self.vertices[self.vertices[vertex].prev].out;
+                let lines = [before, self.vertices[vertex].out, self.vertices[from].out];
+                let at = self.common_point(lines).unwrap_or(self.vertices[vertex].position(self.now));
+                self.meet(at, &[vertex], Some(from));
+            }
+            _ => {
+                let before = self.vertices[self.vertices[from].prev].out;
+                let lines = [before, self.vertices[from].out, self.vertices[to].out];
+                let at = self.common_point(lines).unwrap_or(at);
+                self.meet(at, &[from, to], None);
+            }
+        }
+        self.settle()
+    }
+
+    /// Where three lines that come together now do so: from the two that cross most squarely, but rather on an
+    /// upright one, because beside it there is no face that could make up for what is missing.
+    fn common_point(&self, lines: [usize; 3]) -> Option<DVec2> {
+        let cross = |i: usize, j: usize| {
+            let (a, b) = (&self.lines[lines[i]], &self.lines[lines[j]]);
+            let upright = f64::from(u8::from(!a.moving)) + f64::from(u8::from(!b.moving));
+            a.dir.perp_dot(b.dir).abs() * (1.0 + upright)
+        };
+        let (i, j) = [(0, 1), (1, 2), (2, 0)]
+            .into_iter()
+            .max_by(|a, b| cross(a.0, a.1).total_cmp(&cross(b.0, b.1)))
+            .filter(|&(i, j)| cross(i, j) > PARALLEL)?;
+        Some(self.crossing(lines[i], lines[j]))
+    }
+
+    fn crossing(&self, a: usize, b: usize) -> DVec2 {
+        let (a, b) = (&self.lines[a], &self.lines[b]);
+        (b.dir * a.offset_at(self.now) - a.dir * b.offset_at(self.now)) / a.dir.perp_dot(b.dir)
+    }
+
+    pub(super) fn add_node(&mut self, plan: DVec2) -> usize {
+        self.nodes.push(Node { plan, height: self.now });
+        self.nodes.len() - 1
+    }
+
+    pub(super) fn link(&mut self, from: usize, to: usize) {
+        self.vertices[from].next = to;
+        self.vertices[to].prev = from;
+    }
+
+    /// The corner from line `a` to line `b` at a node, not yet linked.
+    pub(super) fn corner(&mut self, a: usize, b: usize, node: usize) -> Corner {
+        let (la, lb) = (self.lines[a], self.lines[b]);
+        let (speed_a, speed_b) = (la.speed(), lb.speed());
+        let (cross, dot) = (la.dir.perp_dot(lb.dir), la.dir.dot(lb.dir));
+        let even = (speed_a - speed_b).abs() <= 1e-12 * speed_a.max(speed_b);
+        let plan = self.nodes[node].plan;
+        if cross.abs() > PARALLEL {
+            let velocity = if even && dot > 0.0 {
+                (la.normal + lb.normal) * (speed_a / (1.0 + dot))
+            } else {
+                (lb.dir * speed_a - la.dir * speed_b) / cross
+            };
+            // The lines themselves know best where they cross, unless they hardly do.
+            let crossing = self.crossing(a, b);
+            let trusted = cross.abs() > 1e-3 && crossing.distance(plan) <= 16.0 * self.near;
+            let at = if trusted { crossing } else { plan };
+            let vertex = self.add_vertex(a, b, node, at, velocity, cross < 0.0);
+            return Corner::Some(vertex, vertex);
+        }
+        if dot < 0.0 {
+            return Corner::Closing(self.add_vertex(a, b, node, plan, DVec2::ZERO, false));
+        }
+        if a == b {
+            return Corner::Straight;
+        }
+        if even {
+            let vertex = self.add_vertex(a, b, node, plan, la.normal * speed_a, false);
+            return Corner::Some(vertex, vertex);
+        }
+        // In one line, but one runs ahead: a step at right angles, with its face to the slower one.
+        let ahead = speed_a > speed_b;
+        let dir = if ahead { -la.normal } else { la.normal };
+        self.lines.push(Line::upright(plan, dir, la.owner));
+        let step = self.lines.len() - 1;
+        let first = self.add_vertex(a, step, node, plan, la.normal * speed_a, ahead);
+        let last = self.add_vertex(step, b, node, plan, la.normal * speed_b, !ahead);
+        self.link(first, last);
+        Corner::Some(first, last)
+    }
+
+    pub(super) fn add_vertex(
+        &mut self,
+        a: usize,
+        b: usize,
+        node: usize,
+        at: DVec2,
+        velocity: DVec2,
+        reflex: bool,
+    ) -> usize {
+        let id = self.vertices.len();
+        let moves = |line: usize| self.lines[line].moving.then_some(line);
+        self.vertices.push(Vertex {
+            prev: id,
+            next: id,
+            out: b,
+            node,
+            born: self.now,
+            at,
+            velocity,
+            reflex,
+            alive: true,
+            marked: false,
+            left: moves(a),
+            right: moves(b),
+            shrunk: f64::INFINITY,
+            slot: self.active.len(),
+            bend_slot: self.bends.len(),
+        });
+        self.active.push(id);
+        if reflex {
+            self.bends.push(id);
+        }
+        self.fresh.push(id);
+        id
+    }
+
+    /// Ends a corner at a node, which leaves its trace.
+    pub(super) fn kill(&mut self, vertex: usize, node: usize) {
+        let dead = self.vertices[vertex];
+        self.vertices[vertex].alive = false;
+        self.arcs.push(Arc { from: dead.node, to: node, left: dead.left, right: dead.right });
+        self.active.swap_remove(dead.slot);
+        if let Some(&moved) = self.active.get(dead.slot) {
+            self.vertices[moved].slot = dead.slot;
+        }
+        if dead.reflex {
+            self.bends.swap_remove(dead.bend_slot);
+            if let Some(&moved) = self.bends.get(dead.bend_slot) {
+                self.vertices[moved].bend_slot = dead.bend_slot;
+            }
+        }
+    }
+
+    /// Closes what has to close now, then works out the events of all that is new.
+    fn settle(&mut self) -> Result<(), Stuck> {
+        while let Some(vertex) = self.closing.pop() {
+            if self.vertices[vertex].alive {
+                let at = self.vertices[vertex].position(self.now);
+                self.budget = self.budget.checked_sub(1).ok_or(Stuck::Knot { at })?;
+                self.close(vertex);
+            }
+        }
+        let fresh = std::mem::take(&mut self.fresh);
+        let mut stretches = std::mem::take(&mut self.stretched);
+        for &vertex in fresh.iter().filter(|&&v| self.vertices[v].alive) {
+            stretches.extend([self.vertices[vertex].prev, vertex]);
+        }
+        stretches.retain(|&v| self.vertices[v].alive);
+        stretches.sort_unstable();
+        stretches.dedup();
+        for &from in &stretches {
+            self.watch_stretch(from);
+        }
+        // New corners against all lines, then new stretches against the corners that were there before.
+        for &vertex in &fresh {
+            if !(self.vertices[vertex].alive && self.vertices[vertex].reflex) {
+                continue;
+            }
+            for i in 0..self.active.len() {
+                self.watch_hit(vertex, self.active[i]);
+            }
+        }
+        for &from in &stretches {
+            for i in 0..self.bends.len() {
+                let vertex = self.bends[i];
+                if vertex < self.settled {
+                    self.watch_hit(vertex, from);
+                }
+            }
+        }
+        self.settled = self.vertices.len();
+        Ok(())
+    }
+
+    fn watch_stretch(&mut self, from: usize) {
+        let to = self.vertices[from].next;
+        let (a, b) = (&self.vertices[from], &self.vertices[to]);
+        let dir = self.lines[a.out].dir;
+        let length = (b.position(self.now) - a.position(self.now)).dot(dir);
+        let rate = (b.velocity - a.velocity).dot(dir);
+        let steady = 1e-12 * (1.0 + a.velocity.length() + b.velocity.length());
+        let shrunk = if rate < -steady { self.now + length.max(0.0) / -rate } else { f64::INFINITY };
+        self.vertices[from].shrunk = shrunk;
+        if shrunk.is_finite() {
+            self.events.push(Event { height: shrunk, from, to, what: What::Shrink });
+        }
+    }
+
+    /// Whether and when a reflex corner runs into the stretch of line that leaves `from`.
+    fn watch_hit(&mut self, vertex: usize, from: usize) {
+        let (v, a) = (&self.vertices[vertex], &self.vertices[from]);
+        let line = &self.lines[a.out];
+        let to = a.next;
+        if vertex == from || vertex == to {
+            return;
+        }
+        let rate = line.normal.dot(v.velocity) - line.speed();
+        let gap = line.normal.dot(v.position(self.now)) - line.offset_at(self.now);
+        if rate > -1e-12 || gap < -self.near {
+            return;
+        }
+        let height = self.now + gap.max(0.0) / -rate;
+        // Past this the stretch is gone. The corner may well outlive the stretches beside it.
+        if height > a.shrunk + 1e-9 * (1.0 + a.shrunk.abs()) {
+            return;
+        }
+        let b = &self.vertices[to];
+        // Both left from one point, each into its own part of the roof: they never meet again.
+        if v.node == a.node || v.node == b.node {
+            return;
+        }
+        let at = v.position(height);
+        let reach = -2.0 * self.near;
+        if (at - a.position(height)).dot(line.dir) < reach || (b.position(height) - at).dot(line.dir) < reach
+        {
+            return;
+        }
+        self.events.push(Event { height, from, to, what: What::Hit { vertex } });
+    }
+
+    /// Nothing may be left but what has no width.
+    fn finish(&mut self) -> Result<(), Stuck> {
+        let mut seen = vec![false; self.vertices.len()];
+        for &first in &self.active {
+            let (mut twice_area, mut length, mut vertex) = (0.0, 0.0, first);
+            let origin = self.vertices[first].position(self.now);
+            let mut moving = false;
+            while !std::mem::replace(&mut seen[vertex], true) {
+                let v = &self.vertices[vertex];
+                let (a, b) = (v.position(self.now), self.vertices[v.next].position(self.now));
+                twice_area += (a - origin).perp_dot(b - origin);
+                length += a.distance(b);
+                moving |= self.lines[v.out].moving;
+                vertex = v.next;
+            }
+            if moving && length > 0.0 {
+                return Err(Stuck::Knot { at: origin });
+            }
+            if twice_area.abs() > 4.0 * self.near * length {
+                return Err(Stuck::NoSlope { line: self.named_line(first) });
+            }
+        }
+        Ok(())
+    }
+
+    /// A line around the loop of `first` that is a side of the footprint and no step.
+    fn named_line(&self, first: usize) -> usize {
+        let out = self.vertices[first].out;
+        let owner = self.lines[out].owner;
+        self.lines.iter().position(|line| line.owner == owner).unwrap_or(out)
+    }
+}

@@ -1,0 +1,305 @@
+//! A roof raised from a footprint: a weighted straight skeleton.
+//!
+//! Think of a level sheet of water that rises past the walls. Every side of the footprint is the foot of a
+//! plane; where the water line meets a plane it moves inward, faster over a low pitch than over a steep one, and
+//! not at all at a gable. The ground that a side's water line sweeps over is that side's face in plan; the
+//! corners of the water line draw the hips, valleys and ridges.
+//!
+//! - [`lines`](self) sets up the moving lines: overhangs, eave heights, which way a ring runs
+//! - `front` moves the water line from event to event, `meeting` resolves all that comes together in one point
+//! - `faces` chains the traces to faces and proves that they tile the footprint
+//!
+//! Conventions:
+//! - A side's plane is `eave_height` high at the *wall line*, the side as drawn. Its overhang carries the same
+//!   plane on outward and down, so that the eave's edge hangs `overhang × slope` lower. A deeper overhang
+//!   never lifts the roof.
+//! - A gable or a wall is an upright plane on the (overhung) side. The faces beside it run up to it. At an inward
+//!   corner it carries on into the roof as far as a higher face stands on it.
+//! - Where two sides in one straight line differ in pitch, height or overhang, the step between them stands at
+//!   right angles to them at their common corner.
+//! - Sides in one plane whose faces come together make one face.
+
+mod faces;
+mod front;
+mod lines;
+mod meeting;
+#[cfg(test)]
+mod tests;
+
+use crate::{Defect, EdgeKind, FaceInput, Pitch, Plane, Polygon};
+use front::{Front, Stuck};
+use glam::{DVec2, DVec3};
+use lines::Setup;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// The least slope that a side can have: 1 mm of rise in a metre. Under it a roof would have no top.
+pub const LEAST_SLOPE: f64 = 1e-3;
+
+/// What stands on a side of a footprint.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Treatment {
+    /// A roof face that rises from its eave with this pitch.
+    Slope(Pitch),
+    /// An upright end that the faces beside it run out to: their edges there are rakes.
+    Gable,
+    /// A wall of a higher building that the faces beside it die into: their edges there are wall lines.
+    Wall,
+}
+
+/// One side of a footprint.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Side {
+    /// What stands on it.
+    pub treatment: Treatment,
+    /// How high the roof's plane is over the wall line, in metres. Without meaning at a gable or wall.
+    #[serde(default)]
+    pub eave_height: f64,
+    /// How far the roof reaches beyond the wall line, measured level and square to it, in metres; 0 or more.
+    #[serde(default)]
+    pub overhang: f64,
+}
+
+impl Side {
+    /// A sloped side without an overhang.
+    pub fn sloped(pitch: Pitch, eave_height: f64) -> Self {
+        Self { treatment: Treatment::Slope(pitch), eave_height, overhang: 0.0 }
+    }
+
+    /// A gable without an overhang.
+    pub fn gable() -> Self {
+        Self { treatment: Treatment::Gable, eave_height: 0.0, overhang: 0.0 }
+    }
+}
+
+/// A footprint that a roof can be raised from.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Footprint {
+    /// Wall lines in plan, in metres. Holes are courtyards. Rings may run either way.
+    pub outline: Polygon,
+    /// For each ring (the outline first, then the holes) one [`Side`] for each corner: the side from this corner
+    /// to the next one, as drawn.
+    pub sides: Vec<Vec<Side>>,
+}
+
+impl Footprint {
+    /// A footprint with the same on all sides.
+    pub fn even(outline: Polygon, side: Side) -> Self {
+        let sides = outline.rings().map(|ring| vec![side; ring.len()]).collect();
+        Self { outline, sides }
+    }
+}
+
+/// A side of a footprint: ring 0 is the outline, ring n the n-th hole; sides count from 0 at the corner that they
+/// start from, as drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
+pub struct SideRef {
+    /// Which ring.
+    pub ring: usize,
+    /// Which side of it.
+    pub side: usize,
+}
+
+/// One face of a raised roof.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RaisedFace {
+    /// The sides that it stands on, in order: one, or several in one plane. Never empty.
+    pub sides: Vec<SideRef>,
+    /// In plan: counter-clockwise, holes clockwise.
+    pub outline: Polygon,
+    /// For each ring of `outline` the index into [`Raised::nodes`] of each corner.
+    pub corners: Vec<Vec<usize>>,
+    /// Its plane; the datum is the wall corner that its first side starts from, at eave height.
+    pub plane: Plane,
+}
+
+/// A roof raised from a footprint.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Raised {
+    /// The faces, by their first side. A side can have none (gables; a side that is buried under its neighbours)
+    /// or several.
+    pub faces: Vec<RaisedFace>,
+    /// The points where faces have corners. Where a gable stands inside the roof, a node is on the face that it
+    /// is a corner of.
+    pub nodes: Vec<DVec3>,
+    /// The ground that the roof covers: the footprint with its overhangs, counter-clockwise, holes clockwise.
+    /// The faces tile it.
+    pub outline: Polygon,
+    /// Sides of `outline` on walls: where a face's edge is a wall line.
+    walls: Vec<(DVec2, DVec2)>,
+}
+
+/// Why no roof can be raised. Rings and sides count from 0; the words count from 1, as people do.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum RaiseError {
+    /// The outline itself is wrong.
+    #[error("the footprint can't be used: {}", outline_words(.0))]
+    Outline(Defect),
+    /// Sides and corners don't match.
+    #[error("{} has {corners} sides, but {given} are described: describe each one", ring_words(*.ring))]
+    SideCount {
+        /// Which ring.
+        ring: usize,
+        /// How many sides it has.
+        corners: usize,
+        /// How many are described.
+        given: usize,
+    },
+    /// A number that a side can't have.
+    #[error("{} has {what} of {value}: {remedy}", side_words(*.at))]
+    BadNumber {
+        /// Which side.
+        at: SideRef,
+        /// Which of its numbers.
+        what: &'static str,
+        /// What it is.
+        value: f64,
+        /// What to do.
+        remedy: &'static str,
+    },
+    /// An overhang eats the side beside it, or runs into another part.
+    #[error(
+        "the overhangs around {} run into each other at x {:.3} m, y {:.3} m: make them narrower or draw the corner simpler",
+        side_words(*.at), .near.x, .near.y
+    )]
+    Overhang {
+        /// A side there.
+        at: SideRef,
+        /// Where.
+        near: DVec2,
+    },
+    /// A part of the roof has upright planes on all sides.
+    #[error("nothing slopes over the part beside {}: give it, or a side near it, a pitch", side_words(*.at))]
+    NoSlope {
+        /// A side of that part.
+        at: SideRef,
+    },
+    /// The planes could not be told apart there.
+    #[error(
+        "the roof can't be worked out near x {:.3} m, y {:.3} m, by corner {} of {}: move that corner by a few millimetres",
+        .near.x, .near.y, *.corner + 1, ring_words(*.ring)
+    )]
+    Knot {
+        /// Where.
+        near: DVec2,
+        /// Ring of the footprint's corner that is nearest.
+        ring: usize,
+        /// That corner.
+        corner: usize,
+    },
+}
+
+fn ring_words(ring: usize) -> String {
+    if ring == 0 { "the outline".to_owned() } else { format!("hole {ring}") }
+}
+
+fn side_words(at: SideRef) -> String {
+    format!("side {} of {}", at.side + 1, ring_words(at.ring))
+}
+
+fn outline_words(defect: &Defect) -> String {
+    match *defect {
+        Defect::NotFinite { ring, corner } => {
+            format!("corner {} of {} is no usable number: enter it again", corner + 1, ring_words(ring))
+        }
+        Defect::TooFewCorners { ring } => {
+            format!("{} has fewer than three corners: draw at least three", ring_words(ring))
+        }
+        Defect::RepeatedCorner { ring, corner } => format!(
+            "corner {} of {} lies on the corner before it: delete one of the two",
+            corner + 1,
+            ring_words(ring)
+        ),
+        Defect::NoArea { ring } => format!("{} encloses nothing: move its corners apart", ring_words(ring)),
+        Defect::Crosses { at } => {
+            format!("two sides meet at x {:.3} m, y {:.3} m: pull them apart", at.x, at.y)
+        }
+        Defect::HoleOutside { ring } => {
+            format!("{} is not inside the outline, or is inside another hole: move it", ring_words(ring))
+        }
+    }
+}
+
+/// Raises the roof of a footprint.
+///
+/// The work grows with the square of the number of corners, with a small constant.
+///
+/// # Errors
+/// [`RaiseError`] says which corner or side is the trouble and what to do. No input panics or runs on without an
+/// end, and a roof that is returned has been checked: its faces are simple, lie on their planes and tile the
+/// footprint.
+pub fn raise(footprint: &Footprint) -> Result<Raised, RaiseError> {
+    let setup = Setup::of(footprint)?;
+    let mut trouble = DVec2::ZERO;
+    // What is one point is a matter of rounding. Where one answer leads to a knot, a wider or a narrower one helps.
+    for width in [1.0, 32.0, 1.0 / 32.0, 1024.0] {
+        let near = setup.near * width;
+        match Front::sweep(&setup, near).and_then(|front| faces::build(&front, &setup, footprint)) {
+            Ok(raised) => return Ok(raised),
+            Err(Stuck::NoSlope { line }) => return Err(RaiseError::NoSlope { at: setup.side_at(line) }),
+            Err(Stuck::Knot { at }) => trouble = at + setup.centre,
+        }
+    }
+    let nearest = footprint
+        .outline
+        .sides()
+        .min_by(|a, b| a.2.distance_squared(trouble).total_cmp(&b.2.distance_squared(trouble)));
+    let (ring, corner) = nearest.map_or((0, 0), |(ring, corner, ..)| (ring, corner));
+    Err(RaiseError::Knot { near: trouble, ring, corner })
+}
+
+impl Raised {
+    /// Sum of the faces' plan areas, in m².
+    pub fn plan_area(&self) -> f64 {
+        self.faces.iter().map(|face| face.outline.area()).sum()
+    }
+
+    /// Sum of the faces' areas on the slope, in m².
+    pub fn slope_area(&self) -> f64 {
+        self.faces.iter().map(|face| face.outline.area() * face.plane.pitch.slope_factor()).sum()
+    }
+
+    /// The faces as [`Roof::assemble`](crate::Roof::assemble) takes them. Corners nearer than `tolerance` metres
+    /// (advice: what `assemble` gets, 1 mm) become one, for all faces alike; a face that is thinner than that goes
+    /// away. The indices of the faces that stay come along.
+    pub fn face_inputs(&self, tolerance: f64) -> Vec<(usize, FaceInput)> {
+        let merged = faces::merge_near(&self.nodes, &self.faces, tolerance);
+        let mut inputs = Vec::new();
+        for (index, face) in self.faces.iter().enumerate() {
+            let mut rings = face.corners.iter().filter_map(|ring| {
+                let mut kept: Vec<usize> = ring.iter().map(|&node| merged[node]).collect();
+                kept.dedup();
+                while kept.len() > 1 && kept.first() == kept.last() {
+                    kept.pop();
+                }
+                (kept.len() > 2)
+                    .then(|| kept.iter().map(|&node| self.nodes[node].truncate()).collect::<Vec<_>>())
+            });
+            let Some(outer) = rings.next() else { continue };
+            let outline = Polygon { outer, holes: rings.collect() };
+            if !outline.defects(tolerance).is_empty() && face.outline.defects(tolerance).is_empty() {
+                inputs.push((index, self.input(face, face.outline.clone())));
+            } else if outline.area() > tolerance * tolerance {
+                inputs.push((index, self.input(face, outline)));
+            }
+        }
+        inputs
+    }
+
+    fn input(&self, face: &RaisedFace, outline: Polygon) -> FaceInput {
+        let on_wall = |a: DVec2, b: DVec2| {
+            let near = |p, wall: &(DVec2, DVec2)| crate::distance_to_segment(p, wall.0, wall.1) < 1e-6;
+            self.walls.iter().any(|wall| near(a, wall) && near(b, wall))
+        };
+        let overruled: BTreeMap<_, _> = outline
+            .sides()
+            .filter(|&(_, _, a, b)| on_wall(a, b))
+            .map(|(ring, side, ..)| ((ring, side), EdgeKind::WallLine))
+            .collect();
+        FaceInput { outline, plane: face.plane, overruled }
+    }
+}
