@@ -1,2 +1,150 @@
-//! x
-fn main() {}
+//! The pipeline without a screen: the same job, plan and numbers as in the window.
+
+use anyhow::Context;
+use chalkcourse_job::{Job, load, write_atomically};
+use chalkcourse_plan::{Plan, evaluate};
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+/// Checks, counts and reports a roof with deck-mounted solar.
+///
+/// Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
+#[derive(Parser)]
+#[command(version, about, after_help = chalkcourse_plan::CAUTION)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Says what the rule book finds.
+    Check {
+        #[command(flatten)]
+        on: On,
+        #[arg(long, value_enum, default_value = "text")]
+        format: Format,
+    },
+    /// Lists what to order, with where each quantity comes from in JSON.
+    Takeoff {
+        #[command(flatten)]
+        on: On,
+        #[arg(long, value_enum, default_value = "text")]
+        format: OrderFormat,
+    },
+    /// Reports roof, blocks, findings and quantities.
+    Plan {
+        #[command(flatten)]
+        on: On,
+        #[arg(long, value_enum, default_value = "text")]
+        format: Format,
+    },
+    /// Prints the JSON Schema of a file format.
+    Schema {
+        /// Which one: job, kit, rule-book, price-list, findings, plan, takeoff.
+        name: String,
+    },
+}
+
+#[derive(Args)]
+struct On {
+    /// The job file.
+    file: PathBuf,
+    /// Writes there instead of to the screen.
+    #[arg(long, value_name = "PATH")]
+    out: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum Format {
+    Text,
+    Json,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum OrderFormat {
+    Text,
+    Csv,
+    Json,
+}
+
+/// What a command has to say, and whether a finding stops the job.
+struct Outcome {
+    text: String,
+    out: Option<PathBuf>,
+    stops: bool,
+}
+
+fn main() -> ExitCode {
+    let done = run(Arguments::parse()).and_then(|outcome| {
+        match &outcome.out {
+            Some(path) => write_atomically(path, outcome.text.as_bytes())?,
+            None => print(&outcome.text).context("can't write to the screen")?,
+        }
+        Ok(outcome.stops)
+    });
+    match done {
+        Ok(false) => ExitCode::SUCCESS,
+        Ok(true) => ExitCode::from(1),
+        Err(error) => {
+            let _ = writeln!(std::io::stderr(), "chalkcourse-cli: {error:#}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+/// Prints all of it; a reader that has seen enough (`| head`) is no error.
+fn print(text: &str) -> std::io::Result<()> {
+    let mut out = std::io::stdout().lock();
+    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Ok(()),
+        done => done,
+    }
+}
+
+fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
+    match arguments.command {
+        Command::Check { on, format } => on_job(on, |job, plan| {
+            Ok(match format {
+                Format::Text => chalkcourse_plan::findings_text(job, plan),
+                Format::Json => json(&chalkcourse_plan::findings_report(job, plan))?,
+            })
+        }),
+        Command::Takeoff { on, format } => on_job(on, |job, plan| {
+            Ok(match format {
+                OrderFormat::Text => chalkcourse_plan::order_text(job, plan),
+                OrderFormat::Csv => chalkcourse_plan::order_csv(job, plan)?,
+                OrderFormat::Json => chalkcourse_plan::order_json(job, plan)?,
+            })
+        }),
+        Command::Plan { on, format } => on_job(on, |job, plan| {
+            Ok(match format {
+                Format::Text => chalkcourse_plan::plan_text(job, plan),
+                Format::Json => json(&chalkcourse_plan::plan_report(job, plan))?,
+            })
+        }),
+        Command::Schema { name } => {
+            let schemas = chalkcourse_plan::schemas();
+            let Some((_, schema)) = schemas.iter().find(|(known, _)| *known == name) else {
+                let known: Vec<_> = schemas.iter().map(|(known, _)| *known).collect();
+                anyhow::bail!("there is no format {name:?}; choose one of {}", known.join(", "));
+            };
+            Ok(Outcome { text: json(schema)?, out: None, stops: false })
+        }
+    }
+}
+
+fn on_job(on: On, report: impl FnOnce(&Job, &Plan) -> anyhow::Result<String>) -> anyhow::Result<Outcome> {
+    let job = load(&on.file)?;
+    let plan = evaluate(&job);
+    let text = report(&job, &plan)?;
+    Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
+}
+
+fn json(value: &impl serde::Serialize) -> anyhow::Result<String> {
+    let mut text = serde_json::to_string_pretty(value)?;
+    text.push('\n');
+    Ok(text)
+}

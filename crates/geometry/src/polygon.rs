@@ -58,6 +58,9 @@ pub enum Defect {
     },
 }
 
+/// The sharpest corner that an offset still mitres, in radians.
+const SHARPEST: f64 = 0.05;
+
 /// Twice nothing for a straight line, positive for a ring that runs counter-clockwise. In m².
 pub fn signed_area(ring: &[DVec2]) -> f64 {
     // Relative to the first corner: far from the origin the products would drown the area.
@@ -252,13 +255,15 @@ impl Polygon {
 
     /// The union of some shapes. Needs shapes without [defects](Self::defects).
     pub fn union(shapes: &[Self]) -> Vec<Self> {
-        let shapes: Vec<_> = shapes.iter().map(to_geo).collect();
+        // the library tells holes from outlines by the way that they run
+        let shapes: Vec<_> = shapes.iter().map(|shape| to_geo(&shape.oriented())).collect();
         from_geo(&geo::unary_union(&shapes))
     }
 
-    /// The shape moved outward by `distance` metres on all sides (inward for a negative one), corners mitred.
+    /// The shape moved outward by `distance` metres on all sides (inward for a negative one), corners mitred; a corner
+    /// sharper than 3° is cut off. Corners come out within about 1e-6 of the shape's size.
     pub fn offset(&self, distance: f64) -> Vec<Self> {
-        let style = BufferStyle::new(distance).line_join(LineJoin::Miter(2.0));
+        let style = BufferStyle::new(distance).line_join(LineJoin::Miter(SHARPEST));
         from_geo(&to_geo(&self.oriented()).buffer_with_style(style))
     }
 }

@@ -1,6 +1,6 @@
 use crate::data::DataFile;
-use crate::{Job, edit};
-use schemars::Schema;
+use crate::{Job, Kit, PriceList, RuleBook, edit};
+use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -188,8 +188,27 @@ pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
 
 /// The JSON Schema (2020-12) of a job file.
 pub fn job_schema() -> Schema {
-    let mut schema = schemars::schema_for!(DataFile<Job>);
-    schema.insert("title".to_owned(), JOB_FORMAT.into());
+    file_schema::<Job>(JOB_FORMAT)
+}
+
+/// The JSON Schema of a kit file.
+pub fn kit_schema() -> Schema {
+    file_schema::<Kit>("chalkcourse-kit")
+}
+
+/// The JSON Schema of a rule book file.
+pub fn rule_book_schema() -> Schema {
+    file_schema::<RuleBook>("chalkcourse-rule-book")
+}
+
+/// The JSON Schema of a price list file.
+pub fn price_list_schema() -> Schema {
+    file_schema::<PriceList>("chalkcourse-price-list")
+}
+
+fn file_schema<T: JsonSchema>(format: &str) -> Schema {
+    let mut schema = schemars::schema_for!(DataFile<T>);
+    schema.insert("title".to_owned(), format.into());
     schema
 }
 

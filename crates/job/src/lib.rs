@@ -27,16 +27,18 @@ pub use data::{builtin_kit, builtin_prices, builtin_rule_book, load_kit, load_pr
 pub use edit::{Edit, EditError, apply};
 pub use face::{Courses, Face, Overrule};
 pub use file::{
-    FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, load, previous_path, save,
-    write_atomically,
+    FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, kit_schema, load,
+    previous_path, price_list_schema, rule_book_schema, save, write_atomically,
 };
 pub use history::History;
 pub use holds::Holds;
-pub use job::{BlockId, FaceId, Job, PenetrationId, Site, Waiver};
+pub use job::{BlockId, Building, Exposure, FaceId, Job, PenetrationId, Site, Waiver};
 pub use kit::{
     Amount, Clearances, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, Package, Part, RevealRange,
     Term, Unit,
 };
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Price, PriceList};
-pub use rule_book::{Limit, RuleBook};
+pub use rule_book::{
+    Caution, FireAccess, IceBarrier, Limit, LoadStandard, Loads, PathScheme, RidgeRoom, Roofing, RuleBook,
+};

@@ -4,6 +4,16 @@
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
 //! a block that is dragged leaves the roof as it was.
 
+mod report;
+
+pub use report::{
+    BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text,
+    findings_report, findings_text, order_csv, order_header, order_json, order_text, plan_report, plan_text,
+    severity_word,
+};
+
+pub use chalkcourse_takeoff::CAUTION;
+
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Face, Job};
 use chalkcourse_layout::{Layout, assemble};
@@ -88,4 +98,17 @@ fn on_roof(job: &Job, roof: Arc<Roof>) -> Plan {
         array_area: layout.blocks.iter().map(chalkcourse_layout::PlacedBlock::area_under).sum(),
     };
     Plan { layout, findings, takeoff, summary }
+}
+
+/// The JSON Schemas of all files that the program reads or writes, by name.
+pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
+    vec![
+        ("job", chalkcourse_job::job_schema().to_value()),
+        ("kit", chalkcourse_job::kit_schema().to_value()),
+        ("rule-book", chalkcourse_job::rule_book_schema().to_value()),
+        ("price-list", chalkcourse_job::price_list_schema().to_value()),
+        ("findings", schemars::schema_for!(FindingsReport).to_value()),
+        ("takeoff", chalkcourse_takeoff::takeoff_schema().to_value()),
+        ("plan", schemars::schema_for!(PlanReport).to_value()),
+    ]
 }

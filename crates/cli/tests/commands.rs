@@ -1,0 +1,109 @@
+//! The command line as a person or a script meets it: words, exit status, files.
+
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+fn sample(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs").join(name)
+}
+
+fn run(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_chalkcourse-cli")).args(arguments).output().expect("the program starts")
+}
+
+fn on(command: &str, name: &str, more: &[&str]) -> Output {
+    let path = sample(name);
+    let mut arguments = vec![command, path.to_str().expect("a path of words")];
+    arguments.extend(more);
+    run(&arguments)
+}
+
+fn text(output: &Output) -> String {
+    String::from_utf8(output.stdout.clone()).expect("UTF-8")
+}
+
+fn words_of_error(output: &Output) -> String {
+    String::from_utf8(output.stderr.clone()).expect("UTF-8")
+}
+
+#[test]
+fn check_is_fine_on_alder_court_and_stops_at_low_barn() {
+    let fine = on("check", "alder-court.chalk.json", &[]);
+    assert_eq!(fine.status.code(), Some(0), "{}", words_of_error(&fine));
+    assert!(text(&fine).contains("0 to stop for") && text(&fine).contains("Planning aid only"));
+    let stopped = on("check", "low-barn.chalk.json", &["--format", "json"]);
+    assert_eq!(stopped.status.code(), Some(1));
+    let report: serde_json::Value = serde_json::from_str(&text(&stopped)).expect("JSON");
+    assert_eq!(report["format"], "chalkcourse-findings");
+    assert_eq!(report["findings"][0]["code"], "pitch");
+    assert_eq!(report["findings"][0]["severity"], "stop");
+}
+
+#[test]
+fn takeoff_says_the_same_in_three_forms() {
+    let json: serde_json::Value =
+        serde_json::from_str(&text(&on("takeoff", "alder-court.chalk.json", &["--format", "json"])))
+            .expect("JSON");
+    let csv = text(&on("takeoff", "alder-court.chalk.json", &["--format", "csv"]));
+    let plain = text(&on("takeoff", "alder-court.chalk.json", &[]));
+    let lines = json["takeoff"]["lines"].as_array().expect("lines");
+    assert!(lines.len() > 10);
+    for line in lines {
+        let number = line["number"].as_str().expect("number");
+        assert!(csv.contains(number) && plain.contains(number), "{number} is missing");
+    }
+    let modules = lines.iter().find(|line| line["number"] == "FH-101").expect("modules");
+    assert_eq!(modules["packages"], 12);
+}
+
+#[test]
+fn plan_goes_to_a_file() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("plan.json");
+    let path_text = path.to_str().expect("a path of words");
+    let done = on("plan", "quarry-lane.chalk.json", &["--format", "json", "--out", path_text]);
+    assert_eq!(text(&done), "");
+    let report: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(&path).expect("the file")).expect("JSON");
+    assert_eq!(report["faces"].as_array().expect("faces").len(), 8);
+    let nowhere = on("plan", "quarry-lane.chalk.json", &["--out", "/no/such/folder/plan.txt"]);
+    assert_eq!(nowhere.status.code(), Some(2));
+    assert!(words_of_error(&nowhere).contains("/no/such/folder/plan.txt"));
+}
+
+#[test]
+fn input_that_cannot_be_used_is_told_with_the_place() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("bad.chalk.json");
+    let path_text = path.to_str().expect("a path of words");
+    let good = std::fs::read_to_string(sample("alder-court.chalk.json")).expect("the sample");
+    let check = |content: &[u8], words: &[&str]| {
+        std::fs::write(&path, content).expect("written");
+        let output = run(&["check", path_text]);
+        assert_eq!(output.status.code(), Some(2));
+        let said = words_of_error(&output);
+        for word in words.iter().chain(&["bad.chalk.json"]) {
+            assert!(said.contains(word), "{said:?} does not say {word:?}");
+        }
+    };
+    check(b"", &["line 1"]);
+    check(b"\xff\xfe", &["read"]);
+    check(
+        good.replace("\"pitch\": \"6:12\"", "\"pitch\": \"steep\"").as_bytes(),
+        &["line", "faces[0].pitch", "6:12"],
+    );
+    check(good.replace("\"version\": 1", "\"version\": 9").as_bytes(), &["version 9", "newer"]);
+    check(good.replace("\"site\":", "\"cite\":").as_bytes(), &["cite"]);
+    let missing = run(&["check", "/no/such/file.chalk.json"]);
+    assert_eq!(missing.status.code(), Some(2));
+    assert!(words_of_error(&missing).contains("/no/such/file.chalk.json"));
+}
+
+#[test]
+fn schemas_are_printed_by_name() {
+    let schema: serde_json::Value = serde_json::from_str(&text(&run(&["schema", "job"]))).expect("JSON");
+    assert_eq!(schema["title"], "chalkcourse-job");
+    let unknown = run(&["schema", "song"]);
+    assert_eq!(unknown.status.code(), Some(2));
+    assert!(words_of_error(&unknown).contains("rule-book"));
+}

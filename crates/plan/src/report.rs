@@ -1,0 +1,362 @@
+//! A plan as a report: for the command line and for other programs. The numbers are the plan's own.
+
+use crate::{Plan, Summary};
+use chalkcourse_geometry::{EdgeKind, Length, Units};
+use chalkcourse_job::{Job, Orientation};
+use chalkcourse_rules::{Finding, Severity};
+use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::collections::BTreeMap;
+use std::fmt::Write;
+
+/// A plan for other programs.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct PlanReport<'a> {
+    /// Always "chalkcourse-plan".
+    pub format: &'static str,
+    /// Version of this format.
+    pub version: u32,
+    /// Name of the job.
+    pub job: &'a str,
+    /// Caution.
+    pub caution: &'static str,
+    /// The job in numbers.
+    pub summary: Summary,
+    /// Faces in the order of the job.
+    pub faces: Vec<FaceReport<'a>>,
+    /// Lines of the roof by kind, each line once: total length on the slope, metres.
+    pub lines_m: BTreeMap<EdgeKind, f64>,
+    /// Blocks in the order of the job.
+    pub blocks: Vec<BlockReport<'a>>,
+    /// What the rules found.
+    pub findings: &'a [Finding],
+    /// What to order.
+    pub takeoff: &'a Takeoff,
+}
+
+/// A face in a report.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct FaceReport<'a> {
+    /// Its number.
+    pub id: u32,
+    /// Its name.
+    pub name: &'a str,
+    /// Whether its outline makes sense.
+    pub sound: bool,
+    /// Rise in 12.
+    pub rise_in_12: f64,
+    /// The way that water runs, degrees clockwise from north.
+    pub downslope_degrees: f64,
+    /// In m².
+    pub plan_area_m2: f64,
+    /// In m², on the slope.
+    pub slope_area_m2: f64,
+    /// Its border.
+    pub edges: Vec<EdgeReport>,
+}
+
+/// A stretch of a face's border in a report.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct EdgeReport {
+    /// Its kind.
+    pub kind: EdgeKind,
+    /// True length, metres.
+    pub length_m: f64,
+    /// Start and end in plan, metres.
+    pub plan: [[f64; 2]; 2],
+}
+
+/// A block in a report.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct BlockReport<'a> {
+    /// Its number.
+    pub id: u32,
+    /// Its name.
+    pub name: &'a str,
+    /// The number of its face.
+    pub face: u32,
+    /// Rows from the eave.
+    pub rows: u32,
+    /// Modules in a full row.
+    pub columns: u32,
+    /// How modules lie.
+    pub orientation: Orientation,
+    /// Modules on it.
+    pub modules: Vec<ModuleReport>,
+}
+
+/// A module in a report.
+#[derive(Clone, Copy, Debug, Serialize, JsonSchema)]
+pub struct ModuleReport {
+    /// Row from the eave, from 1.
+    pub row: u32,
+    /// Column from the left, from 1.
+    pub column: u32,
+    /// Lower left corner in the face's frame, metres.
+    pub at_m: [f64; 2],
+    /// Width and height on the deck, metres.
+    pub size_m: [f64; 2],
+}
+
+/// Findings for other programs.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct FindingsReport<'a> {
+    /// Always "chalkcourse-findings".
+    pub format: &'static str,
+    /// Version of this format.
+    pub version: u32,
+    /// Name of the job.
+    pub job: &'a str,
+    /// The rule book that was checked against.
+    pub rule_book: &'a str,
+    /// What that book is based on.
+    pub based_on: &'a str,
+    /// Caution.
+    pub caution: &'static str,
+    /// What the rules found, the most severe first.
+    pub findings: &'a [Finding],
+}
+
+/// A plan for other programs.
+pub fn plan_report<'a>(job: &'a Job, plan: &'a Plan) -> PlanReport<'a> {
+    let faces = job
+        .faces
+        .iter()
+        .zip(&plan.layout.roof.faces)
+        .map(|(face, on_roof)| FaceReport {
+            id: face.id.0,
+            name: &face.name,
+            sound: on_roof.sound,
+            rise_in_12: face.pitch.rise_in_12(),
+            downslope_degrees: face.downslope.degrees(),
+            plan_area_m2: on_roof.plan_area,
+            slope_area_m2: on_roof.slope_area,
+            edges: on_roof
+                .edges
+                .iter()
+                .map(|edge| EdgeReport {
+                    kind: edge.kind,
+                    length_m: edge.length,
+                    plan: [edge.plan.0.to_array(), edge.plan.1.to_array()],
+                })
+                .collect(),
+        })
+        .collect();
+    let blocks = job
+        .blocks
+        .iter()
+        .filter_map(|block| {
+            let placed = plan.layout.block(block.id)?;
+            Some(BlockReport {
+                id: block.id.0,
+                name: &block.name,
+                face: block.face.0,
+                rows: block.rows,
+                columns: block.columns,
+                orientation: block.orientation,
+                modules: placed
+                    .modules
+                    .iter()
+                    .map(|module| ModuleReport {
+                        row: module.cell.row + 1,
+                        column: module.cell.column + 1,
+                        at_m: module.rect.min.to_array(),
+                        size_m: module.rect.size().to_array(),
+                    })
+                    .collect(),
+            })
+        })
+        .collect();
+    PlanReport {
+        format: "chalkcourse-plan",
+        version: 1,
+        job: &job.name,
+        caution: CAUTION,
+        summary: plan.summary,
+        faces,
+        lines_m: plan.lines(),
+        blocks,
+        findings: &plan.findings,
+        takeoff: &plan.takeoff,
+    }
+}
+
+/// Findings for other programs.
+pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
+    FindingsReport {
+        format: "chalkcourse-findings",
+        version: 1,
+        job: &job.name,
+        rule_book: &job.rule_book.name,
+        based_on: &job.rule_book.based_on,
+        caution: CAUTION,
+        findings: &plan.findings,
+    }
+}
+
+/// The word for a severity, as it stands in lists.
+pub fn severity_word(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Stop => "STOP",
+        Severity::Caution => "CAUTION",
+        Severity::Note => "NOTE",
+    }
+}
+
+/// One finding as lines of text: weight and code, words, source, waiver, key.
+fn finding_text(finding: &Finding) -> String {
+    let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.code, finding.message);
+    let _ = writeln!(text, "    source: {}", finding.source);
+    if let Some(fix) = &finding.fix {
+        let _ = writeln!(text, "    fix: {}", fix.label);
+    }
+    if let Some(waiver) = &finding.waived {
+        let _ = writeln!(text, "    WAIVED by {} on {}: {}", waiver.by, waiver.date, waiver.reason);
+    }
+    let _ = writeln!(text, "    key: {}", finding.key);
+    text
+}
+
+/// Findings as a person reads them.
+pub fn findings_text(job: &Job, plan: &Plan) -> String {
+    let mut text = format!("{}\nRule book: {} ({})\n\n", job.name, job.rule_book.name, job.rule_book.date);
+    for finding in &plan.findings {
+        text.push_str(&finding_text(finding));
+        text.push('\n');
+    }
+    let count =
+        |severity| plan.findings.iter().filter(|f| f.severity == severity && f.waived.is_none()).count();
+    let waived = plan.findings.iter().filter(|f| f.waived.is_some()).count();
+    let _ = writeln!(
+        text,
+        "{} to stop for, {} to look at, {} to know, {waived} waived.\n\n{CAUTION}",
+        count(Severity::Stop),
+        count(Severity::Caution),
+        count(Severity::Note),
+    );
+    text
+}
+
+/// A plan as a person reads it.
+pub fn plan_text(job: &Job, plan: &Plan) -> String {
+    let mut text = format!("{}\n", job.name);
+    if !job.site.address.is_empty() {
+        let _ = writeln!(text, "{}", job.site.address);
+    }
+    let summary = &plan.summary;
+    let _ = writeln!(
+        text,
+        "\n{} modules, {:.2} kW, {:.0} kg of modules\nRoof: {} in plan, {} on the slope; array {}\n\nFaces",
+        summary.modules,
+        summary.kilowatts,
+        summary.modules_kg,
+        area_text(summary.plan_area, job.units),
+        area_text(summary.slope_area, job.units),
+        area_text(summary.array_area, job.units),
+    );
+    for (face, on_roof) in job.faces.iter().zip(&plan.layout.roof.faces) {
+        let state = if on_roof.sound { "" } else { "  (outline is wrong: see the findings)" };
+        let _ = writeln!(
+            text,
+            "  {:<16} {:>6}  falls {:<9} {:>12} in plan {:>12} on the slope{state}",
+            face.name,
+            face.pitch.to_string(),
+            face.downslope.to_string(),
+            area_text(on_roof.plan_area, job.units),
+            area_text(on_roof.slope_area, job.units),
+        );
+    }
+    text.push_str("\nLines of the roof\n");
+    for (kind, metres) in plan.lines() {
+        let _ = writeln!(text, "  {:<16} {:>14}", kind.name(), Length::from_metres(metres).show(job.units));
+    }
+    text.push_str("\nBlocks\n");
+    for block in &job.blocks {
+        let Some(placed) = plan.layout.block(block.id) else { continue };
+        let face = job.face(block.face).map_or("", |face| face.name.as_str());
+        let (Some(bounds), Some(on_roof)) = (placed.bounds, plan.layout.roof.faces.get(placed.face)) else {
+            let _ = writeln!(text, "  {:<16} on {face}: all modules are switched off", block.name);
+            continue;
+        };
+        let _ = writeln!(
+            text,
+            "  {:<16} on {face}: {} rows of {}, {} modules; base rail {} above the eave, left side {} from the left end",
+            block.name,
+            block.rows,
+            block.columns,
+            placed.modules.len(),
+            Length::from_metres(bounds.min.y - on_roof.bounds.min.y).show(job.units),
+            Length::from_metres(bounds.min.x - on_roof.bounds.min.x).show(job.units),
+        );
+    }
+    let _ = writeln!(text, "\nFindings\n");
+    if plan.findings.is_empty() {
+        text.push_str("  none against this rule book\n\n");
+    }
+    for finding in &plan.findings {
+        text.push_str(&finding_text(finding));
+    }
+    let _ = writeln!(text, "\n{CAUTION}");
+    text
+}
+
+/// What the order says about its job: findings that are open and waivers, in words.
+pub fn order_header(job: &Job, plan: &Plan) -> Header {
+    let line = |finding: &Finding| format!("{}: {}", severity_word(finding.severity), finding.message);
+    let (waived, open): (Vec<&Finding>, Vec<&Finding>) =
+        plan.findings.iter().partition(|f| f.waived.is_some());
+    let waivers = waived
+        .into_iter()
+        .filter_map(|finding| {
+            let waiver = finding.waived.as_ref()?;
+            Some(format!("{} Waived by {} on {}: {}", finding.message, waiver.by, waiver.date, waiver.reason))
+        })
+        .collect();
+    Header { findings: open.into_iter().map(line).collect(), waivers, ..Header::of(job) }
+}
+
+/// The order as a person reads it.
+pub fn order_text(job: &Job, plan: &Plan) -> String {
+    chalkcourse_takeoff::to_text(&plan.takeoff, &order_header(job, plan), job.units)
+}
+
+/// The order for a spreadsheet; no cell of it is taken for a formula.
+///
+/// # Errors
+/// [`OutputError`] when it can't be written.
+pub fn order_csv(job: &Job, plan: &Plan) -> Result<String, OutputError> {
+    chalkcourse_takeoff::to_csv(&plan.takeoff, &order_header(job, plan), job.units)
+}
+
+/// The order for another program, with the places that each quantity comes from.
+///
+/// # Errors
+/// [`OutputError`] when it can't be written.
+pub fn order_json(job: &Job, plan: &Plan) -> Result<String, OutputError> {
+    chalkcourse_takeoff::to_json(&plan.takeoff, &order_header(job, plan), job.units)
+}
+
+/// An area in square feet (and squares of 100 ft² for a roof) or square metres.
+pub fn area_text(square_metres: f64, units: Units) -> String {
+    match units {
+        Units::FeetInches => format!("{:.1} ft²", square_metres / (0.3048 * 0.3048)),
+        Units::Metric => format!("{square_metres:.2} m²"),
+    }
+}
+
+impl Plan {
+    /// Lines of the roof by kind, each line once: total length on the slope, metres.
+    pub fn lines(&self) -> BTreeMap<EdgeKind, f64> {
+        let mut lines = BTreeMap::new();
+        for line in self.layout.roof.lines() {
+            *lines.entry(line.kind).or_insert(0.0) += line.length;
+        }
+        lines
+    }
+
+    /// The most severe finding that nobody waived.
+    pub fn worst(&self) -> Option<Severity> {
+        self.findings.iter().filter(|finding| finding.waived.is_none()).map(|finding| finding.severity).min()
+    }
+}

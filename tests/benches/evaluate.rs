@@ -1,0 +1,49 @@
+//! How long a plan takes while a block moves: on every sample roof, with what the editor does on each mouse move (edit,
+//! then evaluate with the roof remembered). Criterion prints medians; the 99th percentile is printed beside them.
+
+use chalkcourse_job::{Edit, Job, apply};
+use chalkcourse_plan::Evaluator;
+use chalkcourse_tests::samples;
+use criterion::{Criterion, criterion_group, criterion_main};
+use std::hint::black_box;
+use std::time::{Duration, Instant};
+
+/// The job with its first block a step further along a way to and fro.
+fn moved(job: &Job, step: u32) -> Job {
+    let mut block = job.blocks[0].clone();
+    block.at.x += f64::from(step % 50) * 0.01;
+    apply(job, &Edit::PutBlock(block)).expect("a block may move by half a metre")
+}
+
+fn a_block_moves(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("a block moves");
+    group.sample_size(20).measurement_time(Duration::from_secs(4));
+    for (name, job) in samples::all() {
+        let mut evaluator = Evaluator::default();
+        let mut step = 0;
+        group.bench_function(name.trim_end_matches(".chalk.json"), |bencher| {
+            bencher.iter(|| {
+                step += 1;
+                black_box(evaluator.evaluate(&moved(&job, step)));
+            });
+        });
+        let mut times: Vec<Duration> = (0..500)
+            .map(|step| {
+                let start = Instant::now();
+                black_box(evaluator.evaluate(&moved(&job, step)));
+                start.elapsed()
+            })
+            .collect();
+        times.sort();
+        println!(
+            "{name}: median {:?}, p99 {:?} of {}",
+            times[times.len() / 2],
+            times[times.len() * 99 / 100],
+            times.len()
+        );
+    }
+    group.finish();
+}
+
+criterion_group!(benches, a_block_moves);
+criterion_main!(benches);

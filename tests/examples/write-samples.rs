@@ -1,0 +1,27 @@
+//! Writes `sample-roofs/` and `assets/schemas/` anew: after a change of the built-in kit, rule book or price list, or
+//! of a file format.
+
+use chalkcourse_job::save;
+use chalkcourse_tests::{samples, top};
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let write = || -> Result<(), Box<dyn std::error::Error>> {
+        for (name, job) in samples::all() {
+            save(&job, &top().join("sample-roofs").join(name))?;
+        }
+        for (name, schema) in chalkcourse_plan::schemas() {
+            let path = top().join("assets/schemas").join(format!("{name}.schema.json"));
+            chalkcourse_job::write_atomically(&path, format!("{schema:#}\n").as_bytes())?;
+        }
+        Ok(())
+    };
+    match write() {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            use std::io::Write;
+            let _ = writeln!(std::io::stderr(), "{error}");
+            ExitCode::FAILURE
+        }
+    }
+}

@@ -1,0 +1,217 @@
+//! The sample jobs, all invented, drawn by their numbers.
+
+use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
+use chalkcourse_job::{
+    Block, BlockId, Face, FaceId, Job, Orientation, Penetration, PenetrationId, PenetrationKind, Site,
+    builtin_kit, builtin_prices, builtin_rule_book,
+};
+
+const FOOT: f64 = 0.3048;
+
+/// All samples: file name, job.
+pub fn all() -> Vec<(&'static str, Job)> {
+    vec![
+        ("alder-court.chalk.json", alder_court()),
+        ("quarry-lane.chalk.json", quarry_lane()),
+        ("mill-row.chalk.json", mill_row()),
+        ("low-barn.chalk.json", low_barn()),
+    ]
+}
+
+struct Draw(Job);
+
+impl Draw {
+    fn new(name: &str, notes: &str) -> Self {
+        let mut job = Job::new(name.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        job.site =
+            Site { address: format!("{name}, Tamsin Bluff"), notes: notes.to_owned(), ..Site::default() };
+        Self(job)
+    }
+
+    fn id(&mut self) -> u32 {
+        self.0.next_id += 1;
+        self.0.next_id - 1
+    }
+
+    /// A face by its corners in plan, metres; `height` at its lowest corner.
+    fn face(
+        &mut self,
+        name: &str,
+        corners: &[(f64, f64)],
+        rise: f64,
+        downslope: Azimuth,
+        height: f64,
+    ) -> FaceId {
+        let id = FaceId(self.id());
+        let outline = Polygon::new(corners.iter().map(|&(x, y)| dvec2(x, y)).collect());
+        let pitch = Pitch::from_rise_in_12(rise).unwrap_or(Pitch::FLAT);
+        self.0.faces.push(Face::new(
+            id,
+            name.to_owned(),
+            outline,
+            pitch,
+            downslope,
+            Length::from_metres(height),
+        ));
+        id
+    }
+
+    fn hole(&mut self, corners: &[(f64, f64)]) {
+        if let Some(face) = self.0.faces.last_mut() {
+            face.outline.holes.push(corners.iter().map(|&(x, y)| dvec2(x, y)).collect());
+        }
+    }
+
+    fn penetration(&mut self, name: &str, kind: PenetrationKind, at: (f64, f64)) {
+        let id = PenetrationId(self.id());
+        self.0.penetrations.push(Penetration {
+            id,
+            name: name.to_owned(),
+            kind,
+            at: dvec2(at.0, at.1),
+            shape: kind.usual_shape(),
+            clearance: None,
+        });
+    }
+
+    fn block(&mut self, name: &str, face: FaceId, at: DVec2, rows: u32, columns: u32) {
+        let id = BlockId(self.id());
+        self.0.blocks.push(Block {
+            id,
+            name: name.to_owned(),
+            face,
+            at,
+            rows,
+            columns,
+            orientation: Orientation::Landscape,
+            reveal: Length::from_inches(0.125),
+            shifts: Vec::new(),
+            off: Default::default(),
+            locked: false,
+        });
+    }
+}
+
+/// A 60 × 30 ft gable at 6:12 with three pipe boots, a chimney and the 3 × 4 block.
+pub fn alder_court() -> Job {
+    let mut draw = Draw::new("Alder Court", "Ladder on the west side; the dog is friendly.");
+    let (long, half, eave) = (60.0 * FOOT, 15.0 * FOOT, 9.0 * FOOT);
+    let south =
+        draw.face("South", &[(0.0, 0.0), (long, 0.0), (long, half), (0.0, half)], 6.0, Azimuth::SOUTH, eave);
+    draw.face(
+        "North",
+        &[(long, 2.0 * half), (0.0, 2.0 * half), (0.0, half), (long, half)],
+        6.0,
+        Azimuth::NORTH,
+        eave,
+    );
+    draw.penetration("Pipe 1", PenetrationKind::PipeBoot, (44.0 * FOOT, 9.0 * FOOT));
+    draw.penetration("Pipe 2", PenetrationKind::PipeBoot, (53.0 * FOOT, 4.0 * FOOT));
+    draw.penetration("Pipe 3", PenetrationKind::PipeBoot, (22.0 * FOOT, 24.0 * FOOT));
+    draw.penetration("Chimney", PenetrationKind::Chimney, (50.0 * FOOT, 12.0 * FOOT));
+    draw.block("A", south, dvec2(12.0 * FOOT, 2.0 * FOOT), 3, 4);
+    draw.0
+}
+
+/// A hip and valley L at 6:12 with a porch at 4:12, a gable dormer and a skylight.
+pub fn quarry_lane() -> Job {
+    let mut draw = Draw::new("Quarry Lane", "Two storeys at the back: second ladder and tie-off points.");
+    let eave = 3.0;
+    let south = draw.face(
+        "South",
+        &[(0.0, 0.0), (6.0, 0.0), (9.0, 3.0), (8.0, 4.0), (4.0, 4.0)],
+        6.0,
+        Azimuth::SOUTH,
+        eave,
+    );
+    draw.face("West", &[(0.0, 8.0), (0.0, 0.0), (4.0, 4.0)], 6.0, Azimuth::WEST, eave);
+    draw.face("North", &[(12.0, 8.0), (0.0, 8.0), (4.0, 4.0), (8.0, 4.0)], 6.0, Azimuth::NORTH, eave);
+    draw.hole(&[(5.0, 7.0), (7.0, 7.0), (7.0, 5.6), (6.0, 4.6), (5.0, 5.6)]);
+    let east = draw.face(
+        "East",
+        &[(12.0, -6.0), (12.0, 8.0), (8.0, 4.0), (9.0, 3.0), (9.0, -6.0)],
+        6.0,
+        Azimuth::EAST,
+        eave,
+    );
+    draw.face("Wing west", &[(6.0, -6.0), (9.0, -6.0), (9.0, 3.0), (6.0, 0.0)], 6.0, Azimuth::WEST, eave);
+    draw.face(
+        "Dormer west",
+        &[(5.0, 7.0), (6.0, 7.0), (6.0, 4.6), (5.0, 5.6)],
+        6.0,
+        Azimuth::WEST,
+        eave + 1.2,
+    );
+    draw.face(
+        "Dormer east",
+        &[(7.0, 5.6), (6.0, 4.6), (6.0, 7.0), (7.0, 7.0)],
+        6.0,
+        Azimuth::EAST,
+        eave + 1.2,
+    );
+    // The porch dies into the wall half a metre below the main eave.
+    draw.face(
+        "Porch",
+        &[(1.0, -2.4), (5.0, -2.4), (5.0, 0.0), (1.0, 0.0)],
+        4.0,
+        Azimuth::SOUTH,
+        eave - 0.5 - 0.8,
+    );
+    draw.penetration("Skylight", PenetrationKind::Skylight, (10.4, 4.6));
+    draw.penetration("Pipe 1", PenetrationKind::PipeBoot, (11.0, 2.9));
+    draw.penetration("Vent", PenetrationKind::Vent, (8.1, -1.0));
+    draw.block("East", east, dvec2(0.8, 0.4), 2, 4);
+    draw.block("South", south, dvec2(3.0, 0.6), 2, 2);
+    draw.0
+}
+
+/// A terrace of a hundred houses in four streets, each with two faces and a block of 5 × 5 on both: the stress
+/// case, 200 faces and 5 000 modules.
+pub fn mill_row() -> Job {
+    let mut draw = Draw::new("Mill Row", "Terrace: tell the neighbours on both sides before tear-off.");
+    let (wide, half) = (10.0, 7.5);
+    for street in 0..4u32 {
+        for house in 0..25u32 {
+            let (x, y) = (wide * f64::from(house), 40.0 * f64::from(street));
+            // Every second house stands half a metre higher, with a party wall between.
+            let eave = 5.0 + 0.5 * f64::from(house % 2);
+            let name = format!("{}-{}", street + 1, house + 1);
+            let (right, ridge, back) = (x + wide, y + half, y + 2.0 * half);
+            let front = draw.face(
+                &format!("{name} front"),
+                &[(x, y), (right, y), (right, ridge), (x, ridge)],
+                6.0,
+                Azimuth::SOUTH,
+                eave,
+            );
+            let rear = draw.face(
+                &format!("{name} rear"),
+                &[(right, back), (x, back), (x, ridge), (right, ridge)],
+                6.0,
+                Azimuth::NORTH,
+                eave,
+            );
+            draw.block(&format!("{name} front"), front, dvec2(0.69, 0.5), 5, 5);
+            draw.block(&format!("{name} rear"), rear, dvec2(0.69, 0.5), 5, 5);
+            draw.penetration(&format!("{name} pipe"), PenetrationKind::PipeBoot, (x + 5.0, y + 6.7));
+        }
+    }
+    draw.0
+}
+
+/// A barn at 2:12 with a block on it: the kit refuses the pitch.
+pub fn low_barn() -> Job {
+    let mut draw = Draw::new("Low Barn", "Shown to say no: the pitch is below what the kit allows.");
+    let (long, half) = (40.0 * FOOT, 18.0 * FOOT);
+    let south =
+        draw.face("South", &[(0.0, 0.0), (long, 0.0), (long, half), (0.0, half)], 2.0, Azimuth::SOUTH, 3.5);
+    draw.face(
+        "North",
+        &[(long, 2.0 * half), (0.0, 2.0 * half), (0.0, half), (long, half)],
+        2.0,
+        Azimuth::NORTH,
+        3.5,
+    );
+    draw.block("A", south, dvec2(6.0 * FOOT, 2.0 * FOOT), 3, 4);
+    draw.0
+}

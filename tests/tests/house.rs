@@ -1,0 +1,113 @@
+//! The house is as DEVELOPERS.md draws it, and the data that ships is as its schemas say.
+
+use chalkcourse_job::load;
+use chalkcourse_tests::{samples, top};
+use std::collections::BTreeSet;
+use std::fs;
+use std::process::Command;
+
+/// The crate table of DEVELOPERS.md, in its order.
+fn crate_table() -> Vec<String> {
+    let text = fs::read_to_string(top().join("DEVELOPERS.md")).expect("DEVELOPERS.md");
+    let from = text.find("| crate |").expect("the crate table");
+    text[from..]
+        .lines()
+        .skip(2)
+        .map_while(|line| line.strip_prefix("| ")?.split(" |").next().map(str::to_owned))
+        .collect()
+}
+
+#[test]
+fn the_crate_table_is_the_workspace() {
+    let folders: BTreeSet<String> = fs::read_dir(top().join("crates"))
+        .expect("crates/")
+        .map(|entry| entry.expect("entry").file_name().to_string_lossy().into_owned())
+        .collect();
+    let table = crate_table();
+    assert_eq!(table.iter().cloned().collect::<BTreeSet<_>>(), folders);
+    assert_eq!(table.len(), folders.len(), "a crate stands twice in the table");
+}
+
+/// What cargo says that a package links, dependencies of tests left out.
+fn links(package: &str) -> Vec<String> {
+    let output = Command::new(env!("CARGO"))
+        .args([
+            "tree",
+            "--offline",
+            "--edges",
+            "normal,build",
+            "--prefix",
+            "none",
+            "--format",
+            "{p}",
+            "--package",
+            package,
+        ])
+        .current_dir(top())
+        .output()
+        .expect("cargo tree");
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    let text = String::from_utf8(output.stdout).expect("text");
+    text.lines().filter_map(|line| line.split(' ').next().map(str::to_owned)).collect()
+}
+
+#[test]
+fn dependencies_run_one_way_and_only_the_editor_reaches_the_screen() {
+    let table = crate_table();
+    let package = |crate_name: &str| match crate_name {
+        "editor" => "chalkcourse".to_owned(),
+        name => format!("chalkcourse-{name}"),
+    };
+    for (index, name) in table.iter().enumerate() {
+        let linked = links(&package(name));
+        for below in &table[index + 1..] {
+            assert!(!linked.contains(&package(below)), "{name} depends on {below}, which stands below it");
+        }
+        let screen = linked.iter().any(|l| l == "egui" || l == "eframe" || l == "winit");
+        assert_eq!(screen, name == "editor", "{name}");
+    }
+}
+
+#[test]
+fn sample_files_are_what_is_drawn_and_what_the_schema_allows() {
+    let schema =
+        jsonschema::validator_for(&chalkcourse_job::job_schema().to_value()).expect("the schema itself");
+    for (name, job) in samples::all() {
+        let path = top().join("sample-roofs").join(name);
+        let file = load(&path).expect("a sample opens");
+        assert!(file == job, "{name} is out of date: run the example write-samples");
+        let text = fs::read_to_string(&path).expect("text");
+        let value: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+        let wrong: Vec<String> =
+            schema.iter_errors(&value).map(|e| format!("{}: {e}", e.instance_path())).collect();
+        assert!(wrong.is_empty(), "{name}: {wrong:?}");
+    }
+}
+
+#[test]
+fn schema_files_are_what_the_program_prints() {
+    for (name, schema) in chalkcourse_plan::schemas() {
+        let path = top().join("assets/schemas").join(format!("{name}.schema.json"));
+        let text = fs::read_to_string(&path).unwrap_or_default();
+        assert!(text == format!("{schema:#}\n"), "{name} is out of date: run the example write-samples");
+    }
+}
+
+#[test]
+fn built_in_data_files_are_what_their_schemas_allow() {
+    let files = [
+        ("kits/fernhollow-deck-mount-2026.json", chalkcourse_job::kit_schema()),
+        ("rule-books/tamsin-bluff-2026.json", chalkcourse_job::rule_book_schema()),
+        ("price-lists/fernhollow-2026.json", chalkcourse_job::price_list_schema()),
+    ];
+    for (name, schema) in files {
+        let schema = jsonschema::validator_for(&schema.to_value()).expect("the schema itself");
+        let text = fs::read_to_string(top().join("assets").join(name)).expect("text");
+        let mut value: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+        let wrong: Vec<String> =
+            schema.iter_errors(&value).map(|e| format!("{}: {e}", e.instance_path())).collect();
+        assert!(wrong.is_empty(), "{name}: {wrong:?}");
+        value["data"]["surprise"] = 1.into();
+        assert!(!schema.is_valid(&value), "{name}: an unknown field passes the schema");
+    }
+}
