@@ -93,7 +93,7 @@ impl<'a> Measures<'a> {
             Measure::Row => {
                 places.extend(block.strings.iter().map(|run| Place { amount: 1.0, ..along(block, run) }));
             }
-            Measure::Seam => places.extend(seams(block, false)),
+            Measure::Seam => places.extend(seams(block, false).map(|(_, place)| place)),
             Measure::BaseRail => {
                 for kind in [RunKind::BaseRail, RunKind::OpenBottom] {
                     places.extend(block.runs_of(kind).map(|run| along(block, run)));
@@ -116,14 +116,21 @@ impl<'a> Measures<'a> {
                     places.push(one(Spot::HeadLeftEnd(run.row), PlaceShape::Point(run.from)));
                     places.push(one(Spot::HeadRightEnd(run.row), PlaceShape::Point(run.to)));
                 }
-                places.extend(seams(block, true));
+                // A run that ends at a seam has its support there already.
+                let ends = |at: DVec2| {
+                    block.runs_of(RunKind::Head).any(|run| {
+                        run.from.distance(at) <= block.reveal + CRUMB
+                            || run.to.distance(at) <= block.reveal + CRUMB
+                    })
+                };
+                places.extend(seams(block, true).filter(|(at, _)| !ends(*at)).map(|(_, place)| place));
             }
             Measure::HeadCornerLeft => places.extend(corners(block, CornerKind::HeadLeft)),
             Measure::HeadCornerRight => places.extend(corners(block, CornerKind::HeadRight)),
             Measure::InsideCorner => places.extend(corners(block, CornerKind::Inside)),
             Measure::BaseCornerLeft => places.extend(corners(block, CornerKind::BaseLeft)),
             Measure::BaseCornerRight => places.extend(corners(block, CornerKind::BaseRight)),
-            Measure::Under => places.push(area(block, Spot::Under, band::without(&deck_under(block), &[]))),
+            Measure::Under => places.push(area(block, Spot::Under, deck_under(block))),
             Measure::Around => {
                 let margin = self.kit.flashing.membrane.metres();
                 let under = deck_under(block);
@@ -175,17 +182,15 @@ fn corners(block: &PlacedBlock, kind: CornerKind) -> impl Iterator<Item = Place>
     })
 }
 
-fn seams(block: &PlacedBlock, under_head: bool) -> impl Iterator<Item = Place> + use<'_> {
+/// The seams of a block, or those with head flashing over them, each with where it is.
+fn seams(block: &PlacedBlock, under_head: bool) -> impl Iterator<Item = (DVec2, Place)> + use<'_> {
     let mut last = (u32::MAX, 0);
     block.seams.iter().filter_map(move |seam| {
         last = if last.0 == seam.row { (seam.row, last.1 + 1) } else { (seam.row, 0) };
         let spot = Spot::Seam(seam.row, last.1);
-        (!under_head || seam.under_head).then_some(Place {
-            block: block.id,
-            spot,
-            amount: 1.0,
-            shape: PlaceShape::Point(seam.at),
-        })
+        let shape = PlaceShape::Point(seam.at);
+        (!under_head || seam.under_head)
+            .then_some((seam.at, Place { block: block.id, spot, amount: 1.0, shape }))
     })
 }
 
@@ -205,17 +210,24 @@ fn under_head(block: &PlacedBlock) -> impl Iterator<Item = (chalkcourse_job::Cel
 /// array where a module is on both sides of it.
 fn deck_under(block: &PlacedBlock) -> Vec<Rect> {
     let Some(height) = block.modules.first().map(|module| module.rect.size().y) else { return Vec::new() };
-    let mut rects: Vec<Rect> = Vec::with_capacity(block.strings.len() * 2);
+    let mut rects: Vec<Rect> = Vec::new();
+    let mut add = |rect: Rect| match rects.last_mut() {
+        // Rows that are flush with one another are one rectangle: less to draw, and less to work out around it.
+        Some(last) if last.max.y == rect.min.y && last.min.x == rect.min.x && last.max.x == rect.max.x => {
+            last.max.y = rect.max.y;
+        }
+        _ => rects.push(rect),
+    };
     let mut lower: &[Run] = &[];
     for row in block.strings.chunk_by(|a, b| a.row == b.row) {
         for run in row {
-            rects.push(Rect { min: run.from, max: run.to + dvec2(0.0, height) });
             for below in lower.iter().filter(|below| below.row + 1 == run.row) {
                 let (from, to) = (run.from.x.max(below.from.x), run.to.x.min(below.to.x));
                 if to > from {
-                    rects.push(Rect { min: dvec2(from, below.from.y + height), max: dvec2(to, run.from.y) });
+                    add(Rect { min: dvec2(from, below.from.y + height), max: dvec2(to, run.from.y) });
                 }
             }
+            add(Rect { min: run.from, max: run.to + dvec2(0.0, height) });
         }
         lower = row;
     }

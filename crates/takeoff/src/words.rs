@@ -81,6 +81,9 @@ fn nouns(measure: &Measure, count: f64) -> String {
 pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
     let runs = term.places.len() as f64;
     let measured = match term.of_unit {
+        Unit::Each if matches!(term.of, Measure::Part(_)) => {
+            format!("{} of {}", number(term.measured), noun(&term.of))
+        }
         Unit::Each => format!("{} {}", number(term.measured), nouns(&term.of, term.measured)),
         unit => {
             format!("{} {}, {}", number(runs), nouns(&term.of, runs), show_amount(term.measured, unit, units))

@@ -1,0 +1,168 @@
+use super::{Amount, Kit, Measure, Term, Unit};
+use crate::Holds;
+use chalkcourse_geometry::Length;
+
+impl Kit {
+    /// What a kit must hold beyond the shape of its file: the words name the field.
+    ///
+    /// # Errors
+    /// What is wrong and what was expected.
+    pub fn check(&self) -> Result<(), String> {
+        let positive = |field: &str, value: f64| {
+            if value > 0.0 && value.is_finite() && value < 1e6 {
+                Ok(())
+            } else {
+                Err(format!("{field} must be more than 0, not {value}"))
+            }
+        };
+        positive("module.length", self.module.length.metres())?;
+        positive("module.width", self.module.width.metres())?;
+        positive("module.watts", self.module.watts)?;
+        positive("module.mass_kg", self.module.mass_kg)?;
+        if self.module.width > self.module.length {
+            return Err("module.length is the long side: it can't be less than module.width".to_owned());
+        }
+        if self.orientations.is_empty() {
+            return Err("orientations must name at least one of \"landscape\" and \"portrait\"".to_owned());
+        }
+        let reveal = self.reveal;
+        if !(Length::ZERO <= reveal.least && reveal.least <= reveal.usual && reveal.usual <= reveal.most) {
+            return Err("reveal: least, usual and most must rise from 0 in that order".to_owned());
+        }
+        let flashing = self.flashing;
+        for (field, length) in [
+            ("flashing.head", flashing.head),
+            ("flashing.side", flashing.side),
+            ("flashing.base", flashing.base),
+            ("flashing.membrane", flashing.membrane),
+            ("clearances.between_blocks", self.clearances.between_blocks),
+        ] {
+            if !(0.0..100.0).contains(&length.metres()) {
+                return Err(format!("{field} must be 0 or more"));
+            }
+        }
+        if self.part(&self.module.part).is_none() {
+            return Err(format!("module.part: there is no part {:?} among the parts", self.module.part));
+        }
+        for (index, part) in self.parts.iter().enumerate() {
+            if self.parts[..index].iter().any(|other| other.number == part.number) {
+                return Err(format!("parts[{index}].number: {:?} is taken twice", part.number));
+            }
+            if part.number.trim().is_empty() {
+                return Err(format!("parts[{index}].number: a part needs a number"));
+            }
+            let holds = part.package.holds;
+            match (part.unit, holds) {
+                (Unit::Each, Holds::Pieces(_))
+                | (Unit::Length, Holds::Length(_))
+                | (Unit::Area, Holds::Area(_)) => {}
+                _ => {
+                    return Err(format!(
+                        "parts[{index}].package.holds must be in what the part is counted in: a number of pieces, a \
+                         length such as \"100 ft\", or an area such as \"200 sq ft\""
+                    ));
+                }
+            }
+            if !(1e-3..1e6).contains(&holds.amount())
+                || part.unit == Unit::Each && holds.amount().fract() != 0.0
+            {
+                return Err(format!(
+                    "parts[{index}].package.holds must be more than 0, and whole where it is pieces, not {}",
+                    holds.amount()
+                ));
+            }
+            if !(0.0..=1.0).contains(&part.waste) {
+                return Err(format!("parts[{index}].waste is a share from 0 to 1, not {}", part.waste));
+            }
+            for (term_index, term) in part.needs.iter().enumerate() {
+                term.check(self, index)
+                    .map_err(|wrong| format!("parts[{index}].needs[{term_index}]: {wrong}"))?;
+            }
+        }
+        Ok(())
+    }
+}
+
+impl Term {
+    fn check(&self, kit: &Kit, index: usize) -> Result<(), String> {
+        if let Measure::Part(number) = &self.of {
+            // Parts may count parts above them alone, so that no circle can come about.
+            if !kit.parts[..index].iter().any(|part| part.number == *number) {
+                return Err(format!("of: the part {number:?} must stand above this one"));
+            }
+        }
+        let sound = match self.each {
+            Amount::Count(count) => (0.0..1e6).contains(&count),
+            Amount::Length(length) => (0.0..1e3).contains(&length.metres()),
+            Amount::Pieces { length, lap } => {
+                lap >= Length::ZERO && lap < length && (1e-3..1e3).contains(&(length - lap).metres())
+            }
+            Amount::Spaced(length) => (1e-3..1e3).contains(&length.metres()),
+        };
+        if !sound {
+            return Err("each: the amount must be 0 or more, and a lap shorter than its piece".to_owned());
+        }
+        let of = self.of.unit(kit);
+        let unit = kit.parts.get(index).map_or(Unit::Each, |part| part.unit);
+        let fits = match self.each {
+            Amount::Count(_) => unit == Unit::Each || unit == of,
+            Amount::Length(_) => unit == Unit::Length && of != Unit::Area,
+            Amount::Pieces { .. } => unit == Unit::Each && of == Unit::Length,
+            Amount::Spaced(_) => unit == Unit::Each && of != Unit::Each,
+        };
+        if fits {
+            Ok(())
+        } else {
+            Err("each: \"count\" gives pieces, or a length of a length, or an area of an area; \"length\" gives a length \
+                 for each piece or run; \"pieces\" and \"spaced\" give pieces along a run (\"spaced\" also over an area). \
+                 The part is counted in something else"
+                .to_owned())
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Part;
+    use super::*;
+    use crate::{builtin_kit, builtin_prices};
+
+    fn refused(change: impl Fn(&mut Part), words: &str) {
+        let mut kit = (*builtin_kit()).clone();
+        change(&mut kit.parts[1]);
+        let error = kit.check().unwrap_err();
+        assert!(error.contains(words), "{error:?} does not say {words:?}");
+    }
+
+    #[test]
+    fn the_kit_that_comes_with_the_program_is_sound_and_every_part_has_a_price() {
+        let (kit, prices) = (builtin_kit(), builtin_prices());
+        kit.check().unwrap();
+        prices.check().unwrap();
+        for part in &kit.parts {
+            assert!(prices.prices.contains_key(&part.number), "{} has no price", part.number);
+            assert!(!part.source.is_empty(), "{} names no source", part.number);
+        }
+        assert!(prices.prices.keys().all(|number| kit.part(number).is_some()));
+    }
+
+    #[test]
+    fn what_a_term_gives_must_be_what_the_part_is_counted_in() {
+        refused(
+            |part| part.needs[0].each = Amount::Length(Length::from_feet(1.0)),
+            "parts[1].needs[0]: each:",
+        );
+        refused(
+            |part| part.needs[0].each = Amount::Spaced(Length::from_feet(1.0)),
+            "parts[1].needs[0]: each:",
+        );
+        refused(|part| part.unit = Unit::Area, "parts[1].package.holds");
+        refused(|part| part.package.holds = Holds::Pieces(2.5), "parts[1].package.holds");
+        refused(|part| part.package.holds = Holds::Pieces(0.0), "parts[1].package.holds");
+        refused(|part| part.number = " ".into(), "parts[1].number");
+        refused(|part| part.waste = 1.5, "parts[1].waste");
+        refused(|part| part.needs[0].of = Measure::Part("FH-999".into()), "FH-999");
+        let laps = Amount::Pieces { length: Length::from_feet(1.0), lap: Length::from_feet(1.0) };
+        refused(|part| part.needs[0].each = laps.clone(), "lap");
+    }
+}

@@ -1,0 +1,154 @@
+//! The 3 × 4 block of Alder Court, counted by hand, part by part.
+//!
+//! The face is one side of a gable of 60 × 30 ft at 6:12: 60 ft along the eave, 15 × 1.1180 = 16.77 ft up the slope
+//! (slope factor √(1 + (6/12)²)). Shingles show 5 in. The block stands 18 ft from the left rake and 25 in above the
+//! eave, on a course line. Modules lie landscape, 1722 × 1134 mm, with a reveal of 1/8 in = 3.175 mm.
+//!
+//! Counts a module, a seam, a head and a corner are common practice, no source. Published: the size of step flashing
+//! (IRC R905.2.8.3, 2018), the roll of ASTM D1970 membrane as sold, 36 in × 66.7 ft = 200 ft², and one piece of step
+//! flashing a course as roofing handbooks have it, ceil(length / exposure) + 1 (from memory).
+
+use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Units, dvec2};
+use chalkcourse_job::{
+    Block, BlockId, Face, FaceId, Job, Orientation, builtin_kit, builtin_prices, builtin_rule_book,
+};
+use chalkcourse_layout::Layout;
+use chalkcourse_takeoff::{Header, Takeoff, take_off, takeoff_schema, to_json};
+use rust_decimal::Decimal;
+
+fn alder_court(up: Length) -> Job {
+    let feet = |x: f64, y: f64| dvec2(Length::from_feet(x).metres(), Length::from_feet(y).metres());
+    let mut job = Job::new("Alder Court".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    job.faces.push(Face::new(
+        FaceId(1),
+        "South".into(),
+        Polygon::new(vec![feet(0.0, 0.0), feet(60.0, 0.0), feet(60.0, 15.0), feet(0.0, 15.0)]),
+        Pitch::from_rise_in_12(6.0).unwrap(),
+        Azimuth::from_degrees(180.0),
+        Length::ZERO,
+    ));
+    job.blocks.push(Block {
+        id: BlockId(2),
+        name: "A".into(),
+        face: FaceId(1),
+        at: dvec2(Length::from_feet(18.0).metres(), up.metres()),
+        rows: 3,
+        columns: 4,
+        orientation: Orientation::Landscape,
+        reveal: Length::parse("1/8 in", Units::FeetInches).unwrap(),
+        shifts: Vec::new(),
+        off: Default::default(),
+        locked: false,
+    });
+    job.next_id = 3;
+    job
+}
+
+fn order(job: &Job) -> Takeoff {
+    take_off(job, &Layout::of(job))
+}
+
+/// Square feet in a square metre.
+const SQUARE_FEET: f64 = 10.763_910_416_709_722;
+
+#[test]
+fn counted_by_hand() {
+    let takeoff = order(&alder_court(Length::from_inches(25.0)));
+    // wide  = 4 × 1.722 + 3 × 0.003175 = 6.897525 m  = 271.556 in = 22.6297 ft
+    // high  = 3 × 1.134 + 2 × 0.003175 = 3.408350 m  = 134.187 in = 11.1823 ft
+    // number, need, need with waste, packages
+    let by_hand: &[(&str, f64, f64, u64)] = &[
+        ("FH-101", 12.0, 12.0, 12),  // 3 × 4
+        ("FH-102", 60.0, 62.0, 3),   // 12 × 5; × 1.02 = 61.2; boxes of 25
+        ("FH-103", 60.0, 63.0, 1),   // one a foot; × 1.05 = 63; box of 100
+        ("FH-104", 12.0, 12.0, 12),  // one a module
+        ("FH-105", 12.0, 13.0, 2),   // one a device; × 1.02 = 12.24; boxes of 10
+        ("FH-110", 3.0, 3.0, 3),     // 271.556 / 96 = 2.83
+        ("FH-111", 3.0, 3.0, 1),     // one a stick; bag of 5
+        ("FH-112", 24.0, 26.0, 1),   // 22.63 spaces of 12 in: 23, and 1; × 1.05 = 25.2; box of 50
+        ("FH-113", 1.0, 1.0, 1),     // one left end
+        ("FH-114", 1.0, 1.0, 1),     // one right end
+        ("FH-120", 6.0, 6.0, 6),     // 134.187 / 48 = 2.80, 3 a side
+        ("FH-121", 56.0, 59.0, 3),   // ceil(134.187 / 5 = 26.8) + 1 = 28 a side; × 1.05 = 58.8; boxes of 25
+        ("FH-122", 6.0, 6.0, 6),     // (134.187 - 2) / (48 - 2) = 2.87, 3 a side
+        ("FH-130", 4.0, 4.0, 4),     // one a module of the top row
+        ("FH-131", 4.0, 4.0, 4),     // one a head flashing
+        ("FH-132", 5.0, 5.0, 1),     // 2 ends and 3 seams; bag of 5
+        ("FH-133", 1.0, 1.0, 1),     // one left corner
+        ("FH-134", 1.0, 1.0, 1),     // one right corner
+        ("FH-136", 142.0, 150.0, 1), // 4 × 5 + 5 × 2 + 56 × 2; × 1.05 = 149.1; box of 250
+        ("FH-151", 254.0, 267.0, 1), // 22.6297 × 11.1823 = 253.05 squares of 12 in; × 1.05 = 266.7; box of 500
+        ("FH-153", 2.0, 2.0, 2),     // one a head corner
+        ("FH-160", 4.0, 4.0, 1),     // one a head flashing; bag of 10
+        ("FH-161", 12.0, 13.0, 2),   // one a device; × 1.02 = 12.24; bags of 10
+        ("FH-163", 3.0, 3.0, 3),     // one a row
+        ("FH-164", 1.0, 1.0, 1),     // one a block
+        ("FH-165", 1.0, 1.0, 1),     // one a block
+    ];
+    // 253.05 ft² under the array, × 1.1 = 278.4; rolls of 200 ft²
+    let underlayment = ("FH-150", 253.05 / SQUARE_FEET, 278.36 / SQUARE_FEET, 2);
+    // (22.6297 + 3) × (11.1823 + 3) = 363.49 ft² with 18 in on all sides, × 1.1 = 399.8; rolls of 200 ft²
+    let membrane = ("FH-152", 363.49 / SQUARE_FEET, 399.84 / SQUARE_FEET, 2);
+    // 2 × 22.6297 + 2 × 11.1823 + 2 × 1 = 69.624 ft, × 1.05 = 73.105; rolls of 33 ft
+    let starter = ("FH-154", 69.624 * 0.3048, 73.105 * 0.3048, 3);
+    // 3 rows × 3 steps × 1.725175 + 2 × 1.137175 + 1.134 / 2 = 18.3679 m = 60.262 ft, + 6 ft, × 1.05 = 69.575; 250 ft
+    let copper = ("FH-162", 66.262 * 0.3048, 69.575 * 0.3048, 1);
+    let measured = [underlayment, membrane, starter, copper];
+    for &(number, need, with_waste, packages) in by_hand.iter().chain(&measured) {
+        let line = takeoff.lines.iter().find(|line| line.number == number).expect(number);
+        let near = |got: f64, expect: f64| (got - expect).abs() <= 1e-3;
+        assert!(near(line.need, need), "{number} needs {}, by hand {need}", line.need);
+        assert!(near(line.with_waste, with_waste), "{number}: {}, by hand {with_waste}", line.with_waste);
+        assert_eq!(line.packages, packages, "packages of {number}");
+    }
+    // FH-135 is for inside corners, and a full block has none.
+    assert_eq!(takeoff.lines.len(), by_hand.len() + measured.len());
+    assert_eq!(takeoff.lines.len(), builtin_kit().parts.len() - 1);
+}
+
+/// Packages × price, added on paper:
+/// solar 12 × 212.00 + 3 × 61.25 + 14.80 + 12 × 58.40 + 2 × 46.50 = 3536.35;
+/// flashing 3 × 38.75 + 17.50 + 12.90 + 2 × 6.15 + 6 × 11.40 + 3 × 29.95 + 6 × 16.85 + 4 × 44.60 + 4 × 9.20 + 27.50
+/// + 2 × 23.10 + 11.65 = 718.85;
+/// roofing 2 × 148.00 + 24.30 + 2 × 121.75 + 2 × 13.45 + 3 × 36.20 = 699.30;
+/// wire 42.00 + 2 × 33.60 + 168.40 + 3 × 18.25 + 64.00 + 88.50 = 484.85.
+#[test]
+fn the_total_foots_to_the_cent() {
+    let takeoff = order(&alder_court(Length::from_inches(25.0)));
+    assert!(takeoff.unpriced.is_empty());
+    let by_hand: Decimal =
+        ["3536.35", "718.85", "699.30", "484.85"].iter().map(|s| s.parse::<Decimal>().unwrap()).sum();
+    assert_eq!(takeoff.priced_total, by_hand);
+}
+
+/// Between two course lines the side touches one course more: 24 in is 3.8 courses above the first line, the top
+/// (158.187 in) 30.6, so it lies in courses 3 to 30, 28 of them, and takes 29 pieces.
+#[test]
+fn a_block_between_course_lines_takes_one_step_flashing_more_a_side() {
+    let takeoff = order(&alder_court(Length::from_inches(24.0)));
+    let steps = takeoff.lines.iter().find(|line| line.number == "FH-121").unwrap();
+    assert_eq!(steps.need, 58.0);
+}
+
+/// The file is what its published schema (JSON Schema 2020-12) says, by an independent validator.
+#[test]
+fn the_json_is_what_its_schema_says() {
+    let job = alder_court(Length::from_inches(25.0));
+    let takeoff = order(&job);
+    let json: serde_json::Value =
+        serde_json::from_str(&to_json(&takeoff, &Header::of(&job), job.units).unwrap()).unwrap();
+    let validator = jsonschema::validator_for(takeoff_schema().as_value()).unwrap();
+    let wrong: Vec<String> = validator.iter_errors(&json).map(|error| error.to_string()).collect();
+    assert!(wrong.is_empty(), "{wrong:?}");
+    assert_eq!(json["format"], "chalkcourse-takeoff");
+    let order = &json["data"]["takeoff"];
+    assert_eq!(order, &serde_json::to_value(&takeoff).unwrap());
+    // A reader can follow any number to its places.
+    let feet = &order["lines"][1];
+    assert_eq!(feet["terms"][0]["words"], "12 modules × 5");
+    let measure = &order["measures"][feet["terms"][0]["measure"].as_u64().unwrap() as usize];
+    assert_eq!(measure["places"][11]["label"], "row 3, column 4");
+    let shares: f64 =
+        feet["terms"][0]["shares"].as_array().unwrap().iter().map(|s| s.as_f64().unwrap()).sum();
+    assert_eq!(shares, feet["need"].as_f64().unwrap());
+}
