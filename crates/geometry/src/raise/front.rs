@@ -73,7 +73,7 @@ pub(super) enum Corner {
     Straight,
     /// First and last new corner.
     Some(usize, usize),
-    /// The lines lie on each other, face to face: what is between them is done.
+    /// The lines lie on each other, or one takes over from the other: this corner runs along them at once.
     Closing(usize),
 }
 
@@ -346,7 +346,12 @@ impl Front {
             let vertex = self.add_vertex(a, b, node, plan, la.normal * speed_a, false);
             return Corner::Some(vertex, vertex);
         }
-        // In one line, but one runs ahead: a step at right angles, with its face to the slower one.
+        if la.follower != Some(b) {
+            // They came into one line just now, and one runs ahead: it goes on from where both are, over the top of
+            // the slower one's face, which ends here.
+            return Corner::Closing(self.add_vertex(a, b, node, plan, DVec2::ZERO, false));
+        }
+        // In one line from the start, but one runs ahead: a step at right angles, with its face to the slower one.
         let ahead = speed_a > speed_b;
         let dir = if ahead { -la.normal } else { la.normal };
         self.lines.push(Line::upright(plan, dir, la.owner));

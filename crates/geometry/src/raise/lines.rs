@@ -22,13 +22,15 @@ pub(super) struct Line {
     pub(super) moving: bool,
     /// Its side of the footprint; for a step one beside it.
     pub(super) owner: SideRef,
+    /// The line that follows it around the footprint; none for a step.
+    pub(super) follower: Option<usize>,
 }
 
 impl Line {
     pub(super) fn upright(point: DVec2, dir: DVec2, owner: SideRef) -> Self {
         let normal = dir.perp();
         let offset = normal.dot(point);
-        Self { dir, normal, offset, start: 0.0, run: 0.0, moving: false, owner }
+        Self { dir, normal, offset, start: 0.0, run: 0.0, moving: false, owner, follower: None }
     }
 
     pub(super) fn speed(&self) -> f64 {
@@ -122,6 +124,7 @@ impl Setup {
                 run,
                 moving: false,
                 owner: SideRef { ring, side: drawn(i) },
+                follower: Some(first + (i + 1) % n),
             });
             overhangs.push(side.overhang);
         }

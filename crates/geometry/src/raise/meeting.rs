@@ -35,16 +35,22 @@ impl Front {
         }
     }
 
-    /// Closes up two stretches that lie on each other, as far as the shorter one goes: a ridge.
+    /// Runs a corner along at once: two stretches that lie face to face close up as far as the shorter one goes, to a
+    /// ridge; of two in one line the faster takes over all of the slower one.
     pub(super) fn close(&mut self, vertex: usize) {
         let (prev, next) = (self.vertices[vertex].prev, self.vertices[vertex].next);
         let at = self.vertices[vertex].position(self.now);
         let (a, b) = (self.vertices[prev].position(self.now), self.vertices[next].position(self.now));
-        let (end, point) =
-            if a.distance_squared(at) <= b.distance_squared(at) { (prev, a) } else { (next, b) };
-        // Lines that count as parallel lie a hair apart at their far ends. The hair goes to the face that moved.
         let lines = [self.vertices[prev].out, self.vertices[vertex].out];
-        let upright = lines.iter().map(|&line| self.lines[line]).find(|line| !line.moving);
+        let [first, second] = lines.map(|line| self.lines[line]);
+        let back = if first.dir.dot(second.dir) > 0.0 && prev != next {
+            first.speed() < second.speed()
+        } else {
+            a.distance_squared(at) <= b.distance_squared(at)
+        };
+        let (end, point) = if back { (prev, a) } else { (next, b) };
+        // Lines that count as parallel lie a hair apart at their far ends. The hair goes to the face that moved.
+        let upright = [first, second].into_iter().find(|line| !line.moving);
         let off = upright.map_or(DVec2::ZERO, |line| line.normal * (line.normal.dot(point) - line.offset));
         self.meet(point - off, &[vertex, end], None);
     }

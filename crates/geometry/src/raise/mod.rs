@@ -16,7 +16,8 @@
 //! - A gable or a wall is an upright plane on the (overhung) side. The faces beside it run up to it. At an inward
 //!   corner it carries on into the roof as far as a higher face stands on it.
 //! - Where two sides in one straight line differ in pitch, height or overhang, the step between them stands at
-//!   right angles to them at their common corner.
+//!   right angles to them at their common corner. Where two faces come into one line only further up, the lower
+//!   pitch goes on over the top of the steeper one, so that the roof has no step there.
 //! - Sides in one plane whose faces come together make one face.
 
 mod faces;
