@@ -1,0 +1,32 @@
+use crate::Selection;
+use crate::commands::Command;
+use chalkcourse_job::Edit;
+use std::path::PathBuf;
+
+/// What a part of the window asks for. The editor carries it out after the part was drawn.
+#[derive(Clone, Debug)]
+pub(crate) enum Action {
+    /// Take a step.
+    Edit(String, Edit),
+    /// Take a step and then hold something.
+    EditAndSelect(String, Edit, Selection),
+    /// Show what a gesture would do.
+    Preview(String, Edit),
+    /// End the gesture as one step.
+    Commit,
+    /// End the gesture as if it had not been.
+    Abort,
+    /// Hold something.
+    Select(Selection),
+    /// Carry out a command.
+    Run(Command),
+    /// Open a job, after asking about unsaved changes.
+    Open(PathBuf),
+    /// Open the sample, after asking about unsaved changes.
+    OpenSample,
+    /// Say something in the status bar.
+    Say(String),
+}
+
+/// What was asked for in one frame, in order.
+pub(crate) type Actions = Vec<Action>;

@@ -1,0 +1,95 @@
+//! The strip over the drawing: what the tool does, and what can be typed or chosen for it.
+
+use super::interact::close_draft;
+use super::keys::escape;
+use crate::action::Actions;
+use crate::commands::Tool;
+use crate::desk::Desk;
+use crate::{Document, text, theme};
+use chalkcourse_geometry::Length;
+use chalkcourse_job::PenetrationKind;
+use egui::{Button, Key, RichText, TextEdit, Ui};
+
+/// Shows the strip.
+pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    ui.horizontal_centered(|ui| {
+        ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
+        match desk.tool {
+            Tool::Penetration => kinds(ui, desk),
+            Tool::DrawFace => drawing(ui, document, desk, actions),
+            _ => {}
+        }
+        let quiet = theme::of(ui).quiet;
+        let hint = text::hint(desk.tool, desk.draft.as_ref().map_or(0, |d| d.corners.len()), document.job());
+        ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
+    });
+}
+
+fn kinds(ui: &mut Ui, desk: &mut Desk) {
+    for kind in PenetrationKind::ALL {
+        let chosen = desk.kind() == kind;
+        if ui.add(Button::selectable(chosen, text::kind(kind))).clicked() {
+            desk.penetration_kind = Some(kind);
+        }
+    }
+    ui.separator();
+}
+
+fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let Some(draft) = &mut desk.draft else { return };
+    if draft.corners.is_empty() {
+        return;
+    }
+    let units = document.job().units;
+    let label = ui.label(text::NEXT_LENGTH);
+    let id = egui::Id::unique("next length");
+    let field = ui
+        .add(
+            TextEdit::singleline(&mut draft.typed)
+                .id(id)
+                .desired_width(110.0)
+                .hint_text(text::length_hint(units)),
+        )
+        .labelled_by(label.id);
+    if field.changed() {
+        draft.wrong.clear();
+    }
+    let mut close = false;
+    let mut give_up = false;
+    if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
+        if draft.typed.trim().is_empty() {
+            close = true;
+        } else {
+            match Length::parse(&draft.typed, units) {
+                Ok(length) => draft.set_typed(length),
+                Err(error) => draft.wrong = error.to_string(),
+            }
+        }
+    } else if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape)) {
+        give_up = true;
+    } else if field.has_focus()
+        && draft.typed.is_empty()
+        && !field.changed()
+        && ui.input(|input| input.key_pressed(Key::Backspace))
+    {
+        draft.back();
+    }
+    // Whoever draws may type at any time: the field has the keyboard unless something else took it.
+    let drawing = egui::Id::unique(super::ID);
+    if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
+        field.request_focus();
+    }
+    close |= ui.add_enabled(draft.corners.len() >= 3, Button::new(text::CLOSE_FACE)).clicked();
+    if ui.button(text::TAKE_BACK_CORNER).clicked() {
+        draft.back();
+    }
+    if !draft.wrong.is_empty() {
+        ui.add(egui::Label::new(RichText::new(&draft.wrong).color(theme::of(ui).stop)).truncate());
+    }
+    ui.separator();
+    if close {
+        close_draft(document, desk, actions);
+    } else if give_up {
+        escape(desk, actions);
+    }
+}

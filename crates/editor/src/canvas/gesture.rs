@@ -1,0 +1,243 @@
+//! Drags: from where they began and where the pointer is, the edit that they mean.
+
+use super::draft::corners_at;
+use super::hit::Hit;
+use super::snap::{self, Guide, Scene};
+use crate::text;
+use chalkcourse_geometry::{DVec2, Length, Plane, dvec2};
+use chalkcourse_job::{Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, Penetration, RowShift};
+use chalkcourse_layout::Layout;
+use std::collections::BTreeSet;
+
+/// What is being dragged, as it was when the drag began.
+#[derive(Clone, Debug)]
+pub(crate) enum Gesture {
+    MoveBlock { start: Block, plane: Plane, grab: DVec2 },
+    ResizeBlock { start: Block, plane: Plane, grab: DVec2, side: (i8, i8) },
+    ShiftRow { start: Block, plane: Plane, grab: DVec2, row: u32 },
+    MoveCorner { start: Face, ring: usize, corner: usize },
+    MovePenetration { start: Penetration, grab: DVec2 },
+    NewBlock { face: FaceId, plane: Plane, from: DVec2 },
+    Tape { from: DVec2 },
+    /// It was given up; the rest of the drag does nothing.
+    Dropped,
+}
+
+/// What a drag means now.
+pub(crate) struct Step {
+    pub(crate) label: String,
+    pub(crate) edit: Edit,
+    pub(crate) guides: Vec<Guide>,
+}
+
+impl Gesture {
+    /// The drag that begins on a hit.
+    pub(crate) fn begin(hit: Hit, job: &Job, layout: &Layout, plan: DVec2) -> Option<Self> {
+        let on_face = |id: BlockId| {
+            let start = job.block(id)?.clone();
+            let plane = layout.face(start.face)?.1.plane;
+            let grab = plane.to_frame(plan);
+            Some((start, plane, grab))
+        };
+        match hit {
+            Hit::Handle { block, side } => {
+                let (start, plane, grab) = on_face(block)?;
+                Some(Self::ResizeBlock { start, plane, grab, side })
+            }
+            Hit::RowEnd { block, row } => {
+                let (start, plane, grab) = on_face(block)?;
+                Some(Self::ShiftRow { start, plane, grab, row })
+            }
+            Hit::Module { block, .. } => {
+                let (start, plane, grab) = on_face(block)?;
+                Some(Self::MoveBlock { start, plane, grab })
+            }
+            Hit::Corner { face, ring, corner } => {
+                Some(Self::MoveCorner { start: job.face(face)?.clone(), ring, corner })
+            }
+            Hit::Penetration(id) => {
+                let start = job.penetration(id)?.clone();
+                let grab = plan - start.at;
+                Some(Self::MovePenetration { start, grab })
+            }
+            Hit::Face(_) | Hit::Side { .. } | Hit::Nothing => None,
+        }
+    }
+
+    /// What the drag means with the pointer at `plan`. `free` passes all snaps, `alone` leaves the corners of
+    /// other faces where they are.
+    pub(crate) fn step(&self, scene: Scene, plan: DVec2, free: bool, alone: bool) -> Option<Step> {
+        let put = |label: String, block: Block, guides| Step { label, edit: Edit::PutBlock(block), guides };
+        match self {
+            Self::MoveBlock { start, plane, grab } => {
+                let mut block = start.clone();
+                block.at += plane.to_frame(plan) - *grab;
+                let guides = snapped(scene, &mut block, free);
+                Some(put(text::move_of(&start.name), block, guides))
+            }
+            Self::ResizeBlock { start, plane, grab, side } => {
+                let spacing = start.spacing(&scene.job.kit);
+                let moved = (plane.to_frame(plan) - *grab) / spacing;
+                let added = |side: i8, moved: f64| (f64::from(side) * moved).round() as i64;
+                let (along, up) = (added(side.0, moved.x), added(side.1, moved.y));
+                let (left, right) = if side.0 < 0 { (along, 0) } else { (0, along) };
+                let (bottom, top) = if side.1 < 0 { (up, 0) } else { (0, up) };
+                let block = grown(start, scene.job, Growth { left, right, bottom, top });
+                Some(put(text::resize_of(&start.name), block, Vec::new()))
+            }
+            Self::ShiftRow { start, plane, grab, row } => {
+                let moved = plane.to_frame(plan).x - grab.x;
+                let half = start.spacing(&scene.job.kit).x / 2.0;
+                let wanted = start.shift(*row).metres() + moved;
+                let halves = (wanted / half).round() * half;
+                let near = !free && (wanted - halves).abs() <= scene.reach;
+                let by = if near { halves } else { wanted };
+                Some(put(text::shift_of(&start.name), start.with_shift(*row, Length::from_metres(by)), Vec::new()))
+            }
+            Self::MoveCorner { start, ring, corner } => move_corner(scene, start, (*ring, *corner), plan, free, alone),
+            Self::MovePenetration { start, grab } => {
+                let penetration = Penetration { at: plan - *grab, ..start.clone() };
+                let label = text::move_of(&start.name);
+                Some(Step { label, edit: Edit::PutPenetration(penetration), guides: Vec::new() })
+            }
+            Self::NewBlock { face, plane, from } => {
+                let to = plane.to_frame(plan);
+                let mut block = new_block(scene.job, *face, from.min(to));
+                let fits = ((to - *from).abs() / block.spacing(&scene.job.kit)).floor();
+                block = block.with_size(fits.y.min(100.0) as u32, fits.x.min(100.0) as u32);
+                let guides = snapped(scene, &mut block, free);
+                Some(put(text::place_of(&block.name), block, guides))
+            }
+            Self::Tape { .. } | Self::Dropped => None,
+        }
+    }
+}
+
+/// Moves a block to where it is meant to be.
+pub(crate) fn snapped(scene: Scene, block: &mut Block, free: bool) -> Vec<Guide> {
+    if free {
+        return Vec::new();
+    }
+    let (at, guides) = snap::block(scene, block);
+    block.at = at;
+    guides
+}
+
+fn move_corner(
+    scene: Scene,
+    start: &Face,
+    (ring, corner): (usize, usize),
+    plan: DVec2,
+    free: bool,
+    alone: bool,
+) -> Option<Step> {
+    let corners = start.outline.rings().nth(ring)?;
+    let from = *corners.get(corner)?;
+    let together =
+        if alone { vec![(start.id, ring, corner)] } else { corners_at(scene.job, from) };
+    let moving: Vec<FaceId> = together.iter().map(|(face, ..)| *face).collect();
+    let (to, guides) = if free {
+        (plan, Vec::new())
+    } else {
+        let count = corners.len();
+        let beside = [corners[(corner + count - 1) % count], corners[(corner + 1) % count]];
+        snap::point(scene, plan, &beside, &[], &moving)
+    };
+    let edits = together
+        .into_iter()
+        .filter_map(|(face, ring, corner)| scene.job.face(face)?.with_corner_moved(ring, corner, to))
+        .map(Edit::PutFace)
+        .collect();
+    Some(Step { label: text::move_corner_of(&start.name), edit: Edit::Several(edits), guides })
+}
+
+/// A block of the usual size with its corner at a place of a face's frame.
+pub(crate) fn new_block(job: &Job, face: FaceId, at: DVec2) -> Block {
+    Block {
+        id: BlockId(job.next_id),
+        name: text::new_block_name(job),
+        face,
+        at,
+        rows: 3,
+        columns: 4,
+        orientation: job.kit.orientations.first().copied().unwrap_or(Orientation::Landscape),
+        reveal: job.kit.reveal.usual,
+        shifts: Vec::new(),
+        off: BTreeSet::new(),
+        locked: false,
+    }
+}
+
+/// Rows and columns that are added to each side; fewer than none takes away.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Growth {
+    pub(crate) left: i64,
+    pub(crate) right: i64,
+    pub(crate) bottom: i64,
+    pub(crate) top: i64,
+}
+
+/// The block with rows and columns added to its sides. Modules that stay, stay where they are.
+pub(crate) fn grown(block: &Block, job: &Job, growth: Growth) -> Block {
+    let size = |now: u32, first: i64, last: i64| {
+        let now = i64::from(now);
+        // At least one stays: the side that moves stops there, the other one never moves.
+        let first = first.clamp(1 - now, 1_000);
+        (first, (now + first + last.clamp(1 - now, 1_000)).clamp(1, 1_000))
+    };
+    let (left, columns) = size(block.columns, growth.left, growth.right);
+    let (bottom, rows) = size(block.rows, growth.bottom, growth.top);
+    let spacing = block.spacing(&job.kit);
+    let mut next = block.clone();
+    (next.rows, next.columns) = (rows as u32, columns as u32);
+    next.at -= spacing * dvec2(left as f64, bottom as f64);
+    let moved = |at: u32, by: i64, most: i64| {
+        let at = i64::from(at) + by;
+        (0..most).contains(&at).then_some(at as u32)
+    };
+    next.off = block
+        .off
+        .iter()
+        .filter_map(|c| Some(Cell { row: moved(c.row, bottom, rows)?, column: moved(c.column, left, columns)? }))
+        .collect();
+    next.shifts = block
+        .shifts
+        .iter()
+        .filter_map(|s| Some(RowShift { row: moved(s.row, bottom, rows)?, ..*s }))
+        .collect();
+    next
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sample;
+
+    #[test]
+    fn growing_leaves_modules_where_they_are() {
+        let job = sample::alder_court().unwrap();
+        let block = job.blocks[0].with_switched(Cell { row: 1, column: 2 }).with_shift(2, Length::from_inches(8.0));
+        let there = block.corner_of(Cell { row: 1, column: 2 }, &job.kit);
+        let larger = grown(&block, &job, Growth { left: 2, bottom: 1, ..Growth::default() });
+        assert_eq!((larger.rows, larger.columns), (4, 6));
+        let off: Vec<_> = larger.off.iter().copied().collect();
+        assert_eq!(off, vec![Cell { row: 2, column: 4 }]);
+        assert!(larger.corner_of(off[0], &job.kit).distance(there) < 1e-9);
+        assert_eq!(larger.shift(3), Length::from_inches(8.0));
+        let back = grown(&larger, &job, Growth { left: -2, bottom: -1, ..Growth::default() });
+        assert!(back.at.distance(block.at) < 1e-9);
+        assert_eq!((back.rows, back.columns, &back.off, &back.shifts), (3, 4, &block.off, &block.shifts));
+    }
+
+    #[test]
+    fn one_module_stays() {
+        let job = sample::alder_court().unwrap();
+        for growth in [
+            Growth { left: -9, bottom: -9, ..Growth::default() },
+            Growth { right: i64::MIN, top: -500, ..Growth::default() },
+        ] {
+            let block = grown(&job.blocks[0], &job, growth);
+            assert_eq!((block.rows, block.columns), (1, 1));
+        }
+    }
+}

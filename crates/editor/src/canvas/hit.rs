@@ -1,0 +1,205 @@
+use crate::Selection;
+use crate::theme::GRAB;
+use crate::view::Space;
+use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, PenetrationId};
+use chalkcourse_layout::Layout;
+use egui::{Pos2, Vec2};
+
+/// What is under the pointer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Hit {
+    Nothing,
+    /// A handle of the block that is held; −1, 0 or 1 along u and v.
+    Handle { block: BlockId, side: (i8, i8) },
+    /// The grip at the end of a row of the block that is held.
+    RowEnd { block: BlockId, row: u32 },
+    Corner { face: FaceId, ring: usize, corner: usize },
+    Side { face: FaceId, ring: usize, side: usize },
+    Penetration(PenetrationId),
+    /// A place in a block, with a module or (in the block that is held) without.
+    Module { block: BlockId, cell: Cell },
+    Face(FaceId),
+}
+
+impl Hit {
+    /// What a click on it takes hold of. A module is held once its block is.
+    pub(crate) fn selection(self, held: Selection) -> Selection {
+        match self {
+            Self::Nothing => Selection::Nothing,
+            Self::Handle { block, .. } | Self::RowEnd { block, .. } => Selection::Block(block),
+            Self::Corner { face, ring, corner } => Selection::Corner { face, ring, corner },
+            Self::Side { face, ring, side } => Selection::Side { face, ring, side },
+            Self::Penetration(id) => Selection::Penetration(id),
+            Self::Module { block, cell } if held.block() == Some(block) => Selection::Module { block, cell },
+            Self::Module { block, .. } => Selection::Block(block),
+            Self::Face(face) => Selection::Face(face),
+        }
+    }
+}
+
+/// The nine places of a rectangle less its middle: where the handles of a block are.
+pub(crate) const HANDLES: [(i8, i8); 8] =
+    [(-1, -1), (0, -1), (1, -1), (-1, 0), (1, 0), (-1, 1), (0, 1), (1, 1)];
+
+/// Where a handle of a block is on the screen: a little outside, so that modules near it can be reached too.
+pub(crate) fn handle_at(space: &Space, plane: &Plane, bounds: Rect, side: (i8, i8)) -> Pos2 {
+    let part = dvec2(f64::from(side.0), f64::from(side.1));
+    let at = bounds.centre() + bounds.size() / 2.0 * part;
+    outside(space, plane, at, part, 7.0)
+}
+
+/// Where the grip of a row is on the screen.
+pub(crate) fn row_end_at(space: &Space, plane: &Plane, row: Rect) -> Pos2 {
+    outside(space, plane, dvec2(row.max.x, row.centre().y), dvec2(1.0, 0.0), 22.0)
+}
+
+/// A point of a frame on the screen, moved so many points toward a direction of the frame.
+fn outside(space: &Space, plane: &Plane, at: DVec2, toward: DVec2, points: f32) -> Pos2 {
+    let here = space.screen_from_frame(plane, at);
+    let there = space.screen_from_frame(plane, at + toward.normalize_or_zero());
+    here + (there - here).normalized() * points
+}
+
+/// The rectangle of a place of a block, with a module on it or not.
+pub(crate) fn cell_rect(job: &Job, block: &Block, cell: Cell) -> Rect {
+    Rect::at(block.corner_of(cell, &job.kit), block.module_size(&job.kit))
+}
+
+/// The rectangle around a row of a block, places without a module included.
+pub(crate) fn row_rect(job: &Job, block: &Block, row: u32) -> Rect {
+    let first = cell_rect(job, block, Cell { row, column: 0 });
+    first.union(&cell_rect(job, block, Cell { row, column: block.columns.saturating_sub(1) }))
+}
+
+/// The rectangle around all rows of a block.
+pub(crate) fn block_rect(job: &Job, block: &Block) -> Rect {
+    let first = row_rect(job, block, 0);
+    (1..block.rows).map(|row| row_rect(job, block, row)).fold(first, |all, row| all.union(&row))
+}
+
+/// What is at a place of the screen. Handles come before things, small things before large ones.
+pub(crate) fn at(space: &Space, job: &Job, layout: &Layout, held: Selection, pos: Pos2) -> Hit {
+    let plan = space.plan(pos);
+    block_handle(space, job, layout, held, pos)
+        .or_else(|| corner(space, job, held.face(job), pos))
+        .or_else(|| penetration(space, layout, plan, pos))
+        .or_else(|| module(space, job, layout, held, plan))
+        .or_else(|| side(space, job, layout, held.face(job), pos))
+        .or_else(|| face(space, layout, plan).map(|(id, _)| Hit::Face(id)))
+        .unwrap_or(Hit::Nothing)
+}
+
+fn near(a: Pos2, b: Pos2) -> bool {
+    (a - b).length() <= GRAB
+}
+
+fn block_handle(space: &Space, job: &Job, layout: &Layout, held: Selection, pos: Pos2) -> Option<Hit> {
+    let block = job.block(held.block()?)?;
+    let (index, face) = layout.face(block.face)?;
+    if !space.shows(index) {
+        return None;
+    }
+    let bounds = block_rect(job, block);
+    let handle = HANDLES.into_iter().find(|&side| near(handle_at(space, &face.plane, bounds, side), pos));
+    if let Some(side) = handle {
+        return Some(Hit::Handle { block: block.id, side });
+    }
+    (0..block.rows.min(200))
+        .filter(|_| block.rows > 1)
+        .find(|&row| near(row_end_at(space, &face.plane, row_rect(job, block, row)), pos))
+        .map(|row| Hit::RowEnd { block: block.id, row })
+}
+
+/// The corners of a face's outline as drawn, with ring and number.
+pub(crate) fn corners(job: &Job, face: FaceId) -> impl Iterator<Item = (usize, usize, DVec2)> {
+    job.face(face).into_iter().flat_map(|face| {
+        face.outline
+            .rings()
+            .enumerate()
+            .flat_map(|(ring, corners)| corners.iter().enumerate().map(move |(at, &p)| (ring, at, p)))
+    })
+}
+
+fn corner(space: &Space, job: &Job, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
+    let face = held?;
+    // Corners are moved in plan, where the faces beside them can be seen.
+    if space.face_on.is_some() {
+        return None;
+    }
+    corners(job, face)
+        .find(|&(_, _, p)| near(space.screen_from_plan(p), pos))
+        .map(|(ring, corner, _)| Hit::Corner { face, ring, corner })
+}
+
+fn side(space: &Space, job: &Job, layout: &Layout, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
+    let face = held?;
+    if !space.shows(layout.face(face)?.0) {
+        return None;
+    }
+    job.face(face)?
+        .outline
+        .sides()
+        .find(|&(_, _, a, b)| {
+            distance(pos, space.screen_from_plan(a), space.screen_from_plan(b)) <= GRAB * 0.7
+        })
+        .map(|(ring, side, _, _)| Hit::Side { face, ring, side })
+}
+
+/// How far a place of the screen is from a line on it.
+fn distance(p: Pos2, a: Pos2, b: Pos2) -> f32 {
+    let along: Vec2 = b - a;
+    let length = along.length_sq();
+    let part = if length > 0.0 { ((p - a).dot(along) / length).clamp(0.0, 1.0) } else { 0.0 };
+    (a + along * part - p).length()
+}
+
+fn penetration(space: &Space, layout: &Layout, plan: DVec2, pos: Pos2) -> Option<Hit> {
+    layout
+        .penetrations
+        .iter()
+        .filter(|p| space.face_on.is_none_or(|(face, _)| p.on_face(face).is_some()))
+        .find(|p| {
+            let middle = p.plan.bounds().map(|b| space.screen_from_plan(b.centre()));
+            p.plan.contains(plan) || middle.is_some_and(|middle| near(middle, pos))
+        })
+        .map(|p| Hit::Penetration(p.id))
+}
+
+fn module(space: &Space, job: &Job, layout: &Layout, held: Selection, plan: DVec2) -> Option<Hit> {
+    // The block that is held is on top, and its places without a module can be pressed too.
+    if let Some(block) = held.block().and_then(|id| job.block(id))
+        && let Some((index, face)) = layout.face(block.face)
+        && space.shows(index)
+        && layout.roof.faces.get(index).is_some()
+    {
+        let frame = face.plane.to_frame(plan);
+        let found = (0..block.rows)
+            .flat_map(|row| (0..block.columns).map(move |column| Cell { row, column }))
+            .find(|&cell| cell_rect(job, block, cell).contains(frame));
+        if let Some(cell) = found {
+            return Some(Hit::Module { block: block.id, cell });
+        }
+    }
+    layout.blocks.iter().rev().filter(|placed| space.shows(placed.face)).find_map(|placed| {
+        let frame = layout.roof.faces.get(placed.face)?.plane.to_frame(plan);
+        if !placed.bounds?.contains(frame) {
+            return None;
+        }
+        let module = placed.modules.iter().find(|module| module.rect.contains(frame))?;
+        Some(Hit::Module { block: placed.id, cell: module.cell })
+    })
+}
+
+/// The face that a plan point lies on, the upper one of several; in the face-on view the one shown.
+pub(crate) fn face(space: &Space, layout: &Layout, plan: DVec2) -> Option<(FaceId, Plane)> {
+    layout
+        .roof
+        .faces
+        .iter()
+        .zip(&layout.faces)
+        .enumerate()
+        .filter(|(index, (face, _))| space.shows(*index) && face.plan.contains(plan))
+        .max_by(|(_, (a, _)), (_, (b, _))| a.plane.height_at(plan).total_cmp(&b.plane.height_at(plan)))
+        .map(|(_, (face, placed))| (placed.id, face.plane))
+}

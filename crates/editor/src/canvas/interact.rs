@@ -1,0 +1,290 @@
+use super::gesture::{Gesture, new_block, snapped};
+use super::hit::{self, Hit};
+use super::snap::Scene;
+use super::{Draft, Stage, keys, menu, pan_key};
+use crate::action::{Action, Actions};
+use crate::commands::Tool;
+use crate::desk::Desk;
+use crate::theme::GRAB;
+use crate::{Document, Selection, text};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{Edit, Penetration, PenetrationId};
+use egui::{CursorIcon, EventFilter, PointerButton, Pos2, Ui};
+
+/// What the pointer and the keys of this frame do on the drawing.
+pub(crate) fn run(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let response = &stage.response;
+    if response.clicked() || response.drag_started() || response.secondary_clicked() {
+        response.request_focus();
+    }
+    // Arrow keys nudge; they don't wander off to the next button.
+    let filter = EventFilter { tab: false, horizontal_arrows: true, vertical_arrows: true, escape: true };
+    ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
+
+    let pos = response.hover_pos().or_else(|| response.interact_pointer_pos());
+    desk.pointer = pos.map(|pos| stage.space.plan(pos));
+    let before = desk.hover;
+    let hit = match pos {
+        Some(pos) if desk.gesture.is_none() => hit_at(stage, document, desk, pos),
+        _ => Hit::Nothing,
+    };
+    if desk.gesture.is_none() {
+        desk.hover = match hit {
+            Hit::Module { block, cell } => Selection::Module { block, cell },
+            hit => hit.selection(desk.selection),
+        };
+    }
+    if before != desk.hover {
+        // The lists were drawn before the drawing: what the pointer is on now shows there in the next frame.
+        ui.ctx().request_repaint();
+    }
+    match desk.tool {
+        Tool::Select => select(ui, stage, document, desk, hit, actions),
+        Tool::DrawFace => draw_face(ui, stage, document, desk, actions),
+        Tool::Penetration => place_penetration(stage, document, desk, actions),
+        Tool::Block => place_block(ui, stage, document, desk, actions),
+        Tool::Tape => tape(ui, stage, desk),
+    }
+    drag(ui, stage, document, desk, actions);
+    keys::run(ui, document, desk, actions);
+    menu::show(stage, document, desk, actions);
+    cursor(ui, stage, desk, hit);
+}
+
+fn hit_at(stage: &Stage, document: &Document, desk: &Desk, pos: Pos2) -> Hit {
+    hit::at(&stage.space, document.job(), &document.plan().layout, desk.selection, pos)
+}
+
+/// Ctrl or Alt passes all snaps.
+fn free(ui: &Ui) -> bool {
+    ui.input(|input| input.modifiers.command || input.modifiers.alt)
+}
+
+fn scene<'a>(stage: &Stage, document: &'a Document) -> Scene<'a> {
+    Scene {
+        job: document.settled(),
+        layout: &document.plan().layout,
+        reach: stage.space.reach(f64::from(GRAB)),
+    }
+}
+
+fn select(
+    ui: &Ui,
+    stage: &Stage,
+    document: &Document,
+    desk: &mut Desk,
+    hit: Hit,
+    actions: &mut Actions,
+) {
+    let response = &stage.response;
+    if response.clicked() || response.secondary_clicked() {
+        actions.push(Action::Select(hit.selection(desk.selection)));
+    }
+    if response.double_clicked() {
+        match hit {
+            Hit::Module { block, cell } => {
+                if let Some(block) = document.job().block(block) {
+                    let label = text::switch_of(&block.name);
+                    actions.push(Action::Edit(label, Edit::PutBlock(block.with_switched(cell))));
+                }
+            }
+            Hit::Side { face, ring, side } => {
+                if let Some(at) = desk.pointer {
+                    actions.extend(add_corner(document, face, ring, side, at));
+                }
+            }
+            _ => {}
+        }
+    }
+    if response.drag_started_by(PointerButton::Primary)
+        && !pan_key(ui)
+        && let Some(origin) = ui.input(|input| input.pointer.press_origin())
+    {
+        let hit = hit_at(stage, document, desk, origin);
+        let plan = stage.space.plan(origin);
+        desk.gesture = Gesture::begin(hit, document.job(), &document.plan().layout, plan);
+        if desk.gesture.is_some() {
+            let selection = match hit {
+                Hit::Module { block, .. } => Selection::Block(block),
+                hit => hit.selection(desk.selection),
+            };
+            actions.push(Action::Select(selection));
+        }
+    }
+}
+
+/// The edit that puts a corner on a side, where the pointer is.
+pub(super) fn add_corner(
+    document: &Document,
+    face: chalkcourse_job::FaceId,
+    ring: usize,
+    side: usize,
+    at: DVec2,
+) -> Option<Action> {
+    let face = document.job().face(face)?;
+    let (_, _, a, b) = face.outline.sides().find(|&(r, s, _, _)| (r, s) == (ring, side))?;
+    let on_side = chalkcourse_geometry::nearest_on_segment(at, a, b);
+    let next = face.with_corner_added(ring, side, on_side)?;
+    let held = Selection::Corner { face: face.id, ring, corner: side + 1 };
+    Some(Action::EditAndSelect(text::add_corner_of(&face.name), Edit::PutFace(next), held))
+}
+
+/// Carries on the drag that is going on, and ends it.
+fn drag(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let Some(gesture) = desk.gesture.clone() else { return };
+    let response = &stage.response;
+    if ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+        desk.gesture = Some(Gesture::Dropped);
+        desk.guides.clear();
+        actions.push(Action::Abort);
+        return;
+    }
+    if response.dragged_by(PointerButton::Primary)
+        && let Some(pos) = response.interact_pointer_pos()
+    {
+        let plan = stage.space.plan(pos);
+        if let Gesture::Tape { from } = gesture {
+            desk.tape = Some((from, plan));
+        }
+        let alone = ui.input(|input| input.modifiers.shift);
+        if let Some(step) = gesture.step(scene(stage, document), plan, free(ui), alone) {
+            desk.guides = step.guides;
+            actions.push(Action::Preview(step.label, step.edit));
+        }
+    }
+    if response.drag_stopped() || !ui.input(|input| input.pointer.any_down()) {
+        if let Gesture::NewBlock { .. } = gesture {
+            let id = chalkcourse_job::BlockId(document.settled().next_id);
+            actions.push(Action::Commit);
+            if document.job().block(id).is_some() {
+                actions.push(Action::Select(Selection::Block(id)));
+                desk.tool = Tool::Select;
+            }
+        } else if !matches!(gesture, Gesture::Dropped) {
+            actions.push(Action::Commit);
+        }
+        desk.gesture = None;
+        desk.guides.clear();
+    }
+}
+
+fn draw_face(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let draft = desk.draft.get_or_insert_with(Draft::default);
+    if let Some(pos) = stage.response.hover_pos() {
+        let typing = !draft.typed.trim().is_empty();
+        let aimed = draft.aim(scene(stage, document), stage.space.plan(pos), free(ui));
+        // A typed length wants the direction alone.
+        desk.guides = if typing { Vec::new() } else { aimed };
+    } else {
+        desk.guides.clear();
+    }
+    if stage.response.clicked() && draft.set() {
+        close_draft(document, desk, actions);
+    }
+}
+
+/// Makes the face that was drawn, or says why there is none yet.
+pub(super) fn close_draft(document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let Some(draft) = &mut desk.draft else { return };
+    match draft.finish(document.job(), &document.plan().layout) {
+        Ok(face) => {
+            let (label, id) = (text::draw_of(&face.name), face.id);
+            actions.push(Action::EditAndSelect(label, Edit::PutFace(face), Selection::Face(id)));
+            desk.take(Tool::Select);
+            // The first face shows where the roof is: bring it into view.
+            desk.fit = document.job().faces.is_empty();
+        }
+        Err(wrong) => draft.wrong = wrong,
+    }
+}
+
+fn place_penetration(stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
+    let Some(at) = desk.pointer.filter(|_| stage.response.clicked()) else { return };
+    let job = document.job();
+    let kind = desk.kind();
+    let id = PenetrationId(job.next_id);
+    let penetration = Penetration {
+        id,
+        name: text::new_penetration_name(job, kind),
+        kind,
+        at,
+        shape: kind.usual_shape(),
+        clearance: None,
+    };
+    let label = text::place_of(&penetration.name);
+    actions.push(Action::EditAndSelect(
+        label,
+        Edit::PutPenetration(penetration),
+        Selection::Penetration(id),
+    ));
+}
+
+fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let response = &stage.response;
+    let layout = &document.plan().layout;
+    if response.clicked()
+        && let Some(plan) = desk.pointer
+    {
+        let Some((face, plane)) = hit::face(&stage.space, layout, plan) else {
+            actions.push(Action::Say(text::NO_FACE_HERE.to_owned()));
+            return;
+        };
+        let mut block = new_block(document.job(), face, plane.to_frame(plan));
+        snapped(scene(stage, document), &mut block, free(ui));
+        let (label, id) = (text::place_of(&block.name), block.id);
+        actions.push(Action::EditAndSelect(label, Edit::PutBlock(block), Selection::Block(id)));
+        desk.tool = Tool::Select;
+    }
+    if response.drag_started_by(PointerButton::Primary)
+        && !pan_key(ui)
+        && let Some(origin) = ui.input(|input| input.pointer.press_origin())
+    {
+        let plan = stage.space.plan(origin);
+        desk.gesture = hit::face(&stage.space, layout, plan)
+            .map(|(face, plane)| Gesture::NewBlock { face, plane, from: plane.to_frame(plan) });
+        if desk.gesture.is_none() {
+            actions.push(Action::Say(text::NO_FACE_HERE.to_owned()));
+        }
+    }
+}
+
+fn tape(ui: &Ui, stage: &Stage, desk: &mut Desk) {
+    if stage.response.drag_started_by(PointerButton::Primary)
+        && !pan_key(ui)
+        && let Some(origin) = ui.input(|input| input.pointer.press_origin())
+    {
+        desk.gesture = Some(Gesture::Tape { from: stage.space.plan(origin) });
+    }
+    if stage.response.clicked() {
+        desk.tape = None;
+    }
+}
+
+fn cursor(ui: &Ui, stage: &Stage, desk: &Desk, hit: Hit) {
+    if !stage.response.hovered() && desk.gesture.is_none() {
+        return;
+    }
+    let icon = if pan_key(ui) {
+        CursorIcon::Grab
+    } else {
+        match (&desk.gesture, desk.tool, &hit) {
+            (Some(Gesture::ResizeBlock { side, .. }), ..) | (None, Tool::Select, Hit::Handle { side, .. }) => {
+                match *side {
+                    (0, _) => CursorIcon::ResizeVertical,
+                    (_, 0) => CursorIcon::ResizeHorizontal,
+                    (a, b) if a == b => CursorIcon::ResizeNeSw,
+                    _ => CursorIcon::ResizeNwSe,
+                }
+            }
+            (Some(Gesture::ShiftRow { .. }), ..) | (None, Tool::Select, Hit::RowEnd { .. }) => {
+                CursorIcon::ResizeHorizontal
+            }
+            (Some(Gesture::Tape { .. }), ..) | (None, Tool::Tape | Tool::DrawFace, _) => CursorIcon::Crosshair,
+            (Some(_), ..) => CursorIcon::Grabbing,
+            (None, Tool::Penetration | Tool::Block, _) => CursorIcon::Crosshair,
+            (None, Tool::Select, Hit::Corner { .. } | Hit::Penetration(_) | Hit::Module { .. }) => CursorIcon::Move,
+            _ => CursorIcon::Default,
+        }
+    };
+    ui.ctx().set_cursor_icon(icon);
+}

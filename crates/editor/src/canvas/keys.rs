@@ -1,0 +1,146 @@
+//! Keys on the drawing: nudging, switching, letting go.
+
+use crate::action::{Action, Actions};
+use crate::canvas::interact::close_draft;
+use crate::commands::Tool;
+use crate::desk::Desk;
+use crate::{Document, Selection, text};
+use chalkcourse_geometry::{DVec2, Length, dvec2};
+use chalkcourse_job::{Edit, Penetration};
+use egui::{Key, Modifiers, Ui};
+
+/// Carries out the keys that the drawing knows. None while a field is typed in.
+pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    if ui.ctx().text_edit_focused() || desk.gesture.is_some() {
+        return;
+    }
+    let mine = ui.memory(|memory| {
+        memory.focused().is_none_or(|focused| focused == egui::Id::unique(super::ID))
+    });
+    if !mine {
+        return;
+    }
+    if let Some(by) = nudge(ui) {
+        actions.extend(nudged(document, desk.selection, by));
+    }
+    if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
+        actions.extend(switch(document, desk.selection));
+    }
+    if desk.draft.is_some() {
+        if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
+            close_draft(document, desk, actions);
+        } else if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Backspace))
+            && let Some(draft) = &mut desk.draft
+        {
+            draft.back();
+        }
+    }
+    if ui.input(|input| input.key_pressed(Key::Escape)) {
+        escape(desk, actions);
+    }
+}
+
+/// Esc lets go of the nearest thing: a face half drawn, a tool, what is held.
+pub(super) fn escape(desk: &mut Desk, actions: &mut Actions) {
+    if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty()) || desk.tape.is_some() {
+        desk.let_go();
+    } else if desk.tool != Tool::Select {
+        desk.take(Tool::Select);
+    } else {
+        actions.push(Action::Select(match desk.selection {
+            Selection::Module { block, .. } => Selection::Block(block),
+            Selection::Corner { face, .. } | Selection::Side { face, .. } => Selection::Face(face),
+            _ => Selection::Nothing,
+        }));
+    }
+}
+
+/// How far the arrow keys of this frame go: 1 in, with Shift 1 ft, with Alt 1/16 in.
+fn nudge(ui: &Ui) -> Option<DVec2> {
+    let steps = [
+        (Modifiers::SHIFT, Length::from_feet(1.0)),
+        (Modifiers::ALT, Length::from_inches(1.0 / 16.0)),
+        (Modifiers::NONE, Length::from_inches(1.0)),
+    ];
+    let keys = [
+        (Key::ArrowLeft, dvec2(-1.0, 0.0)),
+        (Key::ArrowRight, dvec2(1.0, 0.0)),
+        (Key::ArrowUp, dvec2(0.0, 1.0)),
+        (Key::ArrowDown, dvec2(0.0, -1.0)),
+    ];
+    ui.input_mut(|input| {
+        let mut by = DVec2::ZERO;
+        for (modifiers, length) in steps {
+            for (key, toward) in keys {
+                by += toward * length.metres() * input.count_and_consume_key(modifiers, key) as f64;
+            }
+        }
+        (by != DVec2::ZERO).then_some(by)
+    })
+}
+
+/// Moves what is held by so much in the frame of its face; a corner moves in plan.
+fn nudged(document: &Document, held: Selection, by: DVec2) -> Option<Action> {
+    let job = document.job();
+    match held {
+        Selection::Block(id) | Selection::Module { block: id, .. } => {
+            let mut block = job.block(id)?.clone();
+            block.at += by;
+            Some(Action::Edit(text::nudge_of(&block.name), Edit::PutBlock(block)))
+        }
+        Selection::Penetration(id) => {
+            let penetration = job.penetration(id)?;
+            let layout = &document.plan().layout;
+            let home = layout.penetration(id)?.home.and_then(|index| layout.roof.faces.get(index));
+            let at = match home {
+                Some(face) => face.plane.to_plan(face.plane.to_frame(penetration.at) + by),
+                None => penetration.at + by,
+            };
+            let label = text::nudge_of(&penetration.name);
+            Some(Action::Edit(label, Edit::PutPenetration(Penetration { at, ..penetration.clone() })))
+        }
+        Selection::Corner { face, ring, corner } => {
+            let from = *job.face(face)?.outline.rings().nth(ring)?.get(corner)?;
+            let edits = super::draft::corners_at(job, from)
+                .into_iter()
+                .filter_map(|(face, ring, corner)| job.face(face)?.with_corner_moved(ring, corner, from + by))
+                .map(Edit::PutFace)
+                .collect();
+            Some(Action::Edit(text::move_corner_of(&job.face(face)?.name), Edit::Several(edits)))
+        }
+        Selection::Face(_) | Selection::Side { .. } | Selection::Nothing => None,
+    }
+}
+
+/// Switches the module that is held.
+pub(super) fn switch(document: &Document, held: Selection) -> Option<Action> {
+    let Selection::Module { block, cell } = held else { return None };
+    let block = document.job().block(block)?;
+    Some(Action::Edit(text::switch_of(&block.name), Edit::PutBlock(block.with_switched(cell))))
+}
+
+/// What taking away the thing that is held means.
+pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
+    let job = document.job();
+    let (name, edit) = match held {
+        Selection::Face(id) | Selection::Side { face: id, .. } => {
+            (job.face(id)?.name.clone(), Edit::RemoveFace(id))
+        }
+        Selection::Corner { face, ring, corner } => {
+            let face = job.face(face)?;
+            let Some(next) = face.without_corner(ring, corner) else {
+                return Some(Action::Say(text::LAST_CORNERS.to_owned()));
+            };
+            return Some(Action::EditAndSelect(
+                text::delete_corner_of(&face.name),
+                Edit::PutFace(next),
+                Selection::Face(face.id),
+            ));
+        }
+        Selection::Penetration(id) => (job.penetration(id)?.name.clone(), Edit::RemovePenetration(id)),
+        Selection::Block(id) => (job.block(id)?.name.clone(), Edit::RemoveBlock(id)),
+        Selection::Module { .. } => return switch(document, held),
+        Selection::Nothing => return None,
+    };
+    Some(Action::EditAndSelect(text::delete_of(&name), edit, Selection::Nothing))
+}

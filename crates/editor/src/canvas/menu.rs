@@ -1,0 +1,84 @@
+//! The menu of a right click or a long press on the drawing.
+
+use super::interact::add_corner;
+use super::{Stage, keys};
+use crate::action::{Action, Actions};
+use crate::commands::{Command, Tool};
+use crate::desk::Desk;
+use crate::view::View;
+use crate::{Document, Selection, text};
+use chalkcourse_job::Edit;
+use egui::Ui;
+
+/// Shows the menu while it is open. The click that opened it has chosen what it is for.
+pub(crate) fn show(stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
+    stage.response.context_menu(|ui| contents(ui, document, desk, actions));
+}
+
+fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+    ui.set_min_width(190.0);
+    let job = document.job();
+    match desk.selection {
+        Selection::Module { block, cell } => {
+            let off = job.block(block).is_some_and(|b| b.off.contains(&cell));
+            if ui.button(if off { text::SWITCH_ON } else { text::SWITCH_OFF }).clicked() {
+                actions.extend(keys::switch(document, desk.selection));
+            }
+            if ui.button(text::DELETE_BLOCK).clicked() {
+                actions.extend(keys::delete(document, Selection::Block(block)));
+            }
+        }
+        Selection::Block(id) => {
+            if let Some(block) = job.block(id).filter(|b| !b.off.is_empty())
+                && ui.button(text::SWITCH_ALL_ON).clicked()
+            {
+                let mut block = block.clone();
+                block.off.clear();
+                actions.push(Action::Edit(text::switch_of(&block.name), Edit::PutBlock(block)));
+            }
+            if ui.button(text::DELETE_BLOCK).clicked() {
+                actions.extend(keys::delete(document, desk.selection));
+            }
+        }
+        Selection::Side { face, ring, side } => {
+            if ui.button(text::ADD_CORNER).clicked() {
+                let middle = job.face(face).and_then(|f| {
+                    f.outline.sides().find(|&(r, s, _, _)| (r, s) == (ring, side)).map(|(_, _, a, b)| (a + b) / 2.0)
+                });
+                if let Some(at) = middle {
+                    actions.extend(add_corner(document, face, ring, side, at));
+                }
+            }
+        }
+        Selection::Corner { .. } => {
+            if ui.button(text::DELETE_CORNER).clicked() {
+                actions.extend(keys::delete(document, desk.selection));
+            }
+        }
+        Selection::Penetration(_) => {
+            if ui.button(text::DELETE_PENETRATION).clicked() {
+                actions.extend(keys::delete(document, desk.selection));
+            }
+        }
+        Selection::Face(_) => {
+            if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON).clicked() {
+                actions.push(Action::Run(Command::FaceOnView));
+            }
+            if ui.button(text::PLACE_BLOCK).clicked() {
+                actions.push(Action::Run(Command::Use(Tool::Block)));
+            }
+            if ui.button(text::DELETE_FACE).clicked() {
+                actions.extend(keys::delete(document, desk.selection));
+            }
+        }
+        Selection::Nothing => {
+            if ui.button(text::TOOL_FACE).clicked() {
+                actions.push(Action::Run(Command::Use(Tool::DrawFace)));
+            }
+        }
+    }
+    ui.separator();
+    if ui.button(text::FIT).clicked() {
+        actions.push(Action::Run(Command::Fit));
+    }
+}

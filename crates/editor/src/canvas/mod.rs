@@ -1,0 +1,98 @@
+//! The drawing: where it is, what the pointer and keys do on it, and how it is painted.
+//!
+//! A frame goes: [`stage`] takes the room and moves the view, [`interact::run`] turns pointer and keys into
+//! actions, the editor carries them out, [`paint::all`] draws the plan as it is then.
+
+mod draft;
+mod draw_bar;
+mod gesture;
+mod hit;
+mod interact;
+mod keys;
+mod menu;
+mod outline;
+mod paint;
+mod paint_blocks;
+mod paint_marks;
+mod paint_roof;
+mod snap;
+
+pub(crate) use draft::Draft;
+pub(crate) use draw_bar::show as draw_bar;
+pub(crate) use gesture::{Gesture, Growth, grown};
+pub(crate) use hit::face as face_at;
+pub(crate) use interact::run as interact;
+pub(crate) use outline::show as outline;
+pub(crate) use keys::delete;
+pub(crate) use paint::{all as paint, severity_sign};
+pub(crate) use paint_roof::Zones;
+pub(crate) use snap::Guide;
+
+use crate::Document;
+use crate::desk::Desk;
+use crate::view::{Space, View};
+use egui::{Key, PointerButton, Response, Sense, Ui};
+
+/// The room of the drawing in this frame.
+pub(crate) struct Stage {
+    pub(crate) response: Response,
+    pub(crate) space: Space,
+}
+
+/// The id of the drawing: it has the keyboard after a click on it.
+pub(crate) const ID: &str = "drawing";
+
+/// Takes the room for the drawing and moves the view by wheel, pinch and drag.
+pub(crate) fn stage(ui: &mut Ui, document: &Document, desk: &mut Desk) -> Stage {
+    let area = ui.available_rect_before_wrap();
+    let id = egui::Id::unique(ID);
+    ui.advance_cursor_after_rect(area);
+    let response = ui.interact(area, id, Sense::click_and_drag());
+    if desk.fit && area.width() > 50.0 && area.height() > 50.0 {
+        desk.camera = desk.fitted(document, area.size());
+        desk.fit = false;
+    }
+    let mut space = Space { area, camera: desk.camera, face_on: face_on(document, desk) };
+    navigate(ui, &response, &mut space);
+    desk.camera = space.camera;
+    Stage { response, space }
+}
+
+fn face_on(document: &Document, desk: &Desk) -> Option<(usize, chalkcourse_geometry::Plane)> {
+    match desk.view {
+        View::Plan => None,
+        View::FaceOn(face) => document.plan().layout.face(face).map(|(index, face)| (index, face.plane)),
+    }
+}
+
+fn navigate(ui: &Ui, response: &Response, space: &mut Space) {
+    let panned = response.dragged_by(PointerButton::Middle)
+        || response.dragged_by(PointerButton::Secondary)
+        || response.dragged_by(PointerButton::Primary) && pan_key(ui);
+    let mut moved = egui::Vec2::ZERO;
+    if panned {
+        moved += response.drag_delta();
+    }
+    let (scroll, pinch, fingers) = ui.input(|input| {
+        (input.smooth_scroll_delta().y, input.zoom_delta(), input.multi_touch().map(|t| t.translation_delta))
+    });
+    if let Some(delta) = fingers {
+        moved += delta;
+    }
+    if moved != egui::Vec2::ZERO {
+        let world = chalkcourse_geometry::dvec2(f64::from(moved.x), -f64::from(moved.y)) / space.camera.scale;
+        space.camera.centre -= world;
+    }
+    let factor = f64::from(pinch) * (f64::from(scroll) * 0.0035).exp();
+    if let Some(pointer) = response.hover_pos()
+        && factor != 1.0
+    {
+        let fixed = space.world(pointer);
+        space.camera = space.camera.zoomed(factor, fixed);
+    }
+}
+
+/// Whether the space bar turns a drag into a pan.
+pub(crate) fn pan_key(ui: &Ui) -> bool {
+    ui.input(|input| input.key_down(Key::Space)) && !ui.ctx().text_edit_focused()
+}

@@ -1,0 +1,135 @@
+//! Modules as they lie, and the ones that break a rule.
+
+use super::hit::cell_rect;
+use super::paint::Brush;
+use crate::desk::Desk;
+use crate::{Document, Selection, text, theme};
+use chalkcourse_geometry::{Plane, Rect};
+use chalkcourse_job::{BlockId, Cell};
+use chalkcourse_layout::PlacedBlock;
+use chalkcourse_rules::Severity;
+use egui::{Align2, Pos2, Shape, Stroke};
+use std::collections::BTreeMap;
+
+/// The worst finding of each module that is not waived.
+type Marked = BTreeMap<(BlockId, Cell), Severity>;
+
+fn marked(document: &Document) -> Marked {
+    let mut marked = Marked::new();
+    for finding in document.plan().findings.iter().filter(|f| f.waived.is_none()) {
+        let Some(block) = finding.place.block else { continue };
+        for &cell in &finding.place.cells {
+            let worst = marked.entry((block, cell)).or_insert(finding.severity);
+            *worst = (*worst).min(finding.severity);
+        }
+    }
+    marked
+}
+
+pub(super) fn blocks(brush: &Brush, document: &Document, desk: &Desk) {
+    let layout = &document.plan().layout;
+    let marked = marked(document);
+    for placed in layout.blocks.iter().filter(|placed| brush.space.shows(placed.face)) {
+        let Some(face) = layout.roof.faces.get(placed.face) else { continue };
+        block(brush, document, desk, placed, &face.plane, &marked);
+    }
+}
+
+fn block(
+    brush: &Brush,
+    document: &Document,
+    desk: &Desk,
+    placed: &PlacedBlock,
+    plane: &Plane,
+    marked: &Marked,
+) {
+    let p = brush.palette;
+    let held = desk.selection.block() == Some(placed.id);
+    let hovered = desk.hover.block() == Some(placed.id);
+    if held {
+        places_without_module(brush, document, placed.id, plane);
+    }
+    for module in &placed.modules {
+        let corners = quad(brush, plane, module.rect);
+        let line = if held || hovered { p.accent } else { p.module_line };
+        let outline = Stroke::new(if held { 1.6 } else { 1.0 }, line);
+        brush.painter.add(Shape::convex_polygon(corners.to_vec(), p.module, outline));
+        cells(brush, &corners);
+        if let Some(severity) = marked.get(&(placed.id, module.cell)) {
+            hatch(brush, &corners, *severity);
+        }
+        if desk.selection == (Selection::Module { block: placed.id, cell: module.cell }) {
+            brush.painter.add(Shape::closed_line(corners.to_vec(), Stroke::new(3.0, p.accent)));
+        }
+    }
+    if let Some(bounds) = placed.bounds {
+        let corners = quad(brush, plane, bounds);
+        let low = corners.iter().map(|c| c.y).fold(f32::NEG_INFINITY, f32::max);
+        let middle = (corners[0].x + corners[2].x) / 2.0;
+        let wide = corners.iter().map(|c| (c.x - middle).abs()).fold(0.0, f32::max) * 2.0;
+        if wide > 90.0 {
+            let words = text::block_label(&placed.name, placed.modules.len());
+            let color = if held { p.accent } else { p.text };
+            let gap = if held { 16.0 } else { 6.0 };
+            brush.label(Pos2::new(middle, low + gap), Align2::CENTER_TOP, &words, theme::size::SMALL, color);
+        }
+    }
+}
+
+/// A rectangle of a frame on the screen, counter-clockwise in the frame from its lower left.
+fn quad(brush: &Brush, plane: &Plane, rect: Rect) -> [Pos2; 4] {
+    rect.corners().map(|corner| brush.space.screen_from_frame(plane, corner))
+}
+
+fn places_without_module(brush: &Brush, document: &Document, id: BlockId, plane: &Plane) {
+    let job = document.job();
+    let Some(block) = job.block(id) else { return };
+    for cell in &block.off {
+        let mut corners = quad(brush, plane, cell_rect(job, block, *cell)).to_vec();
+        corners.extend(corners.first().copied());
+        let stroke = Stroke::new(1.2, brush.palette.quiet);
+        brush.painter.extend(Shape::dashed_line(&corners, stroke, 5.0, 4.0));
+    }
+}
+
+/// The cells of a module, where it is large enough to show them: it looks like what it is.
+fn cells(brush: &Brush, corners: &[Pos2; 4]) {
+    let [a, b, _, d] = *corners;
+    let (along, up) = (b - a, d - a);
+    if along.length().min(up.length()) < 34.0 {
+        return;
+    }
+    let stroke = Stroke::new(0.5, theme::faint(brush.palette.module_line, 90));
+    let count = |length: f32, other: f32| if length >= other { 9 } else { 6 };
+    let (columns, rows) = (count(along.length(), up.length()), count(up.length(), along.length() + 0.1));
+    for column in 1..columns {
+        let from = a + along * (column as f32 / columns as f32);
+        brush.painter.line_segment([from, from + up], stroke);
+    }
+    for row in 1..rows {
+        let from = a + up * (row as f32 / rows as f32);
+        brush.painter.line_segment([from, from + along], stroke);
+    }
+}
+
+/// Slanted lines over a module that breaks a rule, and a heavy outline: told apart without colour.
+fn hatch(brush: &Brush, corners: &[Pos2; 4], severity: Severity) {
+    let color = theme::severity(brush.palette, severity);
+    let [a, b, c, d] = *corners;
+    let lines = match severity {
+        Severity::Stop => 9,
+        Severity::Caution => 5,
+        Severity::Note => 0,
+    };
+    // From the lower and right sides to the left and upper ones.
+    for line in 1..lines {
+        let part = 2.0 * line as f32 / lines as f32;
+        let walk = |t: f32, first: (Pos2, Pos2), second: (Pos2, Pos2)| {
+            if t <= 1.0 { first.0 + (first.1 - first.0) * t } else { second.0 + (second.1 - second.0) * (t - 1.0) }
+        };
+        let from = walk(part, (a, b), (b, c));
+        let to = walk(part, (a, d), (d, c));
+        brush.painter.line_segment([from, to], Stroke::new(1.4, color));
+    }
+    brush.painter.add(Shape::closed_line(corners.to_vec(), Stroke::new(2.2, color)));
+}

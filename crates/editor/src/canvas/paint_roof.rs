@@ -1,0 +1,244 @@
+//! Faces, their edges, courses and setbacks, and what comes through the roof.
+
+use super::paint::{Brush, severity_sign};
+use crate::desk::Desk;
+use crate::view::View;
+use crate::{Document, Selection, text, theme};
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Roof, RoofFace, dvec2};
+use chalkcourse_job::RuleBook;
+use chalkcourse_layout::Layout;
+use chalkcourse_rules::Severity;
+use egui::{Align2, Stroke};
+use std::sync::Arc;
+
+/// The room that setbacks leave on each face, in plan. Kept while roof and rule book are the same.
+#[derive(Clone, Debug)]
+pub(crate) struct Zones {
+    roof: Arc<Roof>,
+    book: Arc<RuleBook>,
+    rooms: Vec<Vec<Polygon>>,
+}
+
+impl Zones {
+    fn of(roof: &Arc<Roof>, book: &Arc<RuleBook>) -> Self {
+        let rooms = roof.faces.iter().map(|face| room(face, book)).collect();
+        Self { roof: Arc::clone(roof), book: Arc::clone(book), rooms }
+    }
+
+    fn fits(&self, roof: &Arc<Roof>, book: &Arc<RuleBook>) -> bool {
+        Arc::ptr_eq(&self.roof, roof) && Arc::ptr_eq(&self.book, book)
+    }
+}
+
+fn room(face: &RoofFace, book: &RuleBook) -> Vec<Polygon> {
+    let strips: Vec<Polygon> = face
+        .edges
+        .iter()
+        .filter_map(|edge| {
+            let setback = book.setback(edge.kind).metres();
+            let inward = edge.inward();
+            // A little over the edge, so that no sliver stays.
+            let (out, into) = (inward * -0.01, inward * setback);
+            let (a, b) = edge.frame;
+            (setback > 0.0).then(|| Polygon::new(vec![a + out, b + out, b + into, a + into]))
+        })
+        .collect();
+    if !face.sound || strips.is_empty() {
+        return Vec::new();
+    }
+    face.frame.difference(&strips).iter().map(|p| p.map(|f| face.plane.to_plan(f))).collect()
+}
+
+pub(super) fn faces(brush: &Brush, document: &Document, desk: &mut Desk) {
+    let job = document.job();
+    let layout = &document.plan().layout;
+    if !desk.zones.as_ref().is_some_and(|zones| zones.fits(&layout.roof, &job.rule_book)) {
+        desk.zones = Some(Zones::of(&layout.roof, &job.rule_book));
+    }
+    let held = desk.selection.face(job);
+    for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
+        if !brush.space.shows(index) {
+            continue;
+        }
+        let p = brush.palette;
+        let hovered = desk.hover == Selection::Face(placed.id);
+        let fill = if held == Some(placed.id) || hovered { p.face_held } else { p.face };
+        brush.fill(&face.plan, fill);
+        if !face.sound {
+            brush.outline(&face.plan, Stroke::new(2.0, p.stop), Some((4.0, 4.0)));
+        }
+        if desk.view != View::Plan || desk.courses_in_plan {
+            courses(brush, face, placed.courses);
+        }
+        let zone = Stroke::new(1.0, p.zone);
+        for room in desk.zones.iter().flat_map(|zones| zones.rooms.get(index)).flatten() {
+            brush.outline(room, zone, Some((2.0, 4.0)));
+        }
+    }
+}
+
+/// Course lines, cut where the face ends; none where they would be denser than the eye can tell.
+fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLines) {
+    if courses.exposure * brush.space.camera.scale < 4.0 {
+        return;
+    }
+    let stroke = Stroke::new(1.0, brush.palette.course);
+    for v in courses.lines() {
+        let crossings = crossings(&face.frame, v);
+        for pair in crossings.chunks_exact(2) {
+            let on_screen = |u: f64| brush.space.screen_from_frame(&face.plane, dvec2(u, v));
+            brush.painter.line_segment([on_screen(pair[0]), on_screen(pair[1])], stroke);
+        }
+    }
+}
+
+/// Where a level line crosses the border of a shape, from the left.
+pub(super) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
+    let mut crossings: Vec<f64> = shape
+        .sides()
+        .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
+        .map(|(_, _, a, b)| a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y))
+        .collect();
+    crossings.sort_by(f64::total_cmp);
+    crossings
+}
+
+pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
+    let layout = &document.plan().layout;
+    let units = document.job().units;
+    for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
+        if !brush.space.shows(index) {
+            continue;
+        }
+        for edge in &face.edges {
+            let told = brush.space.face_on.is_none() && told_by_neighbour(layout, index, edge.kind, edge.neighbour);
+            let (a, b) = (brush.space.screen_from_plan(edge.plan.0), brush.space.screen_from_plan(edge.plan.1));
+            let held = desk.selection
+                == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
+            let color = if held { brush.palette.accent } else { brush.palette.line };
+            if told && !held {
+                continue;
+            }
+            let (width, dashes, gaps) = theme::edge_style(edge.kind);
+            brush.styled(a, b, color, (if held { width + 1.5 } else { width }, dashes, gaps));
+            let words = text::edge(edge.kind, Length::from_metres(edge.length), units);
+            brush.label_along(a, b, 11.0, &words, if held { color } else { brush.palette.text });
+        }
+    }
+}
+
+/// A line that two faces share is drawn once, by the first of them.
+fn told_by_neighbour(
+    layout: &Layout,
+    index: usize,
+    kind: EdgeKind,
+    neighbour: Option<chalkcourse_geometry::Neighbour>,
+) -> bool {
+    neighbour.is_some_and(|neighbour| {
+        neighbour.face < index
+            && layout.roof.faces.get(neighbour.face).is_some_and(|other| {
+                other.edges.iter().any(|e| e.kind == kind && e.neighbour.is_some_and(|n| n.face == index))
+            })
+    })
+}
+
+/// Name, pitch and the way that water runs, where there is room on the face.
+pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
+    let still = document.plan_before().unwrap_or(document.plan());
+    let layout = &document.plan().layout;
+    for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
+        if !brush.space.shows(index) {
+            continue;
+        }
+        let Some(at) = free_spot(face, index, &still.layout) else { continue };
+        let spot = brush.space.screen_from_frame(&face.plane, at);
+        let p = brush.palette;
+        let worst = document
+            .plan()
+            .findings
+            .iter()
+            .filter(|f| f.waived.is_none() && f.place.face == Some(placed.id) && f.place.block.is_none())
+            .map(|f| f.severity)
+            .min();
+        let held = desk.selection == Selection::Face(placed.id);
+        let color = if held { p.accent } else { p.text };
+        let words = format!("{}  {}", placed.name, face.plane.pitch);
+        let room = (brush.space.screen_from_frame(&face.plane, face.bounds.max)
+            - brush.space.screen_from_frame(&face.plane, face.bounds.min))
+        .abs();
+        if room.min_elem() < 40.0 {
+            continue;
+        }
+        let rect = brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::BODY, color);
+        let water = brush.space.screen_from_plan(face.plane.to_plan(at) + face.plane.downslope.unit() * 0.1)
+            - brush.space.screen_from_plan(face.plane.to_plan(at));
+        let arrow = water.normalized() * 18.0;
+        let base = rect.right_center() + egui::vec2(20.0, 0.0) - arrow * 0.5;
+        brush.painter.arrow(base, arrow, Stroke::new(1.6, p.quiet));
+        if let Some(severity) = worst.filter(|s| *s <= Severity::Caution) {
+            severity_sign(&brush.painter, rect.left_center() - egui::vec2(18.0, 0.0), 8.0, severity, p);
+        }
+    }
+}
+
+/// A place on a face far from its border and clear of blocks.
+fn free_spot(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVec2> {
+    const STEPS: i32 = 6;
+    let blocks: Vec<_> = layout
+        .blocks
+        .iter()
+        .filter(|b| b.face == index)
+        .filter_map(|b| b.bounds)
+        .chain(layout.penetrations.iter().filter_map(|p| p.on_face(index)).map(|on| on.bounds))
+        .collect();
+    let size = face.bounds.size();
+    (1..STEPS)
+        .flat_map(|row| (1..STEPS).map(move |column| (column, row)))
+        .map(|(column, row)| {
+            face.bounds.min + size * dvec2(f64::from(column), f64::from(row)) / f64::from(STEPS)
+        })
+        .filter(|p| face.frame.contains(*p))
+        .map(|p| {
+            let to_block = blocks.iter().map(|b| (p - b.nearest(p)).length()).fold(f64::INFINITY, f64::min);
+            (p, to_block.min(face.frame.distance_to_border(p)))
+        })
+        .filter(|(_, room)| *room > 0.05)
+        .max_by(|a, b| a.1.total_cmp(&b.1))
+        .map(|(p, _)| p)
+}
+
+pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
+    let layout = &document.plan().layout;
+    let p = brush.palette;
+    for placed in &layout.penetrations {
+        if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
+            continue;
+        }
+        let held = desk.selection == Selection::Penetration(placed.id);
+        let hovered = desk.hover == Selection::Penetration(placed.id);
+        brush.fill(&placed.plan, p.penetration);
+        let color = if held || hovered { p.accent } else { p.line };
+        brush.outline(&placed.plan, Stroke::new(if held { 2.5 } else { 1.5 }, color), None);
+        for on in placed.on.iter().filter(|on| brush.space.shows(on.face)) {
+            let Some(face) = layout.roof.faces.get(on.face) else { continue };
+            for room in on.outline.offset(placed.clearance) {
+                let in_plan = room.map(|f| face.plane.to_plan(f));
+                brush.outline(&in_plan, Stroke::new(1.0, p.zone), Some((2.0, 4.0)));
+            }
+        }
+        if let Some(bounds) = placed.plan.bounds() {
+            let low = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.min.y));
+            let high = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.max.y));
+            let below = if low.y > high.y { low } else { high };
+            if brush.space.camera.scale > 14.0 || held || hovered {
+                brush.label(
+                    below + egui::vec2(0.0, 5.0),
+                    Align2::CENTER_TOP,
+                    &placed.name,
+                    theme::size::SMALL,
+                    if held { p.accent } else { p.quiet },
+                );
+            }
+        }
+    }
+}

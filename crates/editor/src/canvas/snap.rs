@@ -1,0 +1,255 @@
+//! Snapping: what is near enough to be meant, and the words that say why.
+
+use super::hit::block_rect;
+use crate::text;
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, Plane, Rect, nearest_on_segment};
+use chalkcourse_job::{Block, FaceId, Job};
+use chalkcourse_layout::Layout;
+
+/// A line on the drawing that says why something stopped where it did.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Guide {
+    /// In plan.
+    pub(crate) line: (DVec2, DVec2),
+    /// Why.
+    pub(crate) words: String,
+}
+
+/// What a snap looks at.
+#[derive(Clone, Copy)]
+pub(crate) struct Scene<'a> {
+    pub(crate) job: &'a Job,
+    pub(crate) layout: &'a Layout,
+    /// How near is near, in metres.
+    pub(crate) reach: f64,
+}
+
+/// One way to move along one axis of the frame.
+struct Pull {
+    by: f64,
+    line: (DVec2, DVec2),
+    words: String,
+}
+
+fn nearest(pulls: Vec<Pull>, reach: f64) -> Option<Pull> {
+    pulls.into_iter().filter(|p| p.by.abs() <= reach).min_by(|a, b| a.by.abs().total_cmp(&b.by.abs()))
+}
+
+/// Where a block that was moved is meant to be: its place in the frame, and why.
+pub(crate) fn block(scene: Scene, block: &Block) -> (DVec2, Vec<Guide>) {
+    let Some((index, face)) = scene.layout.face(block.face) else { return (block.at, Vec::new()) };
+    let bounds = block_rect(scene.job, block);
+    let mut at = block.at;
+    let mut found = Vec::new();
+    if let Some(pull) = nearest(up_the_slope(scene, index, block, bounds), scene.reach) {
+        at.y += pull.by;
+        found.push(pull);
+    }
+    // The rake of a hip face depends on the height, so the way along the eave is looked for after the way up.
+    let bounds = bounds.moved(at - block.at);
+    if let Some(pull) = nearest(along_the_eave(scene, index, block, bounds), scene.reach) {
+        at.x += pull.by;
+        found.push(pull);
+    }
+    (at, found.into_iter().map(|pull| guide(&face.plane, pull)).collect())
+}
+
+fn guide(plane: &Plane, pull: Pull) -> Guide {
+    Guide { line: (plane.to_plan(pull.line.0), plane.to_plan(pull.line.1)), words: pull.words }
+}
+
+/// The setback of an edge and, where there is one, the edge itself.
+fn distances(scene: Scene, kind: EdgeKind) -> Vec<(f64, String)> {
+    let setback = scene.job.rule_book.setback(kind);
+    let mut distances = vec![(0.0, text::at_edge(kind))];
+    if setback > Length::ZERO {
+        distances.push((setback.metres(), text::at_setback(kind, setback, scene.job.units)));
+    }
+    distances
+}
+
+fn edges(scene: Scene, index: usize, bounds: Rect, level: bool) -> Vec<Pull> {
+    let Some(face) = scene.layout.roof.faces.get(index) else { return Vec::new() };
+    let mut pulls = Vec::new();
+    for edge in &face.edges {
+        let inward = edge.inward();
+        let component = if level { inward.y } else { inward.x };
+        // Up the slope a block goes by level edges alone; along the eave by all that are steep enough.
+        if (level && inward.y.abs() < 0.98) || (!level && inward.x.abs() < 0.25) {
+            continue;
+        }
+        let least =
+            bounds.corners().iter().map(|&c| (c - edge.frame.0).dot(inward)).fold(f64::INFINITY, f64::min);
+        for (distance, words) in distances(scene, edge.kind) {
+            let by = (distance - least) / component;
+            let off = inward * distance;
+            pulls.push(Pull { by, line: (edge.frame.0 + off, edge.frame.1 + off), words });
+        }
+    }
+    pulls
+}
+
+fn up_the_slope(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<Pull> {
+    let mut pulls = edges(scene, index, bounds, true);
+    let span = |v: f64| (DVec2::new(bounds.min.x - 0.5, v), DVec2::new(bounds.max.x + 0.5, v));
+    if let Some(courses) = scene.layout.faces.get(index).map(|face| face.courses)
+        && let Some(v) = courses.nearest(bounds.min.y)
+    {
+        let number = ((v - courses.first) / courses.exposure).round() as usize + 1;
+        pulls.push(Pull { by: v - bounds.min.y, line: span(v), words: text::on_course(number) });
+    }
+    for (other, gap, name) in obstacles(scene, index, block) {
+        if bounds.overlap(&other.grown(gap)).x <= 0.0 && gap == 0.0 {
+            continue;
+        }
+        let mut pull = |from: f64, to: f64, words: String| {
+            pulls.push(Pull { by: to - from, line: span(to), words });
+        };
+        pull(bounds.min.y, other.max.y + gap, text::clear_of(&name));
+        pull(bounds.max.y, other.min.y - gap, text::clear_of(&name));
+    }
+    for (other, name) in neighbours(scene, index, block) {
+        for (from, to) in [(bounds.min.y, other.min.y), (bounds.max.y, other.max.y)] {
+            pulls.push(Pull { by: to - from, line: span(to), words: text::flush_with(&name) });
+        }
+    }
+    pulls
+}
+
+fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<Pull> {
+    let mut pulls = edges(scene, index, bounds, false);
+    let span = |u: f64| (DVec2::new(u, bounds.min.y - 0.5), DVec2::new(u, bounds.max.y + 0.5));
+    for (other, gap, name) in obstacles(scene, index, block) {
+        if bounds.overlap(&other.grown(gap)).y <= 0.0 {
+            continue;
+        }
+        for (from, to) in [(bounds.min.x, other.max.x + gap), (bounds.max.x, other.min.x - gap)] {
+            pulls.push(Pull { by: to - from, line: span(to), words: text::clear_of(&name) });
+        }
+    }
+    for (other, name) in neighbours(scene, index, block) {
+        for (from, to) in [(bounds.min.x, other.min.x), (bounds.max.x, other.max.x)] {
+            pulls.push(Pull { by: to - from, line: span(to), words: text::flush_with(&name) });
+        }
+    }
+    if let Some(face) = scene.layout.roof.faces.get(index) {
+        let by = face.bounds.centre().x - bounds.centre().x;
+        pulls.push(Pull { by, line: span(face.bounds.centre().x), words: text::CENTRED.to_owned() });
+    }
+    pulls
+}
+
+/// What a block keeps clear of on a face, with the clearance: penetrations and other blocks.
+fn obstacles(scene: Scene, index: usize, block: &Block) -> Vec<(Rect, f64, String)> {
+    let between = scene.job.kit.clearances.between_blocks.metres();
+    let penetrations = scene
+        .layout
+        .penetrations
+        .iter()
+        .filter_map(|p| Some((p.on_face(index)?.bounds, p.clearance, p.name.clone())));
+    let blocks = neighbours(scene, index, block).map(|(rect, name)| (rect, between, name));
+    penetrations.chain(blocks).collect()
+}
+
+fn neighbours<'a>(
+    scene: Scene<'a>,
+    index: usize,
+    block: &Block,
+) -> impl Iterator<Item = (Rect, String)> + use<'a> {
+    let id = block.id;
+    scene
+        .layout
+        .blocks
+        .iter()
+        .filter(move |other| other.face == index && other.id != id)
+        .filter_map(|other| Some((other.bounds?, other.name.clone())))
+}
+
+/// Where a corner that is drawn or dragged is meant to be. `anchors` are the corners that its sides go to; faces of
+/// `without` are looked past.
+pub(crate) fn point(
+    scene: Scene,
+    pointer: DVec2,
+    anchors: &[DVec2],
+    draft: &[DVec2],
+    without: &[FaceId],
+) -> (DVec2, Vec<Guide>) {
+    let faces = || {
+        scene
+            .layout
+            .roof
+            .faces
+            .iter()
+            .zip(&scene.layout.faces)
+            .filter(|(_, placed)| !without.contains(&placed.id))
+    };
+    let corners = || {
+        faces().flat_map(|(face, placed)| face.plan.rings().flatten().map(move |&p| (p, placed.name.as_str())))
+    };
+    let corner = corners()
+        .filter(|(p, _)| p.distance(pointer) <= scene.reach)
+        .min_by(|(a, _), (b, _)| a.distance(pointer).total_cmp(&b.distance(pointer)));
+    if let Some((p, name)) = corner {
+        return (p, vec![Guide { line: (p, p), words: text::corner_of(name) }]);
+    }
+    let mut lines: Vec<(DVec2, DVec2, String)> = Vec::new();
+    for &anchor in anchors {
+        for (direction, words) in eighths() {
+            lines.push((anchor, direction, words.to_owned()));
+        }
+    }
+    let mut near: Vec<(DVec2, DVec2, DVec2, String)> = lines
+        .into_iter()
+        .map(|(from, along, words)| (from + along * (pointer - from).dot(along), from, along, words))
+        .collect();
+    for (face, placed) in faces() {
+        for (_, _, a, b) in face.plan.sides() {
+            let foot = nearest_on_segment(pointer, a, b);
+            near.push((foot, a, (b - a).normalize_or_zero(), text::on_side_of(&placed.name)));
+        }
+    }
+    near.retain(|(foot, ..)| foot.distance(pointer) <= scene.reach);
+    near.sort_by(|a, b| a.0.distance(pointer).total_cmp(&b.0.distance(pointer)));
+    let Some((foot, from, along, words)) = near.first().cloned() else { return (pointer, Vec::new()) };
+    // Where two lines cross close by, the crossing is meant.
+    for (_, other_from, other_along, other_words) in near.iter().skip(1) {
+        let turn = along.perp_dot(*other_along);
+        if turn.abs() < 0.1 {
+            continue;
+        }
+        let crossing = from + along * ((*other_from - from).perp_dot(*other_along) / turn);
+        if crossing.distance(pointer) <= scene.reach * 1.5 {
+            let guides = vec![
+                Guide { line: (from, crossing), words },
+                Guide { line: (*other_from, crossing), words: other_words.clone() },
+            ];
+            return (crossing, guides);
+        }
+    }
+    // On one line alone: level with a corner, where one is close.
+    let level = corners()
+        .map(|(p, name)| (p, text::level_with(name)))
+        .chain(draft.iter().map(|&p| (p, text::LEVEL_WITH_START.to_owned())))
+        .map(|(p, words)| (from + along * (p - from).dot(along), p, words))
+        .filter(|(at, p, _)| at.distance(foot) <= scene.reach && at.distance(*p) > 1e-6)
+        .min_by(|a, b| a.0.distance(foot).total_cmp(&b.0.distance(foot)));
+    match level {
+        Some((at, p, level_words)) => {
+            let guides =
+                vec![Guide { line: (from, at), words }, Guide { line: (p, at), words: level_words }];
+            (at, guides)
+        }
+        None => (foot, vec![Guide { line: (from, foot), words }]),
+    }
+}
+
+/// Directions that a side is meant to have: along the axes, and half way between.
+fn eighths() -> [(DVec2, &'static str); 4] {
+    let half = std::f64::consts::FRAC_1_SQRT_2;
+    [
+        (DVec2::X, text::EAST_WEST),
+        (DVec2::Y, text::NORTH_SOUTH),
+        (DVec2::new(half, half), text::DIAGONAL),
+        (DVec2::new(half, -half), text::DIAGONAL),
+    ]
+}

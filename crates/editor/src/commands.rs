@@ -1,0 +1,196 @@
+use crate::text;
+use chalkcourse_geometry::Units;
+use egui::{Key, KeyboardShortcut, Modifiers};
+
+/// A tool for the drawing.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Tool {
+    /// Hold, drag, switch.
+    #[default]
+    Select,
+    /// Draw a face corner by corner.
+    DrawFace,
+    /// Place a penetration.
+    Penetration,
+    /// Place a block.
+    Block,
+    /// Measure.
+    Tape,
+}
+
+impl Tool {
+    pub(crate) const ALL: [Self; 5] =
+        [Self::Select, Self::DrawFace, Self::Penetration, Self::Block, Self::Tape];
+
+    /// The word on its button.
+    pub(crate) fn name(self) -> &'static str {
+        match self {
+            Self::Select => text::TOOL_SELECT,
+            Self::DrawFace => text::TOOL_FACE,
+            Self::Penetration => text::TOOL_PENETRATION,
+            Self::Block => text::TOOL_BLOCK,
+            Self::Tape => text::TOOL_TAPE,
+        }
+    }
+}
+
+/// What an order is written as.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum OrderFormat {
+    Text,
+    Csv,
+    Json,
+}
+
+impl OrderFormat {
+    pub(crate) const ALL: [Self; 3] = [Self::Text, Self::Csv, Self::Json];
+
+    pub(crate) fn extension(self) -> &'static str {
+        match self {
+            Self::Text => "txt",
+            Self::Csv => "csv",
+            Self::Json => "json",
+        }
+    }
+}
+
+/// Everything that a menu, a button or a key can ask for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Command {
+    New,
+    Open,
+    Save,
+    SaveAs,
+    Export(OrderFormat),
+    LoadKit,
+    LoadRuleBook,
+    LoadPrices,
+    Quit,
+    Undo,
+    Redo,
+    Delete,
+    Fit,
+    PlanView,
+    FaceOnView,
+    CoursesInPlan,
+    Use(Tool),
+    Theme,
+    Show(Units),
+    Cautions,
+    Keys,
+}
+
+impl Command {
+    /// All that a key or the sheet of keys can name.
+    const WITH_KEYS: [Self; 18] = [
+        Self::New,
+        Self::Open,
+        Self::SaveAs,
+        Self::Save,
+        Self::Export(OrderFormat::Text),
+        Self::Quit,
+        Self::Redo,
+        Self::Undo,
+        Self::Delete,
+        Self::Fit,
+        Self::PlanView,
+        Self::FaceOnView,
+        Self::Use(Tool::Select),
+        Self::Use(Tool::DrawFace),
+        Self::Use(Tool::Penetration),
+        Self::Use(Tool::Block),
+        Self::Use(Tool::Tape),
+        Self::Keys,
+    ];
+
+    /// The words in a menu.
+    pub(crate) fn name(self) -> &'static str {
+        match self {
+            Self::New => text::NEW,
+            Self::Open => text::OPEN,
+            Self::Save => text::SAVE,
+            Self::SaveAs => text::SAVE_AS,
+            Self::Export(OrderFormat::Text) => text::EXPORT_TEXT,
+            Self::Export(OrderFormat::Csv) => text::EXPORT_CSV,
+            Self::Export(OrderFormat::Json) => text::EXPORT_JSON,
+            Self::LoadKit => text::LOAD_KIT,
+            Self::LoadRuleBook => text::LOAD_RULE_BOOK,
+            Self::LoadPrices => text::LOAD_PRICES,
+            Self::Quit => text::QUIT,
+            Self::Undo => text::UNDO,
+            Self::Redo => text::REDO,
+            Self::Delete => text::DELETE,
+            Self::Fit => text::FIT,
+            Self::PlanView => text::PLAN_VIEW,
+            Self::FaceOnView => text::FACE_ON_VIEW,
+            Self::CoursesInPlan => text::COURSES_IN_PLAN,
+            Self::Use(tool) => tool.name(),
+            Self::Theme => text::THEME,
+            Self::Show(Units::FeetInches) => text::FEET_INCHES,
+            Self::Show(Units::Metric) => text::METRIC,
+            Self::Cautions => text::CAUTIONS,
+            Self::Keys => text::KEYS,
+        }
+    }
+
+    /// Its key, where it has one.
+    pub(crate) fn key(self) -> Option<KeyboardShortcut> {
+        let (modifiers, key) = match self {
+            Self::New => (Modifiers::COMMAND, Key::N),
+            Self::Open => (Modifiers::COMMAND, Key::O),
+            Self::Save => (Modifiers::COMMAND, Key::S),
+            Self::SaveAs => (Modifiers::COMMAND | Modifiers::SHIFT, Key::S),
+            Self::Export(OrderFormat::Text) => (Modifiers::COMMAND, Key::E),
+            Self::Quit => (Modifiers::COMMAND, Key::Q),
+            Self::Undo => (Modifiers::COMMAND, Key::Z),
+            Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
+            Self::Delete => (Modifiers::NONE, Key::Delete),
+            Self::Fit => (Modifiers::NONE, Key::F),
+            Self::PlanView => (Modifiers::NONE, Key::Num1),
+            Self::FaceOnView => (Modifiers::NONE, Key::Num2),
+            Self::Use(Tool::Select) => (Modifiers::NONE, Key::V),
+            Self::Use(Tool::DrawFace) => (Modifiers::NONE, Key::D),
+            Self::Use(Tool::Penetration) => (Modifiers::NONE, Key::P),
+            Self::Use(Tool::Block) => (Modifiers::NONE, Key::B),
+            Self::Use(Tool::Tape) => (Modifiers::NONE, Key::T),
+            Self::Keys => (Modifiers::NONE, Key::F1),
+            _ => return None,
+        };
+        Some(KeyboardShortcut::new(modifiers, key))
+    }
+
+    /// Every command that has a key, for the sheet of keys.
+    pub(crate) fn with_keys() -> impl Iterator<Item = (Self, KeyboardShortcut)> {
+        Self::WITH_KEYS.into_iter().filter_map(|command| Some((command, command.key()?)))
+    }
+
+    /// What the keys of this frame ask for. Keys without Ctrl are letters to a field that is typed in.
+    pub(crate) fn pressed(ctx: &egui::Context) -> Vec<Self> {
+        let typing = ctx.text_edit_focused();
+        let mut asked: Vec<Self> = ctx.input_mut(|input| {
+            Self::with_keys()
+                .filter(|(_, key)| !typing || key.modifiers.command || key.logical_key == Key::F1)
+                .filter(|(_, key)| input.consume_shortcut(key))
+                .map(|(command, _)| command)
+                .collect()
+        });
+        if ctx.input_mut(|input| input.consume_key(Modifiers::COMMAND, Key::Y)) {
+            asked.push(Self::Redo);
+        }
+        asked
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_key_asks_for_two_things() {
+        let keys: Vec<_> = Command::with_keys().map(|(_, key)| key).collect();
+        assert_eq!(keys.len(), Command::WITH_KEYS.len());
+        for (i, key) in keys.iter().enumerate() {
+            assert!(!keys[..i].contains(key), "{key:?} is taken twice");
+        }
+    }
+}

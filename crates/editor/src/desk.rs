@@ -1,0 +1,126 @@
+use crate::canvas::{Draft, Gesture, Guide, Zones};
+use crate::commands::Tool;
+use crate::view::{Camera, View};
+use crate::{Document, Selection};
+use chalkcourse_geometry::{DVec2, Rect};
+use chalkcourse_job::PenetrationKind;
+use egui::Vec2;
+
+/// Which list is open.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum List {
+    #[default]
+    Findings,
+    Quantities,
+}
+
+/// The row of a list under the pointer: the drawing lights its place.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Pointed {
+    #[default]
+    Nothing,
+    /// The key of a finding.
+    Finding(String),
+    /// The number of a part.
+    Line(String),
+    /// One term of a part.
+    Term(String, usize),
+}
+
+/// A waiver that is being written.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Waiving {
+    pub(crate) key: String,
+    pub(crate) reason: String,
+}
+
+/// What a person sees and holds. Nothing of it is saved with the job.
+#[derive(Debug, Default)]
+pub(crate) struct Desk {
+    pub(crate) tool: Tool,
+    pub(crate) selection: Selection,
+    pub(crate) view: View,
+    pub(crate) camera: Camera,
+    /// The next frame fits the view to what there is.
+    pub(crate) fit: bool,
+    pub(crate) courses_in_plan: bool,
+    pub(crate) penetration_kind: Option<PenetrationKind>,
+    /// The face that is being drawn.
+    pub(crate) draft: Option<Draft>,
+    /// What is being dragged.
+    pub(crate) gesture: Option<Gesture>,
+    /// Why the pointer is where it is.
+    pub(crate) guides: Vec<Guide>,
+    /// The room that setbacks leave, kept for the next frame.
+    pub(crate) zones: Option<Zones>,
+    /// The measuring tape, in plan.
+    pub(crate) tape: Option<(DVec2, DVec2)>,
+    /// What is under the pointer on the drawing.
+    pub(crate) hover: Selection,
+    /// Where the pointer is on the drawing, in plan.
+    pub(crate) pointer: Option<DVec2>,
+    pub(crate) pointed: Pointed,
+    pub(crate) list: List,
+    /// The part whose terms are shown.
+    pub(crate) opened_line: Option<String>,
+    pub(crate) waiving: Option<Waiving>,
+    /// The last thing that the program had to say.
+    pub(crate) said: String,
+}
+
+impl Desk {
+    /// As for a job that was opened just now.
+    pub(crate) fn fresh(document: &Document) -> Self {
+        let empty = document.job().faces.is_empty();
+        Self { fit: !empty, ..Self::default() }
+    }
+
+    /// The kind that the penetration tool places.
+    pub(crate) fn kind(&self) -> PenetrationKind {
+        self.penetration_kind.unwrap_or(PenetrationKind::Vent)
+    }
+
+    /// Drops what is half done: a drag, a face that is being drawn, the tape.
+    pub(crate) fn let_go(&mut self) {
+        self.draft = None;
+        self.gesture = None;
+        self.guides.clear();
+        self.tape = None;
+    }
+
+    /// Takes a tool up.
+    pub(crate) fn take(&mut self, tool: Tool) {
+        self.let_go();
+        self.tool = tool;
+        if tool == Tool::DrawFace && self.view != View::Plan {
+            self.view = View::Plan;
+            self.fit = true;
+        }
+    }
+
+    /// After the job changed: what is gone can't be held or shown.
+    pub(crate) fn keep_in_step(&mut self, document: &Document) {
+        let job = document.job();
+        self.selection = self.selection.still_there(job);
+        if let View::FaceOn(face) = self.view
+            && job.face(face).is_none()
+        {
+            self.view = View::Plan;
+            self.fit = true;
+        }
+    }
+
+    /// The camera that shows all.
+    pub(crate) fn fitted(&self, document: &Document, size: Vec2) -> Camera {
+        let layout = &document.plan().layout;
+        let bounds = match self.view {
+            View::FaceOn(face) => layout.face(face).map(|(_, face)| face.bounds),
+            View::Plan => {
+                let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
+                let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
+                faces.chain(penetrations).reduce(|a: Rect, b| a.union(&b))
+            }
+        };
+        bounds.map_or_else(Camera::default, |bounds| Camera::fitted(bounds, size))
+    }
+}

@@ -1,0 +1,212 @@
+//! Questions and notices in the window. Each says what happened or will happen, and what can be done.
+
+use crate::commands::Command;
+use crate::files::{Files, TypedPath};
+use crate::recovery::Left;
+use crate::{text, theme};
+use egui::{Context, Id, Key, Modal, RichText, TextEdit, Ui};
+use std::path::PathBuf;
+
+/// What is done after the question about unsaved changes.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Then {
+    New,
+    AskOpen,
+    Open(PathBuf),
+    OpenSample,
+    Recover(Left),
+    Quit,
+}
+
+/// What is open over the window.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Dialog {
+    /// The job differs from the one on disk.
+    Unsaved(Then),
+    /// Copies that an earlier program left behind.
+    Recovered(Vec<Left>),
+    /// Something went wrong: in what, and the words.
+    Wrong { title: String, words: String },
+    /// The cautions in full.
+    Cautions,
+    /// All keys.
+    Keys,
+}
+
+/// What the person answered.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Reply {
+    Save(Then),
+    Discard(Then),
+    OpenCopy(Left),
+    DeleteCopy(Left),
+    Close,
+}
+
+const WIDTH: f32 = 460.0;
+
+/// Shows a dialog. The reply, once there is one.
+pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
+    let shown = Modal::new(Id::unique("dialog")).show(ctx, |ui| {
+        ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
+        match dialog {
+            Dialog::Unsaved(then) => unsaved(ui, then, name),
+            Dialog::Recovered(left) => recovered(ui, left),
+            Dialog::Wrong { title, words } => {
+                title_of(ui, title);
+                ui.label(words);
+                buttons(ui, &[(text::OK, Reply::Close)])
+            }
+            Dialog::Cautions => {
+                title_of(ui, text::CAUTIONS);
+                for words in text::CAUTIONS_LONG {
+                    ui.label(words);
+                    ui.add_space(theme::GAP);
+                }
+                buttons(ui, &[(text::CLOSE, Reply::Close)])
+            }
+            Dialog::Keys => keys(ui),
+        }
+    });
+    if shown.inner.is_some() {
+        return shown.inner;
+    }
+    let esc = ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
+    esc.then_some(Reply::Close)
+}
+
+fn title_of(ui: &mut Ui, words: &str) {
+    ui.label(RichText::new(words).heading().strong());
+    ui.add_space(theme::GAP * 2.0);
+}
+
+/// Buttons from the right, the one that is meant most often first.
+fn buttons(ui: &mut Ui, choices: &[(&str, Reply)]) -> Option<Reply> {
+    let mut reply = None;
+    ui.add_space(theme::GAP * 3.0);
+    ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+        for (index, (words, choice)) in choices.iter().enumerate() {
+            let mut button = egui::Button::new(*words);
+            if index == 0 {
+                button = button.fill(theme::of(ui).accent_ground);
+            }
+            if ui.add(button).clicked() {
+                reply = Some(choice.clone());
+            }
+        }
+    });
+    reply
+}
+
+fn unsaved(ui: &mut Ui, then: &Then, name: &str) -> Option<Reply> {
+    title_of(ui, &text::unsaved_title(name));
+    ui.label(text::UNSAVED);
+    buttons(
+        ui,
+        &[
+            (text::SAVE_NOW, Reply::Save(then.clone())),
+            (text::DISCARD, Reply::Discard(then.clone())),
+            (text::CANCEL, Reply::Close),
+        ],
+    )
+}
+
+fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
+    title_of(ui, text::RECOVERED_TITLE);
+    ui.label(text::RECOVERED);
+    let mut reply = None;
+    for copy in left {
+        ui.add_space(theme::GAP * 2.0);
+        ui.separator();
+        ui.label(text::copy_words(copy));
+        ui.push_id(&copy.copy, |ui| {
+            ui.horizontal(|ui| {
+                if ui.button(text::OPEN_COPY).clicked() {
+                    reply = Some(Reply::OpenCopy(copy.clone()));
+                }
+                if ui.button(text::DELETE_COPY).clicked() {
+                    reply = Some(Reply::DeleteCopy(copy.clone()));
+                }
+            });
+        });
+    }
+    reply.or_else(|| buttons(ui, &[(text::LATER, Reply::Close)]))
+}
+
+fn keys(ui: &mut Ui) -> Option<Reply> {
+    title_of(ui, text::KEYS);
+    let height = (ui.ctx().content_rect().height() - 220.0).max(120.0);
+    egui::ScrollArea::vertical().max_height(height).show(ui, |ui| {
+        egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
+            for (command, key) in Command::with_keys() {
+                ui.label(command.name());
+                ui.strong(ui.ctx().format_shortcut(&key));
+                ui.end_row();
+            }
+            for (what, key) in text::OTHER_KEYS {
+                ui.label(what);
+                ui.strong(key);
+                ui.end_row();
+            }
+        });
+    });
+    buttons(ui, &[(text::CLOSE, Reply::Close)])
+}
+
+/// The dialog that asks for a path in the window. The path, once it was given and may be used.
+pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::files::Ask, PathBuf)> {
+    let typed = files.typed.as_mut()?;
+    let mut go = false;
+    let mut cancel = false;
+    Modal::new(Id::unique("typed path")).show(ctx, |ui| {
+        ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
+        title_of(ui, text::ask_title(typed.ask));
+        let label = ui.label(text::PATH);
+        let field = ui
+            .add(TextEdit::singleline(&mut typed.path).desired_width(f32::INFINITY).id(Id::unique("path")))
+            .labelled_by(label.id);
+        if field.changed() {
+            typed.wrong.clear();
+            typed.replace = false;
+        }
+        if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
+            go = true;
+        } else if ui.memory(|memory| memory.focused().is_none()) && !ui.input(|i| i.key_pressed(Key::Escape)) {
+            field.request_focus();
+        }
+        if !typed.wrong.is_empty() {
+            ui.label(RichText::new(&typed.wrong).color(theme::of(ui).stop));
+        }
+        ui.add_space(theme::GAP * 3.0);
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            let words = if typed.replace { text::REPLACE } else { text::ask_button(typed.ask) };
+            go |= ui.add(egui::Button::new(words).fill(theme::of(ui).accent_ground)).clicked();
+            cancel |= ui.button(text::CANCEL).clicked();
+        });
+    });
+    cancel |= ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
+    if cancel {
+        files.typed = None;
+        return None;
+    }
+    if go && may_use(typed) {
+        let typed = files.typed.take()?;
+        return Some((typed.ask, PathBuf::from(typed.path.trim())));
+    }
+    None
+}
+
+fn may_use(typed: &mut TypedPath) -> bool {
+    let path = PathBuf::from(typed.path.trim());
+    typed.wrong = if typed.path.trim().is_empty() {
+        text::NO_PATH.to_owned()
+    } else if path.is_dir() {
+        text::IS_FOLDER.to_owned()
+    } else if typed.ask.writes() && path.exists() && !typed.replace {
+        typed.replace = true;
+        text::IS_THERE.to_owned()
+    } else {
+        String::new()
+    };
+    typed.wrong.is_empty()
+}

@@ -1,0 +1,117 @@
+use chalkcourse_job::{Edit, EditError, History, Job};
+use chalkcourse_plan::{Evaluator, Plan};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+/// The job that is open: its history, the plan that follows from it, and the file that it came from.
+///
+/// A job changes through the edits given here and in no other way; after each the plan is made again.
+pub struct Document {
+    history: History,
+    evaluator: Evaluator,
+    plan: Arc<Plan>,
+    /// The job that `plan` was made from.
+    planned: Arc<Job>,
+    /// The plan from before the gesture that is going on.
+    before: Option<Arc<Plan>>,
+    path: Option<PathBuf>,
+}
+
+impl Document {
+    /// Opens a job that is as it is on disk at `path`, or that needs no saving yet.
+    pub(crate) fn new(job: Job, path: Option<PathBuf>) -> Self {
+        let history = History::new(job);
+        let mut evaluator = Evaluator::default();
+        let plan = Arc::new(evaluator.evaluate(history.job()));
+        Self { planned: Arc::clone(history.job()), history, evaluator, plan, before: None, path }
+    }
+
+    /// The job as it is now, in the middle of a gesture too.
+    pub fn job(&self) -> &Arc<Job> {
+        self.history.job()
+    }
+
+    /// What follows from the job as it is now.
+    pub fn plan(&self) -> &Arc<Plan> {
+        &self.plan
+    }
+
+    /// Undo, redo and what is saved.
+    pub fn history(&self) -> &History {
+        &self.history
+    }
+
+    /// The file that the job was opened from or saved to last.
+    pub fn path(&self) -> Option<&Path> {
+        self.path.as_deref()
+    }
+
+    /// The job without the gesture that is going on: what a gesture starts from.
+    pub(crate) fn settled(&self) -> &Arc<Job> {
+        self.history.settled()
+    }
+
+    /// The plan from before the gesture that is going on; none while nothing moves.
+    pub(crate) fn plan_before(&self) -> Option<&Plan> {
+        self.before.as_deref()
+    }
+
+    pub(crate) fn edit(&mut self, label: &str, edit: &Edit) -> Result<bool, EditError> {
+        let changed = self.history.edit(label, edit);
+        self.refresh();
+        changed
+    }
+
+    pub(crate) fn preview(&mut self, label: &str, edit: &Edit) -> Result<(), EditError> {
+        if self.before.is_none() {
+            self.before = Some(Arc::clone(&self.plan));
+        }
+        let shown = self.history.preview(label, edit);
+        self.refresh();
+        shown
+    }
+
+    pub(crate) fn commit(&mut self) -> bool {
+        let changed = self.history.commit();
+        self.refresh();
+        changed
+    }
+
+    pub(crate) fn abort(&mut self) {
+        self.history.abort();
+        self.refresh();
+    }
+
+    pub(crate) fn undo(&mut self) -> Option<String> {
+        let label = self.history.undo();
+        self.refresh();
+        label
+    }
+
+    pub(crate) fn redo(&mut self) -> Option<String> {
+        let label = self.history.redo();
+        self.refresh();
+        label
+    }
+
+    /// Remembers that the job as it is now is on disk at `path`.
+    pub(crate) fn mark_saved(&mut self, path: PathBuf) {
+        self.path = Some(path);
+        self.history.mark_saved();
+    }
+
+    /// Says that no file holds this job yet, as after a recovery.
+    pub(crate) fn mark_unsaved(&mut self) {
+        self.history.mark_unsaved();
+    }
+
+    fn refresh(&mut self) {
+        if !self.history.in_gesture() {
+            self.before = None;
+        }
+        if !Arc::ptr_eq(&self.planned, self.history.job()) {
+            self.planned = Arc::clone(self.history.job());
+            self.plan = Arc::new(self.evaluator.evaluate(&self.planned));
+        }
+    }
+}

@@ -1,0 +1,551 @@
+use crate::action::{Action, Actions};
+use crate::canvas::{self, Gesture};
+use crate::commands::{Command, OrderFormat, Tool};
+use crate::desk::Desk;
+use crate::dialogs::{self, Dialog, Reply, Then};
+use crate::files::{Answer, Ask, Files};
+use crate::settings::Settings;
+use crate::view::{Space, View};
+use crate::{Document, Recovery, Selection, panels, sample, text, theme};
+use chalkcourse_job::{Edit, load, load_kit, load_prices, load_rule_book, save, write_atomically};
+use chalkcourse_takeoff::Header;
+use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::time::Instant;
+
+/// How the editor starts.
+#[derive(Clone, Debug, Default)]
+pub struct Options {
+    /// The job to open; the sample where none is named.
+    pub open: Option<PathBuf>,
+    /// Ask for paths inside the window, not by the desktop's dialogs.
+    pub typed_paths: bool,
+    /// Where recovery copies are kept; none keeps none.
+    pub recovery: Option<PathBuf>,
+}
+
+/// The whole window.
+pub struct Editor {
+    document: Document,
+    desk: Desk,
+    settings: Settings,
+    files: Files,
+    dialog: Option<Dialog>,
+    recovery: Option<Recovery>,
+    recovery_folder: Option<PathBuf>,
+    after_save: Option<Then>,
+    quitting: bool,
+    title: String,
+    space: Option<Space>,
+}
+
+impl Editor {
+    /// A window on the job that the options name.
+    pub fn new(ctx: &Context, options: Options, storage: Option<&dyn eframe::Storage>) -> Self {
+        theme::install(ctx);
+        let settings: Settings =
+            storage.and_then(|storage| eframe::get_value(storage, Settings::KEY)).unwrap_or_default();
+        if let Some(dark) = settings.dark {
+            ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
+        }
+        let document = Document::new(sample::alder_court().unwrap_or_else(|_| sample::empty()), None);
+        let mut editor = Self {
+            desk: Desk::fresh(&document),
+            document,
+            settings,
+            files: Files::new(options.typed_paths),
+            dialog: None,
+            recovery: None,
+            recovery_folder: options.recovery,
+            after_save: None,
+            quitting: false,
+            title: String::new(),
+            space: None,
+        };
+        if let Some(folder) = &editor.recovery_folder {
+            let left = Recovery::left_behind(folder);
+            match Recovery::start(folder) {
+                Ok(recovery) => editor.recovery = Some(recovery),
+                Err(error) => editor.desk.said = text::no_recovery(&error),
+            }
+            if !left.is_empty() {
+                editor.dialog = Some(Dialog::Recovered(left));
+            }
+        }
+        if let Some(path) = options.open {
+            editor.open(&path);
+        }
+        editor
+    }
+
+    /// The job that is open.
+    pub fn document(&self) -> &Document {
+        &self.document
+    }
+
+    /// What the person holds.
+    pub fn selection(&self) -> Selection {
+        self.desk.selection
+    }
+
+    /// Where a plan point is in the window, as drawn last.
+    pub fn on_screen(&self, plan: chalkcourse_geometry::DVec2) -> Option<egui::Pos2> {
+        self.space.as_ref().map(|space| space.screen_from_plan(plan))
+    }
+
+    /// The last thing that the status bar said.
+    pub fn said(&self) -> &str {
+        &self.desk.said
+    }
+
+    /// Draws the window and carries out what is asked for in it.
+    pub fn show(&mut self, ui: &mut Ui) {
+        let ctx = ui.ctx().clone();
+        self.answer_files(&ctx);
+        self.mind_closing(&ctx);
+        let mut actions = Actions::new();
+        if self.dialog.is_none() && self.files.typed.is_none() {
+            actions.extend(Command::pressed(&ctx).into_iter().map(Action::Run));
+        }
+        self.around(ui, &mut actions);
+        self.carry_out(&ctx, actions);
+        egui::CentralPanel::no_frame().show(ui, |ui| self.drawing(ui));
+        self.over(&ctx);
+        self.keep_copy(&ctx);
+        self.name_window(&ctx);
+    }
+
+    fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
+        let p = theme::of(ui);
+        let frame = |x: i8, y: i8| Frame::new().fill(p.panel).inner_margin(Margin::symmetric(x, y));
+        Panel::top("top bar").exact_size(46.0).frame(frame(10, 4)).show(ui, |ui| {
+            panels::top_bar(ui, &self.document, &mut self.desk, &self.settings, actions);
+        });
+        Panel::bottom("status").exact_size(34.0).frame(frame(12, 2)).show(ui, |ui| {
+            panels::status(ui, &self.document, &self.desk, actions);
+        });
+        Panel::right("side").default_size(344.0).size_range(300.0..=520.0).frame(frame(0, 0)).show(ui, |ui| {
+            panels::side(ui, &self.document, &mut self.desk, &mut self.settings, actions);
+        });
+        Panel::left("tools").exact_size(88.0).resizable(false).frame(frame(6, 4)).show(ui, |ui| {
+            panels::tools(ui, &self.desk, actions);
+        });
+        Panel::top("draw bar").exact_size(40.0).frame(frame(12, 2)).show(ui, |ui| {
+            canvas::draw_bar(ui, &self.document, &mut self.desk, actions);
+        });
+    }
+
+    fn drawing(&mut self, ui: &mut Ui) {
+        let ctx = ui.ctx().clone();
+        let stage = canvas::stage(ui, &self.document, &mut self.desk);
+        self.space = Some(stage.space);
+        let mut actions = Actions::new();
+        canvas::interact(ui, &stage, &self.document, &mut self.desk, &mut actions);
+        // What moved is painted in the same frame.
+        self.carry_out(&ctx, actions);
+        canvas::paint(ui, &stage, &self.document, &mut self.desk);
+        let mut actions = Actions::new();
+        canvas::outline(ui, &stage, &self.document, &self.desk, &mut actions);
+        let started = self.desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
+        if self.document.job().faces.is_empty() && self.desk.tool == Tool::Select && !started {
+            panels::first_steps(ui, stage.space.area, &mut actions);
+        }
+        self.carry_out(&ctx, actions);
+    }
+
+    /// Dialogs over the window.
+    fn over(&mut self, ctx: &Context) {
+        if let Some(dialog) = &self.dialog
+            && let Some(reply) = dialogs::show(ctx, dialog, &self.document.job().name)
+        {
+            self.reply(ctx, reply);
+            ctx.request_repaint();
+        }
+        if let Some((ask, path)) = dialogs::typed_path(ctx, &mut self.files) {
+            self.use_path(ctx, ask, path);
+            ctx.request_repaint();
+        } else if self.files.typed.is_none() && !self.files.is_open() {
+            self.after_save = self.after_save.take().filter(|_| self.dialog.is_some());
+        }
+    }
+
+    fn carry_out(&mut self, ctx: &Context, actions: Actions) {
+        if actions.is_empty() {
+            return;
+        }
+        for action in actions {
+            match action {
+                Action::Edit(label, edit) => self.edit(&label, &edit),
+                Action::EditAndSelect(label, edit, selection) => {
+                    self.edit(&label, &edit);
+                    self.desk.selection = selection;
+                }
+                Action::Preview(label, edit) => {
+                    // A drag into nonsense shows the last that made sense.
+                    if let Err(error) = self.document.preview(&label, &edit) {
+                        self.desk.said = error.to_string();
+                    }
+                }
+                Action::Commit => {
+                    self.document.commit();
+                }
+                Action::Abort => self.document.abort(),
+                Action::Select(selection) => self.desk.selection = selection,
+                Action::Run(command) => self.run(ctx, command),
+                Action::Open(path) => self.ask_or(ctx, Then::Open(path)),
+                Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
+                Action::Say(words) => self.desk.said = words,
+            }
+        }
+        self.desk.keep_in_step(&self.document);
+        ctx.request_repaint();
+    }
+
+    fn edit(&mut self, label: &str, edit: &Edit) {
+        match self.document.edit(label, edit) {
+            Ok(_) => self.desk.said.clear(),
+            Err(error) => self.wrong(text::CANT_BE, error.to_string()),
+        }
+    }
+
+    fn wrong(&mut self, title: &str, words: String) {
+        self.dialog = Some(Dialog::Wrong { title: title.to_owned(), words });
+    }
+
+    fn run(&mut self, ctx: &Context, command: Command) {
+        match command {
+            Command::New => self.ask_or(ctx, Then::New),
+            Command::Open => self.ask_or(ctx, Then::AskOpen),
+            Command::Quit => self.ask_or(ctx, Then::Quit),
+            Command::Save => self.save(ctx, None),
+            Command::SaveAs => {
+                let start = self.suggested("chalk.json");
+                self.files.ask(ctx, Ask::SaveAs, start);
+            }
+            Command::Export(format) => {
+                let start = self.suggested(&format!("order.{}", format.extension()));
+                self.files.ask(ctx, Ask::Export(format), start);
+            }
+            Command::LoadKit => self.ask_data(ctx, Ask::Kit),
+            Command::LoadRuleBook => self.ask_data(ctx, Ask::RuleBook),
+            Command::LoadPrices => self.ask_data(ctx, Ask::Prices),
+            Command::Undo => {
+                self.drop_gesture();
+                self.desk.said = text::undone(self.document.undo().as_deref());
+            }
+            Command::Redo => {
+                self.drop_gesture();
+                self.desk.said = text::redone(self.document.redo().as_deref());
+            }
+            Command::Delete => {
+                let delete = canvas::delete(&self.document, self.desk.selection);
+                self.carry_out(ctx, delete.into_iter().collect());
+            }
+            Command::Fit => self.desk.fit = true,
+            Command::PlanView => self.look(View::Plan),
+            Command::FaceOnView => self.look_face_on(),
+            Command::CoursesInPlan => self.desk.courses_in_plan = !self.desk.courses_in_plan,
+            Command::Use(tool) => self.desk.take(tool),
+            Command::Theme => {
+                let dark = ctx.theme() == egui::Theme::Light;
+                self.settings.dark = Some(dark);
+                ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
+            }
+            Command::Show(units) => self.edit(text::CHANGE_UNITS, &Edit::SetUnits(units)),
+            Command::Cautions => self.dialog = Some(Dialog::Cautions),
+            Command::Keys => self.dialog = Some(Dialog::Keys),
+        }
+    }
+
+    fn drop_gesture(&mut self) {
+        if self.desk.gesture.is_some() {
+            self.desk.gesture = Some(Gesture::Dropped);
+            self.desk.guides.clear();
+        }
+    }
+
+    fn look(&mut self, view: View) {
+        if self.desk.view != view {
+            self.desk.let_go();
+            self.desk.view = view;
+            self.desk.fit = true;
+        }
+    }
+
+    /// The face that is held, or the one with a block on it, or the first one.
+    fn look_face_on(&mut self) {
+        let job = self.document.job();
+        let face = self
+            .desk
+            .selection
+            .face(job)
+            .or_else(|| job.blocks.first().map(|block| block.face))
+            .or_else(|| job.faces.first().map(|face| face.id));
+        match face {
+            Some(face) => {
+                if self.desk.tool == Tool::DrawFace {
+                    self.desk.take(Tool::Select);
+                }
+                self.look(View::FaceOn(face));
+            }
+            None => self.desk.said = text::NO_FACE_YET.to_owned(),
+        }
+    }
+
+    /// Does something that lets the job go, after the question about unsaved changes.
+    fn ask_or(&mut self, ctx: &Context, then: Then) {
+        if self.document.history().is_unsaved() {
+            self.dialog = Some(Dialog::Unsaved(then));
+        } else {
+            self.go_on(ctx, then);
+        }
+    }
+
+    fn go_on(&mut self, ctx: &Context, then: Then) {
+        match then {
+            Then::New => self.put(Document::new(sample::empty(), None)),
+            Then::AskOpen => {
+                let start = self.suggested("");
+                self.files.ask(ctx, Ask::Open, start);
+            }
+            Then::Open(path) => self.open(&path),
+            Then::OpenSample => match sample::alder_court() {
+                Ok(job) => self.put(Document::new(job, None)),
+                Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
+            },
+            Then::Recover(left) => match Recovery::read(&left) {
+                Ok(job) => {
+                    let mut document = Document::new(job, left.from.clone());
+                    document.mark_unsaved();
+                    self.put(document);
+                    // The old copy goes once the new one is on disk.
+                    if let Some(recovery) = &mut self.recovery {
+                        recovery.tick(self.document.settled(), left.from.as_deref(), Instant::now());
+                        recovery.finish_writing();
+                    }
+                    Recovery::forget(&left);
+                    self.desk.said = text::RECOVERED_SAID.to_owned();
+                }
+                Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
+            },
+            Then::Quit => {
+                self.quitting = true;
+                ctx.send_viewport_cmd(ViewportCommand::Close);
+            }
+        }
+    }
+
+    fn reply(&mut self, ctx: &Context, reply: Reply) {
+        let dialog = self.dialog.take();
+        match reply {
+            Reply::Close => {}
+            Reply::Discard(then) => self.go_on(ctx, then),
+            Reply::Save(then) => self.save(ctx, Some(then)),
+            Reply::OpenCopy(left) => self.ask_or(ctx, Then::Recover(left)),
+            Reply::DeleteCopy(gone) => {
+                Recovery::forget(&gone);
+                if let Some(Dialog::Recovered(left)) = dialog {
+                    let left: Vec<_> = left.into_iter().filter(|l| *l != gone).collect();
+                    self.dialog = (!left.is_empty()).then_some(Dialog::Recovered(left));
+                }
+            }
+        }
+    }
+
+    /// Puts another job on the desk.
+    fn put(&mut self, document: Document) {
+        let courses = self.desk.courses_in_plan;
+        self.document = document;
+        self.desk = Desk { courses_in_plan: courses, ..Desk::fresh(&self.document) };
+        if let Some(recovery) = &mut self.recovery {
+            recovery.mark_safe(self.document.settled());
+        }
+    }
+
+    fn open(&mut self, path: &Path) {
+        match load(path) {
+            Ok(job) => {
+                self.put(Document::new(job, Some(path.to_owned())));
+                self.settings.used(path);
+            }
+            Err(error) => {
+                self.settings.recent.retain(|recent| recent != path);
+                self.wrong(text::CANT_OPEN, text::job_untouched(&error));
+            }
+        }
+    }
+
+    fn save(&mut self, ctx: &Context, then: Option<Then>) {
+        match self.document.path().map(Path::to_owned) {
+            Some(path) => {
+                if self.save_to(&path)
+                    && let Some(then) = then
+                {
+                    self.go_on(ctx, then);
+                }
+            }
+            None => {
+                let start = self.suggested("chalk.json");
+                self.files.ask(ctx, Ask::SaveAs, start);
+                self.after_save = then;
+            }
+        }
+    }
+
+    fn save_to(&mut self, path: &Path) -> bool {
+        match save(self.document.settled(), path) {
+            Ok(()) => {
+                self.document.mark_saved(path.to_owned());
+                self.settings.used(path);
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.mark_safe(self.document.settled());
+                }
+                self.desk.said = text::saved_to(path);
+                true
+            }
+            Err(error) => {
+                self.wrong(text::CANT_SAVE, error.to_string());
+                false
+            }
+        }
+    }
+
+    fn ask_data(&mut self, ctx: &Context, ask: Ask) {
+        let start = self.suggested("");
+        self.files.ask(ctx, ask, start);
+    }
+
+    fn answer_files(&mut self, ctx: &Context) {
+        match self.files.poll() {
+            Some(Answer::Path(ask, path)) => self.use_path(ctx, ask, path),
+            Some(Answer::Cancelled) => self.after_save = None,
+            None => {}
+        }
+    }
+
+    fn use_path(&mut self, ctx: &Context, ask: Ask, path: PathBuf) {
+        match ask {
+            Ask::Open => self.open(&path),
+            Ask::SaveAs => {
+                let then = self.after_save.take();
+                if self.save_to(&path)
+                    && let Some(then) = then
+                {
+                    self.go_on(ctx, then);
+                }
+            }
+            Ask::Export(format) => self.export(format, &path),
+            Ask::Kit => self.take_data(text::LOAD_KIT, load_kit(&path).map(|kit| Edit::SetKit(Arc::new(kit)))),
+            Ask::RuleBook => {
+                let book = load_rule_book(&path).map(|book| Edit::SetRuleBook(Arc::new(book)));
+                self.take_data(text::LOAD_RULE_BOOK, book);
+            }
+            Ask::Prices => {
+                let prices = load_prices(&path).map(|prices| Edit::SetPrices(Arc::new(prices)));
+                self.take_data(text::LOAD_PRICES, prices);
+            }
+        }
+    }
+
+    fn take_data(&mut self, label: &str, data: Result<Edit, chalkcourse_job::FileError>) {
+        match data {
+            Ok(edit) => {
+                self.edit(label, &edit);
+                self.desk.said = text::taken(label);
+            }
+            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+        }
+    }
+
+    fn export(&mut self, format: OrderFormat, path: &Path) {
+        let written = order(&self.document, format)
+            .and_then(|text| write_atomically(path, text.as_bytes()).map_err(|error| error.to_string()));
+        match written {
+            Ok(()) => self.desk.said = text::exported_to(path),
+            Err(words) => self.wrong(text::CANT_EXPORT, words),
+        }
+    }
+
+    /// A path to start a dialog from: beside the job, by its name.
+    fn suggested(&self, extension: &str) -> PathBuf {
+        let folder = self
+            .document
+            .path()
+            .and_then(Path::parent)
+            .map(Path::to_owned)
+            .or_else(|| self.settings.recent.first().and_then(|p| p.parent()).map(Path::to_owned))
+            .or_else(|| std::env::current_dir().ok())
+            .unwrap_or_default();
+        if extension.is_empty() {
+            return folder.join("");
+        }
+        match self.document.path().filter(|_| extension == "chalk.json") {
+            Some(path) => path.to_owned(),
+            None => folder.join(format!("{}.{extension}", text::file_stem(&self.document.job().name))),
+        }
+    }
+
+    /// Asks about unsaved changes before the window closes.
+    fn mind_closing(&mut self, ctx: &Context) {
+        if ctx.input(|input| input.viewport().close_requested())
+            && !self.quitting
+            && self.document.history().is_unsaved()
+        {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.dialog = Some(Dialog::Unsaved(Then::Quit));
+        }
+    }
+
+    fn keep_copy(&mut self, ctx: &Context) {
+        let Some(recovery) = &mut self.recovery else { return };
+        if self.document.history().is_unsaved()
+            && let Some(wait) =
+                recovery.tick(self.document.settled(), self.document.path(), Instant::now())
+        {
+            ctx.request_repaint_after(wait);
+        }
+    }
+
+    fn name_window(&mut self, ctx: &Context) {
+        let title = text::window_title(&self.document);
+        if title != self.title {
+            ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
+            self.title = title;
+        }
+    }
+}
+
+/// The order as a text in a format.
+fn order(document: &Document, format: OrderFormat) -> Result<String, String> {
+    let (job, plan) = (document.job(), document.plan());
+    let mut header = Header::of(job);
+    let told = |waived: bool| plan.findings.iter().filter(move |f| f.waived.is_some() == waived);
+    header.findings = told(false).map(text::finding_words).collect();
+    header.waivers = told(true).map(text::finding_words).collect();
+    match format {
+        OrderFormat::Text => Ok(chalkcourse_takeoff::to_text(&plan.takeoff, &header, job.units)),
+        OrderFormat::Csv => {
+            chalkcourse_takeoff::to_csv(&plan.takeoff, &header, job.units).map_err(|e| e.to_string())
+        }
+        OrderFormat::Json => {
+            chalkcourse_takeoff::to_json(&plan.takeoff, &header, job.units).map_err(|e| e.to_string())
+        }
+    }
+}
+
+impl eframe::App for Editor {
+    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        self.show(ui);
+    }
+
+    fn save(&mut self, storage: &mut dyn eframe::Storage) {
+        eframe::set_value(storage, Settings::KEY, &self.settings);
+    }
+
+    fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
+        if let Some(recovery) = self.recovery.take() {
+            recovery.end();
+        }
+    }
+}

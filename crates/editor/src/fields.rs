@@ -1,0 +1,182 @@
+//! Fields for typed values: every form of a length or pitch is taken, and what can't be read is told under the field.
+
+use crate::theme;
+use chalkcourse_geometry::{Azimuth, Length, Pitch, Units};
+use egui::{Id, Key, RichText, TextEdit, Ui};
+
+/// Width of the words left of a field.
+const LABEL: f32 = 112.0;
+
+/// A row of a form: words, then the field. The field gets the words as its accessible name.
+pub(crate) fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
+    ui.horizontal(|ui| {
+        let height = ui.spacing().interact_size.y;
+        let words = ui
+            .allocate_ui_with_layout(
+                egui::vec2(LABEL, height),
+                egui::Layout::left_to_right(egui::Align::Center),
+                |ui| {
+                    ui.set_min_width(LABEL);
+                    ui.label(RichText::new(label).color(theme::of(ui).quiet))
+                },
+            )
+            .inner;
+        add(ui, words.id)
+    })
+    .inner
+}
+
+/// A field for a value that is typed as a text. Gives the new value when the person ends typing with Enter or by
+/// going elsewhere; Esc takes the typing back.
+pub(crate) fn parsed<T, E: std::fmt::Display>(
+    ui: &mut Ui,
+    label: &str,
+    shown: &str,
+    help: &str,
+    parse: impl Fn(&str) -> Result<T, E>,
+) -> Option<T> {
+    let id = ui.make_persistent_id(("field", label));
+    let draft: Option<String> = ui.data(|data| data.get_temp(id));
+    let mut text = draft.clone().unwrap_or_else(|| shown.to_owned());
+    let response = row(ui, label, |ui, words| {
+        let width = (ui.available_width() - 2.0).max(40.0);
+        ui.add(TextEdit::singleline(&mut text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)))
+            .labelled_by(words)
+    });
+    let response = if help.is_empty() { response } else { response.on_hover_text(help) };
+    if response.changed() {
+        ui.data_mut(|data| data.insert_temp(id, text.clone()));
+    }
+    let touched = draft.is_some() || response.changed();
+    if !touched {
+        return None;
+    }
+    if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape)) {
+        ui.data_mut(|data| data.remove_temp::<String>(id));
+        return None;
+    }
+    let forget = |ui: &Ui| ui.data_mut(|data| data.remove_temp::<String>(id));
+    match parse(&text) {
+        Ok(value) if response.lost_focus() => {
+            forget(ui);
+            (text.trim() != shown.trim()).then_some(value)
+        }
+        Ok(_) => None,
+        Err(error) => {
+            // An empty field that is still typed into is no error yet.
+            if !(response.has_focus() && text.trim().is_empty()) {
+                wrong(ui, &error.to_string());
+            }
+            if !response.has_focus() && text.trim() == shown.trim() {
+                forget(ui);
+            }
+            None
+        }
+    }
+}
+
+/// Words on what is wrong, in place.
+pub(crate) fn wrong(ui: &mut Ui, words: &str) {
+    ui.label(RichText::new(words).small().color(theme::of(ui).stop));
+}
+
+/// A field for a length; `small` shows inches alone.
+pub(crate) fn length(
+    ui: &mut Ui,
+    label: &str,
+    value: Length,
+    units: Units,
+    small: bool,
+    help: &str,
+) -> Option<Length> {
+    let shown = if small { value.show_small(units) } else { value.show(units) };
+    parsed(ui, label, &shown, help, |text| Length::parse(text, units))
+}
+
+/// A field for a pitch.
+pub(crate) fn pitch(ui: &mut Ui, label: &str, value: Pitch, help: &str) -> Option<Pitch> {
+    parsed(ui, label, &value.to_string(), help, Pitch::parse)
+}
+
+/// A field for a direction: degrees clockwise from north, or one of the eight winds.
+pub(crate) fn azimuth(ui: &mut Ui, label: &str, value: Azimuth, help: &str) -> Option<Azimuth> {
+    parsed(ui, label, &value.to_string(), help, parse_azimuth)
+}
+
+fn parse_azimuth(text: &str) -> Result<Azimuth, String> {
+    let clean = text.trim().trim_end_matches(|c: char| c.is_alphabetic()).trim().trim_end_matches('°').trim();
+    if clean.is_empty() {
+        let winds = [0.0, 45.0, 90.0, 135.0, 180.0, 225.0, 270.0, 315.0].map(Azimuth::from_degrees);
+        return winds
+            .into_iter()
+            .find(|azimuth| azimuth.wind().eq_ignore_ascii_case(text.trim()))
+            .ok_or_else(|| crate::text::bad_direction(text));
+    }
+    match clean.parse::<f64>() {
+        Ok(degrees) if degrees.is_finite() => Ok(Azimuth::from_degrees(degrees)),
+        _ => Err(crate::text::bad_direction(text)),
+    }
+}
+
+/// A field for a count from 1.
+pub(crate) fn count(ui: &mut Ui, label: &str, value: u32, help: &str) -> Option<u32> {
+    parsed(ui, label, &value.to_string(), help, |text| match text.trim().parse::<u32>() {
+        Ok(number) if (1..=1_000).contains(&number) => Ok(number),
+        _ => Err(crate::text::BAD_COUNT),
+    })
+}
+
+/// A field for a name that may not be empty.
+pub(crate) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
+    parsed(ui, label, value, "", |text| match text.trim() {
+        "" => Err(crate::text::NO_NAME),
+        name => Ok(name.to_owned()),
+    })
+}
+
+/// A field for any words.
+pub(crate) fn words(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
+    parsed(ui, label, value, "", |text| Ok::<_, String>(text.trim().to_owned()))
+}
+
+/// A choice of a few words. The new choice, when there is one.
+pub(crate) fn choice<T: Copy + PartialEq>(
+    ui: &mut Ui,
+    label: &str,
+    value: T,
+    choices: &[(T, &str)],
+) -> Option<T> {
+    let now = choices.iter().find(|(choice, _)| *choice == value).map_or("", |(_, name)| *name);
+    let mut chosen = None;
+    row(ui, label, |ui, words| {
+        let width = (ui.available_width() - 2.0).max(60.0);
+        egui::ComboBox::from_id_salt(label)
+            .selected_text(now)
+            .width(width)
+            .show_ui(ui, |ui| {
+                for (choice, name) in choices {
+                    if ui.selectable_label(*choice == value, *name).clicked() && *choice != value {
+                        chosen = Some(*choice);
+                    }
+                }
+            })
+            .response
+            .labelled_by(words);
+    });
+    chosen
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn directions_are_read_in_every_form() {
+        for (text, degrees) in [("180", 180.0), ("180° S", 180.0), ("sw", 225.0), ("-90", 270.0), (" 12.5 ° ", 12.5)] {
+            assert_eq!(parse_azimuth(text).unwrap().degrees(), degrees, "{text}");
+        }
+        for text in ["", "up", "nan", "1e999"] {
+            assert!(parse_azimuth(text).is_err(), "{text}");
+        }
+    }
+}

@@ -1,0 +1,34 @@
+//! The window of Chalkcourse: draw faces, drag blocks, see findings and quantities while the mouse moves.
+//!
+//! - [`Editor`]: the whole window; `main` gives it to eframe, tests drive it without a display
+//! - `document`: the job with its history and the plan that follows from it; the only way that a job changes
+//! - `desk`: what a person sees and holds (tool, selection, view); nothing of it is saved with the job
+//! - `canvas`: the drawing: hits, snaps, gestures and painting
+//! - `panels`: everything around the drawing
+//! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
+//! - `text`: the words; `theme`: colours, type and spacing
+//!
+//! Parts of the window read the document and emit [`Action`](action::Action)s; the editor carries them out.
+
+mod action;
+mod canvas;
+mod commands;
+mod desk;
+mod dialogs;
+mod document;
+mod editor;
+mod fields;
+mod files;
+mod panels;
+mod recovery;
+mod sample;
+mod selection;
+mod settings;
+mod text;
+mod theme;
+mod view;
+
+pub use document::Document;
+pub use editor::{Editor, Options};
+pub use recovery::{Recovery, recovery_folder};
+pub use selection::Selection;

@@ -1,0 +1,96 @@
+use super::{heading, quiet};
+use crate::action::{Action, Actions};
+use crate::canvas::{Growth, grown};
+use crate::desk::Desk;
+use crate::{Document, Selection, fields, text};
+use chalkcourse_geometry::{Length, dvec2};
+use chalkcourse_job::{Block, BlockId, Edit, Orientation};
+use egui::Ui;
+
+/// A block: its size, its gaps, where it is, which modules it has.
+pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: BlockId, actions: &mut Actions) {
+    let job = document.job();
+    let Some(block) = job.block(id) else { return };
+    let units = job.units;
+    heading(ui, &block.name);
+    let mut put = |next: Block| {
+        actions.push(Action::Edit(text::change_of(&block.name), Edit::PutBlock(next)));
+    };
+    if let Selection::Module { cell, .. } = desk.selection {
+        let off = block.off.contains(&cell);
+        ui.horizontal(|ui| {
+            ui.strong(text::module_words(cell, off));
+            if ui.small_button(if off { text::SWITCH_ON } else { text::SWITCH_OFF }).clicked() {
+                put(block.with_switched(cell));
+            }
+        });
+    }
+    if let Some(name) = fields::name(ui, text::NAME, &block.name) {
+        put(Block { name, ..block.clone() });
+    }
+    let more = |rows: u32, columns: u32| Growth {
+        top: i64::from(rows) - i64::from(block.rows),
+        right: i64::from(columns) - i64::from(block.columns),
+        ..Growth::default()
+    };
+    if let Some(rows) = fields::count(ui, text::ROWS, block.rows, text::ROWS_HELP) {
+        put(grown(block, job, more(rows, block.columns)));
+    }
+    if let Some(columns) = fields::count(ui, text::COLUMNS, block.columns, text::COLUMNS_HELP) {
+        put(grown(block, job, more(block.rows, columns)));
+    }
+    let ways = [(Orientation::Landscape, text::LANDSCAPE), (Orientation::Portrait, text::PORTRAIT)];
+    if let Some(orientation) = fields::choice(ui, text::MODULES_LIE, block.orientation, &ways) {
+        put(Block { orientation, ..block.clone() });
+    }
+    if let Some(reveal) = fields::length(ui, text::REVEAL, block.reveal, units, true, text::REVEAL_HELP) {
+        put(Block { reveal, ..block.clone() });
+    }
+    faces(ui, document, block, &mut put);
+    place(ui, document, block, &mut put);
+    shifts(ui, block, units, &mut put);
+    let mut locked = block.locked;
+    if ui.checkbox(&mut locked, text::LOCKED).on_hover_text(text::LOCKED_HELP).changed() {
+        put(Block { locked, ..block.clone() });
+    }
+    if ui.button(text::DELETE_BLOCK).clicked() {
+        actions.extend(crate::canvas::delete(document, Selection::Block(id)));
+    }
+}
+
+fn faces(ui: &mut Ui, document: &Document, block: &Block, put: &mut impl FnMut(Block)) {
+    let faces: Vec<_> = document.job().faces.iter().map(|face| (face.id, face.name.as_str())).collect();
+    if let Some(face) = fields::choice(ui, text::FACE, block.face, &faces) {
+        put(Block { face, ..block.clone() });
+    }
+}
+
+/// Where its lower left corner is, against the face's lower left, as a crew snaps it.
+fn place(ui: &mut Ui, document: &Document, block: &Block, put: &mut impl FnMut(Block)) {
+    let Some((_, face)) = document.plan().layout.face(block.face) else { return };
+    let units = document.job().units;
+    let from = block.at - face.bounds.min;
+    let left = Length::from_metres(from.x);
+    if let Some(left) = fields::length(ui, text::FROM_LEFT, left, units, false, text::FROM_LEFT_HELP) {
+        put(Block { at: face.bounds.min + dvec2(left.metres(), from.y), ..block.clone() });
+    }
+    let up = Length::from_metres(from.y);
+    if let Some(up) = fields::length(ui, text::FROM_EAVE, up, units, false, text::FROM_EAVE_HELP) {
+        put(Block { at: face.bounds.min + dvec2(from.x, up.metres()), ..block.clone() });
+    }
+}
+
+fn shifts(ui: &mut Ui, block: &Block, units: chalkcourse_geometry::Units, put: &mut impl FnMut(Block)) {
+    if block.rows < 2 {
+        return;
+    }
+    egui::CollapsingHeader::new(text::ROW_SHIFTS).id_salt("shifts").default_open(false).show(ui, |ui| {
+        for row in (0..block.rows.min(40)).rev() {
+            let by = block.shift(row);
+            if let Some(by) = fields::length(ui, &text::row_name(row), by, units, true, text::SHIFT_HELP) {
+                put(block.with_shift(row, by));
+            }
+        }
+        quiet(ui, text::SHIFT_HELP);
+    });
+}

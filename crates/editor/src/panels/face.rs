@@ -1,0 +1,125 @@
+use super::{heading, quiet};
+use crate::action::{Action, Actions};
+use crate::commands::Command;
+use crate::desk::Desk;
+use crate::{Document, Selection, fields, text, theme};
+use chalkcourse_geometry::{EdgeKind, Length};
+use chalkcourse_job::{Courses, Edit, Face, FaceId};
+use egui::{RichText, Ui};
+
+/// A face: its slope, its courses, its sides.
+pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, actions: &mut Actions) {
+    let job = document.job();
+    let Some(face) = job.face(id) else { return };
+    let units = job.units;
+    ui.horizontal(|ui| {
+        heading(ui, &text::face_heading(&face.name));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            if ui.small_button(text::FACE_ON_VIEW).clicked() {
+                actions.push(Action::Run(Command::FaceOnView));
+            }
+        });
+    });
+    let mut put = |next: Face| {
+        actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
+    };
+    if let Some(name) = fields::name(ui, text::NAME, &face.name) {
+        put(Face { name, ..face.clone() });
+    }
+    if let Some(pitch) = fields::pitch(ui, text::PITCH, face.pitch, text::PITCH_HELP) {
+        put(Face { pitch, ..face.clone() });
+    }
+    if let Some(downslope) = fields::azimuth(ui, text::DOWNSLOPE, face.downslope, text::DOWNSLOPE_HELP) {
+        put(Face { downslope, ..face.clone() });
+    }
+    if let Some(height) = fields::length(ui, text::HEIGHT, face.height, units, false, text::HEIGHT_HELP) {
+        put(Face { height, ..face.clone() });
+    }
+    let courses = face.courses;
+    if let Some(exposure) = fields::length(ui, text::EXPOSURE, courses.exposure, units, true, text::EXPOSURE_HELP) {
+        put(Face { courses: Courses { exposure, ..courses }, ..face.clone() });
+    }
+    if let Some(first) = fields::length(ui, text::FIRST_COURSE, courses.first, units, true, text::FIRST_COURSE_HELP) {
+        put(Face { courses: Courses { first, ..courses }, ..face.clone() });
+    }
+    if let Selection::Corner { ring, corner, .. } = desk.selection {
+        corner_fields(ui, face, ring, corner, units, &mut put);
+    }
+    sides(ui, document, desk, face, actions);
+}
+
+/// Where the corner that is held is, against the first corner of its face.
+fn corner_fields(
+    ui: &mut Ui,
+    face: &Face,
+    ring: usize,
+    corner: usize,
+    units: chalkcourse_geometry::Units,
+    put: &mut impl FnMut(Face),
+) {
+    let Some(&at) = face.outline.rings().nth(ring).and_then(|corners| corners.get(corner)) else { return };
+    ui.add_space(4.0);
+    ui.strong(text::corner_heading(corner));
+    let from = at - face.datum;
+    let east = Length::from_metres(from.x);
+    let north = Length::from_metres(from.y);
+    ui.push_id(("corner", ring, corner), |ui| {
+        if let Some(east) = fields::length(ui, text::EAST, east, units, false, text::CORNER_HELP) {
+            let to = face.datum + chalkcourse_geometry::dvec2(east.metres(), from.y);
+            face.with_corner_moved(ring, corner, to).into_iter().for_each(&mut *put);
+        }
+        if let Some(north) = fields::length(ui, text::NORTHWARD, north, units, false, text::CORNER_HELP) {
+            let to = face.datum + chalkcourse_geometry::dvec2(from.x, north.metres());
+            face.with_corner_moved(ring, corner, to).into_iter().for_each(&mut *put);
+        }
+    });
+}
+
+fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &mut Actions) {
+    let layout = &document.plan().layout;
+    let Some((_, on_roof)) = layout.face(face.id) else { return };
+    ui.add_space(6.0);
+    ui.strong(text::SIDES);
+    if !on_roof.sound {
+        ui.label(RichText::new(text::FACE_NOT_SOUND).color(theme::of(ui).stop));
+        return;
+    }
+    let units = document.job().units;
+    for (index, edge) in on_roof.edges.iter().enumerate() {
+        let held = desk.selection == Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
+        ui.push_id(index, |ui| {
+            ui.horizontal(|ui| {
+                let length = Length::from_metres(edge.length).show(units);
+                let words = text::side_row(edge.side, &length);
+                if ui.add(egui::Button::selectable(held, words).min_size(egui::vec2(128.0, 0.0))).clicked() {
+                    let side = Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
+                    actions.push(Action::Select(side));
+                }
+                let now = if edge.overruled { text::overruled(edge.kind) } else { edge.kind.name().to_owned() };
+                let mut chosen = None;
+                egui::ComboBox::from_id_salt("kind")
+                    .selected_text(now)
+                    .width((ui.available_width() - 2.0).max(80.0))
+                    .show_ui(ui, |ui| {
+                        if ui.selectable_label(!edge.overruled, text::WORKED_OUT).clicked() {
+                            chosen = Some(None);
+                        }
+                        for kind in EdgeKind::ALL {
+                            let this = edge.overruled && edge.kind == kind;
+                            if ui.selectable_label(this, kind.name()).clicked() {
+                                chosen = Some(Some(kind));
+                            }
+                        }
+                    })
+                    .response
+                    .accessible_name(text::kind_of_side(edge.side))
+                    .on_hover_text(text::KIND_HELP);
+                if let Some(kind) = chosen {
+                    let next = face.with_side_overruled(edge.ring, edge.side, kind);
+                    actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
+                }
+            });
+        });
+    }
+    quiet(ui, &text::area_words(on_roof.plan_area, on_roof.slope_area, units));
+}

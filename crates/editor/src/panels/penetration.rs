@@ -1,0 +1,106 @@
+use super::{heading, quiet};
+use crate::action::{Action, Actions};
+use crate::{Document, fields, text};
+use chalkcourse_geometry::Length;
+use chalkcourse_job::{Edit, Penetration, PenetrationId, PenetrationKind, Shape};
+use egui::Ui;
+
+/// Which form a shape has.
+#[derive(Clone, Copy, PartialEq)]
+enum Form {
+    Circle,
+    Rectangle,
+    Polygon,
+}
+
+/// Something that comes through the roof: what, how large, how far modules stay away.
+pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions: &mut Actions) {
+    let job = document.job();
+    let Some(penetration) = job.penetration(id) else { return };
+    let units = job.units;
+    heading(ui, &penetration.name);
+    let mut put = |next: Penetration| {
+        actions.push(Action::Edit(text::change_of(&penetration.name), Edit::PutPenetration(next)));
+    };
+    if let Some(name) = fields::name(ui, text::NAME, &penetration.name) {
+        put(Penetration { name, ..penetration.clone() });
+    }
+    let kinds = PenetrationKind::ALL.map(|kind| (kind, text::kind(kind)));
+    if let Some(kind) = fields::choice(ui, text::KIND, penetration.kind, &kinds) {
+        put(Penetration { kind, ..penetration.clone() });
+    }
+    let (form, across, up) = match &penetration.shape {
+        Shape::Circle { diameter } => (Form::Circle, *diameter, *diameter),
+        Shape::Rectangle { along, up } => (Form::Rectangle, *along, *up),
+        Shape::Polygon { .. } => (Form::Polygon, Length::from_feet(1.0), Length::from_feet(1.0)),
+    };
+    let mut forms = vec![(Form::Circle, text::ROUND), (Form::Rectangle, text::RECTANGLE)];
+    if form == Form::Polygon {
+        forms.push((Form::Polygon, text::ANY_OUTLINE));
+    }
+    let mut reshape = |shape| put(Penetration { shape, ..penetration.clone() });
+    match fields::choice(ui, text::SHAPE, form, &forms) {
+        Some(Form::Circle) => reshape(Shape::Circle { diameter: across }),
+        Some(Form::Rectangle) => reshape(Shape::Rectangle { along: across, up }),
+        _ => {}
+    }
+    match form {
+        Form::Circle => {
+            if let Some(diameter) = fields::length(ui, text::DIAMETER, across, units, true, text::TAPED_HELP) {
+                reshape(Shape::Circle { diameter });
+            }
+        }
+        Form::Rectangle => {
+            if let Some(along) = fields::length(ui, text::ALONG, across, units, true, text::TAPED_HELP) {
+                reshape(Shape::Rectangle { along, up });
+            }
+            if let Some(up) = fields::length(ui, text::UP_SLOPE, up, units, true, text::TAPED_HELP) {
+                reshape(Shape::Rectangle { along: across, up });
+            }
+        }
+        Form::Polygon => {}
+    }
+    let usual = job.rule_book.clearance(penetration.kind);
+    let clearance = penetration.clearance.unwrap_or(usual);
+    if let Some(clearance) =
+        fields::length(ui, text::CLEARANCE, clearance, units, true, text::CLEARANCE_HELP)
+    {
+        put(Penetration { clearance: Some(clearance), ..penetration.clone() });
+    }
+    if penetration.clearance.is_some() {
+        ui.horizontal(|ui| {
+            quiet(ui, &text::own_clearance(&usual.show_small(units)));
+            if ui.small_button(text::AS_THE_BOOK).clicked() {
+                put(Penetration { clearance: None, ..penetration.clone() });
+            }
+        });
+    }
+    place(ui, document, penetration, &mut put);
+    if ui.button(text::DELETE_PENETRATION).clicked() {
+        actions.extend(crate::canvas::delete(document, crate::Selection::Penetration(id)));
+    }
+}
+
+/// Where its middle is on its face, against the face's lower left corner, as a crew tapes it.
+fn place(ui: &mut Ui, document: &Document, penetration: &Penetration, put: &mut impl FnMut(Penetration)) {
+    let layout = &document.plan().layout;
+    let home = layout.penetration(penetration.id).and_then(|placed| placed.home);
+    let Some(face) = home.and_then(|index| layout.roof.faces.get(index)) else {
+        quiet(ui, text::BESIDE_FACES);
+        return;
+    };
+    let units = document.job().units;
+    let frame = face.plane.to_frame(penetration.at);
+    let from = frame - face.bounds.min;
+    let mut moved = |u: f64, v: f64| {
+        let at = face.plane.to_plan(face.bounds.min + chalkcourse_geometry::dvec2(u, v));
+        put(Penetration { at, ..penetration.clone() });
+    };
+    let along = Length::from_metres(from.x);
+    if let Some(along) = fields::length(ui, text::FROM_LEFT, along, units, false, text::MIDDLE_HELP) {
+        moved(along.metres(), from.y);
+    }
+    if let Some(up) = fields::length(ui, text::FROM_EAVE, Length::from_metres(from.y), units, false, text::MIDDLE_HELP) {
+        moved(from.x, up.metres());
+    }
+}

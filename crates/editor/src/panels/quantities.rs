@@ -1,0 +1,149 @@
+use super::quiet;
+use crate::desk::{Desk, Pointed};
+use crate::{Document, Selection, text, theme};
+use chalkcourse_geometry::Units;
+use chalkcourse_job::Group;
+use chalkcourse_takeoff::{Line, Spot, show_amount};
+use egui::{RichText, Sense, Ui, Vec2, WidgetInfo};
+
+/// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
+pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+    let takeoff = &document.plan().takeoff;
+    if takeoff.lines.is_empty() {
+        quiet(ui, text::NO_QUANTITIES);
+        return;
+    }
+    let units = document.job().units;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    for group in Group::ALL {
+        let mut lines = takeoff.lines.iter().filter(|line| line.group == group).peekable();
+        if lines.peek().is_none() {
+            continue;
+        }
+        ui.add_space(theme::GAP);
+        ui.label(RichText::new(group.name()).strong());
+        for line in lines {
+            let before = document.plan_before().map(|plan| change(&plan.takeoff.lines, line));
+            row(ui, desk, line, before.unwrap_or_default(), units);
+            if desk.opened_line.as_deref() == Some(line.number.as_str()) {
+                terms(ui, desk, line, units);
+            }
+        }
+    }
+    for gone in gone(document) {
+        quiet(ui, &text::line_gone(&gone.number, &gone.name, &show_amount(gone.need, gone.unit, units)));
+    }
+    ui.add_space(theme::GAP * 2.0);
+    ui.label(RichText::new(text::total(takeoff)).strong());
+    if !takeoff.unpriced.is_empty() {
+        ui.label(
+            RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution),
+        );
+    }
+}
+
+/// Parts that were needed before the drag and are no more.
+fn gone(document: &Document) -> Vec<Line> {
+    let now = &document.plan().takeoff.lines;
+    document.plan_before().map_or_else(Vec::new, |before| {
+        before.takeoff.lines.iter().filter(|l| !now.iter().any(|n| n.number == l.number)).cloned().collect()
+    })
+}
+
+/// How much more is needed than before.
+fn change(before: &[Line], line: &Line) -> f64 {
+    line.need - before.iter().find(|l| l.number == line.number).map_or(0.0, |l| l.need)
+}
+
+fn row(ui: &mut Ui, desk: &mut Desk, line: &Line, change: f64, units: Units) {
+    let p = theme::of(ui);
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 40.0), Sense::click());
+    let open = desk.opened_line.as_deref() == Some(line.number.as_str());
+    let amount = show_amount(line.need, line.unit, units);
+    let delta = if change.abs() > 1e-6 { text::delta(change, line.unit, units) } else { String::new() };
+    response.widget_info(|| {
+        WidgetInfo::selected(egui::Role::Button, true, open, text::line_words(line, &amount, &delta, units))
+    });
+    let lit = comes_from(line, desk.hover);
+    if response.hovered() || response.has_focus() {
+        ui.painter().rect_filled(rect, 5.0, p.button_hover);
+        desk.pointed = Pointed::Line(line.number.clone());
+    } else if open {
+        ui.painter().rect_filled(rect, 5.0, p.button);
+    }
+    if lit {
+        let mark = egui::Rect::from_min_size(rect.min + Vec2::new(0.0, 6.0), Vec2::new(3.0, rect.height() - 12.0));
+        ui.painter().rect_filled(mark, 1.5, p.light);
+    }
+    if response.clicked() {
+        desk.opened_line = if open { None } else { Some(line.number.clone()) };
+    }
+    let inner = rect.shrink2(Vec2::new(8.0, 3.0));
+    let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
+    let body = theme::font(theme::size::BODY);
+    let small = theme::font(theme::size::SMALL);
+    let amount = painter.layout_no_wrap(amount, body.clone(), p.text);
+    let amount_left = inner.right() - amount.size().x;
+    painter.galley(egui::pos2(amount_left, inner.top()), amount, p.text);
+    let mut name_right = amount_left - 10.0;
+    if !delta.is_empty() {
+        let color = if change > 0.0 { p.accent } else { p.caution };
+        let delta = painter.layout_no_wrap(delta, body.clone(), color);
+        name_right -= delta.size().x;
+        painter.galley(egui::pos2(name_right, inner.top()), delta, color);
+        name_right -= 10.0;
+    }
+    let name = ellipsis(&painter, &line.name, body, p.text, (name_right - inner.left()).max(20.0));
+    painter.galley(inner.min, name, p.text);
+    let cost = line.cost.map_or_else(|| text::NO_PRICE.to_owned(), |cost| format!("{cost:.2}"));
+    let color = if line.cost.is_some() { p.quiet } else { p.caution };
+    let cost = painter.layout_no_wrap(cost, small.clone(), color);
+    let cost_left = inner.right() - cost.size().x;
+    painter.galley(egui::pos2(cost_left, inner.bottom() - cost.size().y), cost, color);
+    let order = format!("{}  ·  {}", line.number, line.packages_words(units));
+    let order = ellipsis(&painter, &order, small, p.quiet, (cost_left - inner.left() - 10.0).max(20.0));
+    let at = egui::pos2(inner.left(), inner.bottom() - order.size().y);
+    painter.galley(at, order, p.quiet);
+}
+
+fn ellipsis(
+    painter: &egui::Painter,
+    words: &str,
+    font: egui::FontId,
+    color: egui::Color32,
+    width: f32,
+) -> std::sync::Arc<egui::Galley> {
+    let mut job = egui::text::LayoutJob::simple_singleline(words.to_owned(), font, color);
+    job.wrap = egui::text::TextWrapping::truncate_at_width(width);
+    painter.layout_job(job)
+}
+
+/// How a need came about, term by term.
+fn terms(ui: &mut Ui, desk: &mut Desk, line: &Line, units: Units) {
+    let p = theme::of(ui);
+    egui::Frame::new().inner_margin(egui::Margin { left: 16, right: 4, top: 2, bottom: 6 }).show(ui, |ui| {
+        for (index, term) in line.terms.iter().enumerate() {
+            let words = text::term_words(term, units);
+            let response = ui.add(egui::Label::new(RichText::new(words).small()).sense(Sense::hover()));
+            if response.hovered() {
+                desk.pointed = Pointed::Term(line.number.clone(), index);
+            }
+        }
+        let sums = text::waste_words(line, units);
+        ui.label(RichText::new(sums).small().color(p.quiet));
+        ui.label(RichText::new(&line.source).small().color(p.quiet));
+    });
+}
+
+/// Whether some of a part goes where the pointer is.
+fn comes_from(line: &Line, hover: Selection) -> bool {
+    let Some(block) = hover.block() else { return false };
+    line.terms.iter().flat_map(|term| term.places.iter()).any(|place| {
+        place.block == block
+            && match (hover, place.spot) {
+                (Selection::Module { cell, .. }, Spot::Module(at)) => at == cell,
+                (Selection::Module { .. }, _) => false,
+                _ => true,
+            }
+    })
+}

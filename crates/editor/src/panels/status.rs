@@ -1,0 +1,27 @@
+use crate::action::{Action, Actions};
+use crate::commands::Command;
+use crate::desk::Desk;
+use crate::{Document, text, theme};
+use egui::{Align, Button, Label, Layout, RichText, Ui};
+
+/// The job in numbers, where the pointer is, what was said last, and the caution.
+pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+    let p = theme::of(ui);
+    ui.horizontal_centered(|ui| {
+        ui.spacing_mut().item_spacing.x = theme::GAP * 3.0;
+        let summary = ui.label(RichText::new(text::summary(document)).strong());
+        summary.on_hover_text(text::SUMMARY_HELP);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            if ui.add(Button::new(text::CAUTIONS_SHORT).small()).on_hover_text(text::CAUTION).clicked() {
+                actions.push(Action::Run(Command::Cautions));
+            }
+            if let Some(at) = desk.pointer {
+                let words = text::pointer(document, desk.view, at);
+                ui.label(RichText::new(words).small().color(p.quiet));
+            }
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                ui.add(Label::new(RichText::new(&desk.said).color(p.note)).truncate());
+            });
+        });
+    });
+}

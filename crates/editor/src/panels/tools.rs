@@ -1,0 +1,89 @@
+use crate::action::{Action, Actions};
+use crate::commands::{Command, Tool};
+use crate::desk::Desk;
+use crate::{text, theme};
+use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
+
+/// The tools, each with its word and its key.
+pub(crate) fn show(ui: &mut Ui, desk: &Desk, actions: &mut Actions) {
+    ui.vertical_centered_justified(|ui| {
+        ui.add_space(theme::GAP);
+        for tool in Tool::ALL {
+            if button(ui, tool, desk.tool == tool) {
+                actions.push(Action::Run(Command::Use(tool)));
+            }
+        }
+    });
+    ui.with_layout(egui::Layout::bottom_up(egui::Align::Center), |ui| {
+        ui.add_space(theme::GAP * 2.0);
+        let words = if ui.visuals().dark_mode { text::TO_LIGHT } else { text::TO_DARK };
+        if ui.add(Button::new(words).small()).on_hover_text(text::THEME).clicked() {
+            actions.push(Action::Run(Command::Theme));
+        }
+    });
+}
+
+fn button(ui: &mut Ui, tool: Tool, chosen: bool) -> bool {
+    let p = theme::of(ui);
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 58.0), Sense::click());
+    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, chosen, tool.name()));
+    let hovered = response.hovered() || response.has_focus();
+    let fill = match (chosen, hovered) {
+        (true, _) => p.accent_ground,
+        (_, true) => p.button_hover,
+        _ => Color32::TRANSPARENT,
+    };
+    let painter = ui.painter();
+    painter.rect_filled(rect, 6.0, fill);
+    if chosen {
+        let mark = Rect::from_min_size(rect.min + Vec2::new(0.0, 10.0), Vec2::new(3.0, rect.height() - 20.0));
+        painter.rect_filled(mark, 1.5, p.accent);
+    }
+    if response.has_focus() {
+        painter.rect_stroke(rect.shrink(1.0), 6.0, Stroke::new(1.5, p.accent), egui::StrokeKind::Inside);
+    }
+    sign(painter, tool, rect.center_top() + Vec2::new(0.0, 20.0), p.text);
+    painter.text(
+        rect.center_bottom() - Vec2::new(0.0, 6.0),
+        egui::Align2::CENTER_BOTTOM,
+        tool.name(),
+        theme::font(theme::size::SMALL),
+        p.text,
+    );
+    let key = Command::Use(tool).key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+    response.on_hover_text(format!("{}  ({key})", text::tool_help(tool))).clicked()
+}
+
+/// A small drawing of what the tool makes.
+fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
+    let stroke = Stroke::new(1.6, color);
+    let p = |x: f32, y: f32| at + Vec2::new(x, y);
+    match tool {
+        Tool::Select => {
+            let points = vec![p(-5.0, -9.0), p(-5.0, 6.0), p(-1.0, 2.5), p(6.5, 2.5)];
+            painter.add(Shape::closed_line(points, stroke));
+        }
+        Tool::DrawFace => {
+            painter.add(Shape::closed_line(vec![p(-11.0, 7.0), p(-6.0, -7.0), p(6.0, -7.0), p(11.0, 7.0)], stroke));
+            for corner in [p(-11.0, 7.0), p(-6.0, -7.0), p(6.0, -7.0), p(11.0, 7.0)] {
+                painter.circle_filled(corner, 2.6, color);
+            }
+        }
+        Tool::Penetration => {
+            painter.circle_stroke(at, 8.5, Stroke::new(1.0, color));
+            painter.circle_filled(at, 4.0, color);
+        }
+        Tool::Block => {
+            for (x, y) in [(-11.0, -7.5), (0.5, -7.5), (-11.0, 0.5), (0.5, 0.5)] {
+                let module = Rect::from_min_size(p(x, y), Vec2::new(10.0, 6.5));
+                painter.rect_stroke(module, 1.0, stroke, egui::StrokeKind::Inside);
+            }
+        }
+        Tool::Tape => {
+            painter.line_segment([p(-11.0, 3.0), p(11.0, 3.0)], stroke);
+            for (n, x) in [-11.0, -5.5, 0.0, 5.5, 11.0].into_iter().enumerate() {
+                painter.line_segment([p(x, 3.0), p(x, if n % 2 == 0 { -6.0 } else { -2.0 })], stroke);
+            }
+        }
+    }
+}

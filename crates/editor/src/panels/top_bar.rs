@@ -1,0 +1,164 @@
+use crate::action::{Action, Actions};
+use crate::commands::{Command, OrderFormat, Tool};
+use crate::desk::Desk;
+use crate::settings::Settings;
+use crate::view::View;
+use crate::{Document, Selection, text};
+use chalkcourse_geometry::Units;
+use egui::{Align, Button, Layout, Ui};
+
+/// Files and commands left, the view in the middle, the order right.
+pub(crate) fn show(
+    ui: &mut Ui,
+    document: &Document,
+    desk: &mut Desk,
+    settings: &Settings,
+    actions: &mut Actions,
+) {
+    ui.horizontal_centered(|ui| {
+        ui.menu_button(text::MENU_FILE, |ui| file_menu(ui, settings, actions));
+        ui.menu_button(text::MENU_EDIT, |ui| edit_menu(ui, document, desk, actions));
+        ui.menu_button(text::MENU_VIEW, |ui| view_menu(ui, document, desk, actions));
+        ui.menu_button(text::MENU_HELP, |ui| {
+            ui.set_min_width(220.0);
+            for command in [Command::Keys, Command::Cautions] {
+                item(ui, command, true, actions);
+            }
+        });
+        ui.separator();
+        let undo = document.history().undo_label();
+        press(ui, Command::Undo, undo.is_some(), &text::undo_words(undo), actions);
+        let redo = document.history().redo_label();
+        press(ui, Command::Redo, redo.is_some(), &text::redo_words(redo), actions);
+        ui.separator();
+        views(ui, document, desk, actions);
+        press(ui, Command::Fit, true, text::FIT_HELP, actions);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let order = ui
+                .menu_button(text::EXPORT, |ui| {
+                    for format in OrderFormat::ALL {
+                        item(ui, Command::Export(format), true, actions);
+                    }
+                })
+                .response;
+            order.on_hover_text(text::EXPORT_HELP);
+            let name = text::title_of(document);
+            ui.add(egui::Label::new(egui::RichText::new(name).strong()).truncate());
+        });
+    });
+}
+
+/// A line of a menu.
+fn item(ui: &mut Ui, command: Command, enabled: bool, actions: &mut Actions) {
+    let mut button = Button::new(command.name());
+    if let Some(key) = command.key() {
+        button = button.shortcut_text(ui.ctx().format_shortcut(&key));
+    }
+    if ui.add_enabled(enabled, button).clicked() {
+        actions.push(Action::Run(command));
+    }
+}
+
+/// A button that always shows.
+fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut Actions) {
+    let key = command.key().map(|key| format!("  ({})", ui.ctx().format_shortcut(&key))).unwrap_or_default();
+    let button = ui.add_enabled(enabled, Button::new(command.name()));
+    if button.on_hover_text(format!("{help}{key}")).clicked() {
+        actions.push(Action::Run(command));
+    }
+}
+
+fn file_menu(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
+    ui.set_min_width(240.0);
+    item(ui, Command::New, true, actions);
+    item(ui, Command::Open, true, actions);
+    ui.add_enabled_ui(!settings.recent.is_empty(), |ui| {
+        ui.menu_button(text::OPEN_RECENT, |ui| {
+            ui.set_min_width(260.0);
+            for path in &settings.recent {
+                let name = path.file_name().map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
+                if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
+                    actions.push(Action::Open(path.clone()));
+                }
+            }
+        });
+    });
+    if ui.button(text::OPEN_SAMPLE).clicked() {
+        actions.push(Action::OpenSample);
+    }
+    ui.separator();
+    item(ui, Command::Save, true, actions);
+    item(ui, Command::SaveAs, true, actions);
+    ui.separator();
+    for format in OrderFormat::ALL {
+        item(ui, Command::Export(format), true, actions);
+    }
+    ui.separator();
+    for command in [Command::LoadKit, Command::LoadRuleBook, Command::LoadPrices] {
+        item(ui, command, true, actions);
+    }
+    ui.separator();
+    item(ui, Command::Quit, true, actions);
+}
+
+fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+    ui.set_min_width(240.0);
+    item(ui, Command::Undo, document.history().undo_label().is_some(), actions);
+    item(ui, Command::Redo, document.history().redo_label().is_some(), actions);
+    ui.separator();
+    item(ui, Command::Delete, desk.selection != Selection::Nothing, actions);
+    ui.separator();
+    for tool in Tool::ALL {
+        item(ui, Command::Use(tool), true, actions);
+    }
+}
+
+fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+    ui.set_min_width(240.0);
+    item(ui, Command::PlanView, true, actions);
+    item(ui, Command::FaceOnView, !document.job().faces.is_empty(), actions);
+    item(ui, Command::Fit, true, actions);
+    ui.separator();
+    let mut courses = desk.courses_in_plan;
+    if ui.checkbox(&mut courses, text::COURSES_IN_PLAN).clicked() {
+        actions.push(Action::Run(Command::CoursesInPlan));
+    }
+    ui.separator();
+    for units in [Units::FeetInches, Units::Metric] {
+        let chosen = document.job().units == units;
+        if ui.radio(chosen, Command::Show(units).name()).clicked() {
+            actions.push(Action::Run(Command::Show(units)));
+        }
+    }
+    ui.separator();
+    item(ui, Command::Theme, true, actions);
+}
+
+fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let plan = desk.view == View::Plan;
+    if ui.add(Button::selectable(plan, text::PLAN_VIEW)).on_hover_text(text::PLAN_HELP).clicked() {
+        actions.push(Action::Run(Command::PlanView));
+    }
+    let any = !document.job().faces.is_empty();
+    let button = ui.add_enabled(any, Button::selectable(!plan, text::FACE_ON_VIEW));
+    if button.on_hover_text(text::FACE_ON_HELP).clicked() {
+        actions.push(Action::Run(Command::FaceOnView));
+    }
+    if let View::FaceOn(shown) = desk.view {
+        let name = document.job().face(shown).map(|f| f.name.clone()).unwrap_or_default();
+        egui::ComboBox::from_id_salt("face shown")
+            .selected_text(name)
+            .width(110.0)
+            .show_ui(ui, |ui| {
+                for face in &document.job().faces {
+                    if ui.selectable_label(face.id == shown, &face.name).clicked() {
+                        desk.view = View::FaceOn(face.id);
+                        desk.fit = true;
+                        actions.push(Action::Select(Selection::Face(face.id)));
+                    }
+                }
+            })
+            .response
+            .accessible_name(text::FACE_SHOWN);
+    }
+}

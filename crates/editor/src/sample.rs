@@ -1,0 +1,28 @@
+//! The jobs to start from: an empty one, and the sample that opens when no file is named.
+
+use chalkcourse_job::{FileError, Job, builtin_kit, builtin_prices, builtin_rule_book, job_from_text};
+use std::path::Path;
+
+const ALDER_COURT: &str = include_str!("../../../sample-roofs/alder-court.chalk.json");
+
+/// A job without a roof, with the data files that come with the program.
+pub(crate) fn empty() -> Job {
+    Job::new(crate::text::NEW_JOB.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices())
+}
+
+/// The sample: a 60 × 30 ft gable with one block on it.
+///
+/// # Errors
+/// [`FileError`] where the text that came with the program can't be read, which a test rules out.
+pub(crate) fn alder_court() -> Result<Job, FileError> {
+    job_from_text(ALDER_COURT, Path::new("alder-court.chalk.json"))
+}
+
+#[cfg(test)]
+mod tests {
+    #[test]
+    fn the_sample_can_be_read() {
+        let job = super::alder_court().unwrap();
+        assert_eq!((job.faces.len(), job.penetrations.len(), job.blocks.len()), (2, 4, 1));
+    }
+}

@@ -1,0 +1,82 @@
+use chalkcourse_job::{BlockId, Cell, FaceId, Job, PenetrationId};
+
+/// The one thing of the job that the person holds.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Selection {
+    /// The job as a whole.
+    #[default]
+    Nothing,
+    /// A face.
+    Face(FaceId),
+    /// A side of a face's outline.
+    Side {
+        /// The face.
+        face: FaceId,
+        /// 0 for the outline, n for the n-th hole.
+        ring: usize,
+        /// The corner that it starts from.
+        side: usize,
+    },
+    /// A corner of a face's outline.
+    Corner {
+        /// The face.
+        face: FaceId,
+        /// 0 for the outline, n for the n-th hole.
+        ring: usize,
+        /// Which, from 0.
+        corner: usize,
+    },
+    /// A penetration.
+    Penetration(PenetrationId),
+    /// A block.
+    Block(BlockId),
+    /// A place in a block.
+    Module {
+        /// The block.
+        block: BlockId,
+        /// The place.
+        cell: Cell,
+    },
+}
+
+impl Selection {
+    /// The face that is held, or that what is held lies on.
+    pub fn face(self, job: &Job) -> Option<FaceId> {
+        match self {
+            Self::Face(face) | Self::Side { face, .. } | Self::Corner { face, .. } => Some(face),
+            Self::Block(block) | Self::Module { block, .. } => job.block(block).map(|b| b.face),
+            Self::Penetration(_) | Self::Nothing => None,
+        }
+    }
+
+    /// The block that is held, or whose module is.
+    pub fn block(self) -> Option<BlockId> {
+        match self {
+            Self::Block(block) | Self::Module { block, .. } => Some(block),
+            _ => None,
+        }
+    }
+
+    /// The same where the job still has it; else what is nearest to it.
+    pub(crate) fn still_there(self, job: &Job) -> Self {
+        let corners = |face: FaceId, ring: usize| {
+            job.face(face).and_then(|f| f.outline.rings().nth(ring)).map_or(0, <[_]>::len)
+        };
+        match self {
+            Self::Face(face) if job.face(face).is_none() => Self::Nothing,
+            Self::Side { face, ring, side: at } | Self::Corner { face, ring, corner: at }
+                if at >= corners(face, ring) =>
+            {
+                Self::Face(face).still_there(job)
+            }
+            Self::Penetration(id) if job.penetration(id).is_none() => Self::Nothing,
+            Self::Block(id) if job.block(id).is_none() => Self::Nothing,
+            Self::Module { block, cell } => match job.block(block) {
+                None => Self::Nothing,
+                Some(b) if cell.row >= b.rows || cell.column >= b.columns => Self::Block(block),
+                Some(_) => self,
+            },
+            _ => self,
+        }
+    }
+}

@@ -1,0 +1,44 @@
+use serde::{Deserialize, Serialize};
+use std::path::{Path, PathBuf};
+
+/// What the program remembers between two starts. Nothing of a job is in it.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub(crate) struct Settings {
+    /// Jobs opened or saved last, the newest first.
+    pub(crate) recent: Vec<PathBuf>,
+    /// Dark or light; none follows the desktop.
+    pub(crate) dark: Option<bool>,
+    /// Who accepts findings.
+    pub(crate) person: String,
+}
+
+impl Settings {
+    pub(crate) const KEY: &str = "chalkcourse-settings";
+    const MOST_RECENT: usize = 8;
+
+    /// Puts a file to the top of the recent ones.
+    pub(crate) fn used(&mut self, path: &Path) {
+        let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+        self.recent.retain(|recent| *recent != path);
+        self.recent.insert(0, path);
+        self.recent.truncate(Self::MOST_RECENT);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_newest_is_first_and_once() {
+        let mut settings = Settings::default();
+        for number in 0..12 {
+            settings.used(Path::new(&format!("/jobs/{number}.json")));
+        }
+        settings.used(Path::new("/jobs/7.json"));
+        assert_eq!(settings.recent.len(), 8);
+        assert_eq!(settings.recent[0], Path::new("/jobs/7.json"));
+        assert_eq!(settings.recent.iter().filter(|p| p.ends_with("7.json")).count(), 1);
+    }
+}

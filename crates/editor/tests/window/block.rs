@@ -1,0 +1,134 @@
+use crate::hand::Hand;
+use chalkcourse::Selection;
+use chalkcourse_geometry::{DVec2, Length, dvec2};
+use chalkcourse_job::{Block, Cell};
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+
+fn block(hand: &Hand) -> Block {
+    hand.job().blocks[0].clone()
+}
+
+/// A place of the sample's block in plan, by a part of its modules.
+fn on_block(hand: &Hand, cell: Cell, part: DVec2) -> DVec2 {
+    let job = hand.job();
+    let block = &job.blocks[0];
+    let face = job.face(block.face).unwrap();
+    face.plane().to_plan(block.corner_of(cell, &job.kit) + block.module_size(&job.kit) * part)
+}
+
+fn select(hand: &mut Hand) {
+    let at = on_block(hand, Cell { row: 0, column: 0 }, dvec2(0.3, 0.4));
+    let pos = hand.at(at);
+    hand.click(pos);
+    assert_eq!(hand.editor().selection(), Selection::Block(block(hand).id));
+}
+
+#[test]
+fn arrow_keys_nudge_by_inch_foot_and_sixteenth() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    let start = block(&hand).at;
+    for (modifiers, key, inches) in [
+        (Modifiers::NONE, Key::ArrowRight, dvec2(1.0, 0.0)),
+        (Modifiers::SHIFT, Key::ArrowRight, dvec2(12.0, 0.0)),
+        (Modifiers::ALT, Key::ArrowUp, dvec2(0.0, 1.0 / 16.0)),
+        (Modifiers::NONE, Key::ArrowDown, dvec2(0.0, -1.0)),
+    ] {
+        let before = block(&hand).at;
+        hand.chord(modifiers, key);
+        let moved = block(&hand).at - before;
+        let expect = inches * Length::from_inches(1.0).metres();
+        assert!((moved - expect).length() < 1e-9, "{modifiers:?} {key:?}: {moved}");
+    }
+    for _ in 0..4 {
+        hand.chord(Modifiers::COMMAND, Key::Z);
+    }
+    assert_eq!(block(&hand).at, start);
+}
+
+#[test]
+fn a_handle_adds_columns_and_counts_follow() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    let right = on_block(&hand, Cell { row: 1, column: 3 }, dvec2(1.0, 0.5));
+    let from = hand.at(right) + egui::vec2(7.0, 0.0);
+    let wide = block(&hand).spacing(&hand.job().kit).x;
+    let to = hand.at(right + dvec2(wide * 2.1, 0.0));
+    hand.drag(from, to);
+    hand.drop(to);
+    assert_eq!((block(&hand).rows, block(&hand).columns), (3, 6));
+    assert_eq!(hand.editor().document().plan().summary.modules, 18);
+}
+
+#[test]
+fn a_double_click_switches_a_module() {
+    let mut hand = Hand::new();
+    let cell = Cell { row: 2, column: 1 };
+    let at = on_block(&hand, cell, dvec2(0.5, 0.5));
+    let pos = hand.at(at);
+    hand.double_click(pos);
+    assert!(block(&hand).off.contains(&cell));
+    assert_eq!(hand.editor().document().plan().summary.modules, 11);
+    hand.key(Key::X);
+    assert!(block(&hand).off.is_empty(), "X switches the module that is held");
+}
+
+#[test]
+fn modules_can_be_held_by_name_alone() {
+    let mut hand = Hand::new();
+    hand.harness.get_by_label_contains("Block A, 3 rows of 4").click_accesskit();
+    hand.harness.run();
+    assert_eq!(hand.editor().selection(), Selection::Block(block(&hand).id));
+    hand.harness.get_by_label("Module row 3, column 4").click_accesskit();
+    hand.harness.run();
+    hand.key(Key::X);
+    assert!(block(&hand).off.contains(&Cell { row: 2, column: 3 }));
+}
+
+#[test]
+fn a_field_takes_any_form_of_length_and_tells_what_it_cannot_read() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    let field = |hand: &mut Hand, text: &str| {
+        hand.harness.get_by_label("Reveal").focus();
+        hand.harness.run();
+        hand.chord(Modifiers::COMMAND, Key::A);
+        hand.type_text(text);
+        hand.key(Key::Enter);
+    };
+    field(&mut hand, "5 mm");
+    assert!((block(&hand).reveal.mm() - 5.0).abs() < 1e-9);
+    field(&mut hand, "a bit");
+    assert!(hand.sees("can't read \"a bit\""));
+    assert!((block(&hand).reveal.mm() - 5.0).abs() < 1e-9);
+}
+
+#[test]
+fn quantities_show_what_a_drag_changes() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    hand.press("Quantities");
+    let right = on_block(&hand, Cell { row: 1, column: 3 }, dvec2(1.0, 0.5));
+    let from = hand.at(right) + egui::vec2(7.0, 0.0);
+    let to = hand.at(right + dvec2(block(&hand).spacing(&hand.job().kit).x * 1.1, 0.0));
+    hand.drag(from, to);
+    assert!(hand.sees("(+3)"), "three modules more are not told");
+    hand.drop(to);
+    assert!(!hand.sees("(+3)"));
+}
+
+#[test]
+fn the_same_drag_works_face_on() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    hand.key(Key::Num2);
+    let before = block(&hand).at;
+    let at = on_block(&hand, Cell { row: 1, column: 1 }, dvec2(0.5, 0.5));
+    let face = hand.job().faces[0].plane();
+    let (from, to) = (hand.at(at), hand.at(face.to_plan(face.to_frame(at) + dvec2(1.3, 0.0))));
+    hand.drag(from, to);
+    hand.drop(to);
+    let moved = block(&hand).at - before;
+    assert!((moved.x - 1.3).abs() < 0.3 && moved.y.abs() < 0.2, "{moved}");
+}

@@ -1,0 +1,156 @@
+use crate::hand::{Hand, feet};
+use chalkcourse::Selection;
+use chalkcourse_geometry::{Azimuth, EdgeKind, dvec2};
+use egui::{Key, Modifiers};
+
+/// The whole first path: a roof by clicks, a vent, a block, a drag over the vent, the finding, undo, the order.
+#[test]
+fn from_an_empty_job_to_an_order() {
+    let mut hand = Hand::empty();
+    hand.press("Draw a face");
+    for (x, y) in [(-8.0, -5.0), (8.0, -5.0), (8.0, 0.0), (-8.0, 0.0), (-8.0, -5.0)] {
+        hand.click_plan(x, y);
+    }
+    assert_eq!(hand.job().faces.len(), 1, "{}", hand.editor().said());
+    // The second face begins on corners of the first, drawn from the ridge.
+    hand.key(Key::D);
+    let corners = hand.job().faces[0].outline.outer.clone();
+    let (left, right) = (corners[3], corners[2]);
+    for p in [left, right, right + dvec2(0.0, 5.0), left + dvec2(0.0, 5.0)] {
+        hand.click_plan(p.x, p.y);
+    }
+    hand.key(Key::Enter);
+    let job = hand.job();
+    assert_eq!(job.faces.len(), 2);
+    assert_eq!((job.faces[0].downslope, job.faces[1].downslope), (Azimuth::SOUTH, Azimuth::NORTH));
+    let roof = &hand.editor().document().plan().layout.roof;
+    assert!(roof.problems.is_empty(), "{:?}", roof.problems);
+    assert!(roof.lines().iter().any(|line| line.kind == EdgeKind::Ridge));
+
+    hand.key(Key::P);
+    hand.press("Vent");
+    hand.click_plan(5.5, -2.5);
+    assert_eq!(hand.job().penetrations.len(), 1);
+
+    hand.key(Key::B);
+    hand.click_plan(-7.0, -4.2);
+    let job = hand.job();
+    assert_eq!(job.blocks.len(), 1);
+    let block = job.blocks[0].id;
+    assert_eq!(hand.editor().selection(), Selection::Block(block));
+    assert_eq!(hand.editor().document().plan().summary.modules, 12);
+    let over_vent = |hand: &Hand| {
+        let findings = &hand.editor().document().plan().findings;
+        findings.iter().filter(|f| f.place.penetration.is_some() && f.place.block == Some(block)).count()
+    };
+    assert_eq!(over_vent(&hand), 0);
+
+    let before = hand.job();
+    let from = hand.at(dvec2(-5.0, -3.0));
+    let to = hand.at(dvec2(1.6, -3.0));
+    hand.drag(from, to);
+    assert!(over_vent(&hand) > 0, "no finding while the block is over the vent");
+    assert!(hand.sees("Findings: "), "the list does not tell");
+    hand.drop(to);
+    assert!(over_vent(&hand) > 0);
+    assert_ne!(hand.job(), before);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before, "one drag is one step");
+    assert_eq!(over_vent(&hand), 0);
+
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("order.csv");
+    hand.chord(Modifiers::COMMAND, Key::E);
+    hand.give_path(&path);
+    let order = std::fs::read_to_string(&path).unwrap();
+    assert!(order.contains("FH-101"), "{order}");
+    assert!(hand.editor().said().contains("order.csv"));
+}
+
+#[test]
+fn typed_lengths_make_exact_sides() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.click_plan(-4.0, -4.0);
+    let start = dvec2(-4.0, -4.0);
+    for (toward, typed) in [((3.0, 0.0), "12' 6\""), ((0.0, 3.0), "3.2 m"), ((-3.0, 0.0), "12-6-0")] {
+        let last = hand.at(start + dvec2(1.5, 1.5));
+        let toward = last + egui::vec2(toward.0 * 50.0, -toward.1 * 50.0);
+        let _ = toward;
+        let draft_end = match typed {
+            "12' 6\"" => start + dvec2(3.0, 0.0),
+            "3.2 m" => start + dvec2(feet(12.5), 3.0),
+            _ => start + dvec2(feet(12.5) - 3.0, 3.2),
+        };
+        let pos = hand.at(draft_end);
+        hand.harness.hover_at(pos);
+        hand.harness.run();
+        hand.type_text(typed);
+        hand.key(Key::Enter);
+    }
+    hand.key(Key::Enter);
+    let job = hand.job();
+    assert_eq!(job.faces.len(), 1, "{}", hand.editor().said());
+    let sides: Vec<f64> = job.faces[0].outline.sides().map(|(_, _, a, b)| a.distance(b)).collect();
+    for (side, expect) in sides.iter().zip([feet(12.5), 3.2, feet(12.5), 3.2]) {
+        assert!((side - expect).abs() < 1e-6, "{sides:?}");
+    }
+}
+
+#[test]
+fn a_length_that_cannot_be_read_is_told_in_place() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.click_plan(-4.0, -4.0);
+    hand.type_text("twelve");
+    hand.key(Key::Enter);
+    assert!(hand.sees("can't read \"twelve\" as a length"));
+    assert!(hand.job().faces.is_empty());
+    hand.key(Key::Escape);
+    assert!(!hand.sees("can't read \"twelve\""));
+}
+
+#[test]
+fn a_ridge_corner_takes_both_faces_along_and_shift_takes_one() {
+    let mut hand = Hand::new();
+    hand.click_plan(2.0, 1.0);
+    let ridge = dvec2(0.0, feet(15.0));
+    let (from, to) = (hand.at(ridge), hand.at(ridge + dvec2(0.0, -1.0)));
+    let steps = hand.job();
+    hand.drag(from, to);
+    hand.drop(to);
+    let moved = hand.job();
+    let corner = |job: &chalkcourse_job::Job, face: usize| {
+        job.faces[face].outline.outer.iter().copied().min_by(|a, b| {
+            a.distance(ridge).total_cmp(&b.distance(ridge))
+        })
+    };
+    assert_ne!(moved, steps);
+    assert_eq!(corner(&moved, 0), corner(&moved, 1));
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), steps);
+}
+
+#[test]
+fn escape_gives_a_drag_up() {
+    let mut hand = Hand::new();
+    let before = hand.job();
+    let at = before.faces[0].plane().to_plan(before.blocks[0].at + dvec2(0.8, 0.5));
+    let (from, to) = (hand.at(at), hand.at(at + dvec2(2.0, 0.5)));
+    hand.drag(from, to);
+    assert_ne!(hand.job(), before);
+    hand.harness.key_press(Key::Escape);
+    hand.harness.run_steps(2);
+    assert_eq!(hand.job(), before);
+    hand.drop(to);
+    assert_eq!(hand.job(), before);
+    assert!(hand.editor().document().history().undo_label().is_none());
+}
+
+/// Nothing is drawn again while nothing happens.
+#[test]
+fn an_idle_window_asks_for_no_frame() {
+    let mut hand = Hand::new();
+    hand.harness.run();
+    assert_eq!(hand.harness.run(), 1);
+}

@@ -1,0 +1,117 @@
+use crate::hand::Hand;
+use chalkcourse::{Options, Recovery};
+use chalkcourse_job::load;
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+
+/// Makes a change that is not saved: a vent on the roof.
+fn change(hand: &mut Hand) {
+    hand.key(Key::P);
+    hand.click_plan(2.0, 2.0);
+    hand.key(Key::V);
+    assert!(hand.editor().document().history().is_unsaved());
+}
+
+#[test]
+fn unsaved_changes_are_asked_about_and_can_be_kept() {
+    let mut hand = Hand::new();
+    change(&mut hand);
+    let job = hand.job();
+    hand.chord(Modifiers::COMMAND, Key::N);
+    assert!(hand.sees("Save the changes to “Alder Court”?"));
+    hand.press("Cancel");
+    assert_eq!(hand.job(), job);
+
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("kept.chalk.json");
+    hand.chord(Modifiers::COMMAND, Key::N);
+    hand.harness.get_by_label("Don't save");
+    hand.harness.get_all_by_label("Save").last().unwrap().click();
+    hand.harness.run();
+    hand.give_path(&path);
+    assert_eq!(load(&path).unwrap(), job);
+    assert!(hand.job().faces.is_empty(), "the new job came after saving");
+}
+
+#[test]
+fn changes_can_be_let_go() {
+    let mut hand = Hand::new();
+    change(&mut hand);
+    hand.chord(Modifiers::COMMAND, Key::N);
+    hand.press("Don't save");
+    assert!(hand.job().faces.is_empty());
+}
+
+#[test]
+fn a_file_that_cannot_be_read_is_told_and_the_job_stays() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("bad.chalk.json");
+    std::fs::write(&path, "{\"format\": \"chalkcourse-job\", \"version\": 1,").unwrap();
+    let mut hand = Hand::new();
+    let job = hand.job();
+    hand.chord(Modifiers::COMMAND, Key::O);
+    hand.give_path(&path);
+    assert!(hand.sees("This file can't be opened"));
+    assert!(hand.sees("The job that is open was not touched."));
+    hand.press("OK");
+    assert_eq!(hand.job(), job);
+}
+
+#[test]
+fn a_file_that_is_there_is_replaced_only_when_told_so() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("order.txt");
+    std::fs::write(&path, "old").unwrap();
+    let mut hand = Hand::new();
+    hand.chord(Modifiers::COMMAND, Key::E);
+    hand.give_path(&path);
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), "old");
+    hand.press("Replace it");
+    assert_ne!(std::fs::read_to_string(&path).unwrap(), "old");
+}
+
+#[test]
+fn saving_again_asks_for_nothing() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("job.chalk.json");
+    let mut hand = Hand::new();
+    hand.chord(Modifiers::COMMAND, Key::S);
+    hand.give_path(&path);
+    change(&mut hand);
+    hand.chord(Modifiers::COMMAND, Key::S);
+    assert!(!hand.editor().document().history().is_unsaved());
+    assert_eq!(load(&path).unwrap(), hand.job());
+}
+
+#[test]
+fn work_is_kept_through_a_crash() {
+    let folder = tempfile::tempdir().unwrap();
+    let options =
+        Options { typed_paths: true, recovery: Some(folder.path().to_owned()), ..Options::default() };
+    let mut hand = Hand::with(options.clone());
+    change(&mut hand);
+    let job = hand.job();
+    // The copy is written beside the work; a moment later it is there.
+    let copied = || {
+        std::fs::read_dir(folder.path())
+            .unwrap()
+            .flatten()
+            .any(|e| e.path().to_string_lossy().ends_with(".chalk.json"))
+    };
+    for _ in 0..200 {
+        if copied() {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(20));
+    }
+    assert!(copied(), "no copy was written");
+    // A crash: nothing is taken away.
+    drop(hand);
+    assert_eq!(Recovery::left_behind(folder.path()).len(), 1);
+
+    let mut next = Hand::with(options);
+    assert!(next.sees("Unsaved work was kept"));
+    next.press("Open this copy");
+    assert_eq!(next.job(), job);
+    assert!(next.editor().document().history().is_unsaved());
+}

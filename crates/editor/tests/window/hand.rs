@@ -1,0 +1,130 @@
+//! A hand on the mouse and the keys.
+
+use chalkcourse::{Editor, Options};
+use chalkcourse_geometry::{DVec2, Length, dvec2};
+use chalkcourse_job::Job;
+use egui::{Event, Key, Modifiers, PointerButton, Pos2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
+
+pub(crate) struct Hand {
+    pub(crate) harness: Harness<'static, Option<Editor>>,
+}
+
+impl Hand {
+    /// A window with the sample, which asks for paths in itself.
+    pub(crate) fn new() -> Self {
+        Self::with(Options { typed_paths: true, ..Options::default() })
+    }
+
+    pub(crate) fn with(options: Options) -> Self {
+        let mut harness = Harness::builder().with_size([1280.0, 800.0]).with_max_steps(60).build_ui_state(
+            move |ui, editor: &mut Option<Editor>| {
+                editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
+            },
+            None,
+        );
+        harness.run();
+        Self { harness }
+    }
+
+    /// A window with an empty job.
+    pub(crate) fn empty() -> Self {
+        let mut hand = Self::new();
+        hand.chord(Modifiers::COMMAND, Key::N);
+        assert!(hand.job().faces.is_empty());
+        hand
+    }
+
+    pub(crate) fn editor(&self) -> &Editor {
+        self.harness.state().as_ref().unwrap()
+    }
+
+    pub(crate) fn job(&self) -> Job {
+        (**self.editor().document().job()).clone()
+    }
+
+    pub(crate) fn at(&self, plan: DVec2) -> Pos2 {
+        self.editor().on_screen(plan).unwrap()
+    }
+
+    pub(crate) fn click(&mut self, pos: Pos2) {
+        self.harness.hover_at(pos);
+        self.harness.run();
+        for pressed in [true, false] {
+            let modifiers = Modifiers::NONE;
+            self.harness.event(Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers });
+        }
+        self.harness.run();
+        // Two clicks that follow at once would be a double click.
+        self.harness.run_steps(30);
+    }
+
+    pub(crate) fn click_plan(&mut self, x: f64, y: f64) {
+        let pos = self.at(dvec2(x, y));
+        self.click(pos);
+    }
+
+    pub(crate) fn double_click(&mut self, pos: Pos2) {
+        self.harness.hover_at(pos);
+        self.harness.run();
+        for pressed in [true, false, true, false] {
+            let modifiers = Modifiers::NONE;
+            self.harness.event(Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers });
+            self.harness.step();
+        }
+        self.harness.run();
+    }
+
+    /// Presses at one place and moves to another; the button stays down.
+    pub(crate) fn drag(&mut self, from: Pos2, to: Pos2) {
+        self.harness.hover_at(from);
+        self.harness.run();
+        self.harness.drag_at(from);
+        self.harness.run_steps(2);
+        self.harness.hover_at(from + (to - from) * 0.5);
+        self.harness.run_steps(2);
+        self.harness.hover_at(to);
+        self.harness.run_steps(2);
+    }
+
+    pub(crate) fn drop(&mut self, at: Pos2) {
+        self.harness.drop_at(at);
+        self.harness.run();
+    }
+
+    pub(crate) fn key(&mut self, key: Key) {
+        self.chord(Modifiers::NONE, key);
+    }
+
+    pub(crate) fn chord(&mut self, modifiers: Modifiers, key: Key) {
+        self.harness.key_press_modifiers(modifiers, key);
+        self.harness.run();
+    }
+
+    pub(crate) fn type_text(&mut self, text: &str) {
+        self.harness.event(Event::Text(text.to_owned()));
+        self.harness.run();
+    }
+
+    pub(crate) fn press(&mut self, label: &str) {
+        self.harness.get_by_label(label).click();
+        self.harness.run();
+    }
+
+    pub(crate) fn sees(&self, words: &str) -> bool {
+        self.harness.query_all_by_label_contains(words).next().is_some()
+    }
+
+    /// Fills the path dialog of the window.
+    pub(crate) fn give_path(&mut self, path: &std::path::Path) {
+        assert!(self.sees("Path of the file"), "no path is asked for");
+        self.chord(Modifiers::COMMAND, Key::A);
+        self.type_text(path.to_str().unwrap());
+        self.key(Key::Enter);
+    }
+}
+
+pub(crate) fn feet(feet: f64) -> f64 {
+    Length::from_feet(feet).metres()
+}

@@ -1,0 +1,6 @@
+//! The window, driven without a display through what a person sees: words, places, keys.
+
+mod block;
+mod draw;
+mod files;
+mod hand;
