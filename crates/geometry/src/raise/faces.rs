@@ -38,7 +38,7 @@ pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Resu
             (0..front.lines.len()).filter(|&l| group[l] == line).map(|l| front.lines[l].owner).collect();
         sides.sort_unstable();
         sides.dedup();
-        let Some(plane) = plane_of(sides[0], setup, footprint, front.lines[line].normal) else { continue };
+        let Some(plane) = plane_of(sides[0], footprint, front.lines[line].normal) else { continue };
         for rings in parts(chain(border, front), front)? {
             check(&rings, front, &plane, setup.centre)?;
             let corners: Vec<Vec<usize>> = rings
@@ -133,14 +133,13 @@ impl Sets {
     }
 }
 
-fn plane_of(at: SideRef, setup: &Setup, footprint: &Footprint, normal: DVec2) -> Option<Plane> {
+fn plane_of(at: SideRef, footprint: &Footprint, normal: DVec2) -> Option<Plane> {
     let side = footprint.sides.get(at.ring)?.get(at.side)?;
     let Treatment::Slope(pitch) = side.treatment else { return None };
     let corners = footprint.outline.rings().nth(at.ring)?;
     let datum = corners.get(at.side)?.extend(side.eave_height);
     // An azimuth in degrees loses the last digits of a direction; the four quarters stay exact.
     let downslope = Azimuth::of(-normal);
-    debug_assert!(setup.near > 0.0);
     Some(Plane { datum, pitch, downslope })
 }
 

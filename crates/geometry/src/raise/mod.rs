@@ -5,7 +5,7 @@
 //! not at all at a gable. The ground that a side's water line sweeps over is that side's face in plan; the
 //! corners of the water line draw the hips, valleys and ridges.
 //!
-//! - [`lines`](self) sets up the moving lines: overhangs, eave heights, which way a ring runs
+//! - `lines` sets up the moving lines: overhangs, eave heights, which way a ring runs
 //! - `front` moves the water line from event to event, `meeting` resolves all that comes together in one point
 //! - `faces` chains the traces to faces and proves that they tile the footprint
 //!
