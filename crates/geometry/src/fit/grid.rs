@@ -2,7 +2,7 @@
 //! best offset. Over v the folds are straight lines, so the deepest point changes only where ends meet.
 
 use super::room::{Room, Slab, THIN};
-use super::rows::{Domain, Step, inside, lay_row, lines, renumber, slide, steps, whole_pitches};
+use super::rows::{Domain, Step, inside, lines, renumber, steps, whole_pitches};
 use super::{Placed, Tile};
 use crate::Rect;
 use glam::dvec2;
@@ -24,16 +24,16 @@ pub(super) struct Best {
 }
 
 /// One band of base lines in which every row stays within one slab.
-struct Band<'a> {
-    lo: f64,
-    hi: f64,
-    rows: Vec<(usize, &'a Slab)>,
+pub(super) struct Band<'a> {
+    pub(super) lo: f64,
+    pub(super) hi: f64,
+    pub(super) rows: Vec<(usize, &'a Slab)>,
     /// No grid in the band has more.
-    bound: usize,
+    pub(super) bound: usize,
 }
 
 /// One row's stretches at some base line, shifted back to the columns of row 0.
-type Row = (usize, Vec<(f64, f64)>);
+pub(super) type Row = (usize, Vec<(f64, f64)>);
 
 /// The grid with most tiles. `shift` is the part of a pitch by which every other row stands aside.
 pub(super) fn lattice(
@@ -76,7 +76,7 @@ pub(super) fn lattice(
     search.best
 }
 
-fn bands<'a>(room: &'a Room, pitch: [f64; 2], steps: &[Step], domain: &Domain) -> Vec<Band<'a>> {
+pub(super) fn bands<'a>(room: &'a Room, pitch: [f64; 2], steps: &[Step], domain: &Domain) -> Vec<Band<'a>> {
     let mut levels = vec![domain.lo, domain.hi];
     for v in room.slabs.iter().flat_map(|s| [s.lo, s.hi]) {
         let mut k = ((v - domain.hi) / pitch[1]).ceil().max(0.0);
@@ -220,7 +220,7 @@ impl Search<'_> {
 
 /// What is left of each row when every tile above the first must stand on tiles of the row below: straight on one, or, lapped,
 /// on two half aside.
-fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
+pub(super) fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
     let mut result: Vec<Row> = Vec::new();
     for (k, row) in rows {
         let next = match result.last() {
@@ -244,7 +244,7 @@ fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
 }
 
 /// What two sorted lists of stretches share.
-fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
+pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
     let (mut i, mut j) = (0, 0);
     let mut shared = Vec::new();
     while let (Some(a), Some(b)) = (p.get(i), q.get(j)) {
@@ -259,7 +259,7 @@ fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
 
 /// The offset that most stretches hold, each as often as whole pitches go into it. `grounded` asks for at least one
 /// of those marked.
-fn deepest(
+pub(super) fn deepest(
     gaps: impl Iterator<Item = (bool, (f64, f64))>,
     pitch: f64,
     grounded: bool,
@@ -334,127 +334,5 @@ pub(super) fn lay(room: &Room, tile: &Tile, shift: f64, hooked: bool, at: At) ->
         p.column = ((p.rect.min.x - least) / pitch.x + 1e-6).floor() as usize;
     }
     renumber(&mut placed);
-    placed
-}
-
-pub(super) struct Hooked {
-    pub(super) placed: Vec<Placed>,
-    pub(super) bound: usize,
-    pub(super) cells: usize,
-    pub(super) ruled_out: usize,
-    pub(super) finished: bool,
-}
-
-/// Rows that slide but are carried. The best of both grids and of rows packed upon rows is taken; the bound lets every row
-/// be carried by any *position* that the rows below leave open, which no layout can beat.
-pub(super) fn hooked_sliding(
-    room: &Room,
-    tile: &Tile,
-    domains: &[Domain],
-    stop: &dyn Fn() -> bool,
-) -> Hooked {
-    let pitch = tile.pitch().to_array();
-    let mut best = Hooked { placed: Vec::new(), bound: 0, cells: 0, ruled_out: 0, finished: true };
-    for shift in [0.0, 0.5] {
-        let found = lattice(room, pitch, shift, true, domains, stop);
-        (best.cells, best.ruled_out) = (best.cells + found.cells, best.ruled_out + found.ruled_out);
-        best.finished &= found.finished;
-        let placed = found.at.map_or(Vec::new(), |at| lay(room, tile, shift, true, at));
-        if placed.len() > best.placed.len() {
-            best.placed = placed;
-        }
-    }
-    let steps = steps(room, pitch[0]);
-    for domain in domains {
-        for band in bands(room, pitch, &steps, domain) {
-            if band.bound <= best.placed.len().max(best.bound) {
-                best.ruled_out += 1;
-                continue;
-            }
-            if stop() {
-                best.finished = false;
-                best.bound = best.bound.max(band.bound);
-                continue;
-            }
-            best.cells += 1;
-            let bases = if domain.grounded { 1 } else { band.rows.len() };
-            for i in (0..bases).filter(|&i| !domain.grounded || band.rows[i].0 == 0) {
-                best.bound = best.bound.max(carried_bound(&band, i, pitch));
-                let v = inside(band.lo, band.hi, room.tolerance);
-                let placed = pack_up(&band, i, tile, v, room.tolerance);
-                if placed.len() > best.placed.len() {
-                    best.placed = placed;
-                }
-            }
-        }
-    }
-    let sliding = slide(room, pitch, domains, stop);
-    best.bound = best.bound.min(sliding.bound).max(best.placed.len());
-    renumber(&mut best.placed);
-    best
-}
-
-fn carried_bound(band: &Band<'_>, from: usize, pitch: [f64; 2]) -> usize {
-    let mut below: Option<(usize, Vec<(f64, f64)>)> = None;
-    let mut sum = 0;
-    for &(k, slab) in band.rows.iter().skip(from) {
-        let lift = k as f64 * pitch[1];
-        let widest: Vec<_> = slab
-            .at(band.lo + lift)
-            .zip(slab.at(band.hi + lift))
-            .map(|(p, q)| (p.0.min(q.0), p.1.max(q.1)))
-            .collect();
-        let here = match &below {
-            None => widest,
-            Some((row, _)) if row + 1 != k => break,
-            Some((_, below)) => {
-                // Two tiles a pitch apart carry one between them.
-                let mut bridged: Vec<(f64, f64)> = Vec::new();
-                for &(a, b) in below {
-                    match bridged.last_mut() {
-                        Some(last) if a - last.1 <= pitch[0] => last.1 = b,
-                        _ => bridged.push((a, b)),
-                    }
-                }
-                intersect(&widest, &bridged)
-            }
-        };
-        let count = super::rows::greedy(here.iter().copied(), pitch[0], |_, _| {});
-        if count == 0 {
-            break;
-        }
-        sum += count;
-        below = Some((k, here));
-    }
-    sum
-}
-
-fn pack_up(band: &Band<'_>, from: usize, tile: &Tile, v: f64, tolerance: f64) -> Vec<Placed> {
-    let pitch = tile.pitch();
-    let mut placed: Vec<Placed> = Vec::new();
-    let mut runs: Option<(usize, Vec<(f64, f64)>)> = None;
-    for &(row, slab) in band.rows.iter().skip(from) {
-        let line = v + row as f64 * pitch.y;
-        let free: Vec<_> = slab.at(line).collect();
-        let free = match &runs {
-            None => free,
-            Some((below, _)) if below + 1 != row => break,
-            Some((_, runs)) => intersect(&free, runs),
-        };
-        let start = placed.len();
-        if lay_row(free.into_iter(), tile, row, line, tolerance, &mut placed) == 0 {
-            break;
-        }
-        let mut next: Vec<(f64, f64)> = Vec::new();
-        for p in &placed[start..] {
-            let u = p.rect.min.x;
-            match next.last_mut() {
-                Some(last) if u - last.1 <= pitch.x + THIN * 10.0 => last.1 = u,
-                _ => next.push((u, u)),
-            }
-        }
-        // A tile straight above the end of a run is carried by it: touching counts, to the tolerance.
-        runs = Some((row, next.into_iter().map(|(a, b)| (a - tolerance, b + tolerance)).collect()));
-    }
     placed
 }

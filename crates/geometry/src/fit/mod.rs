@@ -2,7 +2,7 @@
 //!
 //! The work is done in the space of allowed *positions*: a tile stands at the point `p` of its lower left corner,
 //! and the allowed points are what is left of the face when every border and every blocked shape has been
-//! swept by the tile. Those points are cut once into trapezoids ([`room`]); every question is then one about
+//! swept by the tile. Those points are cut once into trapezoids; every question is then one about
 //! intervals whose ends are straight lines in v, and the offsets at which an answer can change are finite.
 //!
 //! **Tolerance.** A tile may reach over a border by [`Allowed::tolerance`] at most, and every search is over open cells:
@@ -22,6 +22,7 @@ mod choice;
 mod cut;
 mod grid;
 mod hold;
+mod hooked;
 mod moves;
 mod profile;
 mod room;
@@ -36,7 +37,7 @@ pub use rows::fit_rows;
 
 use crate::{Polygon, Rect};
 use glam::DVec2;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// A good [`Allowed::tolerance`], in metres: far above rounding, far below anything that can be measured.
 pub const FINE: f64 = 1e-9;
@@ -63,7 +64,7 @@ pub struct Constraint {
 }
 
 /// The rectangle to lay, as it lies.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Tile {
     /// Width along u and height along v, in metres.
     pub size: DVec2,
@@ -83,7 +84,7 @@ impl Tile {
 }
 
 /// How the joints of a row stand to those of the row below.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Joints {
     /// Every row slides by itself, and within a row too there may be room between tiles.
@@ -95,7 +96,7 @@ pub enum Joints {
 }
 
 /// Where the lower edge of the lowest row may fall.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Base {
     /// Anywhere.
@@ -112,7 +113,7 @@ pub enum Base {
 }
 
 /// How rows are laid.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct RowRules {
     /// The joints from row to row.
     pub joints: Joints,
@@ -234,7 +235,7 @@ pub enum FitError {
     },
     /// The courses go nowhere.
     #[error(
-        "courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0 and the play run upwards"
+        "courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0.001 m and the play run upwards, within 100 courses"
     )]
     Courses {
         /// Course to course.

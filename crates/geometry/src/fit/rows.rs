@@ -1,7 +1,7 @@
 //! Rows that slide: each row's count is its own, so the count of all is a sum of step functions of v.
 
 use super::room::{Room, Slab, THIN};
-use super::{Allowed, Base, Fit, FitError, Joints, Placed, Proof, RowRules, Tile, grid};
+use super::{Allowed, Base, Fit, FitError, Joints, Placed, Proof, RowRules, Tile, grid, hooked};
 use crate::Rect;
 use glam::dvec2;
 
@@ -28,7 +28,7 @@ pub fn fit_rows(
             (placed, sliding.bound, sliding.cells, 0, sliding.finished)
         }
         (Joints::Free, true) => {
-            let hooked = grid::hooked_sliding(&room, tile, &domains, stop);
+            let hooked = hooked::hooked_sliding(&room, tile, &domains, stop);
             (hooked.placed, hooked.bound, hooked.cells, hooked.ruled_out, hooked.finished)
         }
         (joints, hooked) => {
@@ -62,8 +62,9 @@ fn domains(room: &Room, tile: &Tile, rules: &RowRules) -> Result<Vec<Domain>, Fi
             .into_iter()
             .collect());
     };
-    let finite = first.is_finite() && exposure.is_finite() && play.0.is_finite() && play.1.is_finite();
-    if !(finite && exposure > 1e-3 && play.0 <= play.1) {
+    let near = |x: f64| x.abs() <= 100.0 * exposure;
+    let usable = first.abs() <= 1e5 && (1e-3..1e5).contains(&exposure) && near(play.0) && near(play.1);
+    if !(usable && play.0 <= play.1) {
         return Err(FitError::Courses { exposure, from: play.0, to: play.1 });
     }
     let Some((lo, hi)) = room.span() else { return Ok(Vec::new()) };

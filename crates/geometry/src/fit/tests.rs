@@ -145,7 +145,7 @@ fn sliding_rows_equal_every_critical_base_line() {
 #[test]
 fn one_grid_equals_every_critical_offset() {
     let mut seen = 0;
-    for seed in 3000..3050 {
+    for seed in 3000..3030 {
         let mut dice = Dice::new(seed);
         let allowed = random_face(&mut dice, 3.6, 2.6);
         let module = tile(dice.between(0.8, 1.3), dice.between(0.7, 1.0), [0.0, 0.01][dice.below(2)]);
@@ -156,12 +156,12 @@ fn one_grid_equals_every_critical_offset() {
             seen += fit.count();
         }
     }
-    assert!(seen > 80, "too easy: {seen}");
+    assert!(seen > 50, "too easy: {seen}");
 }
 
 #[test]
 fn the_base_falls_on_a_course_and_nothing_better_does() {
-    for seed in 4000..4300 {
+    for seed in 4000..4100 {
         let mut dice = Dice::new(seed);
         let allowed = random_face(&mut dice, 9.0, 6.0);
         let module = tile(dice.between(0.8, 1.8), dice.between(0.7, 1.3), 0.006);
@@ -240,7 +240,7 @@ fn bad_input_is_named() {
     assert!(fails(&good, &tile(1.0, 1.0, -0.1), Base::Anywhere).contains("cannot be laid"));
     assert!(fails(&good, &tile(1e-4, 1e-4, 0.0), Base::Anywhere).contains("check the units"));
     let courses = Base::Courses { first: 0.0, exposure: 0.0, play: (0.0, 0.0) };
-    assert!(fails(&good, &module, courses).contains("exposure must be above 0"));
+    assert!(fails(&good, &module, courses).contains("exposure must be above 0.001"));
     let loose = Allowed { tolerance: 0.5, ..good.clone() };
     assert!(fails(&loose, &module, Base::Anywhere).contains("1e-9"));
     let mut broken = good.clone();
@@ -267,5 +267,44 @@ fn a_stopped_search_keeps_a_bound_that_holds() {
                 assert!(part.bound >= whole.count() && part.count() <= whole.bound);
             }
         }
+    }
+}
+
+#[test]
+fn no_shape_makes_it_fall_over() {
+    // Crossed, doubled, flat and tiny shapes: any answer, but an answer, and never more than the bound.
+    for seed in 6000..7000 {
+        let mut dice = Dice::new(seed);
+        let mut ring = |most: usize| -> Polygon {
+            let corners = dice.below(most);
+            let mut points: Vec<(f64, f64)> = Vec::new();
+            for _ in 0..corners {
+                let last = points.last().copied().unwrap_or((1.0, 1.0));
+                points.push(match dice.below(6) {
+                    0 => last,
+                    1 => (last.0, dice.below(5) as f64),
+                    2 => (last.0 + 1e-10, last.1 - 1e-13),
+                    3 => (dice.below(6) as f64, last.1),
+                    _ => (dice.between(-1.0, 7.0), dice.between(-1.0, 5.0)),
+                });
+            }
+            shape(&points)
+        };
+        let mut allowed = face(ring(9), vec![ring(6), ring(4), ring(3)]);
+        allowed.region.push(ring(8));
+        allowed.region[0].holes.push(ring(5).outer);
+        let module = tile(1.0, 0.8, 0.006);
+        for joints in ALL {
+            for hooked in [false, true] {
+                let fit = lay(&allowed, &module, &RowRules { hooked, ..rules(joints) });
+                assert!(fit.count() <= fit.bound);
+                if joints != Joints::Lapped && !hooked {
+                    let question = Question { near: 0.4, movable: vec!["b1".to_owned()], farthest: 0.5 };
+                    holds_back(&allowed, &fit, &question, &never).unwrap();
+                }
+            }
+        }
+        let found = fit_blocks(&allowed, &module, &BlockRules { most: 2, apart: 0.1 }, &never).unwrap();
+        assert!(found.count <= found.bound);
     }
 }
