@@ -1,5 +1,5 @@
 use crate::{Block, Face, Kit, Penetration, PriceList, RuleBook};
-use chalkcourse_geometry::Units;
+use chalkcourse_geometry::{Azimuth, Length, Units};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -75,6 +75,62 @@ pub struct Site {
     /// What the crew must know before they drive up.
     #[serde(default)]
     pub notes: String,
+    /// What rules need to know of the house and the place.
+    #[serde(default, skip_serializing_if = "Building::is_unknown")]
+    pub building: Building,
+}
+
+/// What rules need to know of the house and the place. What is not known is not assumed: the rules that need it say
+/// that they were not checked.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Building {
+    /// An automatic sprinkler system throughout.
+    pub sprinklers: bool,
+    /// A detached building in which nobody lives: a shed, a carport.
+    pub detached_uninhabited: bool,
+    /// The fire official found that no one will work on this roof: who, and when. Empty where not.
+    pub no_roof_operations: String,
+    /// Who read the listing by which this roof-integrated array is exempt from fire access. Empty where nobody did.
+    pub integrated_listing_read_by: String,
+    /// The ways in which a street or driveway lies, degrees clockwise from north.
+    pub street_sides: Vec<Azimuth>,
+    /// From the ground to the eave.
+    pub eave_height: Option<Length>,
+    /// The least width of the building in plan.
+    pub least_width: Option<Length>,
+    /// How far the eave reaches beyond the outer wall, in plan.
+    pub overhang: Option<Length>,
+    /// Basic wind speed for the building's risk category, miles an hour, 3-second gust.
+    pub wind_mph: Option<f64>,
+    /// Exposure to wind.
+    pub exposure: Option<Exposure>,
+    /// Ground above sea level.
+    pub elevation: Option<Length>,
+    /// Ground snow load, pounds a square foot, as the edition of the rule book gives it.
+    pub ground_snow_psf: Option<f64>,
+    /// What one fastener of the array holds against uplift, pounds: tested or listed, as its maker gives it.
+    pub fastener_pounds: Option<f64>,
+    /// Deck under one such fastener, square feet.
+    pub fastener_square_feet: Option<f64>,
+}
+
+/// Exposure to wind by the roughness of the ground upwind (ASCE/SEI 7 section 26.7).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub enum Exposure {
+    /// Town, suburb, wood.
+    B,
+    /// Open country.
+    C,
+    /// Flat, by open water.
+    D,
+}
+
+impl Building {
+    /// Whether nothing was said.
+    pub fn is_unknown(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// A finding that a person accepted. It stays with the job and shows in every output.

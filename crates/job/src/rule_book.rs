@@ -4,6 +4,16 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 
+mod caution;
+mod fire;
+mod loads;
+mod roofing;
+
+pub use caution::Caution;
+pub use fire::{FireAccess, PathScheme, RidgeRoom};
+pub use loads::{LoadStandard, Loads};
+pub use roofing::{IceBarrier, Roofing};
+
 /// A limit, and where it comes from.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -33,6 +43,18 @@ pub struct RuleBook {
     pub courses_to_ridge: Limit<u32>,
     /// The share of a module's lower edge that must hook into the row below, 0 to 1.
     pub hooked_share: Limit<f64>,
+    /// Room for the fire service; `None` where the book does not go into it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fire_access: Option<FireAccess>,
+    /// The roofing itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub roofing: Option<Roofing>,
+    /// Wind and snow.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub loads: Option<Loads>,
+    /// The work-safety checklist.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cautions: Vec<Caution>,
     /// Codes of rules that are off in this book.
     #[serde(default, skip_serializing_if = "BTreeSet::is_empty")]
     pub off: BTreeSet<String>,
@@ -68,6 +90,8 @@ impl RuleBook {
         if !(0.0..=1.0).contains(&self.hooked_share.value) {
             return Err("hooked_share is a share from 0 to 1".to_owned());
         }
-        Ok(())
+        self.fire_access.as_ref().map_or(Ok(()), FireAccess::check)?;
+        self.roofing.as_ref().map_or(Ok(()), Roofing::check)?;
+        self.loads.as_ref().map_or(Ok(()), Loads::check)
     }
 }

@@ -105,7 +105,7 @@ pub(crate) fn hull_around(corners: &[DVec2], rect: &Rect) -> Vec<DVec2> {
 }
 
 /// The convex hull, counter-clockwise (Andrew's monotone chain).
-fn convex_hull(mut points: Vec<DVec2>) -> Vec<DVec2> {
+pub(crate) fn convex_hull(mut points: Vec<DVec2>) -> Vec<DVec2> {
     points.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
     points.dedup();
     let half = |points: &mut dyn Iterator<Item = DVec2>| {

@@ -7,24 +7,35 @@
 //! - [`checked`]: what was checked, against which book, and what was not
 //! - `roof/`: whether the roof as drawn holds together
 //! - `array/`: whether blocks may lie where they lie
+//! - `fire/`: room for the fire service; [`pathways`] gives what was found, to draw
+//! - `roofing/`, [`checklist`]: what slopes and wide penetrations ask for, and what prints with a job
+//! - [`wind`], [`snow`]: a screening, never a design
 //!
 //! Lengths are metres in the frame of the face, limits are met when they are touched: a tenth of a millimetre too
 //! little passes. Directions are those of a person who stands at the eave and looks up the slope.
 
 mod array;
 mod case;
+mod checklist;
 mod clear;
 mod finding;
+mod fire;
 mod measure;
 mod registry;
 mod roof;
+mod roofing;
+pub mod snow;
 mod waivers;
+pub mod wind;
 mod words;
 
 #[cfg(test)]
 mod testing;
 
+pub use checklist::{checklist, ice_barrier_length};
 pub use finding::{Finding, Fix, Place, Severity};
+pub use fire::pathway::{Pathway, pathways};
+pub use fire::ridge::{array_share, ridge_room};
 pub use registry::{Checked, RULES, Rule, checked};
 
 use case::Case;

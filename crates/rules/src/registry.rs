@@ -1,6 +1,6 @@
 use crate::case::Case;
 use crate::finding::Finding;
-use crate::{array, roof};
+use crate::{array, fire, roof, roofing, wind};
 use chalkcourse_job::Job;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -37,6 +37,15 @@ pub const RULES: &[&Rule] = &[
     &array::hook::RULE,
     &array::reveal::RULE,
     &array::between_blocks::RULE,
+    &fire::ridge::RULE,
+    &fire::paths::RULE,
+    &fire::plane_path::RULE,
+    &fire::street::RULE,
+    &fire::hip_valley::RULE,
+    &roofing::slope::RULE,
+    &roofing::underlayment::RULE,
+    &roofing::cricket::RULE,
+    &wind::rule::RULE,
 ];
 
 /// What is needed is there.

@@ -1,0 +1,78 @@
+use super::Limit;
+use chalkcourse_geometry::{Length, Pitch};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// Where pathways for the fire service are asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum PathScheme {
+    /// Two on the whole roof, on separate planes, and one by each plane with modules (IRC R324.6, IFC 2018 on).
+    WholeRoof,
+    /// On each slope with modules: one on a hip roof, two on a roof with a single ridge (IFC 605.11, 2012 and 2015).
+    EachSlope,
+}
+
+/// Room for the fire service on the roof. All widths are measured in plan, which is the safe side of a code that
+/// does not say.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct FireAccess {
+    /// Which code and edition.
+    pub edition: String,
+    /// Where pathways are asked for.
+    pub scheme: Limit<PathScheme>,
+    /// Least width of a pathway.
+    pub path_width: Limit<Length>,
+    /// A pathway on a side of the roof that faces a street or driveway is asked for.
+    pub street_side: Limit<bool>,
+    /// A roof of this pitch or less is exempt.
+    pub exempt_to: Limit<Pitch>,
+    /// Clear room on both sides of a level ridge.
+    pub ridge: RidgeRoom,
+    /// Clear room on both sides of a hip or valley with modules on both sides; editions from 2018 on have none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hip_or_valley: Option<Limit<Length>>,
+    /// Arrays that are roof covering are exempt where the site says that their listing bears it. Off unless the
+    /// office read its own edition: the source says what is in doubt.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub integrated_exempt: Option<Limit<bool>>,
+}
+
+/// Clear room beside a ridge, by how much of the roof is covered.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct RidgeRoom {
+    /// For an array up to the share.
+    pub up_to_share: Limit<Length>,
+    /// For a larger one.
+    pub beyond: Limit<Length>,
+    /// Plan area of the array by plan area of the whole roof, 0 to 1.
+    pub share: Limit<f64>,
+    /// The share for a house with sprinklers.
+    pub share_with_sprinklers: Limit<f64>,
+}
+
+impl FireAccess {
+    pub(super) fn check(&self) -> Result<(), String> {
+        let lengths = [
+            ("path_width", Some(self.path_width.value)),
+            ("ridge.up_to_share", Some(self.ridge.up_to_share.value)),
+            ("ridge.beyond", Some(self.ridge.beyond.value)),
+            ("hip_or_valley", self.hip_or_valley.as_ref().map(|limit| limit.value)),
+        ];
+        for (field, length) in lengths {
+            if length.is_some_and(|length| !(0.0..100.0).contains(&length.metres())) {
+                return Err(format!("fire_access.{field} must be 0 or more and below 100 m"));
+            }
+        }
+        for (field, share) in
+            [("share", &self.ridge.share), ("share_with_sprinklers", &self.ridge.share_with_sprinklers)]
+        {
+            if !(0.0..=1.0).contains(&share.value) {
+                return Err(format!("fire_access.ridge.{field} is a share from 0 to 1, not {}", share.value));
+            }
+        }
+        Ok(())
+    }
+}

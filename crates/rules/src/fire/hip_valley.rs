@@ -1,0 +1,157 @@
+//! A hip or valley with modules on both sides is clear on both.
+//!
+//! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out.
+//! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
+
+use super::{exempt, looked_at, source};
+use crate::case::{Case, Laid};
+use crate::clear::{first_free, hull_around, stretch};
+use crate::finding::{Finding, Place, Severity};
+use crate::measure::{TOLERANCE, to_segment};
+use crate::registry::Rule;
+use crate::words::{Way, block_name, length, move_fix, sentence, too_short};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, dvec2};
+use chalkcourse_job::Cell;
+
+pub(crate) const RULE: Rule = Rule {
+    code: "fire-hip-valley",
+    title: "A hip or valley between modules is clear",
+    reason: "A hip between two arrays is a way up, and a valley a way along.",
+    source: |job| {
+        source(job, |fire| {
+            fire.hip_or_valley.as_ref().map_or("not asked by this edition", |limit| &limit.source)
+        })
+    },
+    missing: |job| {
+        exempt(job).or_else(|| {
+            let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some());
+            (!asked).then(|| "this edition has no number for hips and valleys".into())
+        })
+    },
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    let Some(fire) = &case.book.fire_access else { return };
+    let Some(limit) = &fire.hip_or_valley else { return };
+    let asked = limit.value.metres();
+    for laid in case.blocks.iter().filter(|laid| looked_at(fire, laid.face)) {
+        for span in laid.face.edges.iter().filter(|s| matches!(s.kind, EdgeKind::Hip | EdgeKind::Valley)) {
+            let on_both =
+                span.neighbour.is_some_and(|n| case.on_face.get(n.face).is_some_and(|b| !b.is_empty()));
+            if on_both {
+                findings.extend(finding(case, laid, span, asked, &limit.source));
+            }
+        }
+    }
+}
+
+fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source: &str) -> Option<Finding> {
+    let factor = laid.face.plane.pitch.slope_factor();
+    let level = |p: DVec2| dvec2(p.x, p.y / factor);
+    let flat = |rect: &Rect| Rect { min: level(rect.min), max: level(rect.max) };
+    let (a, b) = (level(span.frame.0), level(span.frame.1));
+    let near: Vec<(Cell, f64)> = laid
+        .placed
+        .modules
+        .iter()
+        .map(|module| (module.cell, to_segment(&flat(&module.rect), a, b)))
+        .filter(|(_, away)| *away < asked - TOLERANCE)
+        .collect();
+    let nearest = near.iter().map(|(_, away)| *away).reduce(f64::min)?;
+    let units = case.units;
+    let inward = span.inward();
+    let ways = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01);
+    let it = ways
+        .map(|way| {
+            let on_slope = if matches!(way, Way::Up | Way::Down) { factor } else { 1.0 };
+            let stretches = laid.rows.iter().filter_map(|row| {
+                let row = flat(row);
+                let (low, high) = stretch(&hull_around(&[a, b], &row), asked, row.centre(), way.unit())?;
+                Some((low * on_slope, high * on_slope))
+            });
+            crate::clear::Move { way, by: first_free(stretches.collect(), units) }
+        })
+        .min_by(|a, b| a.by.total_cmp(&b.by))?;
+    let (measured, required) = (too_short(nearest, units), length(asked, units));
+    let kind = span.kind.name();
+    Some(Finding {
+        message: format!(
+            "{} leaves {measured} beside the {kind} of {}, in plan, with modules on the other side too; the code asks {required}. Move \
+             the block {} {}.",
+            sentence(&block_name(laid.block)),
+            case.face_name(laid.placed.face),
+            length(it.by, units),
+            it.way.name(),
+        ),
+        place: Place {
+            face: Some(laid.on.id),
+            block: Some(laid.block.id),
+            cells: near.iter().map(|(cell, _)| *cell).collect(),
+            penetration: None,
+            shape: vec![span.plan.0, span.plan.1],
+        },
+        measured: format!("{measured} in plan"),
+        required: format!("at least {required} in plan"),
+        source: source.to_owned(),
+        fix: Some(move_fix(laid.block, it, units)),
+        ..Finding::of(
+            RULE.code,
+            Severity::Stop,
+            format!(
+                "fire-hip-valley/block-{}/face-{}/ring-{}-side-{}/face-{}",
+                laid.block.id,
+                laid.on.id,
+                span.ring,
+                span.side,
+                span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
+            ),
+        )
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{block, book, face, fixed, gable_job, of, one};
+    use chalkcourse_geometry::Length;
+    use chalkcourse_job::{Job, Limit};
+
+    const INCH: f64 = 0.0254;
+
+    /// Two planes at a hip from (0, 0) to (6, 6) in plan; a block so many inches of plan beside it, to the right of its
+    /// upper left corner, and one far off on the other plane.
+    fn beside(inches: f64) -> Job {
+        let mut job = gable_job();
+        job.faces = vec![
+            face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 6.0, 180.0, 3.0),
+            face(2, "West", &[(0.0, 0.0), (6.0, 6.0), (0.0, 12.0)], 6.0, 270.0, 3.0),
+        ];
+        let book = book(&mut job);
+        book.setbacks.clear();
+        book.fire_access.as_mut().unwrap().hip_or_valley =
+            Some(Limit { value: Length::from_inches(18.0), source: "IFC 605.11".into() });
+        // The corner is at plan height (0.5 + 1.134) / 1.118; square to the 45° hip is 1/√2 of what lies beside it.
+        let beside = inches * INCH * std::f64::consts::SQRT_2;
+        job.blocks = vec![
+            block(3, 1, ((0.5 + 1.134) / 1.25f64.sqrt() + beside, 0.5), 1, 1),
+            block(4, 2, (6.0, 0.5), 1, 1),
+        ];
+        job
+    }
+
+    #[test]
+    fn short_of_at_and_beyond_18_in() {
+        let on_south = |job: &Job| {
+            of(job, "fire-hip-valley").into_iter().filter(|f| f.place.face.is_some_and(|f| f.0 == 1)).count()
+        };
+        assert_eq!(on_south(&beside(19.0)), 0);
+        assert_eq!(on_south(&beside(18.0)), 0);
+        let job = beside(16.0);
+        let short = one(&job, "fire-hip-valley");
+        assert!(short.message.contains("leaves 16\" beside the hip"), "{}", short.message);
+        fixed(&job, &short);
+        let mut job = beside(16.0);
+        job.blocks.pop();
+        assert!(of(&job, "fire-hip-valley").is_empty(), "modules on one side alone");
+    }
+}

@@ -1,0 +1,196 @@
+//! Pathways as geometry: strips of a plane, or of two planes side by side, from the lowest edge to the ridge.
+//!
+//! A pathway is there when a disc as wide as the pathway can be moved in plan from an eave to a ridge without
+//! touching a module, a chimney or a skylight, and without leaving the plane. Straight strips up the slope are
+//! looked for first; only where there is none, the free room of the disc's middle is worked out: the plane less
+//! everything grown by half a width. Round corners are grown as circumscribed 24-gons, so that a pathway that is
+//! found is never too narrow. Pipe boots and vents do not count: the codes allow minor obstructions.
+
+use super::free::{common, joined, without};
+use super::looked_at;
+use crate::case::Case;
+use crate::measure::TOLERANCE;
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_job::{Cell, FireAccess, Job, PenetrationKind};
+use chalkcourse_layout::Layout;
+use std::collections::BTreeSet;
+
+/// A pathway that was found.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pathway {
+    /// Indices of the planes that it runs on: one, or two side by side.
+    pub faces: Vec<usize>,
+    /// Its width in plan, metres.
+    pub width: f64,
+    /// For a straight one its four corners in plan; for one that winds, the room in which its middle may run.
+    pub outline: Vec<DVec2>,
+    /// Whether it runs straight up the slope.
+    pub straight: bool,
+}
+
+/// Modules that are thought away: index of the block in the case, and place in it.
+pub(super) type Away = BTreeSet<(usize, Cell)>;
+
+/// All pathways of a job's roof: for each plane its straight ones, or one that winds. Empty without fire access in
+/// the rule book.
+pub fn pathways(job: &Job, layout: &Layout) -> Vec<Pathway> {
+    let case = Case::of(job, layout);
+    let Some(fire) = &job.rule_book.fire_access else { return Vec::new() };
+    let faces = 0..layout.roof.faces.len();
+    faces.flat_map(|face| of_plane(&case, fire, face, &Away::new())).collect()
+}
+
+/// The pathways of one plane: all straight ones, or else one that winds on it, or else one on it and a neighbour.
+pub(super) fn of_plane(case: &Case<'_>, fire: &FireAccess, index: usize, away: &Away) -> Vec<Pathway> {
+    let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
+        return Vec::new();
+    };
+    let straight = straight(case, fire, index, away);
+    if !straight.is_empty() {
+        return straight;
+    }
+    // Where nothing but the border is in the way, a strip would have been found, unless hips close the top.
+    winding(case, fire, &[index], away)
+        .or_else(|| beside(face).find_map(|other| winding(case, fire, &[index, other], away)))
+        .into_iter()
+        .collect()
+}
+
+/// Planes beside one, over a hip, a valley or a change of pitch. Not over the ridge: who stands on the other side of
+/// it is not beside the array.
+pub(super) fn beside(face: &RoofFace) -> impl Iterator<Item = usize> {
+    let others: BTreeSet<usize> = face
+        .edges
+        .iter()
+        .filter(|span| passable(span))
+        .filter_map(|span| span.neighbour.map(|n| n.face))
+        .collect();
+    others.into_iter()
+}
+
+fn passable(span: &EdgeSpan) -> bool {
+    matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley | EdgeKind::PitchChange)
+}
+
+/// Where along the eave a straight line up the slope reaches the ridge.
+pub(super) fn clear_to_ridge(face: &RoofFace) -> Vec<(f64, f64)> {
+    let range = |span: &EdgeSpan| (span.frame.0.x.min(span.frame.1.x), span.frame.0.x.max(span.frame.1.x));
+    let of = |kind: EdgeKind| joined(face.edges.iter().filter(|s| s.kind == kind).map(range).collect(), 1e-6);
+    let others = face
+        .edges
+        .iter()
+        .filter(|span| !matches!(span.kind, EdgeKind::Eave | EdgeKind::Ridge))
+        .map(range)
+        .filter(|(from, to)| to - from > TOLERANCE);
+    without(&common(&of(EdgeKind::Eave), &of(EdgeKind::Ridge)), others.collect())
+}
+
+/// What a chimney or skylight takes from the room along the eave.
+pub(super) fn obstructed(case: &Case<'_>, index: usize) -> Vec<(f64, f64)> {
+    let on =
+        case.layout.penetrations.iter().filter(|p| blocks_a_path(p.kind)).filter_map(|p| p.on_face(index));
+    on.map(|on| (on.bounds.min.x, on.bounds.max.x)).collect()
+}
+
+fn blocks_a_path(kind: PenetrationKind) -> bool {
+    matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight)
+}
+
+fn straight(case: &Case<'_>, fire: &FireAccess, index: usize, away: &Away) -> Vec<Pathway> {
+    let Some(face) = case.layout.roof.faces.get(index) else { return Vec::new() };
+    let width = fire.path_width.value.metres();
+    let mut blocked = obstructed(case, index);
+    for &at in case.on_face.get(index).into_iter().flatten() {
+        let Some(laid) = case.blocks.get(at) else { continue };
+        if away.is_empty() {
+            blocked.extend(laid.rows.iter().map(|row| (row.min.x, row.max.x)));
+        } else {
+            let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(at, m.cell)));
+            blocked.extend(stay.map(|m| (m.rect.min.x, m.rect.max.x)));
+        }
+    }
+    let free = without(&clear_to_ridge(face), blocked);
+    let (low, high) = (face.bounds.min.y, face.bounds.max.y);
+    free.into_iter()
+        .filter(|(from, to)| to - from >= width - TOLERANCE)
+        .map(|(from, to)| {
+            let corners = [(from, low), (to, low), (to, high), (from, high)];
+            Pathway {
+                faces: vec![index],
+                width: to - from,
+                outline: corners.map(|(u, v)| face.plane.to_plan(dvec2(u, v))).to_vec(),
+                straight: true,
+            }
+        })
+        .collect()
+}
+
+/// A pathway that winds over one plane, or two side by side.
+pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away: &Away) -> Option<Pathway> {
+    let width = fire.path_width.value.metres();
+    let reach = width / 2.0 - TOLERANCE;
+    let planes: Vec<&RoofFace> = faces
+        .iter()
+        .filter_map(|&index| case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)))
+        .collect();
+    if planes.len() != faces.len() || reach <= 0.0 {
+        return None;
+    }
+    let spans = || planes.iter().flat_map(|face| face.edges.iter());
+    let of =
+        |kind: EdgeKind| spans().filter(move |span| span.kind == kind).map(|s| s.plan).collect::<Vec<_>>();
+    let (eaves, ridges) = (of(EdgeKind::Eave), of(EdgeKind::Ridge));
+    if eaves.is_empty() || ridges.is_empty() {
+        return None;
+    }
+    let inner = |span: &EdgeSpan| passable(span) && span.neighbour.is_some_and(|n| faces.contains(&n.face));
+    let mut blockers: Vec<Polygon> =
+        spans().filter(|span| !inner(span)).map(|span| grown(&[span.plan.0, span.plan.1], reach)).collect();
+    for &index in faces {
+        for &at in case.on_face.get(index).into_iter().flatten() {
+            let Some(laid) = case.blocks.get(at) else { continue };
+            let plan = |p: DVec2| laid.face.plane.to_plan(p);
+            let thin = away.iter().any(|(block, _)| *block == at);
+            if thin {
+                let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(at, m.cell)));
+                blockers.extend(stay.map(|m| grown(&m.rect.corners().map(plan), reach)));
+            } else {
+                blockers.extend(laid.rows.iter().map(|row| grown(&row.corners().map(plan), reach)));
+            }
+        }
+    }
+    let solid = case.layout.penetrations.iter().filter(|p| blocks_a_path(p.kind));
+    blockers.extend(
+        solid.filter(|p| p.on.iter().any(|on| faces.contains(&on.face))).map(|p| grown(&p.plan.outer, reach)),
+    );
+    // Two planes that share an edge may miss by a hair; what this adds outside lies within reach of a border.
+    let ground: Vec<Polygon> = planes.iter().flat_map(|face| face.plan.offset(0.006)).collect();
+    let rooms = Polygon::union(&ground).into_iter().flat_map(|shape| shape.difference(&blockers));
+    let touches = |room: &Polygon, edges: &[(DVec2, DVec2)]| {
+        room.sides().any(|(_, _, a, b)| {
+            edges.iter().any(|&(c, d)| {
+                let ends = [
+                    distance_to_segment(a, c, d),
+                    distance_to_segment(b, c, d),
+                    distance_to_segment(c, a, b),
+                    distance_to_segment(d, a, b),
+                ];
+                ends.into_iter().fold(f64::INFINITY, f64::min) <= reach + 0.02
+            })
+        })
+    };
+    let room = rooms.into_iter().find(|room| touches(room, &eaves) && touches(room, &ridges))?;
+    Some(Pathway { faces: faces.to_vec(), width, outline: room.outer, straight: false })
+}
+
+/// The convex hull of some points with all within `reach` of it.
+fn grown(points: &[DVec2], reach: f64) -> Polygon {
+    const CORNERS: u32 = 24;
+    let turn = std::f64::consts::TAU / f64::from(CORNERS);
+    // Circumscribed, so that the round is wholly covered.
+    let radius = reach / (turn / 2.0).cos();
+    let around = points.iter().flat_map(|&p| {
+        (0..CORNERS).map(move |i| p + DVec2::from_angle(turn * (f64::from(i) + 0.5)) * radius)
+    });
+    Polygon::new(crate::clear::convex_hull(around.collect()))
+}

@@ -1,0 +1,98 @@
+//! One pathway lies on a side of the roof that faces a street or driveway.
+//!
+//! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on). A pathway counts for a street when its plane falls towards it,
+//! within 45°, or when it runs within 10 ft (in plan) of the roof's edge on that side: a reading, since the code does not
+//! define the side.
+
+use super::pathway::{Away, of_plane};
+use super::{exempt, has_array, source};
+use crate::case::Case;
+use crate::finding::{Finding, Place, Severity};
+use crate::registry::Rule;
+use chalkcourse_geometry::DVec2;
+
+pub(crate) const RULE: Rule = Rule {
+    code: "fire-street",
+    title: "One pathway is on a street or driveway side",
+    reason: "A ladder is raised where an engine can stand.",
+    source: |job| source(job, |fire| &fire.street_side.source),
+    missing: |job| {
+        exempt(job).or_else(|| {
+            let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.street_side.value);
+            if !asked {
+                return Some("this book does not ask for it".into());
+            }
+            let unknown = job.site.building.street_sides.is_empty();
+            unknown.then(|| "the job does not say on which side the street or driveway lies".into())
+        })
+    },
+    run,
+};
+
+/// Ten feet.
+const NEAR: f64 = 3.048;
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    let Some(fire) = &case.book.fire_access else { return };
+    if !has_array(case, fire) {
+        return;
+    }
+    let streets: Vec<DVec2> = case.job.site.building.street_sides.iter().map(|side| side.unit()).collect();
+    let faces = &case.layout.roof.faces;
+    let edge = |street: DVec2| {
+        let corners = faces.iter().filter(|face| face.sound).flat_map(|face| face.plan.outer.iter());
+        corners.map(|p| p.dot(street)).fold(f64::NEG_INFINITY, f64::max)
+    };
+    let edges: Vec<(DVec2, f64)> = streets.into_iter().map(|street| (street, edge(street))).collect();
+    let serves = |index: usize| {
+        let falls = faces.get(index).is_some_and(|face| {
+            edges.iter().any(|(street, _)| face.plane.downslope.unit().dot(*street) >= 0.7071)
+        });
+        let near = |outline: &[DVec2]| {
+            edges.iter().any(|(street, edge)| {
+                let reach = outline.iter().map(|p| p.dot(*street)).fold(f64::NEG_INFINITY, f64::max);
+                reach >= edge - NEAR
+            })
+        };
+        of_plane(case, fire, index, &Away::new()).iter().any(|path| falls || near(&path.outline))
+    };
+    if (0..faces.len()).any(serves) {
+        return;
+    }
+    let ways: Vec<&str> = case.job.site.building.street_sides.iter().map(|side| side.wind()).collect();
+    findings.push(Finding {
+        message: format!(
+            "No pathway lies on the street or driveway side ({}). Leave one on a plane that falls towards it, or along the edge of the \
+             roof on that side.",
+            ways.join(", ")
+        ),
+        place: Place::default(),
+        measured: "none on that side".into(),
+        required: "one on that side".into(),
+        source: RULE.source(case.job),
+        ..Finding::of(RULE.code, Severity::Stop, "fire-street/roof".into())
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{block, gable_job, of, one};
+    use chalkcourse_geometry::Azimuth;
+
+    #[test]
+    fn to_the_street_along_it_and_away_from_it() {
+        let mut job = gable_job();
+        assert!(of(&job, "fire-street").is_empty(), "not known, not checked");
+        job.site.building.street_sides = vec![Azimuth::SOUTH];
+        assert!(of(&job, "fire-street").is_empty());
+        // South full: the way up is on the north side only
+        job.blocks = vec![block(3, 1, (0.5, 1.0), 2, 6)];
+        for corner in [1, 2] {
+            job.faces[0].outline.outer[corner].x = 11.2;
+        }
+        one(&job, "fire-street");
+        // a street in the west: the north plane has a pathway along its west rake
+        job.site.building.street_sides = vec![Azimuth::WEST];
+        assert!(of(&job, "fire-street").is_empty());
+    }
+}

@@ -1,0 +1,77 @@
+//! Behind a wide penetration a cricket turns the water aside.
+//!
+//! Source: IRC R903.2.2 (from memory): on the ridge side of a penetration wider than 30 in, measured square to the slope. A
+//! unit skylight that is flashed as its maker says may go without (from memory). Whether an array that is flashed into
+//! the roof counts is a question for the official and the listing; it is not asked here.
+
+use super::{missing, source};
+use crate::case::Case;
+use crate::finding::{Finding, Place, Severity};
+use crate::measure::TOLERANCE;
+use crate::registry::Rule;
+use crate::words::{length, sentence};
+use chalkcourse_job::PenetrationKind;
+
+pub(crate) const RULE: Rule = Rule {
+    code: "cricket",
+    title: "Wide penetrations have a cricket behind them",
+    reason: "Water and snow pile up behind what is wide, and find their way in.",
+    source: |job| source(job, |roofing| &roofing.cricket_from.source),
+    missing,
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    let Some(roofing) = &case.book.roofing else { return };
+    let most = roofing.cricket_from.value.metres();
+    for penetration in case.layout.penetrations.iter().filter(|p| p.kind != PenetrationKind::Skylight) {
+        let Some(home) = penetration.home else { continue };
+        let Some(on) = penetration.on_face(home) else { continue };
+        let wide = on.bounds.size().x;
+        if wide <= most + TOLERANCE {
+            continue;
+        }
+        let measured = length(wide, case.units);
+        let required = length(most, case.units);
+        findings.push(Finding {
+            message: format!(
+                "{} “{}” is {measured} wide along the eave, more than {required}: build a cricket or saddle on its ridge side, and \
+                 keep the array out of it.",
+                sentence(&format!("the {}", penetration.kind.name())),
+                penetration.name
+            ),
+            place: Place {
+                face: case.face_id(home),
+                penetration: Some(penetration.id),
+                shape: penetration.plan.outer.clone(),
+                ..Place::default()
+            },
+            measured: format!("{measured} wide"),
+            required: format!("a cricket beyond {required}"),
+            source: RULE.source(case.job),
+            ..Finding::of(RULE.code, Severity::Note, format!("cricket/penetration-{}", penetration.id))
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{gable_job, of, vent};
+    use chalkcourse_geometry::Length;
+    use chalkcourse_job::{PenetrationKind, Shape};
+
+    /// IRC R903.2.2, from memory.
+    #[test]
+    fn wider_than_30_in() {
+        for (inches, expect) in [(29.0, 0), (30.0, 0), (30.25, 1), (32.0, 1)] {
+            let mut job = gable_job();
+            job.penetrations = vec![vent(5, 1.0, 5.0)];
+            job.penetrations[0].kind = PenetrationKind::Chimney;
+            job.penetrations[0].shape =
+                Shape::Rectangle { along: Length::from_inches(inches), up: Length::from_inches(20.0) };
+            assert_eq!(of(&job, "cricket").len(), expect, "{inches} in");
+            job.penetrations[0].kind = PenetrationKind::Skylight;
+            assert_eq!(of(&job, "cricket").len(), 0);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+//! Shingles lie on slopes that shed water.
+//!
+//! Source: IRC R905.2.2: asphalt shingles on 2:12 or more.
+
+use super::{SLACK, missing, source};
+use crate::case::Case;
+use crate::finding::{Finding, Place, Severity};
+use crate::registry::Rule;
+use crate::words::sentence;
+
+pub(crate) const RULE: Rule = Rule {
+    code: "shingle-slope",
+    title: "Shingles lie on slopes that shed water",
+    reason: "Lapped shingles let water in where it stands or is blown back.",
+    source: |job| source(job, |roofing| &roofing.least_pitch.source),
+    missing,
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    let Some(roofing) = &case.book.roofing else { return };
+    let least = roofing.least_pitch.value;
+    for (index, face) in case.layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
+        let pitch = face.plane.pitch;
+        if pitch.slope() >= least.slope() - SLACK {
+            continue;
+        }
+        let measured = format!("{:.1}:12", pitch.rise_in_12());
+        let required = format!("at least {:.1}:12", least.rise_in_12());
+        let Some(id) = case.face_id(index) else { continue };
+        findings.push(Finding {
+            message: format!(
+                "{} is {measured}; asphalt shingles need {required}. Choose another roof covering there.",
+                sentence(&case.face_name(index))
+            ),
+            place: Place { face: Some(id), shape: face.plan.outer.clone(), ..Place::default() },
+            measured,
+            required,
+            source: RULE.source(case.job),
+            ..Finding::of(RULE.code, Severity::Caution, format!("shingle-slope/face-{id}"))
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{face, gable_job, of};
+
+    /// IRC R905.2.2 (2018).
+    #[test]
+    fn below_at_and_above_2_in_12() {
+        for (rise, expect) in [(1.9, 1), (2.0, 0), (2.1, 0)] {
+            let mut job = gable_job();
+            job.faces =
+                vec![face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (12.0, 6.0), (0.0, 6.0)], rise, 180.0, 3.0)];
+            assert_eq!(of(&job, "shingle-slope").len(), expect, "{rise}:12");
+        }
+    }
+}

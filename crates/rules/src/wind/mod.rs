@@ -1,0 +1,32 @@
+//! Wind on a roof by the components-and-cladding figures of ASCE/SEI 7: a screening, never a stamp.
+//!
+//! A roof-integrated array lies flush and flashed: the reductions for panels above a roof (ASCE/SEI 7-16 29.4.4) rest on
+//! an air gap and open edges that it does not have, so it is taken as roof covering (engineering judgement, from
+//! memory). Plain gable and hip roofs of more than 7° up to 45° are known; what is not in the sources is refused, not
+//! guessed. Structural design is a licensed engineer's.
+//!
+//! Pounds, feet and miles an hour here, as the standard has them.
+
+mod coefficients;
+pub(crate) mod rule;
+mod screen;
+mod velocity;
+mod zones;
+
+pub use coefficients::{Coefficients, Curve, RoofShape, Zone, coefficients};
+pub use screen::{BlockScreening, Screening, screen, shape_of};
+pub use velocity::{Wind, elevation_factor, exposure_coefficient, velocity_pressure_with_kd, zone_width};
+pub use zones::{Near, ZoneArea, zone_areas, zone_near};
+
+/// Why a case is not worked out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Refused(
+    /// In words.
+    pub String,
+);
+
+impl std::fmt::Display for Refused {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(&self.0)
+    }
+}

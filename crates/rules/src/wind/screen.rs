@@ -1,0 +1,165 @@
+use super::{
+    Coefficients, Near, Refused, RoofShape, Wind, Zone, coefficients, velocity_pressure_with_kd, zone_near,
+    zone_width,
+};
+use crate::case::{Case, Laid};
+use crate::measure::to_segment;
+use chalkcourse_geometry::{DVec2, EdgeKind, Rect, RoofFace, dvec2};
+use chalkcourse_job::{BlockId, Job, LoadStandard};
+use chalkcourse_layout::Layout;
+
+/// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
+const GCPI: f64 = 0.18;
+
+/// What a screening of a job gives.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Screening {
+    /// The edition.
+    pub standard: LoadStandard,
+    /// Mean roof height, feet.
+    pub height_ft: f64,
+    /// Velocity pressure times Kd, pounds a square foot.
+    pub q_kd_psf: f64,
+    /// Width of edge zones, feet.
+    pub zone_width_ft: f64,
+    /// Each block on a sound face.
+    pub blocks: Vec<BlockScreening>,
+}
+
+/// One block in the wind.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BlockScreening {
+    /// Which.
+    pub block: BlockId,
+    /// Its worst zone and what comes of it, or why it is not worked out.
+    pub outcome: Result<Uplift, Refused>,
+}
+
+/// Wind that lifts a block, in its worst zone.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Uplift {
+    /// The worst zone that a module reaches.
+    pub zone: Zone,
+    /// Which figure.
+    pub figure: &'static str,
+    /// Outward pressure, pounds a square foot, at strength level; positive lifts.
+    pub psf: f64,
+    /// Demand on one fastener after dead load, for allowable stress design, pounds.
+    pub pounds: f64,
+}
+
+/// A roof as the figures know it.
+///
+/// # Errors
+/// [`Refused`] for a roof with valleys, walls or steps: the figures are for plain gables and hips.
+pub fn shape_of(layout: &Layout) -> Result<RoofShape, Refused> {
+    let kinds = || layout.roof.faces.iter().flat_map(|face| face.edges.iter().map(|edge| edge.kind));
+    let other = kinds().find(|kind| {
+        matches!(kind, EdgeKind::Valley | EdgeKind::WallLine | EdgeKind::Step | EdgeKind::PitchChange)
+    });
+    match other {
+        Some(kind) => Err(Refused(format!(
+            "the figures are for plain gable and hip roofs, and this one has a {}: ask a licensed engineer",
+            kind.name()
+        ))),
+        None if kinds().any(|kind| kind == EdgeKind::Hip) => Ok(RoofShape::Hip),
+        None => Ok(RoofShape::Gable),
+    }
+}
+
+/// What a screening needs and a job does not say; `None` when it is all there.
+pub(super) fn unknown(job: &Job) -> Option<String> {
+    if job.rule_book.loads.is_none() {
+        return Some("the rule book does not go into wind".into());
+    }
+    let site = &job.site.building;
+    let asked = [
+        ("basic wind speed", site.wind_mph.is_none()),
+        ("exposure", site.exposure.is_none()),
+        ("eave height", site.eave_height.is_none()),
+        ("least width of the building", site.least_width.is_none()),
+        ("what a fastener holds", site.fastener_pounds.is_none()),
+        ("deck under a fastener", site.fastener_square_feet.is_none()),
+    ];
+    let missing: Vec<&str> =
+        asked.into_iter().filter(|(_, missing)| *missing).map(|(name, _)| name).collect();
+    (!missing.is_empty()).then(|| format!("the job does not say: {}", missing.join(", ")))
+}
+
+/// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
+pub fn screen(job: &Job, layout: &Layout) -> Option<Screening> {
+    screen_case(&Case::of(job, layout))
+}
+
+pub(super) fn screen_case(case: &Case<'_>) -> Option<Screening> {
+    let loads = case.book.loads.as_ref()?;
+    let site = &case.job.site.building;
+    let standard = loads.standard.value;
+    let height_ft = site.eave_height?.feet() + half_rise(case.layout) / 0.3048;
+    let wind = Wind {
+        standard,
+        mph: site.wind_mph?,
+        exposure: site.exposure?,
+        height_ft,
+        elevation_ft: site.elevation.map_or(0.0, |elevation| elevation.feet()),
+    };
+    let q_kd_psf = velocity_pressure_with_kd(&wind);
+    let zone_width_ft = zone_width(site.least_width?.feet(), height_ft);
+    let square_feet = site.fastener_square_feet?;
+    let module = &case.job.kit.module;
+    let module_feet = module.length.feet() * module.width.feet();
+    let dead = if module_feet > 0.0 { module.mass_kg / 0.453_592_37 / module_feet } else { 0.0 };
+    let shape = shape_of(case.layout);
+    let blocks = case.blocks.iter().map(|laid| {
+        let uplift = |shape| {
+            let figure: Coefficients = coefficients(standard, shape, laid.face.plane.pitch.degrees())?;
+            let steep = laid.face.plane.pitch.degrees() > 27.0;
+            let worst = laid
+                .placed
+                .modules
+                .iter()
+                .map(|m| zone_near(standard, shape, steep, near(laid, &m.rect, zone_width_ft * 0.3048)))
+                .filter_map(|zone| Some((zone, figure.outward(zone, square_feet)?)))
+                .min_by(|a, b| a.1.total_cmp(&b.1));
+            let Some((zone, gcp)) = worst else {
+                return Err(Refused("no zone of the figure reaches this block".into()));
+            };
+            let psf = (q_kd_psf * (GCPI - gcp)).max(loads.least_pressure_psf.value);
+            // Dead load acts straight down; what of it is square to the deck holds the array.
+            let holds = dead * laid.face.plane.pitch.radians().cos();
+            let pounds = (loads.wind_factor.value * psf - loads.dead_factor.value * holds) * square_feet;
+            Ok(Uplift { zone, figure: figure.figure, psf, pounds: pounds.max(0.0) })
+        };
+        BlockScreening { block: laid.block.id, outcome: shape.clone().and_then(uplift) }
+    });
+    Some(Screening { standard, height_ft, q_kd_psf, zone_width_ft, blocks: blocks.collect() })
+}
+
+/// Half of how far the roof rises, metres: the mean roof height is the eave's and this.
+fn half_rise(layout: &Layout) -> f64 {
+    let sound = || layout.roof.faces.iter().filter(|face| face.sound);
+    let height = |face: &RoofFace, p: DVec2| face.plane.height_at(p);
+    let all = || sound().flat_map(|face| face.plan.outer.iter().map(|&p| height(face, p)));
+    let (low, high) = (all().fold(f64::INFINITY, f64::min), all().fold(f64::NEG_INFINITY, f64::max));
+    if high > low { (high - low) / 2.0 } else { 0.0 }
+}
+
+/// The edges that a module is nearer to than the width of an edge zone, in plan.
+fn near(laid: &Laid<'_>, rect: &Rect, width: f64) -> Near {
+    let factor = laid.face.plane.pitch.slope_factor();
+    let level = |p: DVec2| dvec2(p.x, p.y / factor);
+    let flat = Rect { min: level(rect.min), max: level(rect.max) };
+    let mut near = Near::default();
+    for span in &laid.face.edges {
+        if to_segment(&flat, level(span.frame.0), level(span.frame.1)) < width {
+            match span.kind {
+                EdgeKind::Eave => near.eave = true,
+                EdgeKind::Rake => near.rake = true,
+                EdgeKind::Ridge => near.ridge = true,
+                EdgeKind::Hip => near.hip = true,
+                _ => {}
+            }
+        }
+    }
+    near
+}
