@@ -163,6 +163,8 @@ fn of_id(allowed: &Allowed, tile: &Tile, id: &str) -> Vec<Patch> {
 pub(super) struct Lines {
     pub(super) tile: Tile,
     pub(super) tolerance: f64,
+    /// The first line is the base row's and must hold a tile.
+    pub(super) grounded: bool,
     /// v of each row, with the u of one of its places when it is a row of a grid.
     pub(super) rows: Vec<(f64, Option<f64>)>,
 }
@@ -174,11 +176,10 @@ impl Lines {
         let pitch = tile.pitch();
         let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
         let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
-        let below = match rules.base {
-            Base::Anywhere => ((origin.y - bounds.min.y) / pitch.y + 1e-7).floor(),
-            Base::Courses { .. } => 0.0,
-        };
-        let above = ((bounds.max.y - origin.y + 1e-7) / pitch.y).floor();
+        // On the courses the base row is given; else there may be room for rows below it. A line too many does no harm.
+        let grounded = rules.base != Base::Anywhere;
+        let below = if grounded { 0.0 } else { ((origin.y - bounds.min.y) / pitch.y).ceil() };
+        let above = ((bounds.max.y - origin.y) / pitch.y).ceil();
         let rows = (-below as i64..above as i64)
             .map(|k| {
                 let odd = (k - first.row as i64).rem_euclid(2) == 1;
@@ -190,7 +191,7 @@ impl Lines {
                 (origin.y + k as f64 * pitch.y, u)
             })
             .collect();
-        Some(Self { tile, tolerance: allowed.tolerance, rows })
+        Some(Self { tile, tolerance: allowed.tolerance, grounded, rows })
     }
 }
 
@@ -222,13 +223,8 @@ fn candidates(allowed: &Allowed, fit: &Fit, lines: &Lines) -> Vec<Rect> {
     let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()));
     let Some(bounds) = bounds else { return Vec::new() };
     let mut places = Vec::new();
-    let rows =
-        lines.rows.first().map(|&(v, _)| v - pitch.y).into_iter().chain(lines.rows.iter().map(|r| r.0));
-    let top = lines.rows.last().map(|&(v, _)| v + pitch.y);
-    for v in rows.chain(top) {
-        let grid = lines.rows.iter().find(|r| (r.0 - v).abs() < pitch.y * 1.5).and_then(|r| r.1);
+    for &(v, grid) in &lines.rows {
         if let Some(u) = grid {
-            let u = lines.rows.iter().find(|r| (r.0 - v).abs() < 1e-9).and_then(|r| r.1).unwrap_or(u);
             let from = ((bounds.min.x - lines.tile.size.x - u) / pitch.x).floor() as i64;
             let to = ((bounds.max.x - u) / pitch.x).ceil() as i64;
             places.extend((from..=to).map(|n| dvec2(u + n as f64 * pitch.x, v)));

@@ -100,7 +100,10 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
 fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> usize {
     let pitch = lines.tile.pitch().x;
     let mut total = 0;
-    for &(v, column) in &lines.rows {
+    for (k, &(v, column)) in lines.rows.iter().enumerate() {
+        if lines.grounded && k == 1 && total == 0 {
+            return 0;
+        }
         let Some(slab) = rest.slab(v) else { continue };
         let met = v - by.y;
         let mut blocked: Vec<(f64, f64)> = own
@@ -168,6 +171,24 @@ mod tests {
             let near = &held.near[0];
             assert_eq!(near.stops[0].by, Barrier::Constraint("b0".to_owned()));
             assert!((near.stops[0].depth() - 0.04).abs() < 1e-8, "{near:?}");
+        }
+    }
+
+    #[test]
+    fn the_top_row_of_an_exact_height_counts_too() {
+        // Two rows of two with joints of 6 mm, to the millimetre; a vent 30 mm into the upper right place.
+        let module = tile(1.0, 1.0, 0.006);
+        let allowed = face(rectangle(0.0, 0.0, 2.006, 2.006), vec![rectangle(1.5, 1.976, 0.1, 0.1)]);
+        for base in [Base::Anywhere, Base::Courses { first: 0.0, exposure: 0.2, play: (0.0, 0.0) }] {
+            for joints in [Joints::Free, Joints::Aligned] {
+                let fit = lay(&allowed, &module, &RowRules { base, ..rules(joints) });
+                assert_eq!(fit.count(), 3);
+                let held = holds_back(&allowed, &fit, &question(), &never).unwrap();
+                let up = held.moves.iter().find(|m| m.by.y != 0.0).unwrap();
+                assert!((up.by.y - 0.03).abs() < 1e-8 && up.wins == 1, "{up:?}");
+                let near = &held.near[0];
+                assert!((near.stops[0].along_v + 0.03).abs() < 1e-8, "{near:?}");
+            }
         }
     }
 
