@@ -1,5 +1,5 @@
-//! Fits from standard input to standard output, for `tests/peers/fit_against_references.py`: a list of cases in, a list
-//! of answers out. With `repeat` an answer carries the seconds of its fastest run.
+//! Fits from standard input to standard output, for `tests/peers/fit_against_references.py`: a list of cases
+//! in, a list of answers out. With `repeat` an answer carries the seconds of its fastest run.
 
 use chalkcourse_geometry::fit::{
     Aim, Allowed, BlockRules, Cell, Constraint, Costs, FINE, RowRules, Tile, fit_blocks, fit_number,

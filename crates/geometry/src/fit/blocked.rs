@@ -5,7 +5,8 @@ use super::{Allowed, Tile};
 use crate::{Polygon, Rect, signed_area};
 use glam::{DVec2, dvec2};
 
-/// A convex open patch of forbidden positions: at `v` strictly between `lo` and `hi`, u strictly between the two chains.
+/// A convex open patch of forbidden positions: at `v` strictly between `lo` and `hi`, u strictly between the
+/// two chains.
 #[derive(Clone, Debug)]
 pub(super) struct Patch {
     pub(super) lo: f64,

@@ -1,10 +1,11 @@
 //! Whole rectangles of tiles, at most so many, each anywhere.
 //!
-//! For each size of block (columns by rows) the positions where the whole block stands are found as for one tile. Up to three
-//! rectangles that do not overlap can always be parted by a straight level or upright cut with one of them
-//! alone on a side; pushing that one as far from the cut as it goes leaves the others most room. So trying every size
-//! pushed each way, and the rest in what is left, misses nothing: exact for up to three blocks. For more, the same
-//! search is a good layout, and sums of the exact answers for fewer are the bound.
+//! For each size of block (columns by rows) the positions where the whole block stands are found as for one
+//! tile. Up to three rectangles that do not overlap can always be parted by a straight level or upright cut
+//! with one of them alone on a side; pushing that one as far from the cut as it goes leaves the others most
+//! room. So trying every size pushed each way, and the rest in what is left, misses nothing: exact for up to
+//! three blocks. For more, the same search is a good layout, and sums of the exact answers for fewer are the
+//! bound.
 
 use super::room::{Gap, Room};
 use super::{Allowed, FitError, Placed, Tile};

@@ -1,5 +1,5 @@
-//! For tests only: an independent, slow way to the same answers, by asking of single rectangles whether they stand,
-//! and random faces to ask about.
+//! For tests only: an independent, slow way to the same answers, by asking of single rectangles whether they
+//! stand, and random faces to ask about.
 
 use super::{Allowed, Constraint, FINE, Tile};
 use crate::{Polygon, Rect};
@@ -40,8 +40,8 @@ pub(super) fn face(region: Polygon, blocked: Vec<Polygon>) -> Allowed {
     Allowed { region: vec![region], blocked: named.collect(), tolerance: FINE }
 }
 
-/// A face of roughly `width` by `height`: a rectangle, a trapezoid, a convex or a star-shaped outline, an L, a notch; with
-/// holes, clearances that touch each other or the border, slivers, blocked corners.
+/// A face of roughly `width` by `height`: a rectangle, a trapezoid, a convex or a star-shaped outline, an L,
+/// a notch; with holes, clearances that touch each other or the border, slivers, blocked corners.
 pub(super) fn random_face(dice: &mut Dice, width: f64, height: f64) -> Allowed {
     let (w, h) = (dice.between(0.5, 1.0) * width, dice.between(0.5, 1.0) * height);
     let mut region = match dice.below(6) {
@@ -163,8 +163,8 @@ fn span(allowed: &Allowed) -> (f64, f64) {
     ys.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), y| (a.min(y), b.max(y)))
 }
 
-/// Every base line at which anything can change: corners against foot and head of a row, and pairs of sides (or their ends, via
-/// the levels) whole pitches apart; then the middles between those.
+/// Every base line at which anything can change: corners against foot and head of a row, and pairs of sides
+/// (or their ends, via the levels) whole pitches apart; then the middles between those.
 fn base_lines(allowed: &Allowed, tile: &Tile, across_rows: bool) -> Vec<f64> {
     let sides = all_sides(allowed);
     let (pitch, (lo, hi)) = (tile.pitch(), span(allowed));

@@ -1,11 +1,12 @@
 //! To choose among the places of one grid: those worth most, or just so many.
 //!
-//! Values and the costs of exposed sides make a smallest cut: a side costs when its tile is taken and the neighbour is not, and such
-//! costs pull neighbours together. Corners do not: with places A, B to the right and above of C, taking C and A, or C and B, makes no
-//! corner at C, taking all three makes an inner one, and C alone an outer one; so the two costs together
-//! would have to be below zero for a cut to be right. Corners are therefore counted by a sweep over the
-//! grid that remembers its last row, exact while the grid's shorter way is narrow enough. Beyond that, leaving the
-//! corners out gives the bound, and the result tells the difference.
+//! Values and the costs of exposed sides make a smallest cut: a side costs when its tile is taken and the
+//! neighbour is not, and such costs pull neighbours together. Corners do not: with places A, B to the right
+//! and above of C, taking C and A, or C and B, makes no corner at C, taking all three makes an inner one, and
+//! C alone an outer one; so the two costs together would have to be below zero for a cut to be right. Corners
+//! are therefore counted by a sweep over the grid that remembers its last row, exact while the grid's shorter
+//! way is narrow enough. Beyond that, leaving the corners out gives the bound, and the result tells the
+//! difference.
 
 use super::cut::Network;
 use super::profile::{Swept, sweep};
@@ -74,8 +75,8 @@ impl Choice {
     }
 }
 
-/// All cells of a grid through `origin` (the lower left corner of any of its places, on the face or not) at which a tile may stand, each
-/// worth 1.
+/// All cells of a grid through `origin` (the lower left corner of any of its places, on the face or not) at
+/// which a tile may stand, each worth 1.
 ///
 /// Errors: a tile, a tolerance or a corner that cannot be worked with.
 pub fn cells(allowed: &Allowed, tile: &Tile, origin: DVec2) -> Result<Vec<Cell>, FitError> {

@@ -97,8 +97,8 @@ mod tests {
 
     #[test]
     fn a_textbook_network_carries_its_flow() {
-        // Cormen, Leiserson, Rivest, Stein, "Introduction to Algorithms", the flow network of the chapter on maximum
-        // flow (s, v1..v4, t; from memory): 23.
+        // Cormen, Leiserson, Rivest, Stein, "Introduction to Algorithms", the flow network of the chapter on
+        // maximum flow (s, v1..v4, t; from memory): 23.
         let mut net = Network::new(4);
         let (s, t) = (net.source(), net.sink());
         for (a, b, c) in [

@@ -218,8 +218,8 @@ impl Search<'_> {
     }
 }
 
-/// What is left of each row when every tile above the first must stand on tiles of the row below: straight on one, or, lapped,
-/// on two half aside.
+/// What is left of each row when every tile above the first must stand on tiles of the row below: straight on
+/// one, or, lapped, on two half aside.
 pub(super) fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
     let mut result: Vec<Row> = Vec::new();
     for (k, row) in rows {
@@ -228,8 +228,8 @@ pub(super) fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
             Some((below, _)) if below + 1 != *k => break,
             Some((_, below)) if shift == 0.0 => intersect(row, below),
             Some((_, below)) => {
-                // Columns count from row 0's offset: an odd row's tile at x stands at x + shift, on x and x + 2 shift below;
-                // an even row's tile at x on x - 2 shift and x.
+                // Columns count from row 0's offset: an odd row's tile at x stands at x + shift, on x and x +
+                // 2 shift below; an even row's tile at x on x - 2 shift and x.
                 let aside = if k % 2 == 1 { -2.0 * shift } else { 2.0 * shift };
                 let moved: Vec<_> = below.iter().map(|&(a, b)| (a + aside, b + aside)).collect();
                 intersect(&intersect(row, below), &moved)
@@ -257,8 +257,8 @@ pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
     shared
 }
 
-/// The offset that most stretches hold, each as often as whole pitches go into it. `grounded` asks for at least one
-/// of those marked.
+/// The offset that most stretches hold, each as often as whole pitches go into it. `grounded` asks for at
+/// least one of those marked.
 pub(super) fn deepest(
     gaps: impl Iterator<Item = (bool, (f64, f64))>,
     pitch: f64,

@@ -1,5 +1,5 @@
-//! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in tiles, and the
-//! least move of a constraint that wins one.
+//! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in
+//! tiles, and the least move of a constraint that wins one.
 
 use super::blocked::{Patch, convex_pieces, patches, swept};
 use super::moves::least_moves;
@@ -31,8 +31,8 @@ pub enum Barrier {
 pub struct Stop {
     /// What.
     pub by: Barrier,
-    /// How far the tile would have to shift along u to come clear of this (the other way: how far this would have to
-    /// shift), metres, the shorter way.
+    /// How far the tile would have to shift along u to come clear of this (the other way: how far this would
+    /// have to shift), metres, the shorter way.
     pub along_u: f64,
     /// The same along v.
     pub along_v: f64,
@@ -102,9 +102,10 @@ pub struct HeldBack {
 
 /// What holds `fit` back, which must come from [`fit_rows`] on the same `allowed`.
 ///
-/// Prices lay the face again without each id: whole optima under the fit's rules. Moves keep the array's row lines (and in a grid its columns)
-/// where they are and look at every move up to `farthest` along u and along v between critical ones; a layout that shifts
-/// its rows as well might need less. Hooked fits get no moves. `stop` ends early with what is there.
+/// Prices lay the face again without each id: whole optima under the fit's rules. Moves keep the array's row
+/// lines (and in a grid its columns) where they are and look at every move up to `farthest` along u and along
+/// v between critical ones; a layout that shifts its rows as well might need less. Hooked fits get no moves.
+/// `stop` ends early with what is there.
 ///
 /// Errors: those of [`fit_rows`].
 pub fn holds_back(
@@ -176,7 +177,8 @@ impl Lines {
         let pitch = tile.pitch();
         let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
         let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
-        // On the courses the base row is given; else there may be room for rows below it. A line too many does no harm.
+        // On the courses the base row is given; else there may be room for rows below it. A line too many
+        // does no harm.
         let grounded = rules.base != Base::Anywhere;
         let below = if grounded { 0.0 } else { ((origin.y - bounds.min.y) / pitch.y).ceil() };
         let above = ((bounds.max.y - origin.y) / pitch.y).ceil();
@@ -322,8 +324,9 @@ fn inward(polygon: &Polygon) -> Vec<(usize, usize, DVec2, DVec2)> {
         .collect()
 }
 
-/// The shift along one way that leaves all patches, from a place at `at` along it and `level` across; `None` when the place is in none.
-/// `only` above 0 lets it go forward alone, below 0 back alone, 0 the shorter way; infinite where no shift that way helps.
+/// The shift along one way that leaves all patches, from a place at `at` along it and `level` across; `None`
+/// when the place is in none. `only` above 0 lets it go forward alone, below 0 back alone, 0 the shorter way;
+/// infinite where no shift that way helps.
 fn way_out<'p>(patches: impl Iterator<Item = &'p Patch>, at: f64, level: f64, only: f64) -> Option<f64> {
     let mut stretches: Vec<(f64, f64)> = patches
         .filter(|p| p.lo < level && level < p.hi)

@@ -15,8 +15,8 @@ pub(super) struct Hooked {
     pub(super) finished: bool,
 }
 
-/// Rows that slide but are carried. The best of both grids and of rows packed upon rows is taken; the bound lets every row
-/// be carried by any *position* that the rows below leave open, which no layout can beat.
+/// Rows that slide but are carried. The best of both grids and of rows packed upon rows is taken; the bound
+/// lets every row be carried by any *position* that the rows below leave open, which no layout can beat.
 pub(super) fn hooked_sliding(
     room: &Room,
     tile: &Tile,

@@ -5,9 +5,9 @@
 //! swept by the tile. Those points are cut once into trapezoids; every question is then one about
 //! intervals whose ends are straight lines in v, and the offsets at which an answer can change are finite.
 //!
-//! **Tolerance.** A tile may reach over a border by [`Allowed::tolerance`] at most, and every search is over open cells:
-//! a count is claimed as greatest among all layouts that need less than the tolerance. Cells narrower than
-//! 1e-12 m are below the arithmetic and are not looked at.
+//! **Tolerance.** A tile may reach over a border by [`Allowed::tolerance`] at most, and every search is over
+//! open cells: a count is claimed as greatest among all layouts that need less than the tolerance. Cells
+//! narrower than 1e-12 m are below the arithmetic and are not looked at.
 //!
 //! - [`fit_rows`]: rows that slide, one grid, half-lapped rows, base rail anywhere or on the courses, hooked rows
 //! - [`fit_blocks`]: at most so many whole rectangles of tiles
@@ -119,7 +119,7 @@ pub struct RowRules {
     pub joints: Joints,
     /// The base line.
     pub base: Base,
-    /// Whether every tile above the lowest row must be carried: modules of the row below under the whole of its
+    /// Whether every tile above the lowest row must be carried: tiles of the row below under the whole of its
     /// lower edge, but for joints of one gap.
     pub hooked: bool,
 }
@@ -253,7 +253,7 @@ pub enum FitError {
     Choice(String),
 }
 
-/// Lays each of `tiles` (say a module upright and turned) and keeps the fit with most tiles, the first of equals.
+/// Lays each of `tiles` (say one upright and turned) and keeps the fit with most tiles, the first of equals.
 /// The bound of the result is that of all of them together. `None` when there is no tile.
 pub fn fit_best(
     allowed: &Allowed,

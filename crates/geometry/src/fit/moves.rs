@@ -1,5 +1,6 @@
-//! The least move of a constraint that wins a tile while the rows stay on their lines. As it moves, the ends that it gives to the rows
-//! run along straight pieces; the count can change only where such an end comes whole pitches from another.
+//! The least move of a constraint that wins a tile while the rows stay on their lines. As it moves, the ends
+//! that it gives to the rows run along straight pieces; the count can change only where such an end comes
+//! whole pitches from another.
 
 use super::blocked::Patch;
 use super::hold::{Lines, Move};

@@ -1,4 +1,5 @@
-//! The best choice of places of a grid, exactly and with corners, by a sweep that remembers the last row of choices.
+//! The best choice of places of a grid, exactly and with corners, by a sweep that remembers the last row of
+//! choices.
 
 use super::choice::{Costs, Field};
 
@@ -91,7 +92,8 @@ pub(super) fn sweep(
     Swept::Best(Some(chosen))
 }
 
-/// Costs as the sweep meets them: between a place and the one before it in its line, and the one in the line before.
+/// Costs as the sweep meets them: between a place and the one before it in its line, and the one in the line
+/// before.
 struct Turned {
     before: f64,
     after: f64,

@@ -7,9 +7,9 @@ use glam::dvec2;
 
 /// Lays as many tiles as can be in level rows of one pitch, by `rules`.
 ///
-/// Without `hooked` the result is the optimum of the space that its proof names. Hooked rows are exact for aligned and
-/// lapped joints; for free joints the bound may stay above the count, see [`Fit::gap`]. `stop` is asked often; once it says yes, the
-/// best so far comes back with the bound that is left.
+/// Without `hooked` the result is the optimum of the space that its proof names. Hooked rows are exact for
+/// aligned and lapped joints; for free joints the bound may stay above the count, see [`Fit::gap`]. `stop` is
+/// asked often; once it says yes, the best so far comes back with the bound that is left.
 ///
 /// Errors: a tile, a tolerance, courses or a corner that cannot be worked with.
 pub fn fit_rows(
@@ -118,8 +118,8 @@ pub(super) fn steps(room: &Room, pitch: f64) -> Vec<Step> {
 
 /// The shares of a slab's height at which the count of a row in it may change, with 0 and 1.
 ///
-/// A row packed from the left is made of chains that start at the left end of some stretch. A count changes only where
-/// such a chain just reaches the right end of a stretch, or the left end of a later one.
+/// A row packed from the left is made of chains that start at the left end of some stretch. A count changes
+/// only where such a chain just reaches the right end of a stretch, or the left end of a later one.
 fn row_events(slab: &Slab, pitch: f64, cuts: &mut Vec<f64>) {
     cuts.clear();
     cuts.extend([0.0, 1.0]);
@@ -155,7 +155,8 @@ pub(super) fn whole_pitches(from: [f64; 2], to: [f64; 2], pitch: f64, cuts: &mut
     }
 }
 
-/// Packs a row from the left, which no other row can beat, and tells each tile's position with the room to its right.
+/// Packs a row from the left, which no other row can beat, and tells each tile's position with the room to
+/// its right.
 pub(super) fn greedy(
     gaps: impl Iterator<Item = (f64, f64)>,
     pitch: f64,

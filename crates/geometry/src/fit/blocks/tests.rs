@@ -49,8 +49,8 @@ fn two_beside_a_chimney_and_exact_widths() {
 
 #[test]
 fn nothing_on_a_fine_lattice_beats_one_two_or_three_blocks() {
-    // The slow way: block corners on a lattice, every pair and some triples. A lower bound by other means; on faces drawn
-    // on that lattice it is the optimum.
+    // The slow way: block corners on a lattice, every pair and some triples. A lower bound by other means; on
+    // faces drawn on that lattice it is the optimum.
     for seed in 1..60 {
         let mut dice = Dice::new(seed);
         let module = tile(1.0, 1.0, 0.0);
