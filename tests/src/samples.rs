@@ -173,6 +173,7 @@ pub fn mill_row() -> Job {
     for street in 0..4u32 {
         for house in 0..25u32 {
             let (x, y) = (wide * f64::from(house), 40.0 * f64::from(street));
+            // The blocks keep to the left, so that a pathway is left on the right.
             // Every second house stands half a metre higher, with a party wall between.
             let eave = 5.0 + 0.5 * f64::from(house % 2);
             let name = format!("{}-{}", street + 1, house + 1);
@@ -191,8 +192,8 @@ pub fn mill_row() -> Job {
                 Azimuth::NORTH,
                 eave,
             );
-            draw.block(&format!("{name} front"), front, dvec2(0.69, 0.5), 5, 5);
-            draw.block(&format!("{name} rear"), rear, dvec2(0.69, 0.5), 5, 5);
+            draw.block(&format!("{name} front"), front, dvec2(0.31, 0.5), 5, 5);
+            draw.block(&format!("{name} rear"), rear, dvec2(0.31, 0.5), 5, 5);
             draw.penetration(&format!("{name} pipe"), PenetrationKind::PipeBoot, (x + 5.0, y + 6.7));
         }
     }

@@ -1,6 +1,6 @@
 use crate::Rect;
 use geo::algorithm::buffer::{BufferStyle, LineJoin};
-use geo::{BooleanOps, Buffer, TriangulateEarcut};
+use geo::{BooleanOps, Buffer, ConvexHull, TriangulateEarcut};
 use glam::{DVec2, dvec2};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -94,6 +94,13 @@ impl Polygon {
         let turn = std::f64::consts::TAU / corners as f64;
         let radius = radius * (turn / turn.sin()).sqrt();
         Self::new((0..corners).map(|i| centre + DVec2::from_angle(turn * i as f64) * radius).collect())
+    }
+
+    /// The smallest convex outline around some points.
+    pub fn hull(points: &[DVec2]) -> Self {
+        let points: geo::MultiPoint<f64> = points.iter().map(|p| geo::Point::new(p.x, p.y)).collect();
+        let hull = points.convex_hull();
+        Self::new(ring_from_geo(hull.exterior()))
     }
 
     /// All rings, the outline first.
@@ -295,19 +302,21 @@ fn to_geo(polygon: &Polygon) -> geo::Polygon<f64> {
 }
 
 fn from_geo(shapes: &geo::MultiPolygon<f64>) -> Vec<Polygon> {
-    let ring = |ring: &geo::LineString<f64>| {
-        let mut corners: Vec<DVec2> = ring.0.iter().map(|c| dvec2(c.x, c.y)).collect();
-        corners.pop();
-        corners
-    };
     shapes
         .0
         .iter()
         .map(|shape| Polygon {
-            outer: ring(shape.exterior()),
-            holes: shape.interiors().iter().map(ring).collect(),
+            outer: ring_from_geo(shape.exterior()),
+            holes: shape.interiors().iter().map(ring_from_geo).collect(),
         })
         .collect()
+}
+
+/// Rings of the library repeat their first corner at the end; ours do not.
+fn ring_from_geo(ring: &geo::LineString<f64>) -> Vec<DVec2> {
+    let mut corners: Vec<DVec2> = ring.0.iter().map(|c| dvec2(c.x, c.y)).collect();
+    corners.pop();
+    corners
 }
 
 #[cfg(test)]

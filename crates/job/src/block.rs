@@ -25,14 +25,22 @@ pub struct Cell {
     pub column: u32,
 }
 
-/// A row that is shifted along the eave.
+/// Modules of a row that are shifted along the eave.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RowShift {
     /// Which row, 0 is on the base rail.
     pub row: u32,
-    /// To the right, against the block's corner.
+    /// The first column that is shifted, with all to the right of it: 0 shifts the whole row, a later one opens a gap, as
+    /// around a pipe.
+    #[serde(default, skip_serializing_if = "is_first")]
+    pub from: u32,
+    /// To the right.
     pub by: Length,
+}
+
+fn is_first(column: &u32) -> bool {
+    *column == 0
 }
 
 /// Modules that are flashed as one: rows × columns on one face, less those that are switched off.
@@ -57,7 +65,7 @@ pub struct Block {
     pub orientation: Orientation,
     /// The gap between neighbouring modules, along a row and between rows.
     pub reveal: Length,
-    /// Rows that are shifted, in the order of rows; others are not.
+    /// What is shifted, in the order of rows and columns. Shifts of one row add up from the left.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub shifts: Vec<RowShift>,
     /// Places without a module.
@@ -72,18 +80,18 @@ impl Block {
     /// Most modules in one block, so that a slip of the hand can't ask for a million.
     pub const MOST_CELLS: u64 = 10_000;
 
-    /// How far a row is shifted to the right.
+    /// How far a row as a whole is shifted to the right.
     pub fn shift(&self, row: u32) -> Length {
-        self.shifts.iter().find(|s| s.row == row).map_or(Length::ZERO, |s| s.by)
+        self.shifts.iter().find(|s| (s.row, s.from) == (row, 0)).map_or(Length::ZERO, |s| s.by)
     }
 
-    /// The block with one row shifted; a shift of nothing is forgotten.
+    /// The block with one row shifted as a whole; a shift of nothing is forgotten.
     pub fn with_shift(&self, row: u32, by: Length) -> Self {
         let mut block = self.clone();
-        block.shifts.retain(|s| s.row != row);
+        block.shifts.retain(|s| (s.row, s.from) != (row, 0));
         if by != Length::ZERO {
-            block.shifts.push(RowShift { row, by });
-            block.shifts.sort_by_key(|s| s.row);
+            block.shifts.push(RowShift { row, from: 0, by });
+            block.shifts.sort_by_key(|s| (s.row, s.from));
         }
         block
     }
@@ -92,7 +100,7 @@ impl Block {
     pub fn with_size(&self, rows: u32, columns: u32) -> Self {
         let mut block = self.clone();
         (block.rows, block.columns) = (rows.max(1), columns.max(1));
-        block.shifts.retain(|s| s.row < block.rows);
+        block.shifts.retain(|s| s.row < block.rows && s.from < block.columns);
         block.off.retain(|c| c.row < block.rows && c.column < block.columns);
         block
     }
@@ -128,10 +136,15 @@ impl Block {
         self.module_size(kit) + DVec2::splat(self.reveal.metres())
     }
 
+    /// How far a place is shifted to the right, in metres.
+    fn shift_at(&self, cell: Cell) -> f64 {
+        self.shifts.iter().filter(|s| s.row == cell.row && s.from <= cell.column).map(|s| s.by.metres()).sum()
+    }
+
     /// The lower left corner of a place in the face's frame.
     pub fn corner_of(&self, cell: Cell, kit: &Kit) -> DVec2 {
         self.at
             + self.spacing(kit) * dvec2(f64::from(cell.column), f64::from(cell.row))
-            + dvec2(self.shift(cell.row).metres(), 0.0)
+            + dvec2(self.shift_at(cell), 0.0)
     }
 }

@@ -4,8 +4,11 @@
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
 //! a block that is dragged leaves the roof as it was.
 
+mod fill;
 mod report;
+mod room;
 
+pub use fill::{Fill, FillError, FillsReport, Mode, Near, fill, fill_edit, fills_report, fills_text};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text,
     findings_report, findings_text, order_csv, order_header, order_json, order_text, plan_report, plan_text,

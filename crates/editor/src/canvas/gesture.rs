@@ -12,13 +12,40 @@ use std::collections::BTreeSet;
 /// What is being dragged, as it was when the drag began.
 #[derive(Clone, Debug)]
 pub(crate) enum Gesture {
-    MoveBlock { start: Block, plane: Plane, grab: DVec2 },
-    ResizeBlock { start: Block, plane: Plane, grab: DVec2, side: (i8, i8) },
-    ShiftRow { start: Block, plane: Plane, grab: DVec2, row: u32 },
-    MoveCorner { start: Face, ring: usize, corner: usize },
-    MovePenetration { start: Penetration, grab: DVec2 },
-    NewBlock { face: FaceId, plane: Plane, from: DVec2 },
-    Tape { from: DVec2 },
+    MoveBlock {
+        start: Block,
+        plane: Plane,
+        grab: DVec2,
+    },
+    ResizeBlock {
+        start: Block,
+        plane: Plane,
+        grab: DVec2,
+        side: (i8, i8),
+    },
+    ShiftRow {
+        start: Block,
+        plane: Plane,
+        grab: DVec2,
+        row: u32,
+    },
+    MoveCorner {
+        start: Face,
+        ring: usize,
+        corner: usize,
+    },
+    MovePenetration {
+        start: Penetration,
+        grab: DVec2,
+    },
+    NewBlock {
+        face: FaceId,
+        plane: Plane,
+        from: DVec2,
+    },
+    Tape {
+        from: DVec2,
+    },
     /// It was given up; the rest of the drag does nothing.
     Dropped,
 }
@@ -73,7 +100,7 @@ impl Gesture {
                 let mut block = start.clone();
                 block.at += plane.to_frame(plan) - *grab;
                 let guides = snapped(scene, &mut block, free);
-                Some(put(text::move_of(&start.name), block, guides))
+                Some(put(text::move_of(&text::block_name(&start.name)), block, guides))
             }
             Self::ResizeBlock { start, plane, grab, side } => {
                 let spacing = start.spacing(&scene.job.kit);
@@ -83,7 +110,7 @@ impl Gesture {
                 let (left, right) = if side.0 < 0 { (along, 0) } else { (0, along) };
                 let (bottom, top) = if side.1 < 0 { (up, 0) } else { (0, up) };
                 let block = grown(start, scene.job, Growth { left, right, bottom, top });
-                Some(put(text::resize_of(&start.name), block, Vec::new()))
+                Some(put(text::resize_of(&text::block_name(&start.name)), block, Vec::new()))
             }
             Self::ShiftRow { start, plane, grab, row } => {
                 let moved = plane.to_frame(plan).x - grab.x;
@@ -92,9 +119,15 @@ impl Gesture {
                 let halves = (wanted / half).round() * half;
                 let near = !free && (wanted - halves).abs() <= scene.reach;
                 let by = if near { halves } else { wanted };
-                Some(put(text::shift_of(&start.name), start.with_shift(*row, Length::from_metres(by)), Vec::new()))
+                Some(put(
+                    text::shift_of(&text::block_name(&start.name)),
+                    start.with_shift(*row, Length::from_metres(by)),
+                    Vec::new(),
+                ))
             }
-            Self::MoveCorner { start, ring, corner } => move_corner(scene, start, (*ring, *corner), plan, free, alone),
+            Self::MoveCorner { start, ring, corner } => {
+                move_corner(scene, start, (*ring, *corner), plan, free, alone)
+            }
             Self::MovePenetration { start, grab } => {
                 let penetration = Penetration { at: plan - *grab, ..start.clone() };
                 let label = text::move_of(&start.name);
@@ -106,7 +139,7 @@ impl Gesture {
                 let fits = ((to - *from).abs() / block.spacing(&scene.job.kit)).floor();
                 block = block.with_size(fits.y.min(100.0) as u32, fits.x.min(100.0) as u32);
                 let guides = snapped(scene, &mut block, free);
-                Some(put(text::place_of(&block.name), block, guides))
+                Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
             }
             Self::Tape { .. } | Self::Dropped => None,
         }
@@ -133,8 +166,7 @@ fn move_corner(
 ) -> Option<Step> {
     let corners = start.outline.rings().nth(ring)?;
     let from = *corners.get(corner)?;
-    let together =
-        if alone { vec![(start.id, ring, corner)] } else { corners_at(scene.job, from) };
+    let together = if alone { vec![(start.id, ring, corner)] } else { corners_at(scene.job, from) };
     let moving: Vec<FaceId> = together.iter().map(|(face, ..)| *face).collect();
     let (to, guides) = if free {
         (plan, Vec::new())
@@ -198,7 +230,9 @@ pub(crate) fn grown(block: &Block, job: &Job, growth: Growth) -> Block {
     next.off = block
         .off
         .iter()
-        .filter_map(|c| Some(Cell { row: moved(c.row, bottom, rows)?, column: moved(c.column, left, columns)? }))
+        .filter_map(|c| {
+            Some(Cell { row: moved(c.row, bottom, rows)?, column: moved(c.column, left, columns)? })
+        })
         .collect();
     next.shifts = block
         .shifts
@@ -216,7 +250,8 @@ mod tests {
     #[test]
     fn growing_leaves_modules_where_they_are() {
         let job = sample::alder_court().unwrap();
-        let block = job.blocks[0].with_switched(Cell { row: 1, column: 2 }).with_shift(2, Length::from_inches(8.0));
+        let block =
+            job.blocks[0].with_switched(Cell { row: 1, column: 2 }).with_shift(2, Length::from_inches(8.0));
         let there = block.corner_of(Cell { row: 1, column: 2 }, &job.kit);
         let larger = grown(&block, &job, Growth { left: 2, bottom: 1, ..Growth::default() });
         assert_eq!((larger.rows, larger.columns), (4, 6));

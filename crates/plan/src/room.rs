@@ -1,0 +1,178 @@
+//! Where modules of a face may stand under the job's rules, as shapes for the fitting.
+
+use chalkcourse_geometry::fit::{Allowed, Constraint, FINE};
+use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, RoofFace, dvec2};
+use chalkcourse_job::{BlockId, Job};
+use chalkcourse_layout::{Layout, PlacedPenetration};
+
+/// Sides of the polygon that stands for a circle, drawn around it: a clearance of 12 in is 0.4 mm more at most.
+const ROUND: usize = 64;
+
+/// What stands in the way on a face, by the names that [`barrier_words`] tells apart.
+const SETBACK: &str = "setback";
+const FIRE: &str = "fire-room";
+const PATHWAY: &str = "pathway";
+const COURSES: &str = "courses";
+const PENETRATION: &str = "penetration";
+const BLOCK: &str = "block";
+
+/// Room that the fire service keeps on a face.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Fire {
+    /// Beside a ridge, metres in plan.
+    pub(crate) ridge: f64,
+    /// Where the pathway runs.
+    pub(crate) path: PathSide,
+}
+
+/// The end of the ridge where a pathway is kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum PathSide {
+    /// None is kept.
+    None,
+    /// The left one, seen from the eave.
+    Left,
+    /// The right one.
+    Right,
+}
+
+impl PathSide {
+    /// The ends that a face has: none without a ridge, where a pathway runs on the plane beside it.
+    pub(crate) fn of(face: &RoofFace) -> Vec<Self> {
+        if ridge_span(face).is_some() { vec![Self::Left, Self::Right] } else { vec![Self::None] }
+    }
+}
+
+/// Where the ridges of a face begin and end along the eave.
+fn ridge_span(face: &RoofFace) -> Option<(f64, f64)> {
+    let ends = face
+        .edges
+        .iter()
+        .filter(|edge| edge.kind == EdgeKind::Ridge)
+        .flat_map(|edge| [edge.frame.0.x, edge.frame.1.x]);
+    ends.fold(None, |span: Option<(f64, f64)>, u| Some(span.map_or((u, u), |(a, b)| (a.min(u), b.max(u)))))
+}
+
+/// Whether a rule is on in the job's book and applies to the job.
+pub(crate) fn is_checked(job: &Job, code: &str) -> bool {
+    chalkcourse_rules::checked(job).iter().any(|rule| rule.code == code && rule.on)
+}
+
+/// The room on a face: its outline, less setbacks, clearances, the courses below the ridge, and the blocks that stay.
+/// Shapes are in the face's frame. Rounded corners are drawn around, so that what fits here passes the rules.
+pub(crate) fn room(
+    job: &Job,
+    layout: &Layout,
+    face: usize,
+    stays: &dyn Fn(BlockId) -> bool,
+    fire: Fire,
+) -> Allowed {
+    let mut allowed = Allowed { tolerance: FINE, ..Allowed::default() };
+    let Some(on) = layout.roof.faces.get(face).filter(|on| on.sound) else { return allowed };
+    allowed.region.push(on.frame.clone());
+    let mut block = |id: String, shape: Polygon| allowed.blocked.push(Constraint { id, shape });
+    for (index, edge) in on.edges.iter().enumerate() {
+        let setback = job.rule_book.setback(edge.kind).metres();
+        if edge.kind == EdgeKind::Ridge && fire.ridge > 0.0 {
+            let on_slope = fire.ridge * on.plane.pitch.slope_factor();
+            block(format!("{FIRE}/{index}"), around_segment(edge.frame.0, edge.frame.1, on_slope));
+        }
+        if setback > 0.0 && is_checked(job, "setback") {
+            block(
+                format!("{SETBACK}/{}/{index}", edge.kind.name()),
+                around_segment(edge.frame.0, edge.frame.1, setback),
+            );
+        }
+        if edge.kind == EdgeKind::Ridge && is_checked(job, "ridge-course") {
+            let courses = f64::from(job.rule_book.courses_to_ridge.value);
+            let exposure = layout.faces.get(face).map_or(0.0, |face| face.courses.exposure);
+            let needs = job.kit.flashing.head.metres() + courses * exposure;
+            if needs > 0.0 {
+                let (a, b) = edge.frame;
+                let down = dvec2(0.0, -needs);
+                block(format!("{COURSES}/{index}"), Polygon::new(vec![a + down, b + down, b, a]).oriented());
+            }
+        }
+    }
+    if is_checked(job, "clearance") {
+        for penetration in &layout.penetrations {
+            if let Some(shape) = cleared(penetration, face) {
+                block(penetration_name(penetration), shape);
+            }
+        }
+    }
+    if let (Some((left, right)), Some(book)) = (ridge_span(on), &job.rule_book.fire_access) {
+        let wide = book.path_width.value.metres();
+        let start = match fire.path {
+            PathSide::None => None,
+            PathSide::Left => Some(left),
+            PathSide::Right => Some(right - wide),
+        };
+        if let Some(start) = start {
+            let low = on.bounds.min - DVec2::ONE;
+            let size = dvec2(wide, on.bounds.size().y + 2.0);
+            block(PATHWAY.to_owned(), rectangle(Rect::at(dvec2(start, low.y), size)));
+        }
+    }
+    let apart = job.kit.clearances.between_blocks.metres();
+    for placed in layout.blocks.iter().filter(|placed| placed.face == face && stays(placed.id)) {
+        for module in &placed.modules {
+            block(format!("{BLOCK}/{}", placed.id), rectangle(module.rect.grown(apart)));
+        }
+    }
+    allowed
+}
+
+/// The name of a penetration among the shapes in the way.
+pub(crate) fn penetration_name(penetration: &PlacedPenetration) -> String {
+    format!("{PENETRATION}/{}", penetration.id)
+}
+
+/// What a name of a shape in the way says to a person.
+pub(crate) fn barrier_words(id: &str, layout: &Layout) -> String {
+    let mut pieces = id.split('/');
+    let (kind, which) = (pieces.next().unwrap_or_default(), pieces.next().unwrap_or_default());
+    match kind {
+        SETBACK => format!("the setback from the {which}"),
+        FIRE => "the fire service's room beside the ridge".to_owned(),
+        PATHWAY => "the pathway for the fire service".to_owned(),
+        COURSES => "the courses below the ridge".to_owned(),
+        PENETRATION => {
+            let named = layout.penetrations.iter().find(|p| p.id.to_string() == which);
+            named.map_or_else(|| "a penetration".to_owned(), |p| format!("{} ({})", p.name, p.kind.name()))
+        }
+        BLOCK => {
+            let named = layout.blocks.iter().find(|b| b.id.to_string() == which);
+            named.map_or_else(|| "another block".to_owned(), |b| format!("block {}", b.name))
+        }
+        _ => id.to_owned(),
+    }
+}
+
+fn rectangle(rect: Rect) -> Polygon {
+    Polygon::new(rect.corners().to_vec())
+}
+
+/// A penetration with its clearance: the hull of its outline swept by a disc. The outline of one that is not convex is
+/// filled up to its hull, which keeps more room than the rule asks, never less.
+fn cleared(penetration: &PlacedPenetration, face: usize) -> Option<Polygon> {
+    let outline = &penetration.on_face(face)?.outline.outer;
+    let disc = disc(penetration.clearance);
+    let points: Vec<DVec2> = outline.iter().flat_map(|&p| disc.iter().map(move |&d| p + d)).collect();
+    Some(Polygon::hull(&points))
+}
+
+/// All that is nearer than `distance` to a segment: along it exactly, around its ends drawn around.
+fn around_segment(a: DVec2, b: DVec2, distance: f64) -> Polygon {
+    let along = (b - a).normalize_or(DVec2::X);
+    let points: Vec<DVec2> =
+        disc(distance).into_iter().map(|d| along.rotate(d)).flat_map(|d| [a + d, b + d]).collect();
+    Polygon::hull(&points)
+}
+
+/// A polygon around a disc that touches it at the axes.
+fn disc(radius: f64) -> Vec<DVec2> {
+    let turn = std::f64::consts::TAU / ROUND as f64;
+    let out = radius / (turn / 2.0).cos();
+    (0..ROUND).map(|i| DVec2::from_angle(turn * (i as f64 + 0.5)) * out).collect()
+}

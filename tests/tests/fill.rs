@@ -1,0 +1,167 @@
+//! Filled faces: what the fitting lays, the rules must pass; a claim of "at most" must hold between modes; and provable cases
+//! come out exactly.
+
+use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
+use chalkcourse_job::{
+    Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, RuleBook, apply, builtin_kit,
+    builtin_prices, builtin_rule_book,
+};
+use chalkcourse_plan::{Fill, Mode, evaluate, fill, fill_edit};
+use chalkcourse_rules::Severity;
+use chalkcourse_tests::samples;
+use proptest::prelude::*;
+use std::sync::Arc;
+
+const MODES: [Mode; 5] =
+    [Mode::OneGrid, Mode::SlidingRows, Mode::HalfLapped, Mode::OnCourses, Mode::WholeBlocks(2)];
+
+fn filled(job: &Job, face: FaceId, mode: Mode) -> (Fill, Job) {
+    let fill = fill(job, &[face], mode, &|| false).expect("the face can be filled").remove(0);
+    let job = apply(job, &fill_edit(job, &fill)).expect("the fill is an edit of this job");
+    (fill, job)
+}
+
+/// Stops and cautions about blocks, in words.
+fn troubles(job: &Job) -> Vec<String> {
+    let plan = evaluate(job);
+    plan.findings.iter().filter(|f| f.severity == Severity::Stop).map(|f| f.message.clone()).collect()
+}
+
+/// One face of `wide` × `high` metres on the slope, with a book that asks for nothing.
+fn bare(wide: f64, high: f64) -> Job {
+    let mut book = RuleBook { setbacks: Default::default(), ..(*builtin_rule_book()).clone() };
+    book.courses_to_ridge.value = 0;
+    book.fire_access = None;
+    let mut kit = (*builtin_kit()).clone();
+    kit.flashing.head = Length::ZERO;
+    let mut job = Job::new("bare".into(), Arc::new(kit), Arc::new(book), builtin_prices());
+    let pitch = Pitch::from_rise_in_12(6.0).unwrap();
+    let run = high / pitch.slope_factor();
+    let outline = Polygon::new(vec![dvec2(0.0, 0.0), dvec2(wide, 0.0), dvec2(wide, run), dvec2(0.0, run)]);
+    job.faces.push(Face::new(
+        FaceId(1),
+        "F".into(),
+        outline,
+        pitch,
+        Azimuth::SOUTH,
+        Length::from_metres(3.0),
+    ));
+    job.next_id = 2;
+    job
+}
+
+#[test]
+fn a_face_n_modules_wide_holds_n_and_a_hair_less_holds_one_fewer() {
+    let reveal = Length::from_inches(0.125).metres();
+    for n in 1..6 {
+        let wide = 1.722 * f64::from(n) + reveal * f64::from(n - 1);
+        for mode in [Mode::OneGrid, Mode::SlidingRows, Mode::WholeBlocks(1)] {
+            let (fill, job) = filled(&bare(wide + 1e-6, 1.2), FaceId(1), mode);
+            assert_eq!((fill.modules, fill.bound), (n as usize, n as usize), "{mode:?}: {}", fill.claim);
+            assert_eq!(troubles(&job), Vec::<String>::new());
+            let (fill, _) = filled(&bare(wide - 1e-6, 1.2), FaceId(1), mode);
+            assert_eq!(
+                (fill.modules, fill.bound),
+                (n as usize - 1, n as usize - 1),
+                "{mode:?}: {}",
+                fill.claim
+            );
+        }
+    }
+}
+
+#[test]
+fn samples_are_filled_within_the_rules() {
+    for (name, job) in
+        samples::all().into_iter().filter(|(name, _)| name.starts_with("alder") || name.starts_with("quarry"))
+    {
+        for face in job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch) {
+            for mode in MODES {
+                let (fill, job) = filled(&job, face.id, mode);
+                assert!(fill.modules <= fill.bound);
+                assert_eq!(fill.modules, fill.blocks.iter().map(|b| b.cells().count()).sum::<usize>());
+                let about: Vec<String> = evaluate(&job)
+                    .findings
+                    .iter()
+                    .filter(|f| {
+                        f.severity == Severity::Stop
+                            && fill.blocks.iter().any(|b| f.place.block == Some(b.id))
+                    })
+                    .map(|f| f.message.clone())
+                    .collect();
+                assert_eq!(about, Vec::<String>::new(), "{name}, {}, {mode:?}", face.name);
+            }
+        }
+    }
+}
+
+#[test]
+fn alder_court_holds_more_than_its_demo_block() {
+    let job = samples::alder_court();
+    let (fill, job) = filled(&job, job.faces[0].id, Mode::SlidingRows);
+    assert!(fill.modules == fill.bound && fill.modules > 12, "{}", fill.claim);
+    assert_eq!(evaluate(&job).summary.modules, fill.modules);
+}
+
+#[test]
+fn a_face_that_is_too_flat_is_refused_with_the_reason() {
+    let job = samples::low_barn();
+    let error = fill(&job, &[job.faces[0].id], Mode::OneGrid, &|| false).unwrap_err().to_string();
+    assert!(error.contains("2:12") && error.contains("4:12"), "{error}");
+}
+
+prop_compose! {
+    fn face()(
+        wide in 3.0..11.0f64, high in 2.0..7.0f64, left in 0.0..2.0f64, right in 0.0..2.0f64,
+        boots in prop::collection::vec((0.1..0.9f64, 0.1..0.9f64, 0..5usize), 0..4),
+    ) -> Job {
+        let mut job = Job::new("random".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let corners = vec![dvec2(0.0, 0.0), dvec2(wide, 0.0), dvec2(wide - right, high), dvec2(left, high)];
+        let pitch = Pitch::from_rise_in_12(7.0).unwrap();
+        job.faces.push(Face::new(FaceId(1), "F".into(), Polygon::new(corners), pitch, Azimuth::SOUTH, Length::ZERO));
+        for (n, (x, y, kind)) in (2u32..).zip(boots) {
+            let kind = PenetrationKind::ALL[kind];
+            let at: DVec2 = dvec2(wide * x, high * y);
+            job.penetrations.push(Penetration {
+                id: PenetrationId(n), name: format!("P{n}"), kind, at, shape: kind.usual_shape(), clearance: None,
+            });
+        }
+        job.next_id = 10;
+        job
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(60))]
+
+    /// The space of sliding rows holds that of one grid, which holds one whole block; on the courses is part of sliding rows.
+    #[test]
+    fn modes_are_ordered_and_the_rules_pass_what_is_laid(job in face()) {
+        let count = |mode| -> Result<usize, TestCaseError> {
+            let (fill, after) = filled(&job, FaceId(1), mode);
+            prop_assert_eq!(fill.modules, fill.bound, "{:?} is not proved: {}", mode, fill.claim);
+            let stops: Vec<String> = evaluate(&after).findings.into_iter()
+                .filter(|f| f.severity == Severity::Stop && f.place.block.is_some()).map(|f| f.message).collect();
+            prop_assert!(stops.is_empty(), "{mode:?}: {stops:?}");
+            Ok(fill.modules)
+        };
+        let (grid, rows) = (count(Mode::OneGrid)?, count(Mode::SlidingRows)?);
+        prop_assert!(rows >= grid);
+        prop_assert!(grid >= count(Mode::WholeBlocks(1))?);
+        prop_assert!(rows >= count(Mode::OnCourses)?);
+        prop_assert!(rows >= count(Mode::HalfLapped)?);
+    }
+}
+
+/// A block laid on a filled face again, locked, leaves room for nothing.
+#[test]
+fn locked_blocks_stay() {
+    let job = samples::alder_court();
+    let (first, mut job) = filled(&job, job.faces[0].id, Mode::SlidingRows);
+    for block in &mut job.blocks {
+        block.locked = true;
+    }
+    let (second, after) = filled(&job, first.face, Mode::SlidingRows);
+    assert_eq!(second.modules, 0, "{}", second.claim);
+    assert_eq!(after.blocks, job.blocks);
+}
