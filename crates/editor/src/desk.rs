@@ -43,6 +43,8 @@ pub(crate) struct Desk {
     pub(crate) camera: Camera,
     /// The next frame fits the view to what there is.
     pub(crate) fit: bool,
+    /// The room that the view was fitted to; none once the person moved it.
+    pub(crate) fitted_to: Option<Vec2>,
     pub(crate) courses_in_plan: bool,
     pub(crate) penetration_kind: Option<PenetrationKind>,
     /// The face that is being drawn.

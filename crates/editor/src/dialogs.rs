@@ -171,7 +171,8 @@ pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::fil
         }
         if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
             go = true;
-        } else if ui.memory(|memory| memory.focused().is_none()) && !ui.input(|i| i.key_pressed(Key::Escape)) {
+        } else if ui.memory(|memory| memory.focused().is_none()) && !ui.input(|i| i.key_pressed(Key::Escape))
+        {
             field.request_focus();
         }
         if !typed.wrong.is_empty() {

@@ -107,6 +107,9 @@ impl Editor {
         let mut actions = Actions::new();
         if self.dialog.is_none() && self.files.typed.is_none() {
             actions.extend(Command::pressed(&ctx).into_iter().map(Action::Run));
+            let dropped =
+                ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
+            actions.extend(dropped.map(Action::Open));
         }
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
@@ -125,9 +128,12 @@ impl Editor {
         Panel::bottom("status").exact_size(34.0).frame(frame(12, 2)).show(ui, |ui| {
             panels::status(ui, &self.document, &self.desk, actions);
         });
-        Panel::right("side").default_size(344.0).size_range(300.0..=520.0).frame(frame(0, 0)).show(ui, |ui| {
-            panels::side(ui, &self.document, &mut self.desk, &mut self.settings, actions);
-        });
+        Panel::right("side").default_size(344.0).size_range(300.0..=520.0).frame(frame(0, 0)).show(
+            ui,
+            |ui| {
+                panels::side(ui, &self.document, &mut self.desk, &mut self.settings, actions);
+            },
+        );
         Panel::left("tools").exact_size(88.0).resizable(false).frame(frame(6, 4)).show(ui, |ui| {
             panels::tools(ui, &self.desk, actions);
         });
@@ -163,7 +169,7 @@ impl Editor {
             ctx.request_repaint();
         }
         if let Some((ask, path)) = dialogs::typed_path(ctx, &mut self.files) {
-            self.use_path(ctx, ask, path);
+            self.use_path(ctx, ask, &path);
             ctx.request_repaint();
         } else if self.files.typed.is_none() && !self.files.is_open() {
             self.after_save = self.after_save.take().filter(|_| self.dialog.is_some());
@@ -418,31 +424,34 @@ impl Editor {
 
     fn answer_files(&mut self, ctx: &Context) {
         match self.files.poll() {
-            Some(Answer::Path(ask, path)) => self.use_path(ctx, ask, path),
+            Some(Answer::Path(ask, path)) => self.use_path(ctx, ask, &path),
             Some(Answer::Cancelled) => self.after_save = None,
             None => {}
         }
     }
 
-    fn use_path(&mut self, ctx: &Context, ask: Ask, path: PathBuf) {
+    fn use_path(&mut self, ctx: &Context, ask: Ask, path: &Path) {
         match ask {
-            Ask::Open => self.open(&path),
+            Ask::Open => self.open(path),
             Ask::SaveAs => {
                 let then = self.after_save.take();
-                if self.save_to(&path)
+                if self.save_to(path)
                     && let Some(then) = then
                 {
                     self.go_on(ctx, then);
                 }
             }
-            Ask::Export(format) => self.export(format, &path),
-            Ask::Kit => self.take_data(text::LOAD_KIT, load_kit(&path).map(|kit| Edit::SetKit(Arc::new(kit)))),
+            Ask::Export(format) => self.export(format, path),
+            Ask::Kit => {
+                let kit = load_kit(path).map(|kit| Edit::SetKit(Arc::new(kit)));
+                self.take_data(text::LOAD_KIT, kit);
+            }
             Ask::RuleBook => {
-                let book = load_rule_book(&path).map(|book| Edit::SetRuleBook(Arc::new(book)));
+                let book = load_rule_book(path).map(|book| Edit::SetRuleBook(Arc::new(book)));
                 self.take_data(text::LOAD_RULE_BOOK, book);
             }
             Ask::Prices => {
-                let prices = load_prices(&path).map(|prices| Edit::SetPrices(Arc::new(prices)));
+                let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));
                 self.take_data(text::LOAD_PRICES, prices);
             }
         }
@@ -500,8 +509,7 @@ impl Editor {
     fn keep_copy(&mut self, ctx: &Context) {
         let Some(recovery) = &mut self.recovery else { return };
         if self.document.history().is_unsaved()
-            && let Some(wait) =
-                recovery.tick(self.document.settled(), self.document.path(), Instant::now())
+            && let Some(wait) = recovery.tick(self.document.settled(), self.document.path(), Instant::now())
         {
             ctx.request_repaint_after(wait);
         }

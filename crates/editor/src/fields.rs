@@ -40,8 +40,10 @@ pub(crate) fn parsed<T, E: std::fmt::Display>(
     let mut text = draft.clone().unwrap_or_else(|| shown.to_owned());
     let response = row(ui, label, |ui, words| {
         let width = (ui.available_width() - 2.0).max(40.0);
-        ui.add(TextEdit::singleline(&mut text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)))
-            .labelled_by(words)
+        ui.add(
+            TextEdit::singleline(&mut text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)),
+        )
+        .labelled_by(words)
     });
     let response = if help.is_empty() { response } else { response.on_hover_text(help) };
     if response.changed() {
@@ -172,7 +174,9 @@ mod tests {
 
     #[test]
     fn directions_are_read_in_every_form() {
-        for (text, degrees) in [("180", 180.0), ("180° S", 180.0), ("sw", 225.0), ("-90", 270.0), (" 12.5 ° ", 12.5)] {
+        for (text, degrees) in
+            [("180", 180.0), ("180° S", 180.0), ("sw", 225.0), ("-90", 270.0), (" 12.5 ° ", 12.5)]
+        {
             assert_eq!(parse_azimuth(text).unwrap().degrees(), degrees, "{text}");
         }
         for text in ["", "up", "nan", "1e999"] {

@@ -2,7 +2,7 @@
 
 use crate::commands::OrderFormat;
 use crate::text;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::time::{Duration, Instant};
 
@@ -80,7 +80,7 @@ impl Files {
             return;
         }
         if self.typed_only {
-            self.type_path(ask, start);
+            self.type_path(ask, &start);
             return;
         }
         let (send, answer) = channel();
@@ -92,7 +92,7 @@ impl Files {
         });
         match dialog {
             Ok(_) => self.waiting = Some(Waiting { ask, start, since: Instant::now(), answer }),
-            Err(_) => self.type_path(ask, start),
+            Err(_) => self.type_path(ask, &start),
         }
     }
 
@@ -114,20 +114,20 @@ impl Files {
             Some(path) => Some(Answer::Path(ask, path)),
             None if since.elapsed() < TOO_FAST => {
                 self.typed_only = true;
-                self.type_path(ask, start);
+                self.type_path(ask, &start);
                 None
             }
             None => Some(Answer::Cancelled),
         }
     }
 
-    fn type_path(&mut self, ask: Ask, start: PathBuf) {
+    fn type_path(&mut self, ask: Ask, start: &Path) {
         let path = start.to_string_lossy().into_owned();
         self.typed = Some(TypedPath { ask, path, wrong: String::new(), replace: false });
     }
 }
 
-fn system_dialog(ask: Ask, start: &std::path::Path) -> Option<PathBuf> {
+fn system_dialog(ask: Ask, start: &Path) -> Option<PathBuf> {
     let mut dialog = rfd::FileDialog::new()
         .set_title(text::ask_title(ask))
         .add_filter(text::ask_filter(ask), &[ask.extension()]);

@@ -60,9 +60,7 @@ fn run(options: Options) -> ExitCode {
     let started = eframe::run_native(
         "chalkcourse",
         native,
-        Box::new(move |cc| {
-            Ok(Box::new(Editor::new(&cc.egui_ctx, options, cc.storage)))
-        }),
+        Box::new(move |cc| Ok(Box::new(Editor::new(&cc.egui_ctx, options, cc.storage)))),
     );
     match started {
         Ok(()) => ExitCode::SUCCESS,

@@ -75,7 +75,7 @@ impl Recovery {
                 Some(Left { copy: path, from, written })
             })
             .collect();
-        left.sort_by(|a, b| b.written.cmp(&a.written));
+        left.sort_by_key(|copy| std::cmp::Reverse(copy.written));
         left
     }
 

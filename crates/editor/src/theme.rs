@@ -8,8 +8,8 @@
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_rules::Severity;
 use egui::{
-    Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Stroke, Style, TextStyle,
-    Theme, Vec2, Visuals,
+    Color32, CornerRadius, FontDefinitions, FontFamily, FontId, Margin, Stroke, Style, TextStyle, Theme,
+    Vec2, Visuals,
 };
 
 /// Gap between things that belong together, in points; other gaps are multiples of it.
@@ -72,6 +72,10 @@ pub(crate) struct Palette {
     pub(crate) module: Color32,
     /// Frames and cell lines of modules.
     pub(crate) module_line: Color32,
+    /// Hatching of modules that may not be built so, and of those to look at again.
+    pub(crate) module_stop: Color32,
+    /// See `module_stop`.
+    pub(crate) module_caution: Color32,
     /// Things that come through the roof.
     pub(crate) penetration: Color32,
     /// Snap guides.
@@ -105,6 +109,8 @@ const DARK: Palette = Palette {
     course: rgb(0x0046_4d55),
     module: rgb(0x001b_3a5c),
     module_line: rgb(0x0074_9cc4),
+    module_stop: rgb(0x00ff_8f6b),
+    module_caution: rgb(0x00f0_c35a),
     penetration: rgb(0x006b_6254),
     guide: rgb(0x00f2_b7e0),
     light: rgb(0x00ff_e08a),
@@ -131,6 +137,8 @@ const LIGHT: Palette = Palette {
     course: rgb(0x00c2_bba9),
     module: rgb(0x0033_557c),
     module_line: rgb(0x00b9_cde2),
+    module_stop: rgb(0x00ff_a486),
+    module_caution: rgb(0x00ff_d37a),
     penetration: rgb(0x00a8_9d88),
     guide: rgb(0x0097_1f78),
     light: rgb(0x00c4_5f00),
@@ -196,14 +204,12 @@ fn fonts() -> FontDefinitions {
             text.push(name);
         }
     }
-    let _: &std::collections::BTreeMap<String, std::sync::Arc<FontData>> = &fonts.font_data;
     fonts
 }
 
 fn style(dark: bool) -> Style {
     let p = palette(dark);
-    let mut style = Style::default();
-    style.text_styles = [
+    let text_styles = [
         (TextStyle::Small, font(size::SMALL)),
         (TextStyle::Body, font(size::BODY)),
         (TextStyle::Button, font(size::BODY)),
@@ -211,6 +217,8 @@ fn style(dark: bool) -> Style {
         (TextStyle::Heading, font(size::HEADING)),
     ]
     .into();
+    // A calm window: nothing slides or fades, and so nothing is drawn when nothing happens.
+    let mut style = Style { text_styles, visuals: visuals(dark, p), animation_time: 0.0, ..Style::default() };
     style.spacing.item_spacing = Vec2::new(GAP * 1.5, GAP * 1.5);
     style.spacing.button_padding = Vec2::new(GAP * 2.0, GAP);
     style.spacing.interact_size = Vec2::new(32.0, PRESS - 2.0);
@@ -218,10 +226,8 @@ fn style(dark: bool) -> Style {
     style.spacing.window_margin = Margin::same(16);
     style.spacing.scroll.floating = false;
     style.spacing.scroll.bar_width = 8.0;
+    style.spacing.scroll.foreground_color = false;
     style.spacing.tooltip_width = 340.0;
-    style.visuals = visuals(dark, p);
-    // A calm window: nothing slides or fades, and so nothing is drawn when nothing happens.
-    style.animation_time = 0.0;
     style
 }
 
@@ -321,10 +327,16 @@ mod tests {
         for p in [&DARK, &LIGHT] {
             for ground in [p.ground, p.face, p.face_held] {
                 for line in [p.line, p.zone, p.light, p.guide] {
-                    assert!(contrast(line, ground) >= 3.0, "{line:?} on {ground:?}: {}", contrast(line, ground));
+                    assert!(
+                        contrast(line, ground) >= 3.0,
+                        "{line:?} on {ground:?}: {}",
+                        contrast(line, ground)
+                    );
                 }
             }
-            assert!(contrast(p.module_line, p.module) >= 3.0);
+            for line in [p.module_line, p.module_stop, p.module_caution] {
+                assert!(contrast(line, p.module) >= 3.0, "{line:?}");
+            }
         }
     }
 

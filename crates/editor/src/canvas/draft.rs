@@ -242,7 +242,10 @@ mod tests {
         assert_eq!(job.faces[1].downslope, Azimuth::NORTH);
         let layout = Layout::of(&job);
         assert!(layout.roof.problems.is_empty(), "{:?}", layout.roof.problems);
-        assert_eq!(layout.roof.lines().iter().filter(|l| l.kind == chalkcourse_geometry::EdgeKind::Ridge).count(), 1);
+        assert_eq!(
+            layout.roof.lines().iter().filter(|l| l.kind == chalkcourse_geometry::EdgeKind::Ridge).count(),
+            1
+        );
     }
 
     #[test]

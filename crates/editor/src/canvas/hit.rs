@@ -11,14 +11,31 @@ use egui::{Pos2, Vec2};
 pub(crate) enum Hit {
     Nothing,
     /// A handle of the block that is held; −1, 0 or 1 along u and v.
-    Handle { block: BlockId, side: (i8, i8) },
+    Handle {
+        block: BlockId,
+        side: (i8, i8),
+    },
     /// The grip at the end of a row of the block that is held.
-    RowEnd { block: BlockId, row: u32 },
-    Corner { face: FaceId, ring: usize, corner: usize },
-    Side { face: FaceId, ring: usize, side: usize },
+    RowEnd {
+        block: BlockId,
+        row: u32,
+    },
+    Corner {
+        face: FaceId,
+        ring: usize,
+        corner: usize,
+    },
+    Side {
+        face: FaceId,
+        ring: usize,
+        side: usize,
+    },
     Penetration(PenetrationId),
     /// A place in a block, with a module or (in the block that is held) without.
-    Module { block: BlockId, cell: Cell },
+    Module {
+        block: BlockId,
+        cell: Cell,
+    },
     Face(FaceId),
 }
 

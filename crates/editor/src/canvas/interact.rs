@@ -68,14 +68,7 @@ fn scene<'a>(stage: &Stage, document: &'a Document) -> Scene<'a> {
     }
 }
 
-fn select(
-    ui: &Ui,
-    stage: &Stage,
-    document: &Document,
-    desk: &mut Desk,
-    hit: Hit,
-    actions: &mut Actions,
-) {
+fn select(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, hit: Hit, actions: &mut Actions) {
     let response = &stage.response;
     if response.clicked() || response.secondary_clicked() {
         actions.push(Action::Select(hit.selection(desk.selection)));
@@ -84,7 +77,7 @@ fn select(
         match hit {
             Hit::Module { block, cell } => {
                 if let Some(block) = document.job().block(block) {
-                    let label = text::switch_of(&block.name);
+                    let label = text::switch_of(&text::block_name(&block.name));
                     actions.push(Action::Edit(label, Edit::PutBlock(block.with_switched(cell))));
                 }
             }
@@ -212,11 +205,7 @@ fn place_penetration(stage: &Stage, document: &Document, desk: &Desk, actions: &
         clearance: None,
     };
     let label = text::place_of(&penetration.name);
-    actions.push(Action::EditAndSelect(
-        label,
-        Edit::PutPenetration(penetration),
-        Selection::Penetration(id),
-    ));
+    actions.push(Action::EditAndSelect(label, Edit::PutPenetration(penetration), Selection::Penetration(id)));
 }
 
 fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
@@ -231,7 +220,7 @@ fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, act
         };
         let mut block = new_block(document.job(), face, plane.to_frame(plan));
         snapped(scene(stage, document), &mut block, free(ui));
-        let (label, id) = (text::place_of(&block.name), block.id);
+        let (label, id) = (text::place_of(&text::block_name(&block.name)), block.id);
         actions.push(Action::EditAndSelect(label, Edit::PutBlock(block), Selection::Block(id)));
         desk.tool = Tool::Select;
     }
@@ -240,8 +229,11 @@ fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, act
         && let Some(origin) = ui.input(|input| input.pointer.press_origin())
     {
         let plan = stage.space.plan(origin);
-        desk.gesture = hit::face(&stage.space, layout, plan)
-            .map(|(face, plane)| Gesture::NewBlock { face, plane, from: plane.to_frame(plan) });
+        desk.gesture = hit::face(&stage.space, layout, plan).map(|(face, plane)| Gesture::NewBlock {
+            face,
+            plane,
+            from: plane.to_frame(plan),
+        });
         if desk.gesture.is_none() {
             actions.push(Action::Say(text::NO_FACE_HERE.to_owned()));
         }
@@ -268,21 +260,24 @@ fn cursor(ui: &Ui, stage: &Stage, desk: &Desk, hit: Hit) {
         CursorIcon::Grab
     } else {
         match (&desk.gesture, desk.tool, &hit) {
-            (Some(Gesture::ResizeBlock { side, .. }), ..) | (None, Tool::Select, Hit::Handle { side, .. }) => {
-                match *side {
-                    (0, _) => CursorIcon::ResizeVertical,
-                    (_, 0) => CursorIcon::ResizeHorizontal,
-                    (a, b) if a == b => CursorIcon::ResizeNeSw,
-                    _ => CursorIcon::ResizeNwSe,
-                }
-            }
+            (Some(Gesture::ResizeBlock { side, .. }), ..)
+            | (None, Tool::Select, Hit::Handle { side, .. }) => match *side {
+                (0, _) => CursorIcon::ResizeVertical,
+                (_, 0) => CursorIcon::ResizeHorizontal,
+                (a, b) if a == b => CursorIcon::ResizeNeSw,
+                _ => CursorIcon::ResizeNwSe,
+            },
             (Some(Gesture::ShiftRow { .. }), ..) | (None, Tool::Select, Hit::RowEnd { .. }) => {
                 CursorIcon::ResizeHorizontal
             }
-            (Some(Gesture::Tape { .. }), ..) | (None, Tool::Tape | Tool::DrawFace, _) => CursorIcon::Crosshair,
+            (Some(Gesture::Tape { .. }), ..) | (None, Tool::Tape | Tool::DrawFace, _) => {
+                CursorIcon::Crosshair
+            }
             (Some(_), ..) => CursorIcon::Grabbing,
             (None, Tool::Penetration | Tool::Block, _) => CursorIcon::Crosshair,
-            (None, Tool::Select, Hit::Corner { .. } | Hit::Penetration(_) | Hit::Module { .. }) => CursorIcon::Move,
+            (None, Tool::Select, Hit::Corner { .. } | Hit::Penetration(_) | Hit::Module { .. }) => {
+                CursorIcon::Move
+            }
             _ => CursorIcon::Default,
         }
     };

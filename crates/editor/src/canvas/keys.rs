@@ -14,9 +14,8 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     if ui.ctx().text_edit_focused() || desk.gesture.is_some() {
         return;
     }
-    let mine = ui.memory(|memory| {
-        memory.focused().is_none_or(|focused| focused == egui::Id::unique(super::ID))
-    });
+    let mine =
+        ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(super::ID)));
     if !mine {
         return;
     }
@@ -86,7 +85,7 @@ fn nudged(document: &Document, held: Selection, by: DVec2) -> Option<Action> {
         Selection::Block(id) | Selection::Module { block: id, .. } => {
             let mut block = job.block(id)?.clone();
             block.at += by;
-            Some(Action::Edit(text::nudge_of(&block.name), Edit::PutBlock(block)))
+            Some(Action::Edit(text::nudge_of(&text::block_name(&block.name)), Edit::PutBlock(block)))
         }
         Selection::Penetration(id) => {
             let penetration = job.penetration(id)?;
@@ -116,7 +115,10 @@ fn nudged(document: &Document, held: Selection, by: DVec2) -> Option<Action> {
 pub(super) fn switch(document: &Document, held: Selection) -> Option<Action> {
     let Selection::Module { block, cell } = held else { return None };
     let block = document.job().block(block)?;
-    Some(Action::Edit(text::switch_of(&block.name), Edit::PutBlock(block.with_switched(cell))))
+    Some(Action::Edit(
+        text::switch_of(&text::block_name(&block.name)),
+        Edit::PutBlock(block.with_switched(cell)),
+    ))
 }
 
 /// What taking away the thing that is held means.
@@ -138,7 +140,7 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
             ));
         }
         Selection::Penetration(id) => (job.penetration(id)?.name.clone(), Edit::RemovePenetration(id)),
-        Selection::Block(id) => (job.block(id)?.name.clone(), Edit::RemoveBlock(id)),
+        Selection::Block(id) => (text::block_name(&job.block(id)?.name), Edit::RemoveBlock(id)),
         Selection::Module { .. } => return switch(document, held),
         Selection::Nothing => return None,
     };

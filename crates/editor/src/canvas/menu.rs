@@ -34,7 +34,10 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
             {
                 let mut block = block.clone();
                 block.off.clear();
-                actions.push(Action::Edit(text::switch_of(&block.name), Edit::PutBlock(block)));
+                actions.push(Action::Edit(
+                    text::switch_of(&text::block_name(&block.name)),
+                    Edit::PutBlock(block),
+                ));
             }
             if ui.button(text::DELETE_BLOCK).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
@@ -43,7 +46,10 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
         Selection::Side { face, ring, side } => {
             if ui.button(text::ADD_CORNER).clicked() {
                 let middle = job.face(face).and_then(|f| {
-                    f.outline.sides().find(|&(r, s, _, _)| (r, s) == (ring, side)).map(|(_, _, a, b)| (a + b) / 2.0)
+                    f.outline
+                        .sides()
+                        .find(|&(r, s, _, _)| (r, s) == (ring, side))
+                        .map(|(_, _, a, b)| (a + b) / 2.0)
                 });
                 if let Some(at) = middle {
                     actions.extend(add_corner(document, face, ring, side, at));

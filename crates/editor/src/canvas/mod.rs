@@ -22,8 +22,8 @@ pub(crate) use draw_bar::show as draw_bar;
 pub(crate) use gesture::{Gesture, Growth, grown};
 pub(crate) use hit::face as face_at;
 pub(crate) use interact::run as interact;
-pub(crate) use outline::show as outline;
 pub(crate) use keys::delete;
+pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
 pub(crate) use paint_roof::Zones;
 pub(crate) use snap::Guide;
@@ -48,13 +48,18 @@ pub(crate) fn stage(ui: &mut Ui, document: &Document, desk: &mut Desk) -> Stage 
     let id = egui::Id::unique(ID);
     ui.advance_cursor_after_rect(area);
     let response = ui.interact(area, id, Sense::click_and_drag());
-    if desk.fit && area.width() > 50.0 && area.height() > 50.0 {
+    let resized = desk.fitted_to.is_some_and(|size| size != area.size());
+    if (desk.fit || resized) && area.width() > 50.0 && area.height() > 50.0 {
         desk.camera = desk.fitted(document, area.size());
         desk.fit = false;
+        desk.fitted_to = Some(area.size());
     }
     let mut space = Space { area, camera: desk.camera, face_on: face_on(document, desk) };
     navigate(ui, &response, &mut space);
-    desk.camera = space.camera;
+    if space.camera != desk.camera {
+        desk.fitted_to = None;
+        desk.camera = space.camera;
+    }
     Stage { response, space }
 }
 

@@ -1,7 +1,7 @@
 //! What is painted, told to screen readers: each thing has a name, a place and can be chosen with the keyboard.
 
-use super::hit::cell_rect;
 use super::Stage;
+use super::hit::cell_rect;
 use crate::action::{Action, Actions};
 use crate::desk::Desk;
 use crate::{Document, Selection, text};
@@ -14,9 +14,7 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
     let layout = &document.plan().layout;
     let job = document.job();
     let units = job.units;
-    stage.response.widget_info(|| {
-        WidgetInfo::labeled(Role::Canvas, true, text::drawing(job, desk.view))
-    });
+    stage.response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::drawing(job, desk.view)));
     let space = &stage.space;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if space.shows(index) {
@@ -50,7 +48,15 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
                 let cell = Cell { row, column };
                 let words = text::module_words(cell, block.off.contains(&cell));
                 let held = Selection::Module { block: block.id, cell };
-                item(ui, stage, on_screen(cell_rect(job, block, cell)), held, desk.selection, &words, actions);
+                item(
+                    ui,
+                    stage,
+                    on_screen(cell_rect(job, block, cell)),
+                    held,
+                    desk.selection,
+                    &words,
+                    actions,
+                );
             }
         }
     }

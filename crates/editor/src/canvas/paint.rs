@@ -79,7 +79,13 @@ impl Brush {
 
     /// A line that runs far off the screen would be cut into dashes without end.
     fn nearly_seen(&self, a: Pos2, b: Pos2) -> bool {
-        (a - b).length() < 50_000.0 && self.space.area.expand(20.0).intersects(Rect::from_two_pos(a, b).expand(1.0))
+        (a - b).length() < 50_000.0
+            && self.space.area.expand(20.0).intersects(Rect::from_two_pos(a, b).expand(1.0))
+    }
+
+    /// How wide words are, in points.
+    pub(super) fn width(&self, words: &str, size: f32) -> f32 {
+        self.painter.layout_no_wrap(words.to_owned(), theme::font(size), self.palette.text).size().x
     }
 
     /// Words on the drawing, on a ground that keeps them readable.
@@ -113,6 +119,12 @@ impl Brush {
         }
         let corner = Vec2::angled(angle) * (-galley.size().x / 2.0)
             + Vec2::new(-angle.sin(), angle.cos()) * (-galley.size().y / 2.0);
+        let (right, down) = (Vec2::angled(angle), Vec2::new(-angle.sin(), angle.cos()));
+        let half = galley.size() / 2.0 + Vec2::new(5.0, 1.0);
+        let ground = [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]
+            .map(|(x, y)| middle + right * half.x * x + down * half.y * y);
+        let fill = theme::faint(self.palette.ground, 215);
+        self.painter.add(Shape::convex_polygon(ground.to_vec(), fill, Stroke::NONE));
         self.painter.add(TextShape::new(middle + corner, galley, color).with_angle(angle));
     }
 }

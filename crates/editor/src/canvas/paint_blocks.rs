@@ -62,16 +62,16 @@ fn block(
             brush.painter.add(Shape::closed_line(corners.to_vec(), Stroke::new(3.0, p.accent)));
         }
     }
-    if let Some(bounds) = placed.bounds {
+    // What is held has dimensions there, and its name in the panel.
+    if let Some(bounds) = placed.bounds.filter(|_| !held) {
         let corners = quad(brush, plane, bounds);
         let low = corners.iter().map(|c| c.y).fold(f32::NEG_INFINITY, f32::max);
         let middle = (corners[0].x + corners[2].x) / 2.0;
         let wide = corners.iter().map(|c| (c.x - middle).abs()).fold(0.0, f32::max) * 2.0;
         if wide > 90.0 {
             let words = text::block_label(&placed.name, placed.modules.len());
-            let color = if held { p.accent } else { p.text };
-            let gap = if held { 16.0 } else { 6.0 };
-            brush.label(Pos2::new(middle, low + gap), Align2::CENTER_TOP, &words, theme::size::SMALL, color);
+            let at = Pos2::new(middle, low + 5.0);
+            brush.label(at, Align2::CENTER_TOP, &words, theme::size::SMALL, p.text);
         }
     }
 }
@@ -114,18 +114,22 @@ fn cells(brush: &Brush, corners: &[Pos2; 4]) {
 
 /// Slanted lines over a module that breaks a rule, and a heavy outline: told apart without colour.
 fn hatch(brush: &Brush, corners: &[Pos2; 4], severity: Severity) {
-    let color = theme::severity(brush.palette, severity);
+    let p = brush.palette;
     let [a, b, c, d] = *corners;
-    let lines = match severity {
-        Severity::Stop => 9,
-        Severity::Caution => 5,
-        Severity::Note => 0,
+    let (lines, color) = match severity {
+        Severity::Stop => (9, p.module_stop),
+        Severity::Caution => (5, p.module_caution),
+        Severity::Note => (0, p.module_line),
     };
     // From the lower and right sides to the left and upper ones.
     for line in 1..lines {
         let part = 2.0 * line as f32 / lines as f32;
         let walk = |t: f32, first: (Pos2, Pos2), second: (Pos2, Pos2)| {
-            if t <= 1.0 { first.0 + (first.1 - first.0) * t } else { second.0 + (second.1 - second.0) * (t - 1.0) }
+            if t <= 1.0 {
+                first.0 + (first.1 - first.0) * t
+            } else {
+                second.0 + (second.1 - second.0) * (t - 1.0)
+            }
         };
         let from = walk(part, (a, b), (b, c));
         let to = walk(part, (a, d), (d, c));

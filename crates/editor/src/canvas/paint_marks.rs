@@ -23,7 +23,8 @@ pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
         Pointed::Line(number) | Pointed::Term(number, _) => {
             let Some(line) = plan.takeoff.lines.iter().find(|l| l.number == *number) else { return };
             let only = if let Pointed::Term(_, index) = &desk.pointed { Some(*index) } else { None };
-            for (_, term) in line.terms.iter().enumerate().filter(|(i, _)| only.is_none_or(|only| only == *i)) {
+            for (_, term) in line.terms.iter().enumerate().filter(|(i, _)| only.is_none_or(|only| only == *i))
+            {
                 for place in term.places.iter() {
                     light_place(brush, document, place);
                 }
@@ -72,7 +73,9 @@ fn light_finding(brush: &Brush, document: &Document, place: &chalkcourse_rules::
 fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::Place) {
     let layout = &document.plan().layout;
     let Some(placed) = layout.block(place.block) else { return };
-    let Some(face) = layout.roof.faces.get(placed.face).filter(|_| brush.space.shows(placed.face)) else { return };
+    let Some(face) = layout.roof.faces.get(placed.face).filter(|_| brush.space.shows(placed.face)) else {
+        return;
+    };
     let on_screen = |p: DVec2| brush.space.screen_from_frame(&face.plane, p);
     let stroke = Stroke::new(3.5, brush.palette.light);
     let area = |rects: &[chalkcourse_geometry::Rect], width: f32| {
@@ -84,7 +87,12 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
     };
     match &place.shape {
         PlaceShape::Point(p) => {
-            brush.painter.circle(on_screen(*p), 4.5, brush.palette.light, Stroke::new(1.5, brush.palette.ground));
+            brush.painter.circle(
+                on_screen(*p),
+                4.5,
+                brush.palette.light,
+                Stroke::new(1.5, brush.palette.ground),
+            );
         }
         PlaceShape::Path(points) => {
             brush.painter.add(Shape::line(points.iter().map(|&p| on_screen(p)).collect(), stroke));
@@ -119,10 +127,8 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
             );
         }
     }
-    let on_face = matches!(
-        desk.selection,
-        Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. }
-    );
+    let on_face =
+        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
     if let Some(face) = desk.selection.face(job).filter(|_| on_face && desk.view == View::Plan) {
         for (ring, corner, p) in corners(job, face) {
             let this = desk.selection == Selection::Corner { face, ring, corner };
@@ -148,10 +154,14 @@ fn dimensions(brush: &Brush, face: &RoofFace, bounds: chalkcourse_geometry::Rect
     // Off the middle, so that the lines don't run through the handles there.
     let beside = bounds.size() * 0.12;
     let lines = [
-        before(&across, bounds.min.x).map(|u| (dvec2(u, middle.y + beside.y), dvec2(bounds.min.x, middle.y + beside.y))),
-        after(&across, bounds.max.x).map(|u| (dvec2(bounds.max.x, middle.y + beside.y), dvec2(u, middle.y + beside.y))),
-        before(&upright, bounds.min.y).map(|v| (dvec2(middle.x + beside.x, v), dvec2(middle.x + beside.x, bounds.min.y))),
-        after(&upright, bounds.max.y).map(|v| (dvec2(middle.x + beside.x, bounds.max.y), dvec2(middle.x + beside.x, v))),
+        before(&across, bounds.min.x)
+            .map(|u| (dvec2(u, middle.y + beside.y), dvec2(bounds.min.x, middle.y + beside.y))),
+        after(&across, bounds.max.x)
+            .map(|u| (dvec2(bounds.max.x, middle.y + beside.y), dvec2(u, middle.y + beside.y))),
+        before(&upright, bounds.min.y)
+            .map(|v| (dvec2(middle.x + beside.x, v), dvec2(middle.x + beside.x, bounds.min.y))),
+        after(&upright, bounds.max.y)
+            .map(|v| (dvec2(middle.x + beside.x, bounds.max.y), dvec2(middle.x + beside.x, v))),
     ];
     for (from, to) in lines.into_iter().flatten() {
         let length = Length::from_metres(from.distance(to));
@@ -175,10 +185,18 @@ fn measure(brush: &Brush, a: Pos2, b: Pos2, words: &str, color: Color32) {
     for end in [a, b] {
         brush.painter.line_segment([end - tick, end + tick], stroke);
     }
-    let needs = if along.x.abs() > along.y.abs() { 60.0 } else { 18.0 };
-    if along.length() > needs {
-        brush.label(a + along * 0.5, Align2::CENTER_CENTER, words, theme::size::SMALL, color);
+    if words.is_empty() {
+        return;
     }
+    // A line too short for its words has them beside it.
+    let middle = a + along * 0.5;
+    let across = along.x.abs() > along.y.abs();
+    let (at, anchor) = match (across, along.length()) {
+        (true, ..80.0) => (middle + Vec2::new(0.0, 10.0), Align2::CENTER_TOP),
+        (false, ..34.0) => (middle + Vec2::new(12.0, 0.0), Align2::LEFT_CENTER),
+        _ => (middle, Align2::CENTER_CENTER),
+    };
+    brush.label(at, anchor, words, theme::size::SMALL, color);
 }
 
 /// The lines that say why something stopped where it did.
@@ -186,20 +204,25 @@ pub(super) fn guides(brush: &Brush, desk: &Desk) {
     let color = brush.palette.guide;
     // The second of two has its words a line lower.
     for (index, guide) in desk.guides.iter().enumerate() {
-        let (a, b) =
-            (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
+        let (a, b) = (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
         brush.styled(a, b, color, (1.2, &[6.0], &[3.0]));
         if (a - b).length() < 1.0 {
             brush.painter.circle_stroke(a, 8.0, Stroke::new(1.5, color));
         }
-        let anchor = desk
-            .draft
-            .as_ref()
-            .and_then(|draft| draft.next)
-            .map_or(a + (b - a) * 0.5, |next| brush.space.screen_from_plan(next));
         let seen = brush.space.area.shrink(40.0);
-        let at = anchor.clamp(seen.min, seen.max) + Vec2::new(14.0, 14.0 + 20.0 * index as f32);
-        brush.label(at, Align2::LEFT_TOP, &guide.words, theme::size::SMALL, color);
+        let next = desk.draft.as_ref().and_then(|draft| draft.next);
+        let corner = matches!(desk.gesture, Some(super::Gesture::MoveCorner { .. }));
+        let (at, anchor) = if let Some(next) = next.or(desk.pointer.filter(|_| corner)) {
+            let beside = Vec2::new(14.0, 14.0 + 20.0 * index as f32);
+            (brush.space.screen_from_plan(next) + beside, Align2::LEFT_TOP)
+        } else if (b - a).x.abs() > (b - a).y.abs() {
+            let end = if a.x < b.x { a } else { b };
+            (end - Vec2::new(8.0, 0.0), Align2::RIGHT_CENTER)
+        } else {
+            let end = if a.y < b.y { a } else { b };
+            (end - Vec2::new(0.0, 6.0), Align2::CENTER_BOTTOM)
+        };
+        brush.label(at.clamp(seen.min, seen.max), anchor, &guide.words, theme::size::SMALL, color);
     }
 }
 
@@ -265,21 +288,48 @@ pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
         for tick in [at, end] {
             brush.painter.line_segment([tick, tick - Vec2::new(0.0, 7.0)], stroke);
         }
-        brush.label(at + Vec2::new(width / 2.0, -8.0), Align2::CENTER_BOTTOM, &length.show(units), theme::size::SMALL, p.quiet);
+        brush.label(
+            at + Vec2::new(width / 2.0, -8.0),
+            Align2::CENTER_BOTTOM,
+            &length.show(units),
+            theme::size::SMALL,
+            p.quiet,
+        );
     }
     match desk.view {
         View::Plan => {
             let centre = area.right_top() + Vec2::new(-12.0, 22.0);
-            let points = vec![centre + Vec2::new(0.0, -16.0), centre + Vec2::new(7.0, 10.0), centre + Vec2::new(0.0, 5.0), centre + Vec2::new(-7.0, 10.0)];
+            let points = [
+                centre + Vec2::new(0.0, -16.0),
+                centre + Vec2::new(7.0, 10.0),
+                centre + Vec2::new(0.0, 5.0),
+                centre + Vec2::new(-7.0, 10.0),
+            ];
             // A dart is not convex: two halves are.
             for half in [[0, 1, 2], [0, 2, 3]] {
-                brush.painter.add(Shape::convex_polygon(half.map(|i| points[i]).to_vec(), p.quiet, Stroke::NONE));
+                brush.painter.add(Shape::convex_polygon(
+                    half.map(|i| points[i]).to_vec(),
+                    p.quiet,
+                    Stroke::NONE,
+                ));
             }
-            brush.label(centre + Vec2::new(0.0, 14.0), Align2::CENTER_TOP, text::NORTH, theme::size::SMALL, p.quiet);
+            brush.label(
+                centre + Vec2::new(0.0, 14.0),
+                Align2::CENTER_TOP,
+                text::NORTH,
+                theme::size::SMALL,
+                p.quiet,
+            );
         }
         View::FaceOn(face) => {
             if let Some(face) = document.job().face(face) {
-                brush.label(area.left_top(), Align2::LEFT_TOP, &text::face_on(&face.name), theme::size::SMALL, p.text);
+                brush.label(
+                    area.left_top(),
+                    Align2::LEFT_TOP,
+                    &text::face_on(&face.name),
+                    theme::size::SMALL,
+                    p.text,
+                );
             }
         }
     }

@@ -111,10 +111,12 @@ pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
             continue;
         }
         for edge in &face.edges {
-            let told = brush.space.face_on.is_none() && told_by_neighbour(layout, index, edge.kind, edge.neighbour);
-            let (a, b) = (brush.space.screen_from_plan(edge.plan.0), brush.space.screen_from_plan(edge.plan.1));
-            let held = desk.selection
-                == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
+            let told =
+                brush.space.face_on.is_none() && told_by_neighbour(layout, index, edge.kind, edge.neighbour);
+            let (a, b) =
+                (brush.space.screen_from_plan(edge.plan.0), brush.space.screen_from_plan(edge.plan.1));
+            let held =
+                desk.selection == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
             let color = if held { brush.palette.accent } else { brush.palette.line };
             if told && !held {
                 continue;
@@ -122,7 +124,10 @@ pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
             let (width, dashes, gaps) = theme::edge_style(edge.kind);
             brush.styled(a, b, color, (if held { width + 1.5 } else { width }, dashes, gaps));
             let words = text::edge(edge.kind, Length::from_metres(edge.length), units);
-            brush.label_along(a, b, 11.0, &words, if held { color } else { brush.palette.text });
+            // A free edge has its words outside, where nothing else is; a shared one has them on the line.
+            let free = edge.neighbour.is_none() || brush.space.face_on.is_some();
+            let beside = if free { -12.0 } else { 0.0 };
+            brush.label_along(a, b, beside, &words, if held { color } else { brush.palette.text });
         }
     }
 }
@@ -151,6 +156,14 @@ pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
             continue;
         }
         let Some(at) = free_spot(face, index, &still.layout) else { continue };
+        // While a block is dragged over it the name is out of the way, and nothing jumps.
+        if layout
+            .blocks
+            .iter()
+            .any(|b| b.face == index && b.bounds.is_some_and(|r| r.grown(0.3).contains(at)))
+        {
+            continue;
+        }
         let spot = brush.space.screen_from_frame(&face.plane, at);
         let p = brush.palette;
         let worst = document
@@ -163,10 +176,11 @@ pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
         let held = desk.selection == Selection::Face(placed.id);
         let color = if held { p.accent } else { p.text };
         let words = format!("{}  {}", placed.name, face.plane.pitch);
-        let room = (brush.space.screen_from_frame(&face.plane, face.bounds.max)
-            - brush.space.screen_from_frame(&face.plane, face.bounds.min))
-        .abs();
-        if room.min_elem() < 40.0 {
+        let corners: Vec<_> = face.plan.outer.iter().map(|&p| brush.space.screen_from_plan(p)).collect();
+        let room = egui::Rect::from_points(&corners).size();
+        // Words that are wider than their face would lie on another one.
+        let width = brush.width(&words, theme::size::BODY);
+        if room.min_elem() < 40.0 || width + 48.0 > room.x {
             continue;
         }
         let rect = brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::BODY, color);

@@ -83,15 +83,34 @@ fn edges(scene: Scene, index: usize, bounds: Rect, level: bool) -> Vec<Pull> {
         for (distance, words) in distances(scene, edge.kind) {
             let by = (distance - least) / component;
             let off = inward * distance;
-            pulls.push(Pull { by, line: (edge.frame.0 + off, edge.frame.1 + off), words });
+            let (a, b) = (edge.frame.0 + off, edge.frame.1 + off);
+            // Beside the block, where the eye is; a slanted one is shown whole.
+            let line = if level {
+                beside(bounds, a.y)
+            } else if inward.y.abs() < 0.02 {
+                upright(bounds, a.x)
+            } else {
+                (a, b)
+            };
+            pulls.push(Pull { by, line, words });
         }
     }
     pulls
 }
 
+/// A level line a little longer than a block.
+fn beside(bounds: Rect, v: f64) -> (DVec2, DVec2) {
+    (DVec2::new(bounds.min.x - 0.5, v), DVec2::new(bounds.max.x + 0.5, v))
+}
+
+/// A line up the slope a little longer than a block.
+fn upright(bounds: Rect, u: f64) -> (DVec2, DVec2) {
+    (DVec2::new(u, bounds.min.y - 0.5), DVec2::new(u, bounds.max.y + 0.5))
+}
+
 fn up_the_slope(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<Pull> {
     let mut pulls = edges(scene, index, bounds, true);
-    let span = |v: f64| (DVec2::new(bounds.min.x - 0.5, v), DVec2::new(bounds.max.x + 0.5, v));
+    let span = |v: f64| beside(bounds, v);
     if let Some(courses) = scene.layout.faces.get(index).map(|face| face.courses)
         && let Some(v) = courses.nearest(bounds.min.y)
     {
@@ -118,7 +137,7 @@ fn up_the_slope(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<
 
 fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<Pull> {
     let mut pulls = edges(scene, index, bounds, false);
-    let span = |u: f64| (DVec2::new(u, bounds.min.y - 0.5), DVec2::new(u, bounds.max.y + 0.5));
+    let span = |u: f64| upright(bounds, u);
     for (other, gap, name) in obstacles(scene, index, block) {
         if bounds.overlap(&other.grown(gap)).y <= 0.0 {
             continue;
@@ -184,7 +203,8 @@ pub(crate) fn point(
             .filter(|(_, placed)| !without.contains(&placed.id))
     };
     let corners = || {
-        faces().flat_map(|(face, placed)| face.plan.rings().flatten().map(move |&p| (p, placed.name.as_str())))
+        faces()
+            .flat_map(|(face, placed)| face.plan.rings().flatten().map(move |&p| (p, placed.name.as_str())))
     };
     let corner = corners()
         .filter(|(p, _)| p.distance(pointer) <= scene.reach)
@@ -235,8 +255,7 @@ pub(crate) fn point(
         .min_by(|a, b| a.0.distance(foot).total_cmp(&b.0.distance(foot)));
     match level {
         Some((at, p, level_words)) => {
-            let guides =
-                vec![Guide { line: (from, at), words }, Guide { line: (p, at), words: level_words }];
+            let guides = vec![Guide { line: (from, at), words }, Guide { line: (p, at), words: level_words }];
             (at, guides)
         }
         None => (foot, vec![Guide { line: (from, foot), words }]),

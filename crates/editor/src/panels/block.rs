@@ -12,9 +12,9 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: BlockId, a
     let job = document.job();
     let Some(block) = job.block(id) else { return };
     let units = job.units;
-    heading(ui, &block.name);
+    heading(ui, &text::block_name(&block.name));
     let mut put = |next: Block| {
-        actions.push(Action::Edit(text::change_of(&block.name), Edit::PutBlock(next)));
+        actions.push(Action::Edit(text::change_of(&text::block_name(&block.name)), Edit::PutBlock(next)));
     };
     if let Selection::Module { cell, .. } = desk.selection {
         let off = block.off.contains(&cell);

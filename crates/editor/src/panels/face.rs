@@ -36,10 +36,14 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         put(Face { height, ..face.clone() });
     }
     let courses = face.courses;
-    if let Some(exposure) = fields::length(ui, text::EXPOSURE, courses.exposure, units, true, text::EXPOSURE_HELP) {
+    if let Some(exposure) =
+        fields::length(ui, text::EXPOSURE, courses.exposure, units, true, text::EXPOSURE_HELP)
+    {
         put(Face { courses: Courses { exposure, ..courses }, ..face.clone() });
     }
-    if let Some(first) = fields::length(ui, text::FIRST_COURSE, courses.first, units, true, text::FIRST_COURSE_HELP) {
+    if let Some(first) =
+        fields::length(ui, text::FIRST_COURSE, courses.first, units, true, text::FIRST_COURSE_HELP)
+    {
         put(Face { courses: Courses { first, ..courses }, ..face.clone() });
     }
     if let Selection::Corner { ring, corner, .. } = desk.selection {
@@ -95,7 +99,8 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
                     let side = Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
                     actions.push(Action::Select(side));
                 }
-                let now = if edge.overruled { text::overruled(edge.kind) } else { edge.kind.name().to_owned() };
+                let now =
+                    if edge.overruled { text::overruled(edge.kind) } else { edge.kind.name().to_owned() };
                 let mut chosen = None;
                 egui::ComboBox::from_id_salt("kind")
                     .selected_text(now)

@@ -58,9 +58,7 @@ fn row(
     let rect = card.inner.response.rect;
     let id = ui.make_persistent_id(("finding", &finding.key));
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-    response.widget_info(|| {
-        WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(finding))
-    });
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(finding)));
     let under = ui.rect_contains_pointer(rect);
     if under || response.has_focus() {
         desk.pointed = Pointed::Finding(finding.key.clone());
@@ -120,13 +118,18 @@ fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: 
     let Some(waiving) = &mut desk.waiving else { return };
     let label = ui.label(text::WAIVE_REASON);
     let width = ui.available_width();
-    ui.add(TextEdit::multiline(&mut waiving.reason).desired_rows(2).desired_width(width)).labelled_by(label.id);
+    ui.add(TextEdit::multiline(&mut waiving.reason).desired_rows(2).desired_width(width))
+        .labelled_by(label.id);
     let label = ui.label(text::WAIVE_BY);
     ui.add(TextEdit::singleline(&mut settings.person).desired_width(width)).labelled_by(label.id);
     let ready = !waiving.reason.trim().is_empty() && !settings.person.trim().is_empty();
     let mut done = false;
     ui.horizontal(|ui| {
-        if ui.add_enabled(ready, egui::Button::new(text::WAIVE_DO)).on_disabled_hover_text(text::WAIVE_NEEDS).clicked() {
+        if ui
+            .add_enabled(ready, egui::Button::new(text::WAIVE_DO))
+            .on_disabled_hover_text(text::WAIVE_NEEDS)
+            .clicked()
+        {
             let waiver = Waiver {
                 key: waiving.key.clone(),
                 reason: waiving.reason.trim().to_owned(),

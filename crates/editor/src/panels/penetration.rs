@@ -46,7 +46,8 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
     }
     match form {
         Form::Circle => {
-            if let Some(diameter) = fields::length(ui, text::DIAMETER, across, units, true, text::TAPED_HELP) {
+            if let Some(diameter) = fields::length(ui, text::DIAMETER, across, units, true, text::TAPED_HELP)
+            {
                 reshape(Shape::Circle { diameter });
             }
         }
@@ -62,8 +63,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
     }
     let usual = job.rule_book.clearance(penetration.kind);
     let clearance = penetration.clearance.unwrap_or(usual);
-    if let Some(clearance) =
-        fields::length(ui, text::CLEARANCE, clearance, units, true, text::CLEARANCE_HELP)
+    if let Some(clearance) = fields::length(ui, text::CLEARANCE, clearance, units, true, text::CLEARANCE_HELP)
     {
         put(Penetration { clearance: Some(clearance), ..penetration.clone() });
     }
@@ -100,7 +100,9 @@ fn place(ui: &mut Ui, document: &Document, penetration: &Penetration, put: &mut 
     if let Some(along) = fields::length(ui, text::FROM_LEFT, along, units, false, text::MIDDLE_HELP) {
         moved(along.metres(), from.y);
     }
-    if let Some(up) = fields::length(ui, text::FROM_EAVE, Length::from_metres(from.y), units, false, text::MIDDLE_HELP) {
+    if let Some(up) =
+        fields::length(ui, text::FROM_EAVE, Length::from_metres(from.y), units, false, text::MIDDLE_HELP)
+    {
         moved(from.x, up.metres());
     }
 }

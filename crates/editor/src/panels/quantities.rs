@@ -36,9 +36,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
     ui.add_space(theme::GAP * 2.0);
     ui.label(RichText::new(text::total(takeoff)).strong());
     if !takeoff.unpriced.is_empty() {
-        ui.label(
-            RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution),
-        );
+        ui.label(RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution));
     }
 }
 
@@ -72,7 +70,8 @@ fn row(ui: &mut Ui, desk: &mut Desk, line: &Line, change: f64, units: Units) {
         ui.painter().rect_filled(rect, 5.0, p.button);
     }
     if lit {
-        let mark = egui::Rect::from_min_size(rect.min + Vec2::new(0.0, 6.0), Vec2::new(3.0, rect.height() - 12.0));
+        let mark =
+            egui::Rect::from_min_size(rect.min + Vec2::new(0.0, 6.0), Vec2::new(3.0, rect.height() - 12.0));
         ui.painter().rect_filled(mark, 1.5, p.light);
     }
     if response.clicked() {

@@ -48,13 +48,7 @@ fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions
     });
 }
 
-fn lists(
-    ui: &mut Ui,
-    document: &Document,
-    desk: &mut Desk,
-    settings: &mut Settings,
-    actions: &mut Actions,
-) {
+fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Settings, actions: &mut Actions) {
     let open = document.plan().findings.iter().filter(|f| f.waived.is_none()).count();
     ui.horizontal(|ui| {
         let width = (ui.available_width() - ui.spacing().item_spacing.x) / 2.0;

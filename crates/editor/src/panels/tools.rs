@@ -64,7 +64,10 @@ fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
             painter.add(Shape::closed_line(points, stroke));
         }
         Tool::DrawFace => {
-            painter.add(Shape::closed_line(vec![p(-11.0, 7.0), p(-6.0, -7.0), p(6.0, -7.0), p(11.0, 7.0)], stroke));
+            painter.add(Shape::closed_line(
+                vec![p(-11.0, 7.0), p(-6.0, -7.0), p(6.0, -7.0), p(11.0, 7.0)],
+                stroke,
+            ));
             for corner in [p(-11.0, 7.0), p(-6.0, -7.0), p(6.0, -7.0), p(11.0, 7.0)] {
                 painter.circle_filled(corner, 2.6, color);
             }

@@ -3,8 +3,9 @@ use crate::commands::{Command, OrderFormat, Tool};
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::view::View;
-use crate::{Document, Selection, text};
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
+use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Layout, Ui};
 
 /// Files and commands left, the view in the middle, the order right.
@@ -34,14 +35,14 @@ pub(crate) fn show(
         views(ui, document, desk, actions);
         press(ui, Command::Fit, true, text::FIT_HELP, actions);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let order = ui
-                .menu_button(text::EXPORT, |ui| {
-                    for format in OrderFormat::ALL {
-                        item(ui, Command::Export(format), true, actions);
-                    }
-                })
-                .response;
+            let button = Button::new(text::EXPORT).fill(theme::of(ui).accent_ground);
+            let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
+                for format in OrderFormat::ALL {
+                    item(ui, Command::Export(format), true, actions);
+                }
+            });
             order.on_hover_text(text::EXPORT_HELP);
+            ui.add_space(theme::GAP * 2.0);
             let name = text::title_of(document);
             ui.add(egui::Label::new(egui::RichText::new(name).strong()).truncate());
         });
@@ -76,7 +77,9 @@ fn file_menu(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
         ui.menu_button(text::OPEN_RECENT, |ui| {
             ui.set_min_width(260.0);
             for path in &settings.recent {
-                let name = path.file_name().map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
+                let name = path
+                    .file_name()
+                    .map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
                 if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
                     actions.push(Action::Open(path.clone()));
                 }

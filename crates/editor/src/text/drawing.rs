@@ -40,8 +40,8 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
             "Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping."
         }
         (Tool::DrawFace, 0) => "Click the first corner of the face. Begin at the eave if you can.",
-        (Tool::DrawFace, 1..3) => "Click the next corner, or type a length and press Enter.",
-        (Tool::DrawFace, _) => "Click the first corner to close, or press Enter.",
+        (Tool::DrawFace, 1..3) => "Click, or type a length and Enter.",
+        (Tool::DrawFace, _) => "Click the first corner to close.",
         (Tool::Penetration, _) => "Choose a kind and click its middle on the roof.",
         (Tool::Block, _) => "Click a face for 3 rows of 4, or drag out the room that it may fill.",
         (Tool::Tape, _) => "Drag from one place to another.",
@@ -90,8 +90,13 @@ pub(crate) fn face_on(name: &str) -> String {
     format!("{name}, face-on: true size, eave down")
 }
 
+/// "Block A" for a block that is called "A".
+pub(crate) fn block_name(name: &str) -> String {
+    if name.to_lowercase().starts_with("block") { name.to_owned() } else { format!("Block {name}") }
+}
+
 pub(crate) fn block_label(name: &str, modules: usize) -> String {
-    format!("{name} · {modules} modules")
+    format!("{} · {modules} modules", block_name(name))
 }
 
 pub(crate) fn taped(length: Length, units: Units) -> String {
@@ -143,7 +148,7 @@ pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
 }
 
 pub(crate) fn block_words(block: &Block, modules: usize) -> String {
-    format!("{}, {} rows of {}, {modules} modules", block.name, block.rows, block.columns)
+    format!("{}, {} rows of {}, {modules} modules", block_name(&block.name), block.rows, block.columns)
 }
 
 pub(crate) fn module_words(cell: Cell, off: bool) -> String {

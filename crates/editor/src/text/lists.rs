@@ -64,9 +64,9 @@ pub(crate) fn summary(document: &Document) -> String {
         1 => "1 module".to_owned(),
         modules => format!("{modules} modules"),
     };
-    let change = document.plan_before().map_or(0, |before| {
-        plan.summary.modules as i64 - before.summary.modules as i64
-    });
+    let change = document
+        .plan_before()
+        .map_or(0, |before| plan.summary.modules as i64 - before.summary.modules as i64);
     let change = if change == 0 { String::new() } else { format!(" ({})", signed(change as f64)) };
     let without = match plan.takeoff.unpriced.len() {
         0 => String::new(),

@@ -25,7 +25,8 @@ pub(crate) const OPEN_SAMPLE: &str = "Open the sample";
 pub(crate) const SAVE: &str = "Save";
 pub(crate) const SAVE_AS: &str = "Save as…";
 pub(crate) const EXPORT: &str = "Export order";
-pub(crate) const EXPORT_HELP: &str = "Write what to order: to read, for a spreadsheet, or for another program";
+pub(crate) const EXPORT_HELP: &str =
+    "Write what to order: to read, for a spreadsheet, or for another program";
 pub(crate) const EXPORT_TEXT: &str = "Order as text…";
 pub(crate) const EXPORT_CSV: &str = "Order as CSV…";
 pub(crate) const EXPORT_JSON: &str = "Order as JSON…";
@@ -119,7 +120,7 @@ pub(crate) const NEW_JOB: &str = "New job";
 pub(crate) const THE_JOB: &str = "The job";
 pub(crate) const NAME: &str = "Name";
 pub(crate) const ADDRESS: &str = "Address";
-pub(crate) const NOTES: &str = "Notes for the crew";
+pub(crate) const NOTES: &str = "Crew notes";
 pub(crate) const UNITS: &str = "Units";
 pub(crate) const KIT: &str = "Kit";
 pub(crate) const RULE_BOOK: &str = "Rule book";
@@ -130,18 +131,19 @@ pub(crate) const BAD_COUNT: &str = "Type a whole number from 1 to 1000.";
 pub(crate) const PITCH: &str = "Pitch";
 pub(crate) const PITCH_HELP: &str = "Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) will do too.";
 pub(crate) const DOWNSLOPE: &str = "Downslope";
-pub(crate) const DOWNSLOPE_HELP: &str = "The way that water runs: degrees clockwise from north, or N, NE, E …";
+pub(crate) const DOWNSLOPE_HELP: &str =
+    "The way that water runs: degrees clockwise from north, or N, NE, E …";
 pub(crate) const HEIGHT: &str = "Eave height";
 pub(crate) const HEIGHT_HELP: &str =
     "Height of the face at its lower left corner, above any level that is the same for the whole job.";
 pub(crate) const EXPOSURE: &str = "Exposure";
-pub(crate) const EXPOSURE_HELP: &str =
-    "How much of each course is to the weather, up the slope. Usually 5\" or 5 5/8\" (common practice, no source).";
+pub(crate) const EXPOSURE_HELP: &str = "How much of each course is to the weather, up the slope. Usually 5\" or 5 5/8\" (common practice, no source).";
 pub(crate) const FIRST_COURSE: &str = "First course line";
 pub(crate) const FIRST_COURSE_HELP: &str = "From the eave up to the first course line.";
 pub(crate) const SIDES: &str = "Sides, true length";
 pub(crate) const WORKED_OUT: &str = "worked out from the roof";
-pub(crate) const KIND_HELP: &str = "The kind follows from the faces. Choose one here only where the roof is otherwise.";
+pub(crate) const KIND_HELP: &str =
+    "The kind follows from the faces. Choose one here only where the roof is otherwise.";
 pub(crate) const FACE_NOT_SOUND: &str =
     "The outline folds over itself or has no area: drag its corners apart, or undo.";
 pub(crate) const EAST: &str = "East";
@@ -172,11 +174,14 @@ pub(crate) const REVEAL: &str = "Reveal";
 pub(crate) const REVEAL_HELP: &str = "The gap between neighbouring modules; the kit gives its range.";
 pub(crate) const FACE: &str = "On face";
 pub(crate) const FROM_LEFT: &str = "From the left";
-pub(crate) const FROM_LEFT_HELP: &str = "From the left end of the face to the block's left edge, on the slope.";
+pub(crate) const FROM_LEFT_HELP: &str =
+    "From the left end of the face to the block's left edge, on the slope.";
 pub(crate) const FROM_EAVE: &str = "Up from the eave";
-pub(crate) const FROM_EAVE_HELP: &str = "From the lowest point of the face up the slope. For a block: where the base rail line is snapped.";
+pub(crate) const FROM_EAVE_HELP: &str =
+    "From the lowest point of the face up the slope. For a block: where the base rail line is snapped.";
 pub(crate) const ROW_SHIFTS: &str = "Shift rows";
-pub(crate) const SHIFT_HELP: &str = "To the right against the block's corner. Or drag the grip at a row's end.";
+pub(crate) const SHIFT_HELP: &str =
+    "To the right against the block's corner. Or drag the grip at a row's end.";
 pub(crate) const LOCKED: &str = "Locked";
 pub(crate) const LOCKED_HELP: &str = "A locked block stays where it is when an array is fitted.";
 
@@ -211,8 +216,7 @@ pub(crate) const NO_PATH: &str = "Type where the file is, such as /home/me/jobs/
 pub(crate) const IS_FOLDER: &str = "This is a folder: add a file name.";
 pub(crate) const IS_THERE: &str = "There is a file of this name. Press “Replace it” to write over it.";
 pub(crate) const RECOVERED_TITLE: &str = "Unsaved work was kept";
-pub(crate) const RECOVERED: &str =
-    "The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.";
+pub(crate) const RECOVERED: &str = "The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.";
 pub(crate) const OPEN_COPY: &str = "Open this copy";
 pub(crate) const DELETE_COPY: &str = "Delete it";
 pub(crate) const LATER: &str = "Ask again next time";

@@ -65,13 +65,10 @@ pub(crate) fn new_penetration_name(job: &Job, kind: PenetrationKind) -> String {
     fresh(super::kind(kind), |name| job.penetrations.iter().any(|p| p.name == name))
 }
 
-/// "Block B".
+/// "B".
 pub(crate) fn new_block_name(job: &Job) -> String {
     let taken = |name: &str| job.blocks.iter().any(|block| block.name == name);
-    ('A'..='Z')
-        .map(|letter| format!("Block {letter}"))
-        .find(|name| !taken(name))
-        .unwrap_or_else(|| fresh("Block", taken))
+    ('A'..='Z').map(String::from).find(|name| !taken(name)).unwrap_or_else(|| fresh("Block", taken))
 }
 
 fn fresh(word: &str, taken: impl Fn(&str) -> bool) -> String {

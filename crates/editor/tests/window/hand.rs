@@ -18,12 +18,16 @@ impl Hand {
     }
 
     pub(crate) fn with(options: Options) -> Self {
-        let mut harness = Harness::builder().with_size([1280.0, 800.0]).with_max_steps(60).build_ui_state(
-            move |ui, editor: &mut Option<Editor>| {
-                editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
-            },
-            None,
-        );
+        let mut harness = Harness::builder()
+            .with_size([1280.0, 800.0])
+            .with_max_steps(60)
+            .with_step_dt(1.0 / 60.0)
+            .build_ui_state(
+                move |ui, editor: &mut Option<Editor>| {
+                    editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
+                },
+                None,
+            );
         harness.run();
         Self { harness }
     }
@@ -53,7 +57,12 @@ impl Hand {
         self.harness.run();
         for pressed in [true, false] {
             let modifiers = Modifiers::NONE;
-            self.harness.event(Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers });
+            self.harness.event(Event::PointerButton {
+                pos,
+                button: PointerButton::Primary,
+                pressed,
+                modifiers,
+            });
         }
         self.harness.run();
         // Two clicks that follow at once would be a double click.
@@ -70,7 +79,12 @@ impl Hand {
         self.harness.run();
         for pressed in [true, false, true, false] {
             let modifiers = Modifiers::NONE;
-            self.harness.event(Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers });
+            self.harness.event(Event::PointerButton {
+                pos,
+                button: PointerButton::Primary,
+                pressed,
+                modifiers,
+            });
             self.harness.step();
         }
         self.harness.run();

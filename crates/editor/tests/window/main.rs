@@ -1,6 +1,9 @@
+#![allow(clippy::unwrap_used, clippy::expect_used, reason = "a test may stop at the first surprise")]
 //! The window, driven without a display through what a person sees: words, places, keys.
 
 mod block;
 mod draw;
 mod files;
+mod findings;
 mod hand;
+mod start;

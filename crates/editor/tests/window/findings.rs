@@ -1,0 +1,55 @@
+use crate::hand::Hand;
+use chalkcourse_geometry::dvec2;
+use chalkcourse_rules::Finding;
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+
+fn findings(hand: &Hand) -> Vec<Finding> {
+    hand.editor().document().plan().findings.clone()
+}
+
+/// Drags the sample's block up over the ridge side of its face.
+fn break_a_rule(hand: &mut Hand) {
+    let job = hand.job();
+    let at = job.faces[0].plane().to_plan(job.blocks[0].at + dvec2(0.8, 0.5));
+    let (from, to) = (hand.at(at), hand.at(at + dvec2(0.0, 0.9)));
+    hand.drag(from, to);
+    hand.drop(to);
+    assert!(!findings(hand).is_empty(), "nothing was broken");
+}
+
+#[test]
+fn a_fix_is_one_step_and_clears_its_finding() {
+    let mut hand = Hand::new();
+    break_a_rule(&mut hand);
+    let before = hand.job();
+    let finding = findings(&hand).into_iter().find(|f| f.fix.is_some()).expect("no finding has a fix");
+    let label = finding.fix.as_ref().unwrap().label.clone();
+    hand.harness.get_all_by_label(&label).next().unwrap().click();
+    hand.harness.run();
+    assert!(findings(&hand).iter().all(|f| f.key != finding.key), "the fix did not clear it");
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn a_waiver_needs_a_reason_and_a_name_and_stays_with_the_job() {
+    let mut hand = Hand::new();
+    break_a_rule(&mut hand);
+    let open = findings(&hand).len();
+    hand.harness.get_all_by_label("Waive…").next().unwrap().click();
+    hand.harness.run();
+    hand.press("Waive it");
+    assert!(hand.job().waivers.is_empty(), "waived without a reason");
+    hand.harness.get_by_label("Why may it be built so?").focus();
+    hand.harness.run();
+    hand.type_text("The inspector agreed on site");
+    hand.harness.get_by_label("Who says so?").focus();
+    hand.harness.run();
+    hand.type_text("R. Fenn");
+    hand.press("Waive it");
+    let waivers = hand.job().waivers;
+    assert_eq!((waivers.len(), waivers[0].by.as_str()), (1, "R. Fenn"));
+    assert_eq!(findings(&hand).iter().filter(|f| f.waived.is_none()).count(), open - 1);
+    assert!(hand.sees("waived by R. Fenn"));
+}
