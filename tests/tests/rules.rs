@@ -128,7 +128,7 @@ fn all(job: &Job) -> Vec<Finding> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(400))]
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(1000) })]
 
     #[test]
     fn an_offered_fix_clears_its_finding(job in jobs()) {

@@ -167,9 +167,9 @@ pub(crate) fn convex_pieces(shape: &Polygon) -> Vec<Vec<DVec2>> {
     if convex && shape.holes.is_empty() {
         return vec![corners.clone()];
     }
-    let triangles = shape.triangles();
+    // An outline as taped may fold over itself; then what it covers is anyone's guess, and its hull is the safe one.
+    let triangles = if shape.defects(1e-6).is_empty() { shape.triangles() } else { Vec::new() };
     if triangles.is_empty() {
-        // No area to cut up (a taped outline may be wrong): its hull covers it.
         return vec![convex_hull(corners.clone())];
     }
     triangles.into_iter().map(|t| t.to_vec()).collect()

@@ -91,8 +91,9 @@ fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (&'static str, Vec<DVec2>) {
 /// The least move onto the face: along one axis, or else along both.
 fn move_onto(laid: &Laid<'_>, units: Units) -> Option<Fix> {
     let sides: Vec<(DVec2, DVec2)> = laid.face.frame.sides().map(|(_, _, a, b)| (a, b)).collect();
+    // Half the tolerance: what fits here is well within what passes.
     let rows: Vec<Rect> =
-        rows_or_bounds(&laid.rows, sides.len() * 4).iter().map(|row| row.grown(-TOLERANCE)).collect();
+        rows_or_bounds(&laid.rows, sides.len() * 4).iter().map(|row| row.grown(-TOLERANCE / 2.0)).collect();
     let fit = Fit { rows: &rows, sides: &sides, face: &laid.face.frame, units };
     let straight = [DVec2::X, DVec2::Y]
         .into_iter()
@@ -104,7 +105,8 @@ fn move_onto(laid: &Laid<'_>, units: Units) -> Option<Fix> {
             .take(16)
             .filter_map(|u| Some(dvec2(u, fit.along(DVec2::Y, dvec2(u, 0.0))?)))
             .min_by(|a, b| a.length().total_cmp(&b.length()))
-    })?;
+    });
+    let by = by.filter(|by| *by != DVec2::ZERO)?;
     let ways = [(by.x, Way::Left, Way::Right), (by.y, Way::Down, Way::Up)]
         .into_iter()
         .filter(|(by, ..)| *by != 0.0)

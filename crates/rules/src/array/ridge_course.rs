@@ -67,10 +67,11 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64
     if cells.is_empty() {
         return None;
     }
-    // Moving down, a row is wrong from where its foot passes below the ridge to where its head is far enough.
-    let stretches = laid.rows.iter().filter_map(|row| {
-        let low = spans.iter().filter_map(|span| lowest_over(span, row)).fold(f64::INFINITY, f64::min);
-        low.is_finite().then_some((row.min.y - low, row.max.y + needs - low))
+    // Moving down, a module is wrong from where its foot passes below the ridge to where its head is far enough.
+    let stretches = laid.placed.modules.iter().filter_map(|module| {
+        let rect = &module.rect;
+        let low = spans.iter().filter_map(|span| lowest_over(span, rect)).fold(f64::INFINITY, f64::min);
+        low.is_finite().then_some((rect.min.y - low, rect.max.y + needs - low))
     });
     let units = case.units;
     let it = Move { way: Way::Down, by: first_free(stretches.collect(), units) };

@@ -4,7 +4,7 @@
 //! buildings. Where there are fewer, the finding names the modules whose removal opens one at the least loss.
 
 use super::pathway::{Away, Pathway, of_plane};
-use super::plane_path::{cheapest, removal};
+use super::plane_path::{Opening, cheapest, removal};
 use super::{exempt, has_array, looked_at, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
@@ -33,17 +33,16 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     if !has_array(case, fire) {
         return;
     }
-    let planes = planes_with_a_path(case, fire, 2);
-    if planes.len() >= 2 {
+    let planes = planes_with_a_path(case, fire, &Away::new());
+    if planes.len() >= ASKED {
         return;
     }
-    let faces = 0..case.layout.roof.faces.len();
-    let without: Vec<usize> = faces.filter(|face| !planes.contains(face)).collect();
-    let opening = cheapest(case, fire, &without);
-    let fix = opening.as_ref().map(|away| removal(case, away));
+    let opening = open(case, fire, planes.clone());
+    let fix = opening.as_ref().map(|opening| removal(case, opening));
+    let missing = if planes.len() + 1 == ASKED { "the other" } else { "both" };
     let what = match &fix {
-        Some(fix) => format!("{} to open one at the least loss", fix.label),
-        None => "no removal of modules opens one: ask the fire official".to_owned(),
+        Some(fix) => format!("{} to open {missing} at the least loss found", fix.label),
+        None => "No removal of modules opens them: ask the fire official".to_owned(),
     };
     findings.push(Finding {
         message: format!(
@@ -51,7 +50,7 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             planes.len(),
             length(fire.path_width.value.metres(), case.units),
         ),
-        place: Place { shape: opening.map_or_else(Vec::new, |away| away.strip), ..Place::default() },
+        place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
         measured: format!("{} found", planes.len()),
         required: format!("2, each {} wide in plan", length(fire.path_width.value.metres(), case.units)),
         source: RULE.source(case.job),
@@ -60,19 +59,40 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     });
 }
 
-/// Planes that have a pathway, each counted once, until there are enough. One that straddles two planes counts
-/// for one of them.
-fn planes_with_a_path(case: &Case<'_>, fire: &FireAccess, enough: usize) -> BTreeSet<usize> {
+/// So many pathways.
+const ASKED: usize = 2;
+
+/// The modules whose removal opens what is missing, one plane after the other.
+fn open(case: &Case<'_>, fire: &FireAccess, mut planes: BTreeSet<usize>) -> Option<Opening> {
+    let mut all = Opening { away: Away::new(), strip: Vec::new() };
+    while planes.len() < ASKED {
+        let shut: Vec<usize> =
+            (0..case.layout.roof.faces.len()).filter(|face| !planes.contains(face)).collect();
+        let next = cheapest(case, fire, &shut)?;
+        all.away.extend(next.away);
+        all.strip.extend(next.strip);
+        let open = planes_with_a_path(case, fire, &all.away);
+        if open.len() <= planes.len() {
+            return None;
+        }
+        planes = open;
+    }
+    Some(all)
+}
+
+/// Planes that have a pathway without some modules, each counted once, until there are enough. One that straddles
+/// two planes counts for one of them.
+fn planes_with_a_path(case: &Case<'_>, fire: &FireAccess, away: &Away) -> BTreeSet<usize> {
     let mut planes = BTreeSet::new();
     let all = || 0..case.layout.roof.faces.len();
     // Planes without modules first: they are the likeliest, and the cheapest to look at.
     let empty = |index: &usize| case.on_face.get(*index).is_none_or(Vec::is_empty);
     for index in all().filter(empty).chain(all().filter(|index| !empty(index))) {
-        if planes.len() >= enough {
+        if planes.len() >= ASKED {
             return planes;
         }
         if case.layout.roof.faces.get(index).is_some_and(|face| looked_at(fire, face)) {
-            let found: Vec<Pathway> = of_plane(case, fire, index, &Away::new());
+            let found: Vec<Pathway> = of_plane(case, fire, index, away);
             if let Some(path) = found.first() {
                 planes.extend(path.faces.iter().copied().find(|face| !planes.contains(face)));
             }
@@ -108,8 +128,9 @@ mod tests {
         let job = with_room(PATH - 0.1);
         let short = one(&job, "fire-paths");
         assert!(short.message.starts_with("0 of 2 pathways"), "{}", short.message);
-        // one column of 2 modules opens a plane, which leaves the other one: still the same finding, so no `fixed`
-        assert!(short.message.contains("Switch off 2 modules"), "{}", short.message);
+        // one column of 2 modules on each plane
+        assert!(short.message.contains("Switch off 4 modules"), "{}", short.message);
+        fixed(&job, &short);
     }
 
     #[test]

@@ -36,16 +36,19 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             PathScheme::EachSlope if face.edges.iter().all(|span| span.kind != EdgeKind::Hip) => 2,
             _ => 1,
         };
-        let found = found(case, fire, index);
+        let found = found(case, fire, index, &Away::new());
         if found >= asked {
             continue;
         }
-        // One opening at a time is worked out: of two that are missing each must still be opened by hand.
-        let opening = (found + 1 == asked).then(|| cheapest(case, fire, &[index])).flatten();
-        let fix = opening.as_ref().map(|away| removal(case, away));
+        // One opening is worked out: two that are missing on one slope must be laid out by hand.
+        let opening = (found + 1 == asked)
+            .then(|| cheapest(case, fire, &[index]))
+            .flatten()
+            .filter(|opening| self::found(case, fire, index, &opening.away) >= asked);
+        let fix = opening.as_ref().map(|opening| removal(case, opening));
         let width = length(fire.path_width.value.metres(), case.units);
         let what = match &fix {
-            Some(fix) => format!("{} to open one at the least loss", fix.label),
+            Some(fix) => format!("{} to open one at the least loss found", fix.label),
             None => "No removal of modules along one strip opens it: leave room beside the array".to_owned(),
         };
         findings.push(Finding {
@@ -56,7 +59,7 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             place: Place {
                 face: case.face_id(index),
                 block: blocks.first().and_then(|&at| case.blocks.get(at)).map(|laid| laid.block.id),
-                shape: opening.map_or_else(|| face.plan.outer.clone(), |away| away.strip),
+                shape: opening.map_or_else(|| face.plan.outer.clone(), |opening| opening.strip),
                 ..Place::default()
             },
             measured: format!("{found} found"),
@@ -72,25 +75,24 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     }
 }
 
-/// How many pathways serve a plane.
-fn found(case: &Case<'_>, fire: &FireAccess, index: usize) -> usize {
+/// How many pathways serve a plane, without some modules.
+fn found(case: &Case<'_>, fire: &FireAccess, index: usize, away: &Away) -> usize {
     let width = fire.path_width.value.metres();
     let fit =
         |path: &Pathway| if path.straight { ((path.width + TOLERANCE) / width).floor() as usize } else { 1 };
-    let own = of_plane(case, fire, index, &Away::new());
+    let own = of_plane(case, fire, index, away);
     match fire.scheme.value {
         PathScheme::EachSlope => own.iter().filter(|path| path.faces.len() == 1).map(fit).sum(),
         PathScheme::WholeRoof if !own.is_empty() => 1,
         PathScheme::WholeRoof => {
             let face = case.layout.roof.faces.get(index);
-            let other =
-                face.is_some_and(|f| beside(f).any(|o| !of_plane(case, fire, o, &Away::new()).is_empty()));
+            let other = face.is_some_and(|f| beside(f).any(|o| !of_plane(case, fire, o, away).is_empty()));
             usize::from(other)
         }
     }
 }
 
-/// Modules whose removal opens a pathway, and where it then runs.
+/// Modules whose removal opens pathways, and where they then run.
 pub(super) struct Opening {
     pub(super) away: Away,
     /// In plan.

@@ -46,7 +46,9 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     let edges: Vec<(DVec2, f64)> = streets.into_iter().map(|street| (street, edge(street))).collect();
     let serves = |index: usize| {
         let falls = faces.get(index).is_some_and(|face| {
-            edges.iter().any(|(street, _)| face.plane.downslope.unit().dot(*street) >= 0.7071)
+            edges.iter().any(|(street, _)| {
+                face.plane.downslope.unit().dot(*street) >= std::f64::consts::FRAC_1_SQRT_2 - 1e-6
+            })
         });
         let near = |outline: &[DVec2]| {
             edges.iter().any(|(street, edge)| {
