@@ -164,17 +164,20 @@ impl Command {
         Self::WITH_KEYS.into_iter().filter_map(|command| Some((command, command.key()?)))
     }
 
-    /// What the keys of this frame ask for. Keys without Ctrl are letters to a field that is typed in.
-    pub(crate) fn pressed(ctx: &egui::Context) -> Vec<Self> {
+    /// What the keys of this frame ask for. Keys without Ctrl are letters to a field that is typed in, and undo there
+    /// is the field's own, except for the length of a side that is being drawn.
+    pub(crate) fn pressed(ctx: &egui::Context, drawing: bool) -> Vec<Self> {
         let typing = ctx.text_edit_focused();
+        let fields_own = |command: Self| typing && !drawing && matches!(command, Self::Undo | Self::Redo);
         let mut asked: Vec<Self> = ctx.input_mut(|input| {
             Self::with_keys()
                 .filter(|(_, key)| !typing || key.modifiers.command || key.logical_key == Key::F1)
+                .filter(|(command, _)| !fields_own(*command))
                 .filter(|(_, key)| input.consume_shortcut(key))
                 .map(|(command, _)| command)
                 .collect()
         });
-        if ctx.input_mut(|input| input.consume_key(Modifiers::COMMAND, Key::Y)) {
+        if !fields_own(Self::Redo) && ctx.input_mut(|input| input.consume_key(Modifiers::COMMAND, Key::Y)) {
             asked.push(Self::Redo);
         }
         asked

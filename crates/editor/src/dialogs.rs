@@ -47,7 +47,7 @@ const WIDTH: f32 = 460.0;
 
 /// Shows a dialog. The reply, once there is one.
 pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
-    let shown = Modal::new(Id::unique("dialog")).show(ctx, |ui| {
+    let shown = modal(ctx, "dialog").show(ctx, |ui| {
         ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
         match dialog {
             Dialog::Unsaved(then) => unsaved(ui, then, name),
@@ -73,6 +73,12 @@ pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> 
     }
     let esc = ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
     esc.then_some(Reply::Close)
+}
+
+/// A dialog over a dimmed window, with room around its words.
+fn modal(ctx: &Context, name: &str) -> Modal {
+    let frame = egui::Frame::popup(&ctx.global_style()).inner_margin(egui::Margin::same(22));
+    Modal::new(Id::unique(name)).frame(frame)
 }
 
 fn title_of(ui: &mut Ui, words: &str) {
@@ -136,7 +142,7 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
 fn keys(ui: &mut Ui) -> Option<Reply> {
     title_of(ui, text::KEYS);
     let height = (ui.ctx().content_rect().height() - 220.0).max(120.0);
-    egui::ScrollArea::vertical().max_height(height).show(ui, |ui| {
+    egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
         egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
             for (command, key) in Command::with_keys() {
                 ui.label(command.name());
@@ -158,7 +164,7 @@ pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::fil
     let typed = files.typed.as_mut()?;
     let mut go = false;
     let mut cancel = false;
-    Modal::new(Id::unique("typed path")).show(ctx, |ui| {
+    modal(ctx, "typed path").show(ctx, |ui| {
         ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
         title_of(ui, text::ask_title(typed.ask));
         let label = ui.label(text::PATH);

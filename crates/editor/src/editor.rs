@@ -105,8 +105,9 @@ impl Editor {
         self.answer_files(&ctx);
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
-        if self.dialog.is_none() && self.files.typed.is_none() {
-            actions.extend(Command::pressed(&ctx).into_iter().map(Action::Run));
+        if !self.is_asking() {
+            let drawing = self.is_drawing();
+            actions.extend(Command::pressed(&ctx, drawing).into_iter().map(Action::Run));
             let dropped =
                 ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
             actions.extend(dropped.map(Action::Open));
@@ -117,6 +118,16 @@ impl Editor {
         self.over(&ctx);
         self.keep_copy(&ctx);
         self.name_window(&ctx);
+    }
+
+    /// Whether a dialog is over the window: then keys and pointer are not for the drawing.
+    fn is_asking(&self) -> bool {
+        self.dialog.is_some() || self.files.typed.is_some()
+    }
+
+    /// Whether a face is half drawn.
+    fn is_drawing(&self) -> bool {
+        self.desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty())
     }
 
     fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
@@ -147,14 +158,15 @@ impl Editor {
         let stage = canvas::stage(ui, &self.document, &mut self.desk);
         self.space = Some(stage.space);
         let mut actions = Actions::new();
-        canvas::interact(ui, &stage, &self.document, &mut self.desk, &mut actions);
+        if !self.is_asking() {
+            canvas::interact(ui, &stage, &self.document, &mut self.desk, &mut actions);
+        }
         // What moved is painted in the same frame.
         self.carry_out(&ctx, actions);
         canvas::paint(ui, &stage, &self.document, &mut self.desk);
         let mut actions = Actions::new();
         canvas::outline(ui, &stage, &self.document, &self.desk, &mut actions);
-        let started = self.desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
-        if self.document.job().faces.is_empty() && self.desk.tool == Tool::Select && !started {
+        if self.document.job().faces.is_empty() && self.desk.tool == Tool::Select {
             panels::first_steps(ui, stage.space.area, &mut actions);
         }
         self.carry_out(&ctx, actions);
@@ -236,6 +248,12 @@ impl Editor {
             Command::LoadKit => self.ask_data(ctx, Ask::Kit),
             Command::LoadRuleBook => self.ask_data(ctx, Ask::RuleBook),
             Command::LoadPrices => self.ask_data(ctx, Ask::Prices),
+            // A face that is half drawn is no step yet: its last corner is what is taken back.
+            Command::Undo if self.is_drawing() => {
+                if let Some(draft) = &mut self.desk.draft {
+                    draft.back();
+                }
+            }
             Command::Undo => {
                 self.drop_gesture();
                 self.desk.said = text::undone(self.document.undo().as_deref());

@@ -153,3 +153,35 @@ fn an_idle_window_asks_for_no_frame() {
     hand.harness.run();
     assert_eq!(hand.harness.run(), 1);
 }
+
+#[test]
+fn undo_takes_back_the_corner_of_a_face_that_is_half_drawn() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.click_plan(-4.0, -4.0);
+    hand.click_plan(4.0, -4.0);
+    hand.click_plan(4.0, 2.0);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    hand.click_plan(4.0, 0.0);
+    hand.click_plan(-4.0, 0.0);
+    hand.key(Key::Enter);
+    let corners = hand.job().faces[0].outline.outer.clone();
+    assert_eq!(corners.len(), 4);
+    assert!(corners.iter().all(|p| p.y < 1.0), "{corners:?}");
+}
+
+#[test]
+fn keys_in_a_dialog_leave_the_drawing_alone() {
+    let mut hand = Hand::new();
+    let job = hand.job();
+    let at = job.faces[0].plane().to_plan(job.blocks[0].at + dvec2(0.8, 0.5));
+    let pos = hand.at(at);
+    hand.click(pos);
+    let held = hand.editor().selection();
+    hand.key(Key::F1);
+    assert!(hand.sees("Nudge by 1 in"));
+    hand.key(Key::ArrowRight);
+    hand.key(Key::Escape);
+    assert!(!hand.sees("Nudge by 1 in"));
+    assert_eq!((hand.job(), hand.editor().selection()), (job, held));
+}
