@@ -1,18 +1,17 @@
+mod filing;
+
 use crate::action::{Action, Actions};
 use crate::canvas::{self, Gesture};
-use crate::commands::{Command, OrderFormat, Tool};
+use crate::commands::{Command, Tool};
 use crate::desk::Desk;
-use crate::dialogs::{self, Dialog, Reply, Then};
-use crate::files::{Answer, Ask, Files};
+use crate::dialogs::{self, Dialog, Then};
+use crate::files::{Ask, Files};
 use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::{Document, Recovery, Selection, panels, sample, text, theme};
-use chalkcourse_job::{Edit, load, load_kit, load_prices, load_rule_book, save, write_atomically};
-use chalkcourse_takeoff::Header;
+use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
-use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::time::Instant;
+use std::path::PathBuf;
 
 /// How the editor starts.
 #[derive(Clone, Debug, Default)]
@@ -317,245 +316,11 @@ impl Editor {
         }
     }
 
-    /// Does something that lets the job go, after the question about unsaved changes.
-    fn ask_or(&mut self, ctx: &Context, then: Then) {
-        if self.document.history().is_unsaved() {
-            self.dialog = Some(Dialog::Unsaved(then));
-        } else {
-            self.go_on(ctx, then);
-        }
-    }
-
-    fn go_on(&mut self, ctx: &Context, then: Then) {
-        match then {
-            Then::New => self.put(Document::new(sample::empty(), None)),
-            Then::AskOpen => {
-                let start = self.suggested("");
-                self.files.ask(ctx, Ask::Open, start);
-            }
-            Then::Open(path) => self.open(&path),
-            Then::OpenSample => match sample::alder_court() {
-                Ok(job) => self.put(Document::new(job, None)),
-                Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
-            },
-            Then::Recover(left) => match Recovery::read(&left) {
-                Ok(job) => {
-                    let mut document = Document::new(job, left.from.clone());
-                    document.mark_unsaved();
-                    self.put(document);
-                    // The old copy goes once the new one is on disk.
-                    if let Some(recovery) = &mut self.recovery {
-                        recovery.tick(self.document.settled(), left.from.as_deref(), Instant::now());
-                        recovery.finish_writing();
-                    }
-                    Recovery::forget(&left);
-                    self.desk.said = text::RECOVERED_SAID.to_owned();
-                }
-                Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
-            },
-            Then::Quit => {
-                self.quitting = true;
-                ctx.send_viewport_cmd(ViewportCommand::Close);
-            }
-        }
-    }
-
-    fn reply(&mut self, ctx: &Context, reply: Reply) {
-        let dialog = self.dialog.take();
-        match reply {
-            Reply::Close => {}
-            Reply::Discard(then) => self.go_on(ctx, then),
-            Reply::Save(then) => self.save(ctx, Some(then)),
-            Reply::OpenCopy(left) => self.ask_or(ctx, Then::Recover(left)),
-            Reply::DeleteCopy(gone) => {
-                Recovery::forget(&gone);
-                if let Some(Dialog::Recovered(left)) = dialog {
-                    let left: Vec<_> = left.into_iter().filter(|l| *l != gone).collect();
-                    self.dialog = (!left.is_empty()).then_some(Dialog::Recovered(left));
-                }
-            }
-        }
-    }
-
-    /// Puts another job on the desk.
-    fn put(&mut self, document: Document) {
-        let courses = self.desk.courses_in_plan;
-        self.document = document;
-        self.desk = Desk { courses_in_plan: courses, ..Desk::fresh(&self.document) };
-        if let Some(recovery) = &mut self.recovery {
-            recovery.mark_safe(self.document.settled());
-        }
-    }
-
-    fn open(&mut self, path: &Path) {
-        match load(path) {
-            Ok(job) => {
-                self.put(Document::new(job, Some(path.to_owned())));
-                self.settings.used(path);
-            }
-            Err(error) => {
-                self.settings.recent.retain(|recent| recent != path);
-                self.wrong(text::CANT_OPEN, text::job_untouched(&error));
-            }
-        }
-    }
-
-    fn save(&mut self, ctx: &Context, then: Option<Then>) {
-        match self.document.path().map(Path::to_owned) {
-            Some(path) => {
-                if self.save_to(&path)
-                    && let Some(then) = then
-                {
-                    self.go_on(ctx, then);
-                }
-            }
-            None => {
-                let start = self.suggested("chalk.json");
-                self.files.ask(ctx, Ask::SaveAs, start);
-                self.after_save = then;
-            }
-        }
-    }
-
-    fn save_to(&mut self, path: &Path) -> bool {
-        match save(self.document.settled(), path) {
-            Ok(()) => {
-                self.document.mark_saved(path.to_owned());
-                self.settings.used(path);
-                if let Some(recovery) = &mut self.recovery {
-                    recovery.mark_safe(self.document.settled());
-                }
-                self.desk.said = text::saved_to(path);
-                true
-            }
-            Err(error) => {
-                self.wrong(text::CANT_SAVE, error.to_string());
-                false
-            }
-        }
-    }
-
-    fn ask_data(&mut self, ctx: &Context, ask: Ask) {
-        let start = self.suggested("");
-        self.files.ask(ctx, ask, start);
-    }
-
-    fn answer_files(&mut self, ctx: &Context) {
-        match self.files.poll() {
-            Some(Answer::Path(ask, path)) => self.use_path(ctx, ask, &path),
-            Some(Answer::Cancelled) => self.after_save = None,
-            None => {}
-        }
-    }
-
-    fn use_path(&mut self, ctx: &Context, ask: Ask, path: &Path) {
-        match ask {
-            Ask::Open => self.open(path),
-            Ask::SaveAs => {
-                let then = self.after_save.take();
-                if self.save_to(path)
-                    && let Some(then) = then
-                {
-                    self.go_on(ctx, then);
-                }
-            }
-            Ask::Export(format) => self.export(format, path),
-            Ask::Kit => {
-                let kit = load_kit(path).map(|kit| Edit::SetKit(Arc::new(kit)));
-                self.take_data(text::LOAD_KIT, kit);
-            }
-            Ask::RuleBook => {
-                let book = load_rule_book(path).map(|book| Edit::SetRuleBook(Arc::new(book)));
-                self.take_data(text::LOAD_RULE_BOOK, book);
-            }
-            Ask::Prices => {
-                let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));
-                self.take_data(text::LOAD_PRICES, prices);
-            }
-        }
-    }
-
-    fn take_data(&mut self, label: &str, data: Result<Edit, chalkcourse_job::FileError>) {
-        match data {
-            Ok(edit) => {
-                self.edit(label, &edit);
-                self.desk.said = text::taken(label);
-            }
-            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
-        }
-    }
-
-    fn export(&mut self, format: OrderFormat, path: &Path) {
-        let written = order(&self.document, format)
-            .and_then(|text| write_atomically(path, text.as_bytes()).map_err(|error| error.to_string()));
-        match written {
-            Ok(()) => self.desk.said = text::exported_to(path),
-            Err(words) => self.wrong(text::CANT_EXPORT, words),
-        }
-    }
-
-    /// A path to start a dialog from: beside the job, by its name.
-    fn suggested(&self, extension: &str) -> PathBuf {
-        let folder = self
-            .document
-            .path()
-            .and_then(Path::parent)
-            .map(Path::to_owned)
-            .or_else(|| self.settings.recent.first().and_then(|p| p.parent()).map(Path::to_owned))
-            .or_else(|| std::env::current_dir().ok())
-            .unwrap_or_default();
-        if extension.is_empty() {
-            return folder.join("");
-        }
-        match self.document.path().filter(|_| extension == "chalk.json") {
-            Some(path) => path.to_owned(),
-            None => folder.join(format!("{}.{extension}", text::file_stem(&self.document.job().name))),
-        }
-    }
-
-    /// Asks about unsaved changes before the window closes.
-    fn mind_closing(&mut self, ctx: &Context) {
-        if ctx.input(|input| input.viewport().close_requested())
-            && !self.quitting
-            && self.document.history().is_unsaved()
-        {
-            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
-            self.dialog = Some(Dialog::Unsaved(Then::Quit));
-        }
-    }
-
-    fn keep_copy(&mut self, ctx: &Context) {
-        let Some(recovery) = &mut self.recovery else { return };
-        if self.document.history().is_unsaved()
-            && let Some(wait) = recovery.tick(self.document.settled(), self.document.path(), Instant::now())
-        {
-            ctx.request_repaint_after(wait);
-        }
-    }
-
     fn name_window(&mut self, ctx: &Context) {
         let title = text::window_title(&self.document);
         if title != self.title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;
-        }
-    }
-}
-
-/// The order as a text in a format.
-fn order(document: &Document, format: OrderFormat) -> Result<String, String> {
-    let (job, plan) = (document.job(), document.plan());
-    let mut header = Header::of(job);
-    let told = |waived: bool| plan.findings.iter().filter(move |f| f.waived.is_some() == waived);
-    header.findings = told(false).map(text::finding_words).collect();
-    header.waivers = told(true).map(text::finding_words).collect();
-    match format {
-        OrderFormat::Text => Ok(chalkcourse_takeoff::to_text(&plan.takeoff, &header, job.units)),
-        OrderFormat::Csv => {
-            chalkcourse_takeoff::to_csv(&plan.takeoff, &header, job.units).map_err(|e| e.to_string())
-        }
-        OrderFormat::Json => {
-            chalkcourse_takeoff::to_json(&plan.takeoff, &header, job.units).map_err(|e| e.to_string())
         }
     }
 }
