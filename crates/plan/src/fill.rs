@@ -1,7 +1,7 @@
 //! Fills a face with the array that no layout under the same rules can beat, and says what that claim covers.
 
 use crate::Plan;
-use crate::room::{Fire, PathSide, barrier_words, is_checked, penetration_name, room};
+use crate::room::{Fire, Strip, barrier_words, is_checked, penetration_name, room, strips};
 use chalkcourse_geometry::fit::{
     Allowed, Barrier, Base, BlockRules, Fit, FitError, HeldBack, Joints, Placed, Question, RowRules, Tile,
     fit_blocks, fit_rows, holds_back,
@@ -106,8 +106,8 @@ const MOST_NEAR: usize = 12;
 /// Fills faces, one after the other. Locked blocks stay and the rest fits around them. `stop` is asked now and then; when it
 /// says true the best so far comes back, with the bound that is left.
 ///
-/// Where the job's rule book asks for room for the fire service, each face that has a ridge keeps a pathway at one end of it,
-/// the end that costs less, and the clear room beside the ridge is that for the share of the roof that is covered in the end.
+/// Where the job's rule book asks for room for the fire service, each face that has a ridge keeps a strip up the slope for a
+/// pathway, at an end of the ridge or beside a chimney or skylight, whichever costs least; and the clear room beside the ridge is that for the share of the roof that is covered in the end.
 /// The claim of each fill says so: layouts that keep a pathway elsewhere were not searched.
 ///
 /// # Errors
@@ -170,23 +170,41 @@ fn fill_face(
             least: job.kit.least_pitch.to_string(),
         });
     }
-    let paths = if is_checked(job, "fire-paths") { PathSide::of(on) } else { vec![PathSide::None] };
-    let mut best: Option<Fill> = None;
+    let wide = job.rule_book.fire_access.as_ref().map_or(0.0, |book| book.path_width.value.metres());
+    let mut paths: Vec<Option<Strip>> = Vec::new();
+    if is_checked(job, "fire-paths") {
+        paths.extend(strips(&layout, index, wide).into_iter().map(Some));
+    }
+    if paths.is_empty() {
+        paths.push(None);
+    }
+    let mut best: Option<(bool, Fill)> = None;
     for path in paths {
         let stays = |id: BlockId| job.block(id).is_some_and(|block| block.locked);
         let allowed = room(job, &layout, index, &stays, Fire { ridge, path });
         let found = fill_room(job, &layout, face, index, mode, &allowed, stop)?;
-        // A bound holds for all sides together; a pathway at the other end is another claim.
-        if best.as_ref().is_none_or(|best| found.modules > best.modules) {
+        let clear = path_is_clear(job, &found);
+        // A bound holds for one strip; a pathway elsewhere is another claim.
+        if best.as_ref().is_none_or(|(was, best)| (clear, found.modules) > (*was, best.modules)) {
             let claim = match path {
-                PathSide::None => found.claim.clone(),
-                PathSide::Left => format!("{}, pathway at the left end of the ridge", found.claim),
-                PathSide::Right => format!("{}, pathway at the right end of the ridge", found.claim),
+                None => found.claim.clone(),
+                Some(strip) => format!(
+                    "{}, pathway kept {} from the left end of the face",
+                    found.claim,
+                    Length::from_metres(strip.from - on.bounds.min.x).show(job.units)
+                ),
             };
-            best = Some(Fill { claim, ..found });
+            best = Some((clear, Fill { claim, ..found }));
         }
     }
-    best.ok_or(FillError::NoFace(face))
+    best.map(|(_, fill)| fill).ok_or(FillError::NoFace(face))
+}
+
+/// Whether the plane still has its pathway with a fill in place.
+fn path_is_clear(job: &Job, fill: &Fill) -> bool {
+    let Ok(after) = apply(job, &fill_edit(job, fill)) else { return false };
+    let findings = chalkcourse_rules::check(&after, &Layout::of(&after));
+    !findings.iter().any(|f| f.code == "fire-plane-path" && f.place.face == Some(fill.face))
 }
 
 /// Fills the room on a face.
@@ -240,9 +258,18 @@ fn fill_room(
     for (orientation, tile) in tiles {
         let fit = fit_rows(allowed, &tile, &rules, stop)?;
         bound = bound.max(fit.bound);
-        if best.as_ref().is_none_or(|(best, _)| fit.count() > best.modules) {
-            let blocks = maker.block(0, orientation, tile, &fit.placed).into_iter().collect();
-            best = Some((maker.fill(blocks, fit.count(), fit.bound, &mode, fit.proof.words()), fit));
+        let mut found = vec![fit];
+        // Rows that hook and slide are not always proved; a grid is one way to lay them and may hold more.
+        if mode == Mode::SlidingRows && found[0].gap() > 0 {
+            for joints in [Joints::Aligned, Joints::Lapped] {
+                found.push(fit_rows(allowed, &tile, &RowRules { joints, ..rules }, stop)?);
+            }
+        }
+        for fit in found {
+            if best.as_ref().is_none_or(|(best, _)| fit.count() > best.modules) {
+                let blocks = maker.block(0, orientation, tile, &fit.placed).into_iter().collect();
+                best = Some((maker.fill(blocks, fit.count(), fit.bound, &mode, fit.proof.words()), fit));
+            }
         }
     }
     let Some((mut fill, fit)) = best else { return Ok(maker.claimed(None, 0)) };
@@ -446,7 +473,7 @@ impl Maker<'_> {
                 Orientation::Portrait => "portrait",
             })
             .collect();
-        let proved = if fill.modules == bound { "proved" } else { "not proved yet" };
+        let proved = if fill.modules == bound { "proved" } else { "not proved" };
         fill.claim =
             format!("{} of at most {bound}, {}, {} ({proved})", fill.modules, ways.join(" or "), fill.claim);
         fill

@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::fit::{Allowed, Constraint, FINE};
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::{BlockId, Job};
+use chalkcourse_job::{BlockId, Job, PenetrationKind};
 use chalkcourse_layout::{Layout, PlacedPenetration};
 
 /// Sides of the polygon that stands for a circle, drawn around it: a clearance of 12 in is 0.4 mm more at most.
@@ -21,26 +21,34 @@ const BLOCK: &str = "block";
 pub(crate) struct Fire {
     /// Beside a ridge, metres in plan.
     pub(crate) ridge: f64,
-    /// Where the pathway runs.
-    pub(crate) path: PathSide,
+    /// Where the pathway runs, if one is kept.
+    pub(crate) path: Option<Strip>,
 }
 
-/// The end of the ridge where a pathway is kept.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum PathSide {
-    /// None is kept.
-    None,
-    /// The left one, seen from the eave.
-    Left,
-    /// The right one.
-    Right,
+/// A strip up the slope that is kept as a pathway: where it begins along the eave and how wide it is, in the face's frame.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Strip {
+    pub(crate) from: f64,
+    pub(crate) wide: f64,
 }
 
-impl PathSide {
-    /// The ends that a face has: none without a ridge, where a pathway runs on the plane beside it.
-    pub(crate) fn of(face: &RoofFace) -> Vec<Self> {
-        if ridge_span(face).is_some() { vec![Self::Left, Self::Right] } else { vec![Self::None] }
-    }
+/// Strips of `wide` metres that a pathway may keep to: at both ends of the ridge, and beside what a person can't walk
+/// over. None on a face without a ridge, where a pathway runs on the plane beside it.
+pub(crate) fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
+    let Some((left, right)) = layout.roof.faces.get(face).and_then(ridge_span) else { return Vec::new() };
+    let in_the_way = layout
+        .penetrations
+        .iter()
+        .filter(|p| matches!(p.kind, PenetrationKind::Chimney | PenetrationKind::Skylight))
+        .filter_map(|p| p.on_face(face))
+        .map(|on| (on.bounds.min.x, on.bounds.max.x));
+    let beside = in_the_way.flat_map(|(from, to)| [from - wide, to]);
+    [left, right - wide]
+        .into_iter()
+        .chain(beside)
+        .filter(|from| *from >= left - 1e-9 && from + wide <= right + 1e-9)
+        .map(|from| Strip { from, wide })
+        .collect()
 }
 
 /// Where the ridges of a face begin and end along the eave.
@@ -101,18 +109,9 @@ pub(crate) fn room(
             }
         }
     }
-    if let (Some((left, right)), Some(book)) = (ridge_span(on), &job.rule_book.fire_access) {
-        let wide = book.path_width.value.metres();
-        let start = match fire.path {
-            PathSide::None => None,
-            PathSide::Left => Some(left),
-            PathSide::Right => Some(right - wide),
-        };
-        if let Some(start) = start {
-            let low = on.bounds.min - DVec2::ONE;
-            let size = dvec2(wide, on.bounds.size().y + 2.0);
-            block(PATHWAY.to_owned(), rectangle(Rect::at(dvec2(start, low.y), size)));
-        }
+    if let Some(strip) = fire.path {
+        let low = dvec2(strip.from, on.bounds.min.y - 1.0);
+        block(PATHWAY.to_owned(), rectangle(Rect::at(low, dvec2(strip.wide, on.bounds.size().y + 2.0))));
     }
     let apart = job.kit.clearances.between_blocks.metres();
     for placed in layout.blocks.iter().filter(|placed| placed.face == face && stays(placed.id)) {
