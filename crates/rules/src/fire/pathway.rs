@@ -75,13 +75,16 @@ fn passable(span: &EdgeSpan) -> bool {
 /// Where along the eave a straight line up the slope reaches the ridge.
 pub(super) fn clear_to_ridge(face: &RoofFace) -> Vec<(f64, f64)> {
     let range = |span: &EdgeSpan| (span.frame.0.x.min(span.frame.1.x), span.frame.0.x.max(span.frame.1.x));
-    let of = |kind: EdgeKind| joined(face.edges.iter().filter(|s| s.kind == kind).map(range).collect(), 1e-6);
-    let others = face
-        .edges
-        .iter()
-        .filter(|span| !matches!(span.kind, EdgeKind::Eave | EdgeKind::Ridge))
-        .map(range)
-        .filter(|(from, to)| to - from > TOLERANCE);
+    // At an edge that runs askew a straight strip would end in a point: such a plane is left to the winding search.
+    let level = |span: &EdgeSpan| {
+        let along = span.frame.1 - span.frame.0;
+        matches!(span.kind, EdgeKind::Eave | EdgeKind::Ridge) && along.y.abs() <= 0.1 * along.x.abs()
+    };
+    let of = |kind: EdgeKind| {
+        joined(face.edges.iter().filter(|s| s.kind == kind && level(s)).map(range).collect(), 1e-6)
+    };
+    let others =
+        face.edges.iter().filter(|span| !level(span)).map(range).filter(|(from, to)| to - from > TOLERANCE);
     without(&common(&of(EdgeKind::Eave), &of(EdgeKind::Ridge)), others.collect())
 }
 
@@ -165,6 +168,8 @@ pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away:
     );
     // Two planes that share an edge may miss by a hair; what this adds outside lies within reach of a border.
     let ground: Vec<Polygon> = planes.iter().flat_map(|face| face.plan.offset(0.006)).collect();
+    // Blockers overlap one another; what two of them cover would count as covered by neither.
+    let blockers = Polygon::union(&blockers);
     let rooms = Polygon::union(&ground).into_iter().flat_map(|shape| shape.difference(&blockers));
     let touches = |room: &Polygon, edges: &[(DVec2, DVec2)]| {
         room.sides().any(|(_, _, a, b)| {

@@ -1,0 +1,42 @@
+//! What the rules find on the sample roofs, by key: the golden list of each.
+
+use chalkcourse_layout::Layout;
+use chalkcourse_rules::{Severity, check};
+use chalkcourse_tests::samples;
+
+/// Findings of a sample that stop the work, then all others, by key.
+fn keys(name: &str) -> (Vec<String>, Vec<String>) {
+    let (_, job) = samples::all().into_iter().find(|(file, _)| file.starts_with(name)).unwrap();
+    let findings = check(&job, &Layout::of(&job));
+    let of = |stop: bool| {
+        let some = findings.iter().filter(|f| (f.severity == Severity::Stop) == stop);
+        some.map(|f| f.key.clone()).collect()
+    };
+    (of(true), of(false))
+}
+
+fn expect(name: &str, stops: &[&str], others: &[&str]) {
+    let (found_stops, found_others) = keys(name);
+    assert_eq!(found_stops, stops, "{name}");
+    assert_eq!(found_others, others, "{name}");
+}
+
+#[test]
+fn alder_court_may_be_built() {
+    expect("alder-court", &[], &["cricket/penetration-6"]);
+}
+
+#[test]
+fn low_barn_is_refused_for_its_pitch_alone() {
+    expect("low-barn", &["pitch/block-3/face-1"], &["underlayment/face-1", "underlayment/face-2"]);
+}
+
+#[test]
+fn mill_row_may_be_built() {
+    expect("mill-row", &[], &[]);
+}
+
+#[test]
+fn quarry_lane_is_too_near_its_valley() {
+    expect("quarry-lane", &["setback/block-13/face-1/ring-0-side-1/valley"], &[]);
+}
