@@ -127,7 +127,8 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
         ui.label(text::copy_words(copy));
         ui.push_id(&copy.copy, |ui| {
             ui.horizontal(|ui| {
-                if ui.button(text::OPEN_COPY).clicked() {
+                let open = egui::Button::new(text::OPEN_COPY).fill(theme::of(ui).accent_ground);
+                if ui.add(open).clicked() {
                     reply = Some(Reply::OpenCopy(copy.clone()));
                 }
                 if ui.button(text::DELETE_COPY).clicked() {
@@ -136,7 +137,12 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
             });
         });
     }
-    reply.or_else(|| buttons(ui, &[(text::LATER, Reply::Close)]))
+    ui.add_space(theme::GAP * 2.0);
+    ui.separator();
+    if ui.button(text::LATER).clicked() {
+        reply = Some(Reply::Close);
+    }
+    reply
 }
 
 fn keys(ui: &mut Ui) -> Option<Reply> {

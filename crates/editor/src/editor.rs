@@ -3,7 +3,7 @@ mod filing;
 use crate::action::{Action, Actions};
 use crate::canvas::{self, Gesture};
 use crate::commands::{Command, Tool};
-use crate::desk::Desk;
+use crate::desk::{Desk, Pointed};
 use crate::dialogs::{self, Dialog, Then};
 use crate::files::{Ask, Files};
 use crate::settings::Settings;
@@ -91,6 +91,14 @@ impl Editor {
     /// Where a plan point is in the window, as drawn last.
     pub fn on_screen(&self, plan: chalkcourse_geometry::DVec2) -> Option<egui::Pos2> {
         self.space.as_ref().map(|space| space.screen_from_plan(plan))
+    }
+
+    /// The row of a list whose place is lit: the key of a finding, or the number of a part.
+    pub fn lit(&self) -> Option<&str> {
+        match &self.desk.pointed {
+            Pointed::Nothing => None,
+            Pointed::Finding(row) | Pointed::Line(row) | Pointed::Term(row, _) => Some(row),
+        }
     }
 
     /// The last thing that the status bar said.

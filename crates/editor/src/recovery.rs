@@ -23,6 +23,8 @@ const FROM: &str = "from";
 pub struct Left {
     /// The copy.
     pub copy: PathBuf,
+    /// What the job in it is called, where it can be read.
+    pub name: Option<String>,
     /// The file that the job came from.
     pub from: Option<PathBuf>,
     /// When it was written.
@@ -45,12 +47,14 @@ impl Recovery {
     /// At most one copy in this time.
     pub const INTERVAL: Duration = Duration::from_secs(10);
 
-    /// Takes a place in a folder, which is made where it is missing.
+    /// Takes a place in a folder, which is made where it is missing. Locks that nobody holds and that guard nothing are
+    /// cleared away.
     ///
     /// # Errors
     /// What the system said; the program works without a recovery copy then.
     pub fn start(folder: &Path) -> std::io::Result<Self> {
         fs::create_dir_all(folder)?;
+        clear_locks(folder);
         let moment = SystemTime::now().duration_since(SystemTime::UNIX_EPOCH).map_or(0, |d| d.as_nanos());
         let stem = folder.join(format!("{}-{moment}", std::process::id()));
         let lock = File::create(with(&stem, LOCK))?;
@@ -72,7 +76,8 @@ impl Recovery {
                 }
                 let written = fs::metadata(&path).and_then(|m| m.modified()).ok();
                 let from = fs::read_to_string(with(&stem, FROM)).ok().map(PathBuf::from);
-                Some(Left { copy: path, from, written })
+                let name = load(&path).ok().map(|job| job.name);
+                Some(Left { copy: path, name, from, written })
             })
             .collect();
         left.sort_by_key(|copy| std::cmp::Reverse(copy.written));
@@ -164,6 +169,25 @@ fn with(stem: &Path, extension: &str) -> PathBuf {
 fn remove(stem: &Path) {
     for extension in [JOB, FROM, LOCK] {
         let _ = fs::remove_file(with(stem, extension));
+    }
+}
+
+/// Removes locks of programs that ended without a copy. One that is young may be about to be taken.
+fn clear_locks(folder: &Path) {
+    const YOUNG: Duration = Duration::from_secs(60);
+    let Ok(entries) = fs::read_dir(folder) else { return };
+    for path in entries.flatten().map(|entry| entry.path()) {
+        let stem = path.with_extension("");
+        let old = fs::metadata(&path)
+            .and_then(|m| m.modified())
+            .is_ok_and(|at| at.elapsed().is_ok_and(|age| age > YOUNG));
+        if path.extension().is_some_and(|e| e == LOCK)
+            && old
+            && !with(&stem, JOB).exists()
+            && !is_locked(&path)
+        {
+            let _ = fs::remove_file(&path);
+        }
     }
 }
 

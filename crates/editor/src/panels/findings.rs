@@ -151,7 +151,7 @@ fn concerns(place: &Place, hover: Selection) -> bool {
     match hover {
         Selection::Nothing => false,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
-            place.face == Some(face) && place.block.is_none()
+            place.face == Some(face) && place.block.is_none() && place.penetration.is_none()
         }
         Selection::Penetration(id) => place.penetration == Some(id),
         Selection::Block(id) => place.block == Some(id),

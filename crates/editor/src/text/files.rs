@@ -75,10 +75,11 @@ pub(crate) fn no_recovery(error: &impl Display) -> String {
 
 /// A copy that was left behind, in a line.
 pub(crate) fn copy_words(left: &Left) -> String {
-    let written = left.written.map(|at| format!("kept on {}", moment(at))).unwrap_or_default();
+    let written = left.written.map_or_else(|| "kept".to_owned(), |at| format!("kept on {}", moment(at)));
+    let name = left.name.as_deref().unwrap_or("A job whose copy can't be read");
     match &left.from {
-        Some(from) => format!("{} ({written})", from.display()),
-        None => format!("A job that was never saved ({written})"),
+        Some(from) => format!("{name}, {written}; from {}", from.display()),
+        None => format!("{name}, {written}; never saved to a file"),
     }
 }
 

@@ -53,3 +53,19 @@ fn a_waiver_needs_a_reason_and_a_name_and_stays_with_the_job() {
     assert_eq!(findings(&hand).iter().filter(|f| f.waived.is_none()).count(), open - 1);
     assert!(hand.sees("waived by R. Fenn"));
 }
+
+#[test]
+fn pointing_at_a_row_lights_its_place() {
+    let mut hand = Hand::new();
+    break_a_rule(&mut hand);
+    let first = findings(&hand)[0].clone();
+    assert_eq!(hand.editor().lit(), None);
+    let words = format!("{:?}: {}", first.severity, first.message);
+    hand.harness.get_by_label(&words).hover();
+    hand.harness.run();
+    assert_eq!(hand.editor().lit(), Some(first.key.as_str()));
+    hand.press("Quantities");
+    hand.harness.get_by_label_contains("FH-102, ").hover();
+    hand.harness.run();
+    assert_eq!(hand.editor().lit(), Some("FH-102"));
+}
