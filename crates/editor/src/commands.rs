@@ -148,7 +148,7 @@ impl Command {
             Self::Fit => (Modifiers::NONE, Key::F),
             Self::PlanView => (Modifiers::NONE, Key::Num1),
             Self::FaceOnView => (Modifiers::NONE, Key::Num2),
-            Self::Use(Tool::Select) => (Modifiers::NONE, Key::V),
+            Self::Use(Tool::Select) => (Modifiers::NONE, Key::S),
             Self::Use(Tool::DrawFace) => (Modifiers::NONE, Key::D),
             Self::Use(Tool::Penetration) => (Modifiers::NONE, Key::P),
             Self::Use(Tool::Block) => (Modifiers::NONE, Key::B),

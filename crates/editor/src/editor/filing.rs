@@ -7,7 +7,6 @@ use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::{Answer, Ask};
 use crate::{Document, Recovery, sample, text};
 use chalkcourse_job::{Edit, load, load_kit, load_prices, load_rule_book, save, write_atomically};
-use chalkcourse_takeoff::Header;
 use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -231,20 +230,12 @@ impl Editor {
     }
 }
 
-/// The order as a text in a format.
+/// The order as a text in a format: the very one that the command line writes.
 fn order(document: &Document, format: OrderFormat) -> Result<String, String> {
     let (job, plan) = (document.job(), document.plan());
-    let mut header = Header::of(job);
-    let told = |waived: bool| plan.findings.iter().filter(move |f| f.waived.is_some() == waived);
-    header.findings = told(false).map(text::finding_words).collect();
-    header.waivers = told(true).map(text::finding_words).collect();
     match format {
-        OrderFormat::Text => Ok(chalkcourse_takeoff::to_text(&plan.takeoff, &header, job.units)),
-        OrderFormat::Csv => {
-            chalkcourse_takeoff::to_csv(&plan.takeoff, &header, job.units).map_err(|e| e.to_string())
-        }
-        OrderFormat::Json => {
-            chalkcourse_takeoff::to_json(&plan.takeoff, &header, job.units).map_err(|e| e.to_string())
-        }
+        OrderFormat::Text => Ok(chalkcourse_plan::order_text(job, plan)),
+        OrderFormat::Csv => chalkcourse_plan::order_csv(job, plan).map_err(|error| error.to_string()),
+        OrderFormat::Json => chalkcourse_plan::order_json(job, plan).map_err(|error| error.to_string()),
     }
 }

@@ -18,12 +18,11 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: BlockId, a
     };
     if let Selection::Module { cell, .. } = desk.selection {
         let off = block.off.contains(&cell);
-        ui.horizontal(|ui| {
-            ui.strong(text::module_words(cell, off));
-            if ui.small_button(if off { text::SWITCH_ON } else { text::SWITCH_OFF }).clicked() {
-                put(block.with_switched(cell));
-            }
-        });
+        // One below the other: side by side they would widen the panel, and the drawing would jump.
+        ui.strong(text::module_words(cell, off));
+        if ui.button(if off { text::SWITCH_ON } else { text::SWITCH_OFF }).clicked() {
+            put(block.with_switched(cell));
+        }
     }
     if let Some(name) = fields::name(ui, text::NAME, &block.name) {
         put(Block { name, ..block.clone() });

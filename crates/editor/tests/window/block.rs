@@ -132,3 +132,16 @@ fn the_same_drag_works_face_on() {
     let moved = block(&hand).at - before;
     assert!((moved.x - 1.3).abs() < 0.3 && moved.y.abs() < 0.2, "{moved}");
 }
+
+/// What the panel shows must not push the drawing about.
+#[test]
+fn holding_a_module_leaves_the_drawing_where_it_is() {
+    let mut hand = Hand::new();
+    let still = hand.at(dvec2(0.0, 0.0));
+    let cell = Cell { row: 1, column: 1 };
+    let at = on_block(&hand, cell, dvec2(0.5, 0.5));
+    let pos = hand.at(at);
+    hand.double_click(pos);
+    assert!(block(&hand).off.contains(&cell));
+    assert_eq!(hand.at(dvec2(0.0, 0.0)), still);
+}
