@@ -10,7 +10,7 @@ use super::free::{common, joined, without};
 use super::looked_at;
 use crate::case::Case;
 use crate::measure::TOLERANCE;
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
 use chalkcourse_job::{Cell, FireAccess, Job, PenetrationKind};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
@@ -103,15 +103,7 @@ fn straight(case: &Case<'_>, fire: &FireAccess, index: usize, away: &Away) -> Ve
     let Some(face) = case.layout.roof.faces.get(index) else { return Vec::new() };
     let width = fire.path_width.value.metres();
     let mut blocked = obstructed(case, index);
-    for &at in case.on_face.get(index).into_iter().flatten() {
-        let Some(laid) = case.blocks.get(at) else { continue };
-        if away.is_empty() {
-            blocked.extend(laid.rows.iter().map(|row| (row.min.x, row.max.x)));
-        } else {
-            let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(at, m.cell)));
-            blocked.extend(stay.map(|m| (m.rect.min.x, m.rect.max.x)));
-        }
-    }
+    blocked.extend(standing(case, index, away).iter().map(|rect| (rect.min.x, rect.max.x)));
     let free = without(&clear_to_ridge(face), blocked);
     let (low, high) = (face.bounds.min.y, face.bounds.max.y);
     free.into_iter()
@@ -143,24 +135,16 @@ pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away:
     let of =
         |kind: EdgeKind| spans().filter(move |span| span.kind == kind).map(|s| s.plan).collect::<Vec<_>>();
     let (eaves, ridges) = (of(EdgeKind::Eave), of(EdgeKind::Ridge));
-    if eaves.is_empty() || ridges.is_empty() {
+    if eaves.is_empty() || ridges.is_empty() || matches!(faces, [only] if shut(case, *only, away, reach)) {
         return None;
     }
     let inner = |span: &EdgeSpan| passable(span) && span.neighbour.is_some_and(|n| faces.contains(&n.face));
     let mut blockers: Vec<Polygon> =
         spans().filter(|span| !inner(span)).map(|span| grown(&[span.plan.0, span.plan.1], reach)).collect();
     for &index in faces {
-        for &at in case.on_face.get(index).into_iter().flatten() {
-            let Some(laid) = case.blocks.get(at) else { continue };
-            let plan = |p: DVec2| laid.face.plane.to_plan(p);
-            let thin = away.iter().any(|(block, _)| *block == at);
-            if thin {
-                let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(at, m.cell)));
-                blockers.extend(stay.map(|m| grown(&m.rect.corners().map(plan), reach)));
-            } else {
-                blockers.extend(laid.rows.iter().map(|row| grown(&row.corners().map(plan), reach)));
-            }
-        }
+        let Some(plane) = case.layout.roof.faces.get(index).map(|face| face.plane) else { continue };
+        let corners = |rect: &Rect| rect.corners().map(|p| plane.to_plan(p));
+        blockers.extend(standing(case, index, away).iter().map(|rect| grown(&corners(rect), reach)));
     }
     let solid = case.layout.penetrations.iter().filter(|p| blocks_a_path(p.kind));
     blockers.extend(
@@ -186,6 +170,53 @@ pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away:
     };
     let room = rooms.into_iter().find(|room| touches(room, &eaves) && touches(room, &ridges))?;
     Some(Pathway { faces: faces.to_vec(), width, outline: room.outer, straight: false })
+}
+
+/// What stands on a plane without some modules: rows of modules, or single ones where some of a block are away.
+fn standing(case: &Case<'_>, index: usize, away: &Away) -> Vec<Rect> {
+    let mut rects = Vec::new();
+    for &at in case.on_face.get(index).into_iter().flatten() {
+        let Some(laid) = case.blocks.get(at) else { continue };
+        if away.iter().any(|(block, _)| *block == at) {
+            let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(at, m.cell)));
+            rects.extend(stay.map(|module| module.rect));
+        } else {
+            rects.extend(laid.rows.iter().copied());
+        }
+    }
+    rects
+}
+
+/// Whether a row closes a plane from side to side: a disc that goes from below it to above it must fit through some
+/// gap at its own height. A quick answer for full roofs; `false` says nothing.
+fn shut(case: &Case<'_>, index: usize, away: &Away, reach: f64) -> bool {
+    let Some(face) = case.layout.roof.faces.get(index) else { return false };
+    let heights = |kind: EdgeKind| {
+        face.edges
+            .iter()
+            .filter(move |span| span.kind == kind)
+            .flat_map(|span| [span.frame.0.y, span.frame.1.y])
+    };
+    let above = heights(EdgeKind::Eave).fold(f64::NEG_INFINITY, f64::max);
+    let below = heights(EdgeKind::Ridge).fold(f64::INFINITY, f64::min);
+    let rects = standing(case, index, away);
+    let mut levels: Vec<f64> = rects.iter().map(|rect| rect.centre().y).collect();
+    levels.sort_by(f64::total_cmp);
+    levels.dedup_by(|a, b| (*a - *b).abs() < TOLERANCE);
+    levels.into_iter().filter(|&v| above < v && v < below).any(|v| {
+        let mut crossings: Vec<f64> = face
+            .frame
+            .sides()
+            .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
+            .map(|(_, _, a, b)| a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y))
+            .collect();
+        crossings.sort_by(f64::total_cmp);
+        let inside: Vec<(f64, f64)> =
+            crossings.chunks_exact(2).filter_map(|pair| Some((*pair.first()?, *pair.last()?))).collect();
+        let at_level = rects.iter().filter(|rect| rect.min.y < v && v < rect.max.y);
+        let gaps = without(&inside, at_level.map(|rect| (rect.min.x, rect.max.x)).collect());
+        gaps.iter().all(|(from, to)| to - from < 2.0 * reach)
+    })
 }
 
 /// The convex hull of some points with all within `reach` of it.
