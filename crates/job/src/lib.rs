@@ -40,5 +40,6 @@ pub use kit::{
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Price, PriceList};
 pub use rule_book::{
-    Caution, FireAccess, IceBarrier, Limit, LoadStandard, Loads, PathScheme, RidgeRoom, Roofing, RuleBook,
+    Caution, Difference, FireAccess, IceBarrier, Limit, LoadStandard, Loads, PathScheme, RidgeRoom, Roofing,
+    RuleBook,
 };

@@ -5,11 +5,13 @@ use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 
 mod caution;
+mod compare;
 mod fire;
 mod loads;
 mod roofing;
 
 pub use caution::Caution;
+pub use compare::Difference;
 pub use fire::{FireAccess, PathScheme, RidgeRoom};
 pub use loads::{LoadStandard, Loads};
 pub use roofing::{IceBarrier, Roofing};

@@ -3,7 +3,8 @@
 //! Shingles below an array hold snow back, so a roof with a roof-integrated array counts as "all other surfaces",
 //! not as slippery. Drifts, sliding snow from a higher roof, and rain on snow are not in it.
 
-use chalkcourse_job::LoadStandard;
+use chalkcourse_job::{FaceId, Job, LoadStandard};
+use chalkcourse_layout::Layout;
 
 /// What the flat-roof load follows from.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -52,9 +53,37 @@ pub fn sloped_psf(snow: &Snow, degrees: f64, slippery: bool) -> f64 {
     slope_factor(degrees, snow.thermal, slippery) * flat_psf(snow)
 }
 
+/// The sloped-roof snow load of each sound face, pounds a square foot of plan: for a partly exposed, cold, ventilated
+/// roof of usual importance (Ce 1.0, Ct 1.1, Is 1.0), which an engineer confirms. `None` where the rule book does not go
+/// into loads, or the site does not say the ground snow load.
+pub fn on_faces(job: &Job, layout: &Layout) -> Option<Vec<(FaceId, f64)>> {
+    let snow = Snow {
+        standard: job.rule_book.loads.as_ref()?.standard.value,
+        ground_psf: job.site.building.ground_snow_psf?,
+        exposure: 1.0,
+        thermal: 1.1,
+        importance: 1.0,
+    };
+    let faces = layout.faces.iter().zip(&layout.roof.faces).filter(|(_, on_roof)| on_roof.sound);
+    Some(
+        faces
+            .map(|(face, on_roof)| (face.id, sloped_psf(&snow, on_roof.plane.pitch.degrees(), false)))
+            .collect(),
+    )
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn on_the_faces_of_a_job() {
+        let mut job = crate::testing::gable_job();
+        assert_eq!(on_faces(&job, &Layout::of(&job)), None);
+        job.site.building.ground_snow_psf = Some(40.0);
+        let faces = on_faces(&job, &Layout::of(&job)).unwrap();
+        assert!(faces.len() == 2 && faces.iter().all(|(_, psf)| (psf - 30.8).abs() < 1e-9), "{faces:?}");
+    }
 
     /// Worked from the equations: pg 40, Ce 1, Is 1, Ct 1.1: pf 30.8; 6:12 on other surfaces 30.8; slippery Cs 0.724, 22.3.
     #[test]
