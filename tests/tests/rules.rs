@@ -1,4 +1,5 @@
 //! Rules on random layouts: nothing panics, keys are never taken twice, and an offered fix clears its finding.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{

@@ -1,4 +1,5 @@
 //! The rule books that come with the program: each can be read, and says what its edition says.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_job::{LoadStandard, PathScheme, RuleBook, load_rule_book};
 use chalkcourse_tests::top;

@@ -1,4 +1,5 @@
 //! Pathways for the fire service against an independent search: a disc that is pushed over a fine raster of the plane.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, distance_to_segment, dvec2};
 use chalkcourse_job::{

@@ -1,4 +1,5 @@
 //! What the rules find on the sample roofs, by key: the golden list of each.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{Severity, check};
