@@ -98,7 +98,8 @@ fn on_roof(job: &Job, roof: Arc<Roof>) -> Plan {
         modules_kg: modules as f64 * job.kit.module.mass_kg,
         plan_area: layout.roof.plan_area(),
         slope_area: layout.roof.slope_area(),
-        array_area: layout.blocks.iter().map(chalkcourse_layout::PlacedBlock::area_under).sum(),
+        // an empty sum of floats is -0
+        array_area: layout.blocks.iter().map(chalkcourse_layout::PlacedBlock::area_under).sum::<f64>() + 0.0,
     };
     Plan { layout, findings, takeoff, summary }
 }

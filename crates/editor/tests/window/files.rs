@@ -8,7 +8,7 @@ use egui_kittest::kittest::Queryable;
 fn change(hand: &mut Hand) {
     hand.key(Key::P);
     hand.click_plan(2.0, 2.0);
-    hand.key(Key::V);
+    hand.key(Key::S);
     assert!(hand.editor().document().history().is_unsaved());
 }
 
