@@ -79,6 +79,16 @@ proptest! {
         prop_assert!((a.area() + b.area() - common - both).abs() < GRID, "A + B = A∩B + A∪B");
     }
 
+    /// Shapes that are taken away may overlap: what two of them cover is gone all the same.
+    #[test]
+    fn overlapping_shapes_are_taken_away_once(a in outline(), b in outline(), c in outline()) {
+        let b = b.map(|p| p + a.outer[0] - b.outer[0]);
+        let c = c.map(|p| p + a.outer[0] - c.outer[0]);
+        let together = area(&a.difference(&[b.clone(), c.clone()]));
+        let step: f64 = a.difference(&[b]).iter().map(|left| area(&left.difference(std::slice::from_ref(&c)))).sum();
+        prop_assert!((together - step).abs() < GRID);
+    }
+
     #[test]
     fn triangles_tile(polygon in outline()) {
         let sum: f64 = polygon.triangles().iter()

@@ -250,9 +250,12 @@ impl Polygon {
             .collect()
     }
 
-    /// What is left of this shape without `others`. Needs shapes without [defects](Self::defects).
+    /// What is left of this shape without `others`, which may overlap one another. Needs shapes without
+    /// [defects](Self::defects).
     pub fn difference(&self, others: &[Self]) -> Vec<Self> {
-        from_geo(&to_geo(self).difference(&geo::MultiPolygon(others.iter().map(to_geo).collect())))
+        // Taken together as they are, ground under two of them would count as outside both.
+        let others = unite(others);
+        from_geo(&to_geo(self).difference(&others))
     }
 
     /// What this shape and `other` have in common. Needs shapes without [defects](Self::defects).
@@ -262,9 +265,7 @@ impl Polygon {
 
     /// The union of some shapes. Needs shapes without [defects](Self::defects).
     pub fn union(shapes: &[Self]) -> Vec<Self> {
-        // the library tells holes from outlines by the way that they run
-        let shapes: Vec<_> = shapes.iter().map(|shape| to_geo(&shape.oriented())).collect();
-        from_geo(&geo::unary_union(&shapes))
+        from_geo(&unite(shapes))
     }
 
     /// The shape moved outward by `distance` metres on all sides (inward for a negative one), corners mitred; a corner
@@ -299,6 +300,12 @@ fn to_geo(polygon: &Polygon) -> geo::Polygon<f64> {
     let ring =
         |ring: &Vec<DVec2>| ring.iter().map(|p| geo::coord! { x: p.x, y: p.y }).collect::<geo::LineString>();
     geo::Polygon::new(ring(&polygon.outer), polygon.holes.iter().map(ring).collect())
+}
+
+fn unite(shapes: &[Polygon]) -> geo::MultiPolygon<f64> {
+    // The library tells holes from outlines by the way that they run.
+    let shapes: Vec<_> = shapes.iter().map(|shape| to_geo(&shape.oriented())).collect();
+    geo::unary_union(&shapes)
 }
 
 fn from_geo(shapes: &geo::MultiPolygon<f64>) -> Vec<Polygon> {
