@@ -8,7 +8,14 @@ use std::path::Path;
 use std::sync::{Arc, LazyLock};
 
 const KIT: &str = include_str!("../../../assets/kits/fernhollow-deck-mount-2026.json");
-const RULE_BOOK: &str = include_str!("../../../assets/rule-books/tamsin-bluff-2026.json");
+/// The first one is what a new job begins with.
+const RULE_BOOKS: [&str; 4] = [
+    include_str!("../../../assets/rule-books/tamsin-bluff-2026.json"),
+    include_str!("../../../assets/rule-books/tamsin-bluff-2021-codes.json"),
+    include_str!("../../../assets/rule-books/tamsin-bluff-2024-codes.json"),
+    include_str!("../../../assets/rule-books/tamsin-bluff-older-fire-access.json"),
+];
+const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
 const PRICES: &str = include_str!("../../../assets/price-lists/fernhollow-2026.json");
 
 /// A data file: its format, its version, and what it holds.
@@ -29,10 +36,16 @@ pub fn builtin_kit() -> Arc<Kit> {
     Arc::clone(&IT)
 }
 
-/// The rule book that comes with the program.
+/// The rule book that a new job begins with.
 pub fn builtin_rule_book() -> Arc<RuleBook> {
-    static IT: LazyLock<Arc<RuleBook>> = LazyLock::new(|| builtin(RULE_BOOK, "chalkcourse-rule-book"));
-    Arc::clone(&IT)
+    Arc::clone(&builtin_rule_books()[0])
+}
+
+/// The rule books that come with the program; no two have one name.
+pub fn builtin_rule_books() -> &'static [Arc<RuleBook>; 4] {
+    static THEM: LazyLock<[Arc<RuleBook>; 4]> =
+        LazyLock::new(|| RULE_BOOKS.map(|text| builtin(text, RULE_BOOK_FORMAT)));
+    &THEM
 }
 
 /// The price list that comes with the program.
@@ -64,9 +77,22 @@ pub fn load_kit(path: &Path) -> Result<Kit, FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_rule_book(path: &Path) -> Result<RuleBook, FileError> {
-    let book: RuleBook = file::load_data(path, "chalkcourse-rule-book")?;
+    let book: RuleBook = file::load_data(path, RULE_BOOK_FORMAT)?;
     book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(book)
+}
+
+/// Writes a rule book as a file that [`load_rule_book`] reads: the old file or the new one, whole.
+///
+/// # Errors
+/// [`FileError::Wrong`] for a book that does not make sense, or [`FileError::System`]; what was there is still there.
+pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
+    book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
+    let file = DataFile { format: RULE_BOOK_FORMAT.to_owned(), version: file::JOB_VERSION, data: book };
+    let mut text =
+        serde_json::to_string_pretty(&file).map_err(|error| FileError::wrong(path, error.to_string()))?;
+    text.push('\n');
+    file::write_atomically(path, text.as_bytes())
 }
 
 /// Reads a price list of a person's own.
@@ -77,4 +103,32 @@ pub fn load_prices(path: &Path) -> Result<PriceList, FileError> {
     let prices: PriceList = file::load_data(path, "chalkcourse-price-list")?;
     prices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(prices)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_saved_book_is_read_back_as_it_was() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("book.json");
+        for book in builtin_rule_books() {
+            save_rule_book(book, &path).unwrap();
+            assert_eq!(load_rule_book(&path).unwrap(), **book);
+        }
+        let mut wrong = (*builtin_rule_book()).clone();
+        wrong.hooked_share.value = 7.0;
+        assert!(save_rule_book(&wrong, &path).is_err());
+        assert_eq!(load_rule_book(&path).unwrap(), **builtin_rule_books().last().unwrap());
+    }
+
+    #[test]
+    fn books_that_ship_make_sense_and_have_names_of_their_own() {
+        let books = builtin_rule_books();
+        for (index, book) in books.iter().enumerate() {
+            book.check().unwrap();
+            assert!(books[..index].iter().all(|other| other.name != book.name), "{}", book.name);
+        }
+    }
 }

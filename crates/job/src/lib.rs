@@ -23,7 +23,10 @@ mod prices;
 mod rule_book;
 
 pub use block::{Block, Cell, Orientation, RowShift};
-pub use data::{builtin_kit, builtin_prices, builtin_rule_book, load_kit, load_prices, load_rule_book};
+pub use data::{
+    builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, load_kit, load_prices,
+    load_rule_book, save_rule_book,
+};
 pub use edit::{Edit, EditError, apply};
 pub use face::{Courses, Face, Overrule};
 pub use file::{
@@ -40,6 +43,6 @@ pub use kit::{
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Price, PriceList};
 pub use rule_book::{
-    Caution, Difference, FireAccess, IceBarrier, Limit, LoadStandard, Loads, PathScheme, RidgeRoom, Roofing,
-    RuleBook,
+    Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
+    NOT_IN_BOOK, PathScheme, RidgeRoom, Roofing, RuleBook,
 };

@@ -7,12 +7,14 @@ use std::collections::{BTreeMap, BTreeSet};
 mod caution;
 mod compare;
 mod fire;
+mod limits;
 mod loads;
 mod roofing;
 
 pub use caution::Caution;
 pub use compare::Difference;
 pub use fire::{FireAccess, PathScheme, RidgeRoom};
+pub use limits::{LimitRow, LimitValue, NOT_IN_BOOK};
 pub use loads::{LoadStandard, Loads};
 pub use roofing::{IceBarrier, Roofing};
 

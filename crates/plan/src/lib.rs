@@ -4,10 +4,12 @@
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
 //! a block that is dragged leaves the roof as it was.
 
+mod cost;
 mod fill;
 mod report;
 mod room;
 
+pub use cost::{GroupCost, StepCost, cost_by_group, cost_by_rows};
 pub use fill::{Fill, FillError, FillsReport, Mode, Near, fill, fill_edit, fills_report, fills_text};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text,

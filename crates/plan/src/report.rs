@@ -3,7 +3,7 @@
 use crate::{Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Job, Orientation};
-use chalkcourse_rules::{Finding, Severity};
+use chalkcourse_rules::{Checked, Finding, Severity, checked};
 use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -116,6 +116,8 @@ pub struct FindingsReport<'a> {
     pub caution: &'static str,
     /// What the rules found, the most severe first.
     pub findings: &'a [Finding],
+    /// Every rule: whether it was checked, by whose word, and why it was not.
+    pub checked: Vec<Checked>,
 }
 
 /// A plan for other programs.
@@ -192,6 +194,7 @@ pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
         based_on: &job.rule_book.based_on,
         caution: CAUTION,
         findings: &plan.findings,
+        checked: checked(job),
     }
 }
 
@@ -230,11 +233,31 @@ pub fn findings_text(job: &Job, plan: &Plan) -> String {
     let waived = plan.findings.iter().filter(|f| f.waived.is_some()).count();
     let _ = writeln!(
         text,
-        "{} to stop for, {} to look at, {} to know, {waived} waived.\n\n{CAUTION}",
+        "{} to stop for, {} to look at, {} to know, {waived} waived.\n",
         count(Severity::Stop),
         count(Severity::Caution),
         count(Severity::Note),
     );
+    text.push_str(&checked_text(&checked(job)));
+    let _ = writeln!(text, "\n{CAUTION}");
+    text
+}
+
+/// What was checked and what was not, as a person reads it.
+fn checked_text(rules: &[Checked]) -> String {
+    let (on, off): (Vec<&Checked>, Vec<&Checked>) = rules.iter().partition(|rule| rule.on);
+    let mut text = "What was checked\n".to_owned();
+    for rule in on {
+        let _ = writeln!(text, "  {} [{}]\n    source: {}", rule.title, rule.code, rule.source);
+    }
+    text.push_str("\nWhat was not checked\n");
+    if off.is_empty() {
+        text.push_str("  every rule of this program was; they are not all that can be wrong\n");
+    }
+    for rule in off {
+        let why = rule.why_not.as_deref().unwrap_or_default();
+        let _ = writeln!(text, "  {} [{}]\n    because: {why}", rule.title, rule.code);
+    }
     text
 }
 

@@ -1,0 +1,361 @@
+//! Every limit of a rule book as a row, to show and to change: one walk over the book serves both.
+
+use super::{Limit, LoadStandard, PathScheme, RuleBook};
+use chalkcourse_geometry::{EdgeKind, Length, Pitch};
+use std::collections::BTreeMap;
+
+/// What a limit says.
+#[derive(Clone, Debug, PartialEq)]
+pub enum LimitValue {
+    /// A length.
+    Length(Length),
+    /// A pitch.
+    Pitch(Pitch),
+    /// A whole number.
+    Count(u32),
+    /// A part of a whole, 0 to 1.
+    Share(f64),
+    /// A factor on a load.
+    Factor(f64),
+    /// A pressure, pounds a square foot.
+    Psf(f64),
+    /// Asked for or not.
+    Yes(bool),
+    /// Where pathways are asked for.
+    Scheme(PathScheme),
+    /// Which edition loads are taken from.
+    Standard(LoadStandard),
+    /// Words.
+    Words(String),
+}
+
+/// A limit of a book, where it stands and by whose word.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LimitRow {
+    /// Its path in the file, as [`Difference::field`](super::Difference::field) has it without `.value`.
+    pub field: String,
+    /// The part of the book.
+    pub part: &'static str,
+    /// What it limits.
+    pub name: String,
+    /// What it says.
+    pub value: LimitValue,
+    /// Its source, or [`NOT_IN_BOOK`].
+    pub source: String,
+}
+
+/// The source of a setback or clearance that a book does not have.
+pub const NOT_IN_BOOK: &str = "none in this book";
+
+/// Before the source of a limit that was changed by hand.
+const AMENDED: &str = "amended by the office";
+
+/// Sources and values of one limit, while a book is walked.
+trait Slot {
+    fn value(&self) -> LimitValue;
+    fn set(&mut self, value: &LimitValue) -> bool;
+    fn source(&mut self) -> &mut String;
+}
+
+macro_rules! slot {
+    ($type:ty, $variant:ident) => {
+        slot!($type, $variant, LimitValue::$variant);
+    };
+    ($type:ty, $variant:ident, $make:expr) => {
+        impl Slot for Limit<$type> {
+            fn value(&self) -> LimitValue {
+                $make(self.value.clone())
+            }
+            fn set(&mut self, value: &LimitValue) -> bool {
+                if let LimitValue::$variant(value) = value {
+                    self.value = value.clone();
+                    return true;
+                }
+                false
+            }
+            fn source(&mut self) -> &mut String {
+                &mut self.source
+            }
+        }
+    };
+}
+
+slot!(Length, Length);
+slot!(Pitch, Pitch);
+slot!(u32, Count);
+slot!(bool, Yes);
+slot!(PathScheme, Scheme);
+slot!(LoadStandard, Standard);
+slot!(String, Words);
+
+/// Numbers without a unit of their own: what they are is known where they stand.
+struct Number<'a>(&'a mut Limit<f64>, fn(f64) -> LimitValue);
+
+impl Slot for Number<'_> {
+    fn value(&self) -> LimitValue {
+        (self.1)(self.0.value)
+    }
+    fn set(&mut self, value: &LimitValue) -> bool {
+        let (LimitValue::Share(number) | LimitValue::Factor(number) | LimitValue::Psf(number)) = value else {
+            return false;
+        };
+        if (self.1)(*number) != *value {
+            return false;
+        }
+        self.0.value = *number;
+        true
+    }
+    fn source(&mut self) -> &mut String {
+        &mut self.0.source
+    }
+}
+
+type Visit<'v> = dyn FnMut(String, &'static str, String, &mut dyn Slot) + 'v;
+
+impl RuleBook {
+    /// Every limit of the book, in the order of its file. Setbacks and clearances that the book does not have are here
+    /// as zero, with [`NOT_IN_BOOK`] for a source.
+    pub fn limits(&self) -> Vec<LimitRow> {
+        let mut book = self.clone();
+        let mut rows = Vec::new();
+        book.walk(&mut |field, part, name, slot| {
+            rows.push(LimitRow { field, part, name, value: slot.value(), source: slot.source().clone() });
+        });
+        rows
+    }
+
+    /// The book with one limit changed. Its source says from then on that it is the office's own, and keeps what was
+    /// there before: a number that was changed must not go on quoting a code as if it stood there.
+    ///
+    /// # Errors
+    /// There is no such limit, the value is of another kind, or the book would not make sense with it.
+    pub fn with_limit(&self, field: &str, value: &LimitValue) -> Result<Self, String> {
+        self.changed(field, &mut |slot| {
+            let before = slot.value();
+            if before == *value {
+                return true;
+            }
+            let source = slot.source();
+            *source = match source.as_str() {
+                NOT_IN_BOOK => "added by the office".to_owned(),
+                old if old.starts_with(AMENDED) => old.to_owned(),
+                old => format!("{AMENDED}; before: {old}"),
+            };
+            slot.set(value)
+        })
+    }
+
+    /// The book with another source for a limit.
+    ///
+    /// # Errors
+    /// There is no such limit, or the source is empty: a limit without one is nobody's word.
+    pub fn with_source(&self, field: &str, source: &str) -> Result<Self, String> {
+        if source.trim().is_empty() {
+            return Err(
+                "say where the limit comes from: a section, a listing, or “common practice, no source”"
+                    .to_owned(),
+            );
+        }
+        self.changed(field, &mut |slot| {
+            source.trim().clone_into(slot.source());
+            true
+        })
+    }
+
+    fn changed(&self, field: &str, change: &mut dyn FnMut(&mut dyn Slot) -> bool) -> Result<Self, String> {
+        let mut book = self.clone();
+        let mut done = None;
+        book.walk(&mut |at, _, _, slot| {
+            if at == field {
+                done = Some(change(slot));
+            }
+        });
+        match done {
+            None => return Err(format!("this rule book has no limit {field}")),
+            Some(false) => return Err(format!("the limit {field} is of another kind")),
+            Some(true) => {}
+        }
+        book.setbacks.retain(|_, limit| limit.source != NOT_IN_BOOK);
+        book.clearances.retain(|_, limit| limit.source != NOT_IN_BOOK);
+        book.check()?;
+        Ok(book)
+    }
+
+    /// Visits every limit. Setbacks and clearances that are missing are put in on the way.
+    fn walk(&mut self, visit: &mut Visit<'_>) {
+        fn all<K: Ord + Copy>(
+            map: &mut BTreeMap<K, Limit<Length>>,
+            kinds: &[K],
+            mut one: impl FnMut(K, &mut Limit<Length>),
+        ) {
+            for &kind in kinds {
+                let none = || Limit { value: Length::ZERO, source: NOT_IN_BOOK.to_owned() };
+                one(kind, map.entry(kind).or_insert_with(none));
+            }
+        }
+        all(&mut self.setbacks, &EdgeKind::ALL, |kind, limit| {
+            visit(
+                format!("setbacks.{}", key(kind)),
+                "Setbacks, on the slope",
+                format!("From {}", kind.name()),
+                limit,
+            );
+        });
+        all(&mut self.clearances, &crate::PenetrationKind::ALL, |kind, limit| {
+            visit(
+                format!("clearances.{}", key(kind)),
+                "Clearances, on the slope",
+                format!("To {}", kind.name()),
+                limit,
+            );
+        });
+        let part = "The array";
+        visit(
+            "courses_to_ridge".into(),
+            part,
+            "Full courses left to the ridge".into(),
+            &mut self.courses_to_ridge,
+        );
+        let hooked = &mut Number(&mut self.hooked_share, LimitValue::Share);
+        visit("hooked_share".into(), part, "Share of a lower edge that hooks in".into(), hooked);
+        if let Some(fire) = &mut self.fire_access {
+            let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
+                visit(format!("fire_access.{field}"), "Fire access", name.to_owned(), slot);
+            };
+            one("scheme", "Pathways", &mut fire.scheme);
+            one("path_width", "Least width of a pathway", &mut fire.path_width);
+            one("street_side", "One on the street side", &mut fire.street_side);
+            one("exempt_to", "Exempt up to a pitch of", &mut fire.exempt_to);
+            one("ridge.up_to_share", "Beside a ridge, smaller array", &mut fire.ridge.up_to_share);
+            one("ridge.beyond", "Beside a ridge, larger array", &mut fire.ridge.beyond);
+            one(
+                "ridge.share",
+                "Smaller array: share of the roof",
+                &mut Number(&mut fire.ridge.share, LimitValue::Share),
+            );
+            let sprinklers = &mut Number(&mut fire.ridge.share_with_sprinklers, LimitValue::Share);
+            one("ridge.share_with_sprinklers", "The same with sprinklers", sprinklers);
+            if let Some(limit) = &mut fire.hip_or_valley {
+                one("hip_or_valley", "Beside a hip or valley", limit);
+            }
+            if let Some(limit) = &mut fire.integrated_exempt {
+                one("integrated_exempt", "Roof-integrated is exempt", limit);
+            }
+        }
+        if let Some(roofing) = &mut self.roofing {
+            let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
+                visit(format!("roofing.{field}"), "Roofing", name.to_owned(), slot);
+            };
+            one("least_pitch", "Least pitch for shingles", &mut roofing.least_pitch);
+            one("single_underlayment_from", "One underlayment from", &mut roofing.single_underlayment_from);
+            one("cricket_from", "Cricket behind wider than", &mut roofing.cricket_from);
+            if let Some(limit) = &mut roofing.drip_edge {
+                one("drip_edge", "Drip edge", limit);
+            }
+            if let Some(ice) = &mut roofing.ice_barrier {
+                one("ice_barrier.inside_wall", "Ice barrier inside the wall", &mut ice.inside_wall);
+                one("ice_barrier.steep_from", "Ice barrier, steep from", &mut ice.steep_from);
+                one("ice_barrier.steep_length", "Ice barrier, steep length", &mut ice.steep_length);
+            }
+            if let Some(limit) = &mut roofing.fire_class {
+                one("fire_class", "Fire class", limit);
+            }
+        }
+        if let Some(loads) = &mut self.loads {
+            let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
+                visit(format!("loads.{field}"), "Wind and snow", name.to_owned(), slot);
+            };
+            one("standard", "Edition", &mut loads.standard);
+            one("wind_factor", "Wind factor", &mut Number(&mut loads.wind_factor, LimitValue::Factor));
+            one("dead_factor", "Dead load factor", &mut Number(&mut loads.dead_factor, LimitValue::Factor));
+            let least = &mut Number(&mut loads.least_pressure_psf, LimitValue::Psf);
+            one("least_pressure_psf", "Least pressure", least);
+        }
+    }
+}
+
+/// The word of a kind in a file.
+fn key(kind: impl serde::Serialize) -> String {
+    serde_json::to_value(kind).ok().and_then(|word| word.as_str().map(str::to_owned)).unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{builtin_rule_book, builtin_rule_books};
+    use serde_json::Value;
+
+    /// Paths of everything in a file that has a value and a source.
+    fn in_file(path: &str, value: &Value, found: &mut Vec<String>) {
+        let Some(fields) = value.as_object() else { return };
+        if fields.contains_key("value") && fields.contains_key("source") {
+            found.push(path.to_owned());
+        }
+        for (name, inner) in fields {
+            let inner_path = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
+            in_file(&inner_path, inner, found);
+        }
+    }
+
+    #[test]
+    fn no_limit_of_a_book_that_ships_is_left_out() {
+        for book in builtin_rule_books() {
+            let mut expected = Vec::new();
+            in_file("", &serde_json::to_value(&**book).unwrap(), &mut expected);
+            expected.sort();
+            let rows = book.limits().into_iter().filter(|row| row.source != NOT_IN_BOOK);
+            let mut fields: Vec<_> = rows.map(|row| row.field).collect();
+            fields.sort();
+            assert_eq!(fields, expected, "{}", book.name);
+        }
+    }
+
+    #[test]
+    fn a_changed_limit_no_longer_quotes_the_code_as_its_own() {
+        let book = builtin_rule_book();
+        let nine = LimitValue::Length(Length::from_inches(9.0));
+        let own = book.with_limit("setbacks.rake", &nine).unwrap();
+        assert_eq!(own.setback(EdgeKind::Rake), Length::from_inches(9.0));
+        let fields: Vec<_> = book.differences(&own).into_iter().map(|d| d.field).collect();
+        assert_eq!(fields, ["setbacks.rake.source", "setbacks.rake.value"]);
+        let source = &own.setbacks[&EdgeKind::Rake].source;
+        assert!(source.starts_with("amended") && source.contains("step flashing"), "{source}");
+        // Changed once more it says so once.
+        let again = own.with_limit("setbacks.rake", &LimitValue::Length(Length::from_inches(8.0))).unwrap();
+        assert_eq!(again.setbacks[&EdgeKind::Rake].source, *source);
+        assert_eq!(&own.with_limit("setbacks.rake", &nine).unwrap(), &own);
+    }
+
+    #[test]
+    fn every_limit_can_be_set_to_itself_and_nothing_changes() {
+        for book in builtin_rule_books() {
+            for row in book.limits() {
+                assert_eq!(&book.with_limit(&row.field, &row.value).unwrap(), &**book, "{}", row.field);
+            }
+        }
+    }
+
+    #[test]
+    fn a_missing_setback_is_added_by_setting_it() {
+        let mut book = (*builtin_rule_book()).clone();
+        book.setbacks.remove(&EdgeKind::Hip);
+        let row = book.limits().into_iter().find(|row| row.field == "setbacks.hip").unwrap();
+        assert_eq!((row.value, row.source.as_str()), (LimitValue::Length(Length::ZERO), NOT_IN_BOOK));
+        let six = LimitValue::Length(Length::from_inches(6.0));
+        let own = book.with_limit("setbacks.hip", &six).unwrap();
+        assert_eq!(own.setback(EdgeKind::Hip), Length::from_inches(6.0));
+        assert_eq!(own.setbacks.len(), book.setbacks.len() + 1);
+    }
+
+    #[test]
+    fn nonsense_is_refused() {
+        let book = builtin_rule_book();
+        let share = |value| book.with_limit("hooked_share", &LimitValue::Share(value));
+        assert!(share(1.0).is_ok() && share(1.01).is_err() && share(f64::NAN).is_err());
+        assert!(book.with_limit("hooked_share", &LimitValue::Psf(0.5)).is_err());
+        assert!(book.with_limit("setbacks.moon", &LimitValue::Count(1)).is_err());
+        assert!(book.with_source("setbacks.rake", "  ").is_err());
+        let own = book.with_source("setbacks.rake", "county amendment 12").unwrap();
+        assert_eq!(own.setbacks[&EdgeKind::Rake].source, "county amendment 12");
+    }
+}
