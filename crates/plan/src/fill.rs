@@ -1,6 +1,7 @@
 //! Fills a face with the array that no layout under the same rules can beat, and says what that claim covers.
 
 use crate::Plan;
+use crate::arrange::free_name;
 use crate::room::{Fire, Strip, barrier_words, is_checked, penetration_name, room, strips};
 use chalkcourse_geometry::fit::{
     Allowed, Barrier, Base, BlockRules, Fit, FitError, HeldBack, Joints, Placed, Question, RowRules, Tile,
@@ -11,6 +12,7 @@ use chalkcourse_job::{Block, BlockId, Cell, Edit, FaceId, Job, Orientation, RowS
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{array_share, ridge_room};
 use serde::Serialize;
+use std::collections::BTreeSet;
 use std::fmt::Write;
 
 /// How a face is filled.
@@ -384,55 +386,29 @@ impl Maker<'_> {
         Tile { size, gap: DVec2::splat(self.job.kit.reveal.usual.metres()) }
     }
 
-    /// Tiles as one block: rows from the lowest, each shifted to where it lies, and gaps in a row as shifts within it.
+    /// Tiles as the nth new block.
     fn block(&self, nth: u32, orientation: Orientation, tile: Tile, placed: &[Placed]) -> Option<Block> {
-        let least = placed.iter().map(|p| p.row).min()?;
-        let rows = placed.iter().map(|p| p.row).max()? - least + 1;
-        let mut in_rows: Vec<Vec<Rect>> = vec![Vec::new(); rows];
-        for p in placed {
-            in_rows[p.row - least].push(p.rect);
+        let job = self.job;
+        let stay = job.blocks.iter().filter(|block| block.face != self.face || block.locked);
+        let mut names: Vec<String> = stay.map(|block| block.name.clone()).collect();
+        for _ in 0..=nth {
+            let name = free_name(|name| names.iter().any(|taken| taken == name));
+            names.push(name);
         }
-        for row in &mut in_rows {
-            row.sort_by(|a, b| a.min.x.total_cmp(&b.min.x));
-        }
-        let left = placed.iter().map(|p| p.rect.min.x).fold(f64::INFINITY, f64::min);
-        let bottom = in_rows[0].first()?.min.y;
-        let pitch = tile.pitch().x;
-        // In a grid all rows keep to the columns; a row of its own counts its modules from the left.
-        let column_of = |rect: &Rect| (rect.min.x - left) / pitch;
-        let grid =
-            placed.iter().all(|p| (column_of(&p.rect) - column_of(&p.rect).round()).abs() * pitch < 1e-7);
-        let mut cells: Vec<Cell> = Vec::new();
-        let mut shifts: Vec<RowShift> = Vec::new();
-        for (row, rects) in (0u32..).zip(&in_rows) {
-            let mut shifted = 0.0;
-            for (nth, rect) in (0u32..).zip(rects) {
-                let column = if grid { column_of(rect).round() as u32 } else { nth };
-                cells.push(Cell { row, column });
-                let by = rect.min.x - left - f64::from(column) * pitch - shifted;
-                if !grid && by.abs() > 1e-9 {
-                    shifts.push(RowShift { row, from: column, by: Length::from_metres(by) });
-                    shifted += by;
-                }
-            }
-        }
-        let columns = cells.iter().map(|cell| cell.column + 1).max()?;
-        let rows = u32::try_from(rows).ok()?;
-        let mut block = Block {
-            id: BlockId(self.job.next_id + nth),
-            name: name_of(nth),
+        let like = Block {
+            id: BlockId(job.next_id + nth),
+            name: names.pop()?,
             face: self.face,
-            at: dvec2(left, bottom),
-            rows,
-            columns,
+            at: DVec2::ZERO,
+            rows: 1,
+            columns: 1,
             orientation,
-            reveal: self.job.kit.reveal.usual,
-            shifts,
-            off: Default::default(),
+            reveal: job.kit.reveal.usual,
+            shifts: Vec::new(),
+            off: BTreeSet::new(),
             locked: false,
         };
-        block.off = block.cells().filter(|cell| !cells.contains(cell)).collect();
-        Some(block)
+        block_of(&like, &tile, placed)
     }
 
     fn fill(&self, blocks: Vec<Block>, modules: usize, bound: usize, mode: &Mode, searched: String) -> Fill {
@@ -480,10 +456,45 @@ impl Maker<'_> {
     }
 }
 
-/// A, B, … Z, then A1 and on.
-fn name_of(nth: u32) -> String {
-    let letter = char::from(b'A' + (nth % 26) as u8);
-    if nth < 26 { letter.to_string() } else { format!("{letter}{}", nth / 26) }
+/// Tiles as one block like another one: rows from the lowest, each shifted to where it lies, and gaps in a row as shifts
+/// within it. `None` without tiles.
+pub(crate) fn block_of(like: &Block, tile: &Tile, placed: &[Placed]) -> Option<Block> {
+    let least = placed.iter().map(|p| p.row).min()?;
+    let rows = placed.iter().map(|p| p.row).max()? - least + 1;
+    let mut in_rows: Vec<Vec<Rect>> = vec![Vec::new(); rows];
+    for p in placed {
+        in_rows[p.row - least].push(p.rect);
+    }
+    for row in &mut in_rows {
+        row.sort_by(|a, b| a.min.x.total_cmp(&b.min.x));
+    }
+    let left = placed.iter().map(|p| p.rect.min.x).fold(f64::INFINITY, f64::min);
+    let bottom = in_rows[0].first()?.min.y;
+    let pitch = tile.pitch().x;
+    // In a grid all rows keep to the columns; a row of its own counts its modules from the left.
+    let column_of = |rect: &Rect| (rect.min.x - left) / pitch;
+    let grid = placed.iter().all(|p| (column_of(&p.rect) - column_of(&p.rect).round()).abs() * pitch < 1e-7);
+    let mut cells: Vec<Cell> = Vec::new();
+    let mut shifts: Vec<RowShift> = Vec::new();
+    for (row, rects) in (0u32..).zip(&in_rows) {
+        let mut shifted = 0.0;
+        for (nth, rect) in (0u32..).zip(rects) {
+            let column = if grid { column_of(rect).round() as u32 } else { nth };
+            cells.push(Cell { row, column });
+            let by = rect.min.x - left - f64::from(column) * pitch - shifted;
+            if !grid && by.abs() > 1e-9 {
+                shifts.push(RowShift { row, from: column, by: Length::from_metres(by) });
+                shifted += by;
+            }
+        }
+    }
+    let columns = cells.iter().map(|cell| cell.column + 1).max()?;
+    let rows = u32::try_from(rows).ok()?;
+    let mut block =
+        Block { at: dvec2(left, bottom), rows, columns, shifts, off: BTreeSet::new(), ..like.clone() };
+    let filled: BTreeSet<Cell> = cells.into_iter().collect();
+    block.off = block.cells().filter(|cell| !filled.contains(cell)).collect();
+    Some(block)
 }
 
 /// What holds a fill back, in words.

@@ -4,11 +4,15 @@
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
 //! a block that is dragged leaves the roof as it was.
 
+mod arrange;
 mod cost;
 mod fill;
 mod report;
 mod room;
 
+pub use arrange::{
+    Align, Cut, align, copy_to_face, join, make_room, mirror, new_block_name, other_slope, split,
+};
 pub use cost::{GroupCost, StepCost, cost_by_group, cost_by_rows};
 pub use fill::{Fill, FillError, FillsReport, Mode, Near, fill, fill_edit, fills_report, fills_text};
 pub use report::{

@@ -1,0 +1,268 @@
+//! What a person asks of a block by name: make room, copy, mirror, split, join, align. Each gives the edit, or nothing
+//! where the job has no way to do it.
+
+mod make_room;
+#[cfg(test)]
+mod tests;
+
+pub use make_room::make_room;
+
+use crate::fill::block_of;
+use chalkcourse_geometry::fit::{Placed, Tile};
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, Rect, dvec2};
+use chalkcourse_job::{Block, BlockId, Cell, Edit, FaceId, Job, RowShift};
+use chalkcourse_layout::Layout;
+use std::collections::BTreeSet;
+
+/// Half a millimetre: nearer than this is flush, well below any cut on a roof.
+const FLUSH: f64 = 5e-4;
+
+/// A name for a new block that none of the job has: A, B, … Z, then A1 and on.
+pub fn new_block_name(job: &Job) -> String {
+    free_name(|name| job.blocks.iter().any(|block| block.name == name))
+}
+
+/// The first of A, B, … Z, A1 … that is not taken.
+pub(crate) fn free_name(taken: impl Fn(&str) -> bool) -> String {
+    let mut round = 0_u32;
+    loop {
+        for letter in 'A'..='Z' {
+            let name = if round == 0 { letter.to_string() } else { format!("{letter}{round}") };
+            if !taken(&name) {
+                return name;
+            }
+        }
+        round += 1;
+    }
+}
+
+/// A new block like another one.
+fn fresh(job: &Job, like: &Block) -> Block {
+    Block { id: BlockId(job.next_id), name: new_block_name(job), locked: false, ..like.clone() }
+}
+
+/// Puts a copy of a block on another face, as far from its left end and its lowest point as on its own. The copy has
+/// the number [`Job::next_id`]. `None` where a face has no sound outline or is the block's own.
+pub fn copy_to_face(job: &Job, block: BlockId, face: FaceId) -> Option<Edit> {
+    let block = job.block(block).filter(|block| block.face != face)?;
+    let layout = Layout::of(job);
+    let (_, from) = layout.face(block.face)?;
+    let (_, to) = layout.face(face)?;
+    let at = to.bounds.min + (block.at - from.bounds.min);
+    (from.sound && to.sound).then(|| Edit::PutBlock(Block { face, at, ..fresh(job, block) }))
+}
+
+/// The face that shares the longest ridge with another one.
+pub fn other_slope(job: &Job, face: FaceId) -> Option<FaceId> {
+    let layout = Layout::of(job);
+    ridge_of(&layout, face).and_then(|(_, other)| layout.faces.get(other)).map(|face| face.id)
+}
+
+/// The longest ridge that a face shares: a point of it in plan, and the index of the face beyond it.
+fn ridge_of(layout: &Layout, face: FaceId) -> Option<(DVec2, usize)> {
+    let (_, on) = layout.face(face)?;
+    let shared = on.edges.iter().filter(|edge| edge.kind == EdgeKind::Ridge).filter_map(|edge| {
+        let other = edge.neighbour?.face;
+        layout.roof.faces.get(other).filter(|face| face.sound).map(|_| (edge, other))
+    });
+    let (edge, other) = shared.max_by(|a, b| a.0.length.total_cmp(&b.0.length))?;
+    Some((edge.plan.0, other))
+}
+
+/// Puts a block's mirror image on the slope beyond the ridge: at the same place along the ridge and as far from it up
+/// the slope. The image has the number [`Job::next_id`]. `None` where no ridge is shared.
+pub fn mirror(job: &Job, block: BlockId) -> Option<Edit> {
+    let block = job.block(block)?;
+    let layout = Layout::of(job);
+    let (_, from) = layout.face(block.face)?;
+    let (ridge, other) = ridge_of(&layout, block.face)?;
+    let to = layout.roof.faces.get(other)?;
+    let face = layout.faces.get(other)?.id;
+
+    let spacing = block.spacing(&job.kit);
+    let size = block.module_size(&job.kit);
+    let columns = f64::from(block.columns.saturating_sub(1));
+    let rows = f64::from(block.rows.saturating_sub(1));
+    let whole = dvec2(columns, rows) * spacing + size;
+    // a ridge is level, so its height up the slope is one number on each face
+    let ridge_from = from.plane.to_frame(ridge).y;
+    let ridge_to = to.plane.to_frame(ridge).y;
+    let along = |u: f64| to.plane.to_frame(from.plane.to_plan(dvec2(u, ridge_from))).x;
+    let (one, two) = (along(block.at.x), along(block.at.x + whole.x));
+    let below = ridge_from - (block.at.y + whole.y);
+    let at = dvec2(one.min(two), ridge_to - below - whole.y);
+
+    let last = block.columns.saturating_sub(1);
+    let mut shifts = Vec::new();
+    for row in 0..block.rows {
+        let mut so_far = 0.0;
+        for from in 0..block.columns {
+            let here = Cell { row, column: last - from };
+            let aside = block.corner_of(here, &job.kit).x - block.at.x - spacing.x * f64::from(here.column);
+            let by = -aside - so_far;
+            if by.abs() > 1e-12 {
+                shifts.push(RowShift { row, from, by: Length::from_metres(by) });
+                so_far = -aside;
+            }
+        }
+    }
+    let off = block.off.iter().map(|cell| Cell { row: cell.row, column: last - cell.column }).collect();
+    Some(Edit::PutBlock(Block { face, at, shifts, off, ..fresh(job, block) }))
+}
+
+/// Where a block is cut in two.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Cut {
+    /// So many rows stay below the cut.
+    AboveRows(u32),
+    /// So many columns stay left of the cut.
+    RightOfColumns(u32),
+}
+
+/// Cuts a block in two; no module moves. The lower or left part keeps its number, the other one has
+/// [`Job::next_id`]. `None` where the cut leaves nothing on one side.
+pub fn split(job: &Job, block: BlockId, cut: Cut) -> Option<Edit> {
+    let block = job.block(block)?;
+    let spacing = block.spacing(&job.kit);
+    let (kept, mut part) = match cut {
+        Cut::AboveRows(rows) => {
+            if rows == 0 || rows >= block.rows {
+                return None;
+            }
+            let mut part = Block { rows: block.rows - rows, ..fresh(job, block) };
+            part.at.y += spacing.y * f64::from(rows);
+            part.shifts.retain(|shift| shift.row >= rows);
+            part.shifts.iter_mut().for_each(|shift| shift.row -= rows);
+            part.off = lowered(&block.off, rows, 0);
+            (block.with_size(rows, block.columns), part)
+        }
+        Cut::RightOfColumns(columns) => {
+            if columns == 0 || columns >= block.columns {
+                return None;
+            }
+            let mut part = Block { columns: block.columns - columns, ..fresh(job, block) };
+            part.at.x += spacing.x * f64::from(columns);
+            // what is shifted left of the cut carries the first module right of it
+            let carried: Vec<RowShift> = (0..block.rows)
+                .filter_map(|row| {
+                    let before = block.shifts.iter().filter(|s| s.row == row && s.from <= columns);
+                    let by: f64 = before.map(|s| s.by.metres()).sum();
+                    (by != 0.0).then(|| RowShift { row, from: 0, by: Length::from_metres(by) })
+                })
+                .collect();
+            part.shifts.retain(|shift| shift.from > columns);
+            part.shifts.iter_mut().for_each(|shift| shift.from -= columns);
+            part.shifts.extend(carried);
+            part.shifts.sort_by_key(|shift| (shift.row, shift.from));
+            part.off = lowered(&block.off, 0, columns);
+            (block.with_size(block.rows, columns), part)
+        }
+    };
+    part.locked = block.locked;
+    let some_left = kept.cells().next().is_some() && part.cells().next().is_some();
+    some_left.then(|| Edit::Several(vec![Edit::PutBlock(kept), Edit::PutBlock(part)]))
+}
+
+/// Places from a row and a column on, counted from there.
+fn lowered(off: &BTreeSet<Cell>, rows: u32, columns: u32) -> BTreeSet<Cell> {
+    off.iter()
+        .filter_map(|cell| {
+            Some(Cell { row: cell.row.checked_sub(rows)?, column: cell.column.checked_sub(columns)? })
+        })
+        .collect()
+}
+
+/// Makes one block of two that touch: on one face, lying the same way, with the same reveal, and with rows in line.
+/// The first keeps its number and name. `None` where they are not flush.
+pub fn join(job: &Job, block: BlockId, with: BlockId) -> Option<Edit> {
+    let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
+    let reveal = one.reveal.metres();
+    let alike = one.face == two.face
+        && one.orientation == two.orientation
+        && (reveal - two.reveal.metres()).abs() < 1e-9;
+    let (spacing, size) = (one.spacing(&job.kit), one.module_size(&job.kit));
+    let steps = (two.at - one.at) / spacing;
+    let rows = steps.y.round();
+    if !alike || (steps.y - rows).abs() * spacing.y > FLUSH || rows.abs() > 1e6 {
+        return None;
+    }
+    // within half a millimetre the second comes into the first one's grid
+    let snapped = |step: f64, spacing: f64| {
+        if (step - step.round()).abs() * spacing <= FLUSH { step.round() } else { step }
+    };
+    let at = one.at + dvec2(snapped(steps.x, spacing.x), rows) * spacing;
+    let moved = Block { at, ..two.clone() };
+    let least = rows.min(0.0);
+    let places = |block: &Block, first: f64| -> Vec<Placed> {
+        let place = |cell: Cell| Placed {
+            row: (first + f64::from(cell.row)) as usize,
+            column: 0,
+            rect: Rect::at(block.corner_of(cell, &job.kit), size),
+        };
+        block.cells().map(place).collect()
+    };
+    let (ones, twos) = (places(one, -least), places(&moved, rows - least));
+    if !touch(&ones, &twos, reveal) {
+        return None;
+    }
+    let placed: Vec<Placed> = ones.into_iter().chain(twos).collect();
+    let tile = Tile { size, gap: DVec2::splat(reveal) };
+    let whole = block_of(one, &tile, &placed)?;
+    Some(Edit::Several(vec![Edit::RemoveBlock(with), Edit::PutBlock(whole)]))
+}
+
+/// Whether modules of two groups are neighbours somewhere and lie on each other nowhere. Within a row the room between
+/// them is at least a reveal.
+fn touch(ones: &[Placed], twos: &[Placed], reveal: f64) -> bool {
+    let mut neighbours = false;
+    for one in ones {
+        for two in twos.iter().filter(|two| two.row.abs_diff(one.row) <= 1) {
+            let beside = -one.rect.overlap(&two.rect).x;
+            if one.row == two.row {
+                if beside < reveal - FLUSH {
+                    return false;
+                }
+                neighbours |= beside <= reveal + FLUSH;
+            } else {
+                neighbours |= beside < -FLUSH;
+            }
+        }
+    }
+    neighbours
+}
+
+/// What two blocks have in line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Align {
+    /// Their left ends.
+    Left,
+    /// Their right ends.
+    Right,
+    /// Their base rails.
+    Bottom,
+}
+
+/// Moves a block along or up its face until it is in line with another block there. `None` where the other one lies
+/// on another face, or either has no modules.
+pub fn align(job: &Job, block: BlockId, with: BlockId, to: Align) -> Option<Edit> {
+    let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
+    if one.face != two.face {
+        return None;
+    }
+    let (here, there) = (bounds(job, one)?, bounds(job, two)?);
+    let by = match to {
+        Align::Left => dvec2(there.min.x - here.min.x, 0.0),
+        Align::Right => dvec2(there.max.x - here.max.x, 0.0),
+        Align::Bottom => dvec2(0.0, there.min.y - here.min.y),
+    };
+    Some(Edit::PutBlock(Block { at: one.at + by, ..one.clone() }))
+}
+
+/// Around the modules of a block, in the frame of its face.
+fn bounds(job: &Job, block: &Block) -> Option<Rect> {
+    let size = block.module_size(&job.kit);
+    Rect::around(block.cells().flat_map(|cell| {
+        let low = block.corner_of(cell, &job.kit);
+        [low, low + size]
+    }))
+}

@@ -1,0 +1,151 @@
+//! The least move of a block that clears what it is in the way of.
+//!
+//! A search over where the block may go: from each place it looks at the moves that the findings there offer, and at the
+//! straight ways past each thing that the block lies on; the nearest place that the rules have nothing against is
+//! the answer. The rules themselves judge each place.
+
+use super::bounds;
+use crate::room::{Fire, is_checked, room};
+use chalkcourse_geometry::{DVec2, Rect, Roof, Units, dvec2};
+use chalkcourse_job::{Block, BlockId, Edit, Job, apply};
+use chalkcourse_layout::{Layout, assemble};
+use chalkcourse_rules::{Finding, Severity, array_share, ridge_room};
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+/// Moves one after the other.
+const MOST_MOVES: usize = 6;
+/// Places that are judged: more would keep a person waiting.
+const MOST_PLACES: usize = 160;
+
+/// Moves a block the least distance after which its findings are clear and no other is new. `None` where it has
+/// nothing to clear by moving, or no such place was found.
+pub fn make_room(job: &Job, block: BlockId) -> Option<Edit> {
+    let start = job.block(block)?;
+    // Between two blocks the one that is not locked gives way.
+    let mut trial = job.clone();
+    for other in &mut trial.blocks {
+        other.locked = other.id != block;
+    }
+    let mut search = Search { roof: Arc::new(assemble(job)), trial, start, known: BTreeSet::new() };
+    let first = search.judge(DVec2::ZERO)?;
+    if first.in_the_way == 0 {
+        return None;
+    }
+    search.known = first.keys.clone();
+    let obstacles = search.obstacles();
+    let mut seen: BTreeSet<(i64, i64)> = BTreeSet::from([(0, 0)]);
+    let mut open: Vec<(usize, DVec2)> = Vec::new();
+    let mut here = (0, DVec2::ZERO, first);
+    for _ in 0..MOST_PLACES {
+        let (moves, by, judged) = &here;
+        if *moves < MOST_MOVES {
+            let ways = judged.moves.iter().copied().chain(search.ways_past(&obstacles, *by));
+            for next in ways.map(|step| *by + step) {
+                let rounded = (next * 1e6).round();
+                if seen.insert((rounded.x as i64, rounded.y as i64)) {
+                    open.push((moves + 1, next));
+                }
+            }
+        }
+        let nearest = (0..open.len()).min_by(|&a, &b| open[a].1.length().total_cmp(&open[b].1.length()))?;
+        let (moves, by) = open.swap_remove(nearest);
+        let judged = search.judge(by)?;
+        if judged.in_the_way == 0 && judged.keys.is_subset(&search.known) {
+            return Some(Edit::PutBlock(search.moved(by, start.locked)));
+        }
+        here = (moves, by, judged);
+    }
+    None
+}
+
+struct Search<'a> {
+    roof: Arc<Roof>,
+    trial: Job,
+    start: &'a Block,
+    known: BTreeSet<String>,
+}
+
+/// What the rules say to one place of the block.
+struct Judged {
+    /// Findings of the block that a move may clear.
+    in_the_way: usize,
+    /// The moves that they offer.
+    moves: Vec<DVec2>,
+    /// All that weighs, of the whole job.
+    keys: BTreeSet<String>,
+}
+
+impl Search<'_> {
+    fn moved(&self, by: DVec2, locked: bool) -> Block {
+        Block { at: self.start.at + by, locked, ..self.start.clone() }
+    }
+
+    fn judge(&self, by: DVec2) -> Option<Judged> {
+        let moved = self.moved(by, false);
+        let job = apply(&self.trial, &Edit::PutBlock(moved.clone())).ok()?;
+        let layout = Layout::on_roof(&job, Arc::clone(&self.roof));
+        let findings = chalkcourse_rules::check(&job, &layout);
+        let weighs = |f: &&Finding| f.waived.is_none() && f.severity != Severity::Note;
+        let mut judged = Judged { in_the_way: 0, moves: Vec::new(), keys: BTreeSet::new() };
+        for finding in findings.iter().filter(weighs) {
+            judged.keys.insert(finding.key.clone());
+            if finding.place.block != Some(moved.id) {
+                continue;
+            }
+            let by = move_of(finding, &moved);
+            judged.moves.extend(by);
+            judged.in_the_way += usize::from(by.is_some() || finding.code == "off-face");
+        }
+        Some(judged)
+    }
+
+    /// Bounds of all that the block may not lie on.
+    fn obstacles(&self) -> Vec<Rect> {
+        let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
+        let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
+        let fire =
+            self.trial.rule_book.fire_access.as_ref().filter(|_| is_checked(&self.trial, "fire-ridge"));
+        let ridge =
+            fire.map_or(0.0, |fire| ridge_room(fire, &self.trial, array_share(&layout)).value.metres());
+        let allowed =
+            room(&self.trial, &layout, index, &|id| id != self.start.id, Fire { ridge, path: None });
+        allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
+    }
+
+    /// Straight to the near side of the face, and straight past each thing that the block lies on at a place.
+    fn ways_past(&self, obstacles: &[Rect], by: DVec2) -> Vec<DVec2> {
+        let Some(here) = bounds(&self.trial, &self.moved(by, false)) else { return Vec::new() };
+        let up = |length: f64| round_up(length, self.trial.units);
+        let mut ways = Vec::new();
+        for there in obstacles.iter().filter(|there| here.overlap(there).min_element() > 1e-6) {
+            ways.extend([
+                dvec2(-up(here.max.x - there.min.x), 0.0),
+                dvec2(up(there.max.x - here.min.x), 0.0),
+                dvec2(0.0, -up(here.max.y - there.min.y)),
+                dvec2(0.0, up(there.max.y - here.min.y)),
+            ]);
+        }
+        ways
+    }
+}
+
+/// The move of a block that a finding offers.
+fn move_of(finding: &Finding, block: &Block) -> Option<DVec2> {
+    match &finding.fix.as_ref()?.edit {
+        Edit::PutBlock(next) if next.id == block.id && next.at != block.at => {
+            let only_moved = Block { at: block.at, ..next.clone() } == *block;
+            only_moved.then_some(next.at - block.at)
+        }
+        _ => None,
+    }
+}
+
+/// Whole sixteenths of an inch, or millimetres, as moves are told.
+fn round_up(length: f64, units: Units) -> f64 {
+    let step = match units {
+        Units::FeetInches => 0.0254 / 16.0,
+        Units::Metric => 0.001,
+    };
+    (length / step - 1e-6).ceil() * step
+}
