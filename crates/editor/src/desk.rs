@@ -1,4 +1,4 @@
-use crate::canvas::{Draft, Gesture, Guide, Zones};
+use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Zones};
 use crate::commands::Tool;
 use crate::view::{Camera, View};
 use crate::{Document, Selection};
@@ -47,7 +47,9 @@ pub(crate) struct Desk {
     pub(crate) fitted_to: Option<Vec2>,
     pub(crate) courses_in_plan: bool,
     pub(crate) penetration_kind: Option<PenetrationKind>,
-    /// The face that is being drawn.
+    /// What the outline that is being drawn becomes.
+    pub(crate) outline_for: OutlineFor,
+    /// The outline that is being drawn.
     pub(crate) draft: Option<Draft>,
     /// What is being dragged.
     pub(crate) gesture: Option<Gesture>,

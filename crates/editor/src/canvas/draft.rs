@@ -88,18 +88,18 @@ impl Draft {
         self.wrong.clear();
     }
 
-    /// The face that the corners make.
+    /// The outline that the corners make.
     ///
     /// # Errors
     /// Words for the person where they make none.
-    pub(crate) fn finish(&self, job: &Job, layout: &Layout) -> Result<Face, String> {
+    pub(crate) fn outline(&self) -> Result<Vec<DVec2>, String> {
         if self.corners.len() < 3 {
             return Err(text::THREE_CORNERS.to_owned());
         }
         if signed_area(&self.corners).abs() < 1e-4 {
             return Err(text::NO_AREA.to_owned());
         }
-        Ok(new_face(job, layout, self.corners.clone()))
+        Ok(self.corners.clone())
     }
 }
 
@@ -224,7 +224,7 @@ mod tests {
             [(0.0, 0.0), (10.0, 0.0), (10.0, 4.0), (0.0, 4.0)],
             [(0.0, 4.0), (10.0, 4.0), (10.0, 0.0), (0.0, 0.0)],
         ] {
-            let face = draft(&corners).finish(&job, &layout).unwrap();
+            let face = new_face(&job, &layout, draft(&corners).outline().unwrap());
             assert_eq!(face.downslope, Azimuth::SOUTH);
             assert_eq!(face.datum, dvec2(0.0, 0.0));
         }
@@ -234,11 +234,11 @@ mod tests {
     fn a_second_face_meets_the_first_at_the_ridge() {
         let mut job = sample::empty();
         let south = draft(&[(0.0, 0.0), (10.0, 0.0), (10.0, 4.0), (0.0, 4.0)]);
-        job.faces.push(south.finish(&job, &Layout::of(&job)).unwrap());
+        job.faces.push(new_face(&job, &Layout::of(&job), south.outline().unwrap()));
         job.next_id = 2;
         // Not as deep as the first: its eave is higher, its ridge is the same.
         let north = draft(&[(0.0, 4.0), (10.0, 4.0), (10.0, 6.0), (0.0, 6.0)]);
-        job.faces.push(north.finish(&job, &Layout::of(&job)).unwrap());
+        job.faces.push(new_face(&job, &Layout::of(&job), north.outline().unwrap()));
         assert_eq!(job.faces[1].downslope, Azimuth::NORTH);
         let layout = Layout::of(&job);
         assert!(layout.roof.problems.is_empty(), "{:?}", layout.roof.problems);
@@ -250,9 +250,7 @@ mod tests {
 
     #[test]
     fn what_makes_no_face_is_told() {
-        let job = sample::empty();
-        let layout = Layout::of(&job);
-        assert!(draft(&[(0.0, 0.0), (1.0, 0.0)]).finish(&job, &layout).is_err());
-        assert!(draft(&[(0.0, 0.0), (1.0, 0.0), (2.0, 0.0)]).finish(&job, &layout).is_err());
+        assert!(draft(&[(0.0, 0.0), (1.0, 0.0)]).outline().is_err());
+        assert!(draft(&[(0.0, 0.0), (1.0, 0.0), (2.0, 0.0)]).outline().is_err());
     }
 }

@@ -1,5 +1,6 @@
 //! The strip over the drawing: what the tool does, and what can be typed or chosen for it.
 
+use super::drawn::OutlineFor;
 use super::interact::close_draft;
 use super::keys::escape;
 use crate::action::Actions;
@@ -16,7 +17,10 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
         match desk.tool {
             Tool::Penetration => kinds(ui, desk),
-            Tool::DrawFace => drawing(ui, document, desk, actions),
+            Tool::DrawFace => {
+                outline_for(ui, desk);
+                drawing(ui, document, desk, actions);
+            }
             _ => {}
         }
         let quiet = theme::of(ui).quiet;
@@ -31,6 +35,29 @@ fn kinds(ui: &mut Ui, desk: &mut Desk) {
         if ui.add(Button::selectable(chosen, text::kind(kind))).clicked() {
             desk.penetration_kind = Some(kind);
         }
+    }
+    ui.separator();
+}
+
+/// A face, a hole or a penetration: chosen before the first corner, shown until the last.
+fn outline_for(ui: &mut Ui, desk: &mut Desk) {
+    let begun = desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
+    for what in OutlineFor::ALL {
+        let chosen = desk.outline_for == what;
+        if begun && !chosen {
+            continue;
+        }
+        if ui
+            .add(Button::selectable(chosen, text::outline_for(what)))
+            .on_hover_text(text::outline_help(what))
+            .clicked()
+        {
+            desk.outline_for = what;
+        }
+    }
+    if desk.outline_for == OutlineFor::Penetration && !begun {
+        ui.separator();
+        kinds(ui, desk);
     }
     ui.separator();
 }

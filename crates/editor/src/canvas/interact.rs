@@ -1,3 +1,4 @@
+use super::drawn::{OutlineFor, drawn};
 use super::gesture::{Gesture, new_block, snapped};
 use super::hit::{self, Hit};
 use super::snap::Scene;
@@ -176,18 +177,22 @@ fn draw_face(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actio
     }
 }
 
-/// Makes the face that was drawn, or says why there is none yet.
+/// Makes what was drawn, or says why there is none yet.
 pub(super) fn close_draft(document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(draft) = &mut desk.draft else { return };
-    match draft.finish(document.job(), &document.plan().layout) {
-        Ok(face) => {
-            let (label, id) = (text::draw_of(&face.name), face.id);
-            actions.push(Action::EditAndSelect(label, Edit::PutFace(face), Selection::Face(id)));
+    let Some(draft) = &desk.draft else { return };
+    match drawn(draft, document, desk) {
+        Ok(done) => {
+            actions.push(Action::EditAndSelect(done.label, done.edit, done.selection));
             desk.take(Tool::Select);
+            desk.outline_for = OutlineFor::Face;
             // The first face shows where the roof is: bring it into view.
             desk.fit = document.job().faces.is_empty();
         }
-        Err(wrong) => draft.wrong = wrong,
+        Err(wrong) => {
+            if let Some(draft) = &mut desk.draft {
+                draft.wrong = wrong;
+            }
+        }
     }
 }
 

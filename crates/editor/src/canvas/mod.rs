@@ -5,6 +5,7 @@
 
 mod draft;
 mod draw_bar;
+mod drawn;
 mod gesture;
 mod hit;
 mod interact;
@@ -19,6 +20,7 @@ mod snap;
 
 pub(crate) use draft::Draft;
 pub(crate) use draw_bar::show as draw_bar;
+pub(crate) use drawn::OutlineFor;
 pub(crate) use gesture::{Gesture, Growth, grown};
 pub(crate) use hit::face as face_at;
 pub(crate) use interact::run as interact;

@@ -1,5 +1,6 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
+use crate::canvas::OutlineFor;
 use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
@@ -29,6 +30,25 @@ pub(crate) fn tool_help(tool: Tool) -> &'static str {
     }
 }
 
+/// What an outline is drawn for.
+pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
+    match what {
+        OutlineFor::Face => "Face",
+        OutlineFor::Hole => "Hole in a face",
+        OutlineFor::Penetration => "Outline of a penetration",
+    }
+}
+pub(crate) fn outline_help(what: OutlineFor) -> &'static str {
+    match what {
+        OutlineFor::Face => "A face of the roof, corner by corner",
+        OutlineFor::Hole => "A courtyard, a shaft or a dormer's foot: its rim counts as a wall line",
+        OutlineFor::Penetration => "A penetration that is neither round nor square, by its own outline",
+    }
+}
+pub(crate) fn hole_in(face: &str) -> String {
+    format!("draw a hole in {face}")
+}
+
 /// What to do with the tool now.
 pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
     match (tool, corners) {
@@ -39,7 +59,7 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
         (Tool::Select, _) => {
             "Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping."
         }
-        (Tool::DrawFace, 0) => "Click the first corner of the face. Begin at the eave if you can.",
+        (Tool::DrawFace, 0) => "Click the first corner. For a face begin at the eave if you can.",
         (Tool::DrawFace, 1..3) => "Click, or type a length and Enter.",
         (Tool::DrawFace, _) => "Click the first corner to close.",
         (Tool::Penetration, _) => "Choose a kind and click its middle on the roof.",

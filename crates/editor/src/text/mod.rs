@@ -76,7 +76,7 @@ pub(crate) const TOOL_PENETRATION: &str = "Penetration";
 pub(crate) const TOOL_BLOCK: &str = "Block";
 pub(crate) const TOOL_TAPE: &str = "Tape";
 pub(crate) const NEXT_LENGTH: &str = "Length of this side";
-pub(crate) const CLOSE_FACE: &str = "Close the face";
+pub(crate) const CLOSE_FACE: &str = "Close the outline";
 pub(crate) const TAKE_BACK_CORNER: &str = "Take back a corner";
 
 // The drawing
@@ -89,8 +89,9 @@ pub(crate) const CLOSES: &str = "closes the face";
 pub(crate) const CENTRED: &str = "in the middle of the face";
 pub(crate) const NO_DIRECTION: &str = "Point where the side should go, then press Enter.";
 pub(crate) const LENGTH_NOT_POSITIVE: &str = "A side is longer than 0.";
-pub(crate) const THREE_CORNERS: &str = "A face has at least three corners: click another one.";
-pub(crate) const NO_AREA: &str = "These corners lie on one line and make no face: take one back.";
+pub(crate) const THREE_CORNERS: &str = "An outline has at least three corners: click another one.";
+pub(crate) const NO_AREA: &str = "These corners lie on one line and make no outline: take one back.";
+pub(crate) const HOLE_IN_NO_FACE: &str = "A hole lies inside one face: take corners back until all are.";
 pub(crate) const NO_FACE_HERE: &str = "There is no face here: press on one to place a block.";
 pub(crate) const NO_FACE_YET: &str = "There is no face to show yet: draw one first.";
 pub(crate) const LAST_CORNERS: &str = "A face keeps its last three corners: delete the face instead.";

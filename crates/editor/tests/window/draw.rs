@@ -1,6 +1,7 @@
 use crate::hand::{Hand, feet};
 use chalkcourse::Selection;
 use chalkcourse_geometry::{Azimuth, EdgeKind, dvec2};
+use chalkcourse_job::{PenetrationKind, Shape};
 use egui::{Key, Modifiers};
 
 /// The whole first path: a roof by clicks, a vent, a block, a drag over the vent, the finding, undo, the order.
@@ -184,4 +185,44 @@ fn keys_in_a_dialog_leave_the_drawing_alone() {
     hand.key(Key::Escape);
     assert!(!hand.sees("Nudge by 1 in"));
     assert_eq!((hand.job(), hand.editor().selection()), (job, held));
+}
+
+/// A shaft inside a face, and a chimney that is neither round nor square.
+#[test]
+fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
+    let mut hand = Hand::new();
+    let area = |hand: &Hand| hand.editor().document().plan().summary.plan_area;
+    let before = area(&hand);
+    hand.key(Key::D);
+    hand.press("Hole in a face");
+    for (x, y) in [(1.0, 6.0), (2.0, 6.0), (2.0, 7.0), (1.0, 7.0)] {
+        hand.click_plan(x, y);
+    }
+    hand.key(Key::Enter);
+    assert!((before - area(&hand) - 1.0).abs() < 0.1, "{} then {}", before, area(&hand));
+    let roof = &hand.editor().document().plan().layout.roof;
+    assert!(roof.faces[1].edges.iter().any(|edge| edge.ring == 1 && edge.kind == EdgeKind::WallLine));
+
+    // beside the roof there is no face to cut
+    hand.key(Key::D);
+    hand.press("Hole in a face");
+    for (x, y) in [(1.0, -1.0), (2.0, -1.0), (2.0, -0.3)] {
+        hand.click_plan(x, y);
+    }
+    let job = hand.job();
+    hand.key(Key::Enter);
+    assert_eq!(hand.job(), job);
+    assert!(hand.sees("A hole lies inside one face"));
+    hand.key(Key::Escape);
+
+    hand.key(Key::D);
+    hand.press("Outline of a penetration");
+    hand.press("Chimney");
+    for (x, y) in [(14.5, 6.0), (15.5, 6.0), (15.0, 7.0)] {
+        hand.click_plan(x, y);
+    }
+    hand.key(Key::Enter);
+    let drawn = hand.job().penetrations.last().cloned().unwrap();
+    assert_eq!(drawn.kind, PenetrationKind::Chimney);
+    assert!(matches!(drawn.shape, Shape::Polygon { ref corners } if corners.len() == 3));
 }

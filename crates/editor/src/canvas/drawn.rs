@@ -1,0 +1,89 @@
+//! What a drawn outline becomes: a face, a hole in a face, or a penetration with an outline of its own.
+
+use super::draft::{Draft, new_face};
+use crate::desk::Desk;
+use crate::text;
+use crate::{Document, Selection};
+use chalkcourse_geometry::{DVec2, Polygon};
+use chalkcourse_job::{Edit, Job, Penetration, PenetrationId, Shape};
+use chalkcourse_layout::Layout;
+
+/// What the next outline is drawn for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum OutlineFor {
+    /// A face of the roof.
+    #[default]
+    Face,
+    /// A hole in a face: a courtyard, a shaft.
+    Hole,
+    /// A penetration of the kind that the penetration tool places.
+    Penetration,
+}
+
+impl OutlineFor {
+    pub(crate) const ALL: [Self; 3] = [Self::Face, Self::Hole, Self::Penetration];
+}
+
+/// A step that a drawn outline makes.
+pub(crate) struct Drawn {
+    pub(crate) label: String,
+    pub(crate) edit: Edit,
+    pub(crate) selection: Selection,
+}
+
+/// The step that the corners of a draft make.
+///
+/// # Errors
+/// Words for the person where they make none.
+pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<Drawn, String> {
+    let (job, layout) = (document.job(), &document.plan().layout);
+    let corners = draft.outline()?;
+    match desk.outline_for {
+        OutlineFor::Face => {
+            let face = new_face(job, layout, corners);
+            let (label, selection) = (text::draw_of(&face.name), Selection::Face(face.id));
+            Ok(Drawn { label, edit: Edit::PutFace(face), selection })
+        }
+        OutlineFor::Hole => hole(job, layout, corners),
+        OutlineFor::Penetration => Ok(penetration(job, layout, &corners, desk)),
+    }
+}
+
+fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, String> {
+    let around = layout
+        .roof
+        .faces
+        .iter()
+        .position(|face| face.sound && corners.iter().all(|&p| face.plan.contains(p)));
+    let Some(mut face) = around.and_then(|index| job.faces.get(index)).cloned() else {
+        return Err(text::HOLE_IN_NO_FACE.to_owned());
+    };
+    face.outline.holes.push(corners);
+    let (label, selection) = (text::hole_in(&face.name), Selection::Face(face.id));
+    Ok(Drawn { label, edit: Edit::PutFace(face), selection })
+}
+
+/// A penetration is measured on the deck of the face that its middle lies on; beside all faces, in plan.
+fn penetration(job: &Job, layout: &Layout, corners: &[DVec2], desk: &Desk) -> Drawn {
+    let middle = middle_of(corners);
+    let home = layout.roof.faces.iter().find(|face| face.sound && face.plan.contains(middle));
+    let on_deck =
+        |p: DVec2| home.map_or(p - middle, |face| face.plane.to_frame(p) - face.plane.to_frame(middle));
+    let kind = desk.kind();
+    let id = PenetrationId(job.next_id);
+    let penetration = Penetration {
+        id,
+        name: text::new_penetration_name(job, kind),
+        kind,
+        at: middle,
+        shape: Shape::Polygon { corners: corners.iter().copied().map(on_deck).collect() },
+        clearance: None,
+    };
+    let label = text::draw_of(&penetration.name);
+    Drawn { label, edit: Edit::PutPenetration(penetration), selection: Selection::Penetration(id) }
+}
+
+/// The middle of the bounds, which a person can measure to.
+fn middle_of(corners: &[DVec2]) -> DVec2 {
+    Polygon::new(corners.to_vec()).bounds().map_or(DVec2::ZERO, |bounds| bounds.centre())
+}
