@@ -1,11 +1,15 @@
 //! The pipeline without a screen: the same job, plan and numbers as in the window.
 
 use anyhow::Context;
-use chalkcourse_job::{FaceId, Job, apply, load, write_atomically};
-use chalkcourse_plan::{Mode, Plan, evaluate};
+use chalkcourse_geometry::{Length, Pitch, Units};
+use chalkcourse_job::{
+    FaceId, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, outlines_from_geojson,
+    write_atomically,
+};
+use chalkcourse_plan::{Ends, Mode, Plan, RaiseAs, evaluate, raise_roof};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::{Duration, Instant};
 
@@ -63,6 +67,29 @@ enum Command {
         /// Writes the job with the array in place.
         #[arg(long, value_name = "PATH")]
         save: Option<PathBuf>,
+    },
+    /// Makes a job from a footprint: a roof with one pitch, hipped or with gables at the short ends.
+    Raise {
+        /// A GeoJSON file (RFC 7946) with the outline of the walls.
+        footprint: PathBuf,
+        /// Where the job is written.
+        #[arg(long, value_name = "PATH")]
+        out: PathBuf,
+        /// Pitch of all sloped sides.
+        #[arg(long, default_value = "6:12")]
+        pitch: String,
+        /// Height of the roof over the walls.
+        #[arg(long, default_value = "9 ft")]
+        eave: String,
+        /// How far the roof reaches beyond the walls, in plan.
+        #[arg(long, default_value = "0 ft")]
+        overhang: String,
+        /// Gables at the short ends instead of hips.
+        #[arg(long)]
+        gables: bool,
+        /// Which outline of the file, by its name; the first one where none is named.
+        #[arg(long)]
+        name: Option<String>,
     },
     /// Prints the JSON Schema of a file format.
     Schema {
@@ -172,6 +199,17 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
             };
             fit(on, format, mode, face.as_deref(), seconds, save)
         }
+        Command::Raise { footprint, out, pitch, eave, overhang, gables, name } => {
+            let length = |text: &str| Length::parse(text, Units::FeetInches);
+            let ends = if gables { Ends::Gable } else { Ends::Hip };
+            let how = RaiseAs {
+                pitch: Pitch::parse(&pitch)?,
+                eave: length(&eave)?,
+                overhang: length(&overhang)?,
+                ends,
+            };
+            raise(&footprint, &out, &how, name.as_deref())
+        }
         Command::Schema { name } => {
             let schemas = chalkcourse_plan::schemas();
             let Some((_, schema)) = schemas.iter().find(|(known, _)| *known == name) else {
@@ -181,6 +219,31 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
             Ok(Outcome { text: json(schema)?, out: None, stops: false })
         }
     }
+}
+
+fn raise(footprint: &Path, out: &Path, how: &RaiseAs, name: Option<&str>) -> anyhow::Result<Outcome> {
+    let shown = footprint.display();
+    let text = std::fs::read_to_string(footprint).with_context(|| format!("{shown}: can't read it"))?;
+    let outlines = outlines_from_geojson(&text).with_context(|| shown.to_string())?;
+    let chosen = match name {
+        None => outlines.first(),
+        Some(name) => outlines.iter().find(|outline| outline.name == name),
+    };
+    let Some(chosen) = chosen else {
+        let known: Vec<&str> = outlines.iter().map(|outline| outline.name.as_str()).collect();
+        anyhow::bail!(
+            "{shown}: no outline is named {:?}; there are {}",
+            name.unwrap_or_default(),
+            known.join(", ")
+        );
+    };
+    let empty = Job::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let edit =
+        raise_roof(&empty, &chosen.outline, how).with_context(|| format!("{shown}, {}", chosen.name))?;
+    let job = apply(&empty, &edit)?;
+    chalkcourse_job::save(&job, out)?;
+    let plan = evaluate(&job);
+    Ok(Outcome { text: chalkcourse_plan::plan_text(&job, &plan), out: None, stops: false })
 }
 
 fn fit(

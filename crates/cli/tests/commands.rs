@@ -46,7 +46,7 @@ fn takeoff_says_the_same_in_three_forms() {
             .expect("JSON");
     let csv = text(&on("takeoff", "alder-court.chalk.json", &["--format", "csv"]));
     let plain = text(&on("takeoff", "alder-court.chalk.json", &[]));
-    let lines = json["takeoff"]["lines"].as_array().expect("lines");
+    let lines = json["data"]["takeoff"]["lines"].as_array().expect("lines");
     assert!(lines.len() > 10);
     for line in lines {
         let number = line["number"].as_str().expect("number");
@@ -106,4 +106,50 @@ fn schemas_are_printed_by_name() {
     let unknown = run(&["schema", "song"]);
     assert_eq!(unknown.status.code(), Some(2));
     assert!(words_of_error(&unknown).contains("rule-book"));
+}
+
+#[test]
+fn a_footprint_becomes_a_job() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (footprint, job) = (folder.path().join("mill.geojson"), folder.path().join("mill.chalk.json"));
+    let paths = (footprint.to_str().expect("words"), job.to_str().expect("words"));
+    // 0.0002° by 0.0001° at 39° N: 17.3 × 11.1 m
+    let square = r#"{"type":"Polygon","coordinates":[[[-84.5,39.0],[-84.4998,39.0],[-84.4998,39.0001],[-84.5,39.0001],[-84.5,39.0]]]}"#;
+    std::fs::write(&footprint, square).expect("written");
+    let done =
+        run(&["raise", paths.0, "--out", paths.1, "--pitch", "8:12", "--gables", "--overhang", "1 ft"]);
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    assert!(text_of_lines(&done, "ridge").is_some() && text_of_lines(&done, "hip").is_none());
+    let plan = run(&["plan", paths.1, "--format", "json"]);
+    let report: serde_json::Value = serde_json::from_str(&text(&plan)).expect("JSON");
+    assert_eq!(report["faces"].as_array().expect("faces").len(), 2);
+
+    let wrong = run(&["raise", paths.0, "--out", paths.1, "--pitch", "steep"]);
+    assert_eq!(wrong.status.code(), Some(2));
+    assert!(words_of_error(&wrong).contains("steep"));
+    std::fs::write(&footprint, "{\"type\":\"Point\",\"coordinates\":[0,0]}").expect("written");
+    let nothing = run(&["raise", paths.0, "--out", paths.1]);
+    assert_eq!(nothing.status.code(), Some(2));
+    assert!(words_of_error(&nothing).contains("mill.geojson"), "{}", words_of_error(&nothing));
+}
+
+fn text_of_lines(output: &Output, kind: &str) -> Option<String> {
+    text(output).lines().find(|line| line.trim_start().starts_with(&format!("{kind} "))).map(str::to_owned)
+}
+
+#[test]
+fn a_roof_is_filled_with_its_proof() {
+    let filled =
+        on("fit", "alder-court.chalk.json", &["--mode", "one-grid", "--face", "South", "--format", "json"]);
+    assert_eq!(filled.status.code(), Some(0), "{}", words_of_error(&filled));
+    let report: serde_json::Value = serde_json::from_str(&text(&filled)).expect("JSON");
+    let face = &report["faces"][0];
+    assert!(face["modules"].as_u64() > Some(12) && face["modules"].as_u64() <= face["bound"].as_u64());
+    assert!(face["claim"].as_str().is_some_and(|claim| claim.contains("of at most")));
+    let unknown = on("fit", "alder-court.chalk.json", &["--face", "Moon"]);
+    assert_eq!(unknown.status.code(), Some(2));
+    assert!(words_of_error(&unknown).contains("South"));
+    let flat = on("fit", "low-barn.chalk.json", &[]);
+    assert_eq!(flat.status.code(), Some(2));
+    assert!(words_of_error(&flat).contains("4:12"));
 }

@@ -261,6 +261,21 @@ fn checked_text(rules: &[Checked]) -> String {
     text
 }
 
+/// The crew's checklist, to copy or to print.
+pub fn checklist_text(job: &Job, plan: &Plan) -> String {
+    let mut text = format!("{}\nCrew checklist, after the rule book {}\n", job.name, job.rule_book.name);
+    let mut about = String::new();
+    for line in chalkcourse_rules::checklist(job, &plan.layout) {
+        if line.about != about {
+            let _ = writeln!(text, "\n{}", line.about);
+            about.clone_from(&line.about);
+        }
+        let _ = writeln!(text, "  [ ] {}\n      source: {}", line.text, line.source);
+    }
+    let _ = writeln!(text, "\n{CAUTION}");
+    text
+}
+
 /// A plan as a person reads it.
 pub fn plan_text(job: &Job, plan: &Plan) -> String {
     let mut text = format!("{}\n", job.name);

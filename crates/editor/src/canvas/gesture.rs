@@ -234,11 +234,20 @@ pub(crate) fn grown(block: &Block, job: &Job, growth: Growth) -> Block {
             Some(Cell { row: moved(c.row, bottom, rows)?, column: moved(c.column, left, columns)? })
         })
         .collect();
-    next.shifts = block
-        .shifts
-        .iter()
-        .filter_map(|s| Some(RowShift { row: moved(s.row, bottom, rows)?, ..*s }))
-        .collect();
+    next.shifts.clear();
+    for shift in &block.shifts {
+        let Some(row) = moved(shift.row, bottom, rows) else { continue };
+        // A row that is shifted as a whole stays so; a gap stays before its module, or is at the row's end now.
+        let from = if shift.from == 0 { 0 } else { (i64::from(shift.from) + left).max(0) };
+        if from >= columns {
+            continue;
+        }
+        let from = from as u32;
+        match next.shifts.iter_mut().find(|s| (s.row, s.from) == (row, from)) {
+            Some(there) => there.by += shift.by,
+            None => next.shifts.push(RowShift { row, from, by: shift.by }),
+        }
+    }
     next
 }
 
@@ -274,5 +283,20 @@ mod tests {
             let block = grown(&job.blocks[0], &job, growth);
             assert_eq!((block.rows, block.columns), (1, 1));
         }
+    }
+
+    #[test]
+    fn a_gap_in_a_row_keeps_its_place_when_the_block_grows() {
+        use chalkcourse_geometry::Length;
+        let job = sample::alder_court().unwrap();
+        let mut block = job.blocks[0].clone();
+        block.shifts = vec![RowShift { row: 1, from: 2, by: Length::from_metres(0.5) }];
+        let at = |block: &Block, row, column| block.corner_of(Cell { row, column }, &job.kit);
+        let growth = Growth { left: 1, ..Growth::default() };
+        let wider = grown(&block, &job, growth);
+        assert!(at(&wider, 1, 3).distance(at(&block, 1, 2)) < 1e-9);
+        assert!(at(&wider, 1, 2).distance(at(&block, 1, 1)) < 1e-9);
+        let narrower = grown(&block, &job, Growth { left: -2, ..Growth::default() });
+        assert!(at(&narrower, 1, 0).distance(at(&block, 1, 2)) < 1e-9);
     }
 }
