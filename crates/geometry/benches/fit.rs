@@ -57,6 +57,10 @@ fn fits(criterion: &mut Criterion) {
                 b.iter(|| black_box(fit_rows(&face, &MODULE, &rules(joints), &never).unwrap().count()));
             });
         }
+        group.bench_function("rows Free, hooked", |b| {
+            let hooked = RowRules { hooked: true, ..rules(Joints::Free) };
+            b.iter(|| black_box(fit_rows(&face, &MODULE, &hooked, &never).unwrap().count()));
+        });
         let base = Base::Courses { first: 0.1, exposure: 0.143, play: (0.0, 0.02) };
         group.bench_function("rows Free on the courses", |b| {
             b.iter(|| {

@@ -124,13 +124,13 @@ pub(super) fn stands(allowed: &Allowed, tile: &Tile, p: DVec2, spare: f64) -> bo
         && allowed.blocked.iter().all(|c| clear(&c.shape) && !c.shape.contains(rect.centre()))
 }
 
-fn all_sides(allowed: &Allowed) -> Vec<(DVec2, DVec2)> {
+pub(super) fn all_sides(allowed: &Allowed) -> Vec<(DVec2, DVec2)> {
     let shapes = allowed.region.iter().chain(allowed.blocked.iter().map(|c| &c.shape));
     shapes.flat_map(|shape| shape.sides().map(|(_, _, a, b)| (a, b)).collect::<Vec<_>>()).collect()
 }
 
 /// Positions along u at which a tile at `v` just touches something.
-fn touching(sides: &[(DVec2, DVec2)], tile: &Tile, v: f64) -> Vec<f64> {
+pub(super) fn touching(sides: &[(DVec2, DVec2)], tile: &Tile, v: f64) -> Vec<f64> {
     let strip = Rect { min: dvec2(-1e6, v + FINE), max: dvec2(1e6, v + tile.size.y - FINE) };
     let mut touching = Vec::new();
     for &(a, b) in sides {
@@ -158,14 +158,14 @@ pub(super) fn row_count(allowed: &Allowed, sides: &[(DVec2, DVec2)], tile: &Tile
     }
 }
 
-fn span(allowed: &Allowed) -> (f64, f64) {
+pub(super) fn span(allowed: &Allowed) -> (f64, f64) {
     let ys = allowed.region.iter().flat_map(|shape| &shape.outer).map(|p| p.y);
     ys.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), y| (a.min(y), b.max(y)))
 }
 
 /// Every base line at which anything can change: corners against foot and head of a row, and pairs of sides
 /// (or their ends, via the levels) whole pitches apart; then the middles between those.
-fn base_lines(allowed: &Allowed, tile: &Tile, across_rows: bool) -> Vec<f64> {
+pub(super) fn base_lines(allowed: &Allowed, tile: &Tile, across_rows: bool) -> Vec<f64> {
     let sides = all_sides(allowed);
     let (pitch, (lo, hi)) = (tile.pitch(), span(allowed));
     let fold = |v: f64| lo + (v - lo).rem_euclid(pitch.y);

@@ -104,8 +104,8 @@ pub struct HeldBack {
 ///
 /// Prices lay the face again without each id: whole optima under the fit's rules. Moves keep the array's row
 /// lines (and in a grid its columns) where they are and look at every move up to `farthest` along u and along
-/// v between critical ones; a layout that shifts its rows as well might need less. Hooked fits get no moves.
-/// `stop` ends early with what is there.
+/// v between critical ones; a layout that shifts its rows as well might need less. Moves of a hooked fit count
+/// the most that is carried, from any of the lines as the base. `stop` ends early with what is there.
 ///
 /// Errors: those of [`fit_rows`].
 pub fn holds_back(
@@ -133,13 +133,13 @@ pub fn holds_back(
     }
     answer.prices.sort_by_key(|p| std::cmp::Reverse(p.tiles));
     for id in &question.movable {
-        if stop() || fit.proof.rules.hooked {
+        if stop() {
             break;
         }
         let rest = Room::new(&without(allowed, id), &tile)?;
         let own: Vec<Patch> = of_id(allowed, &tile, id);
         if let (Some(lines), false) = (Lines::of(allowed, fit), own.is_empty()) {
-            answer.moves.extend(least_moves(id, &rest, &own, &lines, question.farthest, fit.count()));
+            answer.moves.extend(least_moves(id, (&rest, &own), &lines, question.farthest, fit.count(), stop));
         }
     }
     Ok(answer)
@@ -166,6 +166,8 @@ pub(super) struct Lines {
     pub(super) tolerance: f64,
     /// The first line is the base row's and must hold a tile.
     pub(super) grounded: bool,
+    /// Every tile above the base row must be carried, on how the joints stand.
+    pub(super) hooked: Option<Joints>,
     /// v of each row, with the u of one of its places when it is a row of a grid.
     pub(super) rows: Vec<(f64, Option<f64>)>,
 }
@@ -193,7 +195,8 @@ impl Lines {
                 (origin.y + k as f64 * pitch.y, u)
             })
             .collect();
-        Some(Self { tile, tolerance: allowed.tolerance, grounded, rows })
+        let hooked = rules.hooked.then_some(rules.joints);
+        Some(Self { tile, tolerance: allowed.tolerance, grounded, hooked, rows })
     }
 }
 

@@ -1,11 +1,18 @@
-//! Rows that slide but are carried: a layout by several ways, and a bound; where the two meet it is proved.
+//! Rows that slide but are carried: the best over all base lines. On fixed lines the best is exact (`carry`);
+//! between lines at which a left end comes whole pitches from a right end nothing changes. Ranges of base lines are
+//! halved, the one with the greatest bound first, until no bound is above what was found.
 
-use super::grid::{Band, Row, bands, carried, deepest, intersect, lattice, lay};
+use super::carry::{Carried, Round};
+use super::grid::{Band, Row, bands, intersect, lattice, lay};
 use super::room::{Room, THIN};
-use super::rows::{Domain, greedy, inside, renumber, slide, steps};
+use super::rows::{Domain, greedy, inside, renumber, steps, whole_pitches};
 use super::{Placed, Tile};
 use crate::Rect;
 use glam::dvec2;
+use std::collections::BinaryHeap;
+
+/// How many steps of `carry` a search may take: some tenths of a second.
+const MOST_STEPS: usize = 400_000_000;
 
 pub(super) struct Hooked {
     pub(super) placed: Vec<Placed>,
@@ -15,8 +22,19 @@ pub(super) struct Hooked {
     pub(super) finished: bool,
 }
 
-/// Rows that slide but are carried. The best of both grids and of rows packed upon rows is taken; the bound
-/// lets every row be carried by any *position* that the rows below leave open, which no layout can beat.
+/// A range of base lines of a band. Sorts by bound; of equals the one that is further on comes first.
+#[derive(PartialEq, Eq, PartialOrd, Ord)]
+struct Part {
+    bound: usize,
+    /// Whether the bound comes from runs, not from rows alone.
+    tight: bool,
+    depth: usize,
+    band: std::cmp::Reverse<usize>,
+    /// Which range: the lines themselves are kept beside, since they do not sort.
+    range: usize,
+}
+
+/// Lays most tiles in rows that slide and are carried.
 pub(super) fn hooked_sliding(
     room: &Room,
     tile: &Tile,
@@ -24,170 +42,209 @@ pub(super) fn hooked_sliding(
     stop: &dyn Fn() -> bool,
 ) -> Hooked {
     let pitch = tile.pitch().to_array();
-    let mut best = Hooked { placed: Vec::new(), bound: 0, cells: 0, ruled_out: 0, finished: true };
-    for shift in [0.0, 0.5] {
-        let found = lattice(room, pitch, shift, true, domains, stop);
-        (best.cells, best.ruled_out) = (best.cells + found.cells, best.ruled_out + found.ruled_out);
-        best.finished &= found.finished;
-        let placed = found.at.map_or(Vec::new(), |at| lay(room, tile, shift, true, at));
-        if placed.len() > best.placed.len() {
-            best.placed = placed;
-        }
-    }
     let steps = steps(room, pitch[0]);
-    for domain in domains {
-        for band in bands(room, pitch, &steps, domain) {
-            if band.bound <= best.placed.len().max(best.bound) {
-                best.ruled_out += 1;
-                continue;
+    let bands: Vec<(bool, Band<'_>)> = domains
+        .iter()
+        .flat_map(|domain| bands(room, pitch, &steps, domain).into_iter().map(|band| (domain.grounded, band)))
+        .collect();
+    let mut search = Search {
+        room,
+        tile,
+        best: Hooked { placed: Vec::new(), bound: 0, cells: 0, ruled_out: 0, finished: true },
+        steps: 0,
+    };
+    let mut ranges: Vec<(f64, f64)> = bands.iter().map(|(_, band)| (band.lo, band.hi)).collect();
+    let mut open: BinaryHeap<Part> = bands
+        .iter()
+        .enumerate()
+        .map(|(i, (_, band))| Part {
+            bound: band.bound,
+            tight: false,
+            depth: 0,
+            band: std::cmp::Reverse(i),
+            range: i,
+        })
+        .collect();
+    // What cells keep open that cannot be halved any more, where remainders had to be merged.
+    let mut left_open = 0;
+    while let Some(part) = open.pop() {
+        if part.bound <= search.best.placed.len() {
+            search.best.ruled_out += open.len() + 1;
+            break;
+        }
+        if stop() || search.steps > MOST_STEPS {
+            search.best.finished = false;
+            left_open = left_open.max(part.bound);
+            break;
+        }
+        let (Some((grounded, band)), Some(&(lo, hi))) = (bands.get(part.band.0), ranges.get(part.range))
+        else {
+            continue;
+        };
+        let (low, high) = (rows(band, lo, pitch[1]), rows(band, hi, pitch[1]));
+        if !part.tight {
+            let bound = search.bound(&widest(&low, &high), *grounded).min(part.bound);
+            if bound > search.best.placed.len() {
+                open.push(Part { bound, tight: true, ..part });
+            } else {
+                search.best.ruled_out += 1;
             }
-            if stop() {
-                best.finished = false;
-                best.bound = best.bound.max(band.bound);
-                continue;
+            continue;
+        }
+        let exact = search.look(band, *grounded, lo, hi);
+        if part.bound <= search.best.placed.len() {
+            continue;
+        }
+        match halves(&low, &high, pitch[0], lo, hi) {
+            Some(middle) => {
+                for half in [(lo, middle), (middle, hi)] {
+                    open.push(Part {
+                        bound: part.bound,
+                        tight: false,
+                        depth: part.depth + 1,
+                        band: part.band,
+                        range: ranges.len(),
+                    });
+                    ranges.push(half);
+                }
             }
-            best.cells += 1;
-            let bases = if domain.grounded { 1 } else { band.rows.len() };
-            for i in (0..bases).filter(|&i| !domain.grounded || band.rows[i].0 == 0) {
-                let bound = carried_bound(&band, i, pitch);
-                best.bound = best.bound.max(bound);
-                if bound <= best.placed.len() {
-                    continue;
-                }
-                let v = inside(band.lo, band.hi, room.tolerance);
-                for placed in [
-                    pack_up(&band, i, tile, v, room.tolerance, false),
-                    pack_up(&band, i, tile, v, room.tolerance, true),
-                    pack_columns(&band, i, tile, v, room.tolerance),
-                ] {
-                    if placed.len() > best.placed.len() {
-                        best.placed = placed;
-                    }
-                }
+            None if exact => {}
+            None => left_open = left_open.max(part.bound),
+        }
+    }
+    let mut best = search.best;
+    if left_open > best.placed.len() {
+        // Not proved: a grid is one more way to lay them.
+        for shift in [0.0, 0.5] {
+            let found = lattice(room, pitch, shift, true, domains, stop);
+            let placed = found.at.map_or(Vec::new(), |at| lay(room, tile, shift, true, at));
+            if placed.len() > best.placed.len() {
+                best.placed = placed;
             }
         }
     }
-    let sliding = slide(room, pitch, domains, stop);
-    best.bound = best.bound.min(sliding.bound).max(best.placed.len());
+    best.bound = left_open.max(best.placed.len());
     renumber(&mut best.placed);
     best
 }
 
-fn carried_bound(band: &Band<'_>, from: usize, pitch: [f64; 2]) -> usize {
+fn rows(band: &Band<'_>, v: f64, pitch: f64) -> Vec<Row> {
+    band.rows.iter().map(|&(k, slab)| (k, slab.at(v + k as f64 * pitch).collect())).collect()
+}
+
+/// Every stretch as wide as it gets between two base lines.
+fn widest(low: &[Row], high: &[Row]) -> Vec<Row> {
+    let wider = |(p, q): (&(f64, f64), &(f64, f64))| (p.0.min(q.0), p.1.max(q.1));
+    low.iter()
+        .zip(high)
+        .map(|((k, low), (_, high))| (*k, low.iter().zip(high).map(wider).collect()))
+        .collect()
+}
+
+/// The middle one of the lines between `lo` and `hi` at which a left end and a right end of any rows come whole
+/// pitches apart; `None` when there is none.
+fn halves(low: &[Row], high: &[Row], pitch: f64, lo: f64, hi: f64) -> Option<f64> {
+    let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
+        let pairs = low.iter().zip(high).flat_map(|(p, q)| p.1.iter().zip(&q.1));
+        pairs.map(|(p, q)| [of(p), of(q)]).collect()
+    };
+    let mut cuts = Vec::new();
+    let rights = ends(|p| p.1);
+    for left in ends(|p| p.0) {
+        for &right in &rights {
+            whole_pitches(left, right, pitch, &mut cuts);
+        }
+    }
+    cuts.retain(|cut| cut * (hi - lo) > THIN && (1.0 - cut) * (hi - lo) > THIN);
+    let middle = cuts.len() / 2;
+    if cuts.is_empty() {
+        return None;
+    }
+    let (_, cut, _) = cuts.select_nth_unstable_by(middle, f64::total_cmp);
+    Some(lo + (hi - lo) * *cut)
+}
+
+struct Search<'a> {
+    room: &'a Room,
+    tile: &'a Tile,
+    best: Hooked,
+    steps: usize,
+}
+
+impl Search<'_> {
+    /// No layout in these rows has more.
+    fn bound(&mut self, rows: &[Row], grounded: bool) -> usize {
+        let pitch = self.tile.pitch().x;
+        let bases = rows.iter().enumerate().filter(|(_, row)| !grounded || row.0 == 0);
+        let loose = bases.map(|(i, _)| by_positions(&rows[i..], pitch)).max().unwrap_or(0);
+        if loose <= self.best.placed.len() {
+            return loose;
+        }
+        let carried = Carried::new(rows, pitch, Round::Bound);
+        self.steps += carried.steps;
+        loose.min(carried.count(grounded))
+    }
+
+    /// Tries the lines at the foot of a range. Whether the answer is exact for that line.
+    fn look(&mut self, band: &Band<'_>, grounded: bool, lo: f64, hi: f64) -> bool {
+        self.best.cells += 1;
+        let (tile, pitch) = (self.tile, self.tile.pitch());
+        let v = inside(lo, hi, self.room.tolerance);
+        let rows = rows(band, v, pitch.y);
+        let carried = Carried::new(&rows, pitch.x, Round::Lay);
+        self.steps += carried.steps;
+        if carried.count(grounded) > self.best.placed.len() {
+            let tiles = carried.tiles(grounded);
+            // All shift together, so that none uses up the tolerance without need.
+            let free = |row: usize| rows.iter().filter(move |r| r.0 == row).flat_map(|r| r.1.iter());
+            let slack = |&(row, u): &(usize, f64)| {
+                free(row).map(|&(_, b)| b - u).find(|&left| left >= -THIN * 10.0).unwrap_or(0.0)
+            };
+            let slack = tiles.iter().map(slack).fold(f64::INFINITY, f64::min);
+            let nudge = self.room.tolerance.min(slack.max(0.0) / 2.0);
+            let mut column = 0;
+            let mut last = None;
+            self.best.placed.clear();
+            for (row, u) in tiles {
+                column = if last == Some(row) { column + 1 } else { 0 };
+                last = Some(row);
+                let rect = Rect::at(dvec2(u + nudge, v + row as f64 * pitch.y), tile.size);
+                self.best.placed.push(Placed { row, column, rect });
+            }
+        }
+        carried.exact
+    }
+}
+
+/// A quick bound: every row may be carried by any *position* that the rows below leave open.
+fn by_positions(rows: &[Row], pitch: f64) -> usize {
     let mut below: Option<(usize, Vec<(f64, f64)>)> = None;
     let mut sum = 0;
-    for &(k, slab) in band.rows.iter().skip(from) {
-        let lift = k as f64 * pitch[1];
-        let widest: Vec<_> = slab
-            .at(band.lo + lift)
-            .zip(slab.at(band.hi + lift))
-            .map(|(p, q)| (p.0.min(q.0), p.1.max(q.1)))
-            .collect();
+    for (k, widest) in rows {
         let here = match &below {
-            None => widest,
-            Some((row, _)) if row + 1 != k => break,
+            None => widest.clone(),
+            Some((row, _)) if row + 1 != *k => break,
             Some((_, below)) => {
                 // Two tiles a pitch apart carry one between them.
                 let mut bridged: Vec<(f64, f64)> = Vec::new();
                 for &(a, b) in below {
                     match bridged.last_mut() {
-                        Some(last) if a - last.1 <= pitch[0] => last.1 = b,
+                        Some(last) if a - last.1 <= pitch => last.1 = b,
                         _ => bridged.push((a, b)),
                     }
                 }
-                intersect(&widest, &bridged)
+                intersect(widest, &bridged)
             }
         };
-        let count = greedy(here.iter().copied(), pitch[0], |_, _| {});
+        let count = greedy(here.iter().copied(), pitch, |_, _| {});
         if count == 0 {
             break;
         }
         sum += count;
-        below = Some((k, here));
+        below = Some((*k, here));
     }
     sum
 }
 
-/// Packs each row as it can upon the one below, from the left or, `mirrored`, from the right.
-fn pack_up(band: &Band<'_>, from: usize, tile: &Tile, v: f64, tolerance: f64, mirrored: bool) -> Vec<Placed> {
-    let pitch = tile.pitch();
-    let mut placed: Vec<Placed> = Vec::new();
-    let mut runs: Option<(usize, Vec<(f64, f64)>)> = None;
-    for &(row, slab) in band.rows.iter().skip(from) {
-        let line = v + row as f64 * pitch.y;
-        let mut free: Vec<_> = slab.at(line).collect();
-        match &runs {
-            Some((below, _)) if below + 1 != row => break,
-            Some((_, runs)) => free = intersect(&free, runs),
-            None => {}
-        }
-        if mirrored {
-            free = free.iter().rev().map(|&(a, b)| (-b, -a)).collect();
-        }
-        let mut positions = Vec::new();
-        greedy(free.into_iter(), pitch.x, |u, room| positions.push((u, room)));
-        if positions.is_empty() {
-            break;
-        }
-        let slack = positions.iter().map(|p| p.1).fold(f64::INFINITY, f64::min);
-        let nudge = tolerance.min(slack / 2.0);
-        let mut us: Vec<f64> =
-            positions.iter().map(|p| if mirrored { -p.0 - nudge } else { p.0 + nudge }).collect();
-        us.sort_unstable_by(f64::total_cmp);
-        let mut next: Vec<(f64, f64)> = Vec::new();
-        for (column, &u) in us.iter().enumerate() {
-            placed.push(Placed { row, column, rect: Rect::at(dvec2(u, line), tile.size) });
-            match next.last_mut() {
-                Some(last) if u - last.1 <= pitch.x + THIN * 10.0 => last.1 = u,
-                _ => next.push((u, u)),
-            }
-        }
-        // A tile straight above the end of a run is carried by it: touching counts, to the tolerance.
-        runs = Some((row, next.into_iter().map(|(a, b)| (a - tolerance, b + tolerance)).collect()));
-    }
-    placed
-}
-
-/// Columns straight up from the base row, with an offset of their own for each of its free stretches.
-fn pack_columns(band: &Band<'_>, from: usize, tile: &Tile, v: f64, tolerance: f64) -> Vec<Placed> {
-    let pitch = tile.pitch();
-    let line = |row: usize| v + row as f64 * pitch.y;
-    let rows: Vec<Row> =
-        band.rows.iter().skip(from).map(|&(row, slab)| (row, slab.at(line(row)).collect())).collect();
-    let Some((_, base)) = rows.first() else { return Vec::new() };
-    let mut placed: Vec<Placed> = Vec::new();
-    let (mut folds, mut reach) = (Vec::new(), f64::NEG_INFINITY);
-    for &(a, b) in base {
-        // The stretch before may have used up some of this one.
-        let part = [(a.max(reach), b)];
-        if part[0].0 > b {
-            continue;
-        }
-        let within: Vec<Row> = rows.iter().map(|(row, gaps)| (*row, intersect(gaps, &part))).collect();
-        let carried = carried(&within, 0.0);
-        let all = carried.iter().flat_map(|(_, gaps)| gaps.iter().map(|&gap| (false, gap)));
-        let (_, offset) = deepest(all, pitch.x, false, tolerance, &mut folds);
-        for (row, gaps) in &carried {
-            for &(a, b) in gaps {
-                let mut n = ((a - offset) / pitch.x).ceil();
-                while offset + n * pitch.x <= b {
-                    let u = offset + n * pitch.x;
-                    placed.push(Placed {
-                        row: *row,
-                        column: 0,
-                        rect: Rect::at(dvec2(u, line(*row)), tile.size),
-                    });
-                    reach = reach.max(u + pitch.x);
-                    n += 1.0;
-                }
-            }
-        }
-    }
-    placed.sort_by(|p, q| p.row.cmp(&q.row).then(p.rect.min.x.total_cmp(&q.rect.min.x)));
-    let mut column = 0;
-    for i in 0..placed.len() {
-        column = if i > 0 && placed[i].row == placed[i - 1].row { column + 1 } else { 0 };
-        placed[i].column = column;
-    }
-    placed
-}
+#[cfg(test)]
+mod tests;

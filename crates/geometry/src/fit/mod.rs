@@ -18,6 +18,7 @@ mod blocked;
 mod blocks;
 #[cfg(test)]
 mod brute;
+mod carry;
 mod choice;
 mod cut;
 mod grid;

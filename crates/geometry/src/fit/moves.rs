@@ -2,7 +2,10 @@
 //! that it gives to the rows run along straight pieces; the count can change only where such an end comes
 //! whole pitches from another.
 
+use super::Joints;
 use super::blocked::Patch;
+use super::carry::{Carried, Round};
+use super::grid::Row;
 use super::hold::{Lines, Move};
 use super::room::{Room, THIN};
 use super::rows::{greedy, inside, whole_pitches};
@@ -11,11 +14,11 @@ use glam::{DVec2, dvec2};
 /// The least winning move along u and the least along v, where there is one.
 pub(super) fn least_moves(
     id: &str,
-    rest: &Room,
-    own: &[Patch],
+    (rest, own): (&Room, &[Patch]),
     lines: &Lines,
     farthest: f64,
     count: usize,
+    stop: &dyn Fn() -> bool,
 ) -> Vec<Move> {
     let pitch = lines.tile.pitch();
     let farthest = farthest.clamp(0.0, 1e3);
@@ -27,8 +30,10 @@ pub(super) fn least_moves(
                 cuts.windows(2).filter(|c| c[1] - c[0] > THIN).map(|c| (c[0], c[1])).collect();
             let nearest = |c: &(f64, f64)| c.0.abs().min(c.1.abs());
             cells.sort_by(|p, q| nearest(p).total_cmp(&nearest(q)));
-            cells.into_iter().find_map(|(lo, hi)| {
-                let total = counted(rest, own, lines, axis * ((lo + hi) / 2.0));
+            let mut exact = true;
+            cells.into_iter().take_while(|_| !stop()).find_map(|(lo, hi)| {
+                let (total, sure) = counted(rest, own, lines, axis * ((lo + hi) / 2.0));
+                exact &= sure;
                 let wins = total.checked_sub(count).filter(|&w| w > 0)?;
                 // As near as the cell lets it, clear of the tolerance.
                 let by = if lo >= 0.0 {
@@ -37,7 +42,7 @@ pub(super) fn least_moves(
                     -inside(-hi, -lo, lines.tolerance)
                 };
                 let searched = format!(
-                    "every move of up to {farthest} m along {}, rows {:.4} m apart kept on their lines{}",
+                    "every move of up to {farthest} m along {}, rows {:.4} m apart kept on their lines{}{}{}",
                     if axis.x > 0.0 { "u" } else { "v" },
                     pitch.y,
                     if lines.rows.iter().any(|r| r.1.is_some()) {
@@ -45,6 +50,8 @@ pub(super) fn least_moves(
                     } else {
                         " and free to slide"
                     },
+                    if lines.hooked.is_some() { ", every upper tile carried" } else { "" },
+                    if exact { "" } else { "; too many ends for the best of each, so a lesser move may win" },
                 );
                 Some(Move { id: id.to_owned(), by: axis * by, wins, searched })
             })
@@ -57,29 +64,33 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
     let pitch = lines.tile.pitch().x;
     let mut cuts = vec![-farthest, 0.0, farthest];
     let mut shares = Vec::new();
-    for &(v, column) in &lines.rows {
-        let fixed: Vec<f64> = match column {
-            Some(u) => vec![u],
-            None => {
-                let gaps = rest.slab(v).into_iter().flat_map(|slab| slab.at(v));
-                gaps.flat_map(|(a, b)| [a, b]).collect()
-            }
+    // Rows that slide upon each other meet across rows; else each row is by itself.
+    let together = if lines.hooked == Some(Joints::Free) { lines.rows.len().max(1) } else { 1 };
+    for rows in lines.rows.chunks(together) {
+        let ends = |&(v, column): &(f64, Option<f64>)| -> Vec<f64> {
+            let gaps = || rest.slab(v).into_iter().flat_map(move |slab| slab.at(v));
+            column.map_or_else(|| gaps().flat_map(|(a, b)| [a, b]).collect(), |u| vec![u])
         };
-        // The bends of the patches as the row meets them.
+        let fixed: Vec<f64> = rows.iter().flat_map(ends).collect();
+        // The bends of the patches as the rows meet them.
         let mut bends = vec![-farthest, farthest];
         if axis.y > 0.0 {
-            let met = own.iter().flat_map(Patch::bends).map(|bend| v - bend);
+            let met =
+                rows.iter().flat_map(|&(v, _)| own.iter().flat_map(Patch::bends).map(move |bend| v - bend));
             bends.extend(met.filter(|move_| move_.abs() < farthest));
             bends.sort_unstable_by(f64::total_cmp);
             cuts.extend(bends.iter().copied());
         }
         for piece in bends.windows(2).filter(|p| p[1] - p[0] > THIN) {
-            let middle = v - axis.y * (piece[0] + piece[1]) / 2.0;
             let mut moving: Vec<[f64; 2]> = Vec::new();
-            for patch in own.iter().filter(|p| p.lo < middle && middle < p.hi) {
-                let at = |by: f64, side: fn(&Patch, f64) -> f64| side(patch, v - axis.y * by) + axis.x * by;
-                moving.push([at(piece[0], Patch::left_at), at(piece[1], Patch::left_at)]);
-                moving.push([at(piece[0], Patch::right_at), at(piece[1], Patch::right_at)]);
+            for &(v, _) in rows {
+                let middle = v - axis.y * (piece[0] + piece[1]) / 2.0;
+                for patch in own.iter().filter(|p| p.lo < middle && middle < p.hi) {
+                    let at =
+                        |by: f64, side: fn(&Patch, f64) -> f64| side(patch, v - axis.y * by) + axis.x * by;
+                    moving.push([at(piece[0], Patch::left_at), at(piece[1], Patch::left_at)]);
+                    moving.push([at(piece[0], Patch::right_at), at(piece[1], Patch::right_at)]);
+                }
             }
             shares.clear();
             for (i, &end) in moving.iter().enumerate() {
@@ -97,44 +108,74 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
     cuts
 }
 
-/// How many tiles the rows hold when the constraint is moved.
-fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> usize {
+/// How many tiles the rows hold when the constraint is moved, and whether that is certainly the most.
+fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> (usize, bool) {
     let pitch = lines.tile.pitch().x;
-    let mut total = 0;
-    for (k, &(v, column)) in lines.rows.iter().enumerate() {
-        if lines.grounded && k == 1 && total == 0 {
-            return 0;
-        }
-        let Some(slab) = rest.slab(v) else { continue };
-        let met = v - by.y;
-        let mut blocked: Vec<(f64, f64)> = own
-            .iter()
-            .filter(|p| p.lo < met && met < p.hi)
-            .map(|p| (p.left_at(met) + by.x, p.right_at(met) + by.x))
-            .collect();
-        blocked.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
-        let mut free: Vec<(f64, f64)> = Vec::new();
-        for (a, b) in slab.at(v) {
-            let mut from = a;
-            for &(left, right) in blocked.iter().filter(|s| s.1 > a && s.0 < b) {
-                if left > from {
-                    free.push((from, left));
-                }
-                from = from.max(right);
-            }
-            if from < b {
-                free.push((from, b));
-            }
-        }
-        total += match column {
-            None => greedy(free.into_iter(), pitch, |_, _| {}),
-            Some(u) => free
-                .into_iter()
-                .map(|(a, b)| (((b - u) / pitch).floor() - ((a - u) / pitch).ceil() + 1.0).max(0.0) as usize)
-                .sum(),
-        };
+    let rows: Vec<Row> =
+        lines.rows.iter().enumerate().map(|(k, &(v, _))| (k, free(rest, own, v, by))).collect();
+    if lines.hooked == Some(Joints::Free) {
+        let carried = Carried::new(&rows, pitch, Round::Lay);
+        return (carried.count(lines.grounded), carried.exact);
     }
-    total
+    let first = lines.rows.iter().find_map(|row| row.1).unwrap_or(0.0);
+    // The places of each row in half pitches from the first.
+    let places: Vec<Vec<i64>> = rows
+        .iter()
+        .zip(&lines.rows)
+        .map(|((_, free), &(_, column))| match column {
+            None => (0..greedy(free.iter().copied(), pitch, |_, _| {}) as i64).collect(),
+            Some(u) => free
+                .iter()
+                .flat_map(|&(a, b)| ((a - u) / pitch).ceil() as i64..=((b - u) / pitch).floor() as i64)
+                .map(|n| n * 2 + ((u - first) / pitch * 2.0).round() as i64)
+                .collect(),
+        })
+        .collect();
+    if lines.grounded && places.first().is_none_or(Vec::is_empty) {
+        return (0, true);
+    }
+    let Some(joints) = lines.hooked else { return (places.iter().map(Vec::len).sum(), true) };
+    let aside = i64::from(joints == Joints::Lapped);
+    let bases = if lines.grounded { 1 } else { places.len() };
+    let upon = |base: usize| {
+        let mut below: Option<Vec<i64>> = None;
+        let mut total = 0;
+        for row in places.iter().skip(base) {
+            let mut here = row.clone();
+            if let Some(below) = &below {
+                here.retain(|n| [n - aside, n + aside].iter().all(|m| below.binary_search(m).is_ok()));
+            }
+            total += here.len();
+            below = Some(here);
+        }
+        total
+    };
+    ((0..bases).map(upon).max().unwrap_or(0), true)
+}
+
+/// The free stretches at `v` when the constraint is moved.
+fn free(rest: &Room, own: &[Patch], v: f64, by: DVec2) -> Vec<(f64, f64)> {
+    let met = v - by.y;
+    let mut blocked: Vec<(f64, f64)> = own
+        .iter()
+        .filter(|p| p.lo < met && met < p.hi)
+        .map(|p| (p.left_at(met) + by.x, p.right_at(met) + by.x))
+        .collect();
+    blocked.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
+    let mut free: Vec<(f64, f64)> = Vec::new();
+    for (a, b) in rest.slab(v).into_iter().flat_map(|slab| slab.at(v)) {
+        let mut from = a;
+        for &(left, right) in blocked.iter().filter(|s| s.1 > a && s.0 < b) {
+            if left > from {
+                free.push((from, left));
+            }
+            from = from.max(right);
+        }
+        if from < b {
+            free.push((from, b));
+        }
+    }
+    free
 }
 
 #[cfg(test)]
@@ -269,5 +310,56 @@ mod tests {
             }
         }
         assert!(moves > 20 && prices > 50, "{moves} moves, {prices} tiles");
+    }
+
+    #[test]
+    fn a_hooked_move_wins_what_a_new_fit_confirms_and_no_smaller_sampled_one_does() {
+        let mut moves = 0;
+        for seed in 500..640 {
+            let mut dice = Dice::new(seed);
+            let allowed = random_face(&mut dice, 7.0, 4.0);
+            if allowed.blocked.is_empty() {
+                continue;
+            }
+            let module = tile(dice.between(0.8, 1.8), dice.between(0.7, 1.3), 0.006);
+            let joints = [Joints::Free, Joints::Aligned, Joints::Lapped][seed as usize % 3];
+            let hooked = RowRules { hooked: true, ..rules(joints) };
+            let fit = lay(&allowed, &module, &hooked);
+            let Some(first) = fit.placed.first() else { continue };
+            // The same lines, given as courses a row apart that begin below the face.
+            let base = Base::Courses {
+                first: first.rect.min.y - 9.0 * module.pitch().y,
+                exposure: module.pitch().y,
+                play: (0.0, 0.0),
+            };
+            let moved = |by: DVec2| {
+                let mut moved = allowed.clone();
+                for c in moved.blocked.iter_mut().filter(|c| c.id == "b0") {
+                    c.shape = c.shape.map(|p| p + by);
+                }
+                lay(&moved, &module, &RowRules { base, ..hooked }).count()
+            };
+            let held = holds_back(&allowed, &fit, &question(), &never).unwrap();
+            for axis in [dvec2(1.0, 0.0), dvec2(0.0, 1.0)] {
+                let found = held.moves.iter().find(|m| m.by.dot(axis) != 0.0);
+                let reach = found.map_or(0.6, |m| m.by.length());
+                // A grid laid anew may shift its columns too; sliding rows have no columns to keep.
+                for _ in 0..if joints == Joints::Free { 5 } else { 0 } {
+                    let by = axis * dice.between(-1.0, 1.0) * (reach - 1e-7);
+                    assert!(moved(by) <= fit.count(), "seed {seed} {by}");
+                }
+                if let Some(found) = found {
+                    moves += 1;
+                    assert!(found.searched.ends_with("every upper tile carried"));
+                    let won = moved(found.by * (1.0 + 1e-8));
+                    assert!(won >= fit.count() + found.wins, "seed {seed} {found:?}");
+                    assert!(
+                        joints != Joints::Free || won == fit.count() + found.wins,
+                        "seed {seed} {found:?}"
+                    );
+                }
+            }
+        }
+        assert!(moves > 20, "{moves} moves");
     }
 }

@@ -7,9 +7,9 @@ use glam::dvec2;
 
 /// Lays as many tiles as can be in level rows of one pitch, by `rules`.
 ///
-/// Without `hooked` the result is the optimum of the space that its proof names. Hooked rows are exact for
-/// aligned and lapped joints; for free joints the bound may stay above the count, see [`Fit::gap`]. `stop` is
-/// asked often; once it says yes, the best so far comes back with the bound that is left.
+/// The result is the optimum of the space that its proof names. Hooked rows with free joints give up on large
+/// faces after some tenths of a second of search: the bound then stays above the count, see [`Fit::gap`].
+/// `stop` is asked often; once it says yes, the best so far comes back with the bound that is left.
 ///
 /// Errors: a tile, a tolerance, courses or a corner that cannot be worked with.
 pub fn fit_rows(

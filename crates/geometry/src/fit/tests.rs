@@ -202,7 +202,6 @@ fn the_base_falls_on_a_course_and_nothing_better_does() {
 
 #[test]
 fn hooked_rows_are_carried_and_the_bound_holds() {
-    let mut proved = 0;
     for seed in 5000..5300 {
         let mut dice = Dice::new(seed);
         let allowed = random_face(&mut dice, 9.0, 6.0);
@@ -224,9 +223,8 @@ fn hooked_rows_are_carried_and_the_bound_holds() {
             let cells = super::brute::grid_cells(&allowed, &module, shift, at);
             assert!(carried_count(&cells, shift) <= fit.bound);
         }
-        proved += usize::from(fit.gap() == 0);
+        assert_eq!(fit.gap(), 0, "seed {seed}: {} of {}", fit.count(), fit.bound);
     }
-    assert!(proved > 150, "{proved} of 300 proved");
 }
 
 #[test]
@@ -298,7 +296,7 @@ fn no_shape_makes_it_fall_over() {
             for hooked in [false, true] {
                 let fit = lay(&allowed, &module, &RowRules { hooked, ..rules(joints) });
                 assert!(fit.count() <= fit.bound);
-                if joints != Joints::Lapped && !hooked {
+                if joints != Joints::Lapped {
                     let question = Question { near: 0.4, movable: vec!["b1".to_owned()], farthest: 0.5 };
                     holds_back(&allowed, &fit, &question, &never).unwrap();
                 }

@@ -1,0 +1,330 @@
+//! Rows that slide and are carried, on fixed lines: the exact best, by runs.
+//!
+//! A *run* is tiles of one row a pitch apart. A tile is carried when its position lies between the first and
+//! the last position of one run of the row below, so runs nest: every run of a row lies within the hull of one run
+//! of the row below.
+//!
+//! **Why few positions are enough.** Take any layout and keep which tile belongs to which run, gap and parent.
+//! What the positions of its runs must obey then are lower and upper ends of stretches, and differences by whole
+//! pitches (in a hull; after the run before). The least solution of such a system puts each run whole pitches from
+//! the left end of some stretch of some row. So positions may be taken from `left ends + n · pitch` alone, and
+//! whether a layout exists depends only on how left ends and right ends compare, whole pitches apart. Numbered from
+//! the left those positions are integers, a pitch is as many steps as there are different remainders, and the best
+//! of each row over each range of positions follows from the row above it.
+//!
+//! With very many remainders some are merged: left ends that move down to a remainder that is kept give a bound,
+//! those that move up give a layout.
+
+use super::grid::Row;
+
+/// Positions nearer than this (metres) are one: above rounding, far below the tolerance.
+const SAME: f64 = 4e-12;
+
+/// How many table places one answer may fill, and how many steps it may take, before remainders are merged.
+const MOST_PLACES: usize = 4_000_000;
+const MOST_STEPS: usize = 60_000_000;
+
+/// Where left ends go when their remainder is not kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Round {
+    /// Down: no layout has more than the answer.
+    Bound,
+    /// Up: the answer can be laid.
+    Lay,
+}
+
+/// The best of rows on fixed lines.
+pub(super) struct Carried {
+    levels: Vec<Level>,
+    scale: Scale,
+    /// Whether no remainder was merged: bound and layout are then the same.
+    pub(super) exact: bool,
+    /// Steps taken, a measure of the time.
+    pub(super) steps: usize,
+}
+
+/// The integer positions: `origin + n · pitch + remainder`.
+struct Scale {
+    origin: f64,
+    pitch: f64,
+    remainders: Vec<f64>,
+}
+
+impl Scale {
+    fn new(rows: &[Row], pitch: f64) -> Self {
+        let lefts = || rows.iter().flat_map(|(_, gaps)| gaps.iter().map(|gap| gap.0));
+        let origin = lefts().fold(f64::INFINITY, f64::min);
+        let mut remainders: Vec<f64> = lefts().map(|a| (a - origin).rem_euclid(pitch)).collect();
+        remainders.sort_unstable_by(f64::total_cmp);
+        let mut scale = Self { origin, pitch, remainders };
+        scale.thin_out(SAME);
+        scale
+    }
+
+    /// Keeps remainders that are at least `apart`, counted around.
+    fn thin_out(&mut self, apart: f64) {
+        let mut kept: Vec<f64> = Vec::with_capacity(self.remainders.len());
+        for &r in &self.remainders {
+            if kept.last().is_none_or(|last| r - last > apart) {
+                kept.push(r);
+            }
+        }
+        while kept.len() > 1 && kept[0] + self.pitch - kept[kept.len() - 1] <= apart {
+            kept.pop();
+        }
+        self.remainders = kept;
+    }
+
+    fn step(&self) -> usize {
+        self.remainders.len()
+    }
+
+    /// The position `at` as pitches and what is over.
+    fn split(&self, at: f64) -> (i64, f64) {
+        let n = ((at - self.origin) / self.pitch).floor();
+        (n as i64 * self.step() as i64, at - self.origin - n * self.pitch)
+    }
+
+    /// The first position that is not below.
+    fn up(&self, at: f64) -> i64 {
+        let (n, over) = self.split(at - SAME * 1.25);
+        n + self.remainders.partition_point(|&r| r < over) as i64
+    }
+
+    /// The last position that is not above.
+    fn down(&self, at: f64) -> i64 {
+        let (n, over) = self.split(at + SAME * 1.25);
+        n + self.remainders.partition_point(|&r| r <= over) as i64 - 1
+    }
+
+    fn metres(&self, position: i64) -> f64 {
+        let step = self.step() as i64;
+        let remainder = self.remainders.get(position.rem_euclid(step) as usize).copied().unwrap_or(0.0);
+        self.origin + position.div_euclid(step) as f64 * self.pitch + remainder
+    }
+}
+
+/// Stretches of one row that a run could bridge, or that are too near for tiles to ignore each other.
+struct Cluster {
+    from: i64,
+    width: usize,
+    allowed: Vec<bool>,
+    /// Most tiles of this row and those above, by first and last position of this row: `first * width + last`.
+    most: Vec<u32>,
+}
+
+impl Cluster {
+    fn to(&self) -> i64 {
+        self.from + self.width as i64 - 1
+    }
+    fn most(&self, from: i64, to: i64) -> u32 {
+        let (from, to) = (from.max(self.from), to.min(self.to()));
+        if from > to {
+            return 0;
+        }
+        let at = (from - self.from) as usize * self.width + (to - self.from) as usize;
+        self.most.get(at).copied().unwrap_or(0)
+    }
+    fn whole(&self) -> u32 {
+        self.most(self.from, self.to())
+    }
+    /// How many tiles a run from this place (counted within the cluster) can have at most.
+    fn longest(&self, place: usize, step: usize) -> usize {
+        self.allowed.iter().skip(place).step_by(step).take_while(|&&free| free).count()
+    }
+}
+
+/// One row: its clusters from the left, and what the clusters up to each one hold together.
+struct Level {
+    row: usize,
+    clusters: Vec<Cluster>,
+    sums: Vec<u32>,
+}
+
+impl Level {
+    fn new(row: usize, gaps: &[(f64, f64)], scale: &Scale, round: Round) -> Self {
+        let step = scale.step() as i64;
+        let mut spans: Vec<Vec<(i64, i64)>> = Vec::new();
+        for &(a, b) in gaps {
+            let from = if round == Round::Lay { scale.up(a) } else { scale.down(a) };
+            let to = scale.down(b);
+            if from > to {
+                continue;
+            }
+            match spans.last_mut() {
+                Some(last) if last.last().is_some_and(|l| from - l.1 <= step) => last.push((from, to)),
+                _ => spans.push(vec![(from, to)]),
+            }
+        }
+        let clusters = spans.iter().map(|spans| {
+            let from = spans.iter().map(|s| s.0).min().unwrap_or(0);
+            let to = spans.iter().map(|s| s.1).max().unwrap_or(from);
+            let width = (to - from + 1) as usize;
+            let mut allowed = vec![false; width];
+            for &(a, b) in spans {
+                for free in allowed.iter_mut().take((b - from + 1) as usize).skip((a - from) as usize) {
+                    *free = true;
+                }
+            }
+            Cluster { from, width, allowed, most: Vec::new() }
+        });
+        Self { row, clusters: clusters.collect(), sums: Vec::new() }
+    }
+
+    fn places(&self) -> usize {
+        self.clusters.iter().map(|c| c.width.saturating_mul(c.width)).fold(0, usize::saturating_add)
+    }
+
+    fn steps(&self, step: usize) -> usize {
+        let one = |c: &Cluster| c.width.saturating_mul(c.width).saturating_mul(c.width / step + 1) / 6;
+        self.clusters.iter().map(one).fold(0, usize::saturating_add)
+    }
+
+    /// Most tiles of this row and those above within a range of positions of this row.
+    fn most(&self, from: i64, to: i64) -> u32 {
+        let first = self.clusters.partition_point(|c| c.to() < from);
+        let end = self.clusters.partition_point(|c| c.from <= to);
+        let Some(last) = end.checked_sub(1).filter(|&last| last >= first) else { return 0 };
+        let (Some(left), Some(right)) = (self.clusters.get(first), self.clusters.get(last)) else { return 0 };
+        if first == last {
+            return left.most(from, to);
+        }
+        let between = self.sums.get(last).zip(self.sums.get(first + 1)).map_or(0, |(to, from)| to - from);
+        left.most(from, to) + between + right.most(from, to)
+    }
+
+    fn whole(&self) -> u32 {
+        self.sums.last().copied().unwrap_or(0)
+    }
+
+    fn fill(&mut self, above: Option<&Self>, step: usize) {
+        let mut sum = 0;
+        self.sums = vec![0];
+        for cluster in &mut self.clusters {
+            let width = cluster.width;
+            let mut most = vec![0_u32; width * width];
+            for place in (0..width).rev() {
+                let (head, tail) = most.split_at_mut((place + 1) * width);
+                let Some(mine) = head.get_mut(place * width..) else { continue };
+                if let Some(next) = tail.get(..width) {
+                    mine.copy_from_slice(next);
+                }
+                let start = cluster.from + place as i64;
+                for n in 1..=cluster.longest(place, step) {
+                    let end = place + (n - 1) * step;
+                    let worth = n as u32 + above.map_or(0, |a| a.most(start, cluster.from + end as i64));
+                    // What stands right of this run, for every last position from the run's end on.
+                    let rest = ((n * step).checked_sub(1))
+                        .and_then(|skip| tail.get(skip * width..(skip + 1) * width));
+                    match rest.filter(|_| place + n * step < width) {
+                        Some(rest) => {
+                            for (mine, rest) in mine.iter_mut().zip(rest).skip(end) {
+                                *mine = (*mine).max(worth + rest);
+                            }
+                        }
+                        None => mine.iter_mut().skip(end).for_each(|mine| *mine = (*mine).max(worth)),
+                    }
+                }
+            }
+            cluster.most = most;
+            sum += cluster.whole();
+            self.sums.push(sum);
+        }
+    }
+}
+
+impl Carried {
+    /// Works out the best for every row as the base. Rows by rising number.
+    pub(super) fn new(rows: &[Row], pitch: f64, round: Round) -> Self {
+        let mut scale = Scale::new(rows, pitch);
+        let mut exact = true;
+        let build = |scale: &Scale| -> Vec<Level> {
+            rows.iter().map(|(row, gaps)| Level::new(*row, gaps, scale, round)).collect()
+        };
+        let too_much = |levels: &[Level], step: usize| {
+            let places = levels.iter().map(Level::places).fold(0, usize::saturating_add);
+            let steps = levels.iter().map(|l| l.steps(step)).fold(0, usize::saturating_add);
+            places > MOST_PLACES || steps > MOST_STEPS
+        };
+        let mut levels = build(&scale);
+        let mut apart = pitch / 512.0;
+        while scale.step() > 1 && too_much(&levels, scale.step()) {
+            scale.thin_out(apart);
+            apart *= 1.25;
+            exact = false;
+            levels = build(&scale);
+        }
+        let steps = levels.iter().map(|l| l.steps(scale.step())).sum();
+        let mut above: Option<Level> = None;
+        let mut done: Vec<Level> = Vec::with_capacity(levels.len());
+        for mut level in levels.into_iter().rev() {
+            level.fill(above.as_ref().filter(|a| a.row == level.row + 1), scale.step());
+            done.extend(above.replace(level));
+        }
+        done.extend(above);
+        done.reverse();
+        Self { levels: done, scale, exact, steps }
+    }
+
+    /// Most tiles from any base row, or from row 0 alone.
+    pub(super) fn count(&self, grounded: bool) -> usize {
+        self.bases(grounded).map(|(_, level)| level.whole()).max().unwrap_or(0) as usize
+    }
+
+    fn bases(&self, grounded: bool) -> impl Iterator<Item = (usize, &Level)> {
+        self.levels.iter().enumerate().filter(move |(_, level)| !grounded || level.row == 0)
+    }
+
+    /// The tiles of the best: row, and position in metres; by rows and from the left. The lowest base of equals.
+    pub(super) fn tiles(&self, grounded: bool) -> Vec<(usize, f64)> {
+        let mut found: Vec<(usize, i64)> = Vec::new();
+        let best = self.bases(grounded).max_by_key(|(i, level)| (level.whole(), std::cmp::Reverse(*i)));
+        let mut open: Vec<(usize, i64, i64)> =
+            best.map(|(i, _)| (i, i64::MIN, i64::MAX)).into_iter().collect();
+        while let Some((i, from, to)) = open.pop() {
+            let Some(level) = self.levels.get(i) else { continue };
+            for cluster in level.clusters.iter().filter(|c| c.to() >= from && c.from <= to) {
+                for (start, n) in self.runs(i, cluster, from, to) {
+                    let step = self.scale.step() as i64;
+                    found.extend((0..n as i64).map(|m| (level.row, start + m * step)));
+                    if self.levels.get(i + 1).is_some_and(|a| a.row == level.row + 1) {
+                        open.push((i + 1, start, start + (n as i64 - 1) * step));
+                    }
+                }
+            }
+        }
+        found.sort_unstable();
+        found.into_iter().map(|(row, at)| (row, self.scale.metres(at))).collect()
+    }
+
+    /// The runs that make up a cluster's best within a range: first position and number of tiles.
+    fn runs(&self, level: usize, cluster: &Cluster, from: i64, to: i64) -> Vec<(i64, usize)> {
+        let step = self.scale.step();
+        let above = self
+            .levels
+            .get(level + 1)
+            .filter(|above| self.levels.get(level).is_some_and(|l| above.row == l.row + 1));
+        let (mut at, to) = (from.max(cluster.from), to.min(cluster.to()));
+        let mut runs = Vec::new();
+        while at <= to {
+            let most = cluster.most(at, to);
+            let longest = cluster.longest((at - cluster.from) as usize, step);
+            let found = (1..=longest).rev().find(|&n| {
+                let end = at + ((n - 1) * step) as i64;
+                let rest = cluster.most(end + step as i64, to);
+                end <= to && n as u32 + above.map_or(0, |a| a.most(at, end)) + rest == most
+            });
+            match found {
+                Some(n) if most > 0 => {
+                    runs.push((at, n));
+                    at += (n * step) as i64;
+                }
+                _ => at += 1,
+            }
+        }
+        runs
+    }
+}
+
+#[cfg(test)]
+mod tests;
