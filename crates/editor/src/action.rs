@@ -1,6 +1,6 @@
 use crate::Selection;
 use crate::commands::Command;
-use chalkcourse_job::Edit;
+use chalkcourse_job::{Edit, FaceId};
 use std::path::PathBuf;
 
 /// What a part of the window asks for. The editor carries it out after the part was drawn.
@@ -20,6 +20,8 @@ pub(crate) enum Action {
     Select(Selection),
     /// Carry out a command.
     Run(Command),
+    /// Fill a face with modules, or all that may carry them.
+    Fill(Option<FaceId>),
     /// Open a job, after asking about unsaved changes.
     Open(PathBuf),
     /// Open the sample, after asking about unsaved changes.

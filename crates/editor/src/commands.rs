@@ -69,6 +69,9 @@ pub(crate) enum Command {
     Undo,
     Redo,
     Delete,
+    Fill,
+    MakeRoom,
+    Mirror,
     Fit,
     PlanView,
     FaceOnView,
@@ -82,7 +85,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 18] = [
+    const WITH_KEYS: [Self; 21] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -92,6 +95,9 @@ impl Command {
         Self::Redo,
         Self::Undo,
         Self::Delete,
+        Self::Fill,
+        Self::MakeRoom,
+        Self::Mirror,
         Self::Fit,
         Self::PlanView,
         Self::FaceOnView,
@@ -120,6 +126,9 @@ impl Command {
             Self::Undo => text::UNDO,
             Self::Redo => text::REDO,
             Self::Delete => text::DELETE,
+            Self::Fill => text::FILL,
+            Self::MakeRoom => text::MAKE_ROOM,
+            Self::Mirror => text::MIRROR,
             Self::Fit => text::FIT,
             Self::PlanView => text::PLAN_VIEW,
             Self::FaceOnView => text::FACE_ON_VIEW,
@@ -145,6 +154,9 @@ impl Command {
             Self::Undo => (Modifiers::COMMAND, Key::Z),
             Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
             Self::Delete => (Modifiers::NONE, Key::Delete),
+            Self::Fill => (Modifiers::NONE, Key::L),
+            Self::MakeRoom => (Modifiers::NONE, Key::R),
+            Self::Mirror => (Modifiers::NONE, Key::M),
             Self::Fit => (Modifiers::NONE, Key::F),
             Self::PlanView => (Modifiers::NONE, Key::Num1),
             Self::FaceOnView => (Modifiers::NONE, Key::Num2),

@@ -1,17 +1,20 @@
 use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Zones};
 use crate::commands::Tool;
+use crate::filling::Filling;
 use crate::view::{Camera, View};
 use crate::{Document, Selection};
 use chalkcourse_geometry::{DVec2, Rect};
-use chalkcourse_job::PenetrationKind;
+use chalkcourse_job::{FaceId, PenetrationKind};
 use egui::Vec2;
 
 /// Which list is open.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub(crate) enum List {
     #[default]
     Findings,
     Quantities,
+    /// What a fill found.
+    Fill,
 }
 
 /// The row of a list under the pointer: the drawing lights its place.
@@ -25,6 +28,8 @@ pub(crate) enum Pointed {
     Line(String),
     /// One term of a part.
     Term(String, usize),
+    /// Places on a face where a module nearly fits, by what stops it.
+    Near(FaceId, String),
 }
 
 /// A waiver that is being written.
@@ -68,6 +73,8 @@ pub(crate) struct Desk {
     /// The part whose terms are shown.
     pub(crate) opened_line: Option<String>,
     pub(crate) waiving: Option<Waiving>,
+    /// Filling faces.
+    pub(crate) fill: Filling,
     /// The last thing that the program had to say.
     pub(crate) said: String,
 }
@@ -106,6 +113,7 @@ impl Desk {
     pub(crate) fn keep_in_step(&mut self, document: &Document) {
         let job = document.job();
         self.selection = self.selection.still_there(job);
+        self.fill.keep_in_step(document.settled());
         if let View::FaceOn(face) = self.view
             && job.face(face).is_none()
         {

@@ -1,4 +1,5 @@
 mod filing;
+mod fill;
 
 use crate::action::{Action, Actions};
 use crate::canvas::{self, Gesture};
@@ -8,7 +9,7 @@ use crate::dialogs::{self, Dialog, Then};
 use crate::files::{Ask, Files};
 use crate::settings::Settings;
 use crate::view::{Space, View};
-use crate::{Document, Recovery, Selection, panels, sample, text, theme};
+use crate::{Document, Recovery, Selection, arranging, panels, sample, text, theme};
 use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
@@ -97,7 +98,9 @@ impl Editor {
     pub fn lit(&self) -> Option<&str> {
         match &self.desk.pointed {
             Pointed::Nothing => None,
-            Pointed::Finding(row) | Pointed::Line(row) | Pointed::Term(row, _) => Some(row),
+            Pointed::Finding(row) | Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => {
+                Some(row)
+            }
         }
     }
 
@@ -110,6 +113,7 @@ impl Editor {
     pub fn show(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         self.answer_files(&ctx);
+        self.answer_fill();
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
@@ -218,6 +222,7 @@ impl Editor {
                 Action::Abort => self.document.abort(),
                 Action::Select(selection) => self.desk.selection = selection,
                 Action::Run(command) => self.run(ctx, command),
+                Action::Fill(face) => self.fill(ctx, face),
                 Action::Open(path) => self.ask_or(ctx, Then::Open(path)),
                 Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
                 Action::Say(words) => self.desk.said = words,
@@ -273,6 +278,8 @@ impl Editor {
                 let delete = canvas::delete(&self.document, self.desk.selection);
                 self.carry_out(ctx, delete.into_iter().collect());
             }
+            Command::Fill => self.fill(ctx, self.desk.selection.face(self.document.job())),
+            Command::MakeRoom | Command::Mirror => self.arrange(ctx, command),
             Command::Fit => self.desk.fit = true,
             Command::PlanView => self.look(View::Plan),
             Command::FaceOnView => self.look_face_on(),
@@ -287,6 +294,19 @@ impl Editor {
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
             Command::Keys => self.dialog = Some(Dialog::Keys),
         }
+    }
+
+    /// Commands for the block that is held.
+    fn arrange(&mut self, ctx: &Context, command: Command) {
+        let action = match self.desk.selection.block() {
+            None => Action::Say(text::SELECT_A_BLOCK.to_owned()),
+            Some(id) if command == Command::Mirror => arranging::mirrored(&self.document, id),
+            Some(id) if !arranging::is_in_trouble(&self.document, id) => {
+                Action::Say(text::NOTHING_IN_THE_WAY.to_owned())
+            }
+            Some(id) => arranging::make_room_for(&self.document, id),
+        };
+        self.carry_out(ctx, vec![action]);
     }
 
     fn drop_gesture(&mut self) {

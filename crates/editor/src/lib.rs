@@ -5,12 +5,14 @@
 //! - `desk`: what a person sees and holds (tool, selection, view); nothing of it is saved with the job
 //! - `canvas`: the drawing: hits, snaps, gestures and painting
 //! - `panels`: everything around the drawing
+//! - `arranging`, `filling`: what is done to blocks by name, and filling faces in the background
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
 //!
 //! Parts of the window read the document and emit [`Action`](action::Action)s; the editor carries them out.
 
 mod action;
+mod arranging;
 mod canvas;
 mod commands;
 mod desk;
@@ -19,6 +21,7 @@ mod document;
 mod editor;
 mod fields;
 mod files;
+mod filling;
 mod panels;
 mod recovery;
 mod sample;

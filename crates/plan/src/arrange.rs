@@ -53,9 +53,8 @@ pub fn copy_to_face(job: &Job, block: BlockId, face: FaceId) -> Option<Edit> {
 }
 
 /// The face that shares the longest ridge with another one.
-pub fn other_slope(job: &Job, face: FaceId) -> Option<FaceId> {
-    let layout = Layout::of(job);
-    ridge_of(&layout, face).and_then(|(_, other)| layout.faces.get(other)).map(|face| face.id)
+pub fn other_slope(layout: &Layout, face: FaceId) -> Option<FaceId> {
+    ridge_of(layout, face).and_then(|(_, other)| layout.faces.get(other)).map(|face| face.id)
 }
 
 /// The longest ridge that a face shares: a point of it in plan, and the index of the face beyond it.

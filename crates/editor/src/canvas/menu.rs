@@ -5,6 +5,7 @@ use super::{Stage, keys};
 use crate::action::{Action, Actions};
 use crate::commands::{Command, Tool};
 use crate::desk::Desk;
+use crate::panels::arrange;
 use crate::view::View;
 use crate::{Document, Selection, text};
 use chalkcourse_job::Edit;
@@ -24,11 +25,16 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
             if ui.button(if off { text::SWITCH_ON } else { text::SWITCH_OFF }).clicked() {
                 actions.extend(keys::switch(document, desk.selection));
             }
+            ui.separator();
+            arrange(std::slice::from_mut(ui), document, desk.selection, block, actions);
+            ui.separator();
             if ui.button(text::DELETE_BLOCK).clicked() {
                 actions.extend(keys::delete(document, Selection::Block(block)));
             }
         }
         Selection::Block(id) => {
+            arrange(std::slice::from_mut(ui), document, desk.selection, id, actions);
+            ui.separator();
             if let Some(block) = job.block(id).filter(|b| !b.off.is_empty())
                 && ui.button(text::SWITCH_ALL_ON).clicked()
             {
@@ -66,9 +72,12 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.extend(keys::delete(document, desk.selection));
             }
         }
-        Selection::Face(_) => {
+        Selection::Face(id) => {
             if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON).clicked() {
                 actions.push(Action::Run(Command::FaceOnView));
+            }
+            if ui.button(text::FILL_THIS_FACE).clicked() {
+                actions.push(Action::Fill(Some(id)));
             }
             if ui.button(text::PLACE_BLOCK).clicked() {
                 actions.push(Action::Run(Command::Use(Tool::Block)));

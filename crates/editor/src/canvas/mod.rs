@@ -14,6 +14,7 @@ mod menu;
 mod outline;
 mod paint;
 mod paint_blocks;
+mod paint_fill;
 mod paint_marks;
 mod paint_roof;
 mod snap;

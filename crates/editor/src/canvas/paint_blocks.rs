@@ -65,13 +65,12 @@ fn block(
     // What is held has dimensions there, and its name in the panel.
     if let Some(bounds) = placed.bounds.filter(|_| !held) {
         let corners = quad(brush, plane, bounds);
-        let low = corners.iter().map(|c| c.y).fold(f32::NEG_INFINITY, f32::max);
-        let middle = (corners[0].x + corners[2].x) / 2.0;
-        let wide = corners.iter().map(|c| (c.x - middle).abs()).fold(0.0, f32::max) * 2.0;
-        if wide > 90.0 {
+        let around = egui::Rect::from_points(&corners);
+        if around.width() > 90.0 {
+            // Inside it: below a block that fills its face the eave has its own words.
             let words = text::block_label(&placed.name, placed.modules.len());
-            let at = Pos2::new(middle, low + 5.0);
-            brush.label(at, Align2::CENTER_TOP, &words, theme::size::SMALL, p.text);
+            let at = around.center_bottom() - egui::vec2(0.0, 6.0);
+            brush.label(at, Align2::CENTER_BOTTOM, &words, theme::size::SMALL, p.text);
         }
     }
 }

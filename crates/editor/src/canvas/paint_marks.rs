@@ -14,7 +14,7 @@ use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind,
 pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
     let plan = document.plan();
     match &desk.pointed {
-        Pointed::Nothing => {}
+        Pointed::Nothing | Pointed::Near(..) => {}
         Pointed::Finding(key) => {
             if let Some(finding) = plan.findings.iter().find(|f| f.key == *key) {
                 light_finding(brush, document, &finding.place);

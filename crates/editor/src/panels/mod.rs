@@ -1,7 +1,9 @@
 //! Everything around the drawing. Each part reads the document and the desk and asks for actions.
 
+mod arrange;
 mod block;
 mod face;
+mod fill;
 mod findings;
 mod first_steps;
 mod job;
@@ -12,6 +14,7 @@ mod status;
 mod tools;
 mod top_bar;
 
+pub(crate) use arrange::show as arrange;
 pub(crate) use first_steps::show as first_steps;
 pub(crate) use side::show as side;
 pub(crate) use status::show as status;

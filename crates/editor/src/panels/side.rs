@@ -1,4 +1,4 @@
-use super::{block, face, findings, job, penetration, quantities};
+use super::{block, face, fill, findings, job, penetration, quantities};
 use crate::action::Actions;
 use crate::desk::{Desk, List};
 use crate::settings::Settings;
@@ -51,11 +51,13 @@ fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions
 fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Settings, actions: &mut Actions) {
     let open = document.plan().findings.iter().filter(|f| f.waived.is_none()).count();
     ui.horizontal(|ui| {
-        let width = (ui.available_width() - ui.spacing().item_spacing.x) / 2.0;
-        let size = egui::vec2(width, theme::PRESS);
-        for (list, words) in
-            [(List::Findings, text::findings_tab(open)), (List::Quantities, text::QUANTITIES.to_owned())]
-        {
+        let width = ui.available_width() - ui.spacing().item_spacing.x * 2.0;
+        for (list, words, share) in [
+            (List::Findings, text::findings_tab(open), 0.41),
+            (List::Quantities, text::QUANTITIES.to_owned(), 0.36),
+            (List::Fill, text::FILL_TAB.to_owned(), 0.23),
+        ] {
+            let size = egui::vec2(width * share, theme::PRESS);
             if ui.add(Button::selectable(desk.list == list, words).min_size(size)).clicked() {
                 desk.list = list;
             }
@@ -63,10 +65,9 @@ fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Setti
     });
     ui.separator();
     desk.pointed = crate::desk::Pointed::Nothing;
-    ScrollArea::vertical().id_salt(desk.list == List::Findings).auto_shrink([false, false]).show(ui, |ui| {
-        match desk.list {
-            List::Findings => findings::show(ui, document, desk, settings, actions),
-            List::Quantities => quantities::show(ui, document, desk),
-        }
+    ScrollArea::vertical().id_salt(desk.list).auto_shrink([false, false]).show(ui, |ui| match desk.list {
+        List::Findings => findings::show(ui, document, desk, settings, actions),
+        List::Quantities => quantities::show(ui, document, desk),
+        List::Fill => fill::show(ui, document, desk, actions),
     });
 }

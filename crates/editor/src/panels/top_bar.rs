@@ -111,6 +111,11 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     ui.separator();
     item(ui, Command::Delete, desk.selection != Selection::Nothing, actions);
     ui.separator();
+    item(ui, Command::Fill, !document.job().faces.is_empty(), actions);
+    for command in [Command::MakeRoom, Command::Mirror] {
+        item(ui, command, desk.selection.block().is_some(), actions);
+    }
+    ui.separator();
     for tool in Tool::ALL {
         item(ui, Command::Use(tool), true, actions);
     }

@@ -3,11 +3,13 @@
 //! - here: words that never change
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
+mod arrange;
 mod drawing;
 mod files;
 mod lists;
 mod steps;
 
+pub(crate) use arrange::*;
 pub(crate) use drawing::*;
 pub(crate) use files::*;
 pub(crate) use lists::*;

@@ -4,6 +4,7 @@
 mod block;
 mod draw;
 mod files;
+mod fill;
 mod findings;
 mod hand;
 mod start;

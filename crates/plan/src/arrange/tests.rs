@@ -67,7 +67,7 @@ fn a_mirror_image_is_the_reflection_at_the_ridge_in_plan() {
         list.sort_by_key(|m| ((m[0].y * 1e6).round() as i64, (m[0].x * 1e6).round() as i64));
     }
     same(&got, &expected);
-    assert_eq!(other_slope(&job, SOUTH), Some(NORTH));
+    assert_eq!(other_slope(&Layout::of(&job), SOUTH), Some(NORTH));
     let back = after(&mirrored, mirror(&mirrored, image.id));
     let twice = back.blocks.last().unwrap();
     assert!(twice.at.distance(job.blocks[0].at) < 1e-9);
@@ -79,7 +79,7 @@ fn a_face_without_a_shared_ridge_has_no_other_slope() {
     let mut job = alder_court();
     job = apply(&job, &Edit::RemoveFace(NORTH)).unwrap();
     assert_eq!(mirror(&job, A), None);
-    assert_eq!(other_slope(&job, SOUTH), None);
+    assert_eq!(other_slope(&Layout::of(&job), SOUTH), None);
     assert_eq!(mirror(&job, BlockId(99)), None);
 }
 

@@ -1,0 +1,91 @@
+//! Places where one more module nearly fits, drawn as ghosts while the list of a fill is open.
+
+use super::paint::Brush;
+use crate::desk::{Desk, List, Pointed};
+use crate::{Document, text, theme};
+use chalkcourse_geometry::{Plane, Rect};
+use chalkcourse_job::FaceId;
+use chalkcourse_plan::Near;
+use egui::{CornerRadius, Pos2, Shape, Stroke, Vec2};
+
+/// Words on the roof are set in lines this long, in points.
+const LINE: f32 = 260.0;
+
+/// Draws the ghosts; the one that the list or the pointer points at with its words.
+pub(super) fn near(brush: &Brush, document: &Document, desk: &Desk) {
+    if desk.list != List::Fill || desk.gesture.is_some() {
+        return;
+    }
+    let layout = &document.plan().layout;
+    let mut told: Option<(Pos2, &str)> = None;
+    for fill in desk.fill.fills() {
+        let Some((_, face)) = layout.face(fill.face).filter(|(index, _)| brush.space.shows(*index)) else {
+            continue;
+        };
+        let plane = &face.plane;
+        let under = under_pointer(brush, document, desk, fill.face, &fill.near);
+        for near in &fill.near {
+            let listed = matches!(&desk.pointed, Pointed::Near(face, words) if *face == fill.face && *words == near.words);
+            let lit =
+                listed || desk.pointed == Pointed::Nothing && under.is_some_and(|it| std::ptr::eq(it, near));
+            let low = ghost(brush, plane, near.rect, lit);
+            if lit && told.is_none() {
+                told = Some((low, &near.words));
+            }
+        }
+    }
+    if let Some((at, words)) = told {
+        say(brush, at, &text::sentence(words));
+    }
+}
+
+/// The place on a face that the pointer is on.
+fn under_pointer<'a>(
+    brush: &Brush,
+    document: &Document,
+    desk: &Desk,
+    face: FaceId,
+    near: &'a [Near],
+) -> Option<&'a Near> {
+    let pointer = desk.pointer?;
+    let (on, plane) = super::face_at(&brush.space, &document.plan().layout, pointer)?;
+    let at = plane.to_frame(pointer);
+    near.iter().find(|near| on == face && near.rect.contains(at))
+}
+
+/// A module that is not there. Gives the middle of its lowest side on the screen.
+fn ghost(brush: &Brush, plane: &Plane, rect: Rect, lit: bool) -> Pos2 {
+    let p = brush.palette;
+    let corners = rect.corners().map(|corner| brush.space.screen_from_frame(plane, corner));
+    if lit {
+        let fill = theme::faint(p.light, 50);
+        brush.painter.add(Shape::convex_polygon(corners.to_vec(), fill, Stroke::NONE));
+    }
+    let mut around = corners.to_vec();
+    around.extend(corners.first().copied());
+    let stroke = if lit { Stroke::new(2.6, p.light) } else { Stroke::new(1.0, p.quiet) };
+    let (dash, gap) = if lit { (8.0, 5.0) } else { (3.0, 4.0) };
+    brush.painter.extend(Shape::dashed_line(&around, stroke, dash, gap));
+    let bounds = egui::Rect::from_points(&corners);
+    bounds.center_bottom()
+}
+
+/// Words below a place, in lines, kept on the drawing.
+fn say(brush: &Brush, at: Pos2, words: &str) {
+    let p = brush.palette;
+    let font = theme::font(theme::size::SMALL);
+    let galley = brush.painter.layout(words.to_owned(), font, p.text, LINE);
+    let seen = brush.space.area.shrink(12.0);
+    let corner = at + Vec2::new(-galley.size().x / 2.0, 10.0);
+    let most = (seen.max - galley.size()).max(seen.min);
+    let corner = corner.clamp(seen.min, most);
+    let ground = egui::Rect::from_min_size(corner, galley.size()).expand2(Vec2::new(7.0, 4.0));
+    brush.painter.rect(
+        ground,
+        CornerRadius::same(4),
+        theme::faint(p.panel, 240),
+        Stroke::new(1.0, p.light),
+        egui::StrokeKind::Outside,
+    );
+    brush.painter.galley(corner, galley, p.text);
+}

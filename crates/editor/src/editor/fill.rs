@@ -1,0 +1,71 @@
+//! Filling faces: what is asked for, and what is done with the answer.
+
+use super::Editor;
+use crate::desk::List;
+use crate::filling::same_roof;
+use crate::{Selection, text};
+use chalkcourse_job::{Edit, FaceId, Job};
+use chalkcourse_layout::Layout;
+use chalkcourse_plan::{Fill, fill_edit};
+use egui::Context;
+use std::sync::Arc;
+
+impl Editor {
+    /// Begins to fill a face, or all that may carry modules where none is named.
+    pub(super) fn fill(&mut self, ctx: &Context, face: Option<FaceId>) {
+        let job = Arc::clone(self.document.settled());
+        let faces = face.map_or_else(|| fillable(&job, &self.document.plan().layout), |face| vec![face]);
+        self.desk.list = List::Fill;
+        if faces.is_empty() {
+            self.desk.fill.said = text::NO_FACE_TO_FILL.to_owned();
+        } else {
+            self.desk.fill.start(ctx, job, faces);
+        }
+    }
+
+    /// Puts a fill that is done on its faces, as one step.
+    pub(super) fn answer_fill(&mut self) {
+        // A drag that is going on ends first.
+        if self.document.history().in_gesture() {
+            return;
+        }
+        let Some(answer) = self.desk.fill.answer() else { return };
+        if !same_roof(&answer.job, self.document.settled()) {
+            self.desk.fill.said = text::FILL_DROPPED.to_owned();
+            return;
+        }
+        match answer.fills {
+            None => self.desk.fill.said = text::FILL_BROKE.to_owned(),
+            Some(Err(error)) => self.desk.fill.said = text::sentence(&error.to_string()),
+            Some(Ok(fills)) => self.put_fill(fills),
+        }
+    }
+
+    fn put_fill(&mut self, fills: Vec<Fill>) {
+        let job = Arc::clone(self.document.settled());
+        let edit = Edit::Several(fills.iter().map(|fill| fill_edit(&job, fill)).collect());
+        let label = text::fill_of(&job, &fills);
+        if let Err(error) = self.document.edit(&label, &edit) {
+            self.desk.fill.said = text::sentence(&error.to_string());
+            return;
+        }
+        self.desk.said = text::filled(&fills);
+        if let [fill] = fills.as_slice() {
+            self.desk.selection = Selection::Face(fill.face);
+        }
+        self.desk.fill.show(Arc::clone(self.document.settled()), fills);
+        self.desk.keep_in_step(&self.document);
+    }
+}
+
+/// The faces that may carry modules; all where none may, so that the answer says why.
+fn fillable(job: &Job, layout: &Layout) -> Vec<FaceId> {
+    let pitch = chalkcourse_rules::checked(job).iter().any(|rule| rule.code == "pitch" && rule.on);
+    let carries = |index: usize| {
+        let steep = job.faces.get(index).is_some_and(|face| face.pitch >= job.kit.least_pitch);
+        (steep || !pitch) && layout.roof.faces.get(index).is_some_and(|face| face.sound)
+    };
+    let may: Vec<FaceId> =
+        job.faces.iter().enumerate().filter(|(index, _)| carries(*index)).map(|(_, face)| face.id).collect();
+    if may.is_empty() { job.faces.iter().map(|face| face.id).collect() } else { may }
+}

@@ -1,0 +1,111 @@
+//! What can be asked of a block by name: the same buttons in its panel and in its menu.
+
+use crate::action::Actions;
+use crate::{Document, Selection, arranging, text};
+use chalkcourse_job::{Block, BlockId};
+use chalkcourse_plan::{Align, Cut, other_slope};
+use egui::{Button, Response, ScrollArea, Ui};
+
+/// Longer menus scroll.
+const MENU_HEIGHT: f32 = 320.0;
+
+/// Buttons for a block, dealt out to columns; `held` says which module of it is held.
+pub(crate) fn show(
+    columns: &mut [Ui],
+    document: &Document,
+    held: Selection,
+    id: BlockId,
+    actions: &mut Actions,
+) {
+    let job = document.job();
+    let Some(block) = job.block(id) else { return };
+    let count = columns.len().max(1);
+    let mut deal = |nth: usize, add: &mut dyn FnMut(&mut Ui)| {
+        if let Some(ui) = columns.get_mut(nth % count) {
+            add(ui);
+        }
+    };
+    deal(0, &mut |ui| {
+        let trouble = arranging::is_in_trouble(document, id);
+        let room = ui.add_enabled(trouble, Button::new(text::MAKE_ROOM));
+        if told(room, text::MAKE_ROOM_HELP, text::NOTHING_IN_THE_WAY).clicked() {
+            actions.push(arranging::make_room_for(document, id));
+        }
+    });
+    deal(1, &mut |ui| {
+        let other = other_slope(&document.plan().layout, block.face).and_then(|face| job.face(face));
+        let words = other.map_or_else(|| text::MIRROR.to_owned(), |face| text::mirror_to(&face.name));
+        let mirror = ui.add_enabled(other.is_some(), Button::new(words).truncate());
+        if told(mirror, text::MIRROR_HELP, text::NO_OTHER_SLOPE).clicked() {
+            actions.push(arranging::mirrored(document, id));
+        }
+    });
+    deal(2, &mut |ui| {
+        menu(ui, text::COPY_TO, job.faces.len() > 1, text::NO_OTHER_FACE, |ui| {
+            for face in job.faces.iter().filter(|face| face.id != block.face) {
+                if ui.button(&face.name).clicked() {
+                    actions.push(arranging::copied(document, id, face.id));
+                }
+            }
+        });
+    });
+    deal(3, &mut |ui| {
+        menu(ui, text::SPLIT, block.rows > 1 || block.columns > 1, text::NO_SPLIT, |ui| {
+            for cut in cuts(block, held) {
+                if ui.button(text::cut(cut)).clicked() {
+                    actions.push(arranging::cut(document, id, cut));
+                }
+            }
+        });
+    });
+    let beside: Vec<&Block> =
+        job.blocks.iter().filter(|other| other.id != id && other.face == block.face).collect();
+    deal(4, &mut |ui| {
+        menu(ui, text::JOIN, !beside.is_empty(), text::NOT_FLUSH, |ui| {
+            let others = arranging::joinable(document, id);
+            if others.is_empty() {
+                ui.set_max_width(240.0);
+                ui.label(text::NOT_FLUSH);
+            }
+            for other in others {
+                if ui.button(text::block_name(&other.name)).clicked() {
+                    actions.push(arranging::joined(document, id, other.id));
+                }
+            }
+        });
+    });
+    deal(5, &mut |ui| {
+        menu(ui, text::ALIGN, !beside.is_empty(), text::NOT_ALIGNED, |ui| {
+            for other in &beside {
+                for to in [Align::Left, Align::Right, Align::Bottom] {
+                    if ui.button(text::align_to(to, &text::block_name(&other.name))).clicked() {
+                        actions.push(arranging::aligned(document, id, other.id, to));
+                    }
+                }
+            }
+        });
+    });
+}
+
+/// The cuts beside the module that is held; all where none is.
+fn cuts(block: &Block, held: Selection) -> Vec<Cut> {
+    let (rows, columns) = match held {
+        Selection::Module { cell, .. } => (cell.row..cell.row + 2, cell.column..cell.column + 2),
+        _ => (1..block.rows, 1..block.columns),
+    };
+    let rows = rows.filter(|n| (1..block.rows).contains(n)).map(Cut::AboveRows);
+    rows.chain(columns.filter(|n| (1..block.columns).contains(n)).map(Cut::RightOfColumns)).collect()
+}
+
+fn told(button: Response, help: &str, why_not: &str) -> Response {
+    button.on_hover_text(help).on_disabled_hover_text(why_not)
+}
+
+fn menu(ui: &mut Ui, words: &str, enabled: bool, why_not: &str, contents: impl FnOnce(&mut Ui)) {
+    ui.add_enabled_ui(enabled, |ui| {
+        let button = ui.menu_button(format!("{words}…"), |ui| {
+            ScrollArea::vertical().max_height(MENU_HEIGHT).show(ui, contents);
+        });
+        button.response.on_disabled_hover_text(why_not);
+    });
+}

@@ -1,0 +1,126 @@
+//! Words for filling faces and arranging blocks.
+
+use chalkcourse_job::Job;
+use chalkcourse_plan::{Align, Cut, Fill, Mode};
+
+// Fill
+pub(crate) const FILL: &str = "Fill with modules";
+pub(crate) const FILL_TAB: &str = "Fill";
+pub(crate) const FILL_THIS_FACE: &str = "Fill this face";
+pub(crate) const FILL_ALL: &str = "Fill all faces";
+pub(crate) const FILL_ALL_HELP: &str =
+    "All faces that are steep enough for the kit, one after the other.  (L, with nothing selected)";
+pub(crate) const FILL_HELP: &str = "The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.  (L)";
+pub(crate) const FILL_HINT: &str = "Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to \
+     fill it alone.";
+pub(crate) const WAY: &str = "Laid as";
+pub(crate) const MOST_BLOCKS: &str = "Blocks at most";
+pub(crate) const MOST_BLOCKS_HELP: &str = "Every corner of a block is flashed: fewer blocks, fewer corners.";
+pub(crate) const STOP: &str = "Stop";
+pub(crate) const STOP_HELP: &str = "Take the best that was found so far.";
+pub(crate) const SEARCHED: &str = "What was searched";
+pub(crate) const HOLDS_BACK: &str = "What holds it back";
+pub(crate) const NOTHING_HOLDS: &str = "Nothing but the size of the face.";
+pub(crate) const NO_FACE_TO_FILL: &str = "There is no face to fill yet: draw one first.";
+pub(crate) const FILL_DROPPED: &str =
+    "The roof changed while it was being filled, so the answer was dropped. Fill it again.";
+pub(crate) const FILL_BROKE: &str =
+    "Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.";
+
+pub(crate) fn way(mode: Mode) -> &'static str {
+    match mode {
+        Mode::SlidingRows => "rows that slide",
+        Mode::OneGrid => "one grid",
+        Mode::HalfLapped => "half-lapped rows",
+        Mode::OnCourses => "rows on the courses",
+        Mode::WholeBlocks(_) => "whole blocks",
+    }
+}
+pub(crate) fn fill_face(name: &str) -> String {
+    format!("Fill {name}")
+}
+pub(crate) fn filling(names: &[&str]) -> String {
+    format!("Filling {}…", names.join(", "))
+}
+pub(crate) fn fill_of(job: &Job, fills: &[Fill]) -> String {
+    let name = |fill: &Fill| job.face(fill.face).map_or("a face", |face| face.name.as_str());
+    match fills {
+        [fill] => format!("fill {}", name(fill)),
+        _ => format!("fill {} faces", fills.len()),
+    }
+}
+pub(crate) fn filled(fills: &[Fill]) -> String {
+    let modules: usize = fills.iter().map(|fill| fill.modules).sum();
+    let bound: usize = fills.iter().map(|fill| fill.bound).sum();
+    match fills {
+        [_] => format!("Filled: {modules} of at most {bound}"),
+        _ => format!("Filled {} faces: {modules} of at most {bound}", fills.len()),
+    }
+}
+/// "At 2 places one more module is stopped by …"
+pub(crate) fn near_row(words: &str, places: usize) -> String {
+    match places {
+        1 => sentence(words),
+        places => format!("At {places} places {words}"),
+    }
+}
+/// The first letter large.
+pub(crate) fn sentence(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+// Arrange
+pub(crate) const MAKE_ROOM: &str = "Make room";
+pub(crate) const MAKE_ROOM_HELP: &str = "Move it the least distance that clears its findings.  (R)";
+pub(crate) const NOTHING_IN_THE_WAY: &str = "Nothing is in its way.";
+pub(crate) const NO_ROOM: &str =
+    "No move was found that clears this block: make it smaller, or move what is in its way.";
+pub(crate) const MIRROR: &str = "Mirror";
+pub(crate) const MIRROR_HELP: &str = "A mirror image on the slope beyond the ridge.  (M)";
+pub(crate) const NO_OTHER_SLOPE: &str = "Its face shares no ridge with another face.";
+pub(crate) const COPY_TO: &str = "Copy to face";
+pub(crate) const NO_OTHER_FACE: &str = "There is no other face.";
+pub(crate) const NO_COPY: &str = "It can't be copied there: mend the outlines of both faces first.";
+pub(crate) const SPLIT: &str = "Split";
+pub(crate) const NO_SPLIT: &str = "A cut there leaves nothing on one side.";
+pub(crate) const JOIN: &str = "Join";
+pub(crate) const NOT_FLUSH: &str = "No block is flush with it: they must touch, lie the same way, and have the same reveal and rows in line.";
+pub(crate) const ALIGN: &str = "Align";
+pub(crate) const NOT_ALIGNED: &str = "There is no other block with modules on this face.";
+pub(crate) const SELECT_A_BLOCK: &str = "Select a block first.";
+
+pub(crate) fn mirror_to(face: &str) -> String {
+    format!("Mirror to {face}")
+}
+pub(crate) fn cut(cut: Cut) -> String {
+    match cut {
+        Cut::AboveRows(rows) => format!("above row {rows}"),
+        Cut::RightOfColumns(columns) => format!("right of column {columns}"),
+    }
+}
+pub(crate) fn align_to(to: Align, name: &str) -> String {
+    match to {
+        Align::Left => format!("left end with {name}"),
+        Align::Right => format!("right end with {name}"),
+        Align::Bottom => format!("base rail with {name}"),
+    }
+}
+pub(crate) fn room_for(name: &str) -> String {
+    format!("make room for {name}")
+}
+pub(crate) fn mirror_of(name: &str) -> String {
+    format!("mirror {name}")
+}
+pub(crate) fn copy_of(name: &str) -> String {
+    format!("copy {name}")
+}
+pub(crate) fn split_of(name: &str) -> String {
+    format!("split {name}")
+}
+pub(crate) fn join_of(name: &str) -> String {
+    format!("join {name}")
+}
+pub(crate) fn align_of(name: &str) -> String {
+    format!("align {name}")
+}

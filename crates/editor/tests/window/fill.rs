@@ -1,0 +1,186 @@
+use crate::hand::Hand;
+use chalkcourse::Selection;
+use chalkcourse_geometry::dvec2;
+use chalkcourse_job::{BlockId, FaceId};
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+use std::time::{Duration, Instant};
+
+const SOUTH: FaceId = FaceId(1);
+const NORTH: FaceId = FaceId(2);
+
+/// Frames go on until the fill is done; the window must go on meanwhile.
+fn wait(hand: &mut Hand) {
+    let began = Instant::now();
+    loop {
+        hand.harness.step();
+        if hand.harness.query_by_label("Stop").is_none() {
+            break;
+        }
+        assert!(began.elapsed() < Duration::from_secs(120), "the fill does not end");
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    hand.harness.run();
+}
+
+fn press_key(hand: &mut Hand, key: Key) {
+    hand.harness.key_press_modifiers(Modifiers::NONE, key);
+    hand.harness.step();
+    hand.harness.step();
+}
+
+/// A click on the south face beside its block.
+fn select_south(hand: &mut Hand) {
+    hand.click_plan(1.5, 1.0);
+    assert_eq!(hand.editor().selection(), Selection::Face(SOUTH));
+}
+
+fn hold_block(hand: &mut Hand) {
+    let job = hand.job();
+    let block = &job.blocks[0];
+    let at = job.face(block.face).unwrap().plane().to_plan(block.at + dvec2(0.6, 0.4));
+    let pos = hand.at(at);
+    hand.click(pos);
+    assert_eq!(hand.editor().selection(), Selection::Block(block.id));
+}
+
+#[test]
+fn a_face_is_filled_by_key_and_undo_brings_the_block_back() {
+    let mut hand = Hand::new();
+    let before = hand.job();
+    select_south(&mut hand);
+    press_key(&mut hand, Key::L);
+    wait(&mut hand);
+    let modules = hand.editor().document().plan().summary.modules;
+    assert!(modules > 12, "{modules}");
+    assert!(hand.job().blocks.iter().all(|block| block.face == SOUTH && block.id != BlockId(7)));
+    let stops = hand.editor().document().plan().findings.iter();
+    assert_eq!(stops.filter(|f| f.severity == chalkcourse_rules::Severity::Stop).count(), 0);
+    assert!(hand.sees(&format!("{modules} of at most ")), "the claim is not shown");
+    assert!(hand.sees("What holds it back"));
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before, "undo does not bring the old block back");
+    assert!(!hand.sees(" of at most "), "what no longer holds is still listed");
+}
+
+#[test]
+fn with_nothing_selected_all_faces_are_filled_in_one_step() {
+    let mut hand = Hand::new();
+    let before = hand.job();
+    press_key(&mut hand, Key::L);
+    wait(&mut hand);
+    for face in [SOUTH, NORTH] {
+        assert!(hand.job().blocks.iter().any(|block| block.face == face), "{face} has no block");
+    }
+    let names: std::collections::BTreeSet<String> =
+        hand.job().blocks.iter().map(|b| b.name.clone()).collect();
+    assert_eq!(names.len(), hand.job().blocks.len(), "two blocks have one name");
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn pointing_at_a_row_lights_where_a_module_nearly_fits() {
+    let mut hand = Hand::new();
+    select_south(&mut hand);
+    press_key(&mut hand, Key::L);
+    wait(&mut hand);
+    assert_eq!(hand.editor().lit(), None);
+    let row = |hand: &Hand| {
+        let mut rows = hand.harness.get_all_by_label_contains("Nearly fits");
+        rows.next().expect("nothing nearly fits").rect().center()
+    };
+    hand.harness.get_all_by_label_contains("Nearly fits").next().unwrap().scroll_to_me();
+    hand.harness.run();
+    let at = row(&hand);
+    hand.harness.hover_at(at);
+    hand.harness.run();
+    let lit = hand.editor().lit().expect("no place is lit");
+    assert!(lit.contains("stopped by"), "{lit}");
+}
+
+#[test]
+fn an_answer_to_a_roof_that_changed_is_dropped_with_words() {
+    let mut hand = Hand::new();
+    hold_block(&mut hand);
+    // both in one frame: the fill begins, and the block moves before its answer can be taken
+    hand.harness.key_press_modifiers(Modifiers::NONE, Key::L);
+    hand.harness.key_press_modifiers(Modifiers::NONE, Key::ArrowRight);
+    hand.harness.step();
+    let moved = hand.job();
+    wait(&mut hand);
+    assert_eq!(hand.job(), moved, "the answer was put on another roof");
+    assert!(hand.sees("the answer was dropped"));
+}
+
+#[test]
+fn a_face_too_flat_says_so() {
+    let mut hand = Hand::new();
+    select_south(&mut hand);
+    hand.harness.get_by_label("Pitch").focus();
+    hand.harness.run();
+    hand.chord(Modifiers::COMMAND, Key::A);
+    hand.type_text("1:12");
+    hand.key(Key::Enter);
+    let before = hand.job();
+    hand.harness.get_by_label("Fill this face").click();
+    hand.harness.step();
+    hand.harness.step();
+    wait(&mut hand);
+    assert!(hand.sees("no module may stand on it"));
+    assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn room_is_made_after_a_drag_onto_a_pipe() {
+    let mut hand = Hand::new();
+    let job = hand.job();
+    let plane = job.faces[0].plane();
+    let from = plane.to_plan(job.blocks[0].at + dvec2(0.6, 0.4));
+    let (from, to) = (hand.at(from), hand.at(from + dvec2(4.0, 0.0)));
+    hand.drag(from, to);
+    hand.drop(to);
+    let on_pipe = |hand: &Hand| {
+        hand.editor().document().plan().findings.iter().filter(|f| f.code == "clearance").count()
+    };
+    assert!(on_pipe(&hand) > 0, "the drag put it on no pipe");
+    let dragged = hand.job();
+    hand.press("Make room");
+    assert_eq!(on_pipe(&hand), 0);
+    assert_ne!(hand.job(), dragged);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), dragged, "making room is not one step");
+    hand.key(Key::R);
+    assert_eq!(on_pipe(&hand), 0);
+    hand.key(Key::R);
+    assert!(hand.editor().said().contains("Nothing is in its way"));
+}
+
+#[test]
+fn a_mirror_image_lies_on_north() {
+    let mut hand = Hand::new();
+    hold_block(&mut hand);
+    hand.press("Mirror to North");
+    let job = hand.job();
+    assert_eq!((job.blocks.len(), job.blocks[1].face), (2, NORTH));
+    assert_eq!(hand.editor().selection(), Selection::Block(job.blocks[1].id));
+    assert_eq!(hand.editor().document().plan().summary.modules, 24);
+    hand.key(Key::M);
+    assert_eq!(hand.job().blocks[2].face, SOUTH);
+}
+
+#[test]
+fn a_block_is_cut_and_joined_and_copied_by_its_panel() {
+    let mut hand = Hand::new();
+    hold_block(&mut hand);
+    let whole = hand.job();
+    hand.press("Split…");
+    hand.press("above row 1");
+    assert_eq!(hand.job().blocks.iter().map(|b| b.rows).collect::<Vec<_>>(), [1, 2]);
+    hand.press("Join…");
+    hand.press("Block B");
+    assert_eq!(hand.job().blocks, whole.blocks);
+    hand.press("Copy to face…");
+    hand.press("North");
+    assert_eq!(hand.job().blocks[1].face, NORTH);
+}
