@@ -65,6 +65,9 @@ pub(crate) enum Command {
     LoadKit,
     LoadRuleBook,
     LoadPrices,
+    RuleBook,
+    SaveRuleBook,
+    CompareRuleBook,
     Quit,
     Undo,
     Redo,
@@ -80,6 +83,8 @@ pub(crate) enum Command {
     Theme,
     Show(Units),
     Cautions,
+    Checklist,
+    Pathways,
     Keys,
 }
 
@@ -122,6 +127,9 @@ impl Command {
             Self::LoadKit => text::LOAD_KIT,
             Self::LoadRuleBook => text::LOAD_RULE_BOOK,
             Self::LoadPrices => text::LOAD_PRICES,
+            Self::RuleBook => text::RULE_BOOK_WINDOW,
+            Self::SaveRuleBook => text::SAVE_RULE_BOOK,
+            Self::CompareRuleBook => text::COMPARE_WITH_FILE,
             Self::Quit => text::QUIT,
             Self::Undo => text::UNDO,
             Self::Redo => text::REDO,
@@ -138,6 +146,8 @@ impl Command {
             Self::Show(Units::FeetInches) => text::FEET_INCHES,
             Self::Show(Units::Metric) => text::METRIC,
             Self::Cautions => text::CAUTIONS,
+            Self::Checklist => text::CHECKLIST,
+            Self::Pathways => text::PATHWAYS,
             Self::Keys => text::KEYS,
         }
     }

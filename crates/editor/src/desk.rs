@@ -1,7 +1,9 @@
-use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Zones};
+use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Paths, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
+use crate::panels::{Costs, Filter};
 use crate::view::{Camera, View};
+use crate::windows::Windows;
 use crate::{Document, Selection};
 use chalkcourse_geometry::{DVec2, Rect};
 use chalkcourse_job::{FaceId, PenetrationKind};
@@ -37,6 +39,8 @@ pub(crate) enum Pointed {
 pub(crate) struct Waiving {
     pub(crate) key: String,
     pub(crate) reason: String,
+    /// Its form came into sight once.
+    pub(crate) shown: bool,
 }
 
 /// What a person sees and holds. Nothing of it is saved with the job.
@@ -75,6 +79,15 @@ pub(crate) struct Desk {
     pub(crate) waiving: Option<Waiving>,
     /// Filling faces.
     pub(crate) fill: Filling,
+    /// Which findings are listed.
+    pub(crate) filter: Filter,
+    /// Draw the pathways for the fire service.
+    pub(crate) show_pathways: bool,
+    /// The pathways, kept for the next frame.
+    pub(crate) paths: Option<Paths>,
+    /// Totals by number of modules, kept for the next frame.
+    pub(crate) costs: Option<Costs>,
+    pub(crate) windows: Windows,
     /// The last thing that the program had to say.
     pub(crate) said: String,
 }

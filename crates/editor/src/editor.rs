@@ -9,7 +9,7 @@ use crate::dialogs::{self, Dialog, Then};
 use crate::files::{Ask, Files};
 use crate::settings::Settings;
 use crate::view::{Space, View};
-use crate::{Document, Recovery, Selection, arranging, panels, sample, text, theme};
+use crate::{Document, Recovery, Selection, arranging, panels, sample, text, theme, windows};
 use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
@@ -126,6 +126,7 @@ impl Editor {
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
         egui::CentralPanel::no_frame().show(ui, |ui| self.drawing(ui));
+        self.beside(&ctx);
         self.over(&ctx);
         self.keep_copy(&ctx);
         self.name_window(&ctx);
@@ -181,6 +182,13 @@ impl Editor {
             panels::first_steps(ui, stage.space.area, &mut actions);
         }
         self.carry_out(&ctx, actions);
+    }
+
+    /// Windows that stay open while one works on.
+    fn beside(&mut self, ctx: &Context) {
+        let mut actions = Actions::new();
+        windows::show(ctx, &self.document, &mut self.desk, &mut actions);
+        self.carry_out(ctx, actions);
     }
 
     /// Dialogs over the window.
@@ -291,6 +299,11 @@ impl Editor {
                 ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
             }
             Command::Show(units) => self.edit(text::CHANGE_UNITS, &Edit::SetUnits(units)),
+            Command::RuleBook => self.desk.windows.rule_book = true,
+            Command::SaveRuleBook => self.save_rule_book(ctx),
+            Command::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
+            Command::Checklist => self.desk.windows.checklist = true,
+            Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
             Command::Keys => self.dialog = Some(Dialog::Keys),
         }

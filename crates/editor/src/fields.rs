@@ -9,14 +9,19 @@ const LABEL: f32 = 112.0;
 
 /// A row of a form: words, then the field. The field gets the words as its accessible name.
 pub(crate) fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
+    row_at(ui, LABEL, label, add)
+}
+
+/// [`row`] with so much room for its words.
+fn row_at<R>(ui: &mut Ui, room: f32, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
     ui.horizontal(|ui| {
         let height = ui.spacing().interact_size.y;
         let words = ui
             .allocate_ui_with_layout(
-                egui::vec2(LABEL, height),
+                egui::vec2(room, height),
                 egui::Layout::left_to_right(egui::Align::Center),
                 |ui| {
-                    ui.set_min_width(LABEL);
+                    ui.set_min_width(room);
                     ui.label(RichText::new(label).color(theme::of(ui).quiet))
                 },
             )
@@ -35,10 +40,22 @@ pub(crate) fn parsed<T, E: std::fmt::Display>(
     help: &str,
     parse: impl Fn(&str) -> Result<T, E>,
 ) -> Option<T> {
+    parsed_at(ui, LABEL, label, shown, help, parse)
+}
+
+/// [`parsed`] with so much room for its words.
+pub(crate) fn parsed_at<T, E: std::fmt::Display>(
+    ui: &mut Ui,
+    room: f32,
+    label: &str,
+    shown: &str,
+    help: &str,
+    parse: impl Fn(&str) -> Result<T, E>,
+) -> Option<T> {
     let id = ui.make_persistent_id(("field", label));
     let draft: Option<String> = ui.data(|data| data.get_temp(id));
     let mut text = draft.clone().unwrap_or_else(|| shown.to_owned());
-    let response = row(ui, label, |ui, words| {
+    let response = row_at(ui, room, label, |ui, words| {
         let width = (ui.available_width() - 2.0).max(40.0);
         ui.add(
             TextEdit::singleline(&mut text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)),
@@ -105,7 +122,8 @@ pub(crate) fn azimuth(ui: &mut Ui, label: &str, value: Azimuth, help: &str) -> O
     parsed(ui, label, &value.to_string(), help, parse_azimuth)
 }
 
-fn parse_azimuth(text: &str) -> Result<Azimuth, String> {
+/// A direction as it is typed.
+pub(crate) fn parse_azimuth(text: &str) -> Result<Azimuth, String> {
     let clean = text.trim().trim_end_matches(|c: char| c.is_alphabetic()).trim().trim_end_matches('°').trim();
     if clean.is_empty() {
         let winds = [0.0, 45.0, 90.0, 135.0, 180.0, 225.0, 270.0, 315.0].map(Azimuth::from_degrees);
@@ -141,6 +159,25 @@ pub(crate) fn words(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
     parsed(ui, label, value, "", |text| Ok::<_, String>(text.trim().to_owned()))
 }
 
+/// A field for a sentence or more, over the whole width under its words.
+pub(crate) fn sentences(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
+    let id = ui.make_persistent_id(("field", label));
+    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| value.to_owned());
+    let words = ui.label(RichText::new(label).color(theme::of(ui).quiet));
+    let field =
+        TextEdit::multiline(&mut text).id(id).desired_rows(2).desired_width(ui.available_width() - 4.0);
+    let response = ui.add(field.margin(egui::Margin::symmetric(6, 4))).labelled_by(words.id);
+    if response.changed() {
+        ui.data_mut(|data| data.insert_temp(id, text.clone()));
+    }
+    if !response.lost_focus() {
+        return None;
+    }
+    ui.data_mut(|data| data.remove_temp::<String>(id));
+    let kept = !ui.input(|input| input.key_pressed(Key::Escape)) && text.trim() != value.trim();
+    kept.then(|| text.trim().to_owned())
+}
+
 /// A choice of a few words. The new choice, when there is one.
 pub(crate) fn choice<T: Copy + PartialEq>(
     ui: &mut Ui,
@@ -148,9 +185,20 @@ pub(crate) fn choice<T: Copy + PartialEq>(
     value: T,
     choices: &[(T, &str)],
 ) -> Option<T> {
+    choice_at(ui, LABEL, label, value, choices)
+}
+
+/// [`choice`] with so much room for its words.
+pub(crate) fn choice_at<T: Copy + PartialEq>(
+    ui: &mut Ui,
+    room: f32,
+    label: &str,
+    value: T,
+    choices: &[(T, &str)],
+) -> Option<T> {
     let now = choices.iter().find(|(choice, _)| *choice == value).map_or("", |(_, name)| *name);
     let mut chosen = None;
-    row(ui, label, |ui, words| {
+    row_at(ui, room, label, |ui, words| {
         let width = (ui.available_width() - 2.0).max(60.0);
         egui::ComboBox::from_id_salt(label)
             .selected_text(now)

@@ -14,13 +14,15 @@ pub(crate) enum Ask {
     Export(OrderFormat),
     Kit,
     RuleBook,
+    SaveRuleBook,
+    CompareBook,
     Prices,
 }
 
 impl Ask {
     /// Whether a file will be written there.
     pub(crate) fn writes(self) -> bool {
-        matches!(self, Self::SaveAs | Self::Export(_))
+        matches!(self, Self::SaveAs | Self::SaveRuleBook | Self::Export(_))
     }
 
     fn extension(self) -> &'static str {

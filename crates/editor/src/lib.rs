@@ -30,6 +30,7 @@ mod settings;
 mod text;
 mod theme;
 mod view;
+mod windows;
 
 pub use document::Document;
 pub use editor::{Editor, Options};

@@ -101,7 +101,7 @@ mod tests {
         assert_eq!(modules, [4, 8, 12], "three rows of four");
         assert_eq!(steps.last().unwrap().cost, plan.takeoff.priced_total);
         // The first step is what a job with that row alone would be told.
-        let mut one_row = job.clone();
+        let mut one_row = job;
         one_row.blocks[0].rows = 1;
         assert_eq!(steps[0].cost, evaluate(&one_row).takeoff.priced_total);
         assert!(steps.windows(2).all(|two| two[0].cost < two[1].cost));

@@ -16,6 +16,7 @@ mod paint;
 mod paint_blocks;
 mod paint_fill;
 mod paint_marks;
+mod paint_paths;
 mod paint_roof;
 mod snap;
 
@@ -28,6 +29,7 @@ pub(crate) use interact::run as interact;
 pub(crate) use keys::delete;
 pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
+pub(crate) use paint_paths::Paths;
 pub(crate) use paint_roof::Zones;
 pub(crate) use snap::Guide;
 

@@ -1,6 +1,6 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
-use super::{Stage, paint_blocks, paint_fill, paint_marks, paint_roof};
+use super::{Stage, paint_blocks, paint_fill, paint_marks, paint_paths, paint_roof};
 use crate::Document;
 use crate::desk::Desk;
 use crate::theme::{self, Palette};
@@ -18,6 +18,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     };
     brush.painter.rect_filled(stage.space.area, CornerRadius::ZERO, brush.palette.ground);
     paint_roof::faces(&brush, document, desk);
+    paint_paths::pathways(&brush, document, desk);
     paint_roof::penetrations(&brush, document, desk);
     paint_blocks::blocks(&brush, document, desk);
     paint_roof::edges(&brush, document, desk);

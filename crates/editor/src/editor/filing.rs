@@ -5,8 +5,11 @@ use crate::commands::OrderFormat;
 use crate::desk::Desk;
 use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::{Answer, Ask};
+use crate::windows::Part;
 use crate::{Document, Recovery, sample, text};
-use chalkcourse_job::{Edit, load, load_kit, load_prices, load_rule_book, save, write_atomically};
+use chalkcourse_job::{
+    Edit, load, load_kit, load_prices, load_rule_book, save, save_rule_book, write_atomically,
+};
 use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -75,9 +78,9 @@ impl Editor {
 
     /// Puts another job on the desk.
     fn put(&mut self, document: Document) {
-        let courses = self.desk.courses_in_plan;
+        let (courses, pathways) = (self.desk.courses_in_plan, self.desk.show_pathways);
         self.document = document;
-        self.desk = Desk { courses_in_plan: courses, ..Desk::fresh(&self.document) };
+        self.desk = Desk { courses_in_plan: courses, show_pathways: pathways, ..Desk::fresh(&self.document) };
         if let Some(recovery) = &mut self.recovery {
             recovery.mark_safe(self.document.settled());
         }
@@ -136,6 +139,13 @@ impl Editor {
         self.files.ask(ctx, ask, start);
     }
 
+    /// Asks where the job's rule book goes: beside the job, by the book's name.
+    pub(super) fn save_rule_book(&mut self, ctx: &Context) {
+        let name = text::file_stem(&self.document.job().rule_book.name);
+        let start = self.suggested("").join(format!("{name}.json"));
+        self.files.ask(ctx, Ask::SaveRuleBook, start);
+    }
+
     pub(super) fn answer_files(&mut self, ctx: &Context) {
         match self.files.poll() {
             Some(Answer::Path(ask, path)) => self.use_path(ctx, ask, &path),
@@ -164,6 +174,18 @@ impl Editor {
                 let book = load_rule_book(path).map(|book| Edit::SetRuleBook(Arc::new(book)));
                 self.take_data(text::LOAD_RULE_BOOK, book);
             }
+            Ask::CompareBook => match load_rule_book(path) {
+                Ok(book) => {
+                    self.desk.windows.other = Some(Arc::new(book));
+                    self.desk.windows.part = Part::Compare;
+                    self.desk.windows.rule_book = true;
+                }
+                Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+            },
+            Ask::SaveRuleBook => match save_rule_book(&self.document.settled().rule_book, path) {
+                Ok(()) => self.desk.said = text::saved_to(path),
+                Err(error) => self.wrong(text::CANT_SAVE_BOOK, error.to_string()),
+            },
             Ask::Prices => {
                 let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));
                 self.take_data(text::LOAD_PRICES, prices);

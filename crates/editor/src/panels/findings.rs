@@ -1,11 +1,30 @@
-use super::quiet;
+use super::{checked, quiet};
 use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed, Waiving};
 use crate::settings::Settings;
 use crate::{Document, Selection, canvas, text, theme};
 use chalkcourse_job::{Edit, Waiver};
 use chalkcourse_rules::{Finding, Place, Severity};
-use egui::{Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
+use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
+use std::collections::BTreeSet;
+
+/// Which findings are listed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Filter {
+    /// Severities that are hidden.
+    hidden: BTreeSet<Severity>,
+    /// Only what lies on the thing that is held.
+    only_held: bool,
+}
+
+impl Filter {
+    /// Whether a finding is listed while something is held.
+    fn shows(&self, finding: &Finding, held: Selection) -> bool {
+        !self.hidden.contains(&finding.severity) && (!self.only_held || lies_on(&finding.place, held))
+    }
+}
+
+const SEVERITIES: [Severity; 3] = [Severity::Stop, Severity::Caution, Severity::Note];
 
 /// What the rules found, the severest first, then what was accepted.
 pub(super) fn show(
@@ -20,9 +39,29 @@ pub(super) fn show(
     if open.is_empty() {
         let words = text::nothing_found(document.job());
         quiet(ui, words);
+    } else if open.len() > 1 || desk.filter != Filter::default() {
+        filter(ui, desk, &open);
     }
-    for finding in open {
-        row(ui, document, desk, settings, finding, actions);
+    let held = desk.selection;
+    let (shown, hidden): (Vec<&Finding>, Vec<&Finding>) =
+        open.into_iter().partition(|finding| desk.filter.shows(finding, held));
+    for severity in SEVERITIES {
+        let of: Vec<&Finding> = shown.iter().copied().filter(|f| f.severity == severity).collect();
+        if !of.is_empty() {
+            ui.add_space(theme::GAP);
+            ui.label(RichText::new(text::severity_group(severity, of.len())).strong());
+        }
+        for finding in of {
+            row(ui, document, desk, settings, finding, actions);
+        }
+    }
+    if !hidden.is_empty() {
+        ui.horizontal_wrapped(|ui| {
+            quiet(ui, &text::hidden_findings(hidden.len()));
+            if ui.small_button(text::SHOW_ALL).clicked() {
+                desk.filter = Filter::default();
+            }
+        });
     }
     if !waived.is_empty() {
         ui.add_space(theme::GAP);
@@ -30,6 +69,41 @@ pub(super) fn show(
         for finding in waived {
             row(ui, document, desk, settings, finding, actions);
         }
+    }
+    if !document.job().faces.is_empty() {
+        checked::show(ui, document);
+    }
+}
+
+/// Switches for what is listed. Each tells how many there are.
+fn filter(ui: &mut Ui, desk: &mut Desk, open: &[&Finding]) {
+    ui.horizontal_wrapped(|ui| {
+        for severity in SEVERITIES {
+            let count = open.iter().filter(|finding| finding.severity == severity).count();
+            if count == 0 {
+                continue;
+            }
+            let on = !desk.filter.hidden.contains(&severity);
+            let words = format!("{} {count}", text::severity(severity));
+            if ui.add(Button::selectable(on, words)).clicked() && !desk.filter.hidden.remove(&severity) {
+                desk.filter.hidden.insert(severity);
+            }
+        }
+        let holds = desk.selection != Selection::Nothing;
+        ui.add_enabled_ui(holds || desk.filter.only_held, |ui| {
+            ui.checkbox(&mut desk.filter.only_held, text::ONLY_HELD).on_hover_text(text::ONLY_HELD_HELP);
+        });
+    });
+}
+
+/// Whether a place lies on what is held; what lies on a face lies on its blocks' face too.
+fn lies_on(place: &Place, held: Selection) -> bool {
+    match held {
+        Selection::Nothing => true,
+        Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
+            place.face == Some(face)
+        }
+        held => concerns(place, held),
     }
 }
 
@@ -109,7 +183,7 @@ fn contents(
         // A drag that is going on is no time to accept what it makes.
         let calm = !document.history().in_gesture();
         if ui.add_enabled(calm, egui::Button::new(text::WAIVE)).on_hover_text(text::WAIVE_HELP).clicked() {
-            desk.waiving = Some(Waiving { key: finding.key.clone(), reason: String::new() });
+            desk.waiving = Some(Waiving { key: finding.key.clone(), ..Waiving::default() });
         }
     });
 }
@@ -124,7 +198,7 @@ fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: 
     ui.add(TextEdit::singleline(&mut settings.person).desired_width(width)).labelled_by(label.id);
     let ready = !waiving.reason.trim().is_empty() && !settings.person.trim().is_empty();
     let mut done = false;
-    ui.horizontal(|ui| {
+    let buttons = ui.horizontal(|ui| {
         if ui
             .add_enabled(ready, egui::Button::new(text::WAIVE_DO))
             .on_disabled_hover_text(text::WAIVE_NEEDS)
@@ -141,6 +215,10 @@ fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: 
         }
         done |= ui.button(text::CANCEL).clicked();
     });
+    // The form opens where there may be no room below: its end comes into sight once.
+    if !std::mem::replace(&mut waiving.shown, true) {
+        buttons.response.scroll_to_me(None);
+    }
     if done {
         desk.waiving = None;
     }
@@ -168,4 +246,49 @@ fn selection_of(place: &Place) -> Selection {
         .or(place.penetration.map(Selection::Penetration))
         .or(place.face.map(Selection::Face))
         .unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chalkcourse_job::{BlockId, FaceId};
+
+    fn finding(severity: Severity, face: u32, block: Option<u32>) -> Finding {
+        let place = Place {
+            face: Some(FaceId(face)),
+            block: block.map(BlockId),
+            cells: Vec::new(),
+            penetration: None,
+            shape: Vec::new(),
+        };
+        let word = String::new;
+        Finding {
+            code: "test",
+            severity,
+            message: word(),
+            place,
+            measured: word(),
+            required: word(),
+            source: word(),
+            key: word(),
+            fix: None,
+            waived: None,
+        }
+    }
+
+    #[test]
+    fn a_filter_hides_severities_and_what_is_not_held() {
+        let stop = finding(Severity::Stop, 1, Some(7));
+        let note = finding(Severity::Note, 2, None);
+        let shown = |filter: &Filter, held| [filter.shows(&stop, held), filter.shows(&note, held)];
+        let mut filter = Filter::default();
+        assert_eq!(shown(&filter, Selection::Face(FaceId(2))), [true, true]);
+        filter.only_held = true;
+        assert_eq!(shown(&filter, Selection::Nothing), [true, true]);
+        assert_eq!(shown(&filter, Selection::Face(FaceId(2))), [false, true]);
+        assert_eq!(shown(&filter, Selection::Face(FaceId(1))), [true, false]);
+        assert_eq!(shown(&filter, Selection::Block(BlockId(7))), [true, false]);
+        filter.hidden.insert(Severity::Stop);
+        assert_eq!(shown(&filter, Selection::Nothing), [false, true]);
+    }
 }

@@ -1,4 +1,4 @@
-use super::{heading, quiet};
+use super::{heading, quiet, site};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::{Document, fields, text};
@@ -33,6 +33,11 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     ] {
         fields::row(ui, label, |ui, _| {
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                if command == Command::LoadRuleBook
+                    && ui.small_button(text::EDIT_BOOK).on_hover_text(text::EDIT_BOOK_HELP).clicked()
+                {
+                    actions.push(Action::Run(Command::RuleBook));
+                }
                 if ui.small_button(text::LOAD).on_hover_text(command.name()).clicked() {
                     actions.push(Action::Run(command));
                 }
@@ -42,6 +47,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
             });
         });
     }
+    site::show(ui, document, actions);
     let summary = &document.plan().summary;
     if summary.slope_area > 0.0 {
         ui.add_space(6.0);

@@ -2,6 +2,8 @@
 
 mod arrange;
 mod block;
+mod checked;
+mod costs;
 mod face;
 mod fill;
 mod findings;
@@ -10,11 +12,14 @@ mod job;
 mod penetration;
 mod quantities;
 mod side;
+mod site;
 mod status;
 mod tools;
 mod top_bar;
 
 pub(crate) use arrange::show as arrange;
+pub(crate) use costs::Costs;
+pub(crate) use findings::Filter;
 pub(crate) use first_steps::show as first_steps;
 pub(crate) use side::show as side;
 pub(crate) use status::show as status;

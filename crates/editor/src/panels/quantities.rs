@@ -1,4 +1,4 @@
-use super::quiet;
+use super::{costs, quiet};
 use crate::desk::{Desk, Pointed};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
@@ -38,6 +38,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
     if !takeoff.unpriced.is_empty() {
         ui.label(RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution));
     }
+    costs::show(ui, document, desk);
 }
 
 /// Parts that were needed before the drag and are no more.

@@ -22,7 +22,7 @@ pub(crate) fn show(
         ui.menu_button(text::MENU_VIEW, |ui| view_menu(ui, document, desk, actions));
         ui.menu_button(text::MENU_HELP, |ui| {
             ui.set_min_width(220.0);
-            for command in [Command::Keys, Command::Cautions] {
+            for command in [Command::Keys, Command::Cautions, Command::Checklist] {
                 item(ui, command, true, actions);
             }
         });
@@ -101,6 +101,10 @@ fn file_menu(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
         item(ui, command, true, actions);
     }
     ui.separator();
+    for command in [Command::RuleBook, Command::SaveRuleBook, Command::CompareRuleBook] {
+        item(ui, command, true, actions);
+    }
+    ui.separator();
     item(ui, Command::Quit, true, actions);
 }
 
@@ -130,6 +134,10 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     let mut courses = desk.courses_in_plan;
     if ui.checkbox(&mut courses, text::COURSES_IN_PLAN).clicked() {
         actions.push(Action::Run(Command::CoursesInPlan));
+    }
+    let mut pathways = desk.show_pathways;
+    if ui.checkbox(&mut pathways, text::PATHWAYS).clicked() {
+        actions.push(Action::Run(Command::Pathways));
     }
     ui.separator();
     for units in [Units::FeetInches, Units::Metric] {

@@ -15,6 +15,8 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::Export(_) => "Write the order to",
         Ask::Kit => "Load a kit",
         Ask::RuleBook => "Load a rule book",
+        Ask::SaveRuleBook => "Save the rule book as",
+        Ask::CompareBook => "Compare with a rule book",
         Ask::Prices => "Load a price list",
     }
 }
@@ -22,7 +24,8 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
 pub(crate) fn ask_button(ask: Ask) -> &'static str {
     match ask {
         Ask::Open => "Open",
-        Ask::SaveAs => "Save",
+        Ask::SaveAs | Ask::SaveRuleBook => "Save",
+        Ask::CompareBook => "Compare",
         Ask::Export(_) => "Write",
         Ask::Kit | Ask::RuleBook | Ask::Prices => "Load",
     }
@@ -33,7 +36,7 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
         Ask::Open | Ask::SaveAs => "Chalkcourse job",
         Ask::Export(_) => "Order",
         Ask::Kit => "Kit",
-        Ask::RuleBook => "Rule book",
+        Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
         Ask::Prices => "Price list",
     }
 }

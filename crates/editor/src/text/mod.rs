@@ -1,18 +1,21 @@
 //! Every word that the window says, in one place: so that it can be read through, and put into another language.
 //!
 //! - here: words that never change
+//! - `rules`: the house, the rule book, the checklist, costs
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 mod arrange;
 mod drawing;
 mod files;
 mod lists;
+mod rules;
 mod steps;
 
 pub(crate) use arrange::*;
 pub(crate) use drawing::*;
 pub(crate) use files::*;
 pub(crate) use lists::*;
+pub(crate) use rules::*;
 pub(crate) use steps::*;
 
 // Commands

@@ -7,4 +7,5 @@ mod files;
 mod fill;
 mod findings;
 mod hand;
+mod rules;
 mod start;

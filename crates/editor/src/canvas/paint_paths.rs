@@ -1,0 +1,138 @@
+//! Pathways for the fire service, as found: hatched strips with a word.
+
+use super::paint::Brush;
+use crate::desk::Desk;
+use crate::{Document, text, theme};
+use chalkcourse_plan::Plan;
+use chalkcourse_rules::Pathway;
+use egui::{Align2, Pos2, Rect, Shape, Stroke};
+use std::sync::Arc;
+
+/// Points between two lines of a hatch.
+const HATCH: f32 = 9.0;
+
+/// The pathways of a plan, kept until there is another plan.
+#[derive(Debug)]
+pub(crate) struct Paths {
+    plan: Arc<Plan>,
+    found: Vec<Pathway>,
+}
+
+/// Draws the pathways when the person asked to see them.
+pub(super) fn pathways(brush: &Brush, document: &Document, desk: &mut Desk) {
+    if !desk.show_pathways {
+        desk.paths = None;
+        return;
+    }
+    let plan = document.plan();
+    let kept = desk.paths.take().filter(|paths| Arc::ptr_eq(&paths.plan, plan));
+    let paths = desk.paths.insert(kept.unwrap_or_else(|| Paths {
+        plan: Arc::clone(plan),
+        found: chalkcourse_rules::pathways(document.job(), &plan.layout),
+    }));
+    let p = brush.palette;
+    for path in paths.found.iter().filter(|path| path.faces.iter().any(|face| brush.space.shows(*face))) {
+        let mut outline: Vec<Pos2> =
+            path.outline.iter().map(|&at| brush.space.screen_from_plan(at)).collect();
+        let seen = brush.space.area;
+        for (a, b) in hatch(&outline, seen) {
+            brush.painter.line_segment([a, b], Stroke::new(1.0, theme::faint(p.note, 150)));
+        }
+        let middle = label_spot(&outline);
+        outline.extend(outline.first().copied());
+        if Rect::from_points(&outline).size().max_elem() < 50_000.0 {
+            brush.painter.extend(Shape::dashed_line(&outline, Stroke::new(1.6, p.note), 10.0, 5.0));
+        }
+        let words = text::pathway(path, document.job().units);
+        brush.label(middle, Align2::CENTER_CENTER, &words, theme::size::SMALL, p.note);
+    }
+}
+
+/// Slanted lines inside an outline, and inside what is seen.
+fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
+    let bounds = Rect::from_points(outline).intersect(seen);
+    if !bounds.is_positive() {
+        return Vec::new();
+    }
+    // Lines x + y = c. At a fixed place on the screen's grid, so that neighbouring strips run into one another.
+    let first = ((bounds.left() + bounds.top()) / HATCH).ceil() as i32;
+    let last = ((bounds.right() + bounds.bottom()) / HATCH).floor() as i32;
+    let mut lines = Vec::new();
+    for line in first..=last {
+        let c = line as f32 * HATCH;
+        let mut crossings: Vec<f32> = outline
+            .iter()
+            .zip(outline.iter().cycle().skip(1))
+            .filter_map(|(a, b)| {
+                let (at_a, at_b) = (a.x + a.y - c, b.x + b.y - c);
+                ((at_a > 0.0) != (at_b > 0.0)).then(|| a.x + (b.x - a.x) * at_a / (at_a - at_b))
+            })
+            .collect();
+        crossings.sort_by(f32::total_cmp);
+        for pair in crossings.chunks_exact(2) {
+            if let [from, to] = *pair {
+                lines.push((Pos2::new(from, c - from), Pos2::new(to, c - to)));
+            }
+        }
+    }
+    lines
+}
+
+/// Where the word goes: in the middle of the longest level stretch, low on the screen, where fewer names stand than at
+/// half height.
+fn label_spot(outline: &[Pos2]) -> Pos2 {
+    let bounds = Rect::from_points(outline);
+    let y = bounds.top() + bounds.height() * 0.87;
+    let mut crossings: Vec<f32> = outline
+        .iter()
+        .zip(outline.iter().cycle().skip(1))
+        .filter(|(a, b)| (a.y > y) != (b.y > y))
+        .map(|(a, b)| a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y))
+        .collect();
+    crossings.sort_by(f32::total_cmp);
+    crossings
+        .chunks_exact(2)
+        .filter_map(|pair| if let [from, to] = *pair { Some((to - from, (from + to) / 2.0)) } else { None })
+        .max_by(|a, b| a.0.total_cmp(&b.0))
+        .map_or(bounds.center(), |(_, x)| Pos2::new(x, y))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A C of three strips, open to the right.
+    fn c() -> Vec<Pos2> {
+        [
+            (0.0, 0.0),
+            (100.0, 0.0),
+            (100.0, 20.0),
+            (20.0, 20.0),
+            (20.0, 80.0),
+            (100.0, 80.0),
+            (100.0, 100.0),
+            (0.0, 100.0),
+        ]
+        .map(|(x, y)| Pos2::new(x, y))
+        .to_vec()
+    }
+
+    #[test]
+    fn a_hatch_stays_inside_and_leaves_the_hollow_free() {
+        let all = Rect::from_min_max(Pos2::new(-500.0, -500.0), Pos2::new(500.0, 500.0));
+        let lines = hatch(&c(), all);
+        assert!(lines.len() > 20);
+        for (a, b) in lines {
+            let middle = a + (b - a) * 0.5;
+            let inside = (0.0..=100.0).contains(&middle.x) && (0.0..=100.0).contains(&middle.y);
+            let hollow = middle.x > 20.01 && middle.y > 20.01 && middle.y < 79.99;
+            assert!(inside && !hollow, "{middle}");
+        }
+        assert!(hatch(&c(), all.translate(egui::vec2(5_000.0, 0.0))).is_empty());
+    }
+
+    #[test]
+    fn the_word_stands_on_the_strip() {
+        assert_eq!(label_spot(&c()), Pos2::new(50.0, 87.0));
+    }
+}

@@ -1,0 +1,156 @@
+use super::quiet;
+use crate::action::{Action, Actions};
+use crate::{Document, fields, text};
+use chalkcourse_geometry::{Azimuth, Length, Units};
+use chalkcourse_job::{Building, Edit, Exposure, Site};
+use egui::{CollapsingHeader, RichText, Ui};
+
+/// What rules need to know of the house and the place. A field that is empty is not known.
+pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+    let job = document.job();
+    let mut building = job.site.building.clone();
+    CollapsingHeader::new(text::HOUSE).show(ui, |ui| {
+        quiet(ui, text::HOUSE_WHY);
+        fire(ui, &mut building);
+        house(ui, &mut building, job.units);
+        loads(ui, &mut building, job.units);
+    });
+    if building != job.site.building {
+        let site = Site { building, ..job.site.clone() };
+        actions.push(Action::Edit(text::CHANGE_SITE.to_owned(), Edit::SetSite(site)));
+    }
+}
+
+fn part(ui: &mut Ui, words: &str) {
+    ui.add_space(6.0);
+    ui.label(RichText::new(words).strong());
+}
+
+fn fire(ui: &mut Ui, building: &mut Building) {
+    part(ui, text::FIRE_PART);
+    ui.checkbox(&mut building.sprinklers, text::SPRINKLERS).on_hover_text(text::SPRINKLERS_HELP);
+    ui.checkbox(&mut building.detached_uninhabited, text::UNINHABITED).on_hover_text(text::UNINHABITED_HELP);
+    let shown = building.street_sides.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ");
+    if let Some(sides) = fields::parsed(ui, text::STREETS, &shown, text::STREETS_HELP, street_sides) {
+        building.street_sides = sides;
+    }
+    for (label, help, words) in [
+        (text::NO_ROOF_WORK, text::NO_ROOF_WORK_HELP, &mut building.no_roof_operations),
+        (text::LISTING_READ, text::LISTING_READ_HELP, &mut building.integrated_listing_read_by),
+    ] {
+        let typed = |typed: &str| Ok::<_, String>(typed.trim().to_owned());
+        if let Some(typed) = fields::parsed(ui, label, words, help, typed) {
+            *words = typed;
+        }
+    }
+}
+
+fn house(ui: &mut Ui, building: &mut Building, units: Units) {
+    part(ui, text::SIZE_PART);
+    for (label, help, length) in [
+        (text::EAVE_HEIGHT, text::EAVE_HEIGHT_HELP, &mut building.eave_height),
+        (text::LEAST_WIDTH, text::LEAST_WIDTH_HELP, &mut building.least_width),
+        (text::OVERHANG, text::OVERHANG_HELP, &mut building.overhang),
+    ] {
+        length_field(ui, label, help, length, units, 0.0);
+    }
+}
+
+fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
+    part(ui, text::LOADS_PART);
+    number(ui, text::WIND, text::WIND_HELP, &mut building.wind_mph, 50.0, 300.0);
+    let choices = [
+        (None, text::NOT_KNOWN),
+        (Some(Exposure::B), text::EXPOSURE_B),
+        (Some(Exposure::C), text::EXPOSURE_C),
+        (Some(Exposure::D), text::EXPOSURE_D),
+    ];
+    let exposure = ui.scope(|ui| fields::choice(ui, text::WIND_EXPOSURE, building.exposure, &choices));
+    exposure.response.on_hover_text(text::WIND_EXPOSURE_HELP);
+    if let Some(exposure) = exposure.inner {
+        building.exposure = exposure;
+    }
+    // Some towns lie below the sea.
+    length_field(ui, text::ELEVATION, text::ELEVATION_HELP, &mut building.elevation, units, -500.0);
+    number(ui, text::SNOW, text::SNOW_HELP, &mut building.ground_snow_psf, 0.0, 500.0);
+    part(ui, text::HOLD_PART);
+    number(ui, text::FASTENER, text::FASTENER_HELP, &mut building.fastener_pounds, 1.0, 10_000.0);
+    number(
+        ui,
+        text::FASTENER_DECK,
+        text::FASTENER_DECK_HELP,
+        &mut building.fastener_square_feet,
+        0.05,
+        200.0,
+    );
+}
+
+fn length_field(
+    ui: &mut Ui,
+    label: &str,
+    help: &str,
+    length: &mut Option<Length>,
+    units: Units,
+    least_metres: f64,
+) {
+    let shown = length.map(|length| length.show(units)).unwrap_or_default();
+    let parse = |typed: &str| -> Result<Option<Length>, String> {
+        if typed.trim().is_empty() {
+            return Ok(None);
+        }
+        let length = Length::parse(typed, units).map_err(|error| error.to_string())?;
+        if (least_metres..3_048.0).contains(&length.metres()) {
+            Ok(Some(length))
+        } else {
+            Err(text::BAD_LENGTH_RANGE.to_owned())
+        }
+    };
+    if let Some(typed) = fields::parsed(ui, label, &shown, help, parse) {
+        *length = typed;
+    }
+}
+
+fn number(ui: &mut Ui, label: &str, help: &str, value: &mut Option<f64>, least: f64, most: f64) {
+    let shown = value.map(|value| value.to_string()).unwrap_or_default();
+    if let Some(typed) = fields::parsed(ui, label, &shown, help, |typed| optional_number(typed, least, most))
+    {
+        *value = typed;
+    }
+}
+
+fn optional_number(typed: &str, least: f64, most: f64) -> Result<Option<f64>, String> {
+    if typed.trim().is_empty() {
+        return Ok(None);
+    }
+    let number: f64 = typed.trim().parse().map_err(|_| text::BAD_NUMBER.to_owned())?;
+    if (least..=most).contains(&number) { Ok(Some(number)) } else { Err(text::out_of_range(least, most)) }
+}
+
+/// "S, 90° E" as directions.
+fn street_sides(typed: &str) -> Result<Vec<Azimuth>, String> {
+    typed.split(',').map(str::trim).filter(|side| !side.is_empty()).map(fields::parse_azimuth).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sides_are_read_back_as_they_are_shown() {
+        let sides = street_sides("S, 97.5,nw").unwrap();
+        assert_eq!(sides.iter().map(|side| side.degrees()).collect::<Vec<_>>(), [180.0, 97.5, 315.0]);
+        let shown = sides.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ");
+        assert_eq!(street_sides(&shown).unwrap(), sides, "{shown}");
+        assert!(street_sides("").unwrap().is_empty());
+        assert!(street_sides("S, up").is_err());
+    }
+
+    #[test]
+    fn what_is_not_known_stays_so_and_nonsense_is_refused() {
+        assert_eq!(optional_number(" ", 0.0, 9.0), Ok(None));
+        assert_eq!(optional_number("9", 0.0, 9.0), Ok(Some(9.0)));
+        for wrong in ["9.1", "-1", "nan", "inf", "many"] {
+            assert!(optional_number(wrong, 0.0, 9.0).is_err(), "{wrong}");
+        }
+    }
+}

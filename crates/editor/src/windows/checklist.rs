@@ -1,0 +1,35 @@
+use super::Windows;
+use crate::action::{Action, Actions};
+use crate::{Document, text, theme};
+use egui::{Context, RichText, ScrollArea};
+
+/// What a crew goes through before and during the work.
+pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+    let (job, plan) = (document.job(), document.plan());
+    super::window(ctx, text::CHECKLIST, &mut windows.checklist, 460.0).show(ctx, |ui| {
+        let quiet = theme::of(ui).quiet;
+        ui.label(RichText::new(text::CHECKLIST_WHY).small().color(quiet));
+        ui.horizontal(|ui| {
+            if ui.button(text::COPY).clicked() {
+                ui.ctx().copy_text(chalkcourse_plan::checklist_text(job, plan));
+                actions.push(Action::Say(text::COPIED.to_owned()));
+            }
+        });
+        ui.separator();
+        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+            let mut about = String::new();
+            for line in chalkcourse_rules::checklist(job, &plan.layout) {
+                if line.about != about {
+                    ui.add_space(theme::GAP);
+                    ui.label(RichText::new(&line.about).strong());
+                    about.clone_from(&line.about);
+                }
+                ui.label(&line.text);
+                ui.label(RichText::new(&line.source).small().color(quiet));
+                ui.add_space(theme::GAP);
+            }
+            ui.separator();
+            ui.label(text::CAUTION);
+        });
+    });
+}

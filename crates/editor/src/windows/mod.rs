@@ -1,0 +1,62 @@
+//! Windows beside the drawing: they stay open while one works on.
+
+mod checklist;
+mod rule_book;
+
+use crate::Document;
+use crate::action::Actions;
+use crate::desk::Desk;
+use chalkcourse_job::RuleBook;
+use egui::Context;
+use std::sync::Arc;
+
+/// What is open beside the drawing.
+#[derive(Debug, Default)]
+pub(crate) struct Windows {
+    pub(crate) checklist: bool,
+    pub(crate) rule_book: bool,
+    /// Which part of the rule book shows.
+    pub(crate) part: Part,
+    /// The limit whose source is being written.
+    sourcing: Option<String>,
+    /// The book that the job's is compared with.
+    pub(crate) other: Option<Arc<RuleBook>>,
+}
+
+/// A part of the rule book's window.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Part {
+    #[default]
+    Limits,
+    Rules,
+    Compare,
+}
+
+/// Shows what is open.
+pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    if desk.windows.rule_book {
+        rule_book::show(ctx, document.job(), &mut desk.windows, actions);
+    }
+    if desk.windows.checklist {
+        checklist::show(ctx, document, &mut desk.windows, actions);
+    }
+}
+
+/// A window that fits the drawing's room at first, and can be dragged and resized.
+fn window<'open>(
+    ctx: &Context,
+    name: &'static str,
+    open: &'open mut bool,
+    width: f32,
+) -> egui::Window<'open> {
+    let room = ctx.content_rect();
+    let height = (room.height() - 190.0).max(240.0);
+    egui::Window::new(name.trim_end_matches('…'))
+        .id(egui::Id::unique(name))
+        .open(open)
+        .collapsible(false)
+        .default_pos(room.min + egui::vec2(100.0, 96.0))
+        .default_size([width, height])
+        .min_size([320.0, 220.0])
+        .constrain(true)
+}

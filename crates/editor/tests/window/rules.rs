@@ -1,0 +1,165 @@
+use crate::hand::Hand;
+use chalkcourse_geometry::{EdgeKind, Length, dvec2};
+use chalkcourse_rules::Finding;
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+
+fn findings(hand: &Hand) -> Vec<Finding> {
+    hand.editor().document().plan().findings.clone()
+}
+
+fn menu(hand: &mut Hand, menu: &str, item: &str) {
+    hand.press(menu);
+    hand.press(item);
+}
+
+/// Presses what may have to be scrolled to.
+fn press_in_list(hand: &mut Hand, label: &str) {
+    hand.harness.get_by_label(label).scroll_to_me();
+    hand.harness.run();
+    hand.press(label);
+}
+
+/// Types into a field of a form and leaves it with Enter.
+fn fill(hand: &mut Hand, field: &str, typed: &str) {
+    hand.harness.get_by_label(field).focus();
+    hand.harness.run();
+    hand.chord(Modifiers::COMMAND, Key::A);
+    hand.type_text(typed);
+    hand.key(Key::Enter);
+}
+
+/// Drags the sample's block up, towards the ridge, until the ridge setback is broken.
+fn break_the_ridge_setback(hand: &mut Hand) {
+    let job = hand.job();
+    let at = job.faces[0].plane().to_plan(job.blocks[0].at + dvec2(0.8, 0.5));
+    let (from, to) = (hand.at(at), hand.at(at + dvec2(0.0, 0.9)));
+    hand.drag(from, to);
+    hand.drop(to);
+    assert!(findings(hand).iter().any(|f| f.code == "setback"), "{:?}", findings(hand));
+}
+
+#[test]
+fn a_rule_that_is_switched_off_finds_nothing_until_undo() {
+    let mut hand = Hand::new();
+    break_the_ridge_setback(&mut hand);
+    let before = hand.job();
+    menu(&mut hand, "File", "Rule book…");
+    hand.press("Rules");
+    let title = chalkcourse_rules::RULES.iter().find(|rule| rule.code == "setback").unwrap().title;
+    press_in_list(&mut hand, title);
+    assert!(hand.job().rule_book.off.contains("setback"));
+    assert!(findings(&hand).iter().all(|f| f.code != "setback"));
+    assert!(hand.sees("Not checked: switched off in the rule book"));
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before);
+    assert!(findings(&hand).iter().any(|f| f.code == "setback"));
+}
+
+#[test]
+fn a_wider_setback_is_a_step_that_finds_something_and_names_the_office() {
+    let mut hand = Hand::new();
+    let before = hand.job();
+    assert!(findings(&hand).iter().all(|f| f.code != "setback"));
+    menu(&mut hand, "File", "Rule book…");
+    fill(&mut hand, "From eave", "9'");
+    let book = hand.job().rule_book;
+    assert_eq!(book.setback(EdgeKind::Eave), Length::from_feet(9.0));
+    assert!(book.setbacks[&EdgeKind::Eave].source.starts_with("amended by the office"));
+    assert!(findings(&hand).iter().any(|f| f.code == "setback"), "{:?}", findings(&hand));
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before);
+    // Nonsense is told where it was typed, and changes nothing.
+    fill(&mut hand, "Share of a lower edge that hooks in", "120 %");
+    assert!(hand.sees("Type a share"));
+    assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn a_filter_hides_and_says_what_it_hides() {
+    let mut hand = Hand::new();
+    break_the_ridge_setback(&mut hand);
+    let words = |finding: &Finding| format!("{:?}: {}", finding.severity, finding.message);
+    let first = findings(&hand)[0].clone();
+    let alike = findings(&hand).iter().filter(|f| f.severity == first.severity).count();
+    assert!(hand.sees(&words(&first)));
+    hand.press(&format!("{:?} {alike}", first.severity));
+    assert!(!hand.sees(&words(&first)));
+    assert!(hand.sees("hidden by the filter"));
+    hand.press("Show all");
+    assert!(hand.sees(&words(&first)));
+}
+
+#[test]
+fn what_was_not_checked_is_told_and_the_site_changes_it() {
+    let mut hand = Hand::new();
+    let rules = chalkcourse_rules::checked(&hand.job());
+    let on = rules.iter().filter(|rule| rule.on).count();
+    press_in_list(&mut hand, &format!("What was checked: {on} of {} rules", rules.len()));
+    let off = rules.len() - on;
+    assert!(off > 0 && hand.sees("Not checked: "));
+    let before = hand.job();
+    hand.press("House and place");
+    fill(&mut hand, "Streets lie to", "S, 90");
+    let sides: Vec<f64> = hand.job().site.building.street_sides.iter().map(|side| side.degrees()).collect();
+    assert_eq!(sides, [180.0, 90.0]);
+    assert!(chalkcourse_rules::checked(&hand.job()).iter().filter(|rule| !rule.on).count() < off);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before);
+    fill(&mut hand, "Wind, mph", "5");
+    assert!(hand.sees("Type a number from 50 to 300."));
+    assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn a_book_is_chosen_saved_and_compared() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("own.json");
+    let mut hand = Hand::new();
+    menu(&mut hand, "File", "Rule book…");
+    fill(&mut hand, "From rake", "10\"");
+    let own = hand.job().rule_book;
+    hand.press("Save as…");
+    hand.give_path(&path);
+    assert_eq!(chalkcourse_job::load_rule_book(&path).unwrap(), *own);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    hand.press("Compare");
+    hand.press("From a file…");
+    hand.give_path(&path);
+    assert!(hand.sees("2 fields differ from"));
+    assert!(hand.sees("Setbacks, on the slope: from rake, its source"));
+    hand.harness.get_by_label("Book").click();
+    hand.harness.run();
+    let older = chalkcourse_job::builtin_rule_books()[3].clone();
+    hand.press(&older.name);
+    assert_eq!(hand.job().rule_book, older);
+}
+
+#[test]
+fn the_checklist_opens_and_is_copied() {
+    let mut hand = Hand::new();
+    menu(&mut hand, "Help", "Crew checklist");
+    for words in ["Falls", "Live dc", "Ladders"] {
+        assert!(hand.sees(words), "{words}");
+    }
+    hand.harness.get_by_label("Copy").click();
+    // The words are on the clipboard in the frame of the click.
+    hand.harness.run_steps(2);
+    hand.harness.run();
+    assert_eq!(hand.editor().said(), "The checklist is on the clipboard.");
+}
+
+#[test]
+fn pathways_and_costs_are_shown_when_asked_for() {
+    let mut hand = Hand::new();
+    menu(&mut hand, "View", "Pathways for the fire service");
+    hand.key(Key::Num2);
+    hand.press("Quantities");
+    press_in_list(&mut hand, "Cost by part of the order");
+    let plan = hand.editor().document().plan().clone();
+    for group in chalkcourse_plan::cost_by_group(&plan.takeoff) {
+        assert!(hand.sees(&format!("{}: USD {:.2}", group.group.name(), group.cost)));
+    }
+    assert!(hand.sees("12 modules: USD"));
+    assert!(hand.sees("Bar chart of the cost by group: Solar"));
+}
