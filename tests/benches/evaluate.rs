@@ -1,6 +1,15 @@
 //! How long a plan takes while a block moves: on every sample roof, with what the editor does on each mouse move (edit,
 //! then evaluate with the roof remembered). Criterion prints medians; the 99th percentile is printed beside them.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::print_stdout,
+    missing_docs,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_job::{Edit, Job, apply};
 use chalkcourse_plan::Evaluator;
 use chalkcourse_tests::samples;

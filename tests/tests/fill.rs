@@ -1,6 +1,13 @@
 //! Filled faces: what the fitting lays, the rules must pass; a claim of "at most" must hold between modes; and provable cases
 //! come out exactly.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
     Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, RuleBook, apply, builtin_kit,

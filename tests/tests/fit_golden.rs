@@ -1,6 +1,13 @@
 //! Fits against answers of reference libraries (GEOS, HiGHS, networkx), kept in `tests/data/fit-golden.json`
 //! with how they were made. `tests/peers/fit_against_references.py --golden` makes them again.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_geometry::fit::{
     Aim, Allowed, BlockRules, Cell, Constraint, Costs, FINE, Joints, RowRules, Tile, fit_blocks, fit_number,
     fit_rows, fit_worth,

@@ -1,5 +1,12 @@
 //! The house is as DEVELOPERS.md draws it, and the data that ships is as its schemas say.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_job::load;
 use chalkcourse_tests::{samples, top};
 use std::collections::BTreeSet;

@@ -1,6 +1,13 @@
 //! Polygon work against the `geo` crate's own independent operations (area, containment, validity, distance) and against
 //! closed forms. `tests/peers/polygons_against_geos.py` does the same against GEOS.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_geometry::{DVec2, Polygon, dvec2};
 use geo::{Area, Contains, Distance, Euclidean, Validation};
 use proptest::prelude::*;

@@ -1,5 +1,12 @@
 //! Raised roofs against results of an independent library, kept as data: see `how` in the file.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_geometry::dvec2;
 use chalkcourse_geometry::raise::{Footprint, raise};
 use serde_json::Value;

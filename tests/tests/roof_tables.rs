@@ -4,6 +4,14 @@
 //! unit lengths of common rafters agree with those on a framing square and in the US Army carpentry manual (TM 5-551B,
 //! FM 5-426: 12 in of run and 13 in of rise, 17.69 in; 16 in of rise, 20.00 in).
 
+#![allow(
+    clippy::approx_constant,
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_geometry::{
     Azimuth, DVec2, EdgeKind, FaceInput, Pitch, Plane, Polygon, Roof, Tolerances, dvec2,
 };

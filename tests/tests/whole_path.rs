@@ -1,6 +1,13 @@
 //! Properties of the whole: whatever a person draws and does, nothing breaks, undo goes all the way, files keep everything, and
 //! counts depend on neither the order of corners nor the place of the origin.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
     Block, BlockId, Cell, Edit, Face, FaceId, History, Job, Orientation, Penetration, PenetrationId,
@@ -110,7 +117,7 @@ proptest! {
     #[test]
     fn any_sequence_of_edits_is_survived_undone_and_kept(edits in prop::collection::vec(edit(), 1..14)) {
         let start = samples::alder_court();
-        let first = job_to_text(&Job { faces: vec![], blocks: vec![], penetrations: vec![], ..start.clone() }).unwrap();
+        let first = job_to_text(&Job { faces: vec![], blocks: vec![], penetrations: vec![], ..start }).unwrap();
         let mut history = History::new(job_from_text(&first, Path::new("start")).unwrap());
         let mut evaluator = Evaluator::default();
         let mut steps = 0;

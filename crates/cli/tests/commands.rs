@@ -1,5 +1,12 @@
 //! The command line as a person or a script meets it: words, exit status, files.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 

@@ -7,6 +7,7 @@ use crate::windows::Windows;
 use crate::{Document, Selection};
 use chalkcourse_geometry::{DVec2, Rect};
 use chalkcourse_job::{FaceId, PenetrationKind};
+use chalkcourse_plan::RaiseAs;
 use egui::Vec2;
 
 /// Which list is open.
@@ -58,6 +59,8 @@ pub(crate) struct Desk {
     pub(crate) penetration_kind: Option<PenetrationKind>,
     /// What the outline that is being drawn becomes.
     pub(crate) outline_for: OutlineFor,
+    /// How a whole roof is raised; none until a person looked at it.
+    pub(crate) raise_as: Option<RaiseAs>,
     /// The outline that is being drawn.
     pub(crate) draft: Option<Draft>,
     /// What is being dragged.

@@ -9,7 +9,7 @@
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
 //!
-//! Parts of the window read the document and emit [`Action`](action::Action)s; the editor carries them out.
+//! Parts of the window read the document and emit actions; the editor carries them out.
 
 mod action;
 mod arranging;

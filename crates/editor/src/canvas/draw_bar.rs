@@ -7,7 +7,7 @@ use crate::action::Actions;
 use crate::commands::Tool;
 use crate::desk::Desk;
 use crate::{Document, text, theme};
-use chalkcourse_geometry::Length;
+use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::PenetrationKind;
 use egui::{Button, Key, RichText, TextEdit, Ui};
 
@@ -18,7 +18,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         match desk.tool {
             Tool::Penetration => kinds(ui, desk),
             Tool::DrawFace => {
-                outline_for(ui, desk);
+                outline_for(ui, desk, document.job().units);
                 drawing(ui, document, desk, actions);
             }
             _ => {}
@@ -40,7 +40,7 @@ fn kinds(ui: &mut Ui, desk: &mut Desk) {
 }
 
 /// A face, a hole or a penetration: chosen before the first corner, shown until the last.
-fn outline_for(ui: &mut Ui, desk: &mut Desk) {
+fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units) {
     let begun = desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
     for what in OutlineFor::ALL {
         let chosen = desk.outline_for == what;
@@ -60,6 +60,9 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk) {
         kinds(ui, desk);
     }
     ui.separator();
+    if desk.outline_for == OutlineFor::Roof && !begun {
+        super::raise_bar::show(ui, desk, units);
+    }
 }
 
 fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {

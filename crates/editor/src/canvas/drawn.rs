@@ -1,4 +1,4 @@
-//! What a drawn outline becomes: a face, a hole in a face, or a penetration with an outline of its own.
+//! What a drawn outline becomes: a face, a whole roof, a hole in a face, or a penetration with an outline of its own.
 
 use super::draft::{Draft, new_face};
 use crate::desk::Desk;
@@ -7,6 +7,7 @@ use crate::{Document, Selection};
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{Edit, Job, Penetration, PenetrationId, Shape};
 use chalkcourse_layout::Layout;
+use chalkcourse_plan::raise_roof;
 
 /// What the next outline is drawn for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -14,6 +15,8 @@ pub(crate) enum OutlineFor {
     /// A face of the roof.
     #[default]
     Face,
+    /// A whole roof over the walls that are drawn.
+    Roof,
     /// A hole in a face: a courtyard, a shaft.
     Hole,
     /// A penetration of the kind that the penetration tool places.
@@ -21,7 +24,7 @@ pub(crate) enum OutlineFor {
 }
 
 impl OutlineFor {
-    pub(crate) const ALL: [Self; 3] = [Self::Face, Self::Hole, Self::Penetration];
+    pub(crate) const ALL: [Self; 4] = [Self::Face, Self::Roof, Self::Hole, Self::Penetration];
 }
 
 /// A step that a drawn outline makes.
@@ -43,6 +46,11 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<D
             let face = new_face(job, layout, corners);
             let (label, selection) = (text::draw_of(&face.name), Selection::Face(face.id));
             Ok(Drawn { label, edit: Edit::PutFace(face), selection })
+        }
+        OutlineFor::Roof => {
+            let how = desk.raise_as.unwrap_or_else(super::usual_roof);
+            let edit = raise_roof(job, &Polygon::new(corners), &how).map_err(|error| error.to_string())?;
+            Ok(Drawn { label: text::RAISE_ROOF.to_owned(), edit, selection: Selection::Nothing })
         }
         OutlineFor::Hole => hole(job, layout, corners),
         OutlineFor::Penetration => Ok(penetration(job, layout, &corners, desk)),

@@ -3,9 +3,10 @@
 use super::paint::Brush;
 use crate::desk::Desk;
 use crate::{Document, text, theme};
+use chalkcourse_layout::Layout;
 use chalkcourse_plan::Plan;
 use chalkcourse_rules::Pathway;
-use egui::{Align2, Pos2, Rect, Shape, Stroke};
+use egui::{Align2, Pos2, Rect, Shape, Stroke, Vec2};
 use std::sync::Arc;
 
 /// Points between two lines of a hatch.
@@ -31,6 +32,7 @@ pub(super) fn pathways(brush: &Brush, document: &Document, desk: &mut Desk) {
         found: chalkcourse_rules::pathways(document.job(), &plan.layout),
     }));
     let p = brush.palette;
+    let mut taken = taken(brush, &plan.layout);
     for path in paths.found.iter().filter(|path| path.faces.iter().any(|face| brush.space.shows(*face))) {
         let mut outline: Vec<Pos2> =
             path.outline.iter().map(|&at| brush.space.screen_from_plan(at)).collect();
@@ -38,13 +40,21 @@ pub(super) fn pathways(brush: &Brush, document: &Document, desk: &mut Desk) {
         for (a, b) in hatch(&outline, seen) {
             brush.painter.line_segment([a, b], Stroke::new(1.0, theme::faint(p.note, 150)));
         }
-        let middle = label_spot(&outline);
+        let words = text::pathway(path, document.job().units);
+        let size = Vec2::new(brush.width(&words, theme::size::SMALL) + 12.0, theme::size::SMALL + 8.0);
+        // Low on the screen first, where fewer names stand than at half height.
+        let spots = [0.87, 0.13, 0.5, 0.7, 0.3].map(|part| label_spot(&outline, part));
+        let is_free = |at: &&Pos2| {
+            let rect = Rect::from_center_size(**at, size);
+            !taken.iter().any(|other| other.intersects(rect))
+        };
+        let spot = *spots.iter().find(is_free).unwrap_or(&spots[0]);
+        taken.push(Rect::from_center_size(spot, size));
         outline.extend(outline.first().copied());
         if Rect::from_points(&outline).size().max_elem() < 50_000.0 {
             brush.painter.extend(Shape::dashed_line(&outline, Stroke::new(1.6, p.note), 10.0, 5.0));
         }
-        let words = text::pathway(path, document.job().units);
-        brush.label(middle, Align2::CENTER_CENTER, &words, theme::size::SMALL, p.note);
+        brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::SMALL, p.note);
     }
 }
 
@@ -78,11 +88,24 @@ fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
     lines
 }
 
-/// Where the word goes: in the middle of the longest level stretch, low on the screen, where fewer names stand than at
-/// half height.
-fn label_spot(outline: &[Pos2]) -> Pos2 {
+/// Room on the screen that is no place for words: modules, and penetrations with their names below them.
+fn taken(brush: &Brush, layout: &Layout) -> Vec<Rect> {
+    let blocks = layout.blocks.iter().filter_map(|block| {
+        let plane = &layout.roof.faces.get(block.face)?.plane;
+        Some(Rect::from_points(&block.bounds?.corners().map(|at| brush.space.screen_from_frame(plane, at))))
+    });
+    let penetrations = layout.penetrations.iter().filter_map(|penetration| {
+        let corners = penetration.plan.bounds()?.corners().map(|at| brush.space.screen_from_plan(at));
+        let rect = Rect::from_points(&corners).expand2(Vec2::new(20.0, 2.0));
+        Some(rect.with_max_y(rect.bottom() + 22.0))
+    });
+    blocks.chain(penetrations).collect()
+}
+
+/// Where a word goes: in the middle of the longest level stretch at a part of the height, from the top.
+fn label_spot(outline: &[Pos2], part: f32) -> Pos2 {
     let bounds = Rect::from_points(outline);
-    let y = bounds.top() + bounds.height() * 0.87;
+    let y = bounds.top() + bounds.height() * part;
     let mut crossings: Vec<f32> = outline
         .iter()
         .zip(outline.iter().cycle().skip(1))
@@ -133,6 +156,7 @@ mod tests {
 
     #[test]
     fn the_word_stands_on_the_strip() {
-        assert_eq!(label_spot(&c()), Pos2::new(50.0, 87.0));
+        assert_eq!(label_spot(&c(), 0.87), Pos2::new(50.0, 87.0));
+        assert_eq!(label_spot(&c(), 0.5), Pos2::new(10.0, 50.0));
     }
 }

@@ -4,7 +4,7 @@ use crate::canvas::OutlineFor;
 use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
-use chalkcourse_geometry::{DVec2, EdgeKind, Length, RoofFace, Units};
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
 use chalkcourse_job::{Block, Cell, Job, PenetrationKind};
 use chalkcourse_layout::PlacedPenetration;
 
@@ -34,6 +34,7 @@ pub(crate) fn tool_help(tool: Tool) -> &'static str {
 pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
     match what {
         OutlineFor::Face => "Face",
+        OutlineFor::Roof => "Whole roof",
         OutlineFor::Hole => "Hole in a face",
         OutlineFor::Penetration => "Outline of a penetration",
     }
@@ -41,10 +42,34 @@ pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
 pub(crate) fn outline_help(what: OutlineFor) -> &'static str {
     match what {
         OutlineFor::Face => "A face of the roof, corner by corner",
+        OutlineFor::Roof => "Draw the walls: the roof is raised over them, all of one pitch",
         OutlineFor::Hole => "A courtyard, a shaft or a dormer's foot: its rim counts as a wall line",
         OutlineFor::Penetration => "A penetration that is neither round nor square, by its own outline",
     }
 }
+pub(crate) const RAISE_ROOF: &str = "raise a roof";
+pub(crate) const RAISE_GABLES: &str = "Gables";
+pub(crate) const RAISE_HIPS: &str = "Hips";
+pub(crate) const RAISE_OVERHANG: &str = "Overhang";
+pub(crate) const RAISE_WALLS: &str = "Walls";
+pub(crate) const RAISE_OVERHANG_HELP: &str =
+    "How far the roof reaches beyond the walls, in plan; 1' is usual";
+pub(crate) const RAISE_WALLS_HELP: &str = "Height of the roof over the walls; 9' is usual for one storey";
+
+/// A length that is not below nothing.
+///
+/// # Errors
+/// What was wrong with the text, or that it is below nothing.
+pub(crate) fn at_least_none(length: Result<Length, LengthError>) -> Result<Length, String> {
+    match length {
+        Ok(length) if length < Length::ZERO => {
+            Err("This can't be less than nothing: type 0 or more.".to_owned())
+        }
+        Ok(length) => Ok(length),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
 pub(crate) fn hole_in(face: &str) -> String {
     format!("draw a hole in {face}")
 }

@@ -226,3 +226,24 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     assert_eq!(drawn.kind, PenetrationKind::Chimney);
     assert!(matches!(drawn.shape, Shape::Polygon { ref corners } if corners.len() == 3));
 }
+
+/// Four clicks and a choice: a gable roof, one step to undo; hips after.
+#[test]
+fn a_whole_roof_is_raised_over_its_walls() {
+    let mut hand = Hand::empty();
+    let first = hand.job();
+    for (ends, faces, kind) in [("Gables", 2, EdgeKind::Rake), ("Hips", 4, EdgeKind::Hip)] {
+        hand.key(Key::D);
+        hand.press("Whole roof");
+        hand.press(ends);
+        for (x, y) in [(-8.0, -4.0), (8.0, -4.0), (8.0, 4.0), (-8.0, 4.0)] {
+            hand.click_plan(x, y);
+        }
+        hand.key(Key::Enter);
+        assert_eq!(hand.job().faces.len(), faces, "{ends}: {}", hand.editor().said());
+        let plan = hand.editor().document().plan();
+        assert!(plan.lines().contains_key(&kind) && plan.layout.roof.problems.is_empty());
+        hand.chord(Modifiers::COMMAND, Key::Z);
+        assert_eq!(hand.job(), first);
+    }
+}

@@ -1,0 +1,57 @@
+//! How a whole roof is raised from the outline of its walls: chosen in the strip over the drawing.
+
+use crate::desk::Desk;
+use crate::{fields, text};
+use chalkcourse_geometry::{Length, Pitch, Units};
+use chalkcourse_plan::{Ends, RaiseAs};
+use egui::{Button, Ui};
+
+/// What a roof is raised with until a person says otherwise: 6:12, walls of 9 ft, 1 ft of overhang, gables.
+pub(crate) fn usual() -> RaiseAs {
+    RaiseAs {
+        pitch: Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT),
+        eave: Length::from_feet(9.0),
+        overhang: Length::from_feet(1.0),
+        ends: Ends::Gable,
+    }
+}
+
+/// The fields.
+pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
+    let how = desk.raise_as.get_or_insert_with(usual);
+    for (ends, words) in [(Ends::Gable, text::RAISE_GABLES), (Ends::Hip, text::RAISE_HIPS)] {
+        if ui.add(Button::selectable(how.ends == ends, words)).clicked() {
+            how.ends = ends;
+        }
+    }
+    let height = ui.spacing().interact_size.y;
+    let mut field = |width: f32, add: &mut dyn FnMut(&mut Ui)| {
+        ui.allocate_ui(egui::vec2(width, height), |ui| add(ui));
+    };
+    field(110.0, &mut |ui| {
+        let shown = how.pitch.to_string();
+        if let Some(pitch) = fields::parsed_at(ui, 36.0, text::PITCH, &shown, text::PITCH_HELP, Pitch::parse)
+        {
+            how.pitch = pitch;
+        }
+    });
+    field(130.0, &mut |ui| {
+        let parse = |typed: &str| text::at_least_none(Length::parse(typed, units));
+        let shown = how.overhang.show_small(units);
+        if let Some(overhang) =
+            fields::parsed_at(ui, 64.0, text::RAISE_OVERHANG, &shown, text::RAISE_OVERHANG_HELP, parse)
+        {
+            how.overhang = overhang;
+        }
+    });
+    field(120.0, &mut |ui| {
+        let parse = |typed: &str| text::at_least_none(Length::parse(typed, units));
+        let shown = how.eave.show(units);
+        if let Some(eave) =
+            fields::parsed_at(ui, 40.0, text::RAISE_WALLS, &shown, text::RAISE_WALLS_HELP, parse)
+        {
+            how.eave = eave;
+        }
+    });
+    ui.separator();
+}
