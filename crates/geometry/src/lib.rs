@@ -8,10 +8,14 @@
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
 //! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
 //! - [`fit`]: exact fitting of equal rectangles on a face
+//! - [`coursing`]: an array among the courses of shingles: whole courses at both ends
+//! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
 mod azimuth;
+pub mod coursing;
 pub mod fit;
+pub mod fit_up;
 mod length;
 mod pitch;
 mod plane;

@@ -20,7 +20,8 @@ use super::grid::Row;
 /// Positions nearer than this (metres) are one: above rounding, far below the tolerance.
 const SAME: f64 = 4e-12;
 
-/// How many table places one answer may fill, and how many steps it may take, before remainders are merged.
+/// How many table places one answer may fill, and how many steps it may take, before remainders are merged; merged,
+/// it is no longer exact and may only cost a part of that: a third to lay, a twelfth for a bound.
 const MOST_PLACES: usize = 4_000_000;
 const MOST_STEPS: usize = 60_000_000;
 
@@ -214,15 +215,16 @@ impl Level {
                     let end = place + (n - 1) * step;
                     let worth = n as u32 + above.map_or(0, |a| a.most(start, cluster.from + end as i64));
                     // What stands right of this run, for every last position from the run's end on.
-                    let rest = ((n * step).checked_sub(1))
-                        .and_then(|skip| tail.get(skip * width..(skip + 1) * width));
-                    match rest.filter(|_| place + n * step < width) {
+                    let rest = (n * step - 1) * width + end;
+                    let rest = tail.get(rest..rest + width - end).filter(|_| place + n * step < width);
+                    let Some(mine) = mine.get_mut(end..) else { continue };
+                    match rest {
                         Some(rest) => {
-                            for (mine, rest) in mine.iter_mut().zip(rest).skip(end) {
+                            for (mine, rest) in mine.iter_mut().zip(rest) {
                                 *mine = (*mine).max(worth + rest);
                             }
                         }
-                        None => mine.iter_mut().skip(end).for_each(|mine| *mine = (*mine).max(worth)),
+                        None => mine.iter_mut().for_each(|mine| *mine = (*mine).max(worth)),
                     }
                 }
             }
@@ -241,14 +243,15 @@ impl Carried {
         let build = |scale: &Scale| -> Vec<Level> {
             rows.iter().map(|(row, gaps)| Level::new(*row, gaps, scale, round)).collect()
         };
-        let too_much = |levels: &[Level], step: usize| {
+        let too_much = |levels: &[Level], step: usize, part: usize| {
             let places = levels.iter().map(Level::places).fold(0, usize::saturating_add);
             let steps = levels.iter().map(|l| l.steps(step)).fold(0, usize::saturating_add);
-            places > MOST_PLACES || steps > MOST_STEPS
+            places > MOST_PLACES / part || steps > MOST_STEPS / part
         };
         let mut levels = build(&scale);
+        let part = if round == Round::Lay { 3 } else { 12 };
         let mut apart = pitch / 512.0;
-        while scale.step() > 1 && too_much(&levels, scale.step()) {
+        while scale.step() > 1 && too_much(&levels, scale.step(), if exact { 1 } else { part }) {
             scale.thin_out(apart);
             apart *= 1.25;
             exact = false;

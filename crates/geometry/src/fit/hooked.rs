@@ -3,7 +3,7 @@
 //! halved, the one with the greatest bound first, until no bound is above what was found.
 
 use super::carry::{Carried, Round};
-use super::grid::{Band, Row, bands, intersect, lattice, lay};
+use super::grid::{Band, Row, bands, intersect};
 use super::room::{Room, THIN};
 use super::rows::{Domain, greedy, inside, renumber, steps, whole_pitches};
 use super::{Placed, Tile};
@@ -12,7 +12,7 @@ use glam::dvec2;
 use std::collections::BinaryHeap;
 
 /// How many steps of `carry` a search may take: some tenths of a second.
-const MOST_STEPS: usize = 400_000_000;
+const MOST_STEPS: usize = 500_000_000;
 
 pub(super) struct Hooked {
     pub(super) placed: Vec<Placed>,
@@ -22,12 +22,22 @@ pub(super) struct Hooked {
     pub(super) finished: bool,
 }
 
+/// What a bound looks at: rows each by itself, positions upon positions, or runs upon runs.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Stage {
+    Rows,
+    Positions,
+    Runs,
+}
+
 /// A range of base lines of a band. Sorts by bound; of equals the one that is further on comes first.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]
 struct Part {
     bound: usize,
-    /// Whether the bound comes from runs, not from rows alone.
-    tight: bool,
+    /// Where the bound comes from.
+    stage: Stage,
+    /// Whether what was found on a line of it is the most of that line.
+    exact: bool,
     depth: usize,
     band: std::cmp::Reverse<usize>,
     /// Which range: the lines themselves are kept beside, since they do not sort.
@@ -59,7 +69,8 @@ pub(super) fn hooked_sliding(
         .enumerate()
         .map(|(i, (_, band))| Part {
             bound: band.bound,
-            tight: false,
+            stage: Stage::Rows,
+            exact: false,
             depth: 0,
             band: std::cmp::Reverse(i),
             range: i,
@@ -82,17 +93,27 @@ pub(super) fn hooked_sliding(
             continue;
         };
         let (low, high) = (rows(band, lo, pitch[1]), rows(band, hi, pitch[1]));
-        if !part.tight {
-            let bound = search.bound(&widest(&low, &high), *grounded).min(part.bound);
-            if bound > search.best.placed.len() {
-                open.push(Part { bound, tight: true, ..part });
+        let most = search.best.placed.len();
+        let mut next = Part { stage: Stage::Runs, ..part };
+        match part.stage {
+            Stage::Rows => {
+                next.bound = search.loose(&widest(&low, &high), *grounded).min(part.bound);
+                next.stage = Stage::Positions;
+            }
+            Stage::Positions => {
+                next.exact = search.look(band, *grounded, lo, hi);
+                if part.bound > search.best.placed.len() {
+                    next.bound = search.tight(&widest(&low, &high), *grounded).min(part.bound);
+                }
+            }
+            Stage::Runs => {}
+        }
+        if part.stage != Stage::Runs {
+            if next.bound > most.max(search.best.placed.len()) {
+                open.push(next);
             } else {
                 search.best.ruled_out += 1;
             }
-            continue;
-        }
-        let exact = search.look(band, *grounded, lo, hi);
-        if part.bound <= search.best.placed.len() {
             continue;
         }
         match halves(&low, &high, pitch[0], lo, hi) {
@@ -100,7 +121,8 @@ pub(super) fn hooked_sliding(
                 for half in [(lo, middle), (middle, hi)] {
                     open.push(Part {
                         bound: part.bound,
-                        tight: false,
+                        stage: Stage::Rows,
+                        exact: false,
                         depth: part.depth + 1,
                         band: part.band,
                         range: ranges.len(),
@@ -108,21 +130,11 @@ pub(super) fn hooked_sliding(
                     ranges.push(half);
                 }
             }
-            None if exact => {}
+            None if part.exact => {}
             None => left_open = left_open.max(part.bound),
         }
     }
     let mut best = search.best;
-    if left_open > best.placed.len() {
-        // Not proved: a grid is one more way to lay them.
-        for shift in [0.0, 0.5] {
-            let found = lattice(room, pitch, shift, true, domains, stop);
-            let placed = found.at.map_or(Vec::new(), |at| lay(room, tile, shift, true, at));
-            if placed.len() > best.placed.len() {
-                best.placed = placed;
-            }
-        }
-    }
     best.bound = left_open.max(best.placed.len());
     renumber(&mut best.placed);
     best
@@ -172,17 +184,17 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// No layout in these rows has more.
-    fn bound(&mut self, rows: &[Row], grounded: bool) -> usize {
-        let pitch = self.tile.pitch().x;
+    /// No layout in these rows has more: quickly, by positions.
+    fn loose(&self, rows: &[Row], grounded: bool) -> usize {
         let bases = rows.iter().enumerate().filter(|(_, row)| !grounded || row.0 == 0);
-        let loose = bases.map(|(i, _)| by_positions(&rows[i..], pitch)).max().unwrap_or(0);
-        if loose <= self.best.placed.len() {
-            return loose;
-        }
-        let carried = Carried::new(rows, pitch, Round::Bound);
+        bases.map(|(i, _)| by_positions(&rows[i..], self.tile.pitch().x)).max().unwrap_or(0)
+    }
+
+    /// No layout in these rows has more: by runs.
+    fn tight(&mut self, rows: &[Row], grounded: bool) -> usize {
+        let carried = Carried::new(rows, self.tile.pitch().x, Round::Bound);
         self.steps += carried.steps;
-        loose.min(carried.count(grounded))
+        carried.count(grounded)
     }
 
     /// Tries the lines at the foot of a range. Whether the answer is exact for that line.

@@ -1,0 +1,388 @@
+//! Courses of shingles and an array together: where the base rail falls among the courses, what is left of the last
+//! course at the head of the array and below the ridge, and which exposures or block positions leave whole ones.
+//!
+//! All heights are v in the face's frame, metres up the slope. A course line is where the butts of a course lie; the
+//! lines are at `first + n · exposure`, n = 0, 1, 2 … up to the top of the face.
+
+use serde::Serialize;
+
+/// A remainder of a course below this (metres) is none: under the 1/32 in that a tape is read to.
+pub const READ: f64 = 0.000_79;
+
+/// No face has more courses than this.
+const MOST: f64 = 100_000.0;
+
+/// The courses of a face.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Coursing {
+    /// v of the eave, metres.
+    pub eave: f64,
+    /// v of the ridge or of the upper edge, metres.
+    pub top: f64,
+    /// v of the first course line, metres.
+    pub first: f64,
+    /// From one course line to the next, metres.
+    pub exposure: f64,
+}
+
+/// What lies along v of an array.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Span {
+    /// v of the base rail line: the lower edge of the lowest row, metres.
+    pub bottom: f64,
+    /// v of the upper edge of the highest row, metres.
+    pub top: f64,
+    /// How far the head flashing reaches above that, metres.
+    pub head: f64,
+}
+
+impl Span {
+    /// v at which shingles go on, above the head flashing, metres.
+    pub fn end(&self) -> f64 {
+        self.top + self.head
+    }
+}
+
+/// Where a line falls among the courses.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct OnCourse {
+    /// The course line at or below it: 0 is the first; below 0 the line lies under the first one.
+    pub course: i64,
+    /// How far above that line, metres: from 0 to less than the exposure.
+    pub above: f64,
+    /// The way to the nearest course line, metres: above 0 up, below 0 down.
+    pub to_nearest: f64,
+}
+
+/// How an array lies among the courses.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Laid {
+    /// Where the base rail line falls.
+    pub base: OnCourse,
+    /// How much of a course shows between the last line below the rail and the rail, metres; the whole exposure
+    /// when the rail is on a line.
+    pub cut_at_base: f64,
+    /// What is left of the course that begins behind the head flashing, up to its next line, metres; the whole
+    /// exposure when the flashing ends on a line.
+    pub cut_at_head: f64,
+    /// Whole courses from the head flashing to the top of the face.
+    pub whole_to_top: usize,
+    /// What is left of the last course below the top, metres; 0 when it is whole.
+    pub left_at_top: f64,
+}
+
+/// Why there is no answer.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum CoursingError {
+    /// Some number is none, or the heights run downwards.
+    #[error("heights from {from} to {to} m: give finite heights, the upper one above the lower one")]
+    Heights {
+        /// The lower one.
+        from: f64,
+        /// The upper one.
+        to: f64,
+    },
+    /// No such courses.
+    #[error("an exposure of {0} m: give one from 0.001 m, and not less than a 100000th of the face")]
+    Exposure(f64),
+    /// A miss that no course line can be told by.
+    #[error("a miss of up to {0} m: give one from 0 to less than half of the least exposure")]
+    Within(f64),
+    /// The range is empty.
+    #[error("exposures from {from} to {to} m: give the least first, above 0.001 m")]
+    Range {
+        /// The least.
+        from: f64,
+        /// The greatest.
+        to: f64,
+    },
+}
+
+impl Coursing {
+    fn check(&self) -> Result<(), CoursingError> {
+        let finite = [self.eave, self.top, self.first].iter().all(|v| v.is_finite());
+        if !(finite && self.top > self.eave) {
+            return Err(CoursingError::Heights { from: self.eave, to: self.top });
+        }
+        let reach = (self.top - self.first).abs().max(self.top - self.eave);
+        if !(self.exposure >= 1e-3 && self.exposure.is_finite() && reach / self.exposure <= MOST) {
+            return Err(CoursingError::Exposure(self.exposure));
+        }
+        Ok(())
+    }
+
+    /// Where `v` falls among the courses. What is within [`READ`] of a line is on it.
+    ///
+    /// # Errors
+    /// Heights or an exposure that are no course lines, or a `v` that is no height of theirs.
+    pub fn at(&self, v: f64) -> Result<OnCourse, CoursingError> {
+        self.check()?;
+        let turns = (v - self.first) / self.exposure;
+        if turns.is_nan() || turns.abs() > MOST * 10.0 {
+            return Err(CoursingError::Heights { from: self.first, to: v });
+        }
+        let nearest = turns.round();
+        let off = (turns - nearest) * self.exposure;
+        let course = if off.abs() <= READ { nearest } else { turns.floor() };
+        let above = if off.abs() <= READ { 0.0 } else { (turns - course) * self.exposure };
+        Ok(OnCourse { course: course as i64, above, to_nearest: -off })
+    }
+
+    /// How an array lies among the courses.
+    ///
+    /// # Errors
+    /// As [`Coursing::at`], and an array whose upper edge is not above its lower one.
+    pub fn laid(&self, array: &Span) -> Result<Laid, CoursingError> {
+        if !(array.top > array.bottom && array.head >= 0.0) {
+            return Err(CoursingError::Heights { from: array.bottom, to: array.top });
+        }
+        let (base, end) = (self.at(array.bottom)?, self.at(array.end())?);
+        let shows = |on: OnCourse| if on.above == 0.0 { self.exposure } else { self.exposure - on.above };
+        let cut_at_base = if base.above == 0.0 { self.exposure } else { base.above };
+        let over = ((self.top - array.end() + READ) / self.exposure).max(0.0);
+        let top = self.at(self.top)?;
+        Ok(Laid {
+            base,
+            cut_at_base,
+            cut_at_head: shows(end),
+            whole_to_top: over.floor() as usize,
+            left_at_top: top.above,
+        })
+    }
+}
+
+/// An exposure that leaves whole courses at both ends.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Exposure {
+    /// From one course line to the next, metres.
+    pub exposure: f64,
+    /// Courses from the first line to the base rail line.
+    pub below: usize,
+    /// Courses from the end of the head flashing to the top of the face.
+    pub above: usize,
+    /// How far the lines miss the base rail line, metres: below 0 the line lies lower.
+    pub off_base: f64,
+    /// How far the last line misses the top, counted up from the head flashing, metres.
+    pub off_top: f64,
+}
+
+impl Exposure {
+    /// The greater miss, metres.
+    pub fn miss(&self) -> f64 {
+        self.off_base.abs().max(self.off_top.abs())
+    }
+}
+
+/// The exposures within `range` (least, greatest; metres) that leave whole courses both from the first line up to
+/// the base rail and from the head flashing up to the top of the face, each to `within` metres; those with the
+/// least miss first. Of `courses` its own exposure is not looked at.
+///
+/// With m courses below and n above, both misses are straight lines in the exposure: the least greatest miss lies
+/// where they are equal and opposite, or at an end of the range. Every pair (m, n) that the range allows is asked.
+///
+/// # Errors
+/// Heights that run downwards, an empty range, or a miss of half a course and more.
+pub fn propose_exposure(
+    range: (f64, f64),
+    courses: &Coursing,
+    array: &Span,
+    within: f64,
+) -> Result<Vec<Exposure>, CoursingError> {
+    let (least, greatest) = range;
+    if !(least >= 1e-3 && greatest >= least && greatest.is_finite()) {
+        return Err(CoursingError::Range { from: least, to: greatest });
+    }
+    if !(within >= 0.0 && within < least / 2.0) {
+        return Err(CoursingError::Within(within));
+    }
+    let (low, high) = (array.bottom - courses.first, courses.top - array.end());
+    Coursing { exposure: least, ..*courses }.check()?;
+    if !(array.top > array.bottom && array.head >= 0.0 && low.is_finite() && high.is_finite()) {
+        return Err(CoursingError::Heights { from: array.bottom, to: array.top });
+    }
+    if low < -within || high < -within {
+        return Ok(Vec::new());
+    }
+    let counts = |length: f64| {
+        let from = ((length - within) / greatest).ceil().max(0.0) as usize;
+        from..=((length + within) / least).floor().min(MOST) as usize
+    };
+    let mut found: Vec<Exposure> = Vec::new();
+    for below in counts(low) {
+        // Which exposures this count allows at all, and with them which counts above.
+        let m = below as f64;
+        let (from, to) = if below == 0 {
+            range
+        } else {
+            (((low - within) / m).max(least), ((low + within) / m).min(greatest))
+        };
+        if from > to {
+            continue;
+        }
+        let above_from = ((high - within) / to).ceil().max(0.0) as usize;
+        let above_to = ((high + within) / from).floor().min(MOST) as usize;
+        for above in above_from..=above_to {
+            let n = above as f64;
+            // |m e - low| and |n e - high|: both lines go up, so the best e balances them, or zeroes the only one.
+            let best = if m + n > 0.0 { (low + high) / (m + n) } else { from };
+            let exposure = best.clamp(from, to);
+            let found_ = Exposure {
+                exposure,
+                below,
+                above,
+                off_base: m * exposure - low,
+                off_top: n * exposure - high,
+            };
+            if found_.miss() <= within {
+                found.push(found_);
+            }
+        }
+    }
+    found.sort_by(|p, q| p.miss().total_cmp(&q.miss()).then(q.exposure.total_cmp(&p.exposure)));
+    Ok(found)
+}
+
+/// Where an array could lie so that whole courses are left.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct BasePlace {
+    /// The course line that the base rail lies on: 0 is the first.
+    pub course: usize,
+    /// v of the base rail line, metres.
+    pub bottom: f64,
+    /// What is left of the course behind the head flashing, metres: the whole exposure when it ends on a line.
+    pub cut_at_head: f64,
+    /// Whole courses from the head flashing to the top of the face.
+    pub whole_to_top: usize,
+}
+
+/// Base rail lines on the courses at which an array of this height leaves at least `least_at_top` whole courses
+/// below the top, the one nearest to where it lies now first.
+///
+/// On the lines the array's height alone decides how the head falls: the cut is the same for all of them. What it
+/// is, and so which strip there is to cut, is told with each.
+///
+/// # Errors
+/// As [`Coursing::laid`].
+pub fn propose_base(
+    courses: &Coursing,
+    array: &Span,
+    least_at_top: usize,
+) -> Result<Vec<BasePlace>, CoursingError> {
+    courses.laid(array)?;
+    let mut found = Vec::new();
+    let mut course = 0_usize;
+    loop {
+        let bottom = courses.first + course as f64 * courses.exposure;
+        let by = bottom - array.bottom;
+        let moved = Span { bottom, top: array.top + by, head: array.head };
+        if moved.end() > courses.top + READ || course as f64 > MOST {
+            break;
+        }
+        let laid = courses.laid(&moved)?;
+        if laid.whole_to_top >= least_at_top {
+            let Laid { cut_at_head, whole_to_top, .. } = laid;
+            found.push(BasePlace { course, bottom, cut_at_head, whole_to_top });
+        }
+        course += 1;
+    }
+    found.sort_by(|p, q| (p.bottom - array.bottom).abs().total_cmp(&(q.bottom - array.bottom).abs()));
+    Ok(found)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    const INCH: f64 = 0.0254;
+
+    fn five_inch() -> Coursing {
+        Coursing { eave: 0.0, top: 200.0 * INCH, first: 5.0 * INCH, exposure: 5.0 * INCH }
+    }
+
+    #[test]
+    fn a_rail_on_the_seventh_line_and_a_head_that_ends_on_one() {
+        // By hand, in inches: lines at 5, 10 …; rail at 35 is line 6 from 0; the head ends at 150; 50 left: ten.
+        let laid =
+            five_inch().laid(&Span { bottom: 35.0 * INCH, top: 142.0 * INCH, head: 8.0 * INCH }).unwrap();
+        assert_eq!((laid.base.course, laid.base.above), (6, 0.0));
+        assert_eq!((laid.whole_to_top, laid.left_at_top), (10, 0.0));
+        assert!((laid.cut_at_head - 5.0 * INCH).abs() < 1e-12);
+        // 2 in higher: 2 in of a course show below the rail, 3 in are left behind the head, nine whole ones go on.
+        let laid =
+            five_inch().laid(&Span { bottom: 37.0 * INCH, top: 144.0 * INCH, head: 8.0 * INCH }).unwrap();
+        assert!((laid.base.above - 2.0 * INCH).abs() < 1e-12 && laid.base.course == 6);
+        assert!((laid.base.to_nearest + 2.0 * INCH).abs() < 1e-12);
+        assert!((laid.cut_at_head - 3.0 * INCH).abs() < 1e-12 && laid.whole_to_top == 9);
+    }
+
+    #[test]
+    fn an_exposure_between_five_and_six_inches_that_comes_out_at_both_ends() {
+        // 33 in below and 44 in above: 5 1/2 in goes 6 and 8 times.
+        let courses = Coursing { eave: 0.0, top: 200.0 * INCH, first: 5.0 * INCH, exposure: 5.0 * INCH };
+        let array = Span { bottom: 38.0 * INCH, top: 148.0 * INCH, head: 8.0 * INCH };
+        let found = propose_exposure((5.0 * INCH, 6.0 * INCH), &courses, &array, INCH / 16.0).unwrap();
+        let best = found.first().unwrap();
+        assert!((best.exposure - 5.5 * INCH).abs() < 1e-9 && (best.below, best.above) == (6, 8), "{best:?}");
+        assert!(best.miss() < 1e-9);
+    }
+
+    #[test]
+    fn what_cannot_be_is_refused() {
+        let array = Span { bottom: 1.0, top: 2.0, head: 0.1 };
+        for courses in [
+            Coursing { exposure: 0.0, ..five_inch() },
+            Coursing { exposure: f64::NAN, ..five_inch() },
+            Coursing { top: -1.0, ..five_inch() },
+            Coursing { first: f64::INFINITY, ..five_inch() },
+        ] {
+            assert!(courses.laid(&array).is_err() && propose_base(&courses, &array, 0).is_err());
+        }
+        assert!(five_inch().laid(&Span { top: 0.5, ..array }).is_err());
+        assert!(propose_exposure((0.2, 0.1), &five_inch(), &array, 0.001).is_err());
+        assert!(
+            propose_exposure((0.1, 0.2), &five_inch(), &Span { bottom: f64::NAN, ..array }, 0.001).is_err()
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn no_sampled_exposure_comes_out_that_was_not_proposed(
+            top in 3.0..8.0f64, bottom in 0.3..1.5f64, height in 1.0..1.4f64, e in 0.12..0.16f64,
+        ) {
+            let courses = Coursing { eave: 0.0, top, first: 0.127, exposure: 0.127 };
+            let array = Span { bottom, top: bottom + height, head: 0.2 };
+            let within = 0.004;
+            let found = propose_exposure((0.12, 0.16), &courses, &array, within).unwrap();
+            for p in &found {
+                prop_assert!((0.12..=0.16).contains(&p.exposure) && p.miss() <= within);
+                let base = 0.127 + p.below as f64 * p.exposure;
+                prop_assert!((base - bottom).abs() <= within + 1e-9);
+                prop_assert!((array.end() + p.above as f64 * p.exposure - top).abs() <= within + 1e-9);
+            }
+            let whole = |length: f64| ((length / e).round() * e - length).abs() <= within;
+            if whole(bottom - 0.127) && whole(top - array.end()) {
+                let counts = (((bottom - 0.127) / e).round() as usize, ((top - array.end()) / e).round() as usize);
+                prop_assert!(found.iter().any(|p| (p.below, p.above) == counts), "{e} {counts:?} {found:?}");
+            }
+        }
+
+        #[test]
+        fn parts_add_up(top in 3.0..8.0f64, bottom in 0.2..1.5f64, height in 0.5..1.4f64, e in 0.1..0.3f64) {
+            let courses = Coursing { eave: 0.0, top, first: 0.15, exposure: e };
+            let array = Span { bottom, top: bottom + height, head: 0.2 };
+            let laid = courses.laid(&array).unwrap();
+            let back = 0.15 + laid.base.course as f64 * e + laid.base.above;
+            prop_assert!((back - bottom).abs() <= READ);
+            prop_assert!(laid.cut_at_head > 0.0 && laid.cut_at_head <= e + 1e-12);
+            let rest = top - array.end() - laid.whole_to_top as f64 * e;
+            prop_assert!(rest >= -READ && rest < e);
+            for place in propose_base(&courses, &array, 3).unwrap() {
+                prop_assert!(place.whole_to_top >= 3);
+                let on = courses.at(place.bottom).unwrap();
+                prop_assert!(on.above == 0.0 && on.course == place.course as i64);
+                prop_assert!(place.bottom + height + 0.2 + 3.0 * e <= top + READ);
+            }
+        }
+    }
+}
