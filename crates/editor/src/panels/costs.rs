@@ -38,7 +38,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
             amount: amount(&group.cost),
             shown: format!("{:.0}", group.cost),
         });
-        chart(ui, "groups", text::CHART_GROUPS, bars.collect(), p);
+        chart(ui, "groups", text::CHART_GROUPS, &bars.collect::<Vec<_>>(), p);
         for group in &groups {
             quiet(ui, &text::group_cost(group, currency));
         }
@@ -50,7 +50,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
             amount: amount(&step.cost),
             shown: format!("{:.0}", step.cost),
         });
-        chart(ui, "rows", text::CHART_ROWS, bars.collect(), p);
+        chart(ui, "rows", text::CHART_ROWS, &bars.collect::<Vec<_>>(), p);
         for step in steps {
             quiet(ui, &text::step_cost(step, currency));
         }
@@ -74,7 +74,7 @@ fn amount(cost: &impl ToString) -> f64 {
 }
 
 /// Level bars from the top down, each with its name before it and its amount behind it.
-fn chart(ui: &mut Ui, id: &str, words: &str, bars: Vec<Amount>, p: &Palette) {
+fn chart(ui: &mut Ui, id: &str, words: &str, bars: &[Amount], p: &Palette) {
     let most = bars.iter().map(|bar| bar.amount).fold(0.0, f64::max);
     if most <= 0.0 {
         return;
