@@ -3,8 +3,8 @@
 use anyhow::Context;
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{
-    FaceId, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, outlines_from_geojson,
-    write_atomically,
+    FaceId, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, load_rule_book,
+    outlines_from_geojson, write_atomically,
 };
 use chalkcourse_plan::{Ends, Mode, Plan, RaiseAs, evaluate, raise_roof};
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -90,6 +90,13 @@ enum Command {
         /// Which outline of the file, by its name; the first one where none is named.
         #[arg(long)]
         name: Option<String>,
+    },
+    /// Lists the fields in which two rule books differ, with what each of them says.
+    CompareBooks {
+        /// A rule book file.
+        one: PathBuf,
+        /// Another one.
+        other: PathBuf,
     },
     /// Prints the JSON Schema of a file format.
     Schema {
@@ -209,6 +216,10 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 ends,
             };
             raise(&footprint, &out, &how, name.as_deref())
+        }
+        Command::CompareBooks { one, other } => {
+            let (one, other) = (load_rule_book(&one)?, load_rule_book(&other)?);
+            Ok(Outcome { text: chalkcourse_plan::books_text(&one, &other), out: None, stops: false })
         }
         Command::Schema { name } => {
             let schemas = chalkcourse_plan::schemas();

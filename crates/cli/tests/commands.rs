@@ -47,6 +47,37 @@ fn check_is_fine_on_alder_court_and_stops_at_low_barn() {
 }
 
 #[test]
+fn check_tells_what_was_not_checked_and_why() {
+    let plain = text(&on("check", "alder-court.chalk.json", &[]));
+    let (checked, not_checked) = plain.split_once("What was not checked").expect("both parts");
+    assert!(checked.contains("[setback]") && !not_checked.contains("[setback]"), "{plain}");
+    assert!(not_checked.contains("[wind]") && not_checked.contains("because: "), "{not_checked}");
+    let json: serde_json::Value =
+        serde_json::from_str(&text(&on("check", "alder-court.chalk.json", &["--format", "json"])))
+            .expect("JSON");
+    let rules = json["checked"].as_array().expect("rules");
+    let wind = rules.iter().find(|rule| rule["code"] == "wind").expect("the wind rule");
+    assert!(wind["on"] == false && wind["why_not"].is_string(), "{wind}");
+}
+
+#[test]
+fn rule_books_are_compared_field_by_field() {
+    let book = |name: &str| {
+        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../assets/rule-books").join(name);
+        path.to_str().expect("a path of words").to_owned()
+    };
+    let (one, other) = (book("tamsin-bluff-2026.json"), book("tamsin-bluff-older-fire-access.json"));
+    let differ = text(&run(&["compare-books", &one, &other]));
+    assert!(
+        differ.contains("fire_access.scheme.value\n  one:   whole-roof\n  other: each-slope"),
+        "{differ}"
+    );
+    assert!(text(&run(&["compare-books", &one, &one])).contains("\n0 fields differ"));
+    let kit = book("../kits/fernhollow-deck-mount-2026.json");
+    assert_eq!(run(&["compare-books", &one, &kit]).status.code(), Some(2));
+}
+
+#[test]
 fn takeoff_says_the_same_in_three_forms() {
     let json: serde_json::Value =
         serde_json::from_str(&text(&on("takeoff", "alder-court.chalk.json", &["--format", "json"])))

@@ -2,7 +2,7 @@
 
 use crate::{Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
-use chalkcourse_job::{Job, Orientation};
+use chalkcourse_job::{Job, Orientation, RuleBook};
 use chalkcourse_rules::{Checked, Finding, Severity, checked};
 use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
 use schemars::JsonSchema;
@@ -273,6 +273,24 @@ pub fn checklist_text(job: &Job, plan: &Plan) -> String {
         let _ = writeln!(text, "  [ ] {}\n      source: {}", line.text, line.source);
     }
     let _ = writeln!(text, "\n{CAUTION}");
+    text
+}
+
+/// In which fields two rule books differ, as a person reads it.
+pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
+    let differences = one.differences(other);
+    let mut text = format!("one:   {}, {}\nother: {}, {}\n", one.name, one.date, other.name, other.date);
+    let _ = writeln!(text, "\n{} fields differ", differences.len());
+    for difference in &differences {
+        let said = |value: &Option<String>| value.clone().unwrap_or_else(|| "nothing".to_owned());
+        let _ = writeln!(
+            text,
+            "\n{}\n  one:   {}\n  other: {}",
+            difference.field,
+            said(&difference.one),
+            said(&difference.other)
+        );
+    }
     text
 }
 
