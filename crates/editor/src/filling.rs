@@ -37,6 +37,8 @@ struct Shown {
 pub(crate) struct Answer {
     /// The job that it is for.
     pub(crate) job: Arc<Job>,
+    /// Whether a person asked for the best so far.
+    pub(crate) stopped: bool,
     /// What was found; `None` where the work broke off.
     pub(crate) fills: Option<Result<Vec<Fill>, FillError>>,
 }
@@ -90,7 +92,8 @@ impl Filling {
             Err(TryRecvError::Empty) => return None,
         };
         let running = self.running.take()?;
-        Some(Answer { job: Arc::clone(&running.job), fills })
+        let stopped = running.stop.load(Ordering::Relaxed);
+        Some(Answer { job: Arc::clone(&running.job), stopped, fills })
     }
 
     /// Lists what stands in a job now.

@@ -106,7 +106,7 @@ const FARTHEST: f64 = 0.6;
 const MOST_NEAR: usize = 12;
 
 /// Fills faces, one after the other. Locked blocks stay and the rest fits around them. `stop` is asked now and then; when it
-/// says true the best so far comes back, with the bound that is left.
+/// says true the best so far comes back, with the bound that is left; faces that were not begun are left out.
 ///
 /// Where the job's rule book asks for room for the fire service, each face that has a ridge keeps a strip up the slope for a
 /// pathway, at an end of the ridge or beside a chimney or skylight, whichever costs least; and the clear room beside the ridge is that for the share of the roof that is covered in the end.
@@ -142,6 +142,10 @@ fn fill_all(
     let mut job = job.clone();
     let mut fills = Vec::new();
     for &face in faces {
+        // With nothing found yet there is still a first answer to give; after that, what was not begun stays as it is.
+        if !fills.is_empty() && stop() {
+            break;
+        }
         let found = fill_face(&job, face, mode, ridge, stop)?;
         if let Ok(next) = apply(&job, &fill_edit(&job, &found)) {
             job = next;

@@ -11,6 +11,9 @@ use egui::{CornerRadius, Pos2, Shape, Stroke, Vec2};
 /// Words on the roof are set in lines this long, in points.
 const LINE: f32 = 260.0;
 
+/// Narrower ghosts are not drawn, in points.
+const LEAST: f32 = 8.0;
+
 /// Draws the ghosts; the one that the list or the pointer points at with its words.
 pub(super) fn near(brush: &Brush, document: &Document, desk: &Desk) {
     if desk.list != List::Fill || desk.gesture.is_some() {
@@ -57,17 +60,21 @@ fn under_pointer<'a>(
 fn ghost(brush: &Brush, plane: &Plane, rect: Rect, lit: bool) -> Pos2 {
     let p = brush.palette;
     let corners = rect.corners().map(|corner| brush.space.screen_from_frame(plane, corner));
+    let around = egui::Rect::from_points(&corners);
+    // where a module is a speck, or out of sight, its dashes would only cost time
+    if around.width() < LEAST || !around.intersects(brush.space.area) {
+        return around.center_bottom();
+    }
     if lit {
         let fill = theme::faint(p.light, 50);
         brush.painter.add(Shape::convex_polygon(corners.to_vec(), fill, Stroke::NONE));
     }
-    let mut around = corners.to_vec();
-    around.extend(corners.first().copied());
+    let mut line = corners.to_vec();
+    line.extend(corners.first().copied());
     let stroke = if lit { Stroke::new(2.6, p.light) } else { Stroke::new(1.0, p.quiet) };
     let (dash, gap) = if lit { (8.0, 5.0) } else { (3.0, 4.0) };
-    brush.painter.extend(Shape::dashed_line(&around, stroke, dash, gap));
-    let bounds = egui::Rect::from_points(&corners);
-    bounds.center_bottom()
+    brush.painter.extend(Shape::dashed_line(&line, stroke, dash, gap));
+    around.center_bottom()
 }
 
 /// Words below a place, in lines, kept on the drawing.

@@ -37,11 +37,19 @@ impl Editor {
         match answer.fills {
             None => self.desk.fill.said = text::FILL_BROKE.to_owned(),
             Some(Err(error)) => self.desk.fill.said = text::sentence(&error.to_string()),
+            Some(Ok(fills)) if answer.stopped => {
+                let better = |fill: &Fill| fill.modules > standing(&answer.job, fill.face);
+                self.put_fill(fills.into_iter().filter(better).collect());
+            }
             Some(Ok(fills)) => self.put_fill(fills),
         }
     }
 
     fn put_fill(&mut self, fills: Vec<Fill>) {
+        if fills.is_empty() {
+            self.desk.fill.said = text::FILL_STOPPED.to_owned();
+            return;
+        }
         let job = Arc::clone(self.document.settled());
         let edit = Edit::Several(fills.iter().map(|fill| fill_edit(&job, fill)).collect());
         let label = text::fill_of(&job, &fills);
@@ -56,6 +64,12 @@ impl Editor {
         self.desk.fill.show(Arc::clone(self.document.settled()), fills);
         self.desk.keep_in_step(&self.document);
     }
+}
+
+/// Modules on a face that would make way for a fill.
+fn standing(job: &Job, face: FaceId) -> usize {
+    let goes = job.blocks.iter().filter(|block| block.face == face && !block.locked);
+    goes.map(|block| block.cells().count()).sum()
 }
 
 /// The faces that may carry modules; all where none may, so that the answer says why.

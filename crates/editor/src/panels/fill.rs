@@ -8,6 +8,9 @@ use chalkcourse_job::FaceId;
 use chalkcourse_plan::{Fill, Mode};
 use egui::{Frame, Margin, RichText, Sense, Stroke, Ui, WidgetInfo};
 
+/// With more faces than this each one is folded up.
+const MANY: usize = 2;
+
 /// The list of a fill.
 pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     ways(ui, desk);
@@ -22,9 +25,19 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         quiet(ui, text::FILL_HINT);
     }
     let mut pointed = Pointed::Nothing;
+    let many = desk.fill.fills().len() > MANY;
     for found in desk.fill.fills() {
+        let name = document.job().face(found.face).map_or("", |face| face.name.as_str());
         ui.add_space(theme::GAP);
-        ui.push_id(found.face, |ui| result(ui, document, found, &mut pointed));
+        ui.push_id(found.face, |ui| {
+            if many {
+                egui::CollapsingHeader::new(text::fill_row(name, found))
+                    .show(ui, |ui| result(ui, found, &mut pointed));
+            } else {
+                ui.strong(text::face_heading(name));
+                result(ui, found, &mut pointed);
+            }
+        });
     }
     if pointed != Pointed::Nothing {
         desk.pointed = pointed;
@@ -50,12 +63,26 @@ fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId]) {
     let names: Vec<&str> =
         faces.iter().filter_map(|id| document.job().face(*id)).map(|face| face.name.as_str()).collect();
     ui.horizontal(|ui| {
-        ui.spinner();
+        turning(ui);
         if ui.button(text::STOP).on_hover_text(text::STOP_HELP).clicked() {
             desk.fill.stop();
         }
         ui.add(egui::Label::new(text::filling(&names)).truncate());
     });
+}
+
+/// Dots that go round, a step each eighth of a second: a spinner that moves in every frame would have a large roof painted
+/// sixty times a second, and the fill would wait for it.
+fn turning(ui: &mut Ui) {
+    let (rect, _) = ui.allocate_exact_size(egui::Vec2::splat(20.0), Sense::hover());
+    let p = theme::of(ui);
+    let now = (ui.input(|input| input.time) * 8.0) as usize % 8;
+    for dot in 0..8 {
+        let way = egui::Vec2::angled(std::f32::consts::TAU * dot as f32 / 8.0);
+        let (radius, color) = if dot == now { (2.6, p.accent) } else { (1.6, p.quiet) };
+        ui.painter().circle_filled(rect.center() + way * 7.5, radius, color);
+    }
+    ui.ctx().request_repaint_after(std::time::Duration::from_millis(125));
 }
 
 fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
@@ -75,9 +102,7 @@ fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions)
     });
 }
 
-fn result(ui: &mut Ui, document: &Document, found: &Fill, pointed: &mut Pointed) {
-    let name = document.job().face(found.face).map_or("", |face| face.name.as_str());
-    ui.strong(text::face_heading(name));
+fn result(ui: &mut Ui, found: &Fill, pointed: &mut Pointed) {
     ui.label(&found.claim);
     egui::CollapsingHeader::new(text::SEARCHED).id_salt("searched").default_open(false).show(ui, |ui| {
         ui.label(text::sentence(&found.searched));

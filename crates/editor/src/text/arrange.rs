@@ -17,13 +17,16 @@ pub(crate) const WAY: &str = "Laid as";
 pub(crate) const MOST_BLOCKS: &str = "Blocks at most";
 pub(crate) const MOST_BLOCKS_HELP: &str = "Every corner of a block is flashed: fewer blocks, fewer corners.";
 pub(crate) const STOP: &str = "Stop";
-pub(crate) const STOP_HELP: &str = "Take the best that was found so far.";
+pub(crate) const STOP_HELP: &str =
+    "Take the best that was found so far, where it is better than what is there.";
 pub(crate) const SEARCHED: &str = "What was searched";
 pub(crate) const HOLDS_BACK: &str = "What holds it back";
 pub(crate) const NOTHING_HOLDS: &str = "Nothing but the size of the face.";
 pub(crate) const NO_FACE_TO_FILL: &str = "There is no face to fill yet: draw one first.";
 pub(crate) const FILL_DROPPED: &str =
     "The roof changed while it was being filled, so the answer was dropped. Fill it again.";
+pub(crate) const FILL_STOPPED: &str =
+    "Stopped before anything better than what is there was found: the blocks are as they were.";
 pub(crate) const FILL_BROKE: &str =
     "Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.";
 
@@ -40,7 +43,10 @@ pub(crate) fn fill_face(name: &str) -> String {
     format!("Fill {name}")
 }
 pub(crate) fn filling(names: &[&str]) -> String {
-    format!("Filling {}…", names.join(", "))
+    match names {
+        [one] => format!("Filling {one}…"),
+        _ => format!("Filling {} faces…", names.len()),
+    }
 }
 pub(crate) fn fill_of(job: &Job, fills: &[Fill]) -> String {
     let name = |fill: &Fill| job.face(fill.face).map_or("a face", |face| face.name.as_str());
@@ -56,6 +62,10 @@ pub(crate) fn filled(fills: &[Fill]) -> String {
         [_] => format!("Filled: {modules} of at most {bound}"),
         _ => format!("Filled {} faces: {modules} of at most {bound}", fills.len()),
     }
+}
+/// "Face South: 25 of at most 25"
+pub(crate) fn fill_row(name: &str, fill: &Fill) -> String {
+    format!("{}: {} of at most {}", super::face_heading(name), fill.modules, fill.bound)
 }
 /// "At 2 places one more module is stopped by …"
 pub(crate) fn near_row(words: &str, places: usize) -> String {

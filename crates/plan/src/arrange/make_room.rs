@@ -23,11 +23,12 @@ const MOST_PLACES: usize = 160;
 pub fn make_room(job: &Job, block: BlockId) -> Option<Edit> {
     let start = job.block(block)?;
     // Between two blocks the one that is not locked gives way.
-    let mut trial = job.clone();
+    let roof = Arc::new(assemble(job));
+    let mut trial = near_job(job, start, &roof);
     for other in &mut trial.blocks {
         other.locked = other.id != block;
     }
-    let mut search = Search { roof: Arc::new(assemble(job)), trial, start, known: BTreeSet::new() };
+    let mut search = Search { roof, trial, start, known: BTreeSet::new() };
     let first = search.judge(DVec2::ZERO)?;
     if first.in_the_way == 0 {
         return None;
@@ -57,6 +58,22 @@ pub fn make_room(job: &Job, block: BlockId) -> Option<Edit> {
         here = (moves, by, judged);
     }
     None
+}
+
+/// The job with the blocks of one face alone, which is quicker to judge; or as it is where the others change what is asked
+/// of this face.
+fn near_job(job: &Job, start: &Block, roof: &Arc<Roof>) -> Job {
+    let mut near = job.clone();
+    near.blocks.retain(|block| block.face == start.face);
+    let asked = |job: &Job| ridge_asked(job, &Layout::on_roof(job, Arc::clone(roof)));
+    if asked(&near) == asked(job) { near } else { job.clone() }
+}
+
+/// The room beside a ridge that the fire service is to have, metres in plan: it grows with the share of the roof that is
+/// covered.
+fn ridge_asked(job: &Job, layout: &Layout) -> f64 {
+    let fire = job.rule_book.fire_access.as_ref().filter(|_| is_checked(job, "fire-ridge"));
+    fire.map_or(0.0, |fire| ridge_room(fire, job, array_share(layout)).value.metres())
 }
 
 struct Search<'a> {
@@ -104,10 +121,7 @@ impl Search<'_> {
     fn obstacles(&self) -> Vec<Rect> {
         let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
         let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
-        let fire =
-            self.trial.rule_book.fire_access.as_ref().filter(|_| is_checked(&self.trial, "fire-ridge"));
-        let ridge =
-            fire.map_or(0.0, |fire| ridge_room(fire, &self.trial, array_share(&layout)).value.metres());
+        let ridge = ridge_asked(&self.trial, &layout);
         let allowed =
             room(&self.trial, &layout, index, &|id| id != self.start.id, Fire { ridge, path: None });
         allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
