@@ -67,8 +67,7 @@ pub(crate) fn new_penetration_name(job: &Job, kind: PenetrationKind) -> String {
 
 /// "B".
 pub(crate) fn new_block_name(job: &Job) -> String {
-    let taken = |name: &str| job.blocks.iter().any(|block| block.name == name);
-    ('A'..='Z').map(String::from).find(|name| !taken(name)).unwrap_or_else(|| fresh("Block", taken))
+    chalkcourse_plan::new_block_name(job)
 }
 
 fn fresh(word: &str, taken: impl Fn(&str) -> bool) -> String {
