@@ -21,6 +21,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_paths::pathways(&brush, document, desk);
     paint_roof::penetrations(&brush, document, desk);
     paint_blocks::blocks(&brush, document, desk);
+    paint_roof::penetration_names(&brush, document, desk);
     paint_roof::edges(&brush, document, desk);
     paint_roof::names(&brush, document, desk);
     paint_marks::lights(&brush, document, desk);

@@ -240,6 +240,18 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
                 brush.outline(&in_plan, Stroke::new(1.0, p.zone), Some((2.0, 4.0)));
             }
         }
+    }
+}
+
+/// The names of penetrations: over blocks, which would cut them off.
+pub(super) fn penetration_names(brush: &Brush, document: &Document, desk: &Desk) {
+    let p = brush.palette;
+    for placed in &document.plan().layout.penetrations {
+        if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
+            continue;
+        }
+        let held = desk.selection == Selection::Penetration(placed.id);
+        let hovered = desk.hover == Selection::Penetration(placed.id);
         if let Some(bounds) = placed.plan.bounds() {
             let low = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.min.y));
             let high = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.max.y));
