@@ -28,14 +28,14 @@ pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
     let mut field = |width: f32, add: &mut dyn FnMut(&mut Ui)| {
         ui.allocate_ui(egui::vec2(width, height), |ui| add(ui));
     };
-    field(110.0, &mut |ui| {
+    field(94.0, &mut |ui| {
         let shown = how.pitch.to_string();
         if let Some(pitch) = fields::parsed_at(ui, 36.0, text::PITCH, &shown, text::PITCH_HELP, Pitch::parse)
         {
             how.pitch = pitch;
         }
     });
-    field(130.0, &mut |ui| {
+    field(116.0, &mut |ui| {
         let parse = |typed: &str| text::at_least_none(Length::parse(typed, units));
         let shown = how.overhang.show_small(units);
         if let Some(overhang) =
@@ -44,7 +44,7 @@ pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
             how.overhang = overhang;
         }
     });
-    field(120.0, &mut |ui| {
+    field(98.0, &mut |ui| {
         let parse = |typed: &str| text::at_least_none(Length::parse(typed, units));
         let shown = how.eave.show(units);
         if let Some(eave) =

@@ -35,8 +35,8 @@ pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
     match what {
         OutlineFor::Face => "Face",
         OutlineFor::Roof => "Whole roof",
-        OutlineFor::Hole => "Hole in a face",
-        OutlineFor::Penetration => "Outline of a penetration",
+        OutlineFor::Hole => "Hole",
+        OutlineFor::Penetration => "Penetration outline",
     }
 }
 pub(crate) fn outline_help(what: OutlineFor) -> &'static str {

@@ -194,7 +194,7 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     let area = |hand: &Hand| hand.editor().document().plan().summary.plan_area;
     let before = area(&hand);
     hand.key(Key::D);
-    hand.press("Hole in a face");
+    hand.press("Hole");
     for (x, y) in [(1.0, 6.0), (2.0, 6.0), (2.0, 7.0), (1.0, 7.0)] {
         hand.click_plan(x, y);
     }
@@ -205,7 +205,7 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
 
     // beside the roof there is no face to cut
     hand.key(Key::D);
-    hand.press("Hole in a face");
+    hand.press("Hole");
     for (x, y) in [(1.0, -1.0), (2.0, -1.0), (2.0, -0.3)] {
         hand.click_plan(x, y);
     }
@@ -216,7 +216,7 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     hand.key(Key::Escape);
 
     hand.key(Key::D);
-    hand.press("Outline of a penetration");
+    hand.press("Penetration outline");
     hand.press("Chimney");
     for (x, y) in [(14.5, 6.0), (15.5, 6.0), (15.0, 7.0)] {
         hand.click_plan(x, y);
