@@ -234,22 +234,41 @@ fn deck_under(block: &PlacedBlock) -> Vec<Rect> {
     rects
 }
 
-/// The way of the bare conductor: from the first device of the lowest row past every device, row by row and back and
-/// forth, then straight up to the upper edge of the highest row. A device sits at the middle of its module; the
+/// The way of the bare conductor, the shortest one: from an end of the lowest row past every device, row by row and back
+/// and forth, then straight up to the upper edge of the highest row. A device sits at the middle of its module; the
 /// conductor runs along the eave and up the slope, not across.
 fn bonding_path(block: &PlacedBlock) -> Vec<DVec2> {
-    let mut path: Vec<DVec2> = Vec::new();
-    for row in block.modules.chunk_by(|a, b| a.cell.row == b.cell.row) {
-        let (Some(first), Some(last)) = (row.first(), row.last()) else { continue };
-        let (mut start, mut end) = (first.rect.centre(), last.rect.centre());
-        if let Some(&at) = path.last() {
-            if (at.x - end.x).abs() < (at.x - start.x).abs() {
-                (start, end) = (end, start);
+    let rows: Vec<(DVec2, DVec2)> = block
+        .modules
+        .chunk_by(|a, b| a.cell.row == b.cell.row)
+        .filter_map(|row| Some((row.first()?.rect.centre(), row.last()?.rect.centre())))
+        .collect();
+    // For each row the shortest way so far that leaves it at its right end, and at its left end, and whether that way left
+    // the row below at its right end. Going by the nearer end row by row would depend on float dust where both are as near.
+    let mut ways: Vec<[(f64, bool); 2]> = Vec::new();
+    for (index, &(left, right)) in rows.iter().enumerate() {
+        let to = |enter: f64| match index.checked_sub(1) {
+            None => (0.0, true),
+            Some(below) => {
+                let from_right = ways[below][0].0 + (rows[below].1.x - enter).abs();
+                let from_left = ways[below][1].0 + (rows[below].0.x - enter).abs();
+                if from_right <= from_left { (from_right, true) } else { (from_left, false) }
             }
-            path.push(dvec2(at.x, start.y));
-        }
-        path.extend([start, end]);
+        };
+        ways.push([to(left.x), to(right.x)]);
     }
+    let mut at_right = ways.last().is_none_or(|way| way[0].0 <= way[1].0);
+    let mut path: Vec<DVec2> = Vec::new();
+    // From the top down, then turned: each row is left at one end and entered at the other.
+    for (&(left, right), way) in rows.iter().zip(&ways).rev() {
+        let (leave, enter) = if at_right { (right, left) } else { (left, right) };
+        if let Some(&above) = path.last() {
+            path.push(dvec2(leave.x, above.y));
+        }
+        path.extend([leave, enter]);
+        at_right = way[usize::from(!at_right)].1;
+    }
+    path.reverse();
     if let (Some(&at), Some(module)) = (path.last(), block.modules.last()) {
         path.push(dvec2(at.x, module.rect.max.y));
     }

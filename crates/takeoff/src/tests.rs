@@ -116,8 +116,9 @@ fn a_notch_at_the_top_left() {
     check(notched(), &Measure::HeadCornerLeft, 2, 2.0);
     check(notched(), &Measure::HeadCornerRight, 1, 1.0);
     check(notched(), &Measure::Under, 1, WIDE * HIGH - 1.725 * 1.137);
-    // Row 1 from the left, row 2 back, row 3 from its second module on: that is where row 2 ended.
-    check(notched(), &Measure::BondingPath, 1, (3.0 + 3.0 + 1.0 + 2.0) * 1.725 + 2.0 * 1.137 + 0.567);
+    // Row 1 from the right, row 2 back, row 3 from its right end, where row 2 ended: three seams, three, two. From the
+    // left it would be one module more.
+    check(notched(), &Measure::BondingPath, 1, (3.0 + 3.0 + 2.0) * 1.725 + 2.0 * 1.137 + 0.567);
 }
 
 /// A row that hangs open is a finding; where it is waived the rail is ordered all the same.
