@@ -1,18 +1,28 @@
 use crate::{
-    Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, PriceList, RuleBook, Site, Waiver,
+    Block, BlockId, Face, FaceId, Job, Kit, PartId, Penetration, PenetrationId, PlanMove, PriceList,
+    RoofPart, RuleBook, Site, Waiver, part,
 };
+use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
 use std::sync::Arc;
 
 /// The only way from one job to the next.
 ///
-/// A face, penetration or block is put whole: one that has a number of the job replaces what was there, a new one
+/// A part, face, penetration or block is put whole: one that has a number of the job replaces what was there, a new one
 /// comes to the end and takes its number from [`Job::next_id`].
 #[derive(Clone, Debug, PartialEq)]
 pub enum Edit {
-    /// Puts a face.
+    /// Puts a part of the house; its roof is raised again.
+    PutPart(RoofPart),
+    /// Takes a part away with its faces, and the blocks that lie on them.
+    RemovePart(PartId),
+    /// Moves parts as they are, with the penetrations and blocks on them.
+    MoveParts(Vec<PartId>, PlanMove),
+    /// Turns the faces of a part, and of the parts that it meets, into drawn ones.
+    FreePart(PartId),
+    /// Puts a face. Of one that comes from a part, name, datum, courses and overruled edges are a person's to change.
     PutFace(Face),
-    /// Takes a face away, and the blocks that lie on it.
+    /// Takes a drawn face away, and the blocks that lie on it.
     RemoveFace(FaceId),
     /// Puts a penetration.
     PutPenetration(Penetration),
@@ -48,7 +58,7 @@ pub enum EditError {
     /// There is no such thing in the job.
     #[error("the job has no {what} {number}")]
     Missing {
-        /// "face", "block" or "penetration".
+        /// "part", "face", "block" or "penetration".
         what: &'static str,
         /// The number asked for.
         number: u32,
@@ -75,6 +85,42 @@ pub enum EditError {
         /// Which.
         what: String,
     },
+    /// No roof can be raised from a part.
+    #[error("{part} can't be raised: {error}")]
+    CantRaise {
+        /// The part's name.
+        part: String,
+        /// Which corner or side is the trouble, and what to do.
+        error: RaiseError,
+    },
+    /// A face of a part is none to be drawn.
+    #[error(
+        "face {name} follows from a part of the house: change that part, or set it free to draw its faces"
+    )]
+    FollowsPart {
+        /// The face.
+        name: String,
+    },
+    /// The sides of a part are not those of its outline.
+    #[error(
+        "part {part} describes {described:?} sides for rings of {drawn:?} corners: describe one side for each corner"
+    )]
+    PartSides {
+        /// The part.
+        part: String,
+        /// Sides described, for each ring.
+        described: Vec<usize>,
+        /// Corners drawn, for each ring.
+        drawn: Vec<usize>,
+    },
+    /// Two sides of a part have one number.
+    #[error("part {part} has two sides with the number {side}: give each side its own")]
+    SideTwice {
+        /// The part.
+        part: String,
+        /// The number.
+        side: u32,
+    },
     /// A waiver needs a reason.
     #[error("a waiver needs a reason: write why this may be built so")]
     NoReason,
@@ -87,17 +133,41 @@ pub enum EditError {
 pub fn apply(job: &Job, edit: &Edit) -> Result<Job, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
+    if touches_parts(edit) {
+        part::follow(&mut next, part::Strictness::Refuse)?;
+    }
     Ok(next)
+}
+
+fn touches_parts(edit: &Edit) -> bool {
+    match edit {
+        Edit::PutPart(_) | Edit::RemovePart(_) | Edit::MoveParts(..) | Edit::FreePart(_) => true,
+        Edit::Several(edits) => edits.iter().any(touches_parts),
+        _ => false,
+    }
 }
 
 fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
     match edit {
+        Edit::PutPart(part) => part::put_part(job, part)?,
+        Edit::RemovePart(id) => part::remove_part(job, *id)?,
+        Edit::MoveParts(ids, how) => part::move_parts(job, ids, how)?,
+        Edit::FreePart(id) => part::free(job, *id)?,
         Edit::PutFace(face) => {
             check_face(face)?;
+            check_follows(job, face)?;
+            let mut face = face.clone();
+            if face.from.is_some() {
+                face.height = Length::from_metres(face_height(job, &face));
+            }
+            let face = &face;
             put(&mut job.faces, face, |f| f.id.0);
             job.next_id = job.next_id.max(face.id.0.saturating_add(1));
         }
         Edit::RemoveFace(id) => {
+            if let Some(face) = job.face(*id).filter(|face| face.from.is_some()) {
+                return Err(EditError::FollowsPart { name: face.name.clone() });
+            }
             remove(&mut job.faces, "face", id.0, |f| f.id.0)?;
             job.blocks.retain(|block| block.face != *id);
         }
@@ -109,7 +179,7 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
         Edit::RemovePenetration(id) => remove(&mut job.penetrations, "penetration", id.0, |p| p.id.0)?,
         Edit::PutBlock(block) => {
             check_block(block)?;
-            if job.face(block.face).is_none() {
+            if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
                 return Err(EditError::Missing { what: "face", number: block.face.0 });
             }
             put(&mut job.blocks, block, |b| b.id.0);
@@ -137,6 +207,32 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
     Ok(())
 }
 
+/// A face of a part keeps what follows from the part.
+fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
+    let there = job.face(face.id);
+    let holds = match (there.map(|there| (there, there.from)), face.from) {
+        (None | Some((_, None)), None) => true,
+        (Some((there, Some(from))), Some(same)) => {
+            from == same
+                && there.outline == face.outline
+                && there.kinds == face.kinds
+                && (there.pitch, there.downslope) == (face.pitch, face.downslope)
+                && (there.height == face.height || there.datum != face.datum)
+        }
+        _ => false,
+    };
+    if holds { Ok(()) } else { Err(EditError::FollowsPart { name: face.name.clone() }) }
+}
+
+/// The height of a face of a part at a datum that may be a new one.
+fn face_height(job: &Job, face: &Face) -> f64 {
+    match job.face(face.id) {
+        Some(there) if there.datum != face.datum => there.plane().height_at(face.datum),
+        Some(there) => there.height.metres(),
+        None => face.height.metres(),
+    }
+}
+
 fn put<T: Clone>(list: &mut Vec<T>, item: &T, id: impl Fn(&T) -> u32) {
     match list.iter_mut().find(|there| id(there) == id(item)) {
         Some(there) => *there = item.clone(),
@@ -155,7 +251,7 @@ fn remove<T>(
     if list.len() == before { Err(EditError::Missing { what, number }) } else { Ok(()) }
 }
 
-fn is_place(p: DVec2) -> bool {
+pub(crate) fn is_place(p: DVec2) -> bool {
     p.is_finite() && p.abs().max_element() <= 1e5
 }
 

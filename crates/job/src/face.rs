@@ -1,16 +1,19 @@
-use crate::FaceId;
+use crate::{FaceId, FromPart};
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A roof face as drawn.
+/// A roof face, drawn or of a part.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
+#[serde(try_from = "FaceInFile", into = "FaceInFile")]
 pub struct Face {
     /// Its number in the job.
     pub id: FaceId,
     /// What people call it: "South", "Porch".
     pub name: String,
+    /// The part's side that it comes from; `None` for one that was drawn. Outline, pitch, downslope and height of a face
+    /// of a part follow from the part.
+    pub from: Option<FromPart>,
     /// Outline and holes in plan: x east, y north, metres.
     pub outline: Polygon,
     /// Rise over run.
@@ -19,16 +22,96 @@ pub struct Face {
     pub downslope: Azimuth,
     /// The plan point where the face's own frame has its origin. Blocks are placed from here, so it stays put
     /// while corners move.
-    #[schemars(with = "[f64; 2]")]
     pub datum: DVec2,
     /// Height of the face at its datum, above any level that is the same for the whole job.
     pub height: Length,
     /// How shingles are laid on it.
-    #[serde(default)]
     pub courses: Courses,
     /// Edge kinds that a person overruled.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub overruled: Vec<Overrule>,
+    /// Edge kinds that follow from the part, such as its walls; a person's word goes before them. Never in a file.
+    pub kinds: Vec<Overrule>,
+}
+
+/// A face as a job file has it: for one of a part only what a person decided.
+#[derive(Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+#[schemars(rename = "Face")]
+struct FaceInFile {
+    /// Its number in the job.
+    id: FaceId,
+    /// What people call it: "South", "Porch".
+    name: String,
+    /// The part's side that it comes from; left out for a drawn face.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    from: Option<FromPart>,
+    /// A drawn face's outline and holes in plan: x east, y north, metres.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    outline: Option<Polygon>,
+    /// A drawn face's rise over run.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pitch: Option<Pitch>,
+    /// The way that water runs on a drawn face, degrees clockwise from north.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    downslope: Option<Azimuth>,
+    /// The plan point where the face's own frame has its origin: x east, y north, metres.
+    #[schemars(with = "[f64; 2]")]
+    datum: DVec2,
+    /// Height of a drawn face at its datum, above any level that is the same for the whole job.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    height: Option<Length>,
+    /// How shingles are laid on it.
+    #[serde(default)]
+    courses: Courses,
+    /// Edge kinds that a person overruled.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    overruled: Vec<Overrule>,
+}
+
+impl TryFrom<FaceInFile> for Face {
+    type Error = String;
+
+    fn try_from(file: FaceInFile) -> Result<Self, String> {
+        let FaceInFile { id, name, from, outline, pitch, downslope, datum, height, courses, overruled } =
+            file;
+        let (outline, pitch, downslope, height) = match from {
+            None => {
+                let missing = |field: &str| {
+                    format!(
+                        "missing field `{field}` in face {id}, which is a drawn one: it comes from no part"
+                    )
+                };
+                (
+                    outline.ok_or_else(|| missing("outline"))?,
+                    pitch.ok_or_else(|| missing("pitch"))?,
+                    downslope.ok_or_else(|| missing("downslope"))?,
+                    height.ok_or_else(|| missing("height"))?,
+                )
+            }
+            // What follows from the part is worked out when all of the job is read.
+            Some(_) => (Polygon::default(), Pitch::FLAT, Azimuth::NORTH, Length::ZERO),
+        };
+        let kinds = Vec::new();
+        Ok(Self { id, name, from, outline, pitch, downslope, datum, height, courses, overruled, kinds })
+    }
+}
+
+impl From<Face> for FaceInFile {
+    fn from(face: Face) -> Self {
+        let drawn = face.from.is_none();
+        Self {
+            id: face.id,
+            name: face.name,
+            from: face.from,
+            outline: drawn.then_some(face.outline),
+            pitch: drawn.then_some(face.pitch),
+            downslope: drawn.then_some(face.downslope),
+            datum: face.datum,
+            height: drawn.then_some(face.height),
+            courses: face.courses,
+            overruled: face.overruled,
+        }
+    }
 }
 
 /// A side of the outline whose kind a person decided.
@@ -74,6 +157,7 @@ impl Face {
         let mut face = Self {
             id,
             name,
+            from: None,
             outline,
             pitch,
             downslope,
@@ -81,6 +165,7 @@ impl Face {
             height,
             courses: Courses::default(),
             overruled: Vec::new(),
+            kinds: Vec::new(),
         };
         let plane = face.plane();
         let place = |p: DVec2| {
@@ -106,7 +191,7 @@ impl Face {
         FaceInput {
             outline: self.outline.clone(),
             plane: self.plane(),
-            overruled: self.overruled.iter().map(|o| ((o.ring, o.side), o.kind)).collect(),
+            overruled: self.kinds.iter().chain(&self.overruled).map(|o| ((o.ring, o.side), o.kind)).collect(),
         }
     }
 

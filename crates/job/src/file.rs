@@ -1,5 +1,5 @@
 use crate::data::DataFile;
-use crate::{Job, Kit, PriceList, RuleBook, edit};
+use crate::{Job, Kit, PriceList, RuleBook, edit, part};
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -109,8 +109,10 @@ pub fn load(path: &Path) -> Result<Job, FileError> {
 /// # Errors
 /// [`FileError`] names the line or field and what was expected.
 pub fn job_from_text(text: &str, path: &Path) -> Result<Job, FileError> {
-    let job: Job = data_from_text(text, path, JOB_FORMAT)?;
+    let mut job: Job = data_from_text(text, path, JOB_FORMAT)?;
     check_job(&job).map_err(|wrong| FileError::wrong(path, wrong))?;
+    part::follow(&mut job, part::Strictness::Tell)
+        .map_err(|error| FileError::wrong(path, error.to_string()))?;
     Ok(job)
 }
 
@@ -292,15 +294,29 @@ fn check_job(job: &Job) -> Result<(), String> {
                 "field data.{field}[{index}].id: the number {id} must be below next_id, {}",
                 job.next_id
             ))
-        } else if !seen.insert((field.to_owned(), id)) {
+        } else if !seen.insert((if field == "resting" { "faces" } else { field }.to_owned(), id)) {
             Err(format!("field data.{field}[{index}].id: the number {id} is taken twice"))
         } else {
             Ok(())
         }
     };
-    for (index, face) in job.faces.iter().enumerate() {
-        number("faces", index, face.id.0)?;
-        edit::check_face(face).map_err(|error| format!("field data.faces[{index}]: {error}"))?;
+    for (index, part) in job.parts.iter().enumerate() {
+        number("parts", index, part.id.0)?;
+        part::check_part(part).map_err(|error| format!("field data.parts[{index}]: {error}"))?;
+    }
+    let mut sides = BTreeSet::new();
+    for (field, faces) in [("faces", &job.faces), ("resting", &job.resting)] {
+        for (index, face) in faces.iter().enumerate() {
+            // Both lists are faces: one number, one face.
+            number(field, index, face.id.0)?;
+            edit::check_face(face).map_err(|error| format!("field data.{field}[{index}]: {error}"))?;
+            if let Some(from) = face.from.filter(|from| !sides.insert(*from)) {
+                return Err(format!(
+                    "field data.{field}[{index}].from: piece {} of side {} of part {} has a face already",
+                    from.piece, from.side, from.part
+                ));
+            }
+        }
     }
     for (index, penetration) in job.penetrations.iter().enumerate() {
         number("penetrations", index, penetration.id.0)?;
@@ -310,7 +326,7 @@ fn check_job(job: &Job) -> Result<(), String> {
     for (index, block) in job.blocks.iter().enumerate() {
         number("blocks", index, block.id.0)?;
         edit::check_block(block).map_err(|error| format!("field data.blocks[{index}]: {error}"))?;
-        if job.face(block.face).is_none() {
+        if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
             return Err(format!("field data.blocks[{index}].face: the job has no face {}", block.face));
         }
     }

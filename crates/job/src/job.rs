@@ -1,4 +1,5 @@
-use crate::{Block, Face, Kit, Penetration, PriceList, RuleBook};
+use crate::{Block, Face, FromPart, Kit, Penetration, PriceList, RoofPart, RuleBook, WorkedOut};
+use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, Length, Units};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -24,6 +25,10 @@ id!(
     FaceId
 );
 id!(
+    /// Number of a part of the house in its job.
+    PartId
+);
+id!(
     /// Number of a penetration in its job.
     PenetrationId
 );
@@ -44,8 +49,15 @@ pub struct Job {
     /// How lengths are shown and typed.
     #[serde(default)]
     pub units: Units,
-    /// Roof faces as drawn.
+    /// Parts of the house, whose faces follow from them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub parts: Vec<RoofPart>,
+    /// Roof faces: drawn ones, and those of parts with what a person decided about them.
     pub faces: Vec<Face>,
+    /// Faces of parts that have no ground at present, because another part hides it or their side became a gable. They
+    /// keep number, name and courses until they come back, and blocks wait on them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub resting: Vec<Face>,
     /// What comes through the roof.
     #[serde(default)]
     pub penetrations: Vec<Penetration>,
@@ -61,8 +73,11 @@ pub struct Job {
     pub rule_book: Arc<RuleBook>,
     /// The supplier's prices.
     pub prices: Arc<PriceList>,
-    /// The next free number for a face, penetration or block.
+    /// The next free number for a part, face, penetration or block.
     pub next_id: u32,
+    /// What follows from the parts; never in a file.
+    #[serde(skip)]
+    pub worked_out: WorkedOut,
 }
 
 /// Where the job is.
@@ -154,7 +169,9 @@ impl Job {
             name,
             site: Site::default(),
             units: Units::default(),
+            parts: Vec::new(),
             faces: Vec::new(),
+            resting: Vec::new(),
             penetrations: Vec::new(),
             blocks: Vec::new(),
             waivers: Vec::new(),
@@ -162,12 +179,44 @@ impl Job {
             rule_book,
             prices,
             next_id: 1,
+            worked_out: WorkedOut::default(),
         }
     }
 
     /// The face of that number.
     pub fn face(&self, id: FaceId) -> Option<&Face> {
         self.faces.iter().find(|face| face.id == id)
+    }
+    /// The part of that number.
+    pub fn part(&self, id: PartId) -> Option<&RoofPart> {
+        self.parts.iter().find(|part| part.id == id)
+    }
+    /// The faces on one side of a part, as pieces from left to right.
+    pub fn faces_on(&self, part: PartId, side: u32) -> impl Iterator<Item = &Face> {
+        let on = move |from: FromPart| (from.part, from.side) == (part, side);
+        let mut pieces: Vec<&Face> = self.faces.iter().filter(|face| face.from.is_some_and(on)).collect();
+        pieces.sort_by_key(|face| face.from);
+        pieces.into_iter()
+    }
+    /// The part and the place of its side that a face comes from; `None` for a drawn one.
+    pub fn side_of(&self, face: FaceId) -> Option<(&RoofPart, SideRef)> {
+        let from = self.face(face)?.from?;
+        let part = self.part(from.part)?;
+        Some((part, part.place_of(from.side)?))
+    }
+    /// A part with all parts that its ground overlaps, and those that theirs does.
+    pub fn parts_joined_to(&self, id: PartId) -> Vec<PartId> {
+        let mut joined: Vec<&RoofPart> = self.part(id).into_iter().collect();
+        let mut next = 0;
+        while let Some(&one) = joined.get(next) {
+            next += 1;
+            for other in &self.parts {
+                if !joined.iter().any(|there| there.id == other.id) && one.may_meet(other) {
+                    joined.push(other);
+                }
+            }
+        }
+        joined.iter().map(|part| part.id).collect()
     }
     /// The penetration of that number.
     pub fn penetration(&self, id: PenetrationId) -> Option<&Penetration> {

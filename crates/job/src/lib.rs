@@ -1,13 +1,14 @@
 //! The job: everything that a person decided or measured, and nothing that can be worked out from it.
 //!
-//! - [`Job`] and its parts: faces as drawn, penetrations, blocks, waivers
+//! - [`Job`] and what is in it: faces as drawn, penetrations, blocks, waivers
+//! - [`RoofPart`]: a part of the house; its faces follow from it after each edit and on loading
 //! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it
 //! - [`Edit`], [`apply`]: the only way from one job to the next
 //! - [`History`]: undo as earlier jobs; a gesture is one step
 //! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
 //!
-//! This crate does no geometry beyond turning a drawn face into its [`Plane`](chalkcourse_geometry::Plane),
-//! judges nothing, and knows no screen.
+//! This crate does no geometry of its own: it has the faces of parts worked out by
+//! [`raise`](chalkcourse_geometry::raise), so that a [`FaceId`] means the same to all. It judges nothing, and knows no screen.
 
 mod block;
 mod data;
@@ -19,6 +20,7 @@ mod history;
 mod holds;
 mod job;
 mod kit;
+mod part;
 mod penetration;
 mod prices;
 mod rule_book;
@@ -37,11 +39,12 @@ pub use file::{
 pub use geojson_in::{GeoJsonError, Outline, outlines_from_geojson};
 pub use history::History;
 pub use holds::Holds;
-pub use job::{BlockId, Building, Exposure, FaceId, Job, PenetrationId, Site, Waiver};
+pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Site, Waiver};
 pub use kit::{
     Amount, Clearances, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, Package, Part, RevealRange,
     Term, Unit,
 };
+pub use part::{FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, WorkedOut};
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Price, PriceList};
 pub use rule_book::{

@@ -16,7 +16,7 @@ pub use arrange::{
 };
 pub use cost::{GroupCost, StepCost, cost_by_group, cost_by_rows};
 pub use fill::{Fill, FillError, FillsReport, Mode, Near, fill, fill_edit, fills_report, fills_text};
-pub use raised::{Ends, RaiseAs, raise_roof};
+pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
     checklist_text, findings_report, findings_text, order_csv, order_header, order_json, order_text,

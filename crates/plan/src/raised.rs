@@ -1,8 +1,8 @@
-//! A roof raised from a footprint, as faces of a job.
+//! A roof raised from a footprint, as a part of a job.
 
-use chalkcourse_geometry::raise::{Footprint, RaiseError, Side, Treatment, raise};
-use chalkcourse_geometry::{DVec2, Length, Pitch, Plane, Polygon, Tolerances, signed_area};
-use chalkcourse_job::{Edit, Face, FaceId, Job, Overrule};
+use chalkcourse_geometry::raise::{RaiseError, Treatment, raise};
+use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, signed_area};
+use chalkcourse_job::{Edit, Job, PartId, PartKind, RoofPart};
 
 /// What stands on the short ends of a footprint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -27,34 +27,36 @@ pub struct RaiseAs {
     pub ends: Ends,
 }
 
-/// The edit that puts a roof over a footprint into a job; the outline is that of the walls, in plan.
+/// The edit that puts a part of the house with its roof into a job; the outline is that of the walls, in plan.
 ///
 /// # Errors
 /// [`RaiseError`] says which corner or side is the trouble and what to do.
 pub fn raise_roof(job: &Job, outline: &Polygon, how: &RaiseAs) -> Result<Edit, RaiseError> {
-    let sloped = Side { overhang: how.overhang.metres(), ..Side::sloped(how.pitch, how.eave.metres()) };
-    let mut footprint = Footprint::even(outline.clone(), sloped);
+    let part = part_over(job, outline, how);
+    raise(&part.footprint())?;
+    Ok(Edit::PutPart(part))
+}
+
+/// The part that [`raise_roof`] puts: the first is the main house.
+pub fn part_over(job: &Job, outline: &Polygon, how: &RaiseAs) -> RoofPart {
+    let kind = if job.parts.is_empty() { PartKind::Main } else { PartKind::Ell };
+    let taken = |name: &String| job.parts.iter().any(|part| part.name == *name);
+    let stem = if kind == PartKind::Main { "Main" } else { "Ell" };
+    let names = std::iter::once(stem.to_owned()).chain((2..).map(|n| format!("{stem} {n}")));
+    let name = names.into_iter().find(|name| !taken(name)).unwrap_or_default();
+    let slope = Treatment::Slope(how.pitch);
+    let mut part =
+        RoofPart::new(PartId(job.next_id), name, kind, outline.clone(), how.eave, slope, how.overhang);
     if how.ends == Ends::Gable {
-        for (ring, sides) in outline.rings().zip(&mut footprint.sides) {
+        for (ring, sides) in outline.rings().zip(&mut part.sides) {
             for end in short_ends(ring) {
-                sides[end].treatment = Treatment::Gable;
+                if let Some(side) = sides.get_mut(end) {
+                    side.treatment = Treatment::Gable;
+                }
             }
         }
     }
-    let raised = raise(&footprint)?;
-    let mut edits = Vec::new();
-    let mut names: Vec<String> = job.faces.iter().map(|face| face.name.clone()).collect();
-    for (id, (_, input)) in (job.next_id..).zip(raised.face_inputs(Tolerances::default().corner)) {
-        let name = name_of(&input.plane, &names);
-        names.push(name.clone());
-        let (pitch, downslope) = (input.plane.pitch, input.plane.downslope);
-        let mut face = Face::new(FaceId(id), name, input.outline, pitch, downslope, Length::ZERO);
-        face.height = Length::from_metres(input.plane.height_at(face.datum));
-        face.overruled =
-            input.overruled.into_iter().map(|((ring, side), kind)| Overrule { ring, side, kind }).collect();
-        edits.push(Edit::PutFace(face));
-    }
-    Ok(Edit::Several(edits))
+    part
 }
 
 /// Sides between two outward corners that are shorter than both neighbours: where a house has its gables.
@@ -68,22 +70,6 @@ fn short_ends(ring: &[DVec2]) -> Vec<usize> {
         .filter(|&i| outward(i) && outward(i + 1))
         .filter(|&i| length(i) < length(i + n - 1) && length(i) < length(i + 1))
         .collect()
-}
-
-/// "South", or "South 2" where there is one.
-fn name_of(plane: &Plane, taken: &[String]) -> String {
-    let way = match plane.downslope.wind() {
-        "N" => "North",
-        "NE" => "North-east",
-        "E" => "East",
-        "SE" => "South-east",
-        "S" => "South",
-        "SW" => "South-west",
-        "W" => "West",
-        _ => "North-west",
-    };
-    let free = |name: &String| !taken.contains(name);
-    std::iter::once(way.to_owned()).chain((2..).map(|n| format!("{way} {n}"))).find(free).unwrap_or_default()
 }
 
 #[cfg(test)]

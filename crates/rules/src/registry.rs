@@ -22,6 +22,7 @@ pub struct Rule {
 
 /// All rules, in the order in which findings of one weight are listed.
 pub const RULES: &[&Rule] = &[
+    &roof::part::RULE,
     &roof::outline::RULE,
     &roof::height_gap::RULE,
     &roof::near_miss::RULE,

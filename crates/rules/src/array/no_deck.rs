@@ -28,6 +28,17 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
                 ),
                 "an outline with defects",
             ),
+            None if case.job.resting.iter().any(|face| face.id == block.face) => {
+                let rests = case.job.resting.iter().find(|face| face.id == block.face);
+                (
+                    format!(
+                        "face {}, which is gone: its side of the house has no roof there now. Put the block on another face, or \
+                         bring the face back",
+                        rests.map_or("", |face| face.name.as_str())
+                    ),
+                    "no face",
+                )
+            }
             None => {
                 ("a face that the job does not have. Put the block on another face".to_owned(), "no face")
             }

@@ -89,7 +89,7 @@ fn level(case: &Case<'_>, gap: Gap) -> Option<Fix> {
     if !lift.is_finite() || uneven > Tolerances::default().height * 0.9 {
         return None;
     }
-    let face = case.job.faces.get(moving)?;
+    let face = case.job.faces.get(moving).filter(|face| face.from.is_none())?;
     let verb = if lift > 0.0 { "raise" } else { "lower" };
     Some(Fix {
         label: sentence(&format!("{verb} {} {}", case.face_name(moving), length(lift.abs(), case.units))),

@@ -95,6 +95,9 @@ fn told(face: &Face, defect: Defect) -> (String, Vec<chalkcourse_geometry::DVec2
 
 /// All repeated corners of a ring taken away, or a hole that is none.
 fn mended(face: &Face, defect: Defect) -> Option<Fix> {
+    if face.from.is_some() {
+        return None;
+    }
     match defect {
         Defect::RepeatedCorner { ring, .. } => {
             let mut less = face.clone();

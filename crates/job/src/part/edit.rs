@@ -1,0 +1,126 @@
+use super::{PlanMove, RoofPart};
+use crate::edit::is_place;
+use crate::{EditError, Job, PartId};
+use chalkcourse_geometry::DVec2;
+use std::collections::BTreeSet;
+
+/// Puts a part. The datums of its faces go with their wall lines, so that what lies on them keeps its distance to the
+/// eave; a datum whose wall line stays, stays.
+pub(crate) fn put_part(job: &mut Job, part: &RoofPart) -> Result<(), EditError> {
+    check_part(part)?;
+    job.next_id = job.next_id.max(part.id.0.saturating_add(1));
+    let Some(there) = job.parts.iter_mut().find(|there| there.id == part.id) else {
+        job.parts.push(part.clone());
+        return Ok(());
+    };
+    let before = std::mem::replace(there, part.clone());
+    for face in job.faces.iter_mut().chain(&mut job.resting) {
+        let Some(from) = face.from.filter(|from| from.part == part.id) else { continue };
+        let lines = before
+            .place_of(from.side)
+            .and_then(|at| before.wall_line(at))
+            .zip(part.place_of(from.side).and_then(|at| part.wall_line(at)));
+        if let Some((old, new)) = lines {
+            face.datum = carried(face.datum, old, new);
+        }
+    }
+    Ok(())
+}
+
+/// A point that goes with a wall line: it keeps its distance to the line, and moves as little as that allows.
+fn carried(datum: DVec2, old: (DVec2, DVec2), new: (DVec2, DVec2)) -> DVec2 {
+    let away = |line: (DVec2, DVec2)| {
+        let unit = (line.1 - line.0).normalize_or_zero();
+        (unit.perp_dot(datum - line.0), unit)
+    };
+    let ((before, _), (after, unit)) = (away(old), away(new));
+    // Along its own line a corner may be dragged freely: rounding must not creep into the datum.
+    if (before - after).abs() < 1e-9 || unit == DVec2::ZERO {
+        return datum;
+    }
+    datum + unit.perp() * (before - after)
+}
+
+/// Takes a part away with its faces, and the blocks on them.
+pub(crate) fn remove_part(job: &mut Job, id: PartId) -> Result<(), EditError> {
+    let before = job.parts.len();
+    job.parts.retain(|part| part.id != id);
+    if job.parts.len() == before {
+        return Err(EditError::Missing { what: "part", number: id.0 });
+    }
+    let of_part = |face: &crate::Face| face.from.is_some_and(|from| from.part == id);
+    let gone: BTreeSet<_> =
+        job.faces.iter().chain(&job.resting).filter(|face| of_part(face)).map(|face| face.id).collect();
+    job.faces.retain(|face| !of_part(face));
+    job.resting.retain(|face| !of_part(face));
+    job.blocks.retain(|block| !gone.contains(&block.face));
+    Ok(())
+}
+
+/// Moves parts as they are, with all that stands on them.
+pub(crate) fn move_parts(job: &mut Job, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
+    for id in ids {
+        if job.part(*id).is_none() {
+            return Err(EditError::Missing { what: "part", number: id.0 });
+        }
+    }
+    let moves = |part: PartId| ids.contains(&part);
+    for penetration in &mut job.penetrations {
+        let on = job.faces.iter().any(|face| {
+            face.from.is_some_and(|from| moves(from.part)) && face.outline.contains(penetration.at)
+        });
+        if on {
+            penetration.at = how.of(penetration.at);
+        }
+    }
+    for face in job.faces.iter_mut().chain(&mut job.resting) {
+        if face.from.is_some_and(|from| moves(from.part)) {
+            face.datum = how.of(face.datum);
+        }
+    }
+    for part in job.parts.iter_mut().filter(|part| moves(part.id)) {
+        part.outline = part.outline.map(|p| how.of(p));
+        check_part(part)?;
+    }
+    Ok(())
+}
+
+/// Turns the faces of a part into drawn ones, with those of all parts that they meet: alone, its hole in the roof
+/// below would close under it.
+pub(crate) fn free(job: &mut Job, id: PartId) -> Result<(), EditError> {
+    if job.part(id).is_none() {
+        return Err(EditError::Missing { what: "part", number: id.0 });
+    }
+    let group = job.parts_joined_to(id);
+    for face in job.faces.iter_mut().filter(|face| face.from.is_some_and(|from| group.contains(&from.part))) {
+        face.from = None;
+        for kind in std::mem::take(&mut face.kinds) {
+            if !face.overruled.iter().any(|o| (o.ring, o.side) == (kind.ring, kind.side)) {
+                face.overruled.push(kind);
+            }
+        }
+        face.overruled.sort_by_key(|o| (o.ring, o.side));
+    }
+    job.parts.retain(|part| !group.contains(&part.id));
+    Ok(())
+}
+
+/// What a part must be to be in a job at all.
+pub(crate) fn check_part(part: &RoofPart) -> Result<(), EditError> {
+    let heights = part.sides.iter().flatten().filter_map(|side| side.eave_height).chain([part.eave_height]);
+    let places = part.outline.rings().flatten().copied();
+    let all = places.chain(heights.map(|height| DVec2::splat(height.metres())));
+    if !all.into_iter().all(is_place) {
+        return Err(EditError::NotAPlace { what: format!("part {}", part.name) });
+    }
+    let described: Vec<usize> = part.sides.iter().map(Vec::len).collect();
+    let drawn: Vec<usize> = part.outline.rings().map(<[DVec2]>::len).collect();
+    if described != drawn {
+        return Err(EditError::PartSides { part: part.name.clone(), described, drawn });
+    }
+    let mut seen = BTreeSet::new();
+    match part.sides.iter().flatten().find(|side| !seen.insert(side.id)) {
+        Some(side) => Err(EditError::SideTwice { part: part.name.clone(), side: side.id }),
+        None => Ok(()),
+    }
+}

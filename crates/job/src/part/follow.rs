@@ -1,0 +1,191 @@
+use super::worked_out::{Body, Surface, number_pieces};
+use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home};
+use crate::{EditError, Face, FaceId, Job, Overrule};
+use chalkcourse_geometry::{DVec2, Length, Plane, Polygon};
+use std::collections::HashMap;
+use std::sync::Arc;
+
+/// What becomes of a part that can't be raised.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Strictness {
+    /// An edit that makes such a part is refused.
+    Refuse,
+    /// A file that holds such a part opens, and the part is told among the problems.
+    Tell,
+}
+
+/// Makes the faces of a job follow its parts. Faces keep their numbers, names and courses as long as their side is
+/// there; blocks keep their place on the face, or are moved to the face that lies there now.
+///
+/// # Errors
+/// [`EditError::CantRaise`] with [`Strictness::Refuse`].
+pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditError> {
+    if job.parts.is_empty() && job.worked_out.bodies.is_empty() && !has_faces_of_parts(job) {
+        return Ok(());
+    }
+    let bodies = bodies(job);
+    let mut problems = Vec::new();
+    for (part, body) in job.parts.iter().zip(&bodies) {
+        let known = job.worked_out.bodies.iter().any(|before| Arc::ptr_eq(before, body));
+        if let Err(error) = &body.surfaces {
+            if strictness == Strictness::Refuse && !known {
+                return Err(EditError::CantRaise { part: part.name.clone(), error: error.clone() });
+            }
+            problems.push(PartProblem { part: part.id, trouble: PartTrouble::NotRaised(error.clone()) });
+        }
+    }
+    let mut surfaces: Vec<Surface> =
+        bodies.iter().filter_map(|body| body.surfaces.as_ref().ok()).flatten().cloned().collect();
+    number_pieces(&mut surfaces);
+    job.worked_out = WorkedOut { bodies, problems };
+    let stood = home::where_blocks_stand(job);
+    put_surfaces(job, surfaces);
+    // A file tells where its blocks stand.
+    if strictness == Strictness::Refuse {
+        home::bring_home(job, &stood);
+    }
+    rest_what_is_needed(job);
+    Ok(())
+}
+
+fn has_faces_of_parts(job: &Job) -> bool {
+    !job.resting.is_empty() || job.faces.iter().any(|face| face.from.is_some())
+}
+
+/// The bodies of all parts; one that was raised before from the same footprint is taken as it is.
+fn bodies(job: &Job) -> Vec<Arc<Body>> {
+    let known = |part: &RoofPart| job.worked_out.bodies.iter().find(|body| body.is_of(part));
+    job.parts.iter().map(|part| known(part).map_or_else(|| Arc::new(Body::of(part)), Arc::clone)).collect()
+}
+
+/// Gives each surface its face: the one that it had, one that rests, or a new one.
+fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
+    let mut waiting: HashMap<FromPart, Surface> = HashMap::new();
+    let order: Vec<FromPart> = surfaces.iter().map(|surface| surface.from).collect();
+    waiting.extend(surfaces.into_iter().map(|surface| (surface.from, surface)));
+    let mut staying = Vec::with_capacity(job.faces.len());
+    for mut face in std::mem::take(&mut job.faces) {
+        let Some(from) = face.from else {
+            staying.push(face);
+            continue;
+        };
+        match waiting.remove(&from) {
+            Some(surface) => {
+                shape(&mut face, surface);
+                staying.push(face);
+            }
+            None => job.resting.push(face),
+        }
+    }
+    job.faces = staying;
+    for from in order {
+        let Some(surface) = waiting.remove(&from) else { continue };
+        let rested = job.resting.iter().position(|face| face.from == Some(from));
+        let mut face = match rested {
+            Some(index) => job.resting.remove(index),
+            None => new_face(job, &surface),
+        };
+        shape(&mut face, surface);
+        job.faces.push(face);
+    }
+}
+
+/// Gives a face what follows from its part. Its datum is its own and stays.
+fn shape(face: &mut Face, surface: Surface) {
+    let Surface { from, outline, plane, kinds } = surface;
+    if face.outline != outline {
+        face.overruled = carried(&face.overruled, &face.outline, &outline);
+    }
+    face.from = Some(from);
+    face.kinds = kinds;
+    face.outline = outline;
+    face.pitch = plane.pitch;
+    face.downslope = plane.downslope;
+    face.height = Length::from_metres(plane.height_at(face.datum));
+}
+
+/// Overruled kinds on an outline that changed: each goes with the side that took the old one's place, as long as
+/// there is one in its direction.
+fn carried(overruled: &[Overrule], before: &Polygon, after: &Polygon) -> Vec<Overrule> {
+    // From a file: there is no outline yet, and the numbers are those of the outline to come.
+    if before.outer.is_empty() {
+        return overruled.to_vec();
+    }
+    let sides: Vec<(usize, usize, DVec2, DVec2)> = after.sides().collect();
+    let mut kept: Vec<Overrule> = Vec::new();
+    for overrule in overruled {
+        let old = before.sides().find(|&(ring, side, ..)| (ring, side) == (overrule.ring, overrule.side));
+        let Some((.., a, b)) = old else { continue };
+        let along = (b - a).normalize_or_zero();
+        let away = |&(_, _, c, d): &(usize, usize, DVec2, DVec2)| {
+            ((c + d) / 2.0 - (a + b) / 2.0).perp_dot(along).abs()
+                + 0.1 * ((c + d) / 2.0).distance((a + b) / 2.0)
+        };
+        let new = sides
+            .iter()
+            .filter(|(_, _, c, d)| (*d - *c).normalize_or_zero().dot(along) > 0.9)
+            .min_by(|p, q| away(p).total_cmp(&away(q)));
+        if let Some(&(ring, side, ..)) = new
+            && !kept.iter().any(|k| (k.ring, k.side) == (ring, side))
+        {
+            kept.push(Overrule { ring, side, kind: overrule.kind });
+        }
+    }
+    kept.sort_by_key(|o| (o.ring, o.side));
+    kept
+}
+
+fn new_face(job: &mut Job, surface: &Surface) -> Face {
+    let id = FaceId(job.next_id);
+    job.next_id = job.next_id.saturating_add(1);
+    let name = free_name(job, surface);
+    let Plane { pitch, downslope, .. } = surface.plane;
+    Face::new(id, name, surface.outline.clone(), pitch, downslope, Length::ZERO)
+}
+
+/// "South" on the main house, "Porch south" on a part with another name; "South 2" where there is one.
+fn free_name(job: &Job, surface: &Surface) -> String {
+    let way = match surface.plane.downslope.wind() {
+        "N" => "north",
+        "NE" => "north-east",
+        "E" => "east",
+        "SE" => "south-east",
+        "S" => "south",
+        "SW" => "south-west",
+        "W" => "west",
+        _ => "north-west",
+    };
+    let of_part = job.parts.iter().find(|part| part.id == surface.from.part);
+    let wanted = match of_part {
+        Some(part) if part.kind != super::PartKind::Main && !part.name.trim().is_empty() => {
+            format!("{} {way}", part.name.trim())
+        }
+        _ => way[..1].to_uppercase() + &way[1..],
+    };
+    let is_free = |name: &String| !job.faces.iter().chain(&job.resting).any(|face| face.name == *name);
+    std::iter::once(wanted.clone())
+        .chain((2..).map(|n| format!("{wanted} {n}")))
+        .find(is_free)
+        .unwrap_or_default()
+}
+
+/// A face rests while its side is there, or while a block waits for it.
+fn rest_what_is_needed(job: &mut Job) {
+    let Job { resting, parts, blocks, .. } = job;
+    resting.retain(|face| {
+        let side_is_there = face.from.is_some_and(|from| {
+            parts.iter().any(|part| part.id == from.part && part.place_of(from.side).is_some())
+        });
+        side_is_there || blocks.iter().any(|block| block.face == face.id)
+    });
+    resting.sort_by_key(|face| face.id);
+    for face in resting.iter_mut() {
+        // What rests has no ground; nothing of the old one may linger, so that a file gives the same job back.
+        face.outline = Polygon::default();
+        face.kinds.clear();
+        face.overruled.clear();
+        face.height = Length::ZERO;
+        face.pitch = chalkcourse_geometry::Pitch::FLAT;
+        face.downslope = Default::default();
+    }
+}

@@ -1,0 +1,78 @@
+//! Every part of the house carries a roof.
+//!
+//! Source: geometry; an edit that makes a footprint over which no roof closes is refused, so that only a file made elsewhere
+//! or by an older program comes here.
+
+use crate::case::Case;
+use crate::finding::{Finding, Place, Severity};
+use crate::registry::{Rule, nothing_missing};
+use chalkcourse_job::PartTrouble;
+
+pub(crate) const RULE: Rule = Rule {
+    code: "part",
+    title: "Every part of the house carries a roof",
+    reason: "A part that can't be raised has no faces: nothing on it is counted.",
+    source: |_| "geometry: no roof closes over this footprint".into(),
+    missing: nothing_missing,
+    run,
+};
+
+fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    for problem in case.job.worked_out.problems() {
+        let Some(part) = case.job.part(problem.part) else { continue };
+        let name = if part.name.trim().is_empty() {
+            format!("Part {}", part.id)
+        } else {
+            format!("Part \u{201c}{}\u{201d}", part.name)
+        };
+        let (message, measured) = match &problem.trouble {
+            PartTrouble::NotRaised(error) => {
+                (format!("{name} carries no roof: {error}. Nothing on it is counted until then."), "no roof")
+            }
+        };
+        findings.push(Finding {
+            message,
+            place: Place { shape: part.outline.outer.clone(), ..Place::default() },
+            measured: measured.into(),
+            required: "a roof over all of its ground".into(),
+            source: RULE.source(case.job),
+            ..Finding::of(RULE.code, Severity::Stop, format!("part/{}", part.id))
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{gable_job, of, one};
+    use chalkcourse_geometry::raise::Treatment;
+    use chalkcourse_geometry::{Length, Pitch, Polygon, dvec2};
+    use chalkcourse_job::{Edit, PartId, PartKind, RoofPart, apply, job_from_text, job_to_text};
+    use std::path::Path;
+
+    #[test]
+    fn a_part_with_a_roof_and_one_from_a_file_that_has_none() {
+        let outline = Polygon::new(
+            [(30.0, 0.0), (38.0, 0.0), (38.0, 6.0), (30.0, 6.0)].map(|(x, y)| dvec2(x, y)).to_vec(),
+        );
+        let slope = Treatment::Slope(Pitch::from_rise_in_12(6.0).unwrap());
+        let id = PartId(40);
+        let (name, eave) = ("Barn".to_owned(), Length::from_metres(3.0));
+        let part = RoofPart::new(id, name, PartKind::Main, outline, eave, slope, Length::ZERO);
+        let job = apply(&gable_job(), &Edit::PutPart(part)).unwrap();
+        assert!(of(&job, "part").is_empty());
+        // A file with gables all around, as a slip of the hand in an editor makes it.
+        let mut wrong = job;
+        for side in wrong.parts.iter_mut().flat_map(|part| &mut part.sides).flatten() {
+            side.treatment = Treatment::Gable;
+        }
+        let text = job_to_text(&wrong).unwrap();
+        let job = job_from_text(&text, Path::new("barn")).unwrap();
+        let finding = one(&job, "part");
+        assert!(
+            finding.message.contains("Barn") && finding.message.contains("side 1"),
+            "{}",
+            finding.message
+        );
+        assert_eq!(job.resting.len(), 4, "its faces wait");
+    }
+}
