@@ -1,9 +1,10 @@
 //! Filling faces in the background: the window goes on while it is worked out, and the answer is listed while it holds.
 
-use crate::background::{News, Work};
 use chalkcourse_job::{FaceId, Job};
 use chalkcourse_plan::{Fill, FillError, Mode, fill};
 use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
 /// How faces are filled, what is being filled, and what came out.
 #[derive(Debug)]
@@ -21,7 +22,8 @@ pub(crate) struct Filling {
 struct Running {
     job: Arc<Job>,
     faces: Vec<FaceId>,
-    work: Work<Result<Vec<Fill>, FillError>>,
+    stop: Arc<AtomicBool>,
+    answer: Receiver<Result<Vec<Fill>, FillError>>,
 }
 
 /// An answer, and the job that it stands in.
@@ -47,19 +49,33 @@ impl Default for Filling {
     }
 }
 
+impl Drop for Running {
+    fn drop(&mut self) {
+        self.stop.store(true, Ordering::Relaxed);
+    }
+}
+
 impl Filling {
     /// Begins to fill faces of a job; what was running is given up.
     pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Job>, faces: Vec<FaceId>) {
-        let asked = (Arc::clone(&job), faces.clone(), self.way);
-        let work = Work::begin(ctx, move |stop, _| fill(&asked.0, &asked.1, asked.2, stop));
+        let (send, answer) = channel();
+        let stop = Arc::new(AtomicBool::new(false));
+        let asked = (Arc::clone(&job), faces.clone(), self.way, Arc::clone(&stop), ctx.clone());
+        std::thread::spawn(move || {
+            let (job, faces, way, stop, ctx) = asked;
+            let found = fill(&job, &faces, way, &|| stop.load(Ordering::Relaxed));
+            // no one listens where the window was closed or another fill was begun
+            let _ = send.send(found);
+            ctx.request_repaint();
+        });
         self.said.clear();
-        self.running = Some(Running { job, faces, work });
+        self.running = Some(Running { job, faces, stop, answer });
     }
 
     /// Asks for the best that was found so far.
     pub(crate) fn stop(&self) {
         if let Some(running) = &self.running {
-            running.work.stop();
+            running.stop.store(true, Ordering::Relaxed);
         }
     }
 
@@ -70,13 +86,13 @@ impl Filling {
 
     /// The answer, once, when it has come.
     pub(crate) fn answer(&mut self) -> Option<Answer> {
-        let fills = match self.running.as_ref()?.work.news() {
-            News::Done(found) => Some(found),
-            News::Broke => None,
-            News::None | News::SoFar(_) => return None,
+        let fills = match self.running.as_ref()?.answer.try_recv() {
+            Ok(found) => Some(found),
+            Err(TryRecvError::Disconnected) => None,
+            Err(TryRecvError::Empty) => return None,
         };
         let running = self.running.take()?;
-        let stopped = running.work.stopped();
+        let stopped = running.stop.load(Ordering::Relaxed);
         Some(Answer { job: Arc::clone(&running.job), stopped, fills })
     }
 

@@ -1,7 +1,8 @@
 //! The data files that come with the program, and a person's own.
 
 use crate::file::{self, FileError};
-use crate::{Kit, PriceList, RuleBook};
+use crate::table::Table;
+use crate::{Kit, Leftover, OrderChoices, PriceList, RuleBook, stock_from_csv};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use std::path::Path;
@@ -95,14 +96,45 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
     file::write_atomically(path, text.as_bytes())
 }
 
-/// Reads a price list of a person's own.
+/// Reads a price list of a person's own: JSON, CSV, or a workbook by the end of its name (`.xlsx`, `.xls`, `.ods`).
+///
+/// A table has the columns `number` and `price`, and maybe `name`, `untaxed` and `alternate for`; rows without a number
+/// say the `currency`, `date`, `tax %`, `delivery` and `list` (its name, else the file's).
 ///
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_prices(path: &Path) -> Result<PriceList, FileError> {
-    let prices: PriceList = file::load_data(path, "chalkcourse-price-list")?;
-    prices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
-    Ok(prices)
+    let name = path.file_stem().map_or_else(String::new, |stem| stem.to_string_lossy().into_owned());
+    let table = match ending(path).as_str() {
+        "csv" | "tsv" | "txt" => Table::from_csv(&file::read_text(path, "price list")?),
+        "xlsx" | "xlsm" | "xls" | "ods" => Table::from_workbook(&file::read_bytes(path, "price list")?),
+        _ => {
+            let prices: PriceList = file::load_data(path, "chalkcourse-price-list")?;
+            prices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
+            return Ok(prices);
+        }
+    };
+    table
+        .and_then(|table| crate::price_table::price_list(&table, &name))
+        .map_err(|wrong| FileError::wrong(path, wrong))
+}
+
+/// Reads a warehouse list: CSV as [`stock_from_csv`] says, or JSON, a list of leftovers.
+///
+/// # Errors
+/// [`FileError`] names the file, the line or field, and what was expected.
+pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
+    if ending(path) == "json" {
+        let stock: Vec<Leftover> = file::load_data(path, "chalkcourse-stock")?;
+        let choices = OrderChoices { stock, ..OrderChoices::default() };
+        choices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
+        return Ok(choices.stock);
+    }
+    stock_from_csv(&file::read_text(path, "warehouse list")?).map_err(|wrong| FileError::wrong(path, wrong))
+}
+
+fn ending(path: &Path) -> String {
+    path.extension().map_or_else(String::new, |ending| ending.to_string_lossy().to_lowercase())
 }
 
 #[cfg(test)]

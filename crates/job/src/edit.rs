@@ -1,6 +1,6 @@
 use crate::{
-    Block, BlockId, Face, FaceId, Job, Kit, PartId, Penetration, PenetrationId, PlanMove, PriceList,
-    RoofPart, RuleBook, Site, Waiver, part,
+    Block, BlockId, Face, FaceId, Job, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove,
+    PriceList, RoofPart, RuleBook, Site, Waiver, part,
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
@@ -48,6 +48,8 @@ pub enum Edit {
     SetRuleBook(Arc<RuleBook>),
     /// Takes another price list.
     SetPrices(Arc<PriceList>),
+    /// Decides about the order: what is off, overridden or added, what is in stock, what arrived.
+    SetOrder(Arc<OrderChoices>),
     /// Several edits that are one step for the person.
     Several(Vec<Edit>),
 }
@@ -124,6 +126,9 @@ pub enum EditError {
     /// A waiver needs a reason.
     #[error("a waiver needs a reason: write why this may be built so")]
     NoReason,
+    /// A choice about the order makes no sense.
+    #[error("the order: {0}")]
+    Order(String),
 }
 
 /// The job after an edit.
@@ -202,6 +207,10 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
         Edit::SetKit(kit) => job.kit = Arc::clone(kit),
         Edit::SetRuleBook(book) => job.rule_book = Arc::clone(book),
         Edit::SetPrices(prices) => job.prices = Arc::clone(prices),
+        Edit::SetOrder(order) => {
+            check_order(order, &job.kit).map_err(EditError::Order)?;
+            job.order = Arc::clone(order);
+        }
         Edit::Several(edits) => edits.iter().try_for_each(|edit| apply_to(job, edit))?,
     }
     Ok(())
@@ -284,6 +293,19 @@ pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditErr
     };
     let clearance_holds = penetration.clearance.is_none_or(|c| (0.0..1000.0).contains(&c.metres()));
     if sizes_hold && clearance_holds { Ok(()) } else { Err(EditError::BadLength { what: what() }) }
+}
+
+/// What choices must be for the kit that they are about. A number that the kit no longer has is allowed: another kit
+/// may be taken without losing what was decided.
+pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), String> {
+    order.check()?;
+    match order.added.iter().position(|line| kit.part(&line.number).is_some()) {
+        Some(index) => Err(format!(
+            "added[{index}].number: {:?} is a part of the kit: override that line, or take another number",
+            order.added[index].number
+        )),
+        None => Ok(()),
+    }
 }
 
 pub(crate) fn check_block(block: &Block) -> Result<(), EditError> {

@@ -218,15 +218,21 @@ pub(crate) fn load_data<T: DeserializeOwned>(path: &Path, format: &str) -> Resul
     data_from_text(&read_text(path, format)?, path, format)
 }
 
-fn read_text(path: &Path, format: &str) -> Result<String, FileError> {
-    let read = |path: &Path| -> io::Result<Option<String>> {
-        let mut text = String::new();
+pub(crate) fn read_text(path: &Path, format: &str) -> Result<String, FileError> {
+    String::from_utf8(read_bytes(path, format)?).map_err(|error| {
+        FileError::system(path, "read", io::Error::new(io::ErrorKind::InvalidData, error.to_string()))
+    })
+}
+
+pub(crate) fn read_bytes(path: &Path, format: &str) -> Result<Vec<u8>, FileError> {
+    let read = |path: &Path| -> io::Result<Option<Vec<u8>>> {
+        let mut bytes = Vec::new();
         // The length that the system tells may be wrong (a pipe, a device), so the reader is bounded.
-        fs::File::open(path)?.take(MOST_BYTES + 1).read_to_string(&mut text)?;
-        Ok((text.len() as u64 <= MOST_BYTES).then_some(text))
+        fs::File::open(path)?.take(MOST_BYTES + 1).read_to_end(&mut bytes)?;
+        Ok((bytes.len() as u64 <= MOST_BYTES).then_some(bytes))
     };
     match read(path) {
-        Ok(Some(text)) => Ok(text),
+        Ok(Some(bytes)) => Ok(bytes),
         Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.to_owned() }),
         Err(error) => Err(FileError::system(path, "read", error)),
     }
@@ -287,6 +293,7 @@ fn check_job(job: &Job) -> Result<(), String> {
     job.kit.check().map_err(|wrong| format!("field data.kit: {wrong}"))?;
     job.rule_book.check().map_err(|wrong| format!("field data.rule_book: {wrong}"))?;
     job.prices.check().map_err(|wrong| format!("field data.prices: {wrong}"))?;
+    edit::check_order(&job.order, &job.kit).map_err(|wrong| format!("field data.order.{wrong}"))?;
     let mut seen = BTreeSet::new();
     let mut number = |field: &str, index: usize, id: u32| {
         if id >= job.next_id {

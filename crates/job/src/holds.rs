@@ -1,3 +1,4 @@
+use crate::Unit;
 use chalkcourse_geometry::{Length, Units};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
@@ -5,9 +6,11 @@ use std::borrow::Cow;
 
 /// Square metres in a square foot, exactly: 0.3048².
 const SQUARE_FOOT: f64 = 0.3048 * 0.3048;
+/// Kilograms in a pound, exactly (international pound, 1959 agreement; NIST SP 811 appendix B).
+const POUND: f64 = 0.453_592_37;
 
-/// How much is in a package. In a data file a bare number is pieces; a length and an area carry their unit:
-/// `25`, `"100 ft"`, `"200 sq ft"`, `"20 sq m"`.
+/// How much is in a package. In a data file a bare number is pieces; all else carries its unit: `25`, `"100 ft"`,
+/// `"200 sq ft"`, `"20 sq m"`, `"1 h"`, `"4000 lb"`, `"250 kg"`.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Holds {
     /// Pieces.
@@ -16,27 +19,59 @@ pub enum Holds {
     Length(Length),
     /// An area in square metres.
     Area(f64),
+    /// Work of one person, in hours.
+    Hours(f64),
+    /// A mass in kilograms.
+    Kilograms(f64),
 }
 
 impl Holds {
-    /// Pieces, metres or square metres.
+    /// Pieces, metres, square metres, hours or kilograms.
     pub fn amount(self) -> f64 {
         match self {
-            Self::Pieces(pieces) => pieces,
+            Self::Pieces(amount) | Self::Area(amount) | Self::Hours(amount) | Self::Kilograms(amount) => {
+                amount
+            }
             Self::Length(length) => length.metres(),
-            Self::Area(area) => area,
+        }
+    }
+
+    /// What it is an amount of.
+    pub fn unit(self) -> Unit {
+        match self {
+            Self::Pieces(_) => Unit::Each,
+            Self::Length(_) => Unit::Length,
+            Self::Area(_) => Unit::Area,
+            Self::Hours(_) => Unit::Time,
+            Self::Kilograms(_) => Unit::Mass,
+        }
+    }
+
+    /// An amount as it stands in a table, where all is text: a bare number is pieces.
+    pub(crate) fn parse_cell(text: &str) -> Result<Self, String> {
+        match text.trim().parse::<f64>() {
+            Ok(pieces) if pieces.is_finite() => Ok(Self::Pieces(pieces)),
+            _ => Self::parse(text),
         }
     }
 
     fn parse(text: &str) -> Result<Self, String> {
         let lower = text.trim().to_ascii_lowercase();
-        let areas = [("sq ft", SQUARE_FOOT), ("sq m", 1.0)];
-        if let Some((number, scale)) =
-            areas.iter().find_map(|(unit, scale)| Some((lower.strip_suffix(unit)?, scale)))
+        let units: [(&str, fn(f64) -> Self); 5] = [
+            ("sq ft", |number| Self::Area(number * SQUARE_FOOT)),
+            ("sq m", Self::Area),
+            ("h", Self::Hours),
+            ("lb", |number| Self::Kilograms(number * POUND)),
+            ("kg", Self::Kilograms),
+        ];
+        if let Some((number, make)) =
+            units.iter().find_map(|(unit, make)| Some((lower.strip_suffix(unit)?, make)))
         {
             return match number.trim().parse::<f64>() {
-                Ok(number) if number.is_finite() => Ok(Self::Area(number * scale)),
-                _ => Err(format!("can't read {text:?} as an area: write it as \"200 sq ft\" or \"20 sq m\"")),
+                Ok(number) if number.is_finite() => Ok(make(number)),
+                _ => Err(format!(
+                    "can't read {text:?} as an amount: write it as \"200 sq ft\", \"20 sq m\", \"1 h\" or \"250 lb\""
+                )),
             };
         }
         match Length::deserialize(de::value::StrDeserializer::<de::value::Error>::new(text)) {
@@ -45,10 +80,10 @@ impl Holds {
         }
     }
 
-    /// The text of an area that reads back as the same number.
-    fn area_text(area: f64) -> String {
-        let feet = (area / SQUARE_FOOT * 1000.0).round() / 1000.0;
-        if feet * SQUARE_FOOT == area { format!("{feet} sq ft") } else { format!("{area} sq m") }
+    /// A text in one unit or another that reads back as the same number.
+    fn text_in(amount: f64, scale: f64, scaled: &str, plain: &str) -> String {
+        let there = (amount / scale * 1e6).round() / 1e6;
+        if there * scale == amount { format!("{there} {scaled}") } else { format!("{amount} {plain}") }
     }
 
     /// As a person reads it: `25`, `100'`, `200 sq ft`.
@@ -60,6 +95,11 @@ impl Holds {
                 format!("{} sq ft", (area / SQUARE_FOOT * 100.0).round() / 100.0)
             }
             (Self::Area(area), Units::Metric) => format!("{} m²", (area * 100.0).round() / 100.0),
+            (Self::Hours(hours), _) => format!("{} h", (hours * 100.0).round() / 100.0),
+            (Self::Kilograms(mass), Units::FeetInches) => {
+                format!("{} lb", (mass / POUND * 10.0).round() / 10.0)
+            }
+            (Self::Kilograms(mass), Units::Metric) => format!("{} kg", (mass * 10.0).round() / 10.0),
         }
     }
 }
@@ -69,7 +109,9 @@ impl Serialize for Holds {
         match self {
             Self::Pieces(pieces) => pieces.serialize(serializer),
             Self::Length(length) => length.serialize(serializer),
-            Self::Area(area) => Self::area_text(*area).serialize(serializer),
+            Self::Area(area) => Self::text_in(*area, SQUARE_FOOT, "sq ft", "sq m").serialize(serializer),
+            Self::Hours(hours) => format!("{hours} h").serialize(serializer),
+            Self::Kilograms(mass) => Self::text_in(*mass, POUND, "lb", "kg").serialize(serializer),
         }
     }
 }
@@ -108,7 +150,7 @@ impl JsonSchema for Holds {
     fn json_schema(_: &mut SchemaGenerator) -> Schema {
         json_schema!({
             "type": ["number", "string"],
-            "description": "How much is in a package: a number of pieces, a length (\"100 ft\") or an area (\"200 sq ft\", \"20 sq m\").",
+            "description": "How much: a number of pieces, a length (\"100 ft\"), an area (\"200 sq ft\", \"20 sq m\"), hours (\"1 h\") or a mass (\"250 lb\", \"100 kg\").",
         })
     }
 }
@@ -131,6 +173,9 @@ mod tests {
         reads("\"30.5 m\"", Holds::Length(Length::from_metres(30.5)));
         reads("\"200 sq ft\"", Holds::Area(200.0 * SQUARE_FOOT));
         reads("\"18.6 Sq M\"", Holds::Area(18.6));
+        reads("\"1.5 h\"", Holds::Hours(1.5));
+        reads("\"250 lb\"", Holds::Kilograms(250.0 * POUND));
+        reads("\"80.25 kg\"", Holds::Kilograms(80.25));
     }
 
     #[test]

@@ -1,4 +1,6 @@
-use crate::{Block, Face, FromPart, Kit, Penetration, PriceList, RoofPart, RuleBook, WorkedOut};
+use crate::{
+    Block, Face, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart, RuleBook, WorkedOut,
+};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, Length, Units};
 use schemars::JsonSchema;
@@ -73,11 +75,18 @@ pub struct Job {
     pub rule_book: Arc<RuleBook>,
     /// The supplier's prices.
     pub prices: Arc<PriceList>,
+    /// What was decided about the order, and what arrived.
+    #[serde(default, skip_serializing_if = "is_usual")]
+    pub order: Arc<OrderChoices>,
     /// The next free number for a part, face, penetration or block.
     pub next_id: u32,
     /// What follows from the parts; never in a file.
     #[serde(skip)]
     pub worked_out: WorkedOut,
+}
+
+fn is_usual(order: &Arc<OrderChoices>) -> bool {
+    **order == OrderChoices::default()
 }
 
 /// Where the job is.
@@ -178,6 +187,7 @@ impl Job {
             kit,
             rule_book,
             prices,
+            order: Arc::default(),
             next_id: 1,
             worked_out: WorkedOut::default(),
         }

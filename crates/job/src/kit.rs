@@ -1,4 +1,11 @@
+mod amount;
 mod check;
+mod group;
+mod measure;
+
+pub use amount::{Amount, OtherStick, Roll, Sticks};
+pub use group::{Group, Stage};
+pub use measure::Measure;
 
 use crate::{Holds, Orientation};
 use chalkcourse_geometry::{Length, Pitch};
@@ -26,6 +33,9 @@ pub struct Kit {
     /// Where the base rail may be: how far the lowest row stays above the eave and what is kept free for work.
     #[serde(default)]
     pub clearances: Clearances,
+    /// Who works on the roof and on the ground.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub crews: Vec<Crew>,
     /// All parts that are ordered.
     pub parts: Vec<Part>,
     /// Where the maker's numbers come from, and cautions.
@@ -95,6 +105,14 @@ pub struct Flashing {
     pub base: Length,
     /// Membrane around the array, beyond the modules on all sides.
     pub membrane: Length,
+    /// Membrane around what comes through the roof, on all sides.
+    #[serde(default = "usual_through")]
+    pub through: Length,
+}
+
+/// Common practice, no source: half a foot of membrane around a pipe or a curb.
+fn usual_through() -> Length {
+    Length::from_inches(6.0)
 }
 
 /// Room that the kit itself asks for.
@@ -103,35 +121,6 @@ pub struct Flashing {
 pub struct Clearances {
     /// Between two blocks on one face, for the flashing of both.
     pub between_blocks: Length,
-}
-
-/// What a part belongs to on the order.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Group {
-    /// Modules, their electronics and what holds them.
-    Solar,
-    /// Base rail, side, head and corner flashing and their fasteners.
-    Flashing,
-    /// Membranes and underlayment under and around the array.
-    Roofing,
-    /// Grounding, leads and the junction box.
-    Wire,
-}
-
-impl Group {
-    /// All groups, in the order in which an order lists them.
-    pub const ALL: [Self; 4] = [Self::Solar, Self::Flashing, Self::Roofing, Self::Wire];
-
-    /// The heading on an order.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Solar => "Solar",
-            Self::Flashing => "Flashing",
-            Self::Roofing => "Roofing",
-            Self::Wire => "Wire and grounding",
-        }
-    }
 }
 
 /// What a part is counted in.
@@ -144,6 +133,20 @@ pub enum Unit {
     Length,
     /// Area on the slope, in square metres inside.
     Area,
+    /// Work of one person, in hours.
+    Time,
+    /// Mass, in kilograms inside.
+    Mass,
+}
+
+/// People who work together. What an hour of one of them costs stands in the price list, under the number of the work.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Crew {
+    /// What they are called.
+    pub name: String,
+    /// How many they are.
+    pub people: u32,
 }
 
 /// One part of the kit.
@@ -156,6 +159,12 @@ pub struct Part {
     pub name: String,
     /// Where it stands on the order.
     pub group: Group,
+    /// For which stage of work it is needed; where none is named, the usual one of its group.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stage: Option<Stage>,
+    /// For work: the name of the crew that does it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub crew: Option<String>,
     /// What it is counted in.
     pub unit: Unit,
     /// How it is counted: the sum of these.
@@ -179,72 +188,6 @@ pub struct Term {
     pub each: Amount,
 }
 
-/// How much for each. What a term gives must be what its part is counted in; [`Kit::check`] says where it is not.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
-pub enum Amount {
-    /// So many pieces for each piece, metre or square metre, metres of length for each metre, or square metres for
-    /// each square metre.
-    Count(f64),
-    /// So much length for each piece or each run.
-    Length(Length),
-    /// Pieces of this length end to end along each run, each lapping the next; a run's last piece is cut and its
-    /// offcut is not used again.
-    Pieces {
-        /// Length of a piece.
-        length: Length,
-        /// How far one laps the next.
-        lap: Length,
-    },
-    /// One piece at this spacing, or less, along each run, and one more at its end; over an area one for each square
-    /// of this spacing.
-    Spaced(Length),
-}
-
-/// What can be counted or measured on the blocks as placed.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Measure {
-    /// Each module.
-    Module,
-    /// Each block.
-    Block,
-    /// Each row of modules without a break.
-    Row,
-    /// Each seam between two modules of one row.
-    Seam,
-    /// Each run of base rail: its length. A row above the lowest with nothing below it has a rail of its own.
-    BaseRail,
-    /// Each side run: its length up the slope.
-    Side,
-    /// Each course that a side run crosses, and one more: the pieces of step flashing.
-    SideCourse,
-    /// Each run of head flashing: its length.
-    Head,
-    /// Each module with head flashing above it, over its whole width or a part.
-    HeadModule,
-    /// Each end of a head run and each seam between modules under it.
-    HeadSupport,
-    /// Each left head corner.
-    HeadCornerLeft,
-    /// Each right head corner.
-    HeadCornerRight,
-    /// Each corner where a head run meets the side of a higher row.
-    InsideCorner,
-    /// Each left corner at the base rail.
-    BaseCornerLeft,
-    /// Each right corner at the base rail.
-    BaseCornerRight,
-    /// Area of the deck under the array, reveals included.
-    Under,
-    /// Area of the strip around the array that the kit's membrane margin makes.
-    Around,
-    /// Length of the way from the lowest row past every module device to the top of the array.
-    BondingPath,
-    /// Pieces of another part, before waste and packages.
-    Part(String),
-}
-
 /// How a part is packed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -255,32 +198,16 @@ pub struct Package {
     pub holds: Holds,
 }
 
-impl Measure {
-    /// What it is measured in. A part that the kit does not have counts as pieces.
-    pub fn unit(&self, kit: &Kit) -> Unit {
-        match self {
-            Self::BaseRail | Self::Side | Self::Head | Self::BondingPath => Unit::Length,
-            Self::Under | Self::Around => Unit::Area,
-            Self::Part(number) => kit.part(number).map_or(Unit::Each, |part| part.unit),
-            Self::Module
-            | Self::Block
-            | Self::Row
-            | Self::Seam
-            | Self::SideCourse
-            | Self::HeadModule
-            | Self::HeadSupport
-            | Self::HeadCornerLeft
-            | Self::HeadCornerRight
-            | Self::InsideCorner
-            | Self::BaseCornerLeft
-            | Self::BaseCornerRight => Unit::Each,
-        }
-    }
-}
-
 impl Kit {
     /// The part of that number.
     pub fn part(&self, number: &str) -> Option<&Part> {
         self.parts.iter().find(|part| part.number == number)
+    }
+}
+
+impl Part {
+    /// For which stage of work it is needed.
+    pub fn stage(&self) -> Stage {
+        self.stage.unwrap_or(self.group.usual_stage())
     }
 }

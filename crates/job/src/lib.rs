@@ -20,15 +20,18 @@ mod history;
 mod holds;
 mod job;
 mod kit;
+mod order;
 mod part;
 mod penetration;
+mod price_table;
 mod prices;
 mod rule_book;
+mod table;
 
 pub use block::{Block, Cell, Orientation, RowShift};
 pub use data::{
     builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, load_kit, load_prices,
-    load_rule_book, save_rule_book,
+    load_rule_book, load_stock, save_rule_book,
 };
 pub use edit::{Edit, EditError, apply};
 pub use face::{Courses, Face, Overrule};
@@ -41,12 +44,16 @@ pub use history::History;
 pub use holds::Holds;
 pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Site, Waiver};
 pub use kit::{
-    Amount, Clearances, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, Package, Part, RevealRange,
-    Term, Unit,
+    Amount, Clearances, Crew, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, OtherStick, Package,
+    Part, RevealRange, Roll, Stage, Sticks, Term, Unit,
+};
+pub use order::{
+    AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,
+    WasteBy, stock_from_csv,
 };
 pub use part::{FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, WorkedOut};
 pub use penetration::{Penetration, PenetrationKind, Shape};
-pub use prices::{Price, PriceList};
+pub use prices::{Alternate, Price, PriceList};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
     NOT_IN_BOOK, PathScheme, RidgeRoom, Roofing, RuleBook,

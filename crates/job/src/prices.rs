@@ -13,6 +13,14 @@ pub struct PriceList {
     pub date: String,
     /// What amounts are in, such as "USD".
     pub currency: String,
+    /// Sales tax, percent of what is taxed. `None`: the list does not say, and every output tells so.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schemars(with = "Option<String>")]
+    pub tax_percent: Option<Decimal>,
+    /// Delivery of one order. `None`: the list does not say, and every output tells so.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schemars(with = "Option<String>")]
+    pub delivery: Option<Decimal>,
     /// By part number. A part that is missing has no price, which every output says; it is never zero.
     pub prices: BTreeMap<String, Price>,
 }
@@ -24,6 +32,53 @@ pub struct Price {
     /// For one package, as ordered: a decimal as a text, `"184.50"`.
     #[schemars(with = "String")]
     pub package: Decimal,
+    /// Whether no sales tax is on it, as on labour in many places.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub untaxed: bool,
+    /// What else this supplier has in its place, packed alike.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub alternates: Vec<Alternate>,
+}
+
+/// Another maker's part that does the same, in packages of the same size.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Alternate {
+    /// Its number.
+    pub number: String,
+    /// What it is.
+    pub name: String,
+    /// For one package.
+    #[schemars(with = "String")]
+    pub package: Decimal,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde asks for a reference")]
+fn is_false(value: &bool) -> bool {
+    !*value
+}
+
+impl Price {
+    /// A price with tax and without alternates.
+    pub fn of(package: Decimal) -> Self {
+        Self { package, untaxed: false, alternates: Vec::new() }
+    }
+}
+
+/// What an amount of money must be. A total of all lines must stay within what a decimal can hold.
+pub(crate) fn check_money(amount: Decimal) -> Result<(), String> {
+    // Far above any package of roofing.
+    let most = Decimal::from(1_000_000_000_u64);
+    if amount < Decimal::ZERO {
+        return Err(format!("{amount} is below zero"));
+    }
+    if amount > most {
+        return Err(format!("{amount} is more than {most}"));
+    }
+    if amount.normalize().scale() > 4 {
+        return Err(format!("{amount} has more than four decimals"));
+    }
+    Ok(())
 }
 
 impl PriceList {
@@ -32,33 +87,38 @@ impl PriceList {
     /// # Errors
     /// What is wrong and what was expected.
     pub fn check(&self) -> Result<(), String> {
-        // Far above any package of roofing; a total of all lines must stay within what a decimal can hold.
-        let most = Decimal::from(1_000_000_000_u64);
         for (number, price) in &self.prices {
-            let price = price.package;
-            if price < Decimal::ZERO {
-                return Err(format!("prices.{number}: {price} is below zero"));
-            }
-            if price > most {
-                return Err(format!("prices.{number}: {price} is more than {most}"));
-            }
-            if price.normalize().scale() > 4 {
-                return Err(format!("prices.{number}: {price} has more than four decimals"));
+            check_money(price.package).map_err(|wrong| format!("prices.{number}: {wrong}"))?;
+            for other in &price.alternates {
+                check_money(other.package)
+                    .map_err(|wrong| format!("prices.{number}.alternates, {}: {wrong}", other.number))?;
             }
         }
-        Ok(())
+        if let Some(tax) = self.tax_percent {
+            check_money(tax).map_err(|wrong| format!("tax_percent: {wrong}"))?;
+            if tax > Decimal::ONE_HUNDRED {
+                return Err(format!("tax_percent: {tax} is more than 100"));
+            }
+        }
+        self.delivery.map_or(Ok(()), check_money).map_err(|wrong| format!("delivery: {wrong}"))
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use rust_decimal::Decimal;
 
     fn check(text: &str) -> Result<(), String> {
-        let price = Price { package: text.parse::<Decimal>().unwrap() };
-        let prices = BTreeMap::from([("FH-1".to_owned(), price)]);
-        PriceList { name: String::new(), date: String::new(), currency: "USD".into(), prices }.check()
+        let prices = BTreeMap::from([("FH-1".to_owned(), Price::of(text.parse::<Decimal>().unwrap()))]);
+        PriceList {
+            name: String::new(),
+            date: String::new(),
+            currency: "USD".into(),
+            tax_percent: None,
+            delivery: None,
+            prices,
+        }
+        .check()
     }
 
     #[test]

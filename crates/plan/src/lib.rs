@@ -2,7 +2,7 @@
 //! window, the sheets and the command line read the same plan.
 //!
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
-//! a block that is dragged leaves the roof as it was.
+//! a block that is dragged leaves the roof and most cut lists as they were.
 
 mod arrange;
 mod cost;
@@ -64,7 +64,7 @@ pub struct Summary {
 
 /// Works out everything that follows from a job.
 pub fn evaluate(job: &Job) -> Plan {
-    on_roof(job, Arc::new(assemble(job)))
+    on_roof(job, Arc::new(assemble(job)), &mut chalkcourse_takeoff::Memo::default())
 }
 
 /// [`evaluate`] with a memory of the last roof.
@@ -72,6 +72,7 @@ pub fn evaluate(job: &Job) -> Plan {
 pub struct Evaluator {
     last: Option<(Vec<Face>, Arc<Roof>)>,
     roofs: u64,
+    memo: chalkcourse_takeoff::Memo,
 }
 
 impl Evaluator {
@@ -86,7 +87,7 @@ impl Evaluator {
                 roof
             }
         };
-        on_roof(job, roof)
+        on_roof(job, roof, &mut self.memo)
     }
 
     /// How many times a roof was put together: for a test of what was not.
@@ -95,10 +96,10 @@ impl Evaluator {
     }
 }
 
-fn on_roof(job: &Job, roof: Arc<Roof>) -> Plan {
+fn on_roof(job: &Job, roof: Arc<Roof>, memo: &mut chalkcourse_takeoff::Memo) -> Plan {
     let layout = Layout::on_roof(job, roof);
     let findings = chalkcourse_rules::check(job, &layout);
-    let takeoff = chalkcourse_takeoff::take_off(job, &layout);
+    let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, memo);
     let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
     let summary = Summary {
         modules,

@@ -24,6 +24,10 @@ pub(crate) fn share(each: &Amount, of: Unit, measured: f64) -> f64 {
         }
         Amount::Spaced(spacing) if of == Unit::Area => whole(measured / spacing.metres().powi(2)).max(1.0),
         Amount::Spaced(spacing) => whole(measured / spacing.metres()).max(1.0) + 1.0,
+        Amount::Rate { take, of } => take.amount() * measured / of.amount(),
+        Amount::Width(width) => measured * width.metres(),
+        // Over all places together: a cut list and rolls know the share of each.
+        Amount::Cut(_) | Amount::Laid(_) => 0.0,
     }
 }
 
@@ -31,6 +35,7 @@ pub(crate) fn share(each: &Amount, of: Unit, measured: f64) -> f64 {
 mod tests {
     use super::*;
     use chalkcourse_geometry::Length;
+    use chalkcourse_job::Holds;
 
     fn check(each: &Amount, of: Unit, measured: f64, expect: f64) {
         let got = share(each, of, measured);
@@ -47,6 +52,12 @@ mod tests {
         check(&Amount::Spaced(Length::from_metres(0.5)), Unit::Area, 1.0, 4.0);
         check(&Amount::Spaced(Length::from_metres(0.5)), Unit::Area, 1.01, 5.0);
         check(&Amount::Count(5.0), Unit::Each, 0.0, 0.0);
+        // a strip of half a metre along three metres
+        check(&Amount::Width(Length::from_metres(0.5)), Unit::Length, 3.0, 1.5);
+        // 80 three-tab shingles a square (36 × 12 in with 5 in to the weather cover 1.25 sq ft each: 100 / 1.25)
+        let square = Holds::Area(100.0 * 0.3048 * 0.3048);
+        let shingles = Amount::Rate { take: Holds::Pieces(80.0), of: square };
+        check(&shingles, Unit::Area, 25.0 * square.amount(), 2000.0);
     }
 
     /// Drip edge of 10 ft lapped 2 in covers 118 in a piece (IRC R905.2.8.5 (2018): laps of at least 2 in): 60 ft take

@@ -1,10 +1,10 @@
 use crate::text::plain;
 use crate::words::number;
-use crate::{Header, Line, OutputError, Takeoff};
+use crate::{Header, Line, OutputError, Takeoff, text_cuts};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::Unit;
 
-const COLUMNS: [&str; 16] = [
+const COLUMNS: [&str; 22] = [
     "Record",
     "Group",
     "Number",
@@ -21,47 +21,94 @@ const COLUMNS: [&str; 16] = [
     "Cost",
     "Currency",
     "Explanation",
+    "Stage",
+    "State",
+    "From stock",
+    "Waste by geometry %",
+    "Taxed",
+    "Crew",
 ];
 
 /// The order for a spreadsheet: UTF-8, one record a row, every cell quoted, and no cell that a spreadsheet takes for a
-/// formula. The first column says what a row is: `job`, `kit`, `rule book`, `prices`, `part`, `total`, `no price`,
-/// `finding`, `waiver`, `caution`. Lengths are decimal feet or metres, areas square feet or square metres.
+/// formula. The first column says what a row is: `job`, `kit`, `rule book`, `prices`, `part`, `off`, `cut`, `goods`,
+/// `labour`, `sales tax`, `delivery`, `cost`, `overhead`, `profit`, `total`, `no price`, `crew`, `note`, `finding`, `waiver`,
+/// `caution`. The `part` rows add up to `goods` and `labour`, and those with tax and delivery to `cost`, and so on. Lengths are decimal feet or metres, areas square feet or square metres.
 ///
 /// # Errors
 /// [`OutputError::Csv`] when the writer gives up, which memory alone could cause.
 pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String, OutputError> {
-    let failed = |error: &dyn std::fmt::Display| OutputError::Csv(error.to_string());
-    let mut writer = csv::WriterBuilder::new().quote_style(csv::QuoteStyle::Always).from_writer(Vec::new());
-    let mut write = |cells: &[String; COLUMNS.len()]| {
-        writer.write_record(cells.iter().map(|cell| safe_cell(cell))).map_err(|error| failed(&error))
-    };
-    write(&COLUMNS.map(str::to_owned))?;
+    let mut rows = vec![COLUMNS.map(str::to_owned)];
     for (record, name) in [
         ("job", &header.job),
         ("kit", &header.kit),
         ("rule book", &header.rule_book),
         ("prices", &header.prices),
     ] {
-        write(&note(record, name))?;
+        rows.push(note(record, name));
     }
     for line in &takeoff.lines {
-        write(&part(takeoff, line, units))?;
+        rows.push(part(takeoff, line, units));
     }
-    let mut total = note("total", "Parts that have a price");
-    total[13] = takeoff.priced_total.to_string();
-    total[14].clone_from(&takeoff.currency);
-    write(&total)?;
+    for line in &takeoff.off {
+        let mut cells = part(takeoff, line, units);
+        "off".clone_into(&mut cells[0]);
+        rows.push(cells);
+    }
+    for (number, _, cuts) in text_cuts::cut_lists(takeoff, units) {
+        for cut in cuts {
+            let mut cells = note("cut", &cut);
+            number.clone_into(&mut cells[2]);
+            rows.push(cells);
+        }
+    }
+    let totals = &takeoff.totals;
+    for (record, amount) in [
+        ("goods", Some(totals.goods)),
+        ("labour", Some(totals.labour)),
+        ("sales tax", totals.tax),
+        ("delivery", totals.delivery),
+        ("cost", Some(totals.cost)),
+        ("overhead", Some(totals.overhead)),
+        ("profit", Some(totals.profit)),
+        ("total", Some(totals.total)),
+    ] {
+        let mut cells = note(record, "");
+        cells[13] = amount.map_or_else(|| "not known".to_owned(), |amount| amount.to_string());
+        cells[14].clone_from(&takeoff.currency);
+        rows.push(cells);
+    }
+    for crew in &takeoff.crews {
+        let mut cells = note("crew", &crew.crew);
+        cells[4] = number(crew.person_hours);
+        "h".clone_into(&mut cells[5]);
+        cells[15] = format!("{} people, {} h on the clock", crew.people, number(crew.hours));
+        rows.push(cells);
+    }
     for number in &takeoff.unpriced {
         let mut missing = note("no price", "Not in the total");
         missing[2].clone_from(number);
-        write(&missing)?;
+        rows.push(missing);
     }
-    for (record, entries) in [("finding", &header.findings), ("waiver", &header.waivers)] {
+    for (record, entries) in
+        [("note", &takeoff.notes), ("finding", &header.findings), ("waiver", &header.waivers)]
+    {
         for entry in entries {
-            write(&note(record, entry))?;
+            rows.push(note(record, entry));
         }
     }
-    write(&note("caution", &header.caution))?;
+    rows.push(note("caution", &header.caution));
+    write_rows(rows)
+}
+
+/// Rows as CSV: every cell quoted and safe.
+pub(crate) fn write_rows<const N: usize>(
+    rows: impl IntoIterator<Item = [String; N]>,
+) -> Result<String, OutputError> {
+    let failed = |error: &dyn std::fmt::Display| OutputError::Csv(error.to_string());
+    let mut writer = csv::WriterBuilder::new().quote_style(csv::QuoteStyle::Always).from_writer(Vec::new());
+    for row in rows {
+        writer.write_record(row.iter().map(|cell| safe_cell(cell))).map_err(|error| failed(&error))?;
+    }
     let bytes = writer.into_inner().map_err(|error| failed(&error))?;
     String::from_utf8(bytes).map_err(|error| failed(&error))
 }
@@ -80,6 +127,9 @@ fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()]
         (Unit::Length, Units::Metric) => ("m", 1.0),
         (Unit::Area, Units::FeetInches) => ("sq ft", Length::from_metres(1.0).feet().powi(2)),
         (Unit::Area, Units::Metric) => ("sq m", 1.0),
+        (Unit::Time, _) => ("h", 1.0),
+        (Unit::Mass, Units::FeetInches) => ("lb", 1.0 / 0.453_592_37),
+        (Unit::Mass, Units::Metric) => ("kg", 1.0),
     };
     let words = line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units));
     let money = |amount: Option<rust_decimal::Decimal>| match amount {
@@ -103,6 +153,12 @@ fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()]
         if line.price.is_some() && line.cost.is_none() { "too large".into() } else { money(line.cost) },
         takeoff.currency.clone(),
         format!("{} [{}]", words.collect::<Vec<_>>().join(" + "), line.source),
+        line.stage.name().to_owned(),
+        line.state_words(units).unwrap_or_default(),
+        number(line.from_stock * scale),
+        line.waste_by_geometry.map_or_else(String::new, |cut_off| number(cut_off * 100.0)),
+        if line.taxed { "yes" } else { "no" }.to_owned(),
+        line.crew.clone().unwrap_or_default(),
     ]
 }
 

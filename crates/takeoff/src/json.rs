@@ -1,8 +1,11 @@
 //! The order as JSON. The file has its own types, so that it stays as it is when the program's own types change.
 
-use crate::{Header, Line, LineTerm, OutputError, Place, PlaceShape, Takeoff};
-use chalkcourse_geometry::{DVec2, Rect, Units};
-use chalkcourse_job::{Amount, Group, Measure, Unit};
+use crate::{
+    CrewTime, CutList, Header, LaidOut, Line, LineState, LineTerm, OutputError, Place, PlaceShape, Takeoff,
+    Totals,
+};
+use chalkcourse_geometry::{DVec2, Polygon, Rect, Units};
+use chalkcourse_job::{Amount, Group, Measure, Stage, Unit};
 use rust_decimal::Decimal;
 use schemars::{JsonSchema, Schema};
 use serde::Serialize;
@@ -11,7 +14,7 @@ use std::sync::Arc;
 /// The format name in a takeoff file.
 pub const TAKEOFF_FORMAT: &str = "chalkcourse-takeoff";
 /// The version of the takeoff format that this program writes.
-pub const TAKEOFF_VERSION: u32 = 1;
+pub const TAKEOFF_VERSION: u32 = 2;
 
 /// The order for another program, as its [schema](takeoff_schema) says. Lengths are metres, areas square metres, money
 /// decimals as texts; words are in `units`.
@@ -83,6 +86,8 @@ struct Data<'a> {
 pub(crate) struct TakeoffData<'a> {
     /// One for each part that is needed.
     lines: Vec<LineData<'a>>,
+    /// Lines that a person switched off.
+    off: Vec<LineData<'a>>,
     /// Where each measure is taken. Terms of many lines share one, by its index.
     measures: Vec<MeasureData>,
     /// What amounts of money are in.
@@ -90,8 +95,14 @@ pub(crate) struct TakeoffData<'a> {
     /// The sum of the lines that have a price.
     #[schemars(with = "String")]
     priced_total: Decimal,
+    /// From the lines to what the job is sold for.
+    totals: &'a Totals,
     /// Numbers of the parts that are needed and have no price: the total is without them.
     unpriced: &'a [String],
+    /// Work by crew.
+    crews: &'a [CrewTime],
+    /// What the count had to assume or could not do.
+    notes: &'a [String],
 }
 
 /// One part on the order.
@@ -104,22 +115,38 @@ struct LineData<'a> {
     name: &'a str,
     /// Where it stands on the order.
     group: Group,
-    /// What it is counted in; "length" is metres, "area" square metres.
+    /// For which stage of work it is needed.
+    stage: Stage,
+    /// Who does it, where it is work.
+    crew: Option<&'a str>,
+    /// What it is counted in; "length" is metres, "area" square metres, "time" hours, "mass" kilograms.
     unit: Unit,
     /// What the layout asks for.
     need: f64,
     /// Share that is lost: 0.05 is 5 %.
     waste: f64,
+    /// The share that the faces' own cuts make waste of, where that can be worked out.
+    waste_by_geometry: Option<f64>,
     /// Need and waste; pieces are whole.
     with_waste: f64,
+    /// How much of that is taken from stock in hand.
+    from_stock: f64,
     /// What a package is called.
     package: &'a str,
     /// How much is in a package.
     holds: f64,
+    /// Packages as counted.
+    counted: u64,
     /// Packages to order.
     packages: u64,
     /// How much is in all of them.
     ordered: f64,
+    /// Whether a person changed it.
+    state: &'a LineState,
+    /// The alternate that is taken in its place: number and name.
+    alternate: Option<[&'a str; 2]>,
+    /// Whether sales tax is on it.
+    taxed: bool,
     /// For one package; null where the price list has none.
     #[schemars(with = "Option<String>")]
     price: Option<Decimal>,
@@ -148,9 +175,57 @@ struct TermData<'a> {
     measure: usize,
     /// How much of the need comes from each of these places.
     shares: Vec<f64>,
+    /// How sticks are cut, where it is a cut list.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    cuts: Option<CutsData>,
+    /// How rolls are laid, where it is of roll goods.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    laid: Option<LaidData>,
 }
 
-/// A measure of all blocks.
+/// A cut list.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct CutsData {
+    /// Length of all sticks, metres.
+    bought: f64,
+    /// What any way of cutting has to buy at least, metres.
+    least: f64,
+    /// Whether nothing less could be bought.
+    proved: bool,
+    /// Sticks that are cut alike.
+    sticks: Vec<StickData>,
+}
+
+/// Sticks that are cut alike.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct StickData {
+    /// How many.
+    count: usize,
+    /// Which length of stock: 0 is the part's own, n the n-th other one.
+    stock: usize,
+    /// Length of a stick, metres.
+    length: f64,
+    /// Pieces of each, metres.
+    pieces: Vec<f64>,
+    /// What is left of each, metres.
+    left: f64,
+}
+
+/// Rolls as laid.
+#[derive(Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct LaidData {
+    /// Rolls that were begun.
+    rolls: u64,
+    /// Length that comes off the rolls, metres.
+    length: f64,
+    /// Strips: index of the place, lower edge, left and right end in the frame of its face, metres.
+    strips: Vec<(usize, f64, f64, f64)>,
+}
+
+/// A measure of the whole job.
 #[derive(Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct MeasureData {
@@ -168,13 +243,15 @@ struct MeasureData {
 #[derive(Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PlaceData {
-    /// Number of the block in its job.
-    block: u32,
+    /// Number of the face in its job; null where a quantity is for the job as a whole.
+    face: Option<u32>,
+    /// Number of the block in its job; null where the quantity comes from the roof itself.
+    block: Option<u32>,
     /// Which of its kind, for people.
     label: String,
     /// How much is measured here.
     amount: f64,
-    /// Where on the block's face, in its frame (u along the eave, v up the slope), metres.
+    /// Where on the face, in its frame (u along the eave, v up the slope), metres.
     shape: ShapeData,
 }
 
@@ -190,6 +267,10 @@ enum ShapeData {
     Rect([[f64; 2]; 2]),
     /// An area, as rectangles that do not overlap one another.
     Area(Vec<[[f64; 2]; 2]>),
+    /// Areas of any outline: rings, the outer one first, then holes.
+    Outlines(Vec<Vec<Vec<[f64; 2]>>>),
+    /// The job as a whole.
+    Whole,
 }
 
 impl<'a> TakeoffData<'a> {
@@ -215,20 +296,24 @@ impl<'a> TakeoffData<'a> {
                 need: term.need,
                 words: term.words(units),
                 measure,
-                shares: term.places.iter().map(|place| term.share(place)).collect(),
+                shares: term.shares().collect(),
+                cuts: term.cuts.as_deref().map(CutsData::of),
+                laid: term.laid.as_deref().map(LaidData::of),
             }
         };
-        let lines = takeoff
-            .lines
-            .iter()
-            .map(|line| LineData::of(line, line.terms.iter().map(&mut term).collect()))
-            .collect();
+        let mut line = |line: &'a Line| LineData::of(line, line.terms.iter().map(&mut term).collect());
+        let lines = takeoff.lines.iter().map(&mut line).collect();
+        let off = takeoff.off.iter().map(&mut line).collect();
         Self {
             lines,
+            off,
             measures,
             currency: &takeoff.currency,
             priced_total: takeoff.priced_total,
+            totals: &takeoff.totals,
             unpriced: &takeoff.unpriced,
+            crews: &takeoff.crews,
+            notes: &takeoff.notes,
         }
     }
 }
@@ -239,19 +324,47 @@ impl<'a> LineData<'a> {
             number: &line.number,
             name: &line.name,
             group: line.group,
+            stage: line.stage,
+            crew: line.crew.as_deref(),
             unit: line.unit,
             need: line.need,
             waste: line.waste,
+            waste_by_geometry: line.waste_by_geometry,
             with_waste: line.with_waste,
+            from_stock: line.from_stock,
             package: &line.package,
             holds: line.holds,
+            counted: line.counted,
             packages: line.packages,
             ordered: line.ordered,
+            state: &line.state,
+            alternate: line.alternate.as_ref().map(|(number, name)| [number.as_str(), name.as_str()]),
+            taxed: line.taxed,
             price: line.price,
             cost: line.cost,
             terms,
             source: &line.source,
         }
+    }
+}
+
+impl CutsData {
+    fn of(cuts: &CutList) -> Self {
+        let sticks = cuts.alike().into_iter().map(|(count, stick)| StickData {
+            count,
+            stock: stick.stock,
+            length: stick.length,
+            pieces: stick.pieces.iter().map(|piece| piece.length).collect(),
+            left: stick.left,
+        });
+        Self { bought: cuts.bought, least: cuts.least, proved: cuts.proved, sticks: sticks.collect() }
+    }
+}
+
+impl LaidData {
+    fn of(laid: &LaidOut) -> Self {
+        let strips = laid.strips.iter().map(|strip| (strip.place, strip.low, strip.from, strip.to));
+        Self { rolls: laid.rolls, length: laid.length, strips: strips.collect() }
     }
 }
 
@@ -263,7 +376,19 @@ impl PlaceData {
             PlaceShape::Path(path) => ShapeData::Path(path.iter().map(DVec2::to_array).collect()),
             PlaceShape::Rect(at) => ShapeData::Rect(rect(at)),
             PlaceShape::Area(rects) => ShapeData::Area(rects.iter().map(rect).collect()),
+            PlaceShape::Outlines(outlines) => {
+                let ring = |ring: &[DVec2]| ring.iter().map(DVec2::to_array).collect();
+                let rings = |outline: &Polygon| outline.rings().map(ring).collect();
+                ShapeData::Outlines(outlines.iter().map(rings).collect())
+            }
+            PlaceShape::Whole => ShapeData::Whole,
         };
-        Self { block: place.block.0, label: place.label(), amount: place.amount, shape }
+        Self {
+            face: place.face.map(|face| face.0),
+            block: place.block.map(|block| block.0),
+            label: place.label(),
+            amount: place.amount,
+            shape,
+        }
     }
 }

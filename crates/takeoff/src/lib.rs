@@ -1,34 +1,56 @@
-//! Takeoff: what to order for the blocks as placed, and where each quantity comes from.
+//! Takeoff: what to order for the roof and the blocks as placed, and where each quantity comes from.
 //!
-//! need → waste → packages → order → price. Every count is driven by the kit file; every line can show its places.
+//! need → waste → stock in hand → packages → order → price → total. Every count is driven by the kit file and by what the
+//! job decides about its order; every line can show its places.
 //!
-//! - [`take_off`]: a job as laid out gives a [`Takeoff`]
+//! - [`take_off`]: a job as laid out gives a [`Takeoff`]; [`take_off_with`] the same, with a [`Memo`] for a drag
 //! - [`Line`], [`LineTerm`], [`Place`]: one part, how its need came about, and where on the roof
+//! - [`CutList`], [`LaidOut`]: how sticks are cut and rolls laid; [`cutting`] is the solver, which knows no roof
+//! - [`Totals`]: from lines to what the job is sold for, to the cent
+//! - [`compare`]: what is more and what is less between two orders; [`compare_prices`]: two suppliers
+//! - [`pallet`], [`stages_ready`], [`claim_text`]: what arrived, what can start, what to tell the supplier
 //! - [`to_text`], [`to_csv`], [`to_json`]: the order to read, for a spreadsheet and for another program
 //!
 //! This crate judges nothing and knows no screen. A count never depends on prices.
 
 mod amount;
 mod band;
+mod clip;
+mod compare;
 mod csv_out;
+mod cutlist;
+pub mod cutting;
 mod header;
 mod json;
 mod line;
 mod measure;
+mod memo;
 mod place;
+mod receive;
+mod rolls;
+mod suppliers;
 mod text;
+mod text_cuts;
+mod totals;
 mod words;
 
 pub use amount::DUST;
+pub use compare::{Change, Comparison, compare};
 pub use csv_out::{safe_cell, to_csv};
+pub use cutlist::{CutList, CutPiece, CutStick};
 pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};
-pub use line::{Line, LineTerm, Takeoff};
+pub use line::{CrewTime, Line, LineState, LineTerm, Takeoff};
+pub use memo::Memo;
 pub use place::{Place, PlaceShape, Spot};
-pub use text::to_text;
+pub use receive::{PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
+pub use rolls::{LaidOut, Strip};
+pub use suppliers::{Offer, PriceComparison, PriceRow, compare_prices};
+pub use text::{By, to_text, to_text_by};
+pub use totals::Totals;
 pub use words::show_amount;
 
-use chalkcourse_job::{Job, Part, Unit};
+use chalkcourse_job::{AddedLine, Amount, Group, Job, Measure, Part, Term, Unit, WasteBy};
 use chalkcourse_layout::Layout;
 use measure::Measures;
 use rust_decimal::Decimal;
@@ -44,62 +66,252 @@ pub enum OutputError {
     Json(#[from] serde_json::Error),
 }
 
-/// The takeoff of a job as laid out. Lines are in the order of the kit's parts, and only of parts that are needed.
+/// The takeoff of a job as laid out. Lines are in the order of the kit's parts, and only of parts that are ordered.
 pub fn take_off(job: &Job, layout: &Layout) -> Takeoff {
-    let mut measures = Measures::of(layout, &job.kit);
+    take_off_with(job, layout, &mut Memo::default())
+}
+
+/// The same takeoff, with a memory of what did not change since the last one.
+pub fn take_off_with(job: &Job, layout: &Layout, memo: &mut Memo) -> Takeoff {
+    let mut measures = Measures::of(job, layout);
+    memo.look_at(&measures);
     let mut takeoff =
         Takeoff { currency: job.prices.currency.clone(), units: job.units, ..Takeoff::default() };
     for part in &job.kit.parts {
-        let terms: Vec<LineTerm> = part
-            .needs
-            .iter()
-            .map(|term| {
-                let counted = measures.counted(&term.of);
-                LineTerm::new(term, part.unit, &counted)
-            })
-            .collect();
+        let terms: Vec<LineTerm> =
+            part.needs.iter().map(|term| term_of(part, term, &mut measures, memo)).collect();
+        notes_on(part, &terms, &mut takeoff.notes);
         measures.remember(part, &terms);
-        let line = line_of(job, part, terms);
-        if line.need > 0.0 {
+        let line = line_of(job, part, terms, &measures, memo);
+        if job.order.off.contains_key(&part.number) {
+            if line.need > 0.0 {
+                takeoff.off.push(line);
+            }
+        } else if line.need > 0.0 || line.packages > 0 {
             takeoff.lines.push(line);
         }
     }
-    let mut total = Some(Decimal::ZERO);
-    for line in &takeoff.lines {
-        match line.cost {
-            Some(cost) => total = total.and_then(|total| total.checked_add(cost)),
-            None => takeoff.unpriced.push(line.number.clone()),
-        }
+    for added in &job.order.added {
+        let line = added_line(job, added);
+        let off = job.order.off.contains_key(&added.number);
+        if off { takeoff.off.push(line) } else { takeoff.lines.push(line) }
     }
+    let unpriced = takeoff.lines.iter().filter(|line| line.cost.is_none() && line.packages > 0);
+    takeoff.unpriced = unpriced.map(|line| line.number.clone()).collect();
     // Beyond what a decimal holds there is no order; the largest number says so louder than a zero would.
-    takeoff.priced_total = total.unwrap_or(Decimal::MAX);
+    takeoff.priced_total = totals::sum(takeoff.lines.iter().filter_map(|line| line.cost));
+    takeoff.totals = Totals::of(&takeoff.lines, job);
+    takeoff.crews = crews(job, &takeoff.lines);
+    notes_on_job(job, &mut takeoff);
     takeoff
 }
 
-fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>) -> Line {
+fn term_of(part: &Part, term: &Term, measures: &mut Measures, memo: &mut Memo) -> LineTerm {
+    let counted = match &term.of {
+        Measure::Sticks(of) => measures.sticks(of, &part.number),
+        _ => None,
+    };
+    let counted = counted.unwrap_or_else(|| measures.counted(&term.of, memo));
+    let (mut cuts, mut laid) = (None, None);
+    match &term.each {
+        Amount::Cut(sticks) => cuts = Some(CutList::of(sticks, &counted.places, memo)),
+        Amount::Laid(roll) => {
+            laid = Some(memo.laid(&counted.places, roll, || rolls::lay(roll, &counted.places)));
+        }
+        _ => {}
+    }
+    let mut line = LineTerm {
+        of: term.of.clone(),
+        of_unit: counted.unit,
+        measured: counted.total,
+        each: term.each.clone(),
+        unit: part.unit,
+        need: 0.0,
+        places: counted.places,
+        cuts,
+        laid,
+    };
+    // an empty sum of floats is -0
+    line.need = line.shares().sum::<f64>() + 0.0;
+    line
+}
+
+fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, memo: &mut Memo) -> Line {
+    let choices = &job.order;
     let whole = |amount: f64| if part.unit == Unit::Each { amount::whole(amount) } else { amount };
     let need = whole(terms.iter().map(|term| term.need).sum());
-    let with_waste = whole(need * (1.0 + part.waste));
+    let shingled =
+        |term: &LineTerm| term.of == Measure::Shingled && part.unit == Unit::Area && term.laid.is_none();
+    let waste_by_geometry =
+        terms.iter().any(shingled).then(|| memo.shingles_cut_off(|| measures.shingles_cut_off()));
+    let waste = match (choices.waste_by, waste_by_geometry) {
+        (WasteBy::Geometry, Some(cut_off)) => cut_off,
+        _ => part.waste,
+    };
+    let with_waste = whole(need * (1.0 + waste));
+    let stock =
+        choices.stock.iter().filter(|left| left.number == part.number && left.amount.unit() == part.unit);
+    let from_stock = stock.map(|left| left.amount.amount()).sum::<f64>().min(with_waste) + 0.0;
     let holds = part.package.holds.amount();
-    // The cast of a number that is out of bounds or none saturates; a kit file with such numbers is refused.
-    let packages = amount::whole(with_waste / holds).max(if need > 0.0 { 1.0 } else { 0.0 }) as u64;
-    let price = job.prices.prices.get(&part.number).map(|price| price.package);
+    let to_buy = with_waste - from_stock;
+    // The cast of a number that is out of bounds or none saturates; a kit file with such numbers is refused. What is
+    // needed at all is a package at least, however little.
+    let least = if to_buy > 0.0 && need > 0.0 && from_stock <= 0.0 { 1.0 } else { 0.0 };
+    let counted = amount::whole(to_buy / holds).max(least) as u64;
+    let (packages, state) = match (choices.off.get(&part.number), choices.overrides.get(&part.number)) {
+        (Some(why), _) => (0, LineState::Off { why: why.clone() }),
+        (None, Some(choice)) => (choice.packages, LineState::Overridden { why: choice.why.clone() }),
+        (None, None) => (counted, LineState::Counted),
+    };
+    let (price, taxed, alternate) = price_of(job, &part.number);
     Line {
         number: part.number.clone(),
         name: part.name.clone(),
         group: part.group,
+        stage: part.stage(),
+        crew: part.crew.clone(),
         unit: part.unit,
         need,
-        waste: part.waste,
+        waste,
+        waste_by_geometry,
         with_waste,
+        from_stock,
         package: part.package.name.clone(),
         holds,
+        counted,
         packages,
         ordered: packages as f64 * holds,
+        state,
+        alternate,
         price,
-        cost: price.and_then(|price| price.checked_mul(Decimal::from(packages))),
+        taxed,
+        cost: cost(price, packages),
         terms,
         source: part.source.clone(),
+    }
+}
+
+/// Packages at a price, to the cent.
+fn cost(price: Option<Decimal>, packages: u64) -> Option<Decimal> {
+    price.and_then(|price| price.checked_mul(Decimal::from(packages))).map(totals::cents)
+}
+
+/// The price of a part, or of the alternate that is taken in its place, with whether it is taxed.
+fn price_of(job: &Job, number: &str) -> (Option<Decimal>, bool, Option<(String, String)>) {
+    let Some(price) = job.prices.prices.get(number) else { return (None, true, None) };
+    let wanted = job.order.alternates.get(number);
+    match price.alternates.iter().find(|other| Some(&other.number) == wanted) {
+        Some(other) => {
+            (Some(other.package), !price.untaxed, Some((other.number.clone(), other.name.clone())))
+        }
+        None => (Some(price.package), !price.untaxed, None),
+    }
+}
+
+/// A line that a person put on the order.
+fn added_line(job: &Job, added: &AddedLine) -> Line {
+    let (listed, taxed, alternate) = price_of(job, &added.number);
+    let price = added.price.or(listed);
+    let off = job.order.off.get(&added.number);
+    let packages = if off.is_some() { 0 } else { added.packages };
+    let amount = added.packages as f64;
+    Line {
+        number: added.number.clone(),
+        name: added.name.clone(),
+        group: added.group,
+        stage: added.stage,
+        crew: None,
+        unit: Unit::Each,
+        need: amount,
+        waste: 0.0,
+        waste_by_geometry: None,
+        with_waste: amount,
+        from_stock: 0.0,
+        package: added.package.clone(),
+        holds: 1.0,
+        counted: added.packages,
+        packages,
+        ordered: packages as f64,
+        state: match off {
+            Some(why) => LineState::Off { why: why.clone() },
+            None => LineState::Added { why: added.why.clone() },
+        },
+        alternate,
+        price,
+        taxed,
+        cost: cost(price, packages),
+        terms: Vec::new(),
+        source: "put on the order by hand".to_owned(),
+    }
+}
+
+fn crews(job: &Job, lines: &[Line]) -> Vec<CrewTime> {
+    let hours = |name: &str| -> f64 {
+        let of_crew = lines.iter().filter(|line| line.crew.as_deref() == Some(name));
+        of_crew
+            .filter(|line| line.group == Group::Labour && line.unit == Unit::Time)
+            .map(|line| line.ordered)
+            .sum()
+    };
+    let time = |crew: &chalkcourse_job::Crew| {
+        let person_hours = hours(&crew.name);
+        let hours = person_hours / f64::from(crew.people.max(1));
+        CrewTime { crew: crew.name.clone(), people: crew.people, person_hours, hours }
+    };
+    job.kit.crews.iter().map(time).filter(|time| time.person_hours > 0.0).collect()
+}
+
+/// What could not be cut as the kit says.
+fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<String>) {
+    for term in terms {
+        let Some(cuts) = &term.cuts else { continue };
+        let places: Vec<String> =
+            cuts.too_long.iter().filter_map(|&run| term.places.get(run)).map(Place::label).collect();
+        if !places.is_empty() {
+            notes.push(format!(
+                "{}, {}: longer than any stick, and the kit allows no splice: {}. It is counted as if it were spliced; \
+                 order a longer stick or ask the maker.",
+                part.number,
+                part.name,
+                places.join(", ")
+            ));
+        }
+    }
+}
+
+/// What the count had to assume.
+fn notes_on_job(job: &Job, takeoff: &mut Takeoff) {
+    let barrier =
+        takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
+    if barrier && job.site.building.overhang.is_none() {
+        takeoff.notes.push(
+            "The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of \
+             the roof. Say the overhang, and the barrier reaches as much farther up."
+                .to_owned(),
+        );
+    }
+    if takeoff.lines.is_empty() {
+        return;
+    }
+    if job.prices.tax_percent.is_none() {
+        takeoff.notes.push("The price list does not say what sales tax is: none is in the total.".to_owned());
+    }
+    if job.prices.delivery.is_none() {
+        takeoff
+            .notes
+            .push("The price list does not say what delivery costs: none is in the total.".to_owned());
+    }
+    for left in &job.order.stock {
+        let part = job.kit.part(&left.number);
+        match part {
+            None => takeoff.notes.push(format!("Stock in hand: the kit has no part {:?}.", left.number)),
+            Some(part) if part.unit != left.amount.unit() => takeoff.notes.push(format!(
+                "Stock in hand: {} is not counted in what the warehouse list gives, {}: it is left out.",
+                part.number,
+                left.amount.show(job.units)
+            )),
+            Some(_) => {}
+        }
     }
 }
 

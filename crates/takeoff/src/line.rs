@@ -1,8 +1,9 @@
 use crate::amount::share;
-use crate::measure::Counted;
-use crate::{Place, json, words};
+use crate::cutlist::CutList;
+use crate::rolls::LaidOut;
+use crate::{Place, Totals, json, words};
 use chalkcourse_geometry::Units;
-use chalkcourse_job::{Amount, Group, Measure, Term, Unit};
+use chalkcourse_job::{Amount, Group, Measure, Stage, Unit};
 use rust_decimal::Decimal;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Serialize, Serializer};
@@ -12,16 +13,37 @@ use std::sync::Arc;
 /// What to order, line by line. As JSON it is the `takeoff` of a [`to_json`](crate::to_json) file.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Takeoff {
-    /// One for each part that is needed, in the order of the kit.
+    /// One for each part that is ordered, in the order of the kit, then what a person added.
     pub lines: Vec<Line>,
+    /// Lines that a person switched off: what they would have been, with nothing ordered.
+    pub off: Vec<Line>,
     /// What amounts of money are in.
     pub currency: String,
     /// The job's units, for words in JSON.
     pub units: Units,
     /// The sum of the lines that have a price.
     pub priced_total: Decimal,
+    /// From the lines to what the job is sold for.
+    pub totals: Totals,
     /// Numbers of the parts that are needed and have no price: the total is without them.
     pub unpriced: Vec<String>,
+    /// Work by crew.
+    pub crews: Vec<CrewTime>,
+    /// What the count had to assume or could not do, in words.
+    pub notes: Vec<String>,
+}
+
+/// The work of one crew.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct CrewTime {
+    /// The crew.
+    pub crew: String,
+    /// How many they are.
+    pub people: u32,
+    /// Hours of all of them together.
+    pub person_hours: f64,
+    /// Hours on the clock.
+    pub hours: f64,
 }
 
 /// One part on the order.
@@ -33,30 +55,71 @@ pub struct Line {
     pub name: String,
     /// Where it stands on the order.
     pub group: Group,
+    /// For which stage of work it is needed.
+    pub stage: Stage,
+    /// Who does it, where it is work.
+    pub crew: Option<String>,
     /// What it is counted in.
     pub unit: Unit,
-    /// What the layout asks for: pieces, metres or square metres. It is the sum of the terms; pieces are whole.
+    /// What the layout asks for: pieces, metres, square metres, hours or kilograms. It is the sum of the terms; pieces
+    /// are whole.
     pub need: f64,
     /// Share that is lost: 0.05 is 5 %.
     pub waste: f64,
+    /// The share that the faces as drawn make waste of, by their own cuts, where that can be worked out.
+    pub waste_by_geometry: Option<f64>,
     /// Need and waste; pieces are whole.
     pub with_waste: f64,
+    /// How much of that is taken from stock in hand.
+    pub from_stock: f64,
     /// What a package is called.
     pub package: String,
     /// How much is in a package.
     pub holds: f64,
+    /// Packages as counted.
+    pub counted: u64,
     /// Packages to order.
     pub packages: u64,
     /// How much is in all of them.
     pub ordered: f64,
+    /// Whether a person changed it.
+    pub state: LineState,
+    /// The alternate that is taken in its place: number and name.
+    pub alternate: Option<(String, String)>,
     /// For one package; none where the price list has none.
     pub price: Option<Decimal>,
-    /// For all of them.
+    /// Whether sales tax is on it.
+    pub taxed: bool,
+    /// For all of them, to the cent.
     pub cost: Option<Decimal>,
     /// How the need came about.
     pub terms: Vec<LineTerm>,
     /// By whose word the count is.
     pub source: String,
+}
+
+/// Whether a line is as counted.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case", tag = "is")]
+pub enum LineState {
+    /// As counted.
+    #[default]
+    Counted,
+    /// A person put another number of packages.
+    Overridden {
+        /// Why.
+        why: String,
+    },
+    /// A person put the line on the order.
+    Added {
+        /// Why.
+        why: String,
+    },
+    /// A person switched it off.
+    Off {
+        /// Why.
+        why: String,
+    },
 }
 
 /// One term of a need, with the places that it comes from.
@@ -72,29 +135,28 @@ pub struct LineTerm {
     pub each: Amount,
     /// What the part is counted in.
     pub unit: Unit,
-    /// What the term adds to the need: the sum of the [shares](Self::share) of its places.
+    /// What the term adds to the need: the sum of the [shares](Self::shares) of its places.
     pub need: f64,
     /// Where on the roof. Shared between all parts that count the same thing.
     pub places: Arc<Vec<Place>>,
+    /// How sticks are cut, where the term is a cut list.
+    pub cuts: Option<Arc<CutList>>,
+    /// How rolls are laid, where the term is of roll goods.
+    pub laid: Option<Arc<LaidOut>>,
 }
 
 impl LineTerm {
-    pub(crate) fn new(term: &Term, unit: Unit, counted: &Counted) -> Self {
-        let need = counted.places.iter().map(|place| share(&term.each, counted.unit, place.amount)).sum();
-        Self {
-            of: term.of.clone(),
-            of_unit: counted.unit,
-            measured: counted.total,
-            each: term.each.clone(),
-            unit,
-            need,
-            places: Arc::clone(&counted.places),
-        }
-    }
-
-    /// How much of the need comes from one of the places: pieces, metres or square metres of the part.
-    pub fn share(&self, place: &Place) -> f64 {
-        share(&self.each, self.of_unit, place.amount)
+    /// How much of the need comes from each of the places: in the part's unit, in the order of the places.
+    pub fn shares(&self) -> impl Iterator<Item = f64> + '_ {
+        let pooled = match (&self.cuts, &self.laid) {
+            (Some(cuts), _) => Some(cuts.shares.as_slice()),
+            (_, Some(laid)) => Some(laid.shares.as_slice()),
+            _ => None,
+        };
+        self.places.iter().enumerate().map(move |(index, place)| match pooled {
+            Some(shares) => shares.get(index).copied().unwrap_or(0.0),
+            None => share(&self.each, self.of_unit, place.amount),
+        })
     }
 
     /// How the need was worked out, in words: "12 modules × 5".
@@ -107,6 +169,11 @@ impl Line {
     /// What to put on the truck, in words: "3 boxes of 25", "2 rolls of 100'".
     pub fn packages_words(&self, units: Units) -> String {
         words::packages(self, units)
+    }
+
+    /// What a person changed, in words; `None` where the line is as counted and nothing is taken from stock.
+    pub fn state_words(&self, units: Units) -> Option<String> {
+        words::of_state(self, units)
     }
 }
 

@@ -1,15 +1,19 @@
-use crate::{LineTerm, Place, PlaceShape, Spot, band};
+use crate::cutlist::CutList;
+use crate::memo::Memo;
+use crate::{LineTerm, Place, PlaceShape, Spot, band, clip, rolls};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
-use chalkcourse_job::{Kit, Measure, Part, Unit};
+use chalkcourse_job::{Amount, FaceId, Job, Kit, Measure, Part, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+mod roof;
+
 /// Head flashing over less of a module than this, in metres, is a crumb.
 const CRUMB: f64 = 5e-4;
 
-/// A measure of all blocks: where, and how much in all.
-#[derive(Clone)]
+/// A measure of the whole job: where, and how much in all.
+#[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Counted {
     pub(crate) unit: Unit,
     pub(crate) places: Arc<Vec<Place>>,
@@ -17,71 +21,142 @@ pub(crate) struct Counted {
 }
 
 impl Counted {
-    fn new(unit: Unit, places: Vec<Place>) -> Self {
-        Self { unit, total: places.iter().map(|place| place.amount).sum(), places: Arc::new(places) }
+    pub(crate) fn new(unit: Unit, places: Vec<Place>) -> Self {
+        // an empty sum of floats is -0
+        let total = places.iter().map(|place| place.amount).sum::<f64>() + 0.0;
+        Self { unit, total, places: Arc::new(places) }
     }
 }
 
-/// Measures of a layout. Each is taken once, when a part first asks for it, and then shared.
+/// Measures of a job as laid out. Each is taken once, when a part first asks for it, and then shared.
 pub(crate) struct Measures<'a> {
-    layout: &'a Layout,
+    pub(crate) job: &'a Job,
+    pub(crate) layout: &'a Layout,
     kit: &'a Kit,
+    /// Which faces are covered anew.
+    pub(crate) covered: Vec<bool>,
     known: BTreeMap<Measure, Counted>,
     parts: BTreeMap<&'a str, Counted>,
+    cuts: BTreeMap<&'a str, (Arc<Vec<Place>>, Arc<CutList>)>,
+}
+
+/// A block with the number of its face.
+struct On<'a> {
+    block: &'a PlacedBlock,
+    face: Option<FaceId>,
+}
+
+impl On<'_> {
+    fn place(&self, spot: Spot, amount: f64, shape: PlaceShape) -> Place {
+        Place { face: self.face, block: Some(self.block.id), name: None, spot, amount, shape }
+    }
+
+    fn one(&self, spot: Spot, shape: PlaceShape) -> Place {
+        self.place(spot, 1.0, shape)
+    }
 }
 
 impl<'a> Measures<'a> {
-    pub(crate) fn of(layout: &'a Layout, kit: &'a Kit) -> Self {
-        Self { layout, kit, known: BTreeMap::new(), parts: BTreeMap::new() }
+    pub(crate) fn of(job: &'a Job, layout: &'a Layout) -> Self {
+        Self {
+            job,
+            layout,
+            kit: &job.kit,
+            covered: roof::covered(job, layout),
+            known: BTreeMap::new(),
+            parts: BTreeMap::new(),
+            cuts: BTreeMap::new(),
+        }
     }
 
-    pub(crate) fn counted(&mut self, measure: &Measure) -> Counted {
-        if let Measure::Part(number) = measure {
+    pub(crate) fn counted(&mut self, measure: &Measure, memo: &mut Memo) -> Counted {
+        let none = || Counted::new(measure.unit(self.kit), Vec::new());
+        match measure {
             // A part below, or none at all: a kit file that says so is refused, and nothing is counted twice.
-            return self
-                .parts
-                .get(number.as_str())
-                .cloned()
-                .unwrap_or_else(|| Counted::new(measure.unit(self.kit), Vec::new()));
+            Measure::Part(number) => return self.parts.get(number.as_str()).cloned().unwrap_or_else(none),
+            Measure::Joints(number) => {
+                return self
+                    .cuts
+                    .get(number.as_str())
+                    .map_or_else(none, |(runs, list)| Counted::new(Unit::Each, list.joints(runs)));
+            }
+            // The own number of a part is that of its sticks; `take_off` asks for those of others by `sticks`.
+            Measure::Sticks(_) => return none(),
+            _ => {}
         }
         if let Some(known) = self.known.get(measure) {
             return known.clone();
         }
-        let mut places = Vec::new();
-        for block in self.layout.blocks.iter().filter(|block| !block.modules.is_empty()) {
-            self.measure(measure, block, &mut places);
-        }
-        let counted = Counted::new(measure.unit(self.kit), places);
+        let of_roof = roof::is_of_roof(measure);
+        let counted = match memo.roof_measure(measure).filter(|_| of_roof) {
+            Some(known) => known,
+            None => {
+                let mut places = Vec::new();
+                if of_roof || roof::is_of_deck(measure) {
+                    self.measure_roof(measure, &mut places);
+                } else if *measure == Measure::Around {
+                    self.measure_around(&mut places);
+                } else {
+                    for block in self.layout.blocks.iter().filter(|block| !block.modules.is_empty()) {
+                        self.measure(measure, block, &mut places);
+                    }
+                }
+                let counted = Counted::new(measure.unit(self.kit), places);
+                if of_roof {
+                    memo.keep_roof_measure(measure, &counted);
+                }
+                counted
+            }
+        };
         self.known.insert(measure.clone(), counted.clone());
         counted
     }
 
+    /// Sticks of a part in the cut list of another.
+    pub(crate) fn sticks(&self, of: &str, part: &str) -> Option<Counted> {
+        let (runs, list) = self.cuts.get(of)?;
+        let other = self.kit.part(of)?.needs.iter().find_map(|term| match &term.each {
+            Amount::Cut(sticks) => sticks.also.iter().position(|other| other.part == part),
+            _ => None,
+        })?;
+        Some(Counted::new(Unit::Each, list.sticks_by_run(other + 1, runs)))
+    }
+
     /// Keeps what a part needs, and where, if a part below counts it.
     pub(crate) fn remember(&mut self, part: &'a Part, terms: &[LineTerm]) {
+        for term in terms {
+            if let Some(cuts) = &term.cuts {
+                self.cuts.insert(&part.number, (Arc::clone(&term.places), Arc::clone(cuts)));
+            }
+        }
         let counted_below = |term: &chalkcourse_job::Term| matches!(&term.of, Measure::Part(number) if *number == part.number);
         if !self.kit.parts.iter().any(|other| other.needs.iter().any(counted_below)) {
             return;
         }
-        let same =
-            |term: &LineTerm| matches!(term.each, chalkcourse_job::Amount::Count(count) if count == 1.0);
+        let same = |term: &LineTerm| matches!(term.each, Amount::Count(count) if count == 1.0);
         let counted = match terms {
             // Most parts are one for one with what they count: no need to copy its places.
             [term] if same(term) => {
                 Counted { unit: part.unit, places: Arc::clone(&term.places), total: term.need }
             }
             _ => {
-                let shares = |term: &LineTerm| -> Vec<Place> {
-                    let share = |place: &Place| Place { amount: term.share(place), ..place.clone() };
-                    term.places.iter().map(share).collect()
+                let shared = |term: &LineTerm| -> Vec<Place> {
+                    term.places
+                        .iter()
+                        .zip(term.shares())
+                        .map(|(place, amount)| Place { amount, ..place.clone() })
+                        .collect()
                 };
-                Counted::new(part.unit, terms.iter().flat_map(shares).collect())
+                Counted::new(part.unit, terms.iter().flat_map(shared).collect())
             }
         };
         self.parts.insert(&part.number, counted);
     }
 
     fn measure(&self, measure: &Measure, block: &PlacedBlock, places: &mut Vec<Place>) {
-        let one = |spot, shape| Place { block: block.id, spot, amount: 1.0, shape };
+        let on = On { block, face: self.layout.faces.get(block.face).map(|face| face.id) };
+        let on = &on;
+        let one = |spot, shape| on.one(spot, shape);
         match measure {
             Measure::Module => places.extend(
                 block
@@ -91,23 +166,23 @@ impl<'a> Measures<'a> {
             ),
             Measure::Block => places.extend(block.bounds.map(|b| one(Spot::Block, PlaceShape::Rect(b)))),
             Measure::Row => {
-                places.extend(block.strings.iter().map(|run| Place { amount: 1.0, ..along(block, run) }));
+                places.extend(block.strings.iter().map(|run| Place { amount: 1.0, ..along(on, run) }));
             }
-            Measure::Seam => places.extend(seams(block, false).map(|(_, place)| place)),
+            Measure::Seam => places.extend(seams(on, false).map(|(_, place)| place)),
             Measure::BaseRail => {
                 for kind in [RunKind::BaseRail, RunKind::OpenBottom] {
-                    places.extend(block.runs_of(kind).map(|run| along(block, run)));
+                    places.extend(block.runs_of(kind).map(|run| along(on, run)));
                 }
             }
-            Measure::Side => places.extend(sides(block).map(|run| along(block, run))),
+            Measure::Side => places.extend(sides(block).map(|run| along(on, run))),
             Measure::SideCourse => {
                 let Some(face) = self.layout.faces.get(block.face) else { return };
                 places.extend(sides(block).map(|run| {
                     let crossed = face.courses.crossed(run.from.y, run.to.y);
-                    Place { amount: crossed as f64 + 1.0, ..along(block, run) }
+                    Place { amount: crossed as f64 + 1.0, ..along(on, run) }
                 }));
             }
-            Measure::Head => places.extend(block.runs_of(RunKind::Head).map(|run| along(block, run))),
+            Measure::Head => places.extend(block.runs_of(RunKind::Head).map(|run| along(on, run))),
             Measure::HeadModule => places.extend(
                 under_head(block).map(|(cell, rect)| one(Spot::Module(cell), PlaceShape::Rect(rect))),
             ),
@@ -123,37 +198,83 @@ impl<'a> Measures<'a> {
                             || run.to.distance(at) <= block.reveal + CRUMB
                     })
                 };
-                places.extend(seams(block, true).filter(|(at, _)| !ends(*at)).map(|(_, place)| place));
+                places.extend(seams(on, true).filter(|(at, _)| !ends(*at)).map(|(_, place)| place));
             }
-            Measure::HeadCornerLeft => places.extend(corners(block, CornerKind::HeadLeft)),
-            Measure::HeadCornerRight => places.extend(corners(block, CornerKind::HeadRight)),
-            Measure::InsideCorner => places.extend(corners(block, CornerKind::Inside)),
-            Measure::BaseCornerLeft => places.extend(corners(block, CornerKind::BaseLeft)),
-            Measure::BaseCornerRight => places.extend(corners(block, CornerKind::BaseRight)),
-            Measure::Under => places.push(area(block, Spot::Under, deck_under(block))),
-            Measure::Around => {
-                let margin = self.kit.flashing.membrane.metres();
-                let under = deck_under(block);
-                let grown: Vec<Rect> = under.iter().map(|rect| rect.grown(margin)).collect();
-                places.push(area(block, Spot::Around, band::without(&grown, &under)));
-            }
+            Measure::HeadCornerLeft => places.extend(corners(on, CornerKind::HeadLeft)),
+            Measure::HeadCornerRight => places.extend(corners(on, CornerKind::HeadRight)),
+            Measure::InsideCorner => places.extend(corners(on, CornerKind::Inside)),
+            Measure::BaseCornerLeft => places.extend(corners(on, CornerKind::BaseLeft)),
+            Measure::BaseCornerRight => places.extend(corners(on, CornerKind::BaseRight)),
+            Measure::Under => places.push(area(on, Spot::Under, deck_under(block))),
             Measure::BondingPath => {
                 let path = bonding_path(block);
                 let amount = path.iter().zip(path.iter().skip(1)).map(|(a, b)| a.distance(*b)).sum();
-                places.push(Place {
-                    block: block.id,
-                    spot: Spot::BondingPath,
-                    amount,
-                    shape: PlaceShape::Path(path),
-                });
+                places.push(on.place(Spot::BondingPath, amount, PlaceShape::Path(path)));
             }
-            Measure::Part(_) => {}
+            // Of the roof, or of another part: not block by block.
+            _ => {}
         }
+    }
+
+    /// The strip around each block, on its face, without the deck under any block and without what lies in the strip of
+    /// a block before it.
+    fn measure_around(&self, places: &mut Vec<Place>) {
+        let margin = self.kit.flashing.membrane.metres();
+        let placed: Vec<(&PlacedBlock, Rect)> = self
+            .layout
+            .blocks
+            .iter()
+            .filter_map(|block| Some((block, block.bounds?.grown(margin))))
+            .collect();
+        for (index, &(block, bounds)) in placed.iter().enumerate() {
+            let under = deck_under(block);
+            let grown: Vec<Rect> = under.iter().map(|rect| rect.grown(margin)).collect();
+            let mut inner = under;
+            for (other, &(near, near_bounds)) in placed.iter().enumerate() {
+                if other == index
+                    || near.face != block.face
+                    || bounds.overlap(&near_bounds).min_element() <= 0.0
+                {
+                    continue;
+                }
+                let rects = deck_under(near);
+                if other < index {
+                    inner.extend(rects.iter().map(|rect| rect.grown(margin)));
+                }
+                inner.extend(rects);
+            }
+            let strip = band::without(&grown, &inner);
+            let on = On { block, face: self.layout.faces.get(block.face).map(|face| face.id) };
+            let (amount, shape) = match self.layout.roof.faces.get(block.face).filter(|face| face.sound) {
+                Some(face) => clip::to_face(&strip, &face.frame),
+                None => (strip.iter().map(Rect::area).sum(), PlaceShape::Area(strip)),
+            };
+            places.push(on.place(Spot::Around, amount, shape));
+        }
+    }
+
+    /// The share of shingles that courses lose at hips and valleys of all faces together.
+    pub(crate) fn shingles_cut_off(&self) -> f64 {
+        let (mut coursed, mut area) = (0.0, 0.0);
+        for (index, face) in self.layout.roof.faces.iter().enumerate() {
+            if let Some(placed) = self.layout.faces.get(index).filter(|_| self.covered[index]) {
+                coursed += rolls::coursed_area(&face.frame, &placed.courses);
+                area += face.slope_area;
+            }
+        }
+        if area > 0.0 { (coursed / area - 1.0).max(0.0) } else { 0.0 }
+    }
+
+    /// The membrane of the array on a face: under the blocks and around them.
+    fn membrane_on(&self, face: usize) -> Vec<Rect> {
+        let margin = self.kit.flashing.membrane.metres();
+        let on_face = self.layout.blocks.iter().filter(|block| block.face == face);
+        on_face.flat_map(deck_under).map(|rect| rect.grown(margin)).collect()
     }
 }
 
 /// A run as a place, its length the amount.
-fn along(block: &PlacedBlock, run: &Run) -> Place {
+fn along(on: &On, run: &Run) -> Place {
     let spot = match run.kind {
         RunKind::Row => Spot::Row(run.row),
         RunKind::BaseRail | RunKind::OpenBottom => Spot::BaseRail(run.row),
@@ -161,36 +282,29 @@ fn along(block: &PlacedBlock, run: &Run) -> Place {
         RunKind::RightSide => Spot::RightSide(run.row),
         RunKind::Head => Spot::Head(run.row),
     };
-    Place { block: block.id, spot, amount: run.length(), shape: PlaceShape::Path(vec![run.from, run.to]) }
+    on.place(spot, run.length(), PlaceShape::Path(vec![run.from, run.to]))
 }
 
 fn sides(block: &PlacedBlock) -> impl Iterator<Item = &Run> {
     block.runs.iter().filter(|run| matches!(run.kind, RunKind::LeftSide | RunKind::RightSide))
 }
 
-fn area(block: &PlacedBlock, spot: Spot, rects: Vec<Rect>) -> Place {
-    let amount = rects.iter().map(Rect::area).sum();
-    Place { block: block.id, spot, amount, shape: PlaceShape::Area(rects) }
+fn area(on: &On, spot: Spot, rects: Vec<Rect>) -> Place {
+    on.place(spot, rects.iter().map(Rect::area).sum(), PlaceShape::Area(rects))
 }
 
-fn corners(block: &PlacedBlock, kind: CornerKind) -> impl Iterator<Item = Place> + use<'_> {
-    block.corners.iter().filter(move |corner| corner.kind == kind).map(move |corner| Place {
-        block: block.id,
-        spot: Spot::Corner(kind),
-        amount: 1.0,
-        shape: PlaceShape::Point(corner.at),
-    })
+fn corners<'a>(on: &'a On, kind: CornerKind) -> impl Iterator<Item = Place> + use<'a> {
+    let of_kind = on.block.corners.iter().filter(move |corner| corner.kind == kind);
+    of_kind.map(move |corner| on.one(Spot::Corner(kind), PlaceShape::Point(corner.at)))
 }
 
 /// The seams of a block, or those with head flashing over them, each with where it is.
-fn seams(block: &PlacedBlock, under_head: bool) -> impl Iterator<Item = (DVec2, Place)> + use<'_> {
+fn seams<'a>(on: &'a On, under_head: bool) -> impl Iterator<Item = (DVec2, Place)> + use<'a> {
     let mut last = (u32::MAX, 0);
-    block.seams.iter().filter_map(move |seam| {
+    on.block.seams.iter().filter_map(move |seam| {
         last = if last.0 == seam.row { (seam.row, last.1 + 1) } else { (seam.row, 0) };
         let spot = Spot::Seam(seam.row, last.1);
-        let shape = PlaceShape::Point(seam.at);
-        (!under_head || seam.under_head)
-            .then_some((seam.at, Place { block: block.id, spot, amount: 1.0, shape }))
+        (!under_head || seam.under_head).then(|| (seam.at, on.one(spot, PlaceShape::Point(seam.at))))
     })
 }
 

@@ -1,18 +1,23 @@
-use chalkcourse_geometry::{DVec2, Rect};
-use chalkcourse_job::{BlockId, Cell};
+use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect};
+use chalkcourse_job::{BlockId, Cell, FaceId};
 use chalkcourse_layout::CornerKind;
+use std::sync::Arc;
 
 /// One place that a quantity comes from.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Place {
-    /// The block.
-    pub block: BlockId,
+    /// The face; `None` where a quantity is for the job as a whole.
+    pub face: Option<FaceId>,
+    /// The block, where it is one that a quantity comes from.
+    pub block: Option<BlockId>,
+    /// What the face or the penetration is called, where no block is.
+    pub name: Option<Arc<str>>,
     /// Which of its kind.
     pub spot: Spot,
     /// How much is measured here: pieces, metres or square metres. What a part takes of it is told by
-    /// [`LineTerm::share`](crate::LineTerm::share).
+    /// [`LineTerm::shares`](crate::LineTerm::shares).
     pub amount: f64,
-    /// Where on the block's face, in its frame, metres.
+    /// Where on the face, in its frame, metres.
     pub shape: PlaceShape,
 }
 
@@ -47,6 +52,30 @@ pub enum Spot {
     Around,
     /// The way of the bonding conductor.
     BondingPath,
+    /// A face.
+    Face,
+    /// A line of the roof.
+    Edge(EdgeKind),
+    /// A wall line up the slope.
+    SideWall,
+    /// A wall line across the slope.
+    HeadWall,
+    /// A strip along an eave.
+    LeakBarrier,
+    /// Something that comes through the roof.
+    Through,
+    /// Its left side.
+    ThroughLeft,
+    /// Its right side.
+    ThroughRight,
+    /// Its lower side.
+    ThroughLow,
+    /// Its upper side.
+    ThroughHigh,
+    /// The deck around it.
+    AroundThrough,
+    /// The job as a whole.
+    Job,
 }
 
 /// Where a place is, in the frame of the block's face, metres.
@@ -60,13 +89,21 @@ pub enum PlaceShape {
     Rect(Rect),
     /// An area, as rectangles that do not overlap one another.
     Area(Vec<Rect>),
+    /// Areas of any outline that do not overlap one another.
+    Outlines(Vec<Polygon>),
+    /// No one place: the job as a whole.
+    Whole,
 }
 
 impl Place {
     /// Which of its kind, for people: "row 2, column 3", "head of row 3". Rows count from the eave, columns from the
     /// left, both from 1.
     pub fn label(&self) -> String {
-        self.spot.label()
+        match (&self.name, self.spot) {
+            (Some(name), Spot::Face | Spot::Through) => name.to_string(),
+            (Some(name), spot) => format!("{name}, {}", spot.label()),
+            (None, spot) => spot.label(),
+        }
     }
 }
 
@@ -94,6 +131,33 @@ impl Spot {
             Self::Under => "under the array".to_owned(),
             Self::Around => "around the array".to_owned(),
             Self::BondingPath => "bonding path".to_owned(),
+            Self::Face => "the face".to_owned(),
+            Self::Edge(kind) => kind.name().to_owned(),
+            Self::SideWall => "wall line up the slope".to_owned(),
+            Self::HeadWall => "wall line across the slope".to_owned(),
+            Self::LeakBarrier => "along the eave".to_owned(),
+            Self::Through => "penetration".to_owned(),
+            Self::ThroughLeft => "left side".to_owned(),
+            Self::ThroughRight => "right side".to_owned(),
+            Self::ThroughLow => "lower side".to_owned(),
+            Self::ThroughHigh => "upper side".to_owned(),
+            Self::AroundThrough => "deck around it".to_owned(),
+            Self::Job => "the job".to_owned(),
+        }
+    }
+}
+
+#[cfg(test)]
+impl Place {
+    /// A run of some length, for tests.
+    pub(crate) fn test_run(length: f64) -> Self {
+        Self {
+            face: None,
+            block: None,
+            name: None,
+            spot: Spot::Job,
+            amount: length,
+            shape: PlaceShape::Path(vec![DVec2::ZERO, DVec2::X * length]),
         }
     }
 }

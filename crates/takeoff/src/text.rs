@@ -1,12 +1,39 @@
+use crate::totals::sum;
 use crate::words::number;
-use crate::{Header, Line, Takeoff, show_amount};
+use crate::{Header, Line, Takeoff, show_amount, text_cuts};
 use chalkcourse_geometry::Units;
-use chalkcourse_job::Group;
+use chalkcourse_job::{Group, Stage};
+use rust_decimal::Decimal;
 use std::fmt::Write;
 
-/// The order to read: by group, each part with how it was counted and what it costs, then the total, what has no price,
-/// findings, waivers and cautions.
+/// What an order is sorted by.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum By {
+    /// What a part belongs to.
+    #[default]
+    Group,
+    /// The stage of work that it is needed for.
+    Stage,
+}
+
+/// The order to read, by group: each part with how it was counted and what it costs, then cut lists, crews, totals, what has
+/// no price, findings, waivers and cautions.
 pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
+    to_text_by(takeoff, header, units, By::Group)
+}
+
+/// Lines under their headings.
+fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
+    let of = |keep: &dyn Fn(&Line) -> bool| takeoff.lines.iter().filter(|line| keep(line)).collect();
+    let sections: Vec<(&str, Vec<&Line>)> = match by {
+        By::Group => Group::ALL.iter().map(|&g| (g.name(), of(&|line| line.group == g))).collect(),
+        By::Stage => Stage::ALL.iter().map(|&s| (s.name(), of(&|line| line.stage == s))).collect(),
+    };
+    sections.into_iter().filter(|(_, lines)| !lines.is_empty()).collect()
+}
+
+/// The order to read, by group or by stage of work.
+pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> String {
     let mut out = String::new();
     let title = format!("Order for {}", plain(&header.job));
     let rule = "=".repeat(title.chars().count());
@@ -24,15 +51,18 @@ pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
         say("Nothing to order: no module is placed, or the kit has no parts.");
     }
     let widths = Widths::of(takeoff, units);
-    for group in Group::ALL {
-        let lines: Vec<&Line> = takeoff.lines.iter().filter(|line| line.group == group).collect();
-        if lines.is_empty() {
-            continue;
-        }
+    for (heading, lines) in sections(takeoff, by) {
         say("");
-        say(group.name());
+        say(heading);
+        let cost = sum(lines.iter().filter_map(|line| line.cost));
         for line in lines {
             say(&widths.row(takeoff, line, units));
+            if let Some(words) = line.state_words(units) {
+                say(&format!("      {}", plain(&words)));
+            }
+            if let Some(cut_off) = line.waste_by_geometry {
+                say(&format!("      waste: {}", waste_words(line.waste, cut_off)));
+            }
             for term in &line.terms {
                 if term.need > 0.0 {
                     say(&format!("      {}", plain(&term.words(units))));
@@ -40,9 +70,24 @@ pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
             }
             say(&format!("      source: {}", plain(&line.source)));
         }
+        say(&format!("  {heading}: {cost} {}", plain(&takeoff.currency)));
+    }
+    if !takeoff.off.is_empty() {
+        say("");
+        say("Switched off, not ordered");
+        for line in &takeoff.off {
+            let words = line.state_words(units).unwrap_or_default();
+            say(&format!("  {}  {}  {}", plain(&line.number), plain(&line.name), plain(&words)));
+        }
+    }
+    for line in text_cuts::lines(takeoff, units) {
+        say(&plain(&line));
     }
     say("");
-    let total = format!("{} {}", takeoff.priced_total, plain(&takeoff.currency));
+    for (what, amount) in money_rows(takeoff) {
+        say(&format!("{what}: {}", plain(&amount)));
+    }
+    let total = format!("{} {}", takeoff.totals.total, plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
         say(&format!("Total: {total}"));
     } else {
@@ -50,7 +95,11 @@ pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
         let missing = takeoff.unpriced.iter().map(|n| plain(n)).collect::<Vec<_>>().join(", ");
         say(&format!("NO PRICE, and not in the total: {missing}"));
     }
-    for (heading, entries) in [("Findings", &header.findings), ("Waived findings", &header.waivers)] {
+    for (heading, entries) in [
+        ("To know about the count", &takeoff.notes),
+        ("Findings", &header.findings),
+        ("Waived findings", &header.waivers),
+    ] {
         if !entries.is_empty() {
             say("");
             say(heading);
@@ -62,6 +111,28 @@ pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
     say("");
     say(&plain(&header.caution));
     out
+}
+
+/// What stands between the lines and the total, each with its amount in words.
+pub(crate) fn money_rows(takeoff: &Takeoff) -> Vec<(&'static str, String)> {
+    let totals = &takeoff.totals;
+    let money = |amount: Decimal| format!("{amount} {}", takeoff.currency);
+    let known = |amount: Option<Decimal>| amount.map_or_else(|| "not known".to_owned(), money);
+    vec![
+        ("Goods", money(totals.goods)),
+        ("Labour", money(totals.labour)),
+        ("Sales tax", known(totals.tax)),
+        ("Delivery", known(totals.delivery)),
+        ("Cost", money(totals.cost)),
+        ("Overhead", money(totals.overhead)),
+        ("Profit", money(totals.profit)),
+    ]
+}
+
+/// The waste that is ordered beside what the faces' cuts make.
+fn waste_words(waste: f64, cut_off: f64) -> String {
+    let percent = |share: f64| (share * 1000.0).round() / 10.0;
+    format!("{} % ordered; the cuts of these faces alone make {} %", percent(waste), percent(cut_off))
 }
 
 /// Without characters that move a terminal's cursor or start a line.

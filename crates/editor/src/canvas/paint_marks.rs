@@ -72,10 +72,11 @@ fn light_finding(brush: &Brush, document: &Document, place: &chalkcourse_rules::
 
 fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::Place) {
     let layout = &document.plan().layout;
-    let Some(placed) = layout.block(place.block) else { return };
-    let Some(face) = layout.roof.faces.get(placed.face).filter(|_| brush.space.shows(placed.face)) else {
+    // A quantity for the job as a whole has no place of its own.
+    let Some((index, face)) = place.face.and_then(|id| layout.face(id)) else { return };
+    if !brush.space.shows(index) {
         return;
-    };
+    }
     let on_screen = |p: DVec2| brush.space.screen_from_frame(&face.plane, p);
     let stroke = Stroke::new(3.5, brush.palette.light);
     let area = |rects: &[chalkcourse_geometry::Rect], width: f32| {
@@ -99,6 +100,17 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
         }
         PlaceShape::Rect(rect) => area(std::slice::from_ref(rect), 2.0),
         PlaceShape::Area(rects) => area(rects, 0.0),
+        PlaceShape::Outlines(outlines) => {
+            for outline in outlines {
+                for triangle in outline.triangles() {
+                    let points = triangle.map(on_screen).to_vec();
+                    let fill = theme::faint(brush.palette.light, 70);
+                    brush.painter.add(Shape::convex_polygon(points, fill, Stroke::NONE));
+                }
+                brush.outline(&outline.map(|p| face.plane.to_plan(p)), stroke, None);
+            }
+        }
+        PlaceShape::Whole => {}
     }
 }
 

@@ -139,7 +139,7 @@ fn terms(ui: &mut Ui, desk: &mut Desk, line: &Line, units: Units) {
 fn comes_from(line: &Line, hover: Selection) -> bool {
     let Some(block) = hover.block() else { return false };
     line.terms.iter().flat_map(|term| term.places.iter()).any(|place| {
-        place.block == block
+        place.block == Some(block)
             && match (hover, place.spot) {
                 (Selection::Module { cell, .. }, Spot::Module(at)) => at == cell,
                 (Selection::Module { .. }, _) => false,

@@ -1,5 +1,5 @@
 use crate::action::{Action, Actions};
-use crate::commands::{ARRANGE, Command, OrderFormat, Tool};
+use crate::commands::{Command, OrderFormat, Tool};
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::view::View;
@@ -116,7 +116,7 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::Delete, desk.selection != Selection::Nothing, actions);
     ui.separator();
     item(ui, Command::Fill, !document.job().faces.is_empty(), actions);
-    for command in ARRANGE {
+    for command in [Command::MakeRoom, Command::Mirror] {
         item(ui, command, desk.selection.block().is_some(), actions);
     }
     ui.separator();
@@ -130,10 +130,6 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::PlanView, true, actions);
     item(ui, Command::FaceOnView, !document.job().faces.is_empty(), actions);
     item(ui, Command::Fit, true, actions);
-    ui.separator();
-    for command in [Command::Coursing, Command::FitUp] {
-        item(ui, command, !document.job().faces.is_empty(), actions);
-    }
     ui.separator();
     let mut courses = desk.courses_in_plan;
     if ui.checkbox(&mut courses, text::COURSES_IN_PLAN).clicked() {

@@ -1,16 +1,13 @@
 //! Windows beside the drawing: they stay open while one works on.
 
 mod checklist;
-mod copy_to;
-mod coursing;
-mod fit_up;
 mod rule_book;
 
-use crate::action::{Action, Actions};
+use crate::Document;
+use crate::action::Actions;
 use crate::desk::Desk;
-use crate::{Document, Selection, fields, text};
-use chalkcourse_job::{BlockId, FaceId, RuleBook};
-use egui::{Context, Ui};
+use chalkcourse_job::RuleBook;
+use egui::Context;
 use std::sync::Arc;
 
 /// What is open beside the drawing.
@@ -18,14 +15,6 @@ use std::sync::Arc;
 pub(crate) struct Windows {
     pub(crate) checklist: bool,
     pub(crate) rule_book: bool,
-    /// The courses of a face.
-    pub(crate) coursing: coursing::Coursing,
-    /// A deck as measured.
-    pub(crate) fit_up: fit_up::FitUp,
-    /// The block for which a face is asked that it is copied to.
-    pub(crate) copy_to: Option<BlockId>,
-    /// The same as it was in the frame before.
-    copy_to_asked: Option<BlockId>,
     /// Which part of the rule book shows.
     pub(crate) part: Part,
     /// The limit whose source is being written.
@@ -47,15 +36,6 @@ pub(crate) enum Part {
 pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     if desk.windows.rule_book {
         rule_book::show(ctx, document.job(), &mut desk.windows, actions);
-    }
-    if desk.windows.coursing.open {
-        coursing::show(ctx, document, desk, actions);
-    }
-    if desk.windows.fit_up.open {
-        fit_up::show(ctx, document, desk, actions);
-    }
-    if desk.windows.copy_to.is_some() {
-        copy_to::show(ctx, document, &mut desk.windows, actions);
     }
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);
@@ -79,12 +59,4 @@ fn window<'open>(
         .default_size([width, height])
         .min_size([320.0, 220.0])
         .constrain(true)
-}
-
-/// Which face a window speaks of. Another one is selected, and so shown everywhere.
-fn face_choice(ui: &mut Ui, document: &Document, face: FaceId, actions: &mut Actions) {
-    let faces: Vec<_> = document.job().faces.iter().map(|face| (face.id, face.name.as_str())).collect();
-    if let Some(other) = fields::choice(ui, text::FACE_OF_WINDOW, face, &faces) {
-        actions.push(Action::Select(Selection::Face(other)));
-    }
 }

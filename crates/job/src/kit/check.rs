@@ -1,5 +1,4 @@
 use super::{Amount, Kit, Measure, Term, Unit};
-use crate::Holds;
 use chalkcourse_geometry::Length;
 
 impl Kit {
@@ -35,6 +34,7 @@ impl Kit {
             ("flashing.side", flashing.side),
             ("flashing.base", flashing.base),
             ("flashing.membrane", flashing.membrane),
+            ("flashing.through", flashing.through),
             ("clearances.between_blocks", self.clearances.between_blocks),
         ] {
             if !(0.0..100.0).contains(&length.metres()) {
@@ -52,16 +52,16 @@ impl Kit {
                 return Err(format!("parts[{index}].number: a part needs a number"));
             }
             let holds = part.package.holds;
-            match (part.unit, holds) {
-                (Unit::Each, Holds::Pieces(_))
-                | (Unit::Length, Holds::Length(_))
-                | (Unit::Area, Holds::Area(_)) => {}
-                _ => {
-                    return Err(format!(
-                        "parts[{index}].package.holds must be in what the part is counted in: a number of pieces, a \
-                         length such as \"100 ft\", or an area such as \"200 sq ft\""
-                    ));
-                }
+            if holds.unit() != part.unit {
+                return Err(format!(
+                    "parts[{index}].package.holds must be in what the part is counted in: a number of pieces, a \
+                     length such as \"100 ft\", an area such as \"200 sq ft\", \"1 h\" or \"250 lb\""
+                ));
+            }
+            if let Some(crew) = &part.crew
+                && !self.crews.iter().any(|known| known.name == *crew)
+            {
+                return Err(format!("parts[{index}].crew: there is no crew {crew:?} among the crews"));
             }
             if !(1e-3..1e6).contains(&holds.amount())
                 || part.unit == Unit::Each && holds.amount().fract() != 0.0
@@ -85,7 +85,7 @@ impl Kit {
 
 impl Term {
     fn check(&self, kit: &Kit, index: usize) -> Result<(), String> {
-        if let Measure::Part(number) = &self.of {
+        if let Measure::Part(number) | Measure::Sticks(number) | Measure::Joints(number) = &self.of {
             // Parts may count parts above them alone, so that no circle can come about.
             if !kit.parts[..index].iter().any(|part| part.number == *number) {
                 return Err(format!("of: the part {number:?} must stand above this one"));
@@ -98,6 +98,12 @@ impl Term {
                 lap >= Length::ZERO && lap < length && (1e-3..1e3).contains(&(length - lap).metres())
             }
             Amount::Spaced(length) => (1e-3..1e3).contains(&length.metres()),
+            Amount::Rate { take, of } => {
+                (0.0..1e6).contains(&take.amount()) && (1e-6..1e6).contains(&of.amount())
+            }
+            Amount::Width(width) => (0.0..1e3).contains(&width.metres()),
+            Amount::Cut(ref sticks) => sticks.makes_sense(),
+            Amount::Laid(ref roll) => roll.makes_sense(),
         };
         if !sound {
             return Err("each: the amount must be 0 or more, and a lap shorter than its piece".to_owned());
@@ -108,7 +114,11 @@ impl Term {
             Amount::Count(_) => unit == Unit::Each || unit == of,
             Amount::Length(_) => unit == Unit::Length && of != Unit::Area,
             Amount::Pieces { .. } => unit == Unit::Each && of == Unit::Length,
-            Amount::Spaced(_) => unit == Unit::Each && of != Unit::Each,
+            Amount::Spaced(_) => unit == Unit::Each && matches!(of, Unit::Length | Unit::Area),
+            Amount::Rate { take, of: per } => unit == take.unit() && of == per.unit(),
+            Amount::Width(_) => unit == Unit::Area && of == Unit::Length,
+            Amount::Cut(_) => unit == Unit::Each && of == Unit::Length,
+            Amount::Laid(_) => unit == Unit::Area && of == Unit::Area,
         };
         if fits {
             Ok(())
@@ -125,6 +135,7 @@ impl Term {
 mod tests {
     use super::super::Part;
     use super::*;
+    use crate::Holds;
     use crate::{builtin_kit, builtin_prices};
 
     fn refused(change: impl Fn(&mut Part), words: &str) {

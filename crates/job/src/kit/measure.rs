@@ -1,0 +1,139 @@
+use super::{Kit, Unit};
+use crate::PenetrationKind;
+use chalkcourse_geometry::EdgeKind;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// What can be counted or measured on the blocks as placed.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Measure {
+    /// Each module.
+    Module,
+    /// Each block.
+    Block,
+    /// Each row of modules without a break.
+    Row,
+    /// Each seam between two modules of one row.
+    Seam,
+    /// Each run of base rail: its length. A row above the lowest with nothing below it has a rail of its own.
+    BaseRail,
+    /// Each side run: its length up the slope.
+    Side,
+    /// Each course that a side run crosses, and one more: the pieces of step flashing.
+    SideCourse,
+    /// Each run of head flashing: its length.
+    Head,
+    /// Each module with head flashing above it, over its whole width or a part.
+    HeadModule,
+    /// Each end of a head run and each seam between modules under it.
+    HeadSupport,
+    /// Each left head corner.
+    HeadCornerLeft,
+    /// Each right head corner.
+    HeadCornerRight,
+    /// Each corner where a head run meets the side of a higher row.
+    InsideCorner,
+    /// Each left corner at the base rail.
+    BaseCornerLeft,
+    /// Each right corner at the base rail.
+    BaseCornerRight,
+    /// Area of the deck under the array, reveals included.
+    Under,
+    /// Area of the strip around the array that the kit's membrane margin makes, on the face and once where blocks are
+    /// near one another.
+    Around,
+    /// Length of the way from the lowest row past every module device to the top of the array.
+    BondingPath,
+    /// Pieces of another part, before waste and packages.
+    Part(String),
+    /// Sticks of this length in the cut list of another part.
+    Sticks(String),
+    /// Joints between two pieces of a run in the cut list of another part.
+    Joints(String),
+    /// The job: one.
+    Job,
+    /// Each person of the kit's crews.
+    Person,
+    /// Area of the deck that is covered anew.
+    Deck,
+    /// Area of old roofing that comes off, each layer counted.
+    TearOff,
+    /// Area of the deck less that under the array.
+    Shingled,
+    /// Area of the deck where the rule book asks for one layer of underlayment.
+    SingleUnderlayment,
+    /// Area of the deck where the rule book asks for two.
+    DoubleUnderlayment,
+    /// Area along the eaves that the rule book protects against ice, as far as the array's membrane does not lie there.
+    LeakBarrier,
+    /// Area of the strip around each penetration that the kit's margin makes.
+    AroundThrough,
+    /// Each line of the roof of this kind: its length.
+    Edge(EdgeKind),
+    /// Each wall line up the slope: its length.
+    SideWall,
+    /// Each course that a wall line up the slope crosses, and one more: the pieces of step flashing.
+    SideWallCourse,
+    /// Each wall line across the slope: its length.
+    HeadWall,
+    /// Each penetration of this kind.
+    Through(PenetrationKind),
+    /// Each round pipe whose outside is more than the one and at most the other, in millimetres.
+    Pipe {
+        /// More than this.
+        over_mm: u32,
+        /// Not more than this.
+        to_mm: u32,
+    },
+    /// Each course beside a chimney or skylight, on both sides, and one more a side: the pieces of step flashing.
+    CurbCourse,
+    /// The lower and the upper side of each chimney and skylight: its length.
+    CurbWidth,
+}
+
+impl Measure {
+    /// What it is measured in. A part that the kit does not have counts as pieces.
+    pub fn unit(&self, kit: &Kit) -> Unit {
+        match self {
+            Self::BaseRail
+            | Self::Side
+            | Self::Head
+            | Self::BondingPath
+            | Self::Edge(_)
+            | Self::SideWall
+            | Self::HeadWall
+            | Self::CurbWidth => Unit::Length,
+            Self::Under
+            | Self::Around
+            | Self::Deck
+            | Self::TearOff
+            | Self::Shingled
+            | Self::SingleUnderlayment
+            | Self::DoubleUnderlayment
+            | Self::LeakBarrier
+            | Self::AroundThrough => Unit::Area,
+            Self::Part(number) => kit.part(number).map_or(Unit::Each, |part| part.unit),
+            Self::Module
+            | Self::Block
+            | Self::Row
+            | Self::Seam
+            | Self::SideCourse
+            | Self::HeadModule
+            | Self::HeadSupport
+            | Self::HeadCornerLeft
+            | Self::HeadCornerRight
+            | Self::InsideCorner
+            | Self::BaseCornerLeft
+            | Self::BaseCornerRight
+            | Self::Sticks(_)
+            | Self::Joints(_)
+            | Self::Job
+            | Self::Person
+            | Self::SideWallCourse
+            | Self::Through(_)
+            | Self::Pipe { .. }
+            | Self::CurbCourse => Unit::Each,
+        }
+    }
+}

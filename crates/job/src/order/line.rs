@@ -1,0 +1,66 @@
+use super::MOST_PACKAGES;
+use crate::{Group, Stage};
+use rust_decimal::Decimal;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// A number of packages that a person put in place of the count.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Override {
+    /// Packages to order.
+    pub packages: u64,
+    /// Why; it shows beside the line.
+    #[serde(default)]
+    pub why: String,
+}
+
+/// A line that a person put on the order.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AddedLine {
+    /// Its number, which no other line has.
+    pub number: String,
+    /// What it is.
+    pub name: String,
+    /// Where it stands on the order.
+    pub group: Group,
+    /// For which stage of work it is needed.
+    pub stage: Stage,
+    /// What a package is called.
+    pub package: String,
+    /// How many.
+    pub packages: u64,
+    /// For one package. Where there is none, the price list may have one under the number.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schemars(with = "Option<String>")]
+    pub price: Option<Decimal>,
+    /// Why; it shows beside the line.
+    #[serde(default)]
+    pub why: String,
+}
+
+impl Override {
+    pub(super) fn check(&self) -> Result<(), String> {
+        within(self.packages)
+    }
+}
+
+impl AddedLine {
+    pub(super) fn check(&self) -> Result<(), String> {
+        if self.number.trim().is_empty() {
+            return Err("number: a line needs a number".to_owned());
+        }
+        if let Some(price) = self.price {
+            crate::prices::check_money(price).map_err(|wrong| format!("price: {wrong}"))?;
+        }
+        within(self.packages)
+    }
+}
+
+fn within(packages: u64) -> Result<(), String> {
+    if packages > MOST_PACKAGES {
+        return Err(format!("packages must be at most {MOST_PACKAGES}, not {packages}"));
+    }
+    Ok(())
+}

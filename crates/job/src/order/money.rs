@@ -1,0 +1,55 @@
+use rust_decimal::Decimal;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// What an office puts on top of what it pays.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Pricing {
+    /// Overhead, percent of the cost.
+    #[schemars(with = "String")]
+    pub overhead_percent: Decimal,
+    /// Profit on cost and overhead.
+    pub profit: Profit,
+}
+
+/// How profit is reckoned.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Profit {
+    /// None: the order is what it costs.
+    #[default]
+    None,
+    /// A share of what it costs: 100.00 with 25 % is 125.00.
+    Markup {
+        /// Percent of cost and overhead.
+        #[schemars(with = "String")]
+        percent: Decimal,
+    },
+    /// A share of the selling price: 100.00 with 20 % is 125.00.
+    Margin {
+        /// Percent of the selling price, below 100.
+        #[schemars(with = "String")]
+        percent: Decimal,
+    },
+}
+
+impl Pricing {
+    pub(super) fn check(&self) -> Result<(), String> {
+        percent("overhead_percent", self.overhead_percent, 1000)?;
+        match self.profit {
+            Profit::None => Ok(()),
+            Profit::Markup { percent: share } => percent("profit.markup.percent", share, 1000),
+            // At 100 % there is no price.
+            Profit::Margin { percent: share } => percent("profit.margin.percent", share, 95),
+        }
+    }
+}
+
+fn percent(field: &str, share: Decimal, most: i64) -> Result<(), String> {
+    if (Decimal::ZERO..=Decimal::from(most)).contains(&share) && share.normalize().scale() <= 4 {
+        Ok(())
+    } else {
+        Err(format!("{field} must be 0 to {most} with at most four decimals, not {share}"))
+    }
+}

@@ -1,0 +1,133 @@
+use crate::Place;
+use crate::cutlist::{CutList, CutProblem};
+use crate::measure::{Counted, Measures};
+use crate::rolls::LaidOut;
+use chalkcourse_geometry::{Length, Roof};
+use chalkcourse_job::{Kit, Measure, Penetration, Roll, RoofWork, RuleBook};
+use chalkcourse_layout::PlacedFace;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+/// What stays the same from one order to the next while a block is dragged: measures of the roof itself, rolls laid on
+/// it, and cut lists. An order is the same with it and without.
+#[derive(Debug, Default)]
+pub struct Memo {
+    roof: Option<OfRoof>,
+    laid: Vec<(Arc<Vec<Place>>, Roll, Arc<LaidOut>)>,
+    cuts: BTreeMap<CutProblem, Arc<CutList>>,
+    solved: u64,
+}
+
+/// More than a kit has cut lists, times the steps of a drag that are worth remembering.
+const MOST_CUTS: usize = 256;
+/// More than a kit has roll goods.
+const MOST_LAID: usize = 32;
+
+/// Measures of a roof, and all that they follow from.
+#[derive(Debug)]
+struct OfRoof {
+    roof: Arc<Roof>,
+    faces: Vec<PlacedFace>,
+    covered: Vec<bool>,
+    work: RoofWork,
+    overhang: Option<Length>,
+    penetrations: Vec<Penetration>,
+    book: Arc<RuleBook>,
+    kit: Arc<Kit>,
+    known: BTreeMap<Measure, Counted>,
+    shingles_cut_off: Option<f64>,
+}
+
+impl OfRoof {
+    fn is_of(&self, measures: &Measures) -> bool {
+        let (job, layout) = (measures.job, measures.layout);
+        Arc::ptr_eq(&self.roof, &layout.roof)
+            && Arc::ptr_eq(&self.book, &job.rule_book)
+            && Arc::ptr_eq(&self.kit, &job.kit)
+            && self.work == job.order.roof
+            && self.overhang == job.site.building.overhang
+            && self.covered == measures.covered
+            && self.faces == layout.faces
+            && self.penetrations == job.penetrations
+    }
+}
+
+impl Memo {
+    /// Makes sure that what is kept is of this roof.
+    pub(crate) fn look_at(&mut self, measures: &Measures) {
+        if self.roof.as_ref().is_some_and(|kept| kept.is_of(measures)) {
+            return;
+        }
+        let (job, layout) = (measures.job, measures.layout);
+        self.laid.clear();
+        self.roof = Some(OfRoof {
+            roof: Arc::clone(&layout.roof),
+            faces: layout.faces.clone(),
+            covered: measures.covered.clone(),
+            work: job.order.roof.clone(),
+            overhang: job.site.building.overhang,
+            penetrations: job.penetrations.clone(),
+            book: Arc::clone(&job.rule_book),
+            kit: Arc::clone(&job.kit),
+            known: BTreeMap::new(),
+            shingles_cut_off: None,
+        });
+    }
+
+    pub(crate) fn roof_measure(&self, measure: &Measure) -> Option<Counted> {
+        self.roof.as_ref()?.known.get(measure).cloned()
+    }
+
+    pub(crate) fn keep_roof_measure(&mut self, measure: &Measure, counted: &Counted) {
+        if let Some(roof) = &mut self.roof {
+            roof.known.insert(measure.clone(), counted.clone());
+        }
+    }
+
+    /// The share of shingles that the faces' own cuts make waste of, as worked out before or now.
+    pub(crate) fn shingles_cut_off(&mut self, work_out: impl FnOnce() -> f64) -> f64 {
+        match &mut self.roof {
+            Some(roof) => *roof.shingles_cut_off.get_or_insert_with(work_out),
+            None => work_out(),
+        }
+    }
+
+    /// Rolls laid on the same places before, or laid now.
+    pub(crate) fn laid(
+        &mut self,
+        places: &Arc<Vec<Place>>,
+        roll: &Roll,
+        lay: impl FnOnce() -> LaidOut,
+    ) -> Arc<LaidOut> {
+        // The places are kept here, so that one address is one list.
+        let known = self.laid.iter().find(|(kept, of, _)| Arc::ptr_eq(kept, places) && of == roll);
+        if let Some((_, _, laid)) = known {
+            return Arc::clone(laid);
+        }
+        if self.laid.len() >= MOST_LAID {
+            self.laid.clear();
+        }
+        let laid = Arc::new(lay());
+        self.laid.push((Arc::clone(places), roll.clone(), Arc::clone(&laid)));
+        laid
+    }
+
+    /// The cut list of a problem, as worked out before or now.
+    pub(crate) fn cut(&mut self, problem: CutProblem) -> Arc<CutList> {
+        if let Some(known) = self.cuts.get(&problem) {
+            return Arc::clone(known);
+        }
+        if self.cuts.len() >= MOST_CUTS {
+            self.cuts.clear();
+        }
+        let list = Arc::new(problem.solve());
+        self.solved += 1;
+        self.cuts.insert(problem, Arc::clone(&list));
+        list
+    }
+
+    /// How many cutting problems were worked out: for a test of what was not.
+    pub fn problems_solved(&self) -> u64 {
+        self.solved
+    }
+}

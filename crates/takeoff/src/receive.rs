@@ -1,0 +1,229 @@
+//! What arrived: the pallet list, what can start with it, and the claim to the supplier.
+
+use crate::csv_out::write_rows;
+use crate::text::plain;
+use crate::words::plural;
+use crate::{OutputError, Takeoff};
+use chalkcourse_job::{Delivery, Group, Stage};
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::fmt::Write;
+
+/// One line of the pallet list.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct PalletRow {
+    /// The part.
+    pub number: String,
+    /// What it is.
+    pub name: String,
+    /// For which stage of work it is needed.
+    pub stage: Stage,
+    /// What a package is called.
+    pub package: String,
+    /// Packages that were ordered.
+    pub ordered: u64,
+    /// Packages that came; `None` where nobody counted yet.
+    pub counted: Option<u64>,
+    /// Of those, packages that can't be used.
+    pub damaged: u64,
+    /// What to tell the supplier.
+    pub note: String,
+}
+
+impl PalletRow {
+    /// Packages that can be used.
+    pub fn good(&self) -> u64 {
+        self.counted.unwrap_or(0).saturating_sub(self.damaged)
+    }
+
+    /// Packages that did not come.
+    pub fn short(&self) -> u64 {
+        self.counted.map_or(0, |counted| self.ordered.saturating_sub(counted))
+    }
+
+    /// Packages beyond the order.
+    pub fn over(&self) -> u64 {
+        self.counted.map_or(0, |counted| counted.saturating_sub(self.ordered))
+    }
+
+    /// Packages that are still wanted: short ones and damaged ones that no other makes up for.
+    pub fn wanting(&self) -> u64 {
+        self.ordered.saturating_sub(self.good())
+    }
+
+    /// Whether it was counted and all is there.
+    pub fn is_complete(&self) -> bool {
+        self.counted.is_some() && self.wanting() == 0
+    }
+
+    /// "3 short, 1 damaged", "complete", "not counted".
+    pub fn words(&self) -> String {
+        let Some(_) = self.counted else { return "not counted".to_owned() };
+        let counts = [(self.short(), "short"), (self.over(), "over"), (self.damaged, "damaged")];
+        let words: Vec<String> =
+            counts.iter().filter(|(n, _)| *n > 0).map(|(n, word)| format!("{n} {word}")).collect();
+        if words.is_empty() { "complete".to_owned() } else { words.join(", ") }
+    }
+}
+
+/// Whether a stage of work can start with what arrived.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct StageReady {
+    /// The stage.
+    pub stage: Stage,
+    /// Whether all that it needs was counted and is good.
+    pub can_start: bool,
+    /// What it waits for, in words, a part each.
+    pub waits_for: Vec<String>,
+}
+
+/// The pallet list: every package that comes on a truck, with what was counted. Work is no package.
+pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
+    let row = |(number, name, stage, package, ordered): (&str, &str, Stage, &str, u64)| {
+        let count = delivery.counts.get(number);
+        PalletRow {
+            number: number.to_owned(),
+            name: name.to_owned(),
+            stage,
+            package: package.to_owned(),
+            ordered,
+            counted: count.map(|count| count.packages),
+            damaged: count.map_or(0, |count| count.damaged),
+            note: count.map_or_else(String::new, |count| count.note.clone()),
+        }
+    };
+    let on_truck = |group: Group| !matches!(group, Group::Labour | Group::Disposal);
+    let ordered = takeoff.lines.iter().filter(|line| on_truck(line.group) && line.packages > 0);
+    let mut rows: Vec<PalletRow> = ordered
+        .map(|line| {
+            let number = line.alternate.as_ref().map_or(line.number.as_str(), |(number, _)| number.as_str());
+            let mut row = row((&line.number, &line.name, line.stage, &line.package, line.packages));
+            if number != line.number {
+                row.name = format!("{} (as {number})", row.name);
+            }
+            row
+        })
+        .collect();
+    // What came and was not ordered, or is no longer: it goes back.
+    let known = |number: &str| rows.iter().any(|row| row.number == number);
+    let strays: Vec<PalletRow> = delivery
+        .counts
+        .keys()
+        .filter(|number| !known(number))
+        .map(|number| {
+            let line = takeoff.lines.iter().chain(&takeoff.off).find(|line| line.number == **number);
+            let name = line.map_or("not on the order", |line| line.name.as_str());
+            let (stage, package) =
+                line.map_or((Stage::Wiring, "package"), |line| (line.stage, &line.package));
+            row((number, name, stage, package, 0))
+        })
+        .collect();
+    rows.extend(strays);
+    rows
+}
+
+/// For each stage that needs something from the truck whether it can start: all stages before it must be able to, too.
+pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
+    let mut ready: Vec<StageReady> = Vec::new();
+    for stage in Stage::ALL {
+        let mut of_stage = rows.iter().filter(|row| row.stage == stage && row.ordered > 0).peekable();
+        if of_stage.peek().is_none() {
+            continue;
+        }
+        let mut waits_for: Vec<String> = of_stage
+            .filter(|row| !row.is_complete())
+            .map(|row| match row.counted {
+                None => format!("{} {}: not counted", row.number, row.name),
+                Some(_) => {
+                    let wanting = row.wanting();
+                    format!(
+                        "{} {}: {wanting} {} wanting",
+                        row.number,
+                        row.name,
+                        plural(&row.package, wanting as f64)
+                    )
+                }
+            })
+            .collect();
+        if let Some(before) = ready.iter().find(|before| !before.can_start) {
+            waits_for.push(format!("{} can't start", before.stage.name()));
+        }
+        ready.push(StageReady { stage, can_start: waits_for.is_empty(), waits_for });
+    }
+    ready
+}
+
+/// What to tell the supplier: what is short, damaged or over, with notes. It says so when nothing is.
+pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String {
+    let mut out = String::new();
+    // Writing to a string can't fail.
+    let _ = writeln!(out, "Delivery for {}", plain(job));
+    for (what, text) in [("Date", &delivery.date), ("Counted by", &delivery.by), ("Note", &delivery.note)] {
+        if !text.trim().is_empty() {
+            let _ = writeln!(out, "{what}: {}", plain(text));
+        }
+    }
+    for (heading, wanted) in [("Short", 0), ("Damaged", 1), ("Over, or not ordered", 2)] {
+        let count = |row: &PalletRow| [row.short(), row.damaged, row.over()][wanted];
+        let wrong: Vec<&PalletRow> = rows.iter().filter(|row| count(row) > 0).collect();
+        if wrong.is_empty() {
+            continue;
+        }
+        let _ = writeln!(out, "\n{heading}");
+        for row in wrong {
+            let packages = plural(&row.package, count(row) as f64);
+            let note = if row.note.is_empty() { String::new() } else { format!("; {}", row.note) };
+            let _ = writeln!(
+                out,
+                "  {}  {}: {} {packages} of {} ordered, {} came{}",
+                plain(&row.number),
+                plain(&row.name),
+                count(row),
+                row.ordered,
+                row.counted.unwrap_or(0),
+                plain(&note)
+            );
+        }
+    }
+    let open = rows.iter().filter(|row| row.counted.is_none()).count();
+    if open > 0 {
+        let _ = writeln!(out, "\nNot counted yet: {open} of {} lines.", rows.len());
+    } else if rows.iter().all(|row| row.is_complete() && row.over() == 0 && row.damaged == 0) {
+        let _ = writeln!(out, "\nAll {} lines are complete.", rows.len());
+    }
+    let _ = writeln!(out, "\nWhat can start");
+    for stage in stages_ready(rows) {
+        let _ = match stage.can_start {
+            true => writeln!(out, "  {}: can start", stage.stage.name()),
+            false => {
+                let why: Vec<String> = stage.waits_for.iter().map(|why| plain(why)).collect();
+                writeln!(out, "  {}: can't start: {}", stage.stage.name(), why.join("; "))
+            }
+        };
+    }
+    out
+}
+
+/// The pallet list for a spreadsheet, with cells as safe as in [`to_csv`](crate::to_csv).
+///
+/// # Errors
+/// [`OutputError::Csv`] when the writer gives up, which memory alone could cause.
+pub fn pallet_csv(rows: &[PalletRow]) -> Result<String, OutputError> {
+    let header =
+        ["Number", "Name", "Stage", "Package", "Ordered", "Counted", "Damaged", "Short", "Over", "Note"];
+    let cells = rows.iter().map(|row| {
+        [
+            row.number.clone(),
+            row.name.clone(),
+            row.stage.name().to_owned(),
+            row.package.clone(),
+            row.ordered.to_string(),
+            row.counted.map_or_else(String::new, |counted| counted.to_string()),
+            row.damaged.to_string(),
+            row.short().to_string(),
+            row.over().to_string(),
+            row.note.clone(),
+        ]
+    });
+    write_rows(std::iter::once(header.map(str::to_owned)).chain(cells))
+}

@@ -1,0 +1,183 @@
+//! One order at the prices of two suppliers.
+
+use crate::totals::{cents, sum};
+use crate::{Takeoff, text};
+use chalkcourse_job::PriceList;
+use rust_decimal::Decimal;
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::fmt::Write;
+
+/// One order at the prices of some suppliers.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct PriceComparison {
+    /// What each supplier asks in all, in the order given.
+    pub offers: Vec<Offer>,
+    /// Line by line.
+    pub rows: Vec<PriceRow>,
+    /// Each line where it is cheapest, lines that nobody has left out; without tax and delivery.
+    #[schemars(with = "String")]
+    pub cheapest: Decimal,
+    /// Lines that nobody has a price for.
+    pub nobody_has: Vec<String>,
+    /// Why amounts can't be compared; `None` where they can.
+    pub money_apart: Option<String>,
+}
+
+/// What one supplier asks.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct Offer {
+    /// The price list.
+    pub list: String,
+    /// Its date.
+    pub date: String,
+    /// What its amounts are in.
+    pub currency: String,
+    /// The lines that it has a price for.
+    #[schemars(with = "String")]
+    pub lines: Decimal,
+    /// Of that, the lines that every supplier has: what can be compared.
+    #[schemars(with = "String")]
+    pub in_common: Decimal,
+    /// Sales tax; none where the list does not say.
+    #[schemars(with = "Option<String>")]
+    pub tax: Option<Decimal>,
+    /// Delivery; none where the list does not say.
+    #[schemars(with = "Option<String>")]
+    pub delivery: Option<Decimal>,
+    /// Lines, tax and delivery as far as they are known.
+    #[schemars(with = "String")]
+    pub total: Decimal,
+    /// Lines that it has no price for: the total is without them.
+    pub missing: Vec<String>,
+}
+
+/// One line at each supplier's price.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct PriceRow {
+    /// The part.
+    pub number: String,
+    /// What it is.
+    pub name: String,
+    /// Packages.
+    pub packages: u64,
+    /// The cost at each supplier; none where it has no price.
+    #[schemars(with = "Vec<Option<String>>")]
+    pub costs: Vec<Option<Decimal>>,
+    /// Which of them is cheapest; none where nobody has a price.
+    pub cheapest: Option<usize>,
+}
+
+/// What an order costs at the prices of some suppliers. Lines with a price of their own are left out.
+pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceComparison {
+    let rows: Vec<PriceRow> = takeoff
+        .lines
+        .iter()
+        .filter(|line| line.packages > 0)
+        .map(|line| {
+            let cost = |list: &&PriceList| {
+                let price = list.prices.get(&line.number)?.package;
+                price.checked_mul(Decimal::from(line.packages)).map(cents)
+            };
+            let costs: Vec<Option<Decimal>> = lists.iter().map(cost).collect();
+            let priced = costs.iter().enumerate().filter_map(|(at, cost)| Some((at, (*cost)?)));
+            PriceRow {
+                number: line.number.clone(),
+                name: line.name.clone(),
+                packages: line.packages,
+                cheapest: priced.min_by_key(|(_, cost)| *cost).map(|(at, _)| at),
+                costs,
+            }
+        })
+        .collect();
+    let of = |row: &PriceRow, at: usize| row.costs.get(at).copied().flatten();
+    let offers = lists
+        .iter()
+        .enumerate()
+        .map(|(at, list)| {
+            let lines = sum(rows.iter().filter_map(|row| of(row, at)));
+            let all_have = |row: &&PriceRow| row.costs.iter().all(Option::is_some);
+            let taxed =
+                rows.iter().filter(|row| list.prices.get(&row.number).is_some_and(|price| !price.untaxed));
+            let taxed = sum(taxed.filter_map(|row| of(row, at)));
+            let tax = list.tax_percent.map(|percent| {
+                cents(taxed.checked_mul(percent / Decimal::ONE_HUNDRED).unwrap_or(Decimal::MAX))
+            });
+            Offer {
+                list: list.name.clone(),
+                date: list.date.clone(),
+                currency: list.currency.clone(),
+                lines,
+                in_common: sum(rows.iter().filter(all_have).filter_map(|row| of(row, at))),
+                tax,
+                delivery: list.delivery,
+                total: sum([lines, tax.unwrap_or_default(), list.delivery.unwrap_or_default()]),
+                missing: rows
+                    .iter()
+                    .filter(|row| of(row, at).is_none())
+                    .map(|row| row.number.clone())
+                    .collect(),
+            }
+        })
+        .collect();
+    let currencies: Vec<&str> = lists.iter().map(|list| list.currency.as_str()).collect();
+    let apart = currencies.iter().any(|currency| currencies.first() != Some(currency));
+    PriceComparison {
+        offers,
+        cheapest: sum(rows.iter().filter_map(|row| of(row, row.cheapest?))),
+        nobody_has: rows.iter().filter(|row| row.cheapest.is_none()).map(|row| row.number.clone()).collect(),
+        rows,
+        money_apart: apart.then(|| format!("the lists are in {}", currencies.join(" and "))),
+    }
+}
+
+impl PriceComparison {
+    /// The comparison to read.
+    pub fn text(&self) -> String {
+        let plain = text::plain;
+        let mut out = String::new();
+        // Writing to a string can't fail.
+        for offer in &self.offers {
+            let known =
+                |amount: Option<Decimal>| amount.map_or_else(|| "not known".to_owned(), |a| a.to_string());
+            let _ = writeln!(out, "{}, {}", plain(&offer.list), plain(&offer.date));
+            let _ = writeln!(
+                out,
+                "  lines {}, sales tax {}, delivery {}, total {} {}; lines that all have {}",
+                offer.lines,
+                known(offer.tax),
+                known(offer.delivery),
+                offer.total,
+                plain(&offer.currency),
+                offer.in_common
+            );
+            if !offer.missing.is_empty() {
+                let missing: Vec<String> = offer.missing.iter().map(|number| plain(number)).collect();
+                let _ = writeln!(out, "  NO PRICE, and not in the total: {}", missing.join(", "));
+            }
+        }
+        if let Some(why) = &self.money_apart {
+            let _ = writeln!(out, "Amounts can't be compared: {}", plain(why));
+            return out;
+        }
+        let _ = writeln!(out);
+        for row in &self.rows {
+            let costs = row.costs.iter().enumerate().map(|(at, cost)| match cost {
+                Some(cost) if row.cheapest == Some(at) => format!("{cost}*"),
+                Some(cost) => cost.to_string(),
+                None => "no price".to_owned(),
+            });
+            let costs: Vec<String> = costs.collect();
+            let _ = writeln!(
+                out,
+                "  {}  {}  {} packages: {}",
+                plain(&row.number),
+                plain(&row.name),
+                row.packages,
+                costs.join("  ")
+            );
+        }
+        let _ = writeln!(out, "* the cheapest. Each line where it is cheapest: {}", self.cheapest);
+        out
+    }
+}

@@ -1,0 +1,102 @@
+//! From lines to what the job is sold for, each step to the cent.
+
+use crate::{Line, Takeoff};
+use chalkcourse_job::{Group, Job, Profit, Stage};
+use rust_decimal::{Decimal, RoundingStrategy};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// From the lines to what the job is sold for. Every amount is rounded to the cent where it comes about, and each one
+/// below is the sum of those above it, so that a column adds up as it is printed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Totals {
+    /// Goods: all lines but work.
+    #[schemars(with = "String")]
+    pub goods: Decimal,
+    /// Work.
+    #[schemars(with = "String")]
+    pub labour: Decimal,
+    /// Sales tax on what is taxed; none where the price list does not say.
+    #[schemars(with = "Option<String>")]
+    pub tax: Option<Decimal>,
+    /// Delivery; none where the price list does not say.
+    #[schemars(with = "Option<String>")]
+    pub delivery: Option<Decimal>,
+    /// What the job costs: the sum of those above.
+    #[schemars(with = "String")]
+    pub cost: Decimal,
+    /// Overhead on the cost.
+    #[schemars(with = "String")]
+    pub overhead: Decimal,
+    /// Profit on cost and overhead.
+    #[schemars(with = "String")]
+    pub profit: Decimal,
+    /// What the job is sold for.
+    #[schemars(with = "String")]
+    pub total: Decimal,
+}
+
+/// An amount to the cent, half a cent up: as invoices round.
+pub(crate) fn cents(amount: Decimal) -> Decimal {
+    amount.round_dp_with_strategy(2, RoundingStrategy::MidpointAwayFromZero)
+}
+
+/// `percent` of an amount, to the cent.
+fn share(amount: Decimal, percent: Decimal) -> Decimal {
+    let percent = percent / Decimal::ONE_HUNDRED;
+    cents(amount.checked_mul(percent).unwrap_or(Decimal::MAX))
+}
+
+/// A sum that tells an overflow by its size, louder than a zero would.
+pub(crate) fn sum(amounts: impl IntoIterator<Item = Decimal>) -> Decimal {
+    amounts.into_iter().fold(Decimal::ZERO, Decimal::saturating_add)
+}
+
+impl Totals {
+    pub(crate) fn of(lines: &[Line], job: &Job) -> Self {
+        let costs = |keep: &dyn Fn(&Line) -> bool| {
+            sum(lines.iter().filter(|line| keep(line)).filter_map(|line| line.cost))
+        };
+        let goods = costs(&|line| line.group != Group::Labour);
+        let labour = costs(&|line| line.group == Group::Labour);
+        let tax = job.prices.tax_percent.map(|percent| share(costs(&|line| line.taxed), percent));
+        // No order, no truck.
+        let delivery = job.prices.delivery.map(|d| if lines.is_empty() { Decimal::ZERO } else { cents(d) });
+        let cost = sum([goods, labour, tax.unwrap_or_default(), delivery.unwrap_or_default()]);
+        let pricing = &job.order.pricing;
+        let overhead = share(cost, pricing.overhead_percent);
+        let base = cost.saturating_add(overhead);
+        let profit = match pricing.profit {
+            Profit::None => Decimal::ZERO,
+            Profit::Markup { percent } => share(base, percent),
+            // Sold for s with a margin of m of it: s = base / (1 − m), and the profit is s × m.
+            Profit::Margin { percent } => {
+                let rest = Decimal::ONE_HUNDRED - percent;
+                let times = percent.checked_div(rest).unwrap_or_default();
+                cents(base.checked_mul(times).unwrap_or(Decimal::MAX))
+            }
+        };
+        Self { goods, labour, tax, delivery, cost, overhead, profit, total: base.saturating_add(profit) }
+    }
+}
+
+impl Takeoff {
+    /// What each stage of work costs, stages without a line left out.
+    pub fn cost_by_stage(&self) -> Vec<(Stage, Decimal)> {
+        self.cost_by(&Stage::ALL, |line| line.stage)
+    }
+
+    /// What each group of the order costs, groups without a line left out.
+    pub fn cost_by_group(&self) -> Vec<(Group, Decimal)> {
+        self.cost_by(&Group::ALL, |line| line.group)
+    }
+
+    fn cost_by<K: Copy + PartialEq>(&self, all: &[K], key: impl Fn(&Line) -> K) -> Vec<(K, Decimal)> {
+        let of = |wanted: K| {
+            let mut lines = self.lines.iter().filter(|line| key(line) == wanted).peekable();
+            lines.peek()?;
+            Some((wanted, sum(lines.filter_map(|line| line.cost))))
+        };
+        all.iter().copied().filter_map(of).collect()
+    }
+}
