@@ -1,5 +1,7 @@
 //! The pipeline without a screen: the same job, plan and numbers as in the window.
 
+mod picture;
+
 use anyhow::Context;
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{
@@ -67,6 +69,13 @@ enum Command {
         /// Writes the job with the array in place.
         #[arg(long, value_name = "PATH")]
         save: Option<PathBuf>,
+    },
+    /// Draws the house with its array as a PNG picture, in the sun of a day or in an even light.
+    Picture {
+        /// The job file.
+        file: PathBuf,
+        #[command(flatten)]
+        options: picture::Options,
     },
     /// Makes a job from a footprint: a roof with one pitch, hipped or with gables at the short ends.
     Raise {
@@ -205,6 +214,12 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 FitMode::WholeBlocks => Mode::WholeBlocks(most),
             };
             fit(on, format, mode, face.as_deref(), seconds, save)
+        }
+        Command::Picture { file, options } => {
+            let job = load(&file)?;
+            let text = picture::write(&job, &evaluate(&job), &options)
+                .with_context(|| file.display().to_string())?;
+            Ok(Outcome { text, out: None, stops: false })
         }
         Command::Raise { footprint, out, pitch, eave, overhang, gables, name } => {
             let length = |text: &str| Length::parse(text, Units::FeetInches);
