@@ -1,12 +1,14 @@
 //! The pipeline without a screen: the same job, plan and numbers as in the window.
 
+mod formats;
 mod picture;
 
 use anyhow::Context;
+use chalkcourse_exchange::outlines_from_geojson;
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{
     FaceId, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, load_rule_book,
-    outlines_from_geojson, write_atomically,
+    write_atomically,
 };
 use chalkcourse_plan::{Ends, Mode, Plan, RaiseAs, evaluate, raise_roof};
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -100,6 +102,17 @@ enum Command {
         #[arg(long)]
         name: Option<String>,
     },
+    /// Reports the roof: faces, edges by kind, squares, footprint, heights.
+    Roof {
+        #[command(flatten)]
+        on: On,
+        #[arg(long, value_enum, default_value = "text")]
+        format: Format,
+    },
+    /// Lists the buildings of a GeoJSON or CityJSON file or folder, or makes a job from one of them.
+    Import(formats::Import),
+    /// Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
+    Export(formats::Export),
     /// Lists the fields in which two rule books differ, with what each of them says.
     CompareBooks {
         /// A rule book file.
@@ -109,7 +122,7 @@ enum Command {
     },
     /// Prints the JSON Schema of a file format.
     Schema {
-        /// Which one: job, kit, rule-book, price-list, findings, plan, takeoff.
+        /// Which one: job, kit, rule-book, price-list, findings, plan, takeoff, roof.
         name: String,
     },
 }
@@ -232,6 +245,16 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
             };
             raise(&footprint, &out, &how, name.as_deref())
         }
+        Command::Roof { on, format } => on_job(on, |job, plan| {
+            Ok(match format {
+                Format::Text => chalkcourse_plan::roof_text(job, plan),
+                Format::Json => json(&chalkcourse_plan::roof_report(job, plan))?,
+            })
+        })
+        // a report of what is there: what the rule book thinks of it is for `check`
+        .map(|outcome| Outcome { stops: false, ..outcome }),
+        Command::Import(import) => import.run(),
+        Command::Export(export) => export.run(),
         Command::CompareBooks { one, other } => {
             let (one, other) = (load_rule_book(&one)?, load_rule_book(&other)?);
             Ok(Outcome { text: chalkcourse_plan::books_text(&one, &other), out: None, stops: false })
@@ -264,9 +287,10 @@ fn raise(footprint: &Path, out: &Path, how: &RaiseAs, name: Option<&str>) -> any
         );
     };
     let empty = Job::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
-    let edit =
-        raise_roof(&empty, &chosen.outline, how).with_context(|| format!("{shown}, {}", chosen.name))?;
-    let job = apply(&empty, &edit)?;
+    let outline = chosen.outline.clone().with_context(|| shown.to_string())?;
+    let edit = raise_roof(&empty, &outline, how).with_context(|| format!("{shown}, {}", chosen.name))?;
+    let mut job = apply(&empty, &edit)?;
+    job.site.place = Some(chosen.place);
     chalkcourse_job::save(&job, out)?;
     let plan = evaluate(&job);
     Ok(Outcome { text: chalkcourse_plan::plan_text(&job, &plan), out: None, stops: false })

@@ -55,6 +55,20 @@ impl Azimuth {
         const WINDS: [&str; 8] = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"];
         WINDS[(self.0 / 45.0).round() as usize % 8]
     }
+
+    /// The nearest of the eight winds in a word, `south-west`.
+    pub fn word(self) -> &'static str {
+        match self.wind() {
+            "N" => "north",
+            "NE" => "north-east",
+            "E" => "east",
+            "SE" => "south-east",
+            "S" => "south",
+            "SW" => "south-west",
+            "W" => "west",
+            _ => "north-west",
+        }
+    }
 }
 
 impl From<f64> for Azimuth {

@@ -123,6 +123,16 @@ pub enum EditError {
         /// The number.
         side: u32,
     },
+    /// Latitude or longitude is none.
+    #[error(
+        "latitude {latitude}, longitude {longitude}: degrees from -85 to 85 and from -180 to 180 are wanted"
+    )]
+    NotOnGlobe {
+        /// As given.
+        latitude: f64,
+        /// As given.
+        longitude: f64,
+    },
     /// A waiver needs a reason.
     #[error("a waiver needs a reason: write why this may be built so")]
     NoReason,
@@ -202,7 +212,10 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
         }
         Edit::Unwaive(key) => job.waivers.retain(|w| w.key != *key),
         Edit::SetName(name) => job.name.clone_from(name),
-        Edit::SetSite(site) => job.site.clone_from(site),
+        Edit::SetSite(site) => {
+            check_site(site)?;
+            job.site.clone_from(site);
+        }
         Edit::SetUnits(units) => job.units = *units,
         Edit::SetKit(kit) => job.kit = Arc::clone(kit),
         Edit::SetRuleBook(book) => job.rule_book = Arc::clone(book),
@@ -278,6 +291,15 @@ pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
         return Err(EditError::BadLength { what: format!("the courses of face {}", face.name) });
     }
     Ok(())
+}
+
+pub(crate) fn check_site(site: &Site) -> Result<(), EditError> {
+    match site.place {
+        Some(place) if !place.is_on_globe() => {
+            Err(EditError::NotOnGlobe { latitude: place.latitude, longitude: place.longitude })
+        }
+        _ => Ok(()),
+    }
 }
 
 pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditError> {

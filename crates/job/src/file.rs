@@ -307,6 +307,7 @@ fn check_job(job: &Job) -> Result<(), String> {
             Ok(())
         }
     };
+    edit::check_site(&job.site).map_err(|error| format!("field data.site.place: {error}"))?;
     for (index, part) in job.parts.iter().enumerate() {
         number("parts", index, part.id.0)?;
         part::check_part(part).map_err(|error| format!("field data.parts[{index}]: {error}"))?;
@@ -404,5 +405,8 @@ mod tests {
             date: String::new(),
         });
         refused(&job_to_text(&wrong).unwrap(), &["waivers[0].reason", "reason"]);
+        let mut nowhere = job();
+        nowhere.site.place = Some(crate::Place { latitude: 39.1, longitude: 275.5 });
+        refused(&job_to_text(&nowhere).unwrap(), &["site.place", "275.5", "-180 to 180"]);
     }
 }

@@ -102,6 +102,26 @@ pub struct Site {
     /// What rules need to know of the house and the place.
     #[serde(default, skip_serializing_if = "Building::is_unknown")]
     pub building: Building,
+    /// Where on the globe the plan has its origin.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub place: Option<Place>,
+}
+
+/// A point on the globe, in degrees of WGS 84.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Place {
+    /// North of the equator, -85 to 85.
+    pub latitude: f64,
+    /// East of Greenwich, -180 to 180.
+    pub longitude: f64,
+}
+
+impl Place {
+    /// Whether both numbers are degrees where people build: up to 85° of latitude, so that no pole is near.
+    pub fn is_on_globe(self) -> bool {
+        (-85.0..=85.0).contains(&self.latitude) && (-180.0..=180.0).contains(&self.longitude)
+    }
 }
 
 /// What rules need to know of the house and the place. What is not known is not assumed: the rules that need it say

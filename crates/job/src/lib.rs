@@ -15,7 +15,6 @@ mod data;
 mod edit;
 mod face;
 mod file;
-mod geojson_in;
 mod history;
 mod holds;
 mod job;
@@ -39,10 +38,9 @@ pub use file::{
     FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, kit_schema, load,
     previous_path, price_list_schema, rule_book_schema, save, write_atomically,
 };
-pub use geojson_in::{GeoJsonError, Outline, outlines_from_geojson};
 pub use history::History;
 pub use holds::Holds;
-pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Site, Waiver};
+pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site, Waiver};
 pub use kit::{
     Amount, Clearances, Crew, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, OtherStick, Package,
     Part, RevealRange, Roll, Stage, Sticks, Term, Unit,

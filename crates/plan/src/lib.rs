@@ -9,6 +9,7 @@ mod cost;
 mod fill;
 mod raised;
 mod report;
+mod roof_report;
 mod room;
 
 pub use arrange::{
@@ -21,6 +22,10 @@ pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
     checklist_text, findings_report, findings_text, order_csv, order_header, order_json, order_text,
     plan_report, plan_text, severity_word,
+};
+
+pub use roof_report::{
+    EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,
 };
 
 pub use chalkcourse_takeoff::CAUTION;
@@ -123,5 +128,6 @@ pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
         ("findings", schemars::schema_for!(FindingsReport).to_value()),
         ("takeoff", chalkcourse_takeoff::takeoff_schema().to_value()),
         ("plan", schemars::schema_for!(PlanReport).to_value()),
+        ("roof", schemars::schema_for!(RoofReport).to_value()),
     ]
 }

@@ -2,21 +2,23 @@ use super::quiet;
 use crate::action::{Action, Actions};
 use crate::{Document, fields, text};
 use chalkcourse_geometry::{Azimuth, Length, Units};
-use chalkcourse_job::{Building, Edit, Exposure, Site};
+use chalkcourse_job::{Building, Edit, Exposure, Place, Site};
 use egui::{CollapsingHeader, RichText, Ui};
 
 /// What rules need to know of the house and the place. A field that is empty is not known.
 pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let mut building = job.site.building.clone();
+    let mut place = job.site.place;
     CollapsingHeader::new(text::HOUSE).show(ui, |ui| {
         quiet(ui, text::HOUSE_WHY);
+        globe(ui, &mut place);
         fire(ui, &mut building);
         house(ui, &mut building, job.units);
         loads(ui, &mut building, job.units);
     });
-    if building != job.site.building {
-        let site = Site { building, ..job.site.clone() };
+    if building != job.site.building || place != job.site.place {
+        let site = Site { building, place, ..job.site.clone() };
         actions.push(Action::Edit(text::CHANGE_SITE.to_owned(), Edit::SetSite(site)));
     }
 }
@@ -24,6 +26,29 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
 fn part(ui: &mut Ui, words: &str) {
     ui.add_space(6.0);
     ui.label(RichText::new(words).strong());
+}
+
+/// Where on the globe the plan has its origin.
+fn globe(ui: &mut Ui, place: &mut Option<Place>) {
+    let shown = place.map(|place| format!("{}, {}", place.latitude, place.longitude)).unwrap_or_default();
+    if let Some(typed) = fields::parsed(ui, text::PLACE, &shown, text::PLACE_HELP, parse_place) {
+        *place = typed;
+    }
+}
+
+/// "39.1, -84.5" as a place; nothing where it is not known.
+fn parse_place(typed: &str) -> Result<Option<Place>, String> {
+    if typed.trim().is_empty() {
+        return Ok(None);
+    }
+    let degrees = |words: &str| words.trim().trim_end_matches('°').trim().parse::<f64>();
+    typed
+        .split_once([',', ';'])
+        .and_then(|(north, east)| Some((degrees(north).ok()?, degrees(east).ok()?)))
+        .map(|(latitude, longitude)| Place { latitude, longitude })
+        .filter(|place| place.is_on_globe())
+        .map(Some)
+        .ok_or_else(|| text::BAD_PLACE.to_owned())
 }
 
 fn fire(ui: &mut Ui, building: &mut Building) {
@@ -143,6 +168,17 @@ mod tests {
         assert_eq!(street_sides(&shown).unwrap(), sides, "{shown}");
         assert!(street_sides("").unwrap().is_empty());
         assert!(street_sides("S, up").is_err());
+    }
+
+    #[test]
+    fn places_are_read_back_as_they_are_shown() {
+        let place = Place { latitude: 39.1, longitude: -84.5 };
+        assert_eq!(parse_place("39.1, -84.5"), Ok(Some(place)));
+        assert_eq!(parse_place(" 39.1° ; -84.5°"), Ok(Some(place)));
+        assert_eq!(parse_place(" "), Ok(None));
+        for wrong in ["39.1", "91, 0", "0, 181", "nan, 0", "up, down"] {
+            assert!(parse_place(wrong).is_err(), "{wrong}");
+        }
     }
 
     #[test]

@@ -1,12 +1,14 @@
 //! Every word that the window says, in one place: so that it can be read through, and put into another language.
 //!
 //! - here: words that never change
+//! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 mod arrange;
 mod drawing;
 mod files;
+mod formats;
 mod lists;
 mod rules;
 mod steps;
@@ -14,6 +16,7 @@ mod steps;
 pub(crate) use arrange::*;
 pub(crate) use drawing::*;
 pub(crate) use files::*;
+pub(crate) use formats::*;
 pub(crate) use lists::*;
 pub(crate) use rules::*;
 pub(crate) use steps::*;

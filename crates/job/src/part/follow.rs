@@ -145,16 +145,7 @@ fn new_face(job: &mut Job, surface: &Surface) -> Face {
 
 /// "South" on the main house, "Porch south" on a part with another name; "South 2" where there is one.
 fn free_name(job: &Job, surface: &Surface) -> String {
-    let way = match surface.plane.downslope.wind() {
-        "N" => "north",
-        "NE" => "north-east",
-        "E" => "east",
-        "SE" => "south-east",
-        "S" => "south",
-        "SW" => "south-west",
-        "W" => "west",
-        _ => "north-west",
-    };
+    let way = surface.plane.downslope.word();
     let of_part = job.parts.iter().find(|part| part.id == surface.from.part);
     let wanted = match of_part {
         Some(part) if part.kind != super::PartKind::Main && !part.name.trim().is_empty() => {

@@ -1,0 +1,177 @@
+//! Buildings in and out of open formats.
+
+use crate::{Format, Outcome, json};
+use anyhow::Context;
+use chalkcourse_exchange::{Listing, find, list, plan_to_geojson};
+use chalkcourse_geometry::{Length, Pitch, Units};
+use chalkcourse_job::{
+    Job, Place, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
+};
+use chalkcourse_plan::{Ends, RaiseAs, area_text, evaluate};
+use clap::{Args, ValueEnum};
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+
+/// What is imported, and how.
+#[derive(Args)]
+pub(crate) struct Import {
+    /// A GeoJSON (RFC 7946) or CityJSON 1.1 or 2.0 file (.city.json, .city.jsonl), or a folder of them.
+    from: PathBuf,
+    /// Lists the buildings that are there.
+    #[arg(long)]
+    list: bool,
+    #[arg(long, value_enum, default_value = "text")]
+    format: Format,
+    /// Which building, by its id in the list; the only one where none is named.
+    #[arg(long, value_name = "ID")]
+    building: Option<String>,
+    /// Where the job is written.
+    #[arg(long, value_name = "PATH", required_unless_present = "list")]
+    out: Option<PathBuf>,
+    /// For a footprint: pitch of all sloped sides.
+    #[arg(long, default_value = "6:12")]
+    pitch: String,
+    /// For a footprint: height of the roof over the walls.
+    #[arg(long, default_value = "9 ft")]
+    eave: String,
+    /// For a footprint: how far the roof reaches beyond the walls, in plan.
+    #[arg(long, default_value = "0 ft")]
+    overhang: String,
+    /// For a footprint: gables at the short ends instead of hips.
+    #[arg(long)]
+    gables: bool,
+}
+
+impl Import {
+    pub(crate) fn run(self) -> anyhow::Result<Outcome> {
+        if self.list {
+            let listing = list(&self.from)?;
+            let text = match self.format {
+                Format::Text => listing_text(&listing),
+                Format::Json => json(&listing)?,
+            };
+            return Ok(Outcome { text, out: self.out, stops: false });
+        }
+        let out = self.out.as_deref().context("name the job file to write with --out")?;
+        let length = |text: &str| Length::parse(text, Units::FeetInches);
+        let how = RaiseAs {
+            pitch: Pitch::parse(&self.pitch)?,
+            eave: length(&self.eave)?,
+            overhang: length(&self.overhang)?,
+            ends: if self.gables { Ends::Gable } else { Ends::Hip },
+        };
+        let house = find(&self.from, self.building.as_deref())?;
+        let empty = Job::new(house.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let edit = house.edit(&empty, &how).with_context(|| self.from.display().to_string())?;
+        let job = apply(&empty, &edit)?;
+        chalkcourse_job::save(&job, out)?;
+        let told = house.told();
+        let mut text = match self.format {
+            Format::Text => chalkcourse_plan::roof_text(&job, &evaluate(&job)),
+            Format::Json => {
+                let report = chalkcourse_plan::roof_report(&job, &evaluate(&job));
+                return Ok(Outcome {
+                    text: json(&Imported { roof: report, told })?,
+                    out: None,
+                    stops: false,
+                });
+            }
+        };
+        if !told.is_empty() {
+            let _ = writeln!(text, "\nAbout the import");
+        }
+        for words in told {
+            let _ = writeln!(text, "  {words}");
+        }
+        Ok(Outcome { text, out: None, stops: false })
+    }
+}
+
+/// The roof that was imported, and what was not taken over as it stands.
+#[derive(serde::Serialize)]
+struct Imported {
+    roof: chalkcourse_plan::RoofReport,
+    told: Vec<String>,
+}
+
+fn listing_text(listing: &Listing) -> String {
+    let mut text = String::new();
+    let mut file: Option<&Path> = None;
+    for building in &listing.buildings {
+        if file != Some(building.file.as_path()) {
+            file = Some(&building.file);
+            let _ = writeln!(text, "{}", building.file.display());
+        }
+        let faces = match (building.kind, building.faces) {
+            ("footprint", _) => "footprint".to_owned(),
+            (_, 1) => "1 face".to_owned(),
+            (_, faces) => format!("{faces} faces"),
+        };
+        let name = if building.name == building.id { "" } else { building.name.as_str() };
+        let area = area_text(building.plan_area_m2, Units::Metric);
+        let _ = writeln!(text, "  {:<34} {faces:>10} {area:>12}  {name}", building.id);
+        for words in &building.told {
+            let _ = writeln!(text, "      {words}");
+        }
+    }
+    for trouble in &listing.troubles {
+        let _ = writeln!(text, "not read: {trouble}");
+    }
+    let _ = writeln!(text, "\n{} buildings", listing.buildings.len());
+    text
+}
+
+/// What is exported.
+#[derive(Args)]
+pub(crate) struct Export {
+    /// The job file.
+    file: PathBuf,
+    /// As what.
+    #[arg(long = "as", value_enum)]
+    format: ExportFormat,
+    /// Where it is written.
+    #[arg(long, value_name = "PATH")]
+    out: PathBuf,
+    /// For GeoJSON: latitude and longitude of the plan's origin, where the job does not have them: 39.1,-84.5
+    #[arg(long, value_name = "LAT,LON", allow_hyphen_values = true)]
+    at: Option<String>,
+}
+
+/// A format that is written.
+#[derive(Clone, Copy, ValueEnum)]
+enum ExportFormat {
+    /// Faces, penetrations and modules in longitude and latitude (RFC 7946).
+    Geojson,
+}
+
+impl Export {
+    pub(crate) fn run(self) -> anyhow::Result<Outcome> {
+        let mut job = load(&self.file)?;
+        if let Some(at) = &self.at {
+            job.site.place = Some(place(at)?);
+        }
+        let plan = evaluate(&job);
+        let bytes = match self.format {
+            ExportFormat::Geojson => plan_to_geojson(&job, &plan.layout)
+                .with_context(|| format!("{}: --at names the place", self.file.display()))?
+                .into_bytes(),
+        };
+        write_atomically(&self.out, &bytes)?;
+        let text = format!("{}: {} bytes written\n", self.out.display(), bytes.len());
+        Ok(Outcome { text, out: None, stops: false })
+    }
+}
+
+fn place(text: &str) -> anyhow::Result<Place> {
+    let degrees = |words: &str| words.trim().parse::<f64>().ok();
+    text.split_once(',')
+        .and_then(|(latitude, longitude)| {
+            Some(Place { latitude: degrees(latitude)?, longitude: degrees(longitude)? })
+        })
+        .filter(|place| place.is_on_globe())
+        .with_context(|| {
+            format!(
+                "can't read {text:?}: latitude from -85 to 85, a comma, longitude from -180 to 180 in degrees"
+            )
+        })
+}

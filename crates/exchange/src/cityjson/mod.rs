@@ -1,0 +1,168 @@
+//! Roofs from CityJSON 1.1 and 2.0, whole files and sequences (CityJSONSeq: one JSON text a line, RFC 8142 without marks).
+//!
+//! - `model`: the parts of the format that are read, with bounded memory
+//! - `nested`: nested arrays of numbers, kept flat
+//! - `building`: objects that belong together, and the geometry that is taken
+//! - `roof`: a surface in space as a face: plane, distance from it, outline
+
+mod building;
+mod model;
+mod nested;
+mod roof;
+
+use crate::House;
+use crate::grid::{Grid, GridError};
+use chalkcourse_geometry::{DVec3, dvec3};
+use model::{Document, Transform};
+
+/// Why a city model can't be used.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum CityJsonError {
+    /// It is not JSON, or not of the shape that CityJSON has.
+    #[error("text {nth} in it, line {line}, column {column}: {wrong}")]
+    Malformed {
+        /// Which JSON text of the sequence, from 1.
+        nth: usize,
+        /// Line in that text, from 1.
+        line: usize,
+        /// From 1.
+        column: usize,
+        /// What is wrong.
+        wrong: String,
+    },
+    /// It is another kind of JSON.
+    #[error(
+        "text {nth} in it is of type {found:?}; a city model is CityJSON, followed in a sequence by CityJSONFeature"
+    )]
+    OtherType {
+        /// Which JSON text of the sequence, from 1.
+        nth: usize,
+        /// Its type.
+        found: String,
+    },
+    /// Not a version that is read.
+    #[error("it is CityJSON {0}; versions 1.1 and 2.0 are read: upgrade it first")]
+    Version(String),
+    /// What scales the vertices is missing or no number.
+    #[error(
+        "it has no usable \"transform\": CityJSON 1.1 and 2.0 have a scale and a translation of three numbers each"
+    )]
+    Transform,
+    /// What the coordinates mean.
+    #[error("{0}")]
+    Grid(#[from] GridError),
+}
+
+/// What holds for all texts of a file.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Header {
+    grid: Grid,
+    transform: Transform,
+}
+
+impl Header {
+    /// Vertices in the file's own grid.
+    fn vertex(&self, vertex: [f64; 3]) -> DVec3 {
+        let [x, y, z] = vertex;
+        let (scale, translate) = (self.transform.scale, self.transform.translate);
+        dvec3(x, y, z) * DVec3::from_array(scale) + DVec3::from_array(translate)
+    }
+}
+
+/// Reads the JSON texts of one file in turn.
+#[derive(Debug, Default)]
+pub(crate) struct CityReader {
+    header: Option<Header>,
+    read: usize,
+    /// How far the largest building without a named grid reaches, in its own unit.
+    largest: f64,
+}
+
+impl CityReader {
+    /// Reads the next text: the whole file, the first text of a sequence, or a feature. Gives its buildings.
+    pub(crate) fn next(&mut self, text: &str) -> Result<Vec<House>, CityJsonError> {
+        self.read += 1;
+        let nth = self.read;
+        let document: Document = serde_json::from_str(text).map_err(|error| CityJsonError::Malformed {
+            nth,
+            line: error.line(),
+            column: error.column(),
+            wrong: error.to_string().split(" at line ").next().unwrap_or_default().to_owned(),
+        })?;
+        let header = match (self.header, document.kind.as_str()) {
+            (None, "CityJSON") => {
+                let header = header_of(&document)?;
+                self.header = Some(header);
+                header
+            }
+            (Some(header), "CityJSONFeature") => header,
+            (_, kind) => {
+                return Err(CityJsonError::OtherType { nth, found: kind.chars().take(60).collect() });
+            }
+        };
+        let houses = building::houses(&document, &header);
+        if header.grid == Grid::Unnamed {
+            self.largest = houses.iter().map(|(_, reach)| *reach).fold(self.largest, f64::max);
+        }
+        Ok(houses.into_iter().map(|(house, _)| house).collect())
+    }
+
+    /// After the last text: what can only be told from all of it.
+    pub(crate) fn done(&self) -> Result<(), CityJsonError> {
+        // 0.5 m across is no building, and 0.5° of longitude no house either.
+        if self.largest > 0.0 && self.largest < 0.5 {
+            return Err(GridError::TooSmall(self.largest).into());
+        }
+        Ok(())
+    }
+}
+
+fn header_of(document: &Document) -> Result<Header, CityJsonError> {
+    let version = document.version.as_deref().unwrap_or_default();
+    let series: Vec<&str> = version.split('.').take(2).collect();
+    if !matches!(series.as_slice(), ["1", "1"] | ["2", "0"]) {
+        let shown = if version.is_empty() { "of no version" } else { version };
+        return Err(CityJsonError::Version(shown.chars().take(20).collect()));
+    }
+    let transform = document.transform.filter(|t| {
+        t.scale.iter().all(|s| s.is_finite() && *s > 0.0) && t.translate.iter().all(|t| t.is_finite())
+    });
+    let system = document.metadata.as_ref().and_then(|metadata| metadata.system.as_deref());
+    let grid = Grid::named(system)?;
+    Ok(Header { grid, transform: transform.ok_or(CityJsonError::Transform)? })
+}
+
+/// Reads the buildings of a CityJSON text, or of the lines of a CityJSONSeq text.
+///
+/// Of each building the roof surfaces of its finest geometry below LoD 3 are taken, those of its parts too; without one, of the
+/// coarsest above. A file in Web Mercator is brought back to true lengths; one in degrees, in a system that stretches
+/// lengths by more than 2 in 1,000, or in one that is not known is refused.
+///
+/// # Errors
+/// [`CityJsonError`] where the text as a whole is of no use; what can't be used of a building is told with it.
+pub fn houses_from_cityjson(text: &str) -> Result<Vec<House>, CityJsonError> {
+    let mut reader = CityReader::default();
+    let mut houses = Vec::new();
+    let mut lines = text.lines().filter(|line| !line.trim().is_empty());
+    let first = lines.next().unwrap_or_default();
+    if lines.next().is_some() && !is_whole(first) {
+        houses = reader.next(text)?;
+    } else {
+        for line in text.lines().filter(|line| !line.trim().is_empty()) {
+            houses.extend(reader.next(line)?);
+        }
+    }
+    reader.done()?;
+    Ok(houses)
+}
+
+/// Whether a line is a JSON text by itself, as in a sequence, and not the beginning of one.
+pub(crate) fn is_whole(line: &str) -> bool {
+    match serde_json::from_str::<serde::de::IgnoredAny>(line) {
+        Ok(_) => true,
+        Err(error) => !error.is_eof(),
+    }
+}
+
+#[cfg(test)]
+mod tests;

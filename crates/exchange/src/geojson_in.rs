@@ -1,0 +1,327 @@
+//! Footprints from GeoJSON (RFC 7946).
+
+use crate::local::without_repeats;
+use crate::{LocalPlan, MOST_CORNERS, MOST_REACH};
+use chalkcourse_geometry::{DVec2, Defect, Polygon};
+use chalkcourse_job::Place;
+use geojson::{GeoJson, GeometryValue, JsonObject, Position};
+
+/// An outline from a file.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outline {
+    /// Its `name`, or where it stands in the file; a second one of a name has a number behind it.
+    pub name: String,
+    /// Where on the globe its middle is: the origin of the outline's plan.
+    pub place: Place,
+    /// Metres east and north of its middle, holes (courtyards) too; or why it can't be used.
+    pub outline: Result<Polygon, GeoJsonError>,
+}
+
+/// Why there is no outline.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum GeoJsonError {
+    /// It is no GeoJSON.
+    #[error("this is no GeoJSON (RFC 7946): {0}")]
+    Malformed(String),
+    /// There is no polygon in it.
+    #[error("this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them")]
+    NoPolygon,
+    /// It names another reference system.
+    #[error(
+        "its \"crs\" is {0}; GeoJSON is always in WGS 84 degrees (RFC 7946, section 4): convert it to longitude and latitude"
+    )]
+    OtherCrs(String),
+    /// A position is not on the globe.
+    #[error(
+        "{name}, position {position}: {longitude}, {latitude} is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees"
+    )]
+    NotDegrees {
+        /// Which outline.
+        name: String,
+        /// Which position of it, from 1.
+        position: usize,
+        /// As given.
+        longitude: f64,
+        /// As given.
+        latitude: f64,
+    },
+    /// An outline reaches too far for a level plan.
+    #[error("{name} reaches {metres:.0} m from its middle: a house keeps within {most:.0} m", most = MOST_REACH)]
+    TooFar {
+        /// Which outline.
+        name: String,
+        /// How far.
+        metres: f64,
+    },
+    /// An outline has more corners than a house has.
+    #[error("{name} has {corners} corners: a house has at most {most}", most = MOST_CORNERS)]
+    TooManyCorners {
+        /// Which outline.
+        name: String,
+        /// How many.
+        corners: usize,
+    },
+    /// Its rings make no outline.
+    #[error("{name}: {}", ring_words(.defect))]
+    Ring {
+        /// Which outline.
+        name: String,
+        /// What is wrong.
+        defect: Defect,
+    },
+}
+
+fn ring_words(defect: &Defect) -> String {
+    let ring = |ring: &usize| if *ring == 0 { "the outline".to_owned() } else { format!("hole {ring}") };
+    match defect {
+        Defect::NotFinite { ring: r, .. } => format!("{} has a corner at no place", ring(r)),
+        Defect::TooFewCorners { ring: r } => {
+            format!("{} has fewer than three corners; a ring has four positions or more", ring(r))
+        }
+        Defect::RepeatedCorner { ring: r, corner } => {
+            format!("corner {} of {} is on the spot of the one before it", corner + 1, ring(r))
+        }
+        Defect::NoArea { ring: r } => format!("{} has no area", ring(r)),
+        Defect::Crosses { at } => {
+            format!("sides cross or touch {:.2} m east and {:.2} m north of its middle", at.x, at.y)
+        }
+        Defect::HoleOutside { ring: r } => format!("{} is not inside the outline", ring(r)),
+    }
+}
+
+/// Corners nearer than this are one corner, metres.
+const SAME: f64 = 1e-3;
+
+/// Reads all outlines of a GeoJSON text, each into a level plan around its own middle; see [`LocalPlan`] for how exact it is.
+/// An outline that can't be used keeps its place in the list, with the reason.
+///
+/// # Errors
+/// [`GeoJsonError`] where the text as a whole is of no use.
+pub fn outlines_from_geojson(text: &str) -> Result<Vec<Outline>, GeoJsonError> {
+    let parsed: GeoJson =
+        text.parse().map_err(|error: geojson::Error| GeoJsonError::Malformed(error.to_string()))?;
+    let mut found = Found::default();
+    match parsed {
+        GeoJson::Geometry(geometry) => {
+            check_crs(geometry.foreign_members.as_ref())?;
+            found.collect(None, geometry.value);
+        }
+        GeoJson::Feature(feature) => found.feature(feature)?,
+        GeoJson::FeatureCollection(all) => {
+            check_crs(all.foreign_members.as_ref())?;
+            for feature in all.features {
+                found.feature(feature)?;
+            }
+        }
+    }
+    if found.polygons.is_empty() {
+        return Err(GeoJsonError::NoPolygon);
+    }
+    let mut taken = std::collections::BTreeMap::<String, usize>::new();
+    let named = found.polygons.into_iter().enumerate().map(|(index, (name, rings))| {
+        let name = name.unwrap_or_else(|| format!("Outline {}", index + 1));
+        let nth = taken.entry(name.clone()).and_modify(|n| *n += 1).or_insert(1);
+        let name = if *nth == 1 { name } else { format!("{name} ({nth})") };
+        let (place, outline) = local_outline(&name, &rings);
+        Outline { name, place, outline }
+    });
+    Ok(named.collect())
+}
+
+/// Polygons with the names of their features.
+#[derive(Default)]
+struct Found {
+    polygons: Vec<(Option<String>, Vec<Vec<Position>>)>,
+}
+
+impl Found {
+    fn feature(&mut self, feature: geojson::Feature) -> Result<(), GeoJsonError> {
+        check_crs(feature.foreign_members.as_ref())?;
+        let name = feature.property("name").and_then(|name| name.as_str()).map(str::trim);
+        let name = name.filter(|name| !name.is_empty()).map(|name| name.chars().take(120).collect());
+        if let Some(geometry) = feature.geometry {
+            self.collect(name, geometry.value);
+        }
+        Ok(())
+    }
+
+    fn collect(&mut self, name: Option<String>, value: GeometryValue) {
+        match value {
+            GeometryValue::Polygon { coordinates } => self.polygons.push((name, coordinates)),
+            GeometryValue::MultiPolygon { coordinates } => {
+                self.polygons.extend(coordinates.into_iter().map(|rings| (name.clone(), rings)));
+            }
+            GeometryValue::GeometryCollection { geometries } => {
+                for geometry in geometries {
+                    self.collect(name.clone(), geometry.value);
+                }
+            }
+            _ => {}
+        }
+    }
+}
+
+/// GeoJSON before RFC 7946 could name a reference system. One that means degrees of WGS 84, or is less than 2 m from it as a
+/// whole, changes nothing in a house; any other is refused.
+fn check_crs(foreign: Option<&JsonObject>) -> Result<(), GeoJsonError> {
+    let Some(crs) = foreign.and_then(|members| members.get("crs")).filter(|crs| !crs.is_null()) else {
+        return Ok(());
+    };
+    let name = crs.get("properties").and_then(|p| p.get("name")).and_then(|name| name.as_str());
+    let Some(name) = name else {
+        return Err(GeoJsonError::OtherCrs(crs.to_string().chars().take(120).collect()));
+    };
+    let code = name.rsplit([':', '/']).next().unwrap_or_default();
+    if ["CRS84", "CRS84h", "4326", "4979", "4269", "4258"].contains(&code) {
+        Ok(())
+    } else {
+        Err(GeoJsonError::OtherCrs(name.chars().take(120).collect()))
+    }
+}
+
+fn local_outline(name: &str, rings: &[Vec<Position>]) -> (Place, Result<Polygon, GeoJsonError>) {
+    let nowhere = Place { latitude: 0.0, longitude: 0.0 };
+    let corners = rings.iter().map(Vec::len).sum();
+    if corners > MOST_CORNERS {
+        return (nowhere, Err(GeoJsonError::TooManyCorners { name: name.to_owned(), corners }));
+    }
+    let rings: Result<Vec<Vec<Place>>, _> = rings.iter().map(|ring| degrees(name, ring)).collect();
+    let rings = match rings {
+        Ok(rings) => rings,
+        Err(error) => return (nowhere, Err(error)),
+    };
+    let Some(&first) = rings.first().and_then(|ring| ring.first()) else {
+        let defect = Defect::TooFewCorners { ring: 0 };
+        return (nowhere, Err(GeoJsonError::Ring { name: name.to_owned(), defect }));
+    };
+    // The middle is sought in a plan around the first corner, so that the date line is no trouble.
+    let rough = LocalPlan::around(first);
+    let near: Vec<DVec2> = rings.iter().flatten().map(|&place| rough.metres(place)).collect();
+    let middle = chalkcourse_geometry::Rect::around(near).map_or(DVec2::ZERO, |bounds| bounds.centre());
+    let place = rough.place(middle);
+    if !place.is_on_globe() {
+        let metres = middle.length();
+        return (nowhere, Err(GeoJsonError::TooFar { name: name.to_owned(), metres }));
+    }
+    let plan = LocalPlan::around(place);
+    let mut local = rings.iter().map(|ring| {
+        // RFC 7946: the last position repeats the first; other repeated ones say nothing either.
+        without_repeats(ring.iter().map(|&place| plan.metres(place)).collect(), SAME)
+    });
+    let outline = Polygon { outer: local.next().unwrap_or_default(), holes: local.collect() };
+    let metres = outline.rings().flatten().map(|p| p.length()).fold(0.0, f64::max);
+    if metres > MOST_REACH {
+        return (place, Err(GeoJsonError::TooFar { name: name.to_owned(), metres }));
+    }
+    match outline.defects(SAME).into_iter().next() {
+        Some(defect) => (place, Err(GeoJsonError::Ring { name: name.to_owned(), defect })),
+        None => (place, Ok(outline)),
+    }
+}
+
+fn degrees(name: &str, ring: &[Position]) -> Result<Vec<Place>, GeoJsonError> {
+    let place = |(index, position): (usize, &Position)| {
+        let number = |at: usize| position.as_slice().get(at).copied().unwrap_or(f64::NAN);
+        let place = Place { latitude: number(1), longitude: number(0) };
+        place.is_on_globe().then_some(place).ok_or_else(|| GeoJsonError::NotDegrees {
+            name: name.to_owned(),
+            position: index + 1,
+            longitude: place.longitude,
+            latitude: place.latitude,
+        })
+    };
+    ring.iter().enumerate().map(place).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn feature(geometry: &str) -> String {
+        format!("{{\"type\":\"Feature\",\"properties\":{{\"name\":\"Mill\"}},\"geometry\":{geometry}}}")
+    }
+
+    fn polygon(rings: &str) -> String {
+        feature(&format!("{{\"type\":\"Polygon\",\"coordinates\":[{rings}]}}"))
+    }
+
+    const RING: &str = "[[-84.5,39.0],[-84.499,39.0],[-84.499,39.001],[-84.5,39.001],[-84.5,39.0]]";
+    const HOLE: &str =
+        "[[-84.4996,39.0004],[-84.4996,39.0006],[-84.4994,39.0006],[-84.4994,39.0004],[-84.4996,39.0004]]";
+
+    fn told(text: &str) -> String {
+        match outlines_from_geojson(text) {
+            Err(error) => error.to_string(),
+            Ok(outlines) => outlines[0].outline.clone().unwrap_err().to_string(),
+        }
+    }
+
+    #[test]
+    fn an_outline_has_its_middle_at_the_origin_and_keeps_its_holes() {
+        let outlines = outlines_from_geojson(&polygon(&format!("{RING},{HOLE}"))).unwrap();
+        assert_eq!(outlines[0].name, "Mill");
+        let outline = outlines[0].outline.clone().unwrap();
+        let bounds = outline.bounds().unwrap();
+        assert!((bounds.size().x - 86.63).abs() < 0.01 && (bounds.size().y - 111.015).abs() < 0.01);
+        assert!(bounds.centre().length() < 1e-3, "{}", bounds.centre());
+        assert_eq!((outline.outer.len(), outline.holes.len(), outline.holes[0].len()), (4, 1, 4));
+        assert!((outlines[0].place.latitude - 39.0005).abs() < 1e-9);
+        // a hole of a fifth by a fifth of the outline's size leaves 24/25 of it
+        assert!((outline.area() / (bounds.area() * 0.96) - 1.0).abs() < 1e-5);
+    }
+
+    #[test]
+    fn parts_of_a_multi_polygon_and_equal_names_are_told_apart() {
+        let east = RING.replace("-84.5,", "-84.489,").replace("-84.499,", "-84.488,");
+        let text = feature(&format!("{{\"type\":\"MultiPolygon\",\"coordinates\":[[{RING}],[{east}]]}}"));
+        let names: Vec<String> =
+            outlines_from_geojson(&text).unwrap().into_iter().map(|outline| outline.name).collect();
+        assert_eq!(names, ["Mill", "Mill (2)"]);
+        // each is in the plan around its own middle, however far apart they are
+        let far = RING.replace("-84.5,", "10.0,").replace("-84.499,", "10.001,");
+        let text = feature(&format!("{{\"type\":\"MultiPolygon\",\"coordinates\":[[{RING}],[{far}]]}}"));
+        assert!(outlines_from_geojson(&text).unwrap().iter().all(|outline| outline.outline.is_ok()));
+    }
+
+    #[test]
+    fn over_the_date_line_the_short_way_is_meant() {
+        let ring =
+            "[[179.9999,-17.0],[-179.9999,-17.0],[-179.9999,-16.9999],[179.9999,-16.9999],[179.9999,-17.0]]";
+        let outlines = outlines_from_geojson(&polygon(ring)).unwrap();
+        let size = outlines[0].outline.clone().unwrap().bounds().unwrap().size();
+        assert!((size.x - 21.3).abs() < 0.05, "{size}");
+    }
+
+    #[test]
+    fn a_named_reference_system_is_heeded() {
+        let crs = |name: &str| {
+            polygon(RING).replacen(
+                '{',
+                &format!("{{\"crs\":{{\"type\":\"name\",\"properties\":{{\"name\":\"{name}\"}}}},"),
+                1,
+            )
+        };
+        assert!(outlines_from_geojson(&crs("urn:ogc:def:crs:OGC:1.3:CRS84")).is_ok());
+        assert!(outlines_from_geojson(&crs("EPSG:4326")).is_ok());
+        assert!(told(&crs("urn:ogc:def:crs:EPSG::25832")).contains("25832"));
+        assert!(told(&crs("EPSG:3857")).contains("WGS 84"));
+        assert!(told(&polygon(RING).replacen('{', "{\"crs\":{\"type\":\"link\"},", 1)).contains("link"));
+    }
+
+    #[test]
+    fn what_cannot_be_used_is_told() {
+        assert!(told("{").contains("RFC 7946"));
+        assert!(told("{\"type\":\"Point\",\"coordinates\":[1,2]}").contains("no Polygon"));
+        let metres = polygon("[[500000,4300000],[500010,4300000],[500010,4300010],[500000,4300000]]");
+        assert!(told(&metres).contains("degrees") && told(&metres).contains("Mill"));
+        let far = polygon("[[-84.5,39.0],[-80.0,39.0],[-80.0,40.0],[-84.5,39.0]]");
+        assert!(told(&far).contains("keeps within 5000 m"));
+        let bow = polygon("[[-84.5,39.0],[-84.499,39.001],[-84.499,39.0],[-84.5,39.001],[-84.5,39.0]]");
+        assert!(told(&bow).contains("cross"));
+        assert!(told(&polygon("[]")).contains("three corners"));
+        assert!(told(&polygon(&format!("{HOLE},{RING}"))).contains("hole 1 is not inside"));
+        let many: Vec<String> =
+            (0..2_100).map(|i| format!("[-84.5,{}]", 39.0 + f64::from(i) * 1e-7)).collect();
+        assert!(told(&polygon(&format!("[{}]", many.join(",")))).contains("2100 corners"));
+    }
+}

@@ -1,0 +1,175 @@
+//! What the numbers of a city model mean: from a coordinate reference system to true metres.
+
+use crate::local::{GREAT_RADIUS, radii};
+use chalkcourse_geometry::{DVec2, DVec3, dvec2};
+use chalkcourse_job::Place;
+
+/// What the coordinates of a file are.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Grid {
+    /// True lengths, within 2 in 1,000, in a unit of so many metres, level and up.
+    True {
+        /// Metres a unit.
+        unit: f64,
+    },
+    /// Spherical Mercator of the web's maps (EPSG:3857): lengths stretch with latitude.
+    WebMercator,
+    /// The file names no system: lengths are taken as metres.
+    Unnamed,
+}
+
+/// Why coordinates can't be used.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum GridError {
+    /// Latitude and longitude.
+    #[error("its coordinates are degrees ({0}): turn it into a national grid in metres first")]
+    Degrees(String),
+    /// Lengths are not true.
+    #[error(
+        "its coordinates ({0}) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first"
+    )]
+    Stretched(String),
+    /// A system that says nothing here.
+    #[error(
+        "its reference system {0:?} is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list"
+    )]
+    Unknown(String),
+    /// No system is named, and the numbers can't be metres.
+    #[error(
+        "it names no reference system, and its largest building is {0:.6} across: that is degrees, not metres; turn it into a national grid in metres first"
+    )]
+    TooSmall(f64),
+}
+
+/// First code, last code, what their coordinates are; sorted.
+const TABLE: &str = include_str!("grids.txt");
+
+impl Grid {
+    /// From `metadata.referenceSystem`: a URL such as `https://www.opengis.net/def/crs/EPSG/0/7415`, or a URN.
+    pub(crate) fn named(system: Option<&str>) -> Result<Self, GridError> {
+        let Some(system) = system.map(str::trim).filter(|system| !system.is_empty()) else {
+            return Ok(Self::Unnamed);
+        };
+        let shown: String = system.chars().take(120).collect();
+        let code = system.rsplit(['/', ':']).next().and_then(|code| code.parse::<u32>().ok());
+        let Some(code) = code.filter(|_| system.to_ascii_uppercase().contains("EPSG")) else {
+            return Err(match system.to_ascii_uppercase().contains("CRS84") {
+                true => GridError::Degrees(shown),
+                false => GridError::Unknown(shown),
+            });
+        };
+        let name = format!("EPSG:{code}");
+        match looked_up(code) {
+            Some("m") => Ok(Self::True { unit: 1.0 }),
+            Some("ft") => Ok(Self::True { unit: 0.3048 }),
+            Some("us-ft") => Ok(Self::True { unit: 1200.0 / 3937.0 }),
+            Some("web-mercator") => Ok(Self::WebMercator),
+            Some("degrees") => Err(GridError::Degrees(name)),
+            Some("stretched") => Err(GridError::Stretched(name)),
+            _ => Err(GridError::Unknown(name)),
+        }
+    }
+
+    /// A point in metres around an origin of the same grid. Heights keep their level.
+    pub(crate) fn metres(self, origin: DVec2, point: DVec3) -> DVec3 {
+        let level = point.truncate() - origin;
+        match self {
+            Self::True { unit } => (level * unit).extend(point.z * unit),
+            Self::Unnamed => level.extend(point.z),
+            Self::WebMercator => (level * mercator_factor(origin.y)).extend(point.z),
+        }
+    }
+
+    /// Where on the globe a point of the grid is, where that can be told.
+    pub(crate) fn place(self, origin: DVec2) -> Option<Place> {
+        let place = Place {
+            latitude: mercator_latitude(origin.y).to_degrees(),
+            longitude: (origin.x / GREAT_RADIUS).to_degrees(),
+        };
+        (self == Self::WebMercator && place.is_on_globe()).then_some(place)
+    }
+
+    /// What a person should know of lengths from this grid, in a sentence.
+    pub(crate) fn note(self, origin: DVec2) -> Option<String> {
+        match self {
+            Self::True { .. } => None,
+            Self::Unnamed => Some(
+                "The file names no reference system: its lengths were taken as metres. Check one against the house."
+                    .to_owned(),
+            ),
+            Self::WebMercator => {
+                let factor = mercator_factor(origin.y);
+                Some(format!(
+                    "The file is in Web Mercator (EPSG:3857), which stretches lengths: they were brought back to {:.4} of what it says east and {:.4} north, for latitude {:.4}°.",
+                    factor.x,
+                    factor.y,
+                    mercator_latitude(origin.y).to_degrees()
+                ))
+            }
+        }
+    }
+}
+
+/// Latitude on WGS 84 in radians at a northing of spherical Mercator (IOGP Guidance Note 7-2, Popular Visualisation Pseudo-Mercator).
+fn mercator_latitude(northing: f64) -> f64 {
+    2.0 * (northing / GREAT_RADIUS).exp().atan() - std::f64::consts::FRAC_PI_2
+}
+
+/// True metres a unit of spherical Mercator, east and north. The formulas are those of a sphere but the latitudes those of
+/// the ellipsoid, so that the two differ by up to 0.7 %.
+fn mercator_factor(northing: f64) -> DVec2 {
+    let latitude = mercator_latitude(northing);
+    let radii = radii(latitude);
+    dvec2(radii.x, radii.y) * latitude.cos() / GREAT_RADIUS
+}
+
+fn looked_up(code: u32) -> Option<&'static str> {
+    TABLE.lines().filter(|line| !line.starts_with('#')).find_map(|line| {
+        let mut words = line.split(' ');
+        let (first, last) = (words.next()?.parse().ok()?, words.next()?.parse().ok()?);
+        (first..=last).contains(&code).then(|| words.next())?
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chalkcourse_geometry::dvec3;
+
+    fn epsg(code: u32) -> Result<Grid, GridError> {
+        Grid::named(Some(&format!("https://www.opengis.net/def/crs/EPSG/0/{code}")))
+    }
+
+    /// Units and kinds by the EPSG registry: 7415 Amersfoort / RD New + NAP, 25832 ETRS89 / UTM 32N, 2263 New York Long Island
+    /// (US survey feet), 2222 Arizona East (feet), 4979 WGS 84 3D, 6697 JGD2011 + height, 3395 World Mercator, 32662 plate carrée.
+    #[test]
+    fn systems_are_known_by_their_code() {
+        assert_eq!(epsg(7415), Ok(Grid::True { unit: 1.0 }));
+        assert_eq!(epsg(25832), Ok(Grid::True { unit: 1.0 }));
+        assert_eq!(epsg(2263), Ok(Grid::True { unit: 1200.0 / 3937.0 }));
+        assert_eq!(epsg(2222), Ok(Grid::True { unit: 0.3048 }));
+        assert_eq!(epsg(3857), Ok(Grid::WebMercator));
+        assert!(matches!(epsg(4979), Err(GridError::Degrees(_))));
+        assert!(matches!(epsg(6697), Err(GridError::Degrees(_))));
+        assert!(matches!(epsg(3395), Err(GridError::Stretched(_))));
+        assert!(matches!(epsg(32662), Err(GridError::Stretched(_))));
+        assert!(matches!(epsg(1), Err(GridError::Unknown(_))));
+        assert_eq!(Grid::named(Some("urn:ogc:def:crs:EPSG::7415")), Ok(Grid::True { unit: 1.0 }));
+        assert!(matches!(Grid::named(Some("OGC:CRS84h")), Err(GridError::Degrees(_))));
+        assert!(matches!(Grid::named(Some("a local grid")), Err(GridError::Unknown(_))));
+        assert_eq!(Grid::named(None), Ok(Grid::Unnamed));
+    }
+
+    /// Against PROJ 9.5.1 (pyproj 3.7.2: EPSG:3857 to longitude and latitude, then Karney's geodesics on WGS 84): around
+    /// 1 216 000, 6 764 000 a step of 100 east is 61.96940 m long and one of 100 north 61.81009 m.
+    #[test]
+    fn stretched_lengths_come_back() {
+        let origin = dvec2(1_216_000.0, 6_764_000.0);
+        let step = Grid::WebMercator.metres(origin, dvec3(1_216_100.0, 6_764_100.0, 7.0));
+        let place = Grid::WebMercator.place(origin).unwrap();
+        assert!((place.latitude - 51.799_759_119_253_28).abs() < 1e-9, "{place:?}");
+        assert!((place.longitude - 10.923_513_854_893_38).abs() < 1e-9, "{place:?}");
+        assert!((step.x - 61.969_40).abs() < 1e-3 && (step.y - 61.810_09).abs() < 1e-3, "{step}");
+        assert_eq!(step.z, 7.0);
+    }
+}

@@ -1,0 +1,198 @@
+//! A building as a file has it, before it becomes part of a job.
+
+use crate::ImportError;
+use chalkcourse_geometry::{Defect, Length, Plane, Polygon};
+use chalkcourse_job::{Edit, Face, FaceId, Job, Place, Site};
+use chalkcourse_plan::{RaiseAs, raise_roof};
+
+/// A building out of a file, in local metres around its own middle.
+#[derive(Clone, Debug, PartialEq)]
+pub struct House {
+    /// By which the file tells it apart.
+    pub id: String,
+    /// What people call it; the id where the file has no name.
+    pub name: String,
+    /// What the file says of its shape.
+    pub shape: HouseShape,
+    /// Where on the globe its middle is, where the file tells.
+    pub place: Option<Place>,
+    /// What a person should know before trusting it, in sentences.
+    pub notes: Vec<String>,
+}
+
+/// What a file says of a building's shape.
+#[derive(Clone, Debug, PartialEq)]
+pub enum HouseShape {
+    /// The outline of its walls.
+    Footprint(Polygon),
+    /// Its roof.
+    Roof(CityRoof),
+}
+
+/// A roof out of a city model. Every roof surface of the building is in one of the two lists.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct CityRoof {
+    /// Level of detail, as the file writes it.
+    pub lod: String,
+    /// Surfaces that become faces.
+    pub surfaces: Vec<Surface>,
+    /// Surfaces that can't.
+    pub left_out: Vec<LeftOut>,
+}
+
+/// A roof surface that becomes a face.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Surface {
+    /// Counted from 1 through the roof surfaces of the building.
+    pub number: usize,
+    /// Outline and holes in plan, metres.
+    pub outline: Polygon,
+    /// The plane through it; heights are above the building's lowest corner.
+    pub plane: Plane,
+    /// How far its farthest corner is from that plane, metres.
+    pub off: f64,
+}
+
+/// A roof surface that does not become a face.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LeftOut {
+    /// Counted from 1 through the roof surfaces of the building.
+    pub number: usize,
+    /// Its area in space, m².
+    pub area: f64,
+    /// Why.
+    pub reason: Reason,
+}
+
+/// Why a roof surface does not become a face.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum Reason {
+    /// It names a vertex that the file does not have.
+    #[error("it names a vertex that is not in the file")]
+    NoVertex,
+    /// Less than three corners apart from one another.
+    #[error("it has fewer than three corners")]
+    TooFewCorners,
+    /// More corners than a face of a house has.
+    #[error("it has {0} corners; a face has at most {most}", most = crate::MOST_CORNERS)]
+    TooManyCorners(usize),
+    /// Its corners lie on a line.
+    #[error("it has no area")]
+    NoArea,
+    /// It stands upright, or nearly.
+    #[error("it stands at {0:.1}°, as a wall does")]
+    Upright(f64),
+    /// It looks down.
+    #[error("it looks down: the underside of an overhang")]
+    Underside,
+    /// It is no plane.
+    #[error("a corner is {:.3} m out of the plane of the others; at most {most} m can be one face", .0, most = crate::MOST_OFF)]
+    OutOfPlane(f64),
+    /// Its outline is wrong in plan.
+    #[error("{}", defect_words(.0))]
+    Outline(Defect),
+    /// It reaches too far.
+    #[error("it reaches {0:.0} m: no roof does")]
+    TooFar(f64),
+}
+
+fn defect_words(defect: &Defect) -> String {
+    match defect {
+        Defect::NotFinite { .. } => "a corner of it is at no place".to_owned(),
+        Defect::TooFewCorners { .. } => "a ring of it has fewer than three corners".to_owned(),
+        Defect::RepeatedCorner { .. } => "two corners of it are on one spot".to_owned(),
+        Defect::NoArea { .. } => "a ring of it has no area in plan".to_owned(),
+        Defect::Crosses { at } => {
+            format!("its sides cross or touch at {:.2}, {:.2} in plan", at.x, at.y)
+        }
+        Defect::HoleOutside { .. } => "a hole of it is not inside its outline".to_owned(),
+    }
+}
+
+impl House {
+    /// Faces that it gives; none for a footprint, whose roof is raised.
+    pub fn faces(&self) -> usize {
+        match &self.shape {
+            HouseShape::Footprint(_) => 0,
+            HouseShape::Roof(roof) => roof.surfaces.len(),
+        }
+    }
+
+    /// Area in plan, m²: of the footprint, or of all faces.
+    pub fn plan_area(&self) -> f64 {
+        match &self.shape {
+            HouseShape::Footprint(outline) => outline.area(),
+            // an empty sum of floats is -0
+            HouseShape::Roof(roof) => roof.surfaces.iter().map(|s| s.outline.area()).sum::<f64>() + 0.0,
+        }
+    }
+
+    /// What was not taken over as it stands in the file, and what to look at, in sentences.
+    pub fn told(&self) -> Vec<String> {
+        let mut told = self.notes.clone();
+        if let HouseShape::Roof(roof) = &self.shape {
+            for surface in roof.surfaces.iter().filter(|s| s.off > crate::TOLD_OFF) {
+                told.push(format!(
+                    "Roof surface {} is no exact plane: a corner is {:.3} m off the face made of it.",
+                    surface.number, surface.off
+                ));
+            }
+            for left in &roof.left_out {
+                told.push(format!(
+                    "Roof surface {} ({:.2} m²) was left out: {}.",
+                    left.number, left.area, left.reason
+                ));
+            }
+        }
+        told
+    }
+
+    /// The edit that puts this building's roof into a job, and, into a job without faces, its name and place. A footprint is
+    /// raised as `how` says.
+    ///
+    /// # Errors
+    /// [`ImportError`] where the footprint can't be raised, or no surface of the roof can be a face.
+    pub fn edit(&self, job: &Job, how: &RaiseAs) -> Result<Edit, ImportError> {
+        let mut edits = Vec::new();
+        if job.faces.is_empty() {
+            edits.push(Edit::SetName(self.name.clone()));
+            if self.place.is_some() {
+                edits.push(Edit::SetSite(Site { place: self.place, ..job.site.clone() }));
+            }
+        }
+        match &self.shape {
+            HouseShape::Footprint(outline) => {
+                let raised = raise_roof(job, outline, how)
+                    .map_err(|error| ImportError::Raise { name: self.name.clone(), error })?;
+                edits.push(raised);
+            }
+            HouseShape::Roof(roof) if roof.surfaces.is_empty() => {
+                return Err(ImportError::NoFaces { name: self.name.clone(), told: self.told().join(" ") });
+            }
+            HouseShape::Roof(roof) => edits.extend(put_faces(job, roof)),
+        }
+        Ok(Edit::Several(edits))
+    }
+}
+
+/// A name for a face by the way that it falls: "South", or "South 2" where that is taken; "Level" below half a degree.
+fn face_name(plane: &Plane, taken: &[String]) -> String {
+    let way = if plane.pitch.degrees() < 0.5 { "level" } else { plane.downslope.word() };
+    let stem: String = way.chars().take(1).flat_map(char::to_uppercase).chain(way.chars().skip(1)).collect();
+    let free = |name: &String| !taken.contains(name);
+    std::iter::once(stem.clone()).chain((2..).map(|n| format!("{stem} {n}"))).find(free).unwrap_or_default()
+}
+
+fn put_faces(job: &Job, roof: &CityRoof) -> Vec<Edit> {
+    let mut names: Vec<String> = job.faces.iter().map(|face| face.name.clone()).collect();
+    let mut edits = Vec::new();
+    for (id, surface) in (job.next_id..).zip(&roof.surfaces) {
+        let name = face_name(&surface.plane, &names);
+        names.push(name.clone());
+        let Plane { pitch, downslope, .. } = surface.plane;
+        let mut face = Face::new(FaceId(id), name, surface.outline.clone(), pitch, downslope, Length::ZERO);
+        face.height = Length::from_metres(surface.plane.height_at(face.datum));
+        edits.push(Edit::PutFace(face));
+    }
+    edits
+}

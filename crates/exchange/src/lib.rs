@@ -1,0 +1,35 @@
+//! Buildings in and out of open formats.
+//!
+//! - [`list`]: the buildings of a file or folder to choose from; [`find`]: one of them, whole
+//! - [`outlines_from_geojson`]: footprints from GeoJSON (RFC 7946)
+//! - [`houses_from_cityjson`]: roofs from CityJSON 1.1 and 2.0, and CityJSONSeq
+//! - [`House::edit`]: what puts a building into a job
+//! - [`plan_to_geojson`]: the plan for maps
+//!
+//! Files come from strangers: sizes are bounded, every number is checked, and what is not taken over is told with the reason.
+
+mod cityjson;
+mod error;
+mod geojson_in;
+mod geojson_out;
+mod grid;
+mod house;
+mod local;
+mod source;
+
+pub use cityjson::{CityJsonError, houses_from_cityjson};
+pub use error::ImportError;
+pub use geojson_in::{GeoJsonError, Outline, outlines_from_geojson};
+pub use geojson_out::{GeoJsonOutError, plan_to_geojson};
+pub use house::{CityRoof, House, HouseShape, LeftOut, Reason, Surface};
+pub use local::LocalPlan;
+pub use source::{Entry, Listing, find, list, list_until};
+
+/// No outline of a house has more corners.
+pub const MOST_CORNERS: usize = 2_000;
+/// A roof surface with a corner farther than this from its plane can't be one face, metres.
+pub const MOST_OFF: f64 = 0.3;
+/// A roof surface with a corner farther than this from its plane is told, metres: two faces that meet within it, meet.
+pub const TOLD_OFF: f64 = 0.01;
+/// No house reaches farther from its middle, metres.
+pub const MOST_REACH: f64 = 5_000.0;

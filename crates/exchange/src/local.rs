@@ -1,0 +1,87 @@
+//! A level plan around a point on the globe.
+
+use chalkcourse_geometry::{DVec2, dvec2};
+use chalkcourse_job::Place;
+
+/// Degrees of WGS 84 to metres east and north of a point, and back.
+///
+/// Lengths follow the ellipsoid's radii of curvature at the point. Away from it the plan is off by at most
+/// distance² × tan(latitude) ÷ (2 × radius): less than 2 mm within 100 m up to 60° of latitude, and never worse than that share
+/// up to 85°.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LocalPlan {
+    /// Its origin.
+    pub origin: Place,
+    /// Metres a degree, east and north.
+    scale: DVec2,
+}
+
+/// Half the great axis of WGS 84, metres (NIMA TR8350.2).
+pub(crate) const GREAT_RADIUS: f64 = 6_378_137.0;
+/// Flattening of WGS 84 (NIMA TR8350.2).
+const FLATTENING: f64 = 1.0 / 298.257_223_563;
+
+/// Radii of curvature of WGS 84 at a latitude in radians, metres: across the meridian (prime vertical), and along it.
+pub(crate) fn radii(latitude: f64) -> DVec2 {
+    let squared: f64 = FLATTENING * (2.0 - FLATTENING);
+    let root = (1.0 - squared * latitude.sin().powi(2)).sqrt();
+    dvec2(GREAT_RADIUS / root, GREAT_RADIUS * (1.0 - squared) / root.powi(3))
+}
+
+impl LocalPlan {
+    /// The plan around a point.
+    pub fn around(origin: Place) -> Self {
+        let latitude = origin.latitude.to_radians();
+        let radii = radii(latitude);
+        let scale = dvec2(radii.x * latitude.cos(), radii.y) * std::f64::consts::PI / 180.0;
+        Self { origin, scale }
+    }
+
+    /// Metres east and north of the origin; over the date line the short way is meant.
+    pub fn metres(&self, place: Place) -> DVec2 {
+        let east = (place.longitude - self.origin.longitude + 540.0).rem_euclid(360.0) - 180.0;
+        dvec2(east, place.latitude - self.origin.latitude) * self.scale
+    }
+
+    /// The point on the globe at metres east and north of the origin.
+    pub fn place(&self, metres: DVec2) -> Place {
+        let degrees = metres / self.scale;
+        let longitude = (self.origin.longitude + degrees.x + 540.0).rem_euclid(360.0) - 180.0;
+        Place { latitude: self.origin.latitude + degrees.y, longitude }
+    }
+}
+
+/// A ring without corners that are as good as on the spot of the one before, within `same` metres; the first one follows the last.
+pub(crate) fn without_repeats(mut ring: Vec<DVec2>, same: f64) -> Vec<DVec2> {
+    ring.dedup_by(|a, b| a.distance(*b) <= same);
+    while ring.len() > 1 && ring.first().zip(ring.last()).is_some_and(|(a, b)| a.distance(*b) <= same) {
+        ring.pop();
+    }
+    ring
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    /// A degree at 39° N: 111,015 m of latitude and 86,630 m of longitude (closed form of the radii of curvature of WGS 84; NGA's
+    /// length-of-a-degree tables give 111,015.9 and 86,629.8, from memory).
+    #[test]
+    fn a_thousandth_of_a_degree() {
+        let at = |latitude, longitude| Place { latitude, longitude };
+        let size = LocalPlan::around(at(39.0005, -84.5)).metres(at(39.0015, -84.499));
+        assert!((size.x - 86.63).abs() < 0.01 && (size.y - 111.015).abs() < 0.01, "{size}");
+        let over_the_line = LocalPlan::around(at(0.0, 179.9999)).metres(at(0.0, -179.9999));
+        assert!((over_the_line.x - 22.26).abs() < 0.01, "{over_the_line}");
+    }
+
+    proptest! {
+        #[test]
+        fn there_and_back(latitude in -85.0..85.0f64, longitude in -180.0..180.0f64, x in -500.0..500.0f64, y in -500.0..500.0f64) {
+            let plan = LocalPlan::around(Place { latitude, longitude });
+            let back = plan.metres(plan.place(dvec2(x, y)));
+            prop_assert!(back.distance(dvec2(x, y)) < 1e-5, "{back}");
+        }
+    }
+}
