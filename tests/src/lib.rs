@@ -1,8 +1,9 @@
 //! The whole, against published standards and independent libraries: see `tests/tests`.
 //!
-//! [`samples`] draws the jobs of `sample-roofs/`, so that they can be written anew when the kit changes:
-//! `cargo run --package chalkcourse-tests --example write-samples`.
+//! [`hostile`] is what files from strangers go through. [`samples`] draws the jobs of `sample-roofs/`, so that they can be
+//! written anew when the kit changes: `cargo run --package chalkcourse-tests --example write-samples`.
 
+pub mod hostile;
 pub mod samples;
 
 use std::path::PathBuf;

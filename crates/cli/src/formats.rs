@@ -2,7 +2,7 @@
 
 use crate::{Format, Outcome, json};
 use anyhow::Context;
-use chalkcourse_exchange::{Listing, find, list, plan_to_geojson};
+use chalkcourse_exchange::{Listing, find, house_to_glb, list, plan_to_geojson};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{
     Job, Place, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
@@ -142,6 +142,8 @@ pub(crate) struct Export {
 enum ExportFormat {
     /// Faces, penetrations and modules in longitude and latitude (RFC 7946).
     Geojson,
+    /// The house with modules and penetrations as glTF 2.0 in one binary file.
+    Glb,
 }
 
 impl Export {
@@ -155,6 +157,10 @@ impl Export {
             ExportFormat::Geojson => plan_to_geojson(&job, &plan.layout)
                 .with_context(|| format!("{}: --at names the place", self.file.display()))?
                 .into_bytes(),
+            ExportFormat::Glb => {
+                let house = chalkcourse_solid::solid(&job, &plan.layout, chalkcourse_solid::Show::default());
+                house_to_glb(&job, &house).with_context(|| self.file.display().to_string())?
+            }
         };
         write_atomically(&self.out, &bytes)?;
         let text = format!("{}: {} bytes written\n", self.out.display(), bytes.len());

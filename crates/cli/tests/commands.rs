@@ -191,3 +191,65 @@ fn a_roof_is_filled_with_its_proof() {
     assert_eq!(flat.status.code(), Some(2));
     assert!(words_of_error(&flat).contains("4:12"));
 }
+
+/// The city model sample: © 3D BAG by tudelft3d and 3DGI, CC BY 4.0.
+fn city_model() -> String {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/data/3dbag-sample.city.jsonl");
+    path.to_str().expect("a path of words").to_owned()
+}
+
+#[test]
+fn buildings_are_listed_and_one_becomes_a_job() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let job = folder.path().join("house.chalk.json");
+    let job = job.to_str().expect("words");
+    let model = city_model();
+    let listed = text(&run(&["import", &model, "--list"]));
+    assert!(listed.contains("NL.IMBAG.Pand.0503100000004048") && listed.contains("7 buildings"), "{listed}");
+    assert!(listed.contains("out of the plane"), "what is left out is told: {listed}");
+    let json: serde_json::Value =
+        serde_json::from_str(&text(&run(&["import", &model, "--list", "--format", "json"]))).expect("JSON");
+    assert_eq!(json["buildings"].as_array().expect("buildings").len(), 7);
+    let made = run(&["import", &model, "--building", "NL.IMBAG.Pand.0503100000002181", "--out", job]);
+    assert_eq!(made.status.code(), Some(0), "{}", words_of_error(&made));
+    assert!(text(&made).contains("Edges, true length") && text(&made).contains("was left out"));
+    let roof: serde_json::Value =
+        serde_json::from_str(&text(&run(&["roof", job, "--format", "json"]))).expect("JSON");
+    assert_eq!(roof["format"], "chalkcourse-roof");
+    assert_eq!(roof["faces"].as_array().expect("faces").len(), 5);
+    let none = run(&["import", &model, "--out", job]);
+    assert_eq!(none.status.code(), Some(2));
+    assert!(words_of_error(&none).contains("--building"));
+    let unknown = run(&["import", &model, "--building", "moon", "--out", job]);
+    assert!(words_of_error(&unknown).contains("moon"));
+}
+
+#[test]
+fn the_roof_report_of_alder_court() {
+    let plain = text(&on("roof", "alder-court.chalk.json", &[]));
+    // 60 × 30 ft at 6:12 (closed form)
+    assert!(plain.contains("2,012.5 ft²") && plain.contains("20.12"), "{plain}");
+    assert!(plain.contains("ridge") && plain.contains("rake"), "{plain}");
+}
+
+#[test]
+fn a_plan_is_exported_for_maps_and_for_3d_programs() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (map, house) = (folder.path().join("a.geojson"), folder.path().join("a.glb"));
+    let paths = (map.to_str().expect("words"), house.to_str().expect("words"));
+    let nowhere = on("export", "alder-court.chalk.json", &["--as", "geojson", "--out", paths.0]);
+    assert_eq!(nowhere.status.code(), Some(2));
+    assert!(words_of_error(&nowhere).contains("--at"));
+    let done =
+        on("export", "alder-court.chalk.json", &["--as", "geojson", "--out", paths.0, "--at", "39.1,-84.5"]);
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    let map: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(&map).expect("the file")).expect("JSON");
+    assert_eq!(map["type"], "FeatureCollection");
+    let done = on("export", "alder-court.chalk.json", &["--as", "glb", "--out", paths.1]);
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    assert!(std::fs::read(&house).expect("the file").starts_with(b"glTF\x02\0\0\0"));
+    let wrong =
+        on("export", "alder-court.chalk.json", &["--as", "geojson", "--out", paths.0, "--at", "91,0"]);
+    assert!(words_of_error(&wrong).contains("latitude"));
+}

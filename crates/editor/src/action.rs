@@ -26,6 +26,8 @@ pub(crate) enum Action {
     Open(PathBuf),
     /// Open the sample, after asking about unsaved changes.
     OpenSample,
+    /// Put the building that is chosen in the list into the job.
+    TakeBuilding,
     /// Say something in the status bar.
     Say(String),
 }

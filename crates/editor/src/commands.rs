@@ -54,6 +54,24 @@ impl OrderFormat {
     }
 }
 
+/// What the plan is written as.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum PlanFormat {
+    GeoJson,
+    Glb,
+}
+
+impl PlanFormat {
+    pub(crate) const ALL: [Self; 2] = [Self::GeoJson, Self::Glb];
+
+    pub(crate) fn extension(self) -> &'static str {
+        match self {
+            Self::GeoJson => "geojson",
+            Self::Glb => "glb",
+        }
+    }
+}
+
 /// Everything that a menu, a button or a key can ask for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Command {
@@ -62,6 +80,10 @@ pub(crate) enum Command {
     Save,
     SaveAs,
     Export(OrderFormat),
+    ExportPlan(PlanFormat),
+    Import,
+    ImportFolder,
+    RoofReport,
     LoadKit,
     LoadRuleBook,
     LoadPrices,
@@ -90,12 +112,17 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 21] = [
+    const WITH_KEYS: [Self; 26] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
         Self::Save,
         Self::Export(OrderFormat::Text),
+        Self::ExportPlan(PlanFormat::Glb),
+        Self::ExportPlan(PlanFormat::GeoJson),
+        Self::ImportFolder,
+        Self::Import,
+        Self::RoofReport,
         Self::Quit,
         Self::Redo,
         Self::Undo,
@@ -124,6 +151,11 @@ impl Command {
             Self::Export(OrderFormat::Text) => text::EXPORT_TEXT,
             Self::Export(OrderFormat::Csv) => text::EXPORT_CSV,
             Self::Export(OrderFormat::Json) => text::EXPORT_JSON,
+            Self::ExportPlan(PlanFormat::GeoJson) => text::EXPORT_GEOJSON,
+            Self::ExportPlan(PlanFormat::Glb) => text::EXPORT_GLB,
+            Self::Import => text::IMPORT,
+            Self::ImportFolder => text::IMPORT_FOLDER,
+            Self::RoofReport => text::ROOF_REPORT,
             Self::LoadKit => text::LOAD_KIT,
             Self::LoadRuleBook => text::LOAD_RULE_BOOK,
             Self::LoadPrices => text::LOAD_PRICES,
@@ -160,6 +192,11 @@ impl Command {
             Self::Save => (Modifiers::COMMAND, Key::S),
             Self::SaveAs => (Modifiers::COMMAND | Modifiers::SHIFT, Key::S),
             Self::Export(OrderFormat::Text) => (Modifiers::COMMAND, Key::E),
+            Self::ExportPlan(PlanFormat::GeoJson) => (Modifiers::COMMAND, Key::G),
+            Self::ExportPlan(PlanFormat::Glb) => (Modifiers::COMMAND | Modifiers::SHIFT, Key::G),
+            Self::Import => (Modifiers::COMMAND, Key::I),
+            Self::ImportFolder => (Modifiers::COMMAND | Modifiers::SHIFT, Key::I),
+            Self::RoofReport => (Modifiers::COMMAND, Key::R),
             Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::Undo => (Modifiers::COMMAND, Key::Z),
             Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),

@@ -15,6 +15,8 @@ pub(crate) enum Then {
     Open(PathBuf),
     OpenSample,
     Recover(Left),
+    /// Put a job on the desk, and say so.
+    Take(Box<chalkcourse_job::Job>, String),
     Quit,
 }
 
@@ -213,7 +215,7 @@ fn may_use(typed: &mut TypedPath) -> bool {
     let path = PathBuf::from(typed.path.trim());
     typed.wrong = if typed.path.trim().is_empty() {
         text::NO_PATH.to_owned()
-    } else if path.is_dir() {
+    } else if path.is_dir() && !typed.ask.takes_folder() {
         text::IS_FOLDER.to_owned()
     } else if typed.ask.writes() && path.exists() && !typed.replace {
         typed.replace = true;

@@ -1,5 +1,6 @@
 mod filing;
 mod fill;
+mod importing;
 
 use crate::action::{Action, Actions};
 use crate::canvas::{self, Gesture};
@@ -7,8 +8,10 @@ use crate::commands::{Command, Tool};
 use crate::desk::{Desk, Pointed};
 use crate::dialogs::{self, Dialog, Then};
 use crate::files::{Ask, Files};
+use crate::importing::is_of_buildings;
 use crate::settings::Settings;
 use crate::view::{Space, View};
+use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, arranging, panels, sample, text, theme, windows};
 use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
@@ -104,6 +107,15 @@ impl Editor {
         }
     }
 
+    /// What the roof report lights on the drawing: the name of a face, or the word for a kind of edge.
+    pub fn lit_on_roof(&self) -> Option<String> {
+        let name = |id| self.document.job().face(id).map(|face| face.name.clone());
+        match self.desk.windows.roof.pointed? {
+            RoofPart::Face(id) => name(id),
+            RoofPart::Edges(kind) | RoofPart::Line(kind, _) => Some(kind.name().to_owned()),
+        }
+    }
+
     /// The last thing that the status bar said.
     pub fn said(&self) -> &str {
         &self.desk.said
@@ -114,6 +126,7 @@ impl Editor {
         let ctx = ui.ctx().clone();
         self.answer_files(&ctx);
         self.answer_fill();
+        self.answer_import(&ctx);
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
@@ -231,6 +244,12 @@ impl Editor {
                 Action::Select(selection) => self.desk.selection = selection,
                 Action::Run(command) => self.run(ctx, command),
                 Action::Fill(face) => self.fill(ctx, face),
+                Action::Open(path) if is_of_buildings(&path) => self.import(ctx, &path),
+                Action::TakeBuilding => {
+                    if let Some(import) = &mut self.desk.windows.import {
+                        import.take(ctx);
+                    }
+                }
                 Action::Open(path) => self.ask_or(ctx, Then::Open(path)),
                 Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
                 Action::Say(words) => self.desk.said = words,
@@ -265,6 +284,13 @@ impl Editor {
                 let start = self.suggested(&format!("order.{}", format.extension()));
                 self.files.ask(ctx, Ask::Export(format), start);
             }
+            Command::ExportPlan(format) => {
+                let start = self.suggested(format.extension());
+                self.files.ask(ctx, Ask::ExportPlan(format), start);
+            }
+            Command::Import => self.ask_data(ctx, Ask::Import),
+            Command::ImportFolder => self.ask_data(ctx, Ask::ImportFolder),
+            Command::RoofReport => self.desk.windows.roof.open = !self.desk.windows.roof.open,
             Command::LoadKit => self.ask_data(ctx, Ask::Kit),
             Command::LoadRuleBook => self.ask_data(ctx, Ask::RuleBook),
             Command::LoadPrices => self.ask_data(ctx, Ask::Prices),

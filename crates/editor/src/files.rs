@@ -1,6 +1,6 @@
 //! Asking for a path: by the desktop's dialog on a thread of its own, or in the window where there is none.
 
-use crate::commands::OrderFormat;
+use crate::commands::{OrderFormat, PlanFormat};
 use crate::text;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -12,6 +12,10 @@ pub(crate) enum Ask {
     Open,
     SaveAs,
     Export(OrderFormat),
+    ExportPlan(PlanFormat),
+    /// A file of buildings; a folder will do too where it is typed.
+    Import,
+    ImportFolder,
     Kit,
     RuleBook,
     SaveRuleBook,
@@ -22,13 +26,22 @@ pub(crate) enum Ask {
 impl Ask {
     /// Whether a file will be written there.
     pub(crate) fn writes(self) -> bool {
-        matches!(self, Self::SaveAs | Self::SaveRuleBook | Self::Export(_))
+        matches!(self, Self::SaveAs | Self::SaveRuleBook | Self::Export(_) | Self::ExportPlan(_))
     }
 
-    fn extension(self) -> &'static str {
+    /// Whether a folder is as good as a file.
+    pub(crate) fn takes_folder(self) -> bool {
+        matches!(self, Self::Import | Self::ImportFolder)
+    }
+
+    fn extensions(self) -> &'static [&'static str] {
         match self {
-            Self::Export(format) => format.extension(),
-            _ => "json",
+            Self::Export(OrderFormat::Text) => &["txt"],
+            Self::Export(OrderFormat::Csv) => &["csv"],
+            Self::ExportPlan(PlanFormat::GeoJson) => &["geojson", "json"],
+            Self::ExportPlan(PlanFormat::Glb) => &["glb"],
+            Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],
+            _ => &["json"],
         }
     }
 }
@@ -132,7 +145,7 @@ impl Files {
 fn system_dialog(ask: Ask, start: &Path) -> Option<PathBuf> {
     let mut dialog = rfd::FileDialog::new()
         .set_title(text::ask_title(ask))
-        .add_filter(text::ask_filter(ask), &[ask.extension()]);
+        .add_filter(text::ask_filter(ask), ask.extensions());
     if let Some(folder) = start.parent().filter(|folder| folder.is_dir()) {
         dialog = dialog.set_directory(folder);
     }
@@ -141,6 +154,8 @@ fn system_dialog(ask: Ask, start: &Path) -> Option<PathBuf> {
             dialog = dialog.set_file_name(name.to_string_lossy());
         }
         dialog.save_file()
+    } else if ask == Ask::ImportFolder {
+        dialog.pick_folder()
     } else {
         dialog.pick_file()
     }

@@ -6,6 +6,7 @@
 //! - `canvas`: the drawing: hits, snaps, gestures and painting
 //! - `panels`: everything around the drawing
 //! - `arranging`, `filling`: what is done to blocks by name, and filling faces in the background
+//! - `importing`: buildings out of files in open formats, read in the background
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
 //!
@@ -22,6 +23,7 @@ mod editor;
 mod fields;
 mod files;
 mod filling;
+mod importing;
 mod panels;
 mod recovery;
 mod sample;

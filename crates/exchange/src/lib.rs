@@ -4,7 +4,7 @@
 //! - [`outlines_from_geojson`]: footprints from GeoJSON (RFC 7946)
 //! - [`houses_from_cityjson`]: roofs from CityJSON 1.1 and 2.0, and CityJSONSeq
 //! - [`House::edit`]: what puts a building into a job
-//! - [`plan_to_geojson`]: the plan for maps
+//! - [`plan_to_geojson`]: the plan for maps; [`house_to_glb`]: the house for 3-D programs
 //!
 //! Files come from strangers: sizes are bounded, every number is checked, and what is not taken over is told with the reason.
 
@@ -12,6 +12,7 @@ mod cityjson;
 mod error;
 mod geojson_in;
 mod geojson_out;
+mod gltf_out;
 mod grid;
 mod house;
 mod local;
@@ -21,6 +22,7 @@ pub use cityjson::{CityJsonError, houses_from_cityjson};
 pub use error::ImportError;
 pub use geojson_in::{GeoJsonError, Outline, outlines_from_geojson};
 pub use geojson_out::{GeoJsonOutError, plan_to_geojson};
+pub use gltf_out::{GltfError, house_to_glb};
 pub use house::{CityRoof, House, HouseShape, LeftOut, Reason, Surface};
 pub use local::LocalPlan;
 pub use source::{Entry, Listing, find, list, list_until};

@@ -16,7 +16,9 @@ const RULE_BOOKS: [&str; 4] = [
     include_str!("../../../assets/rule-books/tamsin-bluff-2024-codes.json"),
     include_str!("../../../assets/rule-books/tamsin-bluff-older-fire-access.json"),
 ];
+const KIT_FORMAT: &str = "chalkcourse-kit";
 const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
+const PRICES_FORMAT: &str = "chalkcourse-price-list";
 const PRICES: &str = include_str!("../../../assets/price-lists/fernhollow-2026.json");
 
 /// A data file: its format, its version, and what it holds.
@@ -33,7 +35,7 @@ pub(crate) struct DataFile<T> {
 
 /// The kit that comes with the program.
 pub fn builtin_kit() -> Arc<Kit> {
-    static IT: LazyLock<Arc<Kit>> = LazyLock::new(|| builtin(KIT, "chalkcourse-kit"));
+    static IT: LazyLock<Arc<Kit>> = LazyLock::new(|| builtin(KIT, KIT_FORMAT));
     Arc::clone(&IT)
 }
 
@@ -51,7 +53,7 @@ pub fn builtin_rule_books() -> &'static [Arc<RuleBook>; 4] {
 
 /// The price list that comes with the program.
 pub fn builtin_prices() -> Arc<PriceList> {
-    static IT: LazyLock<Arc<PriceList>> = LazyLock::new(|| builtin(PRICES, "chalkcourse-price-list"));
+    static IT: LazyLock<Arc<PriceList>> = LazyLock::new(|| builtin(PRICES, PRICES_FORMAT));
     Arc::clone(&IT)
 }
 
@@ -68,7 +70,15 @@ fn builtin<T: DeserializeOwned>(text: &str, format: &str) -> Arc<T> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_kit(path: &Path) -> Result<Kit, FileError> {
-    let kit: Kit = file::load_data(path, "chalkcourse-kit")?;
+    kit_from_text(&file::read_text(path, KIT_FORMAT)?, path)
+}
+
+/// Reads a kit from the text of its file; `path` is for the words of an error alone.
+///
+/// # Errors
+/// As [`load_kit`].
+pub fn kit_from_text(text: &str, path: &Path) -> Result<Kit, FileError> {
+    let kit: Kit = file::data_from_text(text, path, KIT_FORMAT)?;
     kit.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(kit)
 }
@@ -78,7 +88,15 @@ pub fn load_kit(path: &Path) -> Result<Kit, FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_rule_book(path: &Path) -> Result<RuleBook, FileError> {
-    let book: RuleBook = file::load_data(path, RULE_BOOK_FORMAT)?;
+    rule_book_from_text(&file::read_text(path, RULE_BOOK_FORMAT)?, path)
+}
+
+/// Reads a rule book from the text of its file; `path` is for the words of an error alone.
+///
+/// # Errors
+/// As [`load_rule_book`].
+pub fn rule_book_from_text(text: &str, path: &Path) -> Result<RuleBook, FileError> {
+    let book: RuleBook = file::data_from_text(text, path, RULE_BOOK_FORMAT)?;
     book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(book)
 }
@@ -104,12 +122,20 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_prices(path: &Path) -> Result<PriceList, FileError> {
+    prices_from_bytes(file::read_bytes(path, "price list")?, path)
+}
+
+/// Reads a price list from the bytes of its file: JSON, or a table as the ending of its path says.
+///
+/// # Errors
+/// As [`load_prices`].
+pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path) -> Result<PriceList, FileError> {
     let name = path.file_stem().map_or_else(String::new, |stem| stem.to_string_lossy().into_owned());
     let table = match ending(path).as_str() {
-        "csv" | "tsv" | "txt" => Table::from_csv(&file::read_text(path, "price list")?),
-        "xlsx" | "xlsm" | "xls" | "ods" => Table::from_workbook(&file::read_bytes(path, "price list")?),
+        "csv" | "tsv" | "txt" => Table::from_csv(&file::text_of(bytes, path)?),
+        "xlsx" | "xlsm" | "xls" | "ods" => Table::from_workbook(&bytes),
         _ => {
-            let prices: PriceList = file::load_data(path, "chalkcourse-price-list")?;
+            let prices: PriceList = file::data_from_text(&file::text_of(bytes, path)?, path, PRICES_FORMAT)?;
             prices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
             return Ok(prices);
         }

@@ -219,7 +219,11 @@ pub(crate) fn load_data<T: DeserializeOwned>(path: &Path, format: &str) -> Resul
 }
 
 pub(crate) fn read_text(path: &Path, format: &str) -> Result<String, FileError> {
-    String::from_utf8(read_bytes(path, format)?).map_err(|error| {
+    text_of(read_bytes(path, format)?, path)
+}
+
+pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> {
+    String::from_utf8(bytes).map_err(|error| {
         FileError::system(path, "read", io::Error::new(io::ErrorKind::InvalidData, error.to_string()))
     })
 }

@@ -17,6 +17,7 @@ mod paint_blocks;
 mod paint_fill;
 mod paint_marks;
 mod paint_paths;
+mod paint_report;
 mod paint_roof;
 mod raise_bar;
 mod snap;
@@ -32,7 +33,7 @@ pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
 pub(crate) use paint_paths::Paths;
 pub(crate) use paint_roof::Zones;
-pub(crate) use raise_bar::usual as usual_roof;
+pub(crate) use raise_bar::{fields as raise_fields, usual as usual_roof};
 pub(crate) use snap::Guide;
 
 use crate::Document;

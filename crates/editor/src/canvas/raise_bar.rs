@@ -16,9 +16,15 @@ pub(crate) fn usual() -> RaiseAs {
     }
 }
 
-/// The fields.
+/// The fields in the strip.
 pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
-    let how = desk.raise_as.get_or_insert_with(usual);
+    fields(ui, &mut desk.raise_as, units);
+    ui.separator();
+}
+
+/// The fields.
+pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
+    let how = how.get_or_insert_with(usual);
     for (ends, words) in [(Ends::Gable, text::RAISE_GABLES), (Ends::Hip, text::RAISE_HIPS)] {
         if ui.add(Button::selectable(how.ends == ends, words)).clicked() {
             how.ends = ends;
@@ -53,5 +59,4 @@ pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
             how.eave = eave;
         }
     });
-    ui.separator();
 }

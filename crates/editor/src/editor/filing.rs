@@ -52,6 +52,7 @@ impl Editor {
                 }
                 Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
             },
+            Then::Take(job, said) => self.take_building(*job, said),
             Then::Quit => {
                 self.quitting = true;
                 ctx.send_viewport_cmd(ViewportCommand::Close);
@@ -77,7 +78,7 @@ impl Editor {
     }
 
     /// Puts another job on the desk.
-    fn put(&mut self, document: Document) {
+    pub(super) fn put(&mut self, document: Document) {
         let (courses, pathways) = (self.desk.courses_in_plan, self.desk.show_pathways);
         self.document = document;
         self.desk = Desk { courses_in_plan: courses, show_pathways: pathways, ..Desk::fresh(&self.document) };
@@ -166,6 +167,8 @@ impl Editor {
                 }
             }
             Ask::Export(format) => self.export(format, path),
+            Ask::ExportPlan(format) => self.export_plan(format, path),
+            Ask::Import | Ask::ImportFolder => self.import(ctx, path),
             Ask::Kit => {
                 let kit = load_kit(path).map(|kit| Edit::SetKit(Arc::new(kit)));
                 self.take_data(text::LOAD_KIT, kit);

@@ -1,5 +1,5 @@
 use crate::action::{Action, Actions};
-use crate::commands::{Command, OrderFormat, Tool};
+use crate::commands::{Command, OrderFormat, PlanFormat, Tool};
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::view::View;
@@ -17,7 +17,7 @@ pub(crate) fn show(
     actions: &mut Actions,
 ) {
     ui.horizontal_centered(|ui| {
-        ui.menu_button(text::MENU_FILE, |ui| file_menu(ui, settings, actions));
+        ui.menu_button(text::MENU_FILE, |ui| file_menu(ui, document, settings, actions));
         ui.menu_button(text::MENU_EDIT, |ui| edit_menu(ui, document, desk, actions));
         ui.menu_button(text::MENU_VIEW, |ui| view_menu(ui, document, desk, actions));
         ui.menu_button(text::MENU_HELP, |ui| {
@@ -40,6 +40,8 @@ pub(crate) fn show(
                 for format in OrderFormat::ALL {
                     item(ui, Command::Export(format), true, actions);
                 }
+                ui.separator();
+                plan_out(ui, document, actions);
             });
             order.on_hover_text(text::EXPORT_HELP);
             ui.add_space(theme::GAP * 2.0);
@@ -69,7 +71,14 @@ fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut
     }
 }
 
-fn file_menu(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
+/// What the plan is written as.
+fn plan_out(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+    for format in PlanFormat::ALL {
+        item(ui, Command::ExportPlan(format), !document.job().faces.is_empty(), actions);
+    }
+}
+
+fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mut Actions) {
     ui.set_min_width(240.0);
     item(ui, Command::New, true, actions);
     item(ui, Command::Open, true, actions);
@@ -89,6 +98,9 @@ fn file_menu(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
     if ui.button(text::OPEN_SAMPLE).clicked() {
         actions.push(Action::OpenSample);
     }
+    for command in [Command::Import, Command::ImportFolder] {
+        item(ui, command, true, actions);
+    }
     ui.separator();
     item(ui, Command::Save, true, actions);
     item(ui, Command::SaveAs, true, actions);
@@ -96,6 +108,7 @@ fn file_menu(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
     for format in OrderFormat::ALL {
         item(ui, Command::Export(format), true, actions);
     }
+    plan_out(ui, document, actions);
     ui.separator();
     for command in [Command::LoadKit, Command::LoadRuleBook, Command::LoadPrices] {
         item(ui, command, true, actions);
@@ -130,6 +143,7 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::PlanView, true, actions);
     item(ui, Command::FaceOnView, !document.job().faces.is_empty(), actions);
     item(ui, Command::Fit, true, actions);
+    item(ui, Command::RoofReport, !document.job().faces.is_empty(), actions);
     ui.separator();
     let mut courses = desk.courses_in_plan;
     if ui.checkbox(&mut courses, text::COURSES_IN_PLAN).clicked() {

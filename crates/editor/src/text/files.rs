@@ -13,6 +13,9 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::Open => "Open a job",
         Ask::SaveAs => "Save the job as",
         Ask::Export(_) => "Write the order to",
+        Ask::ExportPlan(_) => "Write the plan to",
+        Ask::Import => "Import a building from a file or folder",
+        Ask::ImportFolder => "Import a building from a folder",
         Ask::Kit => "Load a kit",
         Ask::RuleBook => "Load a rule book",
         Ask::SaveRuleBook => "Save the rule book as",
@@ -26,7 +29,8 @@ pub(crate) fn ask_button(ask: Ask) -> &'static str {
         Ask::Open => "Open",
         Ask::SaveAs | Ask::SaveRuleBook => "Save",
         Ask::CompareBook => "Compare",
-        Ask::Export(_) => "Write",
+        Ask::Export(_) | Ask::ExportPlan(_) => "Write",
+        Ask::Import | Ask::ImportFolder => "List",
         Ask::Kit | Ask::RuleBook | Ask::Prices => "Load",
     }
 }
@@ -35,6 +39,8 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
     match ask {
         Ask::Open | Ask::SaveAs => "Chalkcourse job",
         Ask::Export(_) => "Order",
+        Ask::ExportPlan(_) => "Plan",
+        Ask::Import | Ask::ImportFolder => "Buildings",
         Ask::Kit => "Kit",
         Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
         Ask::Prices => "Price list",

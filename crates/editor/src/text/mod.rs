@@ -32,9 +32,8 @@ pub(crate) const OPEN_RECENT: &str = "Open recent";
 pub(crate) const OPEN_SAMPLE: &str = "Open the sample";
 pub(crate) const SAVE: &str = "Save";
 pub(crate) const SAVE_AS: &str = "Save as…";
-pub(crate) const EXPORT: &str = "Export order";
-pub(crate) const EXPORT_HELP: &str =
-    "Write what to order: to read, for a spreadsheet, or for another program";
+pub(crate) const EXPORT: &str = "Export";
+pub(crate) const EXPORT_HELP: &str = "Write what to order: to read, for a spreadsheet, or for another program; or the plan for maps, the house for 3-D programs";
 pub(crate) const EXPORT_TEXT: &str = "Order as text…";
 pub(crate) const EXPORT_CSV: &str = "Order as CSV…";
 pub(crate) const EXPORT_JSON: &str = "Order as JSON…";

@@ -1,20 +1,28 @@
 //! Windows beside the drawing: they stay open while one works on.
 
 mod checklist;
+mod import;
+mod roof;
 mod rule_book;
 
 use crate::Document;
 use crate::action::Actions;
 use crate::desk::Desk;
+use crate::importing::Importing;
 use chalkcourse_job::RuleBook;
 use egui::Context;
 use std::sync::Arc;
+
+pub(crate) use roof::{RoofPart, RoofWindow};
 
 /// What is open beside the drawing.
 #[derive(Debug, Default)]
 pub(crate) struct Windows {
     pub(crate) checklist: bool,
     pub(crate) rule_book: bool,
+    pub(crate) roof: RoofWindow,
+    /// Buildings to choose from.
+    pub(crate) import: Option<Importing>,
     /// Which part of the rule book shows.
     pub(crate) part: Part,
     /// The limit whose source is being written.
@@ -36,6 +44,12 @@ pub(crate) enum Part {
 pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     if desk.windows.rule_book {
         rule_book::show(ctx, document.job(), &mut desk.windows, actions);
+    }
+    if desk.windows.roof.open {
+        roof::show(ctx, document, &mut desk.windows, actions);
+    }
+    if desk.windows.import.is_some() {
+        import::show(ctx, document.job().units, &mut desk.windows, &mut desk.raise_as, actions);
     }
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);

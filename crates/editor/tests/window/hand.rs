@@ -130,6 +130,16 @@ impl Hand {
         self.harness.query_all_by_label_contains(words).next().is_some()
     }
 
+    /// Fills the path dialog of the window, where work goes on in the background afterwards.
+    pub(crate) fn give_path_and_wait(&mut self, path: &std::path::Path) {
+        assert!(self.sees("Path of the file"), "no path is asked for");
+        self.chord(Modifiers::COMMAND, Key::A);
+        self.harness.event(Event::Text(path.to_str().unwrap().to_owned()));
+        self.harness.step();
+        self.harness.key_press(Key::Enter);
+        self.harness.step();
+    }
+
     /// Fills the path dialog of the window.
     pub(crate) fn give_path(&mut self, path: &std::path::Path) {
         assert!(self.sees("Path of the file"), "no path is asked for");

@@ -6,6 +6,7 @@ mod draw;
 mod files;
 mod fill;
 mod findings;
+mod formats;
 mod hand;
 mod rules;
 mod start;

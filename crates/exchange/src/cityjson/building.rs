@@ -166,8 +166,8 @@ fn roof_surfaces(geometry: &Geometry) -> Result<Vec<Rings>, &'static str> {
 
 /// Why there is no roof surface in any of some geometries: of the one that promised most.
 fn why_no_roof(geometries: &[Geometry]) -> Option<String> {
-    let finer = geometries.iter().filter(|geometry| geometry.lod.0.as_deref() != Some("0"));
-    finer.last().map(|geometry| {
+    let mut finer = geometries.iter().filter(|geometry| geometry.lod.0.as_deref() != Some("0"));
+    finer.next_back().map(|geometry| {
         let lod = geometry.lod.0.as_deref().unwrap_or("?");
         let why = roof_surfaces(geometry).err().unwrap_or("no surface of it is marked as roof");
         format!("of its geometry of LoD {lod}, {why}")

@@ -1,0 +1,42 @@
+//! Lights the part of the roof that a row of the roof report speaks of.
+
+use super::paint::Brush;
+use crate::Document;
+use crate::desk::Desk;
+use crate::theme;
+use crate::view::View;
+use crate::windows::RoofPart;
+use chalkcourse_geometry::dvec2;
+use egui::Stroke;
+
+pub(super) fn part(brush: &Brush, document: &Document, desk: &mut Desk) {
+    let Some(part) = desk.windows.roof.pointed.filter(|_| desk.windows.roof.open) else { return };
+    let stroke = Stroke::new(4.5, brush.palette.light);
+    let layout = &document.plan().layout;
+    let (kind, only) = match part {
+        RoofPart::Face(id) => {
+            if let Some((index, face)) = layout.face(id)
+                && brush.space.shows(index)
+            {
+                brush.fill(&face.plan, theme::faint(brush.palette.light, 60));
+                brush.outline(&face.plan, stroke, None);
+            }
+            return;
+        }
+        RoofPart::Edges(kind) => (kind, None),
+        RoofPart::Line(kind, index) => (kind, Some(index)),
+    };
+    let (view, report) = (desk.view, desk.windows.roof.report(document));
+    let lines =
+        report.edges.iter().filter(|row| row.kind == kind).flat_map(|row| row.lines.iter().enumerate());
+    for (_, line) in lines.filter(|(index, _)| only.is_none_or(|only| only == *index)) {
+        let beside = match view {
+            View::Plan => true,
+            View::FaceOn(face) => line.face == face.0 || line.other == Some(face.0),
+        };
+        if beside {
+            let [a, b] = line.ends_m.map(|[x, y, _]| brush.space.screen_from_plan(dvec2(x, y)));
+            brush.painter.line_segment([a, b], stroke);
+        }
+    }
+}

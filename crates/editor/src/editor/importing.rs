@@ -1,0 +1,83 @@
+//! Buildings in, and the plan out, in open formats.
+
+use super::Editor;
+use crate::commands::PlanFormat;
+use crate::dialogs::Then;
+use crate::importing::Importing;
+use crate::{Document, canvas, text};
+use chalkcourse_exchange::{House, house_to_glb, plan_to_geojson};
+use chalkcourse_job::{Job, apply, write_atomically};
+use chalkcourse_solid::{Show, solid};
+use egui::Context;
+use std::path::Path;
+use std::sync::Arc;
+
+impl Editor {
+    /// Opens the list of the buildings of a file or folder.
+    pub(super) fn import(&mut self, ctx: &Context, path: &Path) {
+        self.desk.windows.import = Some(Importing::start(ctx, path));
+    }
+
+    /// Puts a building that was read into the job: into one without faces as a step, else into a job of its own.
+    pub(super) fn answer_import(&mut self, ctx: &Context) {
+        let Some(house) = self.desk.windows.import.as_mut().and_then(Importing::answer) else { return };
+        match self.with_building(&house) {
+            Err(words) => {
+                if let Some(import) = &mut self.desk.windows.import {
+                    import.wrong = text::sentence(&words);
+                }
+            }
+            Ok(None) => {
+                self.desk.windows.import = None;
+                self.desk.fit = true;
+                self.desk.said = text::imported(&house);
+            }
+            Ok(Some(job)) => self.ask_or(ctx, Then::Take(Box::new(job), text::imported(&house))),
+        }
+    }
+
+    /// A job of its own with a building, where this one has a roof already.
+    fn with_building(&mut self, house: &House) -> Result<Option<Job>, String> {
+        let how = self.desk.raise_as.unwrap_or_else(canvas::usual_roof);
+        let words = |error: &dyn std::fmt::Display| error.to_string();
+        let now = Arc::clone(self.document.settled());
+        if now.faces.is_empty() {
+            let edit = house.edit(&now, &how).map_err(|error| words(&error))?;
+            self.document.edit(&text::import_of(house), &edit).map_err(|error| words(&error))?;
+            self.desk.keep_in_step(&self.document);
+            return Ok(None);
+        }
+        let (kit, book, prices) = (Arc::clone(&now.kit), Arc::clone(&now.rule_book), Arc::clone(&now.prices));
+        let mut job = Job::new(house.name.clone(), kit, book, prices);
+        job.units = now.units;
+        let edit = house.edit(&job, &how).map_err(|error| words(&error))?;
+        apply(&job, &edit).map(Some).map_err(|error| words(&error))
+    }
+
+    /// Puts a job with an imported building on the desk.
+    pub(super) fn take_building(&mut self, job: Job, said: String) {
+        let mut document = Document::new(job, None);
+        document.mark_unsaved();
+        self.put(document);
+        self.desk.said = said;
+    }
+
+    /// Writes the plan for maps, or the house for 3-D programs: the very bytes that the command line writes.
+    pub(super) fn export_plan(&mut self, format: PlanFormat, path: &Path) {
+        let (job, layout) = (self.document.job(), &self.document.plan().layout);
+        let bytes = match format {
+            PlanFormat::GeoJson => {
+                plan_to_geojson(job, layout).map(String::into_bytes).map_err(|error| error.to_string())
+            }
+            PlanFormat::Glb => {
+                house_to_glb(job, &solid(job, layout, Show::default())).map_err(|error| error.to_string())
+            }
+        };
+        let written =
+            bytes.and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
+        match written {
+            Ok(()) => self.desk.said = text::plan_exported_to(path),
+            Err(words) => self.wrong(text::CANT_EXPORT_PLAN, text::sentence(&words)),
+        }
+    }
+}

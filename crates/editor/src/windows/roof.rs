@@ -1,0 +1,160 @@
+use super::{Windows, window};
+use crate::action::{Action, Actions};
+use crate::{Document, Selection, text, theme};
+use chalkcourse_geometry::{EdgeKind, Length, Units};
+use chalkcourse_job::FaceId;
+use chalkcourse_plan::{EdgeRow, RoofReport, area_text, heights_text, roof_report, roof_text};
+use egui::{Context, RichText, ScrollArea, Sense, Ui, Vec2, WidgetInfo};
+
+/// A part of the roof that a row of the report speaks of: the drawing lights it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum RoofPart {
+    /// A face.
+    Face(FaceId),
+    /// All lines of a kind.
+    Edges(EdgeKind),
+    /// One line of a kind, by its place in the report.
+    Line(EdgeKind, usize),
+}
+
+/// The report as it was worked out last, for the plan that it is of.
+#[derive(Debug, Default)]
+pub(crate) struct RoofWindow {
+    pub(crate) open: bool,
+    /// The part whose row is pointed at.
+    pub(crate) pointed: Option<RoofPart>,
+    unfolded: Option<EdgeKind>,
+    report: Option<(std::sync::Weak<chalkcourse_plan::Plan>, RoofReport)>,
+}
+
+impl RoofWindow {
+    /// The report of a document's roof; worked out again only for another plan.
+    pub(crate) fn report(&mut self, document: &Document) -> &RoofReport {
+        let plan = document.plan();
+        let made = |plan: &std::sync::Arc<chalkcourse_plan::Plan>| {
+            (std::sync::Arc::downgrade(plan), roof_report(document.job(), plan))
+        };
+        let report = match self.report.take() {
+            Some((of, report)) if of.upgrade().is_some_and(|of| std::sync::Arc::ptr_eq(&of, plan)) => {
+                (of, report)
+            }
+            _ => made(plan),
+        };
+        &self.report.insert(report).1
+    }
+}
+
+/// Faces, edges by kind, squares and heights. A row lights its place on the roof; a press on a face takes hold of it.
+pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+    let mut open = true;
+    let before = windows.roof.pointed.take();
+    let job = document.job();
+    let units = job.units;
+    let report = windows.roof.report(document).clone();
+    window(ctx, text::ROOF_REPORT, &mut open, 430.0).show(ctx, |ui| {
+        ui.horizontal(|ui| {
+            if ui.button(text::COPY).on_hover_text(text::ROOF_COPY_HELP).clicked() {
+                ui.ctx().copy_text(roof_text(job, document.plan()));
+                actions.push(Action::Say(text::ROOF_COPIED.to_owned()));
+            }
+        });
+        ui.separator();
+        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = 2.0;
+            for (words, said) in [
+                (text::ROOF_SLOPE, area_text(report.slope_area_m2, units)),
+                (text::ROOF_SQUARES, format!("{:.2}", report.squares)),
+                (text::ROOF_PLAN, area_text(report.plan_area_m2, units)),
+                (text::ROOF_FOOTPRINT, area_text(report.footprint_m2, units)),
+                (text::ROOF_RIDGE, heights_text(report.ridge_m, job)),
+                (text::ROOF_EAVE, heights_text(report.eave_m, job)),
+            ] {
+                line(ui, words, &said, "", false, false);
+            }
+            heading(ui, text::ROOF_FACES);
+            for (face, of_job) in report.faces.iter().zip(&job.faces) {
+                let part = RoofPart::Face(of_job.id);
+                let area = text::face_areas(face, units);
+                let (pitch, falls) = (of_job.pitch.to_string(), of_job.downslope.to_string());
+                let more = text::face_pitch(&pitch, &falls, face.pitch_degrees);
+                let response = line(ui, &face.name, &area, &more, true, before == Some(part));
+                point(&response, part, windows);
+                if response.clicked() {
+                    actions.push(Action::Select(Selection::Face(of_job.id)));
+                }
+            }
+            heading(ui, text::ROOF_EDGES);
+            for row in &report.edges {
+                edges(ui, row, before, units, windows);
+            }
+            if report.problems > 0 {
+                ui.add_space(theme::GAP);
+                ui.label(RichText::new(text::roof_problems(report.problems)).color(theme::of(ui).caution));
+            }
+            ui.add_space(theme::GAP * 2.0);
+            ui.label(RichText::new(text::ROOF_LEVEL).small().color(theme::of(ui).quiet));
+        });
+    });
+    if windows.roof.pointed != before {
+        ctx.request_repaint();
+    }
+    windows.roof.open = open;
+}
+
+fn heading(ui: &mut Ui, words: &str) {
+    ui.add_space(theme::GAP * 2.0);
+    ui.label(RichText::new(words).strong());
+}
+
+fn point(response: &egui::Response, part: RoofPart, windows: &mut Windows) {
+    if response.hovered() || response.has_focus() {
+        windows.roof.pointed = Some(part);
+    }
+}
+
+/// A kind of edge with its length together; a press unfolds its lines.
+fn edges(ui: &mut Ui, row: &EdgeRow, before: Option<RoofPart>, units: Units, windows: &mut Windows) {
+    let show = |metres: f64| Length::from_metres(metres).show(units);
+    let part = RoofPart::Edges(row.kind);
+    let response = line(ui, row.kind.name(), &show(row.length_m), "", true, before == Some(part));
+    point(&response, part, windows);
+    let unfolded = windows.roof.unfolded == Some(row.kind);
+    if response.on_hover_text(text::ROOF_UNFOLD).clicked() {
+        windows.roof.unfolded = if unfolded { None } else { Some(row.kind) };
+    }
+    if unfolded {
+        for (index, one) in row.lines.iter().enumerate() {
+            let part = RoofPart::Line(row.kind, index);
+            let words = text::roof_line(index + 1, one.ends_m[0][2], one.ends_m[1][2], units);
+            let response = line(ui, &words, &show(one.length_m), "", true, before == Some(part));
+            point(&response, part, windows);
+        }
+    }
+}
+
+/// A row: words left, what is said right, and more under it.
+fn line(ui: &mut Ui, words: &str, said: &str, more: &str, live: bool, lit: bool) -> egui::Response {
+    let p = theme::of(ui);
+    let height = if more.is_empty() { 26.0 } else { 42.0 };
+    let sense = if live { Sense::click() } else { Sense::hover() };
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), height), sense);
+    let role = if live { egui::Role::Button } else { egui::Role::Label };
+    response.widget_info(|| WidgetInfo::labeled(role, true, text::roof_row(words, said, more)));
+    if live && (lit || response.hovered() || response.has_focus()) {
+        ui.painter().rect_filled(rect, 5.0, p.button_hover);
+    }
+    let inner = rect.shrink2(Vec2::new(8.0, 4.0));
+    let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
+    let said = painter.layout_no_wrap(said.to_owned(), theme::font(theme::size::BODY), p.text);
+    let left = inner.right() - said.size().x;
+    painter.galley(egui::pos2(left, inner.top()), said, p.text);
+    let mut job =
+        egui::text::LayoutJob::simple_singleline(words.to_owned(), theme::font(theme::size::BODY), p.text);
+    job.wrap = egui::text::TextWrapping::truncate_at_width((left - inner.left() - 10.0).max(20.0));
+    painter.galley(inner.min, painter.layout_job(job), p.text);
+    if !more.is_empty() {
+        let more = painter.layout_no_wrap(more.to_owned(), theme::font(theme::size::SMALL), p.quiet);
+        painter.galley(inner.min + Vec2::new(0.0, 19.0), more, p.quiet);
+    }
+    response
+}

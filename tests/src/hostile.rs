@@ -1,0 +1,99 @@
+//! What every file from a stranger goes through: the importers, and what is done at once with what they give. None of these may
+//! panic, hang, or take memory beyond all measure, whatever the bytes are. The fuzz targets (`fuzz/`) and a plain test call them.
+
+use chalkcourse_exchange::{House, HouseShape, houses_from_cityjson, outlines_from_geojson};
+use chalkcourse_geometry::{Length, Pitch};
+use chalkcourse_job::{
+    Job, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text, kit_from_text,
+    prices_from_bytes, rule_book_from_text,
+};
+use chalkcourse_plan::{Ends, RaiseAs, evaluate};
+use std::path::Path;
+
+/// Takes the bytes of a file.
+pub type Importer = fn(&[u8]);
+
+/// All importers by the name of their fuzz target.
+pub const ALL: [(&str, Importer); 6] = [
+    ("job", job),
+    ("kit", kit),
+    ("rule_book", rule_book),
+    ("prices", prices),
+    ("geojson", geojson),
+    ("city_json", city_json),
+];
+
+fn text(bytes: &[u8]) -> Option<&str> {
+    std::str::from_utf8(bytes).ok()
+}
+
+/// A job file: what can be read is written and read again as the same, and a small one is evaluated.
+pub fn job(bytes: &[u8]) {
+    let path = Path::new("hostile.chalk.json");
+    let Some(Ok(job)) = text(bytes).map(|text| job_from_text(text, path)) else { return };
+    if let Ok(again) = job_to_text(&job) {
+        let back = job_from_text(&again, path).ok();
+        assert!(back.as_ref() == Some(&job), "a job is not read back as it was written");
+    }
+    let corners: usize = job.faces.iter().flat_map(|face| face.outline.rings()).map(<[_]>::len).sum();
+    let places: u64 = job.blocks.iter().map(|b| u64::from(b.rows) * u64::from(b.columns)).sum();
+    if job.faces.len() <= 12 && corners <= 120 && places <= 60 && job.penetrations.len() <= 12 {
+        let _ = evaluate(&job);
+    }
+}
+
+/// A kit file.
+pub fn kit(bytes: &[u8]) {
+    let _ = text(bytes).map(|text| kit_from_text(text, Path::new("kit.json")));
+}
+
+/// A rule book file.
+pub fn rule_book(bytes: &[u8]) {
+    let _ = text(bytes).map(|text| rule_book_from_text(text, Path::new("book.json")));
+}
+
+/// A price list file: JSON, and the same bytes as a table.
+pub fn prices(bytes: &[u8]) {
+    for name in ["prices.json", "prices.csv", "prices.xlsx"] {
+        let _ = prices_from_bytes(bytes.to_vec(), Path::new(name));
+    }
+}
+
+/// Footprints: small ones get a roof.
+pub fn geojson(bytes: &[u8]) {
+    let Some(Ok(outlines)) = text(bytes).map(outlines_from_geojson) else { return };
+    for outline in outlines.into_iter().take(4) {
+        let Ok(polygon) = outline.outline else { continue };
+        if polygon.rings().map(<[_]>::len).sum::<usize>() <= 40 {
+            let shape = HouseShape::Footprint(polygon);
+            take(&House {
+                id: "1".into(),
+                name: outline.name,
+                shape,
+                place: Some(outline.place),
+                notes: Vec::new(),
+            });
+        }
+    }
+}
+
+/// A city model: small roofs become jobs.
+pub fn city_json(bytes: &[u8]) {
+    let Some(Ok(houses)) = text(bytes).map(houses_from_cityjson) else { return };
+    for house in houses.iter().filter(|house| house.faces() <= 12).take(4) {
+        take(house);
+    }
+}
+
+fn take(house: &House) {
+    let _ = house.told();
+    let job = Job::new(String::new(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let pitch = Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT);
+    let how =
+        RaiseAs { pitch, eave: Length::from_feet(9.0), overhang: Length::from_feet(1.0), ends: Ends::Gable };
+    if let Ok(edit) = house.edit(&job, &how)
+        && let Ok(job) = apply(&job, &edit)
+    {
+        let _ = evaluate(&job);
+    }
+}
