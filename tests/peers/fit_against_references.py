@@ -5,6 +5,7 @@ Run from the top of the checkout, see tests/peers/README.md:
 
 - rows and grids: the free positions as GEOS (shapely) makes them, and every critical offset of those looked at
 - whole blocks: an integer programme (HiGHS) on faces drawn on the lattice of the tiles, where it is the optimum
+- stacks: the same offsets, and for each set of places an integer programme (HiGHS) with corners, by worth and to a number
 - worth: largest flow (networkx) without corners, an integer programme (HiGHS) with them; the same for a number
 - the known hip trapezoid: lattices of any positions in both orientations, to see that no claim goes beyond its search
 
@@ -162,11 +163,12 @@ def fold_count(rows, pitch, shift):
     return always + best
 
 
-def best_rows(face, tile, joints, base=None):
+def grids(face, tile, joints, base=None):
+    """The free stretches of all rows, once for every range of base lines between critical ones."""
     size, pitch = tile["size"], [s + g for s, g in zip(tile["size"], tile["gap"])]
     free = free_positions(face, size)
     if not free:
-        return 0
+        return
     sides, levels = sides_of(free)
     low, high = levels[0], levels[-1]
     # Lines at which something changes, for the base line: corners, and two sides whole pitches apart, row against row.
@@ -197,18 +199,23 @@ def best_rows(face, tile, joints, base=None):
                  for n in range(math.ceil(high / base["exposure"]) + 1)]
     else:
         spans = [(low, low + pitch[1])]
-    best = 0
     for start, end in spans:
         lines = sorted({start, end, *(c for c in changes if start < c < end)})
         for v in [(a + b) / 2 for a, b in itertools.pairwise(lines) if b - a > 1e-11]:
             met = [(k, stretches(sides, v + k * pitch[1])) for k in range(rows) if v + k * pitch[1] < high]
             if base and not (met and met[0][0] == 0 and met[0][1]):
                 continue
-            if joints == "free":
-                count = sum(row_count(gaps, pitch[0]) for _, gaps in met)
-            else:
-                count = fold_count(met, pitch[0], 0.5 if joints == "lapped" else 0)
-            best = max(best, count)
+            yield met
+
+
+def best_rows(face, tile, joints, base=None):
+    pitch, best = tile["size"][0] + tile["gap"][0], 0
+    for met in grids(face, tile, joints, base):
+        if joints == "free":
+            count = sum(row_count(gaps, pitch) for _, gaps in met)
+        else:
+            count = fold_count(met, pitch, 0.5 if joints == "lapped" else 0)
+        best = max(best, count)
     return best
 
 
@@ -358,6 +365,88 @@ def check_choices(rng, number):
     return list(zip(cases, expected))
 
 
+# --- stacks: one grid, carried from one base line ---------------------------------------------------------------------
+
+
+def places_of(met, pitch):
+    """Every set of places that one grid has in these rows: the row and the column of each."""
+    ends = sorted({0.0, pitch, *((end % pitch) for _, gaps in met for gap in gaps for end in gap)})
+    for u in [(a + b) / 2 for a, b in itertools.pairwise(ends) if b - a > 1e-11]:
+        places = set()
+        for k, gaps in met:
+            for a, b in gaps:
+                places |= {(k, n) for n in range(math.ceil((a - u) / pitch), math.floor((b - u) / pitch) + 1)}
+        yield places
+
+
+def best_stacks(places, base, costs, value, number=None):
+    """The best choice of places that stand one upon another from a base row, with HiGHS; None where the number can't be met."""
+    places = {(k, n) for k, n in places if all((j, n) in places for j in range(base, k + 1)) and k >= base}
+    if len(places) < (number or 1):
+        return None
+    programme = Programme()
+    take = {}
+    for k, n in places:
+        take[k, n] = programme.variable(value - (costs["foot"] if k == base else 0))
+    low = -highspy.kHighsInf
+
+    def charge(cost, terms, most):
+        """Costs as far as the sum of terms is above most."""
+        known = [(take[place], sign) for place, sign in terms if place in take]
+        programme.row(low, most, known + [(programme.variable(-cost, False), -1)])
+
+    for k, n in places:
+        if k > base:
+            programme.row(low, 0, [(take[k, n], 1), (take[k - 1, n], -1)])
+        charge(costs["head"], [((k, n), 1), ((k + 1, n), -1)], 0)
+        for beside in (n - 1, n + 1):
+            charge(costs["side"], [((k, n), 1), ((k, beside), -1)], 0)
+            charge(costs["head_corner"], [((k, n), 1), ((k + 1, n), -1), ((k, beside), -1)], 0)
+            if k == base:
+                charge(costs["foot_corner"], [((k, n), 1), ((k, beside), -1)], 0)
+            if (k + 1, n) in take and (k, beside) in take:
+                inside = [((k, n), 1), ((k + 1, n), 1), ((k, beside), 1), ((k + 1, beside), -1)]
+                charge(costs["inside_corner"], inside, 2)
+    if number is not None:
+        programme.row(number, number, [(x, 1) for x in take.values()])
+    return programme.solve()[0]
+
+
+def check_stacks(rng, number):
+    cases, expected = [], []
+    while len(cases) < number:
+        i = len(cases)
+        face = random_face(rng, 5.5, 4)
+        tile = {"size": [rng.uniform(0.8, 1.8), rng.uniform(0.7, 1.3)], "gap": [0.006, 0.006]}
+        names = ("foot", "head", "side", "foot_corner", "head_corner", "inside_corner")
+        costs = {name: round(rng.uniform(0, 4), 3) for name in names}
+        base = None
+        if i % 5 == 4:
+            base = {"first": rng.uniform(0, 0.2), "exposure": rng.uniform(0.13, 0.2), "play": [0.0, rng.uniform(0.001, 0.05)]}
+        seen, best = set(), None
+        value = round(rng.uniform(3, 12), 3) if i % 2 == 0 else 0
+        take = None if i % 2 == 0 else rng.randint(1, 6)
+        for met in grids(face, tile, "aligned", base):
+            for places in places_of(met, tile["size"][0] + tile["gap"][0]):
+                left = min((n for _, n in places), default=0)
+                for row in {0} if base else {k for k, _ in places}:
+                    key = frozenset((k - row, n - left) for k, n in places if k >= row)
+                    if key in seen:
+                        continue
+                    seen.add(key)
+                    gain = best_stacks(key, 0, costs, value, take)
+                    if gain is not None and (best is None or gain > best):
+                        best = gain
+        if take is not None and best is None:
+            continue
+        task = {"base": {"courses": base} if base else "anywhere", "costs": costs, "value": value, "number": take}
+        cases.append({**face, "tile": tile, "task": {"stacks": task}})
+        expected.append(best if take is not None else max(best or 0, 0))
+    title = "stacks by worth and to a number, every critical offset by GEOS, integer programmes by HiGHS"
+    compare(title, cases, expected, "worth")
+    return list(zip(cases, expected))
+
+
 # --- together ---------------------------------------------------------------------------------------------------------
 
 
@@ -458,6 +547,7 @@ def main():
         "rows": check_rows(rng, 240)[:90],
         "blocks": check_blocks(rng, 90)[:45],
         "choices": check_choices(rng, 150)[:60],
+        "stacks": check_stacks(rng, 60)[:40],
     }
     check_hip()
     if "--time" in sys.argv:
@@ -465,7 +555,8 @@ def main():
     if "--golden" in sys.argv:
         how = ("Answers of the reference libraries, written by tests/peers/fit_against_references.py --golden: rows by every critical"
                " offset of free positions made with GEOS (shapely 2.2.0), blocks and choices with corners or a number by integer"
-               " programmes with HiGHS (highspy 1.16.0), choices without corners by largest flow (networkx 3.6.1).")
+               " programmes with HiGHS (highspy 1.16.0), choices without corners by largest flow (networkx 3.6.1), stacks by every"
+               " critical offset of such positions and an integer programme (HiGHS) for each set of places.")
         kept = {k: [{"case": c, "expected": e} for c, e in v] for k, v in golden.items()}
         with open("tests/data/fit-golden.json", "w", encoding="utf-8") as file:
             file.write("{\n" + json.dumps("made") + ": " + json.dumps(how))

@@ -9,8 +9,8 @@
 )]
 
 use chalkcourse_geometry::fit::{
-    Aim, Allowed, BlockRules, Cell, Constraint, Costs, FINE, Joints, RowRules, Tile, fit_blocks, fit_number,
-    fit_rows, fit_worth,
+    Aim, Allowed, Base, BlockRules, Cell, Constraint, Costs, FINE, Joints, RowRules, StackCosts, Tile, Want,
+    fit_blocks, fit_number, fit_rows, fit_stacks, fit_worth,
 };
 use chalkcourse_geometry::{Polygon, Rect, dvec2};
 use serde_json::Value;
@@ -94,5 +94,22 @@ fn worth_and_number_equal_flows_and_integer_programmes() {
         };
         let found = found.unwrap();
         assert!((found.worth - worth).abs() < 1e-6 && found.proved(), "case {i}: {} {worth}", found.worth);
+    }
+}
+
+#[test]
+fn stacks_equal_integer_programmes_over_every_critical_offset() {
+    let cases = golden("stacks");
+    assert!(cases.len() >= 40);
+    for (i, (case, expected)) in cases.iter().enumerate() {
+        let task = &case["task"]["stacks"];
+        let (tile, base, costs): (Tile, Base, StackCosts) =
+            (read!(case["tile"]), read!(task["base"]), read!(task["costs"]));
+        let (value, number): (f64, Option<usize>) = (read!(task["value"]), read!(task["number"]));
+        let want = number.map_or(Want::Worth(value), |n| Want::Numbers(n, n));
+        let found = fit_stacks(&allowed(case), &tile, base, &costs, want, &never).unwrap();
+        let best = &found.found[0];
+        let worth = value * best.placed.len() as f64 - best.cost;
+        assert!((worth - expected).abs() < 1e-6 && best.proved(), "case {i}: {worth}, not {expected}");
     }
 }

@@ -1,5 +1,7 @@
 //! The pipeline without a screen: the same job, plan and numbers as in the window.
 
+mod coursing;
+mod fit;
 mod formats;
 mod picture;
 
@@ -7,15 +9,13 @@ use anyhow::Context;
 use chalkcourse_exchange::outlines_from_geojson;
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{
-    FaceId, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, load_rule_book,
-    write_atomically,
+    Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, load_rule_book, write_atomically,
 };
-use chalkcourse_plan::{Ends, Mode, Plan, RaiseAs, evaluate, raise_roof};
+use chalkcourse_plan::{Ends, Plan, RaiseAs, evaluate, raise_roof};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
-use std::time::{Duration, Instant};
 
 /// Checks, counts and reports a roof with deck-mounted solar.
 ///
@@ -51,27 +51,12 @@ enum Command {
         format: Format,
     },
     /// Fills faces with the array that no layout under the same rules can beat, with the proof and what holds it back.
-    Fit {
-        #[command(flatten)]
-        on: On,
-        #[arg(long, value_enum, default_value = "text")]
-        format: Format,
-        /// How the array is laid.
-        #[arg(long, value_enum, default_value = "sliding-rows")]
-        mode: FitMode,
-        /// The face by its name; all faces that the kit allows where none is named.
-        #[arg(long)]
-        face: Option<String>,
-        /// With --mode whole-blocks: at most so many rectangles on a face.
-        #[arg(long, default_value_t = 1)]
-        most: usize,
-        /// Gives up proving after so many seconds, and says what gap is left.
-        #[arg(long, default_value_t = 30.0)]
-        seconds: f64,
-        /// Writes the job with the array in place.
-        #[arg(long, value_name = "PATH")]
-        save: Option<PathBuf>,
-    },
+    Fit(Box<fit::FitArgs>),
+    /// Tells the courses of faces: where base rails fall, what is left at the ends, and exposures or places that leave whole
+    /// courses.
+    Coursing(coursing::CoursingArgs),
+    /// From field measurements: how far out of square a deck is, whether a row closes, the reveal to set, where to snap the line.
+    FitUp(Box<coursing::FitUpArgs>),
     /// Draws the house with its array as a PNG picture, in the sun of a day or in an even light.
     Picture {
         /// The job file.
@@ -149,20 +134,6 @@ enum OrderFormat {
     Json,
 }
 
-#[derive(Clone, Copy, ValueEnum)]
-enum FitMode {
-    /// Rows and columns in line; the grid may lie anywhere.
-    OneGrid,
-    /// Each row may slide along the eave by itself.
-    SlidingRows,
-    /// Every other row half a module aside.
-    HalfLapped,
-    /// Sliding rows, with the base rail on a course line.
-    OnCourses,
-    /// Rectangles alone.
-    WholeBlocks,
-}
-
 /// What a command has to say, and whether a finding stops the job.
 struct Outcome {
     text: String,
@@ -218,16 +189,9 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 Format::Json => json(&chalkcourse_plan::plan_report(job, plan))?,
             })
         }),
-        Command::Fit { on, format, mode, face, most, seconds, save } => {
-            let mode = match mode {
-                FitMode::OneGrid => Mode::OneGrid,
-                FitMode::SlidingRows => Mode::SlidingRows,
-                FitMode::HalfLapped => Mode::HalfLapped,
-                FitMode::OnCourses => Mode::OnCourses,
-                FitMode::WholeBlocks => Mode::WholeBlocks(most),
-            };
-            fit(on, format, mode, face.as_deref(), seconds, save)
-        }
+        Command::Fit(args) => fit::fit(*args),
+        Command::Coursing(args) => coursing::courses(args),
+        Command::FitUp(args) => coursing::deck(*args),
         Command::Picture { file, options } => {
             let job = load(&file)?;
             let text = picture::write(&job, &evaluate(&job), &options)
@@ -294,51 +258,6 @@ fn raise(footprint: &Path, out: &Path, how: &RaiseAs, name: Option<&str>) -> any
     chalkcourse_job::save(&job, out)?;
     let plan = evaluate(&job);
     Ok(Outcome { text: chalkcourse_plan::plan_text(&job, &plan), out: None, stops: false })
-}
-
-fn fit(
-    on: On,
-    format: Format,
-    mode: Mode,
-    face: Option<&str>,
-    seconds: f64,
-    save: Option<PathBuf>,
-) -> anyhow::Result<Outcome> {
-    let mut job = load(&on.file)?;
-    let faces: Vec<FaceId> = match face {
-        None => job.faces.iter().filter(|f| f.pitch >= job.kit.least_pitch).map(|f| f.id).collect(),
-        Some(name) => job.faces.iter().filter(|f| f.name == name).map(|f| f.id).collect(),
-    };
-    if faces.is_empty() {
-        let known: Vec<&str> = job.faces.iter().map(|f| f.name.as_str()).collect();
-        match face {
-            Some(name) => anyhow::bail!(
-                "{}: no face is named {name:?}; there are {}",
-                on.file.display(),
-                known.join(", ")
-            ),
-            None => anyhow::bail!(
-                "{}: no face is as steep as the kit asks, {}; the faces are {}",
-                on.file.display(),
-                job.kit.least_pitch,
-                known.join(", ")
-            ),
-        }
-    }
-    let end = Instant::now() + Duration::from_secs_f64(seconds.clamp(0.0, 1e6));
-    let fills = chalkcourse_plan::fill(&job, &faces, mode, &|| Instant::now() >= end)?;
-    for fill in &fills {
-        job = apply(&job, &chalkcourse_plan::fill_edit(&job, fill))?;
-    }
-    if let Some(path) = save {
-        chalkcourse_job::save(&job, &path)?;
-    }
-    let plan = evaluate(&job);
-    let text = match format {
-        Format::Text => chalkcourse_plan::fills_text(&job, &fills, &plan),
-        Format::Json => json(&chalkcourse_plan::fills_report(&job, &fills, &plan))?,
-    };
-    Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
 }
 
 fn on_job(on: On, report: impl FnOnce(&Job, &Plan) -> anyhow::Result<String>) -> anyhow::Result<Outcome> {

@@ -1,7 +1,7 @@
 //! Filling faces in the background: the window goes on while it is worked out, and the answer is listed while it holds.
 
 use chalkcourse_job::{FaceId, Job};
-use chalkcourse_plan::{Fill, FillError, Mode, fill};
+use chalkcourse_plan::{Fill, FillError, Mode, fill, hold_back};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -63,7 +63,13 @@ impl Filling {
         let asked = (Arc::clone(&job), faces.clone(), self.way, Arc::clone(&stop), ctx.clone());
         std::thread::spawn(move || {
             let (job, faces, way, stop, ctx) = asked;
-            let found = fill(&job, &faces, way, &|| stop.load(Ordering::Relaxed));
+            let stop = || stop.load(Ordering::Relaxed);
+            let found = fill(&job, &faces, way, &stop).map(|mut fills| {
+                for fill in &mut fills {
+                    fill.held = hold_back(&job, fill, way, &stop).ok();
+                }
+                fills
+            });
             // no one listens where the window was closed or another fill was begun
             let _ = send.send(found);
             ctx.request_repaint();

@@ -75,7 +75,14 @@ fn fits(criterion: &mut Criterion) {
         if modules < 100 {
             group.bench_function("two blocks", |b| {
                 b.iter(|| {
-                    fit_blocks(&face, &MODULE, &BlockRules { most: 2, apart: 0.3 }, &never).unwrap().count
+                    fit_blocks(
+                        &face,
+                        &MODULE,
+                        &BlockRules { most: 2, apart: 0.3, base: Base::Anywhere },
+                        &never,
+                    )
+                    .unwrap()
+                    .count
                 });
             });
             let fit = fit_rows(&face, &MODULE, &rules(Joints::Aligned), &never).unwrap();

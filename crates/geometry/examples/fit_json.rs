@@ -2,8 +2,8 @@
 //! in, a list of answers out. With `repeat` an answer carries the seconds of its fastest run.
 
 use chalkcourse_geometry::fit::{
-    Aim, Allowed, BlockRules, Cell, Constraint, Costs, FINE, RowRules, Tile, fit_blocks, fit_number,
-    fit_rows, fit_worth,
+    Aim, Allowed, Base, BlockRules, Cell, Constraint, Costs, FINE, RowRules, StackCosts, Tile, Want,
+    fit_blocks, fit_number, fit_rows, fit_stacks, fit_worth,
 };
 use chalkcourse_geometry::{DVec2, Polygon, Rect};
 use serde::Deserialize;
@@ -30,6 +30,16 @@ enum Task {
     Blocks(BlockRules),
     Worth(Costs),
     Number(usize, Aim),
+    Stacks(StacksTask),
+}
+
+/// Stacks by worth, or of just a number.
+#[derive(Deserialize)]
+struct StacksTask {
+    base: Base,
+    costs: StackCosts,
+    value: f64,
+    number: Option<usize>,
 }
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
@@ -75,6 +85,14 @@ fn run(case: &Case) -> Result<Value, Box<dyn std::error::Error>> {
             json!({ "count": found.count, "bound": found.bound, "blocks": rects })
         }
         Task::Worth(costs) => json!(fit_worth(&cells, costs, &go_on)?),
+        Task::Stacks(StacksTask { base, costs, value, number }) => {
+            let want = number.map_or(Want::Worth(*value), |n| Want::Numbers(n, n));
+            let found = fit_stacks(&allowed, &tile, *base, costs, want, &go_on)?;
+            let best = found.found.first().ok_or("no such number of tiles stands anywhere")?;
+            let worth =
+                |cost: f64| if number.is_some() { -cost } else { value * best.placed.len() as f64 - cost };
+            json!({ "worth": worth(best.cost), "bound": worth(best.least), "count": best.placed.len(), "sets": found.sets })
+        }
         Task::Number(number, aim) => json!(fit_number(&cells, *number, aim, &go_on)?),
     })
 }

@@ -255,7 +255,7 @@ pub struct BasePlace {
     pub whole_to_top: usize,
 }
 
-/// Base rail lines on the courses at which an array of this height leaves at least `least_at_top` whole courses
+/// Base rail lines `above` the course lines (metres; 0 is on them) at which an array of this height leaves at least `least_at_top` whole courses
 /// below the top, the one nearest to where it lies now first.
 ///
 /// On the lines the array's height alone decides how the head falls: the cut is the same for all of them. What it
@@ -266,13 +266,17 @@ pub struct BasePlace {
 pub fn propose_base(
     courses: &Coursing,
     array: &Span,
+    above: f64,
     least_at_top: usize,
 ) -> Result<Vec<BasePlace>, CoursingError> {
     courses.laid(array)?;
+    if above.is_nan() || above.abs() > courses.exposure {
+        return Err(CoursingError::Heights { from: courses.first, to: courses.first + above });
+    }
     let mut found = Vec::new();
     let mut course = 0_usize;
     loop {
-        let bottom = courses.first + course as f64 * courses.exposure;
+        let bottom = courses.first + course as f64 * courses.exposure + above;
         let by = bottom - array.bottom;
         let moved = Span { bottom, top: array.top + by, head: array.head };
         if moved.end() > courses.top + READ || course as f64 > MOST {
@@ -336,7 +340,7 @@ mod tests {
             Coursing { top: -1.0, ..five_inch() },
             Coursing { first: f64::INFINITY, ..five_inch() },
         ] {
-            assert!(courses.laid(&array).is_err() && propose_base(&courses, &array, 0).is_err());
+            assert!(courses.laid(&array).is_err() && propose_base(&courses, &array, 0.0, 0).is_err());
         }
         assert!(five_inch().laid(&Span { top: 0.5, ..array }).is_err());
         assert!(propose_exposure((0.2, 0.1), &five_inch(), &array, 0.001).is_err());
@@ -377,7 +381,7 @@ mod tests {
             prop_assert!(laid.cut_at_head > 0.0 && laid.cut_at_head <= e + 1e-12);
             let rest = top - array.end() - laid.whole_to_top as f64 * e;
             prop_assert!(rest >= -READ && rest < e);
-            for place in propose_base(&courses, &array, 3).unwrap() {
+            for place in propose_base(&courses, &array, 0.0, 3).unwrap() {
                 prop_assert!(place.whole_to_top >= 3);
                 let on = courses.at(place.bottom).unwrap();
                 prop_assert!(on.above == 0.0 && on.course == place.course as i64);

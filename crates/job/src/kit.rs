@@ -7,6 +7,9 @@ pub use amount::{Amount, OtherStick, Roll, Sticks};
 pub use group::{Group, Stage};
 pub use measure::Measure;
 
+mod laying;
+pub use laying::{BaseRail, Laying, RowJoints};
+
 use crate::{Holds, Orientation};
 use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
@@ -36,6 +39,9 @@ pub struct Kit {
     /// Who works on the roof and on the ground.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub crews: Vec<Crew>,
+    /// How rows may be laid upon one another and upon the courses.
+    #[serde(default)]
+    pub laying: Laying,
     /// All parts that are ordered.
     pub parts: Vec<Part>,
     /// Where the maker's numbers come from, and cautions.

@@ -42,8 +42,8 @@ pub use history::History;
 pub use holds::Holds;
 pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site, Waiver};
 pub use kit::{
-    Amount, Clearances, Crew, Electrical, Flashing, Group, Kit, Measure, ModuleSpec, OtherStick, Package,
-    Part, RevealRange, Roll, Stage, Sticks, Term, Unit,
+    Amount, BaseRail, Clearances, Crew, Electrical, Flashing, Group, Kit, Laying, Measure, ModuleSpec,
+    OtherStick, Package, Part, RevealRange, Roll, RowJoints, Stage, Sticks, Term, Unit,
 };
 pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,

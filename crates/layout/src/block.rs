@@ -113,7 +113,8 @@ pub struct Corner {
 }
 
 impl PlacedBlock {
-    pub(crate) fn of(block: &Block, face: usize, kit: &Kit) -> Self {
+    /// A block on a face, by the index of the face.
+    pub fn of(block: &Block, face: usize, kit: &Kit) -> Self {
         let size = block.module_size(kit);
         let reveal = block.reveal.metres();
         let mut modules: Vec<PlacedModule> = block

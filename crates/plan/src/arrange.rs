@@ -1,11 +1,13 @@
 //! What a person asks of a block by name: make room, copy, mirror, split, join, align. Each gives the edit, or nothing
 //! where the job has no way to do it.
 
+mod line;
 mod make_room;
 #[cfg(test)]
 mod tests;
 
-pub use make_room::make_room;
+pub use line::{Align, Spread, align, distribute};
+pub use make_room::{Slide, make_room, slide_clear};
 
 use crate::fill::block_of;
 use chalkcourse_geometry::fit::{Placed, Tile};
@@ -228,33 +230,6 @@ fn touch(ones: &[Placed], twos: &[Placed], reveal: f64) -> bool {
         }
     }
     neighbours
-}
-
-/// What two blocks have in line.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Align {
-    /// Their left ends.
-    Left,
-    /// Their right ends.
-    Right,
-    /// Their base rails.
-    Bottom,
-}
-
-/// Moves a block along or up its face until it is in line with another block there. `None` where the other one lies
-/// on another face, or either has no modules.
-pub fn align(job: &Job, block: BlockId, with: BlockId, to: Align) -> Option<Edit> {
-    let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
-    if one.face != two.face {
-        return None;
-    }
-    let (here, there) = (bounds(job, one)?, bounds(job, two)?);
-    let by = match to {
-        Align::Left => dvec2(there.min.x - here.min.x, 0.0),
-        Align::Right => dvec2(there.max.x - here.max.x, 0.0),
-        Align::Bottom => dvec2(0.0, there.min.y - here.min.y),
-    };
-    Some(Edit::PutBlock(Block { at: one.at + by, ..one.clone() }))
 }
 
 /// Around the modules of a block, in the frame of its face.

@@ -6,23 +6,34 @@
 
 mod arrange;
 mod cost;
+mod coursing;
 mod fill;
+mod fit_up;
 mod raised;
 mod report;
 mod roof_report;
 mod room;
 
 pub use arrange::{
-    Align, Cut, align, copy_to_face, join, make_room, mirror, new_block_name, other_slope, split,
+    Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, make_room, mirror, new_block_name,
+    other_slope, slide_clear, split,
 };
 pub use cost::{GroupCost, StepCost, cost_by_group, cost_by_rows};
-pub use fill::{Fill, FillError, FillsReport, Mode, Near, fill, fill_edit, fills_report, fills_text};
+pub use coursing::{
+    BlockCourses, CoursesError, FaceCourses, Place, base_edit, courses_text, coursing, exposure_edit,
+};
+pub use fill::{
+    Cost, Fill, FillError, FillsReport, HeldBack, Measure, MeasureOf, Mode, Near, NearStop, Size, Target,
+    Way, Win, Worth, fill, fill_edit, fill_improving, fills_report, fills_text, hold_back,
+};
+pub use fit_up::{FitUp, FitUpAsked, fit_up, fit_up_text};
 pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
     checklist_text, findings_report, findings_text, order_csv, order_header, order_json, order_text,
     plan_report, plan_text, severity_word,
 };
+pub use room::What;
 
 pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,

@@ -1,9 +1,10 @@
 //! Where modules of a face may stand under the job's rules, as shapes for the fitting.
 
 use chalkcourse_geometry::fit::{Allowed, Constraint, FINE};
-use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::{BlockId, Job, PenetrationKind};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
+use chalkcourse_job::{BlockId, Job, PenetrationId, PenetrationKind};
 use chalkcourse_layout::{Layout, PlacedPenetration};
+use serde::Serialize;
 
 /// Sides of the polygon that stands for a circle, drawn around it: a clearance of 12 in is 0.4 mm more at most.
 const ROUND: usize = 64;
@@ -11,18 +12,21 @@ const ROUND: usize = 64;
 /// What stands in the way on a face, by the names that [`barrier_words`] tells apart.
 const SETBACK: &str = "setback";
 const FIRE: &str = "fire-room";
+const HIP: &str = "fire-hip";
 const PATHWAY: &str = "pathway";
 const COURSES: &str = "courses";
 const PENETRATION: &str = "penetration";
 const BLOCK: &str = "block";
 
 /// Room that the fire service keeps on a face.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Fire {
     /// Beside a ridge, metres in plan.
     pub(crate) ridge: f64,
     /// Where the pathway runs, if one is kept.
     pub(crate) path: Option<Strip>,
+    /// Whether modules are to come on the faces beyond hips and valleys too.
+    pub(crate) beyond: bool,
 }
 
 /// A strip up the slope that is kept as a pathway: where it begins along the eave and how wide it is, in the face's frame.
@@ -34,7 +38,7 @@ pub(crate) struct Strip {
 
 /// Strips of `wide` metres that a pathway may keep to: at both ends of the ridge, and beside what a person can't walk
 /// over. None on a face without a ridge, where a pathway runs on the plane beside it.
-pub(crate) fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
+fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
     let Some((left, right)) = layout.roof.faces.get(face).and_then(ridge_span) else { return Vec::new() };
     let in_the_way = layout
         .penetrations
@@ -49,6 +53,13 @@ pub(crate) fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
         .filter(|from| *from >= left - 1e-9 && from + wide <= right + 1e-9)
         .map(|from| Strip { from, wide })
         .collect()
+}
+
+/// Strips that a pathway may keep to, where the job's rules ask for one.
+pub(crate) fn path_strips(job: &Job, layout: &Layout, face: usize) -> impl Iterator<Item = Strip> + use<> {
+    let wide = job.rule_book.fire_access.as_ref().map_or(0.0, |book| book.path_width.value.metres());
+    let asked = is_checked(job, "fire-paths");
+    if asked { strips(layout, face, wide) } else { Vec::new() }.into_iter()
 }
 
 /// Where the ridges of a face begin and end along the eave.
@@ -85,6 +96,15 @@ pub(crate) fn room(
             let on_slope = fire.ridge * on.plane.pitch.slope_factor();
             block(format!("{FIRE}/{index}"), around_segment(edge.frame.0, edge.frame.1, on_slope));
         }
+        if let Some(asked) = beside_hip(job, layout, edge, fire.beyond) {
+            let squeeze = |p: DVec2, by: f64| dvec2(p.x, p.y * by);
+            let factor = on.plane.pitch.slope_factor();
+            let (a, b) = (squeeze(edge.frame.0, 1.0 / factor), squeeze(edge.frame.1, 1.0 / factor));
+            block(
+                format!("{HIP}/{}/{index}", edge.kind.name()),
+                around_segment(a, b, asked).map(|p| squeeze(p, factor)),
+            );
+        }
         if setback > 0.0 && is_checked(job, "setback") {
             block(
                 format!("{SETBACK}/{}/{index}", edge.kind.name()),
@@ -104,7 +124,7 @@ pub(crate) fn room(
     }
     if is_checked(job, "clearance") {
         for penetration in &layout.penetrations {
-            if let Some(shape) = cleared(penetration, face) {
+            for shape in cleared(penetration, face) {
                 block(penetration_name(penetration), shape);
             }
         }
@@ -122,6 +142,71 @@ pub(crate) fn room(
     allowed
 }
 
+/// What stands in the way of modules on a face.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum What {
+    /// The setback from an edge of the face, by its place among the edges.
+    Setback {
+        /// Which edge.
+        edge: usize,
+    },
+    /// The fire service's room beside a ridge.
+    FireRidge {
+        /// Which edge.
+        edge: usize,
+    },
+    /// The fire service's room beside a hip or valley with modules beyond it.
+    FireHip {
+        /// Which edge.
+        edge: usize,
+    },
+    /// The courses that are left below a ridge.
+    RidgeCourses {
+        /// Which edge.
+        edge: usize,
+    },
+    /// The pathway of the fire service.
+    Pathway,
+    /// A penetration with its clearance.
+    Penetration(PenetrationId),
+    /// A block that stays, with the room around it.
+    Block(BlockId),
+    /// The edge of the face itself.
+    Edge {
+        /// 0 is the outline, the others are holes.
+        ring: usize,
+        /// The corner that it starts from.
+        side: usize,
+    },
+}
+
+/// What a name of a shape in the way stands for.
+pub(crate) fn what(id: &str) -> What {
+    let mut pieces = id.split('/');
+    let kind = pieces.next().unwrap_or_default();
+    let last = pieces.next_back().unwrap_or_default();
+    let edge = last.parse().unwrap_or_default();
+    match kind {
+        SETBACK => What::Setback { edge },
+        FIRE => What::FireRidge { edge },
+        HIP => What::FireHip { edge },
+        COURSES => What::RidgeCourses { edge },
+        PENETRATION => What::Penetration(PenetrationId(last.parse().unwrap_or_default())),
+        BLOCK => What::Block(BlockId(last.parse().unwrap_or_default())),
+        _ => What::Pathway,
+    }
+}
+
+/// The room that the fire service asks beside a hip or valley with modules beyond it, metres in plan.
+fn beside_hip(job: &Job, layout: &Layout, edge: &EdgeSpan, filled: bool) -> Option<f64> {
+    let limit = job.rule_book.fire_access.as_ref()?.hip_or_valley.as_ref()?;
+    let beyond = edge.neighbour.filter(|_| matches!(edge.kind, EdgeKind::Hip | EdgeKind::Valley))?;
+    let covered =
+        filled || layout.blocks.iter().any(|block| block.face == beyond.face && !block.modules.is_empty());
+    (covered && is_checked(job, "fire-hip-valley")).then(|| limit.value.metres())
+}
+
 /// The name of a penetration among the shapes in the way.
 pub(crate) fn penetration_name(penetration: &PlacedPenetration) -> String {
     format!("{PENETRATION}/{}", penetration.id)
@@ -134,6 +219,7 @@ pub(crate) fn barrier_words(id: &str, layout: &Layout) -> String {
     match kind {
         SETBACK => format!("the setback from the {which}"),
         FIRE => "the fire service's room beside the ridge".to_owned(),
+        HIP => format!("the fire service's room beside the {which}"),
         PATHWAY => "the pathway for the fire service".to_owned(),
         COURSES => "the courses below the ridge".to_owned(),
         PENETRATION => {
@@ -152,13 +238,19 @@ fn rectangle(rect: Rect) -> Polygon {
     Polygon::new(rect.corners().to_vec())
 }
 
-/// A penetration with its clearance: the hull of its outline swept by a disc. The outline of one that is not convex is
-/// filled up to its hull, which keeps more room than the rule asks, never less.
-fn cleared(penetration: &PlacedPenetration, face: usize) -> Option<Polygon> {
-    let outline = &penetration.on_face(face)?.outline.outer;
+/// A penetration with its clearance, as shapes that may overlap: the hull of its outline swept by a disc; for an outline that
+/// is not convex the outline itself and all that is near one of its sides.
+fn cleared(penetration: &PlacedPenetration, face: usize) -> Vec<Polygon> {
+    let Some(on) = penetration.on_face(face) else { return Vec::new() };
+    let outline = &on.outline.outer;
+    let hull = Polygon::hull(outline);
+    if hull.area() - on.outline.area() > 1e-9 {
+        let sides = on.outline.sides().map(|(_, _, a, b)| around_segment(a, b, penetration.clearance));
+        return sides.chain([Polygon::new(outline.clone())]).collect();
+    }
     let disc = disc(penetration.clearance);
     let points: Vec<DVec2> = outline.iter().flat_map(|&p| disc.iter().map(move |&d| p + d)).collect();
-    Some(Polygon::hull(&points))
+    vec![Polygon::hull(&points)]
 }
 
 /// All that is nearer than `distance` to a segment: along it exactly, around its ends drawn around.

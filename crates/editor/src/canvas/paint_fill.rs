@@ -26,8 +26,9 @@ pub(super) fn near(brush: &Brush, document: &Document, desk: &Desk) {
             continue;
         };
         let plane = &face.plane;
-        let under = under_pointer(brush, document, desk, fill.face, &fill.near);
-        for near in &fill.near {
+        let all = fill.held.as_ref().map_or(&[][..], |held| &held.near);
+        let under = under_pointer(brush, document, desk, fill.face, all);
+        for near in all {
             let listed = matches!(&desk.pointed, Pointed::Near(face, words) if *face == fill.face && *words == near.words);
             let lit =
                 listed || desk.pointed == Pointed::Nothing && under.is_some_and(|it| std::ptr::eq(it, near));

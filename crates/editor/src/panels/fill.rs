@@ -107,14 +107,15 @@ fn result(ui: &mut Ui, found: &Fill, pointed: &mut Pointed) {
     egui::CollapsingHeader::new(text::SEARCHED).id_salt("searched").default_open(false).show(ui, |ui| {
         ui.label(text::sentence(&found.searched));
     });
+    let Some(held) = &found.held else { return };
     ui.strong(text::HOLDS_BACK);
-    if found.held_back.is_empty() && found.near.is_empty() {
+    if held.is_empty() {
         quiet(ui, text::NOTHING_HOLDS);
     }
-    for words in &found.held_back {
+    for words in held.words() {
         ui.label(words);
     }
-    for (words, places) in found.near_by_words() {
+    for (words, places) in held.near_by_words() {
         if near_row(ui, words, places) {
             *pointed = Pointed::Near(found.face, words.to_owned());
         }

@@ -37,6 +37,8 @@ pub(crate) fn way(mode: Mode) -> &'static str {
         Mode::HalfLapped => "half-lapped rows",
         Mode::OnCourses => "rows on the courses",
         Mode::WholeBlocks(_) => "whole blocks",
+        Mode::ByWorth(_) => "by worth",
+        Mode::ToNumber(_) => "to a number",
     }
 }
 pub(crate) fn fill_face(name: &str) -> String {

@@ -24,6 +24,14 @@ impl Patch {
     pub(super) fn right_at(&self, v: f64) -> f64 {
         along(&self.right, v)
     }
+    /// The same patch elsewhere.
+    pub(super) fn shifted(mut self, by: DVec2) -> Self {
+        (self.lo, self.hi) = (self.lo + by.y, self.hi + by.y);
+        for p in self.left.iter_mut().chain(&mut self.right) {
+            *p = (p.0 + by.y, p.1 + by.x);
+        }
+        self
+    }
     /// All v at which one of the sides bends.
     pub(super) fn bends(&self) -> impl Iterator<Item = f64> {
         self.left.iter().chain(&self.right).map(|p| p.0)

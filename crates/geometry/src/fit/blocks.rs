@@ -8,7 +8,8 @@
 //! bound.
 
 use super::room::{Gap, Room};
-use super::{Allowed, FitError, Placed, Tile};
+use super::rows::domains;
+use super::{Allowed, Base, FitError, Placed, Tile};
 use crate::Rect;
 use glam::{DVec2, dvec2};
 use serde::{Deserialize, Serialize};
@@ -22,6 +23,9 @@ pub struct BlockRules {
     pub most: usize,
     /// Blocks stand at least so far apart along u or along v, metres.
     pub apart: f64,
+    /// Where the lower edge of each may fall.
+    #[serde(default)]
+    pub base: Base,
 }
 
 /// One block.
@@ -63,7 +67,7 @@ pub fn fit_blocks(
     if !(rules.apart >= 0.0 && rules.apart < 1e5) {
         return Err(FitError::Choice(format!("blocks {} m apart: give 0 or more", rules.apart)));
     }
-    let mut yard = Yard::new(allowed, tile, rules.apart, stop)?;
+    let mut yard = Yard::new(allowed, tile, rules, stop)?;
     let mut exact: Vec<usize> = vec![0];
     let mut found = Vec::new();
     let everywhere = Rect { min: DVec2::splat(-1e7), max: DVec2::splat(1e7) };
@@ -151,11 +155,16 @@ enum Side {
 }
 
 impl<'a> Yard<'a> {
-    fn new(allowed: &Allowed, tile: &Tile, apart: f64, stop: &'a dyn Fn() -> bool) -> Result<Self, FitError> {
+    fn new(
+        allowed: &Allowed,
+        tile: &Tile,
+        rules: &BlockRules,
+        stop: &'a dyn Fn() -> bool,
+    ) -> Result<Self, FitError> {
         let mut yard = Self {
             sizes: Vec::new(),
             tile: *tile,
-            apart,
+            apart: rules.apart,
             area_bound: 0,
             known: HashMap::new(),
             stop,
@@ -174,7 +183,10 @@ impl<'a> Yard<'a> {
                     break;
                 }
                 let whole = Tile { size: yard.size(columns + 1, rows), gap: DVec2::ZERO };
-                let room = Room::new(allowed, &whole)?;
+                let mut room = Room::new(allowed, &whole)?;
+                if rules.base != Base::Anywhere {
+                    room = room.within(&domains(&room, &whole, rules.base)?);
+                }
                 if room.slabs.is_empty() {
                     break;
                 }

@@ -122,18 +122,11 @@ impl Search<'_> {
         }
         // Every stretch as wide as it gets anywhere in this part: no grid here has more than fit those.
         let (low, high) = (self.rows(band, lo), self.rows(band, hi));
-        let widest: Vec<Row> = low
-            .iter()
-            .zip(&high)
-            .map(|((k, low), (_, high))| {
-                (*k, low.iter().zip(high).map(|(p, q)| (p.0.min(q.0), p.1.max(q.1))).collect())
-            })
-            .collect();
-        if self.deepest(&widest).0 <= self.best.bound {
+        if self.deepest(&widest(&low, &high)).0 <= self.best.bound {
             self.best.ruled_out += 1;
             return true;
         }
-        let cuts = self.meetings(&low, &high);
+        let cuts = meetings(&low, &high, self.pitch[0]);
         if cuts.len() > 18 {
             let middle = lo + (hi - lo) * cuts[cuts.len() / 2];
             if middle - lo > THIN && hi - middle > THIN {
@@ -170,52 +163,73 @@ impl Search<'_> {
             .collect()
     }
 
-    /// Shares of the part at which an end on the left meets one on the right, whole pitches apart, sorted.
-    fn meetings(&self, low: &[Row], high: &[Row]) -> Vec<f64> {
-        let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
-            low.iter()
-                .zip(high)
-                .flat_map(|(p, q)| p.1.iter().zip(&q.1).map(move |(p, q)| [of(p), of(q)]))
-                .collect()
-        };
-        let (lefts, rights) = (ends(|p| p.0), ends(|p| p.1));
-        let mut cuts = vec![0.0, 1.0];
-        for &left in &lefts {
-            for &right in &rights {
-                whole_pitches(left, right, self.pitch[0], &mut cuts);
-            }
-        }
-        cuts.sort_unstable_by(f64::total_cmp);
-        cuts.dedup();
-        cuts
-    }
-
     /// Most tiles of one grid in these rows, its u, and its lowest row.
     fn deepest(&mut self, rows: &[Row]) -> (usize, f64, usize) {
-        let grounded = self.grounded;
-        let mut best = (0, 0.0, 0);
-        if !self.hooked {
-            let all = rows.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (*k == 0, gap)));
-            let (count, u) = deepest(all, self.pitch[0], grounded, self.tolerance, &mut self.folds);
-            return (count, u, 0);
+        let (pitch, grounded, tolerance) = (self.pitch[0], self.grounded, self.tolerance);
+        if self.hooked {
+            return deepest_carried(rows, pitch, self.shift, grounded, tolerance, &mut self.folds);
         }
-        let bases = if grounded { 1 } else { rows.len() };
-        for (i, (base, _)) in rows.iter().enumerate().take(bases) {
-            if grounded && *base != 0 {
-                break;
-            }
-            let all: Vec<_> = carried(&rows[i..], self.shift)
-                .into_iter()
-                .flat_map(|(k, row)| row.into_iter().map(move |gap| (k == *base, gap)))
-                .collect();
-            let (count, u) =
-                deepest(all.into_iter(), self.pitch[0], grounded, self.tolerance, &mut self.folds);
-            if count > best.0 {
-                best = (count, u, *base);
-            }
-        }
-        best
+        let all = rows.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (*k == 0, gap)));
+        let (count, u) = deepest(all, pitch, grounded, tolerance, &mut self.folds);
+        (count, u, 0)
     }
+}
+
+/// Every stretch as wide as it gets between two base lines.
+pub(super) fn widest(low: &[Row], high: &[Row]) -> Vec<Row> {
+    let wider = |(p, q): (&(f64, f64), &(f64, f64))| (p.0.min(q.0), p.1.max(q.1));
+    low.iter()
+        .zip(high)
+        .map(|((k, low), (_, high))| (*k, low.iter().zip(high).map(wider).collect()))
+        .collect()
+}
+
+/// Shares of the way between two base lines at which an end on the left meets one on the right, whole pitches apart,
+/// sorted, with 0 and 1.
+pub(super) fn meetings(low: &[Row], high: &[Row], pitch: f64) -> Vec<f64> {
+    let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
+        low.iter()
+            .zip(high)
+            .flat_map(|(p, q)| p.1.iter().zip(&q.1).map(move |(p, q)| [of(p), of(q)]))
+            .collect()
+    };
+    let (lefts, rights) = (ends(|p| p.0), ends(|p| p.1));
+    let mut cuts = vec![0.0, 1.0];
+    for &left in &lefts {
+        for &right in &rights {
+            whole_pitches(left, right, pitch, &mut cuts);
+        }
+    }
+    cuts.sort_unstable_by(f64::total_cmp);
+    cuts.dedup();
+    cuts
+}
+
+/// Most tiles of one grid in these rows when every tile above the lowest row is carried; its u, and its lowest row.
+pub(super) fn deepest_carried(
+    rows: &[Row],
+    pitch: f64,
+    shift: f64,
+    grounded: bool,
+    tolerance: f64,
+    folds: &mut Vec<(f64, i64)>,
+) -> (usize, f64, usize) {
+    let mut best = (0, 0.0, 0);
+    let bases = if grounded { 1 } else { rows.len() };
+    for (i, (base, _)) in rows.iter().enumerate().take(bases) {
+        if grounded && *base != 0 {
+            break;
+        }
+        let all: Vec<_> = carried(&rows[i..], shift)
+            .into_iter()
+            .flat_map(|(k, row)| row.into_iter().map(move |gap| (k == *base, gap)))
+            .collect();
+        let (count, u) = deepest(all.into_iter(), pitch, grounded, tolerance, folds);
+        if count > best.0 {
+            best = (count, u, *base);
+        }
+    }
+    best
 }
 
 /// What is left of each row when every tile above the first must stand on tiles of the row below: straight on

@@ -3,16 +3,16 @@
 //! halved, the one with the greatest bound first, until no bound is above what was found.
 
 use super::carry::{Carried, Round};
-use super::grid::{Band, Row, bands, intersect};
+use super::grid::{Band, Row, bands, intersect, widest};
 use super::room::{Room, THIN};
-use super::rows::{Domain, greedy, inside, renumber, steps, whole_pitches};
+use super::rows::{Domain, greedy, inside, steps, whole_pitches};
 use super::{Placed, Tile};
 use crate::Rect;
 use glam::dvec2;
 use std::collections::BinaryHeap;
 
 /// How many steps of `carry` a search may take: some tenths of a second.
-const MOST_STEPS: usize = 500_000_000;
+pub(super) const MOST_STEPS: usize = 500_000_000;
 
 pub(super) struct Hooked {
     pub(super) placed: Vec<Placed>,
@@ -44,12 +44,15 @@ struct Part {
     range: usize,
 }
 
-/// Lays most tiles in rows that slide and are carried.
+/// Lays most tiles in rows that slide and are carried, in at most so many steps. `tell` hears of each better layout and
+/// each lower bound.
 pub(super) fn hooked_sliding(
     room: &Room,
     tile: &Tile,
     domains: &[Domain],
+    most_steps: usize,
     stop: &dyn Fn() -> bool,
+    tell: &mut dyn FnMut(&Hooked, usize),
 ) -> Hooked {
     let pitch = tile.pitch().to_array();
     let steps = steps(room, pitch[0]);
@@ -78,12 +81,18 @@ pub(super) fn hooked_sliding(
         .collect();
     // What cells keep open that cannot be halved any more, where remainders had to be merged.
     let mut left_open = 0;
+    let mut told = (0, usize::MAX);
     while let Some(part) = open.pop() {
+        let now = (search.best.placed.len(), part.bound.max(left_open));
+        if now != told && now.0 > 0 {
+            told = now;
+            tell(&search.best, now.1);
+        }
         if part.bound <= search.best.placed.len() {
             search.best.ruled_out += open.len() + 1;
             break;
         }
-        if stop() || search.steps > MOST_STEPS {
+        if stop() || search.steps > most_steps {
             search.best.finished = false;
             left_open = left_open.max(part.bound);
             break;
@@ -136,21 +145,11 @@ pub(super) fn hooked_sliding(
     }
     let mut best = search.best;
     best.bound = left_open.max(best.placed.len());
-    renumber(&mut best.placed);
     best
 }
 
 fn rows(band: &Band<'_>, v: f64, pitch: f64) -> Vec<Row> {
     band.rows.iter().map(|&(k, slab)| (k, slab.at(v + k as f64 * pitch).collect())).collect()
-}
-
-/// Every stretch as wide as it gets between two base lines.
-fn widest(low: &[Row], high: &[Row]) -> Vec<Row> {
-    let wider = |(p, q): (&(f64, f64), &(f64, f64))| (p.0.min(q.0), p.1.max(q.1));
-    low.iter()
-        .zip(high)
-        .map(|((k, low), (_, high))| (*k, low.iter().zip(high).map(wider).collect()))
-        .collect()
 }
 
 /// The middle one of the lines between `lo` and `hi` at which a left end and a right end of any rows come whole

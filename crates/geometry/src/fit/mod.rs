@@ -11,7 +11,9 @@
 //!
 //! - [`fit_rows`]: rows that slide, one grid, half-lapped rows, base rail anywhere or on the courses, hooked rows
 //! - [`fit_blocks`]: at most so many whole rectangles of tiles
+//! - [`fit_stacks`]: one grid at every offset, by worth or to a number, every upper tile carried
 //! - [`cells`], [`fit_worth`], [`fit_number`]: choose among the places of one grid, by worth or to a number
+//! - [`least_slide`]: the least move after which a group of rectangles is clear of everything
 //! - [`holds_back`]: what stops the places that nearly fit, what each constraint costs, the least move that wins
 
 mod blocked;
@@ -28,13 +30,17 @@ mod moves;
 mod profile;
 mod room;
 mod rows;
+mod slide;
+mod stacks;
 #[cfg(test)]
 mod tests;
 
 pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back};
-pub use rows::fit_rows;
+pub use rows::{fit_rows, fit_rows_improving};
+pub use slide::least_slide;
+pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 
 use crate::{Polygon, Rect};
 use glam::DVec2;
@@ -97,10 +103,11 @@ pub enum Joints {
 }
 
 /// Where the lower edge of the lowest row may fall.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Base {
     /// Anywhere.
+    #[default]
     Anywhere,
     /// Only by the courses: at `first + n * exposure + x`, n = 0, 1, 2 … and x from `play.0` to `play.1`.
     Courses {
@@ -272,6 +279,16 @@ pub fn fit_best(
         }
     }
     Ok(best.map(|fit| Fit { bound, ..fit }))
+}
+
+/// Whether a tile may stand with its lower left corner at each of some places.
+///
+/// # Errors
+/// A tile, a tolerance or a corner that can't be worked with.
+pub fn stands(allowed: &Allowed, tile: &Tile, places: &[DVec2]) -> Result<Vec<bool>, FitError> {
+    let room = room::Room::new(allowed, tile)?;
+    let free = |p: &DVec2| room.slab(p.y).is_some_and(|slab| slab.at(p.y).any(|(a, b)| a <= p.x && p.x <= b));
+    Ok(places.iter().map(free).collect())
 }
 
 fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {

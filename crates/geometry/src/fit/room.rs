@@ -1,6 +1,7 @@
 //! The allowed positions of a tile, cut into trapezoids with level sides.
 
 use super::blocked::{Patch, patches};
+use super::rows::Domain;
 use super::{Allowed, FitError, Tile, check};
 use crate::Rect;
 
@@ -54,6 +55,23 @@ impl Room {
         Ok(Self { slabs: slabs(&patches, from.to_array(), to.to_array()), tolerance })
     }
 
+    /// What of it lies in some ranges of v.
+    pub(super) fn within(&self, ranges: &[Domain]) -> Self {
+        let mut slabs = Vec::new();
+        for slab in &self.slabs {
+            for range in ranges {
+                let (lo, hi) = (slab.lo.max(range.lo), slab.hi.min(range.hi));
+                if hi - lo > THIN {
+                    let share = |v: f64| (v - slab.lo) / (slab.hi - slab.lo);
+                    let cut = |ends: [f64; 2]| [mix(ends, share(lo)), mix(ends, share(hi))];
+                    let gaps = slab.gaps.iter().map(|gap| Gap { a: cut(gap.a), b: cut(gap.b) }).collect();
+                    slabs.push(Slab { lo, hi, gaps });
+                }
+            }
+        }
+        Self { slabs, tolerance: self.tolerance }
+    }
+
     /// The band of v that `v` lies in.
     pub(super) fn slab(&self, v: f64) -> Option<&Slab> {
         self.slabs.get(self.slabs.partition_point(|s| s.hi <= v)).filter(|s| s.lo <= v)
@@ -76,7 +94,8 @@ struct Strip {
     right: [f64; 2],
 }
 
-fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab> {
+/// What the patches leave of the positions between two corners.
+pub(super) fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab> {
     let mut slabs: Vec<Slab> = Vec::new();
     if to[0] - from[0] <= THIN || to[1] - from[1] <= THIN {
         return slabs;

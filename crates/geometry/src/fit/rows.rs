@@ -18,30 +18,63 @@ pub fn fit_rows(
     rules: &RowRules,
     stop: &dyn Fn() -> bool,
 ) -> Result<Fit, FitError> {
+    lay(allowed, tile, rules, Effort { most: hooked::MOST_STEPS, stop, tell: &mut |_| {} })
+}
+
+/// As [`fit_rows`], but goes on until all is proved or `stop` says yes, and tells each better layout and each lower
+/// bound on the way.
+///
+/// Errors: those of [`fit_rows`].
+pub fn fit_rows_improving(
+    allowed: &Allowed,
+    tile: &Tile,
+    rules: &RowRules,
+    stop: &dyn Fn() -> bool,
+    tell: &mut dyn FnMut(&Fit),
+) -> Result<Fit, FitError> {
+    lay(allowed, tile, rules, Effort { most: usize::MAX, stop, tell })
+}
+
+/// How long a search may go on, and who is told of what it finds.
+struct Effort<'a> {
+    most: usize,
+    stop: &'a dyn Fn() -> bool,
+    tell: &'a mut dyn FnMut(&Fit),
+}
+
+fn lay(allowed: &Allowed, tile: &Tile, rules: &RowRules, effort: Effort<'_>) -> Result<Fit, FitError> {
+    let Effort { most, stop, tell } = effort;
     let room = Room::new(allowed, tile)?;
-    let domains = domains(&room, tile, rules)?;
+    let domains = domains(&room, tile, rules.base)?;
     let pitch = tile.pitch().to_array();
-    let (found, bound, cells, ruled_out, finished) = match (rules.joints, rules.hooked) {
+    let pieces = room.pieces();
+    let fit = |placed: Vec<Placed>, bound: usize, (cells, ruled_out, finished)| {
+        let bound = bound.max(placed.len());
+        Fit { placed, bound, proof: Proof { tile: *tile, rules: *rules, pieces, cells, ruled_out, finished } }
+    };
+    Ok(match (rules.joints, rules.hooked) {
         (Joints::Free, false) => {
             let sliding = slide(&room, pitch, &domains, stop);
             let placed = sliding.at.map_or(Vec::new(), |v| lay_sliding(&room, tile, v));
-            (placed, sliding.bound, sliding.cells, 0, sliding.finished)
+            fit(placed, sliding.bound, (sliding.cells, 0, sliding.finished))
         }
         (Joints::Free, true) => {
-            let hooked = hooked::hooked_sliding(&room, tile, &domains, stop);
-            (hooked.placed, hooked.bound, hooked.cells, hooked.ruled_out, hooked.finished)
+            let of = |found: &hooked::Hooked, bound, finished| {
+                let mut placed = found.placed.clone();
+                renumber(&mut placed);
+                fit(placed, bound, (found.cells, found.ruled_out, finished))
+            };
+            let mut tell = |found: &hooked::Hooked, bound| tell(&of(found, bound, false));
+            let found = hooked::hooked_sliding(&room, tile, &domains, most, stop, &mut tell);
+            of(&found, found.bound, found.finished)
         }
         (joints, hooked) => {
             let shift = if joints == Joints::Lapped { 0.5 } else { 0.0 };
             let best = grid::lattice(&room, pitch, shift, hooked, &domains, stop);
             let placed = best.at.map_or(Vec::new(), |at| grid::lay(&room, tile, shift, hooked, at));
-            (placed, best.bound, best.cells, best.ruled_out, best.finished)
+            fit(placed, best.bound, (best.cells, best.ruled_out, best.finished))
         }
-    };
-    let bound = bound.max(found.len());
-    let pieces = room.pieces();
-    let proof = Proof { tile: *tile, rules: *rules, pieces, cells, ruled_out, finished };
-    Ok(Fit { placed: found, bound, proof })
+    })
 }
 
 /// Where the lower edge of row 0 may lie; rows follow upwards, one pitch apart.
@@ -53,8 +86,8 @@ pub(super) struct Domain {
     pub(super) grounded: bool,
 }
 
-fn domains(room: &Room, tile: &Tile, rules: &RowRules) -> Result<Vec<Domain>, FitError> {
-    let Base::Courses { first, exposure, play } = rules.base else {
+pub(super) fn domains(room: &Room, tile: &Tile, base: Base) -> Result<Vec<Domain>, FitError> {
+    let Base::Courses { first, exposure, play } = base else {
         let pitch = tile.pitch().y;
         return Ok(room
             .span()

@@ -302,7 +302,9 @@ fn no_shape_makes_it_fall_over() {
                 }
             }
         }
-        let found = fit_blocks(&allowed, &module, &BlockRules { most: 2, apart: 0.1 }, &never).unwrap();
+        let found =
+            fit_blocks(&allowed, &module, &BlockRules { most: 2, apart: 0.1, base: Base::Anywhere }, &never)
+                .unwrap();
         assert!(found.count <= found.bound);
     }
 }

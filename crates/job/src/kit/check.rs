@@ -41,6 +41,7 @@ impl Kit {
                 return Err(format!("{field} must be 0 or more"));
             }
         }
+        self.laying.check()?;
         if self.part(&self.module.part).is_none() {
             return Err(format!("module.part: there is no part {:?} among the parts", self.module.part));
         }

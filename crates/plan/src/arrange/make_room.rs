@@ -1,14 +1,16 @@
-//! The least move of a block that clears what it is in the way of.
+//! The least slide of a block that clears what it is in the way of.
 //!
-//! A search over where the block may go: from each place it looks at the moves that the findings there offer, and at the
-//! straight ways past each thing that the block lies on; the nearest place that the rules have nothing against is
-//! the answer. The rules themselves judge each place.
+//! Where a block may stand as a whole is what all that is in its way leaves of the plane of its slides; the nearest point of
+//! that is the answer, and the rules themselves judge it. Where they ask for what no shape says (a pathway that may run in
+//! several places, a finding that a person waived), places are tried one after the other: from each the moves that the
+//! findings there offer, and the straight ways past each thing that the block lies on. Such an answer is not proved least.
 
 use super::bounds;
-use crate::room::{Fire, is_checked, room};
+use crate::room::{Fire, is_checked, path_strips, room};
+use chalkcourse_geometry::fit::least_slide;
 use chalkcourse_geometry::{DVec2, Rect, Roof, Units, dvec2};
 use chalkcourse_job::{Block, BlockId, Edit, Job, apply};
-use chalkcourse_layout::{Layout, assemble};
+use chalkcourse_layout::{Layout, PlacedBlock, assemble};
 use chalkcourse_rules::{Finding, Severity, array_share, ridge_room};
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -18,9 +20,27 @@ const MOST_MOVES: usize = 6;
 /// Places that are judged: more would keep a person waiting.
 const MOST_PLACES: usize = 160;
 
+/// A slide of a block.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Slide {
+    /// The edit that makes it.
+    pub edit: Edit,
+    /// How far, in the frame of the face, metres.
+    pub by: DVec2,
+    /// Whether no lesser slide in any direction clears the block: round clearances are drawn around, half a millimetre
+    /// larger at most.
+    pub proved: bool,
+}
+
 /// Moves a block the least distance after which its findings are clear and no other is new. `None` where it has
 /// nothing to clear by moving, or no such place was found.
 pub fn make_room(job: &Job, block: BlockId) -> Option<Edit> {
+    slide_clear(job, block, &|| false).map(|slide| slide.edit)
+}
+
+/// As [`make_room`], and says how far and whether that is proved least. Pure: it may run on another thread, and `stop` ends it
+/// with nothing.
+pub fn slide_clear(job: &Job, block: BlockId, stop: &dyn Fn() -> bool) -> Option<Slide> {
     let start = job.block(block)?;
     // Between two blocks the one that is not locked gives way.
     let roof = Arc::new(assemble(job));
@@ -34,30 +54,26 @@ pub fn make_room(job: &Job, block: BlockId) -> Option<Edit> {
         return None;
     }
     search.known = first.keys.clone();
-    let obstacles = search.obstacles();
-    let mut seen: BTreeSet<(i64, i64)> = BTreeSet::from([(0, 0)]);
-    let mut open: Vec<(usize, DVec2)> = Vec::new();
-    let mut here = (0, DVec2::ZERO, first);
-    for _ in 0..MOST_PLACES {
-        let (moves, by, judged) = &here;
-        if *moves < MOST_MOVES {
-            let ways = judged.moves.iter().copied().chain(search.ways_past(&obstacles, *by));
-            for next in ways.map(|step| *by + step) {
-                let rounded = (next * 1e6).round();
-                if seen.insert((rounded.x as i64, rounded.y as i64)) {
-                    open.push((moves + 1, next));
-                }
+    if !first.waived {
+        let slides = search.slides(stop);
+        if stop() {
+            return None;
+        }
+        // Nothing that stands in the way leaves any place: no search would find one.
+        let (least, others) = slides.split_first()?;
+        let least = (*least)?;
+        if search.is_clear(least)? {
+            return Some(search.slide(least, true));
+        }
+        let mut others: Vec<DVec2> = others.iter().copied().flatten().collect();
+        others.sort_by(|a, b| a.length().total_cmp(&b.length()));
+        for by in others {
+            if search.is_clear(by)? {
+                return Some(search.slide(by, false));
             }
         }
-        let nearest = (0..open.len()).min_by(|&a, &b| open[a].1.length().total_cmp(&open[b].1.length()))?;
-        let (moves, by) = open.swap_remove(nearest);
-        let judged = search.judge(by)?;
-        if judged.in_the_way == 0 && judged.keys.is_subset(&search.known) {
-            return Some(Edit::PutBlock(search.moved(by, start.locked)));
-        }
-        here = (moves, by, judged);
     }
-    None
+    search.by_steps(first, stop)
 }
 
 /// The job with the blocks of one face alone, which is quicker to judge; or as it is where the others change what is asked
@@ -91,9 +107,74 @@ struct Judged {
     moves: Vec<DVec2>,
     /// All that weighs, of the whole job.
     keys: BTreeSet<String>,
+    /// Whether a person waived a finding of the block: what it is about may stay in the way.
+    waived: bool,
 }
 
 impl Search<'_> {
+    /// The least slide past everything that has a shape: without a pathway first, then with each that may be kept.
+    fn slides(&self, stop: &dyn Fn() -> bool) -> Vec<Option<DVec2>> {
+        let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
+        let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
+        let Some(placed) = layout.blocks.iter().find(|block| block.id == self.start.id) else {
+            return Vec::new();
+        };
+        let parts = parts(placed);
+        let ridge = ridge_asked(&self.trial, &layout);
+        let paths = std::iter::once(None).chain(path_strips(&self.trial, &layout, index).map(Some));
+        paths
+            .map(|path| {
+                let fire = Fire { ridge, path, beyond: false };
+                let allowed = room(&self.trial, &layout, index, &|id| id != self.start.id, fire);
+                least_slide(&allowed, &parts, stop).ok().flatten()
+            })
+            .collect()
+    }
+
+    /// The nearest place that moves one after the other come to.
+    fn by_steps(&self, first: Judged, stop: &dyn Fn() -> bool) -> Option<Slide> {
+        let obstacles = self.obstacles();
+        let mut seen: BTreeSet<(i64, i64)> = BTreeSet::from([(0, 0)]);
+        let mut open: Vec<(usize, DVec2)> = Vec::new();
+        let mut here = (0, DVec2::ZERO, first);
+        for _ in 0..MOST_PLACES {
+            if stop() {
+                break;
+            }
+            let (moves, by, judged) = &here;
+            if *moves < MOST_MOVES {
+                let ways = judged.moves.iter().copied().chain(self.ways_past(&obstacles, *by));
+                for next in ways.map(|step| *by + step) {
+                    let rounded = (next * 1e6).round();
+                    if seen.insert((rounded.x as i64, rounded.y as i64)) {
+                        open.push((moves + 1, next));
+                    }
+                }
+            }
+            let nearest =
+                (0..open.len()).min_by(|&a, &b| open[a].1.length().total_cmp(&open[b].1.length()))?;
+            let (moves, by) = open.swap_remove(nearest);
+            let judged = self.judge(by)?;
+            if self.clear(&judged) {
+                return Some(self.slide(by, false));
+            }
+            here = (moves, by, judged);
+        }
+        None
+    }
+
+    fn clear(&self, judged: &Judged) -> bool {
+        judged.in_the_way == 0 && judged.keys.is_subset(&self.known)
+    }
+
+    fn is_clear(&self, by: DVec2) -> Option<bool> {
+        self.judge(by).map(|judged| self.clear(&judged))
+    }
+
+    fn slide(&self, by: DVec2, proved: bool) -> Slide {
+        Slide { edit: Edit::PutBlock(self.moved(by, self.start.locked)), by, proved }
+    }
+
     fn moved(&self, by: DVec2, locked: bool) -> Block {
         Block { at: self.start.at + by, locked, ..self.start.clone() }
     }
@@ -104,7 +185,8 @@ impl Search<'_> {
         let layout = Layout::on_roof(&job, Arc::clone(&self.roof));
         let findings = chalkcourse_rules::check(&job, &layout);
         let weighs = |f: &&Finding| f.waived.is_none() && f.severity != Severity::Note;
-        let mut judged = Judged { in_the_way: 0, moves: Vec::new(), keys: BTreeSet::new() };
+        let mut judged = Judged { in_the_way: 0, moves: Vec::new(), keys: BTreeSet::new(), waived: false };
+        judged.waived = findings.iter().any(|f| f.waived.is_some() && f.place.block == Some(moved.id));
         for finding in findings.iter().filter(weighs) {
             judged.keys.insert(finding.key.clone());
             if finding.place.block != Some(moved.id) {
@@ -122,8 +204,13 @@ impl Search<'_> {
         let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
         let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
         let ridge = ridge_asked(&self.trial, &layout);
-        let allowed =
-            room(&self.trial, &layout, index, &|id| id != self.start.id, Fire { ridge, path: None });
+        let allowed = room(
+            &self.trial,
+            &layout,
+            index,
+            &|id| id != self.start.id,
+            Fire { ridge, path: None, beyond: false },
+        );
         allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
     }
 
@@ -142,6 +229,27 @@ impl Search<'_> {
         }
         ways
     }
+}
+
+/// A block as few rectangles: its rows without a break, and those that lie upon each other flush as one. The deck in the
+/// reveals belongs to it.
+fn parts(placed: &PlacedBlock) -> Vec<Rect> {
+    let Some(height) = placed.modules.first().map(|module| module.rect.size().y) else { return Vec::new() };
+    let mut parts: Vec<Rect> = Vec::new();
+    for row in &placed.strings {
+        let part = Rect { min: row.from, max: dvec2(row.to.x, row.to.y + height) };
+        let below = parts.iter_mut().find(|below| {
+            let flush = |a: f64, b: f64| (a - b).abs() < 1e-9;
+            flush(below.min.x, part.min.x)
+                && flush(below.max.x, part.max.x)
+                && flush(below.max.y + placed.reveal, part.min.y)
+        });
+        match below {
+            Some(below) => below.max.y = part.max.y,
+            None => parts.push(part),
+        }
+    }
+    parts
 }
 
 /// The move of a block that a finding offers.

@@ -174,28 +174,33 @@ fn troubles(job: &Job) -> usize {
     findings.iter().filter(|f| f.severity != Severity::Note && f.place.block == Some(A)).count()
 }
 
-/// No place on a raster that is clearly nearer is clear: the least move, by trying.
-#[test]
-fn room_is_made_by_the_least_move() {
-    let vent = |x: f64, y: f64| chalkcourse_job::Penetration {
+fn vent(x: f64, y: f64) -> chalkcourse_job::Penetration {
+    chalkcourse_job::Penetration {
         id: chalkcourse_job::PenetrationId(30),
         name: "Vent".into(),
         kind: chalkcourse_job::PenetrationKind::Vent,
         at: dvec2(x, y),
         shape: Shape::Rectangle { along: Length::from_metres(0.4), up: Length::from_metres(0.4) },
         clearance: None,
-    };
+    }
+}
+
+/// No place on a raster that is clearly nearer is clear: the least move, by trying.
+#[test]
+fn room_is_made_by_the_least_move() {
     for (x, y, has_room) in
         [(3.5, 2.0, true), (10.8, 1.2, true), (9.0, 0.7, true), (7.0, 3.5, false), (5.0, 2.0, true)]
     {
         let mut job = alder_court();
         job.penetrations.push(vent(x, y));
         assert!(troubles(&job) > 0, "{x}, {y}");
-        let nearer = match make_room(&job, A) {
-            Some(edit) => {
-                let clear = apply(&job, &edit).unwrap();
+        let nearer = match slide_clear(&job, A, &|| false) {
+            Some(slide) => {
+                let clear = apply(&job, &slide.edit).unwrap();
                 assert_eq!(troubles(&clear), 0, "{x}, {y}");
-                (clear.blocks[0].at - job.blocks[0].at).length() - 0.02
+                assert_eq!(clear.blocks[0].at - job.blocks[0].at, slide.by);
+                // round clearances are drawn around by less than a millimetre; one step after the other has more to spare
+                slide.by.length() - if slide.proved { 0.001 } else { 0.02 }
             }
             None => f64::INFINITY,
         };
@@ -238,6 +243,40 @@ fn of_two_blocks_the_one_that_is_asked_moves() {
             assert_eq!(old.locked, new.locked);
         }
     }
+}
+
+#[test]
+fn the_blocks_between_come_to_equal_gaps() {
+    let mut job = alder_court();
+    let block = Block { columns: 1, rows: 1, ..job.blocks[0].clone() };
+    // 1.722 m each from 1, 3 and 9 m: 10.722 - 1 - 3 of 1.722 are 4.556 m for two gaps.
+    job.blocks = [1.0, 3.0, 9.0]
+        .iter()
+        .zip(20..)
+        .map(|(u, id)| Block { id: BlockId(id), at: dvec2(*u, 1.0), name: id.to_string(), ..block.clone() })
+        .collect();
+    let ids = [BlockId(22), BlockId(20), BlockId(21)];
+    let spread = after(&job, distribute(&job, &ids, Spread::Along));
+    assert!(
+        (spread.blocks[1].at.x - (1.0 + 1.722 + 4.556 / 2.0)).abs() < 1e-9 && spread.blocks[1].at.y == 1.0
+    );
+    assert_eq!((&spread.blocks[0], &spread.blocks[2]), (&job.blocks[0], &job.blocks[2]));
+    assert_eq!(distribute(&spread, &ids, Spread::Along), None, "they are spread already");
+    assert_eq!(distribute(&job, &ids[..2], Spread::Along), None, "two have nothing between them");
+    assert_eq!(distribute(&job, &ids, Spread::Up), None, "beside each other they have no room up the slope");
+    job.blocks[1].locked = true;
+    assert_eq!(distribute(&job, &ids, Spread::Along), None);
+}
+
+#[test]
+fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
+    let mut job = alder_court();
+    job.penetrations.push(vent(5.0, 2.5));
+    assert!(troubles(&job) > 0);
+    let slide = slide_clear(&job, A, &|| false).unwrap();
+    assert!(slide.proved && slide.by.length() > 0.0);
+    assert_eq!(troubles(&apply(&job, &slide.edit).unwrap()), 0);
+    assert_eq!(slide_clear(&job, A, &|| true), None, "stopped at once");
 }
 
 #[test]

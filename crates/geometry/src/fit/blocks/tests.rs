@@ -4,7 +4,8 @@ use super::super::tests::never;
 use super::*;
 
 fn lay(allowed: &Allowed, tile: &Tile, most: usize, apart: f64) -> Blocks {
-    let found = fit_blocks(allowed, tile, &BlockRules { most, apart }, &never).unwrap();
+    let found =
+        fit_blocks(allowed, tile, &BlockRules { most, apart, base: super::Base::Anywhere }, &never).unwrap();
     assert!(found.blocks.len() <= most && found.bound >= found.count);
     assert_eq!(found.count, found.blocks.iter().map(|b| b.placed.len()).sum::<usize>());
     for (i, block) in found.blocks.iter().enumerate() {
@@ -115,7 +116,13 @@ fn stopped_early_the_bound_holds() {
     for asks in [0, 5, 40, 60, 200] {
         let asked = Cell::new(0);
         let stop = || asked.replace(asked.get() + 1) >= asks;
-        let part = fit_blocks(&allowed, &module, &BlockRules { most: 3, apart: 0.0 }, &stop).unwrap();
+        let part = fit_blocks(
+            &allowed,
+            &module,
+            &BlockRules { most: 3, apart: 0.0, base: super::Base::Anywhere },
+            &stop,
+        )
+        .unwrap();
         assert!(part.bound >= whole && part.count <= whole);
     }
 }

@@ -1,0 +1,260 @@
+//! The courses of a face and the blocks among them: where base rails fall, what is left at the ends, and which exposure or
+//! which place of a block would leave whole courses.
+
+use chalkcourse_geometry::Length;
+use chalkcourse_geometry::coursing::{
+    BasePlace, Coursing, CoursingError, Exposure, Laid, Span, propose_base, propose_exposure,
+};
+use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Job, apply};
+use chalkcourse_layout::{Layout, PlacedBlock};
+use chalkcourse_rules::Severity;
+use serde::Serialize;
+use std::fmt::Write;
+
+/// A shingle may show this much less than its exposure: an eighth (common practice, no source; more headlap is always
+/// allowed, less never).
+const LESS: f64 = 0.125;
+/// A course that misses by this much still looks whole: 1/16 in, as chalk lines are read.
+const WITHIN: f64 = 0.0254 / 16.0;
+/// More proposals tell no more.
+const MOST: usize = 12;
+
+/// The courses of a face and the blocks on it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct FaceCourses {
+    /// The face.
+    pub face: FaceId,
+    /// Its name.
+    pub name: String,
+    /// Its courses, as heights in its frame, metres.
+    pub courses: Coursing,
+    /// Course lines on the face.
+    pub lines: usize,
+    /// What is left of the last course below the top of the face, metres; 0 when it is whole.
+    pub left_at_top: f64,
+    /// The exposures that were looked through: least and greatest, metres.
+    pub exposures: (f64, f64),
+    /// Each block that has modules.
+    pub blocks: Vec<BlockCourses>,
+}
+
+/// A block among the courses.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct BlockCourses {
+    /// The block.
+    pub block: BlockId,
+    /// Its name.
+    pub name: String,
+    /// From the base rail to the upper edge of the highest row, in the frame of the face.
+    pub span: Span,
+    /// How it lies now.
+    pub laid: Laid,
+    /// Exposures of the whole face that leave whole courses below and above the block as it lies, the best first.
+    pub exposures: Vec<Exposure>,
+    /// Places of the block that leave whole courses below it and as many above it as the rule book asks, the nearest first.
+    pub places: Vec<Place>,
+}
+
+/// A place for a block on the courses.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Place {
+    /// Where its base rail lies, and what is left.
+    pub base: BasePlace,
+    /// Whether the rules have nothing against it there that they have not against it now.
+    pub clear: bool,
+}
+
+/// Why the courses of a face can't be told.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum CoursesError {
+    /// There is no such face.
+    #[error("the job has no face {0}")]
+    NoFace(FaceId),
+    /// Its outline is wrong.
+    #[error("face {0} has no sound outline yet: mend it first (see the findings)")]
+    Unsound(String),
+    /// Numbers that are no courses.
+    #[error(transparent)]
+    Courses(#[from] CoursingError),
+}
+
+/// The courses of a face, and proposals for its blocks. `exposures` are the least and the greatest that the shingle may show,
+/// metres; without them from seven eighths of the face's exposure up to it.
+///
+/// # Errors
+/// A face without a sound outline, or numbers that are no courses.
+pub fn coursing(job: &Job, face: FaceId, exposures: Option<(f64, f64)>) -> Result<FaceCourses, CoursesError> {
+    let layout = Layout::of(job);
+    let (index, on) = layout.face(face).ok_or(CoursesError::NoFace(face))?;
+    let drawn = job.face(face).ok_or(CoursesError::NoFace(face))?;
+    let lines = layout.faces.get(index).ok_or(CoursesError::NoFace(face))?.courses;
+    if !on.sound {
+        return Err(CoursesError::Unsound(drawn.name.clone()));
+    }
+    let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };
+    let exposures = exposures.unwrap_or((lines.exposure * (1.0 - LESS), lines.exposure));
+    let mut told = FaceCourses {
+        face,
+        name: drawn.name.clone(),
+        courses,
+        lines: lines.count(),
+        left_at_top: courses.at(courses.top)?.above,
+        exposures,
+        blocks: Vec::new(),
+    };
+    for placed in layout.blocks.iter().filter(|placed| placed.face == index) {
+        if let (Some(span), Some(block)) = (span_of(job, placed), job.block(placed.id)) {
+            told.blocks.push(block_courses(job, &courses, block, span, exposures)?);
+        }
+    }
+    Ok(told)
+}
+
+fn span_of(job: &Job, placed: &PlacedBlock) -> Option<Span> {
+    let bounds = placed.bounds?;
+    Some(Span { bottom: bounds.min.y, top: bounds.max.y, head: job.kit.flashing.head.metres() })
+}
+
+fn block_courses(
+    job: &Job,
+    courses: &Coursing,
+    block: &Block,
+    span: Span,
+    exposures: (f64, f64),
+) -> Result<BlockCourses, CoursesError> {
+    let laid = courses.laid(&span)?;
+    let mut found = propose_exposure(exposures, courses, &span, WITHIN)?;
+    found.truncate(MOST);
+    let rail = job.kit.laying.base_rail;
+    let above = if rail.anywhere { 0.0 } else { rail.above_course_from.metres() };
+    let least = usize::try_from(job.rule_book.courses_to_ridge.value).unwrap_or(usize::MAX);
+    let now = troubles(job, block);
+    let mut places = Vec::new();
+    for base in propose_base(courses, &span, above, least)?.into_iter().take(MOST) {
+        let there = moved(block, base.bottom - span.bottom);
+        let clear = apply(job, &Edit::PutBlock(there.clone())).is_ok_and(|job| {
+            let then = troubles(&job, &there);
+            then.iter().all(|key| now.contains(key))
+        });
+        places.push(Place { base, clear });
+    }
+    let (id, name) = (block.id, block.name.clone());
+    Ok(BlockCourses { block: id, name, span, laid, exposures: found, places })
+}
+
+/// What the rules have against a block, by the names of the findings.
+fn troubles(job: &Job, block: &Block) -> Vec<String> {
+    let findings = chalkcourse_rules::check(job, &Layout::of(job));
+    let weighs = findings
+        .into_iter()
+        .filter(|f| f.place.block == Some(block.id) && f.waived.is_none() && f.severity != Severity::Note);
+    weighs.map(|finding| finding.key).collect()
+}
+
+fn moved(block: &Block, up: f64) -> Block {
+    let mut there = block.clone();
+    there.at.y += up;
+    there
+}
+
+/// The edit that lays the courses of a face with another exposure; the first line stays.
+pub fn exposure_edit(job: &Job, face: FaceId, exposure: f64) -> Option<Edit> {
+    let drawn = job.face(face)?;
+    let courses = Courses { exposure: Length::from_metres(exposure), ..drawn.courses };
+    Some(Edit::PutFace(Face { courses, ..drawn.clone() }))
+}
+
+/// The edit that moves a block up or down its face until its base rail lies at `bottom` in the frame of the face.
+pub fn base_edit(job: &Job, block: BlockId, bottom: f64) -> Option<Edit> {
+    let block = job.block(block)?;
+    let layout = Layout::of(job);
+    let bounds = layout.blocks.iter().find(|placed| placed.id == block.id)?.bounds?;
+    Some(Edit::PutBlock(moved(block, bottom - bounds.min.y)))
+}
+
+/// Courses of faces as a person reads them.
+pub fn courses_text(job: &Job, faces: &[FaceCourses]) -> String {
+    let long = |metres: f64| Length::from_metres(metres).show(job.units);
+    let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
+    let mut text = format!("{}\n", job.name);
+    for face in faces {
+        let Coursing { eave, top, first, exposure } = face.courses;
+        let _ = writeln!(
+            text,
+            "\nFace {}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
+            face.name,
+            long(top - eave),
+            small(first - eave),
+            face.lines,
+            small(exposure),
+            if face.left_at_top == 0.0 {
+                "the last course is whole".to_owned()
+            } else {
+                format!("{} are left below the top", small(face.left_at_top))
+            }
+        );
+        for block in &face.blocks {
+            block_text(&mut text, face, block, &long, &small);
+        }
+    }
+    let _ = writeln!(text, "\n{}", crate::CAUTION);
+    text
+}
+
+fn block_text(
+    text: &mut String,
+    face: &FaceCourses,
+    block: &BlockCourses,
+    long: &dyn Fn(f64) -> String,
+    small: &dyn Fn(f64) -> String,
+) {
+    let Laid { base, cut_at_head, whole_to_top, left_at_top, .. } = block.laid;
+    let from_eave = |v: f64| long(v - face.courses.eave);
+    let rail = if base.above == 0.0 {
+        format!("on course line {}", base.course + 1)
+    } else {
+        format!("{} above course line {}", small(base.above), base.course + 1)
+    };
+    let _ = writeln!(
+        text,
+        "  block {}: base rail line {} up from the eave, {rail}; {} of a course behind the head flashing, then {whole_to_top} \
+         whole courses to the top{}",
+        block.name,
+        from_eave(block.span.bottom),
+        small(cut_at_head),
+        if left_at_top == 0.0 { String::new() } else { format!(" and {} over", small(left_at_top)) }
+    );
+    let (least, most) = face.exposures;
+    if block.exposures.is_empty() {
+        let _ = writeln!(
+            text,
+            "    no exposure from {} to {} leaves whole courses at both ends",
+            small(least),
+            small(most)
+        );
+    }
+    for it in &block.exposures {
+        let _ = writeln!(
+            text,
+            "    an exposure of {} leaves {} whole courses below the rail and {} above the head, to {}",
+            small(it.exposure),
+            it.below,
+            it.above,
+            small(it.miss())
+        );
+    }
+    for Place { base, clear } in &block.places {
+        let _ = writeln!(
+            text,
+            "    base rail at course line {}, {} up from the eave: {} behind the head, {} whole courses to the top{}",
+            base.course + 1,
+            from_eave(base.bottom),
+            small(base.cut_at_head),
+            base.whole_to_top,
+            if *clear { "" } else { "; the rules are against it" }
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests;

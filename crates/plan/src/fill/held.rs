@@ -1,0 +1,255 @@
+//! What holds a fill back, asked for when a person wants to know: it lays the face again without each thing in the way.
+
+use super::lay::{base, joints};
+use super::made::Maker;
+use super::{Fill, FillError, Laid, Mode, allowed};
+use crate::room::{What, barrier_words, penetration_name, what};
+use chalkcourse_geometry::fit::{
+    Allowed, Barrier, BlockRules, HeldBack as Held, Joints, Price, Question, RowRules, Tile, fit_best,
+    fit_blocks, holds_back,
+};
+use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
+use chalkcourse_job::{Job, PenetrationId};
+use chalkcourse_layout::Layout;
+use serde::Serialize;
+
+/// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
+const NEAR: f64 = 0.2;
+const FARTHEST: f64 = 0.6;
+
+/// What holds a fill back.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct HeldBack {
+    /// What each rule, setback and penetration costs, the dearest first; what costs nothing is here too.
+    pub costs: Vec<Cost>,
+    /// The least moves of penetrations that win modules.
+    pub wins: Vec<Win>,
+    /// Every place where a module nearly fits, the nearest first.
+    pub near: Vec<Near>,
+    /// Whether it was worked out to its end.
+    pub finished: bool,
+}
+
+/// What something in the way costs.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Cost {
+    /// What.
+    pub what: What,
+    /// Where it keeps modules from, in the frame of the face.
+    pub shapes: Vec<Polygon>,
+    /// Modules that the best layout without it has more.
+    pub modules: usize,
+    /// Whether both layouts are proved; else the number is what was found.
+    pub proved: bool,
+    /// In words.
+    pub words: String,
+}
+
+/// A move of a penetration that wins.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Win {
+    /// What moves.
+    pub penetration: PenetrationId,
+    /// How far, in the frame of the face: along the eave or up the slope, metres.
+    pub by: DVec2,
+    /// Modules won.
+    pub modules: usize,
+    /// In words.
+    pub words: String,
+    /// What was searched, in words.
+    pub searched: String,
+}
+
+/// A place where a module nearly fits.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Near {
+    /// Where it would lie, in the face's frame, metres.
+    pub rect: Rect,
+    /// All that stops it, the deepest first.
+    pub stops: Vec<NearStop>,
+    /// What stops it and by how much.
+    pub words: String,
+}
+
+/// One thing that stops a module.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct NearStop {
+    /// What.
+    pub what: What,
+    /// How far the module would have to shift along the eave to come clear of it, metres; `None` where no shift helps.
+    pub along: Option<f64>,
+    /// The same up the slope.
+    pub up: Option<f64>,
+    /// The shorter way, metres.
+    pub by: f64,
+}
+
+impl HeldBack {
+    /// Whether nothing but the size of the face holds the fill back.
+    pub fn is_empty(&self) -> bool {
+        self.wins.is_empty() && self.near.is_empty() && self.costs.iter().all(|cost| cost.modules == 0)
+    }
+
+    /// What costs modules and what would win some, in words, the dearest first.
+    pub fn words(&self) -> impl Iterator<Item = &str> {
+        let costs = self.costs.iter().filter(|cost| cost.modules > 0).map(|cost| cost.words.as_str());
+        costs.chain(self.wins.iter().map(|win| win.words.as_str()))
+    }
+
+    /// Places where a module nearly fits, those with the same trouble counted together, in the order of the list.
+    pub fn near_by_words(&self) -> Vec<(&str, usize)> {
+        let mut groups: Vec<(&str, usize)> = Vec::new();
+        for near in &self.near {
+            match groups.iter_mut().find(|(words, _)| *words == near.words) {
+                Some((_, count)) => *count += 1,
+                None => groups.push((&near.words, 1)),
+            }
+        }
+        groups
+    }
+}
+
+/// What holds a fill of this job back: with `mode` as it was filled, before or after the fill is in place. What a thing costs
+/// is found by laying the face again without it, so this takes as long as filling it several times; `stop` ends it early with
+/// what is there.
+///
+/// In a fill by worth or to a number the fullest grid is asked, since only that is short of room.
+///
+/// # Errors
+/// [`FillError`] where the face is no longer there.
+pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) -> Result<HeldBack, FillError> {
+    let layout = Layout::of(job);
+    let (index, _) = layout.face(fill.face).ok_or(FillError::NoFace(fill.face))?;
+    let room = allowed(job, &layout, index, fill.basis.fire, &fill.blocks);
+    let movable: Vec<String> = layout
+        .penetrations
+        .iter()
+        .filter(|penetration| penetration.on_face(index).is_some())
+        .map(penetration_name)
+        .collect();
+    let question = Question { near: NEAR, movable, farthest: FARTHEST };
+    let held = match &fill.basis.laid {
+        Laid::Nothing => Held::default(),
+        Laid::Rows(fit, _) => holds_back(&room, fit, &question, stop)?,
+        Laid::Stacks => {
+            let maker = Maker { job, face: fill.face };
+            let tiles: Vec<Tile> = maker.tiles().map(|(_, tile)| tile).collect();
+            joints(job, mode)?;
+            let base = base(job, &layout, index, mode);
+            let rules = RowRules { joints: Joints::Aligned, base, hooked: true };
+            match fit_best(&room, &tiles, &rules, stop)? {
+                Some(fit) => holds_back(&room, &fit, &question, stop)?,
+                None => Held::default(),
+            }
+        }
+        Laid::Blocks(most) => blocks(job, &layout, index, fill, mode, *most, &room, stop)?,
+    };
+    let finished = !stop();
+    let mut told = tell(job, &layout, &room, &held);
+    told.finished = finished;
+    Ok(told)
+}
+
+/// What each thing costs in whole blocks, and what nearly fits beside them.
+#[expect(clippy::too_many_arguments, reason = "all of them say where the blocks stand")]
+fn blocks(
+    job: &Job,
+    layout: &Layout,
+    index: usize,
+    fill: &Fill,
+    mode: Mode,
+    most: usize,
+    room: &Allowed,
+    stop: &dyn Fn() -> bool,
+) -> Result<Held, FillError> {
+    let maker = Maker { job, face: fill.face };
+    let base = base(job, layout, index, mode);
+    let rules = BlockRules { most, apart: job.kit.clearances.between_blocks.metres(), base };
+    let mut held = Held::default();
+    let mut ids: Vec<&String> = room.blocked.iter().map(|blocked| &blocked.id).collect();
+    ids.sort_unstable();
+    ids.dedup();
+    for id in ids {
+        if stop() {
+            break;
+        }
+        let kept = room.blocked.iter().filter(|blocked| blocked.id != *id).cloned().collect();
+        let without = Allowed { blocked: kept, ..room.clone() };
+        let (mut count, mut bound) = (0, 0);
+        for (_, tile) in maker.tiles() {
+            let found = fit_blocks(&without, &tile, &rules, stop)?;
+            (count, bound) = (count.max(found.count), bound.max(found.bound));
+        }
+        let proved = fill.proved && count == bound;
+        held.prices.push(Price { id: id.clone(), tiles: count.saturating_sub(fill.modules), proved });
+    }
+    held.prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
+    Ok(held)
+}
+
+/// Puts what the fitting found into words and places.
+fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
+    let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
+    let several = |n: usize| if n == 1 { "1 module".to_owned() } else { format!("{n} modules") };
+    let mut told = HeldBack::default();
+    for price in &held.prices {
+        let sure = if price.proved { "costs" } else { "seems to cost" };
+        let words =
+            format!("{} {sure} {}.", capital(&barrier_words(&price.id, layout)), several(price.tiles));
+        let shapes = room.blocked.iter().filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
+        let what = what(&price.id);
+        told.costs.push(Cost { what, shapes, modules: price.tiles, proved: price.proved, words });
+    }
+    for step in &held.moves {
+        let What::Penetration(penetration) = what(&step.id) else { continue };
+        let (way, by) = direction(step.by);
+        told.wins.push(Win {
+            penetration,
+            by: step.by,
+            modules: step.wins,
+            words: format!(
+                "{} moved {} {way} would win {}.",
+                capital(&barrier_words(&step.id, layout)),
+                small(by),
+                several(step.wins)
+            ),
+            searched: step.searched.clone(),
+        });
+    }
+    for near in &held.near {
+        let mut words = Vec::new();
+        let mut stops = Vec::new();
+        for stop in &near.stops {
+            let (what, name) = match &stop.by {
+                Barrier::Constraint(id) => (what(id), barrier_words(id, layout)),
+                Barrier::Side { ring, side, .. } => {
+                    (What::Edge { ring: *ring, side: *side }, "the edge of the face".to_owned())
+                }
+            };
+            words.push(format!("{name}, by {}", small(stop.depth())));
+            let finite = |by: f64| by.is_finite().then_some(by);
+            stops.push(NearStop {
+                what,
+                along: finite(stop.along_u),
+                up: finite(stop.along_v),
+                by: stop.depth(),
+            });
+        }
+        let words = format!("one more module is stopped by {}.", words.join(" and "));
+        told.near.push(Near { rect: near.rect, stops, words });
+    }
+    told
+}
+
+fn direction(by: DVec2) -> (&'static str, f64) {
+    if by.x.abs() > by.y.abs() {
+        (if by.x > 0.0 { "to the right" } else { "to the left" }, by.x.abs())
+    } else {
+        (if by.y > 0.0 { "up the slope" } else { "down the slope" }, by.y.abs())
+    }
+}
+
+fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

@@ -1,0 +1,172 @@
+//! From placed tiles to blocks of a job, and the claim that goes with them.
+
+use super::{Basis, Fill, Laid, Measure, MeasureOf};
+use crate::arrange::free_name;
+use crate::room::Fire;
+use chalkcourse_geometry::fit::{Base, Placed, Tile};
+use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, Orientation, RowShift};
+use std::collections::BTreeSet;
+
+/// Makes blocks for a face.
+pub(super) struct Maker<'a> {
+    pub(super) job: &'a Job,
+    pub(super) face: FaceId,
+}
+
+impl<'a> Maker<'a> {
+    /// The module in each way that the kit lets it lie.
+    pub(super) fn tiles(&self) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
+        let kit = &self.job.kit;
+        kit.orientations.iter().map(move |&orientation| {
+            let (long, short) = (kit.module.length.metres(), kit.module.width.metres());
+            let size = match orientation {
+                Orientation::Landscape => dvec2(long, short),
+                Orientation::Portrait => dvec2(short, long),
+            };
+            (orientation, Tile { size, gap: DVec2::splat(kit.reveal.usual.metres()) })
+        })
+    }
+
+    /// Tiles as the nth new block.
+    pub(super) fn block(
+        &self,
+        nth: u32,
+        orientation: Orientation,
+        tile: Tile,
+        placed: &[Placed],
+    ) -> Option<Block> {
+        let job = self.job;
+        let stay = job.blocks.iter().filter(|block| block.face != self.face || block.locked);
+        let mut names: Vec<String> = stay.map(|block| block.name.clone()).collect();
+        for _ in 0..=nth {
+            let name = free_name(|name| names.iter().any(|taken| taken == name));
+            names.push(name);
+        }
+        let like = Block {
+            id: BlockId(job.next_id + nth),
+            name: names.pop()?,
+            face: self.face,
+            at: DVec2::ZERO,
+            rows: 1,
+            columns: 1,
+            orientation,
+            reveal: job.kit.reveal.usual,
+            shifts: Vec::new(),
+            off: BTreeSet::new(),
+            locked: false,
+        };
+        block_of(&like, &tile, placed)
+    }
+
+    pub(super) fn fill(
+        &self,
+        blocks: Vec<Block>,
+        modules: usize,
+        bound: usize,
+        proved: bool,
+        searched: String,
+        basis: Basis,
+    ) -> Fill {
+        let face = self.face;
+        let (measure, held, claim) = (None, None, String::new());
+        Fill { face, blocks, modules, bound, proved, measure, claim, searched, held, basis }
+    }
+
+    /// A fill without modules.
+    pub(super) fn nothing(&self, fire: Fire) -> Fill {
+        let basis = Basis { fire, way: "no orientation is allowed".to_owned(), laid: Laid::Nothing };
+        self.fill(Vec::new(), 0, 0, true, "nothing".to_owned(), basis)
+    }
+}
+
+/// Where the base rail may fall, in words.
+pub(super) fn base_words(job: &Job, base: Base) -> String {
+    let Base::Courses { play: (from, to), .. } = base else { return "base rail anywhere".to_owned() };
+    let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
+    if from == 0.0 && to == 0.0 {
+        "base rail on a course line".to_owned()
+    } else if from == to {
+        format!("base rail {} above a course line", small(from))
+    } else {
+        format!("base rail {} to {} above a course line", small(from), small(to))
+    }
+}
+
+/// Says what a fill claims.
+pub(super) fn claim(job: &Job, fill: &mut Fill) {
+    let ways: Vec<&str> = job
+        .kit
+        .orientations
+        .iter()
+        .map(|orientation| match orientation {
+            Orientation::Landscape => "landscape",
+            Orientation::Portrait => "portrait",
+        })
+        .collect();
+    let proved = if fill.proved { "proved" } else { "not proved" };
+    let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
+    fill.claim = format!(
+        "{} of at most {}{measured}, {}, {} ({proved})",
+        fill.modules,
+        fill.bound,
+        ways.join(" or "),
+        fill.basis.way
+    );
+}
+
+fn measure_words(job: &Job, measure: &Measure) -> String {
+    let money = |amount: f64| format!("{amount:.2} {}", job.prices.currency);
+    let length = |metres: f64| Length::from_metres(metres).show(job.units);
+    let Measure { of, value, bound } = *measure;
+    match of {
+        MeasureOf::Worth => format!(", worth {} of at most {}", money(value), money(bound)),
+        MeasureOf::FlashingCost => {
+            format!(", flashing around them {} of at least {}", money(value), money(bound))
+        }
+        MeasureOf::LengthAround => {
+            format!(", {} around them of at least {}", length(value), length(bound))
+        }
+    }
+}
+
+/// Tiles as one block like another one: rows from the lowest, each shifted to where it lies, and gaps in a row as shifts
+/// within it. `None` without tiles.
+pub(crate) fn block_of(like: &Block, tile: &Tile, placed: &[Placed]) -> Option<Block> {
+    let least = placed.iter().map(|p| p.row).min()?;
+    let rows = placed.iter().map(|p| p.row).max()? - least + 1;
+    let mut in_rows: Vec<Vec<Rect>> = vec![Vec::new(); rows];
+    for p in placed {
+        in_rows[p.row - least].push(p.rect);
+    }
+    for row in &mut in_rows {
+        row.sort_by(|a, b| a.min.x.total_cmp(&b.min.x));
+    }
+    let left = placed.iter().map(|p| p.rect.min.x).fold(f64::INFINITY, f64::min);
+    let bottom = in_rows[0].first()?.min.y;
+    let pitch = tile.pitch().x;
+    // In a grid all rows keep to the columns; a row of its own counts its modules from the left.
+    let column_of = |rect: &Rect| (rect.min.x - left) / pitch;
+    let grid = placed.iter().all(|p| (column_of(&p.rect) - column_of(&p.rect).round()).abs() * pitch < 1e-7);
+    let mut cells: Vec<Cell> = Vec::new();
+    let mut shifts: Vec<RowShift> = Vec::new();
+    for (row, rects) in (0u32..).zip(&in_rows) {
+        let mut shifted = 0.0;
+        for (nth, rect) in (0u32..).zip(rects) {
+            let column = if grid { column_of(rect).round() as u32 } else { nth };
+            cells.push(Cell { row, column });
+            let by = rect.min.x - left - f64::from(column) * pitch - shifted;
+            if !grid && by.abs() > 1e-9 {
+                shifts.push(RowShift { row, from: column, by: Length::from_metres(by) });
+                shifted += by;
+            }
+        }
+    }
+    let columns = cells.iter().map(|cell| cell.column + 1).max()?;
+    let rows = u32::try_from(rows).ok()?;
+    let mut block =
+        Block { at: dvec2(left, bottom), rows, columns, shifts, off: BTreeSet::new(), ..like.clone() };
+    let filled: BTreeSet<Cell> = cells.into_iter().collect();
+    block.off = block.cells().filter(|cell| !filled.contains(cell)).collect();
+    Some(block)
+}

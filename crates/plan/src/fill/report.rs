@@ -1,0 +1,82 @@
+//! Fills as a person and as a program read them.
+
+use super::Fill;
+use crate::Plan;
+use chalkcourse_geometry::Length;
+use chalkcourse_job::{Cell, Job};
+use serde::Serialize;
+use std::fmt::Write;
+
+/// Fills for other programs.
+#[derive(Clone, Debug, Serialize)]
+pub struct FillsReport<'a> {
+    /// Always "chalkcourse-fit".
+    pub format: &'static str,
+    /// Version of this format.
+    pub version: u32,
+    /// Name of the job.
+    pub job: &'a str,
+    /// Caution.
+    pub caution: &'static str,
+    /// Face by face.
+    pub faces: &'a [Fill],
+    /// What the rules find with all of them in place.
+    pub findings: &'a [chalkcourse_rules::Finding],
+}
+
+/// Fills for other programs; `plan` is that of the job with all of them in place.
+pub fn fills_report<'a>(job: &'a Job, fills: &'a [Fill], plan: &'a Plan) -> FillsReport<'a> {
+    FillsReport {
+        format: "chalkcourse-fit",
+        version: 1,
+        job: &job.name,
+        caution: crate::CAUTION,
+        faces: fills,
+        findings: &plan.findings,
+    }
+}
+
+/// Fills as a person reads them; `plan` is that of the job with all of them in place.
+pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
+    let mut text = format!("{}\n", job.name);
+    for fill in fills {
+        let face = job.face(fill.face).map_or("", |face| face.name.as_str());
+        let _ = writeln!(text, "\nFace {face}: {}", fill.claim);
+        let _ = writeln!(text, "  searched: {}", fill.searched);
+        for block in &fill.blocks {
+            let _ = writeln!(
+                text,
+                "  block {}: {} rows, base rail {} up from the face's datum, left end {} along it",
+                block.name,
+                block.rows,
+                Length::from_metres(block.at.y).show(job.units),
+                Length::from_metres(block.at.x).show(job.units)
+            );
+            for row in 0..block.rows {
+                let cells: Vec<Cell> = block.cells().filter(|cell| cell.row == row).collect();
+                let at = cells.first().map_or(0.0, |cell| block.corner_of(*cell, &job.kit).x - block.at.x);
+                let shown = Length::from_metres(at).show(job.units);
+                let _ = writeln!(text, "    row {}: {} modules, from {shown}", row + 1, cells.len());
+            }
+        }
+        let Some(held) = &fill.held else { continue };
+        if held.is_empty() {
+            text.push_str("  nothing but the size of the face holds it back\n");
+        }
+        for words in held.words() {
+            let _ = writeln!(text, "  {words}");
+        }
+        for (words, places) in held.near_by_words() {
+            let _ = writeln!(text, "  At {places} {}: {words}", if places == 1 { "place" } else { "places" });
+        }
+    }
+    let _ = writeln!(
+        text,
+        "\n{} modules, {:.2} kW; {} findings\n\n{}",
+        plan.summary.modules,
+        plan.summary.kilowatts,
+        plan.findings.len(),
+        crate::CAUTION
+    );
+    text
+}

@@ -1,0 +1,73 @@
+//! The modules that are worth most together.
+
+use super::made::{self, Maker};
+use super::outline::outline;
+use super::{Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Worth, lay};
+use crate::room::Fire;
+use chalkcourse_geometry::fit::{Allowed, Want, fit_stacks};
+use chalkcourse_job::{FaceId, Job};
+use chalkcourse_layout::Layout;
+
+/// How much a module on a face counts: its area as a share of the largest of the faces that are filled.
+pub(super) fn weight(job: &Job, layout: &Layout, faces: &[FaceId], face: FaceId, mode: Mode) -> f64 {
+    let Mode::ByWorth(Worth { by_area: true, .. }) = mode else { return 1.0 };
+    let area = |face: FaceId| job.face(face).and(layout.face(face)).map_or(0.0, |(_, on)| on.slope_area);
+    let most = faces.iter().map(|&face| area(face)).fold(0.0, f64::max);
+    if most > 0.0 { area(face) / most } else { 1.0 }
+}
+
+/// Fills the room on a face with the modules that are worth most.
+pub(super) fn fill_room(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: Fire,
+    worth: Worth,
+    weight: f64,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    if !(0.0..1e9).contains(&worth.module) {
+        return Err(FillError::Asked(format!("a module is worth {}: give 0 or more", worth.module)));
+    }
+    lay::joints(site.job, site.mode)?;
+    let maker = Maker { job: site.job, face: site.face };
+    let base = lay::base(site.job, &site.layout, site.index, site.mode);
+    let value = worth.module * weight;
+    let mut best: Option<Fill> = None;
+    let (mut most, mut bound, mut finished) = (0, 0.0_f64, true);
+    for (orientation, tile) in maker.tiles() {
+        let outline = outline(site.job, &tile, site.exposure())?;
+        let found = fit_stacks(allowed, &tile, base, &outline.costs, Want::Worth(value), stop)?;
+        most = most.max(found.most);
+        finished &= found.finished;
+        let Some(stacks) = found.found.first() else { continue };
+        let tiles = stacks.placed.len();
+        // A block that does not pay for what a block costs by itself is none.
+        let of = |cost: f64| value * tiles as f64 - cost - outline.block;
+        bound = bound.max(of(stacks.least));
+        let (pays, worth) = (of(stacks.cost) > 0.0, of(stacks.cost).max(0.0));
+        if best.as_ref().is_none_or(|best| best.measure.as_ref().is_none_or(|m| worth > m.value)) {
+            let laid: &[_] = if pays { &stacks.placed } else { &[] };
+            let blocks = maker.block(0, orientation, tile, laid).into_iter().collect();
+            let way = format!("one grid by worth, a module {value:.2}, {}", made::base_words(site.job, base));
+            let searched = format!(
+                "one grid at every offset, every upper module carried by the one below it, from one base line; {} different \
+                 sets of places, the best choice from each; {} ranges of offsets ruled out by a bound; flashing by the metre and by the corner, before \
+                 whole packages{}",
+                found.sets,
+                found.ruled_out,
+                if found.finished { "" } else { "; stopped before the end" }
+            );
+            let basis = Basis { fire, way, laid: Laid::Stacks };
+            let mut fill = maker.fill(blocks, laid.len(), 0, false, searched, basis);
+            fill.measure = Some(Measure { of: MeasureOf::Worth, value: worth, bound: worth });
+            best = Some(fill);
+        }
+    }
+    let mut fill = best.unwrap_or_else(|| maker.nothing(fire));
+    fill.bound = most.max(fill.modules);
+    if let Some(measure) = &mut fill.measure {
+        measure.bound = bound.max(measure.value);
+        fill.proved = finished || measure.bound - measure.value <= 1e-7 * (1.0 + measure.value);
+    }
+    Ok(fill)
+}

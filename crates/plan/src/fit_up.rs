@@ -1,0 +1,225 @@
+//! A block on a deck as it was measured: how far out of square the deck is, whether a row closes, and where to snap the line.
+
+use chalkcourse_geometry::Length;
+use chalkcourse_geometry::fit_up::{Along, Closed, Deck, FitUpError, Measured, RowToClose, Snap};
+use chalkcourse_job::{Block, Job};
+use serde::Serialize;
+use std::fmt::Write;
+
+/// What is fitted to a deck.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct FitUpAsked {
+    /// What the tape says.
+    pub measured: Measured,
+    /// The base line above the eave, at its lower end, metres.
+    pub up: f64,
+    /// What it should be parallel to.
+    pub along: Along,
+    /// Modules in a row.
+    pub modules: usize,
+    /// Rows.
+    pub rows: usize,
+    /// A module along a row and up the slope, metres.
+    pub module: (f64, f64),
+    /// What is kept free beside each rake, metres.
+    pub beside: f64,
+    /// How much a module may be larger or smaller, metres.
+    pub module_varies: f64,
+    /// How far a reveal may be set wrong, metres.
+    pub reveal_varies: f64,
+}
+
+impl FitUpAsked {
+    /// A block of a job on a deck as measured, with its base line where it lies above the eave.
+    pub fn of_block(job: &Job, block: &Block, measured: Measured) -> Self {
+        let size = block.module_size(&job.kit);
+        let layout = chalkcourse_layout::Layout::of(job);
+        let eave = layout.face(block.face).map_or(0.0, |(_, on)| on.bounds.min.y);
+        let rake = job.rule_book.setback(chalkcourse_geometry::EdgeKind::Rake).metres();
+        Self {
+            measured,
+            up: block.at.y - eave,
+            along: Along::Eave,
+            modules: block.columns as usize,
+            rows: block.rows as usize,
+            module: (size.x, size.y),
+            beside: rake,
+            module_varies: 0.0,
+            reveal_varies: 0.0,
+        }
+    }
+}
+
+/// What follows.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct FitUp {
+    /// The deck.
+    pub deck: Deck,
+    /// Where to snap the base line.
+    pub snap: Snap,
+    /// From where to where a block with square sides may reach along the eave, metres.
+    pub opening: (f64, f64),
+    /// Whether and how a row closes in it.
+    pub closed: Closed,
+}
+
+/// Works out how a block goes on a deck as measured, with the reveals that the kit allows.
+///
+/// # Errors
+/// A measure that is no length, measures that make no deck, or a row that is none.
+pub fn fit_up(job: &Job, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
+    let deck = asked.measured.solve()?;
+    let snap = deck.snap(asked.up, asked.along);
+    let reveals = (job.kit.reveal.least.metres(), job.kit.reveal.most.metres());
+    let rows = asked.rows.max(1) as f64;
+    let high = rows * asked.module.1 + (rows - 1.0) * reveals.1;
+    let lowest = snap.at_left.min(snap.at_right);
+    let (left, right) = deck.opening(lowest, high);
+    let opening = (left + asked.beside, right - asked.beside);
+    let row = RowToClose {
+        modules: asked.modules,
+        module: asked.module.0,
+        module_varies: asked.module_varies,
+        reveals,
+        reveal_varies: asked.reveal_varies,
+        opening: opening.1 - opening.0,
+    };
+    Ok(FitUp { deck, snap, opening, closed: row.close()? })
+}
+
+/// A fit-up as a person reads it.
+pub fn fit_up_text(job: &Job, asked: &FitUpAsked, found: &FitUp) -> String {
+    let long = |metres: f64| Length::from_metres(metres).show(job.units);
+    let small = |metres: f64| Length::from_metres(metres.abs()).show_small(job.units);
+    let way = |metres: f64| if metres >= 0.0 { "right" } else { "left" };
+    let FitUp { deck, snap, opening, closed } = found;
+    let mut text = String::new();
+    let _ = writeln!(
+        text,
+        "Deck: the measures close to {}; spread over all six, none changes by more than {}",
+        small(deck.closing),
+        small(deck.adjusted)
+    );
+    for (end, racked) in [("left", deck.racked_left), ("right", deck.racked_right)] {
+        let _ = writeln!(
+            text,
+            "  the {end} end of the head stands {} to the {} of square to the eave",
+            small(racked),
+            way(racked)
+        );
+    }
+    let _ = writeln!(
+        text,
+        "  the head is {} farther from the eave at its {} end",
+        small(deck.head_out_of_parallel),
+        way(deck.head_out_of_parallel)
+    );
+    let along = match asked.along {
+        Along::Eave => "parallel to the eave",
+        Along::Head => "parallel to the head",
+        Along::Between => "halfway between eave and head",
+    };
+    let _ = writeln!(
+        text,
+        "Base line, {along}: snap it from {} up at the left to {} up at the right, both from the string along the eave; {} from the edge \
+         at its middle",
+        long(snap.at_left),
+        long(snap.at_right),
+        long(snap.at_middle)
+    );
+    let _ = writeln!(
+        text,
+        "Row of {}: {} to fill between {} and {} from the left end of the eave",
+        asked.modules,
+        long(opening.1 - opening.0),
+        long(opening.0),
+        long(opening.1)
+    );
+    let verdict = match (closed.closes, closed.closes_likely, closed.closes_at_worst) {
+        (false, ..) => "it does not close: take a module out or move what stops it",
+        (true, false, _) => "it closes with modules as on the sheet, but not with the sizes that are likely",
+        (true, true, false) => "it closes with the sizes that are likely, not with the worst",
+        (true, true, true) => "it closes even with the worst",
+    };
+    let over = if closed.spare >= 0.0 { "over at the sides" } else { "missing" };
+    let _ = writeln!(
+        text,
+        "  {verdict}; set the reveal to {}: {} {over}",
+        small(closed.reveal),
+        small(closed.spare)
+    );
+    let _ = writeln!(
+        text,
+        "  sizes and reveals can add up to {} either way at worst, {} as the root of the sum of squares",
+        small(closed.worst),
+        small(closed.likely)
+    );
+    let _ = writeln!(
+        text,
+        "Measure each line from one datum, and check the first module of a row before the next.\n\n{}",
+        crate::CAUTION
+    );
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chalkcourse_geometry::fit_up::Bows;
+    use chalkcourse_job::{builtin_kit, builtin_prices, builtin_rule_book};
+
+    fn asked(rising: f64, falling: f64) -> FitUpAsked {
+        FitUpAsked {
+            measured: Measured {
+                eave: 9.0,
+                head: 9.0,
+                left: 5.0,
+                right: 5.0,
+                rising,
+                falling,
+                bows: Bows::default(),
+            },
+            up: 0.5,
+            along: Along::Eave,
+            modules: 5,
+            rows: 3,
+            module: (1.722, 1.134),
+            beside: 0.15,
+            module_varies: 0.001,
+            reveal_varies: 0.0005,
+        }
+    }
+
+    #[test]
+    fn a_square_deck_closes_by_hand() {
+        let job = Job::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let diagonal = 9.0_f64.hypot(5.0);
+        let found = fit_up(&job, &asked(diagonal, diagonal)).unwrap();
+        assert!(found.deck.racked_left.abs() < 1e-9 && found.deck.closing.abs() < 1e-9);
+        assert!((found.opening.0 - 0.15).abs() < 1e-9 && (found.opening.1 - 8.85).abs() < 1e-9);
+        // 8.7 m less 5 of 1.722 m are 90 mm for 4 reveals of at most 1/4 in, 6.35 mm: 64.6 mm are over.
+        assert!((found.closed.reveal - 0.00635).abs() < 1e-12);
+        assert!((found.closed.spare - (0.09 - 4.0 * 0.00635)).abs() < 1e-9);
+        // 5 modules of 1 mm and 4 reveals of half a millimetre: 7 mm at worst, √(5 + 1) = 2.449 mm likely.
+        assert!((found.closed.worst - 0.007).abs() < 1e-12);
+        assert!((found.closed.likely - 6.0_f64.sqrt() * 1e-3).abs() < 1e-12);
+        assert!(found.closed.closes_at_worst);
+        let text = fit_up_text(&job, &asked(diagonal, diagonal), &found);
+        assert!(text.contains("it closes even with the worst"), "{text}");
+    }
+
+    #[test]
+    fn a_racked_deck_narrows_the_row() {
+        let job = Job::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        // A parallelogram that leans right by 100 mm: d² = (9 ± 0.1)² + h² with h² = 25 - 0.01.
+        let (rising, falling) = ((9.1_f64.powi(2) + 24.99).sqrt(), (8.9_f64.powi(2) + 24.99).sqrt());
+        let found = fit_up(&job, &asked(rising, falling)).unwrap();
+        assert!((found.deck.racked_left - 0.1).abs() < 1e-9 && (found.deck.racked_right - 0.1).abs() < 1e-9);
+        // The block is 3.4147 m high from 0.5 m up: its left side stands clear at its head, its right at its foot.
+        let (high, tall) = (3.0 * 1.134 + 2.0 * 0.00635, 24.99_f64.sqrt());
+        assert!((found.opening.0 - (0.15 + 0.1 * (0.5 + high) / tall)).abs() < 1e-9);
+        assert!((found.opening.1 - (8.85 + 0.1 * 0.5 / tall)).abs() < 1e-9);
+        assert!(fit_up(&job, &FitUpAsked { modules: 0, ..asked(rising, falling) }).is_err());
+        assert!(fit_up(&job, &asked(30.0, 30.0)).is_err());
+    }
+}
