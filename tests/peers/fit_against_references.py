@@ -219,9 +219,9 @@ def best_rows(face, tile, joints, base=None):
     return best
 
 
-def rules(joints, base=None):
+def rules(joints, base=None, hooked=False):
     base = {"courses": base} if base else "anywhere"
-    return {"rows": {"joints": joints, "base": base, "hooked": False}}
+    return {"rows": {"joints": joints, "base": base, "hooked": hooked}}
 
 
 def check_rows(rng, number):
@@ -541,6 +541,54 @@ def time_both():
             WORST.append(title)
 
 
+def hip_face(modules, penetrations):
+    """A hip trapezoid with room for about so many modules, and clearances scattered over it."""
+    height = math.sqrt(modules * 1.722 * 1.134 * 1.7 / 2)
+    width, slant = height * 2, height * 0.45
+    blocked = []
+    for i in range(penetrations):
+        v = height * (0.05 + 0.85 * (i + 0.5) / penetrations)
+        inset = slant * v / height
+        at = [inset + (width - 2 * inset) * (0.05 + 0.9 * ((i * 0.618034) % 1)), v]
+        if i % 2:
+            blocked.append({"outer": [at, [at[0] + 0.4, at[1]], [at[0] + 0.4, at[1] + 0.3], [at[0], at[1] + 0.3]]})
+        else:
+            turns = [math.tau * k / 24 for k in range(24)]
+            blocked.append({"outer": [[at[0] + 0.15 * math.cos(t), at[1] + 0.15 * math.sin(t)] for t in turns]})
+    outer = [[0, 0], [width, 0], [width - slant, height], [slant, height]]
+    return {"region": [{"outer": outer}], "blocked": blocked}
+
+
+def exponent(sizes, seconds):
+    """The slope of a straight line through the logarithms: time grows as this power of the size."""
+    x, y = [math.log(s) for s in sizes], [math.log(t) for t in seconds]
+    mean_x, mean_y = sum(x) / len(x), sum(y) / len(y)
+    return sum((a - mean_x) * (b - mean_y) for a, b in zip(x, y)) / sum((a - mean_x) ** 2 for a in x)
+
+
+def time_growth():
+    """How long fits take as kits ask for them (every upper tile carried), and how that grows."""
+    tile = {"size": [1.722, 1.134], "gap": [0.006, 0.006]}
+    tasks = {"sliding rows": rules("free", None, True), "one grid": rules("aligned", None, True)}
+    for modules, penetrations, repeat in ((60, 12, 50), (2000, 60, 3)):
+        cases = [{**hip_face(modules, penetrations), "tile": tile, "task": t, "repeat": repeat} for t in tasks.values()]
+        for name, answer in zip(tasks, run(cases)):
+            print(f"hooked, {modules} modules, {penetrations} penetrations, {name}: {answer['count']} of at most"
+                  f" {answer['bound']} in {answer['seconds'] * 1e3:.2f} ms")
+    for name, joints in (("sliding rows", "free"), ("one grid", "aligned")):
+        for hooked in (False, True):
+            if hooked and joints == "free":
+                continue  # it stops at a fixed effort
+            task = rules(joints, None, hooked)
+            by_modules = [(n, hip_face(n, 12)) for n in (125, 250, 500, 1000)]
+            by_holes = [(n, hip_face(500, n)) for n in (12, 24, 48, 96)]
+            for what, faces in (("modules", by_modules), ("penetrations", by_holes)):
+                answers = run([{**face, "tile": tile, "task": task, "repeat": 5} for _, face in faces])
+                power = exponent([n for n, _ in faces], [a["seconds"] for a in answers])
+                times = ", ".join(f"{n}: {a['seconds'] * 1e3:.2f} ms" for (n, _), a in zip(faces, answers))
+                print(f"growth, {name}{', hooked' if hooked else ''}, with {what}: power {power:.2f} ({times})")
+
+
 def main():
     rng = random.Random(20260302)
     golden = {
@@ -552,6 +600,7 @@ def main():
     check_hip()
     if "--time" in sys.argv:
         time_both()
+        time_growth()
     if "--golden" in sys.argv:
         how = ("Answers of the reference libraries, written by tests/peers/fit_against_references.py --golden: rows by every critical"
                " offset of free positions made with GEOS (shapely 2.2.0), blocks and choices with corners or a number by integer"

@@ -10,10 +10,12 @@
 
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, RuleBook, apply, builtin_kit,
+    Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, RowJoints, RuleBook, apply, builtin_kit,
     builtin_prices, builtin_rule_book,
 };
-use chalkcourse_plan::{Fill, Mode, evaluate, fill, fill_edit};
+use chalkcourse_plan::{
+    Fill, Mode, Size, Target, Way, What, Worth, evaluate, fill, fill_edit, fill_improving, hold_back,
+};
 use chalkcourse_rules::Severity;
 use chalkcourse_tests::samples;
 use proptest::prelude::*;
@@ -175,4 +177,124 @@ fn locked_blocks_stay() {
     assert!(second.modules < 4, "{}", second.claim);
     assert_eq!(after.blocks[..job.blocks.len()], job.blocks[..]);
     assert_eq!(troubles(&after), Vec::<String>::new());
+}
+
+const TO: fn(usize, Way) -> Mode =
+    |modules, way| Mode::ToNumber(Target { size: Size::Modules(modules), way });
+
+#[test]
+fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists() {
+    let job = samples::alder_court();
+    let faces: Vec<FaceId> = job.faces.iter().map(|face| face.id).collect();
+    for way in [Way::Compact, Way::Cheapest] {
+        let fills = fill(&job, &faces, TO(30, way), &|| false).unwrap();
+        let total: usize = fills.iter().map(|fill| fill.modules).sum();
+        assert!(total == 30 && fills.iter().all(|fill| fill.proved), "{}", fills[0].claim);
+        let sum =
+            |fills: &[Fill]| fills.iter().filter_map(|f| f.measure.as_ref()).map(|m| m.value).sum::<f64>();
+        // Face by face, each number by itself: the least of all sums.
+        let alone = |face: FaceId, modules: usize| match modules {
+            0 => Some(0.0),
+            _ => fill(&job, &[face], TO(modules, way), &|| false).ok().map(|fills| sum(&fills)),
+        };
+        let least = (5..=25)
+            .filter_map(|n| Some(alone(faces[0], n)? + alone(faces[1], 30 - n)?))
+            .fold(f64::INFINITY, f64::min);
+        assert!((sum(&fills) - least).abs() < 1e-6, "{way:?}: {} and {least}", sum(&fills));
+        let after = fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap());
+        assert_eq!(evaluate(&after).summary.modules, 30);
+    }
+    let kilowatts = Mode::ToNumber(Target { size: Size::Kilowatts(4.86), way: Way::Compact });
+    let fills = fill(&job, &faces, kilowatts, &|| false).unwrap();
+    assert_eq!(fills.iter().map(|fill| fill.modules).sum::<usize>(), 12, "12 of 405 W");
+    let error = fill(&job, &faces, TO(500, Way::Compact), &|| false).unwrap_err().to_string();
+    assert!(error.contains("500 modules were asked for"), "{error}");
+}
+
+#[test]
+fn worth_grows_with_value_and_a_worthless_module_is_not_laid() {
+    let job = samples::alder_court();
+    let laid = |module| {
+        let fill = filled(&job, job.faces[0].id, Mode::ByWorth(Worth { module, by_area: false })).0;
+        assert!(fill.proved, "{}", fill.claim);
+        (fill.modules, fill.measure.unwrap().value)
+    };
+    assert_eq!(laid(0.0), (0, 0.0));
+    let (few, some) = laid(80.0);
+    let (many, most) = laid(2_000.0);
+    let grid = filled(&job, job.faces[0].id, Mode::OneGrid).0.modules;
+    assert!(few <= many && some < most && many == grid, "{few} {some} {many} {most} {grid}");
+}
+
+/// With a kit that lets rails fall only so far above a course line, all ways of laying keep to it; and a kit without free
+/// joints has no sliding rows.
+#[test]
+fn the_kit_says_how_rows_and_rails_lie() {
+    let mut job = samples::alder_court();
+    let mut kit = (*job.kit).clone();
+    kit.laying.base_rail.anywhere = false;
+    kit.laying.joints = vec![RowJoints::Aligned];
+    job.kit = Arc::new(kit);
+    let face = job.faces[0].id;
+    let worth = Mode::ByWorth(Worth { module: 400.0, by_area: false });
+    for mode in [Mode::OneGrid, Mode::SlidingRows, Mode::OnCourses, Mode::WholeBlocks(2), worth] {
+        let (fill, after) = filled(&job, face, mode);
+        assert!(fill.modules > 0 && fill.claim.contains("above a course line"), "{}", fill.claim);
+        for told in chalkcourse_plan::coursing(&after, face, None).unwrap().blocks {
+            let above = told.laid.base.above / 0.0254;
+            assert!(above <= 0.25 + 1e-6, "{mode:?}: {above} in");
+        }
+        assert!(fill.blocks.iter().all(|block| block.shifts.is_empty()), "{mode:?}");
+    }
+    let error = fill(&job, &[face], Mode::HalfLapped, &|| false).unwrap_err().to_string();
+    assert!(error.contains("half-lapped"), "{error}");
+}
+
+/// Going on ends proved or with what the first pass had, each answer told is better than the one before, and a stop in the first
+/// pass still leaves modules that the rules pass.
+#[test]
+fn improving_never_loses_and_a_stop_keeps_the_best() {
+    let job = samples::quarry_lane();
+    let faces: Vec<FaceId> =
+        job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch).map(|face| face.id).collect();
+    let mut told: Vec<(usize, usize)> = Vec::new();
+    let sums = |fills: &[Fill]| {
+        let sum = |of: fn(&Fill) -> usize| fills.iter().map(of).sum::<usize>();
+        (sum(|fill| fill.modules), sum(|fill| fill.bound))
+    };
+    let end = std::time::Instant::now() + std::time::Duration::from_secs(4);
+    let late = || std::time::Instant::now() >= end;
+    let last =
+        fill_improving(&job, &faces, Mode::SlidingRows, &late, &mut |fills| told.push(sums(fills))).unwrap();
+    assert!(!told.is_empty() && told.windows(2).all(|two| two[0].0 <= two[1].0), "{told:?}");
+    assert_eq!(told.last(), Some(&sums(&last)));
+    for after in [0, 3, 40] {
+        let asked = std::cell::Cell::new(0);
+        let stop = || {
+            asked.set(asked.get() + 1);
+            asked.get() > after
+        };
+        for fill in fill(&job, &faces, Mode::SlidingRows, &stop).unwrap() {
+            assert!(fill.modules <= fill.bound);
+        }
+    }
+}
+
+/// Everything in the way has its price, and every price its places.
+#[test]
+fn what_holds_back_names_things_and_places() {
+    let job = samples::alder_court();
+    for mode in [Mode::SlidingRows, Mode::WholeBlocks(1), TO(12, Way::Compact)] {
+        let (fill, after) = filled(&job, job.faces[0].id, mode);
+        let held = hold_back(&job, &fill, mode, &|| false).unwrap();
+        assert!(held.finished && held.costs.iter().all(|cost| !cost.shapes.is_empty()));
+        let penetrations = held.costs.iter().filter(|cost| matches!(cost.what, What::Penetration(_))).count();
+        assert!(penetrations >= 2, "{mode:?}: {:?}", held.costs);
+        assert_eq!(
+            hold_back(&after, &fill, mode, &|| false).unwrap(),
+            held,
+            "asked before or after it is in place"
+        );
+        assert!(!hold_back(&job, &fill, mode, &|| true).unwrap().finished);
+    }
 }
