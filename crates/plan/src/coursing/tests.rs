@@ -49,10 +49,13 @@ fn metric_shingles_of_five_and_five_eighths_by_hand() {
 
 #[test]
 fn a_proposed_exposure_comes_out_when_it_is_laid() {
+    // From the line at 5 in to a rail at 38.25 in are 33.25 in; from the head at 90.896 in to the top 109.104 in. 142.354 in in 30
+    // courses are 4.745 in each: 7 come to 33.216 in, 23 to 109.139 in, both 0.035 in off.
     let five = Length::from_inches(5.0);
-    let job = job(38.0, Courses { exposure: five, first: five });
+    let job = job(38.25, Courses { exposure: five, first: five });
     let told = coursing(&job, FaceId(1), Some((4.5 * INCH, 5.0 * INCH))).unwrap();
     let proposed = told.blocks[0].exposures.first().expect("some exposure comes out");
+    assert!((proposed.exposure / INCH - 4.745).abs() < 1e-3 && (proposed.below, proposed.above) == (7, 23));
     let edit = exposure_edit(&job, FaceId(1), proposed.exposure).unwrap();
     let after = apply(&job, &edit).unwrap();
     let laid = coursing(&after, FaceId(1), None).unwrap().blocks[0].laid;
