@@ -1,13 +1,58 @@
 //! What a person asks of a block by name, as steps to take; or words on why it can't be.
 
 use crate::action::Action;
+use crate::background::{News, Work};
 use crate::{Document, Selection, text};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job};
 use chalkcourse_plan::{Align, Cut, align, copy_to_face, join, make_room, mirror, split};
+use std::sync::Arc;
 
-/// Moves a block the least that clears its findings.
-pub(crate) fn make_room_for(document: &Document, id: BlockId) -> Action {
-    step(document, id, make_room(document.job(), id), Selection::Block(id), text::room_for, text::NO_ROOM)
+/// A search for the least move that clears a block, on a thread of its own.
+#[derive(Debug)]
+pub(crate) struct MakingRoom {
+    job: Arc<Job>,
+    block: BlockId,
+    work: Work<Option<Edit>>,
+}
+
+impl MakingRoom {
+    /// Begins to search.
+    pub(crate) fn begin(ctx: &egui::Context, job: Arc<Job>, block: BlockId) -> Self {
+        let asked = Arc::clone(&job);
+        let work = Work::begin(ctx, move |_, _| make_room(&asked, block));
+        Self { job, block, work }
+    }
+
+    /// The block that room is made for.
+    pub(crate) fn block(&self) -> BlockId {
+        self.block
+    }
+
+    /// Ends the search with what was found so far.
+    pub(crate) fn stop(&self) {
+        self.work.stop();
+    }
+
+    /// Once it has ended: the job that it was for, its block, and the move, or words on why there is no answer.
+    #[expect(clippy::type_complexity, reason = "taken apart at once, in one place")]
+    pub(crate) fn answer(&self) -> Option<(Arc<Job>, BlockId, Result<Option<Edit>, &'static str>)> {
+        let found = match self.work.news() {
+            News::None | News::SoFar(_) => return None,
+            News::Done(None) if self.work.stopped() => Err(text::ROOM_STOPPED),
+            News::Done(found) => Ok(found),
+            News::Broke => Err(text::ROOM_BROKE),
+        };
+        Some((Arc::clone(&self.job), self.block, found))
+    }
+}
+
+/// How far an edit moves a block on its face.
+pub(crate) fn move_of(job: &Job, block: BlockId, edit: &Edit) -> Option<DVec2> {
+    match edit {
+        Edit::PutBlock(next) if next.id == block => job.block(block).map(|block| next.at - block.at),
+        _ => None,
+    }
 }
 
 /// Puts a mirror image on the slope beyond the ridge.
@@ -26,9 +71,46 @@ pub(crate) fn cut(document: &Document, id: BlockId, cut: Cut) -> Action {
     step(document, id, split(document.job(), id, cut), Selection::Block(id), text::split_of, text::NO_SPLIT)
 }
 
+/// Cuts a block beside the module that is held: right of it, or above it at the end of its row. Where none is held, in
+/// half.
+pub(crate) fn cut_at(document: &Document, held: Selection, id: BlockId) -> Action {
+    let Some(block) = document.job().block(id) else { return Action::Say(text::SELECT_A_BLOCK.to_owned()) };
+    let at = match held {
+        Selection::Module { cell, .. } if cell.column + 1 < block.columns => {
+            Cut::RightOfColumns(cell.column + 1)
+        }
+        Selection::Module { cell, .. } => Cut::AboveRows(cell.row + 1),
+        _ if block.columns > 1 => Cut::RightOfColumns(block.columns / 2),
+        _ => Cut::AboveRows(block.rows / 2),
+    };
+    cut(document, id, at)
+}
+
 /// Makes one block of two.
 pub(crate) fn joined(document: &Document, id: BlockId, with: BlockId) -> Action {
     step(document, id, join(document.job(), id, with), Selection::Block(id), text::join_of, text::NOT_FLUSH)
+}
+
+/// Makes one block of a block and the nearest that it can be joined with.
+pub(crate) fn joined_with_nearest(document: &Document, id: BlockId) -> Action {
+    let with = joinable(document, id);
+    match nearest(document, id, |other| with.iter().any(|block| block.id == other)) {
+        Some(other) => joined(document, id, other),
+        None => Action::Say(text::NOT_FLUSH.to_owned()),
+    }
+}
+
+/// The block of the same face whose middle is nearest to that of a block.
+fn nearest(document: &Document, id: BlockId, may: impl Fn(BlockId) -> bool) -> Option<BlockId> {
+    let layout = &document.plan().layout;
+    let here = layout.block(id)?;
+    let middle = here.bounds?.centre();
+    let others = layout.blocks.iter().filter(|other| other.id != id && other.face == here.face);
+    others
+        .filter(|other| may(other.id))
+        .filter_map(|other| Some((other.id, other.bounds?.centre().distance(middle))))
+        .min_by(|(_, a), (_, b)| a.total_cmp(b))
+        .map(|(other, _)| other)
 }
 
 /// The blocks that a block can be joined with.
@@ -41,6 +123,14 @@ pub(crate) fn joinable(document: &Document, id: BlockId) -> Vec<&Block> {
 pub(crate) fn aligned(document: &Document, id: BlockId, with: BlockId, to: Align) -> Action {
     let edit = align(document.job(), id, with, to);
     step(document, id, edit, Selection::Block(id), text::align_of, text::NOT_ALIGNED)
+}
+
+/// Brings a block in line with the nearest one on its face.
+pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align) -> Action {
+    match nearest(document, id, |_| true) {
+        Some(other) => aligned(document, id, other, to),
+        None => Action::Say(text::NOT_ALIGNED.to_owned()),
+    }
 }
 
 /// Whether a finding that no one accepted speaks of a block.

@@ -1,5 +1,6 @@
 use crate::text;
 use chalkcourse_geometry::Units;
+use chalkcourse_plan::Align;
 use egui::{Key, KeyboardShortcut, Modifiers};
 
 /// A tool for the drawing.
@@ -72,6 +73,18 @@ impl PlanFormat {
     }
 }
 
+/// What can be done to the block that is held, in the order of the menu.
+pub(crate) const ARRANGE: [Command; 8] = [
+    Command::MakeRoom,
+    Command::Mirror,
+    Command::CopyToFace,
+    Command::Split,
+    Command::Join,
+    Command::AlignTo(Align::Left),
+    Command::AlignTo(Align::Right),
+    Command::AlignTo(Align::Bottom),
+];
+
 /// Everything that a menu, a button or a key can ask for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Command {
@@ -97,6 +110,12 @@ pub(crate) enum Command {
     Fill,
     MakeRoom,
     Mirror,
+    CopyToFace,
+    Split,
+    Join,
+    AlignTo(Align),
+    Coursing,
+    FitUp,
     Fit,
     PlanView,
     FaceOnView,
@@ -112,7 +131,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 26] = [
+    const WITH_KEYS: [Self; 34] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -130,6 +149,14 @@ impl Command {
         Self::Fill,
         Self::MakeRoom,
         Self::Mirror,
+        Self::CopyToFace,
+        Self::Split,
+        Self::Join,
+        Self::AlignTo(Align::Left),
+        Self::AlignTo(Align::Right),
+        Self::AlignTo(Align::Bottom),
+        Self::Coursing,
+        Self::FitUp,
         Self::Fit,
         Self::PlanView,
         Self::FaceOnView,
@@ -169,6 +196,12 @@ impl Command {
             Self::Fill => text::FILL,
             Self::MakeRoom => text::MAKE_ROOM,
             Self::Mirror => text::MIRROR,
+            Self::CopyToFace => text::COPY_TO_FACE,
+            Self::Split => text::SPLIT,
+            Self::Join => text::JOIN,
+            Self::AlignTo(to) => text::align_command(to),
+            Self::Coursing => text::COURSING,
+            Self::FitUp => text::FIT_UP,
             Self::Fit => text::FIT,
             Self::PlanView => text::PLAN_VIEW,
             Self::FaceOnView => text::FACE_ON_VIEW,
@@ -204,6 +237,14 @@ impl Command {
             Self::Fill => (Modifiers::NONE, Key::L),
             Self::MakeRoom => (Modifiers::NONE, Key::R),
             Self::Mirror => (Modifiers::NONE, Key::M),
+            Self::CopyToFace => (Modifiers::COMMAND, Key::D),
+            Self::Split => (Modifiers::NONE, Key::K),
+            Self::Join => (Modifiers::NONE, Key::J),
+            Self::AlignTo(Align::Left) => (Modifiers::COMMAND, Key::ArrowLeft),
+            Self::AlignTo(Align::Right) => (Modifiers::COMMAND, Key::ArrowRight),
+            Self::AlignTo(Align::Bottom) => (Modifiers::COMMAND, Key::ArrowDown),
+            Self::Coursing => (Modifiers::NONE, Key::C),
+            Self::FitUp => (Modifiers::NONE, Key::Q),
             Self::Fit => (Modifiers::NONE, Key::F),
             Self::PlanView => (Modifiers::NONE, Key::Num1),
             Self::FaceOnView => (Modifiers::NONE, Key::Num2),
@@ -227,7 +268,11 @@ impl Command {
     /// is the field's own, except for the length of a side that is being drawn.
     pub(crate) fn pressed(ctx: &egui::Context, drawing: bool) -> Vec<Self> {
         let typing = ctx.text_edit_focused();
-        let fields_own = |command: Self| typing && !drawing && matches!(command, Self::Undo | Self::Redo);
+        let fields_own = |command: Self| {
+            typing
+                && (!drawing && matches!(command, Self::Undo | Self::Redo)
+                    || matches!(command, Self::AlignTo(_)))
+        };
         let mut asked: Vec<Self> = ctx.input_mut(|input| {
             Self::with_keys()
                 .filter(|(_, key)| !typing || key.modifiers.command || key.logical_key == Key::F1)

@@ -1,3 +1,4 @@
+use crate::arranging::MakingRoom;
 use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Paths, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
@@ -33,6 +34,16 @@ pub(crate) enum Pointed {
     Term(String, usize),
     /// Places on a face where a module nearly fits, by what stops it.
     Near(FaceId, String),
+}
+
+/// What a proposal that is pointed at would make, drawn on a face in its frame.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Ghost {
+    pub(crate) face: FaceId,
+    /// Where something would lie.
+    pub(crate) rects: Vec<Rect>,
+    /// Heights of level lines that would be there.
+    pub(crate) lines: Vec<f64>,
 }
 
 /// A waiver that is being written.
@@ -76,12 +87,16 @@ pub(crate) struct Desk {
     /// Where the pointer is on the drawing, in plan.
     pub(crate) pointer: Option<DVec2>,
     pub(crate) pointed: Pointed,
+    /// What a proposal under the pointer would make.
+    pub(crate) ghost: Option<Ghost>,
     pub(crate) list: List,
     /// The part whose terms are shown.
     pub(crate) opened_line: Option<String>,
     pub(crate) waiving: Option<Waiving>,
     /// Filling faces.
     pub(crate) fill: Filling,
+    /// The search for room that is going on.
+    pub(crate) making_room: Option<MakingRoom>,
     /// Which findings are listed.
     pub(crate) filter: Filter,
     /// Draw the pathways for the fire service.

@@ -1,3 +1,4 @@
+mod arrange;
 mod filing;
 mod fill;
 mod importing;
@@ -8,11 +9,12 @@ use crate::commands::{Command, Tool};
 use crate::desk::{Desk, Pointed};
 use crate::dialogs::{self, Dialog, Then};
 use crate::files::{Ask, Files};
+use crate::frame_times::FrameTimes;
 use crate::importing::is_of_buildings;
 use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::windows::RoofPart;
-use crate::{Document, Recovery, Selection, arranging, panels, sample, text, theme, windows};
+use crate::{Document, Recovery, Selection, panels, sample, text, theme, windows};
 use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
@@ -26,6 +28,8 @@ pub struct Options {
     pub typed_paths: bool,
     /// Where recovery copies are kept; none keeps none.
     pub recovery: Option<PathBuf>,
+    /// Where to write how long frames take; none measures nothing.
+    pub frame_times: Option<PathBuf>,
 }
 
 /// The whole window.
@@ -41,6 +45,7 @@ pub struct Editor {
     quitting: bool,
     title: String,
     space: Option<Space>,
+    frame_times: Option<FrameTimes>,
 }
 
 impl Editor {
@@ -65,7 +70,14 @@ impl Editor {
             quitting: false,
             title: String::new(),
             space: None,
+            frame_times: None,
         };
+        if let Some(path) = &options.frame_times {
+            match FrameTimes::create(path) {
+                Ok(times) => editor.frame_times = Some(times),
+                Err(error) => editor.desk.said = text::no_frame_times(path, &error),
+            }
+        }
         if let Some(folder) = &editor.recovery_folder {
             let left = Recovery::left_behind(folder);
             match Recovery::start(folder) {
@@ -116,6 +128,16 @@ impl Editor {
         }
     }
 
+    /// Why what is dragged stopped where it is, in words.
+    pub fn guides(&self) -> Vec<&str> {
+        self.desk.guides.iter().map(|guide| guide.words.as_str()).collect()
+    }
+
+    /// Whether something is worked out in the background.
+    pub fn is_working(&self) -> bool {
+        self.desk.making_room.is_some() || self.desk.fill.running().is_some()
+    }
+
     /// The last thing that the status bar said.
     pub fn said(&self) -> &str {
         &self.desk.said
@@ -127,6 +149,7 @@ impl Editor {
         self.answer_files(&ctx);
         self.answer_fill();
         self.answer_import(&ctx);
+        self.answer_room();
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
@@ -313,7 +336,14 @@ impl Editor {
                 self.carry_out(ctx, delete.into_iter().collect());
             }
             Command::Fill => self.fill(ctx, self.desk.selection.face(self.document.job())),
-            Command::MakeRoom | Command::Mirror => self.arrange(ctx, command),
+            Command::MakeRoom
+            | Command::Mirror
+            | Command::CopyToFace
+            | Command::Split
+            | Command::Join
+            | Command::AlignTo(_) => self.arrange(ctx, command),
+            Command::Coursing => self.desk.windows.coursing.open = !self.desk.windows.coursing.open,
+            Command::FitUp => self.desk.windows.fit_up.open = !self.desk.windows.fit_up.open,
             Command::Fit => self.desk.fit = true,
             Command::PlanView => self.look(View::Plan),
             Command::FaceOnView => self.look_face_on(),
@@ -333,19 +363,6 @@ impl Editor {
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
             Command::Keys => self.dialog = Some(Dialog::Keys),
         }
-    }
-
-    /// Commands for the block that is held.
-    fn arrange(&mut self, ctx: &Context, command: Command) {
-        let action = match self.desk.selection.block() {
-            None => Action::Say(text::SELECT_A_BLOCK.to_owned()),
-            Some(id) if command == Command::Mirror => arranging::mirrored(&self.document, id),
-            Some(id) if !arranging::is_in_trouble(&self.document, id) => {
-                Action::Say(text::NOTHING_IN_THE_WAY.to_owned())
-            }
-            Some(id) => arranging::make_room_for(&self.document, id),
-        };
-        self.carry_out(ctx, vec![action]);
     }
 
     fn drop_gesture(&mut self) {
@@ -393,8 +410,12 @@ impl Editor {
 }
 
 impl eframe::App for Editor {
-    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+    fn ui(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {
+        let began = self.frame_times.as_mut().map(|times| times.begin(frame.info().cpu_usage));
         self.show(ui);
+        if let (Some(times), Some(began)) = (&mut self.frame_times, began) {
+            times.end(began, self.desk.gesture.is_some());
+        }
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {

@@ -1,10 +1,9 @@
 //! Filling faces in the background: the window goes on while it is worked out, and the answer is listed while it holds.
 
+use crate::background::{News, Work};
 use chalkcourse_job::{FaceId, Job};
 use chalkcourse_plan::{Fill, FillError, Mode, fill, hold_back};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
 /// How faces are filled, what is being filled, and what came out.
 #[derive(Debug)]
@@ -22,8 +21,7 @@ pub(crate) struct Filling {
 struct Running {
     job: Arc<Job>,
     faces: Vec<FaceId>,
-    stop: Arc<AtomicBool>,
-    answer: Receiver<Result<Vec<Fill>, FillError>>,
+    work: Work<Result<Vec<Fill>, FillError>>,
 }
 
 /// An answer, and the job that it stands in.
@@ -49,39 +47,27 @@ impl Default for Filling {
     }
 }
 
-impl Drop for Running {
-    fn drop(&mut self) {
-        self.stop.store(true, Ordering::Relaxed);
-    }
-}
-
 impl Filling {
     /// Begins to fill faces of a job; what was running is given up.
     pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Job>, faces: Vec<FaceId>) {
-        let (send, answer) = channel();
-        let stop = Arc::new(AtomicBool::new(false));
-        let asked = (Arc::clone(&job), faces.clone(), self.way, Arc::clone(&stop), ctx.clone());
-        std::thread::spawn(move || {
-            let (job, faces, way, stop, ctx) = asked;
-            let stop = || stop.load(Ordering::Relaxed);
-            let found = fill(&job, &faces, way, &stop).map(|mut fills| {
+        let asked = (Arc::clone(&job), faces.clone(), self.way);
+        let work = Work::begin(ctx, move |stop, _| {
+            let (job, faces, way) = asked;
+            fill(&job, &faces, way, stop).map(|mut fills| {
                 for fill in &mut fills {
-                    fill.held = hold_back(&job, fill, way, &stop).ok();
+                    fill.held = hold_back(&job, fill, way, stop).ok();
                 }
                 fills
-            });
-            // no one listens where the window was closed or another fill was begun
-            let _ = send.send(found);
-            ctx.request_repaint();
+            })
         });
         self.said.clear();
-        self.running = Some(Running { job, faces, stop, answer });
+        self.running = Some(Running { job, faces, work });
     }
 
     /// Asks for the best that was found so far.
     pub(crate) fn stop(&self) {
         if let Some(running) = &self.running {
-            running.stop.store(true, Ordering::Relaxed);
+            running.work.stop();
         }
     }
 
@@ -92,13 +78,13 @@ impl Filling {
 
     /// The answer, once, when it has come.
     pub(crate) fn answer(&mut self) -> Option<Answer> {
-        let fills = match self.running.as_ref()?.answer.try_recv() {
-            Ok(found) => Some(found),
-            Err(TryRecvError::Disconnected) => None,
-            Err(TryRecvError::Empty) => return None,
+        let fills = match self.running.as_ref()?.work.news() {
+            News::Done(found) => Some(found),
+            News::Broke => None,
+            News::None | News::SoFar(_) => return None,
         };
         let running = self.running.take()?;
-        let stopped = running.stop.load(Ordering::Relaxed);
+        let stopped = running.work.stopped();
         Some(Answer { job: Arc::clone(&running.job), stopped, fills })
     }
 

@@ -5,8 +5,9 @@
 //! - `desk`: what a person sees and holds (tool, selection, view); nothing of it is saved with the job
 //! - `canvas`: the drawing: hits, snaps, gestures and painting
 //! - `panels`: everything around the drawing
-//! - `arranging`, `filling`: what is done to blocks by name, and filling faces in the background
 //! - `importing`: buildings out of files in open formats, read in the background
+//! - `arranging`, `filling`: what is done to blocks by name, and filling faces; `background`: work that the window does not wait for
+//! - `frame_times`: how long frames take, for whoever measures
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
 //!
@@ -14,8 +15,10 @@
 
 mod action;
 mod arranging;
+mod background;
 mod canvas;
 mod commands;
+mod coursing;
 mod desk;
 mod dialogs;
 mod document;
@@ -23,6 +26,7 @@ mod editor;
 mod fields;
 mod files;
 mod filling;
+mod frame_times;
 mod importing;
 mod panels;
 mod recovery;

@@ -1,12 +1,13 @@
-//! The window of Chalkcourse: `chalkcourse [--typed-paths] [FILE]`.
+//! The window of Chalkcourse: `chalkcourse [--typed-paths] [--frame-times CSV] [FILE]`.
 
 use chalkcourse::{Editor, Options};
 use std::ffi::OsString;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-const USAGE: &str = "usage: chalkcourse [--typed-paths] [FILE]\n  FILE           a job to open; without one the sample \"Alder Court\" opens\n  \
-                     --typed-paths  ask for file names inside the window, not by the desktop's dialogs";
+const USAGE: &str = "usage: chalkcourse [--typed-paths] [--frame-times CSV] [FILE]\n  FILE               a job to open; without one the sample \"Alder Court\" opens\n  \
+                     --typed-paths      ask for file names inside the window, not by the desktop's dialogs\n  \
+                     --frame-times CSV  write how long each frame takes";
 
 fn main() -> ExitCode {
     match options(std::env::args_os().skip(1)) {
@@ -16,14 +17,18 @@ fn main() -> ExitCode {
     }
 }
 
-fn options(args: impl Iterator<Item = OsString>) -> Result<Option<Options>, String> {
+fn options(mut args: impl Iterator<Item = OsString>) -> Result<Option<Options>, String> {
     let mut options = Options { recovery: chalkcourse::recovery_folder(), ..Options::default() };
     let mut only_files = false;
-    for arg in args {
+    while let Some(arg) = args.next() {
         match arg.to_str() {
             Some("--") if !only_files => only_files = true,
             Some("--help" | "-h") if !only_files => return Ok(None),
             Some("--typed-paths") if !only_files => options.typed_paths = true,
+            Some("--frame-times") if !only_files => match args.next() {
+                Some(path) => options.frame_times = Some(PathBuf::from(path)),
+                None => return Err("chalkcourse: --frame-times needs the file to write".into()),
+            },
             Some(flag) if !only_files && flag.starts_with('-') => {
                 return Err(format!("chalkcourse: there is no option {flag}"));
             }

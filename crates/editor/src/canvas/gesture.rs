@@ -114,24 +114,29 @@ impl Gesture {
             }
             Self::ShiftRow { start, plane, grab, row } => {
                 let moved = plane.to_frame(plan).x - grab.x;
-                let half = start.spacing(&scene.job.kit).x / 2.0;
                 let wanted = start.shift(*row).metres() + moved;
-                let halves = (wanted / half).round() * half;
-                let near = !free && (wanted - halves).abs() <= scene.reach;
-                let by = if near { halves } else { wanted };
+                let (by, guides) =
+                    if free { (wanted, Vec::new()) } else { snap::row(scene, start, *row, wanted) };
                 Some(put(
                     text::shift_of(&text::block_name(&start.name)),
                     start.with_shift(*row, Length::from_metres(by)),
-                    Vec::new(),
+                    guides,
                 ))
             }
             Self::MoveCorner { start, ring, corner } => {
                 move_corner(scene, start, (*ring, *corner), plan, free, alone)
             }
             Self::MovePenetration { start, grab } => {
-                let penetration = Penetration { at: plan - *grab, ..start.clone() };
-                let label = text::move_of(&start.name);
-                Some(Step { label, edit: Edit::PutPenetration(penetration), guides: Vec::new() })
+                let mut penetration = Penetration { at: plan - *grab, ..start.clone() };
+                let mut guides = Vec::new();
+                if !free {
+                    (penetration.at, guides) = snap::penetration(scene, &penetration);
+                }
+                Some(Step {
+                    label: text::move_of(&start.name),
+                    edit: Edit::PutPenetration(penetration),
+                    guides,
+                })
             }
             Self::NewBlock { face, plane, from } => {
                 let to = plane.to_frame(plan);

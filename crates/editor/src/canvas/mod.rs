@@ -14,6 +14,7 @@ mod menu;
 mod outline;
 mod paint;
 mod paint_blocks;
+mod paint_courses;
 mod paint_fill;
 mod paint_marks;
 mod paint_paths;
@@ -32,7 +33,7 @@ pub(crate) use keys::delete;
 pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
 pub(crate) use paint_paths::Paths;
-pub(crate) use paint_roof::Zones;
+pub(crate) use paint_roof::{Zones, crossings};
 pub(crate) use raise_bar::{fields as raise_fields, usual as usual_roof};
 pub(crate) use snap::Guide;
 

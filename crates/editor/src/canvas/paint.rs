@@ -1,6 +1,6 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
-use super::{Stage, paint_blocks, paint_fill, paint_marks, paint_paths, paint_report, paint_roof};
+use super::{Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof};
 use crate::Document;
 use crate::desk::Desk;
 use crate::theme::{self, Palette};
@@ -27,6 +27,8 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_marks::lights(&brush, document, desk);
     paint_report::part(&brush, document, desk);
     paint_fill::near(&brush, document, desk);
+    paint_courses::marks(&brush, document, desk);
+    paint_courses::ghost(&brush, document, desk);
     paint_marks::held(&brush, document, desk);
     paint_marks::draft(&brush, document, desk);
     paint_marks::tape(&brush, document, desk);

@@ -8,8 +8,11 @@ use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::{BlockId, Cell};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_rules::Severity;
-use egui::{Align2, Pos2, Shape, Stroke};
+use egui::{Align2, Color32, Mesh, Pos2, Shape, Stroke};
 use std::collections::BTreeMap;
+
+/// Modules narrower than this, in points, show no cells.
+const CELLS_FROM: f32 = 34.0;
 
 /// The worst finding of each module that is not waived.
 type Marked = BTreeMap<(BlockId, Cell), Severity>;
@@ -29,10 +32,60 @@ fn marked(document: &Document) -> Marked {
 pub(super) fn blocks(brush: &Brush, document: &Document, desk: &Desk) {
     let layout = &document.plan().layout;
     let marked = marked(document);
+    // Thousands of small modules are one shape: each by itself would have its border smoothed, in more time than there is
+    // between two frames.
+    let mut small = Mesh::default();
+    let mut marks: Vec<([Pos2; 4], Severity)> = Vec::new();
+    let mut named = Vec::new();
     for placed in layout.blocks.iter().filter(|placed| brush.space.shows(placed.face)) {
         let Some(face) = layout.roof.faces.get(placed.face) else { continue };
-        block(brush, document, desk, placed, &face.plane, &marked);
+        if is_small(brush, placed, &face.plane) && desk.selection.block() != Some(placed.id) {
+            let p = brush.palette;
+            let line = if desk.hover.block() == Some(placed.id) { p.accent } else { p.module_line };
+            for module in &placed.modules {
+                let corners = quad(brush, &face.plane, module.rect);
+                framed(&mut small, corners, p.module, line);
+                marks.extend(marked.get(&(placed.id, module.cell)).map(|severity| (corners, *severity)));
+            }
+            named.push((placed, &face.plane));
+        } else {
+            block(brush, document, desk, placed, &face.plane, &marked);
+        }
     }
+    brush.painter.add(Shape::mesh(small));
+    for (corners, severity) in marks {
+        hatch(brush, &corners, severity);
+    }
+    for (placed, plane) in named {
+        label(brush, desk, placed, plane);
+    }
+}
+
+/// Whether the modules of a block are too small on the screen for their cells to show.
+fn is_small(brush: &Brush, placed: &PlacedBlock, plane: &Plane) -> bool {
+    let Some(module) = placed.modules.first() else { return true };
+    let [a, b, _, d] = quad(brush, plane, module.rect);
+    (b - a).length().min((d - a).length()) < CELLS_FROM
+}
+
+/// A module with its frame, as two quads: the border first, the glass in it.
+fn framed(mesh: &mut Mesh, corners: [Pos2; 4], glass: Color32, line: Color32) {
+    let [a, b, c, d] = corners;
+    let (along, up) = (b - a, d - a);
+    // Where a module is a few points wide its frame would be all that is left of it.
+    let width = (along.length().min(up.length()) * 0.12).min(1.0);
+    let (right, over) = (along.normalized() * width, up.normalized() * width);
+    quad_into(mesh, corners, line);
+    quad_into(mesh, [a + right + over, b - right + over, c - right - over, d + right - over], glass);
+}
+
+fn quad_into(mesh: &mut Mesh, corners: [Pos2; 4], color: Color32) {
+    let first = mesh.vertices.len() as u32;
+    for corner in corners {
+        mesh.colored_vertex(corner, color);
+    }
+    mesh.add_triangle(first, first + 1, first + 2);
+    mesh.add_triangle(first, first + 2, first + 3);
 }
 
 fn block(
@@ -62,6 +115,12 @@ fn block(
             brush.painter.add(Shape::closed_line(corners.to_vec(), Stroke::new(3.0, p.accent)));
         }
     }
+    label(brush, desk, placed, plane);
+}
+
+/// The name of a block, where there is room.
+fn label(brush: &Brush, desk: &Desk, placed: &PlacedBlock, plane: &Plane) {
+    let held = desk.selection.block() == Some(placed.id);
     // What is held has dimensions there, and its name in the panel.
     if let Some(bounds) = placed.bounds.filter(|_| !held) {
         let corners = quad(brush, plane, bounds);
@@ -70,7 +129,7 @@ fn block(
             // Inside it: below a block that fills its face the eave has its own words.
             let words = text::block_label(&placed.name, placed.modules.len());
             let at = around.center_bottom() - egui::vec2(0.0, 6.0);
-            brush.label(at, Align2::CENTER_BOTTOM, &words, theme::size::SMALL, p.text);
+            brush.label(at, Align2::CENTER_BOTTOM, &words, theme::size::SMALL, brush.palette.text);
         }
     }
 }
@@ -95,7 +154,7 @@ fn places_without_module(brush: &Brush, document: &Document, id: BlockId, plane:
 fn cells(brush: &Brush, corners: &[Pos2; 4]) {
     let [a, b, _, d] = *corners;
     let (along, up) = (b - a, d - a);
-    if along.length().min(up.length()) < 34.0 {
+    if along.length().min(up.length()) < CELLS_FROM {
         return;
     }
     let stroke = Stroke::new(0.5, theme::faint(brush.palette.module_line, 90));

@@ -93,7 +93,7 @@ fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLi
 }
 
 /// Where a level line crosses the border of a shape, from the left.
-pub(super) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
+pub(crate) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
     let mut crossings: Vec<f64> = shape
         .sides()
         .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
@@ -155,6 +155,14 @@ pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
         if !brush.space.shows(index) {
             continue;
         }
+        let words = format!("{}  {}", placed.name, face.plane.pitch);
+        let corners: Vec<_> = face.plan.outer.iter().map(|&p| brush.space.screen_from_plan(p)).collect();
+        let room = egui::Rect::from_points(&corners).size();
+        // Words that are wider than their face would lie on another one.
+        let width = brush.width(&words, theme::size::BODY);
+        if room.min_elem() < 40.0 || width + 48.0 > room.x {
+            continue;
+        }
         let Some(at) = free_spot(face, index, &still.layout) else { continue };
         // While a block is dragged over it the name is out of the way, and nothing jumps.
         if layout
@@ -175,14 +183,6 @@ pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
             .min();
         let held = desk.selection == Selection::Face(placed.id);
         let color = if held { p.accent } else { p.text };
-        let words = format!("{}  {}", placed.name, face.plane.pitch);
-        let corners: Vec<_> = face.plan.outer.iter().map(|&p| brush.space.screen_from_plan(p)).collect();
-        let room = egui::Rect::from_points(&corners).size();
-        // Words that are wider than their face would lie on another one.
-        let width = brush.width(&words, theme::size::BODY);
-        if room.min_elem() < 40.0 || width + 48.0 > room.x {
-            continue;
-        }
         let rect = brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::BODY, color);
         let water = brush.space.screen_from_plan(face.plane.to_plan(at) + face.plane.downslope.unit() * 0.1)
             - brush.space.screen_from_plan(face.plane.to_plan(at));

@@ -1,5 +1,11 @@
 //! Snapping: what is near enough to be meant, and the words that say why.
 
+mod penetration;
+mod row;
+
+pub(crate) use penetration::snapped as penetration;
+pub(crate) use row::snapped as row;
+
 use super::hit::block_rect;
 use crate::text;
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Plane, Rect, nearest_on_segment};
@@ -127,9 +133,18 @@ fn up_the_slope(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<
         pull(bounds.min.y, other.max.y + gap, text::clear_of(&name));
         pull(bounds.max.y, other.min.y - gap, text::clear_of(&name));
     }
+    let reveal = block.reveal;
     for (other, name) in neighbours(scene, index, block) {
         for (from, to) in [(bounds.min.y, other.min.y), (bounds.max.y, other.max.y)] {
             pulls.push(Pull { by: to - from, line: span(to), words: text::flush_with(&name) });
+        }
+        if bounds.overlap(&other).x > 0.0 {
+            let words = text::reveal_to(&name, reveal, scene.job.units);
+            for (from, to) in
+                [(bounds.min.y, other.max.y + reveal.metres()), (bounds.max.y, other.min.y - reveal.metres())]
+            {
+                pulls.push(Pull { by: to - from, line: span(to), words: words.clone() });
+            }
         }
     }
     pulls
@@ -146,16 +161,48 @@ fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Ve
             pulls.push(Pull { by: to - from, line: span(to), words: text::clear_of(&name) });
         }
     }
+    let reveal = block.reveal;
     for (other, name) in neighbours(scene, index, block) {
         for (from, to) in [(bounds.min.x, other.min.x), (bounds.max.x, other.max.x)] {
             pulls.push(Pull { by: to - from, line: span(to), words: text::flush_with(&name) });
         }
+        if bounds.overlap(&other).y > 0.0 {
+            let words = text::reveal_to(&name, reveal, scene.job.units);
+            for (from, to) in
+                [(bounds.min.x, other.max.x + reveal.metres()), (bounds.max.x, other.min.x - reveal.metres())]
+            {
+                pulls.push(Pull { by: to - from, line: span(to), words: words.clone() });
+            }
+        }
+    }
+    if let Some(middle) = between(scene, index, block, bounds) {
+        let by = middle - bounds.centre().x;
+        pulls.push(Pull { by, line: span(middle), words: text::SAME_GAPS.to_owned() });
     }
     if let Some(face) = scene.layout.roof.faces.get(index) {
         let by = face.bounds.centre().x - bounds.centre().x;
         pulls.push(Pull { by, line: span(face.bounds.centre().x), words: text::CENTRED.to_owned() });
     }
     pulls
+}
+
+/// The middle between what is left and what is right of a block at its height: other blocks, what comes through the
+/// roof, the ends of the face. None where neither is another block or a penetration: then it is the middle of the face.
+fn between(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Option<f64> {
+    let face = scene.layout.roof.faces.get(index)?;
+    let beside: Vec<(Rect, f64, String)> = obstacles(scene, index, block)
+        .into_iter()
+        .filter(|(other, ..)| bounds.overlap(other).y > 0.0)
+        .collect();
+    let (middle, ends) = (bounds.centre(), super::paint_roof::crossings(&face.frame, bounds.centre().y));
+    let left = beside.iter().map(|(other, ..)| other.max.x).filter(|u| *u <= middle.x).reduce(f64::max);
+    let right = beside.iter().map(|(other, ..)| other.min.x).filter(|u| *u >= middle.x).reduce(f64::min);
+    if left.is_none() && right.is_none() {
+        return None;
+    }
+    let left = left.or_else(|| ends.iter().copied().filter(|u| *u <= middle.x).reduce(f64::max))?;
+    let right = right.or_else(|| ends.iter().copied().filter(|u| *u >= middle.x).reduce(f64::min))?;
+    Some((left + right) / 2.0)
 }
 
 /// What a block keeps clear of on a face, with the clearance: penetrations and other blocks.

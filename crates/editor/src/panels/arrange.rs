@@ -1,6 +1,7 @@
 //! What can be asked of a block by name: the same buttons in its panel and in its menu.
 
-use crate::action::Actions;
+use crate::action::{Action, Actions};
+use crate::commands::Command;
 use crate::{Document, Selection, arranging, text};
 use chalkcourse_job::{Block, BlockId};
 use chalkcourse_plan::{Align, Cut, other_slope};
@@ -29,7 +30,7 @@ pub(crate) fn show(
         let trouble = arranging::is_in_trouble(document, id);
         let room = ui.add_enabled(trouble, Button::new(text::MAKE_ROOM));
         if told(room, text::MAKE_ROOM_HELP, text::NOTHING_IN_THE_WAY).clicked() {
-            actions.push(arranging::make_room_for(document, id));
+            actions.push(Action::Run(Command::MakeRoom));
         }
     });
     deal(1, &mut |ui| {

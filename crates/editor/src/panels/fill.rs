@@ -1,6 +1,6 @@
 //! Filling faces: the way of laying, the buttons, and what came out.
 
-use super::quiet;
+use super::{quiet, turning};
 use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed};
 use crate::{Document, fields, text, theme};
@@ -69,20 +69,6 @@ fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId]) {
         }
         ui.add(egui::Label::new(text::filling(&names)).truncate());
     });
-}
-
-/// Dots that go round, a step each eighth of a second: a spinner that moves in every frame would have a large roof painted
-/// sixty times a second, and the fill would wait for it.
-fn turning(ui: &mut Ui) {
-    let (rect, _) = ui.allocate_exact_size(egui::Vec2::splat(20.0), Sense::hover());
-    let p = theme::of(ui);
-    let now = (ui.input(|input| input.time) * 8.0) as usize % 8;
-    for dot in 0..8 {
-        let way = egui::Vec2::angled(std::f32::consts::TAU * dot as f32 / 8.0);
-        let (radius, color) = if dot == now { (2.6, p.accent) } else { (1.6, p.quiet) };
-        ui.painter().circle_filled(rect.center() + way * 7.5, radius, color);
-    }
-    ui.ctx().request_repaint_after(std::time::Duration::from_millis(125));
 }
 
 fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {

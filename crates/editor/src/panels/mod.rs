@@ -27,7 +27,7 @@ pub(crate) use tools::show as tools;
 pub(crate) use top_bar::show as top_bar;
 
 use crate::theme;
-use egui::{Response, RichText, Ui};
+use egui::{Response, RichText, Sense, Ui};
 
 /// The heading of a part of a panel.
 fn heading(ui: &mut Ui, words: &str) -> Response {
@@ -35,7 +35,21 @@ fn heading(ui: &mut Ui, words: &str) -> Response {
 }
 
 /// Words that matter less.
-fn quiet(ui: &mut Ui, words: &str) -> Response {
+pub(crate) fn quiet(ui: &mut Ui, words: &str) -> Response {
     let color = theme::of(ui).quiet;
     ui.label(RichText::new(words).small().color(color))
+}
+
+/// Dots that go round, a step each eighth of a second: a spinner that moves in every frame would have a large roof painted
+/// sixty times a second, and the fill would wait for it.
+fn turning(ui: &mut Ui) {
+    let (rect, _) = ui.allocate_exact_size(egui::Vec2::splat(20.0), Sense::hover());
+    let p = theme::of(ui);
+    let now = (ui.input(|input| input.time) * 8.0) as usize % 8;
+    for dot in 0..8 {
+        let way = egui::Vec2::angled(std::f32::consts::TAU * dot as f32 / 8.0);
+        let (radius, color) = if dot == now { (2.6, p.accent) } else { (1.6, p.quiet) };
+        ui.painter().circle_filled(rect.center() + way * 7.5, radius, color);
+    }
+    ui.ctx().request_repaint_after(std::time::Duration::from_millis(125));
 }

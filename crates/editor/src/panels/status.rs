@@ -20,6 +20,14 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut 
                 ui.label(RichText::new(words).small().color(p.quiet));
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                if let Some(making) = &desk.making_room {
+                    super::turning(ui);
+                    if ui.add(Button::new(text::STOP).small()).on_hover_text(text::ROOM_STOP_HELP).clicked() {
+                        making.stop();
+                    }
+                    let name = document.job().block(making.block()).map_or("", |block| block.name.as_str());
+                    ui.label(RichText::new(text::making_room(&text::block_name(name))).color(p.note));
+                }
                 ui.add(Label::new(RichText::new(&desk.said).color(p.note)).truncate());
             });
         });

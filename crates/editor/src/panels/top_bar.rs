@@ -1,5 +1,5 @@
 use crate::action::{Action, Actions};
-use crate::commands::{Command, OrderFormat, PlanFormat, Tool};
+use crate::commands::{ARRANGE, Command, OrderFormat, PlanFormat, Tool};
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::view::View;
@@ -129,7 +129,7 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::Delete, desk.selection != Selection::Nothing, actions);
     ui.separator();
     item(ui, Command::Fill, !document.job().faces.is_empty(), actions);
-    for command in [Command::MakeRoom, Command::Mirror] {
+    for command in ARRANGE {
         item(ui, command, desk.selection.block().is_some(), actions);
     }
     ui.separator();
@@ -144,6 +144,10 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::FaceOnView, !document.job().faces.is_empty(), actions);
     item(ui, Command::Fit, true, actions);
     item(ui, Command::RoofReport, !document.job().faces.is_empty(), actions);
+    ui.separator();
+    for command in [Command::Coursing, Command::FitUp] {
+        item(ui, command, !document.job().faces.is_empty(), actions);
+    }
     ui.separator();
     let mut courses = desk.courses_in_plan;
     if ui.checkbox(&mut courses, text::COURSES_IN_PLAN).clicked() {

@@ -1,5 +1,6 @@
 //! Words for filling faces and arranging blocks.
 
+use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_job::Job;
 use chalkcourse_plan::{Align, Cut, Fill, Mode};
 
@@ -88,10 +89,17 @@ pub(crate) const MAKE_ROOM_HELP: &str = "Move it the least distance that clears 
 pub(crate) const NOTHING_IN_THE_WAY: &str = "Nothing is in its way.";
 pub(crate) const NO_ROOM: &str =
     "No move was found that clears this block: make it smaller, or move what is in its way.";
+pub(crate) const ROOM_DROPPED: &str =
+    "The roof changed while room was looked for, so the answer was dropped. Press R again.";
+pub(crate) const ROOM_STOPPED: &str = "Stopped before a place was found: the block is as it was.";
+pub(crate) const ROOM_BROKE: &str =
+    "The search for room broke off by itself: a fault of this program. The job is as it was.";
+pub(crate) const ROOM_STOP_HELP: &str = "End the search with the nearest place found so far.";
 pub(crate) const MIRROR: &str = "Mirror";
 pub(crate) const MIRROR_HELP: &str = "A mirror image on the slope beyond the ridge.  (M)";
 pub(crate) const NO_OTHER_SLOPE: &str = "Its face shares no ridge with another face.";
 pub(crate) const COPY_TO: &str = "Copy to face";
+pub(crate) const COPY_TO_FACE: &str = "Copy to a face…";
 pub(crate) const NO_OTHER_FACE: &str = "There is no other face.";
 pub(crate) const NO_COPY: &str = "It can't be copied there: mend the outlines of both faces first.";
 pub(crate) const SPLIT: &str = "Split";
@@ -102,6 +110,34 @@ pub(crate) const ALIGN: &str = "Align";
 pub(crate) const NOT_ALIGNED: &str = "There is no other block with modules on this face.";
 pub(crate) const SELECT_A_BLOCK: &str = "Select a block first.";
 
+pub(crate) fn making_room(name: &str) -> String {
+    format!("Making room for {name}…")
+}
+/// "Block A moved 3 1/2" to the right and 1" up the slope"
+pub(crate) fn moved_clear(name: &str, by: DVec2, units: Units) -> String {
+    format!("{name} moved {}", way_words(by, units))
+}
+/// "3 1/2" to the right and 1" up the slope"
+pub(crate) fn way_words(by: DVec2, units: Units) -> String {
+    let part = |metres: f64, plus: &str, minus: &str| {
+        let words = if metres > 0.0 { plus } else { minus };
+        (metres.abs() > 1e-6)
+            .then(|| format!("{} {words}", Length::from_metres(metres.abs()).show_small(units)))
+    };
+    let parts = [part(by.x, "to the right", "to the left"), part(by.y, "up the slope", "down the slope")];
+    let parts: Vec<String> = parts.into_iter().flatten().collect();
+    if parts.is_empty() { "not at all".to_owned() } else { parts.join(" and ") }
+}
+pub(crate) fn align_command(to: Align) -> &'static str {
+    match to {
+        Align::Left => "Left end with the nearest block",
+        Align::Right => "Right end with the nearest block",
+        Align::Bottom => "Base rail with the nearest block",
+    }
+}
+pub(crate) fn copy_title(name: &str) -> String {
+    format!("Copy {name} to")
+}
 pub(crate) fn mirror_to(face: &str) -> String {
     format!("Mirror to {face}")
 }

@@ -116,6 +116,31 @@ pub(crate) fn clear_of(name: &str) -> String {
 pub(crate) fn flush_with(name: &str) -> String {
     format!("flush with {name}")
 }
+pub(crate) fn clear_of_block(name: &str) -> String {
+    format!("just clear of {}", block_name(name))
+}
+pub(crate) fn reveal_to(name: &str, reveal: Length, units: Units) -> String {
+    format!("{} reveal to {}", reveal.show_small(units), block_name(name))
+}
+pub(crate) const SAME_GAPS: &str = "the same gap on both sides";
+pub(crate) fn middle_on_course(number: usize) -> String {
+    format!("its middle on course line {number}")
+}
+pub(crate) fn middle_in_line(name: &str) -> String {
+    format!("in line with the middle of {name}")
+}
+pub(crate) const ROW_STILL_HOOKS: &str = "as far as the rows still hook";
+/// Why a row that is shifted stopped: so many half modules against the row below.
+pub(crate) fn row_steps(row: u32, halves: u64) -> String {
+    let below = if row == 0 { "the block's corner" } else { "the row below" };
+    match halves {
+        0 => format!("in line with {below}"),
+        1 => format!("half a module against {below}"),
+        2 => format!("1 module against {below}"),
+        n if n % 2 == 0 => format!("{} modules against {below}", n / 2),
+        n => format!("{} 1/2 modules against {below}", n / 2),
+    }
+}
 pub(crate) fn corner_of(name: &str) -> String {
     format!("corner of {name}")
 }

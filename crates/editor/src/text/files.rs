@@ -81,6 +81,9 @@ pub(crate) fn taken(what: &str) -> String {
 pub(crate) fn no_recovery(error: &impl Display) -> String {
     format!("No recovery copies are kept: {error}")
 }
+pub(crate) fn no_frame_times(path: &Path, error: &impl Display) -> String {
+    format!("Frames are not timed: {} can't be written ({error})", path.display())
+}
 
 /// A copy that was left behind, in a line.
 pub(crate) fn copy_words(left: &Left) -> String {

@@ -3,19 +3,24 @@
 //! - here: words that never change
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
+//! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 mod arrange;
+mod coursing;
 mod drawing;
 mod files;
+mod fit_up;
 mod formats;
 mod lists;
 mod rules;
 mod steps;
 
 pub(crate) use arrange::*;
+pub(crate) use coursing::*;
 pub(crate) use drawing::*;
 pub(crate) use files::*;
+pub(crate) use fit_up::*;
 pub(crate) use formats::*;
 pub(crate) use lists::*;
 pub(crate) use rules::*;

@@ -3,14 +3,17 @@
 mod checklist;
 mod import;
 mod roof;
+mod copy_to;
+mod coursing;
+mod fit_up;
 mod rule_book;
 
-use crate::Document;
-use crate::action::Actions;
+use crate::action::{Action, Actions};
 use crate::desk::Desk;
 use crate::importing::Importing;
-use chalkcourse_job::RuleBook;
-use egui::Context;
+use crate::{Document, Selection, fields, text};
+use chalkcourse_job::{BlockId, FaceId, RuleBook};
+use egui::{Context, Ui};
 use std::sync::Arc;
 
 pub(crate) use roof::{RoofPart, RoofWindow};
@@ -23,6 +26,14 @@ pub(crate) struct Windows {
     pub(crate) roof: RoofWindow,
     /// Buildings to choose from.
     pub(crate) import: Option<Importing>,
+    /// The courses of a face.
+    pub(crate) coursing: coursing::Coursing,
+    /// A deck as measured.
+    pub(crate) fit_up: fit_up::FitUp,
+    /// The block for which a face is asked that it is copied to.
+    pub(crate) copy_to: Option<BlockId>,
+    /// The same as it was in the frame before.
+    copy_to_asked: Option<BlockId>,
     /// Which part of the rule book shows.
     pub(crate) part: Part,
     /// The limit whose source is being written.
@@ -51,6 +62,15 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     if desk.windows.import.is_some() {
         import::show(ctx, document.job().units, &mut desk.windows, &mut desk.raise_as, actions);
     }
+    if desk.windows.coursing.open {
+        coursing::show(ctx, document, desk, actions);
+    }
+    if desk.windows.fit_up.open {
+        fit_up::show(ctx, document, desk, actions);
+    }
+    if desk.windows.copy_to.is_some() {
+        copy_to::show(ctx, document, &mut desk.windows, actions);
+    }
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);
     }
@@ -73,4 +93,12 @@ fn window<'open>(
         .default_size([width, height])
         .min_size([320.0, 220.0])
         .constrain(true)
+}
+
+/// Which face a window speaks of. Another one is selected, and so shown everywhere.
+fn face_choice(ui: &mut Ui, document: &Document, face: FaceId, actions: &mut Actions) {
+    let faces: Vec<_> = document.job().faces.iter().map(|face| (face.id, face.name.as_str())).collect();
+    if let Some(other) = fields::choice(ui, text::FACE_OF_WINDOW, face, &faces) {
+        actions.push(Action::Select(Selection::Face(other)));
+    }
 }

@@ -4,24 +4,9 @@ use chalkcourse_geometry::dvec2;
 use chalkcourse_job::{BlockId, FaceId};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
-use std::time::{Duration, Instant};
 
 const SOUTH: FaceId = FaceId(1);
 const NORTH: FaceId = FaceId(2);
-
-/// Frames go on until the fill is done; the window must go on meanwhile.
-fn wait(hand: &mut Hand) {
-    let began = Instant::now();
-    loop {
-        hand.harness.step();
-        if hand.harness.query_by_label("Stop").is_none() {
-            break;
-        }
-        assert!(began.elapsed() < Duration::from_secs(120), "the fill does not end");
-        std::thread::sleep(Duration::from_millis(5));
-    }
-    hand.harness.run();
-}
 
 fn press_key(hand: &mut Hand, key: Key) {
     hand.harness.key_press_modifiers(Modifiers::NONE, key);
@@ -50,7 +35,7 @@ fn a_face_is_filled_by_key_and_undo_brings_the_block_back() {
     let before = hand.job();
     select_south(&mut hand);
     press_key(&mut hand, Key::L);
-    wait(&mut hand);
+    hand.settle();
     let modules = hand.editor().document().plan().summary.modules;
     assert!(modules > 12, "{modules}");
     assert!(hand.job().blocks.iter().all(|block| block.face == SOUTH && block.id != BlockId(7)));
@@ -68,7 +53,7 @@ fn with_nothing_selected_all_faces_are_filled_in_one_step() {
     let mut hand = Hand::new();
     let before = hand.job();
     press_key(&mut hand, Key::L);
-    wait(&mut hand);
+    hand.settle();
     for face in [SOUTH, NORTH] {
         assert!(hand.job().blocks.iter().any(|block| block.face == face), "{face} has no block");
     }
@@ -84,7 +69,7 @@ fn pointing_at_a_row_lights_where_a_module_nearly_fits() {
     let mut hand = Hand::new();
     select_south(&mut hand);
     press_key(&mut hand, Key::L);
-    wait(&mut hand);
+    hand.settle();
     assert_eq!(hand.editor().lit(), None);
     let row = |hand: &Hand| {
         let mut rows = hand.harness.get_all_by_label_contains("Nearly fits");
@@ -108,7 +93,7 @@ fn an_answer_to_a_roof_that_changed_is_dropped_with_words() {
     hand.harness.key_press_modifiers(Modifiers::NONE, Key::ArrowRight);
     hand.harness.step();
     let moved = hand.job();
-    wait(&mut hand);
+    hand.settle();
     assert_eq!(hand.job(), moved, "the answer was put on another roof");
     assert!(hand.sees("the answer was dropped"));
 }
@@ -126,7 +111,7 @@ fn a_face_too_flat_says_so() {
     hand.harness.get_by_label("Fill this face").click();
     hand.harness.step();
     hand.harness.step();
-    wait(&mut hand);
+    hand.settle();
     assert!(hand.sees("no module may stand on it"));
     assert_eq!(hand.job(), before);
 }
@@ -145,13 +130,17 @@ fn room_is_made_after_a_drag_onto_a_pipe() {
     };
     assert!(on_pipe(&hand) > 0, "the drag put it on no pipe");
     let dragged = hand.job();
-    hand.press("Make room");
+    hand.harness.get_by_label("Make room").click();
+    hand.harness.step();
+    hand.settle();
     assert_eq!(on_pipe(&hand), 0);
     assert_ne!(hand.job(), dragged);
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), dragged, "making room is not one step");
-    hand.key(Key::R);
+    press_key(&mut hand, Key::R);
+    hand.settle();
     assert_eq!(on_pipe(&hand), 0);
+    assert!(hand.editor().said().contains("Block A moved"), "{}", hand.editor().said());
     hand.key(Key::R);
     assert!(hand.editor().said().contains("Nothing is in its way"));
 }

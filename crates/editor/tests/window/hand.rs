@@ -6,6 +6,7 @@ use chalkcourse_job::Job;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
+use std::time::{Duration, Instant};
 
 pub(crate) struct Hand {
     pub(crate) harness: Harness<'static, Option<Editor>>,
@@ -123,6 +124,18 @@ impl Hand {
 
     pub(crate) fn press(&mut self, label: &str) {
         self.harness.get_by_label(label).click();
+        self.harness.run();
+    }
+
+    /// Frames go on until nothing is worked out in the background.
+    pub(crate) fn settle(&mut self) {
+        let began = Instant::now();
+        self.harness.step();
+        while self.editor().is_working() {
+            assert!(began.elapsed() < Duration::from_secs(120), "the work does not end");
+            std::thread::sleep(Duration::from_millis(5));
+            self.harness.step();
+        }
         self.harness.run();
     }
 

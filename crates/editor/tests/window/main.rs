@@ -1,7 +1,9 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "a test may stop at the first surprise")]
 //! The window, driven without a display through what a person sees: words, places, keys.
 
+mod arrange;
 mod block;
+mod coursing;
 mod draw;
 mod files;
 mod fill;

@@ -1,0 +1,85 @@
+//! What the window of courses speaks of: the base rail line, what is cut at head and top, and what a proposal would make.
+
+use super::paint::Brush;
+use super::paint_roof::crossings;
+use crate::coursing::{among, block_spoken_of, face_spoken_of};
+use crate::desk::{Desk, Ghost};
+use crate::{Document, text, theme};
+use chalkcourse_geometry::{Length, RoofFace, dvec2};
+use egui::{Align2, Color32, Pos2, Shape, Stroke, Vec2};
+
+/// Marks where a block lies among the courses, while the window of courses is open.
+pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
+    let state = &desk.windows.coursing;
+    if !state.open {
+        return;
+    }
+    let Some(id) = face_spoken_of(document, desk.selection, state.face) else { return };
+    let Some((_, face)) = document.plan().layout.face(id).filter(|(index, _)| brush.space.shows(*index))
+    else {
+        return;
+    };
+    let Some(among) =
+        block_spoken_of(document, desk.selection, state.block, id).and_then(|block| among(document, block))
+    else {
+        return;
+    };
+    let Ok(laid) = among.courses.laid(&among.span) else { return };
+    let (p, units) = (brush.palette, document.job().units);
+    let small = |metres: f64| Length::from_metres(metres).show_small(units);
+    let rail = text::mark_of_rail(&text::on_line(&laid.base, units));
+    let line = Line { color: p.accent, width: 2.0, words: &rail };
+    level(brush, face, among.span.bottom, &line);
+    let whole = (laid.cut_at_head - among.courses.exposure).abs() < 1e-9;
+    let head =
+        if whole { text::MARK_HEAD_WHOLE.to_owned() } else { text::mark_of_head(&small(laid.cut_at_head)) };
+    level(brush, face, among.span.end(), &Line { color: p.guide, width: 1.4, words: &head });
+    let top = text::mark_of_top(laid.whole_to_top, &small(laid.left_at_top), laid.left_at_top > 0.0);
+    let at = brush.space.screen_from_frame(
+        &face.plane,
+        dvec2(among.bounds.max.x, (among.span.end() + among.courses.top) / 2.0),
+    );
+    brush.label(at, Align2::CENTER_CENTER, &top, theme::size::SMALL, p.text);
+}
+
+/// What a proposal that is pointed at would make.
+pub(super) fn ghost(brush: &Brush, document: &Document, desk: &Desk) {
+    let Some(Ghost { face, rects, lines }) = &desk.ghost else { return };
+    let Some((_, face)) = document.plan().layout.face(*face).filter(|(index, _)| brush.space.shows(*index))
+    else {
+        return;
+    };
+    let stroke = Stroke::new(2.4, brush.palette.light);
+    for rect in rects {
+        let mut line: Vec<Pos2> =
+            rect.corners().iter().map(|&corner| brush.space.screen_from_frame(&face.plane, corner)).collect();
+        line.extend(line.first().copied());
+        brush.painter.extend(Shape::dashed_line(&line, stroke, 8.0, 5.0));
+    }
+    for &v in lines {
+        let thin = Line { color: brush.palette.light, width: 1.0, words: "" };
+        level(brush, face, v, &thin);
+    }
+}
+
+struct Line<'a> {
+    color: Color32,
+    width: f32,
+    words: &'a str,
+}
+
+/// A level line over a face, with words at its left end.
+fn level(brush: &Brush, face: &RoofFace, v: f64, line: &Line<'_>) {
+    let across = crossings(&face.frame, v);
+    for (nth, pair) in across.chunks_exact(2).enumerate() {
+        let on_screen = |u: f64| brush.space.screen_from_frame(&face.plane, dvec2(u, v));
+        let [a, b] = [on_screen(pair[0]), on_screen(pair[1])];
+        brush.painter.line_segment([a, b], Stroke::new(line.width, line.color));
+        if nth == 0 && !line.words.is_empty() {
+            let end = if a.x <= b.x { a } else { b };
+            let seen = brush.space.area.shrink(8.0);
+            let at = (end + Vec2::new(10.0, -12.0)).clamp(seen.min, seen.max);
+            brush.label(at, Align2::LEFT_CENTER, line.words, theme::size::SMALL, line.color);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+//! Commands for the block that is held, and the answer of a search for room.
+
+use super::Editor;
+use crate::action::Action;
+use crate::commands::Command;
+use crate::filling::same_roof;
+use crate::{Selection, arranging, text};
+use chalkcourse_job::BlockId;
+use egui::Context;
+use std::sync::Arc;
+
+impl Editor {
+    /// Carries out a command for the block that is held.
+    pub(super) fn arrange(&mut self, ctx: &Context, command: Command) {
+        let document = &self.document;
+        let action = match (self.desk.selection.block(), command) {
+            (None, _) => Action::Say(text::SELECT_A_BLOCK.to_owned()),
+            (Some(id), Command::Mirror) => arranging::mirrored(document, id),
+            (Some(id), Command::CopyToFace) => {
+                self.desk.windows.copy_to = Some(id);
+                return;
+            }
+            (Some(id), Command::Split) => arranging::cut_at(document, self.desk.selection, id),
+            (Some(id), Command::Join) => arranging::joined_with_nearest(document, id),
+            (Some(id), Command::AlignTo(to)) => arranging::aligned_with_nearest(document, id, to),
+            (Some(id), _) => {
+                self.make_room(ctx, id);
+                return;
+            }
+        };
+        self.carry_out(ctx, vec![action]);
+    }
+
+    /// Begins to look for the least move that clears a block.
+    fn make_room(&mut self, ctx: &Context, block: BlockId) {
+        if arranging::is_in_trouble(&self.document, block) {
+            let job = Arc::clone(self.document.settled());
+            self.desk.making_room = Some(arranging::MakingRoom::begin(ctx, job, block));
+            self.desk.said.clear();
+        } else {
+            self.desk.said = text::NOTHING_IN_THE_WAY.to_owned();
+        }
+    }
+
+    /// Moves the block once its move was found, as one step.
+    pub(super) fn answer_room(&mut self) {
+        // A drag that is going on ends first.
+        if self.document.history().in_gesture() {
+            return;
+        }
+        let Some((job, block, found)) =
+            self.desk.making_room.as_ref().and_then(arranging::MakingRoom::answer)
+        else {
+            return;
+        };
+        self.desk.making_room = None;
+        if !same_roof(&job, self.document.settled()) {
+            self.desk.said = text::ROOM_DROPPED.to_owned();
+            return;
+        }
+        match found {
+            Ok(Some(edit)) => {
+                let name = job.block(block).map(|block| text::block_name(&block.name)).unwrap_or_default();
+                let moved = arranging::move_of(&job, block, &edit);
+                self.edit(&text::room_for(&name), &edit);
+                self.desk.selection = Selection::Block(block);
+                if let Some(by) = moved {
+                    self.desk.said = text::moved_clear(&name, by, job.units);
+                }
+                self.desk.keep_in_step(&self.document);
+            }
+            Ok(None) => self.desk.said = text::NO_ROOM.to_owned(),
+            Err(stopped) => self.desk.said = stopped.to_owned(),
+        }
+    }
+}

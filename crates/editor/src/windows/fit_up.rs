@@ -1,0 +1,302 @@
+//! A deck as a tape measures it: how far out of square, where to snap the base line, whether a row closes.
+
+mod picture;
+
+use crate::action::{Action, Actions};
+use crate::coursing::{block_spoken_of, face_spoken_of};
+use crate::desk::Desk;
+use crate::panels::quiet;
+use crate::{Document, Selection, fields, text, theme};
+use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, Measured, RowToClose, square_check};
+use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job};
+use egui::{Context, RichText, ScrollArea, Ui};
+
+/// What the window holds; none of it is saved with the job.
+#[derive(Debug)]
+pub(crate) struct FitUp {
+    pub(crate) open: bool,
+    /// The face that was measured, and the block spoken of last.
+    face: Option<FaceId>,
+    block: Option<BlockId>,
+    /// What was typed: eave, head, left, right, rising, falling.
+    sides: [Option<Length>; 6],
+    /// Eave, head, left, right.
+    bows: [Length; 4],
+    /// Where the base line is, once one was typed.
+    up: Option<Length>,
+    along: Along,
+    module_varies: Length,
+    reveal_varies: Length,
+}
+
+impl Default for FitUp {
+    fn default() -> Self {
+        // What a tape read to a sixteenth may be off by.
+        let read = Length::from_inches(1.0 / 32.0);
+        Self {
+            open: false,
+            face: None,
+            block: None,
+            sides: [None; 6],
+            bows: [Length::ZERO; 4],
+            up: None,
+            along: Along::Eave,
+            module_varies: read,
+            reveal_varies: read,
+        }
+    }
+}
+
+const SIDES: [(&str, &str); 6] = [
+    (text::MEASURED_EAVE, text::SIDE_HELP),
+    (text::MEASURED_HEAD, text::SIDE_HELP),
+    (text::MEASURED_LEFT, text::SIDE_HELP),
+    (text::MEASURED_RIGHT, text::SIDE_HELP),
+    (text::MEASURED_RISING, text::RISING_HELP),
+    (text::MEASURED_FALLING, text::FALLING_HELP),
+];
+
+const BOWS: [&str; 4] = [text::BOW_EAVE, text::BOW_HEAD, text::BOW_LEFT, text::BOW_RIGHT];
+
+/// Shows the window.
+pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let mut open = true;
+    super::window(ctx, text::FIT_UP, &mut open, 440.0).show(ctx, |ui| {
+        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+            contents(ui, document, desk, actions);
+        });
+    });
+    desk.windows.fit_up.open = open;
+}
+
+fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let job = document.job();
+    let held = desk.selection;
+    let state = &mut desk.windows.fit_up;
+    let Some(id) = face_spoken_of(document, held, state.face) else {
+        ui.label(text::NO_FACE_YET);
+        return;
+    };
+    let Some((_, face)) = document.plan().layout.face(id) else { return };
+    if state.face != Some(id) {
+        // Another deck has other measures.
+        let (along, module_varies, reveal_varies) = (state.along, state.module_varies, state.reveal_varies);
+        *state =
+            FitUp { open: true, face: Some(id), along, module_varies, reveal_varies, ..FitUp::default() };
+    }
+    state.block = block_spoken_of(document, held, state.block, id);
+    quiet(ui, text::FIT_UP_WHY);
+    super::face_choice(ui, document, id, actions);
+    ui.push_id(id, |ui| measures(ui, state, face, job.units));
+    let Some(measured) = measured(state, face) else {
+        quiet(ui, text::STILL_TO_MEASURE);
+        return;
+    };
+    match measured.solve() {
+        Ok(deck) => {
+            let name = job.face(id).map_or("", |face| face.name.as_str());
+            let mut said = vec![text::face_heading(name)];
+            said.extend(solved(ui, state, &Taped { job, face, measured, deck }, actions));
+            ui.add_space(theme::GAP);
+            if ui.button(text::COPY_FIT_UP).clicked() {
+                said.push(text::CAUTION.to_owned());
+                ui.ctx().copy_text(said.join("\n"));
+                actions.push(Action::Say(text::FIT_UP_COPIED.to_owned()));
+            }
+        }
+        Err(error) => fields::wrong(ui, &text::sentence(&error.to_string())),
+    }
+}
+
+/// A deck that could be worked out, and whose it is.
+struct Taped<'a> {
+    job: &'a Job,
+    face: &'a RoofFace,
+    measured: Measured,
+    deck: Deck,
+}
+
+/// The fields, with what is drawn where nothing was typed.
+fn measures(ui: &mut Ui, state: &mut FitUp, face: &RoofFace, units: Units) {
+    ui.horizontal(|ui| {
+        ui.strong(text::MEASURED);
+        let typed =
+            state.sides.iter().any(Option::is_some) || state.bows.iter().any(|bow| *bow != Length::ZERO);
+        let again = ui.add_enabled(typed, egui::Button::new(text::AS_DRAWN).small());
+        if again.on_hover_text(text::AS_DRAWN_HELP).clicked() {
+            state.sides = [None; 6];
+            state.bows = [Length::ZERO; 4];
+        }
+    });
+    let drawn = as_drawn(face);
+    if drawn.is_none() {
+        quiet(ui, text::NOT_FOUR);
+    }
+    for (nth, (label, help)) in SIDES.into_iter().enumerate() {
+        let typed = state.sides.get(nth).copied().flatten();
+        let value = typed.or_else(|| drawn.and_then(|drawn| drawn.get(nth).copied()));
+        let shown = value.map(|length| length.show(units)).unwrap_or_default();
+        if let Some(length) = fields::parsed(ui, label, &shown, help, |text| Length::parse(text, units))
+            && let Some(side) = state.sides.get_mut(nth)
+        {
+            *side = Some(length);
+        }
+    }
+    egui::CollapsingHeader::new(text::BOWS).id_salt("bows").default_open(false).show(ui, |ui| {
+        for (label, bow) in BOWS.into_iter().zip(&mut state.bows) {
+            if let Some(length) = fields::length(ui, label, *bow, units, true, text::BOW_HELP) {
+                *bow = length;
+            }
+        }
+    });
+}
+
+/// Sides and diagonals of a face with four corners as it is drawn, in the order of [`SIDES`].
+fn as_drawn(face: &RoofFace) -> Option<[Length; 6]> {
+    let [a, b, c, d] = corners(face)?;
+    let between = |p: DVec2, q: DVec2| Length::from_metres(p.distance(q));
+    Some([between(a, b), between(d, c), between(a, d), between(b, c), between(a, c), between(b, d)])
+}
+
+/// Left and right end of the eave, right and left end of the head.
+fn corners(face: &RoofFace) -> Option<[DVec2; 4]> {
+    let mut corners: [DVec2; 4] = face.frame.outer.as_slice().try_into().ok().filter(|_| face.sound)?;
+    corners.sort_by(|p, q| p.y.total_cmp(&q.y));
+    let [mut a, mut b, mut d, mut c] = corners;
+    if a.x > b.x {
+        std::mem::swap(&mut a, &mut b);
+    }
+    if d.x > c.x {
+        std::mem::swap(&mut d, &mut c);
+    }
+    Some([a, b, c, d])
+}
+
+fn measured(state: &FitUp, face: &RoofFace) -> Option<Measured> {
+    let drawn = as_drawn(face);
+    let at = |nth: usize| -> Option<f64> {
+        let typed = state.sides.get(nth).copied().flatten();
+        typed.or_else(|| drawn.and_then(|drawn| drawn.get(nth).copied())).map(Length::metres)
+    };
+    let [eave, head, left, right] = state.bows.map(Length::metres);
+    Some(Measured {
+        eave: at(0)?,
+        head: at(1)?,
+        left: at(2)?,
+        right: at(3)?,
+        rising: at(4)?,
+        falling: at(5)?,
+        bows: Bows { eave, head, left, right },
+    })
+}
+
+/// What follows from a deck, shown and given back in sentences.
+fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> Vec<String> {
+    let Taped { job, face, measured, deck } = taped;
+    let units = job.units;
+    ui.separator();
+    picture::show(ui, measured, deck);
+    ui.strong(text::OUT_OF_SQUARE);
+    let mut said = told(ui, text::deck(deck, square_check(measured.eave, measured.left), units));
+
+    ui.separator();
+    ui.strong(text::BASE_LINE);
+    let block = state.block.and_then(|id| job.block(id));
+    let now = block.map_or(0.0, |block| block.at.y - face.bounds.min.y);
+    let up = state.up.unwrap_or(Length::from_metres(now));
+    if let Some(typed) = fields::length(ui, text::LINE_UP, up, units, false, text::LINE_UP_HELP) {
+        state.up = Some(typed);
+    }
+    let ways = [Along::Eave, Along::Head, Along::Between].map(|along| (along, text::along(along)));
+    if let Some(along) = fields::choice(ui, text::LEVEL_WITH, state.along, &ways) {
+        state.along = along;
+    }
+    let snap = deck.snap(up.metres(), state.along);
+    said.extend(told(ui, vec![text::snap(&snap, units)]));
+
+    if let Some(block) = block {
+        ui.separator();
+        ui.strong(format!("{} · {}", text::THE_ROW, text::block_name(&block.name)));
+        said.extend(row(ui, state, taped, block, up.metres(), actions));
+    }
+    said
+}
+
+/// Whether the rows of a block close between the rakes as measured.
+fn row(
+    ui: &mut Ui,
+    state: &mut FitUp,
+    taped: &Taped<'_>,
+    block: &Block,
+    up: f64,
+    actions: &mut Actions,
+) -> Vec<String> {
+    let Taped { job, face, deck, .. } = taped;
+    let units = job.units;
+    for (label, value, help) in [
+        (text::MODULE_VARIES, &mut state.module_varies, text::MODULE_VARIES_HELP),
+        (text::REVEAL_VARIES, &mut state.reveal_varies, text::REVEAL_VARIES_HELP),
+    ] {
+        if let Some(next) = fields::length(ui, label, *value, units, true, help) {
+            *value = next;
+        }
+    }
+    let height = block.spacing(&job.kit).y * f64::from(block.rows) - block.reveal.metres();
+    let (left, right) = deck.opening(up, height);
+    let within = right - left - setbacks(job, face);
+    if within <= 0.0 {
+        return told(ui, vec![text::NO_OPENING.to_owned()]);
+    }
+    let mut said = told(ui, vec![text::opening(right - left, within, units)]);
+    match to_close(state, job, block, within).close() {
+        Ok(closed) => {
+            said.extend(told(ui, text::closed(&closed, block.columns, units)));
+            set_reveal(ui, block, &closed, actions);
+        }
+        Err(error) => fields::wrong(ui, &text::sentence(&error.to_string())),
+    }
+    said
+}
+
+fn to_close(state: &FitUp, job: &Job, block: &Block, opening: f64) -> RowToClose {
+    let reveal = &job.kit.reveal;
+    RowToClose {
+        modules: block.columns as usize,
+        module: block.module_size(&job.kit).x,
+        module_varies: state.module_varies.metres(),
+        reveals: (reveal.least.metres(), reveal.most.metres()),
+        reveal_varies: state.reveal_varies.metres(),
+        opening,
+    }
+}
+
+fn set_reveal(ui: &mut Ui, block: &Block, closed: &Closed, actions: &mut Actions) {
+    let differs = (closed.reveal - block.reveal.metres()).abs() > 1e-6;
+    let button = ui.add_enabled(closed.closes && differs, egui::Button::new(text::SET_REVEAL));
+    if button.on_hover_text(text::SET_REVEAL_HELP).clicked() {
+        let next = Block { reveal: Length::from_metres(closed.reveal), ..block.clone() };
+        let label = text::set_reveal_of(&text::block_name(&block.name));
+        actions.push(Action::EditAndSelect(label, Edit::PutBlock(next), Selection::Block(block.id)));
+    }
+}
+
+/// What the rule book keeps free at both rakes together, metres.
+fn setbacks(job: &Job, face: &RoofFace) -> f64 {
+    if !chalkcourse_rules::checked(job).iter().any(|rule| rule.code == "setback" && rule.on) {
+        return 0.0;
+    }
+    let widest = |toward: f64| {
+        let sides = face.edges.iter().filter(|edge| edge.inward().x * toward > 0.7);
+        sides.map(|edge| job.rule_book.setback(edge.kind).metres()).fold(0.0, f64::max)
+    };
+    widest(1.0) + widest(-1.0)
+}
+
+/// Shows sentences, and gives them back to be copied.
+fn told(ui: &mut Ui, words: Vec<String>) -> Vec<String> {
+    for words in &words {
+        ui.label(RichText::new(words));
+    }
+    words
+}
