@@ -4,6 +4,7 @@ mod coursing;
 mod fit;
 mod formats;
 mod picture;
+mod tape;
 
 use anyhow::Context;
 use chalkcourse_exchange::outlines_from_geojson;
@@ -98,6 +99,8 @@ enum Command {
     Import(formats::Import),
     /// Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
     Export(formats::Export),
+    /// Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
+    Tape(tape::Tape),
     /// Lists the fields in which two rule books differ, with what each of them says.
     CompareBooks {
         /// A rule book file.
@@ -219,6 +222,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
         .map(|outcome| Outcome { stops: false, ..outcome }),
         Command::Import(import) => import.run(),
         Command::Export(export) => export.run(),
+        Command::Tape(tape) => tape::run(&tape),
         Command::CompareBooks { one, other } => {
             let (one, other) = (load_rule_book(&one)?, load_rule_book(&other)?);
             Ok(Outcome { text: chalkcourse_plan::books_text(&one, &other), out: None, stops: false })

@@ -253,3 +253,36 @@ fn a_plan_is_exported_for_maps_and_for_3d_programs() {
         on("export", "alder-court.chalk.json", &["--as", "geojson", "--out", paths.0, "--at", "91,0"]);
     assert!(words_of_error(&wrong).contains("latitude"));
 }
+
+/// The side of the hip roof of 60 × 30 ft at 6:12: 675 ft² in plan (closed form), with a check that misses by 1/2 in.
+#[test]
+fn a_taped_face_becomes_a_job() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (first, second) = (folder.path().join("hip.chalk.json"), folder.path().join("both.chalk.json"));
+    let (first, second) = (first.to_str().expect("words"), second.to_str().expect("words"));
+    let trapezoid = ["--trapezoid", "60'", "22' 6\"", "30'", "22-6", "--pitch", "12 in over 24 in"];
+    let done = run(&[&["tape"], &trapezoid[..], &["--out", first]].concat());
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    assert!(text(&done).contains("675.0 ft² in plan at 6:12"), "{}", text(&done));
+    assert!(text(&done).contains("Nothing checks these readings"));
+    let rectangle =
+        ["--rectangle", "40'", "30'", "--line", "1-3=50' 1/2\"", "--name", "Porch", "--add-to", first];
+    let done = run(&[&["tape"], &rectangle[..], &["--out", second]].concat());
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    assert!(text(&done).contains("Closing error 1/4\" with 1 spare"), "{}", text(&done));
+    let job = chalkcourse_job::load(Path::new(second)).expect("a job");
+    let names: Vec<&str> = job.faces.iter().map(|face| face.name.as_str()).collect();
+    assert_eq!(names, ["Face 1", "Porch"]);
+
+    for (arguments, words) in [
+        (vec!["--triangle", "30'", "10'", "12'"], "8' (2.438 m) less"),
+        (vec!["--rectangle", "40'", "30'", "--line", "1-3=51'"], "miss by"),
+        (vec!["--rectangle", "40'", "30'", "--line", "1..3=51'"], "write it as"),
+        (vec!["--rectangle", "forty", "30'"], "corner 1 to 2"),
+        (vec![], "--triangle"),
+    ] {
+        let refused = run(&[&["tape"], &arguments[..], &["--out", first]].concat());
+        assert_eq!(refused.status.code(), Some(2), "{arguments:?}");
+        assert!(words_of_error(&refused).contains(words), "{arguments:?}: {}", words_of_error(&refused));
+    }
+}

@@ -126,12 +126,14 @@ pub(crate) enum Command {
     Cautions,
     Checklist,
     Pathways,
+    /// A face from measurements.
+    TapedFace,
     Keys,
 }
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 34] = [
+    const WITH_KEYS: [Self; 35] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -161,6 +163,7 @@ impl Command {
         Self::PlanView,
         Self::FaceOnView,
         Self::Use(Tool::Select),
+        Self::TapedFace,
         Self::Use(Tool::DrawFace),
         Self::Use(Tool::Penetration),
         Self::Use(Tool::Block),
@@ -213,6 +216,7 @@ impl Command {
             Self::Cautions => text::CAUTIONS,
             Self::Checklist => text::CHECKLIST,
             Self::Pathways => text::PATHWAYS,
+            Self::TapedFace => text::TAPED_FACE,
             Self::Keys => text::KEYS,
         }
     }
@@ -249,6 +253,7 @@ impl Command {
             Self::PlanView => (Modifiers::NONE, Key::Num1),
             Self::FaceOnView => (Modifiers::NONE, Key::Num2),
             Self::Use(Tool::Select) => (Modifiers::NONE, Key::S),
+            Self::TapedFace => (Modifiers::SHIFT, Key::D),
             Self::Use(Tool::DrawFace) => (Modifiers::NONE, Key::D),
             Self::Use(Tool::Penetration) => (Modifiers::NONE, Key::P),
             Self::Use(Tool::Block) => (Modifiers::NONE, Key::B),

@@ -361,6 +361,7 @@ impl Editor {
             Command::Checklist => self.desk.windows.checklist = true,
             Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
+            Command::TapedFace => self.desk.windows.taped = !self.desk.windows.taped,
             Command::Keys => self.dialog = Some(Dialog::Keys),
         }
     }

@@ -13,7 +13,7 @@ pub(crate) fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui, Id) -> 
 }
 
 /// [`row`] with so much room for its words.
-fn row_at<R>(ui: &mut Ui, room: f32, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
+pub(crate) fn row_at<R>(ui: &mut Ui, room: f32, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
     ui.horizontal(|ui| {
         let height = ui.spacing().interact_size.y;
         let words = ui
@@ -119,7 +119,12 @@ pub(crate) fn pitch(ui: &mut Ui, label: &str, value: Pitch, help: &str) -> Optio
 
 /// A field for a direction: degrees clockwise from north, or one of the eight winds.
 pub(crate) fn azimuth(ui: &mut Ui, label: &str, value: Azimuth, help: &str) -> Option<Azimuth> {
-    parsed(ui, label, &value.to_string(), help, parse_azimuth)
+    azimuth_at(ui, LABEL, label, value, help)
+}
+
+/// [`azimuth`] with so much room for its words.
+pub(crate) fn azimuth_at(ui: &mut Ui, room: f32, label: &str, value: Azimuth, help: &str) -> Option<Azimuth> {
+    parsed_at(ui, room, label, &value.to_string(), help, parse_azimuth)
 }
 
 /// A direction as it is typed.

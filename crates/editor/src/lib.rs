@@ -8,6 +8,7 @@
 //! - `importing`: buildings out of files in open formats, read in the background
 //! - `arranging`, `filling`: what is done to blocks by name, and filling faces; `background`: work that the window does not wait for
 //! - `frame_times`: how long frames take, for whoever measures
+//! - `taping`: a face from measurements, as typed
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
 //!
@@ -33,6 +34,7 @@ mod recovery;
 mod sample;
 mod selection;
 mod settings;
+mod taping;
 mod text;
 mod theme;
 mod view;

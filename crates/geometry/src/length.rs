@@ -188,7 +188,7 @@ fn show_feet_inches(length: Length) -> String {
 }
 
 /// One sum of terms; the flag says whether every term named its unit.
-fn parse_sum(text: &str, units: Units) -> Result<(Length, bool), LengthError> {
+pub(crate) fn parse_sum(text: &str, units: Units) -> Result<(Length, bool), LengthError> {
     let text = text
         .trim()
         .replace(['\u{2032}', '\u{2019}'], "'")
@@ -333,7 +333,7 @@ fn whole(text: &str) -> Option<f64> {
 }
 
 /// `6`, `6.25`, `1/2` or `6 1/2`.
-fn mixed_number(text: &str) -> Option<f64> {
+pub(crate) fn mixed_number(text: &str) -> Option<f64> {
     let fraction = |text: &str| -> Option<f64> {
         let (top, bottom) = text.split_once('/')?;
         let (top, bottom) = (whole(top.trim())?, whole(bottom.trim())?);

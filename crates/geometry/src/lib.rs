@@ -10,6 +10,7 @@
 //! - [`fit`]: exact fitting of equal rectangles on a face
 //! - [`coursing`]: an array among the courses of shingles: whole courses at both ends
 //! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
+//! - [`taped`]: a face from side lengths and diagonals as taped on the deck
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
 mod azimuth;
@@ -23,6 +24,7 @@ mod polygon;
 pub mod raise;
 mod rect;
 mod roof;
+pub mod taped;
 
 pub use azimuth::Azimuth;
 pub use length::{Length, LengthError, Units};

@@ -1,3 +1,4 @@
+use crate::length::{Length, Units, mixed_number, parse_sum};
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -13,7 +14,7 @@ pub struct Pitch(f64);
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum PitchError {
     /// The text is no pitch.
-    #[error("can't read {0:?} as a pitch: type one such as 6:12, 6/12, 26.6° or 50%")]
+    #[error("can't read {0:?} as a pitch: type one such as 6:12, 6/12, 26.6°, 50% or 12\" over 24\"")]
     Unreadable(String),
     /// A plane has no such slope.
     #[error("a pitch of {0} in 12 can't be a roof face: it must be 0 or more and short of vertical")]
@@ -55,6 +56,15 @@ impl Pitch {
         Self::from_slope(degrees.to_radians().tan())
     }
 
+    /// From a level held level with one end on the deck: what is between its other end and the deck, plumb, and how
+    /// long the level is.
+    ///
+    /// # Errors
+    /// [`PitchError::OutOfRange`] below 0, at vertical, or for a level without length.
+    pub fn from_level(rise: Length, level: Length) -> Result<Self, PitchError> {
+        Self::from_slope(rise.metres() / level.metres())
+    }
+
     /// Rise over run.
     pub fn slope(self) -> f64 {
         self.0
@@ -81,14 +91,26 @@ impl Pitch {
         (2.0 + self.0 * self.0).sqrt()
     }
 
-    /// Reads `6:12`, `6/12`, `6 in 12`, a bare `6` (in 12), `26.6°`, `26.6 deg` or `50%`.
+    /// Reads `6:12`, `6 1/2:12`, `6/12`, `6 in 12`, a bare `6` (in 12), `26.6°`, `26.6 deg`, `50%`, or what a level
+    /// says: `12" over 24"`.
     ///
     /// # Errors
     /// [`PitchError`] shows forms that can be read.
     pub fn parse(text: &str) -> Result<Self, PitchError> {
         let bad = || PitchError::Unreadable(text.to_owned());
-        let number = |piece: &str| piece.trim().parse::<f64>().map_err(|_| bad());
-        let clean = text.trim().to_ascii_lowercase().replace(" in ", ":");
+        let number = |piece: &str| {
+            let piece = piece.trim();
+            piece.parse::<f64>().ok().or_else(|| mixed_number(piece)).ok_or_else(bad)
+        };
+        let lower = text.trim().to_ascii_lowercase();
+        if let Some((rise, level)) = lower.split_once(" over ") {
+            // Two bare numbers are in one unit, whichever it is; one alone says nothing.
+            let (rise, rise_named) = parse_sum(rise, Units::FeetInches).map_err(|_| bad())?;
+            let (level, level_named) = parse_sum(level, Units::FeetInches).map_err(|_| bad())?;
+            let known = rise_named == level_named && level > Length::ZERO;
+            return if known { Self::from_level(rise, level) } else { Err(bad()) };
+        }
+        let clean = lower.replace(" in ", ":");
         if let Some(degrees) = clean.strip_suffix('°').or_else(|| clean.strip_suffix("deg")) {
             return Self::from_degrees(number(degrees)?);
         }
@@ -98,7 +120,7 @@ impl Pitch {
         if let Some(slope) = clean.strip_suffix("rise/run") {
             return Self::from_slope(number(slope)?);
         }
-        match clean.split_once([':', '/']) {
+        match clean.split_once(':').or_else(|| clean.split_once('/')) {
             Some((rise, run)) => {
                 let run = number(run)?;
                 if run > 0.0 { Self::from_slope(number(rise)? / run) } else { Err(bad()) }
@@ -167,9 +189,26 @@ mod tests {
             assert_eq!(Pitch::parse(text).unwrap().slope(), 0.5, "{text}");
         }
         assert!((Pitch::parse("45°").unwrap().slope() - 1.0).abs() < 1e-12);
+        assert_eq!(Pitch::parse("6 1/2:12").unwrap().rise_in_12(), 6.5);
         for text in ["", "x", "-1:12", "90°", "6:0", "nan", "inf:12", "6:12:4"] {
             assert!(Pitch::parse(text).is_err(), "{text} was taken");
         }
+    }
+
+    /// 12 in on a 24 in level is 6 in 12; 14 in is 7 in 12, 30.26° (rafter tables).
+    #[test]
+    fn a_level_reading_is_a_pitch() {
+        for text in ["12\" over 24\"", "1' over 2'", "12 over 24", "305 mm over 610 mm", "12 in over 2 ft"] {
+            assert!((Pitch::parse(text).unwrap().slope() - 0.5).abs() < 1e-12, "{text}");
+        }
+        let seven = Pitch::from_level(Length::from_inches(14.0), Length::from_inches(24.0)).unwrap();
+        assert!((seven.degrees() - 30.26).abs() < 0.005);
+        for text in
+            ["12\" over 24", "over 24\"", "12\" over 0\"", "-2\" over 24\"", "1 over -2", "6' over 0.01 mm"]
+        {
+            assert!(Pitch::parse(text).is_err(), "{text} was taken");
+        }
+        assert!(Pitch::from_level(Length::ZERO, Length::ZERO).is_err());
     }
 
     proptest! {

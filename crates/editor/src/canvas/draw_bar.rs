@@ -3,8 +3,8 @@
 use super::drawn::OutlineFor;
 use super::interact::close_draft;
 use super::keys::escape;
-use crate::action::Actions;
-use crate::commands::Tool;
+use crate::action::{Action, Actions};
+use crate::commands::{Command, Tool};
 use crate::desk::Desk;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Length, Units};
@@ -18,7 +18,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         match desk.tool {
             Tool::Penetration => kinds(ui, desk),
             Tool::DrawFace => {
-                outline_for(ui, desk, document.job().units);
+                outline_for(ui, desk, document.job().units, actions);
                 drawing(ui, document, desk, actions);
             }
             _ => {}
@@ -40,7 +40,7 @@ fn kinds(ui: &mut Ui, desk: &mut Desk) {
 }
 
 /// A face, a hole or a penetration: chosen before the first corner, shown until the last.
-fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units) {
+fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units, actions: &mut Actions) {
     let begun = desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
     for what in OutlineFor::ALL {
         let chosen = desk.outline_for == what;
@@ -54,6 +54,12 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units) {
         {
             desk.outline_for = what;
         }
+    }
+    if desk.outline_for == OutlineFor::Face
+        && !begun
+        && ui.button(text::FROM_MEASUREMENTS).on_hover_text(text::TAPED_FACE_HELP).clicked()
+    {
+        actions.push(Action::Run(Command::TapedFace));
     }
     if desk.outline_for == OutlineFor::Penetration && !begun {
         ui.separator();

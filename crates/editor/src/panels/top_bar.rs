@@ -136,6 +136,7 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     for tool in Tool::ALL {
         item(ui, Command::Use(tool), true, actions);
     }
+    item(ui, Command::TapedFace, true, actions);
 }
 
 fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {

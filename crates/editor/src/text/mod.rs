@@ -4,6 +4,7 @@
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
+//! - `taped`: a face from measurements
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 mod arrange;
@@ -15,6 +16,7 @@ mod formats;
 mod lists;
 mod rules;
 mod steps;
+mod taped;
 
 pub(crate) use arrange::*;
 pub(crate) use coursing::*;
@@ -25,6 +27,7 @@ pub(crate) use formats::*;
 pub(crate) use lists::*;
 pub(crate) use rules::*;
 pub(crate) use steps::*;
+pub(crate) use taped::*;
 
 // Commands
 pub(crate) const MENU_FILE: &str = "File";

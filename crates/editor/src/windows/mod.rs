@@ -7,10 +7,12 @@ mod copy_to;
 mod coursing;
 mod fit_up;
 mod rule_book;
+mod taped;
 
 use crate::action::{Action, Actions};
 use crate::desk::Desk;
 use crate::importing::Importing;
+use crate::taping::Taping;
 use crate::{Document, Selection, fields, text};
 use chalkcourse_job::{BlockId, FaceId, RuleBook};
 use egui::{Context, Ui};
@@ -34,6 +36,9 @@ pub(crate) struct Windows {
     pub(crate) copy_to: Option<BlockId>,
     /// The same as it was in the frame before.
     copy_to_asked: Option<BlockId>,
+    /// A face from measurements.
+    pub(crate) taped: bool,
+    pub(crate) taping: Taping,
     /// Which part of the rule book shows.
     pub(crate) part: Part,
     /// The limit whose source is being written.
@@ -70,6 +75,9 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     }
     if desk.windows.copy_to.is_some() {
         copy_to::show(ctx, document, &mut desk.windows, actions);
+    }
+    if desk.windows.taped {
+        taped::show(ctx, document, desk, actions);
     }
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);

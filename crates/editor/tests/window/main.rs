@@ -12,3 +12,4 @@ mod formats;
 mod hand;
 mod rules;
 mod start;
+mod taped;

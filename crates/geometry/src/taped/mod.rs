@@ -1,0 +1,199 @@
+//! A face from what a tape said: side lengths and diagonals, all on the deck.
+//!
+//! Corners are numbered from 0 at the left end of the eave, counter-clockwise as one looks at the face, so that side 0
+//! is the eave. A tape lies on the deck, so every diagonal runs inside the face.
+//!
+//! As many readings as the shape has freedoms make exactly one shape. Each reading more is a check: what the readings
+//! then miss by is spread over all of them by least squares, every reading weighing the same, which is how a surveyor
+//! spreads the error of a net of distances (least-squares adjustment of trilateration, from memory). Above a limit
+//! nothing is spread: then one of them was read wrong.
+
+mod spread;
+mod start;
+#[cfg(test)]
+mod tests;
+
+use crate::{Defect, Length, Plane, Polygon, Units};
+use glam::DVec2;
+
+/// What a face is taken for. The more is taken for granted, the fewer readings are needed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// Three corners: the eave and a peak.
+    Triangle,
+    /// Four square corners.
+    Rectangle,
+    /// Opposite sides run alike.
+    Parallelogram,
+    /// The ridge runs as the eave does.
+    Trapezoid,
+    /// So many corners, nothing taken for granted.
+    Polygon(usize),
+}
+
+/// One reading of the tape.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Reading {
+    /// What was taped.
+    pub of: Of,
+    /// What the tape said.
+    pub length: Length,
+}
+
+/// What a tape was laid along.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Of {
+    /// From a corner to another one: a side or a diagonal.
+    Between(usize, usize),
+    /// From the line of the eave straight up the slope to a corner.
+    Up(usize),
+}
+
+impl std::fmt::Display for Of {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Between(from, to) => write!(f, "the line from corner {} to {}", from + 1, to + 1),
+            Self::Up(corner) => write!(f, "the height of corner {} over the eave", corner + 1),
+        }
+    }
+}
+
+/// A face as taped.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Taped {
+    /// Corners in the face's own frame, metres: the first one at the origin, the eave along u.
+    pub corners: Vec<DVec2>,
+    /// What was added to each reading so that all fit, in the order of the readings.
+    pub corrections: Vec<Length>,
+    /// The largest of the corrections, without its sign.
+    pub closing_error: Length,
+    /// Readings beyond those that the shape needs. With none nothing is checked and nothing can be spread.
+    pub spare: usize,
+    /// The reading that is wrong most likely, where two or more spare ones can tell and something misses.
+    pub suspect: Option<usize>,
+}
+
+impl Taped {
+    /// The outline in plan for a plane whose datum is the first corner.
+    pub fn plan(&self, plane: &Plane) -> Polygon {
+        Polygon::new(self.corners.iter().map(|&p| plane.to_plan(p)).collect())
+    }
+
+    /// The area on the slope, m².
+    pub fn area(&self) -> f64 {
+        crate::signed_area(&self.corners).abs()
+    }
+}
+
+/// Why readings make no face. Corners are counted from 1 in the words.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum TapedError {
+    /// A form has no such number of corners.
+    #[error("a face has 3 to {most} corners, not {0}", most = MOST_CORNERS)]
+    Corners(usize),
+    /// A reading names what the face does not have.
+    #[error("{0}: the face has {1} corners")]
+    NoSuchLine(Of, usize),
+    /// A reading is no length of a roof.
+    #[error("{0} must be more than 0 and less than 1 km")]
+    NoLength(Of),
+    /// A corner hangs loose.
+    #[error(
+        "corner {} is held by too few readings: tape another diagonal to it from a corner that is held",
+        .0 + 1
+    )]
+    Loose(usize),
+    /// The readings of a shape with four sides leave it free to lean.
+    #[error("these sides could lean either way: tape a diagonal too")]
+    Leans,
+    /// Two readings together are shorter than the third.
+    #[error("{of} can't be {}: the other two sides of its triangle reach {} at most, {} less", both(.is), both(.reach), both(&(*.is - *.reach)))]
+    TooLong {
+        /// The reading, or what the other readings made of it.
+        of: Of,
+        /// How long it is.
+        is: Length,
+        /// How far the others reach.
+        reach: Length,
+    },
+    /// More is missing than a careful tape can explain.
+    #[error(
+        "the readings miss by {}, more than {}: {} fits worst; tape it again",
+        both(.closing_error), both(.limit), .worst
+    )]
+    DoesNotClose {
+        /// The largest correction.
+        closing_error: Length,
+        /// The most that is spread.
+        limit: Length,
+        /// Whose it is.
+        worst: Of,
+    },
+    /// The corners make no outline.
+    #[error("these lengths make a face that folds over itself or has no area: check which corner is which")]
+    Folded,
+}
+
+/// No face that is taped has more.
+pub const MOST_CORNERS: usize = 40;
+
+fn both(length: &Length) -> String {
+    format!("{} ({})", length.show(Units::FeetInches), length.show(Units::Metric))
+}
+
+impl Form {
+    /// How many corners it has.
+    pub fn corners(self) -> usize {
+        match self {
+            Self::Triangle => 3,
+            Self::Rectangle | Self::Parallelogram | Self::Trapezoid => 4,
+            Self::Polygon(corners) => corners,
+        }
+    }
+}
+
+/// The face that readings make. `limit` is the most by which a reading may be corrected, of the order of 1 in for a
+/// face of a house (common practice, no source).
+///
+/// # Errors
+/// [`TapedError`] says which reading is the trouble and what to do.
+pub fn lay_out(form: Form, readings: &[Reading], limit: Length) -> Result<Taped, TapedError> {
+    let corners = form.corners();
+    if !(3..=MOST_CORNERS).contains(&corners) {
+        return Err(TapedError::Corners(corners));
+    }
+    for reading in readings {
+        let known = match reading.of {
+            Of::Between(from, to) => from < corners && to < corners && from != to,
+            // both ends of the eave are on it always
+            Of::Up(corner) => (2..corners).contains(&corner),
+        };
+        if !known {
+            return Err(TapedError::NoSuchLine(reading.of, corners));
+        }
+        if !(reading.length.metres() > 0.0 && reading.length.metres() < 1000.0) {
+            return Err(TapedError::NoLength(reading.of));
+        }
+    }
+    let start = start::of(form, readings, limit.metres())?;
+    let best = spread::least_squares(form, start, readings);
+    let shape = spread::shape(form, &best.freedoms);
+    let corrections: Vec<Length> = best.corrections.iter().map(|&by| Length::from_metres(by)).collect();
+    let worst = (0..readings.len())
+        .max_by(|&a, &b| best.corrections[a].abs().total_cmp(&best.corrections[b].abs()))
+        .and_then(|index| Some((readings.get(index)?.of, corrections.get(index)?.abs())));
+    let closing_error = worst.map_or(Length::ZERO, |(_, error)| error);
+    if let Some((worst, _)) = worst.filter(|(_, error)| *error > limit) {
+        let worst = best.suspect.and_then(|index| Some(readings.get(index)?.of)).unwrap_or(worst);
+        return Err(TapedError::DoesNotClose { closing_error, limit, worst });
+    }
+    let outline = Polygon::new(shape.clone());
+    let crosses =
+        outline.defects(0.001).iter().any(|defect| !matches!(defect, Defect::RepeatedCorner { .. }));
+    let upright = crate::signed_area(&shape) > 1e-4;
+    if crosses || !upright {
+        return Err(TapedError::Folded);
+    }
+    let spare = readings.len().saturating_sub(best.freedoms.len());
+    Ok(Taped { corners: shape, corrections, closing_error, spare, suspect: best.suspect })
+}

@@ -1,0 +1,199 @@
+//! Spreading what readings miss by: the shape whose lengths differ from the readings by the least sum of squares.
+//!
+//! Every form is linear in its freedoms (its corners are sums of them), so that each step solves a small linear system;
+//! steps that go too far are shortened (Levenberg and Marquardt's damping).
+
+use super::{Form, Of, Reading};
+use glam::{DVec2, dvec2};
+
+/// The shape that fits readings best.
+pub(super) struct Best {
+    pub(super) freedoms: Vec<f64>,
+    /// Length in the shape less what was read, metres.
+    pub(super) corrections: Vec<f64>,
+    pub(super) suspect: Option<usize>,
+}
+
+/// Below this, in metres, nothing misses but for rounding.
+const DUST: f64 = 1e-6;
+
+/// Which freedoms the x and y of a corner are sums of.
+fn sums(form: Form, corner: usize) -> (Vec<usize>, Vec<usize>) {
+    match (form, corner) {
+        (_, 0) => (vec![], vec![]),
+        (_, 1) => (vec![0], vec![]),
+        // eave, up
+        (Form::Rectangle, 2) => (vec![0], vec![1]),
+        (Form::Rectangle, _) => (vec![], vec![1]),
+        // eave, lean, up
+        (Form::Triangle, _) => (vec![1], vec![2]),
+        (Form::Parallelogram, 2) => (vec![0, 1], vec![2]),
+        (Form::Parallelogram, _) => (vec![1], vec![2]),
+        // eave, ridge, lean, up
+        (Form::Trapezoid, 2) => (vec![1, 2], vec![3]),
+        (Form::Trapezoid, _) => (vec![2], vec![3]),
+        (Form::Polygon(_), corner) => (vec![2 * corner - 3], vec![2 * corner - 2]),
+    }
+}
+
+/// Corners in the face's frame.
+pub(super) fn shape(form: Form, freedoms: &[f64]) -> Vec<DVec2> {
+    let sum = |of: Vec<usize>| of.into_iter().filter_map(|at| freedoms.get(at)).sum();
+    (0..form.corners())
+        .map(|corner| {
+            let (x, y) = sums(form, corner);
+            dvec2(sum(x), sum(y))
+        })
+        .collect()
+}
+
+/// The freedoms that put the corners of a form as near as can be to given ones.
+pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
+    let at = |corner: usize| corners.get(corner).copied().unwrap_or_default();
+    match form {
+        Form::Triangle => vec![at(1).x, at(2).x, at(2).y],
+        Form::Rectangle => vec![at(1).x, at(3).y],
+        Form::Parallelogram => vec![at(1).x, at(3).x, at(3).y],
+        Form::Trapezoid => vec![at(1).x, at(2).x - at(3).x, at(3).x, at(3).y],
+        Form::Polygon(_) => {
+            std::iter::once(at(1).x).chain(corners.iter().skip(2).flat_map(|p| [p.x, p.y])).collect()
+        }
+    }
+}
+
+/// Lengths in the shape less the readings, and how each length changes with each freedom.
+fn misses(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
+    let corners = shape(form, freedoms);
+    let at = |corner: usize| corners.get(corner).copied().unwrap_or_default();
+    let mut by = Vec::with_capacity(readings.len());
+    let mut rows = Vec::with_capacity(readings.len());
+    for reading in readings {
+        let mut row = vec![0.0; freedoms.len()];
+        let mut add = |corner: usize, part: DVec2| {
+            let (x, y) = sums(form, corner);
+            x.into_iter().for_each(|freedom| row[freedom] += part.x);
+            y.into_iter().for_each(|freedom| row[freedom] += part.y);
+        };
+        let length = match reading.of {
+            Of::Between(from, to) => {
+                let line = at(to) - at(from);
+                let along = line.normalize_or_zero();
+                add(to, along);
+                add(from, -along);
+                line.length()
+            }
+            Of::Up(corner) => {
+                add(corner, DVec2::Y);
+                at(corner).y
+            }
+        };
+        by.push(length - reading.length.metres());
+        rows.push(row);
+    }
+    (by, rows)
+}
+
+fn sum_of_squares(values: &[f64]) -> f64 {
+    values.iter().map(|value| value * value).sum()
+}
+
+/// The best shape, from one that is near it.
+pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -> Best {
+    let mut freedoms = start;
+    let (mut by, mut rows) = misses(form, &freedoms, readings);
+    let mut damping = 1e-6;
+    for _ in 0..200 {
+        let pull: Vec<f64> = (0..freedoms.len())
+            .map(|f| -rows.iter().zip(&by).map(|(row, by)| row[f] * by).sum::<f64>())
+            .collect();
+        if pull.iter().all(|p| p.abs() < 1e-14) {
+            break;
+        }
+        let Some(step) = solved(normal(&rows, freedoms.len(), damping), pull) else {
+            damping = (damping * 10.0).max(1e-9);
+            if damping > 1e6 {
+                break;
+            }
+            continue;
+        };
+        let next: Vec<f64> = freedoms.iter().zip(&step).map(|(f, s)| f + s).collect();
+        let (next_by, next_rows) = misses(form, &next, readings);
+        if sum_of_squares(&next_by) <= sum_of_squares(&by) {
+            let still = step.iter().all(|s| s.abs() < 1e-13);
+            (freedoms, by, rows) = (next, next_by, next_rows);
+            damping = (damping / 10.0).max(1e-15);
+            if still {
+                break;
+            }
+        } else {
+            damping *= 10.0;
+            if damping > 1e6 {
+                break;
+            }
+        }
+    }
+    let suspect = suspect(&rows, &by, freedoms.len());
+    Best { freedoms, corrections: by, suspect }
+}
+
+/// The sums of products of the rows, with the diagonal made larger by a part of itself.
+fn normal(rows: &[Vec<f64>], size: usize, damping: f64) -> Vec<Vec<f64>> {
+    let mut matrix = vec![vec![0.0; size]; size];
+    for row in rows {
+        for i in 0..size {
+            for j in 0..size {
+                matrix[i][j] += row[i] * row[j];
+            }
+        }
+    }
+    for (i, row) in matrix.iter_mut().enumerate() {
+        row[i] += damping * row[i].max(1e-6);
+    }
+    matrix
+}
+
+/// Solves a positive symmetric system; `None` where it is not positive.
+fn solved(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Option<Vec<f64>> {
+    let size = right.len();
+    for i in 0..size {
+        for j in 0..=i {
+            let sum: f64 = matrix[i][j] - (0..j).map(|k| matrix[i][k] * matrix[j][k]).sum::<f64>();
+            if i == j {
+                if sum <= 1e-14 {
+                    return None;
+                }
+                matrix[i][i] = sum.sqrt();
+            } else {
+                matrix[i][j] = sum / matrix[j][j];
+            }
+        }
+    }
+    for i in 0..size {
+        let sum: f64 = (0..i).map(|k| matrix[i][k] * right[k]).sum();
+        right[i] = (right[i] - sum) / matrix[i][i];
+    }
+    for i in (0..size).rev() {
+        let sum: f64 = (i + 1..size).map(|k| matrix[k][i] * right[k]).sum();
+        right[i] = (right[i] - sum) / matrix[i][i];
+    }
+    Some(right)
+}
+
+/// The reading whose correction is largest against what chance would give it there: a correction is small where the
+/// other readings hardly check it, so each is weighed by its share of the spare readings (Baarda's test, from memory).
+/// One spare reading can't tell which is wrong.
+fn suspect(rows: &[Vec<f64>], by: &[f64], size: usize) -> Option<usize> {
+    if rows.len() < size + 2 || by.iter().all(|by| by.abs() < DUST) {
+        return None;
+    }
+    let mut weighed = Vec::with_capacity(rows.len());
+    for (row, by) in rows.iter().zip(by) {
+        let taken = solved(normal(rows, size, 0.0), row.clone())?;
+        let checked = 1.0 - row.iter().zip(&taken).map(|(a, b)| a * b).sum::<f64>();
+        weighed.push(if checked > 1e-6 { by.abs() / checked.sqrt() } else { 0.0 });
+    }
+    let most = (0..weighed.len()).max_by(|&a, &b| weighed[a].total_cmp(&weighed[b]))?;
+    // Two that look the same can't be told apart.
+    let alone = weighed.iter().enumerate().all(|(at, w)| at == most || *w < weighed[most] * 0.999);
+    alone.then_some(most)
+}
