@@ -24,6 +24,8 @@ pub(crate) enum Action {
     Fill(Option<FaceId>),
     /// Open a job, after asking about unsaved changes.
     Open(PathBuf),
+    /// Lay a picture under the plan.
+    LayPicture(PathBuf),
     /// Open the sample, after asking about unsaved changes.
     OpenSample,
     /// Put the building that is chosen in the list into the job.

@@ -17,11 +17,13 @@ pub(crate) enum Tool {
     Block,
     /// Measure.
     Tape,
+    /// Lay a picture under the plan.
+    Picture,
 }
 
 impl Tool {
-    pub(crate) const ALL: [Self; 5] =
-        [Self::Select, Self::DrawFace, Self::Penetration, Self::Block, Self::Tape];
+    pub(crate) const ALL: [Self; 6] =
+        [Self::Select, Self::DrawFace, Self::Penetration, Self::Block, Self::Tape, Self::Picture];
 
     /// The word on its button.
     pub(crate) fn name(self) -> &'static str {
@@ -31,6 +33,7 @@ impl Tool {
             Self::Penetration => text::TOOL_PENETRATION,
             Self::Block => text::TOOL_BLOCK,
             Self::Tape => text::TOOL_TAPE,
+            Self::Picture => text::TOOL_PICTURE,
         }
     }
 }
@@ -128,12 +131,14 @@ pub(crate) enum Command {
     Pathways,
     /// A face from measurements.
     TapedFace,
+    /// A picture from a file.
+    LayPicture,
     Keys,
 }
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 35] = [
+    const WITH_KEYS: [Self; 36] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -168,6 +173,7 @@ impl Command {
         Self::Use(Tool::Penetration),
         Self::Use(Tool::Block),
         Self::Use(Tool::Tape),
+        Self::Use(Tool::Picture),
         Self::Keys,
     ];
 
@@ -217,6 +223,7 @@ impl Command {
             Self::Checklist => text::CHECKLIST,
             Self::Pathways => text::PATHWAYS,
             Self::TapedFace => text::TAPED_FACE,
+            Self::LayPicture => text::LAY_PICTURE,
             Self::Keys => text::KEYS,
         }
     }
@@ -258,6 +265,7 @@ impl Command {
             Self::Use(Tool::Penetration) => (Modifiers::NONE, Key::P),
             Self::Use(Tool::Block) => (Modifiers::NONE, Key::B),
             Self::Use(Tool::Tape) => (Modifiers::NONE, Key::T),
+            Self::Use(Tool::Picture) => (Modifiers::NONE, Key::U),
             Self::Keys => (Modifiers::NONE, Key::F1),
             _ => return None,
         };

@@ -1,8 +1,9 @@
 use crate::arranging::MakingRoom;
-use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Paths, Zones};
+use crate::canvas::{Draft, Gesture, Guide, Handling, OutlineFor, Paths, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::panels::{Costs, Filter};
+use crate::pictures::Pictures;
 use crate::view::{Camera, View};
 use crate::windows::Windows;
 use crate::{Document, Selection};
@@ -82,6 +83,10 @@ pub(crate) struct Desk {
     pub(crate) zones: Option<Zones>,
     /// The measuring tape, in plan.
     pub(crate) tape: Option<(DVec2, DVec2)>,
+    /// The picture under the plan.
+    pub(crate) pictures: Pictures,
+    /// What is half done with it.
+    pub(crate) handling: Handling,
     /// What is under the pointer on the drawing.
     pub(crate) hover: Selection,
     /// Where the pointer is on the drawing, in plan.
@@ -113,7 +118,7 @@ pub(crate) struct Desk {
 impl Desk {
     /// As for a job that was opened just now.
     pub(crate) fn fresh(document: &Document) -> Self {
-        let empty = document.job().faces.is_empty();
+        let empty = document.job().faces.is_empty() && document.job().underlay.is_none();
         Self { fit: !empty, ..Self::default() }
     }
 
@@ -128,13 +133,15 @@ impl Desk {
         self.gesture = None;
         self.guides.clear();
         self.tape = None;
+        self.handling.points.clear();
+        self.handling.wrong.clear();
     }
 
     /// Takes a tool up.
     pub(crate) fn take(&mut self, tool: Tool) {
         self.let_go();
         self.tool = tool;
-        if tool == Tool::DrawFace && self.view != View::Plan {
+        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan {
             self.view = View::Plan;
             self.fit = true;
         }
@@ -161,7 +168,12 @@ impl Desk {
             View::Plan => {
                 let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
                 let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
-                faces.chain(penetrations).reduce(|a: Rect, b| a.union(&b))
+                // Without a roof the picture is all there is; while it is handled it is looked at too.
+                let job = document.job();
+                let underlay =
+                    job.underlay.as_ref().filter(|_| job.faces.is_empty() || self.tool == Tool::Picture);
+                let picture = underlay.and_then(|underlay| Rect::around(underlay.corners()));
+                faces.chain(penetrations).chain(picture).reduce(|a: Rect, b| a.union(&b))
             }
         };
         bounds.map_or_else(Camera::default, |bounds| Camera::fitted(bounds, size))

@@ -2,6 +2,7 @@ mod arrange;
 mod filing;
 mod fill;
 mod importing;
+mod picture;
 
 use crate::action::{Action, Actions};
 use crate::canvas::{self, Gesture};
@@ -17,7 +18,7 @@ use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, text, theme, windows};
 use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// How the editor starts.
 #[derive(Clone, Debug, Default)]
@@ -150,6 +151,7 @@ impl Editor {
         self.answer_fill();
         self.answer_import(&ctx);
         self.answer_room();
+        self.mind_pictures(&ctx);
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
@@ -157,7 +159,13 @@ impl Editor {
             actions.extend(Command::pressed(&ctx, drawing).into_iter().map(Action::Run));
             let dropped =
                 ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
-            actions.extend(dropped.map(Action::Open));
+            actions.extend(
+                dropped.map(
+                    |path| {
+                        if is_picture(&path) { Action::LayPicture(path) } else { Action::Open(path) }
+                    },
+                ),
+            );
         }
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
@@ -273,6 +281,7 @@ impl Editor {
                         import.take(ctx);
                     }
                 }
+                Action::LayPicture(path) => self.lay_picture(ctx, &path),
                 Action::Open(path) => self.ask_or(ctx, Then::Open(path)),
                 Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
                 Action::Say(words) => self.desk.said = words,
@@ -316,6 +325,7 @@ impl Editor {
             Command::RoofReport => self.desk.windows.roof.open = !self.desk.windows.roof.open,
             Command::LoadKit => self.ask_data(ctx, Ask::Kit),
             Command::LoadRuleBook => self.ask_data(ctx, Ask::RuleBook),
+            Command::LayPicture => self.ask_data(ctx, Ask::Picture),
             Command::LoadPrices => self.ask_data(ctx, Ask::Prices),
             // A face that is half drawn is no step yet: its last corner is what is taken back.
             Command::Undo if self.is_drawing() => {
@@ -408,6 +418,12 @@ impl Editor {
             self.title = title;
         }
     }
+}
+
+/// Whether a dropped file is a picture by its name.
+fn is_picture(path: &Path) -> bool {
+    let known = Ask::Picture.extensions();
+    path.extension().is_some_and(|given| known.iter().any(|known| given.eq_ignore_ascii_case(known)))
 }
 
 impl eframe::App for Editor {

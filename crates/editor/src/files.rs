@@ -21,6 +21,7 @@ pub(crate) enum Ask {
     SaveRuleBook,
     CompareBook,
     Prices,
+    Picture,
 }
 
 impl Ask {
@@ -34,13 +35,15 @@ impl Ask {
         matches!(self, Self::Import | Self::ImportFolder)
     }
 
-    fn extensions(self) -> &'static [&'static str] {
+    /// What such files end in.
+    pub(crate) fn extensions(self) -> &'static [&'static str] {
         match self {
             Self::Export(OrderFormat::Text) => &["txt"],
             Self::Export(OrderFormat::Csv) => &["csv"],
             Self::ExportPlan(PlanFormat::GeoJson) => &["geojson", "json"],
             Self::ExportPlan(PlanFormat::Glb) => &["glb"],
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],
+            Self::Picture => &["png", "jpg", "jpeg"],
             _ => &["json"],
         }
     }

@@ -9,6 +9,7 @@
 //! - `arranging`, `filling`: what is done to blocks by name, and filling faces; `background`: work that the window does not wait for
 //! - `frame_times`: how long frames take, for whoever measures
 //! - `taping`: a face from measurements, as typed
+//! - `pictures`: the picture under the plan, read in the background
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
 //!
@@ -30,6 +31,7 @@ mod filling;
 mod frame_times;
 mod importing;
 mod panels;
+mod pictures;
 mod recovery;
 mod sample;
 mod selection;

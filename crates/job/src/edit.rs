@@ -1,6 +1,6 @@
 use crate::{
     Block, BlockId, Face, FaceId, Job, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove,
-    PriceList, RoofPart, RuleBook, Site, Waiver, part,
+    PriceList, RoofPart, RuleBook, Site, Underlay, Waiver, part,
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
@@ -42,6 +42,8 @@ pub enum Edit {
     SetSite(Site),
     /// Shows lengths another way.
     SetUnits(Units),
+    /// Lays a picture under the plan, or takes it away.
+    SetUnderlay(Option<Underlay>),
     /// Takes another kit.
     SetKit(Arc<Kit>),
     /// Takes another rule book.
@@ -133,6 +135,11 @@ pub enum EditError {
         /// As given.
         longitude: f64,
     },
+    /// A picture lies nowhere or has no size.
+    #[error(
+        "the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself"
+    )]
+    BadUnderlay,
     /// A waiver needs a reason.
     #[error("a waiver needs a reason: write why this may be built so")]
     NoReason,
@@ -217,6 +224,10 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
             job.site.clone_from(site);
         }
         Edit::SetUnits(units) => job.units = *units,
+        Edit::SetUnderlay(underlay) => {
+            check_underlay(underlay.as_ref())?;
+            job.underlay.clone_from(underlay);
+        }
         Edit::SetKit(kit) => job.kit = Arc::clone(kit),
         Edit::SetRuleBook(book) => job.rule_book = Arc::clone(book),
         Edit::SetPrices(prices) => job.prices = Arc::clone(prices),
@@ -300,6 +311,10 @@ pub(crate) fn check_site(site: &Site) -> Result<(), EditError> {
         }
         _ => Ok(()),
     }
+}
+
+pub(crate) fn check_underlay(underlay: Option<&Underlay>) -> Result<(), EditError> {
+    if underlay.is_none_or(Underlay::is_sensible) { Ok(()) } else { Err(EditError::BadUnderlay) }
 }
 
 pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditError> {

@@ -1,5 +1,5 @@
 use crate::data::DataFile;
-use crate::{Job, Kit, PriceList, RuleBook, edit, part};
+use crate::{Job, Kit, PriceList, RuleBook, Underlay, edit, part, underlay};
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -101,7 +101,25 @@ impl FileError {
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load(path: &Path) -> Result<Job, FileError> {
     let text = read_text(path, JOB_FORMAT)?;
-    job_from_text(&text, path)
+    let mut job = job_from_text(&text, path)?;
+    if let Some(underlay) = &mut job.underlay {
+        underlay.path = underlay::resolved(&underlay.path, folder_of(path));
+    }
+    Ok(job)
+}
+
+fn folder_of(path: &Path) -> &Path {
+    match path.parent() {
+        Some(parent) if !parent.as_os_str().is_empty() => parent,
+        _ => Path::new("."),
+    }
+}
+
+/// The job as its file has it: a picture is named from the folder of the job, so that both can be moved together.
+fn as_in(job: &Job, path: &Path) -> Option<Job> {
+    let underlay = job.underlay.as_ref()?;
+    let path = underlay::relative(Path::new(&underlay.path), folder_of(path));
+    Some(Job { underlay: Some(Underlay { path, ..underlay.clone() }), ..job.clone() })
 }
 
 /// Reads a job from the text of a job file; `path` is for the words of an error alone.
@@ -140,7 +158,7 @@ pub fn job_to_text(job: &Job) -> Result<String, FileError> {
 /// # Errors
 /// [`FileError::System`]; what was there is still there.
 pub fn save(job: &Job, path: &Path) -> Result<(), FileError> {
-    let text = job_to_text(job)?;
+    let text = job_to_text(as_in(job, path).as_ref().unwrap_or(job))?;
     if path.exists() {
         let previous = previous_path(path);
         let old = fs::read(path).map_err(|error| FileError::system(path, "read", error))?;
@@ -166,10 +184,7 @@ pub fn previous_path(path: &Path) -> PathBuf {
 /// [`FileError::System`]; what was there is still there.
 pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
     let attempt = || -> io::Result<()> {
-        let folder = match path.parent() {
-            Some(parent) if !parent.as_os_str().is_empty() => parent,
-            _ => Path::new("."),
-        };
+        let folder = folder_of(path);
         let mut file = tempfile::Builder::new().prefix(".saving-").tempfile_in(folder)?;
         file.write_all(bytes)?;
         file.as_file().sync_all()?;
@@ -342,6 +357,7 @@ fn check_job(job: &Job) -> Result<(), String> {
             return Err(format!("field data.blocks[{index}].face: the job has no face {}", block.face));
         }
     }
+    edit::check_underlay(job.underlay.as_ref()).map_err(|error| format!("field data.underlay: {error}"))?;
     for (index, waiver) in job.waivers.iter().enumerate() {
         if waiver.reason.trim().is_empty() {
             return Err(format!("field data.waivers[{index}].reason: {}", edit::EditError::NoReason));

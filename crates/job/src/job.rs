@@ -1,5 +1,5 @@
 use crate::{
-    Block, Face, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart, RuleBook, WorkedOut,
+    Block, Face, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart, RuleBook, Underlay, WorkedOut,
 };
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, Length, Units};
@@ -69,6 +69,9 @@ pub struct Job {
     /// Findings that a person accepted, with the reason.
     #[serde(default)]
     pub waivers: Vec<Waiver>,
+    /// A picture under the plan.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub underlay: Option<Underlay>,
     /// The maker's kit.
     pub kit: Arc<Kit>,
     /// The office's rule book.
@@ -204,6 +207,7 @@ impl Job {
             penetrations: Vec::new(),
             blocks: Vec::new(),
             waivers: Vec::new(),
+            underlay: None,
             kit,
             rule_book,
             prices,

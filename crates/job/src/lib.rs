@@ -3,6 +3,7 @@
 //! - [`Job`] and what is in it: faces as drawn, penetrations, blocks, waivers
 //! - [`RoofPart`]: a part of the house; its faces follow from it after each edit and on loading
 //! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it
+//! - [`Underlay`]: a picture under the plan
 //! - [`Edit`], [`apply`]: the only way from one job to the next
 //! - [`History`]: undo as earlier jobs; a gesture is one step
 //! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
@@ -26,6 +27,7 @@ mod price_table;
 mod prices;
 mod rule_book;
 mod table;
+mod underlay;
 
 pub use block::{Block, Cell, Orientation, RowShift};
 pub use data::{
@@ -56,3 +58,4 @@ pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
     NOT_IN_BOOK, PathScheme, RidgeRoom, Roofing, RuleBook,
 };
+pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};

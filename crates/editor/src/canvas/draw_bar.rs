@@ -21,10 +21,15 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
                 outline_for(ui, desk, document.job().units, actions);
                 drawing(ui, document, desk, actions);
             }
+            Tool::Picture => super::picture::bar(ui, document, desk, actions),
             _ => {}
         }
         let quiet = theme::of(ui).quiet;
-        let hint = text::hint(desk.tool, desk.draft.as_ref().map_or(0, |d| d.corners.len()), document.job());
+        let corners = desk.draft.as_ref().map_or(0, |draft| draft.corners.len());
+        let hint = match desk.tool {
+            Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
+            tool => text::hint(tool, corners, document.job()),
+        };
         ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
     });
 }

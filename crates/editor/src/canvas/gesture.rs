@@ -2,10 +2,13 @@
 
 use super::draft::corners_at;
 use super::hit::Hit;
+use super::picture::{self, Mode};
 use super::snap::{self, Guide, Scene};
 use crate::text;
 use chalkcourse_geometry::{DVec2, Length, Plane, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, Penetration, RowShift};
+use chalkcourse_job::{
+    Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, Penetration, RowShift, Underlay,
+};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
 
@@ -45,6 +48,12 @@ pub(crate) enum Gesture {
     },
     Tape {
         from: DVec2,
+    },
+    /// The picture under the plan.
+    Picture {
+        start: Box<Underlay>,
+        mode: Mode,
+        grab: DVec2,
     },
     /// It was given up; the rest of the drag does nothing.
     Dropped,
@@ -146,6 +155,7 @@ impl Gesture {
                 let guides = snapped(scene, &mut block, free);
                 Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
             }
+            Self::Picture { start, mode, grab } => picture::step(start, *mode, *grab, plan),
             Self::Tape { .. } | Self::Dropped => None,
         }
     }

@@ -2,7 +2,7 @@ use super::drawn::{OutlineFor, drawn};
 use super::gesture::{Gesture, new_block, snapped};
 use super::hit::{self, Hit};
 use super::snap::Scene;
-use super::{Draft, Stage, keys, menu, pan_key};
+use super::{Draft, Stage, keys, menu, pan_key, picture};
 use crate::action::{Action, Actions};
 use crate::commands::Tool;
 use crate::desk::Desk;
@@ -45,6 +45,7 @@ pub(crate) fn run(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut De
         Tool::Penetration => place_penetration(stage, document, desk, actions),
         Tool::Block => place_block(ui, stage, document, desk, actions),
         Tool::Tape => tape(ui, stage, desk),
+        Tool::Picture => picture::interact(ui, stage, document, desk),
     }
     drag(ui, stage, document, desk, actions);
     keys::run(ui, document, desk, actions);
@@ -279,7 +280,7 @@ fn cursor(ui: &Ui, stage: &Stage, desk: &Desk, hit: Hit) {
                 CursorIcon::Crosshair
             }
             (Some(_), ..) => CursorIcon::Grabbing,
-            (None, Tool::Penetration | Tool::Block, _) => CursorIcon::Crosshair,
+            (None, Tool::Penetration | Tool::Block | Tool::Picture, _) => CursorIcon::Crosshair,
             (None, Tool::Select, Hit::Corner { .. } | Hit::Penetration(_) | Hit::Module { .. }) => {
                 CursorIcon::Move
             }

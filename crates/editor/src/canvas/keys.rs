@@ -20,7 +20,10 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
         return;
     }
     if let Some(by) = nudge(ui) {
-        actions.extend(nudged(document, desk.selection, by));
+        actions.extend(match desk.tool {
+            Tool::Picture => super::picture::nudged(document, by),
+            _ => nudged(document, desk.selection, by),
+        });
     }
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
         actions.extend(switch(document, desk.selection));
@@ -41,7 +44,10 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
 
 /// Esc lets go of the nearest thing: a face half drawn, a tool, what is held.
 pub(super) fn escape(desk: &mut Desk, actions: &mut Actions) {
-    if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty()) || desk.tape.is_some() {
+    if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty())
+        || desk.tape.is_some()
+        || !desk.handling.points.is_empty()
+    {
         desk.let_go();
     } else if desk.tool != Tool::Select {
         desk.take(Tool::Select);

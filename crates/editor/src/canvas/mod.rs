@@ -20,6 +20,7 @@ mod paint_marks;
 mod paint_paths;
 mod paint_report;
 mod paint_roof;
+mod picture;
 mod raise_bar;
 mod snap;
 
@@ -34,6 +35,7 @@ pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
 pub(crate) use paint_paths::Paths;
 pub(crate) use paint_roof::{Zones, crossings};
+pub(crate) use picture::{Handling, Mode as PictureMode};
 pub(crate) use raise_bar::{fields as raise_fields, usual as usual_roof};
 pub(crate) use snap::Guide;
 

@@ -15,6 +15,7 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
     let job = document.job();
     let units = job.units;
     stage.response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::drawing(job, desk.view)));
+    super::picture::tell(ui, stage, document, desk);
     let space = &stage.space;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if space.shows(index) {

@@ -1,6 +1,6 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
-use super::{Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof};
+use super::{Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof, picture};
 use crate::Document;
 use crate::desk::Desk;
 use crate::theme::{self, Palette};
@@ -17,6 +17,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
         palette: theme::of(ui),
     };
     brush.painter.rect_filled(stage.space.area, CornerRadius::ZERO, brush.palette.ground);
+    picture::paint(&brush, document, desk);
     paint_roof::faces(&brush, document, desk);
     paint_paths::pathways(&brush, document, desk);
     paint_roof::penetrations(&brush, document, desk);
@@ -32,6 +33,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_marks::held(&brush, document, desk);
     paint_marks::draft(&brush, document, desk);
     paint_marks::tape(&brush, document, desk);
+    picture::marks(&brush, document, desk);
     paint_marks::guides(&brush, desk);
     paint_marks::frame(&brush, document, desk);
 }

@@ -1,6 +1,7 @@
 //! Faces, their edges, courses and setbacks, and what comes through the roof.
 
 use super::paint::{Brush, severity_sign};
+use super::picture;
 use crate::desk::Desk;
 use crate::view::View;
 use crate::{Document, Selection, text, theme};
@@ -49,6 +50,9 @@ fn room(face: &RoofFace, book: &RuleBook) -> Vec<Polygon> {
     face.frame.difference(&strips).iter().map(|p| p.map(|f| face.plane.to_plan(f))).collect()
 }
 
+/// How much of a face is seen over a picture, of 255.
+const OVER_PICTURE: u8 = 96;
+
 pub(super) fn faces(brush: &Brush, document: &Document, desk: &mut Desk) {
     let job = document.job();
     let layout = &document.plan().layout;
@@ -56,6 +60,7 @@ pub(super) fn faces(brush: &Brush, document: &Document, desk: &mut Desk) {
         desk.zones = Some(Zones::of(&layout.roof, &job.rule_book));
     }
     let held = desk.selection.face(job);
+    let over_picture = picture::shows(document, desk);
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if !brush.space.shows(index) {
             continue;
@@ -63,7 +68,7 @@ pub(super) fn faces(brush: &Brush, document: &Document, desk: &mut Desk) {
         let p = brush.palette;
         let hovered = desk.hover == Selection::Face(placed.id);
         let fill = if held == Some(placed.id) || hovered { p.face_held } else { p.face };
-        brush.fill(&face.plan, fill);
+        brush.fill(&face.plan, if over_picture { theme::faint(fill, OVER_PICTURE) } else { fill });
         if !face.sound {
             brush.outline(&face.plan, Stroke::new(2.0, p.stop), Some((4.0, 4.0)));
         }

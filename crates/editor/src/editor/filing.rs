@@ -189,6 +189,7 @@ impl Editor {
                 Ok(()) => self.desk.said = text::saved_to(path),
                 Err(error) => self.wrong(text::CANT_SAVE_BOOK, error.to_string()),
             },
+            Ask::Picture => self.lay_picture(ctx, path),
             Ask::Prices => {
                 let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));
                 self.take_data(text::LOAD_PRICES, prices);

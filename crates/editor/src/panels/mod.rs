@@ -10,6 +10,7 @@ mod findings;
 mod first_steps;
 mod job;
 mod penetration;
+mod picture;
 mod quantities;
 mod side;
 mod site;

@@ -1,5 +1,6 @@
-use super::{block, face, fill, findings, job, penetration, quantities};
+use super::{block, face, fill, findings, job, penetration, picture, quantities};
 use crate::action::Actions;
+use crate::commands::Tool;
 use crate::desk::{Desk, List};
 use crate::settings::Settings;
 use crate::{Document, Selection, text, theme};
@@ -30,6 +31,10 @@ pub(crate) fn show(
 }
 
 fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    if desk.tool == Tool::Picture {
+        picture::show(ui, document, desk, actions);
+        return;
+    }
     // Fields keep what is being typed by their id: another thing has other fields.
     let key = match desk.selection {
         Selection::Side { face, .. } | Selection::Corner { face, .. } => Selection::Face(face),

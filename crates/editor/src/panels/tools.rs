@@ -82,6 +82,15 @@ fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
                 painter.rect_stroke(module, 1.0, stroke, egui::StrokeKind::Inside);
             }
         }
+        Tool::Picture => {
+            let frame = Rect::from_min_max(p(-11.0, -8.0), p(11.0, 8.0));
+            painter.rect_stroke(frame, 1.5, stroke, egui::StrokeKind::Inside);
+            painter.add(Shape::line(
+                vec![p(-9.0, 6.0), p(-3.0, -1.0), p(1.5, 4.0), p(4.0, 1.5), p(9.0, 6.0)],
+                stroke,
+            ));
+            painter.circle_filled(p(5.0, -3.5), 1.8, color);
+        }
         Tool::Tape => {
             painter.line_segment([p(-11.0, 3.0), p(11.0, 3.0)], stroke);
             for (n, x) in [-11.0, -5.5, 0.0, 5.5, 11.0].into_iter().enumerate() {

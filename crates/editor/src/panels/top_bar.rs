@@ -110,6 +110,7 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
     }
     plan_out(ui, document, actions);
     ui.separator();
+    item(ui, Command::LayPicture, true, actions);
     for command in [Command::LoadKit, Command::LoadRuleBook, Command::LoadPrices] {
         item(ui, command, true, actions);
     }

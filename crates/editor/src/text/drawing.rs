@@ -27,6 +27,7 @@ pub(crate) fn tool_help(tool: Tool) -> &'static str {
         Tool::Penetration => "Mark what comes through the roof",
         Tool::Block => "Place a block of modules on a face",
         Tool::Tape => "Measure",
+        Tool::Picture => text::TOOL_PICTURE_HELP,
     }
 }
 
@@ -90,6 +91,7 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
         (Tool::Penetration, _) => "Choose a kind and click its middle on the roof.",
         (Tool::Block, _) => "Click a face for 3 rows of 4, or drag out the room that it may fill.",
         (Tool::Tape, _) => "Drag from one place to another.",
+        (Tool::Picture, _) => text::NO_PICTURE,
     }
 }
 

@@ -21,6 +21,7 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::SaveRuleBook => "Save the rule book as",
         Ask::CompareBook => "Compare with a rule book",
         Ask::Prices => "Load a price list",
+        Ask::Picture => "Lay a picture under the plan",
     }
 }
 
@@ -31,7 +32,7 @@ pub(crate) fn ask_button(ask: Ask) -> &'static str {
         Ask::CompareBook => "Compare",
         Ask::Export(_) | Ask::ExportPlan(_) => "Write",
         Ask::Import | Ask::ImportFolder => "List",
-        Ask::Kit | Ask::RuleBook | Ask::Prices => "Load",
+        Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Picture => "Load",
     }
 }
 
@@ -44,6 +45,7 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
         Ask::Kit => "Kit",
         Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
         Ask::Prices => "Price list",
+        Ask::Picture => "Picture (PNG or JPEG)",
     }
 }
 

@@ -4,6 +4,7 @@
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
+//! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
@@ -14,6 +15,7 @@ mod files;
 mod fit_up;
 mod formats;
 mod lists;
+mod picture;
 mod rules;
 mod steps;
 mod taped;
@@ -25,6 +27,7 @@ pub(crate) use files::*;
 pub(crate) use fit_up::*;
 pub(crate) use formats::*;
 pub(crate) use lists::*;
+pub(crate) use picture::*;
 pub(crate) use rules::*;
 pub(crate) use steps::*;
 pub(crate) use taped::*;

@@ -102,10 +102,9 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
         let is_side = |a: usize, b: usize| (a + 1) % corners == b;
         if let (Form::Polygon(_), Of::Between(a, b)) = (taping.form, line.of)
             && !is_side(a, b)
+            && ends(ui, line, corners, index)
         {
-            if ends(ui, line, corners, index) {
-                gone = Some(index);
-            }
+            gone = Some(index);
         }
         let correction = worked.and_then(|worked| {
             let at = worked.lines.iter().position(|from| *from == index)?;
