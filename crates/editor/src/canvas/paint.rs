@@ -1,6 +1,9 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
-use super::{Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof, picture};
+use super::{
+    Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof,
+    picture,
+};
 use crate::Document;
 use crate::desk::Desk;
 use crate::theme::{self, Palette};

@@ -1,11 +1,11 @@
 //! Windows beside the drawing: they stay open while one works on.
 
 mod checklist;
-mod import;
-mod roof;
 mod copy_to;
 mod coursing;
 mod fit_up;
+mod import;
+mod roof;
 mod rule_book;
 mod taped;
 
