@@ -149,7 +149,9 @@ fn places(
     ui.strong(text::RAIL_ON_A_LINE);
     let job = document.job();
     let least = job.rule_book.courses_to_ridge.value as usize;
-    let found = propose_base(&among.courses, &among.span, least).unwrap_or_default();
+    let rail = job.kit.laying.base_rail;
+    let above = if rail.anywhere { 0.0 } else { rail.above_course_from.metres() };
+    let found = propose_base(&among.courses, &among.span, above, least).unwrap_or_default();
     let there = |place: &BasePlace| (place.bottom - among.span.bottom).abs() < 1e-6;
     if found.iter().any(there) {
         quiet(ui, text::RAIL_IS_ON_A_LINE);
