@@ -3,6 +3,7 @@
 mod coursing;
 mod fit;
 mod formats;
+mod orders;
 mod picture;
 mod tape;
 
@@ -38,12 +39,13 @@ enum Command {
         format: Format,
     },
     /// Lists what to order, with where each quantity comes from in JSON.
-    Takeoff {
-        #[command(flatten)]
-        on: On,
-        #[arg(long, value_enum, default_value = "text")]
-        format: OrderFormat,
-    },
+    Takeoff(orders::TakeoffArguments),
+    /// Tells what one order has more or less than another, and what that costs.
+    CompareOrders(orders::CompareArguments),
+    /// Prices one order at several suppliers.
+    Suppliers(orders::SuppliersArguments),
+    /// Prints the pallet list to count on, or takes counts and says what is short and what can start.
+    Receive(orders::ReceiveArguments),
     /// Reports roof, blocks, findings and quantities.
     Plan {
         #[command(flatten)]
@@ -130,13 +132,6 @@ enum Format {
     Json,
 }
 
-#[derive(Clone, Copy, ValueEnum)]
-enum OrderFormat {
-    Text,
-    Csv,
-    Json,
-}
-
 /// What a command has to say, and whether a finding stops the job.
 struct Outcome {
     text: String,
@@ -179,13 +174,10 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 Format::Json => json(&chalkcourse_plan::findings_report(job, plan))?,
             })
         }),
-        Command::Takeoff { on, format } => on_job(on, |job, plan| {
-            Ok(match format {
-                OrderFormat::Text => chalkcourse_plan::order_text(job, plan),
-                OrderFormat::Csv => chalkcourse_plan::order_csv(job, plan)?,
-                OrderFormat::Json => chalkcourse_plan::order_json(job, plan)?,
-            })
-        }),
+        Command::Takeoff(arguments) => orders::takeoff(arguments),
+        Command::CompareOrders(arguments) => orders::compare(&arguments),
+        Command::Suppliers(arguments) => orders::suppliers(&arguments),
+        Command::Receive(arguments) => orders::receive(arguments),
         Command::Plan { on, format } => on_job(on, |job, plan| {
             Ok(match format {
                 Format::Text => chalkcourse_plan::plan_text(job, plan),

@@ -25,6 +25,9 @@ pub enum Holds {
     Kilograms(f64),
 }
 
+/// An amount of a unit.
+type Make = fn(f64) -> Holds;
+
 impl Holds {
     /// Pieces, metres, square metres, hours or kilograms.
     pub fn amount(self) -> f64 {
@@ -57,26 +60,25 @@ impl Holds {
 
     fn parse(text: &str) -> Result<Self, String> {
         let lower = text.trim().to_ascii_lowercase();
-        let units: [(&str, fn(f64) -> Self); 5] = [
+        let units: [(&str, Make); 5] = [
             ("sq ft", |number| Self::Area(number * SQUARE_FOOT)),
             ("sq m", Self::Area),
             ("h", Self::Hours),
             ("lb", |number| Self::Kilograms(number * POUND)),
             ("kg", Self::Kilograms),
         ];
-        if let Some((number, make)) =
-            units.iter().find_map(|(unit, make)| Some((lower.strip_suffix(unit)?, make)))
-        {
-            return match number.trim().parse::<f64>() {
-                Ok(number) if number.is_finite() => Ok(make(number)),
-                _ => Err(format!(
-                    "can't read {text:?} as an amount: write it as \"200 sq ft\", \"20 sq m\", \"1 h\" or \"250 lb\""
-                )),
-            };
+        let made = units.iter().find_map(|(unit, make)| {
+            let number = lower.strip_suffix(unit)?.trim().parse::<f64>().ok()?;
+            number.is_finite().then(|| make(number))
+        });
+        if let Some(made) = made {
+            return Ok(made);
         }
         match Length::deserialize(de::value::StrDeserializer::<de::value::Error>::new(text)) {
             Ok(length) => Ok(Self::Length(length)),
-            Err(error) => Err(format!("{error}; an area is written as \"200 sq ft\" or \"20 sq m\"")),
+            Err(error) => Err(format!(
+                "{error}; other amounts are written as \"200 sq ft\", \"20 sq m\", \"1 h\", \"250 lb\""
+            )),
         }
     }
 

@@ -49,7 +49,7 @@ pub use kit::{
 };
 pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,
-    WasteBy, stock_from_csv,
+    WasteBy, counts_from_csv, stock_from_csv,
 };
 pub use part::{FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, WorkedOut};
 pub use penetration::{Penetration, PenetrationKind, Shape};

@@ -12,7 +12,7 @@ mod stock;
 
 pub use line::{AddedLine, Override};
 pub use money::{Pricing, Profit};
-pub use received::{Delivery, Received};
+pub use received::{Delivery, Received, counts_from_csv};
 pub use stock::{Leftover, stock_from_csv};
 
 /// Decisions about the order. An empty one orders all that the kit counts, for the whole roof.

@@ -33,14 +33,11 @@ const MOST_STEPS: usize = 8;
 /// The cost of each group that is on an order, in the order of groups.
 pub fn cost_by_group(takeoff: &Takeoff) -> Vec<GroupCost> {
     let total = takeoff.priced_total;
-    let of = |group| -> Option<GroupCost> {
-        let mut lines = takeoff.lines.iter().filter(|line| line.group == group).peekable();
-        lines.peek()?;
-        let cost = lines.filter_map(|line| line.cost).fold(Decimal::ZERO, Decimal::saturating_add);
+    let of = |(group, cost): (Group, Decimal)| {
         let share = cost.checked_div(total).and_then(|share| f64::try_from(share).ok()).unwrap_or(0.0);
-        Some(GroupCost { group, cost, share })
+        GroupCost { group, cost, share }
     };
-    Group::ALL.into_iter().filter_map(of).collect()
+    takeoff.cost_by_group().into_iter().map(of).collect()
 }
 
 /// What the order costs as the array grows: blocks in the order of the job, each row by row from the eave up. The last

@@ -31,7 +31,7 @@ pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
     checklist_text, findings_report, findings_text, order_csv, order_header, order_json, order_text,
-    plan_report, plan_text, severity_word,
+    order_text_by, plan_report, plan_text, severity_word,
 };
 pub use room::What;
 
@@ -39,7 +39,9 @@ pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,
 };
 
-pub use chalkcourse_takeoff::CAUTION;
+pub use chalkcourse_takeoff::{
+    By, CAUTION, claim_text, compare, compare_prices, pallet, pallet_csv, stages_ready,
+};
 
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Face, Job};

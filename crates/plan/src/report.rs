@@ -377,6 +377,11 @@ pub fn order_text(job: &Job, plan: &Plan) -> String {
     chalkcourse_takeoff::to_text(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
+/// The order to read, by group or by stage of work.
+pub fn order_text_by(job: &Job, plan: &Plan, by: chalkcourse_takeoff::By) -> String {
+    chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by)
+}
+
 /// The order for a spreadsheet; no cell of it is taken for a formula.
 ///
 /// # Errors

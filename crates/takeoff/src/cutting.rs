@@ -44,6 +44,9 @@ impl Answer {
     }
 }
 
+/// Steps that the relaxation may take in any case.
+const LEAST_STEPS: u64 = 200_000;
+
 /// Steps that a search may take: some milliseconds, since a drag waits for it.
 pub const USUAL_STEPS: u64 = 60_000;
 
@@ -53,7 +56,7 @@ pub fn cut(problem: &Cutting, steps: u64) -> Answer {
     let mut best = greedy::best(&shop, &shop.demand);
     let mut least = shop.next_sum(shop.material_bound());
     if best.cost > least
-        && let Some(relaxed) = lp::relax(&shop)
+        && let Some(relaxed) = lp::relax(&shop, LEAST_STEPS + steps.saturating_mul(20))
     {
         least = least.max(shop.next_sum(relaxed.bound));
         for rounded in relaxed.rounded(&shop) {

@@ -147,7 +147,14 @@ impl<'a> Measures<'a> {
                         .map(|(place, amount)| Place { amount, ..place.clone() })
                         .collect()
                 };
-                Counted::new(part.unit, terms.iter().flat_map(shared).collect())
+                let mut places: Vec<Place> = terms.iter().flat_map(shared).collect();
+                // Half a sheet here and half a sheet there are one sheet, and its nails are those of a whole one.
+                let all: f64 = places.iter().map(|place| place.amount).sum();
+                if part.unit == Unit::Each && all > 0.0 {
+                    let up = crate::amount::whole(all) / all;
+                    places.iter_mut().for_each(|place| place.amount *= up);
+                }
+                Counted::new(part.unit, places)
             }
         };
         self.parts.insert(&part.number, counted);

@@ -26,11 +26,11 @@ pub enum Group {
 impl Group {
     /// All groups, in the order in which an order lists them.
     pub const ALL: [Self; 8] = [
-        Self::Deck,
-        Self::Roofing,
         Self::Solar,
         Self::Flashing,
+        Self::Roofing,
         Self::Wire,
+        Self::Deck,
         Self::Safety,
         Self::Labour,
         Self::Disposal,

@@ -64,3 +64,52 @@ impl Delivery {
         Ok(())
     }
 }
+
+/// Reads a pallet list with counts filled in: CSV with the columns `number` and `counted`, and maybe `damaged` and `note`. A
+/// row without a count was not counted and is left out.
+///
+/// # Errors
+/// The line and what was expected there.
+pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String> {
+    let table = crate::table::Table::from_csv(text)?;
+    let (number, counted) = (table.column("number")?, table.column("counted")?);
+    let (damaged, note) = (table.column("damaged").ok(), table.column("note").ok());
+    let mut counts = BTreeMap::new();
+    for row in table.rows().iter().filter(|row| !row.cell(counted).is_empty()) {
+        let count = |column: usize| match row.cell(column) {
+            "" => Ok(0),
+            text => {
+                text.parse::<u64>().map_err(|_| format!("{}: {text:?} is no count of packages", row.place()))
+            }
+        };
+        let received = Received {
+            packages: count(counted)?,
+            damaged: damaged.map_or(Ok(0), count)?,
+            note: note.map_or_else(String::new, |note| row.cell(note).to_owned()),
+        };
+        if counts.insert(row.cell(number).to_owned(), received).is_some() {
+            return Err(format!("{}: {:?} is counted twice", row.place(), row.cell(number)));
+        }
+    }
+    let delivery = Delivery { counts, ..Delivery::default() };
+    delivery.check()?;
+    Ok(delivery.counts)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn counts_read_from_a_pallet_list_that_was_filled_in() {
+        let text = "\"Number\",\"Name\",\"Ordered\",\"Counted\",\"Damaged\",\"Note\"\n\
+                    FH-101,Module,12,12,1,corner split\nFH-102,Foot,3,,,\nFH-103,Screw,1,0,,\n";
+        let counts = counts_from_csv(text).unwrap();
+        assert_eq!(counts.len(), 2, "what was not counted is not none");
+        assert_eq!(counts["FH-101"], Received { packages: 12, damaged: 1, note: "corner split".into() });
+        assert_eq!(counts["FH-103"].packages, 0);
+        assert!(counts_from_csv("number,counted\nA,x\n").unwrap_err().starts_with("line 2"));
+        assert!(counts_from_csv("number,counted\nA,1\nA,2\n").unwrap_err().contains("twice"));
+        assert!(counts_from_csv("number,counted,damaged\nA,1,2\n").unwrap_err().contains("damaged"));
+    }
+}

@@ -4,6 +4,8 @@
 pub(super) struct Filling {
     pub(super) value: i64,
     pub(super) count: Vec<u32>,
+    /// Steps that it took, of the search and of the table.
+    pub(super) steps: u64,
 }
 
 /// Steps of the search before the table takes over: its time is known beforehand.
@@ -27,14 +29,16 @@ pub(super) fn fill(size: &[u64], value: &[i64], demand: &[u32], room: u64) -> Fi
         best_count: vec![0; order.len()],
         steps: 0,
     };
+    let mut steps = 0;
     if !search.go(0, room, 0) {
-        search.table(room);
+        steps = search.table(room);
     }
+    steps += u64::from(search.steps);
     let mut count = vec![0; size.len()];
     for (place, &index) in order.iter().enumerate() {
         count[index] = search.best_count[place];
     }
-    Filling { value: search.best, count }
+    Filling { value: search.best, count, steps }
 }
 
 struct Search {
@@ -77,8 +81,8 @@ impl Search {
         true
     }
 
-    /// The same by a table over all lengths: slower where few pieces fit in a stick, never slow.
-    fn table(&mut self, room: u64) {
+    /// The same by a table over all lengths: slower where few pieces fit in a stick, never slow. How many steps it took.
+    fn table(&mut self, room: u64) -> u64 {
         let room = room as usize;
         let mut best = vec![0i64; room + 1];
         // Each size as packs of 1, 2, 4 … pieces, so that any number up to the demand is some of the packs.
@@ -112,6 +116,8 @@ impl Search {
                 at -= self.size[*item] as usize * *count as usize;
             }
         }
+        // A step of the table is a tenth of one of the search.
+        packs.len() as u64 * room as u64 / 10
     }
 }
 

@@ -34,14 +34,16 @@ struct Pattern {
     count: Vec<u32>,
 }
 
-/// Column generation (Gilmore and Gomory, 1961) by the revised simplex method. `None` where there are too many sizes.
-pub(super) fn relax(shop: &Shop) -> Option<Relaxed> {
+/// Column generation (Gilmore and Gomory, 1961) by the revised simplex method, for about so many steps: the bound of an
+/// unfinished one holds too. `None` where there are too many sizes.
+pub(super) fn relax(shop: &Shop, steps: u64) -> Option<Relaxed> {
     let sizes = shop.size.len();
     if sizes > MOST_SIZES {
         return None;
     }
     let mut table = Table::start(shop)?;
     let mut best: Option<(u64, Prices)> = None;
+    let mut taken = 0;
     for _ in 0..sizes * 40 + 200 {
         let worth = table.worth();
         // A piece that is worth less than nothing: it is better to cut more of it than was asked.
@@ -58,6 +60,7 @@ pub(super) fn relax(shop: &Shop) -> Option<Relaxed> {
         let mut least_ratio: Option<(i64, u64)> = None;
         for stock in 0..shop.room.len() {
             let filling = fill(&shop.size, &piece, &shop.demand, shop.room[stock]);
+            taken += filling.steps;
             let cost = shop.cost[stock];
             // The greatest value for cost of any pattern, compared crosswise.
             if least_ratio.is_none_or(|(value, of)| {
@@ -81,7 +84,7 @@ pub(super) fn relax(shop: &Shop) -> Option<Relaxed> {
                 best = Some((bound, Prices { piece, unit }));
             }
         }
-        let Some((_, pattern)) = entering else { break };
+        let Some((_, pattern)) = entering.filter(|_| taken <= steps) else { break };
         let column: Vec<f64> = pattern.count.iter().map(|&count| f64::from(count)).collect();
         let cost = shop.cost[pattern.stock] as f64;
         if !table.enter(&column, cost, Some(pattern)) {

@@ -38,14 +38,12 @@ pub(crate) fn is_of_roof(measure: &Measure) -> bool {
             | Measure::Pipe { .. }
             | Measure::CurbCourse
             | Measure::CurbWidth
-            | Measure::Job
-            | Measure::Person
     )
 }
 
-/// Measures of the roof that the array takes something from.
+/// Measures of the roof or the job that hang on the array too.
 pub(crate) fn is_of_deck(measure: &Measure) -> bool {
-    matches!(measure, Measure::Shingled | Measure::LeakBarrier)
+    matches!(measure, Measure::Shingled | Measure::LeakBarrier | Measure::Job | Measure::Person)
 }
 
 impl Measures<'_> {
@@ -99,13 +97,18 @@ impl Measures<'_> {
             }
             Measure::AroundThrough => self.around_through(places),
             Measure::CurbCourse | Measure::CurbWidth => self.curbs(*measure == Measure::CurbCourse, places),
-            Measure::Job => places.push(whole(1.0)),
-            Measure::Person => {
+            Measure::Job if self.is_work() => places.push(whole(1.0)),
+            Measure::Person if self.is_work() => {
                 places.push(whole(self.job.kit.crews.iter().map(|crew| f64::from(crew.people)).sum()));
             }
             // Of blocks or of another part.
             _ => {}
         }
+    }
+
+    /// Whether there is anything to do at all.
+    fn is_work(&self) -> bool {
+        self.covered.contains(&true) || self.layout.blocks.iter().any(|block| !block.modules.is_empty())
     }
 
     fn on_face(&self, index: usize, spot: Spot, amount: f64, shape: PlaceShape) -> Place {

@@ -1,0 +1,200 @@
+//! Commands about the order: what to order, two orders or two suppliers beside each other, and what arrived.
+
+use crate::{On, Outcome, json};
+use anyhow::Context;
+use chalkcourse_job::{
+    Edit, Job, OrderChoices, Override, PriceList, apply, counts_from_csv, load, load_prices, load_stock,
+};
+use chalkcourse_plan::{By, evaluate};
+use clap::{Args, ValueEnum};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+/// Lists what to order, with where each quantity comes from in JSON.
+#[derive(Args)]
+pub(crate) struct TakeoffArguments {
+    #[command(flatten)]
+    on: On,
+    #[arg(long, value_enum, default_value = "text")]
+    format: OrderFormat,
+    /// How the text is sorted.
+    #[arg(long, value_enum, default_value = "group")]
+    by: SortBy,
+    /// Another price list: JSON, CSV or a workbook.
+    #[arg(long, value_name = "PATH")]
+    prices: Option<PathBuf>,
+    /// A warehouse list, CSV or JSON: what is in stock is used first.
+    #[arg(long, value_name = "PATH")]
+    stock: Option<PathBuf>,
+    /// Switches a line off: NUMBER=WHY.
+    #[arg(long, value_name = "NUMBER=WHY")]
+    off: Vec<String>,
+    /// Orders so many packages, whatever was counted: NUMBER=PACKAGES.
+    #[arg(long, value_name = "NUMBER=PACKAGES")]
+    packages: Vec<String>,
+    /// Writes the job with these prices, this stock and these decisions.
+    #[arg(long, value_name = "PATH")]
+    save: Option<PathBuf>,
+}
+
+/// Tells what one order has more or less than another, and what that costs.
+#[derive(Args)]
+pub(crate) struct CompareArguments {
+    /// A job file.
+    one: PathBuf,
+    /// Another one: a later version of the same job, say.
+    other: PathBuf,
+    #[arg(long, value_enum, default_value = "text")]
+    format: TextOrJson,
+}
+
+/// Prices one order at several suppliers.
+#[derive(Args)]
+pub(crate) struct SuppliersArguments {
+    /// A job file.
+    job: PathBuf,
+    /// Price lists: JSON, CSV or workbooks.
+    #[arg(required = true)]
+    lists: Vec<PathBuf>,
+    #[arg(long, value_enum, default_value = "text")]
+    format: TextOrJson,
+}
+
+/// Prints the pallet list to count on, or takes counts and says what is short and what can start.
+#[derive(Args)]
+pub(crate) struct ReceiveArguments {
+    #[command(flatten)]
+    on: On,
+    /// text is the claim, csv the pallet list to fill in.
+    #[arg(long, value_enum, default_value = "text")]
+    format: OrderFormat,
+    /// A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
+    #[arg(long, value_name = "PATH")]
+    counts: Option<PathBuf>,
+    /// Writes the job with these counts.
+    #[arg(long, value_name = "PATH")]
+    save: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum OrderFormat {
+    Text,
+    Csv,
+    Json,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum TextOrJson {
+    Text,
+    Json,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum SortBy {
+    /// What a part belongs to.
+    Group,
+    /// The stage of work that it is needed for.
+    Stage,
+}
+
+fn decided(job: &Job, change: impl FnOnce(&mut OrderChoices) -> anyhow::Result<()>) -> anyhow::Result<Job> {
+    let mut order = (*job.order).clone();
+    change(&mut order)?;
+    Ok(apply(job, &Edit::SetOrder(Arc::new(order)))?)
+}
+
+fn split<'a>(text: &'a str, what: &str) -> anyhow::Result<(&'a str, &'a str)> {
+    text.split_once('=').with_context(|| format!("{text:?}: write it as NUMBER={what}"))
+}
+
+pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
+    let TakeoffArguments { on, format, by, prices, stock, off, packages, save } = arguments;
+    let mut job = load(&on.file)?;
+    if let Some(path) = prices {
+        job = apply(&job, &Edit::SetPrices(Arc::new(load_prices(&path)?)))?;
+    }
+    job = decided(&job, |order| {
+        if let Some(path) = stock {
+            order.stock = load_stock(&path)?;
+        }
+        for text in &off {
+            let (number, why) = split(text, "WHY")?;
+            order.off.insert(number.to_owned(), why.to_owned());
+        }
+        for text in &packages {
+            let (number, count) = split(text, "PACKAGES")?;
+            let packages =
+                count.parse().with_context(|| format!("{text:?}: {count:?} is no number of packages"))?;
+            order.overrides.insert(number.to_owned(), Override { packages, why: "command line".to_owned() });
+        }
+        for number in order.off.keys().chain(order.overrides.keys()) {
+            let added = order.added.iter().any(|line| line.number == *number);
+            anyhow::ensure!(added || job.kit.part(number).is_some(), "the kit has no part {number:?}");
+        }
+        Ok(())
+    })?;
+    if let Some(path) = save {
+        chalkcourse_job::save(&job, &path)?;
+    }
+    let plan = evaluate(&job);
+    let by = match by {
+        SortBy::Group => By::Group,
+        SortBy::Stage => By::Stage,
+    };
+    let text = match format {
+        OrderFormat::Text => chalkcourse_plan::order_text_by(&job, &plan, by),
+        OrderFormat::Csv => chalkcourse_plan::order_csv(&job, &plan)?,
+        OrderFormat::Json => chalkcourse_plan::order_json(&job, &plan)?,
+    };
+    Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
+}
+
+pub(crate) fn compare(arguments: &CompareArguments) -> anyhow::Result<Outcome> {
+    let order = |path: &Path| -> anyhow::Result<_> { Ok(evaluate(&load(path)?).takeoff) };
+    let comparison = chalkcourse_plan::compare(&order(&arguments.one)?, &order(&arguments.other)?);
+    let text = match arguments.format {
+        TextOrJson::Text => comparison.text(),
+        TextOrJson::Json => json(&comparison)?,
+    };
+    Ok(Outcome { text, out: None, stops: false })
+}
+
+pub(crate) fn suppliers(arguments: &SuppliersArguments) -> anyhow::Result<Outcome> {
+    let takeoff = evaluate(&load(&arguments.job)?).takeoff;
+    let lists: Vec<PriceList> =
+        arguments.lists.iter().map(|path| load_prices(path)).collect::<Result<_, _>>()?;
+    let comparison = chalkcourse_plan::compare_prices(&takeoff, &lists.iter().collect::<Vec<_>>());
+    let text = match arguments.format {
+        TextOrJson::Text => comparison.text(),
+        TextOrJson::Json => json(&comparison)?,
+    };
+    Ok(Outcome { text, out: None, stops: false })
+}
+
+pub(crate) fn receive(arguments: ReceiveArguments) -> anyhow::Result<Outcome> {
+    let ReceiveArguments { on, format, counts, save } = arguments;
+    let mut job = load(&on.file)?;
+    if let Some(path) = counts {
+        let shown = path.display();
+        let text = std::fs::read_to_string(&path).with_context(|| format!("{shown}: can't read it"))?;
+        let counts = counts_from_csv(&text).map_err(|wrong| anyhow::anyhow!("{shown}, {wrong}"))?;
+        job = decided(&job, |order| {
+            order.delivery.counts.extend(counts);
+            Ok(())
+        })?;
+    }
+    if let Some(path) = save {
+        chalkcourse_job::save(&job, &path)?;
+    }
+    let plan = evaluate(&job);
+    let rows = chalkcourse_plan::pallet(&plan.takeoff, &job.order.delivery);
+    let text = match format {
+        OrderFormat::Text => chalkcourse_plan::claim_text(&job.name, &job.order.delivery, &rows),
+        OrderFormat::Csv => chalkcourse_plan::pallet_csv(&rows)?,
+        OrderFormat::Json => json(&serde_json::json!({
+            "pallet": rows,
+            "stages": chalkcourse_plan::stages_ready(&rows),
+        }))?,
+    };
+    Ok(Outcome { text, out: on.out, stops: false })
+}

@@ -1,0 +1,319 @@
+//! What a person decides about an order, money, two orders beside each other, what arrives, and what is remembered.
+
+use super::*;
+use crate::{LineState, Memo, claim_text, compare, compare_prices, pallet, stages_ready, to_json};
+use chalkcourse_job::{
+    AddedLine, Alternate, Edit, Group, Holds, Leftover, Override, Pricing, Profit, Received, Stage, WasteBy,
+    apply,
+};
+use std::collections::BTreeMap;
+
+fn decimal(text: &str) -> Decimal {
+    text.parse().unwrap()
+}
+
+fn decided(job: &Job, change: impl FnOnce(&mut OrderChoices)) -> Job {
+    let mut order = (*job.order).clone();
+    change(&mut order);
+    apply(job, &Edit::SetOrder(Arc::new(order))).unwrap()
+}
+
+fn added(packages: u64, price: &str) -> AddedLine {
+    AddedLine {
+        number: "X-1".into(),
+        name: "Snow guard".into(),
+        group: Group::Roofing,
+        stage: Stage::Roofing,
+        package: "piece".into(),
+        packages,
+        price: Some(decimal(price)),
+        why: "asked for by the owner".into(),
+    }
+}
+
+/// An order of one line: the array switched off, and something put on by hand.
+fn one_line(price: &str) -> Job {
+    let mut job = array_alone(block(1, 1));
+    job.blocks.clear();
+    decided(&job, |order| order.added = vec![added(1, price)])
+}
+
+#[test]
+fn a_line_can_be_off_overridden_or_added_and_shows_it() {
+    let plain = array_alone(block(3, 4));
+    let job = decided(&plain, |order| {
+        order.off.insert("FH-101".into(), "owner has them".into());
+        order.overrides.insert("FH-110".into(), Override { packages: 9, why: "two spare".into() });
+        order.added = vec![added(3, "10.00")];
+    });
+    let (before, after) = (takeoff(&plain), takeoff(&job));
+    assert!(after.lines.iter().all(|line| line.number != "FH-101"));
+    assert_eq!(after.off[0].number, "FH-101");
+    assert_eq!((after.off[0].packages, after.off[0].counted), (0, 12));
+    let rail = line(&after, "FH-110");
+    assert_eq!((rail.packages, rail.counted), (9, 3));
+    assert!(matches!(&rail.state, LineState::Overridden { why } if why == "two spare"));
+    // 12 modules at 212.00 less, six sticks at 38.75 and three guards at 10.00 more
+    let change = decimal("-2544.00") + decimal("232.50") + decimal("30.00");
+    assert_eq!(after.priced_total - before.priced_total, change);
+    // What counts a part that is off is counted all the same: the feet are still needed.
+    assert_eq!(line(&after, "FH-102").need, 60.0);
+    let text = to_text(&after, &Header::of(&job), Units::FeetInches);
+    for words in
+        ["OFF: owner has them", "OVERRIDDEN, counted 3 sticks: two spare", "ADDED by hand: asked for"]
+    {
+        assert!(text.contains(words), "{words:?} is not in\n{text}");
+    }
+    // A number of the kit can't be added as if it were new.
+    let mut clash = (*plain.order).clone();
+    clash.added = vec![AddedLine { number: "FH-101".into(), ..added(1, "1") }];
+    assert!(apply(&plain, &Edit::SetOrder(Arc::new(clash))).is_err());
+}
+
+#[test]
+fn stock_in_hand_is_used_first() {
+    let leftover = |number: &str, amount| Leftover { number: number.into(), amount, note: String::new() };
+    let job = decided(&array_alone(block(3, 4)), |order| {
+        order.stock = vec![
+            leftover("FH-102", Holds::Pieces(40.0)),
+            leftover("FH-101", Holds::Pieces(99.0)),
+            leftover("FH-162", Holds::Pieces(1.0)),
+        ];
+    });
+    let takeoff = takeoff(&job);
+    // 60 feet and 2 % are 62; 40 lie in the warehouse, 22 are a box of 25 where three were
+    let feet = line(&takeoff, "FH-102");
+    assert_eq!((feet.with_waste, feet.from_stock, feet.packages), (62.0, 40.0, 1));
+    let modules = line(&takeoff, "FH-101");
+    assert_eq!((modules.from_stock, modules.packages, modules.cost), (12.0, 0, Some(Decimal::ZERO)));
+    assert!(takeoff.notes.iter().any(|note| note.contains("FH-162")), "{:?}", takeoff.notes);
+    assert!(to_text(&takeoff, &Header::of(&job), Units::FeetInches).contains("40 from stock in hand"));
+}
+
+/// 100.00 of goods, 7.25 % tax 7.25, delivery 145.00: 252.25. Overhead 10 % is 25.225, so 25.23: 277.48. A margin of 20 %
+/// of the price is a quarter of that: 69.37, and the price 346.85. A markup of 20 % is 55.496, so 55.50.
+#[test]
+fn from_lines_to_the_price_by_hand() {
+    let priced = |profit| {
+        let job = decided(&one_line("100.00"), |order| {
+            order.pricing = Pricing { overhead_percent: decimal("10"), profit };
+        });
+        takeoff(&job).totals
+    };
+    let margin = priced(Profit::Margin { percent: decimal("20") });
+    assert_eq!((margin.goods, margin.labour), (decimal("100.00"), Decimal::ZERO));
+    assert_eq!((margin.tax, margin.delivery), (Some(decimal("7.25")), Some(decimal("145.00"))));
+    assert_eq!((margin.cost, margin.overhead), (decimal("252.25"), decimal("25.23")));
+    assert_eq!((margin.profit, margin.total), (decimal("69.37"), decimal("346.85")));
+    let markup = priced(Profit::Markup { percent: decimal("20") });
+    assert_eq!((markup.profit, markup.total), (decimal("55.50"), decimal("332.98")));
+}
+
+#[test]
+fn a_list_that_says_no_tax_and_no_delivery_is_told() {
+    let mut job = array_alone(block(1, 1));
+    let mut prices = (*job.prices).clone();
+    (prices.tax_percent, prices.delivery) = (None, None);
+    job.prices = Arc::new(prices);
+    let takeoff = takeoff(&job);
+    assert_eq!((takeoff.totals.tax, takeoff.totals.delivery), (None, None));
+    assert_eq!(takeoff.notes.len(), 2, "{:?}", takeoff.notes);
+    assert!(to_text(&takeoff, &Header::of(&job), Units::FeetInches).contains("Sales tax: not known"));
+}
+
+#[test]
+fn an_alternate_is_taken_at_its_price() {
+    let mut job = array_alone(block(1, 1));
+    let mut prices = (*job.prices).clone();
+    let other = Alternate { number: "QX-9".into(), name: "Other module".into(), package: decimal("200.00") };
+    prices.prices.get_mut("FH-101").unwrap().alternates.push(other);
+    job.prices = Arc::new(prices);
+    let job = decided(&job, |order| drop(order.alternates.insert("FH-101".into(), "QX-9".into())));
+    let takeoff = takeoff(&job);
+    assert_eq!(line(&takeoff, "FH-101").cost, Some(decimal("200.00")));
+    assert!(pallet(&takeoff, &job.order.delivery)[0].name.contains("QX-9"));
+}
+
+#[test]
+fn waste_by_geometry_is_taken_where_it_is_chosen() {
+    let by = |waste_by| takeoff(&decided(&job(vec![block(3, 4)]), |order| order.waste_by = waste_by));
+    let (rule, geometry) = (by(WasteBy::Rule), by(WasteBy::Geometry));
+    let shingles = |takeoff: &Takeoff| line(takeoff, "FH-214").clone();
+    assert_eq!(shingles(&rule).waste, 0.1);
+    assert_eq!(Some(shingles(&geometry).waste), shingles(&rule).waste_by_geometry);
+    assert_eq!(line(&rule, "FH-102"), line(&geometry, "FH-102"), "feet are not cut from the roof");
+}
+
+fn rows(csv: &str) -> Vec<csv::StringRecord> {
+    csv::Reader::from_reader(csv.as_bytes()).records().map(Result::unwrap).collect()
+}
+
+/// Every column of money adds up as it is printed, in CSV and in JSON.
+fn foots(job: &Job) {
+    let takeoff = takeoff(job);
+    let totals = &takeoff.totals;
+    let text = to_csv(&takeoff, &Header::of(job), Units::FeetInches).unwrap();
+    let rows = rows(&text);
+    let of = |record: &str| -> Decimal {
+        rows.iter().filter(|row| &row[0] == record).filter_map(|row| row[13].parse::<Decimal>().ok()).sum()
+    };
+    assert_eq!(of("part"), of("goods") + of("labour"));
+    assert_eq!(of("goods") + of("labour") + of("sales tax") + of("delivery"), of("cost"));
+    assert_eq!(of("cost") + of("overhead") + of("profit"), of("total"));
+    assert_eq!(of("total"), totals.total);
+    for part in rows.iter().filter(|row| &row[0] == "part") {
+        let (packages, price): (Decimal, Decimal) = (part[8].parse().unwrap(), part[12].parse().unwrap());
+        assert_eq!(crate::totals::cents(packages * price), part[13].parse::<Decimal>().unwrap());
+    }
+    let json: serde_json::Value =
+        serde_json::from_str(&to_json(&takeoff, &Header::of(job), job.units).unwrap()).unwrap();
+    let money = |value: &serde_json::Value| value.as_str().unwrap().parse::<Decimal>().unwrap();
+    let order = &json["data"]["takeoff"];
+    let lines: Decimal = order["lines"].as_array().unwrap().iter().map(|line| money(&line["cost"])).sum();
+    assert_eq!(lines, money(&order["totals"]["goods"]) + money(&order["totals"]["labour"]));
+    assert_eq!(money(&order["totals"]["total"]), totals.total);
+    let staged: Decimal = takeoff.cost_by_stage().iter().map(|(_, cost)| *cost).sum();
+    let grouped: Decimal = takeoff.cost_by_group().iter().map(|(_, cost)| *cost).sum();
+    assert_eq!((staged, grouped), (lines, lines));
+}
+
+#[test]
+fn the_pallet_list_says_what_is_short_and_what_can_start() {
+    let mut job = array_alone(block(3, 4));
+    job.kit = builtin_kit();
+    let takeoff = takeoff(&job);
+    let all: BTreeMap<String, Received> = takeoff
+        .lines
+        .iter()
+        .map(|line| (line.number.clone(), Received { packages: line.packages, ..Received::default() }))
+        .collect();
+    let counted = |change: &dyn Fn(&mut BTreeMap<String, Received>)| {
+        let mut counts = all.clone();
+        change(&mut counts);
+        decided(&job, |order| order.delivery.counts = counts)
+    };
+    let rows_of = |job: &Job| pallet(&takeoff, &job.order.delivery);
+    let complete = counted(&|_| {});
+    // Work does not come on a pallet: what is counted of it is a stray.
+    let rows: Vec<_> = rows_of(&complete).into_iter().filter(|row| row.ordered > 0).collect();
+    assert!(rows.iter().all(super::super::PalletRow::is_complete));
+    assert!(stages_ready(&rows).iter().all(|stage| stage.can_start));
+
+    // A head flashing short: dry-in and the array can start, flashing can't, and so nothing after it.
+    let short = counted(&|counts| counts.get_mut("FH-130").unwrap().packages -= 1);
+    let rows: Vec<_> = rows_of(&short).into_iter().filter(|row| row.ordered > 0).collect();
+    let starts = |stage| stages_ready(&rows).into_iter().find(|s| s.stage == stage).unwrap();
+    assert!(starts(Stage::DryIn).can_start && starts(Stage::Array).can_start);
+    assert!(!starts(Stage::Flashing).can_start && !starts(Stage::Wiring).can_start);
+    assert!(starts(Stage::Flashing).waits_for[0].contains("FH-130"));
+    assert_eq!(starts(Stage::Wiring).waits_for, ["Flashing can't start"]);
+
+    // One module damaged of thirteen that came for twelve: over by one, and all twelve are good.
+    let damaged = counted(&|counts| {
+        let note = "corner split".to_owned();
+        counts.insert("FH-101".into(), Received { packages: 13, damaged: 1, note });
+    });
+    let rows = rows_of(&damaged);
+    let modules = rows.iter().find(|row| row.number == "FH-101").unwrap();
+    assert_eq!((modules.short(), modules.over(), modules.damaged, modules.wanting()), (0, 1, 1, 0));
+    assert_eq!(modules.words(), "1 over, 1 damaged");
+    let claim = claim_text(&job.name, &damaged.order.delivery, &rows);
+    assert!(claim.contains("corner split") && claim.contains("Damaged"), "{claim}");
+
+    // Not counted is not none.
+    let open = pallet(&takeoff, &job.order.delivery);
+    assert!(open.iter().all(|row| row.words() == "not counted" && row.short() == 0));
+    assert!(!stages_ready(&open)[0].can_start);
+}
+
+#[test]
+fn two_suppliers_are_compared_on_what_both_have() {
+    let takeoff = takeoff(&array_alone(block(1, 1)));
+    let one = builtin_prices();
+    let mut other = (*one).clone();
+    other.name = "Harbour Supply".into();
+    other.prices.remove("FH-102");
+    other.prices.get_mut("FH-101").unwrap().package = decimal("199.00");
+    let comparison = compare_prices(&takeoff, &[&one, &other]);
+    assert_eq!(comparison.offers[1].missing, ["FH-102"]);
+    // the module is 13.00 cheaper, and the box of feet, 61.25, is not in its total
+    assert_eq!(comparison.offers[0].in_common - comparison.offers[1].in_common, decimal("13.00"));
+    assert_eq!(comparison.offers[0].lines - comparison.offers[1].lines, decimal("13.00") + decimal("61.25"));
+    assert_eq!(comparison.cheapest, comparison.offers[0].lines - decimal("13.00"));
+    assert!(comparison.text().contains("NO PRICE, and not in the total: FH-102"));
+    other.currency = "EUR".into();
+    assert!(compare_prices(&takeoff, &[&one, &other]).money_apart.is_some());
+}
+
+#[test]
+fn another_version_tells_what_is_more_and_what_is_less() {
+    let (small, large) = (takeoff(&job(vec![block(3, 4)])), takeoff(&job(vec![block(3, 5)])));
+    let comparison = compare(&small, &large);
+    let of = |number: &str| comparison.changes.iter().find(|change| change.number == number).unwrap();
+    assert_eq!((of("FH-101").packages, of("FH-101").more), ([12, 15], Some(decimal("636.00"))));
+    // Three modules more are so much less to shingle.
+    assert!(of("FH-214").need[1] < of("FH-214").need[0]);
+    assert_eq!(comparison.more, large.totals.total - small.totals.total);
+    let back = compare(&large, &small);
+    assert_eq!((back.more, back.changes.len()), (-comparison.more, comparison.changes.len()));
+    assert!(comparison.text().contains("More") && comparison.text().contains("12 -> 15 modules"));
+}
+
+/// A membrane strip stays on its face, and two blocks side by side share what lies between them.
+#[test]
+fn the_strip_around_is_on_the_face_and_counted_once() {
+    let around = |job: &Job| {
+        let layout = Layout::of(job);
+        Measures::of(job, &layout).counted(&Measure::Around, &mut Memo::default()).total
+    };
+    let one = array_alone(block(1, 1));
+    let alone = around(&one);
+    // The next block stands half a metre to the right: strips of 18 in overlap by 2 × 0.4572 − 0.5 m, and the strip of each
+    // does not reach under the other; in height the overlap is a module and two strips.
+    let mut two = one.clone();
+    let mut next = two.blocks[0].clone();
+    (next.id, next.at.x) = (BlockId(3), next.at.x + 1.722 + 0.5);
+    two.blocks.push(next);
+    let overlap = (2.0 * 0.4572 - 0.5) * (1.134 + 2.0 * 0.4572);
+    assert!((around(&two) - (2.0 * alone - overlap)).abs() < 1e-9);
+    // At the eave a strip below the array is as high as the deck there.
+    let mut low = one;
+    low.blocks[0].at.y = 0.1;
+    let lost = (0.4572 - 0.1) * (1.722 + 2.0 * 0.4572);
+    assert!((around(&low) - (alone - lost)).abs() < 1e-9);
+}
+
+proptest! {
+    #[test]
+    fn an_order_beside_itself_differs_in_nothing(block in any_block()) {
+        let takeoff = takeoff(&job(vec![block]));
+        let comparison = compare(&takeoff, &takeoff.clone());
+        prop_assert!(comparison.is_empty(), "{comparison:?}");
+    }
+
+    #[test]
+    fn money_foots_in_every_output(block in any_block(), overhead in 0u32..400, profit in 0u32..900, margin: bool) {
+        let percent = Decimal::new(i64::from(profit), 1);
+        let profit = if margin { Profit::Margin { percent } } else { Profit::Markup { percent } };
+        let pricing = Pricing { overhead_percent: Decimal::new(i64::from(overhead), 1), profit };
+        foots(&decided(&job(vec![block]), |order| order.pricing = pricing));
+    }
+
+    /// While a block is dragged the memory gives the same order, and cuts nothing anew.
+    #[test]
+    fn an_order_with_a_memory_is_the_same(block in any_block(), steps in 1usize..5) {
+        let mut memo = Memo::default();
+        let mut moved = job(vec![block]);
+        let layout = Layout::of(&moved);
+        let roof = Arc::clone(&layout.roof);
+        take_off_with(&moved, &layout, &mut memo);
+        let solved = memo.problems_solved();
+        for _ in 0..steps {
+            moved.blocks[0].at.x += 0.013;
+            let layout = Layout::on_roof(&moved, Arc::clone(&roof));
+            let with = take_off_with(&moved, &layout, &mut memo);
+            prop_assert_eq!(with, take_off(&moved, &layout));
+        }
+        prop_assert_eq!(memo.problems_solved(), solved);
+    }
+}
