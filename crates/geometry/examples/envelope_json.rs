@@ -24,7 +24,12 @@ fn answer(parts: &[Footprint]) -> Result<Value, Box<dyn std::error::Error>> {
     let mut surfaces = Vec::new();
     for (part, footprint) in parts.iter().enumerate() {
         let faces = raise(footprint)?.faces.into_iter();
-        surfaces.extend(faces.map(|face| Surface { part, outline: face.outline, plane: face.plane, deck: true }));
+        surfaces.extend(faces.map(|face| Surface {
+            part,
+            outline: face.outline,
+            plane: face.plane,
+            deck: true,
+        }));
     }
     let rings = |outline: &Polygon| -> Vec<Vec<[f64; 2]>> {
         outline.rings().map(|ring| ring.iter().map(|p| [p.x, p.y]).collect()).collect()

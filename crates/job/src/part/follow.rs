@@ -34,7 +34,12 @@ pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditEr
             problems.push(PartProblem { part: part.id, trouble: PartTrouble::NotRaised(error.clone()) });
         }
     }
-    let surfaces = seen::seen(&job.parts, &bodies, &mut problems).map_err(EditError::Tangled)?;
+    let surfaces = match seen::seen(&job.parts, &bodies, &mut problems) {
+        Ok(surfaces) => surfaces,
+        Err(tangle) if strictness == Strictness::Refuse => return Err(EditError::Tangled(tangle)),
+        // Each part stands as if it were alone; what lies over the same ground is found there.
+        Err(_) => seen::alone(&bodies),
+    };
     job.worked_out = WorkedOut { bodies, problems };
     let stood = home::where_blocks_stand(job);
     put_surfaces(job, surfaces);

@@ -71,3 +71,11 @@ pub(super) fn seen(
     }
     Ok(pieces)
 }
+
+/// All faces of all parts, as if no part hid anything of another.
+pub(super) fn alone(bodies: &[Arc<Body>]) -> Vec<Surface> {
+    let all = bodies.iter().flat_map(|body| body.surfaces.iter().flatten());
+    let mut surfaces: Vec<Surface> = all.filter(|surface| surface.deck).cloned().collect();
+    number_pieces(&mut surfaces);
+    surfaces
+}
