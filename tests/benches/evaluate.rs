@@ -1,5 +1,5 @@
 //! How long a plan takes while a block moves: on every sample roof, with what the editor does on each mouse move (edit,
-//! then evaluate with the roof remembered). Criterion prints medians; the 99th percentile is printed beside them.
+//! then evaluate with the roof remembered), and while a corner of a house is dragged. Criterion prints medians; the 99th percentile is printed beside them.
 
 #![allow(
     clippy::expect_used,
@@ -54,5 +54,36 @@ fn a_block_moves(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, a_block_moves);
+/// A corner of a 40-corner house with three dormers is dragged: raised again, seen again, and the whole plan.
+fn a_corner_is_dragged(criterion: &mut Criterion) {
+    let job = samples::forty_corners();
+    let corners = job.parts[0].outline.outer.len();
+    assert_eq!((corners, job.parts.len()), (40, 4));
+    let mut evaluator = Evaluator::default();
+    let mut drag = |step: u32| {
+        let from = job.parts[0].outline.outer[2];
+        let to = from - chalkcourse_geometry::dvec2(0.0, f64::from(step % 50) * 0.01);
+        let part = job.parts[0].with_corner_moved(0, 2, to).expect("there is a corner 3");
+        let next = apply(&job, &Edit::PutPart(part)).expect("it can be raised");
+        black_box(evaluator.evaluate(&next));
+    };
+    let mut step = 0;
+    criterion.bench_function("a corner is dragged", |bencher| {
+        bencher.iter(|| {
+            step += 1;
+            drag(step);
+        });
+    });
+    let mut times: Vec<Duration> = (0..500)
+        .map(|step| {
+            let start = Instant::now();
+            drag(step);
+            start.elapsed()
+        })
+        .collect();
+    times.sort();
+    println!("a corner is dragged: median {:?}, p99 {:?} of {}", times[250], times[495], times.len());
+}
+
+criterion_group!(benches, a_block_moves, a_corner_is_dragged);
 criterion_main!(benches);

@@ -1,9 +1,10 @@
 //! The sample jobs, all invented, drawn by their numbers.
 
+use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Job, Orientation, Penetration, PenetrationId, PenetrationKind, Site,
-    builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Edit, Face, FaceId, Job, Orientation, PartId, PartKind, Penetration, PenetrationId,
+    PenetrationKind, RoofPart, Site, apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 
 const FOOT: f64 = 0.3048;
@@ -56,9 +57,40 @@ impl Draw {
         id
     }
 
-    fn hole(&mut self, corners: &[(f64, f64)]) {
-        if let Some(face) = self.0.faces.last_mut() {
-            face.outline.holes.push(corners.iter().map(|&(x, y)| dvec2(x, y)).collect());
+    /// A part with one pitch on all sides but its gables.
+    fn part(
+        &mut self,
+        name: &str,
+        kind: PartKind,
+        corners: &[(f64, f64)],
+        eave: f64,
+        rise: f64,
+        gables: &[usize],
+    ) {
+        let outline = Polygon::new(corners.iter().map(|&(x, y)| dvec2(x, y)).collect());
+        let slope = Treatment::Slope(Pitch::from_rise_in_12(rise).unwrap_or(Pitch::FLAT));
+        let (id, eave) = (PartId(self.0.next_id), Length::from_metres(eave));
+        let mut part = RoofPart::new(id, name.to_owned(), kind, outline, eave, slope, Length::ZERO);
+        for side in gables.iter().filter_map(|&side| part.sides[0].get_mut(side)) {
+            side.treatment = Treatment::Gable;
+        }
+        self.edit(&Edit::PutPart(part));
+    }
+
+    fn edit(&mut self, edit: &Edit) {
+        match apply(&self.0, edit) {
+            Ok(job) => self.0 = job,
+            Err(error) => unreachable!("a sample is sound: {error}"),
+        }
+    }
+
+    fn named(&self, name: &str) -> FaceId {
+        self.0.faces.iter().find(|face| face.name == name).map_or(FaceId(0), |face| face.id)
+    }
+
+    fn rename(&mut self, from: &str, to: &str) {
+        if let Some(face) = self.0.face(self.named(from)).cloned() {
+            self.edit(&Edit::PutFace(Face { name: to.to_owned(), ..face }));
         }
     }
 
@@ -113,55 +145,64 @@ pub fn alder_court() -> Job {
     draw.0
 }
 
-/// A hip and valley L at 6:12 with a porch at 4:12, a gable dormer and a skylight.
+/// A hip and valley L at 6:12 with a porch at 4:12, a gable dormer and a skylight, made of parts.
 pub fn quarry_lane() -> Job {
     let mut draw = Draw::new("Quarry Lane", "Two storeys at the back: second ladder and tie-off points.");
     let eave = 3.0;
-    let south = draw.face(
-        "South",
-        &[(0.0, 0.0), (6.0, 0.0), (9.0, 3.0), (8.0, 4.0), (4.0, 4.0)],
-        6.0,
-        Azimuth::SOUTH,
-        eave,
-    );
-    draw.face("West", &[(0.0, 8.0), (0.0, 0.0), (4.0, 4.0)], 6.0, Azimuth::WEST, eave);
-    draw.face("North", &[(12.0, 8.0), (0.0, 8.0), (4.0, 4.0), (8.0, 4.0)], 6.0, Azimuth::NORTH, eave);
-    draw.hole(&[(5.0, 7.0), (7.0, 7.0), (7.0, 5.6), (6.0, 4.6), (5.0, 5.6)]);
-    let east = draw.face(
-        "East",
-        &[(12.0, -6.0), (12.0, 8.0), (8.0, 4.0), (9.0, 3.0), (9.0, -6.0)],
-        6.0,
-        Azimuth::EAST,
-        eave,
-    );
-    draw.face("Wing west", &[(6.0, -6.0), (9.0, -6.0), (9.0, 3.0), (6.0, 0.0)], 6.0, Azimuth::WEST, eave);
-    draw.face(
-        "Dormer west",
-        &[(5.0, 7.0), (6.0, 7.0), (6.0, 4.6), (5.0, 5.6)],
-        6.0,
-        Azimuth::WEST,
-        eave + 1.2,
-    );
-    draw.face(
-        "Dormer east",
-        &[(7.0, 5.6), (6.0, 4.6), (6.0, 7.0), (7.0, 7.0)],
-        6.0,
-        Azimuth::EAST,
-        eave + 1.2,
-    );
+    let ell = [(0.0, 0.0), (6.0, 0.0), (6.0, -6.0), (12.0, -6.0), (12.0, 8.0), (0.0, 8.0)];
+    draw.part("Main", PartKind::Main, &ell, eave, 6.0, &[2]);
+    let dormer = [(7.0, 7.0), (5.0, 7.0), (5.0, 4.2), (7.0, 4.2)];
+    draw.part("Dormer", PartKind::Dormer, &dormer, eave + 1.2, 6.0, &[0, 2]);
     // The porch dies into the wall half a metre below the main eave.
-    draw.face(
-        "Porch",
-        &[(1.0, -2.4), (5.0, -2.4), (5.0, 0.0), (1.0, 0.0)],
-        4.0,
-        Azimuth::SOUTH,
-        eave - 0.5 - 0.8,
-    );
+    let porch = [(1.0, -2.4), (5.0, -2.4), (5.0, 0.0), (1.0, 0.0)];
+    draw.part("Porch", PartKind::Porch, &porch, eave - 0.5 - 0.8, 4.0, &[1, 2, 3]);
+    draw.rename("West 2", "Wing west");
+    draw.rename("Porch south", "Porch");
+    let (east, south) = (draw.named("East"), draw.named("South"));
     draw.penetration("Skylight", PenetrationKind::Skylight, (10.4, 4.6));
     draw.penetration("Pipe 1", PenetrationKind::PipeBoot, (11.0, 2.9));
     draw.penetration("Vent", PenetrationKind::Vent, (8.1, -1.0));
     draw.block("East", east, dvec2(0.8, 0.4), 2, 4);
     draw.block("South", south, dvec2(3.0, 0.6), 2, 2);
+    draw.0
+}
+
+/// A 40-corner house with three dormers, for the time that a dragged corner takes: a long building with wings of uneven
+/// width on both sides, every side at 6:12, and a block on its longest slope.
+pub fn forty_corners() -> Job {
+    let mut draw = Draw::new("Forty corners", "");
+    let (mut south, mut north) = (Vec::new(), Vec::new());
+    for i in 0..5 {
+        let (x, more) = (f64::from(i) * 9.0, 0.37 * f64::from(i));
+        let depth = 3.0 + more;
+        south.extend([(x, 0.0), (x + 3.0, 0.0), (x + 3.0, -depth), (x + 7.0 + more / 2.0, -depth)]);
+        north.extend([(x, 10.0), (x + 2.0, 10.0), (x + 2.0, 10.0 + depth), (x + 6.0, 10.0 + depth)]);
+    }
+    // Each wing comes back to the long wall where the next stretch begins.
+    let close = |line: Vec<(f64, f64)>, wall: f64| -> Vec<(f64, f64)> {
+        let mut all = Vec::new();
+        for (i, &(x, y)) in line.iter().enumerate() {
+            if i % 4 == 0 {
+                if let Some(&(before, _)) = all.last() {
+                    all.push((before, wall));
+                } else {
+                    all.push((x, y));
+                }
+            } else {
+                all.push((x, y));
+            }
+        }
+        all
+    };
+    let mut ring = close(south, 0.0);
+    ring.extend(close(north, 10.0).into_iter().rev());
+    draw.part("Main", PartKind::Main, &ring, 3.0, 6.0, &[]);
+    for (name, x) in [("Dormer 1", 1.2), ("Dormer 2", 10.0), ("Dormer 3", 19.0)] {
+        let dormer = [(x, 1.0), (x + 1.6, 1.0), (x + 1.6, 4.6), (x, 4.6)];
+        draw.part(name, PartKind::Dormer, &dormer, 4.3, 6.0, &[0, 2]);
+    }
+    let south = draw.named("South");
+    draw.block("A", south, dvec2(0.4, 0.4), 1, 1);
     draw.0
 }
 

@@ -5,18 +5,16 @@ mod fit;
 mod formats;
 mod orders;
 mod picture;
+mod raise;
 mod tape;
 
 use anyhow::Context;
-use chalkcourse_exchange::outlines_from_geojson;
 use chalkcourse_geometry::{Length, Pitch, Units};
-use chalkcourse_job::{
-    Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, load_rule_book, write_atomically,
-};
-use chalkcourse_plan::{Ends, Plan, RaiseAs, evaluate, raise_roof};
+use chalkcourse_job::{Job, load, load_rule_book, write_atomically};
+use chalkcourse_plan::{Ends, Plan, RaiseAs, evaluate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::ExitCode;
 
 /// Checks, counts and reports a roof with deck-mounted solar.
@@ -67,7 +65,7 @@ enum Command {
         #[command(flatten)]
         options: picture::Options,
     },
-    /// Makes a job from a footprint: a roof with one pitch, hipped or with gables at the short ends.
+    /// Makes a job from a footprint: a part of a house that stays live, with a pitch, a gable or a wall on each side.
     Raise {
         /// A GeoJSON file (RFC 7946) with the outline of the walls.
         footprint: PathBuf,
@@ -86,6 +84,11 @@ enum Command {
         /// Gables at the short ends instead of hips.
         #[arg(long)]
         gables: bool,
+        /// What stands on one side, where that is not what stands on all: `3=gable`, `3=wall`, `3=8:12`; with an eave height
+        /// and an overhang of its own, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the
+        /// outline, `2.1` is the first side of the first courtyard. May be given many times.
+        #[arg(long, value_name = "SIDE=WHAT")]
+        side: Vec<String>,
         /// Which outline of the file, by its name; the first one where none is named.
         #[arg(long)]
         name: Option<String>,
@@ -193,7 +196,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 .with_context(|| file.display().to_string())?;
             Ok(Outcome { text, out: None, stops: false })
         }
-        Command::Raise { footprint, out, pitch, eave, overhang, gables, name } => {
+        Command::Raise { footprint, out, pitch, eave, overhang, gables, side, name } => {
             let length = |text: &str| Length::parse(text, Units::FeetInches);
             let ends = if gables { Ends::Gable } else { Ends::Hip };
             let how = RaiseAs {
@@ -202,7 +205,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 overhang: length(&overhang)?,
                 ends,
             };
-            raise(&footprint, &out, &how, name.as_deref())
+            raise::raise(&footprint, &out, &how, &side, name.as_deref())
         }
         Command::Roof { on, format } => on_job(on, |job, plan| {
             Ok(match format {
@@ -228,32 +231,6 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
             Ok(Outcome { text: json(schema)?, out: None, stops: false })
         }
     }
-}
-
-fn raise(footprint: &Path, out: &Path, how: &RaiseAs, name: Option<&str>) -> anyhow::Result<Outcome> {
-    let shown = footprint.display();
-    let text = std::fs::read_to_string(footprint).with_context(|| format!("{shown}: can't read it"))?;
-    let outlines = outlines_from_geojson(&text).with_context(|| shown.to_string())?;
-    let chosen = match name {
-        None => outlines.first(),
-        Some(name) => outlines.iter().find(|outline| outline.name == name),
-    };
-    let Some(chosen) = chosen else {
-        let known: Vec<&str> = outlines.iter().map(|outline| outline.name.as_str()).collect();
-        anyhow::bail!(
-            "{shown}: no outline is named {:?}; there are {}",
-            name.unwrap_or_default(),
-            known.join(", ")
-        );
-    };
-    let empty = Job::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
-    let outline = chosen.outline.clone().with_context(|| shown.to_string())?;
-    let edit = raise_roof(&empty, &outline, how).with_context(|| format!("{shown}, {}", chosen.name))?;
-    let mut job = apply(&empty, &edit)?;
-    job.site.place = Some(chosen.place);
-    chalkcourse_job::save(&job, out)?;
-    let plan = evaluate(&job);
-    Ok(Outcome { text: chalkcourse_plan::plan_text(&job, &plan), out: None, stops: false })
 }
 
 fn on_job(on: On, report: impl FnOnce(&Job, &Plan) -> anyhow::Result<String>) -> anyhow::Result<Outcome> {

@@ -162,6 +162,20 @@ fn a_footprint_becomes_a_job() {
     let report: serde_json::Value = serde_json::from_str(&text(&plan)).expect("JSON");
     assert_eq!(report["faces"].as_array().expect("faces").len(), 2);
 
+    let job: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(paths.1).expect("the job")).expect("JSON");
+    assert_eq!(job["data"]["parts"].as_array().map(Vec::len), Some(1), "a live part");
+    assert!(job["data"]["faces"][0].get("outline").is_none(), "faces follow from it");
+    let mixed = ["--side", "1=4:12,eave=10 ft,overhang=2 ft", "--side", "2=gable"];
+    let done = run(&[&["raise", paths.0, "--out", paths.1, "--pitch", "8:12"][..], &mixed].concat());
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    assert!(text(&done).contains("4:12") && text(&done).contains("8:12"), "{}", text(&done));
+    for (side, word) in [("9=gable", "no such side"), ("2=up", "up"), ("gable", "write it as")] {
+        let wrong = run(&["raise", paths.0, "--out", paths.1, "--side", side]);
+        assert_eq!(wrong.status.code(), Some(2));
+        assert!(words_of_error(&wrong).contains(word), "{}", words_of_error(&wrong));
+    }
+
     let wrong = run(&["raise", paths.0, "--out", paths.1, "--pitch", "steep"]);
     assert_eq!(wrong.status.code(), Some(2));
     assert!(words_of_error(&wrong).contains("steep"));

@@ -7,6 +7,7 @@
 //! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
 //! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
+//! - [`envelope`]: what one sees of roofs that stand in each other
 //! - [`fit`]: exact fitting of equal rectangles on a face
 //! - [`coursing`]: an array among the courses of shingles: whole courses at both ends
 //! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
@@ -15,6 +16,7 @@
 
 mod azimuth;
 pub mod coursing;
+pub mod envelope;
 pub mod fit;
 pub mod fit_up;
 mod length;
@@ -23,6 +25,7 @@ mod plane;
 mod polygon;
 pub mod raise;
 mod rect;
+mod rings;
 mod roof;
 pub mod taped;
 

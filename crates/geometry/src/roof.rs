@@ -420,7 +420,7 @@ fn spans(
             let overruled = input.overruled.get(&(ring, drawn_side)).copied();
             let worked_out = || match neighbour {
                 Some(neighbour) => shared_kind(face, faces, plan, neighbour, ring > 0, tolerances),
-                None => free_kind(face, plan, ring > 0),
+                None => free_kind(&face.plane, plan, ring > 0),
             };
             spans.push(EdgeSpan {
                 ring,
@@ -472,13 +472,14 @@ fn fall(plane: &Plane, inward: DVec2) -> f64 {
     if plane.pitch.slope() < 1e-6 || fall.abs() < 0.087 { 0.0 } else { fall.signum() }
 }
 
-fn free_kind(face: &RoofFace, plan: (DVec2, DVec2), of_hole: bool) -> EdgeKind {
+/// The kind of a side that runs beside nothing at its height.
+pub(crate) fn free_kind(plane: &Plane, plan: (DVec2, DVec2), of_hole: bool) -> EdgeKind {
     if of_hole {
         return EdgeKind::WallLine;
     }
     let inward = (plan.1 - plan.0).perp().normalize_or_zero();
-    let down = inward.dot(face.plane.downslope.unit());
-    if face.plane.pitch.slope() < 1e-6 {
+    let down = inward.dot(plane.downslope.unit());
+    if plane.pitch.slope() < 1e-6 {
         return EdgeKind::Eave;
     }
     // Within 45° of level and below the face it drips; within 10° of level and above, it is the top.
@@ -503,7 +504,7 @@ fn shared_kind(
     let greatest = start.abs().max(end.abs());
     if greatest > tolerances.step {
         // The middle decides which is higher where the gap opens from nothing.
-        return if start + end > 0.0 { EdgeKind::WallLine } else { free_kind(face, plan, of_hole) };
+        return if start + end > 0.0 { EdgeKind::WallLine } else { free_kind(&face.plane, plan, of_hole) };
     }
     if greatest > tolerances.height {
         return EdgeKind::Step;

@@ -97,6 +97,9 @@ pub enum EditError {
         /// Which corner or side is the trouble, and what to do.
         error: RaiseError,
     },
+    /// Parts stand in each other so nearly that rounding leaves no answer.
+    #[error("the parts of the house can't be put together: {0}")]
+    Tangled(chalkcourse_geometry::envelope::Tangle),
     /// A face of a part is none to be drawn.
     #[error(
         "face {name} follows from a part of the house: change that part, or set it free to draw its faces"

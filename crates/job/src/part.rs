@@ -1,9 +1,11 @@
 //! Parts of a house as decisions: a footprint, what stands on each side, how high the eaves are. Their faces are
 //! worked out from them.
 
+mod chimney;
 mod edit;
 mod follow;
 mod home;
+mod seen;
 #[cfg(test)]
 mod tests;
 mod worked_out;

@@ -1,8 +1,9 @@
 use super::front::{Front, Stuck};
 use super::lines::Setup;
 use super::{Footprint, Raised, RaisedFace, SideRef, Treatment};
-use crate::{Azimuth, Plane, Polygon, signed_area};
-use glam::{DVec2, DVec3};
+use crate::rings::{Sets, chain, parts};
+use crate::{Azimuth, Plane, Polygon};
+use glam::DVec2;
 
 /// Chains the traces of the water line to faces, and checks them. Every trace is on the border of the face to its
 /// left one way and of the face to its right the other way; so the faces' winding numbers add up to the ground's
@@ -39,7 +40,10 @@ pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Resu
         sides.sort_unstable();
         sides.dedup();
         let Some(plane) = plane_of(sides[0], footprint, front.lines[line].normal) else { continue };
-        for rings in parts(chain(border, front), front)? {
+        let plan = |node: usize| front.nodes[node].plan;
+        let outlines =
+            parts(chain(border, plan), plan, 1e-6 * front.near).map_err(|at| Stuck::Knot { at })?;
+        for rings in outlines {
             check(&rings, front, &plane, setup.centre)?;
             let corners: Vec<Vec<usize>> = rings
                 .iter()
@@ -70,20 +74,6 @@ pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Resu
     Ok(raised)
 }
 
-/// Corners nearer than `tolerance` become one: for each node the node that stands for it.
-pub(super) fn merge_near(nodes: &[DVec3], faces: &[RaisedFace], tolerance: f64) -> Vec<usize> {
-    let mut sets = Sets::new(nodes.len());
-    for ring in faces.iter().flat_map(|face| &face.corners) {
-        for (i, &node) in ring.iter().enumerate() {
-            let next = ring[(i + 1) % ring.len()];
-            if nodes[node].truncate().distance(nodes[next].truncate()) <= tolerance {
-                sets.join(node, next);
-            }
-        }
-    }
-    sets.flat()
-}
-
 /// For each node the one that stands for all within the same spot; a corner of the ground before all others.
 fn merge_nodes(front: &Front) -> Vec<usize> {
     let mut sets = Sets::new(front.nodes.len());
@@ -110,29 +100,6 @@ fn group_lines(front: &Front) -> Vec<usize> {
     sets.flat()
 }
 
-/// Sets that can be joined; the least member stands for its set.
-struct Sets(Vec<usize>);
-
-impl Sets {
-    fn new(count: usize) -> Self {
-        Self((0..count).collect())
-    }
-    fn first(&mut self, mut of: usize) -> usize {
-        while self.0[of] != of {
-            self.0[of] = self.0[self.0[of]];
-            of = self.0[of];
-        }
-        of
-    }
-    fn join(&mut self, a: usize, b: usize) {
-        let (a, b) = (self.first(a), self.first(b));
-        self.0[a.max(b)] = a.min(b);
-    }
-    fn flat(mut self) -> Vec<usize> {
-        (0..self.0.len()).map(|i| self.first(i)).collect()
-    }
-}
-
 fn plane_of(at: SideRef, footprint: &Footprint, normal: DVec2) -> Option<Plane> {
     let side = footprint.sides.get(at.ring)?.get(at.side)?;
     let Treatment::Slope(pitch) = side.treatment else { return None };
@@ -141,84 +108,6 @@ fn plane_of(at: SideRef, footprint: &Footprint, normal: DVec2) -> Option<Plane> 
     // An azimuth in degrees loses the last digits of a direction; the four quarters stay exact.
     let downslope = Azimuth::of(-normal);
     Some(Plane { datum, pitch, downslope })
-}
-
-/// Stretches of border put together to closed rings.
-fn chain(mut border: Vec<(usize, usize)>, front: &Front) -> Vec<Vec<usize>> {
-    // What is run both ways is on nobody's border.
-    border.sort_unstable();
-    let both: Vec<bool> =
-        border.iter().map(|&(from, to)| border.binary_search(&(to, from)).is_ok()).collect();
-    let mut open: Vec<(usize, usize, bool)> = border
-        .iter()
-        .zip(both)
-        .filter(|&(_, both)| !both)
-        .map(|(&(from, to), _)| (from, to, false))
-        .collect();
-    let mut rings = Vec::new();
-    for first in 0..open.len() {
-        if open[first].2 {
-            continue;
-        }
-        let mut ring = Vec::new();
-        let mut at = first;
-        loop {
-            open[at].2 = true;
-            let (from, to, _) = open[at];
-            ring.push(from);
-            // Back at a corner that was passed: that much is a ring of its own.
-            if let Some(start) = ring.iter().position(|&node| node == to) {
-                rings.push(ring.split_off(start));
-            }
-            let start = open.partition_point(|stretch| stretch.0 < to);
-            let ways = open[start..].iter().take_while(|stretch| stretch.0 == to).count();
-            let back = front.nodes[from].plan - front.nodes[to].plan;
-            // Where several ways lead on, the first one clockwise from the way back keeps the inside whole.
-            let turn = |way: usize| {
-                let on = front.nodes[open[way].1].plan - front.nodes[to].plan;
-                on.angle_to(back).rem_euclid(std::f64::consts::TAU)
-            };
-            let next = (start..start + ways)
-                .filter(|&way| !open[way].2)
-                .min_by(|&a, &b| turn(a).total_cmp(&turn(b)));
-            match next {
-                Some(next) => at = next,
-                None => break,
-            }
-        }
-        // An end that leads nowhere stays open: the check of the area finds it.
-    }
-    rings
-}
-
-/// Rings sorted into outlines, each with its holes.
-fn parts(rings: Vec<Vec<usize>>, front: &Front) -> Result<Vec<Vec<Vec<usize>>>, Stuck> {
-    let mut outlines = Vec::new();
-    let mut holes = Vec::new();
-    for ring in rings {
-        let points: Vec<DVec2> = ring.iter().map(|&node| front.nodes[node].plan).collect();
-        let area = signed_area(&points);
-        let length: f64 = (0..points.len()).map(|i| points[i].distance(points[(i + 1) % points.len()])).sum();
-        if area.abs() <= 1e-6 * front.near * length {
-            continue;
-        }
-        if area > 0.0 {
-            outlines.push((vec![ring], Polygon::new(points)));
-        } else {
-            holes.push((ring, points[0]));
-        }
-    }
-    for (ring, point) in holes {
-        let around = outlines
-            .iter_mut()
-            .filter(|(_, outline)| outline.contains(point))
-            .min_by(|a, b| a.1.area().total_cmp(&b.1.area()));
-        match around {
-            Some((rings, _)) => rings.push(ring),
-            None => return Err(Stuck::Knot { at: point }),
-        }
-    }
-    Ok(outlines.into_iter().map(|(rings, _)| rings).collect())
 }
 
 /// Whether a face is simple and lies on its plane.

@@ -268,27 +268,12 @@ impl Raised {
     /// (advice: what `assemble` gets, 1 mm) become one, for all faces alike; a face that is thinner than that goes
     /// away. The indices of the faces that stay come along.
     pub fn face_inputs(&self, tolerance: f64) -> Vec<(usize, FaceInput)> {
-        let merged = faces::merge_near(&self.nodes, &self.faces, tolerance);
-        let mut inputs = Vec::new();
-        for (index, face) in self.faces.iter().enumerate() {
-            let mut rings = face.corners.iter().filter_map(|ring| {
-                let mut kept: Vec<usize> = ring.iter().map(|&node| merged[node]).collect();
-                kept.dedup();
-                while kept.len() > 1 && kept.first() == kept.last() {
-                    kept.pop();
-                }
-                (kept.len() > 2)
-                    .then(|| kept.iter().map(|&node| self.nodes[node].truncate()).collect::<Vec<_>>())
-            });
-            let Some(outer) = rings.next() else { continue };
-            let outline = Polygon { outer, holes: rings.collect() };
-            if !outline.defects(tolerance).is_empty() && face.outline.defects(tolerance).is_empty() {
-                inputs.push((index, self.input(face, face.outline.clone())));
-            } else if outline.area() > tolerance * tolerance {
-                inputs.push((index, self.input(face, outline)));
-            }
-        }
-        inputs
+        let plan: Vec<DVec2> = self.nodes.iter().map(|node| node.truncate()).collect();
+        let rings: Vec<&[Vec<usize>]> = self.faces.iter().map(|face| face.corners.as_slice()).collect();
+        crate::rings::tidy(&plan, &rings, tolerance)
+            .into_iter()
+            .map(|(index, outline, _)| (index, self.input(&self.faces[index], outline)))
+            .collect()
     }
 
     fn input(&self, face: &RaisedFace, outline: Polygon) -> FaceInput {

@@ -1,5 +1,5 @@
-use super::worked_out::{Body, Surface, number_pieces};
-use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home};
+use super::worked_out::{Body, Surface};
+use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home, seen};
 use crate::{EditError, Face, FaceId, Job, Overrule};
 use chalkcourse_geometry::{DVec2, Length, Plane, Polygon};
 use std::collections::HashMap;
@@ -18,7 +18,7 @@ pub(crate) enum Strictness {
 /// there; blocks keep their place on the face, or are moved to the face that lies there now.
 ///
 /// # Errors
-/// [`EditError::CantRaise`] with [`Strictness::Refuse`].
+/// [`EditError::CantRaise`] with [`Strictness::Refuse`]; [`EditError::Tangled`].
 pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditError> {
     if job.parts.is_empty() && job.worked_out.bodies.is_empty() && !has_faces_of_parts(job) {
         return Ok(());
@@ -34,9 +34,12 @@ pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditEr
             problems.push(PartProblem { part: part.id, trouble: PartTrouble::NotRaised(error.clone()) });
         }
     }
-    let mut surfaces: Vec<Surface> =
-        bodies.iter().filter_map(|body| body.surfaces.as_ref().ok()).flatten().cloned().collect();
-    number_pieces(&mut surfaces);
+    let surfaces = match seen::seen(&job.parts, &bodies, &mut problems) {
+        Ok(surfaces) => surfaces,
+        Err(tangle) if strictness == Strictness::Refuse => return Err(EditError::Tangled(tangle)),
+        // Each part stands as if it were alone; what lies over the same ground is found there.
+        Err(_) => seen::alone(&bodies),
+    };
     job.worked_out = WorkedOut { bodies, problems };
     let stood = home::where_blocks_stand(job);
     put_surfaces(job, surfaces);
@@ -92,7 +95,7 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
 
 /// Gives a face what follows from its part. Its datum is its own and stays.
 fn shape(face: &mut Face, surface: Surface) {
-    let Surface { from, outline, plane, kinds } = surface;
+    let Surface { from, outline, plane, deck: _, kinds } = surface;
     if face.outline != outline {
         face.overruled = carried(&face.overruled, &face.outline, &outline);
     }

@@ -192,3 +192,87 @@ fn a_removed_part_takes_its_faces_and_undo_brings_all_back() {
     history.undo();
     assert_eq!(**history.job(), job);
 }
+
+/// A chimney 1 m wide and 0.6 m deep on a slope of 6:12, its cricket 6:12. Closed form: the level ridge is 0.25 m over the
+/// roof at the chimney's back and dies into the slope 0.5 m behind: two triangles of 0.5 × 0.5 / 2 m² in plan.
+#[test]
+fn a_chimney_with_its_cricket() {
+    let job = house();
+    let top = Length::from_metres(7.0);
+    let cricket = Some(Pitch::from_rise_in_12(6.0).unwrap());
+    let id = PartId(job.next_id);
+    let chimney = RoofPart::chimney(id, "Chimney".into(), rectangle(6.0, 1.0, 1.0, 0.6), top, cricket);
+    let with = apply(&job, &Edit::PutPart(chimney.clone())).unwrap();
+    assert_eq!(with.faces.len(), 6, "{:?}", names(&with));
+    assert_eq!(&names(&with)[4..], ["Chimney east", "Chimney west"]);
+    for face in &with.faces[4..] {
+        assert!((face.outline.area() - 0.125).abs() < 1e-9, "{}", face.outline.area());
+        assert!((face.pitch.rise_in_12() - 6.0).abs() < 1e-9);
+    }
+    let area: f64 = with.faces.iter().map(|face| face.outline.area()).sum();
+    assert!((area - (96.0 - 0.6)).abs() < 1e-9, "no area twice");
+    assert_eq!(back_from_file(&with), with);
+    // Across the ridge it needs none, and says so.
+    let across = RoofPart { outline: rectangle(5.5, 3.7, 1.0, 0.6), ..chimney };
+    let across = apply(&job, &Edit::PutPart(across)).unwrap();
+    assert!(matches!(
+        across.worked_out.problems()[..],
+        [PartProblem { trouble: PartTrouble::NoCricket, .. }]
+    ));
+}
+
+#[test]
+fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
+    let job = house();
+    let eave = Length::from_metres(4.2);
+    let mut dormer = RoofPart::new(
+        PartId(job.next_id),
+        "Dormer".into(),
+        PartKind::Dormer,
+        rectangle(5.0, 1.0, 2.0, 3.0),
+        eave,
+        pitch(6.0),
+        Length::ZERO,
+    );
+    for side in [0, 2] {
+        dormer.sides[0][side].treatment = Treatment::Gable;
+    }
+    let with = apply(&job, &Edit::PutPart(dormer.clone())).unwrap();
+    assert_eq!(names(&with)[4..], ["Dormer east", "Dormer west"]);
+    assert_eq!(with.faces[0].outline.holes.len(), 1);
+    assert_eq!(back_from_file(&with), with);
+    let sunk = RoofPart { eave_height: Length::from_metres(1.0), ..dormer };
+    let hidden = apply(&with, &Edit::PutPart(sunk)).unwrap();
+    assert!(matches!(hidden.worked_out.problems()[..], [PartProblem { trouble: PartTrouble::Hidden, .. }]));
+    assert_eq!((hidden.faces.len(), hidden.resting.len()), (4, 2));
+    let free = apply(&with, &Edit::FreePart(with.parts[1].id)).unwrap();
+    assert!(free.parts.is_empty(), "the house under it is freed with it");
+    assert_eq!(free.faces[0].outline, with.faces[0].outline);
+}
+
+/// A dormer as wide as the slope cuts the face below it in two: the block goes with the piece that it lies on.
+#[test]
+fn a_block_stays_on_the_piece_that_lies_under_it() {
+    let mut job = house();
+    job.blocks[0].at = dvec2(1.5, 0.3);
+    let other = Block { id: BlockId(60), at: dvec2(8.6, 0.3), columns: 1, ..job.blocks[0].clone() };
+    job = apply(&job, &Edit::PutBlock(other)).unwrap();
+    let before = [corner_of_block(&job, 0), corner_of_block(&job, 1)];
+    let outline = rectangle(5.0, -1.0, 1.5, 5.5);
+    let eave = Length::from_metres(5.5);
+    let kind = PartKind::Dormer;
+    let mut wall =
+        RoofPart::new(PartId(job.next_id), "Bay".into(), kind, outline, eave, pitch(6.0), Length::ZERO);
+    for side in [0, 2] {
+        wall.sides[0][side].treatment = Treatment::Gable;
+    }
+    let cut = apply(&job, &Edit::PutPart(wall)).unwrap();
+    let south = job.faces[0].from.unwrap();
+    assert_eq!(cut.faces_on(south.part, south.side).count(), 2);
+    assert_ne!(cut.blocks[0].face, cut.blocks[1].face);
+    assert!(
+        corner_of_block(&cut, 0).distance(before[0]) < 1e-9
+            && corner_of_block(&cut, 1).distance(before[1]) < 1e-9
+    );
+    assert_eq!(back_from_file(&cut), cut);
+}

@@ -1,4 +1,4 @@
-use super::{FromPart, RoofPart};
+use super::{FromPart, RoofPart, chimney};
 use crate::{Overrule, PartId};
 use chalkcourse_geometry::raise::{RaiseError, raise};
 use chalkcourse_geometry::{Plane, Polygon, Tolerances};
@@ -6,10 +6,16 @@ use std::sync::Arc;
 
 /// What was worked out from the parts of a job. It follows from them, so that it is in no file and two jobs never
 /// differ by it; it is kept so that an edit works out again only what it changes.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Default)]
 pub struct WorkedOut {
     pub(super) bodies: Vec<Arc<Body>>,
     pub(super) problems: Vec<PartProblem>,
+}
+
+impl std::fmt::Debug for WorkedOut {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "WorkedOut({} parts, {:?})", self.bodies.len(), self.problems)
+    }
 }
 
 impl PartialEq for WorkedOut {
@@ -39,6 +45,10 @@ pub struct PartProblem {
 pub enum PartTrouble {
     /// No roof can be raised from its footprint.
     NotRaised(RaiseError),
+    /// Nothing of it is seen: it lies under other parts.
+    Hidden,
+    /// A chimney's cricket has no slope to stand on: the chimney stands across a ridge, or on no roof.
+    NoCricket,
 }
 
 /// A part with its roof, before other parts hide any of it.
@@ -54,6 +64,9 @@ pub(super) struct Surface {
     pub(super) from: FromPart,
     pub(super) outline: Polygon,
     pub(super) plane: Plane,
+    /// False for the top of a chimney.
+    pub(super) deck: bool,
+    /// Kinds that follow from the part.
     pub(super) kinds: Vec<Overrule>,
 }
 
@@ -76,7 +89,7 @@ impl Body {
 
 fn surfaces(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
     if part.kind == super::PartKind::Chimney {
-        return Ok(Vec::new());
+        return chimney::top(part);
     }
     let raised = raise(&part.footprint())?;
     let mut surfaces: Vec<Surface> = Vec::new();
@@ -87,6 +100,7 @@ fn surfaces(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
             from: FromPart { part: part.id, side: side.id, piece: 0 },
             outline: input.outline,
             plane: input.plane,
+            deck: true,
             kinds: input
                 .overruled
                 .into_iter()

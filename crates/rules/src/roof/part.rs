@@ -25,10 +25,27 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         } else {
             format!("Part \u{201c}{}\u{201d}", part.name)
         };
-        let (message, measured) = match &problem.trouble {
-            PartTrouble::NotRaised(error) => {
-                (format!("{name} carries no roof: {error}. Nothing on it is counted until then."), "no roof")
-            }
+        let (message, measured, severity) = match &problem.trouble {
+            PartTrouble::NotRaised(error) => (
+                format!("{name} carries no roof: {error}. Nothing on it is counted until then."),
+                "no roof",
+                Severity::Stop,
+            ),
+            PartTrouble::Hidden => (
+                format!(
+                    "{name} lies under other parts, so nothing of it is seen. Raise its eaves, or take it away."
+                ),
+                "no roof that is seen",
+                Severity::Caution,
+            ),
+            PartTrouble::NoCricket => (
+                format!(
+                    "{name} has no side that looks up a slope, so no cricket stands there. Move it off the ridge, or do without \
+                     a cricket."
+                ),
+                "no cricket",
+                Severity::Caution,
+            ),
         };
         findings.push(Finding {
             message,
@@ -36,7 +53,7 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             measured: measured.into(),
             required: "a roof over all of its ground".into(),
             source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Stop, format!("part/{}", part.id))
+            ..Finding::of(RULE.code, severity, format!("part/{}", part.id))
         });
     }
 }

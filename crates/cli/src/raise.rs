@@ -1,0 +1,71 @@
+//! A job from a footprint.
+
+use crate::Outcome;
+use anyhow::{Context, bail};
+use chalkcourse_geometry::raise::{SideRef, Treatment};
+use chalkcourse_geometry::{Length, Pitch, Units};
+use chalkcourse_exchange::outlines_from_geojson;
+use chalkcourse_job::{
+    Edit, Job, PartSide, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book,
+};
+use chalkcourse_plan::{RaiseAs, evaluate, part_over};
+use std::path::Path;
+
+/// Writes the job that one outline of a GeoJSON file makes, and reports it.
+pub(crate) fn raise(
+    footprint: &Path,
+    out: &Path,
+    how: &RaiseAs,
+    sides: &[String],
+    name: Option<&str>,
+) -> anyhow::Result<Outcome> {
+    let shown = footprint.display();
+    let text = std::fs::read_to_string(footprint).with_context(|| format!("{shown}: can't read it"))?;
+    let outlines = outlines_from_geojson(&text).with_context(|| shown.to_string())?;
+    let chosen = match name {
+        None => outlines.first(),
+        Some(name) => outlines.iter().find(|outline| outline.name == name),
+    };
+    let Some(chosen) = chosen else {
+        let known: Vec<&str> = outlines.iter().map(|outline| outline.name.as_str()).collect();
+        bail!("{shown}: no outline is named {:?}; there are {}", name.unwrap_or_default(), known.join(", "));
+    };
+    let empty = Job::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let outline = chosen.outline.clone().with_context(|| shown.to_string())?;
+    let mut part = part_over(&empty, &outline, how);
+    for text in sides {
+        part = with_side(&part, text).with_context(|| format!("--side {text:?}"))?;
+    }
+    let mut job = apply(&empty, &Edit::PutPart(part)).with_context(|| format!("{shown}, {}", chosen.name))?;
+    job.site.place = Some(chosen.place);
+    chalkcourse_job::save(&job, out)?;
+    let plan = evaluate(&job);
+    Ok(Outcome { text: chalkcourse_plan::plan_text(&job, &plan), out: None, stops: false })
+}
+
+/// A part with one side changed as `3=8:12,eave=10 ft` says.
+fn with_side(part: &RoofPart, text: &str) -> anyhow::Result<RoofPart> {
+    let form = "write it as 3=gable, 3=wall or 3=8:12,eave=10 ft,overhang=2 ft";
+    let (place, what) = text.split_once('=').context(form)?;
+    let number = |text: &str| text.trim().parse::<usize>().ok().and_then(|n| n.checked_sub(1)).context(form);
+    let at = match place.split_once('.') {
+        None => SideRef { ring: 0, side: number(place)? },
+        Some((ring, side)) => SideRef { ring: number(ring)?, side: number(side)? },
+    };
+    let mut side: PartSide = *part.side(at).with_context(|| {
+        let counts: Vec<String> = part.sides.iter().map(|ring| ring.len().to_string()).collect();
+        format!("there is no such side: the rings of this outline have {} sides", counts.join(", "))
+    })?;
+    for word in what.split(',').map(str::trim) {
+        let length = |text: &str| Length::parse(text, Units::FeetInches);
+        match word.split_once('=') {
+            Some(("eave", height)) => side.eave_height = Some(length(height)?),
+            Some(("overhang", reach)) => side.overhang = length(reach)?,
+            Some((other, _)) => bail!("{other:?} is no measure of a side: {form}"),
+            None if word == "gable" => side.treatment = Treatment::Gable,
+            None if word == "wall" => side.treatment = Treatment::Wall,
+            None => side.treatment = Treatment::Slope(Pitch::parse(word)?),
+        }
+    }
+    part.with_side(at, |_| side).context(form)
+}

@@ -1,0 +1,164 @@
+//! Rings of shared nodes: stretches of border chained to outlines with holes, near nodes made one.
+
+use crate::{Polygon, signed_area};
+use glam::DVec2;
+
+/// Stretches of border put together to closed rings. The inside is to the left.
+pub(crate) fn chain(mut border: Vec<(usize, usize)>, plan: impl Fn(usize) -> DVec2) -> Vec<Vec<usize>> {
+    // What is run both ways is on nobody's border.
+    border.sort_unstable();
+    let both: Vec<bool> =
+        border.iter().map(|&(from, to)| border.binary_search(&(to, from)).is_ok()).collect();
+    let mut open: Vec<(usize, usize, bool)> = border
+        .iter()
+        .zip(both)
+        .filter(|&(_, both)| !both)
+        .map(|(&(from, to), _)| (from, to, false))
+        .collect();
+    let mut rings = Vec::new();
+    for first in 0..open.len() {
+        if open[first].2 {
+            continue;
+        }
+        let mut ring = Vec::new();
+        let mut at = first;
+        loop {
+            open[at].2 = true;
+            let (from, to, _) = open[at];
+            ring.push(from);
+            // Back at a corner that was passed: that much is a ring of its own.
+            if let Some(start) = ring.iter().position(|&node| node == to) {
+                rings.push(ring.split_off(start));
+            }
+            let start = open.partition_point(|stretch| stretch.0 < to);
+            let ways = open[start..].iter().take_while(|stretch| stretch.0 == to).count();
+            let back = plan(from) - plan(to);
+            // Where several ways lead on, the first one clockwise from the way back keeps the inside whole.
+            let turn = |way: usize| {
+                let on = plan(open[way].1) - plan(to);
+                on.angle_to(back).rem_euclid(std::f64::consts::TAU)
+            };
+            let next = (start..start + ways)
+                .filter(|&way| !open[way].2)
+                .min_by(|&a, &b| turn(a).total_cmp(&turn(b)));
+            match next {
+                Some(next) => at = next,
+                None => break,
+            }
+        }
+        // An end that leads nowhere stays open: whoever adds up areas finds it.
+    }
+    rings
+}
+
+/// Rings sorted into outlines, each with its holes. A ring that is thinner than `thin` (metres) is dropped.
+///
+/// # Errors
+/// A corner of a hole that lies in no outline.
+pub(crate) fn parts(
+    rings: Vec<Vec<usize>>,
+    plan: impl Fn(usize) -> DVec2,
+    thin: f64,
+) -> Result<Vec<Vec<Vec<usize>>>, DVec2> {
+    let mut outlines = Vec::new();
+    let mut holes = Vec::new();
+    for ring in rings {
+        let points: Vec<DVec2> = ring.iter().map(|&node| plan(node)).collect();
+        let area = signed_area(&points);
+        let length: f64 = (0..points.len()).map(|i| points[i].distance(points[(i + 1) % points.len()])).sum();
+        if area.abs() <= thin * length {
+            continue;
+        }
+        if area > 0.0 {
+            outlines.push((vec![ring], Polygon::new(points)));
+        } else {
+            holes.push((ring, points));
+        }
+    }
+    for (ring, points) in holes {
+        // A hole may touch its outline in a corner: the middle of a side is clear of it.
+        let point = (points[0] + points[1]) / 2.0;
+        let around = outlines
+            .iter_mut()
+            .filter(|(_, outline)| outline.contains(point))
+            .min_by(|a, b| a.1.area().total_cmp(&b.1.area()));
+        match around {
+            Some((rings, _)) => rings.push(ring),
+            None => return Err(point),
+        }
+    }
+    Ok(outlines.into_iter().map(|(rings, _)| rings).collect())
+}
+
+/// Outlines whose corners nearer than `tolerance` along a side became one, for all alike, so that they still tile. An
+/// outline that is thinner than that goes away. With each the rings of nodes that it has now.
+pub(crate) fn tidy(
+    plan: &[DVec2],
+    faces: &[&[Vec<usize>]],
+    tolerance: f64,
+) -> Vec<(usize, Polygon, Vec<Vec<usize>>)> {
+    let mut sets = Sets::new(plan.len());
+    for ring in faces.iter().copied().flatten() {
+        for (i, &node) in ring.iter().enumerate() {
+            let next = ring[(i + 1) % ring.len()];
+            if plan[node].distance(plan[next]) <= tolerance {
+                sets.join(node, next);
+            }
+        }
+    }
+    let merged = sets.flat();
+    let outline_of = |rings: &[Vec<usize>]| {
+        let mut outlines = rings.iter().map(|ring| ring.iter().map(|&node| plan[node]).collect());
+        Polygon { outer: outlines.next().unwrap_or_default(), holes: outlines.collect() }
+    };
+    let mut tidied = Vec::new();
+    for (index, face) in faces.iter().enumerate() {
+        let mut rings = Vec::new();
+        for (number, ring) in face.iter().enumerate() {
+            let mut kept: Vec<usize> = ring.iter().map(|&node| merged[node]).collect();
+            kept.dedup();
+            while kept.len() > 1 && kept.first() == kept.last() {
+                kept.pop();
+            }
+            if kept.len() > 2 {
+                rings.push(kept);
+            } else if number == 0 {
+                break;
+            }
+        }
+        let outline = outline_of(&rings);
+        let as_it_was = outline_of(face);
+        if !rings.is_empty()
+            && !outline.defects(tolerance).is_empty()
+            && as_it_was.defects(tolerance).is_empty()
+        {
+            tidied.push((index, as_it_was, face.to_vec()));
+        } else if outline.area() > tolerance * tolerance {
+            tidied.push((index, outline, rings));
+        }
+    }
+    tidied
+}
+
+/// Sets that can be joined; the least member stands for its set.
+pub(crate) struct Sets(Vec<usize>);
+
+impl Sets {
+    pub(crate) fn new(count: usize) -> Self {
+        Self((0..count).collect())
+    }
+    pub(crate) fn first(&mut self, mut of: usize) -> usize {
+        while self.0[of] != of {
+            self.0[of] = self.0[self.0[of]];
+            of = self.0[of];
+        }
+        of
+    }
+    pub(crate) fn join(&mut self, a: usize, b: usize) {
+        let (a, b) = (self.first(a), self.first(b));
+        self.0[a.max(b)] = a.min(b);
+    }
+    pub(crate) fn flat(mut self) -> Vec<usize> {
+        (0..self.0.len()).map(|i| self.first(i)).collect()
+    }
+}

@@ -1,0 +1,81 @@
+//! What one sees of all parts together.
+
+use super::worked_out::{Body, Surface, number_pieces};
+use super::{PartProblem, PartTrouble, RoofPart, chimney};
+use crate::Overrule;
+use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment, envelope};
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+/// The pieces of all faces that are seen, numbered, and what is wrong.
+///
+/// # Errors
+/// [`envelope::Tangle`] where parts stand in each other so nearly that it can't be told how.
+pub(super) fn seen(
+    parts: &[RoofPart],
+    bodies: &[Arc<Body>],
+    problems: &mut Vec<PartProblem>,
+) -> Result<Vec<Surface>, envelope::Tangle> {
+    let mut surfaces: Vec<(usize, Surface)> = Vec::new();
+    for (index, body) in bodies.iter().enumerate() {
+        surfaces.extend(body.surfaces.iter().flatten().map(|surface| (index, surface.clone())));
+    }
+    let roofs: Vec<&Surface> = surfaces.iter().map(|(_, s)| s).filter(|s| s.deck).collect();
+    let mut crickets = Vec::new();
+    for (index, part) in parts.iter().enumerate() {
+        let Some(pitch) = part.cricket.filter(|_| part.kind == super::PartKind::Chimney) else { continue };
+        match chimney::cricket(part, pitch, &roofs) {
+            Some(faces) => crickets.extend(faces.map(|face| (index, face))),
+            None => problems.push(PartProblem { part: part.id, trouble: PartTrouble::NoCricket }),
+        }
+    }
+    surfaces.extend(crickets);
+    let inputs: Vec<envelope::Surface> = surfaces
+        .iter()
+        .map(|(part, surface)| envelope::Surface {
+            part: *part,
+            outline: surface.outline.clone(),
+            plane: surface.plane,
+            deck: surface.deck,
+        })
+        .collect();
+    let envelope = envelope::envelope(&inputs, Tolerances::default())?;
+    let mut pieces = Vec::with_capacity(envelope.len());
+    for piece in envelope {
+        let Some((_, first)) = piece.surfaces.first().and_then(|&i| surfaces.get(i)) else { continue };
+        let mut kinds: BTreeMap<(usize, usize), _> = BTreeMap::new();
+        for (_, surface) in piece.surfaces.iter().filter_map(|&i| surfaces.get(i)) {
+            for kind in &surface.kinds {
+                let wall = surface.outline.sides().find(|&(r, s, ..)| (r, s) == (kind.ring, kind.side));
+                let Some((.., a, b)) = wall else { continue };
+                let on = |p: DVec2| distance_to_segment(p, a, b) < 1e-5;
+                let sides = piece.outline.sides().filter(|&(.., c, d)| on(c) && on(d));
+                kinds.extend(sides.map(|(ring, side, ..)| ((ring, side), kind.kind)));
+            }
+        }
+        kinds.extend(piece.kinds);
+        pieces.push(Surface {
+            from: first.from,
+            outline: piece.outline,
+            plane: first.plane,
+            deck: true,
+            kinds: kinds.into_iter().map(|((ring, side), kind)| Overrule { ring, side, kind }).collect(),
+        });
+    }
+    number_pieces(&mut pieces);
+    for (part, body) in parts.iter().zip(bodies) {
+        let seen = part.kind == super::PartKind::Chimney || pieces.iter().any(|p| p.from.part == part.id);
+        if body.surfaces.is_ok() && !seen {
+            problems.push(PartProblem { part: part.id, trouble: PartTrouble::Hidden });
+        }
+    }
+    Ok(pieces)
+}
+
+/// All faces of all parts, as if no part hid anything of another.
+pub(super) fn alone(bodies: &[Arc<Body>]) -> Vec<Surface> {
+    let all = bodies.iter().flat_map(|body| body.surfaces.iter().flatten());
+    let mut surfaces: Vec<Surface> = all.filter(|surface| surface.deck).cloned().collect();
+    number_pieces(&mut surfaces);
+    surfaces
+}
