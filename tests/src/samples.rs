@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Job, Orientation, Penetration, PenetrationId, PenetrationKind, Site,
+    Block, BlockId, Face, FaceId, Job, Orientation, Penetration, PenetrationId, PenetrationKind, Place, Site,
     builtin_kit, builtin_prices, builtin_rule_book,
 };
 
@@ -23,8 +23,12 @@ struct Draw(Job);
 impl Draw {
     fn new(name: &str, notes: &str) -> Self {
         let mut job = Job::new(name.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
-        job.site =
-            Site { address: format!("{name}, Tamsin Bluff"), notes: notes.to_owned(), ..Site::default() };
+        job.site = Site {
+            address: format!("{name}, Tamsin Bluff"),
+            notes: notes.to_owned(),
+            place: Some(Place { latitude: 39.1, longitude: -84.5 }),
+            ..Site::default()
+        };
         Self(job)
     }
 

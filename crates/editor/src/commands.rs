@@ -100,6 +100,11 @@ pub(crate) enum Command {
     Fit,
     PlanView,
     FaceOnView,
+    /// The house in space.
+    SolidView,
+    /// The view for the homeowner, or out of it again.
+    ShowHome,
+    SavePicture,
     CoursesInPlan,
     Use(Tool),
     Theme,
@@ -112,7 +117,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 26] = [
+    const WITH_KEYS: [Self; 28] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -133,6 +138,8 @@ impl Command {
         Self::Fit,
         Self::PlanView,
         Self::FaceOnView,
+        Self::SolidView,
+        Self::ShowHome,
         Self::Use(Tool::Select),
         Self::Use(Tool::DrawFace),
         Self::Use(Tool::Penetration),
@@ -172,6 +179,9 @@ impl Command {
             Self::Fit => text::FIT,
             Self::PlanView => text::PLAN_VIEW,
             Self::FaceOnView => text::FACE_ON_VIEW,
+            Self::SolidView => text::SOLID_VIEW,
+            Self::ShowHome => text::SHOW_HOME,
+            Self::SavePicture => text::SAVE_PICTURE,
             Self::CoursesInPlan => text::COURSES_IN_PLAN,
             Self::Use(tool) => tool.name(),
             Self::Theme => text::THEME,
@@ -207,6 +217,8 @@ impl Command {
             Self::Fit => (Modifiers::NONE, Key::F),
             Self::PlanView => (Modifiers::NONE, Key::Num1),
             Self::FaceOnView => (Modifiers::NONE, Key::Num2),
+            Self::SolidView => (Modifiers::NONE, Key::Num3),
+            Self::ShowHome => (Modifiers::NONE, Key::F11),
             Self::Use(Tool::Select) => (Modifiers::NONE, Key::S),
             Self::Use(Tool::DrawFace) => (Modifiers::NONE, Key::D),
             Self::Use(Tool::Penetration) => (Modifiers::NONE, Key::P),
@@ -230,7 +242,9 @@ impl Command {
         let fields_own = |command: Self| typing && !drawing && matches!(command, Self::Undo | Self::Redo);
         let mut asked: Vec<Self> = ctx.input_mut(|input| {
             Self::with_keys()
-                .filter(|(_, key)| !typing || key.modifiers.command || key.logical_key == Key::F1)
+                .filter(|(_, key)| {
+                    !typing || key.modifiers.command || matches!(key.logical_key, Key::F1 | Key::F11)
+                })
                 .filter(|(command, _)| !fields_own(*command))
                 .filter(|(_, key)| input.consume_shortcut(key))
                 .map(|(command, _)| command)

@@ -2,6 +2,7 @@ use crate::canvas::{Draft, Gesture, Guide, OutlineFor, Paths, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::panels::{Costs, Filter};
+use crate::solid_view::SolidView;
 use crate::view::{Camera, View};
 use crate::windows::Windows;
 use crate::{Document, Selection};
@@ -90,6 +91,10 @@ pub(crate) struct Desk {
     pub(crate) paths: Option<Paths>,
     /// Totals by number of modules, kept for the next frame.
     pub(crate) costs: Option<Costs>,
+    /// The house in space.
+    pub(crate) solid: SolidView,
+    /// The view for the homeowner is open.
+    pub(crate) showing: bool,
     pub(crate) windows: Windows,
     /// The last thing that the program had to say.
     pub(crate) said: String,
@@ -119,7 +124,8 @@ impl Desk {
     pub(crate) fn take(&mut self, tool: Tool) {
         self.let_go();
         self.tool = tool;
-        if tool == Tool::DrawFace && self.view != View::Plan {
+        let not_here = tool != Tool::Select && self.view == View::Solid;
+        if tool == Tool::DrawFace && self.view != View::Plan || not_here {
             self.view = View::Plan;
             self.fit = true;
         }
@@ -143,7 +149,7 @@ impl Desk {
         let layout = &document.plan().layout;
         let bounds = match self.view {
             View::FaceOn(face) => layout.face(face).map(|(_, face)| face.bounds),
-            View::Plan => {
+            View::Plan | View::Solid => {
                 let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
                 let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
                 faces.chain(penetrations).reduce(|a: Rect, b| a.union(&b))

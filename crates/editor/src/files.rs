@@ -21,12 +21,16 @@ pub(crate) enum Ask {
     SaveRuleBook,
     CompareBook,
     Prices,
+    Picture,
 }
 
 impl Ask {
     /// Whether a file will be written there.
     pub(crate) fn writes(self) -> bool {
-        matches!(self, Self::SaveAs | Self::SaveRuleBook | Self::Export(_) | Self::ExportPlan(_))
+        matches!(
+            self,
+            Self::SaveAs | Self::SaveRuleBook | Self::Picture | Self::Export(_) | Self::ExportPlan(_)
+        )
     }
 
     /// Whether a folder is as good as a file.
@@ -41,6 +45,7 @@ impl Ask {
             Self::ExportPlan(PlanFormat::GeoJson) => &["geojson", "json"],
             Self::ExportPlan(PlanFormat::Glb) => &["glb"],
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],
+            Self::Picture => &["png"],
             _ => &["json"],
         }
     }

@@ -5,6 +5,7 @@
 //! - `desk`: what a person sees and holds (tool, selection, view); nothing of it is saved with the job
 //! - `canvas`: the drawing: hits, snaps, gestures and painting
 //! - `panels`: everything around the drawing
+//! - `solid_view`, `show_home`: the house in space, and the view for its owner
 //! - `arranging`, `filling`: what is done to blocks by name, and filling faces in the background
 //! - `importing`: buildings out of files in open formats, read in the background
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
@@ -29,6 +30,8 @@ mod recovery;
 mod sample;
 mod selection;
 mod settings;
+mod show_home;
+mod solid_view;
 mod text;
 mod theme;
 mod view;

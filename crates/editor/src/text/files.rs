@@ -21,13 +21,14 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::SaveRuleBook => "Save the rule book as",
         Ask::CompareBook => "Compare with a rule book",
         Ask::Prices => "Load a price list",
+        Ask::Picture => "Save the picture as",
     }
 }
 
 pub(crate) fn ask_button(ask: Ask) -> &'static str {
     match ask {
         Ask::Open => "Open",
-        Ask::SaveAs | Ask::SaveRuleBook => "Save",
+        Ask::SaveAs | Ask::SaveRuleBook | Ask::Picture => "Save",
         Ask::CompareBook => "Compare",
         Ask::Export(_) | Ask::ExportPlan(_) => "Write",
         Ask::Import | Ask::ImportFolder => "List",
@@ -44,6 +45,7 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
         Ask::Kit => "Kit",
         Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
         Ask::Prices => "Price list",
+        Ask::Picture => "PNG picture",
     }
 }
 

@@ -3,6 +3,7 @@
 //! - here: words that never change
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
+//! - `solid`: the house in space, the view for its owner
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 mod arrange;
@@ -11,6 +12,7 @@ mod files;
 mod formats;
 mod lists;
 mod rules;
+mod solid;
 mod steps;
 
 pub(crate) use arrange::*;
@@ -19,6 +21,7 @@ pub(crate) use files::*;
 pub(crate) use formats::*;
 pub(crate) use lists::*;
 pub(crate) use rules::*;
+pub(crate) use solid::*;
 pub(crate) use steps::*;
 
 // Commands

@@ -8,5 +8,6 @@ mod fill;
 mod findings;
 mod formats;
 mod hand;
+mod house;
 mod rules;
 mod start;
