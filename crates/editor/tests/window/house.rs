@@ -32,7 +32,11 @@ fn the_house_is_told_in_words_and_turns_by_keys_and_buttons() {
 fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
-    let at = hand.harness.get_all_by_label_contains("Block A").next().unwrap().rect().center();
+    // in the picture, not in a list beside it; a little off the seam in the middle of the block
+    let named = hand.harness.get_all_by_label_contains("Block A").map(|node| node.rect().center());
+    let places: Vec<egui::Pos2> = named.collect();
+    let in_picture = places.into_iter().find(|at| at.x > 100.0 && at.x < 930.0).unwrap();
+    let at = in_picture + egui::vec2(8.0, 3.0);
     // The picture is made on another thread.
     for _ in 0..200 {
         hand.click(at);
@@ -53,7 +57,7 @@ fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
 fn a_face_is_held_with_the_keyboard_alone() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
-    hand.harness.get_by_label_contains("Face South").click();
+    hand.harness.get_all_by_label_contains("Face South, pitch").next().unwrap().click();
     hand.harness.run();
     assert!(matches!(hand.editor().selection(), Selection::Face(_)));
 }
@@ -70,7 +74,7 @@ fn without_a_roof_it_says_what_to_do() {
 fn the_sun_of_the_day_is_told_and_a_tool_goes_back_to_the_plan() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
-    assert!(hand.sees("Sunrise 5:1"), "at UTC - 6 on the longest day");
+    assert!(hand.sees("Sunrise 4:1"), "at UTC - 6 on the longest day");
     hand.key(Key::B);
     assert!(hand.sees("Drawing of Alder Court, plan"));
 }
