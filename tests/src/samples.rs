@@ -4,7 +4,7 @@ use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
     Block, BlockId, Edit, Face, FaceId, Job, Orientation, PartId, PartKind, Penetration, PenetrationId,
-    PenetrationKind, RoofPart, Site, apply, builtin_kit, builtin_prices, builtin_rule_book,
+    PenetrationKind, Place, RoofPart, Site, apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 
 const FOOT: f64 = 0.3048;
@@ -24,8 +24,12 @@ struct Draw(Job);
 impl Draw {
     fn new(name: &str, notes: &str) -> Self {
         let mut job = Job::new(name.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
-        job.site =
-            Site { address: format!("{name}, Tamsin Bluff"), notes: notes.to_owned(), ..Site::default() };
+        job.site = Site {
+            address: format!("{name}, Tamsin Bluff"),
+            notes: notes.to_owned(),
+            place: Some(Place { latitude: 39.1, longitude: -84.5 }),
+            ..Site::default()
+        };
         Self(job)
     }
 

@@ -34,7 +34,7 @@ pub(crate) struct Options {
     /// The hour by the clock, 14.5 for half past two.
     #[arg(long, requires = "date")]
     hour: Option<f64>,
-    /// Degrees north of the equator.
+    /// Degrees north of the equator, where the job does not say or it is another place.
     #[arg(long, allow_negative_numbers = true, requires = "longitude")]
     latitude: Option<f64>,
     /// Degrees east of Greenwich.
@@ -59,7 +59,7 @@ pub(crate) fn write(job: &chalkcourse_job::Job, plan: &Plan, options: &Options) 
     let camera =
         Camera { from: Azimuth::from_degrees(options.from), above: options.above, ..Camera::default() }
             .fitted(&corners, size[0] as f64 / size[1] as f64);
-    let (light, words) = light(options, camera)?;
+    let (light, words) = light(job, options, camera)?;
     let shot = Shot { camera, size, light, look: Look::default(), detail: Detail::Fine, held: None };
     let bytes = scene.draw(&shot).to_png()?;
     write_atomically(&options.out, &bytes)?;
@@ -73,7 +73,7 @@ pub(crate) fn write(job: &chalkcourse_job::Job, plan: &Plan, options: &Options) 
     ))
 }
 
-fn light(options: &Options, camera: Camera) -> anyhow::Result<(Light, String)> {
+fn light(job: &chalkcourse_job::Job, options: &Options, camera: Camera) -> anyhow::Result<(Light, String)> {
     let (Some(date), Some(hour)) = (&options.date, options.hour) else {
         let over_the_shoulder = Azimuth::from_degrees(camera.from.degrees() + 40.0).unit() * 0.77;
         return Ok((
@@ -82,7 +82,9 @@ fn light(options: &Options, camera: Camera) -> anyhow::Result<(Light, String)> {
         ));
     };
     let date = Date::parse(date).with_context(|| format!("{date} is no day: write it as 2026-06-21"))?;
-    let (Some(latitude), Some(longitude)) = (options.latitude, options.longitude) else {
+    let asked = options.latitude.zip(options.longitude);
+    let place = asked.or_else(|| job.site.place.map(|place| (place.latitude, place.longitude)));
+    let Some((latitude, longitude)) = place else {
         bail!("where the house stands is not known: give --latitude and --longitude in degrees");
     };
     if !(0.0..=24.0).contains(&hour) {

@@ -122,6 +122,11 @@ pub(crate) enum Command {
     Fit,
     PlanView,
     FaceOnView,
+    /// The house in space.
+    SolidView,
+    /// The view for the homeowner, or out of it again.
+    ShowHome,
+    SavePicture,
     CoursesInPlan,
     Use(Tool),
     Theme,
@@ -138,7 +143,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 36] = [
+    const WITH_KEYS: [Self; 38] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -167,6 +172,8 @@ impl Command {
         Self::Fit,
         Self::PlanView,
         Self::FaceOnView,
+        Self::SolidView,
+        Self::ShowHome,
         Self::Use(Tool::Select),
         Self::TapedFace,
         Self::Use(Tool::DrawFace),
@@ -214,6 +221,9 @@ impl Command {
             Self::Fit => text::FIT,
             Self::PlanView => text::PLAN_VIEW,
             Self::FaceOnView => text::FACE_ON_VIEW,
+            Self::SolidView => text::SOLID_VIEW,
+            Self::ShowHome => text::SHOW_HOME,
+            Self::SavePicture => text::SAVE_PICTURE,
             Self::CoursesInPlan => text::COURSES_IN_PLAN,
             Self::Use(tool) => tool.name(),
             Self::Theme => text::THEME,
@@ -259,6 +269,8 @@ impl Command {
             Self::Fit => (Modifiers::NONE, Key::F),
             Self::PlanView => (Modifiers::NONE, Key::Num1),
             Self::FaceOnView => (Modifiers::NONE, Key::Num2),
+            Self::SolidView => (Modifiers::NONE, Key::Num3),
+            Self::ShowHome => (Modifiers::NONE, Key::F11),
             Self::Use(Tool::Select) => (Modifiers::NONE, Key::S),
             Self::TapedFace => (Modifiers::SHIFT, Key::D),
             Self::Use(Tool::DrawFace) => (Modifiers::NONE, Key::D),
@@ -288,7 +300,9 @@ impl Command {
         };
         let mut asked: Vec<Self> = ctx.input_mut(|input| {
             Self::with_keys()
-                .filter(|(_, key)| !typing || key.modifiers.command || key.logical_key == Key::F1)
+                .filter(|(_, key)| {
+                    !typing || key.modifiers.command || matches!(key.logical_key, Key::F1 | Key::F11)
+                })
                 .filter(|(command, _)| !fields_own(*command))
                 .filter(|(_, key)| input.consume_shortcut(key))
                 .map(|(command, _)| command)

@@ -4,6 +4,7 @@ use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::panels::{Costs, Filter};
 use crate::pictures::Pictures;
+use crate::solid_view::SolidView;
 use crate::view::{Camera, View};
 use crate::windows::Windows;
 use crate::{Document, Selection};
@@ -110,6 +111,10 @@ pub(crate) struct Desk {
     pub(crate) paths: Option<Paths>,
     /// Totals by number of modules, kept for the next frame.
     pub(crate) costs: Option<Costs>,
+    /// The house in space.
+    pub(crate) solid: SolidView,
+    /// The view for the homeowner is open.
+    pub(crate) showing: bool,
     pub(crate) windows: Windows,
     /// The last thing that the program had to say.
     pub(crate) said: String,
@@ -141,7 +146,8 @@ impl Desk {
     pub(crate) fn take(&mut self, tool: Tool) {
         self.let_go();
         self.tool = tool;
-        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan {
+        let not_here = tool != Tool::Select && self.view == View::Solid;
+        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan || not_here {
             self.view = View::Plan;
             self.fit = true;
         }
@@ -165,7 +171,7 @@ impl Desk {
         let layout = &document.plan().layout;
         let bounds = match self.view {
             View::FaceOn(face) => layout.face(face).map(|(_, face)| face.bounds),
-            View::Plan => {
+            View::Plan | View::Solid => {
                 let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
                 let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
                 // Without a roof the picture is all there is; while it is handled it is looked at too.

@@ -157,7 +157,7 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
                 ui.strong(ui.ctx().format_shortcut(&key));
                 ui.end_row();
             }
-            for (what, key) in text::OTHER_KEYS {
+            for (what, key) in text::OTHER_KEYS.into_iter().chain(text::HOUSE_KEYS) {
                 ui.label(what);
                 ui.strong(key);
                 ui.end_row();

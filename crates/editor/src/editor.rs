@@ -15,7 +15,7 @@ use crate::importing::is_of_buildings;
 use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::windows::RoofPart;
-use crate::{Document, Recovery, Selection, panels, sample, text, theme, windows};
+use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
 use chalkcourse_job::Edit;
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
@@ -167,6 +167,10 @@ impl Editor {
                 ),
             );
         }
+        if self.desk.showing {
+            self.for_the_owner(ui, actions);
+            return;
+        }
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
         egui::CentralPanel::no_frame().show(ui, |ui| self.drawing(ui));
@@ -174,6 +178,17 @@ impl Editor {
         self.over(&ctx);
         self.keep_copy(&ctx);
         self.name_window(&ctx);
+    }
+
+    /// The window while the homeowner looks at it: none of the commands that work on the job is heard.
+    fn for_the_owner(&mut self, ui: &mut Ui, asked: Actions) {
+        let ctx = ui.ctx().clone();
+        let leave = |action: &Action| matches!(action, Action::Run(Command::ShowHome));
+        let mut actions: Actions = asked.into_iter().filter(leave).collect();
+        show_home::show(ui, &self.document, &mut self.desk, &mut actions);
+        self.carry_out(&ctx, actions);
+        self.over(&ctx);
+        self.keep_copy(&ctx);
     }
 
     /// Whether a dialog is over the window: then keys and pointer are not for the drawing.
@@ -211,6 +226,13 @@ impl Editor {
 
     fn drawing(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
+        if self.desk.view == View::Solid {
+            let mut actions = Actions::new();
+            let keys = !self.is_asking();
+            solid_view::show(ui, &self.document, &mut self.desk, keys, &mut actions);
+            self.carry_out(&ctx, actions);
+            return;
+        }
         let stage = canvas::stage(ui, &self.document, &mut self.desk);
         self.space = Some(stage.space);
         let mut actions = Actions::new();
@@ -357,6 +379,15 @@ impl Editor {
             Command::Fit => self.desk.fit = true,
             Command::PlanView => self.look(View::Plan),
             Command::FaceOnView => self.look_face_on(),
+            Command::SolidView => {
+                self.desk.take(Tool::Select);
+                self.look(View::Solid);
+            }
+            Command::ShowHome => self.show_home(ctx),
+            Command::SavePicture => {
+                let start = self.suggested("png");
+                self.files.ask(ctx, Ask::SavePicture, start);
+            }
             Command::CoursesInPlan => self.desk.courses_in_plan = !self.desk.courses_in_plan,
             Command::Use(tool) => self.desk.take(tool),
             Command::Theme => {
@@ -374,6 +405,14 @@ impl Editor {
             Command::TapedFace => self.desk.windows.taped = !self.desk.windows.taped,
             Command::Keys => self.dialog = Some(Dialog::Keys),
         }
+    }
+
+    /// Opens the view for the homeowner, or leaves it.
+    fn show_home(&mut self, ctx: &Context) {
+        self.desk.showing = !self.desk.showing;
+        self.desk.let_go();
+        self.desk.solid.eye.fit = true;
+        ctx.send_viewport_cmd(ViewportCommand::Fullscreen(self.desk.showing));
     }
 
     fn drop_gesture(&mut self) {

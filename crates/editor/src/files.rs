@@ -27,7 +27,10 @@ pub(crate) enum Ask {
 impl Ask {
     /// Whether a file will be written there.
     pub(crate) fn writes(self) -> bool {
-        matches!(self, Self::SaveAs | Self::SaveRuleBook | Self::Export(_) | Self::ExportPlan(_))
+        matches!(
+            self,
+            Self::SaveAs | Self::SaveRuleBook | Self::SavePicture | Self::Export(_) | Self::ExportPlan(_)
+        )
     }
 
     /// Whether a folder is as good as a file.
@@ -44,6 +47,7 @@ impl Ask {
             Self::ExportPlan(PlanFormat::Glb) => &["glb"],
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],
             Self::Picture => &["png", "jpg", "jpeg"],
+            Self::SavePicture => &["png"],
             _ => &["json"],
         }
     }

@@ -5,6 +5,7 @@
 //! - `desk`: what a person sees and holds (tool, selection, view); nothing of it is saved with the job
 //! - `canvas`: the drawing: hits, snaps, gestures and painting
 //! - `panels`: everything around the drawing
+//! - `solid_view`, `show_home`: the house in space, and the view for its owner
 //! - `importing`: buildings out of files in open formats, read in the background
 //! - `arranging`, `filling`: what is done to blocks by name, and filling faces; `background`: work that the window does not wait for
 //! - `frame_times`: how long frames take, for whoever measures
@@ -36,6 +37,8 @@ mod recovery;
 mod sample;
 mod selection;
 mod settings;
+mod show_home;
+mod solid_view;
 mod taping;
 mod text;
 mod theme;

@@ -10,6 +10,8 @@ pub(crate) enum View {
     Plan,
     /// One face true to size, its eave down.
     FaceOn(FaceId),
+    /// The house in space.
+    Solid,
 }
 
 /// Where the drawing is looked at, and how near.

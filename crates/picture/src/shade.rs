@@ -185,7 +185,7 @@ impl<'a> Shader<'a> {
     fn colour(&self, lit: &Lit, ray: Vec3, deep: f32, sky: Vec3) -> Vec3 {
         let p = self.eye + ray * deep;
         let sun = match self.shadow {
-            Some(shadow) if lit.faces_sun => shadow.reaches(p, self.smooth),
+            Some(shadow) if lit.faces_sun => shadow.reaches(p, lit.normal, self.smooth),
             _ => 1.0,
         };
         let mut colour = lit.shaded.lerp(lit.sunny, sun);

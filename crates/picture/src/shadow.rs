@@ -59,8 +59,10 @@ impl Shadow {
         self.toward.distance(toward) < 1e-6 && self.size >= size
     }
 
-    /// How much of the sun reaches a point: 0 to 1, in between at the rim of a shadow.
-    pub(crate) fn reaches(&self, p: Vec3, smooth: bool) -> f32 {
+    /// How much of the sun reaches a point of a surface: 0 to 1, in between at the rim of a shadow.
+    pub(crate) fn reaches(&self, p: Vec3, normal: Vec3, smooth: bool) -> f32 {
+        // A little off the surface: where the sun grazes it, a cell of the grid covers a long stretch.
+        let p = p + normal * (self.slack * 1.5);
         let x = (p.dot(self.right) - self.least.0) * self.scale - 0.5;
         let y = (p.dot(self.up) - self.least.1) * self.scale - 0.5;
         let near = p.dot(self.toward) + self.slack;

@@ -190,6 +190,17 @@ impl Default for Show {
     }
 }
 
+/// The corners of all sound faces, on the roof and down on the ground: what a picture of the house must show.
+pub fn outline_points(job: &Job, layout: &Layout) -> Vec<DVec3> {
+    let ground = house::ground_height(job, layout);
+    let faces = layout.roof.faces.iter().filter(|face| face.sound);
+    faces
+        .flat_map(|face| {
+            face.plan.outer.iter().flat_map(|&p| [p.extend(face.plane.height_at(p)), p.extend(ground)])
+        })
+        .collect()
+}
+
 /// The house of a job in space.
 pub fn solid(job: &Job, layout: &Layout, show: Show) -> Solid {
     let mut build = build::Build::default();

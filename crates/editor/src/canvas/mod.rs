@@ -76,7 +76,7 @@ pub(crate) fn stage(ui: &mut Ui, document: &Document, desk: &mut Desk) -> Stage 
 
 fn face_on(document: &Document, desk: &Desk) -> Option<(usize, chalkcourse_geometry::Plane)> {
     match desk.view {
-        View::Plan => None,
+        View::Plan | View::Solid => None,
         View::FaceOn(face) => document.plan().layout.face(face).map(|(index, face)| (index, face.plane)),
     }
 }

@@ -309,6 +309,7 @@ pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
         );
     }
     match desk.view {
+        View::Solid => {}
         View::Plan => {
             let centre = area.right_top() + Vec2::new(-12.0, 22.0);
             let points = [

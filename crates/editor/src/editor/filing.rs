@@ -6,7 +6,7 @@ use crate::desk::Desk;
 use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::{Answer, Ask};
 use crate::windows::Part;
-use crate::{Document, Recovery, sample, text};
+use crate::{Document, Recovery, sample, solid_view, text};
 use chalkcourse_job::{
     Edit, load, load_kit, load_prices, load_rule_book, save, save_rule_book, write_atomically,
 };
@@ -169,6 +169,7 @@ impl Editor {
             Ask::Export(format) => self.export(format, path),
             Ask::ExportPlan(format) => self.export_plan(format, path),
             Ask::Import | Ask::ImportFolder => self.import(ctx, path),
+            Ask::SavePicture => self.save_picture(ctx, path),
             Ask::Kit => {
                 let kit = load_kit(path).map(|kit| Edit::SetKit(Arc::new(kit)));
                 self.take_data(text::LOAD_KIT, kit);
@@ -213,6 +214,16 @@ impl Editor {
         match written {
             Ok(()) => self.desk.said = text::exported_to(path),
             Err(words) => self.wrong(text::CANT_EXPORT, words),
+        }
+    }
+
+    fn save_picture(&mut self, ctx: &Context, path: &Path) {
+        let dark = ctx.theme() == egui::Theme::Dark;
+        let written = solid_view::png(&self.document, &self.desk.solid, dark)
+            .and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
+        match written {
+            Ok(()) => self.desk.said = text::saved_to(path),
+            Err(words) => self.wrong(text::CANT_SAVE_PICTURE, words),
         }
     }
 

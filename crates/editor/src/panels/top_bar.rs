@@ -144,6 +144,9 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     ui.set_min_width(240.0);
     item(ui, Command::PlanView, true, actions);
     item(ui, Command::FaceOnView, !document.job().faces.is_empty(), actions);
+    item(ui, Command::SolidView, true, actions);
+    item(ui, Command::ShowHome, true, actions);
+    item(ui, Command::SavePicture, true, actions);
     item(ui, Command::Fit, true, actions);
     item(ui, Command::RoofReport, !document.job().faces.is_empty(), actions);
     ui.separator();
@@ -176,9 +179,14 @@ fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Action
         actions.push(Action::Run(Command::PlanView));
     }
     let any = !document.job().faces.is_empty();
-    let button = ui.add_enabled(any, Button::selectable(!plan, text::FACE_ON_VIEW));
+    let button =
+        ui.add_enabled(any, Button::selectable(matches!(desk.view, View::FaceOn(_)), text::FACE_ON_VIEW));
     if button.on_hover_text(text::FACE_ON_HELP).clicked() {
         actions.push(Action::Run(Command::FaceOnView));
+    }
+    let solid = Button::selectable(desk.view == View::Solid, text::SOLID_VIEW);
+    if ui.add(solid).on_hover_text(text::SOLID_HELP).clicked() {
+        actions.push(Action::Run(Command::SolidView));
     }
     if let View::FaceOn(shown) = desk.view {
         let name = document.job().face(shown).map(|f| f.name.clone()).unwrap_or_default();

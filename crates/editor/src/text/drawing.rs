@@ -202,7 +202,7 @@ pub(crate) fn pointer(document: &Document, view: View, at: DVec2) -> String {
 // For screen readers
 pub(crate) fn drawing(job: &Job, view: View) -> String {
     match view {
-        View::Plan => format!("Drawing of {}, plan", job.name),
+        View::Plan | View::Solid => format!("Drawing of {}, plan", job.name),
         View::FaceOn(id) => {
             let name = job.face(id).map_or("a face", |face| face.name.as_str());
             format!("Drawing of {}, face {name} face-on", job.name)

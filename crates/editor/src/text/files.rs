@@ -22,13 +22,14 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::CompareBook => "Compare with a rule book",
         Ask::Prices => "Load a price list",
         Ask::Picture => "Lay a picture under the plan",
+        Ask::SavePicture => "Save the picture as",
     }
 }
 
 pub(crate) fn ask_button(ask: Ask) -> &'static str {
     match ask {
         Ask::Open => "Open",
-        Ask::SaveAs | Ask::SaveRuleBook => "Save",
+        Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => "Save",
         Ask::CompareBook => "Compare",
         Ask::Export(_) | Ask::ExportPlan(_) => "Write",
         Ask::Import | Ask::ImportFolder => "List",
@@ -46,6 +47,7 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
         Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
         Ask::Prices => "Price list",
         Ask::Picture => "Picture (PNG or JPEG)",
+        Ask::SavePicture => "PNG picture",
     }
 }
 

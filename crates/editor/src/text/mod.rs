@@ -6,6 +6,7 @@
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
 //! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
+//! - `solid`: the house in space, the view for its owner
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 mod arrange;
@@ -17,6 +18,7 @@ mod formats;
 mod lists;
 mod picture;
 mod rules;
+mod solid;
 mod steps;
 mod taped;
 
@@ -29,6 +31,7 @@ pub(crate) use formats::*;
 pub(crate) use lists::*;
 pub(crate) use picture::*;
 pub(crate) use rules::*;
+pub(crate) use solid::*;
 pub(crate) use steps::*;
 pub(crate) use taped::*;
 

@@ -1,0 +1,132 @@
+//! Pictures of the house, made on a thread of their own: the window never waits for one.
+
+use chalkcourse_job::Job;
+use chalkcourse_picture::{Picture, Scene, Shot};
+use chalkcourse_plan::Plan;
+use chalkcourse_solid::{Of, Show, solid};
+use egui::{ColorImage, Context, TextureHandle, TextureOptions};
+use std::sync::Arc;
+use std::sync::mpsc::{Receiver, Sender, channel};
+
+/// What is to be drawn.
+#[derive(Clone, Debug)]
+pub(crate) struct Order {
+    pub(crate) job: Arc<Job>,
+    pub(crate) plan: Arc<Plan>,
+    pub(crate) show: Show,
+    pub(crate) shot: Shot,
+}
+
+impl Order {
+    fn same_house(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.plan, &other.plan) && Arc::ptr_eq(&self.job, &other.job) && self.show == other.show
+    }
+
+    fn same(&self, other: &Self) -> bool {
+        self.same_house(other) && self.shot == other.shot
+    }
+}
+
+/// The picture as it hangs on the wall.
+struct Hung {
+    texture: TextureHandle,
+    picture: Picture,
+}
+
+/// One who draws what was asked for last.
+#[derive(Default)]
+pub(crate) struct Artist {
+    orders: Option<Sender<Order>>,
+    pictures: Option<Receiver<Picture>>,
+    asked: Option<Order>,
+    hung: Option<Hung>,
+    /// There is no thread to be had.
+    cant: bool,
+}
+
+impl std::fmt::Debug for Artist {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Artist").field("asked", &self.asked.is_some()).finish_non_exhaustive()
+    }
+}
+
+impl Artist {
+    /// Asks for a picture, unless it is the one asked for last.
+    pub(crate) fn ask(&mut self, ctx: &Context, order: Order) {
+        if self.cant || self.asked.as_ref().is_some_and(|asked| asked.same(&order)) {
+            return;
+        }
+        if self.orders.is_none() {
+            self.hire(ctx);
+        }
+        let sent = self.orders.as_ref().is_some_and(|orders| orders.send(order.clone()).is_ok());
+        if sent {
+            self.asked = Some(order);
+        } else {
+            self.cant = true;
+        }
+    }
+
+    /// Hangs the newest picture that is done, and says whether one hangs.
+    pub(crate) fn hang(&mut self, ctx: &Context, name: &str) -> bool {
+        let newest = self.pictures.as_ref().and_then(|pictures| pictures.try_iter().last());
+        if let Some(picture) = newest.filter(|picture| !picture.rgba.is_empty()) {
+            let image = ColorImage::from_rgba_unmultiplied(picture.size, &picture.rgba);
+            match &mut self.hung {
+                Some(hung) => {
+                    hung.texture.set(image, TextureOptions::LINEAR);
+                    hung.picture = picture;
+                }
+                None => {
+                    let texture = ctx.load_texture(name, image, TextureOptions::LINEAR);
+                    self.hung = Some(Hung { texture, picture });
+                }
+            }
+        }
+        self.hung.is_some()
+    }
+
+    /// The picture that hangs.
+    pub(crate) fn texture(&self) -> Option<&TextureHandle> {
+        self.hung.as_ref().map(|hung| &hung.texture)
+    }
+
+    /// What stands at a place of the picture that hangs, from 0 to 1 from the left and from the top.
+    pub(crate) fn what(&self, x: f32, y: f32) -> Option<Of> {
+        let picture = &self.hung.as_ref()?.picture;
+        let [width, height] = picture.size;
+        let at = |share: f32, pixels: usize| (share.clamp(0.0, 1.0) * pixels as f32) as usize;
+        picture.what(at(x, width), at(y, height))
+    }
+
+    /// Whether nothing here can draw.
+    pub(crate) fn cant(&self) -> bool {
+        self.cant
+    }
+
+    fn hire(&mut self, ctx: &Context) {
+        let (orders, inbox) = channel::<Order>();
+        let (outbox, pictures) = channel();
+        let ctx = ctx.clone();
+        let hired = std::thread::Builder::new().name("pictures".to_owned()).spawn(move || {
+            let mut house: Option<(Order, Scene)> = None;
+            while let Ok(first) = inbox.recv() {
+                // Of orders that waited only the last one counts.
+                let order = inbox.try_iter().last().unwrap_or(first);
+                let known = house.take().filter(|(known, _)| known.same_house(&order));
+                let scene = match known {
+                    Some((_, scene)) => scene,
+                    None => Scene::of(&solid(&order.job, &order.plan.layout, order.show)),
+                };
+                let picture = scene.draw(&order.shot);
+                house = Some((order, scene));
+                if outbox.send(picture).is_err() {
+                    break;
+                }
+                ctx.request_repaint();
+            }
+        });
+        self.cant = hired.is_err();
+        (self.orders, self.pictures) = (Some(orders), Some(pictures));
+    }
+}

@@ -1,0 +1,251 @@
+//! The house in space: turned by hand, lit by the sun of a day. For showing it; nothing is edited here but what is held.
+
+mod artist;
+mod eye;
+mod sun;
+mod sun_bar;
+
+pub(crate) use artist::{Artist, Order};
+pub(crate) use eye::Eye;
+pub(crate) use sun::SunDial;
+
+use crate::action::{Action, Actions};
+use crate::desk::Desk;
+use crate::{Document, Selection, text, theme};
+use chalkcourse_picture::{Camera, Detail, Light, Look, Shot};
+use chalkcourse_solid::{Of, Show};
+use egui::{Align2, Id, Panel, Pos2, Rect, Response, Role, Sense, Stroke, Ui, Vec2, WidgetInfo};
+
+/// How the house is looked at.
+#[derive(Debug, Default)]
+pub(crate) struct SolidView {
+    pub(crate) eye: Eye,
+    pub(crate) sun: SunDial,
+    /// The house as it was before.
+    pub(crate) before: bool,
+    artist: Artist,
+}
+
+/// The id of the picture: it has the keyboard after a click on it.
+const ID: &str = "solid";
+/// Height of the bar under the picture.
+const BAR: f32 = 84.0;
+
+/// The picture and what is under it.
+pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, keys: bool, actions: &mut Actions) {
+    let p = theme::of(ui);
+    let frame = egui::Frame::new().fill(p.panel).inner_margin(egui::Margin::symmetric(12, 6));
+    Panel::bottom("sun bar").exact_size(BAR).frame(frame).show(ui, |ui| {
+        sun_bar::show(ui, document, &mut desk.solid, actions);
+    });
+    let area = ui.available_rect_before_wrap();
+    ui.advance_cursor_after_rect(area);
+    let response = ui.interact(area, Id::unique(ID), Sense::click_and_drag());
+    if desk.fit {
+        desk.fit = false;
+        desk.solid.eye.fit = true;
+    }
+    let held = held_of(desk.selection);
+    let view = &mut desk.solid;
+    view.eye.follow(ui, &response, keys);
+    if document.job().faces.is_empty() {
+        words_instead(ui, area, text::NO_HOUSE_YET);
+        response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::NO_HOUSE_YET));
+        return;
+    }
+    hang(ui, area, document, view, held);
+    compass(ui, area, view, document);
+    let words = text::house_words(document, &view.eye.camera, &view.sun.words(document), view.before);
+    response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, &words));
+    things(ui, area, &response, document, desk, actions);
+    if response.clicked()
+        && let Some(pos) = response.interact_pointer_pos()
+    {
+        let at = (pos - area.min) / area.size();
+        let what = desk.solid.artist.what(at.x, at.y);
+        actions.push(Action::Select(selection_of(what, desk.selection)));
+    }
+}
+
+/// Draws the house as it is looked at into a part of the window. Words where nothing can draw it.
+pub(crate) fn hang(ui: &Ui, area: Rect, document: &Document, view: &mut SolidView, held: Option<Of>) {
+    let ctx = ui.ctx();
+    view.eye.settle(ctx, document, area);
+    let points = ctx.pixels_per_point();
+    let most = ctx.input(|input| input.max_texture_side);
+    let quick = view.eye.is_moving(ctx);
+    // While it moves, half as many pixels each way do; fewer still on a large screen.
+    let whole = area.size() * points;
+    let scale = if quick { (600_000.0 / (whole.x * whole.y).max(1.0)).sqrt().min(0.5) } else { 1.0 };
+    let side = |pixels: f32| ((pixels * scale).round() as usize).clamp(1, most);
+    let p = theme::of(ui);
+    let dark = ui.visuals().dark_mode;
+    let shot = Shot {
+        camera: view.eye.camera,
+        size: [side(whole.x), side(whole.y)],
+        light: view.sun.light(document),
+        look: look(p, dark),
+        detail: if quick { Detail::Quick } else { Detail::Fine },
+        held,
+    };
+    let show = Show { array: !view.before };
+    let order = Order { job: document.job().clone(), plan: document.plan().clone(), show, shot };
+    view.artist.ask(ctx, order);
+    let painter = ui.painter().with_clip_rect(area);
+    painter.rect_filled(area, 0.0, p.ground);
+    if view.artist.hang(ctx, ID)
+        && let Some(texture) = view.artist.texture()
+    {
+        let whole = Rect::from_min_max(Pos2::ZERO, Pos2::new(1.0, 1.0));
+        painter.image(texture.id(), area, whole, egui::Color32::WHITE);
+    } else if view.artist.cant() {
+        words_instead(ui, area, &text::cant_draw(document));
+    }
+}
+
+/// The materials are the same by day and night; the sky goes with the window.
+fn look(p: &theme::Palette, dark: bool) -> Look {
+    let usual = Look::default();
+    let [r, g, b, _] = p.ground.to_array();
+    if dark { Look { sky: [[r, g, b], [0x4a, 0x55, 0x60]], ..usual } } else { usual }
+}
+
+fn words_instead(ui: &Ui, area: Rect, words: &str) {
+    let p = theme::of(ui);
+    let painter = ui.painter().with_clip_rect(area);
+    painter.rect_filled(area, 0.0, p.ground);
+    let wide = (area.width() - 80.0).clamp(80.0, 520.0);
+    let galley = painter.layout(words.to_owned(), theme::font(theme::size::HEADING), p.text, wide);
+    painter.galley(area.center() - galley.size() / 2.0, galley, p.text);
+}
+
+/// Where north is, and the sun.
+fn compass(ui: &Ui, area: Rect, view: &SolidView, document: &Document) {
+    let p = theme::of(ui);
+    let painter = ui.painter().with_clip_rect(area);
+    let centre = area.right_top() + Vec2::new(-46.0, 46.0);
+    let radius = 26.0;
+    painter.circle(centre, radius + 10.0, theme::faint(p.panel, 215), Stroke::new(1.0, p.rule));
+    // The way that the eye looks is up.
+    let ahead = view.eye.camera.from.degrees() + 180.0;
+    let on_rose = |azimuth: f64, reach: f32| {
+        let turn = ((azimuth - ahead).to_radians()) as f32;
+        centre + Vec2::new(turn.sin(), -turn.cos()) * reach
+    };
+    for (azimuth, long) in [(0.0, true), (90.0, false), (180.0, false), (270.0, false)] {
+        let stroke = Stroke::new(if long { 2.5 } else { 1.2 }, if long { p.text } else { p.quiet });
+        painter.line_segment([on_rose(azimuth, radius * 0.35), on_rose(azimuth, radius * 0.7)], stroke);
+    }
+    let small = theme::font(theme::size::SMALL);
+    painter.text(on_rose(0.0, radius), Align2::CENTER_CENTER, text::NORTH, small, p.text);
+    if let Some(sun) = view.sun.sun(document).filter(|sun| sun.is_up()) {
+        let at = on_rose(sun.azimuth.degrees(), radius + 3.0);
+        painter.circle(at, 5.0, p.caution, Stroke::new(1.0, p.panel));
+    }
+    let words = text::seen_from(&view.eye.camera);
+    let galley = painter.layout_no_wrap(words, theme::font(theme::size::BODY), p.text);
+    let at = area.left_top() + Vec2::new(14.0, 12.0);
+    painter.rect_filled(
+        Rect::from_min_size(at, galley.size()).expand2(Vec2::new(7.0, 4.0)),
+        4.0,
+        theme::faint(p.panel, 215),
+    );
+    painter.galley(at, galley, p.text);
+}
+
+/// What is to be seen, told to screen readers; each can be held with the keyboard.
+fn things(
+    ui: &mut Ui,
+    area: Rect,
+    picture: &Response,
+    document: &Document,
+    desk: &Desk,
+    actions: &mut Actions,
+) {
+    let layout = &document.plan().layout;
+    let job = document.job();
+    let mut list: Vec<(Selection, String, chalkcourse_geometry::DVec3)> = Vec::new();
+    for (face, placed) in layout.roof.faces.iter().zip(&layout.faces) {
+        let words = text::face_words(&placed.name, face, job.units);
+        list.push((Selection::Face(placed.id), words, face.plane.to_space(face.bounds.centre())));
+    }
+    for penetration in &layout.penetrations {
+        let face = penetration.home.and_then(|home| layout.roof.faces.get(home));
+        if let (Some(face), Some(bounds)) = (face, penetration.plan.bounds()) {
+            let at = bounds.centre();
+            let words = text::penetration_words(penetration);
+            list.push((Selection::Penetration(penetration.id), words, at.extend(face.plane.height_at(at))));
+        }
+    }
+    for placed in layout.blocks.iter().filter(|_| !desk.solid.before) {
+        let face = layout.roof.faces.get(placed.face);
+        if let (Some(face), Some(block), Some(bounds)) = (face, job.block(placed.id), placed.bounds) {
+            let words = text::block_words(block, placed.modules.len());
+            list.push((Selection::Block(placed.id), words, face.plane.to_space(bounds.centre())));
+        }
+    }
+    let size = [area.width().max(1.0) as usize, area.height().max(1.0) as usize];
+    for (what, words, at) in list {
+        let Some((x, y, _)) = desk.solid.eye.camera.project(at, size) else { continue };
+        let rect = Rect::from_center_size(area.min + Vec2::new(x as f32, y as f32), Vec2::splat(24.0));
+        if !area.contains(rect.center()) {
+            continue;
+        }
+        let id = Id::unique(("thing of the house", what));
+        let response = ui.interact(rect, id, Sense::focusable_noninteractive());
+        response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == desk.selection, &words));
+        let pressed = response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter));
+        let asked = ui.input(|input| input.has_accesskit_action_request(id, egui::accesskit::Action::Click));
+        if pressed || asked {
+            actions.push(Action::Select(what));
+            picture.request_focus();
+        }
+    }
+}
+
+/// What is tinted when something is held.
+fn held_of(selection: Selection) -> Option<Of> {
+    match selection {
+        Selection::Nothing => None,
+        Selection::Face(id) | Selection::Side { face: id, .. } | Selection::Corner { face: id, .. } => {
+            Some(Of::Face(id))
+        }
+        Selection::Penetration(id) => Some(Of::Penetration(id)),
+        Selection::Block(id) => Some(Of::Block(id)),
+        Selection::Module { block, cell } => Some(Of::Module(block, cell)),
+    }
+}
+
+/// What a click holds: first the block, then a module of it.
+fn selection_of(what: Option<Of>, held: Selection) -> Selection {
+    match what {
+        None | Some(Of::Ground | Of::House) => Selection::Nothing,
+        Some(Of::Face(id)) => Selection::Face(id),
+        Some(Of::Penetration(id)) => Selection::Penetration(id),
+        Some(Of::Module(block, cell)) if held.block() == Some(block) => Selection::Module { block, cell },
+        Some(Of::Block(id) | Of::Module(id, _)) => Selection::Block(id),
+    }
+}
+
+/// The picture as a file: as it is looked at, as large as a slide.
+pub(crate) fn png(document: &Document, view: &SolidView, dark: bool) -> Result<Vec<u8>, String> {
+    let size = [1920, 1080];
+    let corners = chalkcourse_solid::outline_points(document.job(), &document.plan().layout);
+    if corners.is_empty() {
+        return Err(text::NO_HOUSE_YET.to_owned());
+    }
+    let shot = Shot {
+        camera: Camera::fitted(view.eye.camera, &corners, 1920.0 / 1080.0),
+        size,
+        light: view.sun.light(document),
+        look: look(theme::palette(dark), dark),
+        detail: Detail::Fine,
+        held: None,
+    };
+    let house =
+        chalkcourse_solid::solid(document.job(), &document.plan().layout, Show { array: !view.before });
+    chalkcourse_picture::Scene::of(&house).draw(&shot).to_png().map_err(|error| error.to_string())
+}
+
+/// An even light where no sun is known.
+pub(crate) const WITHOUT_SUN: Light = Light::Even;
