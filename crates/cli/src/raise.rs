@@ -2,12 +2,10 @@
 
 use crate::Outcome;
 use anyhow::{Context, bail};
+use chalkcourse_exchange::outlines_from_geojson;
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch, Units};
-use chalkcourse_exchange::outlines_from_geojson;
-use chalkcourse_job::{
-    Edit, Job, PartSide, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book,
-};
+use chalkcourse_job::{Edit, Job, PartSide, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book};
 use chalkcourse_plan::{RaiseAs, evaluate, part_over};
 use std::path::Path;
 

@@ -21,7 +21,10 @@ pub(crate) enum Ask {
     SaveRuleBook,
     CompareBook,
     Prices,
+    /// To lay under the plan.
     Picture,
+    /// Of the house in space.
+    SavePicture,
 }
 
 impl Ask {
