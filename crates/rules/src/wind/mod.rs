@@ -14,7 +14,7 @@ mod velocity;
 mod zones;
 
 pub use coefficients::{Coefficients, Curve, RoofShape, Zone, coefficients};
-pub use screen::{BlockScreening, Screening, screen, shape_of};
+pub use screen::{BlockScreening, Conditions, Screening, Uplift, screen, shape_of};
 pub use velocity::{Wind, elevation_factor, exposure_coefficient, velocity_pressure_with_kd, zone_width};
 pub use zones::{Near, ZoneArea, zone_areas, zone_near};
 
