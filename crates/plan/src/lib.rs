@@ -4,6 +4,7 @@
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
 //! a block that is dragged leaves the roof and most cut lists as they were.
 
+mod access;
 mod arrange;
 mod cost;
 mod coursing;
@@ -14,6 +15,7 @@ mod report;
 mod roof_report;
 mod room;
 
+pub use access::{PathwayReport, WindFaceReport, WindReport};
 pub use arrange::{
     Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, make_room, mirror, new_block_name,
     other_slope, slide_clear, split,
