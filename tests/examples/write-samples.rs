@@ -1,5 +1,6 @@
 //! Writes `sample-roofs/` and `assets/schemas/` anew: after a change of the built-in kit, rule book or price list, or
-//! of a file format.
+//! of a file format. With the word `findings` also what the rules find on each sample, `tests/data/findings/`: look at every
+//! difference before you commit it.
 
 use chalkcourse_job::save;
 use chalkcourse_tests::{samples, top};
@@ -9,6 +10,12 @@ fn main() -> ExitCode {
     let write = || -> Result<(), Box<dyn std::error::Error>> {
         for (name, job) in samples::all() {
             save(&job, &top().join("sample-roofs").join(name))?;
+        }
+        if std::env::args().any(|argument| argument == "findings") {
+            for (name, job) in samples::all() {
+                let path = top().join("tests/data/findings").join(name.replace(".chalk.", ".findings."));
+                chalkcourse_job::write_atomically(&path, chalkcourse_tests::findings_of(&job)?.as_bytes())?;
+            }
         }
         for (name, schema) in chalkcourse_plan::schemas() {
             let path = top().join("assets/schemas").join(format!("{name}.schema.json"));

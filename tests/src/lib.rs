@@ -8,6 +8,17 @@ pub mod samples;
 
 use std::path::PathBuf;
 
+/// What the rules find on a job and what they checked, as a findings file.
+///
+/// # Errors
+/// It can't be written as JSON.
+pub fn findings_of(job: &chalkcourse_job::Job) -> Result<String, serde_json::Error> {
+    let plan = chalkcourse_plan::evaluate(job);
+    let mut text = serde_json::to_string_pretty(&chalkcourse_plan::findings_report(job, &plan))?;
+    text.push('\n');
+    Ok(text)
+}
+
 /// The top of the checkout.
 pub fn top() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("..")

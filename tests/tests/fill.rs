@@ -43,6 +43,7 @@ fn bare(wide: f64, high: f64) -> Job {
     book.fire_access = None;
     let mut kit = (*builtin_kit()).clone();
     kit.flashing.head = Length::ZERO;
+    kit.base_rail = None;
     let mut job = Job::new("bare".into(), Arc::new(kit), Arc::new(book), builtin_prices());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap();
     let run = high / pitch.slope_factor();

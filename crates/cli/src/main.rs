@@ -106,6 +106,11 @@ enum Command {
     Export(formats::Export),
     /// Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
     Tape(tape::Tape),
+    /// Prints the crew's checklist: work safety, and what the roof as drawn asks for.
+    Checklist {
+        #[command(flatten)]
+        on: On,
+    },
     /// Lists the fields in which two rule books differ, with what each of them says.
     CompareBooks {
         /// A rule book file.
@@ -218,6 +223,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
         Command::Import(import) => import.run(),
         Command::Export(export) => export.run(),
         Command::Tape(tape) => tape::run(&tape),
+        Command::Checklist { on } => on_job(on, |job, plan| Ok(chalkcourse_plan::checklist_text(job, plan))),
         Command::CompareBooks { one, other } => {
             let (one, other) = (load_rule_book(&one)?, load_rule_book(&other)?);
             Ok(Outcome { text: chalkcourse_plan::books_text(&one, &other), out: None, stops: false })

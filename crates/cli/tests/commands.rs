@@ -61,6 +61,23 @@ fn check_tells_what_was_not_checked_and_why() {
 }
 
 #[test]
+fn pathways_wind_and_the_checklist_are_told() {
+    let plain = text(&on("check", "alder-court.chalk.json", &[]));
+    assert!(plain.contains("Pathways for the fire service\n  South: "), "{plain}");
+    assert!(
+        plain.contains("Wind suction, a screening") && plain.contains("not worked out: the job does not say")
+    );
+    let json: serde_json::Value =
+        serde_json::from_str(&text(&on("check", "alder-court.chalk.json", &["--format", "json"])))
+            .expect("JSON");
+    assert!(json["pathways"].as_array().is_some_and(|paths| paths.len() >= 2), "{}", json["pathways"]);
+    let list = text(&on("checklist", "alder-court.chalk.json", &[]));
+    for words in ["Falls", "1926.501(b)(13)", "Live dc", "[ ] "] {
+        assert!(list.contains(words), "{words}");
+    }
+}
+
+#[test]
 fn rule_books_are_compared_field_by_field() {
     let book = |name: &str| {
         let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../assets/rule-books").join(name);

@@ -138,6 +138,7 @@ pub(crate) enum Command {
     TapedFace,
     /// A picture from a file.
     LayPicture,
+    WindZones,
     Keys,
 }
 
@@ -234,6 +235,7 @@ impl Command {
             Self::Pathways => text::PATHWAYS,
             Self::TapedFace => text::TAPED_FACE,
             Self::LayPicture => text::LAY_PICTURE,
+            Self::WindZones => text::WIND_ZONES,
             Self::Keys => text::KEYS,
         }
     }

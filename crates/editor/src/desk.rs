@@ -1,5 +1,5 @@
 use crate::arranging::MakingRoom;
-use crate::canvas::{Draft, Gesture, Guide, Handling, OutlineFor, Paths, Zones};
+use crate::canvas::{Draft, Gesture, Ghost, Guide, Handling, OutlineFor, Paths, WindZones, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::panels::{Costs, Filter};
@@ -30,6 +30,8 @@ pub(crate) enum Pointed {
     Nothing,
     /// The key of a finding.
     Finding(String),
+    /// The button that would clear a finding, by its key.
+    Fix(String),
     /// The number of a part.
     Line(String),
     /// One term of a part.
@@ -109,6 +111,12 @@ pub(crate) struct Desk {
     pub(crate) show_pathways: bool,
     /// The pathways, kept for the next frame.
     pub(crate) paths: Option<Paths>,
+    /// Draw the zones of wind suction.
+    pub(crate) show_zones: bool,
+    /// Those zones, kept for the next frame.
+    pub(crate) wind_zones: Option<WindZones>,
+    /// What a fix would do, kept while its button is pointed at.
+    pub(crate) ghost: Option<Ghost>,
     /// Totals by number of modules, kept for the next frame.
     pub(crate) costs: Option<Costs>,
     /// The house in space.

@@ -114,9 +114,11 @@ impl Editor {
     pub fn lit(&self) -> Option<&str> {
         match &self.desk.pointed {
             Pointed::Nothing => None,
-            Pointed::Finding(row) | Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => {
-                Some(row)
-            }
+            Pointed::Finding(row)
+            | Pointed::Fix(row)
+            | Pointed::Line(row)
+            | Pointed::Term(row, _)
+            | Pointed::Near(_, row) => Some(row),
         }
     }
 
@@ -137,6 +139,11 @@ impl Editor {
     /// Whether something is worked out in the background.
     pub fn is_working(&self) -> bool {
         self.desk.making_room.is_some() || self.desk.fill.running().is_some()
+    }
+
+    /// The finding whose fix is drawn before it is done, by its key.
+    pub fn previewed(&self) -> Option<&str> {
+        self.desk.ghost.as_ref().map(canvas::Ghost::key)
     }
 
     /// The last thing that the status bar said.
@@ -401,6 +408,7 @@ impl Editor {
             Command::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
             Command::Checklist => self.desk.windows.checklist = true,
             Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
+            Command::WindZones => self.desk.show_zones = !self.desk.show_zones,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
             Command::TapedFace => self.desk.windows.taped = !self.desk.windows.taped,
             Command::Keys => self.dialog = Some(Dialog::Keys),

@@ -1,5 +1,6 @@
 use crate::{
-    Block, Face, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart, RuleBook, Underlay, WorkedOut,
+    Block, Deck, DripEdge, Face, FireClass, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart,
+    RuleBook, Underlay, WorkedOut,
 };
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, Length, Units};
@@ -160,6 +161,16 @@ pub struct Building {
     pub fastener_pounds: Option<f64>,
     /// Deck under one such fastener, square feet.
     pub fastener_square_feet: Option<f64>,
+    /// The deck as somebody found it.
+    pub deck: Deck,
+    /// Drip edge at eaves and rakes.
+    pub drip_edge: Option<DripEdge>,
+    /// The class against fire of the covering beyond the array.
+    pub covering_class: Option<FireClass>,
+    /// The class that the law asks for where the house stands.
+    pub class_by_law: Option<FireClass>,
+    /// From the nearest edge of the roof deck to a lot line, in plan.
+    pub lot_line: Option<Length>,
 }
 
 /// Exposure to wind by the roughness of the ground upwind (ASCE/SEI 7 section 26.7).

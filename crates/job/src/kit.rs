@@ -10,7 +10,7 @@ pub use measure::Measure;
 mod laying;
 pub use laying::{BaseRail, Laying, RowJoints};
 
-use crate::{Holds, Orientation};
+use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits};
 use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -42,6 +42,15 @@ pub struct Kit {
     /// How rows may be laid upon one another and upon the courses.
     #[serde(default)]
     pub laying: Laying,
+    /// Where the base rail may be; `None` where the maker does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub base_rail: Option<RailLimits>,
+    /// The deck that it may be screwed to; `None` where the maker does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub deck: Option<DeckLimits>,
+    /// The class against fire for which it is listed; `None` where it is not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fire: Option<FireListing>,
     /// All parts that are ordered.
     pub parts: Vec<Part>,
     /// Where the maker's numbers come from, and cautions.

@@ -13,6 +13,7 @@
 
 mod block;
 mod data;
+mod deck;
 mod edit;
 mod face;
 mod file;
@@ -34,6 +35,7 @@ pub use data::{
     builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text, load_kit, load_prices,
     load_rule_book, load_stock, prices_from_bytes, rule_book_from_text, save_rule_book,
 };
+pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, FireListing, RailLimits};
 pub use edit::{Edit, EditError, apply};
 pub use face::{Courses, Face, Overrule};
 pub use file::{
@@ -56,6 +58,6 @@ pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Alternate, Price, PriceList};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
-    NOT_IN_BOOK, PathScheme, RidgeRoom, Roofing, RuleBook,
+    NOT_IN_BOOK, OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
 };
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};

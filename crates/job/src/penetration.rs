@@ -15,13 +15,17 @@ pub enum PenetrationKind {
     Chimney,
     /// A skylight.
     Skylight,
+    /// A window that people leave by in an emergency: in the roof, or in a wall above the face, with its sill at the wall
+    /// line (IRC R310).
+    EscapeWindow,
     /// Anything else.
     Other,
 }
 
 impl PenetrationKind {
     /// All kinds.
-    pub const ALL: [Self; 5] = [Self::PipeBoot, Self::Vent, Self::Chimney, Self::Skylight, Self::Other];
+    pub const ALL: [Self; 6] =
+        [Self::PipeBoot, Self::Vent, Self::Chimney, Self::Skylight, Self::EscapeWindow, Self::Other];
 
     /// The word of the trade.
     pub fn name(self) -> &'static str {
@@ -30,6 +34,7 @@ impl PenetrationKind {
             Self::Vent => "vent",
             Self::Chimney => "chimney",
             Self::Skylight => "skylight",
+            Self::EscapeWindow => "escape window",
             Self::Other => "other penetration",
         }
     }
@@ -42,6 +47,7 @@ impl PenetrationKind {
             Self::Vent => Shape::Rectangle { along: inches(16.0), up: inches(16.0) },
             Self::Chimney => Shape::Rectangle { along: inches(32.0), up: inches(20.0) },
             Self::Skylight => Shape::Rectangle { along: inches(24.0), up: inches(48.0) },
+            Self::EscapeWindow => Shape::Rectangle { along: inches(30.0), up: inches(46.0) },
             Self::Other => Shape::Rectangle { along: inches(12.0), up: inches(12.0) },
         }
     }

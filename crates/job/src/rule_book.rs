@@ -9,6 +9,7 @@ mod compare;
 mod fire;
 mod limits;
 mod loads;
+mod parts;
 mod roofing;
 
 pub use caution::Caution;
@@ -16,6 +17,7 @@ pub use compare::Difference;
 pub use fire::{FireAccess, PathScheme, RidgeRoom};
 pub use limits::{LimitRow, LimitValue, NOT_IN_BOOK};
 pub use loads::{LoadStandard, Loads};
+pub use parts::OptionalPart;
 pub use roofing::{IceBarrier, Roofing};
 
 /// A limit, and where it comes from.
@@ -43,6 +45,13 @@ pub struct RuleBook {
     pub setbacks: BTreeMap<EdgeKind, Limit<Length>>,
     /// How far modules stay from each kind of penetration, measured on the slope.
     pub clearances: BTreeMap<PenetrationKind, Limit<Length>>,
+    /// How far modules stay above a penetration, straight up the slope from its upper end, where that is more than its
+    /// clearance: water and snow pile up there.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub clearances_above: BTreeMap<PenetrationKind, Limit<Length>>,
+    /// How far they stay below it, where that is more.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub clearances_below: BTreeMap<PenetrationKind, Limit<Length>>,
     /// Full courses of shingles between the head flashing and the ridge.
     pub courses_to_ridge: Limit<u32>,
     /// The share of a module's lower edge that must hook into the row below, 0 to 1.
@@ -86,7 +95,13 @@ impl RuleBook {
             self.setbacks.iter().map(|(kind, limit)| (format!("setbacks.{}", kind.name()), limit.value));
         let clearances =
             self.clearances.iter().map(|(kind, limit)| (format!("clearances.{}", kind.name()), limit.value));
-        for (field, length) in lengths.chain(clearances) {
+        let sides = [("above", &self.clearances_above), ("below", &self.clearances_below)];
+        let by_side = sides.into_iter().flat_map(|(side, limits)| {
+            limits
+                .iter()
+                .map(move |(kind, limit)| (format!("clearances_{side}.{}", kind.name()), limit.value))
+        });
+        for (field, length) in lengths.chain(clearances).chain(by_side) {
             if !(0.0..100.0).contains(&length.metres()) {
                 return Err(format!("{field} must be 0 or more and below 100 m"));
             }

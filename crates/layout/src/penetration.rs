@@ -1,5 +1,6 @@
-use chalkcourse_geometry::{DVec2, Plane, Polygon, Rect, Roof, dvec2};
-use chalkcourse_job::{Penetration, PenetrationId, PenetrationKind, RuleBook, Shape};
+use chalkcourse_geometry::{DVec2, Length, Plane, Polygon, Rect, Roof, dvec2};
+use chalkcourse_job::{Limit, Penetration, PenetrationId, PenetrationKind, RuleBook, Shape};
+use std::collections::BTreeMap;
 
 /// A penetration in its place.
 #[derive(Clone, Debug, PartialEq)]
@@ -16,6 +17,10 @@ pub struct PlacedPenetration {
     pub plan: Polygon,
     /// How far modules stay from it, in metres on the slope.
     pub clearance: f64,
+    /// How far they stay above it, straight up the slope from its upper end.
+    pub above: f64,
+    /// How far they stay below it, straight down the slope from its lower end.
+    pub below: f64,
     /// The faces that it cuts, with its outline in each one's frame; the home face first.
     pub on: Vec<OnFace>,
 }
@@ -62,6 +67,13 @@ impl PlacedPenetration {
             None => deck.map(|p| at + p),
         };
         let bounds = plan.bounds();
+        let own = penetration.clearance.map(Length::metres);
+        let clearance = own.unwrap_or_else(|| book.clearance(penetration.kind).metres());
+        let by_side = |limits: &BTreeMap<PenetrationKind, Limit<Length>>| {
+            // Where a person decided, that holds on all sides.
+            let limit = limits.get(&penetration.kind).filter(|_| own.is_none());
+            limit.map_or(clearance, |limit| limit.value.metres().max(clearance))
+        };
         let mut on: Vec<OnFace> = roof
             .faces
             .iter()
@@ -86,9 +98,22 @@ impl PlacedPenetration {
             kind: penetration.kind,
             home,
             plan,
-            clearance: penetration.clearance.unwrap_or_else(|| book.clearance(penetration.kind)).metres(),
+            clearance,
+            above: by_side(&book.clearances_above),
+            below: by_side(&book.clearances_below),
             on,
         }
+    }
+
+    /// What is kept free of modules straight above and below it on a face, where that is more than the clearance all
+    /// around: rectangles in the face's frame, as wide as it is along the eave.
+    pub fn strips(&self, on: &OnFace) -> impl Iterator<Item = Rect> {
+        let Rect { min, max } = on.bounds;
+        let above = Rect { min: dvec2(min.x, max.y), max: dvec2(max.x, max.y + self.above) };
+        let below = Rect { min: dvec2(min.x, min.y - self.below), max: dvec2(max.x, min.y) };
+        let more = [(self.above, above), (self.below, below)];
+        let clearance = self.clearance;
+        more.into_iter().filter(move |(reach, _)| *reach > clearance).map(|(_, strip)| strip)
     }
 
     /// Its outline in the frame of a face, if it cuts that face.

@@ -4,6 +4,7 @@
 //! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
 //! a block that is dragged leaves the roof and most cut lists as they were.
 
+mod access;
 mod arrange;
 mod cost;
 mod coursing;
@@ -14,6 +15,7 @@ mod report;
 mod roof_report;
 mod room;
 
+pub use access::{PathwayReport, WindFaceReport, WindReport};
 pub use arrange::{
     Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, make_room, mirror, new_block_name,
     other_slope, slide_clear, split,
@@ -46,7 +48,7 @@ pub use chalkcourse_takeoff::{
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Face, Job};
 use chalkcourse_layout::{Layout, assemble};
-use chalkcourse_rules::Finding;
+use chalkcourse_rules::{Checker, Finding, Ran};
 use chalkcourse_takeoff::Takeoff;
 use std::sync::Arc;
 
@@ -82,15 +84,15 @@ pub struct Summary {
 
 /// Works out everything that follows from a job.
 pub fn evaluate(job: &Job) -> Plan {
-    on_roof(job, Arc::new(assemble(job)), &mut chalkcourse_takeoff::Memo::default())
+    on_roof(job, Arc::new(assemble(job)), &mut Memory::default())
 }
 
-/// [`evaluate`] with a memory of the last roof.
+/// [`evaluate`] with a memory of the last roof, and of what the rules found on it.
 #[derive(Debug, Default)]
 pub struct Evaluator {
     last: Option<(Vec<Face>, Arc<Roof>)>,
     roofs: u64,
-    memo: chalkcourse_takeoff::Memo,
+    memory: Memory,
 }
 
 impl Evaluator {
@@ -105,7 +107,12 @@ impl Evaluator {
                 roof
             }
         };
-        on_roof(job, roof, &mut self.memo)
+        on_roof(job, roof, &mut self.memory)
+    }
+
+    /// What the rules were run for in the last plan: for a test of what was not.
+    pub fn rules_ran(&self) -> &[Ran] {
+        self.memory.checker.ran()
     }
 
     /// How many times a roof was put together: for a test of what was not.
@@ -114,10 +121,17 @@ impl Evaluator {
     }
 }
 
-fn on_roof(job: &Job, roof: Arc<Roof>, memo: &mut chalkcourse_takeoff::Memo) -> Plan {
+/// What is remembered from plan to plan.
+#[derive(Debug, Default)]
+struct Memory {
+    checker: Checker,
+    takeoff: chalkcourse_takeoff::Memo,
+}
+
+fn on_roof(job: &Job, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
     let layout = Layout::on_roof(job, roof);
-    let findings = chalkcourse_rules::check(job, &layout);
-    let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, memo);
+    let findings = memory.checker.check(job, &layout);
+    let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, &mut memory.takeoff);
     let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
     let summary = Summary {
         modules,

@@ -1,5 +1,6 @@
 //! A plan as a report: for the command line and for other programs. The numbers are the plan's own.
 
+use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_text, wind_report};
 use crate::{Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Job, Orientation, RuleBook};
@@ -116,6 +117,10 @@ pub struct FindingsReport<'a> {
     pub caution: &'static str,
     /// What the rules found, the most severe first.
     pub findings: &'a [Finding],
+    /// Pathways for the fire service, as found.
+    pub pathways: Vec<PathwayReport>,
+    /// Zones of wind suction and what is not worked out; a screening.
+    pub wind: WindReport,
     /// Every rule: whether it was checked, by whose word, and why it was not.
     pub checked: Vec<Checked>,
 }
@@ -194,6 +199,8 @@ pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
         based_on: &job.rule_book.based_on,
         caution: CAUTION,
         findings: &plan.findings,
+        pathways: pathway_reports(job, plan),
+        wind: wind_report(job, plan),
         checked: checked(job),
     }
 }
@@ -223,7 +230,8 @@ fn finding_text(finding: &Finding) -> String {
 
 /// Findings as a person reads them.
 pub fn findings_text(job: &Job, plan: &Plan) -> String {
-    let mut text = format!("{}\nRule book: {} ({})\n\n", job.name, job.rule_book.name, job.rule_book.date);
+    let book = &job.rule_book;
+    let mut text = format!("{}\nRule book: {} ({})\n{}\n\n", job.name, book.name, book.date, book.based_on);
     for finding in &plan.findings {
         text.push_str(&finding_text(finding));
         text.push('\n');
@@ -238,6 +246,7 @@ pub fn findings_text(job: &Job, plan: &Plan) -> String {
         count(Severity::Caution),
         count(Severity::Note),
     );
+    text.push_str(&room_and_wind_text(job, plan));
     text.push_str(&checked_text(&checked(job)));
     let _ = writeln!(text, "\n{CAUTION}");
     text

@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::fit::{Allowed, Constraint, FINE};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::{BlockId, Job, PenetrationId, PenetrationKind};
+use chalkcourse_job::{BlockId, Job, PenetrationId};
 use chalkcourse_layout::{Layout, PlacedPenetration};
 use serde::Serialize;
 
@@ -43,7 +43,7 @@ fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
     let in_the_way = layout
         .penetrations
         .iter()
-        .filter(|p| matches!(p.kind, PenetrationKind::Chimney | PenetrationKind::Skylight))
+        .filter(|p| chalkcourse_rules::blocks_a_path(p.kind))
         .filter_map(|p| p.on_face(face))
         .map(|on| (on.bounds.min.x, on.bounds.max.x));
     let beside = in_the_way.flat_map(|(from, to)| [from - wide, to]);
@@ -105,10 +105,19 @@ pub(crate) fn room(
                 around_segment(a, b, asked).map(|p| squeeze(p, factor)),
             );
         }
-        if setback > 0.0 && is_checked(job, "setback") {
+        let mut reach = if is_checked(job, "setback") { setback } else { 0.0 };
+        if is_checked(job, "valley-hip") {
+            reach = reach.max(chalkcourse_rules::flashing_room(job, edge.kind));
+        }
+        if let Some(rail) = job.kit.base_rail.filter(|_| is_checked(job, "base-rail")) {
+            // The rail reaches below the modules, and lies on the deck all along.
+            let above_eave = if edge.kind == EdgeKind::Eave { rail.least_above_eave.metres() } else { 0.0 };
+            reach = reach.max(job.kit.flashing.base.metres() + above_eave);
+        }
+        if reach > 0.0 {
             block(
                 format!("{SETBACK}/{}/{index}", edge.kind.name()),
-                around_segment(edge.frame.0, edge.frame.1, setback),
+                around_segment(edge.frame.0, edge.frame.1, reach),
             );
         }
         if edge.kind == EdgeKind::Ridge && is_checked(job, "ridge-course") {
@@ -126,6 +135,19 @@ pub(crate) fn room(
         for penetration in &layout.penetrations {
             for shape in cleared(penetration, face) {
                 block(penetration_name(penetration), shape);
+            }
+            for strip in penetration.on_face(face).into_iter().flat_map(|on| penetration.strips(on)) {
+                block(penetration_name(penetration), rectangle(strip));
+            }
+        }
+    }
+    if let Some(book) = job.rule_book.fire_access.as_ref().filter(|_| is_checked(job, "fire-escape")) {
+        for penetration in &layout.penetrations {
+            let strip = penetration
+                .on_face(face)
+                .and_then(|on_face| chalkcourse_rules::escape_strip(book, penetration, on_face, on));
+            if let Some(strip) = strip {
+                block(penetration_name(penetration), rectangle(strip));
             }
         }
     }

@@ -3,7 +3,7 @@
 //! A rule reads a snapshot and never changes a job. A finding is data: what was measured, what is required, by how
 //! much to move which way, where, and by whose word; its key stays the same from run to run, so that a waiver holds.
 //!
-//! - [`check`]: all findings of a job
+//! - [`check`]: all findings of a job; [`Checker`] gives the same and runs again only what changed
 //! - [`checked`]: what was checked, against which book, and what was not
 //! - `roof/`: whether the roof as drawn holds together
 //! - `array/`: whether blocks may lie where they lie
@@ -16,6 +16,7 @@
 
 mod array;
 mod case;
+mod checker;
 mod checklist;
 mod clear;
 mod finding;
@@ -32,24 +33,19 @@ mod words;
 #[cfg(test)]
 mod testing;
 
+pub use array::water::flashing_room;
+pub use checker::{Checker, Ran, Unit};
 pub use checklist::{checklist, ice_barrier_length};
 pub use finding::{Finding, Fix, Place, Severity};
-pub use fire::pathway::{Pathway, pathways};
+pub use fire::escape::escape_strip;
+pub use fire::pathway::{Pathway, blocks_a_path, pathways};
 pub use fire::ridge::{array_share, ridge_room};
 pub use registry::{Checked, RULES, Rule, checked};
 
-use case::Case;
 use chalkcourse_job::Job;
 use chalkcourse_layout::Layout;
 
 /// All findings of a job, the most severe first; then in the order of rules and of the job.
 pub fn check(job: &Job, layout: &Layout) -> Vec<Finding> {
-    let case = Case::of(job, layout);
-    let mut findings = Vec::new();
-    for rule in RULES.iter().filter(|rule| rule.why_not(job).is_none()) {
-        (rule.run)(&case, &mut findings);
-    }
-    waivers::settle(job, &mut findings);
-    findings.sort_by_key(|finding| finding.severity);
-    findings
+    Checker::default().check(job, layout)
 }

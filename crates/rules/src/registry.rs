@@ -1,7 +1,9 @@
-use crate::case::Case;
+use crate::case::{Case, Laid};
+use crate::checker::{alone, itself};
 use crate::finding::Finding;
 use crate::{array, fire, roof, roofing, wind};
 use chalkcourse_job::Job;
+use chalkcourse_layout::PlacedPenetration;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -17,7 +19,36 @@ pub struct Rule {
     pub(crate) source: fn(&Job) -> String,
     /// Why it can't be checked for a job, where a measurement or a section of the book is missing.
     pub(crate) missing: fn(&Job) -> Option<String>,
-    pub(crate) run: fn(&Case<'_>, &mut Vec<Finding>),
+    pub(crate) run: Run,
+}
+
+/// What one run of a rule looks at, and so what must change before it is run again.
+#[derive(Clone, Copy)]
+pub(crate) enum Run {
+    /// The whole job: run after every change, and quick.
+    Whole(fn(&Case<'_>, &mut Vec<Finding>)),
+    /// The faces as drawn and how they meet; no block and no penetration.
+    Drawn(fn(&Case<'_>, &mut Vec<Finding>)),
+    /// One sound face and what comes through it; no block.
+    Ground(fn(&Case<'_>, usize, &mut Vec<Finding>)),
+    /// One sound face with its blocks, and what else it reads, as numbers.
+    Face(fn(&Case<'_>, usize, &mut Vec<Finding>), fn(&Case<'_>, usize) -> Vec<u64>),
+    /// One block with its face and what comes through that; no other block. And what else it reads, as numbers.
+    Block(fn(&Case<'_>, &Laid<'_>, &mut Vec<Finding>), fn(&Case<'_>, &Laid<'_>) -> Vec<u64>),
+    /// One penetration, and the faces as drawn.
+    Penetration(fn(&Case<'_>, &PlacedPenetration, &mut Vec<Finding>)),
+}
+
+impl Run {
+    /// One face with its blocks and nothing else.
+    pub(crate) const fn face(run: fn(&Case<'_>, usize, &mut Vec<Finding>)) -> Self {
+        Self::Face(run, itself)
+    }
+
+    /// One block with its face and nothing else.
+    pub(crate) const fn block(run: fn(&Case<'_>, &Laid<'_>, &mut Vec<Finding>)) -> Self {
+        Self::Block(run, alone)
+    }
 }
 
 /// All rules, in the order in which findings of one weight are listed.
@@ -34,7 +65,10 @@ pub const RULES: &[&Rule] = &[
     &array::overlap::RULE,
     &array::setback::RULE,
     &array::clearance::RULE,
+    &array::water::RULE,
     &array::ridge_course::RULE,
+    &array::base_rail::RULE,
+    &array::deck::RULE,
     &array::hook::RULE,
     &array::reveal::RULE,
     &array::between_blocks::RULE,
@@ -43,9 +77,13 @@ pub const RULES: &[&Rule] = &[
     &fire::plane_path::RULE,
     &fire::street::RULE,
     &fire::hip_valley::RULE,
+    &fire::escape::RULE,
     &roofing::slope::RULE,
     &roofing::underlayment::RULE,
     &roofing::cricket::RULE,
+    &roofing::drip_edge::RULE,
+    &roofing::fire_class::RULE,
+    &roofing::deck_condition::RULE,
     &wind::rule::RULE,
 ];
 

@@ -43,7 +43,9 @@ fn one(build: &mut Build, layout: &Layout, penetration: &PlacedPenetration, home
         PenetrationKind::Chimney => {
             (Kind::Chimney, Kind::Chimney, level(chimney_top(layout, &plan.outer, middle, home)))
         }
-        PenetrationKind::Skylight => (Kind::Penetration, Kind::Glass, raised(CURB)),
+        PenetrationKind::Skylight | PenetrationKind::EscapeWindow => {
+            (Kind::Penetration, Kind::Glass, raised(CURB))
+        }
         PenetrationKind::Vent => (Kind::Penetration, Kind::Penetration, raised(VENT)),
         PenetrationKind::Other => (Kind::Penetration, Kind::Penetration, raised(OTHER)),
     };

@@ -1,8 +1,8 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
 use super::{
-    Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof,
-    picture,
+    Stage, paint_blocks, paint_courses, paint_fill, paint_ghost, paint_marks, paint_paths, paint_report,
+    paint_roof, paint_zones, picture,
 };
 use crate::Document;
 use crate::desk::Desk;
@@ -22,6 +22,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     brush.painter.rect_filled(stage.space.area, CornerRadius::ZERO, brush.palette.ground);
     picture::paint(&brush, document, desk);
     paint_roof::faces(&brush, document, desk);
+    paint_zones::zones(&brush, document, desk);
     paint_paths::pathways(&brush, document, desk);
     paint_roof::penetrations(&brush, document, desk);
     paint_blocks::blocks(&brush, document, desk);
@@ -30,6 +31,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_roof::names(&brush, document, desk);
     paint_marks::lights(&brush, document, desk);
     paint_report::part(&brush, document, desk);
+    paint_ghost::ghost(&brush, document, desk);
     paint_fill::near(&brush, document, desk);
     paint_courses::marks(&brush, document, desk);
     paint_courses::ghost(&brush, document, desk);

@@ -79,9 +79,15 @@ impl Editor {
 
     /// Puts another job on the desk.
     pub(super) fn put(&mut self, document: Document) {
-        let (courses, pathways) = (self.desk.courses_in_plan, self.desk.show_pathways);
+        let (courses, pathways, zones) =
+            (self.desk.courses_in_plan, self.desk.show_pathways, self.desk.show_zones);
         self.document = document;
-        self.desk = Desk { courses_in_plan: courses, show_pathways: pathways, ..Desk::fresh(&self.document) };
+        self.desk = Desk {
+            courses_in_plan: courses,
+            show_pathways: pathways,
+            show_zones: zones,
+            ..Desk::fresh(&self.document)
+        };
         if let Some(recovery) = &mut self.recovery {
             recovery.mark_safe(self.document.settled());
         }

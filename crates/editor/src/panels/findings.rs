@@ -134,7 +134,7 @@ fn row(
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(finding)));
     let under = ui.rect_contains_pointer(rect);
-    if under || response.has_focus() {
+    if (under || response.has_focus()) && desk.pointed != Pointed::Fix(finding.key.clone()) {
         desk.pointed = Pointed::Finding(finding.key.clone());
     }
     let pressed = under && ui.input(|input| input.pointer.primary_clicked());
@@ -175,10 +175,15 @@ fn contents(
         return;
     }
     ui.horizontal_wrapped(|ui| {
-        if let Some(fix) = &finding.fix
-            && ui.button(&fix.label).on_hover_text(text::FIX_HELP).clicked()
-        {
-            actions.push(Action::Edit(fix.label.clone(), fix.edit.clone()));
+        if let Some(fix) = &finding.fix {
+            let button = ui.button(&fix.label).on_hover_text(text::FIX_HELP);
+            // What it would do is drawn before it is done.
+            if button.hovered() || button.has_focus() {
+                desk.pointed = Pointed::Fix(finding.key.clone());
+            }
+            if button.clicked() {
+                actions.push(Action::Edit(fix.label.clone(), fix.edit.clone()));
+            }
         }
         // A drag that is going on is no time to accept what it makes.
         let calm = !document.history().in_gesture();

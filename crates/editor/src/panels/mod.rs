@@ -4,6 +4,7 @@ mod arrange;
 mod block;
 mod checked;
 mod costs;
+mod deck;
 mod face;
 mod fill;
 mod findings;

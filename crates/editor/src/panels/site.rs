@@ -1,4 +1,4 @@
-use super::quiet;
+use super::{deck, quiet};
 use crate::action::{Action, Actions};
 use crate::{Document, fields, text};
 use chalkcourse_geometry::{Azimuth, Length, Units};
@@ -15,6 +15,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         globe(ui, &mut place);
         fire(ui, &mut building);
         house(ui, &mut building, job.units);
+        deck::show(ui, &mut building, job.units);
         loads(ui, &mut building, job.units);
     });
     if building != job.site.building || place != job.site.place {
@@ -23,7 +24,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     }
 }
 
-fn part(ui: &mut Ui, words: &str) {
+pub(super) fn part(ui: &mut Ui, words: &str) {
     ui.add_space(6.0);
     ui.label(RichText::new(words).strong());
 }
@@ -110,7 +111,7 @@ fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
     );
 }
 
-fn length_field(
+pub(super) fn length_field(
     ui: &mut Ui,
     label: &str,
     help: &str,

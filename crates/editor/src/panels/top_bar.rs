@@ -162,6 +162,10 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     if ui.checkbox(&mut pathways, text::PATHWAYS).clicked() {
         actions.push(Action::Run(Command::Pathways));
     }
+    let mut zones = desk.show_zones;
+    if ui.checkbox(&mut zones, text::WIND_ZONES).on_hover_text(text::WIND_ZONES_HELP).clicked() {
+        actions.push(Action::Run(Command::WindZones));
+    }
     ui.separator();
     for units in [Units::FeetInches, Units::Metric] {
         let chosen = document.job().units == units;

@@ -15,6 +15,7 @@ pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
         PenetrationKind::Vent => "Vent",
         PenetrationKind::Chimney => "Chimney",
         PenetrationKind::Skylight => "Skylight",
+        PenetrationKind::EscapeWindow => "Escape window",
         PenetrationKind::Other => "Other",
     }
 }

@@ -1,7 +1,7 @@
 //! Words about the house, the rule book, what was checked, the checklist and what an order costs.
 
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_job::{Difference, LimitRow, LoadStandard, NOT_IN_BOOK, PathScheme, RuleBook};
+use chalkcourse_job::{Difference, LimitRow, LoadStandard, NOT_IN_BOOK, PathScheme};
 use chalkcourse_plan::{GroupCost, StepCost};
 use chalkcourse_rules::{Checked, Pathway, Severity};
 
@@ -20,14 +20,14 @@ pub(crate) const SIZE_PART: &str = "The house";
 pub(crate) const LOADS_PART: &str = "Wind and snow";
 pub(crate) const HOLD_PART: &str = "Fasteners of the array";
 pub(crate) const SPRINKLERS: &str = "Sprinklers throughout";
-pub(crate) const SPRINKLERS_HELP: &str = "An automatic sprinkler system in the whole house. Yes or no; most older houses have none. It lets a larger \
+pub(crate) const SPRINKLERS_HELP: &str = "An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). It lets a larger \
      array keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.";
 pub(crate) const UNINHABITED: &str = "Detached, nobody lives in it";
 pub(crate) const UNINHABITED_HELP: &str =
     "A shed or carport that stands by itself. Yes or no; a house is none. Source: IRC R324.6, exceptions.";
 pub(crate) const STREETS: &str = "Streets lie to";
 pub(crate) const STREETS_HELP: &str = "The ways in which a street or driveway lies: degrees clockwise from north, or winds, with commas between: S, 90. \
-     Most houses have one or two. Source: IRC R324.6.1; the site plan.";
+     Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.";
 pub(crate) const NO_ROOF_WORK: &str = "No roof work";
 pub(crate) const NO_ROOF_WORK_HELP: &str = "Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most \
      houses. Source: IRC R324.6, exceptions; keep the letter with the permit.";
@@ -35,19 +35,18 @@ pub(crate) const LISTING_READ: &str = "Listing read by";
 pub(crate) const LISTING_READ_HELP: &str = "Who read the listing by which this roof-integrated array is exempt from fire access, and when; empty where nobody \
      did. Source: the product's listing, and the edition adopted where the house stands.";
 pub(crate) const EAVE_HEIGHT: &str = "Eave height";
-pub(crate) const EAVE_HEIGHT_HELP: &str =
-    "From the ground to the eave, a length; 9 ft on one storey, 18 ft on two. Source: measured on site.";
+pub(crate) const EAVE_HEIGHT_HELP: &str = "From the ground to the eave, a length; 9 ft on one storey, 18 ft on two (from memory). Source: measured on site.";
 pub(crate) const LEAST_WIDTH: &str = "Least width";
-pub(crate) const LEAST_WIDTH_HELP: &str = "The least width of the house in plan, a length; 24 to 40 ft are usual. It sets how wide the strips of high wind \
+pub(crate) const LEAST_WIDTH_HELP: &str = "The least width of the house in plan, a length; 24 to 40 ft are usual (from memory). It sets how wide the strips of high wind \
      suction are. Source: measured on site; ASCE/SEI 7, chapter 30.";
 pub(crate) const OVERHANG: &str = "Overhang";
-pub(crate) const OVERHANG_HELP: &str = "How far the eave reaches beyond the outer wall, in plan; 12 to 24 in are usual. It sets how far up an ice barrier \
+pub(crate) const OVERHANG_HELP: &str = "How far the eave reaches beyond the outer wall, in plan; 12 to 24 in are usual (from memory). It sets how far up an ice barrier \
      goes. Source: measured on site; IRC R905.1.2.";
 pub(crate) const WIND: &str = "Wind, mph";
 pub(crate) const WIND_HELP: &str = "Basic wind speed for the house's risk category, miles an hour, 3-second gust; often 105 to 120 inland and more by the \
-     coast. Source: the maps of ASCE/SEI 7, chapter 26, or the building department.";
+     coast (from memory). Source: the maps of ASCE/SEI 7, chapter 26, or the building department.";
 pub(crate) const WIND_EXPOSURE: &str = "Exposure";
-pub(crate) const WIND_EXPOSURE_HELP: &str = "By the ground upwind: B is town or wood, C open country, D flat by open water. Most houses in towns are B. Source: \
+pub(crate) const WIND_EXPOSURE_HELP: &str = "By the ground upwind: B is town or wood, C open country, D flat by open water. Most houses in towns are B (from memory). Source: \
      ASCE/SEI 7, section 26.7.";
 pub(crate) const NOT_KNOWN: &str = "not known";
 pub(crate) const EXPOSURE_B: &str = "B: town, wood";
@@ -58,13 +57,56 @@ pub(crate) const ELEVATION_HELP: &str = "Of the ground above sea level, a length
      map; ASCE/SEI 7, section 26.9.";
 pub(crate) const SNOW: &str = "Snow, psf";
 pub(crate) const SNOW_HELP: &str = "Ground snow load, pounds a square foot, as the book's edition gives it; 0 in the south, 20 to 50 where winters are \
-     cold. Source: ASCE/SEI 7, chapter 7, or the building department.";
+     cold (from memory). Source: ASCE/SEI 7, chapter 7, or the building department.";
 pub(crate) const FASTENER: &str = "One holds, lb";
 pub(crate) const FASTENER_HELP: &str = "What one fastener of the array holds against uplift, pounds, allowable: tested or listed. There is no typical value \
      to lean on. Source: the maker's listing or test report for this deck.";
 pub(crate) const FASTENER_DECK: &str = "Deck each, ft²";
-pub(crate) const FASTENER_DECK_HELP: &str =
-    "Deck under one such fastener, square feet; 2 to 6 are usual. Source: the maker's layout of fasteners.";
+pub(crate) const FASTENER_DECK_HELP: &str = "Deck under one such fastener, square feet; 2 to 6 are usual (from memory). Source: the maker's layout of fasteners.";
+pub(crate) const DECK_PART: &str = "The deck";
+pub(crate) const COVERING_PART: &str = "The covering";
+pub(crate) const DECK_THICKNESS: &str = "Sheathing";
+pub(crate) const DECK_THICKNESS_HELP: &str = "How thick the sheathing is, a length; 7/16 to 5/8 in are usual (from memory). Source: measured at an edge or a vent.";
+pub(crate) const DECK_KIND: &str = "Made of";
+pub(crate) const DECK_KIND_HELP: &str = "What the sheathing is made of; OSB or plywood on most houses since the 1970s (from memory). Source: seen from below.";
+pub(crate) const RAFTERS: &str = "Rafters every";
+pub(crate) const RAFTERS_HELP: &str = "From rafter to rafter, middle to middle; 16 or 24 in are usual (from memory). Source: measured from below.";
+pub(crate) const DECK_CONDITION: &str = "Its state";
+pub(crate) const DECK_CONDITION_HELP: &str = "What state the deck is in, once somebody looked at it from below or after tear-off. Source: common practice, no source.";
+pub(crate) const DECK_SOUND: &str = "sound";
+pub(crate) const DECK_REPAIR: &str = "needs repair";
+pub(crate) const DRIP_EDGE: &str = "Drip edge";
+pub(crate) const DRIP_EDGE_HELP: &str =
+    "Metal along eaves and rakes that leads water off the deck. Source: IRC R905.2.8.5 (2018); seen on site.";
+pub(crate) const DRIP_IN_PLACE: &str = "there, and stays";
+pub(crate) const DRIP_WITH_JOB: &str = "goes on with this job";
+pub(crate) const DRIP_ABSENT: &str = "none";
+pub(crate) const COVERING_CLASS: &str = "Fire class";
+pub(crate) const COVERING_CLASS_HELP: &str = "The class against fire of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: \
+     the package of the shingles; UL 790 or ASTM E108.";
+pub(crate) const CLASS_BY_LAW: &str = "Law asks";
+pub(crate) const CLASS_BY_LAW_HELP: &str = "The class that the law asks for where the house stands; \u{201c}no class\u{201d} where it asks for none. Source: IRC R902.1 \
+     (2018); the building department.";
+pub(crate) const LOT_LINE: &str = "Lot line";
+pub(crate) const LOT_LINE_HELP: &str = "From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft a class against fire is asked. Source: \
+     IRC R902.1 (2018); the site plan.";
+pub(crate) const WIND_ZONES: &str = "Zones of wind suction";
+pub(crate) const WIND_ZONES_HELP: &str = "Zones of components and cladding by ASCE/SEI 7, with the outward pressure in each: a screening, never a design. It \
+     needs wind, exposure, eave height and least width under House and place.";
+
+pub(crate) fn wind_zone(zone: &chalkcourse_rules::wind::DrawnZone) -> String {
+    format!("zone {}: {:.1} psf", zone.zone.name(), zone.psf)
+}
+pub(crate) fn wind_zones_said(drawn: &chalkcourse_rules::wind::Drawn) -> String {
+    let mut words = drawn.about.clone();
+    for refused in &drawn.refused {
+        words.push_str("\nNot drawn: ");
+        words.push_str(refused);
+    }
+    words.push_str("\nA screening. Design by a licensed engineer.");
+    words
+}
+
 pub(crate) const BAD_NUMBER: &str = "Type a number, such as 115.";
 
 pub(crate) fn out_of_range(least: f64, most: f64) -> String {
@@ -135,15 +177,17 @@ pub(crate) fn doubt(source: &str) -> Option<&'static str> {
     .find_map(|(sign, words)| source.contains(sign).then_some(words))
 }
 
-pub(crate) fn missing_parts(book: &RuleBook) -> Option<String> {
-    let parts = [
-        (book.fire_access.is_none(), "fire access"),
-        (book.roofing.is_none(), "the roofing"),
-        (book.loads.is_none(), "wind and snow"),
-    ];
-    let missing: Vec<&str> = parts.into_iter().filter(|(none, _)| *none).map(|(_, name)| name).collect();
-    (!missing.is_empty())
-        .then(|| format!("This book does not go into {}: choose or load one that does.", missing.join(", ")))
+pub(crate) const BOOK_PARTS: &str = "Parts of this book";
+pub(crate) const BOOK_PARTS_WHY: &str = "A part that the book does not have is not checked, and every report says so. A part that is put in comes with the \
+     numbers and sources of the program's own books: read them, and change what your place has amended.";
+pub(crate) const PUT_IN_HELP: &str = "Puts this part in as the program's own books have it";
+pub(crate) const TAKE_OUT_HELP: &str = "Takes this part out: what it asks is no longer checked";
+
+pub(crate) fn put_in(part: &str) -> String {
+    format!("Put in: {}", part.to_lowercase())
+}
+pub(crate) fn take_out(part: &str) -> String {
+    format!("Take out: {}", part.to_lowercase())
 }
 
 pub(crate) fn differences(count: usize, other: &str) -> String {

@@ -1,5 +1,6 @@
 //! Windows beside the drawing: they stay open while one works on.
 
+mod book_parts;
 mod checklist;
 mod copy_to;
 mod coursing;

@@ -117,9 +117,7 @@ fn choose(ui: &mut Ui, salt: &str, shown: &str, now: Option<&RuleBook>) -> Chose
 
 fn limits(ui: &mut Ui, job: &Job, windows: &mut Windows, actions: &mut Actions) {
     let book = &job.rule_book;
-    if let Some(words) = text::missing_parts(book) {
-        quiet(ui, &words);
-    }
+    super::book_parts::show(ui, book, actions);
     let mut part = "";
     for row in book.limits() {
         if row.part != part {

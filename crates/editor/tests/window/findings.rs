@@ -69,3 +69,17 @@ fn pointing_at_a_row_lights_its_place() {
     hand.harness.run();
     assert_eq!(hand.editor().lit(), Some("FH-102"));
 }
+
+#[test]
+fn pointing_at_a_fix_shows_what_it_would_do_and_changes_nothing() {
+    let mut hand = Hand::new();
+    break_a_rule(&mut hand);
+    let before = hand.job();
+    let finding = findings(&hand).into_iter().find(|f| f.fix.is_some()).expect("no finding has a fix");
+    let label = finding.fix.as_ref().unwrap().label.clone();
+    assert_eq!(hand.editor().previewed(), None);
+    hand.harness.get_all_by_label(&label).next().unwrap().hover();
+    hand.harness.run();
+    assert_eq!(hand.editor().previewed(), Some(finding.key.as_str()));
+    assert_eq!(hand.job(), before);
+}

@@ -163,3 +163,45 @@ fn pathways_and_costs_are_shown_when_asked_for() {
     assert!(hand.sees("12 modules: USD"));
     assert!(hand.sees("Bar chart of the cost by group: Solar"));
 }
+
+#[test]
+fn a_part_of_the_book_is_taken_out_and_put_in_again() {
+    let mut hand = Hand::new();
+    let before = hand.job();
+    menu(&mut hand, "File", "Rule book…");
+    press_in_list(&mut hand, "Parts of this book");
+    press_in_list(&mut hand, "Take out: fire access");
+    assert!(hand.job().rule_book.fire_access.is_none());
+    assert!(chalkcourse_rules::checked(&hand.job()).iter().any(|line| line.code == "fire-paths" && !line.on));
+    press_in_list(&mut hand, "Put in: fire access");
+    assert_eq!(hand.job().rule_book, before.rule_book);
+    press_in_list(&mut hand, "Put in: room beside hips and valleys");
+    assert!(hand.job().rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some()));
+    for _ in 0..3 {
+        hand.chord(Modifiers::COMMAND, Key::Z);
+    }
+    assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn the_deck_is_written_down_and_checked() {
+    let mut hand = Hand::new();
+    hand.press("House and place");
+    hand.harness.get_by_label("Sheathing").scroll_to_me();
+    hand.harness.run();
+    fill(&mut hand, "Sheathing", "3/8\"");
+    let deck = hand.job().site.building.deck.clone();
+    assert_eq!(deck.thickness, Some(Length::from_inches(0.375)));
+    assert!(findings(&hand).iter().any(|f| f.key == "deck/thickness"), "{:?}", findings(&hand));
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert!(findings(&hand).iter().all(|f| f.code != "deck"));
+}
+
+#[test]
+fn zones_of_wind_are_shown_when_asked_for() {
+    let mut hand = Hand::new();
+    menu(&mut hand, "View", "Zones of wind suction");
+    hand.harness.run();
+    hand.key(Key::Num2);
+    hand.harness.run();
+}

@@ -2,6 +2,29 @@ use super::{Amount, Kit, Measure, Term, Unit};
 use chalkcourse_geometry::Length;
 
 impl Kit {
+    /// What the maker says of rail, deck and fire.
+    fn check_limits(&self) -> Result<(), String> {
+        let lengths = [
+            ("base_rail.least_above_eave", self.base_rail.map(|rail| rail.least_above_eave)),
+            ("base_rail.longest", self.base_rail.map(|rail| rail.longest)),
+            ("deck.least_thickness", self.deck.as_ref().map(|deck| deck.least_thickness)),
+            ("deck.most_span", self.deck.as_ref().map(|deck| deck.most_span)),
+        ];
+        let wrong = |length: &Option<Length>| length.is_some_and(|l| !(0.0..1000.0).contains(&l.metres()));
+        if let Some((field, _)) = lengths.iter().find(|(_, length)| wrong(length)) {
+            return Err(format!("{field} must be 0 or more and below 1 km"));
+        }
+        if self.deck.as_ref().is_some_and(|deck| deck.kinds.is_empty()) {
+            return Err("deck.kinds must name at least one kind of sheathing".to_owned());
+        }
+        match &self.fire {
+            Some(fire) if self.part(&fire.underlayment).is_none() => {
+                Err(format!("fire.underlayment: there is no part {:?} among the parts", fire.underlayment))
+            }
+            _ => Ok(()),
+        }
+    }
+
     /// What a kit must hold beyond the shape of its file: the words name the field.
     ///
     /// # Errors
@@ -42,6 +65,7 @@ impl Kit {
             }
         }
         self.laying.check()?;
+        self.check_limits()?;
         if self.part(&self.module.part).is_none() {
             return Err(format!("module.part: there is no part {:?} among the parts", self.module.part));
         }

@@ -33,6 +33,9 @@ pub struct FireAccess {
     /// Clear room on both sides of a hip or valley with modules on both sides; editions from 2018 on have none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hip_or_valley: Option<Limit<Length>>,
+    /// The least width of the strip below an escape window in which no module lies; `None` where the edition has none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub below_escape: Option<Limit<Length>>,
     /// Arrays that are roof covering are exempt where the site says that their listing bears it. Off unless the
     /// office read its own edition: the source says what is in doubt.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -60,6 +63,7 @@ impl FireAccess {
             ("ridge.up_to_share", Some(self.ridge.up_to_share.value)),
             ("ridge.beyond", Some(self.ridge.beyond.value)),
             ("hip_or_valley", self.hip_or_valley.as_ref().map(|limit| limit.value)),
+            ("below_escape", self.below_escape.as_ref().map(|limit| limit.value)),
         ];
         for (field, length) in lengths {
             if length.is_some_and(|length| !(0.0..100.0).contains(&length.metres())) {

@@ -176,7 +176,9 @@ impl RuleBook {
             Some(true) => {}
         }
         book.setbacks.retain(|_, limit| limit.source != NOT_IN_BOOK);
-        book.clearances.retain(|_, limit| limit.source != NOT_IN_BOOK);
+        for limits in [&mut book.clearances, &mut book.clearances_above, &mut book.clearances_below] {
+            limits.retain(|_, limit| limit.source != NOT_IN_BOOK);
+        }
         book.check()?;
         Ok(book)
     }
@@ -209,6 +211,19 @@ impl RuleBook {
                 limit,
             );
         });
+        for (field, side, limits) in [
+            ("clearances_above", "Above", &mut self.clearances_above),
+            ("clearances_below", "Below", &mut self.clearances_below),
+        ] {
+            all(limits, &crate::PenetrationKind::ALL, |kind, limit| {
+                visit(
+                    format!("{field}.{}", key(kind)),
+                    "Clearances by side, where more",
+                    format!("{side} {}", kind.name()),
+                    limit,
+                );
+            });
+        }
         let part = "The array";
         visit(
             "courses_to_ridge".into(),
@@ -238,6 +253,9 @@ impl RuleBook {
             if let Some(limit) = &mut fire.hip_or_valley {
                 one("hip_or_valley", "Beside a hip or valley", limit);
             }
+            if let Some(limit) = &mut fire.below_escape {
+                one("below_escape", "Free below an escape window, at least", limit);
+            }
             if let Some(limit) = &mut fire.integrated_exempt {
                 one("integrated_exempt", "Roof-integrated is exempt", limit);
             }
@@ -249,6 +267,15 @@ impl RuleBook {
             one("least_pitch", "Least pitch for shingles", &mut roofing.least_pitch);
             one("single_underlayment_from", "One underlayment from", &mut roofing.single_underlayment_from);
             one("cricket_from", "Cricket behind wider than", &mut roofing.cricket_from);
+            if let Some(limit) = &mut roofing.valley_clear {
+                one("valley_clear", "Side flashing to a valley's line", limit);
+            }
+            if let Some(limit) = &mut roofing.hip_clear {
+                one("hip_clear", "Side flashing to a hip's line", limit);
+            }
+            if let Some(limit) = &mut roofing.lot_line_within {
+                one("lot_line_within", "Fire class where a lot line is nearer than", limit);
+            }
             if let Some(limit) = &mut roofing.drip_edge {
                 one("drip_edge", "Drip edge", limit);
             }

@@ -16,6 +16,15 @@ pub struct Roofing {
     pub double_underlayment: String,
     /// A penetration wider than this, along the eave, has a cricket on its ridge side.
     pub cricket_from: Limit<Length>,
+    /// From a valley's line to the side flashing of an array, square to the line on the slope.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub valley_clear: Option<Limit<Length>>,
+    /// From a hip's line to the side flashing of an array.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hip_clear: Option<Limit<Length>>,
+    /// A roof with an edge nearer than this to a lot line needs a class against fire.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lot_line_within: Option<Limit<Length>>,
     /// Drip edge at eaves and rakes, in words; `None` where none is asked.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub drip_edge: Option<Limit<String>>,
@@ -44,6 +53,9 @@ impl Roofing {
         let ice = self.ice_barrier.as_ref();
         let lengths = [
             ("cricket_from", Some(self.cricket_from.value)),
+            ("valley_clear", self.valley_clear.as_ref().map(|limit| limit.value)),
+            ("hip_clear", self.hip_clear.as_ref().map(|limit| limit.value)),
+            ("lot_line_within", self.lot_line_within.as_ref().map(|limit| limit.value)),
             ("ice_barrier.inside_wall", ice.map(|ice| ice.inside_wall.value)),
             ("ice_barrier.steep_length", ice.map(|ice| ice.steep_length.value)),
         ];

@@ -2,13 +2,14 @@
 //!
 //! Source: the kit's own clearance between blocks. A caution: a crew may find another way to flash a narrow gap.
 
+use super::moves::MustMove;
 use super::of_kit;
-use super::overlap::{move_off, pair_key, pairs, place_of, rows_near, which_moves};
+use super::overlap::{move_off, pair_key, pairs, place_on, rows_near, which_moves};
 use crate::case::{Case, Laid};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_rect};
-use crate::registry::Rule;
-use crate::words::{block_name, length, move_fix, sentence, too_short};
+use crate::registry::{Rule, Run};
+use crate::words::{block_name, length, sentence, too_short};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Cell;
 
@@ -21,36 +22,38 @@ pub(crate) const RULE: Rule = Rule {
         (job.kit.clearances.between_blocks <= Length::ZERO)
             .then(|| "the kit asks no room between blocks".into())
     },
-    run,
+    run: Run::face(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
     let room = case.job.kit.clearances.between_blocks.metres();
-    for (one, two) in pairs(case, room) {
+    for (one, two) in pairs(case, face, room) {
         let (moving, other) = which_moves(one, two);
         let (cells, nearest) = near(moving, other, room - TOLERANCE);
         // Blocks that lie on each other are told by another rule.
         if cells.is_empty() || overlaps(moving, other) {
             continue;
         }
-        let Some(it) = move_off(moving, other, room, case) else { continue };
+        let Some(by) = move_off(moving, other, room, case) else { continue };
         let (measured, required) = (too_short(nearest, case.units), length(room, case.units));
-        findings.push(Finding {
-            message: format!(
-                "{} is {measured} from {}; the kit asks {required} for the flashing of both. Move {} {} {}.",
+        let found = MustMove {
+            code: RULE.code,
+            severity: Severity::Caution,
+            key: pair_key(RULE.code, one, two),
+            says: format!(
+                "{} is {measured} from {}; the kit asks {required} for the flashing of both",
                 sentence(&block_name(moving.block)),
                 block_name(other.block),
-                block_name(moving.block),
-                length(it.by, case.units),
-                it.way.name(),
             ),
-            place: place_of(moving, other, cells),
+            named: true,
             measured,
             required: format!("at least {required}"),
             source: RULE.source(case.job),
-            fix: Some(move_fix(moving.block, it, case.units)),
-            ..Finding::of(RULE.code, Severity::Caution, pair_key(RULE.code, one, two))
-        });
+            place: place_on(moving, other, cells),
+            moving,
+            by,
+        };
+        findings.push(found.finding(case));
     }
 }
 

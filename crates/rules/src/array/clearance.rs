@@ -1,16 +1,19 @@
 //! Modules stay away from what comes through the roof, by the clearance of its kind or its own.
 //!
 //! Source: the rule book, for each kind its own: see its `clearances`; or the person, for one penetration. The
-//! distance is exact, from the module to the outline in the frame of the face.
+//! distance is exact, from the module to the outline in the frame of the face. Straight above it a book may ask for more,
+//! since water and snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
 
+use super::moves::{MustMove, place_of};
 use crate::case::{Case, Laid};
 use crate::clear::{Obstacle, convex_pieces, least_move};
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::{TOLERANCE, to_polygon, to_rect};
-use crate::registry::{Rule, nothing_missing};
-use crate::words::{Way, block_name, length, move_fix, sentence, too_short};
+use crate::registry::{Rule, Run, nothing_missing};
+use crate::words::{Way, block_name, length, sentence, too_short};
+use chalkcourse_geometry::Rect;
 use chalkcourse_job::Cell;
-use chalkcourse_layout::{OnFace, PlacedPenetration};
+use chalkcourse_layout::{OnFace, PlacedModule, PlacedPenetration};
 
 pub(crate) const RULE: Rule = Rule {
     code: "clearance",
@@ -18,18 +21,12 @@ pub(crate) const RULE: Rule = Rule {
     reason: "A boot, a curb or a chimney needs its own flashing, and room to mend it.",
     source: |job| format!("{}: clearances, each with its own source", job.rule_book.name),
     missing: nothing_missing,
-    run,
+    run: Run::block(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for penetration in &case.layout.penetrations {
-        for on in &penetration.on {
-            let blocks = case.on_face.get(on.face).into_iter().flatten();
-            for laid in blocks.filter_map(|&index| case.blocks.get(index)) {
-                findings.extend(finding(case, laid, penetration, on));
-            }
-        }
-    }
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
+    let near = case.through(laid.placed.face);
+    findings.extend(near.filter_map(|(penetration, on)| finding(case, laid, penetration, on)));
 }
 
 fn finding(
@@ -39,79 +36,100 @@ fn finding(
     on: &OnFace,
 ) -> Option<Finding> {
     let clearance = penetration.clearance;
-    let limit = clearance - TOLERANCE;
-    // With no clearance at all a module still may not lie on it.
-    let too_near = |away: f64, overlap: bool| away < limit || limit <= 0.0 && overlap;
-    if !too_near(to_rect(&laid.bounds, &on.bounds), true) {
+    let strips: Vec<Rect> = penetration.strips(on).collect();
+    let kept = strips.iter().copied().fold(on.bounds, |all, strip| all.union(&strip));
+    if to_rect(&laid.bounds, &kept) > clearance {
         return None;
     }
-    let mut nearest = f64::INFINITY;
+    let (mut cells, trouble) = around(laid, on, clearance);
+    let in_strips = |module: &&PlacedModule| {
+        strips.iter().any(|strip| strip.overlap(&module.rect).min_element() > TOLERANCE)
+    };
+    let by_side: Vec<&PlacedModule> = laid.placed.modules.iter().filter(in_strips).collect();
+    let (is, asked, measured, limits) = match trouble {
+        Some(nearest) => {
+            let measured = too_short(nearest, case.units);
+            let is = if nearest > 0.0 { format!("is {measured} from") } else { "lies on".to_owned() };
+            (is, clearance, measured, &case.book.clearances)
+        }
+        None => {
+            let above = by_side.iter().any(|module| module.rect.centre().y > on.bounds.centre().y);
+            let gap = |module: &&PlacedModule| {
+                let rect = module.rect;
+                if above { rect.min.y - on.bounds.max.y } else { on.bounds.min.y - rect.max.y }
+            };
+            let measured = too_short(by_side.iter().map(gap).reduce(f64::min)?.max(0.0), case.units);
+            let side = if above { "above" } else { "below" };
+            let (asked, limits) = if above {
+                (penetration.above, &case.book.clearances_above)
+            } else {
+                (penetration.below, &case.book.clearances_below)
+            };
+            (format!("is {measured} {side}"), asked, measured, limits)
+        }
+    };
+    cells.extend(by_side.iter().map(|module| module.cell));
+    cells.sort_unstable();
+    cells.dedup();
+    let around = convex_pieces(&on.outline).into_iter().map(|corners| Obstacle { corners, reach: clearance });
+    let beside = strips.iter().map(|strip| Obstacle { corners: strip.corners().to_vec(), reach: 0.0 });
+    let by = least_move(&laid.rows, &around.chain(beside).collect::<Vec<_>>(), &Way::ALL, case.units)?;
+    let required = length(asked, case.units);
+    let own = case.job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some());
+    let source = match limits.get(&penetration.kind) {
+        _ if own => "set by a person for this one".to_owned(),
+        Some(limit) => limit.source.clone(),
+        None => RULE.source(case.job),
+    };
+    let whose = if own { "it is to have" } else { "the book asks" };
+    let found = MustMove {
+        code: RULE.code,
+        severity: Severity::Stop,
+        key: format!("clearance/block-{}/penetration-{}", laid.block.id, penetration.id),
+        says: format!(
+            "{} {is} {}; {whose} {required}",
+            sentence(&block_name(laid.block)),
+            case.penetration_name(penetration)
+        ),
+        named: false,
+        measured,
+        required: format!("at least {required}"),
+        source,
+        place: Place {
+            penetration: Some(penetration.id),
+            ..place_of(laid, cells, penetration.plan.outer.clone())
+        },
+        moving: laid,
+        by,
+    };
+    Some(found.finding(case))
+}
+
+/// The modules that are too near all around, and how near the nearest is.
+fn around(laid: &Laid<'_>, on: &OnFace, clearance: f64) -> (Vec<Cell>, Option<f64>) {
+    let limit = clearance - TOLERANCE;
+    let mut nearest: Option<f64> = None;
     let mut cells: Vec<Cell> = Vec::new();
     for module in &laid.placed.modules {
         if to_rect(&module.rect, &on.bounds) > clearance {
             continue;
         }
         let away = to_polygon(&module.rect, &on.outline);
-        let overlap = to_polygon(&module.rect.grown(-TOLERANCE), &on.outline) == 0.0;
-        if too_near(away, overlap) {
+        // With no clearance at all a module still may not lie on it.
+        let over = || limit <= 0.0 && to_polygon(&module.rect.grown(-TOLERANCE), &on.outline) == 0.0;
+        if away < limit || over() {
             cells.push(module.cell);
-            nearest = nearest.min(away);
+            nearest = Some(nearest.map_or(away, |nearest| nearest.min(away)));
         }
     }
-    if cells.is_empty() {
-        return None;
-    }
-    let units = case.units;
-    let obstacles: Vec<Obstacle> = convex_pieces(&on.outline)
-        .into_iter()
-        .map(|corners| Obstacle { corners, reach: clearance })
-        .collect();
-    let it = least_move(&laid.rows, &obstacles, &Way::ALL, units)?;
-    let (measured, required) = (too_short(nearest, units), length(clearance, units));
-    let what = if penetration.name.trim().is_empty() {
-        format!("the {}", penetration.kind.name())
-    } else {
-        format!("the {} “{}”", penetration.kind.name(), penetration.name)
-    };
-    let own = case.job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some());
-    let source = match case.book.clearances.get(&penetration.kind) {
-        _ if own => "set by a person for this one".to_owned(),
-        Some(limit) => limit.source.clone(),
-        None => RULE.source(case.job),
-    };
-    let is = if nearest > 0.0 { format!("is {measured} from {what}") } else { format!("lies on {what}") };
-    let whose = if own { "it is to have" } else { "the book asks" };
-    Some(Finding {
-        message: format!(
-            "{} {is}; {whose} {required}. Move the block {} {}.",
-            sentence(&block_name(laid.block)),
-            length(it.by, units),
-            it.way.name(),
-        ),
-        place: Place {
-            face: Some(laid.on.id),
-            block: Some(laid.block.id),
-            cells,
-            penetration: Some(penetration.id),
-            shape: penetration.plan.outer.clone(),
-        },
-        measured,
-        required: format!("at least {required}"),
-        source,
-        fix: Some(move_fix(laid.block, it, units)),
-        ..Finding::of(
-            RULE.code,
-            Severity::Stop,
-            format!("clearance/block-{}/penetration-{}", laid.block.id, penetration.id),
-        )
-    })
+    (cells, nearest)
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{fixed, gable_job, of, one, vent};
+    use crate::testing::{book, fixed, gable_job, of, one, vent};
     use chalkcourse_geometry::{Length, dvec2};
-    use chalkcourse_job::{Job, Shape};
+    use chalkcourse_job::{Job, Limit, PenetrationKind, Shape};
 
     const INCH: f64 = 0.0254;
     /// Where the block's right side is.
@@ -171,6 +189,44 @@ mod tests {
         job.penetrations[0].clearance = Some(Length::from_inches(10.5));
         let short = one(&job, "clearance");
         fixed(&job, &short);
+    }
+
+    /// A 0.4 m vent so far below or above the block, in the middle of it, with a book that asks 9 in around, 18 in above it and
+    /// 12 in below it.
+    fn in_line(away: f64, block_is_above: bool) -> Job {
+        let mut job = gable_job();
+        let slope = 1.25f64.sqrt();
+        let v = if block_is_above { 1.0 - away - 0.2 } else { 1.0 + 2.271 + away + 0.2 };
+        job.penetrations = vec![vent(5, 5.5, v / slope)];
+        let book = book(&mut job);
+        book.setbacks.clear();
+        let limit = |inches: f64| Limit { value: Length::from_inches(inches), source: "office".into() };
+        book.clearances_above = [(PenetrationKind::Vent, limit(18.0))].into();
+        book.clearances_below = [(PenetrationKind::Vent, limit(12.0))].into();
+        job
+    }
+
+    #[test]
+    fn more_is_asked_above_than_beside() {
+        for (above, asked, side) in [(true, 18.0, "above"), (false, 12.0, "below")] {
+            assert!(of(&in_line((asked + 1.0) * INCH, above), "clearance").is_empty());
+            assert!(of(&in_line(asked * INCH, above), "clearance").is_empty());
+            let job = in_line((asked - 2.0) * INCH, above);
+            let short = one(&job, "clearance");
+            let words =
+                format!("Block 3 is {}\" {side} the vent “vent 5”; the book asks {asked}\"", asked - 2.0);
+            assert!(short.message.starts_with(&words), "{}", short.message);
+            assert_eq!(short.source, "office");
+            fixed(&job, &short);
+        }
+        // Beside it the strips do not reach.
+        let mut beside = in_line(14.0 * INCH, true);
+        beside.penetrations[0].at.x = 3.0 - 9.0 * INCH - 0.2;
+        assert!(of(&beside, "clearance").is_empty());
+        // Where a person decided for this one, that holds on all sides.
+        let mut own = in_line(14.0 * INCH, true);
+        own.penetrations[0].clearance = Some(Length::from_inches(10.0));
+        assert!(of(&own, "clearance").is_empty());
     }
 
     #[test]

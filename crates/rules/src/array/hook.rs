@@ -6,10 +6,11 @@
 use super::off_face::switch_off;
 use crate::case::{Case, Laid};
 use crate::finding::{Finding, Fix, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{block_name, modules, sentence};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, Cell, Edit, Kit};
+use chalkcourse_layout::PlacedModule;
 
 pub(crate) const RULE: Rule = Rule {
     code: "hook",
@@ -17,26 +18,24 @@ pub(crate) const RULE: Rule = Rule {
     reason: "The row below holds a module; where nothing is below, nothing holds it.",
     source: |job| job.rule_book.hooked_share.source.clone(),
     missing: nothing_missing,
-    run,
+    run: Run::block(run),
 };
 
 /// A share this much too small passes: a tenth of a millimetre on a metre.
 const SLACK: f64 = 1e-4;
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let least = case.book.hooked_share.value;
-    for laid in &case.blocks {
-        let short: Vec<_> =
-            laid.placed.modules.iter().filter(|m| m.cell.row > 0 && m.hooked < least - SLACK).collect();
-        for row in short.chunk_by(|a, b| a.cell.row == b.cell.row) {
-            let Some(worst) = row.iter().min_by(|a, b| a.hooked.total_cmp(&b.hooked)) else { continue };
-            let cells: Vec<Cell> = row.iter().map(|m| m.cell).collect();
-            findings.push(finding(case, laid, worst.cell.row, worst.hooked, cells));
-        }
+    let short: Vec<_> =
+        laid.placed.modules.iter().filter(|m| m.cell.row > 0 && m.hooked < least - SLACK).collect();
+    for row in short.chunk_by(|a, b| a.cell.row == b.cell.row) {
+        let Some(worst) = row.iter().min_by(|a, b| a.hooked.total_cmp(&b.hooked)) else { continue };
+        findings.push(finding(case, laid, worst.cell.row, worst.hooked, row));
     }
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, row: u32, hooked: f64, cells: Vec<Cell>) -> Finding {
+fn finding(case: &Case<'_>, laid: &Laid<'_>, row: u32, hooked: f64, short: &[&PlacedModule]) -> Finding {
+    let cells: Vec<Cell> = short.iter().map(|module| module.cell).collect();
     let percent = |share: f64| format!("{:.0} %", (share * 100.0).floor());
     let measured = percent(hooked);
     let required = format!("{:.0} %", (case.book.hooked_share.value * 100.0).ceil());
@@ -44,8 +43,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, row: u32, hooked: f64, cells: Vec<C
     let hooks =
         if cells.len() == 1 { "1 module hooks".to_owned() } else { format!("{} hook", modules(cells.len())) };
     let plan = |p: DVec2| laid.face.plane.to_plan(p);
-    let rects = laid.placed.modules.iter().filter(|m| cells.contains(&m.cell)).map(|m| m.rect);
-    let shape = chalkcourse_geometry::Rect::around(rects.flat_map(|r| r.corners()))
+    let shape = chalkcourse_geometry::Rect::around(short.iter().flat_map(|module| module.rect.corners()))
         .map_or_else(Vec::new, |bounds| bounds.corners().map(plan).to_vec());
     Finding {
         message: format!(
@@ -110,8 +108,10 @@ fn row_hooks(block: &Block, row: u32, kit: &Kit, least: f64) -> bool {
     of_row(row).all(|cell| {
         // Only the places below the module's two ends can be under it.
         let first = f64::from(cell.column) + (shift / block.spacing(kit).x).floor();
-        let under = of_row(row - 1).filter(|c| (f64::from(c.column) - first).abs() <= 2.0);
-        let hooked: f64 = under.map(|c| over(block, cell, c, kit)).sum();
+        let from = (first - 2.0).max(0.0) as u32;
+        let under =
+            (from..block.columns.min(from.saturating_add(5))).map(|column| Cell { row: row - 1, column });
+        let hooked: f64 = under.filter(|c| !block.off.contains(c)).map(|c| over(block, cell, c, kit)).sum();
         hooked / width >= least
     })
 }

@@ -1,8 +1,11 @@
 //! Whether blocks may lie where they lie.
 
+pub(crate) mod base_rail;
 pub(crate) mod between_blocks;
 pub(crate) mod clearance;
+pub(crate) mod deck;
 pub(crate) mod hook;
+pub(crate) mod moves;
 pub(crate) mod no_deck;
 pub(crate) mod off_face;
 pub(crate) mod overlap;
@@ -10,6 +13,7 @@ pub(crate) mod pitch;
 pub(crate) mod reveal;
 pub(crate) mod ridge_course;
 pub(crate) mod setback;
+pub(crate) mod water;
 
 use chalkcourse_job::Job;
 

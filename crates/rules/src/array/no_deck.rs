@@ -4,8 +4,9 @@
 
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{block_name, sentence};
+use std::collections::HashMap;
 
 pub(crate) const RULE: Rule = Rule {
     code: "no-deck",
@@ -13,12 +14,14 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Nothing can be placed, measured or counted on an outline that folds over itself.",
     source: |_| "geometry: no deck can be measured there".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Whole(run),
 };
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+    let index_of: HashMap<_, _> =
+        case.layout.faces.iter().enumerate().rev().map(|(index, face)| (face.id, index)).collect();
     for block in &case.job.blocks {
-        let index = case.layout.faces.iter().position(|face| face.id == block.face);
+        let index = index_of.get(&block.face).copied();
         let (what, measured) = match index.and_then(|index| case.layout.roof.faces.get(index)) {
             Some(face) if face.sound => continue,
             Some(_) => (

@@ -6,7 +6,7 @@ use crate::case::{Case, Laid};
 use crate::clear::{hull_around, moved, round_up, rows_or_bounds, stretch};
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::measure::{TOLERANCE, overhang};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{Way, block_name, length, modules, sentence, too_much};
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units, distance_to_segment, dvec2};
 use chalkcourse_job::{Block, Cell, Edit};
@@ -17,14 +17,11 @@ pub(crate) const RULE: Rule = Rule {
     reason: "A module is screwed to the deck under it: where there is no deck there is no module.",
     source: |_| "geometry: no deck is there".into(),
     missing: nothing_missing,
-    run,
+    run: Run::block(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for laid in &case.blocks {
-        if overhang(&laid.bounds, &laid.face.frame) == 0.0 {
-            continue;
-        }
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
+    if overhang(&laid.bounds, &laid.face.frame) != 0.0 {
         let over: Vec<(Cell, Rect, f64)> = laid
             .placed
             .modules

@@ -3,12 +3,13 @@
 //! Source: geometry. Modules of one block can't: a block's reveal is never below zero and rows shift only along
 //! themselves. So blocks of one face are held against each other.
 
+use super::moves::{MustMove, place_of};
 use crate::case::{Case, Laid};
 use crate::clear::{Move, Obstacle, least_move, rows_or_bounds};
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::{TOLERANCE, to_rect};
-use crate::registry::{Rule, nothing_missing};
-use crate::words::{Way, block_name, length, move_fix, sentence, too_much};
+use crate::registry::{Rule, Run, nothing_missing};
+use crate::words::{Way, block_name, sentence, too_much};
 use chalkcourse_geometry::Rect;
 use chalkcourse_job::Cell;
 
@@ -18,11 +19,11 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Two modules can't have one place.",
     source: |_| "geometry: two modules can't have one place".into(),
     missing: nothing_missing,
-    run,
+    run: Run::face(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for (one, two) in pairs(case, 0.0) {
+fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
+    for (one, two) in pairs(case, face, 0.0) {
         let least = one.bounds.overlap(&two.bounds).min_element();
         if least <= TOLERANCE {
             continue;
@@ -32,24 +33,26 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         if cells.is_empty() {
             continue;
         }
-        let Some(it) = move_off(moving, other, 0.0, case) else { continue };
+        let Some(by) = move_off(moving, other, 0.0, case) else { continue };
         let measured = too_much(depth, case.units);
-        findings.push(Finding {
-            message: format!(
-                "{} lies up to {measured} over {}. Move {} {} {}.",
+        let found = MustMove {
+            code: RULE.code,
+            severity: Severity::Stop,
+            key: pair_key(RULE.code, one, two),
+            says: format!(
+                "{} lies up to {measured} over {}",
                 sentence(&block_name(moving.block)),
-                block_name(other.block),
-                block_name(moving.block),
-                length(it.by, case.units),
-                it.way.name(),
+                block_name(other.block)
             ),
-            place: place_of(moving, other, cells),
+            named: true,
             measured: format!("{measured} over"),
             required: "beside each other".into(),
             source: RULE.source(case.job),
-            fix: Some(move_fix(moving.block, it, case.units)),
-            ..Finding::of(RULE.code, Severity::Stop, pair_key(RULE.code, one, two))
-        });
+            place: place_on(moving, other, cells),
+            moving,
+            by,
+        };
+        findings.push(found.finding(case));
     }
 }
 
@@ -59,20 +62,16 @@ pub(super) fn pair_key(code: &str, one: &Laid<'_>, two: &Laid<'_>) -> String {
     format!("{code}/block-{low}/block-{high}")
 }
 
-/// Pairs of blocks of one face whose bounds come nearer than `reach`.
-pub(super) fn pairs<'a>(case: &'a Case<'_>, reach: f64) -> Vec<(&'a Laid<'a>, &'a Laid<'a>)> {
+/// Pairs of blocks of a face whose bounds come nearer than `reach`.
+pub(super) fn pairs<'a>(case: &'a Case<'_>, face: usize, reach: f64) -> Vec<(&'a Laid<'a>, &'a Laid<'a>)> {
+    // From left to right, so that far blocks are not held against each other.
+    let mut blocks: Vec<&Laid<'_>> = case.laid_on(face).collect();
+    blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
     let mut pairs = Vec::new();
-    for list in &case.on_face {
-        // From left to right, so that far blocks are not held against each other.
-        let mut blocks: Vec<&Laid<'_>> = list.iter().filter_map(|&index| case.blocks.get(index)).collect();
-        blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
-        for (index, one) in blocks.iter().enumerate() {
-            let near =
-                blocks.iter().skip(index + 1).take_while(|two| two.bounds.min.x <= one.bounds.max.x + reach);
-            pairs.extend(
-                near.filter(|two| to_rect(&one.bounds, &two.bounds) <= reach).map(|two| (*one, *two)),
-            );
-        }
+    for (index, one) in blocks.iter().enumerate() {
+        let near =
+            blocks.iter().skip(index + 1).take_while(|two| two.bounds.min.x <= one.bounds.max.x + reach);
+        pairs.extend(near.filter(|two| to_rect(&one.bounds, &two.bounds) <= reach).map(|two| (*one, *two)));
     }
     pairs
 }
@@ -91,15 +90,10 @@ pub(super) fn move_off(moving: &Laid<'_>, other: &Laid<'_>, reach: f64, case: &C
     least_move(&moving.rows, &obstacles, &Way::ALL, case.units)
 }
 
-pub(super) fn place_of(moving: &Laid<'_>, other: &Laid<'_>, cells: Vec<Cell>) -> Place {
+/// Where one block is in the way of another: the other's bounds.
+pub(super) fn place_on(moving: &Laid<'_>, other: &Laid<'_>, cells: Vec<Cell>) -> Place {
     let plan = |p| other.face.plane.to_plan(p);
-    Place {
-        face: Some(moving.on.id),
-        block: Some(moving.block.id),
-        cells,
-        penetration: None,
-        shape: other.bounds.corners().map(plan).to_vec(),
-    }
+    place_of(moving, cells, other.bounds.corners().map(plan).to_vec())
 }
 
 /// The rows of a block that come within `reach` of a rectangle up the slope. Rows run from the eave up.

@@ -4,9 +4,9 @@
 //! flashing that is lapped like shingles.
 
 use super::of_kit;
-use crate::case::Case;
+use crate::case::{Case, Laid};
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{block_name, sentence};
 
 pub(crate) const RULE: Rule = Rule {
@@ -15,19 +15,16 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Lapped flashing sheds water only where it runs off fast enough.",
     source: of_kit,
     missing: nothing_missing,
-    run,
+    run: Run::block(run),
 };
 
 /// Rise over run: a tenth of a millimetre over a rafter of 6 m is less than this.
 const SLACK: f64 = 2e-5;
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let least = case.job.kit.least_pitch;
-    for laid in &case.blocks {
-        let pitch = laid.face.plane.pitch;
-        if pitch.slope() >= least.slope() - SLACK {
-            continue;
-        }
+    let pitch = laid.face.plane.pitch;
+    if pitch.slope() < least.slope() - SLACK {
         let measured = format!("{:.1}:12 ({:.1}°)", pitch.rise_in_12(), pitch.degrees());
         let required = format!("{:.1}:12 ({:.1}°)", least.rise_in_12(), least.degrees());
         findings.push(Finding {

@@ -7,7 +7,7 @@ use super::of_kit;
 use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::measure::TOLERANCE;
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{block_name, length, sentence, too_much, too_short};
 use chalkcourse_job::{Block, Edit};
 
@@ -17,7 +17,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Modules need room to grow in the sun, and seals a gap that they can close.",
     source: of_kit,
     missing: nothing_missing,
-    run,
+    run: Run::Whole(run),
 };
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {

@@ -4,12 +4,13 @@
 //! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
 //! flashing to the ridge, and counted in courses of the face's exposure.
 
+use super::moves::{MustMove, ends, place_of};
 use crate::case::{Case, Laid};
 use crate::clear::{Move, first_free};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Severity};
 use crate::measure::TOLERANCE;
-use crate::registry::{Rule, nothing_missing};
-use crate::words::{Way, block_name, length, move_fix, sentence, too_short};
+use crate::registry::{Rule, Run, nothing_missing};
+use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect};
 use chalkcourse_job::Cell;
 
@@ -19,15 +20,12 @@ pub(crate) const RULE: Rule = Rule {
     reason: "The course above laps the head flashing, and the ridge cap needs a course to lie on.",
     source: |job| job.rule_book.courses_to_ridge.source.clone(),
     missing: nothing_missing,
-    run,
+    run: Run::block(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for laid in &case.blocks {
-        let exposure = laid.on.courses.exposure;
-        if exposure.is_nan() || exposure <= 0.0 {
-            continue;
-        }
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
+    let exposure = laid.on.courses.exposure;
+    if exposure > 0.0 {
         let mut sides: Vec<(usize, usize)> = Vec::new();
         for span in laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge) {
             let side = (span.ring, span.side);
@@ -74,7 +72,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64
         low.is_finite().then_some((rect.min.y - low, rect.max.y + needs - low))
     });
     let units = case.units;
-    let it = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
+    let by = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
     let courses = case.book.courses_to_ridge.value;
     let required = format!(
         "{courses} full {} ({})",
@@ -91,34 +89,27 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64
     } else {
         ("Nothing is left".to_owned(), "nothing".to_owned())
     };
-    Some(Finding {
-        message: format!(
-            "{left} between the head flashing of {} and the ridge of {}; the book asks {required}. Move the block {} {}.",
+    let found = MustMove {
+        code: RULE.code,
+        severity: Severity::Stop,
+        key: format!(
+            "ridge-course/block-{}/face-{}/ring-{}-side-{}",
+            laid.block.id, laid.on.id, side.0, side.1
+        ),
+        says: format!(
+            "{left} between the head flashing of {} and the ridge of {}; the book asks {required}",
             block_name(laid.block),
             case.face_name(laid.placed.face),
-            length(it.by, units),
-            it.way.name(),
         ),
-        place: Place {
-            face: Some(laid.on.id),
-            block: Some(laid.block.id),
-            cells,
-            penetration: None,
-            shape: spans.iter().flat_map(|span| [span.plan.0, span.plan.1]).collect(),
-        },
+        named: false,
         measured: sentence(&measured),
         required,
         source: RULE.source(case.job),
-        fix: Some(move_fix(laid.block, it, units)),
-        ..Finding::of(
-            RULE.code,
-            Severity::Stop,
-            format!(
-                "ridge-course/block-{}/face-{}/ring-{}-side-{}",
-                laid.block.id, laid.on.id, side.0, side.1
-            ),
-        )
-    })
+        place: place_of(laid, cells, ends(spans)),
+        moving: laid,
+        by,
+    };
+    Some(found.finding(case))
 }
 
 /// The lowest height of an edge over the width of a rectangle; `None` where it runs beside it.

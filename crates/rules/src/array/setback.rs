@@ -2,13 +2,14 @@
 //!
 //! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
 
+use super::moves::{MustMove, ends, into_the_face, place_of};
 use crate::case::{Case, Laid};
 use crate::clear::{Move, Obstacle, convex_pieces, least_move};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
-use crate::registry::Rule;
-use crate::words::{Way, block_name, length, move_fix, sentence, too_short};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, RoofFace};
+use crate::registry::{Rule, Run};
+use crate::words::{Way, block_name, length, sentence, too_short};
+use chalkcourse_geometry::{EdgeKind, EdgeSpan, Polygon, RoofFace};
 use chalkcourse_job::Cell;
 
 pub(crate) const RULE: Rule = Rule {
@@ -17,7 +18,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.",
     source: |job| format!("{}: setbacks, each with its own source", job.rule_book.name),
     missing: |job| job.rule_book.setbacks.is_empty().then(|| "the rule book has no setbacks".into()),
-    run,
+    run: Run::block(run),
 };
 
 /// The spans of one side, or of one hole, that have one kind.
@@ -30,16 +31,8 @@ struct Edge<'a> {
     spans: Vec<&'a EdgeSpan>,
 }
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for (face, blocks) in case.layout.roof.faces.iter().zip(&case.on_face) {
-        if blocks.is_empty() {
-            continue;
-        }
-        let edges = edges_of(case, face);
-        for laid in blocks.iter().filter_map(|&index| case.blocks.get(index)) {
-            findings.extend(edges.iter().filter_map(|edge| finding(case, laid, edge)));
-        }
-    }
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
+    findings.extend(edges_of(case, laid.face).iter().filter_map(|edge| finding(case, laid, edge)));
 }
 
 fn edges_of<'a>(case: &Case<'_>, face: &'a RoofFace) -> Vec<Edge<'a>> {
@@ -80,7 +73,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, edge: &Edge<'_>) -> Option<Finding>
         return None;
     }
     let units = case.units;
-    let it = move_off(laid, edge, case)?;
+    let by = move_off(laid, edge, case)?;
     let (measured, required) = (too_short(nearest, units), length(edge.setback, units));
     let kind = edge.kind.name();
     let on = case.face_name(laid.placed.face);
@@ -90,53 +83,39 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, edge: &Edge<'_>) -> Option<Finding>
         format!("lies on or over the {kind} of {on}")
     };
     let limit = case.book.setbacks.get(&edge.kind)?;
-    Some(Finding {
-        message: format!(
-            "{} {is}; the book asks {required}. Move the block {} {}.",
-            sentence(&block_name(laid.block)),
-            length(it.by, units),
-            it.way.name(),
+    let found = MustMove {
+        code: RULE.code,
+        severity: Severity::Stop,
+        key: format!(
+            "setback/block-{}/face-{}/ring-{}{}/{}",
+            laid.block.id,
+            laid.on.id,
+            edge.ring,
+            edge.side.map_or_else(String::new, |side| format!("-side-{side}")),
+            kind.replace(' ', "-")
         ),
-        place: Place {
-            face: Some(laid.on.id),
-            block: Some(laid.block.id),
-            cells,
-            penetration: None,
-            shape: edge.spans.iter().flat_map(|span| [span.plan.0, span.plan.1]).collect(),
-        },
+        says: format!("{} {is}; the book asks {required}", sentence(&block_name(laid.block))),
+        named: false,
         measured,
         required: format!("at least {required}"),
         source: limit.source.clone(),
-        fix: Some(move_fix(laid.block, it, units)),
-        ..Finding::of(
-            RULE.code,
-            Severity::Stop,
-            format!(
-                "setback/block-{}/face-{}/ring-{}{}/{}",
-                laid.block.id,
-                laid.on.id,
-                edge.ring,
-                edge.side.map_or_else(String::new, |side| format!("-side-{side}")),
-                kind.replace(' ', "-")
-            ),
-        )
-    })
+        place: place_of(laid, cells, ends(edge.spans.iter().copied())),
+        moving: laid,
+        by,
+    };
+    Some(found.finding(case))
 }
 
 /// The least move that keeps off an edge: into the face, or any way around a hole.
 fn move_off(laid: &Laid<'_>, edge: &Edge<'_>, case: &Case<'_>) -> Option<Move> {
-    let (pieces, ways): (Vec<Vec<DVec2>>, Vec<Way>) = if edge.side.is_some() {
-        let inward = edge.spans.first()?.inward();
-        // Over the edge and away is no way to keep off it.
-        let ways = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01).collect();
-        (edge.spans.iter().map(|span| vec![span.frame.0, span.frame.1]).collect(), ways)
-    } else {
-        let hole = laid.face.frame.holes.get(edge.ring.checked_sub(1)?)?;
-        (convex_pieces(&Polygon::new(hole.clone())), Way::ALL.to_vec())
-    };
+    if edge.side.is_some() {
+        return into_the_face(&laid.rows, &edge.spans, edge.setback, case);
+    }
+    let hole = laid.face.frame.holes.get(edge.ring.checked_sub(1)?)?;
+    let pieces = convex_pieces(&Polygon::new(hole.clone()));
     let obstacles: Vec<Obstacle> =
         pieces.into_iter().map(|corners| Obstacle { corners, reach: edge.setback }).collect();
-    least_move(&laid.rows, &obstacles, &ways, case.units)
+    least_move(&laid.rows, &obstacles, &Way::ALL, case.units)
 }
 
 #[cfg(test)]

@@ -4,12 +4,13 @@
 //! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
 
 use super::{exempt, looked_at, source};
+use crate::array::moves::{MustMove, ends, place_of};
 use crate::case::{Case, Laid};
 use crate::clear::{first_free, hull_around, stretch};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_segment};
-use crate::registry::Rule;
-use crate::words::{Way, block_name, length, move_fix, sentence, too_short};
+use crate::registry::{Rule, Run};
+use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, dvec2};
 use chalkcourse_job::Cell;
 
@@ -28,22 +29,37 @@ pub(crate) const RULE: Rule = Rule {
             (!asked).then(|| "this edition has no number for hips and valleys".into())
         })
     },
-    run,
+    run: Run::Block(run, both_sides),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let Some(fire) = &case.book.fire_access else { return };
     let Some(limit) = &fire.hip_or_valley else { return };
-    let asked = limit.value.metres();
-    for laid in case.blocks.iter().filter(|laid| looked_at(fire, laid.face)) {
-        for span in laid.face.edges.iter().filter(|s| matches!(s.kind, EdgeKind::Hip | EdgeKind::Valley)) {
-            let on_both =
-                span.neighbour.is_some_and(|n| case.on_face.get(n.face).is_some_and(|b| !b.is_empty()));
-            if on_both {
-                findings.extend(finding(case, laid, span, asked, &limit.source));
-            }
+    if looked_at(fire, laid.face) {
+        let asked = limit.value.metres();
+        for span in hips_and_valleys(laid).filter(|span| on_both(case, span)) {
+            findings.extend(finding(case, laid, span, asked, &limit.source));
         }
     }
+}
+
+fn hips_and_valleys<'l>(laid: &'l Laid<'_>) -> impl Iterator<Item = &'l EdgeSpan> {
+    laid.face.edges.iter().filter(|span| matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley))
+}
+
+/// Whether modules lie on the other side too.
+fn on_both(case: &Case<'_>, span: &EdgeSpan) -> bool {
+    span.neighbour.is_some_and(|n| case.on_face.get(n.face).is_some_and(|blocks| !blocks.is_empty()))
+}
+
+/// Which hips and valleys have modules on the other side, and by what name the faces there go.
+fn both_sides(case: &Case<'_>, laid: &Laid<'_>) -> Vec<u64> {
+    hips_and_valleys(laid)
+        .map(|span| {
+            let id = span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| u64::from(id.0));
+            id * 2 + u64::from(on_both(case, span))
+        })
+        .collect()
 }
 
 fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source: &str) -> Option<Finding> {
@@ -62,7 +78,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source
     let units = case.units;
     let inward = span.inward();
     let ways = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01);
-    let it = ways
+    let by = ways
         .map(|way| {
             let on_slope = if matches!(way, Way::Up | Way::Down) { factor } else { 1.0 };
             let stretches = laid.rows.iter().filter_map(|row| {
@@ -75,39 +91,31 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source
         .min_by(|a, b| a.by.total_cmp(&b.by))?;
     let (measured, required) = (too_short(nearest, units), length(asked, units));
     let kind = span.kind.name();
-    Some(Finding {
-        message: format!(
-            "{} leaves {measured} beside the {kind} of {}, in plan, with modules on the other side too; the code asks {required}. Move \
-             the block {} {}.",
+    let found = MustMove {
+        code: RULE.code,
+        severity: Severity::Stop,
+        key: format!(
+            "fire-hip-valley/block-{}/face-{}/ring-{}-side-{}/face-{}",
+            laid.block.id,
+            laid.on.id,
+            span.ring,
+            span.side,
+            span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
+        ),
+        says: format!(
+            "{} leaves {measured} beside the {kind} of {}, in plan, with modules on the other side too; the code asks {required}",
             sentence(&block_name(laid.block)),
             case.face_name(laid.placed.face),
-            length(it.by, units),
-            it.way.name(),
         ),
-        place: Place {
-            face: Some(laid.on.id),
-            block: Some(laid.block.id),
-            cells: near.iter().map(|(cell, _)| *cell).collect(),
-            penetration: None,
-            shape: vec![span.plan.0, span.plan.1],
-        },
+        named: false,
         measured: format!("{measured} in plan"),
         required: format!("at least {required} in plan"),
         source: source.to_owned(),
-        fix: Some(move_fix(laid.block, it, units)),
-        ..Finding::of(
-            RULE.code,
-            Severity::Stop,
-            format!(
-                "fire-hip-valley/block-{}/face-{}/ring-{}-side-{}/face-{}",
-                laid.block.id,
-                laid.on.id,
-                span.ring,
-                span.side,
-                span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
-            ),
-        )
-    })
+        place: place_of(laid, near.iter().map(|(cell, _)| *cell).collect(), ends([span])),
+        moving: laid,
+        by,
+    };
+    Some(found.finding(case))
 }
 
 #[cfg(test)]

@@ -3,8 +3,10 @@
 //! IRC R324.6 and IFC 1205.2 (1204.2 in 2018), or IFC 605.11 of 2012 and 2015, as the rule book says. A roof with modules
 //! on it is looked at; planes no steeper than the book's exemption are not.
 
+pub(crate) mod escape;
 mod free;
 pub(crate) mod hip_valley;
+pub(crate) mod opening;
 pub(crate) mod paths;
 pub(crate) mod pathway;
 pub(crate) mod plane_path;

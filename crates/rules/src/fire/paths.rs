@@ -3,13 +3,15 @@
 //! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on): at least two, at least 36 in wide, on separate roof planes, on all
 //! buildings. Where there are fewer, the finding names the modules whose removal opens one at the least loss.
 
-use super::pathway::{Away, Pathway, of_plane};
-use super::plane_path::{Opening, cheapest, removal};
+use super::opening::Opening;
+use super::pathway::{Away, alone, has_ridge, straddling};
+use super::plane_path::{opening_of, removal};
 use super::{exempt, has_array, looked_at, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::Rule;
+use crate::registry::{Rule, Run};
 use crate::words::length;
+use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FireAccess, PathScheme};
 use std::collections::BTreeSet;
 
@@ -25,80 +27,136 @@ pub(crate) const RULE: Rule = Rule {
             each.then(|| "this edition asks for pathways on each slope with modules instead".into())
         })
     },
-    run,
+    run: Run::Whole(run),
 };
+
+/// So many pathways.
+const ASKED: usize = 2;
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     let Some(fire) = &case.book.fire_access else { return };
     if !has_array(case, fire) {
         return;
     }
-    let planes = planes_with_a_path(case, fire, &Away::new());
-    if planes.len() >= ASKED {
+    let width = length(fire.path_width.value.metres(), case.units);
+    let faces = &case.layout.roof.faces;
+    let steep: Vec<usize> =
+        (0..faces.len()).filter(|&index| faces.get(index).is_some_and(|f| looked_at(fire, f))).collect();
+    if !steep.iter().any(|&index| has_ridge(case, index)) {
+        findings.push(Finding {
+            message: format!(
+                "No plane of this roof has a ridge: the code asks for two pathways of {width} from the lowest edge to the ridge and does \
+                 not say what holds here. It is not judged: ask the fire official."
+            ),
+            measured: "no ridge to go to".into(),
+            required: format!("2, each {width} wide in plan"),
+            source: RULE.source(case.job),
+            ..Finding::of(RULE.code, Severity::Note, "fire-paths/roof".into())
+        });
         return;
     }
-    let opening = open(case, fire, planes.clone());
+    let there = pathways_by_planes(case, fire, &steep);
+    let found = most_separate(&there);
+    if found >= ASKED {
+        return;
+    }
+    let opening = open(case, fire, &steep, &there);
     let fix = opening.as_ref().map(|opening| removal(case, opening));
-    let missing = if planes.len() + 1 == ASKED { "the other" } else { "both" };
+    let missing = if found + 1 == ASKED { "the other" } else { "both" };
     let what = match &fix {
         Some(fix) => format!("{} to open {missing} at the least loss found", fix.label),
         None => "No removal of modules opens them: ask the fire official".to_owned(),
     };
     findings.push(Finding {
         message: format!(
-            "{} of 2 pathways of {} lead from the lowest edge to the ridge on separate planes. {what}.",
-            planes.len(),
-            length(fire.path_width.value.metres(), case.units),
+            "{found} of 2 pathways of {width} lead from the lowest edge to the ridge on separate planes. {what}.",
         ),
         place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
-        measured: format!("{} found", planes.len()),
-        required: format!("2, each {} wide in plan", length(fire.path_width.value.metres(), case.units)),
+        measured: format!("{found} found"),
+        required: format!("2, each {width} wide in plan"),
         source: RULE.source(case.job),
         fix,
         ..Finding::of(RULE.code, Severity::Stop, "fire-paths/roof".into())
     });
 }
 
-/// So many pathways.
-const ASKED: usize = 2;
-
-/// The modules whose removal opens what is missing, one plane after the other.
-fn open(case: &Case<'_>, fire: &FireAccess, mut planes: BTreeSet<usize>) -> Option<Opening> {
-    let mut all = Opening { away: Away::new(), strip: Vec::new() };
-    while planes.len() < ASKED {
-        let shut: Vec<usize> =
-            (0..case.layout.roof.faces.len()).filter(|face| !planes.contains(face)).collect();
-        let next = cheapest(case, fire, &shut)?;
-        all.away.extend(next.away);
-        all.strip.extend(next.strip);
-        let open = planes_with_a_path(case, fire, &all.away);
-        if open.len() <= planes.len() {
-            return None;
-        }
-        planes = open;
-    }
-    Some(all)
-}
-
-/// Planes that have a pathway without some modules, each counted once, until there are enough. One that straddles
-/// two planes counts for one of them.
-fn planes_with_a_path(case: &Case<'_>, fire: &FireAccess, away: &Away) -> BTreeSet<usize> {
-    let mut planes = BTreeSet::new();
-    let all = || 0..case.layout.roof.faces.len();
+/// The sets of planes that pathways run on: one, or two that one straddles. One that straddles takes up both, which is
+/// the safe reading of "on separate roof planes". Stops when there are enough.
+fn pathways_by_planes(case: &Case<'_>, fire: &FireAccess, steep: &[usize]) -> BTreeSet<Vec<usize>> {
+    let mut sets: BTreeSet<Vec<usize>> = BTreeSet::new();
+    let none = Away::new();
     // Planes without modules first: they are the likeliest, and the cheapest to look at.
-    let empty = |index: &usize| case.on_face.get(*index).is_none_or(Vec::is_empty);
-    for index in all().filter(empty).chain(all().filter(|index| !empty(index))) {
-        if planes.len() >= ASKED {
-            return planes;
-        }
-        if case.layout.roof.faces.get(index).is_some_and(|face| looked_at(fire, face)) {
-            let found: Vec<Pathway> = of_plane(case, fire, index, away);
-            if let Some(path) = found.first() {
-                planes.extend(path.faces.iter().copied().find(|face| !planes.contains(face)));
+    let empty = |index: &&usize| case.on_face.get(**index).is_none_or(Vec::is_empty);
+    for &index in steep.iter().filter(empty).chain(steep.iter().filter(|index| !empty(index))) {
+        if !alone(case, fire, index, &none).is_empty() {
+            sets.insert(vec![index]);
+            if sets.len() >= ASKED {
+                return sets;
             }
         }
     }
-    planes
+    for &index in steep {
+        for path in straddling(case, fire, index, &none).iter() {
+            let mut faces = path.faces.clone();
+            faces.sort_unstable();
+            sets.insert(faces);
+        }
+    }
+    sets
+}
+
+/// How many of some sets of planes have no plane in common, up to what is asked.
+fn most_separate(sets: &BTreeSet<Vec<usize>>) -> usize {
+    let apart = |a: &Vec<usize>, b: &Vec<usize>| a.iter().all(|face| !b.contains(face));
+    let two = sets.iter().any(|a| sets.iter().any(|b| apart(a, b)));
+    if two { ASKED } else { usize::from(!sets.is_empty()) }
+}
+
+/// A pathway that is there, or that is there once some modules are away.
+struct Candidate<'c> {
+    faces: Vec<usize>,
+    loss: usize,
+    opening: Option<&'c Opening>,
+}
+
+/// The fewest modules whose removal makes two pathways on separate planes of those that are there and those that can be
+/// opened.
+fn open(
+    case: &Case<'_>,
+    fire: &FireAccess,
+    steep: &[usize],
+    there: &BTreeSet<Vec<usize>>,
+) -> Option<Opening> {
+    let mut candidates: Vec<Candidate<'_>> =
+        there.iter().map(|faces| Candidate { faces: faces.clone(), loss: 0, opening: None }).collect();
+    for opening in steep.iter().flat_map(|&index| opening_of(case, fire, index)) {
+        candidates.push(Candidate {
+            faces: opening.faces.clone(),
+            loss: opening.away.len(),
+            opening: Some(opening),
+        });
+    }
+    candidates.sort_by_key(|candidate| candidate.loss);
+    let mut best: Option<(usize, [&Candidate<'_>; 2])> = None;
+    for (at, one) in candidates.iter().enumerate() {
+        if best.as_ref().is_some_and(|(loss, _)| 2 * one.loss >= *loss) {
+            break;
+        }
+        let apart = |two: &&Candidate<'_>| one.faces.iter().all(|face| !two.faces.contains(face));
+        let Some(two) = candidates.iter().skip(at + 1).find(apart) else { continue };
+        let loss = one.loss + two.loss;
+        if best.as_ref().is_none_or(|(least, _)| loss < *least) {
+            best = Some((loss, [one, two]));
+        }
+    }
+    let (_, pair) = best?;
+    let mut all = Opening { away: Away::new(), faces: Vec::new(), strip: Vec::<DVec2>::new() };
+    for opening in pair.into_iter().filter_map(|candidate| candidate.opening) {
+        all.away.extend(opening.away.iter().copied());
+        all.faces.extend(opening.faces.iter().copied());
+        all.strip.extend(opening.strip.iter().copied());
+    }
+    Some(all)
 }
 
 #[cfg(test)]

@@ -11,9 +11,10 @@ use super::looked_at;
 use crate::case::Case;
 use crate::measure::TOLERANCE;
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
-use chalkcourse_job::{Cell, FireAccess, Job, PenetrationKind};
+use chalkcourse_job::{BlockId, Cell, FireAccess, Job, PenetrationKind};
 use chalkcourse_layout::Layout;
-use std::collections::BTreeSet;
+use std::borrow::Cow;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A pathway that was found.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,37 +29,100 @@ pub struct Pathway {
     pub straight: bool,
 }
 
-/// Modules that are thought away: index of the block in the case, and place in it.
-pub(super) type Away = BTreeSet<(usize, Cell)>;
+/// Modules that are thought away.
+pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
 
-/// All pathways of a job's roof: for each plane its straight ones, or one that winds. Empty without fire access in
-/// the rule book.
+/// All pathways of a job's roof: for each plane its straight ones, or one that winds, or else those that straddle it and a
+/// plane beside it. Empty without fire access in the rule book.
 pub fn pathways(job: &Job, layout: &Layout) -> Vec<Pathway> {
     let case = Case::of(job, layout);
     let Some(fire) = &job.rule_book.fire_access else { return Vec::new() };
-    let faces = 0..layout.roof.faces.len();
-    faces.flat_map(|face| of_plane(&case, fire, face, &Away::new())).collect()
+    let none = Away::new();
+    let mut found: Vec<Pathway> = Vec::new();
+    let mut straddled: BTreeSet<[usize; 2]> = BTreeSet::new();
+    for face in 0..layout.roof.faces.len() {
+        let own = alone(&case, fire, face, &none);
+        if !own.is_empty() {
+            found.extend(own.iter().cloned());
+            continue;
+        }
+        for path in straddling(&case, fire, face, &none).iter() {
+            if let [one, two] = path.faces[..]
+                && straddled.insert([one.min(two), one.max(two)])
+            {
+                found.push(path.clone());
+            }
+        }
+    }
+    found
 }
 
-/// The pathways of one plane: all straight ones, or else one that winds on it, or else one on it and a neighbour.
-pub(super) fn of_plane(case: &Case<'_>, fire: &FireAccess, index: usize, away: &Away) -> Vec<Pathway> {
+/// The pathways on one plane: all straight ones, or else one that winds.
+pub(super) fn alone<'c>(
+    case: &'c Case<'_>,
+    fire: &FireAccess,
+    index: usize,
+    away: &Away,
+) -> Cow<'c, [Pathway]> {
     let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
-        return Vec::new();
+        return Cow::Borrowed(&[]);
     };
-    let straight = straight(case, fire, index, away);
-    if !straight.is_empty() {
-        return straight;
+    let find = |away: &Away| {
+        let straight = straight(case, fire, face, index, away);
+        // Where nothing but the border is in the way, a strip would have been found, unless hips close the top.
+        if straight.is_empty() { winding(case, fire, &[index], away).into_iter().collect() } else { straight }
+    };
+    match case.planes.get(index) {
+        Some(planes) if !touches(case, index, away) => {
+            Cow::Borrowed(planes.alone.get_or_init(|| find(&Away::new())))
+        }
+        _ => Cow::Owned(find(away)),
     }
-    // Where nothing but the border is in the way, a strip would have been found, unless hips close the top.
-    winding(case, fire, &[index], away)
-        .or_else(|| beside(face).find_map(|other| winding(case, fire, &[index, other], away)))
-        .into_iter()
-        .collect()
+}
+
+/// The pathways that straddle a plane and one beside it: one for each such plane.
+pub(super) fn straddling<'c>(
+    case: &'c Case<'_>,
+    fire: &FireAccess,
+    index: usize,
+    away: &Away,
+) -> Cow<'c, [Pathway]> {
+    let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
+        return Cow::Borrowed(&[]);
+    };
+    let find = |away: &Away| -> Vec<Pathway> {
+        beside(face).filter_map(|other| winding(case, fire, &[index, other], away)).collect()
+    };
+    let touched = touches(case, index, away) || beside(face).any(|other| touches(case, other, away));
+    match case.planes.get(index) {
+        Some(planes) if !touched => Cow::Borrowed(planes.straddling.get_or_init(|| find(&Away::new()))),
+        _ => Cow::Owned(find(away)),
+    }
+}
+
+/// Whether some of the modules that are thought away stand on a face.
+fn touches(case: &Case<'_>, face: usize, away: &Away) -> bool {
+    !away.is_empty() && case.laid_on(face).any(|laid| of_block(away, laid.block.id).next().is_some())
+}
+
+/// The places of one block that are thought away.
+pub(super) fn of_block(away: &Away, block: BlockId) -> impl Iterator<Item = Cell> + '_ {
+    let first = (block, Cell { row: 0, column: 0 });
+    away.range(first..).take_while(move |(of, _)| *of == block).map(|(_, cell)| *cell)
+}
+
+/// Whether there is a ridge to go to: on a plane, or on one beside it. A porch that ends at a wall has none.
+pub(super) fn has_ridge(case: &Case<'_>, index: usize) -> bool {
+    let faces = &case.layout.roof.faces;
+    let ridge = |face: &RoofFace| face.edges.iter().any(|span| span.kind == EdgeKind::Ridge);
+    faces
+        .get(index)
+        .is_some_and(|face| ridge(face) || beside(face).any(|other| faces.get(other).is_some_and(ridge)))
 }
 
 /// Planes beside one, over a hip, a valley or a change of pitch. Not over the ridge: who stands on the other side of
 /// it is not beside the array.
-pub(super) fn beside(face: &RoofFace) -> impl Iterator<Item = usize> {
+pub(crate) fn beside(face: &RoofFace) -> impl Iterator<Item = usize> {
     let others: BTreeSet<usize> = face
         .edges
         .iter()
@@ -68,7 +132,7 @@ pub(super) fn beside(face: &RoofFace) -> impl Iterator<Item = usize> {
     others.into_iter()
 }
 
-fn passable(span: &EdgeSpan) -> bool {
+pub(super) fn passable(span: &EdgeSpan) -> bool {
     matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley | EdgeKind::PitchChange)
 }
 
@@ -90,17 +154,16 @@ pub(super) fn clear_to_ridge(face: &RoofFace) -> Vec<(f64, f64)> {
 
 /// What a chimney or skylight takes from the room along the eave.
 pub(super) fn obstructed(case: &Case<'_>, index: usize) -> Vec<(f64, f64)> {
-    let on =
-        case.layout.penetrations.iter().filter(|p| blocks_a_path(p.kind)).filter_map(|p| p.on_face(index));
-    on.map(|on| (on.bounds.min.x, on.bounds.max.x)).collect()
+    let on = case.through(index).filter(|(p, _)| blocks_a_path(p.kind));
+    on.map(|(_, on)| (on.bounds.min.x, on.bounds.max.x)).collect()
 }
 
-fn blocks_a_path(kind: PenetrationKind) -> bool {
-    matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight)
+/// Whether nobody walks over a penetration: chimneys, skylights and windows; pipe boots and vents are minor.
+pub fn blocks_a_path(kind: PenetrationKind) -> bool {
+    matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
 }
 
-fn straight(case: &Case<'_>, fire: &FireAccess, index: usize, away: &Away) -> Vec<Pathway> {
-    let Some(face) = case.layout.roof.faces.get(index) else { return Vec::new() };
+fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize, away: &Away) -> Vec<Pathway> {
     let width = fire.path_width.value.metres();
     let mut blocked = obstructed(case, index);
     blocked.extend(standing(case, index, away).iter().map(|rect| (rect.min.x, rect.max.x)));
@@ -146,10 +209,14 @@ pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away:
         let corners = |rect: &Rect| rect.corners().map(|p| plane.to_plan(p));
         blockers.extend(standing(case, index, away).iter().map(|rect| grown(&corners(rect), reach)));
     }
-    let solid = case.layout.penetrations.iter().filter(|p| blocks_a_path(p.kind));
-    blockers.extend(
-        solid.filter(|p| p.on.iter().any(|on| faces.contains(&on.face))).map(|p| grown(&p.plan.outer, reach)),
-    );
+    // By number, since one may cut both planes.
+    let solid: BTreeMap<_, _> = faces
+        .iter()
+        .flat_map(|&index| case.through(index))
+        .filter(|(p, _)| blocks_a_path(p.kind))
+        .map(|(p, _)| (p.id, p))
+        .collect();
+    blockers.extend(solid.values().map(|p| grown(&p.plan.outer, reach)));
     // Two planes that share an edge may miss by a hair; what this adds outside lies within reach of a border.
     let ground: Vec<Polygon> = planes.iter().flat_map(|face| face.plan.offset(0.006)).collect();
     // Blockers overlap one another; what two of them cover would count as covered by neither.
@@ -175,10 +242,9 @@ pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away:
 /// What stands on a plane without some modules: rows of modules, or single ones where some of a block are away.
 fn standing(case: &Case<'_>, index: usize, away: &Away) -> Vec<Rect> {
     let mut rects = Vec::new();
-    for &at in case.on_face.get(index).into_iter().flatten() {
-        let Some(laid) = case.blocks.get(at) else { continue };
-        if away.iter().any(|(block, _)| *block == at) {
-            let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(at, m.cell)));
+    for laid in case.laid_on(index) {
+        if of_block(away, laid.block.id).next().is_some() {
+            let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(laid.block.id, m.cell)));
             rects.extend(stay.map(|module| module.rect));
         } else {
             rects.extend(laid.rows.iter().copied());
@@ -190,12 +256,21 @@ fn standing(case: &Case<'_>, index: usize, away: &Away) -> Vec<Rect> {
 /// Whether a row closes a plane from side to side: a disc that goes from below it to above it must fit through some
 /// gap at its own height. A quick answer for full roofs; `false` says nothing.
 fn shut(case: &Case<'_>, index: usize, away: &Away, reach: f64) -> bool {
-    let Some(face) = case.layout.roof.faces.get(index) else { return false };
+    shut_levels(case, index, away, reach).next().is_some()
+}
+
+/// The heights in the frame of a plane at which rows close it from side to side, from the eave up.
+pub(super) fn shut_levels(
+    case: &Case<'_>,
+    index: usize,
+    away: &Away,
+    reach: f64,
+) -> impl Iterator<Item = f64> {
+    let face = case.layout.roof.faces.get(index);
     let heights = |kind: EdgeKind| {
-        face.edges
-            .iter()
-            .filter(move |span| span.kind == kind)
-            .flat_map(|span| [span.frame.0.y, span.frame.1.y])
+        let spans =
+            face.into_iter().flat_map(move |face| face.edges.iter().filter(move |span| span.kind == kind));
+        spans.flat_map(|span| [span.frame.0.y, span.frame.1.y])
     };
     let above = heights(EdgeKind::Eave).fold(f64::NEG_INFINITY, f64::max);
     let below = heights(EdgeKind::Ridge).fold(f64::INFINITY, f64::min);
@@ -203,10 +278,9 @@ fn shut(case: &Case<'_>, index: usize, away: &Away, reach: f64) -> bool {
     let mut levels: Vec<f64> = rects.iter().map(|rect| rect.centre().y).collect();
     levels.sort_by(f64::total_cmp);
     levels.dedup_by(|a, b| (*a - *b).abs() < TOLERANCE);
-    levels.into_iter().filter(|&v| above < v && v < below).any(|v| {
-        let mut crossings: Vec<f64> = face
-            .frame
-            .sides()
+    levels.into_iter().filter(move |&v| above < v && v < below).filter(move |&v| {
+        let sides = face.into_iter().flat_map(|face| face.frame.sides());
+        let mut crossings: Vec<f64> = sides
             .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
             .map(|(_, _, a, b)| a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y))
             .collect();

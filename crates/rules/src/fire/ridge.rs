@@ -5,12 +5,13 @@
 //! that says neither.
 
 use super::{exempt, looked_at, source};
+use crate::array::moves::{MustMove, ends, place_of};
 use crate::case::{Case, Laid};
 use crate::clear::{Move, first_free, hull_around, stretch};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_segment};
-use crate::registry::Rule;
-use crate::words::{Way, block_name, length, move_fix, sentence, too_short};
+use crate::registry::{Rule, Run};
+use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, dvec2};
 use chalkcourse_job::{Cell, FireAccess, Job, Limit};
 use chalkcourse_layout::Layout;
@@ -21,7 +22,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Fire fighters open the roof along the ridge to let heat and smoke out.",
     source: |job| source(job, |fire| &fire.ridge.up_to_share.source),
     missing: exempt,
-    run,
+    run: Run::Block(run, |case, _| vec![case.share().to_bits()]),
 };
 
 /// The plan area of the array by the plan area of the whole roof; 0 without a roof.
@@ -49,11 +50,11 @@ pub fn ridge_room<'a>(
     if share <= most.value + 1e-9 { &ridge.up_to_share } else { &ridge.beyond }
 }
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let Some(fire) = &case.book.fire_access else { return };
-    let share = array_share(case.layout);
+    let share = case.share();
     let room = ridge_room(fire, case.job, share);
-    for laid in case.blocks.iter().filter(|laid| looked_at(fire, laid.face)) {
+    if looked_at(fire, laid.face) {
         let mut sides: Vec<(usize, usize)> = Vec::new();
         for span in laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge) {
             if !sides.contains(&(span.ring, span.side)) {
@@ -101,35 +102,31 @@ fn finding(
         })
     });
     let units = case.units;
-    let it = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
+    let by = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
     let (measured, required) = (too_short(nearest, units), length(asked, units));
-    Some(Finding {
-        message: format!(
+    let found = MustMove {
+        code: RULE.code,
+        severity: Severity::Stop,
+        key: format!(
+            "fire-ridge/block-{}/face-{}/ring-{}-side-{}",
+            laid.block.id, laid.on.id, side.0, side.1
+        ),
+        says: format!(
             "{} leaves {measured} beside the ridge of {}, in plan; the array covers {:.1} % of the plan roof area, for which the \
-             code asks {required}. Move the block {} {}.",
+             code asks {required}",
             sentence(&block_name(laid.block)),
             case.face_name(laid.placed.face),
             share * 100.0,
-            length(it.by, units),
-            it.way.name(),
         ),
-        place: Place {
-            face: Some(laid.on.id),
-            block: Some(laid.block.id),
-            cells: near.iter().map(|(cell, _)| *cell).collect(),
-            penetration: None,
-            shape: spans.iter().flat_map(|span| [span.plan.0, span.plan.1]).collect(),
-        },
+        named: false,
         measured: format!("{measured} in plan"),
         required: format!("at least {required} in plan"),
         source: room.source.clone(),
-        fix: Some(move_fix(laid.block, it, units)),
-        ..Finding::of(
-            RULE.code,
-            Severity::Stop,
-            format!("fire-ridge/block-{}/face-{}/ring-{}-side-{}", laid.block.id, laid.on.id, side.0, side.1),
-        )
-    })
+        place: place_of(laid, near.iter().map(|(cell, _)| *cell).collect(), ends(spans)),
+        moving: laid,
+        by,
+    };
+    Some(found.finding(case))
 }
 
 #[cfg(test)]

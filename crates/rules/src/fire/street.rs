@@ -4,11 +4,11 @@
 //! within 45°, or when it runs within 10 ft (in plan) of the roof's edge on that side: a reading, since the code does not
 //! define the side.
 
-use super::pathway::{Away, of_plane};
+use super::pathway::{Away, alone, straddling};
 use super::{exempt, has_array, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::Rule;
+use crate::registry::{Rule, Run};
 use chalkcourse_geometry::DVec2;
 
 pub(crate) const RULE: Rule = Rule {
@@ -26,7 +26,7 @@ pub(crate) const RULE: Rule = Rule {
             unknown.then(|| "the job does not say on which side the street or driveway lies".into())
         })
     },
-    run,
+    run: Run::Whole(run),
 };
 
 /// Ten feet.
@@ -56,7 +56,10 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
                 reach >= edge - NEAR
             })
         };
-        of_plane(case, fire, index, &Away::new()).iter().any(|path| falls || near(&path.outline))
+        let none = Away::new();
+        let own = alone(case, fire, index, &none);
+        let beside = if own.is_empty() { straddling(case, fire, index, &none) } else { own };
+        beside.iter().any(|path| falls || near(&path.outline))
     };
     if (0..faces.len()).any(serves) {
         return;

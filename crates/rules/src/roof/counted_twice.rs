@@ -5,7 +5,7 @@
 use super::{grouped, pair};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use chalkcourse_geometry::{RoofProblem, Units};
 
 pub(crate) const RULE: Rule = Rule {
@@ -14,7 +14,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Where two faces lie over the same ground, their area and their shingles are ordered twice.",
     source: |_| "geometry: two decks can't have one place".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Drawn(run),
 };
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {

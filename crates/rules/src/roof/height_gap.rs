@@ -6,7 +6,7 @@
 use super::{grouped, pair};
 use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{length, sentence};
 use chalkcourse_geometry::{DVec2, Length, RoofProblem, Tolerances};
 use chalkcourse_job::{Edit, Face};
@@ -17,7 +17,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "A roof with a gap in it was measured or drawn wrong, and so are its ridges and areas.",
     source: |_| "geometry: faces of one roof share their edges, within 10 mm".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Drawn(run),
 };
 
 #[derive(Clone, Copy)]

@@ -5,7 +5,7 @@
 use super::{grouped, pair};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::{length, sentence};
 use chalkcourse_geometry::RoofProblem;
 
@@ -15,7 +15,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Two edges a hand apart are counted as two, and the ridge or valley between them is lost.",
     source: |_| "geometry: sides beside each other within 150 mm were meant to be one".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Drawn(run),
 };
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {

@@ -4,8 +4,9 @@
 
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::sentence;
+use chalkcourse_layout::PlacedPenetration;
 
 pub(crate) const RULE: Rule = Rule {
     code: "no-home",
@@ -13,11 +14,11 @@ pub(crate) const RULE: Rule = Rule {
     reason: "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
     source: |_| "geometry: it is measured against nothing".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Penetration(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for penetration in case.layout.penetrations.iter().filter(|p| p.home.is_none()) {
+fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Finding>) {
+    if penetration.home.is_none() {
         let what = if penetration.name.trim().is_empty() {
             format!("{} {}", penetration.kind.name(), penetration.id)
         } else {

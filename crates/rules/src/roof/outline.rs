@@ -5,7 +5,7 @@
 use super::grouped;
 use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::words::sentence;
 use chalkcourse_geometry::{Defect, RoofProblem};
 use chalkcourse_job::{Edit, Face};
@@ -16,7 +16,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Lengths, areas and edges of an outline that folds over itself mean nothing.",
     source: |_| "geometry: such an outline has no area".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Drawn(run),
 };
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {

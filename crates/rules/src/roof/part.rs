@@ -5,7 +5,7 @@
 
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::{Rule, nothing_missing};
+use crate::registry::{Rule, Run, nothing_missing};
 use chalkcourse_job::PartTrouble;
 
 pub(crate) const RULE: Rule = Rule {
@@ -14,7 +14,7 @@ pub(crate) const RULE: Rule = Rule {
     reason: "A part that can't be raised has no faces: nothing on it is counted.",
     source: |_| "geometry: no roof closes over this footprint".into(),
     missing: nothing_missing,
-    run,
+    run: Run::Whole(run),
 };
 
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {

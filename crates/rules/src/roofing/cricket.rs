@@ -8,9 +8,10 @@ use super::{missing, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::TOLERANCE;
-use crate::registry::Rule;
+use crate::registry::{Rule, Run};
 use crate::words::{length, sentence};
 use chalkcourse_job::PenetrationKind;
+use chalkcourse_layout::PlacedPenetration;
 
 pub(crate) const RULE: Rule = Rule {
     code: "cricket",
@@ -18,19 +19,20 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Water and snow pile up behind what is wide, and find their way in.",
     source: |job| source(job, |roofing| &roofing.cricket_from.source),
     missing,
-    run,
+    run: Run::Penetration(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Finding>) {
     let Some(roofing) = &case.book.roofing else { return };
     let most = roofing.cricket_from.value.metres();
-    for penetration in case.layout.penetrations.iter().filter(|p| p.kind != PenetrationKind::Skylight) {
-        let Some(home) = penetration.home else { continue };
-        let Some(on) = penetration.on_face(home) else { continue };
+    if matches!(penetration.kind, PenetrationKind::Skylight | PenetrationKind::EscapeWindow) {
+        return;
+    }
+    let on = penetration.home.and_then(|home| Some((home, penetration.on_face(home)?)));
+    if let Some((home, on)) = on
+        && on.bounds.size().x > most + TOLERANCE
+    {
         let wide = on.bounds.size().x;
-        if wide <= most + TOLERANCE {
-            continue;
-        }
         let measured = length(wide, case.units);
         let required = length(most, case.units);
         findings.push(Finding {

@@ -1,6 +1,9 @@
 //! The roofing itself: what a slope asks for, and what a wide penetration does.
 
 pub(crate) mod cricket;
+pub(crate) mod deck_condition;
+pub(crate) mod drip_edge;
+pub(crate) mod fire_class;
 pub(crate) mod slope;
 pub(crate) mod underlayment;
 

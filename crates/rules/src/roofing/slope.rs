@@ -5,7 +5,7 @@
 use super::{SLACK, missing, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::Rule;
+use crate::registry::{Rule, Run};
 use crate::words::sentence;
 
 pub(crate) const RULE: Rule = Rule {
@@ -14,20 +14,19 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Lapped shingles let water in where it stands or is blown back.",
     source: |job| source(job, |roofing| &roofing.least_pitch.source),
     missing,
-    run,
+    run: Run::Ground(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
     let Some(roofing) = &case.book.roofing else { return };
     let least = roofing.least_pitch.value;
-    for (index, face) in case.layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
+    if let (Some(face), Some(id)) = (case.layout.roof.faces.get(index), case.face_id(index)) {
         let pitch = face.plane.pitch;
         if pitch.slope() >= least.slope() - SLACK {
-            continue;
+            return;
         }
         let measured = format!("{:.1}:12", pitch.rise_in_12());
         let required = format!("at least {:.1}:12", least.rise_in_12());
-        let Some(id) = case.face_id(index) else { continue };
         findings.push(Finding {
             message: format!(
                 "{} is {measured}; asphalt shingles need {required}. Choose another roof covering there.",

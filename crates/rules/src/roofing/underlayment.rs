@@ -6,7 +6,7 @@
 use super::{SLACK, missing, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::Rule;
+use crate::registry::{Rule, Run};
 use crate::words::sentence;
 
 pub(crate) const RULE: Rule = Rule {
@@ -15,19 +15,18 @@ pub(crate) const RULE: Rule = Rule {
     reason: "Water runs slowly on a low slope and finds its way under shingles.",
     source: |job| source(job, |roofing| &roofing.single_underlayment_from.source),
     missing,
-    run,
+    run: Run::Ground(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
+fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
     let Some(roofing) = &case.book.roofing else { return };
     let single = roofing.single_underlayment_from.value;
-    for (index, face) in case.layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
+    if let (Some(face), Some(id)) = (case.layout.roof.faces.get(index), case.face_id(index)) {
         let pitch = face.plane.pitch;
         let shingled = pitch.slope() >= roofing.least_pitch.value.slope() - SLACK;
         if !shingled || pitch.slope() >= single.slope() - SLACK {
-            continue;
+            return;
         }
-        let Some(id) = case.face_id(index) else { continue };
         findings.push(Finding {
             message: format!(
                 "{} is {:.1}:12, less than {:.1}:12: lay its underlayment double. {}",

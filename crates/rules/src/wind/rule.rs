@@ -3,10 +3,10 @@
 //! Source: ASCE/SEI 7 chapter 30, as roof covering; see the parent module. A caution, and never a design: by a licensed
 //! engineer.
 
-use super::screen::{screen_case, unknown};
-use crate::case::Case;
+use super::screen::{Conditions, unknown, uplift};
+use crate::case::{Case, Laid};
 use crate::finding::{Finding, Place, Severity};
-use crate::registry::Rule;
+use crate::registry::{Rule, Run};
 use crate::words::{block_name, sentence};
 
 pub(crate) const RULE: Rule = Rule {
@@ -20,45 +20,43 @@ pub(crate) const RULE: Rule = Rule {
             .map_or_else(|| "none in this book".into(), |loads| loads.standard.source.clone())
     },
     missing: unknown,
-    run,
+    run: Run::Block(run, |case, _| case.wind().map_or_else(Vec::new, Conditions::numbers)),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    let Some(screening) = screen_case(case) else { return };
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let Some(holds) = case.job.site.building.fastener_pounds else { return };
-    for (laid, block) in case.blocks.iter().zip(&screening.blocks) {
-        let name = sentence(&block_name(laid.block));
-        let place = Place { face: Some(laid.on.id), block: Some(laid.block.id), ..Place::default() };
-        let key = format!("wind/block-{}/face-{}", laid.block.id, laid.on.id);
-        match &block.outcome {
-            Ok(uplift) if uplift.pounds > holds + 1e-6 => findings.push(Finding {
-                message: format!(
-                    "{name} reaches zone {} ({}): {:.1} psf outward, {:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
-                     the edge zones, or set more fasteners; have it designed by a licensed engineer.",
-                    uplift.zone.name(),
-                    uplift.figure,
-                    uplift.psf,
-                    uplift.pounds.ceil(),
-                ),
-                place,
-                measured: format!("{:.0} lb a fastener", uplift.pounds.ceil()),
-                required: format!("at most {holds:.0} lb"),
-                source: format!(
-                    "{}, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)",
-                    uplift.figure
-                ),
-                ..Finding::of(RULE.code, Severity::Caution, key)
-            }),
-            Ok(_) => {}
-            Err(refused) => findings.push(Finding {
-                message: format!("{name} is not screened for wind: {refused}."),
-                place,
-                measured: "not worked out".into(),
-                required: "a case that the sources have".into(),
-                source: RULE.source(case.job),
-                ..Finding::of(RULE.code, Severity::Note, key)
-            }),
-        }
+    let Some(outcome) = case.wind().and_then(|conditions| uplift(case, conditions, laid)) else { return };
+    let name = sentence(&block_name(laid.block));
+    let place = Place { face: Some(laid.on.id), block: Some(laid.block.id), ..Place::default() };
+    let key = format!("wind/block-{}/face-{}", laid.block.id, laid.on.id);
+    match &outcome {
+        Ok(uplift) if uplift.pounds > holds + 1e-6 => findings.push(Finding {
+            message: format!(
+                "{name} reaches zone {} ({}): {:.1} psf outward, {:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
+                 the edge zones, or set more fasteners; have it designed by a licensed engineer.",
+                uplift.zone.name(),
+                uplift.figure,
+                uplift.psf,
+                uplift.pounds.ceil(),
+            ),
+            place,
+            measured: format!("{:.0} lb a fastener", uplift.pounds.ceil()),
+            required: format!("at most {holds:.0} lb"),
+            source: format!(
+                "{}, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)",
+                uplift.figure
+            ),
+            ..Finding::of(RULE.code, Severity::Caution, key)
+        }),
+        Ok(_) => {}
+        Err(refused) => findings.push(Finding {
+            message: format!("{name} is not screened for wind: {refused}."),
+            place,
+            measured: "not worked out".into(),
+            required: "a case that the sources have".into(),
+            source: RULE.source(case.job),
+            ..Finding::of(RULE.code, Severity::Note, key)
+        }),
     }
 }
 

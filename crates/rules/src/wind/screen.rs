@@ -48,23 +48,90 @@ pub struct Uplift {
     pub pounds: f64,
 }
 
+/// What the wind on a roof follows from, before any block is on it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Conditions {
+    /// The edition.
+    pub standard: LoadStandard,
+    /// Mean roof height, feet.
+    pub height_ft: f64,
+    /// Velocity pressure times Kd, pounds a square foot.
+    pub q_kd_psf: f64,
+    /// Width of edge zones, feet.
+    pub zone_width_ft: f64,
+    /// Least pressure on cladding, pounds a square foot.
+    pub least_psf: f64,
+    /// The roof as the figures know it, or why they don't.
+    pub shape: Result<RoofShape, Refused>,
+    /// The kind of edge for which the shape is refused.
+    other: Option<EdgeKind>,
+}
+
+impl Conditions {
+    /// The conditions of a job. `None` where the rule book or the site does not say enough.
+    pub fn of(job: &Job, layout: &Layout) -> Option<Self> {
+        let loads = job.rule_book.loads.as_ref()?;
+        let site = &job.site.building;
+        let standard = loads.standard.value;
+        let height_ft = site.eave_height?.feet() + half_rise(layout) / 0.3048;
+        let wind = Wind {
+            standard,
+            mph: site.wind_mph?,
+            exposure: site.exposure?,
+            height_ft,
+            elevation_ft: site.elevation.map_or(0.0, |elevation| elevation.feet()),
+        };
+        Some(Self {
+            standard,
+            height_ft,
+            q_kd_psf: velocity_pressure_with_kd(&wind),
+            zone_width_ft: zone_width(site.least_width?.feet(), height_ft),
+            least_psf: loads.least_pressure_psf.value,
+            shape: shape_of(layout),
+            other: other_kind(layout),
+        })
+    }
+
+    /// Outward pressure, pounds a square foot at strength level, for a coefficient.
+    pub fn psf(&self, gcp: f64) -> f64 {
+        (self.q_kd_psf * (GCPI - gcp)).max(self.least_psf)
+    }
+
+    /// All that blocks on one face read of the rest of the roof, as numbers.
+    pub(super) fn numbers(&self) -> Vec<u64> {
+        let shape = match (&self.shape, self.other) {
+            (_, Some(kind)) => 2 + kind as u64,
+            (Ok(RoofShape::Hip), None) => 1,
+            _ => 0,
+        };
+        vec![self.height_ft.to_bits(), shape]
+    }
+}
+
 /// A roof as the figures know it.
 ///
 /// # Errors
 /// [`Refused`] for a roof with valleys, walls or steps: the figures are for plain gables and hips.
 pub fn shape_of(layout: &Layout) -> Result<RoofShape, Refused> {
-    let kinds = || layout.roof.faces.iter().flat_map(|face| face.edges.iter().map(|edge| edge.kind));
-    let other = kinds().find(|kind| {
-        matches!(kind, EdgeKind::Valley | EdgeKind::WallLine | EdgeKind::Step | EdgeKind::PitchChange)
-    });
-    match other {
-        Some(kind) => Err(Refused(format!(
+    if let Some(kind) = other_kind(layout) {
+        return Err(Refused(format!(
             "the figures are for plain gable and hip roofs, and this one has a {}: ask a licensed engineer",
             kind.name()
-        ))),
-        None if kinds().any(|kind| kind == EdgeKind::Hip) => Ok(RoofShape::Hip),
-        None => Ok(RoofShape::Gable),
+        )));
     }
+    let hip = kinds(layout).any(|kind| kind == EdgeKind::Hip);
+    Ok(if hip { RoofShape::Hip } else { RoofShape::Gable })
+}
+
+fn kinds(layout: &Layout) -> impl Iterator<Item = EdgeKind> + '_ {
+    layout.roof.faces.iter().flat_map(|face| face.edges.iter().map(|edge| edge.kind))
+}
+
+/// A kind of edge that a plain gable or hip roof does not have.
+fn other_kind(layout: &Layout) -> Option<EdgeKind> {
+    kinds(layout).find(|kind| {
+        matches!(kind, EdgeKind::Valley | EdgeKind::WallLine | EdgeKind::Step | EdgeKind::PitchChange)
+    })
 }
 
 /// What a screening needs and a job does not say; `None` when it is all there.
@@ -88,51 +155,54 @@ pub(super) fn unknown(job: &Job) -> Option<String> {
 
 /// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
 pub fn screen(job: &Job, layout: &Layout) -> Option<Screening> {
-    screen_case(&Case::of(job, layout))
+    let case = Case::of(job, layout);
+    let conditions = case.wind()?;
+    let blocks = case
+        .blocks
+        .iter()
+        .map(|laid| Some(BlockScreening { block: laid.block.id, outcome: uplift(&case, conditions, laid)? }));
+    Some(Screening {
+        standard: conditions.standard,
+        height_ft: conditions.height_ft,
+        q_kd_psf: conditions.q_kd_psf,
+        zone_width_ft: conditions.zone_width_ft,
+        blocks: blocks.collect::<Option<Vec<_>>>()?,
+    })
 }
 
-pub(super) fn screen_case(case: &Case<'_>) -> Option<Screening> {
+/// Wind that lifts one block. `None` where the site does not say how much deck a fastener holds.
+pub(super) fn uplift(
+    case: &Case<'_>,
+    conditions: &Conditions,
+    laid: &Laid<'_>,
+) -> Option<Result<Uplift, Refused>> {
     let loads = case.book.loads.as_ref()?;
-    let site = &case.job.site.building;
-    let standard = loads.standard.value;
-    let height_ft = site.eave_height?.feet() + half_rise(case.layout) / 0.3048;
-    let wind = Wind {
-        standard,
-        mph: site.wind_mph?,
-        exposure: site.exposure?,
-        height_ft,
-        elevation_ft: site.elevation.map_or(0.0, |elevation| elevation.feet()),
-    };
-    let q_kd_psf = velocity_pressure_with_kd(&wind);
-    let zone_width_ft = zone_width(site.least_width?.feet(), height_ft);
-    let square_feet = site.fastener_square_feet?;
+    let square_feet = case.job.site.building.fastener_square_feet?;
     let module = &case.job.kit.module;
     let module_feet = module.length.feet() * module.width.feet();
     let dead = if module_feet > 0.0 { module.mass_kg / 0.453_592_37 / module_feet } else { 0.0 };
-    let shape = shape_of(case.layout);
-    let blocks = case.blocks.iter().map(|laid| {
-        let uplift = |shape| {
-            let figure: Coefficients = coefficients(standard, shape, laid.face.plane.pitch.degrees())?;
-            let steep = laid.face.plane.pitch.degrees() > 27.0;
-            let worst = laid
-                .placed
-                .modules
-                .iter()
-                .map(|m| zone_near(standard, shape, steep, near(laid, &m.rect, zone_width_ft * 0.3048)))
-                .filter_map(|zone| Some((zone, figure.outward(zone, square_feet)?)))
-                .min_by(|a, b| a.1.total_cmp(&b.1));
-            let Some((zone, gcp)) = worst else {
-                return Err(Refused("no zone of the figure reaches this block".into()));
-            };
-            let psf = (q_kd_psf * (GCPI - gcp)).max(loads.least_pressure_psf.value);
-            // Dead load acts straight down; what of it is square to the deck holds the array.
-            let holds = dead * laid.face.plane.pitch.radians().cos();
-            let pounds = (loads.wind_factor.value * psf - loads.dead_factor.value * holds) * square_feet;
-            Ok(Uplift { zone, figure: figure.figure, psf, pounds: pounds.max(0.0) })
+    let of = |shape| {
+        let degrees = laid.face.plane.pitch.degrees();
+        let figure: Coefficients = coefficients(conditions.standard, shape, degrees)?;
+        let steep = degrees > 27.0;
+        let width = conditions.zone_width_ft * 0.3048;
+        let worst = laid
+            .placed
+            .modules
+            .iter()
+            .map(|m| zone_near(conditions.standard, shape, steep, near(laid, &m.rect, width)))
+            .filter_map(|zone| Some((zone, figure.outward(zone, square_feet)?)))
+            .min_by(|a, b| a.1.total_cmp(&b.1));
+        let Some((zone, gcp)) = worst else {
+            return Err(Refused("no zone of the figure reaches this block".into()));
         };
-        BlockScreening { block: laid.block.id, outcome: shape.clone().and_then(uplift) }
-    });
-    Some(Screening { standard, height_ft, q_kd_psf, zone_width_ft, blocks: blocks.collect() })
+        let psf = conditions.psf(gcp);
+        // Dead load acts straight down; what of it is square to the deck holds the array.
+        let holds = dead * laid.face.plane.pitch.radians().cos();
+        let pounds = (loads.wind_factor.value * psf - loads.dead_factor.value * holds) * square_feet;
+        Ok(Uplift { zone, figure: figure.figure, psf, pounds: pounds.max(0.0) })
+    };
+    Some(conditions.shape.clone().and_then(of))
 }
 
 /// Half of how far the roof rises, metres: the mean roof height is the eave's and this.

@@ -1,0 +1,99 @@
+//! What a fix would do, drawn before it is done: modules where they would lie, dashed; those that would go, crossed out.
+
+use super::paint::Brush;
+use crate::desk::{Desk, Pointed};
+use crate::{Document, theme};
+use chalkcourse_geometry::{Polygon, Rect};
+use chalkcourse_job::{Job, apply};
+use chalkcourse_layout::Layout;
+use chalkcourse_plan::Plan;
+use egui::Stroke;
+use std::sync::Arc;
+
+/// The layout after a fix, kept while its button is pointed at.
+#[derive(Debug)]
+pub(crate) struct Ghost {
+    key: String,
+    plan: Arc<Plan>,
+    job: Job,
+    layout: Layout,
+}
+
+impl Ghost {
+    /// The key of the finding that the fix clears.
+    pub(crate) fn key(&self) -> &str {
+        &self.key
+    }
+}
+
+/// Draws what the fix would do whose button has the pointer or the focus.
+pub(super) fn ghost(brush: &Brush, document: &Document, desk: &mut Desk) {
+    let Pointed::Fix(key) = &desk.pointed else {
+        desk.ghost = None;
+        return;
+    };
+    let plan = document.plan();
+    let kept = desk.ghost.take().filter(|ghost| ghost.key == *key && Arc::ptr_eq(&ghost.plan, plan));
+    desk.ghost = kept.or_else(|| {
+        let finding = plan.findings.iter().find(|finding| finding.key == *key)?;
+        let job = apply(document.job(), &finding.fix.as_ref()?.edit).ok()?;
+        let layout = if job.faces == document.job().faces {
+            Layout::on_roof(&job, Arc::clone(&plan.layout.roof))
+        } else {
+            Layout::of(&job)
+        };
+        Some(Ghost { key: key.clone(), plan: Arc::clone(plan), job, layout })
+    });
+    if let Some(ghost) = &desk.ghost {
+        paint(brush, document, ghost);
+    }
+}
+
+fn paint(brush: &Brush, document: &Document, ghost: &Ghost) {
+    let p = brush.palette;
+    let dashes = Some((6.0, 4.0));
+    let now = document.job();
+    for face in &ghost.job.faces {
+        if now.face(face.id) != Some(face) {
+            brush.outline(&face.outline, Stroke::new(2.0, p.note), dashes);
+        }
+    }
+    let changed = |id| ghost.job.block(id) != now.block(id) || ghost.job.block(id).is_none();
+    for placed in plan_blocks(&document.plan().layout, brush).filter(|placed| changed(placed.1.id)) {
+        let (face, block) = placed;
+        let after = ghost.layout.block(block.id);
+        for module in &block.modules {
+            let stays = after.is_some_and(|after| after.modules.iter().any(|m| m.cell == module.cell));
+            if stays {
+                continue;
+            }
+            let [a, b, c, d] = module.rect.corners().map(|p| brush.space.screen_from_frame(&face.plane, p));
+            let stroke = Stroke::new(2.0, p.stop);
+            brush.painter.line_segment([a, c], stroke);
+            brush.painter.line_segment([b, d], stroke);
+        }
+    }
+    for (face, block) in plan_blocks(&ghost.layout, brush).filter(|placed| changed(placed.1.id)) {
+        for module in &block.modules {
+            let outline = on_plan(&face.plane, &module.rect);
+            brush.fill(&outline, theme::faint(p.note, 46));
+            brush.outline(&outline, Stroke::new(1.8, p.note), dashes);
+        }
+    }
+}
+
+/// Blocks with their faces, of those that are shown.
+fn plan_blocks<'l>(
+    layout: &'l Layout,
+    brush: &'l Brush,
+) -> impl Iterator<Item = (&'l chalkcourse_geometry::RoofFace, &'l chalkcourse_layout::PlacedBlock)> {
+    layout
+        .blocks
+        .iter()
+        .filter(|block| brush.space.shows(block.face))
+        .filter_map(|block| Some((layout.roof.faces.get(block.face)?, block)))
+}
+
+fn on_plan(plane: &chalkcourse_geometry::Plane, rect: &Rect) -> Polygon {
+    Polygon::new(rect.corners().map(|p| plane.to_plan(p)).to_vec())
+}

@@ -1,0 +1,60 @@
+//! Zones of wind suction, as the figures draw them: shades with a number and a pressure on each.
+
+use super::paint::Brush;
+use crate::desk::Desk;
+use crate::{Document, text, theme};
+use chalkcourse_geometry::Polygon;
+use chalkcourse_plan::Plan;
+use chalkcourse_rules::wind::{Drawn, drawn};
+use egui::{Align2, Stroke};
+use std::sync::Arc;
+
+/// The zones of a plan, kept until there is another plan.
+#[derive(Debug)]
+pub(crate) struct WindZones {
+    plan: Arc<Plan>,
+    pub(crate) drawn: Drawn,
+}
+
+/// Draws the zones when the person asked to see them; what keeps them from being drawn is written over the drawing.
+pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
+    if !desk.show_zones {
+        desk.wind_zones = None;
+        return;
+    }
+    let plan = document.plan();
+    let kept = desk.wind_zones.take().filter(|zones| Arc::ptr_eq(&zones.plan, plan));
+    let zones =
+        desk.wind_zones.insert(kept.unwrap_or_else(|| WindZones {
+            plan: Arc::clone(plan),
+            drawn: drawn(document.job(), &plan.layout),
+        }));
+    let p = brush.palette;
+    for face in zones.drawn.faces.iter().filter(|face| brush.space.shows(face.face)) {
+        for (rank, zone) in face.zones.iter().enumerate() {
+            // The worse the zone, the stronger its shade; its words say which it is.
+            let shade = theme::faint(p.caution, [0, 34, 74, 96][rank.min(3)]);
+            for shape in &zone.shapes {
+                brush.fill(shape, shade);
+                brush.outline(shape, Stroke::new(1.0, theme::faint(p.caution, 190)), Some((4.0, 4.0)));
+            }
+        }
+        for zone in &face.zones {
+            let Some(largest) = zone.shapes.iter().max_by(|a, b| a.area().total_cmp(&b.area())) else {
+                continue;
+            };
+            let at = brush.space.screen_from_plan(inside(largest));
+            brush.label(at, Align2::CENTER_CENTER, &text::wind_zone(zone), theme::size::SMALL, p.caution);
+        }
+    }
+    let corner = brush.space.area.left_top() + egui::vec2(14.0, 14.0);
+    let words = text::wind_zones_said(&zones.drawn);
+    brush.label(corner, Align2::LEFT_TOP, &words, theme::size::SMALL, p.caution);
+}
+
+/// A point inside a shape, well away from its border: the middle of its largest triangle.
+fn inside(shape: &Polygon) -> chalkcourse_geometry::DVec2 {
+    let area = |t: &[chalkcourse_geometry::DVec2; 3]| (t[1] - t[0]).perp_dot(t[2] - t[0]).abs();
+    let largest = shape.triangles().into_iter().max_by(|a, b| area(a).total_cmp(&area(b)));
+    largest.map_or_else(Default::default, |t| (t[0] + t[1] + t[2]) / 3.0)
+}

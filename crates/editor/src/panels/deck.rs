@@ -1,0 +1,47 @@
+//! The deck and the covering as found: what rules about screws, water and fire need to know.
+
+use super::site::{length_field, part};
+use crate::{fields, text};
+use chalkcourse_geometry::Units;
+use chalkcourse_job::{Building, DeckCondition, DeckKind, DripEdge, FireClass};
+use egui::Ui;
+
+/// Fields for the deck and the roof covering.
+pub(super) fn show(ui: &mut Ui, building: &mut Building, units: Units) {
+    part(ui, text::DECK_PART);
+    let deck = &mut building.deck;
+    length_field(ui, text::DECK_THICKNESS, text::DECK_THICKNESS_HELP, &mut deck.thickness, units, 0.0);
+    choose(ui, text::DECK_KIND, text::DECK_KIND_HELP, &mut deck.kind, &DeckKind::ALL.map(|k| (k, k.name())));
+    length_field(ui, text::RAFTERS, text::RAFTERS_HELP, &mut deck.rafter_spacing, units, 0.0);
+    let conditions = [(DeckCondition::Sound, text::DECK_SOUND), (DeckCondition::Repair, text::DECK_REPAIR)];
+    choose(ui, text::DECK_CONDITION, text::DECK_CONDITION_HELP, &mut deck.condition, &conditions);
+    part(ui, text::COVERING_PART);
+    let edges = [
+        (DripEdge::InPlace, text::DRIP_IN_PLACE),
+        (DripEdge::WithThisJob, text::DRIP_WITH_JOB),
+        (DripEdge::Absent, text::DRIP_ABSENT),
+    ];
+    choose(ui, text::DRIP_EDGE, text::DRIP_EDGE_HELP, &mut building.drip_edge, &edges);
+    let classes =
+        [FireClass::A, FireClass::B, FireClass::C, FireClass::Unrated].map(|class| (class, class.name()));
+    choose(ui, text::COVERING_CLASS, text::COVERING_CLASS_HELP, &mut building.covering_class, &classes);
+    choose(ui, text::CLASS_BY_LAW, text::CLASS_BY_LAW_HELP, &mut building.class_by_law, &classes);
+    length_field(ui, text::LOT_LINE, text::LOT_LINE_HELP, &mut building.lot_line, units, 0.0);
+}
+
+/// A choice that may also be "not known".
+fn choose<T: Copy + PartialEq>(
+    ui: &mut Ui,
+    label: &str,
+    help: &str,
+    value: &mut Option<T>,
+    kinds: &[(T, &'static str)],
+) {
+    let mut choices = vec![(None, text::NOT_KNOWN)];
+    choices.extend(kinds.iter().map(|&(kind, name)| (Some(kind), name)));
+    let chosen = ui.scope(|ui| fields::choice(ui, label, *value, &choices));
+    chosen.response.on_hover_text(help);
+    if let Some(chosen) = chosen.inner {
+        *value = chosen;
+    }
+}

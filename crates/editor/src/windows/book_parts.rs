@@ -1,0 +1,34 @@
+//! Parts that a rule book may do without: put in as the program's own books have them, or taken out.
+
+use crate::action::{Action, Actions};
+use crate::{text, theme};
+use chalkcourse_job::{Edit, OptionalPart, RuleBook};
+use egui::{CollapsingHeader, RichText, Ui};
+use std::sync::Arc;
+
+/// Buttons for what is missing, and for what is there.
+pub(super) fn show(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
+    let mut change = |label: String, changed: Result<RuleBook, String>| {
+        actions.push(match changed {
+            Ok(book) => Action::Edit(label, Edit::SetRuleBook(Arc::new(book))),
+            Err(words) => Action::Say(words),
+        });
+    };
+    CollapsingHeader::new(text::BOOK_PARTS).id_salt("parts of the book").show(ui, |ui| {
+        let quiet = theme::of(ui).quiet;
+        ui.label(RichText::new(text::BOOK_PARTS_WHY).small().color(quiet));
+        for part in OptionalPart::ALL {
+            if book.missing_parts().contains(&part) {
+                let words = text::put_in(part.name);
+                if ui.button(&words).on_hover_text(text::PUT_IN_HELP).clicked() {
+                    change(words, book.with_part(part));
+                }
+            } else if book.optional_parts().contains(&part) {
+                let words = text::take_out(part.name);
+                if ui.button(&words).on_hover_text(text::TAKE_OUT_HELP).clicked() {
+                    change(words, book.without_part(part));
+                }
+            }
+        }
+    });
+}

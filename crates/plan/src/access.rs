@@ -1,0 +1,93 @@
+//! Pathways and wind in reports: what the rules found of them, for people and for other programs.
+
+use crate::Plan;
+use chalkcourse_geometry::Length;
+use chalkcourse_job::Job;
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::fmt::Write;
+
+/// A pathway for the fire service in a report.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct PathwayReport {
+    /// The numbers of the faces that it runs on: one, or two that it straddles.
+    pub faces: Vec<u32>,
+    /// Its width in plan, metres.
+    pub width_m: f64,
+    /// Whether it runs straight up the slope.
+    pub straight: bool,
+    /// For a straight one its corners in plan, metres; for one that winds the room in which its middle may run.
+    pub plan: Vec<[f64; 2]>,
+}
+
+/// Wind suction in a report.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct WindReport {
+    /// What the pressures follow from.
+    pub about: String,
+    /// Faces with their zones.
+    pub faces: Vec<WindFaceReport>,
+    /// Why faces are missing.
+    pub not_worked_out: Vec<String>,
+}
+
+/// The zones of a face in a report.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct WindFaceReport {
+    /// The number of the face.
+    pub face: u32,
+    /// Which figure.
+    pub figure: &'static str,
+    /// Its zones, the mildest first: name, outward coefficient, outward pressure in pounds a square foot at strength level.
+    pub zones: Vec<(&'static str, f64, f64)>,
+}
+
+pub(crate) fn pathway_reports(job: &Job, plan: &Plan) -> Vec<PathwayReport> {
+    let id = |index: &usize| plan.layout.faces.get(*index).map(|face| face.id.0);
+    chalkcourse_rules::pathways(job, &plan.layout)
+        .into_iter()
+        .map(|path| PathwayReport {
+            faces: path.faces.iter().filter_map(id).collect(),
+            width_m: path.width,
+            straight: path.straight,
+            plan: path.outline.iter().map(|p| p.to_array()).collect(),
+        })
+        .collect()
+}
+
+pub(crate) fn wind_report(job: &Job, plan: &Plan) -> WindReport {
+    let drawn = chalkcourse_rules::wind::drawn(job, &plan.layout);
+    let faces = drawn.faces.iter().filter_map(|face| {
+        let zones = face.zones.iter().map(|zone| (zone.zone.name(), zone.gcp, zone.psf)).collect();
+        Some(WindFaceReport { face: plan.layout.faces.get(face.face)?.id.0, figure: face.figure, zones })
+    });
+    WindReport { about: drawn.about, faces: faces.collect(), not_worked_out: drawn.refused }
+}
+
+/// Pathways and wind as a person reads them.
+pub(crate) fn room_and_wind_text(job: &Job, plan: &Plan) -> String {
+    let name = |index: &usize| plan.layout.faces.get(*index).map_or("", |face| face.name.as_str());
+    let mut text = "Pathways for the fire service\n".to_owned();
+    let paths = chalkcourse_rules::pathways(job, &plan.layout);
+    if paths.is_empty() {
+        text.push_str("  none found\n");
+    }
+    for path in &paths {
+        let on: Vec<&str> = path.faces.iter().map(name).collect();
+        let way = if path.straight { "straight up the slope" } else { "winding" };
+        let width = Length::from_metres(path.width).show(job.units);
+        let _ = writeln!(text, "  {}: {width} wide in plan, {way}", on.join(" and "));
+    }
+    let wind = chalkcourse_rules::wind::drawn(job, &plan.layout);
+    let _ = writeln!(text, "\nWind suction, a screening: {}", wind.about);
+    for face in &wind.faces {
+        let zones: Vec<String> =
+            face.zones.iter().map(|zone| format!("zone {} {:.1} psf", zone.zone.name(), zone.psf)).collect();
+        let _ = writeln!(text, "  {}: {} ({})", name(&face.face), zones.join(", "), face.figure);
+    }
+    for refused in &wind.refused {
+        let _ = writeln!(text, "  not worked out: {refused}");
+    }
+    text.push('\n');
+    text
+}

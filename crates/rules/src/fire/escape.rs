@@ -1,0 +1,154 @@
+//! Below a window that people leave by in an emergency the roof is free, and a pathway leads to it.
+//!
+//! Source: IRC R324.6.3 / IFC 1205.2.3 (section numbers from memory): no module on the portion of a roof below an emergency
+//! escape and rescue opening, and a pathway of at least 36 in to the opening. A strip straight down the slope is kept, from
+//! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
+//! are not looked at.
+
+use super::{exempt, looked_at, source};
+use crate::array::moves::{MustMove, place_of};
+use crate::case::{Case, Laid};
+use crate::clear::{Obstacle, least_move};
+use crate::finding::{Finding, Place, Severity};
+use crate::measure::TOLERANCE;
+use crate::registry::{Rule, Run};
+use crate::words::{Way, block_name, length, sentence, too_much};
+use chalkcourse_geometry::{Rect, RoofFace, dvec2};
+use chalkcourse_job::{Cell, FireAccess, PenetrationKind};
+use chalkcourse_layout::{OnFace, PlacedPenetration};
+
+pub(crate) const RULE: Rule = Rule {
+    code: "fire-escape",
+    title: "The roof below an escape window is free",
+    reason: "Who climbs out of a window, and who comes to help, needs a way on the roof below it.",
+    source: |job| {
+        source(job, |fire| {
+            fire.below_escape.as_ref().map_or("not asked by this edition", |limit| &limit.source)
+        })
+    },
+    missing: |job| {
+        exempt(job).or_else(|| {
+            let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.below_escape.is_some());
+            if !asked {
+                return Some("this edition does not ask for it".into());
+            }
+            let any = job.penetrations.iter().any(|p| p.kind == PenetrationKind::EscapeWindow);
+            (!any).then(|| "no escape window is marked on the roof".into())
+        })
+    },
+    run: Run::block(run),
+};
+
+/// The strip below an escape window on a face, in its frame. `None` for what is no such window, on a face that is not looked
+/// at, and under a book that does not ask.
+pub fn escape_strip(
+    fire: &FireAccess,
+    penetration: &PlacedPenetration,
+    on: &OnFace,
+    face: &RoofFace,
+) -> Option<Rect> {
+    let least = fire.below_escape.as_ref()?.value.metres();
+    if penetration.kind != PenetrationKind::EscapeWindow || !looked_at(fire, face) {
+        return None;
+    }
+    let half = least.max(on.bounds.size().x) / 2.0;
+    let middle = on.bounds.centre().x;
+    let low = face.bounds.min.y.min(on.bounds.min.y);
+    Some(Rect { min: dvec2(middle - half, low), max: dvec2(middle + half, on.bounds.min.y) })
+}
+
+fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
+    let Some(fire) = &case.book.fire_access else { return };
+    let windows = case.through(laid.placed.face);
+    findings.extend(windows.filter_map(|(window, on)| {
+        let strip = escape_strip(fire, window, on, laid.face)?;
+        finding(case, laid, window, strip)
+    }));
+}
+
+fn finding(case: &Case<'_>, laid: &Laid<'_>, window: &PlacedPenetration, strip: Rect) -> Option<Finding> {
+    if strip.overlap(&laid.bounds).min_element() <= TOLERANCE {
+        return None;
+    }
+    let over: Vec<(Cell, f64)> = laid
+        .placed
+        .modules
+        .iter()
+        .map(|module| (module.cell, strip.overlap(&module.rect)))
+        .filter(|(_, over)| over.min_element() > TOLERANCE)
+        .map(|(cell, over)| (cell, over.x))
+        .collect();
+    let most = over.iter().map(|(_, over)| *over).reduce(f64::max)?;
+    let obstacle = Obstacle { corners: strip.corners().to_vec(), reach: 0.0 };
+    let by = least_move(&laid.rows, &[obstacle], &Way::ALL, case.units)?;
+    let (wide, measured) = (length(strip.size().x, case.units), too_much(most, case.units));
+    let plan = strip.corners().map(|p| laid.face.plane.to_plan(p)).to_vec();
+    let found = MustMove {
+        code: RULE.code,
+        severity: Severity::Stop,
+        key: format!("fire-escape/block-{}/penetration-{}", laid.block.id, window.id),
+        says: format!(
+            "{} lies {measured} into the strip below {}, which is kept free {wide} wide down to the lower edge",
+            sentence(&block_name(laid.block)),
+            case.penetration_name(window)
+        ),
+        named: false,
+        measured: format!("{measured} into it"),
+        required: format!("{wide} free below the window"),
+        source: RULE.source(case.job),
+        place: Place {
+            penetration: Some(window.id),
+            ..place_of(laid, over.into_iter().map(|(cell, _)| cell).collect(), plan)
+        },
+        moving: laid,
+        by,
+    };
+    Some(found.finding(case))
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{book, fixed, gable_job, of, one, vent};
+    use chalkcourse_geometry::Length;
+    use chalkcourse_job::{Job, PenetrationKind, Shape};
+
+    const INCH: f64 = 0.0254;
+
+    /// A window so wide high above the block, its middle so far to the right of the block's right side.
+    fn beside(wide: f64, away: f64) -> Job {
+        let mut job = gable_job();
+        job.penetrations = vec![vent(5, 8.172 + away * INCH, 4.5)];
+        job.penetrations[0].kind = PenetrationKind::EscapeWindow;
+        job.penetrations[0].shape =
+            Shape::Rectangle { along: Length::from_inches(wide), up: Length::from_inches(30.0) };
+        job
+    }
+
+    /// IRC R324.6.3: 36 in, half of it to each side of the middle.
+    #[test]
+    fn short_of_at_and_beyond_half_a_pathway() {
+        assert!(of(&beside(24.0, 19.0), "fire-escape").is_empty());
+        assert!(of(&beside(24.0, 18.0), "fire-escape").is_empty());
+        let job = beside(24.0, 15.0);
+        let short = one(&job, "fire-escape");
+        assert!(short.message.contains("lies 3\" into the strip below"), "{}", short.message);
+        assert!(short.message.contains("Move the block 3\" to the left"), "{}", short.message);
+        fixed(&job, &short);
+        // A wide window has a wide strip.
+        assert!(of(&beside(60.0, 30.0), "fire-escape").is_empty());
+        assert_eq!(of(&beside(60.0, 29.0), "fire-escape").len(), 1);
+    }
+
+    #[test]
+    fn above_the_window_nothing_is_asked_and_unmarked_is_told() {
+        let mut job = beside(24.0, -20.0);
+        job.penetrations[0].at.y = 0.4;
+        assert!(of(&job, "fire-escape").is_empty());
+        job.penetrations[0].kind = PenetrationKind::Skylight;
+        let line = crate::checked(&job).into_iter().find(|line| line.code == "fire-escape").unwrap();
+        assert_eq!(line.why_not.as_deref(), Some("no escape window is marked on the roof"));
+        let mut job = beside(24.0, 15.0);
+        book(&mut job).fire_access.as_mut().unwrap().below_escape = None;
+        assert!(of(&job, "fire-escape").is_empty());
+    }
+}

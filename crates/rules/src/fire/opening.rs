@@ -1,0 +1,320 @@
+//! The modules whose removal opens a pathway at the least loss.
+//!
+//! Straight strips up the slope are tried exactly. A pathway that winds, or that straddles two planes, is looked for on a
+//! lattice of places for the middle of a disc: a step into the reach of a module costs that module. What the lattice
+//! gives is taken only where the exact search then finds a pathway; gaps that are wider than a pathway by less than a
+//! step of the lattice it may miss, so the loss is the least that was found.
+
+use super::free::without;
+use super::looked_at;
+use super::pathway::{
+    Away, alone, beside, blocks_a_path, clear_to_ridge, obstructed, passable, shut_levels, winding,
+};
+use crate::case::Case;
+use crate::measure::TOLERANCE;
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_job::{BlockId, Cell, FireAccess, PathScheme};
+use std::cmp::Reverse;
+use std::collections::{BTreeSet, BinaryHeap};
+
+/// Modules whose removal opens a pathway, and where it then runs.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Opening {
+    pub(crate) away: Away,
+    /// The planes that it runs on.
+    pub(crate) faces: Vec<usize>,
+    /// In plan.
+    pub(crate) strip: Vec<DVec2>,
+}
+
+/// What opens a pathway on a plane, or over it and one beside it: for each the fewest modules, fewest first. Where the
+/// book asks for pathways on each slope, only what runs straight up the plane itself.
+pub(super) fn openings(case: &Case<'_>, fire: &FireAccess, index: usize) -> Vec<Opening> {
+    let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
+        return Vec::new();
+    };
+    let straight = straight(case, fire, face, index);
+    if fire.scheme.value == PathScheme::EachSlope {
+        return straight.into_iter().collect();
+    }
+    let known = straight.as_ref().map(|opening| opening.away.len());
+    // Rows that close the plane lose one module each, whatever else is done.
+    let needed = rows_to_open(case, index, fire.path_width.value.metres() / 2.0 - TOLERANCE);
+    let winding = match known {
+        Some(known) if known <= needed => None,
+        _ => on_lattice(case, fire, &[index], known),
+    };
+    let mut all: Vec<Opening> = winding.or(straight).into_iter().collect();
+    all.extend(beside(face).filter_map(|other| on_lattice(case, fire, &[index, other], None)));
+    all.sort_by_key(|opening| opening.away.len());
+    all
+}
+
+/// How many rows close a plane, such that no module stands in two of them.
+fn rows_to_open(case: &Case<'_>, index: usize, reach: f64) -> usize {
+    let tallest =
+        case.laid_on(index).flat_map(|laid| laid.rows.iter()).map(|row| row.size().y).fold(0.0, f64::max);
+    let mut count = 0;
+    let mut free_from = f64::NEG_INFINITY;
+    for level in shut_levels(case, index, &Away::new(), reach) {
+        if level >= free_from {
+            count += 1;
+            free_from = level + tallest;
+        }
+    }
+    count
+}
+
+/// The best strip straight up a plane.
+fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize) -> Option<Opening> {
+    let width = fire.path_width.value.metres();
+    let modules: Vec<(BlockId, Cell, f64, f64)> = case
+        .laid_on(index)
+        .flat_map(|laid| {
+            let id = laid.block.id;
+            laid.placed.modules.iter().map(move |m| (id, m.cell, m.rect.min.x, m.rect.max.x))
+        })
+        .collect();
+    let sorted = |mut list: Vec<f64>| {
+        list.sort_by(f64::total_cmp);
+        list
+    };
+    let (lefts, rights) =
+        (sorted(modules.iter().map(|m| m.2).collect()), sorted(modules.iter().map(|m| m.3).collect()));
+    // Those that begin before the strip ends, less those that end before it begins.
+    let loss = |start: f64| {
+        let begun = lefts.partition_point(|&left| left < start + width - TOLERANCE);
+        begun - rights.partition_point(|&right| right <= start + TOLERANCE).min(begun)
+    };
+    let mut taken_up = obstructed(case, index);
+    if fire.scheme.value == PathScheme::EachSlope {
+        // Where two are asked, the one that is there is not opened again.
+        let there = alone(case, fire, index, &Away::new());
+        taken_up.extend(there.iter().filter(|path| path.straight).filter_map(|path| {
+            let along = path.outline.iter().map(|&p| face.plane.to_frame(p).x);
+            Some((along.clone().reduce(f64::min)?, along.reduce(f64::max)?))
+        }));
+    }
+    let rooms = without(&clear_to_ridge(face), taken_up);
+    let starts =
+        rooms.into_iter().filter(|(from, to)| to - from >= width - TOLERANCE).flat_map(|(from, to)| {
+            // The best strip begins at an end of the room or at the side of a module.
+            let at_modules = modules.iter().flat_map(|m| [m.3, m.2 - width]);
+            let inside = move |start: &f64| *start >= from - TOLERANCE && start + width <= to + TOLERANCE;
+            at_modules.chain([from, to - width]).filter(inside).collect::<Vec<_>>()
+        });
+    let start = starts.filter(|&start| loss(start) > 0).min_by_key(|&start| loss(start))?;
+    let over = |m: &&(BlockId, Cell, f64, f64)| m.3 > start + TOLERANCE && m.2 < start + width - TOLERANCE;
+    let (low, high) = (face.bounds.min.y, face.bounds.max.y);
+    let corners = [(start, low), (start + width, low), (start + width, high), (start, high)];
+    Some(Opening {
+        away: modules.iter().filter(over).map(|m| (m.0, m.1)).collect(),
+        faces: vec![index],
+        strip: corners.map(|(u, v)| face.plane.to_plan(dvec2(u, v))).to_vec(),
+    })
+}
+
+/// So many steps of the lattice on the width of a pathway.
+const STEPS: f64 = 12.0;
+/// A roof that would need more places than this is not searched.
+const MOST_PLACES: usize = 400_000;
+
+/// Places for the middle of a disc, with the modules that are in its way at each.
+struct Lattice {
+    origin: DVec2,
+    step: f64,
+    columns: usize,
+    rows: usize,
+    /// Where it may not be, whatever is removed.
+    shut: Vec<bool>,
+    /// The modules in reach, by their place in a list.
+    near: Vec<Vec<u32>>,
+}
+
+impl Lattice {
+    fn at(&self, place: usize) -> DVec2 {
+        self.origin + dvec2((place % self.columns) as f64, (place / self.columns) as f64) * self.step
+    }
+
+    /// The places within some bounds.
+    fn within(&self, bounds: Rect) -> impl Iterator<Item = usize> + '_ {
+        let index = |x: f64, most: usize| (x.max(0.0) as usize).min(most);
+        let low = (bounds.min - self.origin) / self.step;
+        let high = (bounds.max - self.origin) / self.step;
+        let (from_x, to_x) = (index(low.x.floor(), self.columns), index(high.x.ceil() + 1.0, self.columns));
+        let (from_y, to_y) = (index(low.y.floor(), self.rows), index(high.y.ceil() + 1.0, self.rows));
+        (from_y..to_y).flat_map(move |y| (from_x..to_x).map(move |x| y * self.columns + x))
+    }
+
+    fn beside(&self, place: usize) -> impl Iterator<Item = usize> + '_ {
+        let (x, y) = (place % self.columns, place / self.columns);
+        let rows = y.saturating_sub(1)..=(y + 1).min(self.rows - 1);
+        rows.flat_map(move |row| {
+            let columns = x.saturating_sub(1)..=(x + 1).min(self.columns - 1);
+            columns.map(move |column| row * self.columns + column)
+        })
+        .filter(move |&other| other != place)
+    }
+}
+
+/// The way over some planes that costs the fewest modules, where that is fewer than are known to do.
+fn on_lattice(case: &Case<'_>, fire: &FireAccess, faces: &[usize], known: Option<usize>) -> Option<Opening> {
+    let width = fire.path_width.value.metres();
+    let reach = width / 2.0 - TOLERANCE;
+    let planes: Vec<&RoofFace> = faces
+        .iter()
+        .filter_map(|&index| case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)))
+        .collect();
+    if planes.len() != faces.len() || reach <= 0.0 {
+        return None;
+    }
+    let ends = |kind: EdgeKind| -> Vec<(DVec2, DVec2)> {
+        let spans = planes.iter().flat_map(|face| face.edges.iter());
+        spans.filter(|span| span.kind == kind).map(|span| span.plan).collect()
+    };
+    let (eaves, ridges) = (ends(EdgeKind::Eave), ends(EdgeKind::Ridge));
+    if eaves.is_empty() || ridges.is_empty() {
+        return None;
+    }
+    let modules: Vec<(BlockId, Cell, Polygon)> = faces
+        .iter()
+        .flat_map(|&index| case.laid_on(index))
+        .flat_map(|laid| {
+            let plan = |p: DVec2| laid.face.plane.to_plan(p);
+            let outline = move |rect: &Rect| Polygon::new(rect.corners().map(plan).to_vec());
+            laid.placed.modules.iter().map(move |m| (laid.block.id, m.cell, outline(&m.rect)))
+        })
+        .collect();
+    let lattice = lattice(case, faces, &planes, &modules, reach)?;
+    let close = |place: usize, edges: &[(DVec2, DVec2)]| {
+        let p = lattice.at(place);
+        edges.iter().any(|&(a, b)| distance_to_segment(p, a, b) <= reach + 0.02 + lattice.step)
+    };
+    let way = cheapest_way(&lattice, &|place| close(place, &eaves), &|place| close(place, &ridges), known)?;
+    let away: Away = way
+        .into_iter()
+        .flat_map(|place| lattice.near.get(place).into_iter().flatten())
+        .filter_map(|&module| modules.get(module as usize).map(|m| (m.0, m.1)))
+        .collect();
+    if away.is_empty() || known.is_some_and(|known| away.len() >= known) {
+        return None;
+    }
+    let path = winding(case, fire, faces, &away)?;
+    Some(Opening { away, faces: faces.to_vec(), strip: path.outline })
+}
+
+fn lattice(
+    case: &Case<'_>,
+    faces: &[usize],
+    planes: &[&RoofFace],
+    modules: &[(BlockId, Cell, Polygon)],
+    reach: f64,
+) -> Option<Lattice> {
+    let bounds = planes.iter().filter_map(|face| face.plan.bounds()).reduce(|a, b| a.union(&b))?;
+    let step = 2.0 * reach / STEPS;
+    let size = (bounds.size() / step).ceil();
+    if !size.is_finite() || (size.x + 1.0) * (size.y + 1.0) > MOST_PLACES as f64 {
+        return None;
+    }
+    let (columns, rows) = (size.x as usize + 1, size.y as usize + 1);
+    let places = columns * rows;
+    let mut lattice = Lattice {
+        origin: bounds.min,
+        step,
+        columns,
+        rows,
+        shut: vec![true; places],
+        near: vec![Vec::new(); places],
+    };
+    for place in 0..places {
+        let p = lattice.at(place);
+        lattice.shut[place] =
+            !planes.iter().any(|face| face.plan.contains(p) || face.plan.distance_to_border(p) < 0.006);
+    }
+    let inner = |span: &EdgeSpan| passable(span) && span.neighbour.is_some_and(|n| faces.contains(&n.face));
+    let mut solid: Vec<Polygon> = planes
+        .iter()
+        .flat_map(|face| face.edges.iter())
+        .filter(|span| !inner(span))
+        .map(|span| Polygon::new(vec![span.plan.0, span.plan.1]))
+        .collect();
+    let through: BTreeSet<usize> =
+        faces.iter().filter_map(|&face| case.through.get(face)).flatten().map(|(at, _)| *at).collect();
+    solid.extend(
+        through
+            .into_iter()
+            .filter_map(|at| case.layout.penetrations.get(at))
+            .filter(|penetration| blocks_a_path(penetration.kind))
+            .map(|penetration| Polygon::new(penetration.plan.outer.clone())),
+    );
+    // What the exact search draws around a round corner is a little more than round.
+    let wide = reach * 1.01;
+    let in_reach = |lattice: &Lattice, shape: &Polygon| -> Vec<usize> {
+        let Some(bounds) = shape.bounds() else { return Vec::new() };
+        let near = |place: &usize| {
+            let p = lattice.at(*place);
+            shape.distance_to_border(p) < wide || shape.outer.len() > 2 && shape.contains(p)
+        };
+        lattice.within(bounds.grown(wide)).filter(near).collect()
+    };
+    for shape in &solid {
+        for place in in_reach(&lattice, shape) {
+            lattice.shut[place] = true;
+        }
+    }
+    for (number, (_, _, shape)) in modules.iter().enumerate() {
+        for place in in_reach(&lattice, shape) {
+            lattice.near[place].push(number as u32);
+        }
+    }
+    Some(lattice)
+}
+
+/// The cheapest way from one side to the other (Dijkstra): a step costs the modules that it newly comes into reach of.
+/// `None` where every way costs `known` or more.
+fn cheapest_way(
+    lattice: &Lattice,
+    from: &dyn Fn(usize) -> bool,
+    to: &dyn Fn(usize) -> bool,
+    known: Option<usize>,
+) -> Option<Vec<usize>> {
+    let places = lattice.shut.len();
+    let most = known.unwrap_or(usize::MAX);
+    let mut cost = vec![usize::MAX; places];
+    let mut before = vec![usize::MAX; places];
+    let mut open = BinaryHeap::new();
+    for place in (0..places).filter(|&place| !lattice.shut[place]) {
+        let enters = lattice.near[place].len();
+        if enters < most && from(place) {
+            cost[place] = enters;
+            open.push(Reverse((enters, place)));
+        }
+    }
+    while let Some(Reverse((so_far, place))) = open.pop() {
+        if so_far > cost[place] {
+            continue;
+        }
+        if to(place) {
+            let mut way = vec![place];
+            let mut at = place;
+            while let Some(&earlier) = before.get(at)
+                && earlier != usize::MAX
+            {
+                way.push(earlier);
+                at = earlier;
+            }
+            return Some(way);
+        }
+        let here = &lattice.near[place];
+        for next in lattice.beside(place).filter(|&next| !lattice.shut[next]) {
+            let new = lattice.near[next].iter().filter(|module| !here.contains(module)).count();
+            let total = so_far + new;
+            if total < cost[next] && total < most {
+                cost[next] = total;
+                before[next] = place;
+                open.push(Reverse((total, next)));
+            }
+        }
+    }
+    None
+}

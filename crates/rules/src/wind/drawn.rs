@@ -1,0 +1,145 @@
+//! The zones of a roof as the figures draw them, with the outward pressure in each.
+
+use super::{Conditions, Zone, coefficients, zone_areas};
+use chalkcourse_geometry::Polygon;
+use chalkcourse_job::Job;
+use chalkcourse_layout::Layout;
+
+/// Zones on the faces of a roof, and what is not drawn.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Drawn {
+    /// What the pressures follow from, in words.
+    pub about: String,
+    /// Each face whose zones are known.
+    pub faces: Vec<FaceZones>,
+    /// Why faces are missing, each reason once.
+    pub refused: Vec<String>,
+}
+
+/// The zones of one face.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FaceZones {
+    /// Index of the face.
+    pub face: usize,
+    /// Which figure.
+    pub figure: &'static str,
+    /// Its zones, the mildest first.
+    pub zones: Vec<DrawnZone>,
+}
+
+/// One zone of a face.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnZone {
+    /// Which.
+    pub zone: Zone,
+    /// Outward coefficient GCp.
+    pub gcp: f64,
+    /// Outward pressure, pounds a square foot, at strength level.
+    pub psf: f64,
+    /// Its outline in plan, in pieces.
+    pub shapes: Vec<Polygon>,
+}
+
+/// The effective wind area of the figures' most severe values, square feet.
+const LEAST_AREA: f64 = 10.0;
+
+/// The zones of a job's roof. The effective wind area is the deck under a fastener where the site says it, and else the
+/// 10 ft² at which the figures are most severe.
+pub fn drawn(job: &Job, layout: &Layout) -> Drawn {
+    let Some(conditions) = Conditions::of(job, layout) else {
+        let why = if job.rule_book.loads.is_none() {
+            "the rule book does not go into wind"
+        } else {
+            "the job does not say wind speed, exposure, eave height and least width"
+        };
+        return Drawn { about: "Wind".into(), faces: Vec::new(), refused: vec![why.into()] };
+    };
+    let square_feet = job.site.building.fastener_square_feet.unwrap_or(LEAST_AREA);
+    let mut all = Drawn {
+        about: format!(
+            "{}: mean roof height {:.1} ft, qh·Kd {:.2} psf, edge zones {:.1} ft wide, effective wind area {square_feet} ft²",
+            conditions.standard.name(),
+            conditions.height_ft,
+            conditions.q_kd_psf,
+            conditions.zone_width_ft,
+        ),
+        ..Drawn::default()
+    };
+    for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
+        let found = conditions.shape.clone().and_then(|shape| {
+            Ok((shape, coefficients(conditions.standard, shape, face.plane.pitch.degrees())?))
+        });
+        match found {
+            Ok((shape, figure)) => {
+                let width = conditions.zone_width_ft * 0.3048;
+                let zones = zone_areas(conditions.standard, shape, face, width).into_iter();
+                let mut zones: Vec<DrawnZone> = zones
+                    .filter_map(|area| {
+                        let gcp = figure.outward(area.zone, square_feet)?;
+                        Some(DrawnZone {
+                            zone: area.zone,
+                            gcp,
+                            psf: conditions.psf(gcp),
+                            shapes: area.shapes,
+                        })
+                    })
+                    .collect();
+                zones.sort_by(|a, b| a.psf.total_cmp(&b.psf).then(a.zone.cmp(&b.zone)));
+                all.faces.push(FaceZones { face: index, figure: figure.figure, zones });
+            }
+            Err(refused) if !all.refused.contains(&refused.0) => all.refused.push(refused.0),
+            Err(_) => {}
+        }
+    }
+    all
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::{book, gable_job};
+    use chalkcourse_geometry::Length;
+    use chalkcourse_job::{Building, Exposure, LoadStandard};
+
+    fn in_wind() -> Job {
+        let mut job = gable_job();
+        book(&mut job).loads.as_mut().unwrap().standard.value = LoadStandard::Asce722;
+        job.site.building = Building {
+            wind_mph: Some(115.0),
+            exposure: Some(Exposure::B),
+            eave_height: Some(Length::from_feet(12.0)),
+            least_width: Some(Length::from_metres(12.0)),
+            ..Building::default()
+        };
+        job
+    }
+
+    /// 6:12 under 7-22, figure 2C at 10 ft²: −1.5, −2.5 and −3.0; qh·Kd is 17.03 psf (see the rule's own test), so that
+    /// the pressures are 17.03 × (GCp − 0.18).
+    #[test]
+    fn every_part_of_each_face_has_a_zone_and_a_pressure() {
+        let job = in_wind();
+        let layout = Layout::of(&job);
+        let all = drawn(&job, &layout);
+        assert!(all.faces.len() == 2 && all.refused.is_empty());
+        for face in &all.faces {
+            let area: f64 = face.zones.iter().flat_map(|zone| &zone.shapes).map(Polygon::area).sum();
+            assert!((area - layout.roof.faces[face.face].plan_area).abs() < 1e-6);
+            for (zone, psf) in face.zones.iter().zip([28.6, 45.6, 54.2]) {
+                assert!((zone.psf - psf).abs() < 0.1, "{zone:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_not_known_or_has_no_figure_says_so() {
+        let mut job = in_wind();
+        job.site.building.exposure = None;
+        let all = drawn(&job, &Layout::of(&job));
+        assert!(all.faces.is_empty() && all.refused[0].contains("exposure"));
+        let mut job = in_wind();
+        book(&mut job).loads.as_mut().unwrap().standard.value = LoadStandard::Asce716;
+        let all = drawn(&job, &Layout::of(&job));
+        assert!(all.faces.is_empty() && all.refused.len() == 1, "{:?}", all.refused);
+    }
+}
