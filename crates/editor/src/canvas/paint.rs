@@ -1,7 +1,7 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
 use super::{
-    Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof,
+    Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_report, paint_roof, part,
     picture,
 };
 use crate::Document;
@@ -34,6 +34,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_courses::marks(&brush, document, desk);
     paint_courses::ghost(&brush, document, desk);
     paint_marks::held(&brush, document, desk);
+    part::paint(&brush, document, desk);
     paint_marks::draft(&brush, document, desk);
     paint_marks::tape(&brush, document, desk);
     picture::marks(&brush, document, desk);

@@ -10,6 +10,7 @@ mod fill;
 mod findings;
 mod formats;
 mod hand;
+mod parts;
 mod picture;
 mod rules;
 mod start;
