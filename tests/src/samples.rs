@@ -75,8 +75,10 @@ impl Draw {
         let slope = Treatment::Slope(Pitch::from_rise_in_12(rise).unwrap_or(Pitch::FLAT));
         let (id, eave) = (PartId(self.0.next_id), Length::from_metres(eave));
         let mut part = RoofPart::new(id, name.to_owned(), kind, outline, eave, slope, Length::ZERO);
-        for side in gables.iter().filter_map(|&side| part.sides[0].get_mut(side)) {
-            side.treatment = Treatment::Gable;
+        for &side in gables {
+            if let Some(side) = part.sides.first_mut().and_then(|ring| ring.get_mut(side)) {
+                side.treatment = Treatment::Gable;
+            }
         }
         self.edit(&Edit::PutPart(part));
     }

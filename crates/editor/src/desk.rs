@@ -9,7 +9,7 @@ use crate::view::{Camera, View};
 use crate::windows::Windows;
 use crate::{Document, Selection};
 use chalkcourse_geometry::{DVec2, Rect};
-use chalkcourse_job::{FaceId, PenetrationKind};
+use chalkcourse_job::{FaceId, PartKind, PenetrationKind};
 use chalkcourse_plan::RaiseAs;
 use egui::Vec2;
 
@@ -72,6 +72,10 @@ pub(crate) struct Desk {
     pub(crate) fitted_to: Option<Vec2>,
     pub(crate) courses_in_plan: bool,
     pub(crate) penetration_kind: Option<PenetrationKind>,
+    /// What part of the house is drawn.
+    pub(crate) part_kind: Option<PartKind>,
+    /// Where a roof could not be raised, in plan.
+    pub(crate) trouble: Option<DVec2>,
     /// What the outline that is being drawn becomes.
     pub(crate) outline_for: OutlineFor,
     /// How a whole roof is raised; none until a person looked at it.
@@ -140,9 +144,15 @@ impl Desk {
         self.penetration_kind.unwrap_or(PenetrationKind::Vent)
     }
 
+    /// The part of the house that is drawn next.
+    pub(crate) fn part_kind(&self) -> PartKind {
+        self.part_kind.unwrap_or(PartKind::Dormer)
+    }
+
     /// Drops what is half done: a drag, a face that is being drawn, the tape.
     pub(crate) fn let_go(&mut self) {
         self.draft = None;
+        self.trouble = None;
         self.gesture = None;
         self.guides.clear();
         self.tape = None;

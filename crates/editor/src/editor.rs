@@ -16,7 +16,7 @@ use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
-use chalkcourse_job::Edit;
+use chalkcourse_job::{Edit, EditError};
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 
@@ -293,14 +293,25 @@ impl Editor {
                 }
                 Action::Preview(label, edit) => {
                     // A drag into nonsense shows the last that made sense.
-                    if let Err(error) = self.document.preview(&label, &edit) {
-                        self.desk.said = error.to_string();
+                    let shown = self.document.preview(&label, &edit);
+                    let was_trouble = self.desk.trouble.take().is_some();
+                    match shown {
+                        Ok(()) if was_trouble => self.desk.said.clear(),
+                        Ok(()) => {}
+                        Err(error) => {
+                            self.desk.trouble = trouble_of(&error, &edit);
+                            self.desk.said = error.to_string();
+                        }
                     }
                 }
                 Action::Commit => {
+                    self.desk.trouble = None;
                     self.document.commit();
                 }
-                Action::Abort => self.document.abort(),
+                Action::Abort => {
+                    self.desk.trouble = None;
+                    self.document.abort();
+                }
                 Action::Select(selection) => self.desk.selection = selection,
                 Action::Run(command) => self.run(ctx, command),
                 Action::Fill(face) => self.fill(ctx, face),
@@ -322,8 +333,14 @@ impl Editor {
 
     fn edit(&mut self, label: &str, edit: &Edit) {
         match self.document.edit(label, edit) {
-            Ok(_) => self.desk.said.clear(),
-            Err(error) => self.wrong(text::CANT_BE, error.to_string()),
+            Ok(_) => {
+                self.desk.said.clear();
+                self.desk.trouble = None;
+            }
+            Err(error) => {
+                self.desk.trouble = trouble_of(&error, edit);
+                self.wrong(text::CANT_BE, error.to_string());
+            }
         }
     }
 
@@ -464,6 +481,16 @@ impl Editor {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;
         }
+    }
+}
+
+/// The place that an edit which was refused speaks of.
+fn trouble_of(error: &EditError, edit: &Edit) -> Option<chalkcourse_geometry::DVec2> {
+    match (error, edit) {
+        (EditError::CantRaise { error, .. }, Edit::PutPart(part)) => {
+            crate::parting::trouble_spot(error, &part.outline)
+        }
+        _ => None,
     }
 }
 

@@ -10,6 +10,7 @@
 //! - `arranging`, `filling`: what is done to blocks by name, and filling faces; `background`: work that the window does not wait for
 //! - `frame_times`: how long frames take, for whoever measures
 //! - `taping`: a face from measurements, as typed
+//! - `parting`: a new part of the house from a drawn footprint
 //! - `pictures`: the picture under the plan, read in the background
 //! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
 //! - `text`: the words; `theme`: colours, type and spacing
@@ -32,6 +33,7 @@ mod filling;
 mod frame_times;
 mod importing;
 mod panels;
+mod parting;
 mod pictures;
 mod recovery;
 mod sample;
@@ -48,4 +50,4 @@ mod windows;
 pub use document::Document;
 pub use editor::{Editor, Options};
 pub use recovery::{Recovery, recovery_folder};
-pub use selection::Selection;
+pub use selection::{PartPlace, Selection};

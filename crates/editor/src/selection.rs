@@ -1,4 +1,25 @@
-use chalkcourse_job::{BlockId, Cell, FaceId, Job, PenetrationId};
+use chalkcourse_job::{BlockId, Cell, FaceId, Job, PartId, PenetrationId};
+
+/// What of a part of the house is held.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum PartPlace {
+    /// All of it.
+    Whole,
+    /// A side of its footprint.
+    Side {
+        /// 0 for the outline, n for the n-th courtyard.
+        ring: usize,
+        /// The corner that it starts from.
+        side: usize,
+    },
+    /// A corner of its footprint.
+    Corner {
+        /// 0 for the outline, n for the n-th courtyard.
+        ring: usize,
+        /// Which, from 0.
+        corner: usize,
+    },
+}
 
 /// The one thing of the job that the person holds.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -26,6 +47,8 @@ pub enum Selection {
         /// Which, from 0.
         corner: usize,
     },
+    /// A part of the house, or a place of it.
+    Part(PartId, PartPlace),
     /// A penetration.
     Penetration(PenetrationId),
     /// A block.
@@ -45,7 +68,7 @@ impl Selection {
         match self {
             Self::Face(face) | Self::Side { face, .. } | Self::Corner { face, .. } => Some(face),
             Self::Block(block) | Self::Module { block, .. } => job.block(block).map(|b| b.face),
-            Self::Penetration(_) | Self::Nothing => None,
+            Self::Part(..) | Self::Penetration(_) | Self::Nothing => None,
         }
     }
 
@@ -69,6 +92,15 @@ impl Selection {
             {
                 Self::Face(face).still_there(job)
             }
+            Self::Part(id, place) => match (job.part(id), place) {
+                (None, _) => Self::Nothing,
+                (Some(part), PartPlace::Side { ring, side: at } | PartPlace::Corner { ring, corner: at })
+                    if part.outline.rings().nth(ring).is_none_or(|corners| at >= corners.len()) =>
+                {
+                    Self::Part(id, PartPlace::Whole)
+                }
+                _ => self,
+            },
             Self::Penetration(id) if job.penetration(id).is_none() => Self::Nothing,
             Self::Block(id) if job.block(id).is_none() => Self::Nothing,
             Self::Module { block, cell } => match job.block(block) {

@@ -8,7 +8,7 @@ use crate::commands::{Command, Tool};
 use crate::desk::Desk;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_job::PenetrationKind;
+use chalkcourse_job::{PartKind, PenetrationKind};
 use egui::{Button, Key, RichText, TextEdit, Ui};
 
 /// Shows the strip.
@@ -65,6 +65,15 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units, actions: &mut Actions
         && ui.button(text::FROM_MEASUREMENTS).on_hover_text(text::TAPED_FACE_HELP).clicked()
     {
         actions.push(Action::Run(Command::TapedFace));
+    }
+    if desk.outline_for == OutlineFor::Part && !begun {
+        ui.separator();
+        for kind in [PartKind::Dormer, PartKind::Porch, PartKind::Ell, PartKind::Chimney] {
+            let chosen = desk.part_kind() == kind;
+            if ui.add(Button::selectable(chosen, text::part_kind(kind))).clicked() {
+                desk.part_kind = Some(kind);
+            }
+        }
     }
     if desk.outline_for == OutlineFor::Penetration && !begun {
         ui.separator();

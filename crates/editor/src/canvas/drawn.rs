@@ -2,12 +2,15 @@
 
 use super::draft::{Draft, new_face};
 use crate::desk::Desk;
+use crate::parting::{new_part, trouble_spot};
+use crate::selection::PartPlace;
 use crate::text;
 use crate::{Document, Selection};
+use chalkcourse_geometry::raise::raise;
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_job::{Edit, Job, Penetration, PenetrationId, Shape};
+use chalkcourse_job::{Edit, Job, PartKind, Penetration, PenetrationId, RoofPart, Shape};
 use chalkcourse_layout::Layout;
-use chalkcourse_plan::raise_roof;
+use chalkcourse_plan::part_over;
 
 /// What the next outline is drawn for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -17,6 +20,8 @@ pub(crate) enum OutlineFor {
     Face,
     /// A whole roof over the walls that are drawn.
     Roof,
+    /// A part of the house over the roof that is there.
+    Part,
     /// A hole in a face: a courtyard, a shaft.
     Hole,
     /// A penetration of the kind that the penetration tool places.
@@ -24,7 +29,7 @@ pub(crate) enum OutlineFor {
 }
 
 impl OutlineFor {
-    pub(crate) const ALL: [Self; 4] = [Self::Face, Self::Roof, Self::Hole, Self::Penetration];
+    pub(crate) const ALL: [Self; 5] = [Self::Face, Self::Roof, Self::Part, Self::Hole, Self::Penetration];
 }
 
 /// A step that a drawn outline makes.
@@ -34,11 +39,23 @@ pub(crate) struct Drawn {
     pub(crate) selection: Selection,
 }
 
+/// Why an outline makes nothing, and where the trouble is.
+pub(crate) struct Refused {
+    pub(crate) words: String,
+    pub(crate) at: Option<DVec2>,
+}
+
+impl From<String> for Refused {
+    fn from(words: String) -> Self {
+        Self { words, at: None }
+    }
+}
+
 /// The step that the corners of a draft make.
 ///
 /// # Errors
 /// Words for the person where they make none.
-pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<Drawn, String> {
+pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<Drawn, Refused> {
     let (job, layout) = (document.job(), &document.plan().layout);
     let corners = draft.outline()?;
     match desk.outline_for {
@@ -49,12 +66,27 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<D
         }
         OutlineFor::Roof => {
             let how = desk.raise_as.unwrap_or_else(super::usual_roof);
-            let edit = raise_roof(job, &Polygon::new(corners), &how).map_err(|error| error.to_string())?;
-            Ok(Drawn { label: text::RAISE_ROOF.to_owned(), edit, selection: Selection::Nothing })
+            raised(text::RAISE_ROOF.to_owned(), part_over(job, &Polygon::new(corners), &how))
         }
-        OutlineFor::Hole => hole(job, layout, corners),
+        OutlineFor::Part => {
+            let how = desk.raise_as.unwrap_or_else(super::usual_roof);
+            let part = new_part(job, layout, desk.part_kind(), &Polygon::new(corners), &how);
+            raised(text::draw_of(&part.name), part)
+        }
+        OutlineFor::Hole => Ok(hole(job, layout, corners)?),
         OutlineFor::Penetration => Ok(penetration(job, layout, &corners, desk)),
     }
+}
+
+/// A part, where a roof can be raised over it.
+fn raised(label: String, part: RoofPart) -> Result<Drawn, Refused> {
+    if part.kind != PartKind::Chimney
+        && let Err(error) = raise(&part.footprint())
+    {
+        return Err(Refused { words: error.to_string(), at: trouble_spot(&error, &part.outline) });
+    }
+    let selection = Selection::Part(part.id, PartPlace::Whole);
+    Ok(Drawn { label, edit: Edit::PutPart(part), selection })
 }
 
 fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, String> {

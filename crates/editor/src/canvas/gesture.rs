@@ -2,12 +2,14 @@
 
 use super::draft::corners_at;
 use super::hit::Hit;
+use super::part;
 use super::picture::{self, Mode};
 use super::snap::{self, Guide, Scene};
 use crate::text;
 use chalkcourse_geometry::{DVec2, Length, Plane, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, Penetration, RowShift, Underlay,
+    Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, PartId, Penetration, RoofPart, RowShift,
+    Underlay,
 };
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
@@ -48,6 +50,18 @@ pub(crate) enum Gesture {
     },
     Tape {
         from: DVec2,
+    },
+    /// A corner of a part's footprint.
+    PartCorner {
+        start: Box<RoofPart>,
+        ring: usize,
+        corner: usize,
+    },
+    /// Parts as they are.
+    MovePart {
+        name: String,
+        parts: Vec<PartId>,
+        grab: DVec2,
     },
     /// The picture under the plan.
     Picture {
@@ -96,7 +110,7 @@ impl Gesture {
                 let grab = plan - start.at;
                 Some(Self::MovePenetration { start, grab })
             }
-            Hit::Face(_) | Hit::Side { .. } | Hit::Nothing => None,
+            Hit::Face(_) | Hit::Side { .. } | Hit::Part(..) | Hit::Nothing => None,
         }
     }
 
@@ -155,6 +169,10 @@ impl Gesture {
                 let guides = snapped(scene, &mut block, free);
                 Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
             }
+            Self::PartCorner { start, ring, corner } => {
+                part::corner_step(scene, start, *ring, *corner, plan, free)
+            }
+            Self::MovePart { name, parts, grab } => Some(part::move_step(name, parts, plan - *grab)),
             Self::Picture { start, mode, grab } => picture::step(start, *mode, *grab, plan),
             Self::Tape { .. } | Self::Dropped => None,
         }

@@ -1,8 +1,9 @@
 use crate::Selection;
+use crate::selection::PartPlace;
 use crate::theme::GRAB;
 use crate::view::Space;
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, PenetrationId};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, PartId, PenetrationId};
 use chalkcourse_layout::Layout;
 use egui::{Pos2, Vec2};
 
@@ -37,6 +38,8 @@ pub(crate) enum Hit {
         cell: Cell,
     },
     Face(FaceId),
+    /// A corner or side of the part that is held.
+    Part(PartId, PartPlace),
 }
 
 impl Hit {
@@ -51,6 +54,7 @@ impl Hit {
             Self::Module { block, cell } if held.block() == Some(block) => Selection::Module { block, cell },
             Self::Module { block, .. } => Selection::Block(block),
             Self::Face(face) => Selection::Face(face),
+            Self::Part(part, place) => Selection::Part(part, place),
         }
     }
 }
@@ -99,6 +103,7 @@ pub(crate) fn block_rect(job: &Job, block: &Block) -> Rect {
 pub(crate) fn at(space: &Space, job: &Job, layout: &Layout, held: Selection, pos: Pos2) -> Hit {
     let plan = space.plan(pos);
     block_handle(space, job, layout, held, pos)
+        .or_else(|| super::part::at(space, job, held, pos))
         .or_else(|| corner(space, job, held.face(job), pos))
         .or_else(|| penetration(space, layout, plan, pos))
         .or_else(|| module(space, job, layout, held, plan))
@@ -107,7 +112,7 @@ pub(crate) fn at(space: &Space, job: &Job, layout: &Layout, held: Selection, pos
         .unwrap_or(Hit::Nothing)
 }
 
-fn near(a: Pos2, b: Pos2) -> bool {
+pub(super) fn near(a: Pos2, b: Pos2) -> bool {
     (a - b).length() <= GRAB
 }
 
@@ -128,9 +133,9 @@ fn block_handle(space: &Space, job: &Job, layout: &Layout, held: Selection, pos:
         .map(|row| Hit::RowEnd { block: block.id, row })
 }
 
-/// The corners of a face's outline as drawn, with ring and number.
+/// The corners of a face's outline as drawn, with ring and number; none of one that follows from a part.
 pub(crate) fn corners(job: &Job, face: FaceId) -> impl Iterator<Item = (usize, usize, DVec2)> {
-    job.face(face).into_iter().flat_map(|face| {
+    job.face(face).filter(|face| face.from.is_none()).into_iter().flat_map(|face| {
         face.outline
             .rings()
             .enumerate()
@@ -164,7 +169,7 @@ fn side(space: &Space, job: &Job, layout: &Layout, held: Option<FaceId>, pos: Po
 }
 
 /// How far a place of the screen is from a line on it.
-fn distance(p: Pos2, a: Pos2, b: Pos2) -> f32 {
+pub(super) fn distance(p: Pos2, a: Pos2, b: Pos2) -> f32 {
     let along: Vec2 = b - a;
     let length = along.length_sq();
     let part = if length > 0.0 { ((p - a).dot(along) / length).clamp(0.0, 1.0) } else { 0.0 };

@@ -2,10 +2,11 @@ use super::drawn::{OutlineFor, drawn};
 use super::gesture::{Gesture, new_block, snapped};
 use super::hit::{self, Hit};
 use super::snap::Scene;
-use super::{Draft, Stage, keys, menu, pan_key, picture};
+use super::{Draft, Stage, keys, menu, pan_key, part, picture};
 use crate::action::{Action, Actions};
 use crate::commands::Tool;
 use crate::desk::Desk;
+use crate::selection::PartPlace;
 use crate::theme::GRAB;
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::DVec2;
@@ -83,6 +84,9 @@ fn select(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, hit: Hit
                     actions.push(Action::Edit(label, Edit::PutBlock(block.with_switched(cell))));
                 }
             }
+            Hit::Part(id, PartPlace::Side { ring, side }) => {
+                actions.extend(part::add_corner(document.job(), id, ring, side, desk.pointer));
+            }
             Hit::Side { face, ring, side } => {
                 if let Some(at) = desk.pointer {
                     actions.extend(add_corner(document, face, ring, side, at));
@@ -97,10 +101,13 @@ fn select(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, hit: Hit
     {
         let hit = hit_at(stage, document, desk, origin);
         let plan = stage.space.plan(origin);
-        desk.gesture = Gesture::begin(hit, document.job(), &document.plan().layout, plan);
+        desk.gesture = part::begin(hit, document.job(), desk.selection, plan)
+            .or_else(|| Gesture::begin(hit, document.job(), &document.plan().layout, plan));
         if desk.gesture.is_some() {
             let selection = match hit {
                 Hit::Module { block, .. } => Selection::Block(block),
+                // A part that is dragged by one of its faces is held all the while.
+                Hit::Face(_) if matches!(desk.selection, Selection::Part(..)) => desk.selection,
                 hit => hit.selection(desk.selection),
             };
             actions.push(Action::Select(selection));
@@ -116,7 +123,8 @@ pub(super) fn add_corner(
     side: usize,
     at: DVec2,
 ) -> Option<Action> {
-    let face = document.job().face(face)?;
+    // A face of a part has the corners that follow from the part.
+    let face = document.job().face(face).filter(|face| face.from.is_none())?;
     let (_, _, a, b) = face.outline.sides().find(|&(r, s, _, _)| (r, s) == (ring, side))?;
     let on_side = chalkcourse_geometry::nearest_on_segment(at, a, b);
     let next = face.with_corner_added(ring, side, on_side)?;
@@ -189,9 +197,10 @@ pub(super) fn close_draft(document: &Document, desk: &mut Desk, actions: &mut Ac
             // The first face shows where the roof is: bring it into view.
             desk.fit = document.job().faces.is_empty();
         }
-        Err(wrong) => {
+        Err(refused) => {
+            desk.trouble = refused.at;
             if let Some(draft) = &mut desk.draft {
-                draft.wrong = wrong;
+                draft.wrong = refused.words;
             }
         }
     }
@@ -281,9 +290,11 @@ fn cursor(ui: &Ui, stage: &Stage, desk: &Desk, hit: Hit) {
             }
             (Some(_), ..) => CursorIcon::Grabbing,
             (None, Tool::Penetration | Tool::Block | Tool::Picture, _) => CursorIcon::Crosshair,
-            (None, Tool::Select, Hit::Corner { .. } | Hit::Penetration(_) | Hit::Module { .. }) => {
-                CursorIcon::Move
-            }
+            (
+                None,
+                Tool::Select,
+                Hit::Corner { .. } | Hit::Part(..) | Hit::Penetration(_) | Hit::Module { .. },
+            ) => CursorIcon::Move,
             _ => CursorIcon::Default,
         }
     };

@@ -4,6 +4,7 @@ use crate::action::{Action, Actions};
 use crate::canvas::interact::close_draft;
 use crate::commands::Tool;
 use crate::desk::Desk;
+use crate::selection::PartPlace;
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Edit, Penetration};
@@ -55,6 +56,9 @@ pub(super) fn escape(desk: &mut Desk, actions: &mut Actions) {
         actions.push(Action::Select(match desk.selection {
             Selection::Module { block, .. } => Selection::Block(block),
             Selection::Corner { face, .. } | Selection::Side { face, .. } => Selection::Face(face),
+            Selection::Part(part, place) if place != PartPlace::Whole => {
+                Selection::Part(part, PartPlace::Whole)
+            }
             _ => Selection::Nothing,
         }));
     }
@@ -113,6 +117,7 @@ fn nudged(document: &Document, held: Selection, by: DVec2) -> Option<Action> {
                 .collect();
             Some(Action::Edit(text::move_corner_of(&job.face(face)?.name), Edit::Several(edits)))
         }
+        Selection::Part(id, place) => super::part::nudged(job, id, place, by),
         Selection::Face(_) | Selection::Side { .. } | Selection::Nothing => None,
     }
 }
@@ -148,6 +153,7 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
         Selection::Penetration(id) => (job.penetration(id)?.name.clone(), Edit::RemovePenetration(id)),
         Selection::Block(id) => (text::block_name(&job.block(id)?.name), Edit::RemoveBlock(id)),
         Selection::Module { .. } => return switch(document, held),
+        Selection::Part(id, place) => return super::part::delete(job, id, place),
         Selection::Nothing => return None,
     };
     Some(Action::EditAndSelect(text::delete_of(&name), edit, Selection::Nothing))

@@ -1,11 +1,12 @@
 //! The menu of a right click or a long press on the drawing.
 
 use super::interact::add_corner;
-use super::{Stage, keys};
+use super::{Stage, keys, part};
 use crate::action::{Action, Actions};
 use crate::commands::{Command, Tool};
 use crate::desk::Desk;
 use crate::panels::arrange;
+use crate::selection::PartPlace;
 use crate::view::View;
 use crate::{Document, Selection, text};
 use chalkcourse_job::Edit;
@@ -67,6 +68,30 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.extend(keys::delete(document, desk.selection));
             }
         }
+        Selection::Part(id, place) => {
+            match place {
+                PartPlace::Side { ring, side } => {
+                    if ui.button(text::ADD_CORNER).clicked() {
+                        actions.extend(part::add_corner(job, id, ring, side, None));
+                    }
+                }
+                PartPlace::Corner { .. } => {
+                    if ui.button(text::DELETE_CORNER).clicked() {
+                        actions.extend(keys::delete(document, desk.selection));
+                    }
+                }
+                PartPlace::Whole => {}
+            }
+            if ui.button(text::SET_FREE).on_hover_text(text::SET_FREE_HELP).clicked()
+                && let Some(part) = job.part(id)
+            {
+                let label = text::change_of(&part.name);
+                actions.push(Action::EditAndSelect(label, Edit::FreePart(id), Selection::Nothing));
+            }
+            if ui.button(text::DELETE_PART).clicked() {
+                actions.extend(keys::delete(document, Selection::Part(id, PartPlace::Whole)));
+            }
+        }
         Selection::Penetration(_) => {
             if ui.button(text::DELETE_PENETRATION).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
@@ -75,6 +100,11 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
         Selection::Face(id) => {
             if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON).clicked() {
                 actions.push(Action::Run(Command::FaceOnView));
+            }
+            if let Some(from) = job.face(id).and_then(|face| face.from)
+                && ui.button(text::SHOW_PART).clicked()
+            {
+                actions.push(Action::Select(Selection::Part(from.part, PartPlace::Whole)));
             }
             if ui.button(text::FILL_THIS_FACE).clicked() {
                 actions.push(Action::Fill(Some(id)));

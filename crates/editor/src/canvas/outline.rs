@@ -16,6 +16,7 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
     let units = job.units;
     stage.response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::drawing(job, desk.view)));
     super::picture::tell(ui, stage, document, desk);
+    super::part::tell(ui, stage, document, desk, actions);
     let space = &stage.space;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if space.shows(index) {
@@ -63,7 +64,7 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
     }
 }
 
-fn item(
+pub(super) fn item(
     ui: &mut Ui,
     stage: &Stage,
     points: impl IntoIterator<Item = egui::Pos2>,

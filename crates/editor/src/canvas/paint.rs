@@ -2,7 +2,7 @@
 
 use super::{
     Stage, paint_blocks, paint_courses, paint_fill, paint_ghost, paint_marks, paint_paths, paint_report,
-    paint_roof, paint_zones, picture,
+    paint_roof, paint_zones, part, picture,
 };
 use crate::Document;
 use crate::desk::Desk;
@@ -36,6 +36,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_courses::marks(&brush, document, desk);
     paint_courses::ghost(&brush, document, desk);
     paint_marks::held(&brush, document, desk);
+    part::paint(&brush, document, desk);
     paint_marks::draft(&brush, document, desk);
     paint_marks::tape(&brush, document, desk);
     picture::marks(&brush, document, desk);

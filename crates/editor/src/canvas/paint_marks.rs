@@ -149,7 +149,7 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
     }
 }
 
-fn handle(brush: &Brush, at: Pos2, held: bool) {
+pub(super) fn handle(brush: &Brush, at: Pos2, held: bool) {
     let p = brush.palette;
     let (fill, radius) = if held { (p.accent, theme::HANDLE + 1.5) } else { (p.panel, theme::HANDLE) };
     brush.painter.circle(at, radius, fill, Stroke::new(1.6, p.accent));

@@ -1,9 +1,9 @@
-use super::{heading, quiet};
+use super::{heading, part, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::desk::Desk;
 use crate::{Document, Selection, fields, text, theme};
-use chalkcourse_geometry::{EdgeKind, Length};
+use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
@@ -29,15 +29,14 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
     if let Some(name) = fields::name(ui, text::NAME, &face.name) {
         put(Face { name, ..face.clone() });
     }
-    if let Some(pitch) = fields::pitch(ui, text::PITCH, face.pitch, text::PITCH_HELP) {
-        put(Face { pitch, ..face.clone() });
+    if face.from.is_some() {
+        part::of_face(ui, job, face, actions);
+    } else {
+        slope(ui, face, units, actions);
     }
-    if let Some(downslope) = fields::azimuth(ui, text::DOWNSLOPE, face.downslope, text::DOWNSLOPE_HELP) {
-        put(Face { downslope, ..face.clone() });
-    }
-    if let Some(height) = fields::length(ui, text::HEIGHT, face.height, units, false, text::HEIGHT_HELP) {
-        put(Face { height, ..face.clone() });
-    }
+    let mut put = |next: Face| {
+        actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
+    };
     let courses = face.courses;
     if let Some(exposure) =
         fields::length(ui, text::EXPOSURE, courses.exposure, units, true, text::EXPOSURE_HELP)
@@ -55,13 +54,29 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
     sides(ui, document, desk, face, actions);
 }
 
+/// What follows from no part: pitch, downslope, height.
+fn slope(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
+    let mut put = |next: Face| {
+        actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
+    };
+    if let Some(pitch) = fields::pitch(ui, text::PITCH, face.pitch, text::PITCH_HELP) {
+        put(Face { pitch, ..face.clone() });
+    }
+    if let Some(downslope) = fields::azimuth(ui, text::DOWNSLOPE, face.downslope, text::DOWNSLOPE_HELP) {
+        put(Face { downslope, ..face.clone() });
+    }
+    if let Some(height) = fields::length(ui, text::HEIGHT, face.height, units, false, text::HEIGHT_HELP) {
+        put(Face { height, ..face.clone() });
+    }
+}
+
 /// Where the corner that is held is, against the first corner of its face.
 fn corner_fields(
     ui: &mut Ui,
     face: &Face,
     ring: usize,
     corner: usize,
-    units: chalkcourse_geometry::Units,
+    units: Units,
     put: &mut impl FnMut(Face),
 ) {
     let Some(&at) = face.outline.rings().nth(ring).and_then(|corners| corners.get(corner)) else { return };

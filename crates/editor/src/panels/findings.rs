@@ -99,7 +99,7 @@ fn filter(ui: &mut Ui, desk: &mut Desk, open: &[&Finding]) {
 /// Whether a place lies on what is held; what lies on a face lies on its blocks' face too.
 fn lies_on(place: &Place, held: Selection) -> bool {
     match held {
-        Selection::Nothing => true,
+        Selection::Nothing | Selection::Part(..) => true,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
             place.face == Some(face)
         }
@@ -232,7 +232,7 @@ fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: 
 /// Whether a place is what the pointer is on.
 fn concerns(place: &Place, hover: Selection) -> bool {
     match hover {
-        Selection::Nothing => false,
+        Selection::Nothing | Selection::Part(..) => false,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
             place.face == Some(face) && place.block.is_none() && place.penetration.is_none()
         }

@@ -1,7 +1,7 @@
-use super::{heading, quiet, site};
+use super::{heading, part, quiet, site};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::{Document, fields, text};
+use crate::{Document, Selection, fields, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Edit, Site};
 use egui::Ui;
@@ -47,6 +47,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
             });
         });
     }
+    part::list(ui, job, Selection::Nothing, actions);
     site::show(ui, document, actions);
     let summary = &document.plan().summary;
     if summary.slope_area > 0.0 {

@@ -10,6 +10,7 @@ mod fill;
 mod findings;
 mod first_steps;
 mod job;
+mod part;
 mod penetration;
 mod picture;
 mod quantities;

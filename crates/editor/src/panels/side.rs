@@ -1,7 +1,8 @@
-use super::{block, face, fill, findings, job, penetration, picture, quantities};
+use super::{block, face, fill, findings, job, part, penetration, picture, quantities};
 use crate::action::Actions;
 use crate::commands::Tool;
 use crate::desk::{Desk, List};
+use crate::selection::PartPlace;
 use crate::settings::Settings;
 use crate::{Document, Selection, text, theme};
 use egui::{Button, Panel, ScrollArea, Ui};
@@ -39,6 +40,7 @@ fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions
     let key = match desk.selection {
         Selection::Side { face, .. } | Selection::Corner { face, .. } => Selection::Face(face),
         Selection::Module { block, .. } => Selection::Block(block),
+        Selection::Part(part, _) => Selection::Part(part, PartPlace::Whole),
         other => other,
     };
     ui.push_id(key, |ui| match desk.selection {
@@ -46,6 +48,7 @@ fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions
         Selection::Face(id) | Selection::Side { face: id, .. } | Selection::Corner { face: id, .. } => {
             face::show(ui, document, desk, id, actions);
         }
+        Selection::Part(id, _) => part::show(ui, document, desk, id, actions),
         Selection::Penetration(id) => penetration::show(ui, document, id, actions),
         Selection::Block(id) | Selection::Module { block: id, .. } => {
             block::show(ui, document, desk, id, actions);

@@ -37,6 +37,7 @@ pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
     match what {
         OutlineFor::Face => "Face",
         OutlineFor::Roof => "Whole roof",
+        OutlineFor::Part => "Part",
         OutlineFor::Hole => "Hole",
         OutlineFor::Penetration => "Penetration outline",
     }
@@ -45,6 +46,7 @@ pub(crate) fn outline_help(what: OutlineFor) -> &'static str {
     match what {
         OutlineFor::Face => "A face of the roof, corner by corner",
         OutlineFor::Roof => "Draw the walls: the roof is raised over them, all of one pitch",
+        OutlineFor::Part => text::PART_HELP,
         OutlineFor::Hole => "A courtyard, a shaft or a dormer's foot: its rim counts as a wall line",
         OutlineFor::Penetration => "A penetration that is neither round nor square, by its own outline",
     }

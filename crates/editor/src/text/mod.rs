@@ -4,6 +4,7 @@
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
+//! - `part`: parts of the house
 //! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
 //! - `solid`: the house in space, the view for its owner
@@ -16,6 +17,7 @@ mod files;
 mod fit_up;
 mod formats;
 mod lists;
+mod part;
 mod picture;
 mod rules;
 mod solid;
@@ -29,6 +31,7 @@ pub(crate) use files::*;
 pub(crate) use fit_up::*;
 pub(crate) use formats::*;
 pub(crate) use lists::*;
+pub(crate) use part::*;
 pub(crate) use picture::*;
 pub(crate) use rules::*;
 pub(crate) use solid::*;

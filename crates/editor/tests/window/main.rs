@@ -11,6 +11,7 @@ mod findings;
 mod formats;
 mod hand;
 mod house;
+mod parts;
 mod picture;
 mod rules;
 mod start;

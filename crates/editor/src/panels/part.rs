@@ -1,0 +1,288 @@
+use super::{heading, quiet};
+use crate::action::{Action, Actions};
+use crate::desk::Desk;
+use crate::selection::PartPlace;
+use crate::{Document, Selection, fields, text, theme};
+use chalkcourse_geometry::raise::{SideRef, Treatment};
+use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
+use chalkcourse_job::{Edit, Face, Job, PartId, PartKind, PartSide, PlanMove, RoofPart};
+use egui::{Button, RichText, Ui};
+
+/// A part of the house: what it is, how high, what stands on each side.
+pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, actions: &mut Actions) {
+    let job = document.job();
+    let Some(part) = job.part(id) else { return };
+    let units = job.units;
+    heading(ui, &text::part_heading(&part.name));
+    told(ui, job, part);
+    let mut put =
+        |next: RoofPart| actions.push(Action::Edit(text::change_of(&part.name), Edit::PutPart(next)));
+    if let Some(name) = fields::name(ui, text::NAME, &part.name) {
+        put(RoofPart { name, ..part.clone() });
+    }
+    let kinds = PartKind::ALL.map(|kind| (kind, text::part_kind(kind)));
+    if let Some(kind) = fields::choice(ui, text::PART_KIND, part.kind, &kinds) {
+        put(RoofPart { kind, ..part.clone() });
+    }
+    if part.kind == PartKind::Chimney {
+        chimney(ui, part, units, &mut put);
+    } else {
+        if let Some(eave_height) =
+            fields::length(ui, text::EAVES_HIGH, part.eave_height, units, false, text::EAVES_HIGH_HELP)
+        {
+            put(RoofPart { eave_height, ..part.clone() });
+        }
+        all_sides(ui, part, units, &mut put);
+    }
+    place(ui, job, desk, part, actions);
+    if part.kind != PartKind::Chimney {
+        sides(ui, desk, part, units, actions);
+    }
+    ui.add_space(theme::GAP);
+    ui.horizontal_wrapped(|ui| {
+        if ui.button(text::SET_FREE).on_hover_text(text::SET_FREE_HELP).clicked() {
+            let label = text::change_of(&part.name);
+            actions.push(Action::EditAndSelect(label, Edit::FreePart(id), Selection::Nothing));
+        }
+        if ui.button(text::DELETE_PART).clicked() {
+            let label = text::delete_of(&part.name);
+            actions.push(Action::EditAndSelect(label, Edit::RemovePart(id), Selection::Nothing));
+        }
+    });
+    list(ui, job, desk.selection, actions);
+}
+
+/// What is wrong with the part, and what it left without a face.
+fn told(ui: &mut Ui, job: &Job, part: &RoofPart) {
+    for problem in job.worked_out.problems().iter().filter(|problem| problem.part == part.id) {
+        match &problem.trouble {
+            chalkcourse_job::PartTrouble::NotRaised(error) => fields::wrong(ui, &error.to_string()),
+        }
+    }
+    let resting = |block: &&chalkcourse_job::Block| {
+        let of_part = |face: &&chalkcourse_job::Face| face.from.is_some_and(|from| from.part == part.id);
+        job.resting.iter().filter(of_part).any(|face| face.id == block.face)
+    };
+    let blocks: Vec<String> =
+        job.blocks.iter().filter(resting).map(|block| text::block_name(&block.name)).collect();
+    if !blocks.is_empty() {
+        ui.label(RichText::new(text::without_face(&blocks)).color(theme::of(ui).caution));
+    }
+}
+
+fn chimney(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(RoofPart)) {
+    if let Some(eave_height) =
+        fields::length(ui, text::CHIMNEY_TOP, part.eave_height, units, false, text::CHIMNEY_TOP_HELP)
+    {
+        put(RoofPart { eave_height, ..part.clone() });
+    }
+    let mut with = part.cricket.is_some();
+    if ui.checkbox(&mut with, text::CRICKET).on_hover_text(text::CRICKET_HELP).clicked() {
+        let usual = Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT);
+        put(RoofPart { cricket: with.then_some(usual), ..part.clone() });
+    }
+    if let Some(pitch) = part.cricket
+        && let Some(pitch) = fields::pitch(ui, text::CRICKET_PITCH, pitch, text::PITCH_HELP)
+    {
+        put(RoofPart { cricket: Some(pitch), ..part.clone() });
+    }
+}
+
+/// One pitch for all slopes, one overhang for all sides.
+fn all_sides(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(RoofPart)) {
+    let pitches: Vec<Pitch> = part
+        .sides
+        .iter()
+        .flatten()
+        .filter_map(|side| if let Treatment::Slope(pitch) = side.treatment { Some(pitch) } else { None })
+        .collect();
+    let shown = match pitches.as_slice() {
+        [first, rest @ ..] if rest.iter().all(|other| other == first) => first.to_string(),
+        _ => text::MIXED.to_owned(),
+    };
+    let typed = fields::parsed(ui, text::ALL_PITCHES, &shown, text::PITCH_HELP, |typed| {
+        either(typed, Pitch::parse(typed))
+    });
+    if let Some(Some(pitch)) = typed {
+        put(part.with_all_sides(|side| match side.treatment {
+            Treatment::Slope(_) => PartSide { treatment: Treatment::Slope(pitch), ..side },
+            _ => side,
+        }));
+    }
+    let overhangs: Vec<Length> = part.sides.iter().flatten().map(|side| side.overhang).collect();
+    let shown = text::same_or_mixed(&overhangs, |overhang| overhang.show_small(units));
+    let typed = fields::parsed(ui, text::ALL_OVERHANGS, &shown, text::PART_OVERHANG_HELP, |typed| {
+        either(typed, text::at_least_none(Length::parse(typed, units)))
+    });
+    if let Some(Some(overhang)) = typed {
+        put(part.with_all_sides(|side| PartSide { overhang, ..side }));
+    }
+}
+
+/// The word for sides that differ is no error and no value.
+fn either<T, E>(typed: &str, read: Result<T, E>) -> Result<Option<T>, E> {
+    if typed.trim() == text::MIXED { Ok(None) } else { read.map(Some) }
+}
+
+/// Where the held corner is, or the first one: typed, it moves the corner, or the whole part.
+fn place(ui: &mut Ui, job: &Job, desk: &Desk, part: &RoofPart, actions: &mut Actions) {
+    let corner = match desk.selection {
+        Selection::Part(_, PartPlace::Corner { ring, corner }) => Some((ring, corner)),
+        _ => None,
+    };
+    let (ring, at) = corner.unwrap_or((0, 0));
+    let Some(&from) = part.outline.rings().nth(ring).and_then(|corners| corners.get(at)) else { return };
+    ui.add_space(theme::GAP);
+    ui.strong(text::corner_heading(at));
+    let mut go = |to: DVec2| {
+        let edit = match corner {
+            Some((ring, corner)) => part.with_corner_moved(ring, corner, to).map(Edit::PutPart),
+            None => {
+                Some(Edit::MoveParts(crate::canvas::moving_parts(job, part.id), PlanMove::shift(to - from)))
+            }
+        };
+        actions.extend(edit.map(|edit| Action::Edit(text::move_of(&part.name), edit)));
+    };
+    ui.push_id(("corner of part", ring, at), |ui| {
+        let (east, north) = (Length::from_metres(from.x), Length::from_metres(from.y));
+        if let Some(east) = fields::length(ui, text::EAST, east, job.units, false, "") {
+            go(dvec2(east.metres(), from.y));
+        }
+        if let Some(north) = fields::length(ui, text::NORTHWARD, north, job.units, false, "") {
+            go(dvec2(from.x, north.metres()));
+        }
+    });
+}
+
+fn sides(ui: &mut Ui, desk: &Desk, part: &RoofPart, units: Units, actions: &mut Actions) {
+    ui.add_space(theme::GAP);
+    ui.strong(text::SIDES_OF_PART);
+    for (ring, number, a, b) in part.outline.sides() {
+        let at = SideRef { ring, side: number };
+        let Some(side) = part.side(at).copied() else { continue };
+        let this = Selection::Part(part.id, PartPlace::Side { ring, side: number });
+        let held = desk.selection == this;
+        ui.push_id(("side of part", ring, number), |ui| {
+            ui.horizontal(|ui| {
+                let length = Length::from_metres(a.distance(b)).show(units);
+                let row = Button::selectable(held, text::side_row(number, &length))
+                    .min_size(egui::vec2(128.0, 0.0));
+                if ui.add(row).clicked() {
+                    actions.push(Action::Select(this));
+                }
+                let mut put = |treatment: Treatment| {
+                    let next = part.with_side(at, |side| PartSide { treatment, ..side });
+                    actions.extend(
+                        next.map(|next| Action::Edit(text::change_of(&part.name), Edit::PutPart(next))),
+                    );
+                };
+                stands(ui, part, number, side, &mut put);
+            });
+            if held {
+                side_fields(ui, part, at, side, units, actions);
+            }
+        });
+    }
+}
+
+/// Slope, gable or wall.
+fn stands(ui: &mut Ui, part: &RoofPart, number: usize, side: PartSide, put: &mut impl FnMut(Treatment)) {
+    let pitch = match side.treatment {
+        Treatment::Slope(pitch) => pitch,
+        _ => usual_pitch(part),
+    };
+    egui::ComboBox::from_id_salt("stands")
+        .selected_text(text::treatment_words(side.treatment))
+        .width((ui.available_width() - 2.0).max(80.0))
+        .show_ui(ui, |ui| {
+            let choices = [Treatment::Slope(pitch), Treatment::Gable, Treatment::Wall];
+            for (choice, words) in choices.into_iter().zip(text::TREATMENTS) {
+                if ui.selectable_label(side.treatment == choice, words).clicked() && side.treatment != choice
+                {
+                    put(choice);
+                }
+            }
+        })
+        .response
+        .accessible_name(text::stands_on_side(number));
+}
+
+/// The pitch of the part's first slope, for a side that becomes one.
+fn usual_pitch(part: &RoofPart) -> Pitch {
+    let mut slopes = part.sides.iter().flatten().filter_map(|side| match side.treatment {
+        Treatment::Slope(pitch) => Some(pitch),
+        _ => None,
+    });
+    slopes.next().or_else(|| Pitch::from_rise_in_12(6.0).ok()).unwrap_or(Pitch::FLAT)
+}
+
+fn side_fields(
+    ui: &mut Ui,
+    part: &RoofPart,
+    at: SideRef,
+    side: PartSide,
+    units: Units,
+    actions: &mut Actions,
+) {
+    let mut put = |next: PartSide| {
+        let next = part.with_side(at, |_| next);
+        actions.extend(next.map(|next| Action::Edit(text::change_of(&part.name), Edit::PutPart(next))));
+    };
+    if let Treatment::Slope(pitch) = side.treatment
+        && let Some(pitch) = fields::pitch(ui, text::PITCH, pitch, text::PITCH_HELP)
+    {
+        put(PartSide { treatment: Treatment::Slope(pitch), ..side });
+    }
+    let shown = side.overhang.show_small(units);
+    let overhang = fields::parsed(ui, text::RAISE_OVERHANG, &shown, text::PART_OVERHANG_HELP, |typed| {
+        text::at_least_none(Length::parse(typed, units))
+    });
+    if let Some(overhang) = overhang {
+        put(PartSide { overhang, ..side });
+    }
+    if matches!(side.treatment, Treatment::Slope(_)) {
+        let shown = side.eave_height.map_or_else(String::new, |height| height.show(units));
+        let typed = fields::parsed(ui, text::OWN_EAVE, &shown, text::OWN_EAVE_HELP, |typed| {
+            if typed.trim().is_empty() { Ok(None) } else { Length::parse(typed, units).map(Some) }
+        });
+        if let Some(eave_height) = typed {
+            put(PartSide { eave_height, ..side });
+        }
+    }
+}
+
+/// What a face that comes from a part is: the pitch of its side to type, and the way to the part.
+pub(super) fn of_face(ui: &mut Ui, job: &Job, face: &Face, actions: &mut Actions) {
+    let Some((part, at)) = job.side_of(face.id) else { return };
+    ui.horizontal_wrapped(|ui| {
+        quiet(ui, text::FOLLOWS_PART);
+        if ui.small_button(text::SHOW_PART).clicked() {
+            let place = PartPlace::Side { ring: at.ring, side: at.side };
+            actions.push(Action::Select(Selection::Part(part.id, place)));
+        }
+    });
+    if let Some(pitch) = fields::pitch(ui, text::PITCH, face.pitch, text::PITCH_HELP) {
+        let next = part.with_side(at, |side| PartSide { treatment: Treatment::Slope(pitch), ..side });
+        actions.extend(next.map(|next| Action::Edit(text::change_of(&part.name), Edit::PutPart(next))));
+    }
+}
+
+/// All parts of the job, to choose from.
+pub(super) fn list(ui: &mut Ui, job: &Job, selection: Selection, actions: &mut Actions) {
+    if job.parts.is_empty() {
+        return;
+    }
+    ui.add_space(theme::GAP * 1.5);
+    ui.strong(text::PARTS);
+    for part in &job.parts {
+        let held = matches!(selection, Selection::Part(id, _) if id == part.id);
+        ui.push_id(("part", part.id), |ui| {
+            ui.horizontal(|ui| {
+                if ui.add(Button::selectable(held, &part.name).min_size(egui::vec2(128.0, 0.0))).clicked() {
+                    actions.push(Action::Select(Selection::Part(part.id, PartPlace::Whole)));
+                }
+                quiet(ui, part.kind.name());
+            });
+        });
+    }
+}

@@ -1,0 +1,167 @@
+use crate::hand::{Hand, feet};
+use chalkcourse::{PartPlace, Selection};
+use chalkcourse_geometry::raise::Treatment;
+use chalkcourse_geometry::{EdgeKind, dvec2};
+use chalkcourse_job::{PartId, PartKind, RoofPart};
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+
+const WALLS: [(f64, f64); 4] = [(-8.0, -4.0), (8.0, -4.0), (8.0, 4.0), (-8.0, 4.0)];
+
+fn draw(hand: &mut Hand, choices: &[&str], corners: &[(f64, f64)]) {
+    hand.key(Key::D);
+    choices.iter().for_each(|choice| hand.press(choice));
+    corners.iter().for_each(|&(x, y)| hand.click_plan(x, y));
+    hand.key(Key::Enter);
+}
+
+/// A gable house of 16 × 8 m as a live part, held.
+fn house() -> (Hand, PartId) {
+    let mut hand = Hand::empty();
+    draw(&mut hand, &["Whole roof", "Gables"], &WALLS);
+    let id = hand.job().parts[0].id;
+    assert_eq!(hand.editor().selection(), Selection::Part(id, PartPlace::Whole));
+    (hand, id)
+}
+
+fn part(hand: &Hand, id: PartId) -> RoofPart {
+    hand.job().part(id).unwrap().clone()
+}
+
+fn fill(hand: &mut Hand, label: &str, typed: &str) {
+    hand.harness.get_by_label(label).focus();
+    hand.harness.run();
+    hand.chord(Modifiers::COMMAND, Key::A);
+    hand.type_text(typed);
+    hand.key(Key::Enter);
+}
+
+#[test]
+fn a_corner_that_is_dragged_raises_the_roof_while_it_moves() {
+    let (mut hand, id) = house();
+    let before = hand.job();
+    let corner = part(&hand, id).outline.outer[2];
+    let area = |hand: &Hand| hand.editor().document().plan().summary.plan_area;
+    let first = area(&hand);
+    let (from, to) = (hand.at(corner), hand.at(corner + dvec2(2.0, 1.5)));
+    hand.drag(from, to);
+    assert!(area(&hand) > first + 1.0, "the roof waits for the end of the drag");
+    hand.drop(to);
+    assert!(part(&hand, id).outline.outer[2].distance(corner + dvec2(2.0, 1.5)) < 0.1);
+    assert!(matches!(hand.editor().selection(), Selection::Part(_, PartPlace::Corner { corner: 2, .. })));
+    // by keys: 1 ft east
+    let at = part(&hand, id).outline.outer[2];
+    hand.chord(Modifiers::SHIFT, Key::ArrowRight);
+    assert!(part(&hand, id).outline.outer[2].distance(at + dvec2(feet(1.0), 0.0)) < 1e-9);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before, "one drag is one step");
+}
+
+#[test]
+fn corners_come_and_go_and_the_whole_part_is_dragged() {
+    let (mut hand, id) = house();
+    // a double click on the south wall line
+    let side = hand.at(dvec2(3.0, -4.0));
+    hand.double_click(side);
+    assert_eq!(part(&hand, id).outline.outer.len(), 5);
+    hand.key(Key::Delete);
+    assert_eq!(part(&hand, id).outline.outer.len(), 4);
+    let before = part(&hand, id).outline.outer[0];
+    let (from, to) = (hand.at(dvec2(2.0, -2.0)), hand.at(dvec2(4.0, -1.0)));
+    hand.drag(from, to);
+    hand.drop(to);
+    let after = part(&hand, id).outline.outer[0];
+    assert!(after.distance(before + dvec2(2.0, 1.0)) < 0.1, "{before} to {after}");
+    hand.key(Key::Escape);
+    assert_eq!(hand.editor().selection(), Selection::Nothing);
+    // chosen again from the list of parts
+    hand.press("Main");
+    assert_eq!(hand.editor().selection(), Selection::Part(id, PartPlace::Whole));
+    hand.key(Key::Delete);
+    assert!(hand.job().parts.is_empty() && hand.job().faces.is_empty());
+}
+
+#[test]
+fn pitches_ends_and_overhangs_are_typed() {
+    let (mut hand, id) = house();
+    fill(&mut hand, "Pitch, all slopes", "8:12");
+    let slopes = |hand: &Hand| {
+        let slope =
+            |t: Treatment| if let Treatment::Slope(pitch) = t { Some(pitch.rise_in_12()) } else { None };
+        part(hand, id).sides[0].iter().filter_map(|side| slope(side.treatment)).collect::<Vec<_>>()
+    };
+    assert!(slopes(&hand).iter().all(|rise| (rise - 8.0).abs() < 1e-9), "{:?}", slopes(&hand));
+    fill(&mut hand, "Overhang, all", "2'");
+    assert!(part(&hand, id).sides[0].iter().all(|side| (side.overhang.feet() - 2.0).abs() < 1e-9));
+    fill(&mut hand, "Eaves", "10'");
+    assert!((part(&hand, id).eave_height.feet() - 10.0).abs() < 1e-9);
+    // the east gable becomes a hip
+    assert_eq!(part(&hand, id).sides[0][1].treatment, Treatment::Gable);
+    hand.harness.get_by_label("Stands on side 2").scroll_to_me();
+    hand.harness.run();
+    hand.harness.get_by_label("Stands on side 2").click();
+    hand.harness.run();
+    hand.press("slope");
+    assert!(matches!(part(&hand, id).sides[0][1].treatment, Treatment::Slope(_)));
+    assert!(hand.editor().document().plan().lines().contains_key(&EdgeKind::Hip));
+    // what makes no roof is refused with the place and the words, and changes nothing
+    let before = hand.job();
+    fill(&mut hand, "Overhang, all", "-1'");
+    assert_eq!(hand.job(), before);
+    assert!(hand.sees("can't be less than nothing"));
+}
+
+#[test]
+fn a_dormer_a_porch_and_a_chimney_are_drawn_over_the_roof() {
+    let (mut hand, _) = house();
+    draw(&mut hand, &["Part", "Dormer"], &[(-1.0, -3.0), (1.0, -3.0), (1.0, -1.5), (-1.0, -1.5)]);
+    draw(&mut hand, &["Part", "Porch"], &[(3.0, -6.0), (6.0, -6.0), (6.0, -4.0), (3.0, -4.0)]);
+    draw(&mut hand, &["Part", "Chimney"], &[(-5.0, 1.0), (-4.0, 1.0), (-4.0, 1.6), (-5.0, 1.6)]);
+    let job = hand.job();
+    let kinds: Vec<PartKind> = job.parts.iter().map(|part| part.kind).collect();
+    assert_eq!(kinds, [PartKind::Main, PartKind::Dormer, PartKind::Porch, PartKind::Chimney]);
+    assert!(job.parts[1].eave_height > job.parts[0].eave_height);
+    assert_eq!(job.parts[2].sides[0][2].treatment, Treatment::Wall);
+    assert!(job.parts[3].cricket.is_some());
+    // they go with the house when it is dragged
+    hand.press("Main");
+    let dormer = job.parts[1].outline.outer[0];
+    hand.harness.get_by_label_contains("Drawing of").focus();
+    hand.harness.run();
+    hand.chord(Modifiers::SHIFT, Key::ArrowUp);
+    assert!(hand.job().parts[1].outline.outer[0].distance(dormer + dvec2(0.0, feet(1.0))) < 1e-9);
+    for _ in 0..4 {
+        hand.chord(Modifiers::COMMAND, Key::Z);
+    }
+    assert_eq!(hand.job().parts.len(), 1);
+}
+
+#[test]
+fn a_part_that_is_set_free_leaves_drawn_faces() {
+    let (mut hand, _) = house();
+    hand.harness.get_by_label("Set free").scroll_to_me();
+    hand.harness.run();
+    hand.press("Set free");
+    let job = hand.job();
+    assert!(job.parts.is_empty());
+    assert_eq!(job.faces.len(), 2);
+    assert!(job.faces.iter().all(|face| face.from.is_none()));
+}
+
+#[test]
+fn a_footprint_that_makes_no_roof_is_told() {
+    let mut hand = Hand::empty();
+    draw(&mut hand, &["Whole roof"], &[(-4.0, -4.0), (4.0, -4.0), (-4.0, 4.0), (4.0, 4.0)]);
+    assert!(hand.job().parts.is_empty());
+    assert!(hand.sees("two sides meet at"));
+    // while a corner is dragged over the far side, the last roof that made sense stays
+    let (mut hand, id) = house();
+    let corner = part(&hand, id).outline.outer[2];
+    let (from, to) = (hand.at(corner), hand.at(dvec2(-2.0, -7.0)));
+    hand.drag(from, to);
+    assert!(hand.editor().said().contains("can't be raised"), "{}", hand.editor().said());
+    hand.key(Key::Escape);
+    hand.drop(to);
+    assert_eq!(part(&hand, id).outline.outer[2], corner);
+}
