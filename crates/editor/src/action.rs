@@ -20,8 +20,8 @@ pub(crate) enum Action {
     Select(Selection),
     /// Carry out a command.
     Run(Command),
-    /// Fill a face with modules, or all that may carry them.
-    Fill(Option<FaceId>),
+    /// Fill faces with modules; all that may carry them where none is named.
+    Fill(Vec<FaceId>),
     /// Open a job, after asking about unsaved changes.
     Open(PathBuf),
     /// Lay a picture under the plan.

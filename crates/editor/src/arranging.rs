@@ -3,9 +3,10 @@
 use crate::action::Action;
 use crate::background::{News, Work};
 use crate::{Document, Selection, text};
-use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job};
-use chalkcourse_plan::{Align, Cut, align, copy_to_face, join, make_room, mirror, split};
+use chalkcourse_plan::{
+    Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, mirror, slide_clear, split,
+};
 use std::sync::Arc;
 
 /// A search for the least move that clears a block, on a thread of its own.
@@ -13,14 +14,14 @@ use std::sync::Arc;
 pub(crate) struct MakingRoom {
     job: Arc<Job>,
     block: BlockId,
-    work: Work<Option<Edit>>,
+    work: Work<Option<Slide>>,
 }
 
 impl MakingRoom {
     /// Begins to search.
     pub(crate) fn begin(ctx: &egui::Context, job: Arc<Job>, block: BlockId) -> Self {
         let asked = Arc::clone(&job);
-        let work = Work::begin(ctx, move |_, _| make_room(&asked, block));
+        let work = Work::begin(ctx, move |stop, _| slide_clear(&asked, block, stop));
         Self { job, block, work }
     }
 
@@ -36,7 +37,7 @@ impl MakingRoom {
 
     /// Once it has ended: the job that it was for, its block, and the move, or words on why there is no answer.
     #[expect(clippy::type_complexity, reason = "taken apart at once, in one place")]
-    pub(crate) fn answer(&self) -> Option<(Arc<Job>, BlockId, Result<Option<Edit>, &'static str>)> {
+    pub(crate) fn answer(&self) -> Option<(Arc<Job>, BlockId, Result<Option<Slide>, &'static str>)> {
         let found = match self.work.news() {
             News::None | News::SoFar(_) => return None,
             News::Done(None) if self.work.stopped() => Err(text::ROOM_STOPPED),
@@ -44,14 +45,6 @@ impl MakingRoom {
             News::Broke => Err(text::ROOM_BROKE),
         };
         Some((Arc::clone(&self.job), self.block, found))
-    }
-}
-
-/// How far an edit moves a block on its face.
-pub(crate) fn move_of(job: &Job, block: BlockId, edit: &Edit) -> Option<DVec2> {
-    match edit {
-        Edit::PutBlock(next) if next.id == block => job.block(block).map(|block| next.at - block.at),
-        _ => None,
     }
 }
 
@@ -130,6 +123,21 @@ pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align) 
     match nearest(document, id, |_| true) {
         Some(other) => aligned(document, id, other, to),
         None => Action::Say(text::NOT_ALIGNED.to_owned()),
+    }
+}
+
+/// Spreads the blocks on the face of a block, so that their gaps are equal.
+pub(crate) fn spread(document: &Document, id: BlockId, way: Spread) -> Action {
+    let job = document.job();
+    let Some(block) = job.block(id) else { return Action::Say(text::SELECT_A_BLOCK.to_owned()) };
+    let on_face: Vec<BlockId> =
+        job.blocks.iter().filter(|other| other.face == block.face).map(|other| other.id).collect();
+    match distribute(job, &on_face, way) {
+        Some(edit) => {
+            let name = job.face(block.face).map_or("", |face| face.name.as_str());
+            Action::EditAndSelect(text::spread_of(name), edit, Selection::Block(id))
+        }
+        None => Action::Say(text::NOT_SPREAD.to_owned()),
     }
 }
 

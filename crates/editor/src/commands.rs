@@ -1,6 +1,6 @@
 use crate::text;
 use chalkcourse_geometry::Units;
-use chalkcourse_plan::Align;
+use chalkcourse_plan::{Align, Spread};
 use egui::{Key, KeyboardShortcut, Modifiers};
 
 /// A tool for the drawing.
@@ -77,7 +77,7 @@ impl PlanFormat {
 }
 
 /// What can be done to the block that is held, in the order of the menu.
-pub(crate) const ARRANGE: [Command; 8] = [
+pub(crate) const ARRANGE: [Command; 10] = [
     Command::MakeRoom,
     Command::Mirror,
     Command::CopyToFace,
@@ -86,6 +86,8 @@ pub(crate) const ARRANGE: [Command; 8] = [
     Command::AlignTo(Align::Left),
     Command::AlignTo(Align::Right),
     Command::AlignTo(Align::Bottom),
+    Command::Spread(Spread::Along),
+    Command::Spread(Spread::Up),
 ];
 
 /// Everything that a menu, a button or a key can ask for.
@@ -117,6 +119,7 @@ pub(crate) enum Command {
     Split,
     Join,
     AlignTo(Align),
+    Spread(Spread),
     Coursing,
     FitUp,
     Fit,
@@ -168,6 +171,8 @@ impl Command {
         Self::AlignTo(Align::Left),
         Self::AlignTo(Align::Right),
         Self::AlignTo(Align::Bottom),
+        Self::Spread(Spread::Up),
+        Self::Spread(Spread::Along),
         Self::Coursing,
         Self::FitUp,
         Self::Fit,
@@ -217,6 +222,7 @@ impl Command {
             Self::Split => text::SPLIT,
             Self::Join => text::JOIN,
             Self::AlignTo(to) => text::align_command(to),
+            Self::Spread(way) => text::spread(way),
             Self::Coursing => text::COURSING,
             Self::FitUp => text::FIT_UP,
             Self::Fit => text::FIT,
@@ -266,6 +272,8 @@ impl Command {
             Self::AlignTo(Align::Left) => (Modifiers::COMMAND, Key::ArrowLeft),
             Self::AlignTo(Align::Right) => (Modifiers::COMMAND, Key::ArrowRight),
             Self::AlignTo(Align::Bottom) => (Modifiers::COMMAND, Key::ArrowDown),
+            Self::Spread(Spread::Along) => (Modifiers::NONE, Key::E),
+            Self::Spread(Spread::Up) => (Modifiers::SHIFT, Key::E),
             Self::Coursing => (Modifiers::NONE, Key::C),
             Self::FitUp => (Modifiers::NONE, Key::Q),
             Self::Fit => (Modifiers::NONE, Key::F),

@@ -1,8 +1,8 @@
 //! The courses of a face and a block together, as the window asks for them.
 
 use crate::{Document, Selection};
+use chalkcourse_geometry::Rect;
 use chalkcourse_geometry::coursing::{Coursing, Span};
-use chalkcourse_geometry::{DVec2, Rect, RoofFace, dvec2};
 use chalkcourse_job::{BlockId, FaceId};
 
 /// The face that is spoken of: that of what is held, else the one before, else the first with a block on it.
@@ -29,7 +29,7 @@ pub(crate) fn block_spoken_of(
 /// A block among the courses of its face.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Among {
-    /// The courses, up to the edge of the face above the block.
+    /// The courses of the face.
     pub(crate) courses: Coursing,
     /// What lies along the slope.
     pub(crate) span: Span,
@@ -42,23 +42,10 @@ pub(crate) fn among(document: &Document, block: BlockId) -> Option<Among> {
     let layout = &document.plan().layout;
     let placed = layout.block(block)?;
     let bounds = placed.bounds?;
-    let face = layout.roof.faces.get(placed.face).filter(|face| face.sound)?;
+    layout.roof.faces.get(placed.face).filter(|face| face.sound)?;
     let lines = layout.faces.get(placed.face)?.courses;
     let head = document.job().kit.flashing.head.metres();
     let span = Span { bottom: bounds.min.y, top: bounds.max.y, head };
-    let top = top_over(face, bounds).unwrap_or(lines.top);
-    let courses = Coursing { eave: lines.eave, top, first: lines.first, exposure: lines.exposure };
+    let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };
     Some(Among { courses, span, bounds })
-}
-
-/// The lowest place of the upper edge of a face over a block: there the fewest courses are left.
-fn top_over(face: &RoofFace, bounds: Rect) -> Option<f64> {
-    let turned = face.frame.map(|p| dvec2(p.y, p.x));
-    let at = [bounds.min.x + 1e-6, bounds.centre().x, bounds.max.x - 1e-6];
-    let corners = face.frame.outer.iter().map(|p: &DVec2| p.x);
-    let between = corners.filter(|u| *u > bounds.min.x && *u < bounds.max.x);
-    at.into_iter()
-        .chain(between)
-        .filter_map(|u| crate::canvas::crossings(&turned, u).into_iter().reduce(f64::max))
-        .reduce(f64::min)
 }

@@ -36,7 +36,7 @@ pub(crate) enum Pointed {
     Line(String),
     /// One term of a part.
     Term(String, usize),
-    /// Places on a face where a module nearly fits, by what stops it.
+    /// A line of what holds a fill of a face back, by its words.
     Near(FaceId, String),
 }
 

@@ -138,7 +138,7 @@ impl Editor {
 
     /// Whether something is worked out in the background.
     pub fn is_working(&self) -> bool {
-        self.desk.making_room.is_some() || self.desk.fill.running().is_some()
+        self.desk.making_room.is_some() || self.desk.fill.running().is_some() || self.desk.fill.is_asking()
     }
 
     /// The finding whose fix is drawn before it is done, by its key.
@@ -155,8 +155,8 @@ impl Editor {
     pub fn show(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         self.answer_files(&ctx);
-        self.answer_fill();
         self.answer_import(&ctx);
+        self.answer_fill(&ctx);
         self.answer_room();
         self.mind_pictures(&ctx);
         self.mind_closing(&ctx);
@@ -314,7 +314,6 @@ impl Editor {
                 }
                 Action::Select(selection) => self.desk.selection = selection,
                 Action::Run(command) => self.run(ctx, command),
-                Action::Fill(face) => self.fill(ctx, face),
                 Action::Open(path) if is_of_buildings(&path) => self.import(ctx, &path),
                 Action::TakeBuilding => {
                     if let Some(import) = &mut self.desk.windows.import {
@@ -322,6 +321,7 @@ impl Editor {
                     }
                 }
                 Action::LayPicture(path) => self.lay_picture(ctx, &path),
+                Action::Fill(faces) => self.fill(ctx, faces),
                 Action::Open(path) => self.ask_or(ctx, Then::Open(path)),
                 Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
                 Action::Say(words) => self.desk.said = words,
@@ -391,13 +391,17 @@ impl Editor {
                 let delete = canvas::delete(&self.document, self.desk.selection);
                 self.carry_out(ctx, delete.into_iter().collect());
             }
-            Command::Fill => self.fill(ctx, self.desk.selection.face(self.document.job())),
+            Command::Fill => {
+                let held = self.desk.selection.face(self.document.job());
+                self.fill(ctx, held.into_iter().collect());
+            }
             Command::MakeRoom
             | Command::Mirror
             | Command::CopyToFace
             | Command::Split
             | Command::Join
-            | Command::AlignTo(_) => self.arrange(ctx, command),
+            | Command::AlignTo(_)
+            | Command::Spread(_) => self.arrange(ctx, command),
             Command::Coursing => self.desk.windows.coursing.open = !self.desk.windows.coursing.open,
             Command::FitUp => self.desk.windows.fit_up.open = !self.desk.windows.fit_up.open,
             Command::Fit => self.desk.fit = true,

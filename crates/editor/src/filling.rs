@@ -1,15 +1,87 @@
-//! Filling faces in the background: the window goes on while it is worked out, and the answer is listed while it holds.
+//! Filling faces in the background: the window goes on while it is worked out and improved, and what was found is listed while
+//! it holds.
 
 use crate::background::{News, Work};
 use chalkcourse_job::{FaceId, Job};
-use chalkcourse_plan::{Fill, FillError, Mode, fill, hold_back};
+use chalkcourse_plan::{
+    Fill, FillError, HeldBack, Mode, Size, Target, Way, Worth, fill_improving, hold_back,
+};
+use std::collections::BTreeSet;
 use std::sync::Arc;
+use std::time::Instant;
+
+/// A way of laying, as it is chosen in a list; what it needs besides is kept beside it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Laying {
+    #[default]
+    SlidingRows,
+    OneGrid,
+    HalfLapped,
+    OnCourses,
+    WholeBlocks,
+    ByWorth,
+    ToNumber,
+}
+
+impl Laying {
+    pub(crate) const ALL: [Self; 7] = [
+        Self::SlidingRows,
+        Self::OneGrid,
+        Self::HalfLapped,
+        Self::OnCourses,
+        Self::WholeBlocks,
+        Self::ByWorth,
+        Self::ToNumber,
+    ];
+}
+
+/// How faces are to be filled.
+#[derive(Clone, Debug)]
+pub(crate) struct Asked {
+    pub(crate) laying: Laying,
+    /// Blocks at most, in whole blocks.
+    pub(crate) most: u32,
+    /// What a module is worth.
+    pub(crate) worth: Worth,
+    /// A number of modules, and what they should be like.
+    pub(crate) target: Target,
+    /// The faces that a person ticked.
+    pub(crate) faces: BTreeSet<FaceId>,
+}
+
+impl Default for Asked {
+    fn default() -> Self {
+        Self {
+            laying: Laying::default(),
+            most: 2,
+            worth: Worth { module: 100.0, by_area: false },
+            target: Target { size: Size::Modules(12), way: Way::Compact },
+            faces: BTreeSet::new(),
+        }
+    }
+}
+
+impl Asked {
+    /// The mode that was chosen.
+    pub(crate) fn mode(&self) -> Mode {
+        match self.laying {
+            Laying::SlidingRows => Mode::SlidingRows,
+            Laying::OneGrid => Mode::OneGrid,
+            Laying::HalfLapped => Mode::HalfLapped,
+            Laying::OnCourses => Mode::OnCourses,
+            Laying::WholeBlocks => Mode::WholeBlocks(self.most as usize),
+            Laying::ByWorth => Mode::ByWorth(self.worth),
+            Laying::ToNumber => Mode::ToNumber(self.target),
+        }
+    }
+}
+
+type Found = Result<Vec<Fill>, FillError>;
 
 /// How faces are filled, what is being filled, and what came out.
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub(crate) struct Filling {
-    /// The way of laying that a person chose.
-    pub(crate) way: Mode,
+    pub(crate) asked: Asked,
     /// What went wrong, or why an answer was dropped.
     pub(crate) said: String,
     running: Option<Running>,
@@ -21,47 +93,43 @@ pub(crate) struct Filling {
 struct Running {
     job: Arc<Job>,
     faces: Vec<FaceId>,
-    work: Work<Result<Vec<Fill>, FillError>>,
+    mode: Mode,
+    since: Instant,
+    /// The best so far.
+    best: Vec<Fill>,
+    work: Work<Found>,
 }
 
-/// An answer, and the job that it stands in.
+/// An answer, the job that it stands in, and the search for what holds it back.
 #[derive(Debug)]
 struct Shown {
     job: Arc<Job>,
     fills: Vec<Fill>,
+    asking: Option<Work<Vec<Option<HeldBack>>>>,
 }
 
 /// What came of a fill.
 pub(crate) struct Answer {
     /// The job that it is for.
     pub(crate) job: Arc<Job>,
+    /// How it was filled.
+    pub(crate) mode: Mode,
     /// Whether a person asked for the best so far.
     pub(crate) stopped: bool,
     /// What was found; `None` where the work broke off.
-    pub(crate) fills: Option<Result<Vec<Fill>, FillError>>,
-}
-
-impl Default for Filling {
-    fn default() -> Self {
-        Self { way: Mode::SlidingRows, said: String::new(), running: None, shown: None }
-    }
+    pub(crate) fills: Option<Found>,
 }
 
 impl Filling {
     /// Begins to fill faces of a job; what was running is given up.
     pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Job>, faces: Vec<FaceId>) {
-        let asked = (Arc::clone(&job), faces.clone(), self.way);
-        let work = Work::begin(ctx, move |stop, _| {
-            let (job, faces, way) = asked;
-            fill(&job, &faces, way, stop).map(|mut fills| {
-                for fill in &mut fills {
-                    fill.held = hold_back(&job, fill, way, stop).ok();
-                }
-                fills
-            })
+        let mode = self.asked.mode();
+        let (on, filled) = (Arc::clone(&job), faces.clone());
+        let work = Work::begin(ctx, move |stop, tell| {
+            fill_improving(&on, &filled, mode, stop, &mut |best| tell(Ok(best.to_vec())))
         });
         self.said.clear();
-        self.running = Some(Running { job, faces, work });
+        self.running = Some(Running { job, faces, mode, since: Instant::now(), best: Vec::new(), work });
     }
 
     /// Asks for the best that was found so far.
@@ -71,27 +139,74 @@ impl Filling {
         }
     }
 
-    /// The faces that are being filled.
-    pub(crate) fn running(&self) -> Option<&[FaceId]> {
-        self.running.as_ref().map(|running| running.faces.as_slice())
+    /// The faces that are being filled, and for how many seconds.
+    pub(crate) fn running(&self) -> Option<(&[FaceId], f64)> {
+        self.running.as_ref().map(|running| (running.faces.as_slice(), running.since.elapsed().as_secs_f64()))
+    }
+
+    /// The best so far of what is being filled.
+    pub(crate) fn best_so_far(&self) -> &[Fill] {
+        self.running.as_ref().map_or(&[], |running| &running.best)
     }
 
     /// The answer, once, when it has come.
     pub(crate) fn answer(&mut self) -> Option<Answer> {
-        let fills = match self.running.as_ref()?.work.news() {
+        let running = self.running.as_mut()?;
+        let fills = match running.work.news() {
             News::Done(found) => Some(found),
             News::Broke => None,
-            News::None | News::SoFar(_) => return None,
+            News::None => return None,
+            News::SoFar(best) => {
+                running.best = best.unwrap_or_default();
+                return None;
+            }
         };
-        let running = self.running.take()?;
-        let stopped = running.work.stopped();
-        Some(Answer { job: Arc::clone(&running.job), stopped, fills })
+        let Running { job, mode, work, .. } = self.running.take()?;
+        Some(Answer { job, mode, stopped: work.stopped(), fills })
     }
 
-    /// Lists what stands in a job now.
-    pub(crate) fn show(&mut self, job: Arc<Job>, fills: Vec<Fill>) {
+    /// Lists what stands in a job now, and begins to look for what holds it back.
+    pub(crate) fn show(&mut self, ctx: &egui::Context, job: Arc<Job>, fills: Vec<Fill>, mode: Mode) {
         self.said.clear();
-        self.shown = Some(Shown { job, fills });
+        let (on, asked) = (Arc::clone(&job), fills.clone());
+        let asking = Work::begin(ctx, move |stop, tell| {
+            let mut held: Vec<Option<HeldBack>> = Vec::new();
+            for fill in &asked {
+                held.push(hold_back(&on, fill, mode, stop).ok());
+                tell(held.clone());
+            }
+            held
+        });
+        self.shown = Some(Shown { job, fills, asking: Some(asking) });
+    }
+
+    /// Takes up what was found of what holds the fills back.
+    pub(crate) fn hear(&mut self) {
+        let Some(shown) = &mut self.shown else { return };
+        let (held, done) = match shown.asking.as_ref().map_or(News::None, Work::news) {
+            News::None => return,
+            News::SoFar(held) => (held, false),
+            News::Done(held) => (held, true),
+            News::Broke => (Vec::new(), true),
+        };
+        for (fill, held) in shown.fills.iter_mut().zip(held) {
+            fill.held = held;
+        }
+        if done {
+            shown.asking = None;
+        }
+    }
+
+    /// Whether what holds the fills back is still looked for.
+    pub(crate) fn is_asking(&self) -> bool {
+        self.shown.as_ref().is_some_and(|shown| shown.asking.is_some())
+    }
+
+    /// Ends the search for what holds the fills back with what is there.
+    pub(crate) fn stop_asking(&self) {
+        if let Some(asking) = self.shown.as_ref().and_then(|shown| shown.asking.as_ref()) {
+            asking.stop();
+        }
     }
 
     /// What is listed.
@@ -101,6 +216,7 @@ impl Filling {
 
     /// Takes the list away where the job is no longer the one that it speaks of.
     pub(crate) fn keep_in_step(&mut self, job: &Arc<Job>) {
+        self.asked.faces.retain(|id| job.face(*id).is_some());
         let Some(shown) = &mut self.shown else { return };
         if same_roof(&shown.job, job) {
             shown.job = Arc::clone(job);
@@ -118,6 +234,7 @@ pub(crate) fn same_roof(one: &Arc<Job>, two: &Arc<Job>) -> bool {
             && one.penetrations == two.penetrations
             && one.kit == two.kit
             && one.rule_book == two.rule_book
+            && one.prices == two.prices
             && one.site == two.site
     };
     Arc::ptr_eq(one, two) || alike(one, two)

@@ -107,7 +107,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.push(Action::Select(Selection::Part(from.part, PartPlace::Whole)));
             }
             if ui.button(text::FILL_THIS_FACE).clicked() {
-                actions.push(Action::Fill(Some(id)));
+                actions.push(Action::Fill(vec![id]));
             }
             if ui.button(text::PLACE_BLOCK).clicked() {
                 actions.push(Action::Run(Command::Use(Tool::Block)));

@@ -38,7 +38,7 @@ pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
 pub(crate) use paint_ghost::Ghost;
 pub(crate) use paint_paths::Paths;
-pub(crate) use paint_roof::{Zones, crossings};
+pub(crate) use paint_roof::Zones;
 pub(crate) use paint_zones::WindZones;
 pub(crate) use part::moving as moving_parts;
 pub(crate) use picture::{Handling, Mode as PictureMode};

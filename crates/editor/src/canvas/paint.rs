@@ -32,6 +32,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_marks::lights(&brush, document, desk);
     paint_report::part(&brush, document, desk);
     paint_ghost::ghost(&brush, document, desk);
+    paint_fill::so_far(&brush, document, desk);
     paint_fill::near(&brush, document, desk);
     paint_courses::marks(&brush, document, desk);
     paint_courses::ghost(&brush, document, desk);

@@ -5,7 +5,7 @@ use crate::desk::{Desk, List, Pointed};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::FaceId;
-use chalkcourse_plan::Near;
+use chalkcourse_plan::{HeldBack, Near};
 use egui::{CornerRadius, Pos2, Shape, Stroke, Vec2};
 
 /// Words on the roof are set in lines this long, in points.
@@ -26,9 +26,15 @@ pub(super) fn near(brush: &Brush, document: &Document, desk: &Desk) {
             continue;
         };
         let plane = &face.plane;
-        let all = fill.held.as_ref().map_or(&[][..], |held| &held.near);
-        let under = under_pointer(brush, document, desk, fill.face, all);
-        for near in all {
+        let Some(held) = &fill.held else { continue };
+        if let Pointed::Near(on, words) = &desk.pointed
+            && *on == fill.face
+        {
+            costs(brush, plane, held, words);
+            wins(brush, document, plane, held, words);
+        }
+        let under = under_pointer(brush, document, desk, fill.face, &held.near);
+        for near in &held.near {
             let listed = matches!(&desk.pointed, Pointed::Near(face, words) if *face == fill.face && *words == near.words);
             let lit =
                 listed || desk.pointed == Pointed::Nothing && under.is_some_and(|it| std::ptr::eq(it, near));
@@ -40,6 +46,52 @@ pub(super) fn near(brush: &Brush, document: &Document, desk: &Desk) {
     }
     if let Some((at, words)) = told {
         say(brush, at, &text::sentence(words));
+    }
+}
+
+/// The places that a thing which costs modules keeps them from.
+fn costs(brush: &Brush, plane: &Plane, held: &HeldBack, words: &str) {
+    let p = brush.palette;
+    for cost in held.costs.iter().filter(|cost| cost.words == words) {
+        for shape in &cost.shapes {
+            let in_plan = shape.map(|at| plane.to_plan(at));
+            brush.fill(&in_plan, theme::faint(p.light, 70));
+            brush.outline(&in_plan, Stroke::new(2.4, p.light), None);
+        }
+    }
+}
+
+/// A penetration that would win modules, where it is and where it would be.
+fn wins(brush: &Brush, document: &Document, plane: &Plane, held: &HeldBack, words: &str) {
+    let stroke = Stroke::new(2.4, brush.palette.light);
+    for win in held.wins.iter().filter(|win| win.words == words) {
+        let Some(placed) = document.plan().layout.penetration(win.penetration) else { continue };
+        brush.outline(&placed.plan, stroke, None);
+        let there = placed.plan.map(|at| plane.to_plan(plane.to_frame(at) + win.by));
+        brush.outline(&there, stroke, Some((5.0, 3.0)));
+        if let (Some(from), Some(to)) = (placed.plan.bounds(), there.bounds()) {
+            let (a, b) =
+                (brush.space.screen_from_plan(from.centre()), brush.space.screen_from_plan(to.centre()));
+            brush.painter.arrow(a, b - a, stroke);
+        }
+    }
+}
+
+/// The best so far of a fill that is going on: drawn, not placed.
+pub(super) fn so_far(brush: &Brush, document: &Document, desk: &Desk) {
+    let job = document.job();
+    for fill in desk.fill.best_so_far() {
+        let Some((_, face)) =
+            document.plan().layout.face(fill.face).filter(|(index, _)| brush.space.shows(*index))
+        else {
+            continue;
+        };
+        for block in &fill.blocks {
+            let size = block.module_size(&job.kit);
+            for cell in block.cells() {
+                ghost(brush, &face.plane, Rect::at(block.corner_of(cell, &job.kit), size), false);
+            }
+        }
     }
 }
 

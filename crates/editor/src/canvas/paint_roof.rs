@@ -98,7 +98,7 @@ fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLi
 }
 
 /// Where a level line crosses the border of a shape, from the left.
-pub(crate) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
+pub(super) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
     let mut crossings: Vec<f64> = shape
         .sides()
         .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))

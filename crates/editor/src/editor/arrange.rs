@@ -22,6 +22,7 @@ impl Editor {
             }
             (Some(id), Command::Split) => arranging::cut_at(document, self.desk.selection, id),
             (Some(id), Command::Join) => arranging::joined_with_nearest(document, id),
+            (Some(id), Command::Spread(way)) => arranging::spread(document, id, way),
             (Some(id), Command::AlignTo(to)) => arranging::aligned_with_nearest(document, id, to),
             (Some(id), _) => {
                 self.make_room(ctx, id);
@@ -59,14 +60,11 @@ impl Editor {
             return;
         }
         match found {
-            Ok(Some(edit)) => {
+            Ok(Some(slide)) => {
                 let name = job.block(block).map(|block| text::block_name(&block.name)).unwrap_or_default();
-                let moved = arranging::move_of(&job, block, &edit);
-                self.edit(&text::room_for(&name), &edit);
+                self.edit(&text::room_for(&name), &slide.edit);
                 self.desk.selection = Selection::Block(block);
-                if let Some(by) = moved {
-                    self.desk.said = text::moved_clear(&name, by, job.units);
-                }
+                self.desk.said = text::moved_clear(&name, slide.by, slide.proved, job.units);
                 self.desk.keep_in_step(&self.document);
             }
             Ok(None) => self.desk.said = text::NO_ROOM.to_owned(),

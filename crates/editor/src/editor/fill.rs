@@ -6,15 +6,17 @@ use crate::filling::same_roof;
 use crate::{Selection, text};
 use chalkcourse_job::{Edit, FaceId, Job};
 use chalkcourse_layout::Layout;
-use chalkcourse_plan::{Fill, fill_edit};
+use chalkcourse_plan::{Fill, Mode, fill_edit};
 use egui::Context;
 use std::sync::Arc;
 
 impl Editor {
-    /// Begins to fill a face, or all that may carry modules where none is named.
-    pub(super) fn fill(&mut self, ctx: &Context, face: Option<FaceId>) {
+    /// Begins to fill faces, or all that may carry modules where none is named.
+    pub(super) fn fill(&mut self, ctx: &Context, mut faces: Vec<FaceId>) {
         let job = Arc::clone(self.document.settled());
-        let faces = face.map_or_else(|| fillable(&job, &self.document.plan().layout), |face| vec![face]);
+        if faces.is_empty() {
+            faces = fillable(&job, &self.document.plan().layout);
+        }
         self.desk.list = List::Fill;
         if faces.is_empty() {
             self.desk.fill.said = text::NO_FACE_TO_FILL.to_owned();
@@ -24,7 +26,8 @@ impl Editor {
     }
 
     /// Puts a fill that is done on its faces, as one step.
-    pub(super) fn answer_fill(&mut self) {
+    pub(super) fn answer_fill(&mut self, ctx: &Context) {
+        self.desk.fill.hear();
         // A drag that is going on ends first.
         if self.document.history().in_gesture() {
             return;
@@ -38,14 +41,16 @@ impl Editor {
             None => self.desk.fill.said = text::FILL_BROKE.to_owned(),
             Some(Err(error)) => self.desk.fill.said = text::sentence(&error.to_string()),
             Some(Ok(fills)) if answer.stopped => {
-                let better = |fill: &Fill| fill.modules > standing(&answer.job, fill.face);
-                self.put_fill(fills.into_iter().filter(better).collect());
+                // By worth or to a number fewer modules may be what was asked for.
+                let most = !matches!(answer.mode, Mode::ByWorth(_) | Mode::ToNumber(_));
+                let better = |fill: &Fill| !most || fill.modules > standing(&answer.job, fill.face);
+                self.put_fill(ctx, fills.into_iter().filter(better).collect(), answer.mode);
             }
-            Some(Ok(fills)) => self.put_fill(fills),
+            Some(Ok(fills)) => self.put_fill(ctx, fills, answer.mode),
         }
     }
 
-    fn put_fill(&mut self, fills: Vec<Fill>) {
+    fn put_fill(&mut self, ctx: &Context, fills: Vec<Fill>, mode: Mode) {
         if fills.is_empty() {
             self.desk.fill.said = text::FILL_STOPPED.to_owned();
             return;
@@ -61,7 +66,7 @@ impl Editor {
         if let [fill] = fills.as_slice() {
             self.desk.selection = Selection::Face(fill.face);
         }
-        self.desk.fill.show(Arc::clone(self.document.settled()), fills);
+        self.desk.fill.show(ctx, Arc::clone(self.document.settled()), fills, mode);
         self.desk.keep_in_step(&self.document);
     }
 }

@@ -4,7 +4,7 @@ use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::{Document, Selection, arranging, text};
 use chalkcourse_job::{Block, BlockId};
-use chalkcourse_plan::{Align, Cut, other_slope};
+use chalkcourse_plan::{Align, Cut, Spread, other_slope};
 use egui::{Button, Response, ScrollArea, Ui};
 
 /// Longer menus scroll.
@@ -71,6 +71,15 @@ pub(crate) fn show(
             for other in others {
                 if ui.button(text::block_name(&other.name)).clicked() {
                     actions.push(arranging::joined(document, id, other.id));
+                }
+            }
+        });
+    });
+    deal(6, &mut |ui| {
+        menu(ui, text::SPREAD, beside.len() > 1, text::NOT_SPREAD, |ui| {
+            for way in [Spread::Along, Spread::Up] {
+                if ui.button(text::spread(way)).on_hover_text(text::SPREAD_HELP).clicked() {
+                    actions.push(arranging::spread(document, id, way));
                 }
             }
         });

@@ -21,7 +21,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         });
     });
     if ui.button(text::FILL_THIS_FACE).on_hover_text(text::FILL_HELP).clicked() {
-        actions.push(Action::Fill(Some(id)));
+        actions.push(Action::Fill(vec![id]));
     }
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));

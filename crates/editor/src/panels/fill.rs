@@ -1,41 +1,57 @@
-//! Filling faces: the way of laying, the buttons, and what came out.
+//! Filling faces: the way of laying, the faces, what is found so far, and what came out.
+
+mod held;
 
 use super::{quiet, turning};
 use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed};
+use crate::filling::{Asked, Laying};
 use crate::{Document, fields, text, theme};
-use chalkcourse_job::FaceId;
-use chalkcourse_plan::{Fill, Mode};
-use egui::{Frame, Margin, RichText, Sense, Stroke, Ui, WidgetInfo};
+use chalkcourse_job::{FaceId, Job};
+use chalkcourse_plan::{Fill, Size, Way};
+use egui::{RichText, ScrollArea, Ui};
 
 /// With more faces than this each one is folded up.
 const MANY: usize = 2;
 
 /// The list of a fill.
 pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    ways(ui, desk);
-    if let Some(faces) = desk.fill.running().map(<[FaceId]>::to_vec) {
-        running(ui, document, desk, &faces);
+    let job = document.job();
+    ways(ui, &mut desk.fill.asked, job);
+    quiet(ui, &text::kit_allows(&job.kit));
+    if let Some((faces, since)) = desk.fill.running().map(|(faces, since)| (faces.to_vec(), since)) {
+        running(ui, document, desk, &faces, since);
         return;
     }
+    faces(ui, document, desk);
     buttons(ui, document, desk, actions);
     if !desk.fill.said.is_empty() {
         ui.label(RichText::new(&desk.fill.said).color(theme::of(ui).stop));
     } else if desk.fill.fills().is_empty() {
         quiet(ui, text::FILL_HINT);
     }
+    if desk.fill.is_asking() {
+        ui.horizontal(|ui| {
+            turning(ui);
+            if ui.button(text::STOP_ASKING).on_hover_text(text::STOP_ASKING_HELP).clicked() {
+                desk.fill.stop_asking();
+            }
+            ui.add(egui::Label::new(text::ASKING).truncate());
+        });
+    }
     let mut pointed = Pointed::Nothing;
     let many = desk.fill.fills().len() > MANY;
+    let asking = desk.fill.is_asking();
     for found in desk.fill.fills() {
         let name = document.job().face(found.face).map_or("", |face| face.name.as_str());
         ui.add_space(theme::GAP);
         ui.push_id(found.face, |ui| {
+            let mut result = |ui: &mut Ui| result(ui, document, found, asking, &mut pointed, actions);
             if many {
-                egui::CollapsingHeader::new(text::fill_row(name, found))
-                    .show(ui, |ui| result(ui, found, &mut pointed));
+                egui::CollapsingHeader::new(text::fill_row(name, found)).show(ui, result);
             } else {
                 ui.strong(text::face_heading(name));
-                result(ui, found, &mut pointed);
+                result(ui);
             }
         });
     }
@@ -44,22 +60,65 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     }
 }
 
-fn ways(ui: &mut Ui, desk: &mut Desk) {
-    let most = if let Mode::WholeBlocks(most) = desk.fill.way { most } else { 2 };
-    let ways = [Mode::SlidingRows, Mode::OneGrid, Mode::HalfLapped, Mode::OnCourses, Mode::WholeBlocks(most)]
-        .map(|way| (way, text::way(way)));
-    if let Some(way) = fields::choice(ui, text::WAY, desk.fill.way, &ways) {
-        desk.fill.way = way;
+fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
+    let ways = Laying::ALL.map(|way| (way, text::way(way)));
+    if let Some(way) = fields::choice(ui, text::WAY, asked.laying, &ways) {
+        asked.laying = way;
     }
-    if let Mode::WholeBlocks(most) = desk.fill.way {
-        let most = u32::try_from(most).unwrap_or(u32::MAX);
-        if let Some(most) = fields::count(ui, text::MOST_BLOCKS, most, text::MOST_BLOCKS_HELP) {
-            desk.fill.way = Mode::WholeBlocks(most as usize);
+    match asked.laying {
+        Laying::WholeBlocks => {
+            if let Some(most) = fields::count(ui, text::MOST_BLOCKS, asked.most, text::MOST_BLOCKS_HELP) {
+                asked.most = most;
+            }
         }
+        Laying::ByWorth => {
+            let label = text::worth_of_module(&job.prices.currency);
+            let shown = format!("{:.2}", asked.worth.module);
+            if let Some(worth) = fields::parsed(ui, &label, &shown, text::WORTH_HELP, text::positive_number) {
+                asked.worth.module = worth;
+            }
+            ui.checkbox(&mut asked.worth.by_area, text::BY_AREA).on_hover_text(text::BY_AREA_HELP);
+        }
+        Laying::ToNumber => target(ui, asked, job),
+        _ => {}
     }
 }
 
-fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId]) {
+/// A number of modules or kilowatts.
+fn target(ui: &mut Ui, asked: &mut Asked, job: &Job) {
+    let watts = job.kit.module.watts.max(1.0);
+    let by_power = matches!(asked.target.size, Size::Kilowatts(_));
+    let kinds = [(false, text::BY_MODULES), (true, text::BY_POWER)];
+    if let Some(power) = fields::choice(ui, text::SIZE_BY, by_power, &kinds) {
+        asked.target.size = match asked.target.size {
+            Size::Modules(count) if power => Size::Kilowatts(count as f64 * watts / 1000.0),
+            Size::Kilowatts(power) => Size::Modules((power * 1000.0 / watts).ceil().max(1.0) as usize),
+            same => same,
+        };
+    }
+    match asked.target.size {
+        Size::Modules(count) => {
+            let count = u32::try_from(count).unwrap_or(u32::MAX);
+            if let Some(count) = fields::count(ui, text::HOW_MANY, count, text::HOW_MANY_HELP) {
+                asked.target.size = Size::Modules(count as usize);
+            }
+        }
+        Size::Kilowatts(power) => {
+            let shown = format!("{power:.2}");
+            let label = text::HOW_MUCH_POWER;
+            if let Some(power) = fields::parsed(ui, label, &shown, text::HOW_MANY_HELP, text::positive_number)
+            {
+                asked.target.size = Size::Kilowatts(power);
+            }
+        }
+    }
+    let ways = [(Way::Compact, text::COMPACT), (Way::Cheapest, text::CHEAPEST)];
+    if let Some(way) = fields::choice(ui, text::LAID_TO_BE, asked.target.way, &ways) {
+        asked.target.way = way;
+    }
+}
+
+fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId], since: f64) {
     let names: Vec<&str> =
         faces.iter().filter_map(|id| document.job().face(*id)).map(|face| face.name.as_str()).collect();
     ui.horizontal(|ui| {
@@ -67,63 +126,89 @@ fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId]) {
         if ui.button(text::STOP).on_hover_text(text::STOP_HELP).clicked() {
             desk.fill.stop();
         }
-        ui.add(egui::Label::new(text::filling(&names)).truncate());
+        ui.add(egui::Label::new(text::filling(&names, since)).truncate());
+    });
+    let best = desk.fill.best_so_far();
+    if best.is_empty() {
+        quiet(ui, text::NOTHING_YET);
+    } else {
+        ui.strong(text::so_far(best));
+        quiet(ui, text::IMPROVING);
+    }
+}
+
+/// Which faces to fill at once: ticked in a list, where there are several.
+fn faces(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+    let faces = &document.job().faces;
+    if faces.len() < 2 {
+        return;
+    }
+    let chosen = &mut desk.fill.asked.faces;
+    let words = text::some_faces(chosen.len());
+    egui::CollapsingHeader::new(words).id_salt("some faces").default_open(false).show(ui, |ui| {
+        ScrollArea::vertical().id_salt("faces").max_height(150.0).show(ui, |ui| {
+            for face in faces {
+                let mut on = chosen.contains(&face.id);
+                if ui.checkbox(&mut on, text::face_heading(&face.name)).changed() {
+                    if on {
+                        chosen.insert(face.id);
+                    } else {
+                        chosen.remove(&face.id);
+                    }
+                }
+            }
+        });
     });
 }
 
 fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
     let held = desk.selection.face(document.job()).and_then(|id| document.job().face(id));
     ui.horizontal_wrapped(|ui| {
+        let strong = theme::of(ui).accent_ground;
+        let chosen: Vec<FaceId> = desk.fill.asked.faces.iter().copied().collect();
+        if !chosen.is_empty() {
+            let button = egui::Button::new(text::fill_chosen(chosen.len())).fill(strong);
+            if ui.add(button).on_hover_text(text::FILL_CHOSEN_HELP).clicked() {
+                actions.push(Action::Fill(chosen));
+            }
+        }
         if let Some(face) = held {
-            let button = egui::Button::new(text::fill_face(&face.name)).fill(theme::of(ui).accent_ground);
+            let button = egui::Button::new(text::fill_face(&face.name)).fill(strong);
             if ui.add(button).on_hover_text(text::FILL_HELP).clicked() {
-                actions.push(Action::Fill(Some(face.id)));
+                actions.push(Action::Fill(vec![face.id]));
             }
         }
         let any = !document.job().faces.is_empty();
         let all = ui.add_enabled(any, egui::Button::new(text::FILL_ALL));
         if all.on_hover_text(text::FILL_ALL_HELP).on_disabled_hover_text(text::NO_FACE_TO_FILL).clicked() {
-            actions.push(Action::Fill(None));
+            actions.push(Action::Fill(Vec::new()));
         }
     });
 }
 
-fn result(ui: &mut Ui, found: &Fill, pointed: &mut Pointed) {
+fn result(
+    ui: &mut Ui,
+    document: &Document,
+    found: &Fill,
+    asking: bool,
+    pointed: &mut Pointed,
+    actions: &mut Actions,
+) {
     ui.label(&found.claim);
+    if let Some(words) = text::gap(found) {
+        ui.label(RichText::new(words).color(theme::of(ui).caution));
+    }
     egui::CollapsingHeader::new(text::SEARCHED).id_salt("searched").default_open(false).show(ui, |ui| {
         ui.label(text::sentence(&found.searched));
     });
-    let Some(held) = &found.held else { return };
     ui.strong(text::HOLDS_BACK);
-    if held.is_empty() {
-        quiet(ui, text::NOTHING_HOLDS);
-    }
-    for words in held.words() {
-        ui.label(words);
-    }
-    for (words, places) in held.near_by_words() {
-        if near_row(ui, words, places) {
-            *pointed = Pointed::Near(found.face, words.to_owned());
+    match &found.held {
+        Some(held) => held::show(ui, document, found, held, pointed, actions),
+        None if asking => {
+            quiet(ui, text::NOT_ASKED_YET);
+        }
+        None => {
+            quiet(ui, text::NOT_FOUND_OUT);
         }
     }
-}
-
-/// A row whose places light up while it is pointed at.
-fn near_row(ui: &mut Ui, words: &str, places: usize) -> bool {
-    let p = theme::of(ui);
-    let said = text::near_row(words, places);
-    let frame = Frame::new()
-        .fill(p.field)
-        .stroke(Stroke::new(1.0, p.rule))
-        .corner_radius(6)
-        .inner_margin(Margin::symmetric(8, 5));
-    let card = frame.show(ui, |ui| {
-        ui.set_min_width(ui.available_width());
-        ui.label(&said);
-    });
-    let rect = card.response.rect;
-    let id = ui.make_persistent_id(("near", words));
-    let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-    response.widget_info(|| WidgetInfo::labeled(egui::Role::ListItem, true, format!("Nearly fits: {said}")));
-    ui.rect_contains_pointer(rect) || response.has_focus()
 }

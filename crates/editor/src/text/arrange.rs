@@ -1,8 +1,10 @@
 //! Words for filling faces and arranging blocks.
 
+use crate::filling::Laying;
 use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_job::Job;
-use chalkcourse_plan::{Align, Cut, Fill, Mode};
+use chalkcourse_job::{Kit, Orientation, RowJoints};
+use chalkcourse_plan::{Align, Cut, Fill, Measure, Spread};
 
 // Fill
 pub(crate) const FILL: &str = "Fill with modules";
@@ -17,6 +19,30 @@ pub(crate) const FILL_HINT: &str = "Puts the most modules on a face that the rul
 pub(crate) const WAY: &str = "Laid as";
 pub(crate) const MOST_BLOCKS: &str = "Blocks at most";
 pub(crate) const MOST_BLOCKS_HELP: &str = "Every corner of a block is flashed: fewer blocks, fewer corners.";
+pub(crate) const WORTH_HELP: &str = "What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.";
+pub(crate) const BY_AREA: &str = "Weigh by the area of the face";
+pub(crate) const BY_AREA_HELP: &str =
+    "A module counts whole on the largest face that is filled, half on one of half its area.";
+pub(crate) const SIZE_BY: &str = "Size by";
+pub(crate) const BY_MODULES: &str = "modules";
+pub(crate) const BY_POWER: &str = "kilowatts";
+pub(crate) const HOW_MANY: &str = "How many modules";
+pub(crate) const HOW_MUCH_POWER: &str = "Kilowatts";
+pub(crate) const HOW_MANY_HELP: &str =
+    "On all faces that are filled together, with those in locked blocks there.";
+pub(crate) const LAID_TO_BE: &str = "As";
+pub(crate) const COMPACT: &str = "compact as can be";
+pub(crate) const CHEAPEST: &str = "cheap as can be";
+pub(crate) const FILL_CHOSEN_HELP: &str = "The faces that are ticked in the list, one after the other.";
+pub(crate) const NOTHING_YET: &str = "No layout found yet.";
+pub(crate) const IMPROVING: &str =
+    "Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.";
+pub(crate) const ASKING: &str = "Looking for what holds it back…";
+pub(crate) const STOP_ASKING: &str = "Stop looking";
+pub(crate) const STOP_ASKING_HELP: &str = "Keep what was found of what holds the array back.";
+pub(crate) const NOT_ASKED_YET: &str = "Being looked for…";
+pub(crate) const NOT_FOUND_OUT: &str = "Not looked for to the end: fill the face again to know.";
+pub(crate) const ASKED_IN_PART: &str = "Not looked for to the end: there may be more.";
 pub(crate) const STOP: &str = "Stop";
 pub(crate) const STOP_HELP: &str =
     "Take the best that was found so far, where it is better than what is there.";
@@ -31,24 +57,112 @@ pub(crate) const FILL_STOPPED: &str =
 pub(crate) const FILL_BROKE: &str =
     "Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.";
 
-pub(crate) fn way(mode: Mode) -> &'static str {
-    match mode {
-        Mode::SlidingRows => "rows that slide",
-        Mode::OneGrid => "one grid",
-        Mode::HalfLapped => "half-lapped rows",
-        Mode::OnCourses => "rows on the courses",
-        Mode::WholeBlocks(_) => "whole blocks",
-        Mode::ByWorth(_) => "by worth",
-        Mode::ToNumber(_) => "to a number",
+pub(crate) fn way(way: Laying) -> &'static str {
+    match way {
+        Laying::SlidingRows => "rows that slide",
+        Laying::OneGrid => "one grid",
+        Laying::HalfLapped => "half-lapped rows",
+        Laying::OnCourses => "rows on the courses",
+        Laying::WholeBlocks => "whole blocks",
+        Laying::ByWorth => "by worth",
+        Laying::ToNumber => "to a number",
     }
+}
+/// "The kit: modules landscape or portrait; joints of rows free, aligned or half-lapped; base rail anywhere."
+pub(crate) fn kit_allows(kit: &Kit) -> String {
+    let ways: Vec<&str> = kit
+        .orientations
+        .iter()
+        .map(|way| match way {
+            Orientation::Landscape => "landscape",
+            Orientation::Portrait => "portrait",
+        })
+        .collect();
+    let joints: Vec<&str> = kit
+        .laying
+        .joints
+        .iter()
+        .map(|joints| match joints {
+            RowJoints::Free => "free",
+            RowJoints::Aligned => "in line",
+            RowJoints::HalfLapped => "half-lapped",
+        })
+        .collect();
+    let rail = if kit.laying.base_rail.anywhere { "anywhere" } else { "by the courses" };
+    format!(
+        "The kit allows modules {}, joints of rows {}, the base rail {rail}.",
+        ways.join(" or "),
+        joints.join(" or ")
+    )
+}
+pub(crate) fn worth_of_module(currency: &str) -> String {
+    format!("A module's worth, {currency}")
+}
+/// A number above 0.
+///
+/// # Errors
+/// Words for the person.
+pub(crate) fn positive_number(text: &str) -> Result<f64, &'static str> {
+    match text.trim().parse::<f64>() {
+        Ok(number) if number.is_finite() && number > 0.0 && number < 1e9 => Ok(number),
+        _ => Err("Type a number above 0, such as 12.5."),
+    }
+}
+pub(crate) fn some_faces(chosen: usize) -> String {
+    match chosen {
+        0 => "Choose several faces".to_owned(),
+        1 => "1 face chosen".to_owned(),
+        n => format!("{n} faces chosen"),
+    }
+}
+pub(crate) fn fill_chosen(chosen: usize) -> String {
+    if chosen == 1 { "Fill the chosen face".to_owned() } else { format!("Fill {chosen} chosen faces") }
+}
+/// "So far 49 of at most 52"
+pub(crate) fn so_far(fills: &[Fill]) -> String {
+    let modules: usize = fills.iter().map(|fill| fill.modules).sum();
+    let bound: usize = fills.iter().map(|fill| fill.bound).sum();
+    format!("So far {modules} of at most {bound}")
+}
+/// What is left open, where a fill is not proved.
+pub(crate) fn gap(fill: &Fill) -> Option<String> {
+    if fill.proved {
+        return None;
+    }
+    Some(match &fill.measure {
+        Some(Measure { value, bound, .. }) => {
+            format!("Not proved: between {value:.2} and {bound:.2} something better may exist.")
+        }
+        None => {
+            let open = fill.bound.saturating_sub(fill.modules);
+            let modules = if open == 1 { "module" } else { "modules" };
+            format!("Not proved: up to {open} more {modules} may be possible.")
+        }
+    })
+}
+pub(crate) fn cost_named(words: &str) -> String {
+    format!("Costs modules: {words}")
+}
+pub(crate) fn win_named(words: &str) -> String {
+    format!("Would win: {words}")
+}
+pub(crate) fn near_named(words: &str) -> String {
+    format!("Nearly fits: {words}")
+}
+pub(crate) fn move_named(words: &str) -> String {
+    format!("{}: {words}", super::MOVE_IT)
+}
+pub(crate) fn move_help(searched: &str) -> String {
+    format!("Do this; undo takes it back. Then fill the face again. {}", sentence(searched))
 }
 pub(crate) fn fill_face(name: &str) -> String {
     format!("Fill {name}")
 }
-pub(crate) fn filling(names: &[&str]) -> String {
+pub(crate) fn filling(names: &[&str], seconds: f64) -> String {
+    let since = if seconds < 1.0 { String::new() } else { format!(", {seconds:.0} s") };
     match names {
-        [one] => format!("Filling {one}…"),
-        _ => format!("Filling {} faces…", names.len()),
+        [one] => format!("Filling {one}{since}…"),
+        _ => format!("Filling {} faces{since}…", names.len()),
     }
 }
 pub(crate) fn fill_of(job: &Job, fills: &[Fill]) -> String {
@@ -113,9 +227,11 @@ pub(crate) const SELECT_A_BLOCK: &str = "Select a block first.";
 pub(crate) fn making_room(name: &str) -> String {
     format!("Making room for {name}…")
 }
-/// "Block A moved 3 1/2" to the right and 1" up the slope"
-pub(crate) fn moved_clear(name: &str, by: DVec2, units: Units) -> String {
-    format!("{name} moved {}", way_words(by, units))
+/// "Block A moved 3 1/2" to the right: the least that clears it, proved"
+pub(crate) fn moved_clear(name: &str, by: DVec2, proved: bool, units: Units) -> String {
+    let sure =
+        if proved { "the least that clears it, proved" } else { "the least that was found, not proved" };
+    format!("{name} moved {}: {sure}", way_words(by, units))
 }
 /// "3 1/2" to the right and 1" up the slope"
 pub(crate) fn way_words(by: DVec2, units: Units) -> String {
@@ -128,6 +244,19 @@ pub(crate) fn way_words(by: DVec2, units: Units) -> String {
     let parts: Vec<String> = parts.into_iter().flatten().collect();
     if parts.is_empty() { "not at all".to_owned() } else { parts.join(" and ") }
 }
+pub(crate) fn spread(spread: Spread) -> &'static str {
+    match spread {
+        Spread::Along => "Spread along the eave",
+        Spread::Up => "Spread up the slope",
+    }
+}
+pub(crate) fn spread_of(face: &str) -> String {
+    format!("spread the blocks of {face}")
+}
+pub(crate) const SPREAD: &str = "Spread";
+pub(crate) const SPREAD_HELP: &str =
+    "Equal gaps between the blocks of this face; the first and the last stay.";
+pub(crate) const NOT_SPREAD: &str = "Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.";
 pub(crate) fn align_command(to: Align) -> &'static str {
     match to {
         Align::Left => "Left end with the nearest block",

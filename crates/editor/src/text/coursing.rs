@@ -1,8 +1,9 @@
 //! Words about courses of shingles.
 
 use crate::coursing::Among;
-use chalkcourse_geometry::coursing::{BasePlace, Exposure, Laid, OnCourse};
+use chalkcourse_geometry::coursing::{Exposure, Laid, OnCourse};
 use chalkcourse_geometry::{Length, Units};
+use chalkcourse_plan::Place;
 
 pub(crate) const COURSING: &str = "Courses and base rail";
 pub(crate) const COURSES_IN_PLAN_HELP: &str = "Face-on they are drawn always.";
@@ -19,10 +20,8 @@ pub(crate) const WHOLE_BY_EXPOSURE: &str = "An exposure that leaves whole course
 pub(crate) const LEAST_EXPOSURE: &str = "Exposure from";
 pub(crate) const MOST_EXPOSURE: &str = "Exposure to";
 pub(crate) const SHINGLE_RANGE_HELP: &str = "What the shingle may be laid to: its package says so. 5\" to 5 5/8\" is usual (common practice, no source).";
-pub(crate) const MISS_AT_MOST: &str = "Miss at most";
-pub(crate) const MISS_HELP: &str = "How far a line may miss the rail or the top and still count as whole.";
 pub(crate) const NO_EXPOSURE: &str =
-    "No exposure in this range comes out at both ends: move the block, or allow a larger miss.";
+    "No exposure in this range comes out at both ends to 1/16\": move the block, or allow another range.";
 
 /// "South: courses"
 pub(crate) fn courses_of(face: &str) -> String {
@@ -75,19 +74,21 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
 }
 
 /// "Course line 29, 1 3/4" up: 3" left at the head, 9 whole courses above"
-pub(crate) fn base_place(place: &BasePlace, by: f64, units: Units) -> String {
+pub(crate) fn base_place(place: &Place, by: f64, units: Units) -> String {
+    let Place { base: place, clear } = place;
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
     let way = if by > 0.0 { "up" } else { "down" };
     let courses = if place.whole_to_top == 1 { "course" } else { "courses" };
     format!(
-        "Course line {}, {} {way}: {} left at the head, {} whole {courses} above",
+        "Course line {}, {} {way}: {} left at the head, {} whole {courses} above{}",
         place.course + 1,
         small(by),
         small(place.cut_at_head),
-        place.whole_to_top
+        place.whole_to_top,
+        if *clear { "" } else { "; the rules are against it" }
     )
 }
-pub(crate) fn no_base_place(least: usize) -> String {
+pub(crate) fn no_base_place(least: u32) -> String {
     let courses = if least == 1 { "whole course" } else { "whole courses" };
     format!("No course line leaves {least} {courses} above this block, as the rule book asks.")
 }

@@ -42,7 +42,6 @@ pub(crate) const MODULE_VARIES: &str = "A module varies by";
 pub(crate) const MODULE_VARIES_HELP: &str = "How much one may be larger or smaller than its sheet says. 1/32\" is half of the sixteenth that a tape is read to.";
 pub(crate) const REVEAL_VARIES: &str = "A reveal is set to";
 pub(crate) const REVEAL_VARIES_HELP: &str = "How far one reveal can be set wrong, either way.";
-pub(crate) const NO_OPENING: &str = "Between the rakes there is no room for a row at this height.";
 pub(crate) const SET_REVEAL: &str = "Set this reveal";
 pub(crate) const SET_REVEAL_HELP: &str = "Give the block this reveal; undo takes it back.";
 pub(crate) const COPY_FIT_UP: &str = "Copy as text";
@@ -107,10 +106,10 @@ pub(crate) fn snap(snap: &Snap, units: Units) -> String {
     )
 }
 
-/// "Opening 59' 8" between the rakes, 58' 8" between their setbacks"
-pub(crate) fn opening(whole: f64, within: f64, units: Units) -> String {
-    let show = |metres: f64| Length::from_metres(metres).show(units);
-    format!("Opening {} between the rakes, {} between their setbacks.", show(whole), show(within))
+/// "59' to fill, 6" kept free beside each rake"
+pub(crate) fn opening(opening: f64, beside: f64, units: Units) -> String {
+    let open = Length::from_metres(opening).show(units);
+    format!("{open} to fill, with {} kept free beside each rake.", small(beside, units))
 }
 
 /// Whether and how a row closes, in sentences.

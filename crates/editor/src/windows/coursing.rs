@@ -7,10 +7,12 @@ use crate::coursing::{Among, among, block_spoken_of, face_spoken_of};
 use crate::desk::{Desk, Ghost};
 use crate::panels::quiet;
 use crate::{Document, Selection, fields, text, theme};
-use chalkcourse_geometry::coursing::{BasePlace, Exposure, propose_base, propose_exposure};
+use chalkcourse_geometry::coursing::Exposure;
 use chalkcourse_geometry::{Length, Units, dvec2};
-use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId};
+use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Job};
+use chalkcourse_plan::{BlockCourses, CoursesError, FaceCourses, Place, base_edit, coursing, exposure_edit};
 use egui::{Context, RichText, ScrollArea, Ui};
+use std::sync::Arc;
 
 /// A person reads a few proposals, not all.
 const MOST: usize = 5;
@@ -25,8 +27,16 @@ pub(crate) struct Coursing {
     /// The exposures that the shingle allows.
     least: Length,
     most: Length,
-    /// How far a course may miss the rail or the top and still count as whole.
-    within: Length,
+    /// What was worked out last: each proposal is held against the rules, which is too much for every frame.
+    last: Option<Last>,
+}
+
+#[derive(Debug)]
+struct Last {
+    job: Arc<Job>,
+    face: FaceId,
+    range: (f64, f64),
+    told: Result<FaceCourses, CoursesError>,
 }
 
 impl Default for Coursing {
@@ -38,7 +48,24 @@ impl Default for Coursing {
             // The two usual exposures (common practice, no source): a shingle's package has its own.
             least: Length::from_inches(5.0),
             most: Length::from_inches(5.625),
-            within: Length::from_inches(1.0 / 16.0),
+            last: None,
+        }
+    }
+}
+
+impl Coursing {
+    /// The courses of a face of the job as it is without a drag that is going on, and what is proposed for them.
+    fn told(&mut self, job: &Arc<Job>, face: FaceId) -> Result<&FaceCourses, String> {
+        let range = (self.least.metres(), self.most.metres());
+        let holds = |last: &Last| Arc::ptr_eq(&last.job, job) && last.face == face && last.range == range;
+        if !self.last.as_ref().is_some_and(holds) {
+            let told = coursing(job, face, Some(range));
+            self.last = Some(Last { job: Arc::clone(job), face, range, told });
+        }
+        match &self.last {
+            Some(Last { told: Ok(told), .. }) => Ok(told),
+            Some(Last { told: Err(error), .. }) => Err(text::sentence(&error.to_string())),
+            None => Err(String::new()),
         }
     }
 }
@@ -113,9 +140,24 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
         }
     }
     ui.separator();
-    let places = places(ui, document, block, &among, actions);
+    let state = &mut desk.windows.coursing;
+    ui.strong(text::WHOLE_BY_EXPOSURE);
+    for (label, value) in [(text::LEAST_EXPOSURE, &mut state.least), (text::MOST_EXPOSURE, &mut state.most)] {
+        if let Some(next) = fields::length(ui, label, *value, job.units, true, text::SHINGLE_RANGE_HELP) {
+            *value = next;
+        }
+    }
+    let told = match state.told(document.settled(), face.id) {
+        Ok(told) => told,
+        Err(error) => {
+            fields::wrong(ui, &error);
+            return None;
+        }
+    };
+    let proposed = told.blocks.iter().find(|proposed| proposed.block == block.id)?;
+    let exposures = exposures(ui, job, face, &among, proposed, actions);
     ui.separator();
-    let exposures = exposures(ui, &mut desk.windows.coursing, face, &among, job.units, actions);
+    let places = places(ui, job, block, &among, proposed, actions);
     places.or(exposures)
 }
 
@@ -138,40 +180,37 @@ fn lines(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
     }
 }
 
-/// Places of the block with its rail on a course line.
+/// Places of the block with its rail where the courses let it be.
 fn places(
     ui: &mut Ui,
-    document: &Document,
+    job: &Job,
     block: &Block,
     among: &Among,
+    proposed: &BlockCourses,
     actions: &mut Actions,
 ) -> Option<Ghost> {
     ui.strong(text::RAIL_ON_A_LINE);
-    let job = document.job();
-    let least = job.rule_book.courses_to_ridge.value as usize;
-    let rail = job.kit.laying.base_rail;
-    let above = if rail.anywhere { 0.0 } else { rail.above_course_from.metres() };
-    let found = propose_base(&among.courses, &among.span, above, least).unwrap_or_default();
-    let there = |place: &BasePlace| (place.bottom - among.span.bottom).abs() < 1e-6;
-    if found.iter().any(there) {
+    let there = |place: &Place| (place.base.bottom - among.span.bottom).abs() < 1e-6;
+    if proposed.places.iter().any(there) {
         quiet(ui, text::RAIL_IS_ON_A_LINE);
     }
     let mut ghost = None;
-    for place in found.iter().filter(|place| !there(place)).take(MOST) {
-        let by = dvec2(0.0, place.bottom - among.span.bottom);
+    for place in proposed.places.iter().filter(|place| !there(place)).take(MOST) {
+        let by = dvec2(0.0, place.base.bottom - among.span.bottom);
         let words = text::base_place(place, by.y, job.units);
         let row = proposal(ui, &words, text::MOVE_IT);
-        if row.pressed {
-            let moved = Block { at: block.at + by, ..block.clone() };
-            let label = text::rail_to_line(&text::block_name(&block.name), place.course);
-            actions.push(Action::EditAndSelect(label, Edit::PutBlock(moved), Selection::Block(block.id)));
+        if row.pressed
+            && let Some(edit) = base_edit(job, block.id, place.base.bottom)
+        {
+            let label = text::rail_to_line(&text::block_name(&block.name), place.base.course);
+            actions.push(Action::EditAndSelect(label, edit, Selection::Block(block.id)));
         }
         if row.pointed {
             ghost = Some(Ghost { face: block.face, rects: vec![among.bounds.moved(by)], lines: Vec::new() });
         }
     }
-    if found.is_empty() {
-        quiet(ui, &text::no_base_place(least));
+    if proposed.places.is_empty() {
+        quiet(ui, &text::no_base_place(job.rule_book.courses_to_ridge.value));
     }
     ghost
 }
@@ -179,44 +218,25 @@ fn places(
 /// Exposures that leave whole courses at both ends.
 fn exposures(
     ui: &mut Ui,
-    state: &mut Coursing,
+    job: &Job,
     face: &Face,
     among: &Among,
-    units: Units,
+    proposed: &BlockCourses,
     actions: &mut Actions,
 ) -> Option<Ghost> {
-    ui.strong(text::WHOLE_BY_EXPOSURE);
-    for (label, value, help) in [
-        (text::LEAST_EXPOSURE, &mut state.least, text::SHINGLE_RANGE_HELP),
-        (text::MOST_EXPOSURE, &mut state.most, text::SHINGLE_RANGE_HELP),
-        (text::MISS_AT_MOST, &mut state.within, text::MISS_HELP),
-    ] {
-        if let Some(next) = fields::length(ui, label, *value, units, true, help) {
-            *value = next;
-        }
-    }
-    let range = (state.least.metres(), state.most.metres());
-    let found = match propose_exposure(range, &among.courses, &among.span, state.within.metres()) {
-        Ok(found) => found,
-        Err(error) => {
-            ui.label(RichText::new(text::sentence(&error.to_string())).color(theme::of(ui).stop));
-            return None;
-        }
-    };
     let mut ghost = None;
-    for exposure in found.iter().take(MOST) {
-        let now = (exposure.exposure - face.courses.exposure.metres()).abs() < 1e-7;
-        let row = proposal(ui, &text::exposure_proposal(exposure, units), text::USE_IT);
-        if row.pressed && !now {
-            let courses = Courses { exposure: Length::from_metres(exposure.exposure), ..face.courses };
-            let next = Face { courses, ..face.clone() };
-            actions.push(Action::Edit(text::courses_of(&face.name), Edit::PutFace(next)));
+    for exposure in proposed.exposures.iter().take(MOST) {
+        let row = proposal(ui, &text::exposure_proposal(exposure, job.units), text::USE_IT);
+        if row.pressed
+            && let Some(edit) = exposure_edit(job, face.id, exposure.exposure)
+        {
+            actions.push(Action::Edit(text::courses_of(&face.name), edit));
         }
         if row.pointed {
             ghost = Some(Ghost { face: face.id, rects: Vec::new(), lines: lines_of(among, exposure) });
         }
     }
-    if found.is_empty() {
+    if proposed.exposures.is_empty() {
         quiet(ui, text::NO_EXPOSURE);
     }
     ghost

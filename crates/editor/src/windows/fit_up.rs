@@ -7,10 +7,11 @@ use crate::coursing::{block_spoken_of, face_spoken_of};
 use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{Document, Selection, fields, text, theme};
-use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, Measured, RowToClose, square_check};
+use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, Measured, square_check};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job};
-use egui::{Context, RichText, ScrollArea, Ui};
+use chalkcourse_plan::{FitUpAsked, fit_up, fit_up_text};
+use egui::{Context, ScrollArea, Ui};
 
 /// What the window holds; none of it is saved with the job.
 #[derive(Debug)]
@@ -96,12 +97,10 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     match measured.solve() {
         Ok(deck) => {
             let name = job.face(id).map_or("", |face| face.name.as_str());
-            let mut said = vec![text::face_heading(name)];
-            said.extend(solved(ui, state, &Taped { job, face, measured, deck }, actions));
+            let said = solved(ui, state, &Taped { job, face, measured, deck }, actions);
             ui.add_space(theme::GAP);
             if ui.button(text::COPY_FIT_UP).clicked() {
-                said.push(text::CAUTION.to_owned());
-                ui.ctx().copy_text(said.join("\n"));
+                ui.ctx().copy_text(format!("{}\n{said}", text::face_heading(name)));
                 actions.push(Action::Say(text::FIT_UP_COPIED.to_owned()));
             }
         }
@@ -191,14 +190,17 @@ fn measured(state: &FitUp, face: &RoofFace) -> Option<Measured> {
     })
 }
 
-/// What follows from a deck, shown and given back in sentences.
-fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> Vec<String> {
+/// What follows from a deck; the same as text to copy.
+fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> String {
     let Taped { job, face, measured, deck } = taped;
     let units = job.units;
     ui.separator();
     picture::show(ui, measured, deck);
     ui.strong(text::OUT_OF_SQUARE);
-    let mut said = told(ui, text::deck(deck, square_check(measured.eave, measured.left), units));
+    let mut said = text::deck(deck, square_check(measured.eave, measured.left), units);
+    for words in &said {
+        ui.label(words);
+    }
 
     ui.separator();
     ui.strong(text::BASE_LINE);
@@ -212,18 +214,19 @@ fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actio
     if let Some(along) = fields::choice(ui, text::LEVEL_WITH, state.along, &ways) {
         state.along = along;
     }
-    let snap = deck.snap(up.metres(), state.along);
-    said.extend(told(ui, vec![text::snap(&snap, units)]));
+    let snap = text::snap(&deck.snap(up.metres(), state.along), units);
+    ui.label(&snap);
+    said.push(snap);
 
-    if let Some(block) = block {
+    let row = block.and_then(|block| {
         ui.separator();
         ui.strong(format!("{} · {}", text::THE_ROW, text::block_name(&block.name)));
-        said.extend(row(ui, state, taped, block, up.metres(), actions));
-    }
-    said
+        row(ui, state, taped, block, up.metres(), actions)
+    });
+    row.unwrap_or_else(|| format!("{}\n{}", said.join("\n"), text::CAUTION))
 }
 
-/// Whether the rows of a block close between the rakes as measured.
+/// Whether the rows of a block close between the rakes as measured; all of it as text, where it can be told.
 fn row(
     ui: &mut Ui,
     state: &mut FitUp,
@@ -231,8 +234,8 @@ fn row(
     block: &Block,
     up: f64,
     actions: &mut Actions,
-) -> Vec<String> {
-    let Taped { job, face, deck, .. } = taped;
+) -> Option<String> {
+    let Taped { job, measured, .. } = taped;
     let units = job.units;
     for (label, value, help) in [
         (text::MODULE_VARIES, &mut state.module_varies, text::MODULE_VARIES_HELP),
@@ -242,32 +245,27 @@ fn row(
             *value = next;
         }
     }
-    let height = block.spacing(&job.kit).y * f64::from(block.rows) - block.reveal.metres();
-    let (left, right) = deck.opening(up, height);
-    let within = right - left - setbacks(job, face);
-    if within <= 0.0 {
-        return told(ui, vec![text::NO_OPENING.to_owned()]);
-    }
-    let mut said = told(ui, vec![text::opening(right - left, within, units)]);
-    match to_close(state, job, block, within).close() {
-        Ok(closed) => {
-            said.extend(told(ui, text::closed(&closed, block.columns, units)));
-            set_reveal(ui, block, &closed, actions);
-        }
-        Err(error) => fields::wrong(ui, &text::sentence(&error.to_string())),
-    }
-    said
-}
-
-fn to_close(state: &FitUp, job: &Job, block: &Block, opening: f64) -> RowToClose {
-    let reveal = &job.kit.reveal;
-    RowToClose {
-        modules: block.columns as usize,
-        module: block.module_size(&job.kit).x,
+    let asked = FitUpAsked {
+        up,
+        along: state.along,
         module_varies: state.module_varies.metres(),
-        reveals: (reveal.least.metres(), reveal.most.metres()),
         reveal_varies: state.reveal_varies.metres(),
-        opening,
+        ..FitUpAsked::of_block(job, block, *measured)
+    };
+    match fit_up(job, &asked) {
+        Ok(found) => {
+            let (left, right) = found.opening;
+            ui.label(text::opening(right - left, asked.beside, units));
+            for words in text::closed(&found.closed, block.columns, units) {
+                ui.label(words);
+            }
+            set_reveal(ui, block, &found.closed, actions);
+            Some(fit_up_text(job, &asked, &found))
+        }
+        Err(error) => {
+            fields::wrong(ui, &text::sentence(&error.to_string()));
+            None
+        }
     }
 }
 
@@ -279,24 +277,4 @@ fn set_reveal(ui: &mut Ui, block: &Block, closed: &Closed, actions: &mut Actions
         let label = text::set_reveal_of(&text::block_name(&block.name));
         actions.push(Action::EditAndSelect(label, Edit::PutBlock(next), Selection::Block(block.id)));
     }
-}
-
-/// What the rule book keeps free at both rakes together, metres.
-fn setbacks(job: &Job, face: &RoofFace) -> f64 {
-    if !chalkcourse_rules::checked(job).iter().any(|rule| rule.code == "setback" && rule.on) {
-        return 0.0;
-    }
-    let widest = |toward: f64| {
-        let sides = face.edges.iter().filter(|edge| edge.inward().x * toward > 0.7);
-        sides.map(|edge| job.rule_book.setback(edge.kind).metres()).fold(0.0, f64::max)
-    };
-    widest(1.0) + widest(-1.0)
-}
-
-/// Shows sentences, and gives them back to be copied.
-fn told(ui: &mut Ui, words: Vec<String>) -> Vec<String> {
-    for words in &words {
-        ui.label(RichText::new(words));
-    }
-    words
 }

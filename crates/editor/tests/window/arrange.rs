@@ -4,7 +4,7 @@ use crate::hand::Hand;
 use chalkcourse::Selection;
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Block, Cell, FaceId, Job, Penetration};
-use egui::{Event, Key, Modifiers};
+use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
 const SOUTH: FaceId = FaceId(1);
@@ -173,15 +173,36 @@ fn room_for_a_block_that_moved_meanwhile_is_dropped_with_words() {
     let from = job.blocks[0].at + dvec2(0.6, 0.4);
     let end = drag_by(&mut hand, from, dvec2(4.0, 0.0));
     hand.drop(end);
-    // Both in one frame: the search begins, and the block moves before its answer can be taken.
-    for key in [Key::R, Key::ArrowRight] {
-        let modifiers = Modifiers::NONE;
-        let event = Event::Key { key, physical_key: None, pressed: true, repeat: false, modifiers };
-        hand.harness.input_mut().events.push(event);
-    }
-    hand.harness.step();
+    // The search begins, and the block moves before its answer can be taken.
+    hand.keys_at_once(&[Key::R, Key::ArrowRight]);
     let moved = hand.job();
     hand.settle();
     assert_eq!(hand.job(), moved);
     assert!(hand.editor().said().contains("the answer was dropped"), "{}", hand.editor().said());
+}
+
+/// Three blocks: the middle one comes to stand half way.
+#[test]
+fn a_key_spreads_the_blocks_of_a_face() {
+    let mut hand = Hand::new();
+    hold(&mut hand, 0);
+    hand.key(Key::K);
+    hold(&mut hand, 1);
+    hand.key(Key::K);
+    // The last of them first, so that none lies on another.
+    for (nth, feet) in [(2, 12), (1, 5)] {
+        hold(&mut hand, nth);
+        for _ in 0..feet {
+            hand.chord(Modifiers::SHIFT, Key::ArrowRight);
+        }
+    }
+    hand.key(Key::E);
+    let layout = &hand.editor().document().plan().layout;
+    let mut spans: Vec<(f64, f64)> =
+        layout.blocks.iter().filter_map(|b| b.bounds).map(|b| (b.min.x, b.max.x)).collect();
+    spans.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let gaps: Vec<f64> = spans.windows(2).map(|pair| pair[1].0 - pair[0].1).collect();
+    assert!(gaps.len() == 2 && (gaps[0] - gaps[1]).abs() < 1e-9, "{gaps:?}: {}", hand.editor().said());
+    hand.key(Key::E);
+    assert!(hand.editor().said().contains("Nothing to spread"), "{}", hand.editor().said());
 }

@@ -3,7 +3,7 @@ use chalkcourse::Selection;
 use chalkcourse_geometry::dvec2;
 use chalkcourse_job::{BlockId, FaceId};
 use egui::{Key, Modifiers};
-use egui_kittest::kittest::Queryable;
+use egui_kittest::kittest::{NodeT, Queryable};
 
 const SOUTH: FaceId = FaceId(1);
 const NORTH: FaceId = FaceId(2);
@@ -88,10 +88,8 @@ fn pointing_at_a_row_lights_where_a_module_nearly_fits() {
 fn an_answer_to_a_roof_that_changed_is_dropped_with_words() {
     let mut hand = Hand::new();
     hold_block(&mut hand);
-    // both in one frame: the fill begins, and the block moves before its answer can be taken
-    hand.harness.key_press_modifiers(Modifiers::NONE, Key::L);
-    hand.harness.key_press_modifiers(Modifiers::NONE, Key::ArrowRight);
-    hand.harness.step();
+    // the fill begins, and the block moves before its answer can be taken
+    hand.keys_at_once(&[Key::L, Key::ArrowRight]);
     let moved = hand.job();
     hand.settle();
     assert_eq!(hand.job(), moved, "the answer was put on another roof");
@@ -172,4 +170,110 @@ fn a_block_is_cut_and_joined_and_copied_by_its_panel() {
     hand.press("Copy to face…");
     hand.press("North");
     assert_eq!(hand.job().blocks[1].face, NORTH);
+}
+
+fn choose(hand: &mut Hand, list: &str, what: &str) {
+    hand.press(list);
+    hand.press(what);
+}
+
+fn fill_south(hand: &mut Hand) {
+    select_south(hand);
+    press_key(hand, Key::L);
+    hand.settle();
+}
+
+#[test]
+fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
+    let mut hand = Hand::new();
+    hand.press("Fill");
+    choose(&mut hand, "Laid as", "to a number");
+    hand.harness.get_by_label("How many modules").focus();
+    hand.harness.run();
+    hand.chord(Modifiers::COMMAND, Key::A);
+    hand.type_text("9");
+    hand.key(Key::Enter);
+    fill_south(&mut hand);
+    assert_eq!(hand.editor().document().plan().summary.modules, 9, "{}", hand.editor().said());
+    assert!(hand.sees("9 of at most "), "the claim is not shown");
+    // 9 modules of 405 W are 3.645 kW: so much power takes as many
+    choose(&mut hand, "Size by", "kilowatts");
+    hand.harness.get_by_label("Kilowatts").focus();
+    hand.harness.run();
+    hand.chord(Modifiers::COMMAND, Key::A);
+    hand.type_text("3.7");
+    hand.key(Key::Enter);
+    fill_south(&mut hand);
+    assert_eq!(hand.editor().document().plan().summary.modules, 10);
+}
+
+#[test]
+fn modules_that_are_worth_too_little_are_left_out() {
+    let mut hand = Hand::new();
+    hand.press("Fill");
+    choose(&mut hand, "Laid as", "by worth");
+    let worth = |hand: &mut Hand, worth: &str| {
+        hand.harness.get_by_label_contains("A module's worth").focus();
+        hand.harness.run();
+        hand.chord(Modifiers::COMMAND, Key::A);
+        hand.type_text(worth);
+        hand.key(Key::Enter);
+        fill_south(hand);
+        hand.editor().document().plan().summary.modules
+    };
+    let many = worth(&mut hand, "1000");
+    assert!(many > 12, "{many}");
+    assert!(worth(&mut hand, "0.01") < many, "modules that cost more than they are worth are there");
+}
+
+#[test]
+fn faces_that_are_ticked_are_filled_together() {
+    let mut hand = Hand::new();
+    hand.press("Fill");
+    hand.press("Choose several faces");
+    for face in ["Face North", "Face South"] {
+        let boxes = hand.harness.get_all_by_label(face);
+        let check =
+            boxes.into_iter().find(|node| node.accesskit_node().role() == egui::accesskit::Role::CheckBox);
+        check.unwrap().click_accesskit();
+        hand.harness.run();
+    }
+    hand.harness.get_by_label("Fill 2 chosen faces").click();
+    hand.harness.step();
+    hand.settle();
+    for face in [SOUTH, NORTH] {
+        assert!(hand.job().blocks.iter().any(|block| block.face == face), "{face} has no block");
+    }
+}
+
+/// Every line of what holds a fill back lights its place, and a press on it selects what it speaks of.
+#[test]
+fn what_costs_modules_lights_up_and_is_selected() {
+    let mut hand = Hand::new();
+    fill_south(&mut hand);
+    let line =
+        hand.harness.get_all_by_label_contains("Costs modules: ").next().expect("nothing costs modules");
+    line.focus();
+    hand.harness.run();
+    let lit = hand.editor().lit().expect("no place is lit").to_owned();
+    assert!(lit.contains("cost"), "{lit}");
+    hand.key(Key::Enter);
+    assert_ne!(hand.editor().selection(), Selection::Face(SOUTH), "{lit}");
+}
+
+#[test]
+fn the_move_of_a_penetration_that_wins_is_one_press() {
+    let mut hand = Hand::new();
+    fill_south(&mut hand);
+    let before = hand.job().penetrations;
+    let Some(button) = hand.harness.get_all_by_label_contains("Move it: ").next() else {
+        // No penetration of the sample need stand badly; then there is nothing to press.
+        assert!(hand.harness.query_all_by_label_contains("Would win: ").next().is_none());
+        return;
+    };
+    button.click_accesskit();
+    hand.harness.run();
+    assert_ne!(hand.job().penetrations, before);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job().penetrations, before);
 }

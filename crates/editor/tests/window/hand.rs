@@ -117,6 +117,16 @@ impl Hand {
         self.harness.run();
     }
 
+    /// Keys that are pressed in one frame.
+    pub(crate) fn keys_at_once(&mut self, keys: &[Key]) {
+        for &key in keys {
+            let modifiers = Modifiers::NONE;
+            let event = Event::Key { key, physical_key: None, pressed: true, repeat: false, modifiers };
+            self.harness.input_mut().events.push(event);
+        }
+        self.harness.step();
+    }
+
     pub(crate) fn type_text(&mut self, text: &str) {
         self.harness.event(Event::Text(text.to_owned()));
         self.harness.run();

@@ -1,0 +1,127 @@
+//! What holds a fill back: each line lights its place on the roof, and a press selects it.
+
+use crate::action::{Action, Actions};
+use crate::desk::Pointed;
+use crate::panels::quiet;
+use crate::{Document, Selection, text, theme};
+use chalkcourse_job::{Edit, FaceId, Penetration};
+use chalkcourse_plan::{Fill, HeldBack, What, Win};
+use egui::{Frame, Key, Margin, Sense, Stroke, Ui, WidgetInfo};
+
+/// The lines of one face.
+pub(super) fn show(
+    ui: &mut Ui,
+    document: &Document,
+    found: &Fill,
+    held: &HeldBack,
+    pointed: &mut Pointed,
+    actions: &mut Actions,
+) {
+    if held.is_empty() {
+        quiet(ui, text::NOTHING_HOLDS);
+    }
+    if !held.finished {
+        quiet(ui, text::ASKED_IN_PART);
+    }
+    let mut point = |words: &str| *pointed = Pointed::Near(found.face, words.to_owned());
+    let costs: Vec<_> = held.costs.iter().filter(|cost| cost.modules > 0).collect();
+    for cost in &costs {
+        let row = line(ui, &cost.words, &text::cost_named(&cost.words), None);
+        if row.pointed {
+            point(&cost.words);
+        }
+        if row.pressed {
+            actions.push(Action::Select(selection_of(document, found.face, cost.what)));
+        }
+    }
+    for win in &held.wins {
+        let row = line(ui, &win.words, &text::win_named(&win.words), Some(&win.searched));
+        if row.pointed {
+            point(&win.words);
+        }
+        if row.moved {
+            actions.extend(moved(document, found.face, win));
+        } else if row.pressed {
+            actions.push(Action::Select(Selection::Penetration(win.penetration)));
+        }
+    }
+    for (words, places) in held.near_by_words() {
+        let said = text::near_row(words, places);
+        let row = line(ui, &said, &text::near_named(&said), None);
+        if row.pointed {
+            point(words);
+        }
+        let stop = held.near.iter().find(|near| near.words == words).and_then(|near| near.stops.first());
+        if let Some(stop) = stop.filter(|_| row.pressed) {
+            actions.push(Action::Select(selection_of(document, found.face, stop.what)));
+        }
+    }
+}
+
+struct Row {
+    pointed: bool,
+    pressed: bool,
+    moved: bool,
+}
+
+/// A card whose place lights up while it is pointed at; with a button for a move that wins.
+fn line(ui: &mut Ui, words: &str, name: &str, move_help: Option<&str>) -> Row {
+    let p = theme::of(ui);
+    let frame = Frame::new()
+        .fill(p.field)
+        .stroke(Stroke::new(1.0, p.rule))
+        .corner_radius(6)
+        .inner_margin(Margin::symmetric(8, 5));
+    let mut button = None;
+    let card = ui.push_id(name, |ui| {
+        frame.show(ui, |ui| {
+            ui.set_min_width(ui.available_width());
+            ui.label(words);
+            if let Some(help) = move_help {
+                let press = ui.button(text::MOVE_IT).on_hover_text(text::move_help(help));
+                press.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, text::move_named(words)));
+                button = Some(press);
+            }
+        })
+    });
+    let rect = card.inner.response.rect;
+    let id = ui.make_persistent_id(("held back", name));
+    let response = ui.interact(rect, id, Sense::focusable_noninteractive());
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::ListItem, true, name));
+    let moved = button.as_ref().is_some_and(egui::Response::clicked);
+    let on_button = button.as_ref().is_some_and(|button| button.hovered() || button.has_focus());
+    let under = ui.rect_contains_pointer(rect);
+    let clicked = under && !on_button && ui.input(|input| input.pointer.primary_clicked());
+    let entered = response.has_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    Row { pointed: under || on_button || response.has_focus(), pressed: clicked || entered, moved }
+}
+
+/// What a line speaks of, to be held.
+fn selection_of(document: &Document, face: FaceId, what: What) -> Selection {
+    let edges = document.plan().layout.face(face).map_or(&[][..], |(_, on)| &on.edges);
+    match what {
+        What::Setback { edge }
+        | What::FireRidge { edge }
+        | What::FireHip { edge }
+        | What::RidgeCourses { edge } => edges
+            .get(edge)
+            .map_or(Selection::Face(face), |edge| Selection::Side { face, ring: edge.ring, side: edge.side }),
+        What::Edge { ring, side } => Selection::Side { face, ring, side },
+        What::Penetration(id) => Selection::Penetration(id),
+        What::Block(id) => Selection::Block(id),
+        What::Pathway => Selection::Face(face),
+    }
+}
+
+/// The move of a penetration that wins, as a step.
+fn moved(document: &Document, face: FaceId, win: &Win) -> Option<Action> {
+    let penetration = document.job().penetration(win.penetration)?;
+    let (_, on) = document.plan().layout.face(face)?;
+    let at = on.plane.to_plan(on.plane.to_frame(penetration.at) + win.by);
+    let edit = Edit::PutPenetration(Penetration { at, ..penetration.clone() });
+    Some(Action::EditAndSelect(
+        text::move_of(&penetration.name),
+        edit,
+        Selection::Penetration(penetration.id),
+    ))
+}
