@@ -147,7 +147,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 38] = [
+    const WITH_KEYS: [Self; 40] = [
         Self::New,
         Self::Open,
         Self::SaveAs,

@@ -1,5 +1,5 @@
 use crate::arranging::MakingRoom;
-use crate::canvas::{Draft, Gesture, Ghost, Guide, Handling, OutlineFor, Paths, WindZones, Zones};
+use crate::canvas::{Draft, Gesture, Guide, Handling, OutlineFor, Paths, Preview, WindZones, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::panels::{Costs, Filter};
@@ -120,7 +120,7 @@ pub(crate) struct Desk {
     /// Those zones, kept for the next frame.
     pub(crate) wind_zones: Option<WindZones>,
     /// What a fix would do, kept while its button is pointed at.
-    pub(crate) ghost: Option<Ghost>,
+    pub(crate) preview: Option<Preview>,
     /// Totals by number of modules, kept for the next frame.
     pub(crate) costs: Option<Costs>,
     /// The house in space.

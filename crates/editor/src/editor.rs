@@ -143,7 +143,7 @@ impl Editor {
 
     /// The finding whose fix is drawn before it is done, by its key.
     pub fn previewed(&self) -> Option<&str> {
-        self.desk.ghost.as_ref().map(canvas::Ghost::key)
+        self.desk.preview.as_ref().map(canvas::Preview::key)
     }
 
     /// The last thing that the status bar said.

@@ -1,7 +1,7 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
 use super::{
-    Stage, paint_blocks, paint_courses, paint_fill, paint_ghost, paint_marks, paint_paths, paint_report,
+    Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_preview, paint_report,
     paint_roof, paint_zones, part, picture,
 };
 use crate::Document;
@@ -31,7 +31,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_roof::names(&brush, document, desk);
     paint_marks::lights(&brush, document, desk);
     paint_report::part(&brush, document, desk);
-    paint_ghost::ghost(&brush, document, desk);
+    paint_preview::preview(&brush, document, desk);
     paint_fill::so_far(&brush, document, desk);
     paint_fill::near(&brush, document, desk);
     paint_courses::marks(&brush, document, desk);

@@ -5,7 +5,7 @@ use crate::selection::PartPlace;
 use crate::{Document, Selection, fields, text, theme};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
-use chalkcourse_job::{Edit, Face, Job, PartId, PartKind, PartSide, PlanMove, RoofPart};
+use chalkcourse_job::{Edit, Face, Job, PartId, PartKind, PartSide, PartTrouble, PlanMove, RoofPart};
 use egui::{Button, RichText, Ui};
 
 /// A part of the house: what it is, how high, what stands on each side.
@@ -56,7 +56,9 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
 fn told(ui: &mut Ui, job: &Job, part: &RoofPart) {
     for problem in job.worked_out.problems().iter().filter(|problem| problem.part == part.id) {
         match &problem.trouble {
-            chalkcourse_job::PartTrouble::NotRaised(error) => fields::wrong(ui, &error.to_string()),
+            PartTrouble::NotRaised(error) => fields::wrong(ui, &error.to_string()),
+            PartTrouble::Hidden => fields::wrong(ui, text::PART_HIDDEN),
+            PartTrouble::NoCricket => fields::wrong(ui, text::PART_NO_CRICKET),
         }
     }
     let resting = |block: &&chalkcourse_job::Block| {

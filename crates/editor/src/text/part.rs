@@ -93,3 +93,7 @@ pub(crate) fn same_or_mixed(lengths: &[Length], show: impl Fn(Length) -> String)
         _ => MIXED.to_owned(),
     }
 }
+pub(crate) const PART_HIDDEN: &str =
+    "Nothing of it is seen: it lies under other parts. Raise its eaves, or move it.";
+pub(crate) const PART_NO_CRICKET: &str =
+    "No cricket stands there: the chimney has no side that looks up a slope. Move it off the ridge.";

@@ -35,7 +35,6 @@ pub(crate) const HOUSE_KEYS: [(&str, &str); 2] =
     [("House: turn", "Arrow keys or drag"), ("House: slide, come nearer", "Shift + arrow keys, + and −")];
 
 // For the homeowner
-pub(crate) const YOUR_ROOF: &str = "Your roof";
 pub(crate) const FROM_ABOVE: &str = "From above";
 pub(crate) const LEAVE: &str = "Leave  (Esc)";
 pub(crate) const HOME_COVERS: &str = "What it covers";

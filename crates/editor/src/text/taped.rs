@@ -27,7 +27,7 @@ pub(crate) const LEVEL_RISE_HELP: &str =
     "Hold the level level with one end on the deck: from its other end straight down to the deck.";
 pub(crate) const LEVEL_LONG: &str = "Length of the level";
 pub(crate) const SPREAD_LIMIT: &str = "Spread at most";
-pub(crate) const SPREAD_HELP: &str = "Readings that are corrected by more than this make no face; 1\" for a face of a house is common practice, no source.";
+pub(crate) const SPREAD_LIMIT_HELP: &str = "Readings that are corrected by more than this make no face; 1\" for a face of a house is common practice, no source.";
 pub(crate) const WHERE_TO: &str = "Lay it";
 pub(crate) const BESIDE_THE_ROOF: &str = "beside the roof";
 pub(crate) const SELECT_A_SIDE: &str =

@@ -83,7 +83,7 @@ fn form(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, ground: Optio
     pitch(ui, taping, units);
     ui.add_space(theme::GAP);
     let shown = taping.limit.show_small(units);
-    let limit = fields::parsed_at(ui, LABEL, text::SPREAD_LIMIT, &shown, text::SPREAD_HELP, |typed| {
+    let limit = fields::parsed_at(ui, LABEL, text::SPREAD_LIMIT, &shown, text::SPREAD_LIMIT_HELP, |typed| {
         text::at_least_none(Length::parse(typed, units))
     });
     if let Some(limit) = limit {

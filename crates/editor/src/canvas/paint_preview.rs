@@ -12,14 +12,14 @@ use std::sync::Arc;
 
 /// The layout after a fix, kept while its button is pointed at.
 #[derive(Debug)]
-pub(crate) struct Ghost {
+pub(crate) struct Preview {
     key: String,
     plan: Arc<Plan>,
     job: Job,
     layout: Layout,
 }
 
-impl Ghost {
+impl Preview {
     /// The key of the finding that the fix clears.
     pub(crate) fn key(&self) -> &str {
         &self.key
@@ -27,14 +27,14 @@ impl Ghost {
 }
 
 /// Draws what the fix would do whose button has the pointer or the focus.
-pub(super) fn ghost(brush: &Brush, document: &Document, desk: &mut Desk) {
+pub(super) fn preview(brush: &Brush, document: &Document, desk: &mut Desk) {
     let Pointed::Fix(key) = &desk.pointed else {
-        desk.ghost = None;
+        desk.preview = None;
         return;
     };
     let plan = document.plan();
-    let kept = desk.ghost.take().filter(|ghost| ghost.key == *key && Arc::ptr_eq(&ghost.plan, plan));
-    desk.ghost = kept.or_else(|| {
+    let kept = desk.preview.take().filter(|preview| preview.key == *key && Arc::ptr_eq(&preview.plan, plan));
+    desk.preview = kept.or_else(|| {
         let finding = plan.findings.iter().find(|finding| finding.key == *key)?;
         let job = apply(document.job(), &finding.fix.as_ref()?.edit).ok()?;
         let layout = if job.faces == document.job().faces {
@@ -42,26 +42,26 @@ pub(super) fn ghost(brush: &Brush, document: &Document, desk: &mut Desk) {
         } else {
             Layout::of(&job)
         };
-        Some(Ghost { key: key.clone(), plan: Arc::clone(plan), job, layout })
+        Some(Preview { key: key.clone(), plan: Arc::clone(plan), job, layout })
     });
-    if let Some(ghost) = &desk.ghost {
-        paint(brush, document, ghost);
+    if let Some(preview) = &desk.preview {
+        paint(brush, document, preview);
     }
 }
 
-fn paint(brush: &Brush, document: &Document, ghost: &Ghost) {
+fn paint(brush: &Brush, document: &Document, preview: &Preview) {
     let p = brush.palette;
     let dashes = Some((6.0, 4.0));
     let now = document.job();
-    for face in &ghost.job.faces {
+    for face in &preview.job.faces {
         if now.face(face.id) != Some(face) {
             brush.outline(&face.outline, Stroke::new(2.0, p.note), dashes);
         }
     }
-    let changed = |id| ghost.job.block(id) != now.block(id) || ghost.job.block(id).is_none();
+    let changed = |id| preview.job.block(id) != now.block(id) || preview.job.block(id).is_none();
     for placed in plan_blocks(&document.plan().layout, brush).filter(|placed| changed(placed.1.id)) {
         let (face, block) = placed;
-        let after = ghost.layout.block(block.id);
+        let after = preview.layout.block(block.id);
         for module in &block.modules {
             let stays = after.is_some_and(|after| after.modules.iter().any(|m| m.cell == module.cell));
             if stays {
@@ -73,7 +73,7 @@ fn paint(brush: &Brush, document: &Document, ghost: &Ghost) {
             brush.painter.line_segment([b, d], stroke);
         }
     }
-    for (face, block) in plan_blocks(&ghost.layout, brush).filter(|placed| changed(placed.1.id)) {
+    for (face, block) in plan_blocks(&preview.layout, brush).filter(|placed| changed(placed.1.id)) {
         for module in &block.modules {
             let outline = on_plan(&face.plane, &module.rect);
             brush.fill(&outline, theme::faint(p.note, 46));
