@@ -114,7 +114,7 @@ fn pitches_ends_and_overhangs_are_typed() {
 
 #[test]
 fn a_dormer_a_porch_and_a_chimney_are_drawn_over_the_roof() {
-    let (mut hand, _) = house();
+    let (mut hand, house) = house();
     draw(&mut hand, &["Part", "Dormer"], &[(-1.0, -3.0), (1.0, -3.0), (1.0, -1.5), (-1.0, -1.5)]);
     draw(&mut hand, &["Part", "Porch"], &[(3.0, -6.0), (6.0, -6.0), (6.0, -4.0), (3.0, -4.0)]);
     draw(&mut hand, &["Part", "Chimney"], &[(-5.0, 1.0), (-4.0, 1.0), (-4.0, 1.6), (-5.0, 1.6)]);
@@ -125,12 +125,16 @@ fn a_dormer_a_porch_and_a_chimney_are_drawn_over_the_roof() {
     assert_eq!(job.parts[2].sides[0][2].treatment, Treatment::Wall);
     assert!(job.parts[3].cricket.is_some());
     // they go with the house when it is dragged
-    hand.press("Main");
-    let dormer = job.parts[1].outline.outer[0];
-    hand.harness.get_by_label_contains("Drawing of").focus();
+    hand.harness.get_by_label("Main").scroll_to_me();
     hand.harness.run();
-    hand.chord(Modifiers::SHIFT, Key::ArrowUp);
-    assert!(hand.job().parts[1].outline.outer[0].distance(dormer + dvec2(0.0, feet(1.0))) < 1e-9);
+    hand.press("Main");
+    assert_eq!(hand.editor().selection(), Selection::Part(house, PartPlace::Whole));
+    let dormer = job.parts[1].outline.outer[0];
+    let (from, to) = (hand.at(dvec2(5.0, 2.0)), hand.at(dvec2(5.0, 3.0)));
+    hand.drag(from, to);
+    hand.drop(to);
+    let moved = hand.job().parts[1].outline.outer[0];
+    assert!(moved.distance(dormer + dvec2(0.0, 1.0)) < 0.1, "{moved}");
     for _ in 0..4 {
         hand.chord(Modifiers::COMMAND, Key::Z);
     }
@@ -152,7 +156,7 @@ fn a_part_that_is_set_free_leaves_drawn_faces() {
 #[test]
 fn a_footprint_that_makes_no_roof_is_told() {
     let mut hand = Hand::empty();
-    draw(&mut hand, &["Whole roof"], &[(-4.0, -4.0), (4.0, -4.0), (-4.0, 4.0), (4.0, 4.0)]);
+    draw(&mut hand, &["Whole roof"], &[(-4.0, -4.0), (4.0, -4.0), (-4.0, 4.0), (5.0, 3.0)]);
     assert!(hand.job().parts.is_empty());
     assert!(hand.sees("two sides meet at"));
     // while a corner is dragged over the far side, the last roof that made sense stays

@@ -119,6 +119,8 @@ fn it_is_moved_turned_cropped_dimmed_and_taken_away() {
     assert_eq!(laid(&hand).turn, 12.5);
     fill(&mut hand, "From the right", "99%");
     assert!(hand.editor().said().contains("must be left"), "{}", hand.editor().said());
+    hand.harness.get_by_label("Take it away").scroll_to_me();
+    hand.harness.run();
     hand.press("Take it away");
     assert!(hand.job().underlay.is_none());
     assert!(hand.sees("drop it on the window"));
