@@ -39,5 +39,5 @@ fn mill_row_may_be_built() {
 
 #[test]
 fn quarry_lane_is_too_near_its_valley() {
-    expect("quarry-lane", &["setback/block-13/face-1/ring-0-side-1/valley"], &[]);
+    expect("quarry-lane", &["setback/block-16/face-2/ring-0-side-3/valley"], &[]);
 }
