@@ -75,8 +75,8 @@ impl Draw {
         let slope = Treatment::Slope(Pitch::from_rise_in_12(rise).unwrap_or(Pitch::FLAT));
         let (id, eave) = (PartId(self.0.next_id), Length::from_metres(eave));
         let mut part = RoofPart::new(id, name.to_owned(), kind, outline, eave, slope, Length::ZERO);
-        for &side in gables {
-            if let Some(side) = part.sides.first_mut().and_then(|ring| ring.get_mut(side)) {
+        for (index, side) in part.sides.iter_mut().flatten().enumerate() {
+            if gables.contains(&index) {
                 side.treatment = Treatment::Gable;
             }
         }
@@ -162,7 +162,8 @@ pub fn quarry_lane() -> Job {
     // The porch dies into the wall half a metre below the main eave.
     let porch = [(1.0, -2.4), (5.0, -2.4), (5.0, 0.0), (1.0, 0.0)];
     draw.part("Porch", PartKind::Porch, &porch, eave - 0.5 - 0.8, 4.0, &[1, 2, 3]);
-    draw.rename("West 2", "Wing west");
+    draw.rename("West", "Wing west");
+    draw.rename("West 2", "West");
     draw.rename("Porch south", "Porch");
     let (east, south) = (draw.named("East"), draw.named("South"));
     draw.penetration("Skylight", PenetrationKind::Skylight, (10.4, 4.6));

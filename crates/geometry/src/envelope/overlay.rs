@@ -13,6 +13,7 @@ pub(super) struct Overlay {
     cell: Vec<usize>,
     /// For each border of a cell a point in the cell.
     inside: Vec<DVec2>,
+    near: f64,
 }
 
 /// Nodes of a grid whose cells are as wide as the tolerance.
@@ -80,10 +81,10 @@ impl Overlay {
                 break;
             }
         }
-        Self::link(nodes.list, &cut)
+        Self::link(nodes.list, &cut, near)
     }
 
-    fn link(nodes: Vec<DVec2>, stretches: &[(usize, usize)]) -> Self {
+    fn link(nodes: Vec<DVec2>, stretches: &[(usize, usize)], near: f64) -> Self {
         let tails: Vec<usize> = stretches.iter().flat_map(|&(a, b)| [a, b]).collect();
         let mut leaving: Vec<Vec<(f64, usize)>> = vec![Vec::new(); nodes.len()];
         for (edge, &tail) in tails.iter().enumerate() {
@@ -105,7 +106,7 @@ impl Overlay {
             })
             .collect();
         let unset = usize::MAX;
-        let mut overlay = Self { cell: vec![unset; tails.len()], tails, nodes, inside: Vec::new() };
+        let mut overlay = Self { cell: vec![unset; tails.len()], tails, nodes, inside: Vec::new(), near };
         for first in 0..overlay.tails.len() {
             if overlay.cell[first] != unset {
                 continue;
@@ -164,12 +165,17 @@ impl Overlay {
         for other in (0..self.tails.len()).step_by(2).filter(|&other| other != edge & !1) {
             let (p, q) = (self.nodes[self.from(other)] - middle, self.nodes[self.to(other)] - middle);
             let (u, v) = (p.dot(along), q.dot(along));
-            if u.min(v) <= 0.0 && u.max(v) >= 0.0 && u != v {
-                let t = u / (u - v);
-                let away = p.dot(left) * (1.0 - t) + q.dot(left) * t;
-                if away > 0.0 {
-                    reach = reach.min(away);
-                }
+            // What the ray only grazes counts as hit, or the point could come to lie on a line that runs along the ray.
+            if u.min(v) > self.near || u.max(v) < -self.near {
+                continue;
+            }
+            let away = if (u - v).abs() <= 2.0 * self.near {
+                p.dot(left).min(q.dot(left))
+            } else {
+                p.lerp(q, (u / (u - v)).clamp(0.0, 1.0)).dot(left)
+            };
+            if away > 0.0 {
+                reach = reach.min(away);
             }
         }
         middle + left * (if reach.is_finite() { reach / 2.0 } else { 1.0 })
