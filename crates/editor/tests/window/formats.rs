@@ -110,7 +110,15 @@ fn the_roof_report_lights_what_its_rows_speak_of() {
 fn the_plan_goes_out_as_geojson_and_gltf() {
     let folder = tempfile::tempdir().unwrap();
     let (map, house) = (folder.path().join("a.geojson"), folder.path().join("a.glb"));
-    let mut hand = Hand::new();
+    let mut nowhere = Hand::new().job();
+    nowhere.site.place = None;
+    let job = folder.path().join("nowhere.chalk.json");
+    chalkcourse_job::save(&nowhere, &job).unwrap();
+    let mut hand = Hand::with(chalkcourse::Options {
+        open: Some(job),
+        typed_paths: true,
+        ..chalkcourse::Options::default()
+    });
     hand.chord(Modifiers::COMMAND, Key::G);
     hand.give_path(&map);
     assert!(hand.sees("give latitude and longitude"), "without a place it is refused in words");

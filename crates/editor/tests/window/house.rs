@@ -57,7 +57,7 @@ fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
 fn a_face_is_held_with_the_keyboard_alone() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
-    hand.harness.get_all_by_label_contains("Face South, pitch").next().unwrap().click();
+    hand.harness.get_all_by_label_contains("Face South, pitch").next().unwrap().click_accesskit();
     hand.harness.run();
     assert!(matches!(hand.editor().selection(), Selection::Face(_)));
 }
