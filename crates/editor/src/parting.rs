@@ -9,6 +9,8 @@ use chalkcourse_plan::{RaiseAs, part_over};
 
 /// The wall of a dormer over the roof at its front, feet (common practice, no source).
 const DORMER_WALL: f64 = 4.0;
+/// Lower than this, in metres, a dormer has no front.
+const LEAST_WALL: f64 = 0.15;
 /// How far a dormer's and a porch's roof reach beyond their walls, inches (common practice, no source).
 const SMALL_OVERHANG: f64 = 6.0;
 /// A porch's eave under that of the house, feet, and its pitch (common practice, no source).
@@ -30,15 +32,15 @@ pub(crate) fn new_part(
     let mut part = part_over(job, outline, how);
     part.kind = kind;
     part.name = free_name(job, kind);
-    let below = outline.bounds().and_then(|bounds| plane_at(layout, bounds.centre()));
+    let below = outline.bounds().and_then(|bounds| slope_at(layout, bounds.centre()));
     match kind {
         PartKind::Dormer => {
-            if let Some(plane) = below {
-                stand_on(&mut part, &plane);
+            if let Some((plane, top)) = below {
+                stand_on(&mut part, &plane, top);
             }
         }
         PartKind::Porch => lean_on(&mut part, job),
-        PartKind::Chimney => return chimney(job, part, below),
+        PartKind::Chimney => return chimney(job, part, below.map(|(plane, _)| plane)),
         PartKind::Main | PartKind::Ell | PartKind::Other => {
             // A wing has the eaves of the house.
             if let Some(house) = job.parts.first() {
@@ -49,10 +51,13 @@ pub(crate) fn new_part(
     part
 }
 
-/// The plane of the uppermost face over a plan point.
-fn plane_at(layout: &Layout, plan: DVec2) -> Option<Plane> {
+/// The plane of the uppermost face over a plan point, and how high that face reaches.
+fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     let there = layout.roof.faces.iter().filter(|face| face.sound && face.plan.contains(plan));
-    there.map(|face| face.plane).max_by(|a, b| a.height_at(plan).total_cmp(&b.height_at(plan)))
+    let height = |plane: &Plane| plane.height_at(plan);
+    let face = there.max_by(|a, b| height(&a.plane).total_cmp(&height(&b.plane)))?;
+    let heights = face.plan.outer.iter().map(|&p| face.plane.height_at(p));
+    Some((face.plane, heights.fold(f64::NEG_INFINITY, f64::max)))
 }
 
 /// "Dormer", or "Dormer 2" where there is one.
@@ -75,12 +80,17 @@ fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
 }
 
 /// A dormer: its front looks down the slope, its ridge runs back into it, its cheeks stand under its eaves.
-fn stand_on(part: &mut RoofPart, plane: &Plane) {
+fn stand_on(part: &mut RoofPart, plane: &Plane, top: f64) {
     let down = plane.downslope.unit();
     let outs = ways_out(part);
     let facing = |way: DVec2| outs.iter().max_by(|a, b| a.2.dot(way).total_cmp(&b.2.dot(way))).copied();
     let (Some((front, middle, _)), Some((back, ..))) = (facing(down), facing(-down)) else { return };
-    part.eave_height = Length::from_metres(plane.height_at(middle)) + Length::from_feet(DORMER_WALL);
+    // Its ridge stays under that of the house: where the slope is short, so is the wall.
+    let half = part.wall_line(front).map_or(0.0, |(a, b)| a.distance(b) / 2.0);
+    let foot = plane.height_at(middle);
+    let room = top - foot - half * plane.pitch.slope();
+    let wall = Length::from_feet(DORMER_WALL).metres().min(room).max(LEAST_WALL);
+    part.eave_height = Length::from_metres(foot + wall);
     let reach = Length::from_inches(SMALL_OVERHANG);
     let slope = Treatment::Slope(plane.pitch);
     for (ring, sides) in part.sides.iter_mut().enumerate() {
@@ -200,10 +210,10 @@ mod tests {
         Polygon::new(vec![dvec2(x.0, y.0), dvec2(x.1, y.0), dvec2(x.1, y.1), dvec2(x.0, y.1)])
     }
 
-    /// A gable house 12 × 8 m with its ridge east–west.
-    fn house() -> Job {
+    /// A gable house 20 m wide with its ridge east–west.
+    fn house(deep: f64) -> Job {
         let job = sample::empty();
-        let part = part_over(&job, &rectangle((0.0, 12.0), (0.0, 8.0)), &usual_roof());
+        let part = part_over(&job, &rectangle((0.0, 20.0), (0.0, deep)), &usual_roof());
         apply(&job, &Edit::PutPart(part)).unwrap()
     }
 
@@ -215,12 +225,12 @@ mod tests {
 
     #[test]
     fn a_dormer_looks_down_the_slope_and_runs_back_into_it() {
-        let job = house();
-        for (y, front) in [((1.0, 2.0), 0), ((6.0, 7.0), 2)] {
+        let job = house(16.0);
+        for (y, front) in [((1.0, 2.0), 0), ((14.0, 15.0), 2)] {
             let dormer = added(&job, PartKind::Dormer, &rectangle((4.0, 6.0), y));
             assert_eq!(dormer.sides[0][front].treatment, Treatment::Gable);
             assert!(matches!(dormer.sides[0][1].treatment, Treatment::Slope(_)));
-            let plane = plane_at(&Layout::of(&job), dvec2(5.0, (y.0 + y.1) / 2.0)).unwrap();
+            let (plane, _) = slope_at(&Layout::of(&job), dvec2(5.0, (y.0 + y.1) / 2.0)).unwrap();
             let (a, b) = dormer.wall_line(SideRef { ring: 0, side: front }).unwrap();
             let over = dormer.eave_height.metres() - plane.height_at((a + b) / 2.0);
             assert!((over - Length::from_feet(4.0).metres()).abs() < 1e-9, "{over}");
@@ -228,11 +238,17 @@ mod tests {
             let ridge = dormer.eave_height.metres() + plane.pitch.slope();
             assert!(plane.height_at((a + b) / 2.0) >= ridge - 1e-9);
         }
+        // on a short slope its ridge is no higher than that of the house, and its back no farther
+        let job = house(6.0);
+        let dormer = added(&job, PartKind::Dormer, &rectangle((4.0, 6.0), (0.5, 1.5)));
+        let (_, top) = slope_at(&Layout::of(&job), dvec2(5.0, 1.0)).unwrap();
+        assert!(dormer.eave_height.metres() + 0.5 <= top + 1e-9);
+        assert!(dormer.outline.outer.iter().all(|p| p.y <= 3.0 + 1e-9), "{:?}", dormer.outline.outer);
     }
 
     #[test]
     fn a_porch_leans_on_the_house_and_a_wide_chimney_has_a_cricket() {
-        let job = house();
+        let job = house(8.0);
         let porch = added(&job, PartKind::Porch, &rectangle((3.0, 7.0), (-2.5, 0.0)));
         assert_eq!(porch.sides[0][2].treatment, Treatment::Wall);
         assert!(matches!(porch.sides[0][0].treatment, Treatment::Slope(_)));
