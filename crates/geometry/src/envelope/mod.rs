@@ -152,7 +152,7 @@ fn seen(surfaces: &[&Surface], near: f64, tolerances: Tolerances) -> Result<Vec<
         (0..overlay.edges()).filter(|&edge| plane_left(edge) != plane_left(edge ^ 1)).collect();
     let straight = straightened(&overlay, &shown, plane_left, near);
     let mut borders: BTreeMap<usize, Vec<(usize, usize)>> = BTreeMap::new();
-    let mut beside: HashMap<(usize, usize), (Option<Top>, Option<Top>)> = HashMap::new();
+    let mut beside = Beside::new();
     for (from, to, edge) in straight {
         beside.insert((from, to), (left(edge), left(edge ^ 1)));
         if let Some(plane) = plane_left(edge) {
@@ -253,10 +253,13 @@ fn straightened(
     stretches
 }
 
+/// What is on top to the left and to the right of a stretch, by the nodes that it runs between.
+type Beside = HashMap<(usize, usize), (Option<Top>, Option<Top>)>;
+
 /// Kinds that the faces alone don't tell.
 fn kinds_of(
     corners: &[Vec<usize>],
-    beside: &HashMap<(usize, usize), (Option<Top>, Option<Top>)>,
+    beside: &Beside,
     surfaces: &[&Surface],
     plan: impl Fn(usize) -> DVec2,
     tolerances: Tolerances,
