@@ -121,7 +121,7 @@ impl CutProblem {
                 }
             }
         }
-        cut.sort_by(|a, b| b.0.cmp(&a.0));
+        cut.sort_by_key(|&(stick, _)| std::cmp::Reverse(stick));
         // A stock length that is written twice is one.
         let mut stocks: Vec<u32> = Vec::new();
         stocks.extend(self.stocks.iter().filter(|stock| **stock > 0));

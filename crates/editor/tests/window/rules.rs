@@ -190,7 +190,7 @@ fn the_deck_is_written_down_and_checked() {
     hand.harness.get_by_label("Sheathing").scroll_to_me();
     hand.harness.run();
     fill(&mut hand, "Sheathing", "3/8\"");
-    let deck = hand.job().site.building.deck.clone();
+    let deck = hand.job().site.building.deck;
     assert_eq!(deck.thickness, Some(Length::from_inches(0.375)));
     assert!(findings(&hand).iter().any(|f| f.key == "deck/thickness"), "{:?}", findings(&hand));
     hand.chord(Modifiers::COMMAND, Key::Z);
