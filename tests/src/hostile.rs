@@ -1,5 +1,5 @@
 //! What every file from a stranger goes through: the importers, and what is done at once with what they give. None of these may
-//! panic, hang, or take memory beyond all measure, whatever the bytes are. The fuzz targets (`fuzz/`) and a plain test call them.
+//! panic, hang, or take memory beyond all measure, whatever the bytes are. The fuzz targets (`tests/fuzz/`) and a plain test call them.
 
 use chalkcourse_exchange::{House, HouseShape, houses_from_cityjson, outlines_from_geojson};
 use chalkcourse_geometry::{Length, Pitch};

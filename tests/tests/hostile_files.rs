@@ -1,5 +1,5 @@
 //! Files that nobody means well with: valid ones torn and turned at random (the same on every run), known tricks, and whatever the
-//! fuzzers found (`tests/data/hostile`, see `fuzz/`).
+//! fuzzers found (`tests/data/hostile`, see `tests/fuzz/`).
 
 #![allow(
     clippy::expect_used,
@@ -23,7 +23,7 @@ fn run(name: &str, import: hostile::Importer, bytes: &[u8]) {
 }
 
 fn seeds(name: &str) -> Vec<PathBuf> {
-    let folder = top().join("fuzz/seeds").join(name);
+    let folder = top().join("tests/fuzz/seeds").join(name);
     let mut files: Vec<PathBuf> =
         std::fs::read_dir(&folder).unwrap().map(|entry| entry.unwrap().path()).collect();
     files.sort();
