@@ -208,6 +208,8 @@ pub(crate) fn choice_at<T: Copy + PartialEq>(
         egui::ComboBox::from_id_salt(label)
             .selected_text(now)
             .width(width)
+            // Short lists are seen whole: what has to be scrolled to is not found.
+            .height(400.0)
             .show_ui(ui, |ui| {
                 for (choice, name) in choices {
                     if ui.selectable_label(*choice == value, *name).clicked() && *choice != value {

@@ -56,10 +56,15 @@ pub fn least_slide(
     Ok(best)
 }
 
+/// What rounding may do to twice the area over a side without width, in square metres.
+const ROUNDING: f64 = 1e-10;
+
 /// The point of a convex polygon, corners in turn, that is nearest to the origin.
 fn nearest(corners: &[DVec2; 4]) -> DVec2 {
     let sides = || (0..4).map(|i| (corners[i], corners[(i + 1) % 4]));
-    if sides().all(|(a, b)| (b - a).perp_dot(-a) >= 0.0) {
+    // Where two patches cross, the head or foot of a gap has no width, and rounding may turn that side around: its
+    // sign says nothing, so it may not keep the origin out.
+    if sides().all(|(a, b)| (b - a).perp_dot(-a) >= -ROUNDING) {
         return DVec2::ZERO;
     }
     let on_side = |(a, b): (DVec2, DVec2)| {
