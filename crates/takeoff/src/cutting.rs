@@ -4,10 +4,10 @@
 //! A piece and the cut behind it take `length + kerf` of a stick; the last cut of a stick may fall away, so that a stick
 //! holds `stock + kerf`. Three steps:
 //!
-//! 1. [`lp`]: the relaxation over all cutting patterns by column generation (Gilmore and Gomory, 1961) gives a bound that
+//! 1. `lp`: the relaxation over all cutting patterns by column generation (Gilmore and Gomory, 1961) gives a bound that
 //!    is made exact in whole numbers (Farley, 1990), and patterns to round.
-//! 2. [`greedy`]: good answers: first fit by length, best fill, and what is left of the rounded relaxation.
-//! 3. [`search`]: where bound and answer differ, a search stick by stick in which the relaxation's prices cut off what can't
+//! 2. `greedy`: good answers: first fit by length, best fill, and what is left of the rounded relaxation.
+//! 3. `search`: where bound and answer differ, a search stick by stick in which the relaxation's prices cut off what can't
 //!    reach the bound. It ends with an answer, with a higher bound, or out of steps: then the gap is told.
 
 mod greedy;
