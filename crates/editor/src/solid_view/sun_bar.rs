@@ -8,7 +8,7 @@ use egui::{Button, DragValue, RichText, Slider, Ui};
 
 pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     ui.horizontal(|ui| sun(ui, document, view));
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for (words, turn, up, nearer) in [
             (text::TURN_LEFT, -15.0, 0.0, 1.0),
             (text::TURN_RIGHT, 15.0, 0.0, 1.0),

@@ -3,7 +3,7 @@ use chalkcourse_geometry::Length;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// How much for each. What a term gives must be what its part is counted in; reading the [`Kit`](super::Kit) says where it is not.
+/// How much for each. What a term gives must be what its part is counted in; reading the kit says where it is not.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Amount {
