@@ -2,7 +2,7 @@
 
 use crate::Document;
 use crate::commands::Command;
-use chalkcourse_geometry::{Azimuth, Units};
+use chalkcourse_geometry::Units;
 use chalkcourse_picture::Camera;
 use chalkcourse_sunlight::{Date, Spot, Sun, SunDay};
 
@@ -57,22 +57,8 @@ pub(crate) fn solid_help(command: Command) -> &'static str {
     }
 }
 
-/// The way in words, "south-west".
-fn way(azimuth: Azimuth) -> &'static str {
-    match azimuth.wind() {
-        "N" => "north",
-        "NE" => "north-east",
-        "E" => "east",
-        "SE" => "south-east",
-        "S" => "south",
-        "SW" => "south-west",
-        "W" => "west",
-        _ => "north-west",
-    }
-}
-
 pub(crate) fn seen_from(camera: &Camera) -> String {
-    format!("Seen from the {}", way(camera.from))
+    format!("Seen from the {}", camera.from.word())
 }
 
 /// The whole picture in a sentence or two, for those who can't see it.
@@ -88,7 +74,7 @@ pub(crate) fn house_words(document: &Document, camera: &Camera, sun: &str, befor
         (false, 0) => "no modules on it".to_owned(),
         (false, _) => with_modules(document),
     };
-    format!("Roof seen from the {}, {high}, {array}. {sun}", way(camera.from))
+    format!("Roof seen from the {}, {high}, {array}. {sun}", camera.from.word())
 }
 
 /// "with 12 modules on South, 8 on North"
@@ -167,7 +153,7 @@ pub(crate) fn parse_clock(text: &str) -> Option<f64> {
 pub(crate) fn sun_words(date: Date, hour: f64, sun: &Sun) -> String {
     let when = format!("{}, {}", day(date), clock(hour));
     if sun.is_up() {
-        format!("{when}: sun in the {}, {:.0}° high.", way(sun.azimuth), sun.elevation)
+        format!("{when}: sun in the {}, {:.0}° high.", sun.azimuth.word(), sun.elevation)
     } else {
         format!("{when}: the sun is down.")
     }

@@ -54,12 +54,8 @@ fn up_the_slope(
     }
     for (other, name) in blocks_on(scene, index) {
         if bounds.grown(clearance).overlap(&other).x > 0.0 {
-            for (from, to) in
-                [(bounds.min.y, other.max.y + clearance), (bounds.max.y, other.min.y - clearance)]
-            {
-                let words = text::clear_of_block(&name);
-                pulls.push(Pull { by: to - from, line: beside(bounds, to), words });
-            }
+            let (own, its) = ((bounds.min.y, bounds.max.y), (other.min.y, other.max.y));
+            pulls.extend(clear_of(&name, own, its, clearance, |to| beside(bounds, to)));
         }
     }
     for (other, name) in others_through(scene, index, dragged.id) {
@@ -80,12 +76,8 @@ fn along_the_eave(
     let mut pulls = Vec::new();
     for (other, name) in blocks_on(scene, index) {
         if bounds.grown(clearance).overlap(&other).y > 0.0 {
-            for (from, to) in
-                [(bounds.min.x, other.max.x + clearance), (bounds.max.x, other.min.x - clearance)]
-            {
-                let words = text::clear_of_block(&name);
-                pulls.push(Pull { by: to - from, line: upright(bounds, to), words });
-            }
+            let (own, its) = ((bounds.min.x, bounds.max.x), (other.min.x, other.max.x));
+            pulls.extend(clear_of(&name, own, its, clearance, |to| upright(bounds, to)));
         }
     }
     for (other, name) in others_through(scene, index, dragged.id) {
@@ -97,6 +89,18 @@ fn along_the_eave(
         pulls.push(Pull { by: u - middle.x, line: upright(bounds, u), words: text::CENTRED.to_owned() });
     }
     pulls
+}
+
+/// Just clear of a block on either side of it: least and greatest of what is dragged and of the block, along one axis.
+fn clear_of(
+    name: &str,
+    own: (f64, f64),
+    its: (f64, f64),
+    clearance: f64,
+    line: impl Fn(f64) -> (DVec2, DVec2),
+) -> [Pull; 2] {
+    let pull = |from: f64, to: f64| Pull { by: to - from, line: line(to), words: text::clear_of_block(name) };
+    [pull(own.0, its.1 + clearance), pull(own.1, its.0 - clearance)]
 }
 
 /// Bounds and names of the blocks on a face.
