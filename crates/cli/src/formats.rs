@@ -1,13 +1,14 @@
 //! Buildings in and out of open formats.
 
+use crate::raise::AllSides;
 use crate::{Format, Outcome, json};
 use anyhow::Context;
 use chalkcourse_exchange::{Listing, find, house_to_glb, list, plan_to_geojson};
-use chalkcourse_geometry::{Length, Pitch, Units};
+use chalkcourse_geometry::Units;
 use chalkcourse_job::{
     Job, Place, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
 };
-use chalkcourse_plan::{Ends, RaiseAs, area_text, evaluate};
+use chalkcourse_plan::{area_text, evaluate};
 use clap::{Args, ValueEnum};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
@@ -28,18 +29,9 @@ pub(crate) struct Import {
     /// Where the job is written.
     #[arg(long, value_name = "PATH", required_unless_present = "list")]
     out: Option<PathBuf>,
-    /// For a footprint: pitch of all sloped sides.
-    #[arg(long, default_value = "6:12")]
-    pitch: String,
-    /// For a footprint: height of the roof over the walls.
-    #[arg(long, default_value = "9 ft")]
-    eave: String,
-    /// For a footprint: how far the roof reaches beyond the walls, in plan.
-    #[arg(long, default_value = "0 ft")]
-    overhang: String,
-    /// For a footprint: gables at the short ends instead of hips.
-    #[arg(long)]
-    gables: bool,
+    /// For a footprint.
+    #[command(flatten)]
+    sides: AllSides,
 }
 
 impl Import {
@@ -53,13 +45,7 @@ impl Import {
             return Ok(Outcome { text, out: self.out, stops: false });
         }
         let out = self.out.as_deref().context("name the job file to write with --out")?;
-        let length = |text: &str| Length::parse(text, Units::FeetInches);
-        let how = RaiseAs {
-            pitch: Pitch::parse(&self.pitch)?,
-            eave: length(&self.eave)?,
-            overhang: length(&self.overhang)?,
-            ends: if self.gables { Ends::Gable } else { Ends::Hip },
-        };
+        let how = self.sides.how()?;
         let house = find(&self.from, self.building.as_deref())?;
         let empty = Job::new(house.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let edit = house.edit(&empty, &how).with_context(|| self.from.display().to_string())?;

@@ -9,9 +9,8 @@ mod raise;
 mod tape;
 
 use anyhow::Context;
-use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Job, load, load_rule_book, write_atomically};
-use chalkcourse_plan::{Ends, Plan, RaiseAs, evaluate};
+use chalkcourse_plan::{Plan, evaluate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
 use std::path::PathBuf;
@@ -72,18 +71,8 @@ enum Command {
         /// Where the job is written.
         #[arg(long, value_name = "PATH")]
         out: PathBuf,
-        /// Pitch of all sloped sides.
-        #[arg(long, default_value = "6:12")]
-        pitch: String,
-        /// Height of the roof over the walls.
-        #[arg(long, default_value = "9 ft")]
-        eave: String,
-        /// How far the roof reaches beyond the walls, in plan.
-        #[arg(long, default_value = "0 ft")]
-        overhang: String,
-        /// Gables at the short ends instead of hips.
-        #[arg(long)]
-        gables: bool,
+        #[command(flatten)]
+        sides: raise::AllSides,
         /// What stands on one side, where that is not what stands on all: `3=gable`, `3=wall`, `3=8:12`; with an eave height
         /// and an overhang of its own, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the
         /// outline, `2.1` is the first side of the first courtyard. May be given many times.
@@ -201,16 +190,8 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 .with_context(|| file.display().to_string())?;
             Ok(Outcome { text, out: None, stops: false })
         }
-        Command::Raise { footprint, out, pitch, eave, overhang, gables, side, name } => {
-            let length = |text: &str| Length::parse(text, Units::FeetInches);
-            let ends = if gables { Ends::Gable } else { Ends::Hip };
-            let how = RaiseAs {
-                pitch: Pitch::parse(&pitch)?,
-                eave: length(&eave)?,
-                overhang: length(&overhang)?,
-                ends,
-            };
-            raise::raise(&footprint, &out, &how, &side, name.as_deref())
+        Command::Raise { footprint, out, sides, side, name } => {
+            raise::raise(&footprint, &out, &sides.how()?, &side, name.as_deref())
         }
         Command::Roof { on, format } => on_job(on, |job, plan| {
             Ok(match format {

@@ -6,8 +6,38 @@ use chalkcourse_exchange::outlines_from_geojson;
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, Job, PartSide, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book};
-use chalkcourse_plan::{RaiseAs, evaluate, part_over};
+use chalkcourse_plan::{Ends, RaiseAs, evaluate, part_over};
 use std::path::Path;
+
+/// What stands on all sides of a footprint.
+#[derive(clap::Args)]
+pub(crate) struct AllSides {
+    /// Pitch of all sloped sides.
+    #[arg(long, default_value = "6:12")]
+    pitch: String,
+    /// Height of the roof over the walls.
+    #[arg(long, default_value = "9 ft")]
+    eave: String,
+    /// How far the roof reaches beyond the walls, in plan.
+    #[arg(long, default_value = "0 ft")]
+    overhang: String,
+    /// Gables at the short ends instead of hips.
+    #[arg(long)]
+    gables: bool,
+}
+
+impl AllSides {
+    /// The same, read.
+    pub(crate) fn how(&self) -> anyhow::Result<RaiseAs> {
+        let length = |text: &str| Length::parse(text, Units::FeetInches);
+        Ok(RaiseAs {
+            pitch: Pitch::parse(&self.pitch)?,
+            eave: length(&self.eave)?,
+            overhang: length(&self.overhang)?,
+            ends: if self.gables { Ends::Gable } else { Ends::Hip },
+        })
+    }
+}
 
 /// Writes the job that one outline of a GeoJSON file makes, and reports it.
 pub(crate) fn raise(
