@@ -6,6 +6,7 @@ use super::keys::escape;
 use crate::action::{Action, Actions};
 use crate::commands::{Command, Tool};
 use crate::desk::Desk;
+use crate::view::View;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{PartKind, PenetrationKind};
@@ -28,6 +29,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         let corners = desk.draft.as_ref().map_or(0, |draft| draft.corners.len());
         let hint = match desk.tool {
             Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
+            Tool::Select if desk.view == View::Solid => text::HOUSE_HINT,
             tool => text::hint(tool, corners, document.job()),
         };
         ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());

@@ -7,6 +7,8 @@ use chalkcourse_picture::Camera;
 use chalkcourse_sunlight::{Date, Spot, Sun, SunDay};
 
 pub(crate) const SOLID_VIEW: &str = "House";
+pub(crate) const HOUSE_HINT: &str =
+    "Drag to turn the house, with Shift to slide it; the wheel comes nearer. A click holds what is there.";
 pub(crate) const SOLID_HELP: &str = "The house in space: drag to turn, wheel to come nearer  (3)";
 pub(crate) const SAVE_PICTURE: &str = "Save picture…";
 pub(crate) const CANT_SAVE_PICTURE: &str = "The picture could not be written";
