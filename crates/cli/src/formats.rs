@@ -29,8 +29,7 @@ pub(crate) struct Import {
     /// Where the job is written.
     #[arg(long, value_name = "PATH", required_unless_present = "list")]
     out: Option<PathBuf>,
-    /// For a footprint.
-    #[command(flatten)]
+    #[command(flatten, next_help_heading = "For a footprint")]
     sides: AllSides,
 }
 
