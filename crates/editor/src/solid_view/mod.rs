@@ -28,14 +28,12 @@ pub(crate) struct SolidView {
 
 /// The id of the picture: it has the keyboard after a click on it.
 const ID: &str = "solid";
-/// Height of the bar under the picture.
-const BAR: f32 = 84.0;
 
 /// The picture and what is under it.
 pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, keys: bool, actions: &mut Actions) {
     let p = theme::of(ui);
     let frame = egui::Frame::new().fill(p.panel).inner_margin(egui::Margin::symmetric(12, 6));
-    Panel::bottom("sun bar").exact_size(BAR).frame(frame).show(ui, |ui| {
+    Panel::bottom("sun bar").resizable(false).frame(frame).show(ui, |ui| {
         sun_bar::show(ui, document, &mut desk.solid, actions);
     });
     let area = ui.available_rect_before_wrap();
