@@ -1,11 +1,13 @@
 //! What every file from a stranger goes through: the importers, and what is done at once with what they give. None of these may
 //! panic, hang, or take memory beyond all measure, whatever the bytes are. The fuzz targets (`tests/fuzz/`) and a plain test call them.
 
-use chalkcourse_exchange::{House, HouseShape, houses_from_cityjson, outlines_from_geojson};
+use chalkcourse_exchange::{
+    House, HouseShape, houses_from_cityjson, outlines_from_geojson, picture_from_bytes,
+};
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{
     Job, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text, kit_from_text,
-    prices_from_bytes, rule_book_from_text,
+    prices_from_bytes, rule_book_from_text, stock_from_csv,
 };
 use chalkcourse_plan::{Ends, RaiseAs, evaluate};
 use std::path::Path;
@@ -14,13 +16,15 @@ use std::path::Path;
 pub type Importer = fn(&[u8]);
 
 /// All importers by the name of their fuzz target.
-pub const ALL: [(&str, Importer); 6] = [
+pub const ALL: [(&str, Importer); 8] = [
     ("job", job),
     ("kit", kit),
     ("rule_book", rule_book),
     ("prices", prices),
     ("geojson", geojson),
     ("city_json", city_json),
+    ("stock", stock),
+    ("picture", picture),
 ];
 
 fn text(bytes: &[u8]) -> Option<&str> {
@@ -96,4 +100,14 @@ fn take(house: &House) {
     {
         let _ = evaluate(&job);
     }
+}
+
+/// A warehouse list.
+pub fn stock(bytes: &[u8]) {
+    let _ = text(bytes).map(stock_from_csv);
+}
+
+/// A picture to draw over. What its header claims is held against the limits before anything is decoded.
+pub fn picture(bytes: &[u8]) {
+    let _ = picture_from_bytes(bytes);
 }

@@ -1,19 +1,12 @@
 //! The picture under the plan: read and decoded in the background, kept as a texture while the job has it.
 
 use crate::text;
+use chalkcourse_exchange::picture_from_bytes;
 use chalkcourse_job::{Underlay, read_picture, sha256};
 use egui::{ColorImage, Context, TextureHandle, TextureOptions};
-use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits};
-use std::io::Cursor;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-/// No picture with more pixels is decoded: 8000 × 8000.
-const MOST_PIXELS: u64 = 64_000_000;
-/// No picture is decoded that is wider or higher.
-const MOST_SIDE: u32 = 32_000;
-/// The most memory that a decoder may take, bytes.
-const MOST_MEMORY: u64 = 512 << 20;
 /// A larger picture is drawn smaller: every screen takes a texture of this side.
 const MOST_TEXTURE: u32 = 4096;
 
@@ -201,7 +194,7 @@ fn same_shape(one: [u32; 2], other: [u32; 2]) -> bool {
 /// Reads and decodes a picture within limits.
 fn read(path: &Path) -> Result<Read, String> {
     let bytes = read_picture(path).map_err(|error| error.to_string())?;
-    let decoded = decode(&bytes).map_err(|words| text::not_decoded(path, &words))?;
+    let decoded = picture_from_bytes(&bytes).map_err(|wrong| text::not_decoded(path, &wrong))?;
     let pixels = [decoded.width(), decoded.height()];
     let small = if pixels.iter().any(|&side| side > MOST_TEXTURE) {
         decoded.thumbnail(MOST_TEXTURE, MOST_TEXTURE)
@@ -217,85 +210,9 @@ fn read(path: &Path) -> Result<Read, String> {
     })
 }
 
-/// A PNG or JPEG, upright as its camera said. Its size is looked at before anything is decoded.
-fn decode(bytes: &[u8]) -> Result<DynamicImage, String> {
-    let mut reader =
-        ImageReader::new(Cursor::new(bytes)).with_guessed_format().map_err(|error| error.to_string())?;
-    if !matches!(reader.format(), Some(ImageFormat::Png | ImageFormat::Jpeg)) {
-        return Err(text::NEITHER_PNG_NOR_JPEG.to_owned());
-    }
-    let mut limits = Limits::default();
-    limits.max_image_width = Some(MOST_SIDE);
-    limits.max_image_height = Some(MOST_SIDE);
-    limits.max_alloc = Some(MOST_MEMORY);
-    reader.limits(limits);
-    let mut decoder = reader.into_decoder().map_err(|error| error.to_string())?;
-    let (width, height) = decoder.dimensions();
-    if u64::from(width) * u64::from(height) > MOST_PIXELS || decoder.total_bytes() > MOST_MEMORY {
-        return Err(text::too_many_pixels(width, height, MOST_PIXELS));
-    }
-    let orientation = decoder.orientation().map_err(|error| error.to_string())?;
-    let mut image = DynamicImage::from_decoder(decoder).map_err(|error| error.to_string())?;
-    image.apply_orientation(orientation);
-    if image.width() == 0 || image.height() == 0 {
-        Err(text::NEITHER_PNG_NOR_JPEG.to_owned())
-    } else {
-        Ok(image)
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn png(width: u32, height: u32) -> Vec<u8> {
-        let mut bytes = Vec::new();
-        DynamicImage::new_luma8(width, height)
-            .write_to(&mut Cursor::new(&mut bytes), ImageFormat::Png)
-            .unwrap();
-        bytes
-    }
-
-    #[test]
-    fn png_and_jpeg_are_decoded() {
-        assert_eq!(decode(&png(7, 5)).unwrap().width(), 7);
-        let mut bytes = Vec::new();
-        DynamicImage::new_rgb8(16, 9).write_to(&mut Cursor::new(&mut bytes), ImageFormat::Jpeg).unwrap();
-        assert_eq!(decode(&bytes).unwrap().height(), 9);
-    }
-
-    /// The size stands in the header (PNG specification, IHDR chunk: width and height first): it alone is looked at.
-    #[test]
-    fn a_header_that_claims_too_much_is_refused_before_decoding() {
-        let mut bytes = png(1, 1);
-        let header = bytes.windows(4).position(|w| w == b"IHDR").unwrap();
-        bytes[header + 4..header + 8].copy_from_slice(&20_000_u32.to_be_bytes());
-        bytes[header + 8..header + 12].copy_from_slice(&20_000_u32.to_be_bytes());
-        let crc = crc32(&bytes[header..header + 17]);
-        bytes[header + 17..header + 21].copy_from_slice(&crc.to_be_bytes());
-        let words = decode(&bytes).unwrap_err();
-        assert!(words.contains("20000 × 20000") && words.contains("64"), "{words}");
-    }
-
-    /// The check sum of a PNG chunk (PNG specification, annex D).
-    fn crc32(bytes: &[u8]) -> u32 {
-        !bytes.iter().fold(!0_u32, |crc, byte| {
-            (0..8).fold(crc ^ u32::from(*byte), |crc, _| {
-                (crc >> 1) ^ if crc & 1 == 1 { 0xedb8_8320 } else { 0 }
-            })
-        })
-    }
-
-    #[test]
-    fn what_is_no_picture_is_told() {
-        assert!(decode(b"GIF89a............").unwrap_err().contains("PNG"));
-        assert!(decode(b"").is_err());
-        let whole = png(40, 40);
-        for end in 0..whole.len() - 1 {
-            let _ = decode(&whole[..end]);
-        }
-        assert!(decode(&whole[..whole.len() / 2]).is_err());
-    }
 
     #[test]
     fn one_aspect_in_two_sizes_is_one_shape() {

@@ -3,6 +3,7 @@
 //! - [`list`]: the buildings of a file or folder to choose from; [`find`]: one of them, whole
 //! - [`outlines_from_geojson`]: footprints from GeoJSON (RFC 7946)
 //! - [`houses_from_cityjson`]: roofs from CityJSON 1.1 and 2.0, and CityJSONSeq
+//! - [`picture_from_bytes`]: an aerial photo or a sketch to draw over
 //! - [`House::edit`]: what puts a building into a job
 //! - [`plan_to_geojson`]: the plan for maps; [`house_to_glb`]: the house for 3-D programs
 //!
@@ -16,6 +17,7 @@ mod gltf_out;
 mod grid;
 mod house;
 mod local;
+mod picture_in;
 mod source;
 
 pub use cityjson::{CityJsonError, houses_from_cityjson};
@@ -25,6 +27,7 @@ pub use geojson_out::{GeoJsonOutError, plan_to_geojson};
 pub use gltf_out::{GltfError, house_to_glb};
 pub use house::{CityRoof, House, HouseShape, LeftOut, Reason, Surface};
 pub use local::LocalPlan;
+pub use picture_in::{PictureInError, picture_from_bytes};
 pub use source::{Entry, Listing, find, list, list_until};
 
 /// No outline of a house has more corners.

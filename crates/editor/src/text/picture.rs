@@ -1,5 +1,6 @@
 //! Words about the picture under the plan.
 
+use chalkcourse_exchange::PictureInError;
 use chalkcourse_geometry::{DVec2, Length, Units};
 use std::path::Path;
 
@@ -19,7 +20,6 @@ pub(crate) const PICTURE_OTHER_SHAPE: &str =
 pub(crate) const TAKE_AS_IT_IS: &str = "Take it as it is now";
 pub(crate) const LOOK_AGAIN: &str = "Look again";
 pub(crate) const READING_PICTURE: &str = "The picture is being read…";
-pub(crate) const NEITHER_PNG_NOR_JPEG: &str = "it is neither a PNG nor a JPEG; save it as one of these";
 pub(crate) const CANT_LAY: &str = "This picture can't be laid under the plan";
 pub(crate) const PICTURE_MODES: [&str; 4] = ["Move", "Turn", "Scale", "Crop"];
 pub(crate) const PICTURE_MODES_HELP: [&str; 4] = [
@@ -60,15 +60,8 @@ pub(crate) const DIM_PICTURE: &str = "dim the picture";
 pub(crate) const CHANGE_PICTURE: &str = "take the changed picture";
 pub(crate) const REMOVE_PICTURE: &str = "take the picture away";
 
-pub(crate) fn not_decoded(path: &Path, words: &str) -> String {
-    format!("{}: {words}", path.display())
-}
-
-pub(crate) fn too_many_pixels(width: u32, height: u32, most: u64) -> String {
-    format!(
-        "it is {width} × {height} pixels, more than the {} million that are read; make a smaller one of it",
-        most / 1_000_000
-    )
+pub(crate) fn not_decoded(path: &Path, wrong: &PictureInError) -> String {
+    format!("{}: {wrong}", path.display())
 }
 
 /// The name of the file alone.
