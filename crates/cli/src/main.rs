@@ -99,6 +99,9 @@ enum Command {
     Checklist {
         #[command(flatten)]
         on: On,
+        /// pdf is to print, and written to the file that --out names.
+        #[arg(long, value_enum, default_value = "text")]
+        format: ChecklistFormat,
     },
     /// Lists the fields in which two rule books differ, with what each of them says.
     CompareBooks {
@@ -127,6 +130,12 @@ struct On {
 enum Format {
     Text,
     Json,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum ChecklistFormat {
+    Text,
+    Pdf,
 }
 
 /// What a command has to say, and whether a finding stops the job.
@@ -204,7 +213,16 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
         Command::Import(import) => import.run(),
         Command::Export(export) => export.run(),
         Command::Tape(tape) => tape::run(&tape),
-        Command::Checklist { on } => on_job(on, |job, plan| Ok(chalkcourse_plan::checklist_text(job, plan))),
+        Command::Checklist { mut on, format } => {
+            let out = on.out.clone();
+            if matches!(format, ChecklistFormat::Pdf) {
+                on.out = None;
+            }
+            on_job(on, |job, plan| match format {
+                ChecklistFormat::Text => Ok(chalkcourse_plan::checklist_text(job, plan)),
+                ChecklistFormat::Pdf => write_file(out, &chalkcourse_sheets::checklist_pdf(job, plan)?),
+            })
+        }
         Command::CompareBooks { one, other } => {
             let (one, other) = (load_rule_book(&one)?, load_rule_book(&other)?);
             Ok(Outcome { text: chalkcourse_plan::books_text(&one, &other), out: None, stops: false })
@@ -225,6 +243,13 @@ fn on_job(on: On, report: impl FnOnce(&Job, &Plan) -> anyhow::Result<String>) ->
     let plan = evaluate(&job);
     let text = report(&job, &plan)?;
     Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
+}
+
+/// Writes what no screen shows to the file that `--out` names, and says so.
+fn write_file(out: Option<PathBuf>, bytes: &[u8]) -> anyhow::Result<String> {
+    let path = out.context("this format is no text: say with --out where the file goes")?;
+    write_atomically(&path, bytes)?;
+    Ok(format!("{} is written\n", path.display()))
 }
 
 fn json(value: &impl serde::Serialize) -> anyhow::Result<String> {

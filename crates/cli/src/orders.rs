@@ -1,11 +1,12 @@
 //! Commands about the order: what to order, two orders or two suppliers beside each other, and what arrived.
 
-use crate::{On, Outcome, json};
+use crate::{On, Outcome, json, write_file};
 use anyhow::Context;
 use chalkcourse_job::{
     Edit, Job, OrderChoices, Override, PriceList, apply, counts_from_csv, load, load_prices, load_stock,
 };
 use chalkcourse_plan::{By, evaluate};
+use chalkcourse_sheets::{claim_pdf, order_pdf, order_workbook, pallet_pdf};
 use clap::{Args, ValueEnum};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -15,9 +16,10 @@ use std::sync::Arc;
 pub(crate) struct TakeoffArguments {
     #[command(flatten)]
     on: On,
+    /// xlsx and pdf are written to the file that --out names.
     #[arg(long, value_enum, default_value = "text")]
     format: OrderFormat,
-    /// How the text is sorted.
+    /// How text and pdf are sorted.
     #[arg(long, value_enum, default_value = "group")]
     by: SortBy,
     /// Another price list: JSON, CSV or a workbook.
@@ -65,9 +67,10 @@ pub(crate) struct SuppliersArguments {
 pub(crate) struct ReceiveArguments {
     #[command(flatten)]
     on: On,
-    /// text is the claim, csv the pallet list to fill in.
+    /// text is the claim, csv the pallet list to fill in; pdf is the pallet list to tick and claim-pdf the claim, both to print
+    /// and written to the file that --out names.
     #[arg(long, value_enum, default_value = "text")]
-    format: OrderFormat,
+    format: ReceiveFormat,
     /// A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
     #[arg(long, value_name = "PATH")]
     counts: Option<PathBuf>,
@@ -81,6 +84,17 @@ pub(crate) enum OrderFormat {
     Text,
     Csv,
     Json,
+    Xlsx,
+    Pdf,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum ReceiveFormat {
+    Text,
+    Csv,
+    Json,
+    Pdf,
+    ClaimPdf,
 }
 
 #[derive(Clone, Copy, ValueEnum)]
@@ -108,7 +122,7 @@ fn split<'a>(text: &'a str, what: &str) -> anyhow::Result<(&'a str, &'a str)> {
 }
 
 pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
-    let TakeoffArguments { on, format, by, prices, stock, off, packages, save } = arguments;
+    let TakeoffArguments { mut on, format, by, prices, stock, off, packages, save } = arguments;
     let mut job = load(&on.file)?;
     if let Some(path) = prices {
         job = apply(&job, &Edit::SetPrices(Arc::new(load_prices(&path)?)))?;
@@ -145,6 +159,8 @@ pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
         OrderFormat::Text => chalkcourse_plan::order_text_by(&job, &plan, by),
         OrderFormat::Csv => chalkcourse_plan::order_csv(&job, &plan)?,
         OrderFormat::Json => chalkcourse_plan::order_json(&job, &plan)?,
+        OrderFormat::Xlsx => write_file(on.out.take(), &order_workbook(&job, &plan)?)?,
+        OrderFormat::Pdf => write_file(on.out.take(), &order_pdf(&job, &plan, by)?)?,
     };
     Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
 }
@@ -172,7 +188,7 @@ pub(crate) fn suppliers(arguments: &SuppliersArguments) -> anyhow::Result<Outcom
 }
 
 pub(crate) fn receive(arguments: ReceiveArguments) -> anyhow::Result<Outcome> {
-    let ReceiveArguments { on, format, counts, save } = arguments;
+    let ReceiveArguments { mut on, format, counts, save } = arguments;
     let mut job = load(&on.file)?;
     if let Some(path) = counts {
         let shown = path.display();
@@ -189,12 +205,14 @@ pub(crate) fn receive(arguments: ReceiveArguments) -> anyhow::Result<Outcome> {
     let plan = evaluate(&job);
     let rows = chalkcourse_plan::pallet(&plan.takeoff, &job.order.delivery);
     let text = match format {
-        OrderFormat::Text => chalkcourse_plan::claim_text(&job.name, &job.order.delivery, &rows),
-        OrderFormat::Csv => chalkcourse_plan::pallet_csv(&rows)?,
-        OrderFormat::Json => json(&serde_json::json!({
+        ReceiveFormat::Text => chalkcourse_plan::claim_text(&job.name, &job.order.delivery, &rows),
+        ReceiveFormat::Csv => chalkcourse_plan::pallet_csv(&rows)?,
+        ReceiveFormat::Json => json(&serde_json::json!({
             "pallet": rows,
             "stages": chalkcourse_plan::stages_ready(&rows),
         }))?,
+        ReceiveFormat::Pdf => write_file(on.out.take(), &pallet_pdf(&job, &plan)?)?,
+        ReceiveFormat::ClaimPdf => write_file(on.out.take(), &claim_pdf(&job, &plan)?)?,
     };
     Ok(Outcome { text, out: on.out, stops: false })
 }

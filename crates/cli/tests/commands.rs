@@ -321,3 +321,96 @@ fn a_taped_face_becomes_a_job() {
         assert!(words_of_error(&refused).contains(words), "{arguments:?}: {}", words_of_error(&refused));
     }
 }
+
+#[test]
+fn the_order_and_the_crews_sheets_go_to_files() {
+    let folder = tempfile::tempdir().expect("a folder");
+    for (command, format, begins) in [
+        ("takeoff", "xlsx", "PK"),
+        ("takeoff", "pdf", "%PDF-"),
+        ("receive", "pdf", "%PDF-"),
+        ("receive", "claim-pdf", "%PDF-"),
+        ("checklist", "pdf", "%PDF-"),
+    ] {
+        let path = folder.path().join(format!("{command}.{format}"));
+        let path_text = path.to_str().expect("a path of words");
+        let done = on(command, "alder-court.chalk.json", &["--format", format, "--out", path_text]);
+        assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+        assert!(text(&done).contains(path_text), "{}", text(&done));
+        assert!(std::fs::read(&path).expect("the file").starts_with(begins.as_bytes()), "{command} {format}");
+        let nowhere = on(command, "alder-court.chalk.json", &["--format", format]);
+        assert_eq!(nowhere.status.code(), Some(2));
+        assert!(words_of_error(&nowhere).contains("--out"), "{}", words_of_error(&nowhere));
+    }
+}
+
+#[test]
+fn two_orders_are_compared() {
+    let path = |name| sample(name).to_str().expect("a path of words").to_owned();
+    let (alder, quarry) = (path("alder-court.chalk.json"), path("quarry-lane.chalk.json"));
+    assert!(text(&run(&["compare-orders", &alder, &alder])).contains("alike, line by line"));
+    let told = text(&run(&["compare-orders", &alder, &quarry]));
+    let (before, after) = told.split_once("Less").expect("more and less");
+    assert!(
+        before.contains("FH-110  Base rail, 8 ft stick  need 3 -> 5, 3 -> 5 sticks  +77.50 USD"),
+        "{told}"
+    );
+    assert!(after.contains("FH-214"), "less of the shingles: {told}");
+    let total = told.lines().find(|line| line.starts_with("Total:")).expect("the total");
+    assert!(total.contains("15119.50 -> 15882.87 USD, +763.37"), "{total}");
+}
+
+#[test]
+fn suppliers_stand_beside_each_other_to_the_cent() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let file = |name: &str| top.join(name).to_str().expect("a path of words").to_owned();
+    let told = text(&on(
+        "suppliers",
+        "alder-court.chalk.json",
+        &[&file("assets/price-lists/fernhollow-2026.json"), &file("tests/data/harbour-supply.xlsx")],
+    ));
+    assert!(told.contains("total 15119.50 USD"), "{told}");
+    assert!(told.contains("NO PRICE, and not in the total: FH-130"), "{told}");
+    assert!(told.contains("delivery 95.00, total 15190.29 USD"), "{told}");
+    // 2 boxes at 47.90 in the workbook.
+    assert!(told.contains("FH-105  Bracket for a module device  2 packages: 93.00*  95.80"), "{told}");
+}
+
+#[test]
+fn a_delivery_is_counted_and_claimed() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("a path of words").to_owned();
+    let (list, saved) = (path("pallet.csv"), path("counted.chalk.json"));
+    assert!(on("receive", "alder-court.chalk.json", &["--format", "csv", "--out", &list]).status.success());
+    let counted: String = std::fs::read_to_string(&list)
+        .expect("the list")
+        .lines()
+        .map(|line| match line {
+            l if l.starts_with("\"FH-101\"") => "\"FH-101\",\"Module, 405 W\",\"Array\",\"module\",\"12\",\"11\",\"1\",\"\",\"\",\"glass broken\"\n".to_owned(),
+            l => format!("{l}\n"),
+        })
+        .collect();
+    std::fs::write(&list, counted).expect("the list goes back");
+    let claim = on("receive", "alder-court.chalk.json", &["--counts", &list, "--save", &saved]);
+    assert!(claim.status.success(), "{}", words_of_error(&claim));
+    let told = text(&claim);
+    assert!(told.contains("FH-101") && told.contains("glass broken"), "{told}");
+    let again = text(&run(&["receive", &saved]));
+    assert_eq!(again, told, "what was counted is saved with the job");
+}
+
+#[test]
+fn leftovers_are_used_first_and_lines_switched_off() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let stock = folder.path().join("rack.csv");
+    std::fs::write(&stock, "number,amount,note\nFH-121,40,\"rack 2, left\"\n").expect("the list");
+    let arguments =
+        ["--stock", stock.to_str().expect("a path"), "--off", "FH-301=crew has them", "--format", "json"];
+    let order: serde_json::Value =
+        serde_json::from_str(&text(&on("takeoff", "alder-court.chalk.json", &arguments))).expect("JSON");
+    let lines = order["data"]["takeoff"]["lines"].as_array().expect("lines");
+    let step = lines.iter().find(|line| line["number"] == "FH-121").expect("step flashing");
+    // 61 with waste less 40 on the rack is 21: one box of 25, not three.
+    assert_eq!((&step["from_stock"], &step["packages"]), (&40.0.into(), &1.into()), "{step}");
+    assert!(lines.iter().all(|line| line["number"] != "FH-301"));
+}

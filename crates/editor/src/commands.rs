@@ -44,16 +44,47 @@ pub(crate) enum OrderFormat {
     Text,
     Csv,
     Json,
+    Workbook,
+    /// To print, by part.
+    ByPart,
+    /// To print, by stage of work.
+    ByStage,
 }
 
 impl OrderFormat {
-    pub(crate) const ALL: [Self; 3] = [Self::Text, Self::Csv, Self::Json];
+    pub(crate) const ALL: [Self; 6] =
+        [Self::ByPart, Self::ByStage, Self::Workbook, Self::Csv, Self::Text, Self::Json];
 
     pub(crate) fn extension(self) -> &'static str {
         match self {
             Self::Text => "txt",
             Self::Csv => "csv",
             Self::Json => "json",
+            Self::Workbook => "xlsx",
+            Self::ByPart | Self::ByStage => "pdf",
+        }
+    }
+}
+
+/// What a crew prints.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum CrewSheet {
+    Checklist,
+    /// To count the delivery on.
+    Pallet,
+    /// What was short, damaged or over.
+    Claim,
+}
+
+impl CrewSheet {
+    pub(crate) const ALL: [Self; 3] = [Self::Checklist, Self::Pallet, Self::Claim];
+
+    /// What the file is called after the job's name.
+    pub(crate) fn ending(self) -> &'static str {
+        match self {
+            Self::Checklist => "checklist.pdf",
+            Self::Pallet => "pallet.pdf",
+            Self::Claim => "claim.pdf",
         }
     }
 }
@@ -98,6 +129,7 @@ pub(crate) enum Command {
     Save,
     SaveAs,
     Export(OrderFormat),
+    Print(CrewSheet),
     ExportPlan(PlanFormat),
     Import,
     ImportFolder,
@@ -200,6 +232,12 @@ impl Command {
             Self::Export(OrderFormat::Text) => text::EXPORT_TEXT,
             Self::Export(OrderFormat::Csv) => text::EXPORT_CSV,
             Self::Export(OrderFormat::Json) => text::EXPORT_JSON,
+            Self::Export(OrderFormat::Workbook) => text::EXPORT_WORKBOOK,
+            Self::Export(OrderFormat::ByPart) => text::EXPORT_BY_PART,
+            Self::Export(OrderFormat::ByStage) => text::EXPORT_BY_STAGE,
+            Self::Print(CrewSheet::Checklist) => text::PRINT_CHECKLIST,
+            Self::Print(CrewSheet::Pallet) => text::PRINT_PALLET,
+            Self::Print(CrewSheet::Claim) => text::PRINT_CLAIM,
             Self::ExportPlan(PlanFormat::GeoJson) => text::EXPORT_GEOJSON,
             Self::ExportPlan(PlanFormat::Glb) => text::EXPORT_GLB,
             Self::Import => text::IMPORT,

@@ -362,6 +362,10 @@ impl Editor {
                 let start = self.suggested(&format!("order.{}", format.extension()));
                 self.files.ask(ctx, Ask::Export(format), start);
             }
+            Command::Print(sheet) => {
+                let start = self.suggested(sheet.ending());
+                self.files.ask(ctx, Ask::Print(sheet), start);
+            }
             Command::ExportPlan(format) => {
                 let start = self.suggested(format.extension());
                 self.files.ask(ctx, Ask::ExportPlan(format), start);

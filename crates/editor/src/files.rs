@@ -1,6 +1,6 @@
 //! Asking for a path: by the desktop's dialog on a thread of its own, or in the window where there is none.
 
-use crate::commands::{OrderFormat, PlanFormat};
+use crate::commands::{CrewSheet, OrderFormat, PlanFormat};
 use crate::text;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -12,6 +12,7 @@ pub(crate) enum Ask {
     Open,
     SaveAs,
     Export(OrderFormat),
+    Print(CrewSheet),
     ExportPlan(PlanFormat),
     /// A file of buildings; a folder will do too where it is typed.
     Import,
@@ -32,7 +33,12 @@ impl Ask {
     pub(crate) fn writes(self) -> bool {
         matches!(
             self,
-            Self::SaveAs | Self::SaveRuleBook | Self::SavePicture | Self::Export(_) | Self::ExportPlan(_)
+            Self::SaveAs
+                | Self::SaveRuleBook
+                | Self::SavePicture
+                | Self::Export(_)
+                | Self::Print(_)
+                | Self::ExportPlan(_)
         )
     }
 
@@ -46,6 +52,8 @@ impl Ask {
         match self {
             Self::Export(OrderFormat::Text) => &["txt"],
             Self::Export(OrderFormat::Csv) => &["csv"],
+            Self::Export(OrderFormat::Workbook) => &["xlsx"],
+            Self::Export(OrderFormat::ByPart | OrderFormat::ByStage) | Self::Print(_) => &["pdf"],
             Self::ExportPlan(PlanFormat::GeoJson) => &["geojson", "json"],
             Self::ExportPlan(PlanFormat::Glb) => &["glb"],
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],

@@ -41,6 +41,12 @@ impl Table {
 
     /// The first sheet of a workbook. A number is the shortest decimal that is that number, which is what was typed.
     pub(crate) fn from_workbook(bytes: &[u8]) -> Result<Self, String> {
+        // The reader overflows on the name of a cell far outside any sheet; that is a bad file, not the end of the program.
+        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes))
+            .unwrap_or_else(|_| Err("the workbook is damaged: a cell of it can't be read".to_owned()))
+    }
+
+    fn from_workbook_or_panic(bytes: &[u8]) -> Result<Self, String> {
         let mut book =
             calamine::open_workbook_auto_from_rs(std::io::Cursor::new(bytes)).map_err(|e| e.to_string())?;
         let sheet =

@@ -120,8 +120,10 @@ fn note(record: &str, name: &str) -> [String; COLUMNS.len()] {
     cells
 }
 
-fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()] {
-    let (unit, scale) = match (line.unit, units) {
+/// What a spreadsheet counts in, with how many of it are in one of ours: decimal feet or metres, square feet or square
+/// metres, hours, pounds or kilograms.
+pub fn spreadsheet_unit(unit: Unit, units: Units) -> (&'static str, f64) {
+    match (unit, units) {
         (Unit::Each, _) => ("each", 1.0),
         (Unit::Length, Units::FeetInches) => ("ft", Length::from_metres(1.0).feet()),
         (Unit::Length, Units::Metric) => ("m", 1.0),
@@ -130,7 +132,11 @@ fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()]
         (Unit::Time, _) => ("h", 1.0),
         (Unit::Mass, Units::FeetInches) => ("lb", 1.0 / 0.453_592_37),
         (Unit::Mass, Units::Metric) => ("kg", 1.0),
-    };
+    }
+}
+
+fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()] {
+    let (unit, scale) = spreadsheet_unit(line.unit, units);
     let words = line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units));
     let money = |amount: Option<rust_decimal::Decimal>| match amount {
         Some(amount) => amount.to_string(),

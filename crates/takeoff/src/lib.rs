@@ -36,7 +36,7 @@ mod words;
 
 pub use amount::DUST;
 pub use compare::{Change, Comparison, compare};
-pub use csv_out::{safe_cell, to_csv};
+pub use csv_out::{safe_cell, spreadsheet_unit, to_csv};
 pub use cutlist::{CutList, CutPiece, CutStick};
 pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};
@@ -46,7 +46,8 @@ pub use place::{Place, PlaceShape, Spot};
 pub use receive::{PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
 pub use rolls::{LaidOut, Strip};
 pub use suppliers::{Offer, PriceComparison, PriceRow, compare_prices};
-pub use text::{By, to_text, to_text_by};
+pub use text::{By, money_rows, need_words, sections, to_text, to_text_by};
+pub use text_cuts::cut_lists;
 pub use totals::Totals;
 pub use words::show_amount;
 

@@ -1,6 +1,7 @@
 //! One order at the prices of two suppliers.
 
 use crate::totals::{cents, sum};
+use crate::words::plural;
 use crate::{Takeoff, text};
 use chalkcourse_job::PriceList;
 use rust_decimal::Decimal;
@@ -103,6 +104,7 @@ pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceCompariso
             let tax = list.tax_percent.map(|percent| {
                 cents(taxed.checked_mul(percent / Decimal::ONE_HUNDRED).unwrap_or(Decimal::MAX))
             });
+            let delivery = list.delivery.map(cents);
             Offer {
                 list: list.name.clone(),
                 date: list.date.clone(),
@@ -110,8 +112,8 @@ pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceCompariso
                 lines,
                 in_common: sum(rows.iter().filter(all_have).filter_map(|row| of(row, at))),
                 tax,
-                delivery: list.delivery,
-                total: sum([lines, tax.unwrap_or_default(), list.delivery.unwrap_or_default()]),
+                delivery,
+                total: sum([lines, tax.unwrap_or_default(), delivery.unwrap_or_default()]),
                 missing: rows
                     .iter()
                     .filter(|row| of(row, at).is_none())
@@ -170,10 +172,11 @@ impl PriceComparison {
             let costs: Vec<String> = costs.collect();
             let _ = writeln!(
                 out,
-                "  {}  {}  {} packages: {}",
+                "  {}  {}  {} {}: {}",
                 plain(&row.number),
                 plain(&row.name),
                 row.packages,
+                plural("package", row.packages as f64),
                 costs.join("  ")
             );
         }

@@ -22,8 +22,8 @@ pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
     to_text_by(takeoff, header, units, By::Group)
 }
 
-/// Lines under their headings.
-fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
+/// Lines under their headings, by group or by stage of work; headings without a line are left out.
+pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
     let of = |keep: &dyn Fn(&Line) -> bool| takeoff.lines.iter().filter(|line| keep(line)).collect();
     let sections: Vec<(&str, Vec<&Line>)> = match by {
         By::Group => Group::ALL.iter().map(|&g| (g.name(), of(&|line| line.group == g))).collect(),
@@ -85,7 +85,9 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     }
     say("");
     for (what, amount) in money_rows(takeoff) {
-        say(&format!("{what}: {}", plain(&amount)));
+        let currency = plain(&takeoff.currency);
+        let amount = amount.map_or_else(|| "not known".to_owned(), |amount| format!("{amount} {currency}"));
+        say(&format!("{what}: {amount}"));
     }
     let total = format!("{} {}", takeoff.totals.total, plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
@@ -113,19 +115,17 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     out
 }
 
-/// What stands between the lines and the total, each with its amount in words.
-pub(crate) fn money_rows(takeoff: &Takeoff) -> Vec<(&'static str, String)> {
+/// What stands between the lines and the total, in the order in which it adds up. `None` where the price list does not say.
+pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     let totals = &takeoff.totals;
-    let money = |amount: Decimal| format!("{amount} {}", takeoff.currency);
-    let known = |amount: Option<Decimal>| amount.map_or_else(|| "not known".to_owned(), money);
-    vec![
-        ("Goods", money(totals.goods)),
-        ("Labour", money(totals.labour)),
-        ("Sales tax", known(totals.tax)),
-        ("Delivery", known(totals.delivery)),
-        ("Cost", money(totals.cost)),
-        ("Overhead", money(totals.overhead)),
-        ("Profit", money(totals.profit)),
+    [
+        ("Goods", Some(totals.goods)),
+        ("Labour", Some(totals.labour)),
+        ("Sales tax", totals.tax),
+        ("Delivery", totals.delivery),
+        ("Cost", Some(totals.cost)),
+        ("Overhead", Some(totals.overhead)),
+        ("Profit", Some(totals.profit)),
     ]
 }
 
@@ -156,7 +156,7 @@ impl Widths {
         Self {
             number: widest(&|line| plain(&line.number)),
             name: widest(&|line| plain(&line.name)),
-            need: widest(&|line| need(line, units)),
+            need: widest(&|line| need_words(line, units)),
             order: widest(&|line| plain(&line.packages_words(units))),
         }
     }
@@ -169,7 +169,7 @@ impl Widths {
             "  {:<number$}  {:<name$}  need {:<need$}  order {:<order$}",
             plain(&line.number),
             plain(&line.name),
-            need(line, units),
+            need_words(line, units),
             plain(&line.packages_words(units)),
             number = self.number,
             name = self.name,
@@ -185,8 +185,8 @@ impl Widths {
     }
 }
 
-/// "60, 62 with 2 % waste".
-fn need(line: &Line, units: Units) -> String {
+/// What a line needs, in words: "60", "60, with 2 % waste 62".
+pub fn need_words(line: &Line, units: Units) -> String {
     let need = show_amount(line.need, line.unit, units);
     if line.waste > 0.0 {
         let with = show_amount(line.with_waste, line.unit, units);

@@ -29,7 +29,7 @@ pub(crate) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
 }
 
 /// For each part that is cut: its number, its name, and its sticks in words, those that are cut alike together.
-pub(crate) fn cut_lists(takeoff: &Takeoff, units: Units) -> Vec<(&str, &str, Vec<String>)> {
+pub fn cut_lists(takeoff: &Takeoff, units: Units) -> Vec<(&str, &str, Vec<String>)> {
     let mut lists = Vec::new();
     for line in &takeoff.lines {
         let cuts: Vec<String> = line.terms.iter().flat_map(|term| of_term(term, units)).collect();

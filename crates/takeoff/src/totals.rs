@@ -36,9 +36,11 @@ pub struct Totals {
     pub total: Decimal,
 }
 
-/// An amount to the cent, half a cent up: as invoices round.
+/// An amount to the cent, half a cent up: as invoices round. It shows both of its decimals.
 pub(crate) fn cents(amount: Decimal) -> Decimal {
-    amount.round_dp_with_strategy(2, RoundingStrategy::MidpointAwayFromZero)
+    let mut amount = amount.round_dp_with_strategy(2, RoundingStrategy::MidpointAwayFromZero);
+    amount.rescale(2);
+    amount
 }
 
 /// `percent` of an amount, to the cent.

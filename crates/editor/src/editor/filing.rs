@@ -1,7 +1,7 @@
 //! Opening, saving, exporting and closing: what the window does with files.
 
 use super::Editor;
-use crate::commands::OrderFormat;
+use crate::commands::{CrewSheet, OrderFormat};
 use crate::desk::Desk;
 use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::{Answer, Ask};
@@ -10,6 +10,8 @@ use crate::{Document, Recovery, sample, solid_view, text};
 use chalkcourse_job::{
     Edit, load, load_kit, load_prices, load_rule_book, save, save_rule_book, write_atomically,
 };
+use chalkcourse_plan::By;
+use chalkcourse_sheets::{SheetError, checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf};
 use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -172,7 +174,8 @@ impl Editor {
                     self.go_on(ctx, then);
                 }
             }
-            Ask::Export(format) => self.export(format, path),
+            Ask::Export(format) => self.write(order(&self.document, format), text::CANT_EXPORT, path),
+            Ask::Print(sheet) => self.write(crew_sheet(&self.document, sheet), text::CANT_PRINT, path),
             Ask::ExportPlan(format) => self.export_plan(format, path),
             Ask::Import | Ask::ImportFolder => self.import(ctx, path),
             Ask::SavePicture => self.save_picture(ctx, path),
@@ -214,12 +217,10 @@ impl Editor {
         }
     }
 
-    fn export(&mut self, format: OrderFormat, path: &Path) {
-        let written = order(&self.document, format)
-            .and_then(|text| write_atomically(path, text.as_bytes()).map_err(|error| error.to_string()));
-        match written {
+    fn write(&mut self, bytes: Result<Vec<u8>, String>, title: &str, path: &Path) {
+        match bytes.and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string())) {
             Ok(()) => self.desk.said = text::exported_to(path),
-            Err(words) => self.wrong(text::CANT_EXPORT, words),
+            Err(words) => self.wrong(title, words),
         }
     }
 
@@ -273,12 +274,30 @@ impl Editor {
     }
 }
 
-/// The order as a text in a format: the very one that the command line writes.
-fn order(document: &Document, format: OrderFormat) -> Result<String, String> {
+/// The order in a format: the very bytes that the command line writes.
+fn order(document: &Document, format: OrderFormat) -> Result<Vec<u8>, String> {
     let (job, plan) = (document.job(), document.plan());
+    let told = |error: SheetError| error.to_string();
     match format {
-        OrderFormat::Text => Ok(chalkcourse_plan::order_text(job, plan)),
-        OrderFormat::Csv => chalkcourse_plan::order_csv(job, plan).map_err(|error| error.to_string()),
-        OrderFormat::Json => chalkcourse_plan::order_json(job, plan).map_err(|error| error.to_string()),
+        OrderFormat::Text => Ok(chalkcourse_plan::order_text(job, plan).into_bytes()),
+        OrderFormat::Csv => {
+            chalkcourse_plan::order_csv(job, plan).map(String::into_bytes).map_err(|error| error.to_string())
+        }
+        OrderFormat::Json => {
+            chalkcourse_plan::order_json(job, plan).map(String::into_bytes).map_err(|error| error.to_string())
+        }
+        OrderFormat::Workbook => order_workbook(job, plan).map_err(told),
+        OrderFormat::ByPart => order_pdf(job, plan, By::Group).map_err(told),
+        OrderFormat::ByStage => order_pdf(job, plan, By::Stage).map_err(told),
     }
+}
+
+fn crew_sheet(document: &Document, sheet: CrewSheet) -> Result<Vec<u8>, String> {
+    let (job, plan) = (document.job(), document.plan());
+    match sheet {
+        CrewSheet::Checklist => checklist_pdf(job, plan),
+        CrewSheet::Pallet => pallet_pdf(job, plan),
+        CrewSheet::Claim => claim_pdf(job, plan),
+    }
+    .map_err(|error| error.to_string())
 }

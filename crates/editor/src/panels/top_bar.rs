@@ -1,5 +1,5 @@
 use crate::action::{Action, Actions};
-use crate::commands::{ARRANGE, Command, OrderFormat, PlanFormat, Tool};
+use crate::commands::{ARRANGE, Command, CrewSheet, OrderFormat, PlanFormat, Tool};
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::view::View;
@@ -37,10 +37,7 @@ pub(crate) fn show(
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let button = Button::new(text::EXPORT).fill(theme::of(ui).accent_ground);
             let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
-                for format in OrderFormat::ALL {
-                    item(ui, Command::Export(format), true, actions);
-                }
-                ui.separator();
+                order_out(ui, actions);
                 plan_out(ui, document, actions);
             });
             order.on_hover_text(text::EXPORT_HELP);
@@ -72,6 +69,17 @@ fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut
 }
 
 /// What the plan is written as.
+fn order_out(ui: &mut Ui, actions: &mut Actions) {
+    for format in OrderFormat::ALL {
+        item(ui, Command::Export(format), true, actions);
+    }
+    ui.separator();
+    for sheet in CrewSheet::ALL {
+        item(ui, Command::Print(sheet), true, actions);
+    }
+    ui.separator();
+}
+
 fn plan_out(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     for format in PlanFormat::ALL {
         item(ui, Command::ExportPlan(format), !document.job().faces.is_empty(), actions);
@@ -105,10 +113,10 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
     item(ui, Command::Save, true, actions);
     item(ui, Command::SaveAs, true, actions);
     ui.separator();
-    for format in OrderFormat::ALL {
-        item(ui, Command::Export(format), true, actions);
-    }
-    plan_out(ui, document, actions);
+    ui.menu_button(text::EXPORT, |ui| {
+        order_out(ui, actions);
+        plan_out(ui, document, actions);
+    });
     ui.separator();
     item(ui, Command::LayPicture, true, actions);
     for command in [Command::LoadKit, Command::LoadRuleBook, Command::LoadPrices] {

@@ -13,6 +13,7 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::Open => "Open a job",
         Ask::SaveAs => "Save the job as",
         Ask::Export(_) => "Write the order to",
+        Ask::Print(_) => "Write the sheet to",
         Ask::ExportPlan(_) => "Write the plan to",
         Ask::Import => "Import a building from a file or folder",
         Ask::ImportFolder => "Import a building from a folder",
@@ -31,7 +32,7 @@ pub(crate) fn ask_button(ask: Ask) -> &'static str {
         Ask::Open => "Open",
         Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => "Save",
         Ask::CompareBook => "Compare",
-        Ask::Export(_) | Ask::ExportPlan(_) => "Write",
+        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) => "Write",
         Ask::Import | Ask::ImportFolder => "List",
         Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Picture => "Load",
     }
@@ -41,6 +42,7 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
     match ask {
         Ask::Open | Ask::SaveAs => "Chalkcourse job",
         Ask::Export(_) => "Order",
+        Ask::Print(_) => "Sheet to print",
         Ask::ExportPlan(_) => "Plan",
         Ask::Import | Ask::ImportFolder => "Buildings",
         Ask::Kit => "Kit",

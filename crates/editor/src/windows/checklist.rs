@@ -1,5 +1,6 @@
 use super::Windows;
 use crate::action::{Action, Actions};
+use crate::commands::{Command, CrewSheet};
 use crate::{Document, text, theme};
 use egui::{Context, RichText, ScrollArea};
 
@@ -13,6 +14,9 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
             if ui.button(text::COPY).clicked() {
                 ui.ctx().copy_text(chalkcourse_plan::checklist_text(job, plan));
                 actions.push(Action::Say(text::COPIED.to_owned()));
+            }
+            if ui.button(text::PRINT).on_hover_text(text::PRINT_HELP).clicked() {
+                actions.push(Action::Run(Command::Print(CrewSheet::Checklist)));
             }
         });
         ui.separator();

@@ -1,4 +1,5 @@
 use crate::hand::{Hand, feet};
+use crate::rules::menu;
 use chalkcourse::Selection;
 use chalkcourse_geometry::{Azimuth, EdgeKind, dvec2};
 use chalkcourse_job::{PenetrationKind, Shape};
@@ -66,6 +67,20 @@ fn from_an_empty_job_to_an_order() {
     let order = std::fs::read_to_string(&path).unwrap();
     assert!(order.contains("FH-101"), "{order}");
     assert!(hand.editor().said().contains("order.csv"));
+
+    for (line, name, begins) in [
+        ("Order to print, by part…", "part.pdf", "%PDF-"),
+        ("Order to print, by stage…", "stage.pdf", "%PDF-"),
+        ("Order as XLSX…", "order.xlsx", "PK"),
+        ("Pallet list to print…", "pallet.pdf", "%PDF-"),
+        ("Delivery claim to print…", "claim.pdf", "%PDF-"),
+    ] {
+        let path = folder.path().join(name);
+        menu(&mut hand, "Export", line);
+        hand.give_path(&path);
+        assert!(std::fs::read(&path).unwrap().starts_with(begins.as_bytes()), "{line}");
+        assert!(hand.editor().said().contains(name), "{line}");
+    }
 }
 
 #[test]

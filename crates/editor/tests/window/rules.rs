@@ -8,7 +8,7 @@ fn findings(hand: &Hand) -> Vec<Finding> {
     hand.editor().document().plan().findings.clone()
 }
 
-fn menu(hand: &mut Hand, menu: &str, item: &str) {
+pub(crate) fn menu(hand: &mut Hand, menu: &str, item: &str) {
     hand.press(menu);
     hand.press(item);
 }
@@ -147,6 +147,12 @@ fn the_checklist_opens_and_is_copied() {
     hand.harness.run_steps(2);
     hand.harness.run();
     assert_eq!(hand.editor().said(), "The checklist is on the clipboard.");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("checklist.pdf");
+    hand.press("Print…");
+    hand.give_path(&path);
+    assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF-"));
+    assert!(hand.editor().said().contains("checklist.pdf"), "{}", hand.editor().said());
 }
 
 #[test]

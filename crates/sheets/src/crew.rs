@@ -1,0 +1,162 @@
+//! What a crew holds in its hands: the pallet list, the claim, the checklist.
+
+use crate::SheetError;
+use crate::page::{Column, Part, Row, Sheet, pdf};
+use chalkcourse_job::Job;
+use chalkcourse_plan::Plan;
+use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
+
+/// A box to tick.
+const BOX: &str = "\u{2610}";
+
+fn sheet(title: String, job: &Job) -> Sheet {
+    let mut under = vec![job.name.clone(), job.site.address.clone()];
+    under.retain(|line| !line.trim().is_empty());
+    Sheet { title, under, foot: CAUTION.to_owned(), parts: Vec::new() }
+}
+
+/// The pallet list by stage of work, with boxes to tick and room for counts: to go through the delivery with a pencil. What
+/// was counted already stands in it.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up.
+pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    let rows = pallet(&plan.takeoff, &job.order.delivery);
+    let mut sheet = sheet("Pallet list".to_owned(), job);
+    sheet.parts.push(Part::Text(
+        "Tick what is whole and there. Write what came, and what is damaged, before you sign for it."
+            .to_owned(),
+    ));
+    let blank = || "………".to_owned();
+    for stage in stages_ready(&rows) {
+        sheet.parts.push(Part::Heading(stage.stage.name().to_owned()));
+        let of_stage = rows.iter().filter(|row| row.stage == stage.stage);
+        let cells = of_stage.flat_map(|row| {
+            let damaged = if row.damaged > 0 { row.damaged.to_string() } else { blank() };
+            let mut lines = vec![Row::Cells(vec![
+                BOX.to_owned(),
+                row.number.clone(),
+                row.name.clone(),
+                format!("{} × {}", row.ordered, row.package),
+                row.counted.map_or_else(blank, |counted| counted.to_string()),
+                damaged,
+            ])];
+            lines.extend((!row.note.trim().is_empty()).then(|| Row::Note(row.note.clone())));
+            lines
+        });
+        sheet.parts.push(Part::Table {
+            columns: vec![
+                Column::words("", 0.25),
+                Column::words("Number", 1.0),
+                Column::words("What", 3.4),
+                Column::words("Ordered", 1.3),
+                Column::numbers("Came", 0.7),
+                Column::numbers("Damaged", 0.7),
+            ],
+            rows: cells.collect(),
+        });
+    }
+    if rows.is_empty() {
+        sheet.parts.push(Part::Text("Nothing is on order.".to_owned()));
+    }
+    sheet.parts.push(Part::Text("Counted by ………………………………    Date ………………………".to_owned()));
+    pdf(&sheet)
+}
+
+/// What to tell the supplier: what is short, damaged or over, with notes; and what can start.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up.
+pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    let delivery = &job.order.delivery;
+    let rows = pallet(&plan.takeoff, delivery);
+    let mut sheet = sheet("Delivery: what is short, damaged or over".to_owned(), job);
+    for (what, text) in [("Date", &delivery.date), ("Counted by", &delivery.by), ("Note", &delivery.note)] {
+        if !text.trim().is_empty() {
+            sheet.under.push(format!("{what}: {text}"));
+        }
+    }
+    let wrong: Vec<&PalletRow> =
+        rows.iter().filter(|row| row.short() + row.over() + row.damaged > 0).collect();
+    if wrong.is_empty() {
+        let open = rows.iter().filter(|row| row.counted.is_none()).count();
+        sheet.parts.push(Part::Text(match open {
+            0 => format!("All {} lines are complete.", rows.len()),
+            open => format!(
+                "Nothing is wrong with what was counted; {open} of {} lines are not counted yet.",
+                rows.len()
+            ),
+        }));
+    } else {
+        let number = |count: u64| if count > 0 { count.to_string() } else { "–".to_owned() };
+        let cells = wrong.iter().flat_map(|row| {
+            let mut lines = vec![Row::Cells(vec![
+                row.number.clone(),
+                row.name.clone(),
+                row.package.clone(),
+                row.ordered.to_string(),
+                number(row.counted.unwrap_or(0)),
+                number(row.short()),
+                number(row.damaged),
+                number(row.over()),
+            ])];
+            lines.extend((!row.note.trim().is_empty()).then(|| Row::Note(row.note.clone())));
+            lines
+        });
+        sheet.parts.push(Part::Table {
+            columns: vec![
+                Column::words("Number", 1.0),
+                Column::words("What", 3.0),
+                Column::words("Package", 0.9),
+                Column::numbers("Ordered", 0.75),
+                Column::numbers("Came", 0.7),
+                Column::numbers("Short", 0.7),
+                Column::numbers("Damaged", 0.85),
+                Column::numbers("Over", 0.7),
+            ],
+            rows: cells.collect(),
+        });
+    }
+    sheet.parts.push(Part::Heading("What can start".to_owned()));
+    for stage in stages_ready(&rows) {
+        let words = if stage.can_start {
+            "can start".to_owned()
+        } else {
+            format!("can't start: {}", stage.waits_for.join("; "))
+        };
+        sheet.parts.push(Part::Text(format!("{}: {words}", stage.stage.name())));
+    }
+    pdf(&sheet)
+}
+
+/// What a crew goes through before and during the work: the book's cautions, and what the roof as drawn asks for.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up.
+pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    let mut sheet = sheet("Crew checklist".to_owned(), job);
+    sheet.under.push(format!("After the rule book {}", job.rule_book.name));
+    let mut about = String::new();
+    let mut rows: Vec<Row> = Vec::new();
+    let table = |rows: &mut Vec<Row>| Part::Table {
+        columns: vec![Column::words("", 0.25), Column::words("", 9.0)],
+        rows: std::mem::take(rows),
+    };
+    for line in chalkcourse_rules::checklist(job, &plan.layout) {
+        if line.about != about {
+            if !rows.is_empty() {
+                sheet.parts.push(table(&mut rows));
+            }
+            sheet.parts.push(Part::Heading(line.about.clone()));
+            about.clone_from(&line.about);
+        }
+        rows.push(Row::Cells(vec![BOX.to_owned(), line.text]));
+        rows.push(Row::Note(line.source));
+    }
+    if !rows.is_empty() {
+        sheet.parts.push(table(&mut rows));
+    }
+    sheet.parts.push(Part::Caution(CAUTION.to_owned()));
+    sheet.parts.push(Part::Text("Gone through by ………………………………    Date ………………………".to_owned()));
+    pdf(&sheet)
+}

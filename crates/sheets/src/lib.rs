@@ -1,0 +1,33 @@
+//! Sheets to print, and workbooks.
+//!
+//! - [`order_pdf`], [`order_workbook`]: what to order, by part or by stage of work
+//! - [`pallet_pdf`], [`claim_pdf`]: the list to count on, and what to tell the supplier
+//! - [`checklist_pdf`]: what a crew goes through before and during the work
+//! - [`Sheet`], [`pdf`]: any text and tables on paper
+//!
+//! All are functions from a job and its plan to the bytes of a file; nothing here counts or judges. Every sheet carries the cautions.
+
+mod crew;
+mod letters;
+mod order;
+mod page;
+mod workbook;
+
+pub use crew::{checklist_pdf, claim_pdf, pallet_pdf};
+pub use order::order_pdf;
+pub use page::{Column, Part, Row, Sheet, pdf};
+pub use workbook::order_workbook;
+
+/// Why a sheet could not be written.
+#[derive(Debug, thiserror::Error)]
+pub enum SheetError {
+    /// A letter form is not as it should be.
+    #[error("the letters of the sheet can't be read")]
+    Letters,
+    /// The writer of print files gave up.
+    #[error("the sheet could not be written: {0}")]
+    Pdf(String),
+    /// The writer of workbooks gave up.
+    #[error("the workbook could not be written: {0}")]
+    Workbook(#[from] rust_xlsxwriter::XlsxError),
+}

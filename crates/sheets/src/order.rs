@@ -1,0 +1,197 @@
+//! The order on paper.
+
+use crate::SheetError;
+use crate::page::{Column, Part, Row, Sheet, pdf};
+use chalkcourse_geometry::Units;
+use chalkcourse_job::Job;
+use chalkcourse_plan::{By, Plan, order_header};
+use chalkcourse_takeoff::{Line, Takeoff, cut_lists, money_rows, need_words, sections};
+use rust_decimal::Decimal;
+
+/// What to order, by part or by stage of work: each line with how it was counted, then cut lists, crews, totals, what has no
+/// price, findings, waivers and cautions. A PDF file on letter paper.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up.
+pub fn order_pdf(job: &Job, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> {
+    let (takeoff, units) = (&plan.takeoff, job.units);
+    let header = order_header(job, plan);
+    let mut sheet = Sheet {
+        title: format!("Order for {}", job.name),
+        under: vec![
+            job.site.address.clone(),
+            format!("Kit: {}", header.kit),
+            format!("Rule book: {}", header.rule_book),
+            format!("Prices: {}; all amounts in {}", header.prices, takeoff.currency),
+        ],
+        foot: header.caution.clone(),
+        parts: Vec::new(),
+    };
+    sheet.under.retain(|line| !line.trim().is_empty());
+    let parts = &mut sheet.parts;
+    if takeoff.lines.is_empty() {
+        parts.push(Part::Text("Nothing to order: no module is placed, or the kit has no parts.".to_owned()));
+    }
+    for (heading, lines) in sections(takeoff, by) {
+        parts.push(Part::Heading(heading.to_owned()));
+        parts.push(lines_table(heading, &lines, units));
+    }
+    if !takeoff.off.is_empty() {
+        parts.push(Part::Heading("Switched off, not ordered".to_owned()));
+        let words = |line: &Line| line.state_words(units).unwrap_or_default();
+        parts.push(Part::Table {
+            columns: vec![
+                Column::words("Number", 1.0),
+                Column::words("What", 3.0),
+                Column::words("Why", 3.0),
+            ],
+            rows: takeoff
+                .off
+                .iter()
+                .map(|line| Row::Cells(vec![line.number.clone(), line.name.clone(), words(line)]))
+                .collect(),
+        });
+    }
+    parts.push(Part::Heading("Totals".to_owned()));
+    parts.push(totals_table(takeoff));
+    if !takeoff.unpriced.is_empty() {
+        parts.push(Part::Caution(format!("NO PRICE, and not in the total: {}", takeoff.unpriced.join(", "))));
+    }
+    parts.extend(cuts(takeoff, units));
+    parts.extend(crews(takeoff));
+    for (heading, entries) in [
+        ("To know about the count", &takeoff.notes),
+        ("Findings", &header.findings),
+        ("Waived findings", &header.waivers),
+    ] {
+        if !entries.is_empty() {
+            parts.push(Part::Heading(heading.to_owned()));
+            parts.extend(entries.iter().map(|entry| Part::Text(format!("– {entry}"))));
+        }
+    }
+    parts.push(Part::Caution(header.caution.clone()));
+    pdf(&sheet)
+}
+
+fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
+    let mut rows = Vec::new();
+    for line in lines {
+        let money = |amount: Option<Decimal>, none: &str| amount.map_or_else(|| none.to_owned(), show_money);
+        let cost = if line.price.is_some() { "too large" } else { "" };
+        rows.push(Row::Cells(vec![
+            line.number.clone(),
+            line.name.clone(),
+            need_words(line, units),
+            line.packages_words(units),
+            money(line.price, "NO PRICE"),
+            money(line.cost, cost),
+        ]));
+        rows.extend(line.state_words(units).map(Row::Note));
+        let terms: Vec<String> =
+            line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units)).collect();
+        let counted = if terms.is_empty() { String::new() } else { format!("{}; ", terms.join(" + ")) };
+        rows.push(Row::Note(format!("{counted}{}", line.source)));
+    }
+    let sum = lines.iter().filter_map(|line| line.cost).fold(Decimal::ZERO, Decimal::saturating_add);
+    let mut cells = vec![String::new(); 6];
+    cells[1] = heading.to_owned();
+    cells[5] = show_money(sum);
+    rows.push(Row::Sum(cells));
+    Part::Table {
+        columns: vec![
+            Column::words("Number", 0.9),
+            Column::words("What", 2.9),
+            Column::words("Need", 1.7),
+            Column::words("Order", 1.7),
+            Column::numbers("Price", 0.9),
+            Column::numbers("Cost", 1.0),
+        ],
+        rows,
+    }
+}
+
+fn totals_table(takeoff: &Takeoff) -> Part {
+    let total = if takeoff.unpriced.is_empty() {
+        "Total".to_owned()
+    } else {
+        "Total of the parts that have a price".to_owned()
+    };
+    let mut rows: Vec<Row> = money_rows(takeoff)
+        .into_iter()
+        .map(|(what, amount)| match amount {
+            Some(amount) => Row::Cells(vec![what.to_owned(), show_money(amount)]),
+            None => Row::Cells(vec![what.to_owned(), "not known".to_owned()]),
+        })
+        .collect();
+    rows.push(Row::Sum(vec![total, format!("{} {}", takeoff.currency, show_money(takeoff.totals.total))]));
+    Part::Table { columns: vec![Column::words("", 4.0), Column::numbers("Amount", 1.5)], rows }
+}
+
+fn cuts(takeoff: &Takeoff, units: Units) -> Vec<Part> {
+    let lists = cut_lists(takeoff, units);
+    if lists.is_empty() {
+        return Vec::new();
+    }
+    let mut rows = Vec::new();
+    for (number, name, cuts) in lists {
+        rows.push(Row::Cells(vec![number.to_owned(), name.to_owned()]));
+        rows.extend(cuts.into_iter().map(Row::Note));
+    }
+    let columns = vec![Column::words("Number", 1.0), Column::words("How it is cut", 8.0)];
+    vec![Part::Heading("Cut list".to_owned()), Part::Table { columns, rows }]
+}
+
+fn crews(takeoff: &Takeoff) -> Vec<Part> {
+    if takeoff.crews.is_empty() {
+        return Vec::new();
+    }
+    let rows = takeoff.crews.iter().map(|crew| {
+        Row::Cells(vec![
+            crew.crew.clone(),
+            crew.people.to_string(),
+            format!("{:.1}", crew.person_hours),
+            format!("{:.1}", crew.hours),
+        ])
+    });
+    let columns = vec![
+        Column::words("Crew", 4.0),
+        Column::numbers("People", 1.0),
+        Column::numbers("Hours of work", 1.5),
+        Column::numbers("Hours on the clock", 1.5),
+    ];
+    vec![Part::Heading("Crews".to_owned()), Part::Table { columns, rows: rows.collect() }]
+}
+
+/// An amount with its thousands apart and at least two decimals: 14,962.65.
+pub(crate) fn show_money(amount: Decimal) -> String {
+    let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
+    let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
+    let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
+    let mut apart = String::new();
+    for (at, digit) in digits.char_indices() {
+        if at > 0 && (digits.len() - at).is_multiple_of(3) {
+            apart.push(',');
+        }
+        apart.push(digit);
+    }
+    format!("{sign}{apart}.{decimals}")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn money_has_its_thousands_apart() {
+        for (amount, text) in [
+            ("0", "0.00"),
+            ("7.5", "7.50"),
+            ("999.99", "999.99"),
+            ("1000", "1,000.00"),
+            ("14962.65", "14,962.65"),
+            ("-1234567.125", "-1,234,567.125"),
+        ] {
+            assert_eq!(show_money(amount.parse().unwrap()), text);
+        }
+    }
+}

@@ -1,0 +1,331 @@
+//! Text and tables on pages of paper.
+
+use crate::SheetError;
+use crate::letters::Letters;
+use krilla::Document;
+use krilla::color::rgb;
+use krilla::geom::{PathBuilder, Point, Rect};
+use krilla::metadata::Metadata;
+use krilla::page::PageSettings;
+use krilla::paint::Fill;
+use krilla::surface::Surface;
+use krilla::text::TextDirection;
+
+/// What stands on paper.
+#[derive(Clone, Debug, Default)]
+pub struct Sheet {
+    /// What it is, large.
+    pub title: String,
+    /// What it is of: small lines below the title.
+    pub under: Vec<String>,
+    /// What is printed at the foot of each page, with the page's number.
+    pub foot: String,
+    /// What stands on it, from the top.
+    pub parts: Vec<Part>,
+}
+
+/// A part of a sheet.
+#[derive(Clone, Debug)]
+pub enum Part {
+    /// A heading. It stays with what follows.
+    Heading(String),
+    /// A paragraph.
+    Text(String),
+    /// A paragraph with a line down its side, for what must not be missed.
+    Caution(String),
+    /// A table; its head stands again on each page.
+    Table {
+        /// Its columns.
+        columns: Vec<Column>,
+        /// Its rows.
+        rows: Vec<Row>,
+    },
+}
+
+/// A column of a table.
+#[derive(Clone, Debug)]
+pub struct Column {
+    title: &'static str,
+    share: f32,
+    right: bool,
+}
+
+impl Column {
+    /// A column of words; `share` is its width against the other columns.
+    pub fn words(title: &'static str, share: f32) -> Self {
+        Self { title, share, right: false }
+    }
+
+    /// A column of numbers, which stand at its right.
+    pub fn numbers(title: &'static str, share: f32) -> Self {
+        Self { title, share, right: true }
+    }
+}
+
+/// A row of a table.
+#[derive(Clone, Debug)]
+pub enum Row {
+    /// A cell for each column. `\u{2610}` is a box to tick.
+    Cells(Vec<String>),
+    /// The same, in bold below a line: a sum.
+    Sum(Vec<String>),
+    /// Small words below a row, from the second column on.
+    Note(String),
+}
+
+/// Letter paper (ANSI/ASME Y14.1: 8.5 × 11 in), in points of 1/72 in.
+const PAPER: (f32, f32) = (612.0, 792.0);
+const MARGIN: f32 = 43.0;
+/// Where what is on a page ends, above its foot.
+const BOTTOM: f32 = PAPER.1 - 62.0;
+const WIDE: f32 = PAPER.0 - 2.0 * MARGIN;
+/// Between columns.
+const GAP: f32 = 7.0;
+const BODY: f32 = 8.6;
+const SMALL: f32 = 7.2;
+const LEAD: f32 = 1.28;
+
+/// Red, green, blue.
+type Ink = [u8; 3];
+
+const INK: Ink = [20, 22, 26];
+/// 7:1 on white.
+const SOFT: Ink = [84, 88, 96];
+const LINE: Ink = [150, 154, 162];
+
+enum Mark {
+    Text { at: (f32, f32), size: f32, bold: bool, ink: Ink, text: String },
+    Bar { at: (f32, f32), size: (f32, f32), ink: Ink },
+}
+
+/// A sheet as a PDF file on letter paper.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up.
+pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
+    let letters = Letters::both()?;
+    let pages = Setter::set(sheet, &letters);
+    let mut document = Document::new();
+    document.set_metadata(Metadata::new().title(sheet.title.clone()).language("en".to_owned()));
+    let settings = PageSettings::from_wh(PAPER.0, PAPER.1).ok_or(SheetError::Letters)?;
+    let count = pages.len();
+    for (number, mut marks) in (1..).zip(pages) {
+        marks.extend(foot(sheet, &letters, number, count));
+        let mut page = document.start_page_with(settings.clone());
+        let mut surface = page.surface();
+        for mark in marks {
+            draw(&mut surface, &letters, mark);
+        }
+        surface.finish();
+        page.finish();
+    }
+    document.finish().map_err(|error| SheetError::Pdf(format!("{error:?}")))
+}
+
+fn foot(sheet: &Sheet, letters: &[Letters; 2], page: usize, of: usize) -> Vec<Mark> {
+    let plain = &letters[0];
+    let number = format!("page {page} of {of}");
+    let mut marks = vec![Mark::Bar { at: (MARGIN, BOTTOM + 8.0), size: (WIDE, 0.5), ink: LINE }];
+    let text = |x: f32, line: usize, text: String| Mark::Text {
+        at: (x, BOTTOM + 18.0 + line as f32 * SMALL * LEAD),
+        size: SMALL,
+        bold: false,
+        ink: SOFT,
+        text,
+    };
+    let room = plain.width(&number, SMALL) + 2.0 * GAP;
+    marks.push(text(PAPER.0 - MARGIN - room + 2.0 * GAP, 0, number));
+    let lines = plain.lines(&sheet.foot, SMALL, WIDE - room);
+    marks.extend(lines.into_iter().take(3).enumerate().map(|(line, words)| text(MARGIN, line, words)));
+    marks
+}
+
+fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
+    let fill = |[red, green, blue]: Ink| {
+        Some(Fill { paint: rgb::Color::new(red, green, blue).into(), ..Fill::default() })
+    };
+    match mark {
+        Mark::Text { at, size, bold: heavy, ink, text } => {
+            surface.set_fill(fill(ink));
+            let font = if heavy { &bold.font } else { &plain.font };
+            let at = Point::from_xy(at.0, at.1);
+            surface.draw_text(at, font.clone(), size, &text, false, TextDirection::LeftToRight);
+        }
+        Mark::Bar { at, size, ink } => {
+            let mut path = PathBuilder::new();
+            if let Some(rect) = Rect::from_xywh(at.0, at.1, size.0, size.1) {
+                path.push_rect(rect);
+            }
+            if let Some(path) = path.finish() {
+                surface.set_fill(fill(ink));
+                surface.draw_path(&path);
+            }
+        }
+    }
+}
+
+/// Sets a sheet page by page.
+struct Setter<'a> {
+    letters: &'a [Letters; 2],
+    pages: Vec<Vec<Mark>>,
+    /// How far down the page is full, points from the top of the paper.
+    y: f32,
+}
+
+impl<'a> Setter<'a> {
+    fn set(sheet: &Sheet, letters: &'a [Letters; 2]) -> Vec<Vec<Mark>> {
+        let mut setter = Self { letters, pages: vec![Vec::new()], y: MARGIN };
+        setter.words(&sheet.title, 16.0, true, INK, 0.0);
+        setter.y += 2.0;
+        for line in &sheet.under {
+            setter.words(line, BODY, false, SOFT, 0.0);
+        }
+        setter.y += 4.0;
+        for part in &sheet.parts {
+            match part {
+                Part::Heading(text) => {
+                    setter.y += 9.0;
+                    // With some of what follows.
+                    setter.keep(64.0);
+                    setter.words(text, 11.0, true, INK, 0.0);
+                    setter.y += 2.0;
+                }
+                Part::Text(text) => {
+                    setter.words(text, BODY, false, INK, 0.0);
+                    setter.y += 3.0;
+                }
+                Part::Caution(text) => setter.caution(text),
+                Part::Table { columns, rows } => setter.table(columns, rows),
+            }
+        }
+        setter.pages
+    }
+
+    fn mark(&mut self, mark: Mark) {
+        if let Some(page) = self.pages.last_mut() {
+            page.push(mark);
+        }
+    }
+
+    /// Begins a page where less than this is left. Whether it did.
+    fn keep(&mut self, height: f32) -> bool {
+        let full = self.y + height > BOTTOM && self.y > MARGIN;
+        if full {
+            self.pages.push(Vec::new());
+            self.y = MARGIN;
+        }
+        full
+    }
+
+    fn words(&mut self, text: &str, size: f32, bold: bool, ink: Ink, indent: f32) {
+        let letters = &self.letters[usize::from(bold)];
+        for line in letters.lines(text, size, WIDE - indent) {
+            self.keep(size * LEAD);
+            let at = (MARGIN + indent, self.y + size);
+            self.mark(Mark::Text { at, size, bold, ink, text: line });
+            self.y += size * LEAD;
+        }
+    }
+
+    fn caution(&mut self, text: &str) {
+        let indent = 10.0;
+        let lines = self.letters[1].lines(text, BODY, WIDE - indent).len() as f32;
+        let height = lines * BODY * LEAD;
+        self.y += 4.0;
+        self.keep(height);
+        self.mark(Mark::Bar { at: (MARGIN, self.y), size: (3.0, height + 2.0), ink: INK });
+        self.words(text, BODY, true, INK, indent);
+        self.y += 6.0;
+    }
+
+    fn table(&mut self, columns: &[Column], rows: &[Row]) {
+        let shares: f32 = columns.iter().map(|column| column.share).sum();
+        let room = WIDE - GAP * columns.len().saturating_sub(1) as f32;
+        let mut left = MARGIN;
+        let places: Vec<(f32, f32)> = columns
+            .iter()
+            .map(|column| {
+                let width = room * column.share / shares;
+                let place = (left, width);
+                left += width + GAP;
+                place
+            })
+            .collect();
+        let titles: Vec<String> = columns.iter().map(|column| column.title.to_owned()).collect();
+        self.keep(48.0);
+        self.head(columns, &places, &titles);
+        for row in rows {
+            match row {
+                Row::Cells(cells) => self.row(columns, &places, &titles, cells, false),
+                Row::Sum(cells) => self.row(columns, &places, &titles, cells, true),
+                Row::Note(text) => {
+                    let indent = places.get(1).map_or(0.0, |(x, _)| x - MARGIN);
+                    let lines = self.letters[0].lines(text, SMALL, WIDE - indent);
+                    for line in lines {
+                        if self.keep(SMALL * LEAD) {
+                            self.head(columns, &places, &titles);
+                        }
+                        let at = (MARGIN + indent, self.y + SMALL);
+                        self.mark(Mark::Text { at, size: SMALL, bold: false, ink: SOFT, text: line });
+                        self.y += SMALL * LEAD;
+                    }
+                }
+            }
+        }
+        self.y += 4.0;
+    }
+
+    fn head(&mut self, columns: &[Column], places: &[(f32, f32)], titles: &[String]) {
+        self.cells(columns, places, titles, SMALL, true, SOFT);
+        self.mark(Mark::Bar { at: (MARGIN, self.y + 1.0), size: (WIDE, 0.7), ink: INK });
+        self.y += 3.5;
+    }
+
+    fn row(
+        &mut self,
+        columns: &[Column],
+        places: &[(f32, f32)],
+        titles: &[String],
+        cells: &[String],
+        sum: bool,
+    ) {
+        let letters = &self.letters[usize::from(sum)];
+        let lines =
+            cells.iter().zip(places).map(|(cell, (_, width))| letters.lines(cell, BODY, *width).len());
+        let height = lines.max().unwrap_or(1) as f32 * BODY * LEAD + 2.5;
+        if self.keep(height) {
+            self.head(columns, places, titles);
+        }
+        let ink = if sum { INK } else { LINE };
+        if sum || !matches!(self.pages.last().and_then(|page| page.last()), Some(Mark::Bar { .. })) {
+            self.mark(Mark::Bar { at: (MARGIN, self.y), size: (WIDE, 0.35), ink });
+        }
+        self.y += 1.5;
+        self.cells(columns, places, cells, BODY, sum, INK);
+        self.y += 1.0;
+    }
+
+    /// One line of cells, as high as its highest.
+    fn cells(
+        &mut self,
+        columns: &[Column],
+        places: &[(f32, f32)],
+        cells: &[String],
+        size: f32,
+        bold: bool,
+        ink: Ink,
+    ) {
+        let letters = &self.letters[usize::from(bold)];
+        let mut highest = 1;
+        for ((column, &(x, width)), cell) in columns.iter().zip(places).zip(cells) {
+            let lines = letters.lines(cell, size, width);
+            highest = highest.max(lines.len());
+            for (line, text) in lines.into_iter().enumerate() {
+                let x = if column.right { x + width - letters.width(&text, size) } else { x };
+                let at = (x, self.y + size + line as f32 * size * LEAD);
+                self.mark(Mark::Text { at, size, bold, ink, text });
+            }
+        }
+        self.y += highest as f32 * size * LEAD;
+    }
+}

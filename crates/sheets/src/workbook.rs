@@ -1,0 +1,342 @@
+//! The order as a workbook (Office Open XML, ECMA-376): numbers that add up by formulas.
+
+use crate::SheetError;
+use chalkcourse_geometry::Units;
+use chalkcourse_job::{Group, Job, Profit, Stage};
+use chalkcourse_plan::{Plan, order_header};
+use chalkcourse_takeoff::{Line, Takeoff, cut_lists, spreadsheet_unit};
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+use rust_xlsxwriter::{Color, Format, FormatAlign, Formula, Workbook, Worksheet};
+
+const ORDER: &str = "Order";
+const COLUMNS: [(&str, f64); 18] = [
+    ("Group", 16.0),
+    ("Stage", 13.0),
+    ("Number", 11.0),
+    ("What", 38.0),
+    ("Need", 10.0),
+    ("Unit", 7.0),
+    ("Waste", 7.0),
+    ("With waste", 11.0),
+    ("From stock", 10.0),
+    ("Packages", 9.5),
+    ("Package", 10.0),
+    ("Holds", 9.0),
+    ("Price", 11.0),
+    ("Cost", 12.0),
+    ("Taxed", 7.0),
+    ("Changed by hand", 30.0),
+    ("How it is counted", 60.0),
+    ("Source", 40.0),
+];
+const PACKAGES: u16 = 9;
+const PRICE: u16 = 12;
+const COST: u16 = 13;
+/// The rows above the lines: the title, what the order is for, and the head of the table.
+const HEAD: u32 = 3;
+const NO_PRICE: &str = "no price";
+
+struct Formats {
+    title: Format,
+    soft: Format,
+    head: Format,
+    text: Format,
+    amount: Format,
+    whole: Format,
+    percent: Format,
+    money: Format,
+    missing: Format,
+    sum: Format,
+    sum_money: Format,
+}
+
+impl Formats {
+    fn new() -> Self {
+        let base = || Format::new().set_align(FormatAlign::Top);
+        let money = "#,##0.00";
+        Self {
+            title: Format::new().set_bold().set_font_size(14),
+            soft: Format::new().set_font_color(Color::RGB(0x54_58_60)),
+            head: Format::new()
+                .set_bold()
+                .set_text_wrap()
+                .set_align(FormatAlign::Top)
+                .set_border_bottom(rust_xlsxwriter::FormatBorder::Medium),
+            text: base().set_text_wrap(),
+            amount: base().set_num_format("#,##0.###"),
+            whole: base().set_num_format("#,##0"),
+            percent: base().set_num_format("0.0 %"),
+            money: base().set_num_format(money),
+            missing: base().set_bold().set_font_color(Color::RGB(0xa0_1c_1c)),
+            sum: base().set_bold().set_border_top(rust_xlsxwriter::FormatBorder::Thin),
+            sum_money: base()
+                .set_bold()
+                .set_num_format(money)
+                .set_border_top(rust_xlsxwriter::FormatBorder::Thin),
+        }
+    }
+}
+
+/// The order as a workbook: a sheet of the lines with their totals, one of the cost by stage and by group, the cut list, and
+/// what is to be known. Costs and totals are formulas that carry the exact amounts for readers that do not reckon; names
+/// are always text, whatever they begin with. It is set up to be printed.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up: with more lines than a workbook has rows.
+pub fn order_workbook(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    let formats = Formats::new();
+    let mut workbook = Workbook::new();
+    let takeoff = &plan.takeoff;
+    let rows = Rows {
+        first: HEAD,
+        last: HEAD + u32::try_from(takeoff.lines.len()).unwrap_or(u32::MAX - HEAD).max(1) - 1,
+    };
+    order(workbook.add_worksheet(), job, takeoff, &formats, rows)?;
+    costs(workbook.add_worksheet(), takeoff, &formats, rows)?;
+    cuts(workbook.add_worksheet(), takeoff, job.units, &formats)?;
+    known(workbook.add_worksheet(), job, plan, &formats)?;
+    Ok(workbook.save_to_buffer()?)
+}
+
+/// The first and the last row of the lines, counted from 0.
+#[derive(Clone, Copy)]
+struct Rows {
+    first: u32,
+    last: u32,
+}
+
+impl Rows {
+    /// A column of the lines, as a formula on any sheet names it.
+    fn of(self, column: char) -> String {
+        format!("{ORDER}!${column}${}:${column}${}", self.first + 1, self.last + 1)
+    }
+}
+
+fn float(amount: Decimal) -> f64 {
+    amount.to_f64().unwrap_or(f64::MAX)
+}
+
+/// A formula with the amount that it comes to.
+fn reckoned(formula: impl AsRef<str>, amount: Decimal) -> Formula {
+    Formula::new(formula).set_result(amount.to_string())
+}
+
+/// Paper, margins, head and foot.
+fn to_print(sheet: &mut Worksheet, name: &str, repeat: Option<u32>) -> Result<(), SheetError> {
+    sheet.set_name(name)?;
+    // 1 is US letter (ECMA-376, part 1, 18.3.1.63).
+    sheet
+        .set_paper_size(1)
+        .set_landscape()
+        .set_print_fit_to_pages(1, 0)
+        .set_margins(0.4, 0.4, 0.5, 0.6, 0.3, 0.3);
+    sheet.set_footer("&L&A&RPage &P of &N");
+    if let Some(row) = repeat {
+        sheet.set_repeat_rows(row, row)?;
+        sheet.set_freeze_panes(row + 1, 0)?;
+    }
+    Ok(())
+}
+
+fn order(
+    sheet: &mut Worksheet,
+    job: &Job,
+    takeoff: &Takeoff,
+    formats: &Formats,
+    rows: Rows,
+) -> Result<(), SheetError> {
+    to_print(sheet, ORDER, Some(HEAD - 1))?;
+    sheet.write_string_with_format(0, 0, format!("Order for {}", job.name), &formats.title)?;
+    let about = format!(
+        "{}, {}. Amounts in {}. Planning aid only: see the last sheet.",
+        job.prices.name, job.prices.date, takeoff.currency
+    );
+    sheet.write_string_with_format(1, 0, about, &formats.soft)?;
+    for (column, (title, width)) in (0..).zip(COLUMNS) {
+        sheet.set_column_width(column, width)?;
+        sheet.write_string_with_format(HEAD - 1, column, title, &formats.head)?;
+    }
+    for (row, line) in (HEAD..).zip(&takeoff.lines) {
+        write_line(sheet, row, line, job.units, formats)?;
+    }
+    if !takeoff.lines.is_empty() {
+        sheet.autofilter(HEAD - 1, 0, rows.last, COLUMNS.len() as u16 - 1)?;
+    }
+    totals(sheet, job, takeoff, formats, rows)
+}
+
+fn write_line(
+    sheet: &mut Worksheet,
+    row: u32,
+    line: &Line,
+    units: Units,
+    formats: &Formats,
+) -> Result<(), SheetError> {
+    let (unit, scale) = spreadsheet_unit(line.unit, units);
+    let terms: Vec<String> =
+        line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units)).collect();
+    let state = line.state_words(units).unwrap_or_default();
+    for (column, text) in [
+        (0, line.group.name()),
+        (1, line.stage.name()),
+        (2, &line.number),
+        (3, &line.name),
+        (5, unit),
+        (10, &line.package),
+        (14, if line.taxed { "yes" } else { "no" }),
+        (15, &state),
+        (16, &terms.join(" + ")),
+        (17, &line.source),
+    ] {
+        sheet.write_string_with_format(row, column, text, &formats.text)?;
+    }
+    for (column, amount) in [(4, line.need), (7, line.with_waste), (8, line.from_stock), (11, line.holds)] {
+        // As the other outputs say it: a thousandth, and no noise below it.
+        let amount = (amount * scale * 1000.0).round() / 1000.0;
+        sheet.write_number_with_format(row, column, amount, &formats.amount)?;
+    }
+    sheet.write_number_with_format(row, 6, line.waste, &formats.percent)?;
+    sheet.write_number_with_format(row, PACKAGES, line.packages as f64, &formats.whole)?;
+    match line.price {
+        Some(price) => sheet.write_number_with_format(row, PRICE, float(price), &formats.money)?,
+        None => sheet.write_string_with_format(row, PRICE, NO_PRICE, &formats.missing)?,
+    };
+    let at = row + 1;
+    let formula = Formula::new(format!("IF(ISNUMBER(M{at}),ROUND(J{at}*M{at},2),\"{NO_PRICE}\")"));
+    let result = line.cost.map_or_else(|| NO_PRICE.to_owned(), |cost| cost.to_string());
+    let format = if line.cost.is_some() { &formats.money } else { &formats.missing };
+    sheet.write_formula_with_format(row, COST, formula.set_result(result), format)?;
+    Ok(())
+}
+
+/// The steps from the lines to the total, each a formula of those above it.
+fn totals(
+    sheet: &mut Worksheet,
+    job: &Job,
+    takeoff: &Takeoff,
+    formats: &Formats,
+    rows: Rows,
+) -> Result<(), SheetError> {
+    let (group, cost, taxed) = (rows.of('A'), rows.of('N'), rows.of('O'));
+    let labour = Group::Labour.name();
+    let sums = &takeoff.totals;
+    let first = rows.last + 2;
+    // The place of a step, as a formula names it.
+    let at = |step: u32| format!("N{}", first + step + 1);
+    let percent = |base: String, percent: Decimal| format!("ROUND({base}*{percent}/100,2)");
+    let pricing = &job.order.pricing;
+    let base = format!("({}+{})", at(4), at(5));
+    let profit = match pricing.profit {
+        Profit::None => "0".to_owned(),
+        Profit::Markup { percent: share } => percent(base, share),
+        Profit::Margin { percent: share } => format!("ROUND({base}*{share}/(100-{share}),2)"),
+    };
+    let steps = [
+        ("Goods", Some((format!("SUMIF({group},\"<>{labour}\",{cost})"), sums.goods))),
+        ("Labour", Some((format!("SUMIF({group},\"{labour}\",{cost})"), sums.labour))),
+        (
+            "Sales tax",
+            job.prices
+                .tax_percent
+                .zip(sums.tax)
+                .map(|(share, tax)| (percent(format!("SUMIF({taxed},\"yes\",{cost})"), share), tax)),
+        ),
+        ("Delivery", sums.delivery.map(|delivery| (delivery.to_string(), delivery))),
+        ("Cost", Some((format!("SUM({}:{})", at(0), at(3)), sums.cost))),
+        ("Overhead", Some((percent(at(4), pricing.overhead_percent), sums.overhead))),
+        ("Profit", Some((profit, sums.profit))),
+    ];
+    for (row, (what, amount)) in (first..).zip(steps) {
+        sheet.write_string_with_format(row, PRICE, what, &formats.text)?;
+        match amount {
+            Some((formula, amount)) => {
+                sheet.write_formula_with_format(row, COST, reckoned(formula, amount), &formats.money)?
+            }
+            None => sheet.write_string_with_format(row, COST, "not known", &formats.missing)?,
+        };
+    }
+    let last = first + 7;
+    let total = format!("{}+{}+{}", at(4), at(5), at(6));
+    sheet.write_string_with_format(last, PRICE, format!("Total, {}", takeoff.currency), &formats.sum)?;
+    sheet.write_formula_with_format(last, COST, reckoned(total, sums.total), &formats.sum_money)?;
+    if !takeoff.unpriced.is_empty() {
+        let words = format!("NO PRICE, and not in the total: {}", takeoff.unpriced.join(", "));
+        sheet.write_string_with_format(last + 1, 0, words, &formats.missing)?;
+    }
+    Ok(())
+}
+
+fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows) -> Result<(), SheetError> {
+    to_print(sheet, "Cost by stage", None)?;
+    sheet.set_column_width(0, 26)?.set_column_width(1, 14)?;
+    let stages: Vec<(&str, Decimal)> =
+        takeoff.cost_by_stage().into_iter().map(|(stage, cost): (Stage, _)| (stage.name(), cost)).collect();
+    let groups: Vec<(&str, Decimal)> =
+        takeoff.cost_by_group().into_iter().map(|(group, cost): (Group, _)| (group.name(), cost)).collect();
+    let mut row = 0;
+    for (title, column, sums) in [("By stage of work", 'B', stages), ("By group", 'A', groups)] {
+        sheet.write_string_with_format(row, 0, title, &formats.head)?;
+        sheet.write_string_with_format(row, 1, format!("Cost, {}", takeoff.currency), &formats.head)?;
+        let first = row + 1;
+        for (name, cost) in &sums {
+            row += 1;
+            let formula = format!("SUMIF({},A{},{})", rows.of(column), row + 1, rows.of('N'));
+            sheet.write_string_with_format(row, 0, *name, &formats.text)?;
+            sheet.write_formula_with_format(row, 1, reckoned(formula, *cost), &formats.money)?;
+        }
+        row += 1;
+        let sum = if sums.is_empty() { "0".to_owned() } else { format!("SUM(B{}:B{row})", first + 1) };
+        sheet.write_string_with_format(row, 0, "Goods and labour", &formats.sum)?;
+        let lines = reckoned(sum, takeoff.priced_total);
+        sheet.write_formula_with_format(row, 1, lines, &formats.sum_money)?;
+        row += 3;
+    }
+    Ok(())
+}
+
+fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Formats) -> Result<(), SheetError> {
+    to_print(sheet, "Cut list", Some(0))?;
+    for (column, (title, width)) in (0..).zip([("Number", 12.0), ("What", 38.0), ("How it is cut", 90.0)]) {
+        sheet.set_column_width(column, width)?;
+        sheet.write_string_with_format(0, column, title, &formats.head)?;
+    }
+    let lists = cut_lists(takeoff, units);
+    let cuts = lists.into_iter().flat_map(|(number, name, cuts)| {
+        cuts.into_iter().map(move |cut| [number.to_owned(), name.to_owned(), cut])
+    });
+    for (row, cells) in (1..).zip(cuts) {
+        for (column, cell) in (0..).zip(cells) {
+            sheet.write_string_with_format(row, column, cell, &formats.text)?;
+        }
+    }
+    Ok(())
+}
+
+/// What is to be known of the order: whose words it follows, what it assumes, findings, waivers, cautions.
+fn known(sheet: &mut Worksheet, job: &Job, plan: &Plan, formats: &Formats) -> Result<(), SheetError> {
+    to_print(sheet, "To know", None)?;
+    sheet.set_column_width(0, 22)?.set_column_width(1, 110)?;
+    let header = order_header(job, plan);
+    let off = plan.takeoff.off.iter().map(|line| {
+        format!("{}, {}: {}", line.number, line.name, line.state_words(job.units).unwrap_or_default())
+    });
+    let mut rows: Vec<(&str, String)> = vec![
+        ("Job", header.job.clone()),
+        ("Address", job.site.address.clone()),
+        ("Kit", header.kit.clone()),
+        ("Rule book", header.rule_book.clone()),
+        ("Prices", header.prices.clone()),
+        ("Currency", plan.takeoff.currency.clone()),
+    ];
+    rows.extend(off.map(|line| ("Not ordered", line)));
+    rows.extend(plan.takeoff.notes.iter().map(|note| ("About the count", note.clone())));
+    rows.extend(header.findings.iter().map(|finding| ("Finding", finding.clone())));
+    rows.extend(header.waivers.iter().map(|waiver| ("Waived", waiver.clone())));
+    rows.push(("Caution", header.caution));
+    for (row, (what, text)) in (0..).zip(rows) {
+        sheet.write_string_with_format(row, 0, what, &formats.sum)?;
+        sheet.write_string_with_format(row, 1, text, &formats.text)?;
+    }
+    Ok(())
+}

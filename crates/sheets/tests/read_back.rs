@@ -1,0 +1,168 @@
+//! The files read back: workbooks by a reader that is not the writer, sheets by the rules of their format. The formulas are
+//! reckoned anew by an office program in `tests/peers/sheets_read_back.py`.
+
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
+use calamine::{Data, Reader, Xlsx};
+use chalkcourse_job::{AddedLine, Edit, Group, Job, Stage, apply, load};
+use chalkcourse_plan::{By, Plan, evaluate};
+use chalkcourse_sheets::{checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf};
+use rust_decimal::Decimal;
+use std::io::Cursor;
+use std::path::Path;
+use std::str::FromStr;
+use std::sync::Arc;
+
+const SAMPLES: [&str; 4] = ["alder-court", "quarry-lane", "mill-row", "low-barn"];
+/// The first of the lines, counted from 0.
+const FIRST: usize = 3;
+
+fn sample(name: &str) -> (Job, Plan) {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs").join(name);
+    let job = load(&path.with_extension("chalk.json")).unwrap();
+    let plan = evaluate(&job);
+    (job, plan)
+}
+
+fn open(bytes: &[u8]) -> Xlsx<Cursor<&[u8]>> {
+    Xlsx::new(Cursor::new(bytes)).unwrap()
+}
+
+/// A number of a cell as the decimal that was written.
+fn decimal(cell: &Data) -> Decimal {
+    match cell {
+        Data::Float(number) => Decimal::from_str(&number.to_string()).unwrap(),
+        Data::Int(number) => Decimal::from(*number),
+        other => panic!("{other:?} is no number"),
+    }
+}
+
+#[test]
+fn the_workbook_says_what_the_order_says_to_the_cent() {
+    for name in SAMPLES {
+        let (job, plan) = sample(name);
+        let bytes = order_workbook(&job, &plan).unwrap();
+        let mut book = open(&bytes);
+        assert_eq!(book.sheet_names(), ["Order", "Cost by stage", "Cut list", "To know"]);
+        let sheet = book.worksheet_range("Order").unwrap();
+        let lines = &plan.takeoff.lines;
+        for (row, line) in sheet.rows().skip(FIRST).zip(lines) {
+            assert_eq!(row[2], Data::String(line.number.clone()), "{name}");
+            assert_eq!(decimal(&row[9]), Decimal::from(line.packages), "{name} {}", line.number);
+            match line.cost {
+                Some(cost) => assert_eq!(decimal(&row[13]), cost.normalize(), "{name} {}", line.number),
+                None => assert_eq!(row[13], Data::String("no price".to_owned()), "{name} {}", line.number),
+            }
+        }
+        let amounts: Vec<Decimal> = sheet
+            .rows()
+            .skip(FIRST + lines.len().max(1))
+            .filter(|row| row[12] != Data::Empty && row[13] != Data::String("not known".to_owned()))
+            .map(|row| decimal(&row[13]))
+            .collect();
+        let sums = &plan.takeoff.totals;
+        let known = [
+            Some(sums.goods),
+            Some(sums.labour),
+            sums.tax,
+            sums.delivery,
+            Some(sums.cost),
+            Some(sums.overhead),
+            Some(sums.profit),
+            Some(sums.total),
+        ];
+        assert_eq!(amounts, known.into_iter().flatten().map(|d| d.normalize()).collect::<Vec<_>>(), "{name}");
+    }
+}
+
+#[test]
+fn every_cost_and_total_is_a_formula() {
+    let (job, plan) = sample("alder-court");
+    let bytes = order_workbook(&job, &plan).unwrap();
+    let formulas = open(&bytes).worksheet_formula("Order").unwrap();
+    let (top, count) = (formulas.start().unwrap().0 as usize, plan.takeoff.lines.len());
+    assert_eq!(top, FIRST, "nothing above the lines is one");
+    let written: Vec<&String> = formulas.rows().map(|row| &row[0]).filter(|f| !f.is_empty()).collect();
+    assert_eq!(formulas.start().unwrap().1, 13, "and none stands beside the costs");
+    assert_eq!(written.len(), count + 8);
+    assert_eq!(*written[0], "IF(ISNUMBER(M4),ROUND(J4*M4,2),\"no price\")");
+    assert!(written[count].starts_with("SUMIF("), "{}", written[count]);
+}
+
+/// Names that spreadsheets take for formulas, after the list of OWASP, "CSV Injection".
+const NASTY: [&str; 6] =
+    ["=HYPERLINK(\"http://192.0.2.1\",\"a\")", "+1+1", "-2+3", "@SUM(1,1)", "\t=1+1", "\r=1+1"];
+
+#[test]
+fn hostile_names_stay_text_in_the_workbook_and_break_no_sheet() {
+    for nasty in NASTY {
+        let (mut job, _) = sample("alder-court");
+        nasty.clone_into(&mut job.name);
+        nasty.clone_into(&mut job.site.address);
+        let mut order = job.order.as_ref().clone();
+        order.added.push(AddedLine {
+            number: "X-1".to_owned(),
+            name: nasty.to_owned(),
+            group: Group::Roofing,
+            stage: Stage::Array,
+            package: nasty.to_owned(),
+            packages: 1,
+            price: None,
+            why: nasty.to_owned(),
+        });
+        job = apply(&job, &Edit::SetOrder(Arc::new(order))).unwrap();
+        let plan = evaluate(&job);
+        assert!(plan.takeoff.lines.iter().any(|line| line.name == nasty));
+        let bytes = order_workbook(&job, &plan).unwrap();
+        let mut book = open(&bytes);
+        for name in book.sheet_names() {
+            let formulas = book.worksheet_formula(&name).unwrap();
+            for formula in formulas.rows().flatten() {
+                assert!(!formula.contains("HYPERLINK") && !formula.contains("1+1"), "{name}: {formula}");
+            }
+        }
+        for pdf in [order_pdf(&job, &plan, By::Stage), pallet_pdf(&job, &plan), checklist_pdf(&job, &plan)] {
+            assert!(pdf.unwrap().starts_with(b"%PDF-"));
+        }
+    }
+}
+
+/// Head and end of a file after ISO 32000-1, 7.5.2 and 7.5.5.
+fn ends_well(pdf: &[u8]) -> bool {
+    pdf.starts_with(b"%PDF-1.") && pdf.trim_ascii_end().ends_with(b"%%EOF")
+}
+
+#[test]
+fn sheets_are_whole_files_for_every_sample_and_for_an_empty_job() {
+    let empty = {
+        let (mut job, _) = sample("alder-court");
+        job.faces.clear();
+        job.blocks.clear();
+        job.penetrations.clear();
+        let plan = evaluate(&job);
+        (job, plan)
+    };
+    for (job, plan) in SAMPLES.into_iter().map(sample).chain([empty]) {
+        let mut seen = Vec::new();
+        for pdf in [
+            order_pdf(&job, &plan, By::Group),
+            order_pdf(&job, &plan, By::Stage),
+            pallet_pdf(&job, &plan),
+            claim_pdf(&job, &plan),
+            checklist_pdf(&job, &plan),
+        ] {
+            let pdf = pdf.unwrap();
+            assert!(ends_well(&pdf), "{}", job.name);
+            // By part and by stage an order of nothing is the same.
+            let same = seen.contains(&pdf) && !plan.takeoff.lines.is_empty();
+            assert!(!same, "two sheets of {} are the same", job.name);
+            seen.push(pdf);
+        }
+        assert_eq!(order_pdf(&job, &plan, By::Group).unwrap(), seen[0], "the same order is the same file");
+    }
+}
