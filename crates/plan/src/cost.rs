@@ -23,7 +23,7 @@ pub struct GroupCost {
 pub struct StepCost {
     /// Modules on the roof.
     pub modules: usize,
-    /// The priced total.
+    /// What the job is sold for, as far as there are prices.
     pub cost: Decimal,
 }
 
@@ -63,7 +63,7 @@ pub fn cost_by_rows(job: &Job, plan: &Plan) -> Vec<StepCost> {
         let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
         // A row that is switched off as a whole is no step.
         if modules > 0 && steps.last().is_none_or(|step| step.modules != modules) {
-            steps.push(StepCost { modules, cost: take_off(&part, &layout).priced_total });
+            steps.push(StepCost { modules, cost: take_off(&part, &layout).totals.total });
         }
     }
     steps
@@ -96,11 +96,11 @@ mod tests {
         let steps = cost_by_rows(&job, &plan);
         let modules: Vec<usize> = steps.iter().map(|step| step.modules).collect();
         assert_eq!(modules, [4, 8, 12], "three rows of four");
-        assert_eq!(steps.last().unwrap().cost, plan.takeoff.priced_total);
+        assert_eq!(steps.last().unwrap().cost, plan.takeoff.totals.total);
         // The first step is what a job with that row alone would be told.
         let mut one_row = job;
         one_row.blocks[0].rows = 1;
-        assert_eq!(steps[0].cost, evaluate(&one_row).takeoff.priced_total);
+        assert_eq!(steps[0].cost, evaluate(&one_row).takeoff.totals.total);
         assert!(steps.windows(2).all(|two| two[0].cost < two[1].cost));
     }
 

@@ -21,7 +21,7 @@ struct Amount {
     shown: String,
 }
 
-/// Where the money goes: by group, and as the array grows.
+/// Where the money goes: by group, by stage of work, and as the array grows.
 pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.iter().all(|line| line.cost.is_none()) {
@@ -42,6 +42,14 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
         for group in &groups {
             quiet(ui, &text::group_cost(group, currency));
         }
+        ui.add_space(theme::GAP * 2.0);
+        ui.label(RichText::new(text::COSTS_BY_STAGE).strong());
+        let bars = takeoff.cost_by_stage().into_iter().map(|(stage, cost)| Amount {
+            name: stage.name().to_owned(),
+            amount: amount(&cost),
+            shown: format!("{cost:.0}"),
+        });
+        chart(ui, "stages", text::CHART_STAGES, &bars.collect::<Vec<_>>(), p);
         ui.add_space(theme::GAP * 2.0);
         ui.label(RichText::new(text::COSTS_BY_ROWS).strong());
         let steps = steps(document, desk);

@@ -3,8 +3,8 @@ use crate::desk::{Desk, Pointed};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Group;
-use chalkcourse_takeoff::{Line, Spot, show_amount};
-use egui::{RichText, Sense, Ui, Vec2, WidgetInfo};
+use chalkcourse_takeoff::{Line, Spot, money_rows, show_amount};
+use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
 /// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
 pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
@@ -34,7 +34,20 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
         quiet(ui, &text::line_gone(&gone.number, &gone.name, &show_amount(gone.need, gone.unit, units)));
     }
     ui.add_space(theme::GAP * 2.0);
-    ui.label(RichText::new(text::total(takeoff)).strong());
+    egui::Grid::new("totals").num_columns(2).show(ui, |ui| {
+        let mut step = |what: RichText, amount: RichText| {
+            ui.label(what);
+            ui.with_layout(Layout::right_to_left(Align::Center), |ui| ui.label(amount));
+            ui.end_row();
+        };
+        for (what, amount) in money_rows(takeoff) {
+            step(RichText::new(what), RichText::new(text::money(amount)));
+        }
+        step(
+            RichText::new(text::total(takeoff)).strong(),
+            RichText::new(text::money(Some(takeoff.totals.total))).strong(),
+        );
+    });
     if !takeoff.unpriced.is_empty() {
         ui.label(RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution));
     }

@@ -75,12 +75,17 @@ pub(crate) fn summary(document: &Document) -> String {
     };
     format!(
         "{modules}{change}  ·  {:.2} kW  ·  {} {:.2}{without}",
-        plan.summary.kilowatts, plan.takeoff.currency, plan.takeoff.priced_total
+        plan.summary.kilowatts, plan.takeoff.currency, plan.takeoff.totals.total
     )
 }
 
 pub(crate) fn total(takeoff: &Takeoff) -> String {
-    format!("Total  {} {:.2}", takeoff.currency, takeoff.priced_total)
+    format!("Total, {}", takeoff.currency)
+}
+
+/// An amount to the cent; what nobody has said is told, not taken for nothing.
+pub(crate) fn money(amount: Option<impl std::fmt::Display>) -> String {
+    amount.map_or_else(|| "not known".to_owned(), |amount| format!("{amount:.2}"))
 }
 
 pub(crate) fn unpriced(numbers: &[String]) -> String {

@@ -232,8 +232,7 @@ pub(crate) const WAIVE_BY: &str = "Who says so?";
 pub(crate) const WAIVE_DO: &str = "Waive it";
 pub(crate) const WAIVE_NEEDS: &str = "Write a reason and a name first.";
 pub(crate) const UNWAIVE: &str = "Take the waiver back";
-pub(crate) const SUMMARY_HELP: &str =
-    "Modules on the roof, their rated power, and the sum of the lines that have a price.";
+pub(crate) const SUMMARY_HELP: &str = "Modules on the roof, their rated power, and what the job is sold for: lines, tax, delivery, overhead, profit.";
 
 // Files
 pub(crate) const CANT_BE: &str = "That can't be done";

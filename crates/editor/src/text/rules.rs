@@ -254,8 +254,11 @@ pub(crate) const CHECKLIST_WHY: &str = "From the rule book and the roof as drawn
 // Costs
 pub(crate) const COSTS: &str = "Cost by part of the order";
 pub(crate) const COSTS_BY_GROUP: &str = "By group";
+pub(crate) const COSTS_BY_STAGE: &str = "By stage of work";
+pub(crate) const CHART_STAGES: &str = "Bar chart of the cost by stage of work";
 pub(crate) const COSTS_BY_ROWS: &str = "As rows are added from the eave up";
-pub(crate) const COSTS_WHY: &str = "Lines without a price are left out.";
+pub(crate) const COSTS_WHY: &str =
+    "Lines without a price are left out. Groups and stages are before tax and delivery; the total has all.";
 pub(crate) const CHART_GROUPS: &str = "Bar chart of the cost by group";
 pub(crate) const CHART_ROWS: &str = "Bar chart of the total by number of modules";
 
