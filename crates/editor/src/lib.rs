@@ -40,6 +40,7 @@ mod sample;
 mod selection;
 mod settings;
 mod show_home;
+mod sketch;
 mod solid_view;
 mod taping;
 mod text;

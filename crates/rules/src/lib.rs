@@ -25,6 +25,7 @@ mod measure;
 mod registry;
 mod roof;
 mod roofing;
+pub mod sketch;
 pub mod snow;
 mod waivers;
 pub mod wind;

@@ -1,6 +1,7 @@
 use crate::case::{Case, Laid};
 use crate::checker::{alone, itself};
 use crate::finding::Finding;
+use crate::sketch::Stroke;
 use crate::{array, fire, roof, roofing, wind};
 use chalkcourse_job::Job;
 use chalkcourse_layout::PlacedPenetration;
@@ -15,6 +16,8 @@ pub struct Rule {
     pub title: &'static str,
     /// Why there is such a rule.
     pub reason: &'static str,
+    /// The rule as a small drawing.
+    pub sketch: &'static [Stroke],
     /// By whose word, for a job with its kit and book.
     pub(crate) source: fn(&Job) -> String,
     /// Why it can't be checked for a job, where a measurement or a section of the book is missing.

@@ -36,7 +36,7 @@ pub(crate) use interact::run as interact;
 pub(crate) use keys::delete;
 pub(crate) use outline::show as outline;
 pub(crate) use paint::{all as paint, severity_sign};
-pub(crate) use paint_paths::Paths;
+pub(crate) use paint_paths::{Paths, hatch};
 pub(crate) use paint_preview::Preview;
 pub(crate) use paint_roof::Zones;
 pub(crate) use paint_zones::WindZones;

@@ -59,7 +59,7 @@ pub(super) fn pathways(brush: &Brush, document: &Document, desk: &mut Desk) {
 }
 
 /// Slanted lines inside an outline, and inside what is seen.
-fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
+pub(crate) fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
     let bounds = Rect::from_points(outline).intersect(seen);
     if !bounds.is_positive() {
         return Vec::new();

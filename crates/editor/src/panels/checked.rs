@@ -1,5 +1,6 @@
 use super::quiet;
-use crate::{Document, text, theme};
+use crate::{Document, sketch, text, theme};
+use chalkcourse_rules::RULES;
 use egui::{CollapsingHeader, RichText, Ui};
 
 /// Which rules were checked against which book, and which were not and why.
@@ -13,7 +14,10 @@ pub(super) fn show(ui: &mut Ui, document: &Document) {
         let (on, off): (Vec<_>, Vec<_>) = checked.iter().partition(|rule| rule.on);
         for rule in off.into_iter().chain(on) {
             ui.add_space(theme::GAP);
-            ui.label(RichText::new(rule.title).strong());
+            let title = ui.label(RichText::new(rule.title).strong());
+            if let Some(known) = RULES.iter().find(|known| known.code == rule.code) {
+                title.on_hover_ui(|ui| sketch::of_rule(ui, known));
+            }
             if rule.on {
                 quiet(ui, &rule.source);
             } else {

@@ -2,9 +2,9 @@ use super::{checked, quiet};
 use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed, Waiving};
 use crate::settings::Settings;
-use crate::{Document, Selection, canvas, text, theme};
+use crate::{Document, Selection, canvas, sketch, text, theme};
 use chalkcourse_job::{Edit, Waiver};
-use chalkcourse_rules::{Finding, Place, Severity};
+use chalkcourse_rules::{Finding, Place, RULES, Severity};
 use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
 use std::collections::BTreeSet;
 
@@ -158,7 +158,10 @@ fn contents(
         canvas::severity_sign(ui.painter(), rect.center(), 7.5, severity, p);
         let word = if finding.waived.is_some() { text::WAIVED } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
-        ui.label(RichText::new(finding.code).small().color(p.quiet));
+        let code = ui.label(RichText::new(finding.code).small().color(p.quiet));
+        if let Some(rule) = RULES.iter().find(|rule| rule.code == finding.code) {
+            code.on_hover_ui(|ui| sketch::of_rule(ui, rule));
+        }
     });
     ui.label(&finding.message);
     quiet(ui, &finding.source);

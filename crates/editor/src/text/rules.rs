@@ -3,7 +3,7 @@
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Difference, LimitRow, LoadStandard, NOT_IN_BOOK, PathScheme};
 use chalkcourse_plan::{GroupCost, StepCost};
-use chalkcourse_rules::{Checked, Pathway, Severity};
+use chalkcourse_rules::{Checked, Pathway, Rule, Severity};
 
 // Commands
 pub(crate) const RULE_BOOK_WINDOW: &str = "Rule book…";
@@ -261,6 +261,11 @@ pub(crate) const COSTS_WHY: &str =
     "Lines without a price are left out. Groups and stages are before tax and delivery; the total has all.";
 pub(crate) const CHART_GROUPS: &str = "Bar chart of the cost by group";
 pub(crate) const CHART_ROWS: &str = "Bar chart of the total by number of modules";
+
+/// For who can't see the small drawing of a rule.
+pub(crate) fn sketch_of(rule: &Rule) -> String {
+    format!("Sketch: {}", rule.title)
+}
 
 pub(crate) fn group_cost(group: &GroupCost, currency: &str) -> String {
     format!("{}: {currency} {:.2}, {:.0} %", group.group.name(), group.cost, group.share * 100.0)

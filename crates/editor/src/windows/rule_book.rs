@@ -1,7 +1,7 @@
 use super::{Part, Windows, window};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::{fields, text, theme};
+use crate::{fields, sketch, text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, Job, LimitRow, LimitValue, RuleBook, builtin_rule_books};
 use chalkcourse_rules::RULES;
@@ -218,6 +218,8 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
     }
     ui.horizontal_wrapped(|ui| {
         quiet(ui, &row.source);
+        // The link goes to the next line as a whole.
+        ui.style_mut().wrap_mode = Some(egui::TextWrapMode::Extend);
         let words = RichText::new(text::CHANGE_SOURCE).small();
         if row.source != chalkcourse_job::NOT_IN_BOOK && ui.link(words).clicked() {
             windows.sourcing = Some(row.field.clone());
@@ -228,6 +230,9 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
         ui.label(RichText::new(words).small().color(color));
     }
 }
+
+/// How wide a sketch is beside its rule, in points.
+const SKETCH: f32 = 120.0;
 
 fn rules(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     let book = &job.rule_book;
@@ -247,15 +252,20 @@ fn rules(ui: &mut Ui, job: &Job, actions: &mut Actions) {
             }
             quiet(ui, rule.code);
         });
-        ui.label(rule.reason);
-        let source = rule.source(job);
-        quiet(ui, &source);
-        let caution = theme::of(ui).caution;
-        let doubt = text::doubt(&source).map(str::to_owned);
-        let why_not = rule.why_not(job).map(|why| text::not_checked(Some(&why)));
-        for words in doubt.into_iter().chain(why_not) {
-            ui.label(RichText::new(words).small().color(caution));
-        }
+        ui.horizontal_top(|ui| {
+            sketch::show(ui, rule, SKETCH);
+            ui.vertical(|ui| {
+                ui.label(rule.reason);
+                let source = rule.source(job);
+                quiet(ui, &source);
+                let caution = theme::of(ui).caution;
+                let doubt = text::doubt(&source).map(str::to_owned);
+                let why_not = rule.why_not(job).map(|why| text::not_checked(Some(&why)));
+                for words in doubt.into_iter().chain(why_not) {
+                    ui.label(RichText::new(words).small().color(caution));
+                }
+            });
+        });
         ui.separator();
     }
 }

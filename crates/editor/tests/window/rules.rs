@@ -211,3 +211,13 @@ fn zones_of_wind_are_shown_when_asked_for() {
     hand.key(Key::Num2);
     hand.harness.run();
 }
+
+#[test]
+fn each_rule_stands_beside_its_sketch() {
+    let mut hand = Hand::new();
+    menu(&mut hand, "File", "Rule book…");
+    hand.press("Rules");
+    for rule in chalkcourse_rules::RULES {
+        assert!(hand.harness.query_by_label(&format!("Sketch: {}", rule.title)).is_some(), "{}", rule.title);
+    }
+}

@@ -9,6 +9,7 @@ use crate::case::{Case, Laid};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, at_least_to_segment, overhang, to_segment};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, length, sentence, too_much, too_short};
 use chalkcourse_geometry::{EdgeKind, Rect, dvec2};
 use chalkcourse_job::{Cell, RailLimits};
@@ -18,6 +19,14 @@ pub(crate) const RULE: Rule = Rule {
     code: "base-rail",
     title: "The base rail is where the kit lets it be",
     reason: "The rail carries the block: it needs deck under all of it, room for the starter below, and room to grow.",
+    sketch: &[
+        SLOPE,
+        Stroke::Module([20.0, 24.0, 20.0, 14.0]),
+        Stroke::Module([40.0, 24.0, 20.0, 14.0]),
+        Stroke::Module([60.0, 24.0, 20.0, 14.0]),
+        Stroke::Edge(&[[17.0, 22.0], [83.0, 22.0]]),
+        Stroke::Measure([50.0, 8.0], [50.0, 22.0]),
+    ],
     source: of_kit,
     missing: |job| {
         job.kit.base_rail.is_none().then(|| "the kit does not say where its base rail may be".into())

@@ -9,6 +9,7 @@ use crate::case::{Case, Laid};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_rect};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, length, sentence, too_short};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Cell;
@@ -17,6 +18,17 @@ pub(crate) const RULE: Rule = Rule {
     code: "between-blocks",
     title: "Blocks leave room for each other's flashing",
     reason: "Side flashing of two blocks must not overlap, and someone must be able to mend it.",
+    sketch: &[
+        SLOPE,
+        Stroke::Module([12.0, 16.0, 18.0, 14.0]),
+        Stroke::Module([30.0, 16.0, 18.0, 14.0]),
+        Stroke::Module([12.0, 30.0, 18.0, 14.0]),
+        Stroke::Module([30.0, 30.0, 18.0, 14.0]),
+        Stroke::Limit(&[[60.0, 10.0], [60.0, 50.0]]),
+        Stroke::Wrong([54.0, 16.0, 18.0, 14.0]),
+        Stroke::Wrong([72.0, 16.0, 18.0, 14.0]),
+        Stroke::Measure([48.0, 38.0], [60.0, 38.0]),
+    ],
     source: of_kit,
     missing: |job| {
         (job.kit.clearances.between_blocks <= Length::ZERO)

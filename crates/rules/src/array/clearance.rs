@@ -10,6 +10,7 @@ use crate::clear::{Obstacle, convex_pieces, least_move};
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::{TOLERANCE, to_polygon, to_rect};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::Rect;
 use chalkcourse_job::Cell;
@@ -19,6 +20,24 @@ pub(crate) const RULE: Rule = Rule {
     code: "clearance",
     title: "Modules keep clear of what comes through the roof",
     reason: "A boot, a curb or a chimney needs its own flashing, and room to mend it.",
+    sketch: &[
+        SLOPE,
+        Stroke::Pipe([50.0, 30.0, 4.0]),
+        Stroke::Limit(&[
+            [59.0, 30.0],
+            [56.4, 36.4],
+            [50.0, 39.0],
+            [43.6, 36.4],
+            [41.0, 30.0],
+            [43.6, 23.6],
+            [50.0, 21.0],
+            [56.4, 23.6],
+            [59.0, 30.0],
+        ]),
+        Stroke::Module([16.0, 22.0, 24.0, 16.0]),
+        Stroke::Wrong([56.0, 22.0, 24.0, 16.0]),
+        Stroke::Measure([50.0, 46.0], [59.0, 46.0]),
+    ],
     source: |job| format!("{}: clearances, each with its own source", job.rule_book.name),
     missing: nothing_missing,
     run: Run::block(run),

@@ -9,6 +9,7 @@ use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use crate::words::{length, too_much, too_short};
 use chalkcourse_job::{Deck, DeckKind, DeckLimits};
 
@@ -16,6 +17,14 @@ pub(crate) const RULE: Rule = Rule {
     code: "deck",
     title: "The deck is one that the kit may be screwed to",
     reason: "All that holds the array are screws in the deck.",
+    sketch: &[
+        Stroke::Edge(&[[8.0, 22.0], [92.0, 22.0]]),
+        Stroke::Edge(&[[8.0, 30.0], [92.0, 30.0]]),
+        Stroke::Thing([18.0, 36.0, 64.0, 6.0]),
+        Stroke::Way([34.0, 50.0], [34.0, 20.0]),
+        Stroke::Way([66.0, 50.0], [66.0, 20.0]),
+        Stroke::Measure([88.0, 22.0], [88.0, 30.0]),
+    ],
     source: of_kit,
     missing: |job| {
         if job.kit.deck.is_none() {

@@ -7,6 +7,7 @@ use super::off_face::switch_off;
 use crate::case::{Case, Laid};
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, modules, sentence};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, Cell, Edit, Kit};
@@ -16,6 +17,14 @@ pub(crate) const RULE: Rule = Rule {
     code: "hook",
     title: "Modules hook into the row below",
     reason: "The row below holds a module; where nothing is below, nothing holds it.",
+    sketch: &[
+        SLOPE,
+        Stroke::Module([18.0, 12.0, 22.0, 15.0]),
+        Stroke::Module([40.0, 12.0, 22.0, 15.0]),
+        Stroke::Module([18.0, 27.0, 22.0, 15.0]),
+        Stroke::Wrong([64.0, 27.0, 22.0, 15.0]),
+        Stroke::Way([75.0, 26.0], [75.0, 13.0]),
+    ],
     source: |job| job.rule_book.hooked_share.source.clone(),
     missing: nothing_missing,
     run: Run::block(run),

@@ -5,6 +5,7 @@
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::{block_name, sentence};
 use std::collections::HashMap;
 
@@ -12,6 +13,10 @@ pub(crate) const RULE: Rule = Rule {
     code: "no-deck",
     title: "Blocks lie on a face whose outline holds together",
     reason: "Nothing can be placed, measured or counted on an outline that folds over itself.",
+    sketch: &[
+        Stroke::Edge(&[[10.0, 10.0], [90.0, 50.0], [90.0, 10.0], [10.0, 50.0], [10.0, 10.0]]),
+        Stroke::Wrong([38.0, 21.0, 24.0, 18.0]),
+    ],
     source: |_| "geometry: no deck can be measured there".into(),
     missing: nothing_missing,
     run: Run::Whole(run),

@@ -7,6 +7,7 @@ use crate::clear::{hull_around, moved, round_up, rows_or_bounds, stretch};
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::measure::{TOLERANCE, overhang};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::{Way, block_name, length, modules, sentence, too_much};
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units, distance_to_segment, dvec2};
 use chalkcourse_job::{Block, Cell, Edit};
@@ -15,6 +16,11 @@ pub(crate) const RULE: Rule = Rule {
     code: "off-face",
     title: "Modules lie on their face",
     reason: "A module is screwed to the deck under it: where there is no deck there is no module.",
+    sketch: &[
+        Stroke::Roof(&[[8.0, 8.0], [72.0, 8.0], [72.0, 52.0], [8.0, 52.0]]),
+        Stroke::Module([38.0, 20.0, 24.0, 16.0]),
+        Stroke::Wrong([62.0, 20.0, 24.0, 16.0]),
+    ],
     source: |_| "geometry: no deck is there".into(),
     missing: nothing_missing,
     run: Run::block(run),

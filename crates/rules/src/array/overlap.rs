@@ -9,6 +9,7 @@ use crate::clear::{Move, Obstacle, least_move, rows_or_bounds};
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::{TOLERANCE, to_rect};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, sentence, too_much};
 use chalkcourse_geometry::Rect;
 use chalkcourse_job::Cell;
@@ -17,6 +18,7 @@ pub(crate) const RULE: Rule = Rule {
     code: "overlap",
     title: "No module lies on another",
     reason: "Two modules can't have one place.",
+    sketch: &[SLOPE, Stroke::Module([22.0, 16.0, 30.0, 20.0]), Stroke::Wrong([44.0, 26.0, 30.0, 20.0])],
     source: |_| "geometry: two modules can't have one place".into(),
     missing: nothing_missing,
     run: Run::face(run),

@@ -7,12 +7,19 @@ use super::of_kit;
 use crate::case::{Case, Laid};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::{block_name, sentence};
 
 pub(crate) const RULE: Rule = Rule {
     code: "pitch",
     title: "Faces are steep enough for the kit",
     reason: "Lapped flashing sheds water only where it runs off fast enough.",
+    sketch: &[
+        Stroke::Edge(&[[8.0, 10.0], [88.0, 24.0]]),
+        Stroke::Limit(&[[8.0, 10.0], [88.0, 50.0]]),
+        Stroke::Measure([88.0, 24.0], [88.0, 50.0]),
+        Stroke::Edge(&[[8.0, 10.0], [88.0, 10.0]]),
+    ],
     source: of_kit,
     missing: nothing_missing,
     run: Run::block(run),

@@ -8,6 +8,7 @@ use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, length, sentence, too_much, too_short};
 use chalkcourse_job::{Block, Edit};
 
@@ -15,6 +16,12 @@ pub(crate) const RULE: Rule = Rule {
     code: "reveal",
     title: "The reveal is within the kit's range",
     reason: "Modules need room to grow in the sun, and seals a gap that they can close.",
+    sketch: &[
+        SLOPE,
+        Stroke::Module([12.0, 18.0, 33.0, 24.0]),
+        Stroke::Module([55.0, 18.0, 33.0, 24.0]),
+        Stroke::Measure([45.0, 30.0], [55.0, 30.0]),
+    ],
     source: of_kit,
     missing: nothing_missing,
     run: Run::Whole(run),

@@ -10,6 +10,7 @@ use crate::clear::{Move, first_free};
 use crate::finding::{Finding, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect};
 use chalkcourse_job::Cell;
@@ -18,6 +19,15 @@ pub(crate) const RULE: Rule = Rule {
     code: "ridge-course",
     title: "Full courses are left between the head flashing and the ridge",
     reason: "The course above laps the head flashing, and the ridge cap needs a course to lie on.",
+    sketch: &[
+        SLOPE,
+        Stroke::Limit(&[[8.0, 46.0], [92.0, 46.0]]),
+        Stroke::Limit(&[[8.0, 40.0], [92.0, 40.0]]),
+        Stroke::Module([18.0, 10.0, 26.0, 16.0]),
+        Stroke::Module([18.0, 26.0, 26.0, 14.0]),
+        Stroke::Wrong([52.0, 28.0, 26.0, 16.0]),
+        Stroke::Measure([84.0, 40.0], [84.0, 52.0]),
+    ],
     source: |job| job.rule_book.courses_to_ridge.source.clone(),
     missing: nothing_missing,
     run: Run::block(run),

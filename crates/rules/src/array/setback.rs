@@ -8,6 +8,7 @@ use crate::clear::{Move, Obstacle, convex_pieces, least_move};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Polygon, RoofFace};
 use chalkcourse_job::Cell;
@@ -16,6 +17,14 @@ pub(crate) const RULE: Rule = Rule {
     code: "setback",
     title: "Modules keep each edge's setback",
     reason: "Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.",
+    sketch: &[
+        SLOPE,
+        Stroke::Limit(&[[17.0, 15.0], [83.0, 15.0], [83.0, 45.0], [17.0, 45.0], [17.0, 15.0]]),
+        Stroke::Module([17.0, 15.0, 22.0, 15.0]),
+        Stroke::Module([39.0, 15.0, 22.0, 15.0]),
+        Stroke::Wrong([66.0, 15.0, 22.0, 15.0]),
+        Stroke::Measure([83.0, 38.0], [92.0, 38.0]),
+    ],
     source: |job| format!("{}: setbacks, each with its own source", job.rule_book.name),
     missing: |job| job.rule_book.setbacks.is_empty().then(|| "the rule book has no setbacks".into()),
     run: Run::block(run),

@@ -10,6 +10,7 @@ use crate::case::{Case, Laid};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, length, sentence, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length};
 use chalkcourse_job::{Cell, Job, Limit};
@@ -18,6 +19,13 @@ pub(crate) const RULE: Rule = Rule {
     code: "valley-hip",
     title: "Flashing keeps off valleys and hips",
     reason: "A nail in a valley lining lets water in, and flashing under hip caps lifts them.",
+    sketch: &[
+        SLOPE,
+        Stroke::Edge(&[[16.0, 8.0], [60.0, 52.0]]),
+        Stroke::Limit(&[[25.0, 8.0], [69.0, 52.0]]),
+        Stroke::Wrong([44.0, 16.0, 26.0, 16.0]),
+        Stroke::Measure([40.0, 32.0], [49.0, 32.0]),
+    ],
     source: |job| {
         [EdgeKind::Valley, EdgeKind::Hip]
             .into_iter()

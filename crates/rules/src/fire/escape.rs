@@ -12,6 +12,7 @@ use crate::clear::{Obstacle, least_move};
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_much};
 use chalkcourse_geometry::{Rect, RoofFace, dvec2};
 use chalkcourse_job::{Cell, FireAccess, PenetrationKind};
@@ -21,6 +22,14 @@ pub(crate) const RULE: Rule = Rule {
     code: "fire-escape",
     title: "The roof below an escape window is free",
     reason: "Who climbs out of a window, and who comes to help, needs a way on the roof below it.",
+    sketch: &[
+        SLOPE,
+        Stroke::Thing([40.0, 36.0, 20.0, 14.0]),
+        Stroke::Free(&[[40.0, 8.0], [60.0, 8.0], [60.0, 36.0], [40.0, 36.0]]),
+        Stroke::Way([50.0, 34.0], [50.0, 12.0]),
+        Stroke::Module([14.0, 14.0, 22.0, 14.0]),
+        Stroke::Wrong([56.0, 14.0, 22.0, 14.0]),
+    ],
     source: |job| {
         source(job, |fire| {
             fire.below_escape.as_ref().map_or("not asked by this edition", |limit| &limit.source)

@@ -10,6 +10,7 @@ use crate::clear::{first_free, hull_around, stretch};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_segment};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, dvec2};
 use chalkcourse_job::Cell;
@@ -18,6 +19,14 @@ pub(crate) const RULE: Rule = Rule {
     code: "fire-hip-valley",
     title: "A hip or valley between modules is clear",
     reason: "A hip between two arrays is a way up, and a valley a way along.",
+    sketch: &[
+        SLOPE,
+        Stroke::Free(&[[42.0, 8.0], [58.0, 8.0], [58.0, 52.0], [42.0, 52.0]]),
+        Stroke::Edge(&[[50.0, 8.0], [50.0, 52.0]]),
+        Stroke::Module([14.0, 20.0, 26.0, 18.0]),
+        Stroke::Wrong([54.0, 20.0, 26.0, 18.0]),
+        Stroke::Measure([42.0, 44.0], [58.0, 44.0]),
+    ],
     source: |job| {
         source(job, |fire| {
             fire.hip_or_valley.as_ref().map_or("not asked by this edition", |limit| &limit.source)

@@ -10,6 +10,7 @@ use super::{exempt, has_array, looked_at, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use crate::words::length;
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FireAccess, PathScheme};
@@ -19,6 +20,15 @@ pub(crate) const RULE: Rule = Rule {
     code: "fire-paths",
     title: "Two pathways lead to the ridge, on separate planes",
     reason: "Who works on a roof needs a way up, and another way down.",
+    sketch: &[
+        Stroke::Roof(&[[8.0, 6.0], [92.0, 6.0], [92.0, 30.0], [8.0, 30.0]]),
+        Stroke::Roof(&[[8.0, 30.0], [92.0, 30.0], [92.0, 54.0], [8.0, 54.0]]),
+        Stroke::Free(&[[8.0, 6.0], [22.0, 6.0], [22.0, 30.0], [8.0, 30.0]]),
+        Stroke::Free(&[[78.0, 30.0], [92.0, 30.0], [92.0, 54.0], [78.0, 54.0]]),
+        Stroke::Way([15.0, 8.0], [15.0, 28.0]),
+        Stroke::Way([85.0, 52.0], [85.0, 32.0]),
+        Stroke::Module([36.0, 10.0, 28.0, 14.0]),
+    ],
     source: |job| source(job, |fire| &fire.scheme.source),
     missing: |job| {
         exempt(job).or_else(|| {

@@ -10,6 +10,7 @@ use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{length, modules, sentence};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{Block, Cell, Edit, FireAccess, PathScheme};
@@ -18,6 +19,15 @@ pub(crate) const RULE: Rule = Rule {
     code: "fire-plane-path",
     title: "Each plane with modules has a pathway",
     reason: "Whoever must reach the array or the ridge above it needs a way up beside it.",
+    sketch: &[
+        SLOPE,
+        Stroke::Free(&[[8.0, 8.0], [24.0, 8.0], [24.0, 52.0], [8.0, 52.0]]),
+        Stroke::Way([16.0, 10.0], [16.0, 48.0]),
+        Stroke::Module([30.0, 14.0, 26.0, 14.0]),
+        Stroke::Module([56.0, 14.0, 26.0, 14.0]),
+        Stroke::Module([30.0, 28.0, 26.0, 14.0]),
+        Stroke::Measure([8.0, 30.0], [24.0, 30.0]),
+    ],
     source: |job| source(job, |fire| &fire.scheme.source),
     missing: exempt,
     run: Run::Face(run, |case, face| case.numbers_beside(face)),

@@ -11,6 +11,7 @@ use crate::clear::{Move, first_free, hull_around, stretch};
 use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_segment};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, dvec2};
 use chalkcourse_job::{Cell, FireAccess, Job, Limit};
@@ -20,6 +21,15 @@ pub(crate) const RULE: Rule = Rule {
     code: "fire-ridge",
     title: "The ridge is clear for the fire service",
     reason: "Fire fighters open the roof along the ridge to let heat and smoke out.",
+    sketch: &[
+        SLOPE,
+        Stroke::Free(&[[8.0, 41.0], [92.0, 41.0], [92.0, 52.0], [8.0, 52.0]]),
+        Stroke::Module([26.0, 12.0, 24.0, 14.0]),
+        Stroke::Module([50.0, 12.0, 24.0, 14.0]),
+        Stroke::Module([26.0, 26.0, 24.0, 15.0]),
+        Stroke::Wrong([50.0, 32.0, 24.0, 15.0]),
+        Stroke::Measure([86.0, 41.0], [86.0, 52.0]),
+    ],
     source: |job| source(job, |fire| &fire.ridge.up_to_share.source),
     missing: exempt,
     run: Run::Block(run, |case, _| vec![case.share().to_bits()]),

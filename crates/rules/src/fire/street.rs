@@ -9,12 +9,21 @@ use super::{exempt, has_array, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use chalkcourse_geometry::DVec2;
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-street",
     title: "One pathway is on a street or driveway side",
     reason: "A ladder is raised where an engine can stand.",
+    sketch: &[
+        Stroke::Edge(&[[2.0, 4.0], [98.0, 4.0]]),
+        Stroke::Roof(&[[8.0, 18.0], [92.0, 18.0], [92.0, 54.0], [8.0, 54.0]]),
+        Stroke::Free(&[[8.0, 18.0], [24.0, 18.0], [24.0, 54.0], [8.0, 54.0]]),
+        Stroke::Way([16.0, 6.0], [16.0, 50.0]),
+        Stroke::Module([36.0, 24.0, 24.0, 14.0]),
+        Stroke::Module([60.0, 24.0, 24.0, 14.0]),
+    ],
     source: |job| source(job, |fire| &fire.street_side.source),
     missing: |job| {
         exempt(job).or_else(|| {

@@ -6,12 +6,18 @@ use super::{grouped, pair};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use chalkcourse_geometry::{RoofProblem, Units};
 
 pub(crate) const RULE: Rule = Rule {
     code: "counted-twice",
     title: "No roof is counted twice",
     reason: "Where two faces lie over the same ground, their area and their shingles are ordered twice.",
+    sketch: &[
+        Stroke::Roof(&[[8.0, 8.0], [62.0, 8.0], [62.0, 38.0], [8.0, 38.0]]),
+        Stroke::Roof(&[[38.0, 22.0], [92.0, 22.0], [92.0, 52.0], [38.0, 52.0]]),
+        Stroke::Wrong([38.0, 22.0, 24.0, 16.0]),
+    ],
     source: |_| "geometry: two decks can't have one place".into(),
     missing: nothing_missing,
     run: Run::Drawn(run),

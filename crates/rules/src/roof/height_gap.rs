@@ -7,6 +7,7 @@ use super::{grouped, pair};
 use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::{length, sentence};
 use chalkcourse_geometry::{DVec2, Length, RoofProblem, Tolerances};
 use chalkcourse_job::{Edit, Face};
@@ -15,6 +16,11 @@ pub(crate) const RULE: Rule = Rule {
     code: "height-gap",
     title: "Faces that meet in plan meet in height",
     reason: "A roof with a gap in it was measured or drawn wrong, and so are its ridges and areas.",
+    sketch: &[
+        Stroke::Edge(&[[10.0, 14.0], [50.0, 46.0]]),
+        Stroke::Edge(&[[50.0, 34.0], [90.0, 8.0]]),
+        Stroke::Measure([50.0, 34.0], [50.0, 46.0]),
+    ],
     source: |_| "geometry: faces of one roof share their edges, within 10 mm".into(),
     missing: nothing_missing,
     run: Run::Drawn(run),

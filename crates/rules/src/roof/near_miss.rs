@@ -6,6 +6,7 @@ use super::{grouped, pair};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::{length, sentence};
 use chalkcourse_geometry::RoofProblem;
 
@@ -13,6 +14,11 @@ pub(crate) const RULE: Rule = Rule {
     code: "near-miss",
     title: "Edges that all but meet, meet",
     reason: "Two edges a hand apart are counted as two, and the ridge or valley between them is lost.",
+    sketch: &[
+        Stroke::Roof(&[[8.0, 8.0], [46.0, 8.0], [46.0, 52.0], [8.0, 52.0]]),
+        Stroke::Roof(&[[54.0, 8.0], [92.0, 8.0], [92.0, 52.0], [54.0, 52.0]]),
+        Stroke::Measure([46.0, 30.0], [54.0, 30.0]),
+    ],
     source: |_| "geometry: sides beside each other within 150 mm were meant to be one".into(),
     missing: nothing_missing,
     run: Run::Drawn(run),

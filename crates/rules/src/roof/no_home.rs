@@ -5,6 +5,7 @@
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::sentence;
 use chalkcourse_layout::PlacedPenetration;
 
@@ -12,6 +13,11 @@ pub(crate) const RULE: Rule = Rule {
     code: "no-home",
     title: "Penetrations lie on a face",
     reason: "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
+    sketch: &[
+        Stroke::Roof(&[[8.0, 8.0], [68.0, 8.0], [68.0, 52.0], [8.0, 52.0]]),
+        Stroke::Pipe([84.0, 30.0, 4.0]),
+        Stroke::Way([78.0, 30.0], [62.0, 30.0]),
+    ],
     source: |_| "geometry: it is measured against nothing".into(),
     missing: nothing_missing,
     run: Run::Penetration(run),

@@ -6,6 +6,7 @@ use super::grouped;
 use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use crate::words::sentence;
 use chalkcourse_geometry::{Defect, RoofProblem};
 use chalkcourse_job::{Edit, Face};
@@ -14,6 +15,10 @@ pub(crate) const RULE: Rule = Rule {
     code: "outline",
     title: "Outlines of faces enclose one area once",
     reason: "Lengths, areas and edges of an outline that folds over itself mean nothing.",
+    sketch: &[
+        Stroke::Edge(&[[14.0, 10.0], [86.0, 50.0], [86.0, 10.0], [14.0, 50.0], [14.0, 10.0]]),
+        Stroke::Pipe([50.0, 30.0, 3.0]),
+    ],
     source: |_| "geometry: such an outline has no area".into(),
     missing: nothing_missing,
     run: Run::Drawn(run),

@@ -6,12 +6,19 @@
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::Stroke;
 use chalkcourse_job::PartTrouble;
 
 pub(crate) const RULE: Rule = Rule {
     code: "part",
     title: "Every part of the house carries a roof",
     reason: "A part that can't be raised has no faces: nothing on it is counted.",
+    sketch: &[
+        Stroke::Edge(&[[24.0, 6.0], [24.0, 32.0]]),
+        Stroke::Edge(&[[76.0, 6.0], [76.0, 32.0]]),
+        Stroke::Edge(&[[6.0, 6.0], [94.0, 6.0]]),
+        Stroke::Limit(&[[18.0, 29.0], [50.0, 54.0], [82.0, 29.0]]),
+    ],
     source: |_| "geometry: no roof closes over this footprint".into(),
     missing: nothing_missing,
     run: Run::Whole(run),

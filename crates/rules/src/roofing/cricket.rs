@@ -9,6 +9,7 @@ use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{length, sentence};
 use chalkcourse_job::PenetrationKind;
 use chalkcourse_layout::PlacedPenetration;
@@ -17,6 +18,15 @@ pub(crate) const RULE: Rule = Rule {
     code: "cricket",
     title: "Wide penetrations have a cricket behind them",
     reason: "Water and snow pile up behind what is wide, and find their way in.",
+    sketch: &[
+        SLOPE,
+        Stroke::Thing([36.0, 14.0, 28.0, 16.0]),
+        Stroke::Edge(&[[36.0, 30.0], [50.0, 42.0], [64.0, 30.0]]),
+        Stroke::Edge(&[[50.0, 42.0], [50.0, 30.0]]),
+        Stroke::Way([30.0, 50.0], [22.0, 26.0]),
+        Stroke::Way([70.0, 50.0], [78.0, 26.0]),
+        Stroke::Measure([36.0, 11.0], [64.0, 11.0]),
+    ],
     source: |job| source(job, |roofing| &roofing.cricket_from.source),
     missing,
     run: Run::Penetration(run),

@@ -6,12 +6,21 @@
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use chalkcourse_job::DeckCondition;
 
 pub(crate) const RULE: Rule = Rule {
     code: "deck-condition",
     title: "The deck is sound before an array goes on it",
     reason: "Screws hold only in firm wood, and nobody gets at the deck again for decades.",
+    sketch: &[
+        Stroke::Edge(&[[8.0, 22.0], [92.0, 22.0]]),
+        Stroke::Edge(&[[8.0, 32.0], [92.0, 32.0]]),
+        Stroke::Edge(&[[36.0, 22.0], [36.0, 32.0]]),
+        Stroke::Edge(&[[64.0, 22.0], [64.0, 32.0]]),
+        Stroke::Wrong([40.0, 22.0, 20.0, 10.0]),
+        Stroke::Way([50.0, 50.0], [50.0, 28.0]),
+    ],
     source: |_| "common practice, no source".into(),
     missing: |job| {
         let unknown = job.site.building.deck.condition.is_none();

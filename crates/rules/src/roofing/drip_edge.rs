@@ -7,6 +7,7 @@ use crate::array::moves::ends;
 use crate::case::Case;
 use crate::finding::{Finding, Fix, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{DripEdge, Edit, Site};
 
@@ -14,6 +15,13 @@ pub(crate) const RULE: Rule = Rule {
     code: "drip-edge",
     title: "Eaves and rakes have a drip edge",
     reason: "Without it water runs back under the shingles and rots the edge of the deck.",
+    sketch: &[
+        Stroke::Edge(&[[34.0, 36.0], [94.0, 52.0]]),
+        Stroke::Edge(&[[34.0, 28.0], [94.0, 44.0]]),
+        Stroke::Edge(&[[34.0, 28.0], [34.0, 36.0]]),
+        Stroke::Edge(&[[70.0, 47.0], [30.0, 37.0], [30.0, 20.0], [25.0, 16.0]]),
+        Stroke::Way([24.0, 14.0], [24.0, 4.0]),
+    ],
     source: |job| {
         source(job, |roofing| {
             roofing.drip_edge.as_ref().map_or("not asked by this book", |limit| &limit.source)

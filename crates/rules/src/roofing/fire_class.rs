@@ -9,6 +9,7 @@ use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use crate::words::sentence;
 use chalkcourse_job::{Building, FireClass, Job};
 
@@ -16,6 +17,13 @@ pub(crate) const RULE: Rule = Rule {
     code: "fire-class",
     title: "Array and covering have the class against fire that is asked",
     reason: "Burning brands from a fire next door must not set the roof on fire.",
+    sketch: &[
+        Stroke::Edge(&[[8.0, 8.0], [92.0, 36.0]]),
+        Stroke::Thing([44.0, 24.0, 12.0, 10.0]),
+        Stroke::Way([46.0, 37.0], [46.0, 48.0]),
+        Stroke::Way([54.0, 37.0], [54.0, 52.0]),
+        Stroke::Module([60.0, 30.0, 24.0, 4.0]),
+    ],
     source: |job| {
         source(job, |roofing| {
             roofing.fire_class.as_ref().map_or("not asked by this book", |limit| &limit.source)

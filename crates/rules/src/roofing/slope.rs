@@ -6,12 +6,27 @@ use super::{SLACK, missing, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use crate::words::sentence;
 
 pub(crate) const RULE: Rule = Rule {
     code: "shingle-slope",
     title: "Shingles lie on slopes that shed water",
     reason: "Lapped shingles let water in where it stands or is blown back.",
+    sketch: &[
+        Stroke::Edge(&[
+            [8.0, 14.0],
+            [30.0, 20.0],
+            [30.0, 23.0],
+            [52.0, 29.0],
+            [52.0, 32.0],
+            [74.0, 38.0],
+            [74.0, 41.0],
+            [92.0, 46.0],
+        ]),
+        Stroke::Limit(&[[8.0, 8.0], [92.0, 8.0]]),
+        Stroke::Way([12.0, 28.0], [36.0, 35.0]),
+    ],
     source: |job| source(job, |roofing| &roofing.least_pitch.source),
     missing,
     run: Run::Ground(run),

@@ -7,12 +7,19 @@ use super::{SLACK, missing, source};
 use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::Stroke;
 use crate::words::sentence;
 
 pub(crate) const RULE: Rule = Rule {
     code: "underlayment",
     title: "Low slopes have a double underlayment",
     reason: "Water runs slowly on a low slope and finds its way under shingles.",
+    sketch: &[
+        Stroke::Edge(&[[8.0, 10.0], [92.0, 26.0]]),
+        Stroke::Limit(&[[8.0, 16.0], [66.0, 27.0]]),
+        Stroke::Limit(&[[34.0, 25.0], [92.0, 36.0]]),
+        Stroke::Measure([34.0, 30.0], [66.0, 36.0]),
+    ],
     source: |job| source(job, |roofing| &roofing.single_underlayment_from.source),
     missing,
     run: Run::Ground(run),

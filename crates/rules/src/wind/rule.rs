@@ -7,12 +7,23 @@ use super::screen::{Conditions, unknown, uplift};
 use crate::case::{Case, Laid};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
+use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, sentence};
 
 pub(crate) const RULE: Rule = Rule {
     code: "wind",
     title: "Fasteners hold against wind uplift (screening)",
     reason: "A corner of a roof is lifted by several times its weight in a storm.",
+    sketch: &[
+        SLOPE,
+        Stroke::Free(&[[8.0, 8.0], [26.0, 8.0], [26.0, 20.0], [8.0, 20.0]]),
+        Stroke::Free(&[[74.0, 8.0], [92.0, 8.0], [92.0, 20.0], [74.0, 20.0]]),
+        Stroke::Free(&[[8.0, 40.0], [26.0, 40.0], [26.0, 52.0], [8.0, 52.0]]),
+        Stroke::Free(&[[74.0, 40.0], [92.0, 40.0], [92.0, 52.0], [74.0, 52.0]]),
+        Stroke::Way([17.0, 14.0], [17.0, 34.0]),
+        Stroke::Module([40.0, 22.0, 20.0, 14.0]),
+        Stroke::Measure([8.0, 4.0], [26.0, 4.0]),
+    ],
     source: |job| {
         job.rule_book
             .loads
