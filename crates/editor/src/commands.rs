@@ -130,6 +130,16 @@ pub(crate) enum Command {
     SaveAs,
     Export(OrderFormat),
     Print(CrewSheet),
+    /// The order's window.
+    Order,
+    /// Leftovers from a warehouse list.
+    LoadStock,
+    /// What was counted of a delivery.
+    LoadCounts,
+    /// Hold the order against that of another job.
+    CompareJob,
+    /// The price list of another supplier.
+    AddOffer,
     ExportPlan(PlanFormat),
     Import,
     ImportFolder,
@@ -179,7 +189,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 40] = [
+    const WITH_KEYS: [Self; 41] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -190,6 +200,7 @@ impl Command {
         Self::ImportFolder,
         Self::Import,
         Self::RoofReport,
+        Self::Order,
         Self::Quit,
         Self::Redo,
         Self::Undo,
@@ -235,6 +246,11 @@ impl Command {
             Self::Export(OrderFormat::Workbook) => text::EXPORT_WORKBOOK,
             Self::Export(OrderFormat::ByPart) => text::EXPORT_BY_PART,
             Self::Export(OrderFormat::ByStage) => text::EXPORT_BY_STAGE,
+            Self::Order => text::ORDER,
+            Self::LoadStock => text::LOAD_STOCK,
+            Self::LoadCounts => text::LOAD_COUNTS,
+            Self::CompareJob => text::COMPARE_JOB,
+            Self::AddOffer => text::ADD_SUPPLIER,
             Self::Print(CrewSheet::Checklist) => text::PRINT_CHECKLIST,
             Self::Print(CrewSheet::Pallet) => text::PRINT_PALLET,
             Self::Print(CrewSheet::Claim) => text::PRINT_CLAIM,
@@ -297,6 +313,7 @@ impl Command {
             Self::Import => (Modifiers::COMMAND, Key::I),
             Self::ImportFolder => (Modifiers::COMMAND | Modifiers::SHIFT, Key::I),
             Self::RoofReport => (Modifiers::COMMAND, Key::R),
+            Self::Order => (Modifiers::NONE, Key::O),
             Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::Undo => (Modifiers::COMMAND, Key::Z),
             Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),

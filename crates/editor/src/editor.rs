@@ -2,6 +2,7 @@ mod arrange;
 mod filing;
 mod fill;
 mod importing;
+mod order;
 mod picture;
 
 use crate::action::{Action, Actions};
@@ -362,6 +363,11 @@ impl Editor {
                 let start = self.suggested(&format!("order.{}", format.extension()));
                 self.files.ask(ctx, Ask::Export(format), start);
             }
+            Command::Order => self.desk.windows.order.open = !self.desk.windows.order.open,
+            Command::LoadStock => self.ask_data(ctx, Ask::Stock),
+            Command::LoadCounts => self.ask_data(ctx, Ask::Counts),
+            Command::CompareJob => self.ask_data(ctx, Ask::CompareJob),
+            Command::AddOffer => self.ask_data(ctx, Ask::Offer),
             Command::Print(sheet) => {
                 let start = self.suggested(sheet.ending());
                 self.files.ask(ctx, Ask::Print(sheet), start);

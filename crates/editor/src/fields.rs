@@ -2,7 +2,7 @@
 
 use crate::theme;
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Units};
-use egui::{Id, Key, RichText, TextEdit, Ui};
+use egui::{Align, Align2, Id, Key, RichText, TextEdit, Ui};
 
 /// Width of the words left of a field.
 const LABEL: f32 = 112.0;
@@ -52,17 +52,72 @@ pub(crate) fn parsed_at<T, E: std::fmt::Display>(
     help: &str,
     parse: impl Fn(&str) -> Result<T, E>,
 ) -> Option<T> {
+    typed(ui, label, shown, parse, true, |ui, id, text| {
+        let response = row_at(ui, room, label, |ui, words| {
+            let width = (ui.available_width() - 2.0).max(40.0);
+            ui.add(
+                TextEdit::singleline(text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)),
+            )
+            .labelled_by(words)
+        });
+        if help.is_empty() { response } else { response.on_hover_text(help) }
+    })
+}
+
+/// [`parsed`] as a cell of a table: the field alone, over the whole room. What is wrong shows when the pointer is on it.
+pub(crate) fn cell<T, E: std::fmt::Display>(
+    ui: &mut Ui,
+    label: &str,
+    shown: &str,
+    help: &str,
+    align: Align,
+    parse: impl Fn(&str) -> Result<T, E>,
+) -> Option<T> {
+    let stop = theme::of(ui).stop;
+    typed(ui, label, shown, &parse, false, |ui, id, text| {
+        let wrong = (text.trim() != shown.trim()).then(|| parse(text).err()).flatten();
+        let width = (ui.available_width() - 2.0).max(30.0);
+        let mut field = TextEdit::singleline(text)
+            .id(id)
+            .desired_width(width)
+            .align(Align2([align, Align::Center]))
+            .margin(egui::Margin::symmetric(4, 3));
+        if wrong.is_some() {
+            field = field.text_color(stop);
+        }
+        let response = ui.add(field).accessible_name(label.to_owned());
+        match wrong {
+            Some(wrong) => response.on_hover_text(wrong.to_string()),
+            None if help.is_empty() => response,
+            None => response.on_hover_text(help),
+        }
+    })
+}
+
+/// A box to tick in a table, without words beside it. Whether it was pressed.
+pub(crate) fn tick(ui: &mut Ui, on: bool, enabled: bool, label: &str, help: &str) -> bool {
+    // Without words beside it the box itself must be seen.
+    let line = theme::of(ui).quiet;
+    ui.visuals_mut().widgets.inactive.bg_stroke.color = line;
+    let mut shown = on;
+    let tick = ui.add_enabled(enabled, egui::Checkbox::without_text(&mut shown));
+    tick.widget_info(|| egui::WidgetInfo::selected(egui::Role::CheckBox, enabled, on, label));
+    tick.on_hover_text(help).clicked()
+}
+
+/// A typed value that is kept while it is typed, and given when the person is done with it.
+fn typed<T, E: std::fmt::Display>(
+    ui: &mut Ui,
+    label: &str,
+    shown: &str,
+    parse: impl Fn(&str) -> Result<T, E>,
+    tell: bool,
+    add: impl FnOnce(&mut Ui, Id, &mut String) -> egui::Response,
+) -> Option<T> {
     let id = ui.make_persistent_id(("field", label));
     let draft: Option<String> = ui.data(|data| data.get_temp(id));
     let mut text = draft.clone().unwrap_or_else(|| shown.to_owned());
-    let response = row_at(ui, room, label, |ui, words| {
-        let width = (ui.available_width() - 2.0).max(40.0);
-        ui.add(
-            TextEdit::singleline(&mut text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)),
-        )
-        .labelled_by(words)
-    });
-    let response = if help.is_empty() { response } else { response.on_hover_text(help) };
+    let response = add(ui, id, &mut text);
     if response.changed() {
         ui.data_mut(|data| data.insert_temp(id, text.clone()));
     }
@@ -83,7 +138,7 @@ pub(crate) fn parsed_at<T, E: std::fmt::Display>(
         Ok(_) => None,
         Err(error) => {
             // An empty field that is still typed into is no error yet.
-            if !(response.has_focus() && text.trim().is_empty()) {
+            if tell && !(response.has_focus() && text.trim().is_empty()) {
                 wrong(ui, &error.to_string());
             }
             if !response.has_focus() && text.trim() == shown.trim() {

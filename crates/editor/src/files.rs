@@ -22,6 +22,14 @@ pub(crate) enum Ask {
     SaveRuleBook,
     CompareBook,
     Prices,
+    /// A warehouse list.
+    Stock,
+    /// A pallet list with counts.
+    Counts,
+    /// The order of another job.
+    CompareJob,
+    /// Prices of another supplier.
+    Offer,
     /// To lay under the plan.
     Picture,
     /// Of the house in space.
@@ -59,6 +67,8 @@ impl Ask {
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],
             Self::Picture => &["png", "jpg", "jpeg"],
             Self::SavePicture => &["png"],
+            Self::Stock | Self::Counts => &["csv"],
+            Self::Prices | Self::Offer => &["json", "csv", "xlsx", "ods"],
             _ => &["json"],
         }
     }

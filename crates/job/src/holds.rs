@@ -51,7 +51,7 @@ impl Holds {
     }
 
     /// An amount as it stands in a table, where all is text: a bare number is pieces.
-    pub(crate) fn parse_cell(text: &str) -> Result<Self, String> {
+    pub fn parse_cell(text: &str) -> Result<Self, String> {
         match text.trim().parse::<f64>() {
             Ok(pieces) if pieces.is_finite() => Ok(Self::Pieces(pieces)),
             _ => Self::parse(text),

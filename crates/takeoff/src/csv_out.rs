@@ -113,6 +113,30 @@ pub(crate) fn write_rows<const N: usize>(
     String::from_utf8(bytes).map_err(|error| failed(&error))
 }
 
+/// Lines to paste into a spreadsheet: a head and a row a line, parted by tabs, every cell safe.
+pub fn lines_for_spreadsheet(lines: &[&Line], units: Units) -> String {
+    let head = ["Number", "Name", "Need", "Unit", "Packages", "Package", "Price a package", "Cost"];
+    let mut out = head.join("\t");
+    out.push('\n');
+    for line in lines {
+        let (unit, scale) = spreadsheet_unit(line.unit, units);
+        let money = |amount: Option<rust_decimal::Decimal>| amount.map(|a| a.to_string()).unwrap_or_default();
+        let cells = [
+            line.number.clone(),
+            line.name.clone(),
+            number(line.need * scale),
+            unit.to_owned(),
+            line.packages.to_string(),
+            line.package.clone(),
+            money(line.price),
+            money(line.cost),
+        ];
+        out.push_str(&cells.map(|cell| safe_cell(&cell)).join("\t"));
+        out.push('\n');
+    }
+    out
+}
+
 fn note(record: &str, name: &str) -> [String; COLUMNS.len()] {
     let mut cells: [String; COLUMNS.len()] = Default::default();
     record.clone_into(&mut cells[0]);

@@ -36,7 +36,7 @@ mod words;
 
 pub use amount::DUST;
 pub use compare::{Change, Comparison, compare};
-pub use csv_out::{safe_cell, spreadsheet_unit, to_csv};
+pub use csv_out::{lines_for_spreadsheet, safe_cell, spreadsheet_unit, to_csv};
 pub use cutlist::{CutList, CutPiece, CutStick};
 pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};

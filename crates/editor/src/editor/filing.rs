@@ -199,6 +199,10 @@ impl Editor {
                 Ok(()) => self.desk.said = text::saved_to(path),
                 Err(error) => self.wrong(text::CANT_SAVE_BOOK, error.to_string()),
             },
+            Ask::Stock => self.load_stock(path),
+            Ask::Counts => self.load_counts(path),
+            Ask::CompareJob => self.compare_job(path),
+            Ask::Offer => self.add_offer(path),
             Ask::Picture => self.lay_picture(ctx, path),
             Ask::Prices => {
                 let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));

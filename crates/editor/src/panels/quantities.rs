@@ -1,4 +1,6 @@
 use super::{costs, quiet};
+use crate::action::{Action, Actions};
+use crate::commands::Command;
 use crate::desk::{Desk, Pointed};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
@@ -7,11 +9,14 @@ use chalkcourse_takeoff::{Line, Spot, money_rows, show_amount};
 use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
 /// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.is_empty() {
         quiet(ui, text::NO_QUANTITIES);
         return;
+    }
+    if ui.button(text::OPEN_ORDER).on_hover_text(text::ORDER_HELP).clicked() {
+        actions.push(Action::Run(Command::Order));
     }
     let units = document.job().units;
     ui.spacing_mut().item_spacing.y = 2.0;

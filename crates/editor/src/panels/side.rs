@@ -75,7 +75,7 @@ fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Setti
     desk.pointed = crate::desk::Pointed::Nothing;
     ScrollArea::vertical().id_salt(desk.list).auto_shrink([false, false]).show(ui, |ui| match desk.list {
         List::Findings => findings::show(ui, document, desk, settings, actions),
-        List::Quantities => quantities::show(ui, document, desk),
+        List::Quantities => quantities::show(ui, document, desk, actions),
         List::Fill => fill::show(ui, document, desk, actions),
     });
 }

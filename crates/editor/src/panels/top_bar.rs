@@ -157,6 +157,7 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::SavePicture, true, actions);
     item(ui, Command::Fit, true, actions);
     item(ui, Command::RoofReport, !document.job().faces.is_empty(), actions);
+    item(ui, Command::Order, true, actions);
     ui.separator();
     for command in [Command::Coursing, Command::FitUp] {
         item(ui, command, !document.job().faces.is_empty(), actions);

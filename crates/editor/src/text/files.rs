@@ -22,6 +22,10 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::SaveRuleBook => "Save the rule book as",
         Ask::CompareBook => "Compare with a rule book",
         Ask::Prices => "Load a price list",
+        Ask::Stock => "Load a warehouse list",
+        Ask::Counts => "Load a pallet list with counts",
+        Ask::CompareJob => "Compare with the order of a job",
+        Ask::Offer => "Add the price list of a supplier",
         Ask::Picture => "Lay a picture under the plan",
         Ask::SavePicture => "Save the picture as",
     }
@@ -31,23 +35,27 @@ pub(crate) fn ask_button(ask: Ask) -> &'static str {
     match ask {
         Ask::Open => "Open",
         Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => "Save",
-        Ask::CompareBook => "Compare",
+        Ask::CompareBook | Ask::CompareJob => "Compare",
         Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) => "Write",
         Ask::Import | Ask::ImportFolder => "List",
-        Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Picture => "Load",
+        Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Stock | Ask::Counts | Ask::Offer | Ask::Picture => {
+            "Load"
+        }
     }
 }
 
 pub(crate) fn ask_filter(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open | Ask::SaveAs => "Chalkcourse job",
+        Ask::Open | Ask::SaveAs | Ask::CompareJob => "Chalkcourse job",
         Ask::Export(_) => "Order",
         Ask::Print(_) => "Sheet to print",
         Ask::ExportPlan(_) => "Plan",
         Ask::Import | Ask::ImportFolder => "Buildings",
         Ask::Kit => "Kit",
         Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
-        Ask::Prices => "Price list",
+        Ask::Prices | Ask::Offer => "Price list",
+        Ask::Stock => "Warehouse list",
+        Ask::Counts => "Pallet list",
         Ask::Picture => "Picture (PNG or JPEG)",
         Ask::SavePicture => "PNG picture",
     }

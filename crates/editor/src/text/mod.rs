@@ -4,6 +4,7 @@
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
+//! - `order`: the order's window
 //! - `part`: parts of the house
 //! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
@@ -17,6 +18,7 @@ mod files;
 mod fit_up;
 mod formats;
 mod lists;
+mod order;
 mod part;
 mod picture;
 mod rules;
@@ -31,6 +33,7 @@ pub(crate) use files::*;
 pub(crate) use fit_up::*;
 pub(crate) use formats::*;
 pub(crate) use lists::*;
+pub(crate) use order::*;
 pub(crate) use part::*;
 pub(crate) use picture::*;
 pub(crate) use rules::*;

@@ -6,6 +6,7 @@ mod copy_to;
 mod coursing;
 mod fit_up;
 mod import;
+mod order;
 mod roof;
 mod rule_book;
 mod taped;
@@ -19,6 +20,7 @@ use chalkcourse_job::{BlockId, FaceId, RuleBook};
 use egui::{Context, Ui};
 use std::sync::Arc;
 
+pub(crate) use order::{OrderPart, OrderWindow, OtherOrder};
 pub(crate) use roof::{RoofPart, RoofWindow};
 
 /// What is open beside the drawing.
@@ -27,6 +29,7 @@ pub(crate) struct Windows {
     pub(crate) checklist: bool,
     pub(crate) rule_book: bool,
     pub(crate) roof: RoofWindow,
+    pub(crate) order: OrderWindow,
     /// Buildings to choose from.
     pub(crate) import: Option<Importing>,
     /// The courses of a face.
@@ -64,6 +67,9 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     }
     if desk.windows.roof.open {
         roof::show(ctx, document, &mut desk.windows, actions);
+    }
+    if desk.windows.order.open {
+        order::show(ctx, document, desk, actions);
     }
     if desk.windows.import.is_some() {
         import::show(ctx, document.job().units, &mut desk.windows, &mut desk.raise_as, actions);

@@ -11,6 +11,7 @@ mod findings;
 mod formats;
 mod hand;
 mod house;
+mod order;
 mod parts;
 mod picture;
 mod rules;

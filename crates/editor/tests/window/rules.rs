@@ -21,11 +21,15 @@ fn press_in_list(hand: &mut Hand, label: &str) {
 }
 
 /// Types into a field of a form and leaves it with Enter.
-fn fill(hand: &mut Hand, field: &str, typed: &str) {
+pub(crate) fn fill(hand: &mut Hand, field: &str, typed: &str) {
     hand.harness.get_by_label(field).focus();
     hand.harness.run();
     hand.chord(Modifiers::COMMAND, Key::A);
-    hand.type_text(typed);
+    if typed.is_empty() {
+        hand.key(Key::Backspace);
+    } else {
+        hand.type_text(typed);
+    }
     hand.key(Key::Enter);
 }
 

@@ -1,0 +1,125 @@
+//! The order as an estimator works on it: its lines, the money, what arrives, and what others ask.
+
+mod compare;
+mod delivery;
+mod detail;
+mod lines;
+mod money;
+
+use crate::action::{Action, Actions};
+use crate::desk::Desk;
+use crate::{Document, text, theme};
+use chalkcourse_job::{AddedLine, Edit, Group, Job, OrderChoices, PriceList, Stage};
+use egui::{Context, Ui};
+use std::sync::Arc;
+
+pub(crate) use compare::OtherOrder;
+use lines::{Shown, SortBy};
+
+/// What the window holds beside the job; none of it is saved.
+#[derive(Debug, Default)]
+pub(crate) struct OrderWindow {
+    pub(crate) open: bool,
+    pub(crate) part: OrderPart,
+    /// What was typed to find a line.
+    find: String,
+    shown: Shown,
+    sorted: SortBy,
+    /// From the greatest down.
+    down: bool,
+    /// The order that this one is held against.
+    pub(crate) other: Option<OtherOrder>,
+    /// Price lists of other suppliers.
+    pub(crate) offers: Vec<Arc<PriceList>>,
+}
+
+/// A part of the window.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum OrderPart {
+    #[default]
+    Lines,
+    Money,
+    Delivery,
+    Compare,
+}
+
+/// Shows the window.
+pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let mut open = true;
+    super::window(ctx, text::ORDER, &mut open, 860.0).show(ctx, |ui| {
+        ui.horizontal(|ui| {
+            for (part, name) in [
+                (OrderPart::Lines, text::ORDER_LINES),
+                (OrderPart::Money, text::ORDER_MONEY),
+                (OrderPart::Delivery, text::ORDER_DELIVERY),
+                (OrderPart::Compare, text::ORDER_COMPARE),
+            ] {
+                let now = &mut desk.windows.order.part;
+                if ui.selectable_label(*now == part, name).clicked() {
+                    *now = part;
+                }
+            }
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                let takeoff = &document.plan().takeoff;
+                ui.strong(text::order_total(takeoff));
+            });
+        });
+        ui.separator();
+        match desk.windows.order.part {
+            OrderPart::Lines => lines::show(ui, document, desk, actions),
+            OrderPart::Money => money::show(ui, document.job(), actions),
+            OrderPart::Delivery => delivery::show(ui, document, actions),
+            OrderPart::Compare => compare::show(ui, document, desk, actions),
+        }
+    });
+    desk.windows.order.open = open;
+}
+
+/// One step that changes decisions about the order.
+fn change(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut OrderChoices)) {
+    let mut order = (*job.order).clone();
+    how(&mut order);
+    actions.push(Action::Edit(label, Edit::SetOrder(Arc::new(order))));
+}
+
+/// One step that changes the job's own copy of the price list. What no supplier writes is told, and changes nothing.
+fn change_prices(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut PriceList)) {
+    let mut prices = (*job.prices).clone();
+    how(&mut prices);
+    if !prices.name.ends_with(text::CHANGED_PRICES) {
+        prices.name.push_str(text::CHANGED_PRICES);
+    }
+    match prices.check() {
+        Ok(()) => actions.push(Action::Edit(label, Edit::SetPrices(Arc::new(prices)))),
+        Err(words) => actions.push(Action::Say(words)),
+    }
+}
+
+/// A line of one's own, under a number that nothing else has.
+fn new_line(job: &Job) -> AddedLine {
+    let taken = |number: &str| {
+        job.kit.parts.iter().any(|part| part.number == number)
+            || job.order.added.iter().any(|line| line.number == number)
+    };
+    let number = (1..).map(|n| format!("X-{n}")).find(|number| !taken(number)).unwrap_or_default();
+    AddedLine {
+        number,
+        name: text::NEW_LINE.to_owned(),
+        group: Group::Roofing,
+        stage: Stage::Roofing,
+        package: text::PIECE.to_owned(),
+        packages: 1,
+        price: None,
+        why: String::new(),
+    }
+}
+
+/// A whole number of packages as it is typed.
+fn parse_packages(typed: &str) -> Result<u64, String> {
+    typed.trim().parse().map_err(|_| text::BAD_PACKAGES.to_owned())
+}
+
+/// Words that matter less, and may be long.
+fn quiet(ui: &mut Ui, words: &str) {
+    ui.label(egui::RichText::new(words).small().color(theme::of(ui).quiet));
+}

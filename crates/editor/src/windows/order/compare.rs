@@ -1,0 +1,142 @@
+//! This order beside that of another job, and at the prices of other suppliers.
+
+use super::quiet;
+use crate::action::{Action, Actions};
+use crate::commands::Command;
+use crate::desk::Desk;
+use crate::{Document, text, theme};
+use chalkcourse_job::PriceList;
+use chalkcourse_takeoff::{Change, Takeoff, compare, compare_prices};
+use egui::{RichText, ScrollArea, Ui};
+
+/// The order of another job, or of this one as it was.
+#[derive(Debug)]
+pub(crate) struct OtherOrder {
+    /// What it is called here.
+    pub(crate) name: String,
+    pub(crate) takeoff: Takeoff,
+}
+
+pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        orders(ui, document, desk, actions);
+        ui.add_space(theme::GAP * 4.0);
+        suppliers(ui, document, desk, actions);
+    });
+}
+
+fn orders(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let (job, takeoff) = (document.job(), &document.plan().takeoff);
+    ui.strong(text::COMPARE_ORDERS);
+    ui.horizontal_wrapped(|ui| {
+        if ui.button(text::KEEP_THIS).on_hover_text(text::KEEP_THIS_HELP).clicked() {
+            let name = text::as_it_was(&job.name);
+            desk.windows.order.other = Some(OtherOrder { name, takeoff: takeoff.clone() });
+        }
+        if ui.button(text::COMPARE_JOB).clicked() {
+            actions.push(Action::Run(Command::CompareJob));
+        }
+    });
+    let Some(other) = &desk.windows.order.other else {
+        quiet(ui, text::COMPARE_ORDERS_WHY);
+        return;
+    };
+    let found = compare(&other.takeoff, takeoff);
+    ui.label(text::compared_with(&other.name));
+    if found.is_empty() {
+        ui.label(text::ORDERS_ALIKE);
+        return;
+    }
+    match &found.money_apart {
+        Some(why) => ui.label(RichText::new(why).color(theme::of(ui).caution)),
+        None => ui.strong(text::total_moved(&found)),
+    };
+    egui::Grid::new("compared orders").num_columns(5).striped(true).spacing([16.0, 4.0]).show(ui, |ui| {
+        for head in
+            [text::COLUMN_NUMBER, text::COLUMN_WHAT, text::COLUMN_NEED, text::COLUMN_ORDER, text::COLUMN_COST]
+        {
+            ui.strong(head);
+        }
+        ui.end_row();
+        for change in &found.changes {
+            changed(ui, change);
+        }
+    });
+}
+
+fn changed(ui: &mut Ui, change: &Change) {
+    let p = theme::of(ui);
+    ui.label(&change.number);
+    ui.label(&change.name);
+    ui.label(text::from_to(&change.need_words[0], &change.need_words[1]));
+    ui.label(text::from_to(&change.packages[0].to_string(), &change.packages[1].to_string()));
+    let more = change.more.map_or_else(|| text::NO_PRICE.to_owned(), |more| format!("{more:+.2}"));
+    let color = match change.more {
+        Some(more) if more.is_sign_negative() => p.note,
+        Some(_) => p.text,
+        None => p.caution,
+    };
+    ui.label(RichText::new(more).color(color));
+    ui.end_row();
+}
+
+fn suppliers(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    let (job, takeoff) = (document.job(), &document.plan().takeoff);
+    ui.strong(text::COMPARE_SUPPLIERS);
+    ui.horizontal_wrapped(|ui| {
+        if ui.button(text::ADD_SUPPLIER).clicked() {
+            actions.push(Action::Run(Command::AddOffer));
+        }
+        let some = !desk.windows.order.offers.is_empty();
+        if ui.add_enabled(some, egui::Button::new(text::FORGET_SUPPLIERS)).clicked() {
+            desk.windows.order.offers.clear();
+        }
+    });
+    let offers = &desk.windows.order.offers;
+    if offers.is_empty() {
+        quiet(ui, text::COMPARE_SUPPLIERS_WHY);
+        return;
+    }
+    let mut lists: Vec<&PriceList> = vec![&job.prices];
+    lists.extend(offers.iter().map(|list| &**list));
+    let found = compare_prices(takeoff, &lists);
+    let p = theme::of(ui);
+    if let Some(why) = &found.money_apart {
+        ui.label(RichText::new(why).color(p.caution));
+    }
+    for offer in &found.offers {
+        ui.label(RichText::new(text::offer_words(offer)).strong());
+        quiet(ui, &text::offer_sums(offer));
+        if !offer.missing.is_empty() {
+            let words = text::unpriced(&offer.missing);
+            ui.label(RichText::new(words).small().color(p.caution));
+        }
+    }
+    ui.label(text::cheapest_words(&found));
+    egui::Grid::new("suppliers").num_columns(2 + lists.len()).striped(true).spacing([16.0, 4.0]).show(
+        ui,
+        |ui| {
+            ui.strong(text::COLUMN_NUMBER);
+            ui.strong(text::COLUMN_WHAT);
+            for list in &lists {
+                ui.strong(&list.name);
+            }
+            ui.end_row();
+            for row in &found.rows {
+                ui.label(&row.number);
+                ui.label(&row.name);
+                for (at, cost) in row.costs.iter().enumerate() {
+                    let words = match cost {
+                        Some(cost) if row.cheapest == Some(at) => {
+                            RichText::new(text::cheapest(cost)).strong()
+                        }
+                        Some(cost) => RichText::new(format!("{cost:.2}")),
+                        None => RichText::new(text::NO_PRICE).color(p.caution),
+                    };
+                    ui.label(words);
+                }
+                ui.end_row();
+            }
+        },
+    );
+}

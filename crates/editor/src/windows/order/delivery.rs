@@ -1,0 +1,219 @@
+//! Counting what arrives: package by package, what is damaged, what can start, what to claim.
+
+use super::{change, parse_packages, quiet};
+use crate::action::{Action, Actions};
+use crate::commands::{Command, CrewSheet};
+use crate::{Document, fields, text, theme};
+use chalkcourse_job::{Job, Received};
+use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
+use egui::{Align, Layout, RichText, Ui};
+use egui_extras::{Column, TableBuilder};
+
+const HIGH: f32 = 28.0;
+
+pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+    let job = document.job();
+    let rows = pallet(&document.plan().takeoff, &job.order.delivery);
+    if rows.is_empty() {
+        quiet(ui, text::NOTHING_ON_ORDER);
+        return;
+    }
+    head(ui, job, &rows, actions);
+    ui.separator();
+    let room = (ui.available_height() - 150.0).max(140.0);
+    ui.allocate_ui(egui::vec2(ui.available_width(), room), |ui| table(ui, job, &rows, actions));
+    ui.separator();
+    can_start(ui, &rows);
+}
+
+fn head(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
+    let delivery = &job.order.delivery;
+    ui.horizontal_wrapped(|ui| {
+        let open = rows.iter().filter(|row| row.counted.is_none()).count();
+        ui.label(text::counted_so_far(rows.len() - open, rows.len()));
+        let rest = ui.add_enabled(open > 0, egui::Button::new(text::REST_CAME));
+        if rest.on_hover_text(text::REST_CAME_HELP).clicked() {
+            change(actions, job, text::REST_CAME.to_owned(), |order| {
+                for row in rows.iter().filter(|row| row.counted.is_none()) {
+                    let all = Received { packages: row.ordered, ..Received::default() };
+                    order.delivery.counts.insert(row.number.clone(), all);
+                }
+            });
+        }
+        if ui.button(text::LOAD_COUNTS).on_hover_text(text::LOAD_COUNTS_HELP).clicked() {
+            actions.push(Action::Run(Command::LoadCounts));
+        }
+        for (sheet, name) in
+            [(CrewSheet::Pallet, text::PRINT_LIST), (CrewSheet::Claim, text::PRINT_THE_CLAIM)]
+        {
+            if ui.button(name).clicked() {
+                actions.push(Action::Run(Command::Print(sheet)));
+            }
+        }
+        if ui.button(text::COPY_CLAIM).clicked() {
+            ui.ctx().copy_text(chalkcourse_takeoff::claim_text(&job.name, delivery, rows));
+            actions.push(Action::Say(text::CLAIM_COPIED.to_owned()));
+        }
+    });
+    ui.horizontal(|ui| {
+        let label = text::CHANGE_DELIVERY;
+        ui.vertical(|ui| {
+            ui.set_max_width(300.0);
+            if let Some(date) = fields::words(ui, text::DELIVERY_DATE, &delivery.date) {
+                change(actions, job, label.to_owned(), |order| order.delivery.date = date);
+            }
+            if let Some(by) = fields::words(ui, text::DELIVERY_BY, &delivery.by) {
+                change(actions, job, label.to_owned(), |order| order.delivery.by = by);
+            }
+        });
+        ui.vertical(|ui| {
+            if let Some(note) = fields::words(ui, text::DELIVERY_NOTE, &delivery.note) {
+                change(actions, job, label.to_owned(), |order| order.delivery.note = note);
+            }
+        });
+    });
+}
+
+fn table(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
+    let heads = [
+        ("", false),
+        (text::COLUMN_NUMBER, false),
+        (text::COLUMN_WHAT, false),
+        (text::COLUMN_ORDERED, true),
+        (text::COLUMN_CAME, true),
+        (text::COLUMN_DAMAGED, true),
+        (text::COLUMN_NOTE, false),
+        (text::COLUMN_STATE, false),
+    ];
+    TableBuilder::new(ui)
+        .striped(true)
+        .cell_layout(Layout::left_to_right(Align::Center))
+        .column(Column::exact(24.0))
+        .column(Column::initial(84.0).at_least(60.0).resizable(true).clip(true))
+        .column(Column::remainder().at_least(120.0).clip(true))
+        .column(Column::initial(104.0).at_least(60.0).resizable(true).clip(true))
+        .column(Column::exact(56.0))
+        .column(Column::exact(68.0))
+        .column(Column::initial(140.0).at_least(60.0).resizable(true).clip(true))
+        .column(Column::initial(120.0).at_least(60.0).resizable(true).clip(true))
+        .header(HIGH, |mut header| {
+            for (title, right) in heads {
+                header.col(|ui| {
+                    if right {
+                        ui.with_layout(Layout::right_to_left(Align::Center), |ui| ui.strong(title));
+                    } else {
+                        ui.strong(title);
+                    }
+                });
+            }
+        })
+        .body(|body| {
+            body.rows(HIGH, rows.len(), |mut cells| {
+                if let Some(row) = rows.get(cells.index()) {
+                    of_row(&mut cells, job, row, actions);
+                }
+            });
+        });
+}
+
+fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Job, row: &PalletRow, actions: &mut Actions) {
+    let number = row.number.as_str();
+    let label = || text::count_part(number);
+    cells.col(|ui| {
+        let whole = row.is_complete() && row.over() == 0;
+        if fields::tick(ui, whole, true, &text::all_came(number), text::ALL_CAME_HELP) {
+            change(actions, job, label(), |order| {
+                if !whole {
+                    let note =
+                        order.delivery.counts.get(number).map_or_else(String::new, |old| old.note.clone());
+                    let all = Received { packages: row.ordered, damaged: 0, note };
+                    order.delivery.counts.insert(number.to_owned(), all);
+                } else {
+                    order.delivery.counts.remove(number);
+                }
+            });
+        }
+    });
+    cells.col(|ui| {
+        ui.label(number);
+    });
+    cells.col(|ui| {
+        ui.add(egui::Label::new(&row.name).truncate()).on_hover_text(row.stage.name());
+    });
+    cells.col(|ui| {
+        let words = format!("{} × {}", row.ordered, row.package);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| ui.label(words));
+    });
+    cells.col(|ui| {
+        let shown = row.counted.map(|counted| counted.to_string()).unwrap_or_default();
+        let typed = fields::cell(ui, &text::came_of(number), &shown, "", Align::RIGHT, |typed| {
+            if typed.trim().is_empty() { Ok(None) } else { parse_packages(typed).map(Some) }
+        });
+        if let Some(typed) = typed {
+            change(actions, job, label(), |order| match typed {
+                Some(packages) => {
+                    let count = order.delivery.counts.entry(number.to_owned()).or_default();
+                    count.packages = packages;
+                    count.damaged = count.damaged.min(packages);
+                }
+                None => {
+                    order.delivery.counts.remove(number);
+                }
+            });
+        }
+    });
+    cells.col(|ui| {
+        let shown = row.counted.map(|_| row.damaged.to_string()).unwrap_or_default();
+        let most = row.counted.unwrap_or(row.ordered);
+        let typed = fields::cell(ui, &text::damaged_of(number), &shown, "", Align::RIGHT, |typed| {
+            let damaged = if typed.trim().is_empty() { 0 } else { parse_packages(typed)? };
+            if damaged <= most { Ok(damaged) } else { Err(text::too_many_damaged(most)) }
+        });
+        if let Some(damaged) = typed {
+            change(actions, job, label(), |order| {
+                let all = || Received { packages: row.ordered, ..Received::default() };
+                order.delivery.counts.entry(number.to_owned()).or_insert_with(all).damaged = damaged;
+            });
+        }
+    });
+    cells.col(|ui| {
+        // A note needs a count to stand beside.
+        ui.add_enabled_ui(row.counted.is_some(), |ui| {
+            let words = |typed: &str| Ok::<_, String>(typed.trim().to_owned());
+            if let Some(note) = fields::cell(ui, &text::note_of(number), &row.note, "", Align::LEFT, words) {
+                change(actions, job, label(), |order| {
+                    if let Some(count) = order.delivery.counts.get_mut(number) {
+                        count.note = note;
+                    }
+                });
+            }
+        });
+    });
+    cells.col(|ui| {
+        let p = theme::of(ui);
+        let wrong = row.short() + row.over() + row.damaged > 0;
+        let color = if wrong { p.caution } else { p.quiet };
+        ui.label(RichText::new(row.words()).color(color));
+    });
+}
+
+fn can_start(ui: &mut Ui, rows: &[PalletRow]) {
+    ui.strong(text::CAN_START);
+    egui::ScrollArea::vertical().id_salt("can start").auto_shrink([false, false]).show(ui, |ui| {
+        for stage in stages_ready(rows) {
+            let p = theme::of(ui);
+            let (words, color) = if stage.can_start {
+                (text::CAN.to_owned(), p.note)
+            } else {
+                (text::waits_for(&stage.waits_for), p.text)
+            };
+            ui.horizontal(|ui| {
+                ui.label(RichText::new(stage.stage.name()).strong());
+                let label = ui.add(egui::Label::new(RichText::new(words).color(color)).truncate());
+                if !stage.can_start {
+                    label.on_hover_text(stage.waits_for.join("\n"));
+                }
+            });
+        }
+    });
+}

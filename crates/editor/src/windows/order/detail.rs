@@ -1,0 +1,126 @@
+//! The line that is held: how it was counted, why it was changed, what else may be taken, and all of a line of one's own.
+
+use super::{change, lines, quiet};
+use crate::action::Actions;
+use crate::desk::Desk;
+use crate::{fields, text, theme};
+use chalkcourse_job::{AddedLine, Group, Job, Stage};
+use chalkcourse_takeoff::{Line, LineState};
+use egui::{RichText, ScrollArea, Ui};
+
+/// Room for it under the table.
+pub(super) const HIGH: f32 = 150.0;
+
+pub(super) fn show(ui: &mut Ui, job: &Job, desk: &mut Desk, line: &Line, actions: &mut Actions) {
+    ui.horizontal(|ui| {
+        ui.label(RichText::new(format!("{}  {}", line.number, line.name)).strong());
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            if ui.small_button(text::CLOSE).clicked() {
+                desk.opened_line = None;
+            }
+            if matches!(line.state, LineState::Overridden { .. })
+                && ui.small_button(text::as_counted(line.counted)).clicked()
+            {
+                lines::set_packages(actions, job, line, None);
+            }
+        });
+    });
+    ScrollArea::vertical().id_salt("line").auto_shrink([false, false]).show(ui, |ui| {
+        ui.push_id(&line.number, |ui| contents(ui, job, line, actions));
+    });
+}
+
+fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
+    let number = line.number.as_str();
+    if let Some(own) = job.order.added.iter().find(|own| own.number == number) {
+        added(ui, job, own, actions);
+        return;
+    }
+    let why = match &line.state {
+        LineState::Off { why } | LineState::Overridden { why } => Some(why),
+        LineState::Counted | LineState::Added { .. } => None,
+    };
+    if let Some(why) = why
+        && let Some(why) = fields::words(ui, text::REASON, why)
+    {
+        change(actions, job, text::give_reason(number), |order| {
+            if let Some(off) = order.off.get_mut(number) {
+                off.clone_from(&why);
+            }
+            if let Some(own) = order.overrides.get_mut(number) {
+                own.why.clone_from(&why);
+            }
+        });
+    }
+    alternates(ui, job, line, actions);
+    let count = lines::counted(line, job.units);
+    if !count.is_empty() {
+        ui.label(count);
+    }
+    quiet(ui, &text::waste_words(line, job.units));
+    quiet(ui, &line.source);
+    if let Some(state) = line.state_words(job.units) {
+        ui.label(RichText::new(state).color(theme::of(ui).accent));
+    }
+}
+
+/// What the supplier has in its place.
+fn alternates(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
+    let Some(price) = job.prices.prices.get(&line.number).filter(|price| !price.alternates.is_empty()) else {
+        return;
+    };
+    let now = job.order.alternates.get(&line.number).map(String::as_str);
+    let names: Vec<String> = price
+        .alternates
+        .iter()
+        .map(|other| format!("{}  {}, {:.2}", other.number, other.name, other.package))
+        .collect();
+    let own = text::no_alternate(price.package);
+    let mut choices = vec![(None, own.as_str())];
+    choices.extend(
+        price.alternates.iter().zip(&names).map(|(other, name)| (Some(other.number.as_str()), name.as_str())),
+    );
+    if let Some(chosen) = fields::choice(ui, text::TAKE_INSTEAD, now, &choices) {
+        change(actions, job, text::take_alternate(&line.number), |order| match chosen {
+            Some(other) => {
+                order.alternates.insert(line.number.clone(), other.to_owned());
+            }
+            None => {
+                order.alternates.remove(&line.number);
+            }
+        });
+    }
+}
+
+/// A line of one's own, every part of it.
+fn added(ui: &mut Ui, job: &Job, own: &AddedLine, actions: &mut Actions) {
+    let mut set = |how: &dyn Fn(&mut AddedLine)| {
+        change(actions, job, text::change_line(&own.number), |order| {
+            for line in order.added.iter_mut().filter(|line| line.number == own.number) {
+                how(line);
+            }
+        });
+    };
+    if let Some(name) = fields::name(ui, text::LINE_WHAT, &own.name) {
+        set(&|line| line.name.clone_from(&name));
+    }
+    if let Some(package) = fields::name(ui, text::LINE_PACKAGE, &own.package) {
+        set(&|line| line.package.clone_from(&package));
+    }
+    let groups: Vec<(Group, &str)> = Group::ALL.into_iter().map(|group| (group, group.name())).collect();
+    if let Some(group) = fields::choice(ui, text::LINE_GROUP, own.group, &groups) {
+        set(&|line| line.group = group);
+    }
+    let stages: Vec<(Stage, &str)> = Stage::ALL.into_iter().map(|stage| (stage, stage.name())).collect();
+    if let Some(stage) = fields::choice(ui, text::LINE_STAGE, own.stage, &stages) {
+        set(&|line| line.stage = stage);
+    }
+    if let Some(why) = fields::words(ui, text::REASON, &own.why) {
+        set(&|line| line.why.clone_from(&why));
+    }
+    if ui.button(text::REMOVE_LINE).clicked() {
+        change(actions, job, text::remove_line(&own.number), |order| {
+            order.added.retain(|line| line.number != own.number);
+        });
+    }
+}

@@ -1,0 +1,184 @@
+//! What lies beside the lines: how much of the roof is covered anew, waste, tax, delivery, overhead, profit, stock in hand.
+
+use super::lines::parse_price;
+use super::{change, change_prices, quiet};
+use crate::action::{Action, Actions};
+use crate::commands::Command;
+use crate::{fields, text, theme};
+use chalkcourse_job::{Holds, Job, Leftover, Profit, RoofScope, WasteBy};
+use egui::{Align, RichText, ScrollArea, Ui};
+use rust_decimal::Decimal;
+
+/// Width of the words left of a field.
+const WORDS: f32 = 170.0;
+const WIDE: f32 = 420.0;
+
+pub(super) fn show(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        ui.set_max_width(WIDE);
+        roof(ui, job, actions);
+        ui.add_space(theme::GAP * 3.0);
+        prices(ui, job, actions);
+        ui.add_space(theme::GAP * 3.0);
+        pricing(ui, job, actions);
+        ui.add_space(theme::GAP * 3.0);
+        stock(ui, job, actions);
+    });
+}
+
+fn roof(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+    ui.strong(text::ROOF_WORK);
+    let work = &job.order.roof;
+    let scopes = [
+        (0, RoofScope::Whole, text::SCOPE_WHOLE),
+        (1, RoofScope::ArrayFaces, text::SCOPE_ARRAY_FACES),
+        (2, RoofScope::ArrayOnly, text::SCOPE_ARRAY_ONLY),
+    ];
+    let now = scopes.iter().find(|(_, scope, _)| *scope == work.scope).map_or(3, |(at, ..)| *at);
+    let mut choices: Vec<(usize, &str)> = scopes.iter().map(|(at, _, name)| (*at, *name)).collect();
+    if now == 3 {
+        choices.push((3, text::SCOPE_FACES));
+    }
+    if let Some(chosen) = fields::choice_at(ui, WORDS, text::COVERED_ANEW, now, &choices)
+        && let Some((_, scope, _)) = scopes.into_iter().find(|(at, ..)| *at == chosen)
+    {
+        change(actions, job, text::COVERED_ANEW.to_owned(), |order| order.roof.scope = scope);
+    }
+    let layers = fields::parsed_at(ui, WORDS, text::LAYERS, &work.layers.to_string(), "", |typed| {
+        typed.trim().parse::<u32>().ok().filter(|layers| *layers <= 5).ok_or(text::BAD_LAYERS)
+    });
+    if let Some(layers) = layers {
+        change(actions, job, text::LAYERS.to_owned(), |order| order.roof.layers = layers);
+    }
+    let ways = [(WasteBy::Rule, text::WASTE_BY_RULE), (WasteBy::Geometry, text::WASTE_BY_GEOMETRY)];
+    if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_BY, job.order.waste_by, &ways) {
+        change(actions, job, text::WASTE_BY.to_owned(), |order| order.waste_by = way);
+    }
+}
+
+fn prices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+    let list = &job.prices;
+    ui.horizontal(|ui| {
+        ui.strong(text::PRICE_LIST);
+        if ui.small_button(text::LOAD).clicked() {
+            actions.push(Action::Run(Command::LoadPrices));
+        }
+    });
+    quiet(ui, &text::list_words(list));
+    let shown = |amount: Option<Decimal>| amount.map(|amount| amount.to_string()).unwrap_or_default();
+    let tax = shown(list.tax_percent);
+    if let Some(tax) = fields::parsed_at(ui, WORDS, text::TAX_PERCENT, &tax, text::UNKNOWN_HELP, parse_price)
+    {
+        change_prices(actions, job, text::TAX_PERCENT.to_owned(), |list| list.tax_percent = tax);
+    }
+    let delivery = shown(list.delivery);
+    if let Some(delivery) =
+        fields::parsed_at(ui, WORDS, text::DELIVERY, &delivery, text::UNKNOWN_HELP, parse_price)
+    {
+        change_prices(actions, job, text::DELIVERY.to_owned(), |list| list.delivery = delivery);
+    }
+}
+
+fn pricing(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+    ui.strong(text::ON_TOP);
+    let pricing = &job.order.pricing;
+    let percent = |typed: &str| parse_price(typed).map(Option::unwrap_or_default);
+    let overhead = pricing.overhead_percent.to_string();
+    if let Some(share) = fields::parsed_at(ui, WORDS, text::OVERHEAD, &overhead, "", percent) {
+        change(actions, job, text::OVERHEAD.to_owned(), |order| order.pricing.overhead_percent = share);
+    }
+    let (kind, share) = match pricing.profit {
+        Profit::None => (0, Decimal::ZERO),
+        Profit::Markup { percent } => (1, percent),
+        Profit::Margin { percent } => (2, percent),
+    };
+    let profit = |kind: usize, percent: Decimal| match kind {
+        0 => Profit::None,
+        1 => Profit::Markup { percent },
+        _ => Profit::Margin { percent },
+    };
+    let kinds = [(0, text::PROFIT_NONE), (1, text::PROFIT_MARKUP), (2, text::PROFIT_MARGIN)];
+    if let Some(kind) = fields::choice_at(ui, WORDS, text::PROFIT, kind, &kinds) {
+        change(actions, job, text::PROFIT.to_owned(), |order| order.pricing.profit = profit(kind, share));
+    }
+    if kind > 0
+        && let Some(share) =
+            fields::parsed_at(ui, WORDS, text::PROFIT_PERCENT, &share.to_string(), "", percent)
+    {
+        change(actions, job, text::PROFIT.to_owned(), |order| order.pricing.profit = profit(kind, share));
+    }
+}
+
+fn stock(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+    ui.horizontal(|ui| {
+        ui.strong(text::STOCK);
+        if ui.small_button(text::LOAD).on_hover_text(text::STOCK_HELP).clicked() {
+            actions.push(Action::Run(Command::LoadStock));
+        }
+    });
+    if job.order.stock.is_empty() {
+        quiet(ui, text::STOCK_EMPTY);
+    }
+    for (at, left) in job.order.stock.iter().enumerate() {
+        ui.push_id(at, |ui| leftover(ui, job, at, left, actions));
+    }
+    if ui.button(text::ADD_STOCK).clicked()
+        && let Some(part) = job.kit.parts.first()
+    {
+        let number = part.number.clone();
+        change(actions, job, text::ADD_STOCK.to_owned(), |order| {
+            order.stock.push(Leftover { number, amount: Holds::Pieces(0.0), note: String::new() });
+        });
+    }
+}
+
+/// One leftover: its part, how much, and where it lies. Amounts are written as in a warehouse list.
+fn leftover(ui: &mut Ui, job: &Job, at: usize, left: &Leftover, actions: &mut Actions) {
+    let nth = at + 1;
+    let known = |typed: &str| match job.kit.parts.iter().find(|part| part.number == typed.trim()) {
+        Some(part) => Ok(part.number.clone()),
+        None => Err(text::no_such_part(typed)),
+    };
+    let words = |typed: &str| Ok::<_, String>(typed.trim().to_owned());
+    let mut changed = left.clone();
+    let mut removed = false;
+    ui.horizontal(|ui| {
+        let narrow = |ui: &mut Ui, width: f32, add: &mut dyn FnMut(&mut Ui)| {
+            ui.allocate_ui(egui::vec2(width, theme::PRESS), add);
+        };
+        narrow(ui, 96.0, &mut |ui| {
+            if let Some(number) =
+                fields::cell(ui, &text::stock_part(nth), &left.number, "", Align::LEFT, known)
+            {
+                changed.number = number;
+            }
+        });
+        narrow(ui, 96.0, &mut |ui| {
+            let (shown, help) = (left.amount.show(job.units), text::STOCK_AMOUNT_HELP);
+            if let Some(amount) =
+                fields::cell(ui, &text::stock_amount(nth), &shown, help, Align::RIGHT, Holds::parse_cell)
+            {
+                changed.amount = amount;
+            }
+        });
+        narrow(ui, 130.0, &mut |ui| {
+            if let Some(note) =
+                fields::cell(ui, &text::stock_note(nth), &left.note, text::STOCK_NOTE, Align::LEFT, words)
+            {
+                changed.note = note;
+            }
+        });
+        removed = ui.small_button(text::REMOVE).clicked();
+    });
+    if removed || changed != *left {
+        change(actions, job, text::STOCK.to_owned(), |order| {
+            if removed {
+                order.stock.remove(at);
+            } else if let Some(left) = order.stock.get_mut(at) {
+                *left = changed;
+            }
+        });
+    }
+    let name = job.kit.parts.iter().find(|part| part.number == left.number).map(|part| part.name.as_str());
+    ui.label(RichText::new(name.unwrap_or_default()).small().color(theme::of(ui).quiet));
+}
