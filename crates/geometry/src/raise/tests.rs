@@ -37,7 +37,31 @@ fn raised(footprint: &Footprint) -> Raised {
             }
         }
     }
+    every_point_is_at_equal_rise_from_its_sides(footprint, &raised);
     raised
+}
+
+/// Straight from the footprint as drawn: a point of the roof is as high as its level distance from the wall line of each side
+/// that carries a face there, times that side's slope, over the height of its eave. On a ridge, hip or valley that holds for
+/// the sides of all faces that meet there.
+fn every_point_is_at_equal_rise_from_its_sides(footprint: &Footprint, raised: &Raised) {
+    let rings: Vec<&[DVec2]> = footprint.outline.rings().collect();
+    for face in &raised.faces {
+        for on in &face.sides {
+            let side = footprint.sides[on.ring][on.side];
+            let Treatment::Slope(pitch) = side.treatment else { continue };
+            let ring = rings[on.ring];
+            let (a, b) = (ring[on.side], ring[(on.side + 1) % ring.len()]);
+            // The roof lies to the left of an outline that turns left, and to the right of a hole that does.
+            let left = (crate::signed_area(ring) > 0.0) == (on.ring == 0);
+            let inward = if left { (b - a).perp() } else { -(b - a).perp() } / (b - a).length();
+            for &node in face.corners.iter().flatten() {
+                let point = raised.nodes[node];
+                let rise = side.eave_height + inward.dot(point.truncate() - a) * pitch.slope();
+                assert!((rise - point.z).abs() <= 1e-6, "{point} is not at the rise of {on:?}, {rise}");
+            }
+        }
+    }
 }
 
 fn total(raised: &Raised, kind: EdgeKind) -> f64 {
