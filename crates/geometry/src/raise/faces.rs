@@ -110,12 +110,14 @@ fn plane_of(at: SideRef, footprint: &Footprint, normal: DVec2) -> Option<Plane> 
     Some(Plane { datum, pitch, downslope })
 }
 
+/// How far a corner may be off the plane of its face, in metres.
+const OFF_PLANE: f64 = 1e-6;
+
 /// Whether a face is simple and lies on its plane.
 fn check(rings: &[Vec<usize>], front: &Front, plane: &Plane, centre: DVec2) -> Result<(), Stuck> {
-    let slack = 1e-6 + 64.0 * front.near * plane.pitch.slope().max(1.0);
     for &node in rings.iter().flatten() {
         let node = front.nodes[node];
-        if (plane.height_at(node.plan + centre) - node.height).abs() > slack {
+        if (plane.height_at(node.plan + centre) - node.height).abs() > OFF_PLANE {
             return Err(Stuck::Knot { at: node.plan });
         }
     }

@@ -58,7 +58,8 @@ fn every_point_is_at_equal_rise_from_its_sides(footprint: &Footprint, raised: &R
             for &node in face.corners.iter().flatten() {
                 let point = raised.nodes[node];
                 let rise = side.eave_height + inward.dot(point.truncate() - a) * pitch.slope();
-                assert!((rise - point.z).abs() <= 1e-6, "{point} is not at the rise of {on:?}, {rise}");
+                // Off its plane by a micrometre at most, and where a knot was loosened the plane by half of one more.
+                assert!((rise - point.z).abs() <= 2e-6, "{point} is not at the rise of {on:?}, {rise}");
             }
         }
     }
