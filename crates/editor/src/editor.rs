@@ -17,9 +17,10 @@ use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
-use chalkcourse_job::{Edit, EditError};
+use chalkcourse_job::{Edit, EditError, Job};
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// How the editor starts.
 #[derive(Clone, Debug, Default)]
@@ -307,7 +308,9 @@ impl Editor {
                 }
                 Action::Commit => {
                     self.desk.trouble = None;
+                    let before = Arc::clone(self.document.settled());
                     self.document.commit();
+                    self.tell_what_went(&before);
                 }
                 Action::Abort => {
                     self.desk.trouble = None;
@@ -333,15 +336,25 @@ impl Editor {
     }
 
     fn edit(&mut self, label: &str, edit: &Edit) {
+        let before = Arc::clone(self.document.settled());
         match self.document.edit(label, edit) {
             Ok(_) => {
                 self.desk.said.clear();
                 self.desk.trouble = None;
+                self.tell_what_went(&before);
             }
             Err(error) => {
                 self.desk.trouble = trouble_of(&error, edit);
                 self.wrong(text::CANT_BE, error.to_string());
             }
+        }
+    }
+
+    /// What a person set and no longer has a place is told, not dropped in silence.
+    fn tell_what_went(&mut self, before: &Job) {
+        let lost = crate::parting::kinds_lost(before, self.document.settled());
+        if lost > 0 {
+            self.desk.said = text::kinds_lost(lost);
         }
     }
 

@@ -51,6 +51,16 @@ pub(crate) fn new_part(
     part
 }
 
+/// How many kinds of edges that a person set went with their sides when parts changed.
+pub(crate) fn kinds_lost(before: &Job, after: &Job) -> usize {
+    if before.parts == after.parts {
+        return 0;
+    }
+    let of_parts = before.faces.iter().filter(|face| face.from.is_some());
+    let left = |id| after.face(id).map_or(0, |face| face.overruled.len());
+    of_parts.map(|face| face.overruled.len().saturating_sub(left(face.id))).sum()
+}
+
 /// The plane of the uppermost face over a plan point, and how high that face reaches.
 fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     let there = layout.roof.faces.iter().filter(|face| face.sound && face.plan.contains(plan));
@@ -244,6 +254,29 @@ mod tests {
         let (_, top) = slope_at(&Layout::of(&job), dvec2(5.0, 1.0)).unwrap();
         assert!(dormer.eave_height.metres() + 0.5 <= top + 1e-9);
         assert!(dormer.outline.outer.iter().all(|p| p.y <= 3.0 + 1e-9), "{:?}", dormer.outline.outer);
+    }
+
+    #[test]
+    fn a_kind_that_goes_with_its_side_is_counted() {
+        let mut job = house(8.0);
+        let slope = job.parts[0].sides[0][0].treatment;
+        let east = 1;
+        let mut hipped = job.parts[0].clone();
+        hipped.sides[0][east].treatment = slope;
+        job = apply(&job, &Edit::PutPart(hipped.clone())).unwrap();
+        let east_side = Some(SideRef { ring: 0, side: east });
+        let is_end = |from: chalkcourse_job::FromPart| hipped.place_of(from.side) == east_side;
+        let end = job.faces.iter().find(|face| face.from.is_some_and(is_end));
+        let end = end.unwrap().with_side_overruled(0, 0, Some(chalkcourse_geometry::EdgeKind::WallLine));
+        job = apply(&job, &Edit::PutFace(end)).unwrap();
+        assert_eq!(kinds_lost(&job, &job), 0);
+        // Higher walls lose nothing.
+        let mut higher = hipped.clone();
+        higher.eave_height = Length::from_metres(4.0);
+        assert_eq!(kinds_lost(&job, &apply(&job, &Edit::PutPart(higher)).unwrap()), 0);
+        // A gable end has no face there.
+        hipped.sides[0][east].treatment = Treatment::Gable;
+        assert_eq!(kinds_lost(&job, &apply(&job, &Edit::PutPart(hipped)).unwrap()), 1);
     }
 
     #[test]

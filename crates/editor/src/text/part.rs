@@ -27,6 +27,14 @@ pub(crate) const SET_FREE: &str = "Set free";
 pub(crate) const SET_FREE_HELP: &str =
     "Turn its faces, and those of the parts that it meets, into drawn ones that no part changes any more";
 pub(crate) const DELETE_PART: &str = "Delete the part";
+pub(crate) fn kinds_lost(count: usize) -> String {
+    match count {
+        1 => "The kind of an edge that was set by hand went with its side. Undo brings it back.".to_owned(),
+        _ => format!(
+            "The kinds of {count} edges that were set by hand went with their sides. Undo brings them back."
+        ),
+    }
+}
 pub(crate) const SHOW_PART: &str = "Its part…";
 pub(crate) const FOLLOWS_PART: &str = "This face follows from a part of the house: change its side here.";
 pub(crate) const LAST_CORNERS_OF_PART: &str = "A part keeps its last three corners: delete the part instead.";
