@@ -5,7 +5,7 @@ use crate::canvas::interact::close_draft;
 use crate::commands::Tool;
 use crate::desk::Desk;
 use crate::selection::PartPlace;
-use crate::{Document, Selection, text};
+use crate::{Document, Selection, text, windows};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Edit, Penetration};
 use egui::{Key, Modifiers, Ui};
@@ -39,8 +39,21 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
         }
     }
     if ui.input(|input| input.key_pressed(Key::Escape)) {
-        escape(desk, actions);
+        if is_at_rest(desk) {
+            windows::close_top(ui.ctx(), &mut desk.windows);
+        } else {
+            escape(desk, actions);
+        }
     }
+}
+
+/// Whether nothing is held, drawn or measured: then Esc is for the windows over the drawing.
+fn is_at_rest(desk: &Desk) -> bool {
+    desk.tool == Tool::Select
+        && desk.selection == Selection::Nothing
+        && desk.tape.is_none()
+        && desk.handling.points.is_empty()
+        && desk.draft.as_ref().is_none_or(|draft| draft.corners.is_empty())
 }
 
 /// Esc lets go of the nearest thing: a face half drawn, a tool, what is held.

@@ -40,6 +40,8 @@ pub(crate) struct Windows {
     pub(crate) copy_to: Option<BlockId>,
     /// The same as it was in the frame before.
     copy_to_asked: Option<BlockId>,
+    /// Something had the keys in the frame before: Esc is for that first.
+    had_focus: bool,
     /// A face from measurements.
     pub(crate) taped: bool,
     pub(crate) taping: Taping,
@@ -88,6 +90,35 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     }
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);
+    }
+    desk.windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
+}
+
+/// Closes the window that lies over the others, if one is open; a field that was typed in is left first.
+pub(crate) fn close_top(ctx: &Context, windows: &mut Windows) {
+    if windows.had_focus {
+        return;
+    }
+    let mut import = windows.import.is_some();
+    let layers: Vec<egui::Id> = ctx.memory(|memory| memory.layer_ids().map(|layer| layer.id).collect());
+    let top = [
+        (text::RULE_BOOK_WINDOW, &mut windows.rule_book),
+        (text::ROOF_REPORT, &mut windows.roof.open),
+        (text::ORDER, &mut windows.order.open),
+        (text::IMPORT, &mut import),
+        (text::COURSING, &mut windows.coursing.open),
+        (text::FIT_UP, &mut windows.fit_up.open),
+        (text::TAPED_FACE, &mut windows.taped),
+        (text::CHECKLIST, &mut windows.checklist),
+    ]
+    .into_iter()
+    .filter(|(_, open)| **open)
+    .max_by_key(|(name, _)| layers.iter().position(|id| *id == egui::Id::unique(*name)));
+    if let Some((_, open)) = top {
+        *open = false;
+    }
+    if !import {
+        windows.import = None;
     }
 }
 

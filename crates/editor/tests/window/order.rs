@@ -129,6 +129,22 @@ fn lines_are_found_sorted_and_filtered() {
 }
 
 #[test]
+fn esc_lets_go_of_what_is_held_and_then_closes_the_upper_window() {
+    let mut hand = opened();
+    hand.chord(Modifiers::COMMAND, Key::R);
+    assert!(hand.sees("Roof report") && hand.sees("Add a line"));
+    hand.key(Key::Escape);
+    assert!(!hand.sees("Roof report") && hand.sees("Add a line"), "the one that came last");
+    fill(&mut hand, "Packages of FH-102", "5");
+    hand.harness.get_by_label("Packages of FH-102").focus();
+    hand.harness.run();
+    hand.key(Key::Escape);
+    assert!(hand.sees("Add a line"), "a field is left first");
+    hand.key(Key::Escape);
+    assert!(!hand.sees("Add a line"));
+}
+
+#[test]
 fn pointing_at_a_line_lights_its_places() {
     let mut hand = opened();
     let at = hand.harness.get_by_label("FH-110").rect().center();
