@@ -73,6 +73,7 @@ pub const RULES: &[&Rule] = &[
     &array::base_rail::RULE,
     &array::deck::RULE,
     &array::hook::RULE,
+    &array::laying::RULE,
     &array::reveal::RULE,
     &array::between_blocks::RULE,
     &fire::ridge::RULE,

@@ -100,7 +100,7 @@ pub(crate) const OTHER_KEYS: [(&str, &str); 9] = [
     ("Add a corner to a side", "Double-click the side"),
     ("Drag without snapping", "Ctrl or Alt"),
     ("Drag one face's corner alone", "Shift"),
-    ("Let go, or give up a drag", "Esc"),
+    ("Let go, give up a drag, or close a window", "Esc"),
     ("Pan", "Space, middle or right drag"),
 ];
 

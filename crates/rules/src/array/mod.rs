@@ -5,6 +5,7 @@ pub(crate) mod between_blocks;
 pub(crate) mod clearance;
 pub(crate) mod deck;
 pub(crate) mod hook;
+pub(crate) mod laying;
 pub(crate) mod moves;
 pub(crate) mod no_deck;
 pub(crate) mod off_face;
