@@ -167,7 +167,8 @@ impl Search<'_> {
     fn deepest(&mut self, rows: &[Row]) -> (usize, f64, usize) {
         let (pitch, grounded, tolerance) = (self.pitch[0], self.grounded, self.tolerance);
         if self.hooked {
-            return deepest_carried(rows, pitch, self.shift, grounded, tolerance, &mut self.folds);
+            let beat = self.best.bound;
+            return deepest_carried(rows, pitch, self.shift, grounded, tolerance, beat, &mut self.folds);
         }
         let all = rows.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (*k == 0, gap)));
         let (count, u) = deepest(all, pitch, grounded, tolerance, &mut self.folds);
@@ -205,27 +206,39 @@ pub(super) fn meetings(low: &[Row], high: &[Row], pitch: f64) -> Vec<f64> {
     cuts
 }
 
-/// Most tiles of one grid in these rows when every tile above the lowest row is carried; its u, and its lowest row.
+/// Most tiles of one grid in these rows when every tile above the lowest row is carried, its u, and its lowest row; none where
+/// that is no more than `beat`.
 pub(super) fn deepest_carried(
     rows: &[Row],
     pitch: f64,
     shift: f64,
     grounded: bool,
     tolerance: f64,
+    beat: usize,
     folds: &mut Vec<(f64, i64)>,
 ) -> (usize, f64, usize) {
     let mut best = (0, 0.0, 0);
     let bases = if grounded { 1 } else { rows.len() };
+    // What each row holds by itself: no more of it can be carried.
+    let most =
+        |row: &[(f64, f64)]| row.iter().map(|(a, b)| ((b - a) / pitch).floor() as usize + 1).sum::<usize>();
+    let alone: Vec<usize> = rows.iter().map(|(_, row)| most(row)).collect();
+    let mut above: usize = alone.iter().sum();
     for (i, (base, _)) in rows.iter().enumerate().take(bases) {
-        if grounded && *base != 0 {
+        if (grounded && *base != 0) || above <= best.0.max(beat) {
             break;
         }
-        let all: Vec<_> = carried(&rows[i..], shift)
-            .into_iter()
-            .flat_map(|(k, row)| row.into_iter().map(move |gap| (k == *base, gap)))
-            .collect();
-        let (count, u) = deepest(all.into_iter(), pitch, grounded, tolerance, folds);
-        if count > best.0 {
+        // Carried rows so far and all others as if nothing had to carry them: given up where that is too few.
+        let (mut hope, mut others) = (above, alone[i..].iter());
+        let enough = |row: &[(f64, f64)]| {
+            hope -= others.next().map_or(0, |alone| alone - most(row));
+            hope > best.0.max(beat)
+        };
+        above -= alone[i];
+        let Some(carried) = carried(&rows[i..], shift, enough) else { continue };
+        let all = carried.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (k == base, gap)));
+        let (count, u) = deepest(all, pitch, grounded, tolerance, folds);
+        if count > best.0.max(beat) {
             best = (count, u, *base);
         }
     }
@@ -233,8 +246,8 @@ pub(super) fn deepest_carried(
 }
 
 /// What is left of each row when every tile above the first must stand on tiles of the row below: straight on
-/// one, or, lapped, on two half aside.
-pub(super) fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
+/// one, or, lapped, on two half aside. `None` as soon as what is left of a row is not `enough` to go on.
+fn carried(rows: &[Row], shift: f64, mut enough: impl FnMut(&[(f64, f64)]) -> bool) -> Option<Vec<Row>> {
     let mut result: Vec<Row> = Vec::new();
     for (k, row) in rows {
         let next = match result.last() {
@@ -249,12 +262,15 @@ pub(super) fn carried(rows: &[Row], shift: f64) -> Vec<Row> {
                 intersect(&intersect(row, below), &moved)
             }
         };
+        if !enough(&next) {
+            return None;
+        }
         if next.is_empty() {
             break;
         }
         result.push((*k, next));
     }
-    result
+    Some(result)
 }
 
 /// What two sorted lists of stretches share.

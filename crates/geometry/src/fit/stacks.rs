@@ -286,6 +286,7 @@ impl<'a> Search<'a> {
             0.0,
             self.grounded,
             self.tolerance,
+            0,
             &mut self.folds,
         );
         if !self.hopes(most.0) {
