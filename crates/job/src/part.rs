@@ -222,8 +222,7 @@ impl RoofPart {
     /// stretch after it is a new side with the same on it.
     pub fn with_corner_added(&self, ring: usize, side: usize, at: DVec2) -> Option<Self> {
         let mut part = self.clone();
-        let id = self.sides.iter().flatten().map(|side| side.id).max().map_or(0, |id| id.saturating_add(1));
-        let split = PartSide { id, ..*self.side(SideRef { ring, side })? };
+        let split = PartSide { id: self.free_side_id(), ..*self.side(SideRef { ring, side })? };
         let corners = part.ring_mut(ring)?;
         if side >= corners.len() {
             return None;
@@ -233,13 +232,37 @@ impl RoofPart {
         Some(part)
     }
 
-    /// The part without a corner: the side before it runs on to the next corner. A ring of three keeps its corners:
-    /// `None`.
+    /// The part around a courtyard. Its sides have what the first side with a slope has; of a part without one they are
+    /// walls.
+    pub fn with_courtyard(&self, corners: Vec<DVec2>) -> Self {
+        let mut part = self.clone();
+        let is_slope = |side: &&PartSide| matches!(side.treatment, Treatment::Slope(_));
+        let like = self.sides.iter().flatten().find(is_slope);
+        let (treatment, overhang) =
+            like.map_or((Treatment::Wall, Length::ZERO), |side| (side.treatment, side.overhang));
+        let side = |id| PartSide { id, treatment, overhang, eave_height: None };
+        part.sides.push((self.free_side_id()..).take(corners.len()).map(side).collect());
+        part.outline.holes.push(corners);
+        part
+    }
+
+    /// The number after those of all sides.
+    fn free_side_id(&self) -> u32 {
+        self.sides.iter().flatten().map(|side| side.id).max().map_or(0, |id| id.saturating_add(1))
+    }
+
+    /// The part without a corner: the side before it runs on to the next corner. A courtyard of three goes as a whole; an
+    /// outline of three keeps its corners: `None`.
     pub fn without_corner(&self, ring: usize, corner: usize) -> Option<Self> {
         let mut part = self.clone();
         let corners = part.ring_mut(ring)?;
-        if corners.len() <= 3 || corner >= corners.len() {
+        if corner >= corners.len() || (corners.len() <= 3 && ring == 0) {
             return None;
+        }
+        if corners.len() <= 3 {
+            part.outline.holes.remove(ring - 1);
+            part.sides.remove(ring);
+            return Some(part);
         }
         corners.remove(corner);
         let sides = part.sides.get_mut(ring)?;

@@ -73,7 +73,7 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<D
             let part = new_part(job, layout, desk.part_kind(), &Polygon::new(corners), &how);
             raised(text::draw_of(&part.name), part)
         }
-        OutlineFor::Hole => Ok(hole(job, layout, corners)?),
+        OutlineFor::Hole => hole(job, layout, corners),
         OutlineFor::Penetration => Ok(penetration(job, layout, &corners, desk)),
     }
 }
@@ -89,14 +89,22 @@ fn raised(label: String, part: RoofPart) -> Result<Drawn, Refused> {
     Ok(Drawn { label, edit: Edit::PutPart(part), selection })
 }
 
-fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, String> {
+/// A hole in a face that was drawn; over a raised roof, a courtyard of its part.
+fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refused> {
     let around = layout
         .roof
         .faces
         .iter()
         .position(|face| face.sound && corners.iter().all(|&p| face.plan.contains(p)));
-    let Some(mut face) = around.and_then(|index| job.faces.get(index)).cloned() else {
-        return Err(text::HOLE_IN_NO_FACE.to_owned());
+    let drawn = around.and_then(|index| job.faces.get(index)).filter(|face| face.from.is_none());
+    let Some(mut face) = drawn.cloned() else {
+        let inside = |part: &&RoofPart| {
+            part.kind != PartKind::Chimney && corners.iter().all(|&p| part.outline.contains(p))
+        };
+        let Some(part) = job.parts.iter().find(inside) else {
+            return Err(text::HOLE_IN_NO_FACE.to_owned().into());
+        };
+        return raised(text::courtyard_in(&part.name), part.with_courtyard(corners));
     };
     face.outline.holes.push(corners);
     let (label, selection) = (text::hole_in(&face.name), Selection::Face(face.id));

@@ -74,6 +74,9 @@ pub(crate) fn at_least_none(length: Result<Length, LengthError>) -> Result<Lengt
     }
 }
 
+pub(crate) fn courtyard_in(part: &str) -> String {
+    format!("draw a courtyard in {part}")
+}
 pub(crate) fn hole_in(face: &str) -> String {
     format!("draw a hole in {face}")
 }

@@ -126,7 +126,8 @@ pub(crate) const NO_DIRECTION: &str = "Point where the side should go, then pres
 pub(crate) const LENGTH_NOT_POSITIVE: &str = "A side is longer than 0.";
 pub(crate) const THREE_CORNERS: &str = "An outline has at least three corners: click another one.";
 pub(crate) const NO_AREA: &str = "These corners lie on one line and make no outline: take one back.";
-pub(crate) const HOLE_IN_NO_FACE: &str = "A hole lies inside one face: take corners back until all are.";
+pub(crate) const HOLE_IN_NO_FACE: &str =
+    "A hole lies inside one face, a courtyard inside the walls of one part: take corners back until all are.";
 pub(crate) const NO_FACE_HERE: &str = "There is no face here: press on one to place a block.";
 pub(crate) const NO_FACE_YET: &str = "There is no face to show yet: draw one first.";
 pub(crate) const LAST_CORNERS: &str = "A face keeps its last three corners: delete the face instead.";

@@ -169,3 +169,25 @@ fn a_footprint_that_makes_no_roof_is_told() {
     hand.drop(to);
     assert_eq!(part(&hand, id).outline.outer[2], corner);
 }
+
+#[test]
+fn a_courtyard_is_drawn_into_a_raised_house_and_taken_away() {
+    let (mut hand, id) = house();
+    let before = hand.job();
+    let covered = |hand: &Hand| hand.editor().document().plan().summary.plan_area;
+    let whole = covered(&hand);
+    draw(&mut hand, &["Hole"], &[(-2.0, -1.5), (2.0, -1.5), (2.0, 1.5)]);
+    let court = part(&hand, id);
+    assert_eq!((court.outline.holes.len(), court.sides.len()), (1, 2), "{}", hand.editor().said());
+    let numbers: std::collections::BTreeSet<u32> = court.sides.iter().flatten().map(|side| side.id).collect();
+    assert_eq!(numbers.len(), 7, "each side has its number");
+    // 4 m by 3 m in a triangle, less the overhang that reaches into it from three sides.
+    assert!(covered(&hand) < whole - 1.0, "{} of {whole}", covered(&hand));
+    // One outside the walls, or across them, is told.
+    draw(&mut hand, &["Hole"], &[(-7.0, 2.5), (-5.0, 2.5), (-6.0, 5.0)]);
+    assert!(hand.sees("a courtyard inside the walls of one part"));
+    hand.key(Key::Escape);
+    hand.key(Key::Escape);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job(), before);
+}

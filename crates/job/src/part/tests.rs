@@ -125,6 +125,28 @@ fn corners_come_and_go_and_sides_keep_their_faces() {
 }
 
 #[test]
+fn a_courtyard_comes_and_goes() {
+    let job = house();
+    let part = &job.parts[0];
+    let middle = part.outline.bounds().unwrap().centre();
+    let corners = [dvec2(-0.5, -0.5), dvec2(0.5, -0.5), dvec2(0.0, 0.5)].map(|p| middle + p);
+    let around = part.with_courtyard(corners.to_vec());
+    assert_eq!(
+        around.sides[1].iter().map(|side| side.treatment).collect::<Vec<_>>(),
+        [part.sides[0][0].treatment; 3]
+    );
+    let next = apply(&job, &Edit::PutPart(around)).unwrap();
+    assert!(next.faces.len() > job.faces.len(), "three more slopes look into it");
+    // A courtyard of three corners goes with one of them; the outline of a house of three does not.
+    let closed = next.parts[0].without_corner(1, 2).unwrap();
+    assert_eq!(apply(&next, &Edit::PutPart(closed)).unwrap().parts, job.parts);
+    let mut three = part.clone();
+    three.outline.outer.pop();
+    three.sides[0].pop();
+    assert_eq!(three.without_corner(0, 0), None);
+}
+
+#[test]
 fn parts_move_with_all_that_stands_on_them() {
     let mut job = house();
     let kind = PenetrationKind::PipeBoot;
