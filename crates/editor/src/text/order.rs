@@ -77,12 +77,6 @@ pub(crate) fn price_of(number: &str) -> String {
 pub(crate) fn switch_line(number: &str, was_off: bool) -> String {
     format!("{} {number}", if was_off { "Order" } else { "Leave out" })
 }
-pub(crate) fn change_packages(number: &str) -> String {
-    format!("Packages of {number}")
-}
-pub(crate) fn change_price(number: &str) -> String {
-    format!("Price of {number}")
-}
 pub(crate) fn give_reason(number: &str) -> String {
     format!("Reason for {number}")
 }

@@ -220,8 +220,7 @@ pub(super) fn deepest_carried(
     let mut best = (0, 0.0, 0);
     let bases = if grounded { 1 } else { rows.len() };
     // What each row holds by itself: no more of it can be carried.
-    let most =
-        |row: &[(f64, f64)]| row.iter().map(|(a, b)| ((b - a) / pitch).floor() as usize + 1).sum::<usize>();
+    let most = |row: &[(f64, f64)]| row.iter().map(|(a, b)| ((b - a) / pitch) as usize + 1).sum::<usize>();
     let alone: Vec<usize> = rows.iter().map(|(_, row)| most(row)).collect();
     let mut above: usize = alone.iter().sum();
     for (i, (base, _)) in rows.iter().enumerate().take(bases) {
@@ -276,7 +275,7 @@ fn carried(rows: &[Row], shift: f64, mut enough: impl FnMut(&[(f64, f64)]) -> bo
 /// What two sorted lists of stretches share.
 pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
     let (mut i, mut j) = (0, 0);
-    let mut shared = Vec::new();
+    let mut shared = Vec::with_capacity(p.len().max(q.len()));
     while let (Some(a), Some(b)) = (p.get(i), q.get(j)) {
         let (from, to) = (a.0.max(b.0), a.1.min(b.1));
         if to - from > THIN {
@@ -305,10 +304,10 @@ pub(super) fn deepest(
             continue;
         }
         let one = if marked { 1 + MARK } else { 1 };
-        let whole = ((b - a) / pitch).floor();
-        sum += one * whole as i64;
+        let whole = ((b - a) / pitch) as i64;
+        sum += one * whole;
         let from = a - (a / pitch).floor() * pitch;
-        let to = from + (b - a - whole * pitch);
+        let to = from + (b - a - whole as f64 * pitch);
         folds.extend([(from, one), (if to > pitch { to - pitch } else { to }, -one)]);
         if to > pitch {
             sum += one;

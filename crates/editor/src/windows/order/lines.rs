@@ -331,7 +331,7 @@ fn packages(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Action
 /// So many packages whatever was counted; as counted where none are said.
 pub(super) fn set_packages(actions: &mut Actions, job: &Job, line: &Line, typed: Option<u64>) {
     let number = line.number.clone();
-    change(actions, job, text::change_packages(&line.number), |order| {
+    change(actions, job, text::packages_of(&line.number), |order| {
         if let Some(own) = order.added.iter_mut().find(|own| own.number == number) {
             own.packages = typed.unwrap_or(own.packages);
             return;
@@ -358,7 +358,6 @@ fn price(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Actions) 
         return;
     };
     let number = line.number.clone();
-    let label = text::change_price(&line.number);
     if job.order.added.iter().any(|own| own.number == number) {
         change(actions, job, label, |order| {
             for own in order.added.iter_mut().filter(|own| own.number == number) {
