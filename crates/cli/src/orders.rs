@@ -3,7 +3,7 @@
 use crate::{On, Outcome, json, write_file};
 use anyhow::Context;
 use chalkcourse_job::{
-    Edit, Job, OrderChoices, Override, PriceList, apply, counts_from_csv, load, load_prices, load_stock,
+    Edit, Job, OrderChoices, Override, PriceList, apply, load, load_counts, load_prices, load_stock,
 };
 use chalkcourse_plan::{By, evaluate};
 use chalkcourse_sheets::{claim_pdf, order_pdf, order_workbook, pallet_pdf};
@@ -191,13 +191,8 @@ pub(crate) fn receive(arguments: ReceiveArguments) -> anyhow::Result<Outcome> {
     let ReceiveArguments { mut on, format, counts, save } = arguments;
     let mut job = load(&on.file)?;
     if let Some(path) = counts {
-        let shown = path.display();
-        let text = std::fs::read_to_string(&path).with_context(|| format!("{shown}: can't read it"))?;
-        let counts = counts_from_csv(&text).map_err(|wrong| anyhow::anyhow!("{shown}, {wrong}"))?;
-        job = decided(&job, |order| {
-            order.delivery.counts.extend(counts);
-            Ok(())
-        })?;
+        let counts = load_counts(&path)?;
+        job = apply(&job, &Edit::order(&job, |order| order.delivery.counts.extend(counts)))?;
     }
     if let Some(path) = save {
         chalkcourse_job::save(&job, &path)?;

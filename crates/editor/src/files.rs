@@ -67,7 +67,8 @@ impl Ask {
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],
             Self::Picture => &["png", "jpg", "jpeg"],
             Self::SavePicture => &["png"],
-            Self::Stock | Self::Counts => &["csv"],
+            Self::Stock => &["csv", "json"],
+            Self::Counts => &["csv"],
             Self::Prices | Self::Offer => &["json", "csv", "xlsx", "ods"],
             _ => &["json"],
         }

@@ -2,19 +2,22 @@
 
 use crate::canvas::hatch;
 use crate::{text, theme};
-use chalkcourse_rules::Rule;
 use chalkcourse_rules::sketch::{HIGH, Stroke as Line, WIDE};
+use chalkcourse_rules::{RULES, Rule};
 use egui::{Pos2, Rect, Response, RichText, Sense, Shape, Stroke, StrokeKind, Ui, Vec2, WidgetInfo};
 
 /// Half of a tick across the end of a measure, and a side of an arrow's head, in points.
 const TICK: f32 = 3.5;
 
-/// A rule in short, for a tip: what it looks at, its sketch, and why there is such a rule.
-pub(crate) fn of_rule(ui: &mut Ui, rule: &Rule) {
-    ui.set_max_width(240.0);
-    ui.label(RichText::new(rule.title).strong());
-    show(ui, rule, 200.0);
-    ui.label(rule.reason);
+/// Gives words a tip with the rule of a code in short: what it looks at, its sketch, and why there is such a rule.
+pub(crate) fn tip(words: Response, code: &str) {
+    let Some(rule) = RULES.iter().find(|rule| rule.code == code) else { return };
+    words.on_hover_ui(|ui| {
+        ui.set_max_width(240.0);
+        ui.label(RichText::new(rule.title).strong());
+        show(ui, rule, 200.0);
+        ui.label(rule.reason);
+    });
 }
 
 /// Draws the sketch of a rule so wide.

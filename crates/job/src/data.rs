@@ -2,9 +2,10 @@
 
 use crate::file::{self, FileError};
 use crate::table::Table;
-use crate::{Kit, Leftover, OrderChoices, PriceList, RuleBook, stock_from_csv};
+use crate::{Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
+use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
 
@@ -157,6 +158,14 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
         return Ok(choices.stock);
     }
     stock_from_csv(&file::read_text(path, "warehouse list")?).map_err(|wrong| FileError::wrong(path, wrong))
+}
+
+/// Reads a pallet list with counts filled in, as [`counts_from_csv`] says.
+///
+/// # Errors
+/// [`FileError`] names the file, the line and what was expected.
+pub fn load_counts(path: &Path) -> Result<BTreeMap<String, Received>, FileError> {
+    counts_from_csv(&file::read_text(path, "pallet list")?).map_err(|wrong| FileError::wrong(path, wrong))
 }
 
 fn ending(path: &Path) -> String {

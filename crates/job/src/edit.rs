@@ -56,6 +56,15 @@ pub enum Edit {
     Several(Vec<Edit>),
 }
 
+impl Edit {
+    /// The edit that changes some decisions about the order of a job.
+    pub fn order(job: &Job, how: impl FnOnce(&mut OrderChoices)) -> Self {
+        let mut order = (*job.order).clone();
+        how(&mut order);
+        Self::SetOrder(Arc::new(order))
+    }
+}
+
 /// Why an edit makes no sense. The job stays as it was.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum EditError {

@@ -32,8 +32,8 @@ mod underlay;
 
 pub use block::{Block, Cell, Orientation, RowShift};
 pub use data::{
-    builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text, load_kit, load_prices,
-    load_rule_book, load_stock, prices_from_bytes, rule_book_from_text, save_rule_book,
+    builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text, load_counts, load_kit,
+    load_prices, load_rule_book, load_stock, prices_from_bytes, rule_book_from_text, save_rule_book,
 };
 pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, FireListing, RailLimits};
 pub use edit::{Edit, EditError, apply};

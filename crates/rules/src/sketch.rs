@@ -34,32 +34,30 @@ pub const HIGH: f32 = 60.0;
 /// The slope that most sketches are drawn on.
 pub(crate) const SLOPE: Stroke = Stroke::Roof(&[[8.0, 8.0], [92.0, 8.0], [92.0, 52.0], [8.0, 52.0]]);
 
-impl Stroke {
-    /// All its points; the corners of a box, the ends of a pipe's width and height.
-    pub fn points(&self) -> Vec<[f32; 2]> {
-        match *self {
-            Self::Roof(points) | Self::Edge(points) | Self::Limit(points) | Self::Free(points) => {
-                points.to_vec()
-            }
-            Self::Module([x, y, w, h]) | Self::Wrong([x, y, w, h]) | Self::Thing([x, y, w, h]) => {
-                vec![[x, y], [x + w, y], [x + w, y + h], [x, y + h]]
-            }
-            Self::Pipe([x, y, r]) => vec![[x - r, y], [x, y - r], [x + r, y], [x, y + r]],
-            Self::Measure(a, b) | Self::Way(a, b) => vec![a, b],
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::RULES;
 
+    /// All points of a stroke; the corners of a box, the ends of a pipe's width and height.
+    fn points(stroke: &Stroke) -> Vec<[f32; 2]> {
+        match *stroke {
+            Stroke::Roof(points) | Stroke::Edge(points) | Stroke::Limit(points) | Stroke::Free(points) => {
+                points.to_vec()
+            }
+            Stroke::Module([x, y, w, h]) | Stroke::Wrong([x, y, w, h]) | Stroke::Thing([x, y, w, h]) => {
+                vec![[x, y], [x + w, y], [x + w, y + h], [x, y + h]]
+            }
+            Stroke::Pipe([x, y, r]) => vec![[x - r, y], [x, y - r], [x + r, y], [x, y + r]],
+            Stroke::Measure(a, b) | Stroke::Way(a, b) => vec![a, b],
+        }
+    }
+
     #[test]
     fn every_rule_has_a_sketch_of_its_own_that_lies_on_its_ground() {
         for (at, rule) in RULES.iter().enumerate() {
             assert!(rule.sketch.len() >= 2, "{}", rule.code);
-            for [x, y] in rule.sketch.iter().flat_map(Stroke::points) {
+            for [x, y] in rule.sketch.iter().flat_map(points) {
                 assert!((0.0..=WIDE).contains(&x) && (0.0..=HIGH).contains(&y), "{}: {x}, {y}", rule.code);
             }
             for other in &RULES[..at] {

@@ -15,6 +15,12 @@ fn sheet(title: String, job: &Job) -> Sheet {
     Sheet { title, under, foot: CAUTION.to_owned(), parts: Vec::new() }
 }
 
+/// A row, and the note below it where there is one.
+fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
+    let note = (!note.trim().is_empty()).then(|| Row::Note(note.to_owned()));
+    std::iter::once(Row::Cells(cells)).chain(note).collect()
+}
+
 /// The pallet list by stage of work, with boxes to tick and room for counts: to go through the delivery with a pencil. What
 /// was counted already stands in it.
 ///
@@ -33,16 +39,15 @@ pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         let of_stage = rows.iter().filter(|row| row.stage == stage.stage);
         let cells = of_stage.flat_map(|row| {
             let damaged = if row.damaged > 0 { row.damaged.to_string() } else { blank() };
-            let mut lines = vec![Row::Cells(vec![
+            let cells = vec![
                 BOX.to_owned(),
                 row.number.clone(),
                 row.name.clone(),
                 format!("{} × {}", row.ordered, row.package),
                 row.counted.map_or_else(blank, |counted| counted.to_string()),
                 damaged,
-            ])];
-            lines.extend((!row.note.trim().is_empty()).then(|| Row::Note(row.note.clone())));
-            lines
+            ];
+            with_note(cells, &row.note)
         });
         sheet.parts.push(Part::Table {
             columns: vec![
@@ -90,7 +95,7 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     } else {
         let number = |count: u64| if count > 0 { count.to_string() } else { "–".to_owned() };
         let cells = wrong.iter().flat_map(|row| {
-            let mut lines = vec![Row::Cells(vec![
+            let cells = vec![
                 row.number.clone(),
                 row.name.clone(),
                 row.package.clone(),
@@ -99,9 +104,8 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
                 number(row.short()),
                 number(row.damaged),
                 number(row.over()),
-            ])];
-            lines.extend((!row.note.trim().is_empty()).then(|| Row::Note(row.note.clone())));
-            lines
+            ];
+            with_note(cells, &row.note)
         });
         sheet.parts.push(Part::Table {
             columns: vec![
@@ -136,25 +140,12 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let mut sheet = sheet("Crew checklist".to_owned(), job);
     sheet.under.push(format!("After the rule book {}", job.rule_book.name));
-    let mut about = String::new();
-    let mut rows: Vec<Row> = Vec::new();
-    let table = |rows: &mut Vec<Row>| Part::Table {
-        columns: vec![Column::words("", 0.25), Column::words("", 9.0)],
-        rows: std::mem::take(rows),
-    };
-    for line in chalkcourse_rules::checklist(job, &plan.layout) {
-        if line.about != about {
-            if !rows.is_empty() {
-                sheet.parts.push(table(&mut rows));
-            }
-            sheet.parts.push(Part::Heading(line.about.clone()));
-            about.clone_from(&line.about);
-        }
-        rows.push(Row::Cells(vec![BOX.to_owned(), line.text]));
-        rows.push(Row::Note(line.source));
-    }
-    if !rows.is_empty() {
-        sheet.parts.push(table(&mut rows));
+    for lines in chalkcourse_rules::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
+        sheet.parts.extend(lines.first().map(|line| Part::Heading(line.about.clone())));
+        let rows =
+            lines.iter().flat_map(|line| with_note(vec![BOX.to_owned(), line.text.clone()], &line.source));
+        let columns = vec![Column::words("", 0.25), Column::words("", 9.0)];
+        sheet.parts.push(Part::Table { columns, rows: rows.collect() });
     }
     sheet.parts.push(Part::Caution(CAUTION.to_owned()));
     sheet.parts.push(Part::Text("Gone through by ………………………………    Date ………………………".to_owned()));

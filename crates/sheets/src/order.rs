@@ -5,7 +5,7 @@ use crate::page::{Column, Part, Row, Sheet, pdf};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Job;
 use chalkcourse_plan::{By, Plan, order_header};
-use chalkcourse_takeoff::{Line, Takeoff, cut_lists, money_rows, need_words, sections};
+use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections};
 use rust_decimal::Decimal;
 
 /// What to order, by part or by stage of work: each line with how it was counted, then cut lists, crews, totals, what has no
@@ -87,15 +87,13 @@ fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
             money(line.cost, cost),
         ]));
         rows.extend(line.state_words(units).map(Row::Note));
-        let terms: Vec<String> =
-            line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units)).collect();
-        let counted = if terms.is_empty() { String::new() } else { format!("{}; ", terms.join(" + ")) };
-        rows.push(Row::Note(format!("{counted}{}", line.source)));
+        let counted = line.count_words(units);
+        let apart = if counted.is_empty() { "" } else { "; " };
+        rows.push(Row::Note(format!("{counted}{apart}{}", line.source)));
     }
-    let sum = lines.iter().filter_map(|line| line.cost).fold(Decimal::ZERO, Decimal::saturating_add);
     let mut cells = vec![String::new(); 6];
     cells[1] = heading.to_owned();
-    cells[5] = show_money(sum);
+    cells[5] = show_money(cost_of(lines.iter().copied()));
     rows.push(Row::Sum(cells));
     Part::Table {
         columns: vec![

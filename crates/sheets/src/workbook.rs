@@ -174,8 +174,7 @@ fn write_line(
     formats: &Formats,
 ) -> Result<(), SheetError> {
     let (unit, scale) = spreadsheet_unit(line.unit, units);
-    let terms: Vec<String> =
-        line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units)).collect();
+    let counted = line.count_words(units);
     let state = line.state_words(units).unwrap_or_default();
     for (column, text) in [
         (0, line.group.name()),
@@ -186,7 +185,7 @@ fn write_line(
         (10, &line.package),
         (14, if line.taxed { "yes" } else { "no" }),
         (15, &state),
-        (16, &terms.join(" + ")),
+        (16, &counted),
         (17, &line.source),
     ] {
         sheet.write_string_with_format(row, column, text, &formats.text)?;

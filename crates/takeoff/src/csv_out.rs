@@ -161,7 +161,6 @@ pub fn spreadsheet_unit(unit: Unit, units: Units) -> (&'static str, f64) {
 
 fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()] {
     let (unit, scale) = spreadsheet_unit(line.unit, units);
-    let words = line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units));
     let money = |amount: Option<rust_decimal::Decimal>| match amount {
         Some(amount) => amount.to_string(),
         None => "no price".to_owned(),
@@ -182,7 +181,7 @@ fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()]
         money(line.price),
         if line.price.is_some() && line.cost.is_none() { "too large".into() } else { money(line.cost) },
         takeoff.currency.clone(),
-        format!("{} [{}]", words.collect::<Vec<_>>().join(" + "), line.source),
+        format!("{} [{}]", line.count_words(units), line.source),
         line.stage.name().to_owned(),
         line.state_words(units).unwrap_or_default(),
         number(line.from_stock * scale),

@@ -48,7 +48,7 @@ pub use rolls::{LaidOut, Strip};
 pub use suppliers::{Offer, PriceComparison, PriceRow, compare_prices};
 pub use text::{By, money_rows, need_words, sections, to_text, to_text_by};
 pub use text_cuts::cut_lists;
-pub use totals::Totals;
+pub use totals::{Totals, cost_of};
 pub use words::show_amount;
 
 use chalkcourse_job::{AddedLine, Amount, Group, Job, Measure, Part, Term, Unit, WasteBy};

@@ -171,6 +171,12 @@ impl Line {
         words::packages(self, units)
     }
 
+    /// How the count came about, in words: "12 modules × 5 + 2 blocks × 6'".
+    pub fn count_words(&self, units: Units) -> String {
+        let terms = self.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units));
+        terms.collect::<Vec<_>>().join(" + ")
+    }
+
     /// What a person changed, in words; `None` where the line is as counted and nothing is taken from stock.
     pub fn state_words(&self, units: Units) -> Option<String> {
         words::of_state(self, units)

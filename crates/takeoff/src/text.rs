@@ -1,4 +1,4 @@
-use crate::totals::sum;
+use crate::totals::cost_of;
 use crate::words::number;
 use crate::{Header, Line, Takeoff, show_amount, text_cuts};
 use chalkcourse_geometry::Units;
@@ -54,7 +54,7 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     for (heading, lines) in sections(takeoff, by) {
         say("");
         say(heading);
-        let cost = sum(lines.iter().filter_map(|line| line.cost));
+        let cost = cost_of(lines.iter().copied());
         for line in lines {
             say(&widths.row(takeoff, line, units));
             if let Some(words) = line.state_words(units) {

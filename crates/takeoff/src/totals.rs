@@ -54,11 +54,14 @@ pub(crate) fn sum(amounts: impl IntoIterator<Item = Decimal>) -> Decimal {
     amounts.into_iter().fold(Decimal::ZERO, Decimal::saturating_add)
 }
 
+/// What some lines cost together, those without a price left out.
+pub fn cost_of<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Decimal {
+    sum(lines.into_iter().filter_map(|line| line.cost))
+}
+
 impl Totals {
     pub(crate) fn of(lines: &[Line], job: &Job) -> Self {
-        let costs = |keep: &dyn Fn(&Line) -> bool| {
-            sum(lines.iter().filter(|line| keep(line)).filter_map(|line| line.cost))
-        };
+        let costs = |keep: &dyn Fn(&Line) -> bool| cost_of(lines.iter().filter(|line| keep(line)));
         let goods = costs(&|line| line.group != Group::Labour);
         let labour = costs(&|line| line.group == Group::Labour);
         let tax = job.prices.tax_percent.map(|percent| share(costs(&|line| line.taxed), percent));
@@ -97,7 +100,7 @@ impl Takeoff {
         let of = |wanted: K| {
             let mut lines = self.lines.iter().filter(|line| key(line) == wanted).peekable();
             lines.peek()?;
-            Some((wanted, sum(lines.filter_map(|line| line.cost))))
+            Some((wanted, cost_of(lines)))
         };
         all.iter().copied().filter_map(of).collect()
     }

@@ -142,6 +142,6 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
     if close {
         close_draft(document, desk, actions);
     } else if give_up {
-        escape(desk, actions);
+        escape(ui.ctx(), desk, actions);
     }
 }

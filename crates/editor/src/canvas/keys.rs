@@ -8,7 +8,7 @@ use crate::selection::PartPlace;
 use crate::{Document, Selection, text, windows};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Edit, Penetration};
-use egui::{Key, Modifiers, Ui};
+use egui::{Context, Key, Modifiers, Ui};
 
 /// Carries out the keys that the drawing knows. None while a field is typed in.
 pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
@@ -39,25 +39,12 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
         }
     }
     if ui.input(|input| input.key_pressed(Key::Escape)) {
-        if is_at_rest(desk) {
-            windows::close_top(ui.ctx(), &mut desk.windows);
-        } else {
-            escape(desk, actions);
-        }
+        escape(ui.ctx(), desk, actions);
     }
 }
 
-/// Whether nothing is held, drawn or measured: then Esc is for the windows over the drawing.
-fn is_at_rest(desk: &Desk) -> bool {
-    desk.tool == Tool::Select
-        && desk.selection == Selection::Nothing
-        && desk.tape.is_none()
-        && desk.handling.points.is_empty()
-        && desk.draft.as_ref().is_none_or(|draft| draft.corners.is_empty())
-}
-
-/// Esc lets go of the nearest thing: a face half drawn, a tool, what is held.
-pub(super) fn escape(desk: &mut Desk, actions: &mut Actions) {
+/// Esc lets go of the nearest thing: a face half drawn, a tool, what is held, a window over the drawing.
+pub(super) fn escape(ctx: &Context, desk: &mut Desk, actions: &mut Actions) {
     if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty())
         || desk.tape.is_some()
         || !desk.handling.points.is_empty()
@@ -65,6 +52,8 @@ pub(super) fn escape(desk: &mut Desk, actions: &mut Actions) {
         desk.let_go();
     } else if desk.tool != Tool::Select {
         desk.take(Tool::Select);
+    } else if desk.selection == Selection::Nothing {
+        windows::close_top(ctx, &mut desk.windows);
     } else {
         actions.push(Action::Select(match desk.selection {
             Selection::Module { block, .. } => Selection::Block(block),

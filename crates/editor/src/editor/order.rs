@@ -3,23 +3,17 @@
 use super::Editor;
 use crate::text;
 use crate::windows::{OrderPart, OtherOrder};
-use chalkcourse_job::{Edit, OrderChoices, counts_from_csv, load, load_prices, load_stock};
+use chalkcourse_job::{Edit, load, load_counts, load_prices, load_stock};
 use chalkcourse_plan::evaluate;
 use std::path::Path;
 use std::sync::Arc;
 
 impl Editor {
-    /// One step that changes decisions about the order.
-    fn decide(&mut self, label: &str, how: impl FnOnce(&mut OrderChoices)) {
-        let mut order = (*self.document.job().order).clone();
-        how(&mut order);
-        self.edit(label, &Edit::SetOrder(Arc::new(order)));
-    }
-
     pub(super) fn load_stock(&mut self, path: &Path) {
         match load_stock(path) {
             Ok(stock) => {
-                self.decide(text::LOAD_STOCK, |order| order.stock = stock);
+                let edit = Edit::order(self.document.job(), |order| order.stock = stock);
+                self.edit(text::LOAD_STOCK, &edit);
                 self.desk.said = text::taken(text::LOAD_STOCK);
             }
             Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
@@ -28,18 +22,15 @@ impl Editor {
 
     /// Counts of a list stand beside those that are there, and in their place where both have a part.
     pub(super) fn load_counts(&mut self, path: &Path) {
-        let told = |words: String| format!("{}: {words}", path.display());
-        let counts = std::fs::read_to_string(path)
-            .map_err(|error| told(error.to_string()))
-            .and_then(|text| counts_from_csv(&text).map_err(told));
-        match counts {
+        match load_counts(path) {
             Ok(counts) => {
                 let lines = counts.len();
-                self.decide(text::LOAD_COUNTS, |order| order.delivery.counts.extend(counts));
+                let edit = Edit::order(self.document.job(), |order| order.delivery.counts.extend(counts));
+                self.edit(text::LOAD_COUNTS, &edit);
                 self.desk.windows.order.part = OrderPart::Delivery;
                 self.desk.said = text::counts_taken(lines);
             }
-            Err(words) => self.wrong(text::CANT_OPEN, words),
+            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
         }
     }
 

@@ -1,6 +1,5 @@
 use super::quiet;
 use crate::{Document, sketch, text, theme};
-use chalkcourse_rules::RULES;
 use egui::{CollapsingHeader, RichText, Ui};
 
 /// Which rules were checked against which book, and which were not and why.
@@ -15,9 +14,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document) {
         for rule in off.into_iter().chain(on) {
             ui.add_space(theme::GAP);
             let title = ui.label(RichText::new(rule.title).strong());
-            if let Some(known) = RULES.iter().find(|known| known.code == rule.code) {
-                title.on_hover_ui(|ui| sketch::of_rule(ui, known));
-            }
+            sketch::tip(title, rule.code);
             if rule.on {
                 quiet(ui, &rule.source);
             } else {

@@ -4,7 +4,7 @@ use crate::desk::{Desk, Pointed, Waiving};
 use crate::settings::Settings;
 use crate::{Document, Selection, canvas, sketch, text, theme};
 use chalkcourse_job::{Edit, Waiver};
-use chalkcourse_rules::{Finding, Place, RULES, Severity};
+use chalkcourse_rules::{Finding, Place, Severity};
 use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
 use std::collections::BTreeSet;
 
@@ -159,9 +159,7 @@ fn contents(
         let word = if finding.waived.is_some() { text::WAIVED } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
         let code = ui.label(RichText::new(finding.code).small().color(p.quiet));
-        if let Some(rule) = RULES.iter().find(|rule| rule.code == finding.code) {
-            code.on_hover_ui(|ui| sketch::of_rule(ui, rule));
-        }
+        sketch::tip(code, finding.code);
     });
     ui.label(&finding.message);
     quiet(ui, &finding.source);

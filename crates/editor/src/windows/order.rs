@@ -8,7 +8,7 @@ mod money;
 
 use crate::action::{Action, Actions};
 use crate::desk::Desk;
-use crate::{Document, text, theme};
+use crate::{Document, text};
 use chalkcourse_job::{AddedLine, Edit, Group, Job, OrderChoices, PriceList, Stage};
 use egui::{Context, Ui};
 use std::sync::Arc;
@@ -59,10 +59,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                     *now = part;
                 }
             }
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                let takeoff = &document.plan().takeoff;
-                ui.strong(text::order_total(takeoff));
-            });
+            right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
         });
         ui.separator();
         match desk.windows.order.part {
@@ -77,9 +74,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
 
 /// One step that changes decisions about the order.
 fn change(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut OrderChoices)) {
-    let mut order = (*job.order).clone();
-    how(&mut order);
-    actions.push(Action::Edit(label, Edit::SetOrder(Arc::new(order))));
+    actions.push(Action::Edit(label, Edit::order(job, how)));
 }
 
 /// One step that changes the job's own copy of the price list. What no supplier writes is told, and changes nothing.
@@ -119,7 +114,7 @@ fn parse_packages(typed: &str) -> Result<u64, String> {
     typed.trim().parse().map_err(|_| text::BAD_PACKAGES.to_owned())
 }
 
-/// Words that matter less, and may be long.
-fn quiet(ui: &mut Ui, words: &str) {
-    ui.label(egui::RichText::new(words).small().color(theme::of(ui).quiet));
+/// At the right of its room: numbers and their heads.
+fn right<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) {
+    ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), add);
 }

@@ -1,6 +1,7 @@
 use super::{Part, Windows, window};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
+use crate::panels::quiet;
 use crate::{fields, sketch, text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, Job, LimitRow, LimitValue, RuleBook, builtin_rule_books};
@@ -47,11 +48,6 @@ pub(super) fn show(ctx: &Context, job: &Job, windows: &mut Windows, actions: &mu
 
 fn take(label: String, book: RuleBook) -> Action {
     Action::Edit(label, Edit::SetRuleBook(Arc::new(book)))
-}
-
-fn quiet(ui: &mut Ui, words: &str) {
-    let color = theme::of(ui).quiet;
-    ui.label(RichText::new(words).small().color(color));
 }
 
 /// Which book it is, and where it comes from and goes to.

@@ -1,9 +1,9 @@
 //! This order beside that of another job, and at the prices of other suppliers.
 
-use super::quiet;
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::desk::Desk;
+use crate::panels::quiet;
 use crate::{Document, text, theme};
 use chalkcourse_job::PriceList;
 use chalkcourse_takeoff::{Change, Takeoff, compare, compare_prices};

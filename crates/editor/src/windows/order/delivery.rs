@@ -1,8 +1,9 @@
 //! Counting what arrives: package by package, what is damaged, what can start, what to claim.
 
-use super::{change, parse_packages, quiet};
+use super::{change, parse_packages, right};
 use crate::action::{Action, Actions};
 use crate::commands::{Command, CrewSheet};
+use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
 use chalkcourse_job::{Job, Received};
 use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
@@ -97,10 +98,10 @@ fn table(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
         .column(Column::initial(140.0).at_least(60.0).resizable(true).clip(true))
         .column(Column::initial(120.0).at_least(60.0).resizable(true).clip(true))
         .header(HIGH, |mut header| {
-            for (title, right) in heads {
+            for (title, at_right) in heads {
                 header.col(|ui| {
-                    if right {
-                        ui.with_layout(Layout::right_to_left(Align::Center), |ui| ui.strong(title));
+                    if at_right {
+                        right(ui, |ui| ui.strong(title));
                     } else {
                         ui.strong(title);
                     }
@@ -142,7 +143,7 @@ fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Job, row: &PalletRow,
     });
     cells.col(|ui| {
         let words = format!("{} × {}", row.ordered, row.package);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| ui.label(words));
+        right(ui, |ui| ui.label(words));
     });
     cells.col(|ui| {
         let shown = row.counted.map(|counted| counted.to_string()).unwrap_or_default();

@@ -1,8 +1,9 @@
 //! The line that is held: how it was counted, why it was changed, what else may be taken, and all of a line of one's own.
 
-use super::{change, lines, quiet};
+use super::{change, lines};
 use crate::action::Actions;
 use crate::desk::Desk;
+use crate::panels::quiet;
 use crate::{fields, text, theme};
 use chalkcourse_job::{AddedLine, Group, Job, Stage};
 use chalkcourse_takeoff::{Line, LineState};
@@ -53,7 +54,7 @@ fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
         });
     }
     alternates(ui, job, line, actions);
-    let count = lines::counted(line, job.units);
+    let count = line.count_words(job.units);
     if !count.is_empty() {
         ui.label(count);
     }

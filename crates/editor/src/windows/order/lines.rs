@@ -1,12 +1,12 @@
 //! The lines as a table: sorted, filtered, grouped, edited in place, copied to a spreadsheet.
 
-use super::{change, change_prices, detail, new_line, parse_packages, quiet};
+use super::{change, change_prices, detail, new_line, parse_packages, right};
 use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed};
+use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
-use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Job, Override, Price, Stage};
-use chalkcourse_takeoff::{Line, LineState, lines_for_spreadsheet, show_amount};
+use chalkcourse_takeoff::{Line, LineState, cost_of, lines_for_spreadsheet, show_amount};
 use egui::{Align, Layout, RichText, Sense, Ui};
 use egui_extras::{Column, TableBuilder};
 use rust_decimal::Decimal;
@@ -153,8 +153,7 @@ fn rows<'a>(all: &[&'a Line], desk: &Desk) -> Vec<Row<'a>> {
         if lines.is_empty() {
             return Vec::new();
         }
-        let on = lines.iter().filter(|line| !is_off(line));
-        let sum = on.filter_map(|line| line.cost).fold(Decimal::ZERO, Decimal::saturating_add);
+        let sum = cost_of(lines.iter().copied().filter(|line| !is_off(line)));
         std::iter::once(Row::Heading(heading, sum)).chain(lines.into_iter().map(Row::Line)).collect()
     };
     match state.shown {
@@ -195,14 +194,10 @@ fn table(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mu
         .body(|body| {
             body.rows(HIGH, rows.len(), |mut row| match rows.get(row.index()) {
                 Some(Row::Heading(name, sum)) => {
-                    let words = ["", name].map(|word| RichText::new(word).strong());
-                    for (at, word) in words.into_iter().enumerate() {
-                        row.col(|ui| {
-                            if at == 1 {
-                                ui.add(egui::Label::new(word).extend());
-                            }
-                        });
-                    }
+                    row.col(|_| {});
+                    row.col(|ui| {
+                        ui.add(egui::Label::new(RichText::new(*name).strong()).extend());
+                    });
                     for _ in 2..7 {
                         row.col(|_| {});
                     }
@@ -223,10 +218,6 @@ fn table(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mu
                 None => {}
             });
         });
-}
-
-fn right<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) {
-    ui.with_layout(Layout::right_to_left(Align::Center), add);
 }
 
 /// A head that sorts: once up, once more down, then as listed.
@@ -390,10 +381,4 @@ pub(super) fn parse_price(typed: &str) -> Result<Option<Decimal>, String> {
         Ok(price) if !price.is_sign_negative() => Ok(Some(price)),
         _ => Err(text::BAD_PRICE.to_owned()),
     }
-}
-
-/// As a person reads the count of a line.
-pub(super) fn counted(line: &Line, units: Units) -> String {
-    let terms = line.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units));
-    terms.collect::<Vec<_>>().join(" + ")
 }

@@ -1,9 +1,10 @@
 //! What lies beside the lines: how much of the roof is covered anew, waste, tax, delivery, overhead, profit, stock in hand.
 
 use super::lines::parse_price;
-use super::{change, change_prices, quiet};
+use super::{change, change_prices};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
+use crate::panels::quiet;
 use crate::{fields, text, theme};
 use chalkcourse_job::{Holds, Job, Leftover, Profit, RoofScope, WasteBy};
 use egui::{Align, RichText, ScrollArea, Ui};
