@@ -1,7 +1,7 @@
 //! The order's window, as an estimator and a crew use it.
 
 use crate::hand::Hand;
-use crate::rules::fill;
+use crate::rules::{fill, menu};
 use chalkcourse_job::{Group, Profit, Stage};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
@@ -69,6 +69,35 @@ fn a_price_is_changed_in_the_jobs_own_list_and_undone() {
         hand.chord(Modifiers::COMMAND, Key::Z);
     }
     assert!(hand.job() == before, "{:?}", hand.job().order);
+}
+
+#[test]
+fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
+    let mut hand = opened();
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("list.csv");
+    std::fs::write(
+        &path,
+        "number,name,price,alternate for\n,currency,USD,\nFH-103,Screw,14.80,\nHS-9,Other screw,0.0125,FH-103\n",
+    )
+    .unwrap();
+    menu(&mut hand, "File", "Load a price list…");
+    hand.give_path(&path);
+    let prices = hand.job().prices;
+    assert_eq!(prices.prices["FH-103"].alternates.len(), 1, "{}", hand.editor().said());
+    hold(&mut hand, "FH-103");
+    hand.press("Take instead");
+    hand.press("HS-9  Other screw, 0.01");
+    assert_eq!(hand.job().order.alternates["FH-103"], "HS-9");
+    assert_eq!(hand.harness.get_by_label("Price of FH-103").value().unwrap(), "0.0125");
+    fill(&mut hand, "Price of FH-103", "");
+    assert_eq!(hand.job().prices, prices, "nothing is taken out of the list");
+    fill(&mut hand, "Price of FH-103", "0.02");
+    let changed = &hand.job().prices.prices["FH-103"];
+    assert_eq!(
+        (changed.package, changed.alternates[0].package),
+        (prices.prices["FH-103"].package, "0.02".parse().unwrap())
+    );
 }
 
 #[test]

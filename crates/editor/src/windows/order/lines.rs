@@ -343,9 +343,17 @@ fn price(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Actions) 
     if off {
         return;
     }
-    let shown = line.price.map(|price| format!("{price:.2}")).unwrap_or_default();
+    // All decimals that it has: a nail may cost less than a cent.
+    let shown =
+        line.price.map(|price| format!("{price:.*}", price.scale().max(2) as usize)).unwrap_or_default();
     let label = text::price_of(&line.number);
-    let Some(typed) = fields::cell(ui, &label, &shown, text::PRICE_HELP, Align::RIGHT, parse_price) else {
+    let alternate = line.alternate.as_ref().map(|(number, _)| number.clone());
+    let parse = |typed: &str| match parse_price(typed) {
+        // A list has no part in the place of another without a price.
+        Ok(None) if alternate.is_some() => Err(text::BAD_PRICE.to_owned()),
+        done => done,
+    };
+    let Some(typed) = fields::cell(ui, &label, &shown, text::PRICE_HELP, Align::RIGHT, parse) else {
         return;
     };
     let number = line.number.clone();
@@ -357,7 +365,6 @@ fn price(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Actions) 
         });
         return;
     }
-    let alternate = line.alternate.as_ref().map(|(number, _)| number.clone());
     change_prices(actions, job, label, |list| {
         let Some(typed) = typed else {
             list.prices.remove(&number);
