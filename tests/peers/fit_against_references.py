@@ -5,6 +5,8 @@ Run from the top of the checkout, see tests/peers/README.md:
 
 - rows and grids: the free positions as GEOS (shapely) makes them, and every critical offset of those looked at
 - whole blocks: an integer programme (HiGHS) on faces drawn on the lattice of the tiles, where it is the optimum
+- hooked rows that slide: the free stretches between the same critical base lines, and for each an integer programme (HiGHS)
+  with a continuous place for every tile
 - stacks: the same offsets, and for each set of places an integer programme (HiGHS) with corners, by worth and to a number
 - worth: largest flow (networkx) without corners, an integer programme (HiGHS) with them; the same for a number
 - the known hip trapezoid: lattices of any positions in both orientations, to see that no claim goes beyond its search
@@ -447,6 +449,85 @@ def check_stacks(rng, number):
     return list(zip(cases, expected))
 
 
+def best_hooked(met, pitch, width, known):
+    """The most tiles in rows that slide, every upper one carried, by HiGHS; at most as many as are known are not looked for.
+
+    A tile has a place of its own in one free stretch; an upper one stands right over a tile of the row below, or between two of
+    them that are a joint apart.
+    """
+    counts = [row_count(gaps, pitch) for _, gaps in met]
+    if sum(counts) <= known:
+        return known
+    programme, below = Programme(), []
+    ends = [end for _, gaps in met for gap in gaps for end in gap]
+    low, far, endless = min(ends), 4 * (max(ends) - min(ends) + pitch), highspy.kHighsInf
+    for (_, gaps), count in zip(met, counts):
+        row = []
+        for _ in range(count):
+            used, place = programme.variable(1), programme.variable(0, False)
+            stretch = [programme.variable(0) for _ in gaps]
+            programme.row(0, 0, [(used, 1), *((s, -1) for s in stretch)])
+            programme.row(0, endless, [(place, 1), *((s, low - a) for s, (a, _) in zip(stretch, gaps))])
+            programme.row(-endless, far, [(place, 1), *((s, far + low - b) for s, (_, b) in zip(stretch, gaps))])
+            if row:
+                before = row[-1]
+                programme.row(0, endless, [(before[0], 1), (used, -1)])
+                programme.row(pitch - far, endless, [(place, 1), (before[1], -1), (used, -far)])
+            row.append((used, place))
+        if below:
+            joined = []
+            for left, right in itertools.pairwise(below):
+                joint = programme.variable(0)
+                programme.row(0, endless, [(right[0], 1), (joint, -1)])
+                programme.row(-endless, pitch + far, [(right[1], 1), (left[1], -1), (joint, far)])
+                joined.append(joint)
+            for used, place in row:
+                ways = []
+                for k, (carrier, at) in enumerate(below):
+                    over = programme.variable(0)
+                    programme.row(0, endless, [(carrier, 1), (over, -1)])
+                    programme.row(-far, endless, [(place, 1), (at, -1), (over, -far)])
+                    programme.row(-endless, far, [(place, 1), (at, -1), (over, far)])
+                    ways.append(over)
+                    if k < len(joined):
+                        between = programme.variable(0)
+                        programme.row(0, endless, [(joined[k], 1), (between, -1)])
+                        programme.row(-far, endless, [(place, 1), (at, -1), (between, -far)])
+                        programme.row(-endless, pitch + far, [(place, 1), (at, -1), (between, far)])
+                        ways.append(between)
+                programme.row(-endless, 0, [(used, 1), *((w, -1) for w in ways)])
+        elif not count:
+            return known
+        if not row:
+            break
+        below = row
+    programme.row(known + 1, endless, [(i, g) for i, g in enumerate(programme.gains) if g])
+    programme.model.run()
+    if programme.model.getModelStatus() == highspy.HighsModelStatus.kInfeasible:
+        return known
+    return round(-programme.model.getInfo().objective_function_value)
+
+
+def check_hooked(rng, number):
+    cases, expected, looked = [], [], 0
+    for i in range(number):
+        face = random_face(rng, 5.5, 4.2)
+        tile = {"size": [rng.uniform(0.8, 1.8), rng.uniform(0.7, 1.3)], "gap": [0.006, 0.006]}
+        base = None
+        if i % 3 == 2:
+            base = {"first": rng.uniform(0, 0.2), "exposure": rng.uniform(0.13, 0.2), "play": [0.0, rng.uniform(0.001, 0.05)]}
+        best, pitch = 0, tile["size"][0] + tile["gap"][0]
+        # What can stand depends on how far ends are apart in whole pitches, as it does for tiles in line.
+        for met in sorted(grids(face, tile, "aligned", base), key=lambda met: -sum(row_count(g, pitch) for _, g in met)):
+            for start in [0] if base else range(len(met)):
+                best = best_hooked(met[start:], pitch, tile["size"][0], best)
+                looked += 1
+        cases.append({**face, "tile": tile, "task": rules("free", base, True)})
+        expected.append(best)
+    compare(f"hooked rows, {looked} sets of stretches by GEOS, integer programmes by HiGHS", cases, expected)
+    return list(zip(cases, expected))
+
+
 # --- together ---------------------------------------------------------------------------------------------------------
 
 
@@ -596,6 +677,7 @@ def main():
         "blocks": check_blocks(rng, 90)[:45],
         "choices": check_choices(rng, 150)[:60],
         "stacks": check_stacks(rng, 60)[:40],
+        "hooked": check_hooked(rng, 150)[:75],
     }
     check_hip()
     if "--time" in sys.argv:
@@ -605,7 +687,8 @@ def main():
         how = ("Answers of the reference libraries, written by tests/peers/fit_against_references.py --golden: rows by every critical"
                " offset of free positions made with GEOS (shapely 2.2.0), blocks and choices with corners or a number by integer"
                " programmes with HiGHS (highspy 1.16.0), choices without corners by largest flow (networkx 3.6.1), stacks by every"
-               " critical offset of such positions and an integer programme (HiGHS) for each set of places.")
+               " critical offset of such positions and an integer programme (HiGHS) for each set of places,"
+               " hooked rows that slide by such positions and an integer programme with places that are free (HiGHS).")
         kept = {k: [{"case": c, "expected": e} for c, e in v] for k, v in golden.items()}
         with open("tests/data/fit-golden.json", "w", encoding="utf-8") as file:
             file.write("{\n" + json.dumps("made") + ": " + json.dumps(how))

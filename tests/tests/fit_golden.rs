@@ -61,6 +61,23 @@ fn rows_equal_every_critical_offset_by_geos() {
 }
 
 #[test]
+fn hooked_rows_equal_integer_programmes_with_free_places() {
+    let cases = golden("hooked");
+    assert!(cases.len() >= 60);
+    let mut held = 0;
+    for (i, (case, count)) in cases.iter().enumerate() {
+        let tile: Tile = read!(case["tile"]);
+        let rules: RowRules = read!(case["task"]["rows"]);
+        assert!(rules.hooked && rules.joints == Joints::Free);
+        let fit = fit_rows(&allowed(case), &tile, &rules, &never).unwrap();
+        assert_eq!((fit.count(), fit.bound), (*count as usize, *count as usize), "case {i}");
+        let loose = fit_rows(&allowed(case), &tile, &RowRules { hooked: false, ..rules }, &never).unwrap();
+        held += usize::from(loose.count() > fit.count());
+    }
+    assert!(held >= 15, "in {held} cases alone a tile would not be carried");
+}
+
+#[test]
 fn blocks_equal_an_integer_programme() {
     let cases = golden("blocks");
     assert!(cases.len() >= 30);

@@ -3,9 +3,9 @@
 use crate::{Format, On, Outcome, json};
 use anyhow::Context;
 use chalkcourse_geometry::Length;
-use chalkcourse_geometry::fit_up::{Along, Bows, Measured};
+use chalkcourse_geometry::fit_up::Along;
 use chalkcourse_job::{Job, load};
-use chalkcourse_plan::{FitUpAsked, courses_text, coursing, fit_up, fit_up_text};
+use chalkcourse_plan::{FitUpAsked, courses_text, coursing, deck_measured, evaluate, fit_up, fit_up_text};
 use clap::{Args, ValueEnum};
 
 #[derive(Args)]
@@ -59,12 +59,12 @@ pub(crate) struct FitUpArgs {
     /// The block by its name; the first one where none is named.
     #[arg(long)]
     block: Option<String>,
-    /// Along the eave, from corner to corner.
+    /// Along the eave, from corner to corner. What is not given is as the job has it: measured, or else drawn.
     #[arg(long)]
-    eave: String,
+    eave: Option<String>,
     /// Along the head: the ridge or the upper edge.
     #[arg(long)]
-    head: String,
+    head: Option<String>,
     /// Up the left and the right rake.
     #[arg(long, num_args = 2, value_names = ["LEFT", "RIGHT"])]
     rakes: Vec<String>,
@@ -113,24 +113,28 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
             if known.is_empty() { "none".to_owned() } else { known.join(", ") }
         );
     };
-    let two = |pair: &[String]| -> anyhow::Result<(f64, f64)> {
-        match pair {
-            [one, other] => Ok((metres(&job, one)?, metres(&job, other)?)),
-            _ => anyhow::bail!("two lengths are needed"),
+    let mut taped = job.face(block.face).map(|face| face.taped).unwrap_or_default();
+    let given = [args.eave.as_ref(), args.head.as_ref()].into_iter();
+    let pairs = [&args.rakes, &args.diagonals].into_iter().flat_map(|pair| [pair.first(), pair.get(1)]);
+    let mut sides = taped.sides();
+    for (side, given) in sides.iter_mut().zip(given.chain(pairs)) {
+        if let Some(given) = given {
+            *side = Some(Length::parse(given, job.units)?);
         }
+    }
+    taped = taped.with_sides(sides);
+    for (bow, given) in taped.bows.iter_mut().zip(args.bows.iter().flatten()) {
+        *bow = Length::parse(given, job.units)?;
+    }
+    let plan = evaluate(&job);
+    let measured = plan.layout.face(block.face).and_then(|(_, on)| deck_measured(&taped, on));
+    let Some(measured) = measured else {
+        anyhow::bail!(
+            "{}: the face of block {} has not four corners: give --eave, --head, --rakes and --diagonals",
+            args.on.file.display(),
+            block.name
+        );
     };
-    let ((left, right), (rising, falling)) = (two(&args.rakes)?, two(&args.diagonals)?);
-    let bows = match args.bows.as_deref() {
-        Some([eave, head, left, right]) => Bows {
-            eave: metres(&job, eave)?,
-            head: metres(&job, head)?,
-            left: metres(&job, left)?,
-            right: metres(&job, right)?,
-        },
-        _ => Bows::default(),
-    };
-    let (eave, head) = (metres(&job, &args.eave)?, metres(&job, &args.head)?);
-    let measured = Measured { eave, head, left, right, rising, falling, bows };
     let mut asked = FitUpAsked::of_block(&job, block, measured);
     asked.along = match args.along {
         AlongWhat::Eave => Along::Eave,

@@ -1,7 +1,7 @@
 //! Fills faces.
 
 use crate::{Format, On, Outcome, json};
-use chalkcourse_job::{FaceId, Job, apply, load};
+use chalkcourse_job::{FaceId, Job, Orientation, apply, load};
 use chalkcourse_plan::{Mode, Size, Target, Way, Worth, evaluate};
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
@@ -37,6 +37,9 @@ pub(crate) struct FitArgs {
     /// With --mode number: what the array should be like.
     #[arg(long, value_enum, default_value = "compact")]
     way: FitWay,
+    /// Lets modules lie one way alone, where the kit allows both.
+    #[arg(long, value_enum)]
+    lie: Option<Lie>,
     /// Goes on proving for so many seconds at most, and says what gap is left; as long again for what holds it back.
     #[arg(long, default_value_t = 30.0)]
     seconds: f64,
@@ -64,6 +67,23 @@ enum FitMode {
     Worth,
     /// A number of modules or a size in kilowatts.
     Number,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum Lie {
+    /// The long side along the eave.
+    Landscape,
+    /// The long side up the slope.
+    Portrait,
+}
+
+impl From<Lie> for Orientation {
+    fn from(lie: Lie) -> Self {
+        match lie {
+            Lie::Landscape => Self::Landscape,
+            Lie::Portrait => Self::Portrait,
+        }
+    }
 }
 
 #[derive(Clone, Copy, ValueEnum)]
@@ -132,14 +152,18 @@ impl FitArgs {
 pub(crate) fn fit(args: FitArgs) -> anyhow::Result<Outcome> {
     let mut job = load(&args.on.file)?;
     let (faces, mode) = (args.faces(&job)?, args.mode()?);
+    let asked = match args.lie {
+        Some(lie) => chalkcourse_plan::lying(&job, lie.into())?,
+        None => job.clone(),
+    };
     let allotted = Duration::from_secs_f64(args.seconds.clamp(0.0, 1e6));
     let end = Instant::now() + allotted;
     let mut fills =
-        chalkcourse_plan::fill_improving(&job, &faces, mode, &|| Instant::now() >= end, &mut |_| {})?;
+        chalkcourse_plan::fill_improving(&asked, &faces, mode, &|| Instant::now() >= end, &mut |_| {})?;
     if !args.brief {
         let end = Instant::now() + allotted;
         for fill in &mut fills {
-            let held = chalkcourse_plan::hold_back(&job, fill, mode, &|| Instant::now() >= end)?;
+            let held = chalkcourse_plan::hold_back(&asked, fill, mode, &|| Instant::now() >= end)?;
             fill.held = Some(held);
         }
     }

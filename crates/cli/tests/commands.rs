@@ -215,12 +215,38 @@ fn a_roof_is_filled_with_its_proof() {
     let face = &report["faces"][0];
     assert!(face["modules"].as_u64() > Some(12) && face["modules"].as_u64() <= face["bound"].as_u64());
     assert!(face["claim"].as_str().is_some_and(|claim| claim.contains("of at most")));
+    let upright = on("fit", "alder-court.chalk.json", &["--lie", "portrait", "--face", "South", "--brief"]);
+    assert_eq!(upright.status.code(), Some(2));
+    assert!(words_of_error(&upright).contains("does not let modules lie portrait"));
+    let level = on("fit", "alder-court.chalk.json", &["--lie", "landscape", "--face", "South", "--brief"]);
+    assert!(text(&level).contains(", landscape, "), "{}", text(&level));
     let unknown = on("fit", "alder-court.chalk.json", &["--face", "Moon"]);
     assert_eq!(unknown.status.code(), Some(2));
     assert!(words_of_error(&unknown).contains("South"));
     let flat = on("fit", "low-barn.chalk.json", &[]);
     assert_eq!(flat.status.code(), Some(2));
     assert!(words_of_error(&flat).contains("4:12"));
+}
+
+/// What a tape read is kept with the face; what is given on the command line goes before it.
+#[test]
+fn a_deck_is_fitted_as_the_job_has_it_measured() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("taped.chalk.json");
+    let sample = std::fs::read_to_string(sample("alder-court.chalk.json")).expect("the sample");
+    let mut job: serde_json::Value = serde_json::from_str(&sample).expect("JSON");
+    let face = &mut job["data"]["faces"][0];
+    // As a face of a part it has its corners from there; its tape is its own.
+    face["taped"] = serde_json::json!({ "rising": "62' 4\"" });
+    std::fs::write(&path, job.to_string()).expect("a file");
+    let file = path.to_str().expect("a path of words");
+    let kept = run(&["fit-up", file]);
+    assert_eq!(kept.status.code(), Some(0), "{}", words_of_error(&kept));
+    let given = run(&["fit-up", file, "--diagonals", "62' 4\"", "62' 3 1/2\""]);
+    let drawn = on("fit-up", "alder-court.chalk.json", &[]);
+    assert!(text(&drawn).contains("square"), "{}", text(&drawn));
+    assert_ne!(text(&kept), text(&drawn), "what was measured counts for nothing");
+    assert_ne!(text(&kept), text(&given), "what is given does not go before it");
 }
 
 /// The city model sample: © 3D BAG by tudelft3d and 3DGI, CC BY 4.0.

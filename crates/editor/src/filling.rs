@@ -2,9 +2,9 @@
 //! it holds.
 
 use crate::background::{News, Work};
-use chalkcourse_job::{FaceId, Job};
+use chalkcourse_job::{FaceId, Job, Orientation};
 use chalkcourse_plan::{
-    Fill, FillError, HeldBack, Mode, Size, Target, Way, Worth, fill_improving, hold_back,
+    Fill, FillError, HeldBack, Mode, Size, Target, Way, Worth, fill_improving, hold_back, lying,
 };
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -35,10 +35,27 @@ impl Laying {
     ];
 }
 
+/// How faces are filled.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct How {
+    pub(crate) mode: Mode,
+    /// How modules are to lie; as the kit allows where nobody said.
+    lie: Option<Orientation>,
+}
+
+impl How {
+    /// The job as it is to be filled.
+    fn asked_of(self, job: &Arc<Job>) -> Result<Arc<Job>, FillError> {
+        self.lie.map_or_else(|| Ok(Arc::clone(job)), |way| lying(job, way).map(Arc::new))
+    }
+}
+
 /// How faces are to be filled.
 #[derive(Clone, Debug)]
 pub(crate) struct Asked {
     pub(crate) laying: Laying,
+    /// How modules are to lie; as the kit allows where nobody said.
+    pub(crate) lie: Option<Orientation>,
     /// Blocks at most, in whole blocks.
     pub(crate) most: u32,
     /// What a module is worth.
@@ -53,6 +70,7 @@ impl Default for Asked {
     fn default() -> Self {
         Self {
             laying: Laying::default(),
+            lie: None,
             most: 2,
             worth: Worth { module: 100.0, by_area: false },
             target: Target { size: Size::Modules(12), way: Way::Compact },
@@ -62,9 +80,9 @@ impl Default for Asked {
 }
 
 impl Asked {
-    /// The mode that was chosen.
-    pub(crate) fn mode(&self) -> Mode {
-        match self.laying {
+    /// What was chosen.
+    fn how(&self) -> How {
+        let mode = match self.laying {
             Laying::SlidingRows => Mode::SlidingRows,
             Laying::OneGrid => Mode::OneGrid,
             Laying::HalfLapped => Mode::HalfLapped,
@@ -72,7 +90,8 @@ impl Asked {
             Laying::WholeBlocks => Mode::WholeBlocks(self.most as usize),
             Laying::ByWorth => Mode::ByWorth(self.worth),
             Laying::ToNumber => Mode::ToNumber(self.target),
-        }
+        };
+        How { mode, lie: self.lie }
     }
 }
 
@@ -93,7 +112,7 @@ pub(crate) struct Filling {
 struct Running {
     job: Arc<Job>,
     faces: Vec<FaceId>,
-    mode: Mode,
+    how: How,
     since: Instant,
     /// The best so far.
     best: Vec<Fill>,
@@ -113,7 +132,7 @@ pub(crate) struct Answer {
     /// The job that it is for.
     pub(crate) job: Arc<Job>,
     /// How it was filled.
-    pub(crate) mode: Mode,
+    pub(crate) how: How,
     /// Whether a person asked for the best so far.
     pub(crate) stopped: bool,
     /// What was found; `None` where the work broke off.
@@ -123,13 +142,13 @@ pub(crate) struct Answer {
 impl Filling {
     /// Begins to fill faces of a job; what was running is given up.
     pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Job>, faces: Vec<FaceId>) {
-        let mode = self.asked.mode();
+        let how = self.asked.how();
         let (on, filled) = (Arc::clone(&job), faces.clone());
         let work = Work::begin(ctx, move |stop, tell| {
-            fill_improving(&on, &filled, mode, stop, &mut |best| tell(Ok(best.to_vec())))
+            fill_improving(&*how.asked_of(&on)?, &filled, how.mode, stop, &mut |best| tell(Ok(best.to_vec())))
         });
         self.said.clear();
-        self.running = Some(Running { job, faces, mode, since: Instant::now(), best: Vec::new(), work });
+        self.running = Some(Running { job, faces, how, since: Instant::now(), best: Vec::new(), work });
     }
 
     /// Asks for the best that was found so far.
@@ -161,18 +180,19 @@ impl Filling {
                 return None;
             }
         };
-        let Running { job, mode, work, .. } = self.running.take()?;
-        Some(Answer { job, mode, stopped: work.stopped(), fills })
+        let Running { job, how, work, .. } = self.running.take()?;
+        Some(Answer { job, how, stopped: work.stopped(), fills })
     }
 
     /// Lists what stands in a job now, and begins to look for what holds it back.
-    pub(crate) fn show(&mut self, ctx: &egui::Context, job: Arc<Job>, fills: Vec<Fill>, mode: Mode) {
+    pub(crate) fn show(&mut self, ctx: &egui::Context, job: Arc<Job>, fills: Vec<Fill>, how: How) {
         self.said.clear();
         let (on, asked) = (Arc::clone(&job), fills.clone());
         let asking = Work::begin(ctx, move |stop, tell| {
             let mut held: Vec<Option<HeldBack>> = Vec::new();
+            let Ok(on) = how.asked_of(&on) else { return held };
             for fill in &asked {
-                held.push(hold_back(&on, fill, mode, stop).ok());
+                held.push(hold_back(&on, fill, how.mode, stop).ok());
                 tell(held.clone());
             }
             held

@@ -1,4 +1,4 @@
-use crate::{FaceId, FromPart};
+use crate::{FaceId, FromPart, TapedDeck};
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -27,6 +27,8 @@ pub struct Face {
     pub height: Length,
     /// How shingles are laid on it.
     pub courses: Courses,
+    /// What a tape reads on its deck.
+    pub taped: TapedDeck,
     /// Edge kinds that a person overruled.
     pub overruled: Vec<Overrule>,
     /// Edge kinds that follow from the part, such as its walls; a person's word goes before them. Never in a file.
@@ -63,6 +65,9 @@ struct FaceInFile {
     /// How shingles are laid on it.
     #[serde(default)]
     courses: Courses,
+    /// What a tape reads on its deck.
+    #[serde(default, skip_serializing_if = "TapedDeck::is_empty")]
+    taped: TapedDeck,
     /// Edge kinds that a person overruled.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     overruled: Vec<Overrule>,
@@ -72,8 +77,19 @@ impl TryFrom<FaceInFile> for Face {
     type Error = String;
 
     fn try_from(file: FaceInFile) -> Result<Self, String> {
-        let FaceInFile { id, name, from, outline, pitch, downslope, datum, height, courses, overruled } =
-            file;
+        let FaceInFile {
+            id,
+            name,
+            from,
+            outline,
+            pitch,
+            downslope,
+            datum,
+            height,
+            courses,
+            taped,
+            overruled,
+        } = file;
         let (outline, pitch, downslope, height) = match from {
             None => {
                 let missing = |field: &str| {
@@ -92,7 +108,20 @@ impl TryFrom<FaceInFile> for Face {
             Some(_) => (Polygon::default(), Pitch::FLAT, Azimuth::NORTH, Length::ZERO),
         };
         let kinds = Vec::new();
-        Ok(Self { id, name, from, outline, pitch, downslope, datum, height, courses, overruled, kinds })
+        Ok(Self {
+            id,
+            name,
+            from,
+            outline,
+            pitch,
+            downslope,
+            datum,
+            height,
+            courses,
+            taped,
+            overruled,
+            kinds,
+        })
     }
 }
 
@@ -109,6 +138,7 @@ impl From<Face> for FaceInFile {
             datum: face.datum,
             height: drawn.then_some(face.height),
             courses: face.courses,
+            taped: face.taped,
             overruled: face.overruled,
         }
     }
@@ -164,6 +194,7 @@ impl Face {
             datum: DVec2::ZERO,
             height,
             courses: Courses::default(),
+            taped: TapedDeck::default(),
             overruled: Vec::new(),
             kinds: Vec::new(),
         };

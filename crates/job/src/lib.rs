@@ -28,6 +28,7 @@ mod price_table;
 mod prices;
 mod rule_book;
 mod table;
+mod taped_deck;
 mod underlay;
 
 pub use block::{Block, Cell, Orientation, RowShift};
@@ -60,4 +61,5 @@ pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
     NOT_IN_BOOK, OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
 };
+pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};

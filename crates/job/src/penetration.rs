@@ -39,6 +39,12 @@ impl PenetrationKind {
         }
     }
 
+    /// Whether it can be led through the deck elsewhere with little work. Masonry and openings with a frame stay where they
+    /// are (common practice, no source).
+    pub fn can_be_moved(self) -> bool {
+        matches!(self, Self::PipeBoot | Self::Vent | Self::Other)
+    }
+
     /// A usual shape to start from: common sizes, no source.
     pub fn usual_shape(self) -> Shape {
         let inches = Length::from_inches;

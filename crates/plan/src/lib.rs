@@ -26,9 +26,9 @@ pub use coursing::{
 };
 pub use fill::{
     Cost, Fill, FillError, FillsReport, HeldBack, Measure, MeasureOf, Mode, Near, NearStop, Size, Target,
-    Way, Win, Worth, fill, fill_edit, fill_improving, fills_report, fills_text, hold_back,
+    Way, Win, Worth, fill, fill_edit, fill_improving, fills_report, fills_text, hold_back, lying,
 };
-pub use fit_up::{FitUp, FitUpAsked, fit_up, fit_up_text};
+pub use fit_up::{FitUp, FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
 pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,

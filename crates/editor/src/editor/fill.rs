@@ -2,7 +2,7 @@
 
 use super::Editor;
 use crate::desk::List;
-use crate::filling::same_roof;
+use crate::filling::{How, same_roof};
 use crate::{Selection, text};
 use chalkcourse_job::{Edit, FaceId, Job};
 use chalkcourse_layout::Layout;
@@ -42,15 +42,15 @@ impl Editor {
             Some(Err(error)) => self.desk.fill.said = text::sentence(&error.to_string()),
             Some(Ok(fills)) if answer.stopped => {
                 // By worth or to a number fewer modules may be what was asked for.
-                let most = !matches!(answer.mode, Mode::ByWorth(_) | Mode::ToNumber(_));
+                let most = !matches!(answer.how.mode, Mode::ByWorth(_) | Mode::ToNumber(_));
                 let better = |fill: &Fill| !most || fill.modules > standing(&answer.job, fill.face);
-                self.put_fill(ctx, fills.into_iter().filter(better).collect(), answer.mode);
+                self.put_fill(ctx, fills.into_iter().filter(better).collect(), answer.how);
             }
-            Some(Ok(fills)) => self.put_fill(ctx, fills, answer.mode),
+            Some(Ok(fills)) => self.put_fill(ctx, fills, answer.how),
         }
     }
 
-    fn put_fill(&mut self, ctx: &Context, fills: Vec<Fill>, mode: Mode) {
+    fn put_fill(&mut self, ctx: &Context, fills: Vec<Fill>, how: How) {
         if fills.is_empty() {
             self.desk.fill.said = text::FILL_STOPPED.to_owned();
             return;
@@ -66,7 +66,7 @@ impl Editor {
         if let [fill] = fills.as_slice() {
             self.desk.selection = Selection::Face(fill.face);
         }
-        self.desk.fill.show(ctx, Arc::clone(self.document.settled()), fills, mode);
+        self.desk.fill.show(ctx, Arc::clone(self.document.settled()), fills, how);
         self.desk.keep_in_step(&self.document);
     }
 }

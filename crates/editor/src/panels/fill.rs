@@ -7,7 +7,7 @@ use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed};
 use crate::filling::{Asked, Laying};
 use crate::{Document, fields, text, theme};
-use chalkcourse_job::{FaceId, Job};
+use chalkcourse_job::{FaceId, Job, Orientation};
 use chalkcourse_plan::{Fill, Size, Way};
 use egui::{RichText, ScrollArea, Ui};
 
@@ -64,6 +64,18 @@ fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
     let ways = Laying::ALL.map(|way| (way, text::way(way)));
     if let Some(way) = fields::choice(ui, text::WAY, asked.laying, &ways) {
         asked.laying = way;
+    }
+    if let [_, _, ..] = job.kit.orientations.as_slice() {
+        let lie = [
+            (None, text::LIE_EITHER),
+            (Some(Orientation::Landscape), text::LANDSCAPE),
+            (Some(Orientation::Portrait), text::PORTRAIT),
+        ];
+        if let Some(lie) = fields::choice(ui, text::MODULES_LIE, asked.lie, &lie) {
+            asked.lie = lie;
+        }
+    } else {
+        asked.lie = None;
     }
     match asked.laying {
         Laying::WholeBlocks => {

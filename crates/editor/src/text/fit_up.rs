@@ -5,7 +5,7 @@ use chalkcourse_geometry::{Length, Units};
 
 pub(crate) const FIT_UP: &str = "Fit-up of a deck";
 pub(crate) const FACE_OF_WINDOW: &str = "Face";
-pub(crate) const FIT_UP_WHY: &str = "Type what the tape reads on the deck; what is drawn stands there until then. Planning figures: snap from a straight control line, and check on the roof.";
+pub(crate) const FIT_UP_WHY: &str = "Type what the tape reads on the deck; what is drawn stands there until then. It is kept with the job. Planning figures: snap from a straight control line, and check on the roof.";
 pub(crate) const MEASURED: &str = "Measured on the deck";
 pub(crate) const MEASURED_EAVE: &str = "Width at the eave";
 pub(crate) const MEASURED_HEAD: &str = "Width at the head";
@@ -28,7 +28,8 @@ pub(crate) const BOW_RIGHT: &str = "Bow of the right rake";
 pub(crate) const BOW_HELP: &str =
     "From the string between the corners to the edge: into the deck is more than 0, out of it (type −) less.";
 pub(crate) const AS_DRAWN: &str = "As drawn";
-pub(crate) const AS_DRAWN_HELP: &str = "Forget what was typed and begin with the face as drawn.";
+pub(crate) const AS_DRAWN_HELP: &str =
+    "Forget what was measured and begin with the face as drawn; undo takes it back.";
 pub(crate) const NOT_FOUR: &str = "This face has not four corners: type the widths, rakes and diagonals of the part that carries the array.";
 pub(crate) const STILL_TO_MEASURE: &str = "Still to measure: both widths, both rakes and both diagonals.";
 pub(crate) const OUT_OF_SQUARE: &str = "Out of square";
@@ -53,6 +54,9 @@ pub(crate) fn along(along: Along) -> &'static str {
         Along::Head => "the head",
         Along::Between => "halfway between",
     }
+}
+pub(crate) fn measure_deck_of(face: &str) -> String {
+    format!("measure the deck of {face}")
 }
 pub(crate) fn set_reveal_of(block: &str) -> String {
     format!("set the reveal of {block}")

@@ -7,23 +7,19 @@ use crate::coursing::{block_spoken_of, face_spoken_of};
 use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{Document, Selection, fields, text, theme};
-use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, Measured, square_check};
-use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job};
-use chalkcourse_plan::{FitUpAsked, fit_up, fit_up_text};
+use chalkcourse_geometry::fit_up::{Along, Closed, Deck, Measured, square_check};
+use chalkcourse_geometry::{Length, RoofFace};
+use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Job, TapedDeck};
+use chalkcourse_plan::{FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
 use egui::{Context, ScrollArea, Ui};
 
-/// What the window holds; none of it is saved with the job.
+/// What the window holds; what the tape read is in the job.
 #[derive(Debug)]
 pub(crate) struct FitUp {
     pub(crate) open: bool,
     /// The face that was measured, and the block spoken of last.
     face: Option<FaceId>,
     block: Option<BlockId>,
-    /// What was typed: eave, head, left, right, rising, falling.
-    sides: [Option<Length>; 6],
-    /// Eave, head, left, right.
-    bows: [Length; 4],
     /// Where the base line is, once one was typed.
     up: Option<Length>,
     along: Along,
@@ -39,8 +35,6 @@ impl Default for FitUp {
             open: false,
             face: None,
             block: None,
-            sides: [None; 6],
-            bows: [Length::ZERO; 4],
             up: None,
             along: Along::Eave,
             module_varies: read,
@@ -81,16 +75,15 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     };
     let Some((_, face)) = document.plan().layout.face(id) else { return };
     if state.face != Some(id) {
-        // Another deck has other measures.
-        let (along, module_varies, reveal_varies) = (state.along, state.module_varies, state.reveal_varies);
-        *state =
-            FitUp { open: true, face: Some(id), along, module_varies, reveal_varies, ..FitUp::default() };
+        // Another deck has another line.
+        (state.face, state.up) = (Some(id), None);
     }
     state.block = block_spoken_of(document, held, state.block, id);
     quiet(ui, text::FIT_UP_WHY);
     super::face_choice(ui, document, id, actions);
-    ui.push_id(id, |ui| measures(ui, state, face, job.units));
-    let Some(measured) = measured(state, face) else {
+    ui.push_id(id, |ui| measures(ui, job, id, face, actions));
+    let taped = job.face(id).map(|face| face.taped).unwrap_or_default();
+    let Some(measured) = deck_measured(&taped, face) else {
         quiet(ui, text::STILL_TO_MEASURE);
         return;
     };
@@ -116,78 +109,43 @@ struct Taped<'a> {
     deck: Deck,
 }
 
-/// The fields, with what is drawn where nothing was typed.
-fn measures(ui: &mut Ui, state: &mut FitUp, face: &RoofFace, units: Units) {
+/// The fields, with what is drawn where nothing was typed. What is typed goes into the job.
+fn measures(ui: &mut Ui, job: &Job, id: FaceId, face: &RoofFace, actions: &mut Actions) {
+    let Some(of) = job.face(id) else { return };
+    let units = job.units;
+    let mut next = of.taped;
     ui.horizontal(|ui| {
         ui.strong(text::MEASURED);
-        let typed =
-            state.sides.iter().any(Option::is_some) || state.bows.iter().any(|bow| *bow != Length::ZERO);
-        let again = ui.add_enabled(typed, egui::Button::new(text::AS_DRAWN).small());
+        let again = ui.add_enabled(!of.taped.is_empty(), egui::Button::new(text::AS_DRAWN).small());
         if again.on_hover_text(text::AS_DRAWN_HELP).clicked() {
-            state.sides = [None; 6];
-            state.bows = [Length::ZERO; 4];
+            next = TapedDeck::default();
         }
     });
-    let drawn = as_drawn(face);
+    let drawn = deck_as_drawn(face);
     if drawn.is_none() {
         quiet(ui, text::NOT_FOUR);
     }
+    let mut sides = next.sides();
     for (nth, (label, help)) in SIDES.into_iter().enumerate() {
-        let typed = state.sides.get(nth).copied().flatten();
-        let value = typed.or_else(|| drawn.and_then(|drawn| drawn.get(nth).copied()));
+        let Some(side) = sides.get_mut(nth) else { continue };
+        let value = side.or_else(|| drawn.and_then(|drawn| drawn.get(nth).copied()));
         let shown = value.map(|length| length.show(units)).unwrap_or_default();
-        if let Some(length) = fields::parsed(ui, label, &shown, help, |text| Length::parse(text, units))
-            && let Some(side) = state.sides.get_mut(nth)
-        {
+        if let Some(length) = fields::parsed(ui, label, &shown, help, |text| Length::parse(text, units)) {
             *side = Some(length);
         }
     }
+    next = next.with_sides(sides);
     egui::CollapsingHeader::new(text::BOWS).id_salt("bows").default_open(false).show(ui, |ui| {
-        for (label, bow) in BOWS.into_iter().zip(&mut state.bows) {
+        for (label, bow) in BOWS.into_iter().zip(&mut next.bows) {
             if let Some(length) = fields::length(ui, label, *bow, units, true, text::BOW_HELP) {
                 *bow = length;
             }
         }
     });
-}
-
-/// Sides and diagonals of a face with four corners as it is drawn, in the order of [`SIDES`].
-fn as_drawn(face: &RoofFace) -> Option<[Length; 6]> {
-    let [a, b, c, d] = corners(face)?;
-    let between = |p: DVec2, q: DVec2| Length::from_metres(p.distance(q));
-    Some([between(a, b), between(d, c), between(a, d), between(b, c), between(a, c), between(b, d)])
-}
-
-/// Left and right end of the eave, right and left end of the head.
-fn corners(face: &RoofFace) -> Option<[DVec2; 4]> {
-    let mut corners: [DVec2; 4] = face.frame.outer.as_slice().try_into().ok().filter(|_| face.sound)?;
-    corners.sort_by(|p, q| p.y.total_cmp(&q.y));
-    let [mut a, mut b, mut d, mut c] = corners;
-    if a.x > b.x {
-        std::mem::swap(&mut a, &mut b);
+    if next != of.taped {
+        let edit = Edit::PutFace(Face { taped: next, ..of.clone() });
+        actions.push(Action::Edit(text::measure_deck_of(&text::face_heading(&of.name)), edit));
     }
-    if d.x > c.x {
-        std::mem::swap(&mut d, &mut c);
-    }
-    Some([a, b, c, d])
-}
-
-fn measured(state: &FitUp, face: &RoofFace) -> Option<Measured> {
-    let drawn = as_drawn(face);
-    let at = |nth: usize| -> Option<f64> {
-        let typed = state.sides.get(nth).copied().flatten();
-        typed.or_else(|| drawn.and_then(|drawn| drawn.get(nth).copied())).map(Length::metres)
-    };
-    let [eave, head, left, right] = state.bows.map(Length::metres);
-    Some(Measured {
-        eave: at(0)?,
-        head: at(1)?,
-        left: at(2)?,
-        right: at(3)?,
-        rising: at(4)?,
-        falling: at(5)?,
-        bows: Bows { eave, head, left, right },
-    })
 }
 
 /// What follows from a deck; the same as text to copy.

@@ -86,6 +86,12 @@ fn a_deck_out_of_square_is_told_from_its_diagonals() {
     }
     assert!(hand.sees("The left rake leans 5/8\" to the right"), "the lean is not told");
     assert!(hand.sees("Square, with this eave and left rake, both diagonals would read 20'"));
+    let taped = hand.job().face(SOUTH).unwrap().taped;
+    let rising = taped.rising.expect("what was measured is not in the job").inches();
+    assert!((rising - 240.5).abs() < 1e-9, "{rising}");
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(hand.job().face(SOUTH).unwrap().taped.falling, None, "a measure can't be undone");
+    hand.chord(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z);
     type_into(&mut hand, "Rising diagonal", "40'");
     assert!(hand.sees("make no triangle"), "a misread diagonal is not told");
     hand.press("As drawn");

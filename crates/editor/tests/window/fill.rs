@@ -1,7 +1,7 @@
 use crate::hand::Hand;
-use chalkcourse::Selection;
+use chalkcourse::{Options, Selection};
 use chalkcourse_geometry::dvec2;
-use chalkcourse_job::{BlockId, FaceId};
+use chalkcourse_job::{BlockId, FaceId, Job, Orientation};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
@@ -177,6 +177,16 @@ fn choose(hand: &mut Hand, list: &str, what: &str) {
     hand.press(what);
 }
 
+/// The sample with something changed.
+fn with_sample(change: impl FnOnce(&mut Job)) -> Hand {
+    let mut job = Hand::new().job();
+    change(&mut job);
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("changed.chalk.json");
+    chalkcourse_job::save(&job, &path).unwrap();
+    Hand::with(Options { open: Some(path), typed_paths: true, ..Options::default() })
+}
+
 fn fill_south(hand: &mut Hand) {
     select_south(hand);
     press_key(hand, Key::L);
@@ -263,19 +273,39 @@ fn what_costs_modules_lights_up_and_is_selected() {
     assert_ne!(hand.editor().selection(), Selection::Face(SOUTH), "{lit}");
 }
 
+/// A pipe 2 in too far left for a column of modules, and a chimney that would win one higher up: nobody moves a chimney.
 #[test]
 fn the_move_of_a_penetration_that_wins_is_one_press() {
-    let mut hand = Hand::new();
+    let mut hand = with_sample(|job| job.penetrations[0].at = dvec2(12.53, 2.2));
     fill_south(&mut hand);
-    let before = hand.job().penetrations;
-    let Some(button) = hand.harness.get_all_by_label_contains("Move it: ").next() else {
-        // No penetration of the sample need stand badly; then there is nothing to press.
-        assert!(hand.harness.query_all_by_label_contains("Would win: ").next().is_none());
-        return;
-    };
-    button.click_accesskit();
+    let (before, modules) = (hand.job().penetrations, hand.editor().document().plan().summary.modules);
+    assert!(hand.harness.query_all_by_label_contains("Chimney (chimney) moved").next().is_none());
+    hand.harness.get_all_by_label_contains("Move it: Pipe 1").next().expect("no move wins").click_accesskit();
     hand.harness.run();
     assert_ne!(hand.job().penetrations, before);
+    hand.click_plan(1.5, 1.0);
+    press_key(&mut hand, Key::L);
+    hand.settle();
+    assert!(hand.editor().document().plan().summary.modules > modules, "the move wins nothing");
+    hand.chord(Modifiers::COMMAND, Key::Z);
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job().penetrations, before);
+}
+
+/// With a kit that lets modules lie both ways.
+#[test]
+fn a_person_says_how_modules_are_to_lie() {
+    let mut hand = with_sample(|job| {
+        let kit = std::sync::Arc::make_mut(&mut job.kit);
+        kit.orientations = vec![Orientation::Landscape, Orientation::Portrait];
+    });
+    hand.press("Fill");
+    choose(&mut hand, "Modules lie", "long side up the slope");
+    fill_south(&mut hand);
+    let blocks = hand.job().blocks;
+    assert!(!blocks.is_empty() && blocks.iter().all(|block| block.orientation == Orientation::Portrait));
+    assert!(
+        hand.sees("of at most ") && hand.sees(", portrait, "),
+        "the claim does not say what was searched"
+    );
 }

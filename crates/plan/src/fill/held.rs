@@ -22,7 +22,7 @@ const FARTHEST: f64 = 0.6;
 pub struct HeldBack {
     /// What each rule, setback and penetration costs, the dearest first; what costs nothing is here too.
     pub costs: Vec<Cost>,
-    /// The least moves of penetrations that win modules.
+    /// The least moves that win modules, of penetrations that can be moved at all.
     pub wins: Vec<Win>,
     /// Every place where a module nearly fits, the nearest first.
     pub near: Vec<Near>,
@@ -124,7 +124,7 @@ pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) ->
     let movable: Vec<String> = layout
         .penetrations
         .iter()
-        .filter(|penetration| penetration.on_face(index).is_some())
+        .filter(|penetration| penetration.kind.can_be_moved() && penetration.on_face(index).is_some())
         .map(penetration_name)
         .collect();
     let question = Question { near: NEAR, movable, farthest: FARTHEST };

@@ -17,10 +17,11 @@ pub(crate) use made::block_of;
 use crate::room::{Fire, Strip, is_checked, path_strips, room};
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{Allowed, Fit, FitError};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job, apply};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job, Kit, Orientation, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{array_share, ridge_room};
 use serde::Serialize;
+use std::sync::Arc;
 
 /// How a face is filled.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -177,6 +178,14 @@ pub enum FillError {
         kit: String,
         /// What was asked for.
         joints: &'static str,
+    },
+    /// The kit does not let modules lie so.
+    #[error("the kit “{kit}” does not let modules lie {way}: choose the other way, or leave it to the kit")]
+    Orientation {
+        /// The kit.
+        kit: String,
+        /// What was asked for.
+        way: &'static str,
     },
     /// What the flashing costs is not known.
     #[error("the price list has no price for {0}: what flashing costs can't be weighed without it")]
@@ -413,6 +422,18 @@ fn path_is_clear(job: &Job, fill: &Fill) -> bool {
     let Ok(after) = apply(job, &fill_edit(job, fill)) else { return false };
     let findings = chalkcourse_rules::check(&after, &Layout::of(&after));
     !findings.iter().any(|f| f.code == "fire-plane-path" && f.place.face == Some(fill.face))
+}
+
+/// A job as if its kit let modules lie in one way alone: for a fill that a person wants to have so.
+///
+/// # Errors
+/// [`FillError::Orientation`] where the kit does not let them lie so.
+pub fn lying(job: &Job, way: Orientation) -> Result<Job, FillError> {
+    if !job.kit.orientations.contains(&way) {
+        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: made::orientation_word(way) });
+    }
+    let kit = Kit { orientations: vec![way], ..Kit::clone(&job.kit) };
+    Ok(Job { kit: Arc::new(kit), ..job.clone() })
 }
 
 /// The edits that put a fill on its face in place of the blocks that are not locked.

@@ -72,11 +72,15 @@ pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
     }
     let _ = writeln!(
         text,
-        "\n{} modules, {:.2} kW; {} findings\n\n{}",
-        plan.summary.modules,
+        "\n{}, {:.2} kW; {}\n\n{}",
+        counted(plan.summary.modules, "module"),
         plan.summary.kilowatts,
-        plan.findings.len(),
+        counted(plan.findings.len(), "finding"),
         crate::CAUTION
     );
     text
+}
+
+fn counted(count: usize, word: &str) -> String {
+    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
 }
