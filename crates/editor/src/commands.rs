@@ -1,4 +1,5 @@
-use crate::text;
+use crate::desk::Desk;
+use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_plan::{Align, Spread};
 use egui::{Key, KeyboardShortcut, Modifiers};
@@ -184,12 +185,14 @@ pub(crate) enum Command {
     /// A picture from a file.
     LayPicture,
     WindZones,
+    /// Find a command by its words.
+    Find,
     Keys,
 }
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 41] = [
+    const WITH_KEYS: [Self; 42] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -230,8 +233,63 @@ impl Command {
         Self::Use(Tool::Block),
         Self::Use(Tool::Tape),
         Self::Use(Tool::Picture),
+        Self::Find,
         Self::Keys,
     ];
+
+    /// All that has no key.
+    const WITHOUT_KEYS: [Self; 27] = [
+        Self::Export(OrderFormat::ByPart),
+        Self::Export(OrderFormat::ByStage),
+        Self::Export(OrderFormat::Workbook),
+        Self::Export(OrderFormat::Csv),
+        Self::Export(OrderFormat::Json),
+        Self::Print(CrewSheet::Checklist),
+        Self::Print(CrewSheet::Pallet),
+        Self::Print(CrewSheet::Claim),
+        Self::LoadStock,
+        Self::LoadCounts,
+        Self::CompareJob,
+        Self::AddOffer,
+        Self::LoadKit,
+        Self::LoadRuleBook,
+        Self::LoadPrices,
+        Self::RuleBook,
+        Self::SaveRuleBook,
+        Self::CompareRuleBook,
+        Self::SavePicture,
+        Self::LayPicture,
+        Self::CoursesInPlan,
+        Self::Pathways,
+        Self::WindZones,
+        Self::Checklist,
+        Self::Cautions,
+        Self::Theme,
+        Self::Show(Units::FeetInches),
+    ];
+
+    /// Every command there is, but for the one that finds them.
+    pub(crate) fn every() -> impl Iterator<Item = Self> {
+        let all = Self::WITH_KEYS.into_iter().chain(Self::WITHOUT_KEYS);
+        all.chain([Self::Show(Units::Metric)]).filter(|command| *command != Self::Find)
+    }
+
+    /// Whether there is something to do it to.
+    pub(crate) fn can(self, document: &Document, desk: &Desk) -> bool {
+        match self {
+            Self::Undo => document.history().undo_label().is_some(),
+            Self::Redo => document.history().redo_label().is_some(),
+            Self::Delete => desk.selection != Selection::Nothing,
+            Self::Fill
+            | Self::FaceOnView
+            | Self::RoofReport
+            | Self::Coursing
+            | Self::FitUp
+            | Self::ExportPlan(_) => !document.job().faces.is_empty(),
+            _ if ARRANGE.contains(&self) => desk.selection.block().is_some(),
+            _ => true,
+        }
+    }
 
     /// The words in a menu.
     pub(crate) fn name(self) -> &'static str {
@@ -296,6 +354,7 @@ impl Command {
             Self::TapedFace => text::TAPED_FACE,
             Self::LayPicture => text::LAY_PICTURE,
             Self::WindZones => text::WIND_ZONES,
+            Self::Find => text::FIND_COMMAND,
             Self::Keys => text::KEYS,
         }
     }
@@ -343,6 +402,7 @@ impl Command {
             Self::Use(Tool::Block) => (Modifiers::NONE, Key::B),
             Self::Use(Tool::Tape) => (Modifiers::NONE, Key::T),
             Self::Use(Tool::Picture) => (Modifiers::NONE, Key::U),
+            Self::Find => (Modifiers::COMMAND, Key::F),
             Self::Keys => (Modifiers::NONE, Key::F1),
             _ => return None,
         };
@@ -383,6 +443,16 @@ impl Command {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_command_is_told_apart_by_its_name() {
+        let mut names: Vec<&str> = Command::every().map(Command::name).collect();
+        assert!(Command::WITHOUT_KEYS.iter().all(|command| command.key().is_none()));
+        let all = names.len();
+        names.sort_unstable();
+        names.dedup();
+        assert_eq!(names.len(), all);
+    }
 
     #[test]
     fn no_key_asks_for_two_things() {

@@ -455,6 +455,7 @@ impl Editor {
             Command::WindZones => self.desk.show_zones = !self.desk.show_zones,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
             Command::TapedFace => self.desk.windows.taped = !self.desk.windows.taped,
+            Command::Find => self.desk.windows.palette = Some(crate::windows::Palette::default()),
             Command::Keys => self.dialog = Some(Dialog::Keys),
         }
     }

@@ -22,7 +22,7 @@ pub(crate) fn show(
         ui.menu_button(text::MENU_VIEW, |ui| view_menu(ui, document, desk, actions));
         ui.menu_button(text::MENU_HELP, |ui| {
             ui.set_min_width(220.0);
-            for command in [Command::Keys, Command::Cautions, Command::Checklist] {
+            for command in [Command::Find, Command::Keys, Command::Cautions, Command::Checklist] {
                 item(ui, command, true, actions);
             }
         });
@@ -132,35 +132,35 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
 
 fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
     ui.set_min_width(240.0);
-    item(ui, Command::Undo, document.history().undo_label().is_some(), actions);
-    item(ui, Command::Redo, document.history().redo_label().is_some(), actions);
+    item(ui, Command::Undo, Command::Undo.can(document, desk), actions);
+    item(ui, Command::Redo, Command::Redo.can(document, desk), actions);
     ui.separator();
-    item(ui, Command::Delete, desk.selection != Selection::Nothing, actions);
+    item(ui, Command::Delete, Command::Delete.can(document, desk), actions);
     ui.separator();
-    item(ui, Command::Fill, !document.job().faces.is_empty(), actions);
+    item(ui, Command::Fill, Command::Fill.can(document, desk), actions);
     for command in ARRANGE {
-        item(ui, command, desk.selection.block().is_some(), actions);
+        item(ui, command, command.can(document, desk), actions);
     }
     ui.separator();
     for tool in Tool::ALL {
-        item(ui, Command::Use(tool), true, actions);
+        item(ui, Command::Use(tool), Command::Use(tool).can(document, desk), actions);
     }
-    item(ui, Command::TapedFace, true, actions);
+    item(ui, Command::TapedFace, Command::TapedFace.can(document, desk), actions);
 }
 
 fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
     ui.set_min_width(240.0);
-    item(ui, Command::PlanView, true, actions);
-    item(ui, Command::FaceOnView, !document.job().faces.is_empty(), actions);
-    item(ui, Command::SolidView, true, actions);
-    item(ui, Command::ShowHome, true, actions);
-    item(ui, Command::SavePicture, true, actions);
-    item(ui, Command::Fit, true, actions);
-    item(ui, Command::RoofReport, !document.job().faces.is_empty(), actions);
-    item(ui, Command::Order, true, actions);
+    item(ui, Command::PlanView, Command::PlanView.can(document, desk), actions);
+    item(ui, Command::FaceOnView, Command::FaceOnView.can(document, desk), actions);
+    item(ui, Command::SolidView, Command::SolidView.can(document, desk), actions);
+    item(ui, Command::ShowHome, Command::ShowHome.can(document, desk), actions);
+    item(ui, Command::SavePicture, Command::SavePicture.can(document, desk), actions);
+    item(ui, Command::Fit, Command::Fit.can(document, desk), actions);
+    item(ui, Command::RoofReport, Command::RoofReport.can(document, desk), actions);
+    item(ui, Command::Order, Command::Order.can(document, desk), actions);
     ui.separator();
     for command in [Command::Coursing, Command::FitUp] {
-        item(ui, command, !document.job().faces.is_empty(), actions);
+        item(ui, command, command.can(document, desk), actions);
     }
     ui.separator();
     let mut courses = desk.courses_in_plan;
@@ -183,7 +183,7 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
         }
     }
     ui.separator();
-    item(ui, Command::Theme, true, actions);
+    item(ui, Command::Theme, Command::Theme.can(document, desk), actions);
 }
 
 fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {

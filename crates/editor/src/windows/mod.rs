@@ -7,6 +7,7 @@ mod coursing;
 mod fit_up;
 mod import;
 mod order;
+mod palette;
 mod roof;
 mod rule_book;
 mod taped;
@@ -21,12 +22,15 @@ use egui::{Context, Ui};
 use std::sync::Arc;
 
 pub(crate) use order::{OrderPart, OrderWindow, OtherOrder};
+pub(crate) use palette::Palette;
 pub(crate) use roof::{RoofPart, RoofWindow};
 
 /// What is open beside the drawing.
 #[derive(Debug, Default)]
 pub(crate) struct Windows {
     pub(crate) checklist: bool,
+    /// The field that finds commands.
+    pub(crate) palette: Option<Palette>,
     pub(crate) rule_book: bool,
     pub(crate) roof: RoofWindow,
     pub(crate) order: OrderWindow,
@@ -91,6 +95,7 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);
     }
+    palette::show(ctx, document, desk, actions);
     desk.windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
 }
 

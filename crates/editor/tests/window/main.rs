@@ -12,6 +12,7 @@ mod formats;
 mod hand;
 mod house;
 mod order;
+mod palette;
 mod parts;
 mod picture;
 mod rules;

@@ -20,8 +20,8 @@ use super::grid::Row;
 /// Positions nearer than this (metres) are one: above rounding, far below the tolerance.
 const SAME: f64 = 4e-12;
 
-/// How many table places one answer may fill, and how many steps it may take, before remainders are merged; merged,
-/// it is no longer exact and may only cost a part of that: a third to lay, a twelfth for a bound.
+/// How many table places one answer may fill, and how many steps it may take, before remainders are merged. A bound from merged
+/// remainders is asked often and may only cost a twelfth of that.
 const MOST_PLACES: usize = 4_000_000;
 const MOST_STEPS: usize = 60_000_000;
 
@@ -249,7 +249,7 @@ impl Carried {
             places > MOST_PLACES / part || steps > MOST_STEPS / part
         };
         let mut levels = build(&scale);
-        let part = if round == Round::Lay { 3 } else { 12 };
+        let part = if round == Round::Lay { 1 } else { 12 };
         let mut apart = pitch / 512.0;
         while scale.step() > 1 && too_much(&levels, scale.step(), if exact { 1 } else { part }) {
             scale.thin_out(apart);

@@ -11,8 +11,8 @@ use crate::Rect;
 use glam::dvec2;
 use std::collections::BinaryHeap;
 
-/// How many steps of `carry` a search may take: some tenths of a second.
-pub(super) const MOST_STEPS: usize = 500_000_000;
+/// How many steps of `carry` a first answer may take: about a tenth of a second.
+pub(super) const MOST_STEPS: usize = 50_000_000;
 
 pub(super) struct Hooked {
     pub(super) placed: Vec<Placed>,
@@ -183,10 +183,23 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// No layout in these rows has more: quickly, by positions.
+    /// No layout in these rows has more: quickly, by positions. From a base further up there is less to hold, so most bases
+    /// are ruled out by what rows hold each by itself.
     fn loose(&self, rows: &[Row], grounded: bool) -> usize {
-        let bases = rows.iter().enumerate().filter(|(_, row)| !grounded || row.0 == 0);
-        bases.map(|(i, _)| by_positions(&rows[i..], self.tile.pitch().x)).max().unwrap_or(0)
+        let pitch = self.tile.pitch().x;
+        let mut from_here: usize =
+            rows.iter().map(|(_, gaps)| greedy(gaps.iter().copied(), pitch, |_, _| {})).sum();
+        let mut most = 0;
+        for (i, (k, gaps)) in rows.iter().enumerate() {
+            if from_here <= most {
+                break;
+            }
+            if !grounded || *k == 0 {
+                most = most.max(by_positions(&rows[i..], pitch));
+            }
+            from_here -= greedy(gaps.iter().copied(), pitch, |_, _| {});
+        }
+        most
     }
 
     /// No layout in these rows has more: by runs.
