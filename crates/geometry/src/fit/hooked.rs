@@ -12,7 +12,7 @@ use glam::dvec2;
 use std::collections::BinaryHeap;
 
 /// How many steps of `carry` a first answer may take: about a tenth of a second.
-pub(super) const MOST_STEPS: usize = 50_000_000;
+pub(super) const MOST_STEPS: usize = 30_000_000;
 
 pub(super) struct Hooked {
     pub(super) placed: Vec<Placed>,
@@ -187,17 +187,18 @@ impl Search<'_> {
     /// are ruled out by what rows hold each by itself.
     fn loose(&self, rows: &[Row], grounded: bool) -> usize {
         let pitch = self.tile.pitch().x;
-        let mut from_here: usize =
-            rows.iter().map(|(_, gaps)| greedy(gaps.iter().copied(), pitch, |_, _| {})).sum();
+        let alone: Vec<usize> =
+            rows.iter().map(|(_, gaps)| greedy(gaps.iter().copied(), pitch, |_, _| {})).collect();
+        let mut from_here: usize = alone.iter().sum();
         let mut most = 0;
-        for (i, (k, gaps)) in rows.iter().enumerate() {
-            if from_here <= most {
-                break;
+        for (i, ((k, _), alone)) in rows.iter().zip(&alone).enumerate() {
+            if from_here <= most.max(self.best.placed.len()) {
+                return most.max(from_here);
             }
             if !grounded || *k == 0 {
                 most = most.max(by_positions(&rows[i..], pitch));
             }
-            from_here -= greedy(gaps.iter().copied(), pitch, |_, _| {});
+            from_here -= alone;
         }
         most
     }
