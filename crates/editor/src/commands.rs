@@ -238,7 +238,7 @@ impl Command {
     ];
 
     /// All that has no key.
-    const WITHOUT_KEYS: [Self; 27] = [
+    const WITHOUT_KEYS: [Self; 28] = [
         Self::Export(OrderFormat::ByPart),
         Self::Export(OrderFormat::ByStage),
         Self::Export(OrderFormat::Workbook),
@@ -266,12 +266,13 @@ impl Command {
         Self::Cautions,
         Self::Theme,
         Self::Show(Units::FeetInches),
+        Self::Show(Units::Metric),
     ];
 
     /// Every command there is, but for the one that finds them.
     pub(crate) fn every() -> impl Iterator<Item = Self> {
         let all = Self::WITH_KEYS.into_iter().chain(Self::WITHOUT_KEYS);
-        all.chain([Self::Show(Units::Metric)]).filter(|command| *command != Self::Find)
+        all.filter(|command| *command != Self::Find)
     }
 
     /// Whether there is something to do it to.

@@ -15,6 +15,16 @@ pub enum Orientation {
     Portrait,
 }
 
+impl Orientation {
+    /// The word of the trade.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Landscape => "landscape",
+            Self::Portrait => "portrait",
+        }
+    }
+}
+
 /// One place in a block: rows count from the eave, columns from the left, both from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]

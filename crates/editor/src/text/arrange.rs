@@ -3,7 +3,7 @@
 use crate::filling::Laying;
 use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_job::Job;
-use chalkcourse_job::{Kit, Orientation, RowJoints};
+use chalkcourse_job::{Kit, RowJoints};
 use chalkcourse_plan::{Align, Cut, Fill, Measure, Spread};
 
 // Fill
@@ -71,14 +71,7 @@ pub(crate) fn way(way: Laying) -> &'static str {
 }
 /// "The kit: modules landscape or portrait; joints of rows free, aligned or half-lapped; base rail anywhere."
 pub(crate) fn kit_allows(kit: &Kit) -> String {
-    let ways: Vec<&str> = kit
-        .orientations
-        .iter()
-        .map(|way| match way {
-            Orientation::Landscape => "landscape",
-            Orientation::Portrait => "portrait",
-        })
-        .collect();
+    let ways: Vec<&str> = kit.orientations.iter().map(|way| way.name()).collect();
     let joints: Vec<&str> = kit
         .laying
         .joints

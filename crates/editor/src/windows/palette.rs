@@ -38,8 +38,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                 .hint_text(text::FIND_HINT)
                 .desired_width(f32::INFINITY)
                 .margin(egui::Margin::symmetric(6, 4));
-            let field = ui.add(field);
-            field.widget_info(|| egui::WidgetInfo::labeled(egui::Role::TextInput, true, text::FIND_FIELD));
+            let field = ui.add(field).accessible_name(text::FIND_FIELD);
             if !palette.shown || !field.has_focus() {
                 field.request_focus();
             }

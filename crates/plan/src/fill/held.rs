@@ -2,6 +2,7 @@
 
 use super::lay::{base, joints};
 use super::made::Maker;
+use super::report::counted;
 use super::{Fill, FillError, Laid, Mode, allowed};
 use crate::room::{What, barrier_words, penetration_name, what};
 use chalkcourse_geometry::fit::{
@@ -190,7 +191,7 @@ fn blocks(
 /// Puts what the fitting found into words and places.
 fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
-    let several = |n: usize| if n == 1 { "1 module".to_owned() } else { format!("{n} modules") };
+    let several = |n: usize| counted(n, "module");
     let mut told = HeldBack::default();
     for price in &held.prices {
         let sure = if price.proved { "costs" } else { "seems to cost" };

@@ -93,17 +93,9 @@ pub(super) fn base_words(job: &Job, base: Base) -> String {
     }
 }
 
-/// How modules lie.
-pub(super) fn orientation_word(way: Orientation) -> &'static str {
-    match way {
-        Orientation::Landscape => "landscape",
-        Orientation::Portrait => "portrait",
-    }
-}
-
 /// Says what a fill claims.
 pub(super) fn claim(job: &Job, fill: &mut Fill) {
-    let ways: Vec<&str> = job.kit.orientations.iter().map(|way| orientation_word(*way)).collect();
+    let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
     let proved = if fill.proved { "proved" } else { "not proved" };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
     fill.claim = format!(

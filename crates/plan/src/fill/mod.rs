@@ -430,7 +430,7 @@ fn path_is_clear(job: &Job, fill: &Fill) -> bool {
 /// [`FillError::Orientation`] where the kit does not let them lie so.
 pub fn lying(job: &Job, way: Orientation) -> Result<Job, FillError> {
     if !job.kit.orientations.contains(&way) {
-        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: made::orientation_word(way) });
+        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name() });
     }
     let kit = Kit { orientations: vec![way], ..Kit::clone(&job.kit) };
     Ok(Job { kit: Arc::new(kit), ..job.clone() })

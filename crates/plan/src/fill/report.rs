@@ -81,6 +81,7 @@ pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
     text
 }
 
-fn counted(count: usize, word: &str) -> String {
+/// "1 module", "2 modules".
+pub(super) fn counted(count: usize, word: &str) -> String {
     format!("{count} {word}{}", if count == 1 { "" } else { "s" })
 }
