@@ -17,7 +17,7 @@ pub(crate) const FILL_HELP: &str = "The most modules that the rules allow. Locke
 pub(crate) const FILL_HINT: &str = "Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to \
      fill it alone.";
 pub(crate) const WAY: &str = "Laid as";
-pub(crate) const LIE_EITHER: &str = "either way, whichever holds more";
+pub(crate) const LIE_EITHER: &str = "either way";
 pub(crate) const MOST_BLOCKS: &str = "Blocks at most";
 pub(crate) const MOST_BLOCKS_HELP: &str = "Every corner of a block is flashed: fewer blocks, fewer corners.";
 pub(crate) const WORTH_HELP: &str = "What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.";
