@@ -11,6 +11,7 @@ mod tape;
 use anyhow::Context;
 use chalkcourse_job::{Job, load, load_rule_book, write_atomically};
 use chalkcourse_plan::{Plan, evaluate};
+use chalkcourse_words::{Language, speak};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
 use std::path::PathBuf;
@@ -20,10 +21,31 @@ use std::process::ExitCode;
 ///
 /// Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
 #[derive(Parser)]
-#[command(version, about, after_help = chalkcourse_plan::CAUTION)]
+#[command(version, about, after_help = chalkcourse_plan::CAUTION.within(Language::English))]
 struct Arguments {
+    /// The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
+    #[arg(long, global = true, value_enum, default_value = "en")]
+    language: Spoken,
     #[command(subcommand)]
     command: Command,
+}
+
+/// A language that reports can be in.
+#[derive(Clone, Copy, ValueEnum)]
+enum Spoken {
+    /// English
+    En,
+    /// Español
+    Es,
+}
+
+impl From<Spoken> for Language {
+    fn from(spoken: Spoken) -> Self {
+        match spoken {
+            Spoken::En => Self::English,
+            Spoken::Es => Self::Spanish,
+        }
+    }
 }
 
 #[derive(Subcommand)]
@@ -146,7 +168,9 @@ struct Outcome {
 }
 
 fn main() -> ExitCode {
-    let done = run(Arguments::parse()).and_then(|outcome| {
+    let arguments = Arguments::parse();
+    speak(arguments.language.into());
+    let done = run(arguments).and_then(|outcome| {
         match &outcome.out {
             Some(path) => write_atomically(path, outcome.text.as_bytes())?,
             None => print(&outcome.text).context("can't write to the screen")?,

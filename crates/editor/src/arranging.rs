@@ -40,9 +40,9 @@ impl MakingRoom {
     pub(crate) fn answer(&self) -> Option<(Arc<Job>, BlockId, Result<Option<Slide>, &'static str>)> {
         let found = match self.work.news() {
             News::None | News::SoFar(_) => return None,
-            News::Done(None) if self.work.stopped() => Err(text::ROOM_STOPPED),
+            News::Done(None) if self.work.stopped() => Err(text::ROOM_STOPPED.now()),
             News::Done(found) => Ok(found),
-            News::Broke => Err(text::ROOM_BROKE),
+            News::Broke => Err(text::ROOM_BROKE.now()),
         };
         Some((Arc::clone(&self.job), self.block, found))
     }
@@ -50,24 +50,33 @@ impl MakingRoom {
 
 /// Puts a mirror image on the slope beyond the ridge.
 pub(crate) fn mirrored(document: &Document, id: BlockId) -> Action {
-    step(document, id, mirror(document.job(), id), new(document), text::mirror_of, text::NO_OTHER_SLOPE)
+    step(document, id, mirror(document.job(), id), new(document), text::mirror_of, text::NO_OTHER_SLOPE.now())
 }
 
 /// Puts a copy on another face.
 pub(crate) fn copied(document: &Document, id: BlockId, face: FaceId) -> Action {
     let edit = copy_to_face(document.job(), id, face);
-    step(document, id, edit, new(document), text::copy_of, text::NO_COPY)
+    step(document, id, edit, new(document), text::copy_of, text::NO_COPY.now())
 }
 
 /// Cuts a block in two.
 pub(crate) fn cut(document: &Document, id: BlockId, cut: Cut) -> Action {
-    step(document, id, split(document.job(), id, cut), Selection::Block(id), text::split_of, text::NO_SPLIT)
+    step(
+        document,
+        id,
+        split(document.job(), id, cut),
+        Selection::Block(id),
+        text::split_of,
+        text::NO_SPLIT.now(),
+    )
 }
 
 /// Cuts a block beside the module that is held: right of it, or above it at the end of its row. Where none is held, in
 /// half.
 pub(crate) fn cut_at(document: &Document, held: Selection, id: BlockId) -> Action {
-    let Some(block) = document.job().block(id) else { return Action::Say(text::SELECT_A_BLOCK.to_owned()) };
+    let Some(block) = document.job().block(id) else {
+        return Action::Say(text::SELECT_A_BLOCK.now().to_owned());
+    };
     let at = match held {
         Selection::Module { cell, .. } if cell.column + 1 < block.columns => {
             Cut::RightOfColumns(cell.column + 1)
@@ -81,7 +90,14 @@ pub(crate) fn cut_at(document: &Document, held: Selection, id: BlockId) -> Actio
 
 /// Makes one block of two.
 pub(crate) fn joined(document: &Document, id: BlockId, with: BlockId) -> Action {
-    step(document, id, join(document.job(), id, with), Selection::Block(id), text::join_of, text::NOT_FLUSH)
+    step(
+        document,
+        id,
+        join(document.job(), id, with),
+        Selection::Block(id),
+        text::join_of,
+        text::NOT_FLUSH.now(),
+    )
 }
 
 /// Makes one block of a block and the nearest that it can be joined with.
@@ -89,7 +105,7 @@ pub(crate) fn joined_with_nearest(document: &Document, id: BlockId) -> Action {
     let with = joinable(document, id);
     match nearest(document, id, |other| with.iter().any(|block| block.id == other)) {
         Some(other) => joined(document, id, other),
-        None => Action::Say(text::NOT_FLUSH.to_owned()),
+        None => Action::Say(text::NOT_FLUSH.now().to_owned()),
     }
 }
 
@@ -115,21 +131,21 @@ pub(crate) fn joinable(document: &Document, id: BlockId) -> Vec<&Block> {
 /// Brings a block in line with another one.
 pub(crate) fn aligned(document: &Document, id: BlockId, with: BlockId, to: Align) -> Action {
     let edit = align(document.job(), id, with, to);
-    step(document, id, edit, Selection::Block(id), text::align_of, text::NOT_ALIGNED)
+    step(document, id, edit, Selection::Block(id), text::align_of, text::NOT_ALIGNED.now())
 }
 
 /// Brings a block in line with the nearest one on its face.
 pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align) -> Action {
     match nearest(document, id, |_| true) {
         Some(other) => aligned(document, id, other, to),
-        None => Action::Say(text::NOT_ALIGNED.to_owned()),
+        None => Action::Say(text::NOT_ALIGNED.now().to_owned()),
     }
 }
 
 /// Spreads the blocks on the face of a block, so that their gaps are equal.
 pub(crate) fn spread(document: &Document, id: BlockId, way: Spread) -> Action {
     let job = document.job();
-    let Some(block) = job.block(id) else { return Action::Say(text::SELECT_A_BLOCK.to_owned()) };
+    let Some(block) = job.block(id) else { return Action::Say(text::SELECT_A_BLOCK.now().to_owned()) };
     let on_face: Vec<BlockId> =
         job.blocks.iter().filter(|other| other.face == block.face).map(|other| other.id).collect();
     match distribute(job, &on_face, way) {
@@ -137,7 +153,7 @@ pub(crate) fn spread(document: &Document, id: BlockId, way: Spread) -> Action {
             let name = job.face(block.face).map_or("", |face| face.name.as_str());
             Action::EditAndSelect(text::spread_of(name), edit, Selection::Block(id))
         }
-        None => Action::Say(text::NOT_SPREAD.to_owned()),
+        None => Action::Say(text::NOT_SPREAD.now().to_owned()),
     }
 }
 

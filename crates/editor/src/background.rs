@@ -1,5 +1,6 @@
 //! Work on a thread of its own: the window goes on while it is done, and it can be stopped.
 
+use chalkcourse_words::{speak, spoken};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -56,7 +57,9 @@ impl<T: Send + 'static> Work<T> {
         let (send, told) = channel();
         let stop = Arc::new(AtomicBool::new(false));
         let (asked, ctx) = (Arc::clone(&stop), ctx.clone());
+        let language = spoken();
         std::thread::spawn(move || {
+            speak(language);
             let _repaint = Repaint(ctx.clone());
             // Gone before that frame is asked for, so that the end can be seen in it.
             let send = send;

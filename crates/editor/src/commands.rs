@@ -2,6 +2,7 @@ use crate::desk::Desk;
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_plan::{Align, Spread};
+use chalkcourse_words::Language;
 use egui::{Key, KeyboardShortcut, Modifiers};
 
 /// A tool for the drawing.
@@ -29,12 +30,12 @@ impl Tool {
     /// The word on its button.
     pub(crate) fn name(self) -> &'static str {
         match self {
-            Self::Select => text::TOOL_SELECT,
-            Self::DrawFace => text::TOOL_FACE,
-            Self::Penetration => text::TOOL_PENETRATION,
-            Self::Block => text::TOOL_BLOCK,
-            Self::Tape => text::TOOL_TAPE,
-            Self::Picture => text::TOOL_PICTURE,
+            Self::Select => text::TOOL_SELECT.now(),
+            Self::DrawFace => text::TOOL_FACE.now(),
+            Self::Penetration => text::TOOL_PENETRATION.now(),
+            Self::Block => text::TOOL_BLOCK.now(),
+            Self::Tape => text::TOOL_TAPE.now(),
+            Self::Picture => text::TOOL_PICTURE.now(),
         }
     }
 }
@@ -185,6 +186,8 @@ pub(crate) enum Command {
     /// A picture from a file.
     LayPicture,
     WindZones,
+    /// Say everything in a language.
+    Speak(Language),
     /// Find a command by its words.
     Find,
     Keys,
@@ -238,7 +241,7 @@ impl Command {
     ];
 
     /// All that has no key.
-    const WITHOUT_KEYS: [Self; 28] = [
+    const WITHOUT_KEYS: [Self; 30] = [
         Self::Export(OrderFormat::ByPart),
         Self::Export(OrderFormat::ByStage),
         Self::Export(OrderFormat::Workbook),
@@ -267,6 +270,8 @@ impl Command {
         Self::Theme,
         Self::Show(Units::FeetInches),
         Self::Show(Units::Metric),
+        Self::Speak(Language::English),
+        Self::Speak(Language::Spanish),
     ];
 
     /// Every command there is, but for the one that finds them.
@@ -295,68 +300,69 @@ impl Command {
     /// The words in a menu.
     pub(crate) fn name(self) -> &'static str {
         match self {
-            Self::New => text::NEW,
-            Self::Open => text::OPEN,
-            Self::Save => text::SAVE,
-            Self::SaveAs => text::SAVE_AS,
-            Self::Export(OrderFormat::Text) => text::EXPORT_TEXT,
-            Self::Export(OrderFormat::Csv) => text::EXPORT_CSV,
-            Self::Export(OrderFormat::Json) => text::EXPORT_JSON,
-            Self::Export(OrderFormat::Workbook) => text::EXPORT_WORKBOOK,
-            Self::Export(OrderFormat::ByPart) => text::EXPORT_BY_PART,
-            Self::Export(OrderFormat::ByStage) => text::EXPORT_BY_STAGE,
-            Self::Order => text::ORDER,
-            Self::LoadStock => text::LOAD_STOCK,
-            Self::LoadCounts => text::LOAD_COUNTS,
-            Self::CompareJob => text::COMPARE_JOB,
-            Self::AddOffer => text::ADD_SUPPLIER,
-            Self::Print(CrewSheet::Checklist) => text::PRINT_CHECKLIST,
-            Self::Print(CrewSheet::Pallet) => text::PRINT_PALLET,
-            Self::Print(CrewSheet::Claim) => text::PRINT_CLAIM,
-            Self::ExportPlan(PlanFormat::GeoJson) => text::EXPORT_GEOJSON,
-            Self::ExportPlan(PlanFormat::Glb) => text::EXPORT_GLB,
-            Self::Import => text::IMPORT,
-            Self::ImportFolder => text::IMPORT_FOLDER,
-            Self::RoofReport => text::ROOF_REPORT,
-            Self::LoadKit => text::LOAD_KIT,
-            Self::LoadRuleBook => text::LOAD_RULE_BOOK,
-            Self::LoadPrices => text::LOAD_PRICES,
-            Self::RuleBook => text::RULE_BOOK_WINDOW,
-            Self::SaveRuleBook => text::SAVE_RULE_BOOK,
-            Self::CompareRuleBook => text::COMPARE_WITH_FILE,
-            Self::Quit => text::QUIT,
-            Self::Undo => text::UNDO,
-            Self::Redo => text::REDO,
-            Self::Delete => text::DELETE,
-            Self::Fill => text::FILL,
-            Self::MakeRoom => text::MAKE_ROOM,
-            Self::Mirror => text::MIRROR,
-            Self::CopyToFace => text::COPY_TO_FACE,
-            Self::Split => text::SPLIT,
-            Self::Join => text::JOIN,
+            Self::New => text::NEW.now(),
+            Self::Open => text::OPEN.now(),
+            Self::Save => text::SAVE.now(),
+            Self::SaveAs => text::SAVE_AS.now(),
+            Self::Export(OrderFormat::Text) => text::EXPORT_TEXT.now(),
+            Self::Export(OrderFormat::Csv) => text::EXPORT_CSV.now(),
+            Self::Export(OrderFormat::Json) => text::EXPORT_JSON.now(),
+            Self::Export(OrderFormat::Workbook) => text::EXPORT_WORKBOOK.now(),
+            Self::Export(OrderFormat::ByPart) => text::EXPORT_BY_PART.now(),
+            Self::Export(OrderFormat::ByStage) => text::EXPORT_BY_STAGE.now(),
+            Self::Order => text::ORDER.now(),
+            Self::LoadStock => text::LOAD_STOCK.now(),
+            Self::LoadCounts => text::LOAD_COUNTS.now(),
+            Self::CompareJob => text::COMPARE_JOB.now(),
+            Self::AddOffer => text::ADD_SUPPLIER.now(),
+            Self::Print(CrewSheet::Checklist) => text::PRINT_CHECKLIST.now(),
+            Self::Print(CrewSheet::Pallet) => text::PRINT_PALLET.now(),
+            Self::Print(CrewSheet::Claim) => text::PRINT_CLAIM.now(),
+            Self::ExportPlan(PlanFormat::GeoJson) => text::EXPORT_GEOJSON.now(),
+            Self::ExportPlan(PlanFormat::Glb) => text::EXPORT_GLB.now(),
+            Self::Import => text::IMPORT.now(),
+            Self::ImportFolder => text::IMPORT_FOLDER.now(),
+            Self::RoofReport => text::ROOF_REPORT.now(),
+            Self::LoadKit => text::LOAD_KIT.now(),
+            Self::LoadRuleBook => text::LOAD_RULE_BOOK.now(),
+            Self::LoadPrices => text::LOAD_PRICES.now(),
+            Self::RuleBook => text::RULE_BOOK_WINDOW.now(),
+            Self::SaveRuleBook => text::SAVE_RULE_BOOK.now(),
+            Self::CompareRuleBook => text::COMPARE_WITH_FILE.now(),
+            Self::Quit => text::QUIT.now(),
+            Self::Undo => text::UNDO.now(),
+            Self::Redo => text::REDO.now(),
+            Self::Delete => text::DELETE.now(),
+            Self::Fill => text::FILL.now(),
+            Self::MakeRoom => text::MAKE_ROOM.now(),
+            Self::Mirror => text::MIRROR.now(),
+            Self::CopyToFace => text::COPY_TO_FACE.now(),
+            Self::Split => text::SPLIT.now(),
+            Self::Join => text::JOIN.now(),
             Self::AlignTo(to) => text::align_command(to),
             Self::Spread(way) => text::spread(way),
-            Self::Coursing => text::COURSING,
-            Self::FitUp => text::FIT_UP,
-            Self::Fit => text::FIT,
-            Self::PlanView => text::PLAN_VIEW,
-            Self::FaceOnView => text::FACE_ON_VIEW,
-            Self::SolidView => text::SOLID_VIEW,
-            Self::ShowHome => text::SHOW_HOME,
-            Self::SavePicture => text::SAVE_PICTURE,
-            Self::CoursesInPlan => text::COURSES_IN_PLAN,
+            Self::Coursing => text::COURSING.now(),
+            Self::FitUp => text::FIT_UP.now(),
+            Self::Fit => text::FIT.now(),
+            Self::PlanView => text::PLAN_VIEW.now(),
+            Self::FaceOnView => text::FACE_ON_VIEW.now(),
+            Self::SolidView => text::SOLID_VIEW.now(),
+            Self::ShowHome => text::SHOW_HOME.now(),
+            Self::SavePicture => text::SAVE_PICTURE.now(),
+            Self::CoursesInPlan => text::COURSES_IN_PLAN.now(),
             Self::Use(tool) => tool.name(),
-            Self::Theme => text::THEME,
-            Self::Show(Units::FeetInches) => text::FEET_INCHES,
-            Self::Show(Units::Metric) => text::METRIC,
-            Self::Cautions => text::CAUTIONS,
-            Self::Checklist => text::CHECKLIST,
-            Self::Pathways => text::PATHWAYS,
-            Self::TapedFace => text::TAPED_FACE,
-            Self::LayPicture => text::LAY_PICTURE,
-            Self::WindZones => text::WIND_ZONES,
-            Self::Find => text::FIND_COMMAND,
-            Self::Keys => text::KEYS,
+            Self::Theme => text::THEME.now(),
+            Self::Show(Units::FeetInches) => text::FEET_INCHES.now(),
+            Self::Show(Units::Metric) => text::METRIC.now(),
+            Self::Cautions => text::CAUTIONS.now(),
+            Self::Checklist => text::CHECKLIST.now(),
+            Self::Pathways => text::PATHWAYS.now(),
+            Self::TapedFace => text::TAPED_FACE.now(),
+            Self::LayPicture => text::LAY_PICTURE.now(),
+            Self::WindZones => text::WIND_ZONES.now(),
+            Self::Speak(language) => language.name(),
+            Self::Find => text::FIND_COMMAND.now(),
+            Self::Keys => text::KEYS.now(),
         }
     }
 

@@ -57,15 +57,15 @@ pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> 
             Dialog::Wrong { title, words } => {
                 title_of(ui, title);
                 ui.label(words);
-                buttons(ui, &[(text::OK, Reply::Close)])
+                buttons(ui, &[(text::OK.now(), Reply::Close)])
             }
             Dialog::Cautions => {
-                title_of(ui, text::CAUTIONS);
+                title_of(ui, text::CAUTIONS.now());
                 for words in text::CAUTIONS_LONG {
-                    ui.label(words);
+                    ui.label(words.now());
                     ui.add_space(theme::GAP);
                 }
-                buttons(ui, &[(text::CLOSE, Reply::Close)])
+                buttons(ui, &[(text::CLOSE.now(), Reply::Close)])
             }
             Dialog::Keys => keys(ui),
         }
@@ -108,20 +108,20 @@ fn buttons(ui: &mut Ui, choices: &[(&str, Reply)]) -> Option<Reply> {
 
 fn unsaved(ui: &mut Ui, then: &Then, name: &str) -> Option<Reply> {
     title_of(ui, &text::unsaved_title(name));
-    ui.label(text::UNSAVED);
+    ui.label(text::UNSAVED.now());
     buttons(
         ui,
         &[
-            (text::SAVE_NOW, Reply::Save(then.clone())),
-            (text::DISCARD, Reply::Discard(then.clone())),
-            (text::CANCEL, Reply::Close),
+            (text::SAVE_NOW.now(), Reply::Save(then.clone())),
+            (text::DISCARD.now(), Reply::Discard(then.clone())),
+            (text::CANCEL.now(), Reply::Close),
         ],
     )
 }
 
 fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
-    title_of(ui, text::RECOVERED_TITLE);
-    ui.label(text::RECOVERED);
+    title_of(ui, text::RECOVERED_TITLE.now());
+    ui.label(text::RECOVERED.now());
     let mut reply = None;
     for copy in left {
         ui.add_space(theme::GAP * 2.0);
@@ -129,11 +129,11 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
         ui.label(text::copy_words(copy));
         ui.push_id(&copy.copy, |ui| {
             ui.horizontal(|ui| {
-                let open = egui::Button::new(text::OPEN_COPY).fill(theme::of(ui).accent_ground);
+                let open = egui::Button::new(text::OPEN_COPY.now()).fill(theme::of(ui).accent_ground);
                 if ui.add(open).clicked() {
                     reply = Some(Reply::OpenCopy(copy.clone()));
                 }
-                if ui.button(text::DELETE_COPY).clicked() {
+                if ui.button(text::DELETE_COPY.now()).clicked() {
                     reply = Some(Reply::DeleteCopy(copy.clone()));
                 }
             });
@@ -141,30 +141,30 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
     }
     ui.add_space(theme::GAP * 2.0);
     ui.separator();
-    if ui.button(text::LATER).clicked() {
+    if ui.button(text::LATER.now()).clicked() {
         reply = Some(Reply::Close);
     }
     reply
 }
 
 fn keys(ui: &mut Ui) -> Option<Reply> {
-    title_of(ui, text::KEYS);
+    title_of(ui, text::KEYS.now());
     let height = (ui.ctx().content_rect().height() - 220.0).max(120.0);
     egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
         egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
             for (command, key) in Command::with_keys() {
                 ui.label(command.name());
-                ui.strong(ui.ctx().format_shortcut(&key));
+                ui.strong(text::key_words(ui.ctx(), &key));
                 ui.end_row();
             }
             for (what, key) in text::OTHER_KEYS.into_iter().chain(text::HOUSE_KEYS) {
-                ui.label(what);
-                ui.strong(key);
+                ui.label(what.now());
+                ui.strong(key.now());
                 ui.end_row();
             }
         });
     });
-    buttons(ui, &[(text::CLOSE, Reply::Close)])
+    buttons(ui, &[(text::CLOSE.now(), Reply::Close)])
 }
 
 /// The dialog that asks for a path in the window. The path, once it was given and may be used.
@@ -175,7 +175,7 @@ pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::fil
     modal(ctx, "typed path").show(ctx, |ui| {
         ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
         title_of(ui, text::ask_title(typed.ask));
-        let label = ui.label(text::PATH);
+        let label = ui.label(text::PATH.now());
         let field = ui
             .add(TextEdit::singleline(&mut typed.path).desired_width(f32::INFINITY).id(Id::unique("path")))
             .labelled_by(label.id);
@@ -194,9 +194,9 @@ pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::fil
         }
         ui.add_space(theme::GAP * 3.0);
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let words = if typed.replace { text::REPLACE } else { text::ask_button(typed.ask) };
+            let words = if typed.replace { text::REPLACE.now() } else { text::ask_button(typed.ask) };
             go |= ui.add(egui::Button::new(words).fill(theme::of(ui).accent_ground)).clicked();
-            cancel |= ui.button(text::CANCEL).clicked();
+            cancel |= ui.button(text::CANCEL.now()).clicked();
         });
     });
     cancel |= ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
@@ -214,12 +214,12 @@ pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::fil
 fn may_use(typed: &mut TypedPath) -> bool {
     let path = PathBuf::from(typed.path.trim());
     typed.wrong = if typed.path.trim().is_empty() {
-        text::NO_PATH.to_owned()
+        text::NO_PATH.now().to_owned()
     } else if path.is_dir() && !typed.ask.takes_folder() {
-        text::IS_FOLDER.to_owned()
+        text::IS_FOLDER.now().to_owned()
     } else if typed.ask.writes() && path.exists() && !typed.replace {
         typed.replace = true;
-        text::IS_THERE.to_owned()
+        text::IS_THERE.now().to_owned()
     } else {
         String::new()
     };

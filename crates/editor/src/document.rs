@@ -105,6 +105,12 @@ impl Document {
         self.history.mark_unsaved();
     }
 
+    /// Makes the plan again in the language that is spoken now.
+    pub(crate) fn reword(&mut self) {
+        self.evaluator = Evaluator::default();
+        self.plan = Arc::new(self.evaluator.evaluate(&self.planned));
+    }
+
     fn refresh(&mut self) {
         if !self.history.in_gesture() {
             self.before = None;

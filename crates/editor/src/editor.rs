@@ -18,6 +18,7 @@ use crate::view::{Space, View};
 use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
 use chalkcourse_job::{Edit, EditError, Job};
+use chalkcourse_words::{Language, speak};
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -31,6 +32,8 @@ pub struct Options {
     pub typed_paths: bool,
     /// Where recovery copies are kept; none keeps none.
     pub recovery: Option<PathBuf>,
+    /// The language of the desk: spoken until the person chooses another one.
+    pub language: Language,
     /// Where to write how long frames take; none measures nothing.
     pub frame_times: Option<PathBuf>,
 }
@@ -39,6 +42,7 @@ pub struct Options {
 pub struct Editor {
     document: Document,
     desk: Desk,
+    language: Language,
     settings: Settings,
     files: Files,
     dialog: Option<Dialog>,
@@ -60,10 +64,13 @@ impl Editor {
         if let Some(dark) = settings.dark {
             ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
         }
+        let language = settings.language.as_deref().and_then(Language::from_tag).unwrap_or(options.language);
+        speak(language);
         let document = Document::new(sample::alder_court().unwrap_or_else(|_| sample::empty()), None);
         let mut editor = Self {
             desk: Desk::fresh(&document),
             document,
+            language,
             settings,
             files: Files::new(options.typed_paths),
             dialog: None,
@@ -133,6 +140,15 @@ impl Editor {
         }
     }
 
+    /// From here on all words are in `language`; what follows from the job is said anew.
+    fn speak(&mut self, language: Language) {
+        speak(language);
+        self.language = language;
+        self.settings.language = Some(language.code().to_owned());
+        self.document.reword();
+        self.desk.said.clear();
+    }
+
     /// Why what is dragged stopped where it is, in words.
     pub fn guides(&self) -> Vec<&str> {
         self.desk.guides.iter().map(|guide| guide.words.as_str()).collect()
@@ -156,6 +172,7 @@ impl Editor {
     /// Draws the window and carries out what is asked for in it.
     pub fn show(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
+        speak(self.language);
         self.answer_files(&ctx);
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
@@ -345,7 +362,7 @@ impl Editor {
             }
             Err(error) => {
                 self.desk.trouble = trouble_of(&error, edit);
-                self.wrong(text::CANT_BE, error.to_string());
+                self.wrong(text::CANT_BE.now(), error.to_string());
             }
         }
     }
@@ -441,12 +458,13 @@ impl Editor {
             }
             Command::CoursesInPlan => self.desk.courses_in_plan = !self.desk.courses_in_plan,
             Command::Use(tool) => self.desk.take(tool),
+            Command::Speak(language) => self.speak(language),
             Command::Theme => {
                 let dark = ctx.theme() == egui::Theme::Light;
                 self.settings.dark = Some(dark);
                 ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
             }
-            Command::Show(units) => self.edit(text::CHANGE_UNITS, &Edit::SetUnits(units)),
+            Command::Show(units) => self.edit(text::CHANGE_UNITS.now(), &Edit::SetUnits(units)),
             Command::RuleBook => self.desk.windows.rule_book = true,
             Command::SaveRuleBook => self.save_rule_book(ctx),
             Command::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
@@ -499,7 +517,7 @@ impl Editor {
                 }
                 self.look(View::FaceOn(face));
             }
-            None => self.desk.said = text::NO_FACE_YET.to_owned(),
+            None => self.desk.said = text::NO_FACE_YET.now().to_owned(),
         }
     }
 

@@ -202,14 +202,14 @@ pub(crate) fn parse_azimuth(text: &str) -> Result<Azimuth, String> {
 pub(crate) fn count(ui: &mut Ui, label: &str, value: u32, help: &str) -> Option<u32> {
     parsed(ui, label, &value.to_string(), help, |text| match text.trim().parse::<u32>() {
         Ok(number) if (1..=1_000).contains(&number) => Ok(number),
-        _ => Err(crate::text::BAD_COUNT),
+        _ => Err(crate::text::BAD_COUNT.now()),
     })
 }
 
 /// A field for a name that may not be empty.
 pub(crate) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
     parsed(ui, label, value, "", |text| match text.trim() {
-        "" => Err(crate::text::NO_NAME),
+        "" => Err(crate::text::NO_NAME.now()),
         name => Ok(name.to_owned()),
     })
 }

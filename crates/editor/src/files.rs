@@ -2,6 +2,7 @@
 
 use crate::commands::{CrewSheet, OrderFormat, PlanFormat};
 use crate::text;
+use chalkcourse_words::{speak, spoken};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::time::{Duration, Instant};
@@ -129,7 +130,9 @@ impl Files {
         }
         let (send, answer) = channel();
         let (ctx, from) = (ctx.clone(), start.clone());
+        let language = spoken();
         let dialog = std::thread::Builder::new().name("file dialog".to_owned()).spawn(move || {
+            speak(language);
             // The window may be gone by now: then nobody wants the answer.
             let _ = send.send(system_dialog(ask, &from));
             ctx.request_repaint();

@@ -1,6 +1,7 @@
 //! Reading a file or folder of buildings in the background: the window goes on meanwhile.
 
 use chalkcourse_exchange::{House, ImportError, Listing, find, list_until};
+use chalkcourse_words::{speak, spoken};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -70,7 +71,9 @@ impl Importing {
         let (send, answer) = channel();
         let stop = Arc::new(AtomicBool::new(false));
         let (stopped, ctx) = (Arc::clone(&stop), ctx.clone());
+        let language = spoken();
         std::thread::spawn(move || {
+            speak(language);
             // no one listens where the window was closed
             let _ = send.send(read(&stopped));
             ctx.request_repaint();
@@ -90,7 +93,7 @@ impl Importing {
             Err(TryRecvError::Empty) => return None,
             Err(TryRecvError::Disconnected) => {
                 self.running = None;
-                self.wrong = crate::text::IMPORT_BROKE.to_owned();
+                self.wrong = crate::text::IMPORT_BROKE.now().to_owned();
                 return None;
             }
         };

@@ -1,6 +1,7 @@
 //! The window of Chalkcourse: `chalkcourse [--typed-paths] [--frame-times CSV] [FILE]`.
 
 use chalkcourse::{Editor, Options};
+use chalkcourse_words::Language;
 use std::ffi::OsString;
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -18,7 +19,8 @@ fn main() -> ExitCode {
 }
 
 fn options(mut args: impl Iterator<Item = OsString>) -> Result<Option<Options>, String> {
-    let mut options = Options { recovery: chalkcourse::recovery_folder(), ..Options::default() };
+    let language = Language::of_desk(|name| std::env::var(name).ok());
+    let mut options = Options { recovery: chalkcourse::recovery_folder(), language, ..Options::default() };
     let mut only_files = false;
     while let Some(arg) = args.next() {
         match arg.to_str() {

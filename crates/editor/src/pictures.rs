@@ -3,6 +3,7 @@
 use crate::text;
 use chalkcourse_exchange::picture_from_bytes;
 use chalkcourse_job::{Underlay, read_picture, sha256};
+use chalkcourse_words::{speak, spoken};
 use egui::{ColorImage, Context, TextureHandle, TextureOptions};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -88,7 +89,9 @@ impl Pictures {
     fn read(&mut self, ctx: &Context, path: PathBuf) {
         let (send, answer) = channel();
         let (ctx, from) = (ctx.clone(), path.clone());
+        let language = spoken();
         let reading = std::thread::Builder::new().name("picture".to_owned()).spawn(move || {
+            speak(language);
             // Nobody listens where the window was closed or another picture was asked for.
             let _ = send.send(read(&from));
             ctx.request_repaint();
@@ -105,7 +108,7 @@ impl Pictures {
         let State::Reading(answer) = &self.state else { return None };
         let read = match answer.try_recv() {
             Err(TryRecvError::Empty) => return None,
-            Err(TryRecvError::Disconnected) => Err(text::PICTURE_BROKE.to_owned()),
+            Err(TryRecvError::Disconnected) => Err(text::PICTURE_BROKE.now().to_owned()),
             Ok(read) => read,
         };
         let found = match read {
@@ -144,10 +147,10 @@ impl Pictures {
         match &self.state {
             State::Wrong(words) if self.is_of(underlay) => Some(words.clone()),
             State::Ready { pixels, .. } if self.is_of(underlay) && !same_shape(*pixels, underlay.pixels) => {
-                Some(text::PICTURE_OTHER_SHAPE.to_owned())
+                Some(text::PICTURE_OTHER_SHAPE.now().to_owned())
             }
             State::Ready { sha256, .. } if self.is_of(underlay) && *sha256 != underlay.sha256 => {
-                Some(text::PICTURE_CHANGED.to_owned())
+                Some(text::PICTURE_CHANGED.now().to_owned())
             }
             _ => None,
         }

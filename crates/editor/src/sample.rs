@@ -7,7 +7,7 @@ const ALDER_COURT: &str = include_str!("../../../sample-roofs/alder-court.chalk.
 
 /// A job without a roof, with the data files that come with the program.
 pub(crate) fn empty() -> Job {
-    Job::new(crate::text::NEW_JOB.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices())
+    Job::new(crate::text::NEW_JOB.now().to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
 /// The sample: a 60 × 30 ft gable with one block on it.

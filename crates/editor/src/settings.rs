@@ -9,6 +9,8 @@ pub(crate) struct Settings {
     pub(crate) recent: Vec<PathBuf>,
     /// Dark or light; none follows the desktop.
     pub(crate) dark: Option<bool>,
+    /// The language, by its two letters; none follows the desktop.
+    pub(crate) language: Option<String>,
     /// Who accepts findings.
     pub(crate) person: String,
 }

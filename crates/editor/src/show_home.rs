@@ -29,14 +29,14 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         ui.horizontal(|ui| {
             ui.label(RichText::new(&document.job().name).size(theme::size::TITLE * large).strong());
             ui.add_space(theme::GAP * 4.0);
-            for (words, before) in [(text::BEFORE, true), (text::AFTER, false)] {
+            for (words, before) in [(text::BEFORE.now(), true), (text::AFTER.now(), false)] {
                 let words = RichText::new(words).size(theme::size::HEADING * large);
                 if ui.add(Button::selectable(desk.solid.before == before, words)).clicked() {
                     desk.solid.before = before;
                 }
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                if ui.button(RichText::new(text::LEAVE).size(theme::size::BODY * large)).clicked() {
+                if ui.button(RichText::new(text::LEAVE.now()).size(theme::size::BODY * large)).clicked() {
                     actions.push(Action::Run(Command::ShowHome));
                 }
             });
@@ -60,7 +60,7 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
     let p = theme::of(ui);
     ui.spacing_mut().item_spacing.y = 5.0 * large;
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-        heading(ui, text::HOME_COVERS, large, p);
+        heading(ui, text::HOME_COVERS.now(), large, p);
         egui::Grid::new("home facts").num_columns(2).spacing([14.0 * large, 4.0 * large]).show(ui, |ui| {
             for (number, what) in text::home_facts(document) {
                 ui.label(RichText::new(number).size(theme::size::TITLE * large).strong());
@@ -68,18 +68,18 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
                 ui.end_row();
             }
         });
-        heading(ui, text::HOME_COSTS, large, p);
-        let price = text::home_price(document).unwrap_or_else(|| text::TO_BE_QUOTED.to_owned());
+        heading(ui, text::HOME_COSTS.now(), large, p);
+        let price = text::home_price(document).unwrap_or_else(|| text::TO_BE_QUOTED.now().to_owned());
         ui.label(RichText::new(price).size(theme::size::TITLE * 1.25 * large).strong());
-        ui.label(RichText::new(text::PRICE_NOTE).size(theme::size::BODY * large).color(p.quiet));
-        heading(ui, text::FROM_ABOVE, large, p);
+        ui.label(RichText::new(text::PRICE_NOTE.now()).size(theme::size::BODY * large).color(p.quiet));
+        heading(ui, text::FROM_ABOVE.now(), large, p);
         let size = Vec2::new(ui.available_width(), 190.0 * large);
         let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
-        response.widget_info(|| WidgetInfo::labeled(Role::Image, true, text::FROM_ABOVE));
+        response.widget_info(|| WidgetInfo::labeled(Role::Image, true, text::FROM_ABOVE.now()));
         plan(&ui.painter().with_clip_rect(rect), rect, document, p);
-        heading(ui, text::GOOD_TO_KNOW, large, p);
+        heading(ui, text::GOOD_TO_KNOW.now(), large, p);
         for words in text::HOME_CAUTIONS {
-            ui.label(RichText::new(words).size(theme::size::BODY * large));
+            ui.label(RichText::new(words.now()).size(theme::size::BODY * large));
         }
     });
 }

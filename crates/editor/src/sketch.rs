@@ -16,7 +16,7 @@ pub(crate) fn tip(words: Response, code: &str) {
         ui.set_max_width(240.0);
         ui.label(RichText::new(rule.title).strong());
         show(ui, rule, 200.0);
-        ui.label(rule.reason);
+        ui.label(rule.reason.now());
     });
 }
 

@@ -134,19 +134,19 @@ impl Taping {
     pub(crate) fn name(&self, of: Of) -> String {
         let corners = self.form.corners();
         let named = match (self.form, of) {
-            (_, Of::Up(_)) => Some(text::TAPED_HEIGHT),
-            (_, Of::Between(0, 1)) => Some(text::TAPED_EAVE),
+            (_, Of::Up(_)) => Some(text::TAPED_HEIGHT.now()),
+            (_, Of::Between(0, 1)) => Some(text::TAPED_EAVE.now()),
             (Form::Polygon(_), _) => None,
-            (_, Of::Between(1, 2)) => Some(text::TAPED_RIGHT),
-            (_, Of::Between(2, 3)) => Some(text::TAPED_TOP),
-            (_, Of::Between(2 | 3, 0)) => Some(text::TAPED_LEFT),
+            (_, Of::Between(1, 2)) => Some(text::TAPED_RIGHT.now()),
+            (_, Of::Between(2, 3)) => Some(text::TAPED_TOP.now()),
+            (_, Of::Between(2 | 3, 0)) => Some(text::TAPED_LEFT.now()),
             _ => None,
         };
         match (named, of) {
             (Some(name), _) => name.to_owned(),
             (None, Of::Between(a, b)) if (a + 1) % corners == b => text::side_between(a, b),
             (None, Of::Between(a, b)) => text::diagonal_between(a, b),
-            (None, Of::Up(_)) => text::TAPED_HEIGHT.to_owned(),
+            (None, Of::Up(_)) => text::TAPED_HEIGHT.now().to_owned(),
         }
     }
 
@@ -160,12 +160,12 @@ impl Taping {
         };
         match self.pitch_by {
             PitchBy::Typed => {
-                Pitch::parse(&self.pitch).map_err(|error| text::wrong_in(text::TAPED_PITCH, &error))
+                Pitch::parse(&self.pitch).map_err(|error| text::wrong_in(text::TAPED_PITCH.now(), &error))
             }
             PitchBy::Level => {
-                let rise = length(text::LEVEL_RISE, &self.rise)?;
-                let level = length(text::LEVEL_LONG, &self.level)?;
-                Pitch::from_level(rise, level).map_err(|error| text::wrong_in(text::LEVEL_RISE, &error))
+                let rise = length(text::LEVEL_RISE.now(), &self.rise)?;
+                let level = length(text::LEVEL_LONG.now(), &self.level)?;
+                Pitch::from_level(rise, level).map_err(|error| text::wrong_in(text::LEVEL_RISE.now(), &error))
             }
         }
     }

@@ -4,6 +4,7 @@ use crate::local::without_repeats;
 use crate::{LocalPlan, MOST_CORNERS, MOST_REACH};
 use chalkcourse_geometry::{DVec2, Defect, Polygon};
 use chalkcourse_job::Place;
+use chalkcourse_words::{pick, tell};
 use geojson::{GeoJson, GeometryValue, JsonObject, Position};
 
 /// An outline from a file.
@@ -21,20 +22,20 @@ pub struct Outline {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GeoJsonError {
     /// It is no GeoJSON.
-    #[error("this is no GeoJSON (RFC 7946): {0}")]
+    #[error("{}", tell!("this is no GeoJSON (RFC 7946): {_0}", "esto no es GeoJSON (RFC 7946): {_0}"))]
     Malformed(String),
     /// There is no polygon in it.
-    #[error("this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them")]
+    #[error("{}", tell!("this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them", "este GeoJSON no tiene Polygon ni MultiPolygon: una huella es uno de ellos"))]
     NoPolygon,
     /// It names another reference system.
-    #[error(
-        "its \"crs\" is {0}; GeoJSON is always in WGS 84 degrees (RFC 7946, section 4): convert it to longitude and latitude"
-    )]
+    #[error("{}", tell!("its \"crs\" is {_0}; GeoJSON is always in WGS 84 degrees (RFC 7946, section 4): convert it to longitude and latitude", "su \"crs\" es {_0}; GeoJSON está siempre en grados WGS 84 (RFC 7946, sección 4): conviértalo a \
+        longitud y latitud"
+    ))]
     OtherCrs(String),
     /// A position is not on the globe.
-    #[error(
-        "{name}, position {position}: {longitude}, {latitude} is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees"
-    )]
+    #[error("{}", tell!("{name}, position {position}: {longitude}, {latitude} is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees", "{name}, posición {position}: {longitude}, {latitude} no es una longitud de -180 a 180 y latitud \
+        de -85 a 85 en grados; GeoJSON está siempre en grados WGS 84"
+    ))]
     NotDegrees {
         /// Which outline.
         name: String,
@@ -46,7 +47,7 @@ pub enum GeoJsonError {
         latitude: f64,
     },
     /// An outline reaches too far for a level plan.
-    #[error("{name} reaches {metres:.0} m from its middle: a house keeps within {most:.0} m", most = MOST_REACH)]
+    #[error("{}", tell!("{name} reaches {metres:.0} m from its middle: a house keeps within {most:.0} m", "{name} llega a {metres:.0} m de su centro: una casa cabe en {most:.0} m", most = MOST_REACH))]
     TooFar {
         /// Which outline.
         name: String,
@@ -54,7 +55,7 @@ pub enum GeoJsonError {
         metres: f64,
     },
     /// An outline has more corners than a house has.
-    #[error("{name} has {corners} corners: a house has at most {most}", most = MOST_CORNERS)]
+    #[error("{}", tell!("{name} has {corners} corners: a house has at most {most}", "{name} tiene {corners} esquinas: una casa tiene como máximo {most}", most = MOST_CORNERS))]
     TooManyCorners {
         /// Which outline.
         name: String,
@@ -72,20 +73,44 @@ pub enum GeoJsonError {
 }
 
 fn ring_words(defect: &Defect) -> String {
-    let ring = |ring: &usize| if *ring == 0 { "the outline".to_owned() } else { format!("hole {ring}") };
+    let ring = |ring: &usize| {
+        if *ring == 0 {
+            pick("the outline", "el contorno").to_owned()
+        } else {
+            tell!("hole {ring}", "el hueco {ring}")
+        }
+    };
     match defect {
-        Defect::NotFinite { ring: r, .. } => format!("{} has a corner at no place", ring(r)),
+        Defect::NotFinite { ring: r, .. } => {
+            tell!("{} has a corner at no place", "{} tiene una esquina en ningún lugar", ring(r))
+        }
         Defect::TooFewCorners { ring: r } => {
-            format!("{} has fewer than three corners; a ring has four positions or more", ring(r))
+            tell!(
+                "{} has fewer than three corners; a ring has four positions or more",
+                "{} tiene menos de tres esquinas; un anillo tiene cuatro posiciones o más",
+                ring(r)
+            )
         }
         Defect::RepeatedCorner { ring: r, corner } => {
-            format!("corner {} of {} is on the spot of the one before it", corner + 1, ring(r))
+            tell!(
+                "corner {} of {} is on the spot of the one before it",
+                "la esquina {} de {} está en el lugar de la anterior",
+                corner + 1,
+                ring(r)
+            )
         }
-        Defect::NoArea { ring: r } => format!("{} has no area", ring(r)),
+        Defect::NoArea { ring: r } => tell!("{} has no area", "{} no tiene área", ring(r)),
         Defect::Crosses { at } => {
-            format!("sides cross or touch {:.2} m east and {:.2} m north of its middle", at.x, at.y)
+            tell!(
+                "sides cross or touch {:.2} m east and {:.2} m north of its middle",
+                "los lados se cruzan o tocan {:.2} m al este y {:.2} m al norte de su centro",
+                at.x,
+                at.y
+            )
         }
-        Defect::HoleOutside { ring: r } => format!("{} is not inside the outline", ring(r)),
+        Defect::HoleOutside { ring: r } => {
+            tell!("{} is not inside the outline", "{} no está dentro del contorno", ring(r))
+        }
     }
 }
 
@@ -119,7 +144,7 @@ pub fn outlines_from_geojson(text: &str) -> Result<Vec<Outline>, GeoJsonError> {
     }
     let mut taken = std::collections::BTreeMap::<String, usize>::new();
     let named = found.polygons.into_iter().enumerate().map(|(index, (name, rings))| {
-        let name = name.unwrap_or_else(|| format!("Outline {}", index + 1));
+        let name = name.unwrap_or_else(|| tell!("Outline {}", "Contorno {}", index + 1));
         let nth = taken.entry(name.clone()).and_modify(|n| *n += 1).or_insert(1);
         let name = if *nth == 1 { name } else { format!("{name} ({nth})") };
         let (place, outline) = local_outline(&name, &rings);

@@ -4,6 +4,7 @@ use crate::LocalPlan;
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{Job, Place};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::tell;
 use geojson::{Feature, FeatureCollection, Geometry, GeometryValue, JsonObject, Position};
 use serde_json::json;
 
@@ -11,17 +12,16 @@ use serde_json::json;
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GeoJsonOutError {
     /// Nobody said where the plan is.
-    #[error(
-        "GeoJSON is longitude and latitude, and the job does not say where its plan is: give latitude and longitude of the site"
-    )]
+    #[error("{}", tell!("GeoJSON is longitude and latitude, and the job does not say where its plan is: give latitude and longitude of the site", "GeoJSON es longitud y latitud, y la obra no dice dónde está su planta: dé latitud y longitud del sitio"
+    ))]
     NoPlace,
     /// RFC 7946 wants shapes over the date line cut in two.
-    #[error(
-        "the plan lies over the 180th meridian: GeoJSON wants shapes cut there (RFC 7946, section 3.1.9), which is not done"
-    )]
+    #[error("{}", tell!("the plan lies over the 180th meridian: GeoJSON wants shapes cut there (RFC 7946, section 3.1.9), which is not done", "la planta cruza el meridiano 180: GeoJSON pide cortar ahí las formas (RFC 7946, sección 3.1.9), \
+        lo que no se hace"
+    ))]
     DateLine,
     /// It reaches where no plan is level.
-    #[error("the plan reaches beyond 85° of latitude or farther than {most:.0} m from its origin", most = crate::MOST_REACH)]
+    #[error("{}", tell!("the plan reaches beyond 85° of latitude or farther than {most:.0} m from its origin", "la planta pasa de 85° de latitud o de {most:.0} m desde su origen", most = crate::MOST_REACH))]
     TooFar,
 }
 
@@ -48,7 +48,7 @@ pub fn plan_to_geojson(job: &Job, layout: &Layout) -> Result<String, GeoJsonOutE
     for penetration in &layout.penetrations {
         let properties = json!({
             "kind": "penetration", "id": penetration.id.0, "name": penetration.name,
-            "is": penetration.kind.name(),
+            "is": penetration.kind.code(),
             "face": penetration.home.and_then(|home| layout.faces.get(home)).map(|face| &face.name),
         });
         features.push(feature(&plan, &penetration.plan, properties)?);
@@ -68,7 +68,7 @@ pub fn plan_to_geojson(job: &Job, layout: &Layout) -> Result<String, GeoJsonOutE
     }
     let mut foreign = JsonObject::new();
     foreign.insert("name".to_owned(), job.name.clone().into());
-    foreign.insert("caution".to_owned(), chalkcourse_plan::CAUTION.into());
+    foreign.insert("caution".to_owned(), chalkcourse_plan::CAUTION.now().into());
     let collection = FeatureCollection { bbox: None, features, foreign_members: Some(foreign) };
     let mut text = geojson::GeoJson::FeatureCollection(collection).to_string();
     text.push('\n');

@@ -6,6 +6,7 @@
 use chalkcourse_geometry::DVec3;
 use chalkcourse_job::Job;
 use chalkcourse_solid::{Kind, Of, Solid};
+use chalkcourse_words::tell;
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 
@@ -13,10 +14,10 @@ use std::collections::BTreeMap;
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum GltfError {
     /// There is nothing.
-    #[error("there is no house to write yet: draw a face first")]
+    #[error("{}", tell!("there is no house to write yet: draw a face first", "todavía no hay casa que escribir: dibuje primero un faldón"))]
     Nothing,
     /// The container counts bytes in 32 bits.
-    #[error("the house is larger than a glTF file can be")]
+    #[error("{}", tell!("the house is larger than a glTF file can be", "la casa es más grande de lo que puede ser un archivo glTF"))]
     TooLarge,
 }
 
@@ -78,7 +79,7 @@ pub fn house_to_glb(job: &Job, solid: &Solid) -> Result<Vec<u8>, GltfError> {
     let all: Vec<usize> = (0..nodes.len()).collect();
     let materials: Vec<Value> = Kind::ALL.into_iter().map(material).collect();
     let document = json!({
-        "asset": {"version": "2.0", "generator": "Chalkcourse", "extras": {"caution": chalkcourse_plan::CAUTION}},
+        "asset": {"version": "2.0", "generator": "Chalkcourse", "extras": {"caution": chalkcourse_plan::CAUTION.now()}},
         "scene": 0,
         "scenes": [{"name": job.name, "nodes": all}],
         "nodes": nodes, "meshes": meshes, "materials": materials,
@@ -126,7 +127,7 @@ fn extras(job: &Job, of: Of) -> Value {
             None => json!({"kind": "face", "id": id.0}),
         },
         Of::Penetration(id) => {
-            json!({"kind": "penetration", "id": id.0, "is": job.penetration(id).map(|p| p.kind.name())})
+            json!({"kind": "penetration", "id": id.0, "is": job.penetration(id).map(|p| p.kind.code())})
         }
         Of::Module(id, cell) => {
             json!({"kind": "module", "block": id.0, "row": cell.row + 1, "column": cell.column + 1})

@@ -3,6 +3,7 @@
 use crate::local::{GREAT_RADIUS, radii};
 use chalkcourse_geometry::{DVec2, DVec3, dvec2};
 use chalkcourse_job::Place;
+use chalkcourse_words::{pick, tell};
 
 /// What the coordinates of a file are.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -22,22 +23,22 @@ pub(crate) enum Grid {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GridError {
     /// Latitude and longitude.
-    #[error("its coordinates are degrees ({0}): turn it into a national grid in metres first")]
+    #[error("{}", tell!("its coordinates are degrees ({_0}): turn it into a national grid in metres first", "sus coordenadas son grados ({_0}): páselo primero a una cuadrícula nacional en metros"))]
     Degrees(String),
     /// Lengths are not true.
-    #[error(
-        "its coordinates ({0}) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first"
-    )]
+    #[error("{}", tell!("its coordinates ({_0}) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first", "sus coordenadas ({_0}) alargan las longitudes más de 2 en 1,000: páselo primero a una cuadrícula \
+        nacional en metros"
+    ))]
     Stretched(String),
     /// A system that says nothing here.
-    #[error(
-        "its reference system {0:?} is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list"
-    )]
+    #[error("{}", tell!("its reference system {_0:?} is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list", "su sistema de referencia {_0:?} no se conoce aquí, así que nadie puede decir cuánto miden sus \
+        longitudes: páselo primero a una cuadrícula nacional en metros de la lista EPSG"
+    ))]
     Unknown(String),
     /// No system is named, and the numbers can't be metres.
-    #[error(
-        "it names no reference system, and its largest building is {0:.6} across: that is degrees, not metres; turn it into a national grid in metres first"
-    )]
+    #[error("{}", tell!("it names no reference system, and its largest building is {_0:.6} across: that is degrees, not metres; turn it into a national grid in metres first", "no nombra ningún sistema de referencia, y su edificio más grande mide {_0:.6}: eso son grados, no \
+        metros; páselo primero a una cuadrícula nacional en metros"
+    ))]
     TooSmall(f64),
 }
 
@@ -94,13 +95,14 @@ impl Grid {
         match self {
             Self::True { .. } => None,
             Self::Unnamed => Some(
-                "The file names no reference system: its lengths were taken as metres. Check one against the house."
+                pick("The file names no reference system: its lengths were taken as metres. Check one against the house.", "El archivo no nombra ningún sistema de referencia: sus longitudes se tomaron como metros. \
+        Compruebe una en la casa.")
                     .to_owned(),
             ),
             Self::WebMercator => {
                 let factor = mercator_factor(origin.y);
-                Some(format!(
-                    "The file is in Web Mercator (EPSG:3857), which stretches lengths: they were brought back to {:.4} of what it says east and {:.4} north, for latitude {:.4}°.",
+                Some(tell!("The file is in Web Mercator (EPSG:3857), which stretches lengths: they were brought back to {:.4} of what it says east and {:.4} north, for latitude {:.4}°.", "El archivo está en Web Mercator (EPSG:3857), que alarga las longitudes: se redujeron a {:.4} de \
+        lo que dice al este y {:.4} al norte, para la latitud {:.4}°.",
                     factor.x,
                     factor.y,
                     mercator_latitude(origin.y).to_degrees()

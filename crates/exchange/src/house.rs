@@ -4,6 +4,7 @@ use crate::ImportError;
 use chalkcourse_geometry::{Defect, Length, Plane, Polygon};
 use chalkcourse_job::{Edit, Face, FaceId, Job, Place, Site};
 use chalkcourse_plan::{RaiseAs, raise_roof};
+use chalkcourse_words::{pick, tell};
 
 /// A building out of a file, in local metres around its own middle.
 #[derive(Clone, Debug, PartialEq)]
@@ -68,44 +69,61 @@ pub struct LeftOut {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum Reason {
     /// It names a vertex that the file does not have.
-    #[error("it names a vertex that is not in the file")]
+    #[error("{}", tell!("it names a vertex that is not in the file", "nombra un vértice que no está en el archivo"))]
     NoVertex,
     /// Less than three corners apart from one another.
-    #[error("it has fewer than three corners")]
+    #[error("{}", tell!("it has fewer than three corners", "tiene menos de tres esquinas"))]
     TooFewCorners,
     /// More corners than a face of a house has.
-    #[error("it has {0} corners; a face has at most {most}", most = crate::MOST_CORNERS)]
+    #[error("{}", tell!("it has {_0} corners; a face has at most {most}", "tiene {_0} esquinas; un faldón tiene como máximo {most}", most = crate::MOST_CORNERS))]
     TooManyCorners(usize),
     /// Its corners lie on a line.
-    #[error("it has no area")]
+    #[error("{}", tell!("it has no area", "no tiene área"))]
     NoArea,
     /// It stands upright, or nearly.
-    #[error("it stands at {0:.1}°, as a wall does")]
+    #[error("{}", tell!("it stands at {_0:.1}°, as a wall does", "está a {_0:.1}°, como un muro"))]
     Upright(f64),
     /// It looks down.
-    #[error("it looks down: the underside of an overhang")]
+    #[error("{}", tell!("it looks down: the underside of an overhang", "mira hacia abajo: es la cara inferior de un voladizo"))]
     Underside,
     /// It is no plane.
-    #[error("a corner is {:.3} m out of the plane of the others; at most {most} m can be one face", .0, most = crate::MOST_OFF)]
+    #[error("{}", tell!("a corner is {:.3} m out of the plane of the others; at most {most} m can be one face", "una esquina está a {:.3} m del plano de las demás; como máximo {most} m puede ser un solo faldón", .0, most = crate::MOST_OFF))]
     OutOfPlane(f64),
     /// Its outline is wrong in plan.
     #[error("{}", defect_words(.0))]
     Outline(Defect),
     /// It reaches too far.
-    #[error("it reaches {0:.0} m: no roof does")]
+    #[error("{}", tell!("it reaches {_0:.0} m: no roof does", "llega a {_0:.0} m: ningún techo lo hace"))]
     TooFar(f64),
 }
 
 fn defect_words(defect: &Defect) -> String {
     match defect {
-        Defect::NotFinite { .. } => "a corner of it is at no place".to_owned(),
-        Defect::TooFewCorners { .. } => "a ring of it has fewer than three corners".to_owned(),
-        Defect::RepeatedCorner { .. } => "two corners of it are on one spot".to_owned(),
-        Defect::NoArea { .. } => "a ring of it has no area in plan".to_owned(),
-        Defect::Crosses { at } => {
-            format!("its sides cross or touch at {:.2}, {:.2} in plan", at.x, at.y)
+        Defect::NotFinite { .. } => {
+            pick("a corner of it is at no place", "una esquina está en ningún lugar").to_owned()
         }
-        Defect::HoleOutside { .. } => "a hole of it is not inside its outline".to_owned(),
+        Defect::TooFewCorners { .. } => {
+            pick("a ring of it has fewer than three corners", "un anillo tiene menos de tres esquinas")
+                .to_owned()
+        }
+        Defect::RepeatedCorner { .. } => {
+            pick("two corners of it are on one spot", "dos esquinas están en un mismo lugar").to_owned()
+        }
+        Defect::NoArea { .. } => {
+            pick("a ring of it has no area in plan", "un anillo no tiene área en planta").to_owned()
+        }
+        Defect::Crosses { at } => {
+            tell!(
+                "its sides cross or touch at {:.2}, {:.2} in plan",
+                "sus lados se cruzan o tocan en {:.2}, {:.2} en planta",
+                at.x,
+                at.y
+            )
+        }
+        Defect::HoleOutside { .. } => {
+            pick("a hole of it is not inside its outline", "un hueco no está dentro de su contorno")
+                .to_owned()
+        }
     }
 }
 
@@ -132,15 +150,18 @@ impl House {
         let mut told = self.notes.clone();
         if let HouseShape::Roof(roof) = &self.shape {
             for surface in roof.surfaces.iter().filter(|s| s.off > crate::TOLD_OFF) {
-                told.push(format!(
-                    "Roof surface {} is no exact plane: a corner is {:.3} m off the face made of it.",
+                told.push(tell!("Roof surface {} is no exact plane: a corner is {:.3} m off the face made of it.", "La superficie de techo {} no es un plano exacto: una esquina está a {:.3} m del faldón que se \
+        hizo de ella.",
                     surface.number, surface.off
                 ));
             }
             for left in &roof.left_out {
-                told.push(format!(
+                told.push(tell!(
                     "Roof surface {} ({:.2} m²) was left out: {}.",
-                    left.number, left.area, left.reason
+                    "La superficie de techo {} ({:.2} m²) se omitió: {}.",
+                    left.number,
+                    left.area,
+                    left.reason
                 ));
             }
         }
@@ -177,7 +198,7 @@ impl House {
 
 /// A name for a face by the way that it falls: "South", or "South 2" where that is taken; "Level" below half a degree.
 fn face_name(plane: &Plane, taken: &[String]) -> String {
-    let way = if plane.pitch.degrees() < 0.5 { "level" } else { plane.downslope.word() };
+    let way = if plane.pitch.degrees() < 0.5 { pick("level", "a nivel") } else { plane.downslope.word() };
     let stem: String = way.chars().take(1).flat_map(char::to_uppercase).chain(way.chars().skip(1)).collect();
     let free = |name: &String| !taken.contains(name);
     std::iter::once(stem.clone()).chain((2..).map(|n| format!("{stem} {n}"))).find(free).unwrap_or_default()

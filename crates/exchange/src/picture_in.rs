@@ -1,5 +1,6 @@
 //! Pictures to lie under a plan: PNG and JPEG, decoded within limits.
 
+use chalkcourse_words::tell;
 use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits};
 use std::io::Cursor;
 
@@ -14,13 +15,12 @@ const MOST_MEMORY: u64 = 512 << 20;
 #[derive(Debug, thiserror::Error)]
 pub enum PictureInError {
     /// Another format, or no picture at all.
-    #[error("it is neither a PNG nor a JPEG; save it as one of these")]
+    #[error("{}", tell!("it is neither a PNG nor a JPEG; save it as one of these", "no es PNG ni JPEG; guárdela como uno de ellos"))]
     OtherFormat,
     /// Its header says that it is too large to be decoded here.
-    #[error(
-        "it is {width} × {height} pixels, more than the {} million that are read; make a smaller one of it",
+    #[error("{}", tell!("it is {width} × {height} pixels, more than the {} million that are read; make a smaller one of it", "mide {width} × {height} pixeles, más de los {} millones que se leen; hágala más pequeña",
         MOST_PIXELS / 1_000_000
-    )]
+    ))]
     TooManyPixels {
         /// Pixels from left to right.
         width: u32,
@@ -28,7 +28,7 @@ pub enum PictureInError {
         height: u32,
     },
     /// The decoder gave up.
-    #[error("{0}; the file is damaged: save the picture again")]
+    #[error("{}", tell!("{_0}; the file is damaged: save the picture again", "{_0}; el archivo está dañado: guarde la imagen otra vez"))]
     Broken(#[from] ImageError),
 }
 

@@ -1,3 +1,4 @@
+use chalkcourse_words::pick;
 use glam::{DVec2, dvec2};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -59,14 +60,14 @@ impl Azimuth {
     /// The nearest of the eight winds in a word, `south-west`.
     pub fn word(self) -> &'static str {
         match self.wind() {
-            "N" => "north",
-            "NE" => "north-east",
-            "E" => "east",
-            "SE" => "south-east",
-            "S" => "south",
-            "SW" => "south-west",
-            "W" => "west",
-            _ => "north-west",
+            "N" => pick("north", "norte"),
+            "NE" => pick("north-east", "noreste"),
+            "E" => pick("east", "este"),
+            "SE" => pick("south-east", "sureste"),
+            "S" => pick("south", "sur"),
+            "SW" => pick("south-west", "suroeste"),
+            "W" => pick("west", "oeste"),
+            _ => pick("north-west", "noroeste"),
         }
     }
 }

@@ -4,6 +4,7 @@
 //! Lengths are metres. Corners are in a frame with the left end of the eave at the origin, u along the eave to the
 //! right, v up the slope. Planning figures: snap from a straight control line, and check on the roof.
 
+use chalkcourse_words::{pick, tell};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
@@ -43,7 +44,7 @@ pub struct Bows {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FitUpError {
     /// A length that is none.
-    #[error("{name} of {value} m: measure it again, it must be {must}")]
+    #[error("{}", tell!("{name} of {value} m: measure it again, it must be {must}", "{name} de {value} m: mídalo otra vez, debe ser {must}"))]
     Length {
         /// Which one.
         name: &'static str,
@@ -53,7 +54,7 @@ pub enum FitUpError {
         must: &'static str,
     },
     /// Three lengths that make no triangle.
-    #[error("the eave, {rake} and {diagonal} make no triangle ({a}, {b} and {c} m): one of them is misread")]
+    #[error("{}", tell!("the eave, {rake} and {diagonal} make no triangle ({a}, {b} and {c} m): one of them is misread", "el alero, {rake} y {diagonal} no forman triángulo ({a}, {b} y {c} m): uno de ellos se leyó mal"))]
     NoTriangle {
         /// Which rake.
         rake: &'static str,
@@ -112,26 +113,40 @@ impl Measured {
     /// # Errors
     /// A measure that is no length, or three that make no triangle.
     pub fn solve(&self) -> Result<Deck, FitUpError> {
-        let names =
-            ["the eave", "the left rake", "the right rake", "the rising diagonal", "the falling diagonal"];
-        for (name, value) in names.into_iter().chain(["the head"]).zip(self.lengths()) {
+        let names = [
+            pick("the eave", "el alero"),
+            pick("the left rake", "el borde izquierdo"),
+            pick("the right rake", "el borde derecho"),
+            pick("the rising diagonal", "la diagonal que sube"),
+            pick("the falling diagonal", "la diagonal que baja"),
+        ];
+        for (name, value) in
+            names.into_iter().chain([pick("the head", "el borde superior")]).zip(self.lengths())
+        {
             if !(value > 0.0 && value < 1e5) {
-                return Err(FitUpError::Length { name, value, must: "above 0 and below 100 km" });
+                return Err(FitUpError::Length {
+                    name,
+                    value,
+                    must: pick("above 0 and below 100 km", "mayor que 0 y menor que 100 km"),
+                });
             }
         }
         let Bows { eave, head, left, right } = self.bows;
         let across = self.eave.min(self.head).min(self.left).min(self.right) / 4.0;
         for (name, value) in [
-            ("the bow of the eave", eave),
-            ("the bow of the head", head),
-            ("the bow of the left rake", left),
-            ("the bow of the right rake", right),
+            (pick("the bow of the eave", "la flecha del alero"), eave),
+            (pick("the bow of the head", "la flecha del borde superior"), head),
+            (pick("the bow of the left rake", "la flecha del borde izquierdo"), left),
+            (pick("the bow of the right rake", "la flecha del borde derecho"), right),
         ] {
             if value.is_nan() || value.abs() > across {
                 return Err(FitUpError::Length {
                     name,
                     value,
-                    must: "short of a quarter of the shortest side",
+                    must: pick(
+                        "short of a quarter of the shortest side",
+                        "menos de un cuarto del lado más corto",
+                    ),
                 });
             }
         }
@@ -177,8 +192,18 @@ fn corners(&[eave, left, right, rising, falling, _]: &[f64; 6]) -> Result<[DVec2
             Err(FitUpError::NoTriangle { rake, diagonal, a: eave, b: near, c: far })
         }
     };
-    let d = apex(left, falling, "the left rake", "the falling diagonal")?;
-    let c = apex(right, rising, "the right rake", "the rising diagonal")?;
+    let d = apex(
+        left,
+        falling,
+        pick("the left rake", "el borde izquierdo"),
+        pick("the falling diagonal", "la diagonal que baja"),
+    )?;
+    let c = apex(
+        right,
+        rising,
+        pick("the right rake", "el borde derecho"),
+        pick("the rising diagonal", "la diagonal que sube"),
+    )?;
     Ok([DVec2::ZERO, dvec2(eave, 0.0), dvec2(eave - c.x, c.y), d])
 }
 
@@ -299,20 +324,39 @@ impl RowToClose {
     pub fn close(&self) -> Result<Closed, FitUpError> {
         let (least, greatest) = self.reveals;
         let lengths = [
-            ("the module", self.module, self.module > 0.0),
-            ("the variation of modules", self.module_varies, self.module_varies >= 0.0),
-            ("the variation of reveals", self.reveal_varies, self.reveal_varies >= 0.0),
-            ("the least reveal", least, least >= 0.0),
-            ("the greatest reveal", greatest, greatest >= least),
-            ("the opening", self.opening, self.opening > 0.0),
+            (pick("the module", "el módulo"), self.module, self.module > 0.0),
+            (
+                pick("the variation of modules", "la variación de los módulos"),
+                self.module_varies,
+                self.module_varies >= 0.0,
+            ),
+            (
+                pick("the variation of reveals", "la variación de las separaciones"),
+                self.reveal_varies,
+                self.reveal_varies >= 0.0,
+            ),
+            (pick("the least reveal", "la separación mínima"), least, least >= 0.0),
+            (pick("the greatest reveal", "la separación máxima"), greatest, greatest >= least),
+            (pick("the opening", "el claro"), self.opening, self.opening > 0.0),
         ];
         for (name, value, good) in lengths {
             if !(good && value.is_finite()) {
-                return Err(FitUpError::Length { name, value, must: "a length, ranges from less to more" });
+                return Err(FitUpError::Length {
+                    name,
+                    value,
+                    must: pick(
+                        "a length, ranges from less to more",
+                        "una longitud, los rangos de menor a mayor",
+                    ),
+                });
             }
         }
         if self.modules == 0 {
-            return Err(FitUpError::Length { name: "a row", value: 0.0, must: "at least one module long" });
+            return Err(FitUpError::Length {
+                name: pick("a row", "una fila"),
+                value: 0.0,
+                must: pick("at least one module long", "de al menos un módulo de largo"),
+            });
         }
         let (n, joints) = (self.modules as f64, (self.modules - 1) as f64);
         let left = self.opening - n * self.module;

@@ -1,4 +1,5 @@
 use crate::{Defect, Plane, Polygon, Rect};
+use chalkcourse_words::{Language, Say, say};
 use glam::{DVec2, DVec3};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -41,15 +42,24 @@ impl EdgeKind {
 
     /// The word of the trade.
     pub fn name(self) -> &'static str {
+        self.words().now()
+    }
+
+    /// The same in every language, for files and keys.
+    pub fn code(self) -> &'static str {
+        self.words().within(Language::English)
+    }
+
+    fn words(self) -> Say {
         match self {
-            Self::Eave => "eave",
-            Self::Rake => "rake",
-            Self::Ridge => "ridge",
-            Self::Hip => "hip",
-            Self::Valley => "valley",
-            Self::WallLine => "wall line",
-            Self::Step => "step",
-            Self::PitchChange => "pitch change",
+            Self::Eave => say("eave", "alero"),
+            Self::Rake => say("rake", "borde inclinado"),
+            Self::Ridge => say("ridge", "cumbrera"),
+            Self::Hip => say("hip", "limatesa"),
+            Self::Valley => say("valley", "limahoya"),
+            Self::WallLine => say("wall line", "encuentro con muro"),
+            Self::Step => say("step", "escalón"),
+            Self::PitchChange => say("pitch change", "quiebre de pendiente"),
         }
     }
 }

@@ -3,6 +3,7 @@
 use crate::file::{self, FileError};
 use crate::table::Table;
 use crate::{Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv};
+use chalkcourse_words::pick;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use std::collections::BTreeMap;
@@ -60,7 +61,7 @@ pub fn builtin_prices() -> Arc<PriceList> {
 
 #[expect(clippy::panic, reason = "the text is part of the program, and a test reads it")]
 fn builtin<T: DeserializeOwned>(text: &str, format: &str) -> Arc<T> {
-    match file::data_from_text(text, Path::new("built-in"), format) {
+    match file::data_from_text(text, Path::new(pick("built-in", "incluido")), format) {
         Ok(data) => Arc::new(data),
         Err(error) => panic!("{error}"),
     }
@@ -123,7 +124,7 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_prices(path: &Path) -> Result<PriceList, FileError> {
-    prices_from_bytes(file::read_bytes(path, "price list")?, path)
+    prices_from_bytes(file::read_bytes(path, pick("price list", "lista de precios"))?, path)
 }
 
 /// Reads a price list from the bytes of its file: JSON, or a table as the ending of its path says.
@@ -157,7 +158,8 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
         choices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
         return Ok(choices.stock);
     }
-    stock_from_csv(&file::read_text(path, "warehouse list")?).map_err(|wrong| FileError::wrong(path, wrong))
+    stock_from_csv(&file::read_text(path, pick("warehouse list", "lista de almacén"))?)
+        .map_err(|wrong| FileError::wrong(path, wrong))
 }
 
 /// Reads a pallet list with counts filled in, as [`counts_from_csv`] says.
@@ -165,7 +167,8 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line and what was expected.
 pub fn load_counts(path: &Path) -> Result<BTreeMap<String, Received>, FileError> {
-    counts_from_csv(&file::read_text(path, "pallet list")?).map_err(|wrong| FileError::wrong(path, wrong))
+    counts_from_csv(&file::read_text(path, pick("pallet list", "lista de tarimas"))?)
+        .map_err(|wrong| FileError::wrong(path, wrong))
 }
 
 fn ending(path: &Path) -> String {

@@ -1,4 +1,5 @@
 use chalkcourse_geometry::Length;
+use chalkcourse_words::pick;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -42,9 +43,9 @@ impl DeckKind {
     pub fn name(self) -> &'static str {
         match self {
             Self::Osb => "OSB",
-            Self::Plywood => "plywood",
-            Self::Boards => "boards",
-            Self::SpacedBoards => "spaced boards",
+            Self::Plywood => pick("plywood", "contrachapado"),
+            Self::Boards => pick("boards", "tablas"),
+            Self::SpacedBoards => pick("spaced boards", "tablas separadas"),
         }
     }
 }
@@ -89,10 +90,10 @@ impl FireClass {
     /// As it is said: "class A".
     pub fn name(self) -> &'static str {
         match self {
-            Self::A => "class A",
-            Self::B => "class B",
-            Self::C => "class C",
-            Self::Unrated => "no class",
+            Self::A => pick("class A", "clase A"),
+            Self::B => pick("class B", "clase B"),
+            Self::C => pick("class C", "clase C"),
+            Self::Unrated => pick("no class", "ninguna clase"),
         }
     }
 }

@@ -4,6 +4,7 @@ use crate::{
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
+use chalkcourse_words::{pick, tell};
 use std::sync::Arc;
 
 /// The only way from one job to the next.
@@ -69,7 +70,7 @@ impl Edit {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum EditError {
     /// There is no such thing in the job.
-    #[error("the job has no {what} {number}")]
+    #[error("{}", tell!("the job has no {what} {number}", "la obra no tiene {what} {number}"))]
     Missing {
         /// "part", "face", "block" or "penetration".
         what: &'static str,
@@ -77,13 +78,13 @@ pub enum EditError {
         number: u32,
     },
     /// A number is not finite or beyond 100 km.
-    #[error("{what}: a position must be a number within 100 km of the origin")]
+    #[error("{}", tell!("{what}: a position must be a number within 100 km of the origin", "{what}: una posición debe ser un número a menos de 100 km del origen"))]
     NotAPlace {
         /// Whose.
         what: String,
     },
     /// A block is too large or empty.
-    #[error("{name}: a block has 1 to {most} places, not {rows} × {columns}", most = Block::MOST_CELLS)]
+    #[error("{}", tell!("{name}: a block has 1 to {most} places, not {rows} × {columns}", "{name}: un bloque tiene de 1 a {most} lugares, no {rows} × {columns}", most = Block::MOST_CELLS))]
     BlockSize {
         /// The block.
         name: String,
@@ -93,13 +94,13 @@ pub enum EditError {
         columns: u32,
     },
     /// A length that must be positive, or within sense, is not.
-    #[error("{what} must be more than 0 and less than 1 km")]
+    #[error("{}", tell!("{what} must be more than 0 and less than 1 km", "{what} debe medir más de 0 y menos de 1 km"))]
     BadLength {
         /// Which.
         what: String,
     },
     /// No roof can be raised from a part.
-    #[error("{part} can't be raised: {error}")]
+    #[error("{}", tell!("{part} can't be raised: {error}", "{part} no se puede levantar: {error}"))]
     CantRaise {
         /// The part's name.
         part: String,
@@ -107,20 +108,20 @@ pub enum EditError {
         error: RaiseError,
     },
     /// Parts stand in each other so nearly that rounding leaves no answer.
-    #[error("the parts of the house can't be put together: {0}")]
+    #[error("{}", tell!("the parts of the house can't be put together: {_0}", "las partes de la casa no se pueden juntar: {_0}"))]
     Tangled(chalkcourse_geometry::envelope::Tangle),
     /// A face of a part is none to be drawn.
-    #[error(
-        "face {name} follows from a part of the house: change that part, or set it free to draw its faces"
-    )]
+    #[error("{}", tell!("face {name} follows from a part of the house: change that part, or set it free to draw its faces", "el faldón {name} resulta de una parte de la casa: cambie esa parte, o libérela para dibujar sus \
+        faldones"
+    ))]
     FollowsPart {
         /// The face.
         name: String,
     },
     /// The sides of a part are not those of its outline.
-    #[error(
-        "part {part} describes {described:?} sides for rings of {drawn:?} corners: describe one side for each corner"
-    )]
+    #[error("{}", tell!("part {part} describes {described:?} sides for rings of {drawn:?} corners: describe one side for each corner", "la parte {part} describe {described:?} lados para anillos de {drawn:?} esquinas: describa un lado \
+        por esquina"
+    ))]
     PartSides {
         /// The part.
         part: String,
@@ -130,7 +131,7 @@ pub enum EditError {
         drawn: Vec<usize>,
     },
     /// Two sides of a part have one number.
-    #[error("part {part} has two sides with the number {side}: give each side its own")]
+    #[error("{}", tell!("part {part} has two sides with the number {side}: give each side its own", "la parte {part} tiene dos lados con el número {side}: dé a cada lado el suyo"))]
     SideTwice {
         /// The part.
         part: String,
@@ -138,9 +139,8 @@ pub enum EditError {
         side: u32,
     },
     /// Latitude or longitude is none.
-    #[error(
-        "latitude {latitude}, longitude {longitude}: degrees from -85 to 85 and from -180 to 180 are wanted"
-    )]
+    #[error("{}", tell!("latitude {latitude}, longitude {longitude}: degrees from -85 to 85 and from -180 to 180 are wanted", "latitud {latitude}, longitud {longitude}: se piden grados de -85 a 85 y de -180 a 180"
+    ))]
     NotOnGlobe {
         /// As given.
         latitude: f64,
@@ -148,15 +148,15 @@ pub enum EditError {
         longitude: f64,
     },
     /// A picture lies nowhere or has no size.
-    #[error(
-        "the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself"
-    )]
+    #[error("{}", tell!("the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself", "la imagen bajo la planta debe estar a menos de 100 km del origen, medir de 1 mm a 100 km de ancho \
+        y mostrar una parte de sí"
+    ))]
     BadUnderlay,
     /// A waiver needs a reason.
-    #[error("a waiver needs a reason: write why this may be built so")]
+    #[error("{}", tell!("a waiver needs a reason: write why this may be built so", "una dispensa necesita una razón: escriba por qué se puede construir así"))]
     NoReason,
     /// A choice about the order makes no sense.
-    #[error("the order: {0}")]
+    #[error("{}", tell!("the order: {_0}", "el pedido: {_0}"))]
     Order(String),
 }
 
@@ -202,7 +202,7 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
             if let Some(face) = job.face(*id).filter(|face| face.from.is_some()) {
                 return Err(EditError::FollowsPart { name: face.name.clone() });
             }
-            remove(&mut job.faces, "face", id.0, |f| f.id.0)?;
+            remove(&mut job.faces, pick("face", "el faldón"), id.0, |f| f.id.0)?;
             job.blocks.retain(|block| block.face != *id);
         }
         Edit::PutPenetration(penetration) => {
@@ -210,16 +210,18 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
             put(&mut job.penetrations, penetration, |p| p.id.0);
             job.next_id = job.next_id.max(penetration.id.0.saturating_add(1));
         }
-        Edit::RemovePenetration(id) => remove(&mut job.penetrations, "penetration", id.0, |p| p.id.0)?,
+        Edit::RemovePenetration(id) => {
+            remove(&mut job.penetrations, pick("penetration", "la penetración"), id.0, |p| p.id.0)?;
+        }
         Edit::PutBlock(block) => {
             check_block(block)?;
             if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
-                return Err(EditError::Missing { what: "face", number: block.face.0 });
+                return Err(EditError::Missing { what: pick("face", "el faldón"), number: block.face.0 });
             }
             put(&mut job.blocks, block, |b| b.id.0);
             job.next_id = job.next_id.max(block.id.0.saturating_add(1));
         }
-        Edit::RemoveBlock(id) => remove(&mut job.blocks, "block", id.0, |b| b.id.0)?,
+        Edit::RemoveBlock(id) => remove(&mut job.blocks, pick("block", "el bloque"), id.0, |b| b.id.0)?,
         Edit::Waive(waiver) => {
             if waiver.reason.trim().is_empty() {
                 return Err(EditError::NoReason);
@@ -308,10 +310,12 @@ fn is_sensible(length: Length) -> bool {
 pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
     let places = face.outline.rings().flatten().chain(std::iter::once(&face.datum));
     if !places.copied().all(is_place) || !is_place(DVec2::splat(face.height.metres())) {
-        return Err(EditError::NotAPlace { what: format!("face {}", face.name) });
+        return Err(EditError::NotAPlace { what: tell!("face {}", "el faldón {}", face.name) });
     }
     if !is_sensible(face.courses.exposure) || !(0.0..1000.0).contains(&face.courses.first.metres()) {
-        return Err(EditError::BadLength { what: format!("the courses of face {}", face.name) });
+        return Err(EditError::BadLength {
+            what: tell!("the courses of face {}", "las hiladas del faldón {}", face.name),
+        });
     }
     Ok(())
 }
@@ -331,7 +335,7 @@ pub(crate) fn check_underlay(underlay: Option<&Underlay>) -> Result<(), EditErro
 
 pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditError> {
     use crate::Shape;
-    let what = || format!("penetration {}", penetration.name);
+    let what = || tell!("penetration {}", "la penetración {}", penetration.name);
     if !is_place(penetration.at) {
         return Err(EditError::NotAPlace { what: what() });
     }
@@ -349,8 +353,9 @@ pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditErr
 pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), String> {
     order.check()?;
     match order.added.iter().position(|line| kit.part(&line.number).is_some()) {
-        Some(index) => Err(format!(
+        Some(index) => Err(tell!(
             "added[{index}].number: {:?} is a part of the kit: override that line, or take another number",
+            "added[{index}].number: {:?} es una pieza del kit: cambie ese renglón, o tome otro número",
             order.added[index].number
         )),
         None => Ok(()),
@@ -359,7 +364,7 @@ pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), String>
 
 pub(crate) fn check_block(block: &Block) -> Result<(), EditError> {
     if !is_place(block.at) || !block.shifts.iter().all(|s| is_place(DVec2::splat(s.by.metres()))) {
-        return Err(EditError::NotAPlace { what: format!("block {}", block.name) });
+        return Err(EditError::NotAPlace { what: tell!("block {}", "el bloque {}", block.name) });
     }
     let cells = u64::from(block.rows) * u64::from(block.columns);
     if !(1..=Block::MOST_CELLS).contains(&cells) {
@@ -372,6 +377,8 @@ pub(crate) fn check_block(block: &Block) -> Result<(), EditError> {
     if (0.0..1000.0).contains(&block.reveal.metres()) {
         Ok(())
     } else {
-        Err(EditError::BadLength { what: format!("the reveal of block {}", block.name) })
+        Err(EditError::BadLength {
+            what: tell!("the reveal of block {}", "la separación del bloque {}", block.name),
+        })
     }
 }

@@ -1,5 +1,6 @@
 use crate::{FaceId, FromPart, TapedDeck};
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon};
+use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -93,8 +94,9 @@ impl TryFrom<FaceInFile> for Face {
         let (outline, pitch, downslope, height) = match from {
             None => {
                 let missing = |field: &str| {
-                    format!(
-                        "missing field `{field}` in face {id}, which is a drawn one: it comes from no part"
+                    tell!(
+                        "missing field `{field}` in face {id}, which is a drawn one: it comes from no part",
+                        "falta el campo `{field}` en el faldón {id}, que es dibujado: no viene de ninguna parte"
                     )
                 };
                 (

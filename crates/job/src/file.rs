@@ -1,5 +1,6 @@
 use crate::data::DataFile;
 use crate::{Job, Kit, PriceList, RuleBook, Underlay, edit, part, underlay};
+use chalkcourse_words::{pick, tell};
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -20,7 +21,7 @@ const MOST_BYTES: u64 = 64 << 20;
 #[derive(Debug, thiserror::Error)]
 pub enum FileError {
     /// The system would not read or write it.
-    #[error("{path}: {error}; check that the path is right and that you may {doing} it", path = path.display())]
+    #[error("{}", tell!("{path}: {error}; check that the path is right and that you may {doing} it", "{path}: {error}; revise que la ruta sea correcta y que pueda {doing}", path = path.display()))]
     System {
         /// The file.
         path: PathBuf,
@@ -30,7 +31,7 @@ pub enum FileError {
         error: io::Error,
     },
     /// It is larger than a job can be.
-    #[error("{path}: this file is larger than {} MB and can't be a {format} file", MOST_BYTES >> 20, path = path.display())]
+    #[error("{}", tell!("{path}: this file is larger than {} MB and can't be a {format} file", "{path}: este archivo mide más de {} MB y no puede ser un archivo {format}", MOST_BYTES >> 20, path = path.display()))]
     TooLarge {
         /// The file.
         path: PathBuf,
@@ -38,7 +39,7 @@ pub enum FileError {
         format: String,
     },
     /// It is no JSON, or not of the shape expected.
-    #[error("{path}, line {line}, column {column}, field {field}: {wrong}", path = path.display())]
+    #[error("{}", tell!("{path}, line {line}, column {column}, field {field}: {wrong}", "{path}, línea {line}, columna {column}, campo {field}: {wrong}", path = path.display()))]
     Malformed {
         /// The file.
         path: PathBuf,
@@ -52,7 +53,7 @@ pub enum FileError {
         wrong: String,
     },
     /// It is JSON of another kind.
-    #[error("{path}: this is a {found:?} file; expected the format {expected:?}", path = path.display())]
+    #[error("{}", tell!("{path}: this is a {found:?} file; expected the format {expected:?}", "{path}: este es un archivo {found:?}; se esperaba el formato {expected:?}", path = path.display()))]
     OtherFormat {
         /// The file.
         path: PathBuf,
@@ -62,11 +63,11 @@ pub enum FileError {
         expected: String,
     },
     /// It was written by a newer program.
-    #[error(
-        "{path}: this file is version {found} of its format; this program reads up to version {known}. Open it with a newer \
-         program: reading it here could lose what the newer one wrote",
+    #[error("{}", tell!("{path}: this file is version {found} of its format; this program reads up to version {known}. Open it with a newer \
+         program: reading it here could lose what the newer one wrote", "{path}: este archivo es la versión {found} de su formato; este programa lee hasta la versión \
+        {known}. Ábralo con un programa más nuevo: leerlo aquí podría perder lo que escribió el más nuevo",
         path = path.display()
-    )]
+    ))]
     Newer {
         /// The file.
         path: PathBuf,
@@ -147,7 +148,7 @@ pub fn job_to_text(job: &Job) -> Result<String, FileError> {
     }
     let out = Out { format: JOB_FORMAT, version: JOB_VERSION, data: job };
     let mut text = serde_json::to_string_pretty(&out)
-        .map_err(|error| FileError::wrong(Path::new("the job"), error.to_string()))?;
+        .map_err(|error| FileError::wrong(Path::new(pick("the job", "la obra")), error.to_string()))?;
     text.push('\n');
     Ok(text)
 }
@@ -161,7 +162,7 @@ pub fn save(job: &Job, path: &Path) -> Result<(), FileError> {
     let text = job_to_text(as_in(job, path).as_ref().unwrap_or(job))?;
     if path.exists() {
         let previous = previous_path(path);
-        let old = fs::read(path).map_err(|error| FileError::system(path, "read", error))?;
+        let old = fs::read(path).map_err(|error| FileError::system(path, pick("read", "leerlo"), error))?;
         // A save that changes nothing must not push the real previous version out.
         if old == text.as_bytes() {
             return Ok(());
@@ -200,7 +201,7 @@ pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
         fs::File::open(folder)?.sync_all()?;
         Ok(())
     };
-    attempt().map_err(|error| FileError::system(path, "write", error))
+    attempt().map_err(|error| FileError::system(path, pick("write", "escribirlo"), error))
 }
 
 /// The JSON Schema (2020-12) of a job file.
@@ -239,7 +240,11 @@ pub(crate) fn read_text(path: &Path, format: &str) -> Result<String, FileError> 
 
 pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> {
     String::from_utf8(bytes).map_err(|error| {
-        FileError::system(path, "read", io::Error::new(io::ErrorKind::InvalidData, error.to_string()))
+        FileError::system(
+            path,
+            pick("read", "leerlo"),
+            io::Error::new(io::ErrorKind::InvalidData, error.to_string()),
+        )
     })
 }
 
@@ -253,7 +258,7 @@ pub(crate) fn read_bytes(path: &Path, format: &str) -> Result<Vec<u8>, FileError
     match read(path) {
         Ok(Some(bytes)) => Ok(bytes),
         Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.to_owned() }),
-        Err(error) => Err(FileError::system(path, "read", error)),
+        Err(error) => Err(FileError::system(path, pick("read", "leerlo"), error)),
     }
 }
 
@@ -316,12 +321,16 @@ fn check_job(job: &Job) -> Result<(), String> {
     let mut seen = BTreeSet::new();
     let mut number = |field: &str, index: usize, id: u32| {
         if id >= job.next_id {
-            Err(format!(
+            Err(tell!(
                 "field data.{field}[{index}].id: the number {id} must be below next_id, {}",
+                "campo data.{field}[{index}].id: el número {id} debe ser menor que next_id, {}",
                 job.next_id
             ))
         } else if !seen.insert((if field == "resting" { "faces" } else { field }.to_owned(), id)) {
-            Err(format!("field data.{field}[{index}].id: the number {id} is taken twice"))
+            Err(tell!(
+                "field data.{field}[{index}].id: the number {id} is taken twice",
+                "campo data.{field}[{index}].id: el número {id} está dos veces"
+            ))
         } else {
             Ok(())
         }
@@ -338,9 +347,12 @@ fn check_job(job: &Job) -> Result<(), String> {
             number(field, index, face.id.0)?;
             edit::check_face(face).map_err(|error| format!("field data.{field}[{index}]: {error}"))?;
             if let Some(from) = face.from.filter(|from| !sides.insert(*from)) {
-                return Err(format!(
+                return Err(tell!(
                     "field data.{field}[{index}].from: piece {} of side {} of part {} has a face already",
-                    from.piece, from.side, from.part
+                    "campo data.{field}[{index}].from: el trozo {} del lado {} de la parte {} ya tiene un faldón",
+                    from.piece,
+                    from.side,
+                    from.part
                 ));
             }
         }
@@ -354,7 +366,11 @@ fn check_job(job: &Job) -> Result<(), String> {
         number("blocks", index, block.id.0)?;
         edit::check_block(block).map_err(|error| format!("field data.blocks[{index}]: {error}"))?;
         if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
-            return Err(format!("field data.blocks[{index}].face: the job has no face {}", block.face));
+            return Err(tell!(
+                "field data.blocks[{index}].face: the job has no face {}",
+                "campo data.blocks[{index}].face: la obra no tiene el faldón {}",
+                block.face
+            ));
         }
     }
     edit::check_underlay(job.underlay.as_ref()).map_err(|error| format!("field data.underlay: {error}"))?;

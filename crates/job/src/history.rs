@@ -1,4 +1,5 @@
 use crate::{Edit, EditError, Job, apply};
+use chalkcourse_words::pick;
 use std::sync::Arc;
 
 /// One step that a person took.
@@ -25,7 +26,7 @@ impl History {
     pub fn new(job: Job) -> Self {
         let job = Arc::new(job);
         Self {
-            steps: vec![Step { label: "open".to_owned(), job: Arc::clone(&job) }],
+            steps: vec![Step { label: pick("open", "abrir").to_owned(), job: Arc::clone(&job) }],
             at: 0,
             preview: None,
             saved: Some(job),

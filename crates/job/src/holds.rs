@@ -1,5 +1,6 @@
 use crate::Unit;
 use chalkcourse_geometry::{Length, Units};
+use chalkcourse_words::tell;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::borrow::Cow;
@@ -76,8 +77,9 @@ impl Holds {
         }
         match Length::deserialize(de::value::StrDeserializer::<de::value::Error>::new(text)) {
             Ok(length) => Ok(Self::Length(length)),
-            Err(error) => Err(format!(
-                "{error}; other amounts are written as \"200 sq ft\", \"20 sq m\", \"1 h\", \"250 lb\""
+            Err(error) => Err(tell!(
+                "{error}; other amounts are written as \"200 sq ft\", \"20 sq m\", \"1 h\", \"250 lb\"",
+                "{error}; otras cantidades se escriben como \"200 sq ft\", \"20 sq m\", \"1 h\", \"250 lb\""
             )),
         }
     }

@@ -1,6 +1,7 @@
 //! What a person decides about the order of one job, beyond roof, kit and prices.
 
 use crate::FaceId;
+use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -94,7 +95,11 @@ impl OrderChoices {
     /// What is wrong and what was expected.
     pub fn check(&self) -> Result<(), String> {
         if self.roof.layers > 5 {
-            return Err(format!("roof.layers must be 0 to 5, not {}", self.roof.layers));
+            return Err(tell!(
+                "roof.layers must be 0 to 5, not {}",
+                "roof.layers debe ser de 0 a 5, no {}",
+                self.roof.layers
+            ));
         }
         for (number, choice) in &self.overrides {
             choice.check().map_err(|wrong| format!("overrides.{number}: {wrong}"))?;
@@ -103,7 +108,11 @@ impl OrderChoices {
         for (index, line) in self.added.iter().enumerate() {
             line.check().map_err(|wrong| format!("added[{index}].{wrong}"))?;
             if !seen.insert(line.number.as_str()) {
-                return Err(format!("added[{index}].number: {:?} is taken twice", line.number));
+                return Err(tell!(
+                    "added[{index}].number: {:?} is taken twice",
+                    "added[{index}].number: {:?} está dos veces",
+                    line.number
+                ));
             }
         }
         for (index, leftover) in self.stock.iter().enumerate() {

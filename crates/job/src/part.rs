@@ -17,6 +17,7 @@ pub use worked_out::{PartProblem, PartTrouble, WorkedOut};
 use crate::PartId;
 use chalkcourse_geometry::raise::{Footprint, Side, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon};
+use chalkcourse_words::pick;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -46,12 +47,12 @@ impl PartKind {
     /// The word of the trade.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Main => "main house",
-            Self::Ell => "ell",
-            Self::Dormer => "dormer",
-            Self::Porch => "porch",
-            Self::Chimney => "chimney",
-            Self::Other => "other part",
+            Self::Main => pick("main house", "casa principal"),
+            Self::Ell => pick("ell", "ala"),
+            Self::Dormer => pick("dormer", "buhardilla"),
+            Self::Porch => pick("porch", "porche"),
+            Self::Chimney => pick("chimney", "chimenea"),
+            Self::Other => pick("other part", "otra parte"),
         }
     }
 }

@@ -1,5 +1,6 @@
 use crate::PenetrationId;
 use chalkcourse_geometry::{DVec2, Length};
+use chalkcourse_words::{Language, Say, pick, say};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -29,13 +30,34 @@ impl PenetrationKind {
 
     /// The word of the trade.
     pub fn name(self) -> &'static str {
+        self.words().now()
+    }
+
+    /// The same in every language, for files and keys.
+    pub fn code(self) -> &'static str {
+        self.words().within(Language::English)
+    }
+
+    fn words(self) -> Say {
         match self {
-            Self::PipeBoot => "pipe boot",
-            Self::Vent => "vent",
-            Self::Chimney => "chimney",
-            Self::Skylight => "skylight",
-            Self::EscapeWindow => "escape window",
-            Self::Other => "other penetration",
+            Self::PipeBoot => say("pipe boot", "bota de tubo"),
+            Self::Vent => say("vent", "respiradero"),
+            Self::Chimney => say("chimney", "chimenea"),
+            Self::Skylight => say("skylight", "tragaluz"),
+            Self::EscapeWindow => say("escape window", "ventana de escape"),
+            Self::Other => say("other penetration", "otra penetración"),
+        }
+    }
+
+    /// With its article, for the middle of a sentence.
+    pub fn with_article(self) -> &'static str {
+        match self {
+            Self::PipeBoot => pick("the pipe boot", "la bota de tubo"),
+            Self::Vent => pick("the vent", "el respiradero"),
+            Self::Chimney => pick("the chimney", "la chimenea"),
+            Self::Skylight => pick("the skylight", "el tragaluz"),
+            Self::EscapeWindow => pick("the escape window", "la ventana de escape"),
+            Self::Other => pick("the other penetration", "la otra penetración"),
         }
     }
 

@@ -2,6 +2,7 @@
 
 use crate::table::{Row, Table};
 use crate::{Alternate, Price, PriceList};
+use chalkcourse_words::{pick, tell};
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 use std::str::FromStr;
@@ -38,8 +39,9 @@ pub(crate) fn price_list(table: &Table, name: &str) -> Result<PriceList, String>
                 "tax %" => list.tax_percent = Some(money(amount).map_err(wrong)?),
                 "delivery" => list.delivery = Some(money(amount).map_err(wrong)?),
                 other => {
-                    return Err(wrong(format!(
-                        "a row without a number is one of list, date, currency, tax %, delivery, not {other:?}"
+                    return Err(wrong(tell!(
+                        "a row without a number is one of list, date, currency, tax %, delivery, not {other:?}",
+                        "una fila sin número es una de list, date, currency, tax %, delivery, no {other:?}"
                     )));
                 }
             }
@@ -55,7 +57,7 @@ pub(crate) fn price_list(table: &Table, name: &str) -> Result<PriceList, String>
             let untaxed = matches!(cell(row, untaxed).to_lowercase().as_str(), "yes" | "true" | "x" | "1");
             let price = Price { untaxed, ..Price::of(package) };
             if list.prices.insert(part.clone(), price).is_some() {
-                return Err(wrong(format!("{part:?} has a price already")));
+                return Err(wrong(tell!("{part:?} has a price already", "{part:?} ya tiene precio")));
             }
         } else {
             alternates.push((
@@ -69,14 +71,19 @@ pub(crate) fn price_list(table: &Table, name: &str) -> Result<PriceList, String>
         match list.prices.get_mut(&other) {
             Some(price) => price.alternates.push(alternate),
             None => {
-                return Err(format!("{place}: the list has no price for {other:?}, whose alternate this is"));
+                return Err(tell!(
+                    "{place}: the list has no price for {other:?}, whose alternate this is",
+                    "{place}: la lista no tiene precio de {other:?}, de la que esta es alterna"
+                ));
             }
         }
     }
     if list.currency.is_empty() {
-        return Err(
-            "the list must say its currency: a row without a number, with the name \"currency\"".to_owned()
-        );
+        return Err(pick(
+            "the list must say its currency: a row without a number, with the name \"currency\"",
+            "la lista debe decir su moneda: una fila sin número, con el nombre \"currency\"",
+        )
+        .to_owned());
     }
     list.check()?;
     Ok(list)
@@ -96,7 +103,10 @@ fn money(text: &str) -> Result<Decimal, String> {
             let hair = Decimal::new(1, 9);
             Ok(if (amount - rounded).abs() < hair { rounded } else { amount })
         }
-        _ => Err(format!("can't read {text:?} as money: write it as 184.50")),
+        _ => Err(tell!(
+            "can't read {text:?} as money: write it as 184.50",
+            "no se puede leer {text:?} como dinero: escríbalo como 184.50"
+        )),
     }
 }
 

@@ -1,3 +1,4 @@
+use chalkcourse_words::tell;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -70,13 +71,13 @@ pub(crate) fn check_money(amount: Decimal) -> Result<(), String> {
     // Far above any package of roofing.
     let most = Decimal::from(1_000_000_000_u64);
     if amount < Decimal::ZERO {
-        return Err(format!("{amount} is below zero"));
+        return Err(tell!("{amount} is below zero", "{amount} es menor que cero"));
     }
     if amount > most {
-        return Err(format!("{amount} is more than {most}"));
+        return Err(tell!("{amount} is more than {most}", "{amount} es mayor que {most}"));
     }
     if amount.normalize().scale() > 4 {
-        return Err(format!("{amount} has more than four decimals"));
+        return Err(tell!("{amount} has more than four decimals", "{amount} tiene más de cuatro decimales"));
     }
     Ok(())
 }
@@ -97,7 +98,10 @@ impl PriceList {
         if let Some(tax) = self.tax_percent {
             check_money(tax).map_err(|wrong| format!("tax_percent: {wrong}"))?;
             if tax > Decimal::ONE_HUNDRED {
-                return Err(format!("tax_percent: {tax} is more than 100"));
+                return Err(tell!(
+                    "tax_percent: {tax} is more than 100",
+                    "tax_percent: {tax} es mayor que 100"
+                ));
             }
         }
         self.delivery.map_or(Ok(()), check_money).map_err(|wrong| format!("delivery: {wrong}"))

@@ -1,5 +1,6 @@
 use crate::PenetrationKind;
 use chalkcourse_geometry::{EdgeKind, Length};
+use chalkcourse_words::{pick, tell};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -92,22 +93,27 @@ impl RuleBook {
     /// What is wrong and what was expected.
     pub fn check(&self) -> Result<(), String> {
         let lengths =
-            self.setbacks.iter().map(|(kind, limit)| (format!("setbacks.{}", kind.name()), limit.value));
+            self.setbacks.iter().map(|(kind, limit)| (format!("setbacks.{}", kind.code()), limit.value));
         let clearances =
-            self.clearances.iter().map(|(kind, limit)| (format!("clearances.{}", kind.name()), limit.value));
+            self.clearances.iter().map(|(kind, limit)| (format!("clearances.{}", kind.code()), limit.value));
         let sides = [("above", &self.clearances_above), ("below", &self.clearances_below)];
         let by_side = sides.into_iter().flat_map(|(side, limits)| {
             limits
                 .iter()
-                .map(move |(kind, limit)| (format!("clearances_{side}.{}", kind.name()), limit.value))
+                .map(move |(kind, limit)| (format!("clearances_{side}.{}", kind.code()), limit.value))
         });
         for (field, length) in lengths.chain(clearances).chain(by_side) {
             if !(0.0..100.0).contains(&length.metres()) {
-                return Err(format!("{field} must be 0 or more and below 100 m"));
+                return Err(tell!(
+                    "{field} must be 0 or more and below 100 m",
+                    "{field} debe ser 0 o más y menos de 100 m"
+                ));
             }
         }
         if !(0.0..=1.0).contains(&self.hooked_share.value) {
-            return Err("hooked_share is a share from 0 to 1".to_owned());
+            return Err(
+                pick("hooked_share is a share from 0 to 1", "hooked_share es una parte de 0 a 1").to_owned()
+            );
         }
         self.fire_access.as_ref().map_or(Ok(()), FireAccess::check)?;
         self.roofing.as_ref().map_or(Ok(()), Roofing::check)?;

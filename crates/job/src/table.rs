@@ -1,6 +1,7 @@
 //! A table with a header row, out of CSV or a workbook: prices and stock come so.
 
 use calamine::{Data, Reader};
+use chalkcourse_words::pick;
 
 /// Rows under a header, cells as texts.
 pub(crate) struct Table {
@@ -36,21 +37,28 @@ impl Table {
             let number = record.position().map_or(0, csv::Position::line);
             rows.push((number, record.iter().map(str::to_owned).collect()));
         }
-        Self::of(rows, "line")
+        Self::of(rows, pick("line", "línea"))
     }
 
     /// The first sheet of a workbook. A number is the shortest decimal that is that number, which is what was typed.
     pub(crate) fn from_workbook(bytes: &[u8]) -> Result<Self, String> {
         // The reader overflows on the name of a cell far outside any sheet; that is a bad file, not the end of the program.
-        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes))
-            .unwrap_or_else(|_| Err("the workbook is damaged: a cell of it can't be read".to_owned()))
+        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes)).unwrap_or_else(|_| {
+            Err(pick(
+                "the workbook is damaged: a cell of it can't be read",
+                "el libro de cálculo está dañado: no se puede leer una celda",
+            )
+            .to_owned())
+        })
     }
 
     fn from_workbook_or_panic(bytes: &[u8]) -> Result<Self, String> {
         let mut book =
             calamine::open_workbook_auto_from_rs(std::io::Cursor::new(bytes)).map_err(|e| e.to_string())?;
-        let sheet =
-            book.worksheet_range_at(0).ok_or("the workbook has no sheet")?.map_err(|e| e.to_string())?;
+        let sheet = book
+            .worksheet_range_at(0)
+            .ok_or(pick("the workbook has no sheet", "el libro de cálculo no tiene hojas"))?
+            .map_err(|e| e.to_string())?;
         let top = sheet.start().map_or(0, |(row, _)| u64::from(row));
         let text = |cell: &Data| match cell {
             Data::Empty => String::new(),

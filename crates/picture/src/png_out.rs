@@ -1,13 +1,14 @@
 use crate::Picture;
+use chalkcourse_words::tell;
 
 /// Why no file was made.
 #[derive(Debug, thiserror::Error)]
 pub enum PngError {
     /// The picture has no pixels.
-    #[error("a picture of {0} × {1} pixels can't be written: it has no area")]
+    #[error("{}", tell!("a picture of {_0} × {_1} pixels can't be written: it has no area", "no se puede escribir una imagen de {_0} × {_1} pixeles: no tiene área"))]
     Empty(usize, usize),
     /// What the encoder says.
-    #[error("the picture can't be written as PNG: {0}")]
+    #[error("{}", tell!("the picture can't be written as PNG: {_0}", "no se pudo escribir la imagen como PNG: {_0}"))]
     Encoding(#[from] png::EncodingError),
 }
 

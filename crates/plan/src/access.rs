@@ -3,6 +3,7 @@
 use crate::Plan;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Job;
+use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
@@ -67,26 +68,43 @@ pub(crate) fn wind_report(job: &Job, plan: &Plan) -> WindReport {
 /// Pathways and wind as a person reads them.
 pub(crate) fn room_and_wind_text(job: &Job, plan: &Plan) -> String {
     let name = |index: &usize| plan.layout.faces.get(*index).map_or("", |face| face.name.as_str());
-    let mut text = "Pathways for the fire service\n".to_owned();
+    let mut text = pick("Pathways for the fire service\n", "Pasos para los bomberos\n").to_owned();
     let paths = chalkcourse_rules::pathways(job, &plan.layout);
     if paths.is_empty() {
-        text.push_str("  none found\n");
+        text.push_str(pick("  none found\n", "  no se halló ninguno\n"));
     }
     for path in &paths {
         let on: Vec<&str> = path.faces.iter().map(name).collect();
-        let way = if path.straight { "straight up the slope" } else { "winding" };
+        let way = if path.straight {
+            pick("straight up the slope", "recto pendiente arriba")
+        } else {
+            pick("winding", "sinuoso")
+        };
         let width = Length::from_metres(path.width).show(job.units);
-        let _ = writeln!(text, "  {}: {width} wide in plan, {way}", on.join(" and "));
+        let _ = putln!(
+            text,
+            "  {}: {width} wide in plan, {way}",
+            "  {}: {width} de ancho en planta, {way}",
+            on.join(pick(" and ", " y "))
+        );
     }
     let wind = chalkcourse_rules::wind::drawn(job, &plan.layout);
-    let _ = writeln!(text, "\nWind suction, a screening: {}", wind.about);
+    let _ = putln!(
+        text,
+        "\nWind suction, a screening: {}",
+        "\nSucción del viento, revisión preliminar: {}",
+        wind.about
+    );
     for face in &wind.faces {
-        let zones: Vec<String> =
-            face.zones.iter().map(|zone| format!("zone {} {:.1} psf", zone.zone.name(), zone.psf)).collect();
+        let zones: Vec<String> = face
+            .zones
+            .iter()
+            .map(|zone| tell!("zone {} {:.1} psf", "zona {} {:.1} psf", zone.zone.name(), zone.psf))
+            .collect();
         let _ = writeln!(text, "  {}: {} ({})", name(&face.face), zones.join(", "), face.figure);
     }
     for refused in &wind.refused {
-        let _ = writeln!(text, "  not worked out: {refused}");
+        let _ = putln!(text, "  not worked out: {refused}", "  sin calcular: {refused}");
     }
     text.push('\n');
     text

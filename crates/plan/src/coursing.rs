@@ -8,6 +8,7 @@ use chalkcourse_geometry::coursing::{
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Job, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
+use chalkcourse_words::{pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -68,10 +69,10 @@ pub struct Place {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CoursesError {
     /// There is no such face.
-    #[error("the job has no face {0}")]
+    #[error("{}", tell!("the job has no face {_0}", "la obra no tiene el faldón {_0}"))]
     NoFace(FaceId),
     /// Its outline is wrong.
-    #[error("face {0} has no sound outline yet: mend it first (see the findings)")]
+    #[error("{}", tell!("face {_0} has no sound outline yet: mend it first (see the findings)", "el faldón {_0} todavía no tiene un contorno válido: corríjalo primero (vea los hallazgos)"))]
     Unsound(String),
     /// Numbers that are no courses.
     #[error(transparent)]
@@ -179,25 +180,30 @@ pub fn courses_text(job: &Job, faces: &[FaceCourses]) -> String {
     let mut text = format!("{}\n", job.name);
     for face in faces {
         let Coursing { eave, top, first, exposure } = face.courses;
-        let _ = writeln!(
+        let _ = putln!(
             text,
             "\nFace {}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
+            "\nFaldón {}: {} pendiente arriba; la primera línea de hilada a {}, {} líneas cada {}; {}",
             face.name,
             long(top - eave),
             small(first - eave),
             face.lines,
             small(exposure),
             if face.left_at_top == 0.0 {
-                "the last course is whole".to_owned()
+                pick("the last course is whole", "la última hilada es entera").to_owned()
             } else {
-                format!("{} are left below the top", small(face.left_at_top))
+                tell!(
+                    "{} are left below the top",
+                    "quedan {} bajo el borde superior",
+                    small(face.left_at_top)
+                )
             }
         );
         for block in &face.blocks {
             block_text(&mut text, face, block, &long, &small);
         }
     }
-    let _ = writeln!(text, "\n{}", crate::CAUTION);
+    let _ = writeln!(text, "\n{}", crate::CAUTION.now());
     text
 }
 
@@ -211,32 +217,40 @@ fn block_text(
     let Laid { base, cut_at_head, whole_to_top, left_at_top, .. } = block.laid;
     let from_eave = |v: f64| long(v - face.courses.eave);
     let rail = if base.above == 0.0 {
-        format!("on course line {}", base.course + 1)
+        tell!("on course line {}", "en la línea de hilada {}", base.course + 1)
     } else {
-        format!("{} above course line {}", small(base.above), base.course + 1)
+        tell!("{} above course line {}", "{} sobre la línea de hilada {}", small(base.above), base.course + 1)
     };
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "  block {}: base rail line {} up from the eave, {rail}; {} of a course behind the head flashing, then {whole_to_top} \
          whole courses to the top{}",
+        "  bloque {}: línea del riel base a {} del alero, {rail}; {} de hilada detrás del tapajuntas \
+        superior, luego {whole_to_top} hiladas enteras hasta arriba{}",
         block.name,
         from_eave(block.span.bottom),
         small(cut_at_head),
-        if left_at_top == 0.0 { String::new() } else { format!(" and {} over", small(left_at_top)) }
+        if left_at_top == 0.0 {
+            String::new()
+        } else {
+            tell!(" and {} over", " y sobran {}", small(left_at_top))
+        }
     );
     let (least, most) = face.exposures;
     if block.exposures.is_empty() {
-        let _ = writeln!(
+        let _ = putln!(
             text,
             "    no exposure from {} to {} leaves whole courses at both ends",
+            "    ninguna exposición de {} a {} deja hiladas enteras en ambos extremos",
             small(least),
             small(most)
         );
     }
     for it in &block.exposures {
-        let _ = writeln!(
+        let _ = putln!(
             text,
             "    an exposure of {} leaves {} whole courses below the rail and {} above the head, to {}",
+            "    una exposición de {} deja {} hiladas enteras bajo el riel y {} arriba, con {}",
             small(it.exposure),
             it.below,
             it.above,
@@ -244,14 +258,16 @@ fn block_text(
         );
     }
     for Place { base, clear } in &block.places {
-        let _ = writeln!(
+        let _ = putln!(
             text,
             "    base rail at course line {}, {} up from the eave: {} behind the head, {} whole courses to the top{}",
+            "    riel base en la línea de hilada {}, a {} del alero: {} detrás del tapajuntas superior, {} \
+        hiladas enteras hasta arriba{}",
             base.course + 1,
             from_eave(base.bottom),
             small(base.cut_at_head),
             base.whole_to_top,
-            if *clear { "" } else { "; the rules are against it" }
+            if *clear { "" } else { pick("; the rules are against it", "; las reglas no lo permiten") }
         );
     }
 }

@@ -3,6 +3,7 @@
 use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, FitUpError, Measured, RowToClose, Snap};
 use chalkcourse_geometry::{DVec2, Length, RoofFace};
 use chalkcourse_job::{Block, Job, TapedDeck};
+use chalkcourse_words::{pick, putln};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -133,73 +134,101 @@ pub fn fit_up(job: &Job, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
 pub fn fit_up_text(job: &Job, asked: &FitUpAsked, found: &FitUp) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(job.units);
-    let way = |metres: f64| if metres >= 0.0 { "right" } else { "left" };
+    let way = |metres: f64| if metres >= 0.0 { pick("right", "derecha") } else { pick("left", "izquierda") };
     let FitUp { deck, snap, opening, closed } = found;
     let mut text = String::new();
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "Deck: the measures close to {}; spread over all six, none changes by more than {}",
+        "Entablado: las medidas cierran a {}; repartido entre las seis, ninguna cambia más de {}",
         small(deck.closing),
         small(deck.adjusted)
     );
-    for (end, racked) in [("left", deck.racked_left), ("right", deck.racked_right)] {
-        let _ = writeln!(
+    for (end, racked) in
+        [(pick("left", "izquierdo"), deck.racked_left), (pick("right", "derecho"), deck.racked_right)]
+    {
+        let _ = putln!(
             text,
             "  the {end} end of the head stands {} to the {} of square to the eave",
+            "  el extremo {end} de arriba está {} a la {} de la escuadra con el alero",
             small(racked),
             way(racked)
         );
     }
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "  the head is {} farther from the eave at its {} end",
+        "  el borde superior está {} más lejos del alero en su extremo {}",
         small(deck.head_out_of_parallel),
         way(deck.head_out_of_parallel)
     );
     let along = match asked.along {
-        Along::Eave => "parallel to the eave",
-        Along::Head => "parallel to the head",
-        Along::Between => "halfway between eave and head",
+        Along::Eave => pick("parallel to the eave", "paralela al alero"),
+        Along::Head => pick("parallel to the head", "paralela al borde superior"),
+        Along::Between => {
+            pick("halfway between eave and head", "a media distancia entre alero y borde superior")
+        }
     };
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "Base line, {along}: snap it from {} up at the left to {} up at the right, both from the string along the eave; {} from the edge \
          at its middle",
+        "Línea base, {along}: trácela de {} arriba a la izquierda a {} arriba a la derecha, ambas desde el \
+        cordel del alero; {} desde el borde en su centro",
         long(snap.at_left),
         long(snap.at_right),
         long(snap.at_middle)
     );
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "Row of {}: {} to fill between {} and {} from the left end of the eave",
+        "Fila de {}: {} por llenar entre {} y {} del extremo izquierdo del alero",
         asked.modules,
         long(opening.1 - opening.0),
         long(opening.0),
         long(opening.1)
     );
     let verdict = match (closed.closes, closed.closes_likely, closed.closes_at_worst) {
-        (false, ..) => "it does not close: take a module out or move what stops it",
-        (true, false, _) => "it closes with modules as on the sheet, but not with the sizes that are likely",
-        (true, true, false) => "it closes with the sizes that are likely, not with the worst",
-        (true, true, true) => "it closes even with the worst",
+        (false, ..) => pick(
+            "it does not close: take a module out or move what stops it",
+            "no cierra: quite un módulo o mueva lo que la detiene",
+        ),
+        (true, false, _) => pick(
+            "it closes with modules as on the sheet, but not with the sizes that are likely",
+            "cierra con módulos como en la ficha, pero no con los tamaños probables",
+        ),
+        (true, true, false) => pick(
+            "it closes with the sizes that are likely, not with the worst",
+            "cierra con los tamaños probables, no con los peores",
+        ),
+        (true, true, true) => pick("it closes even with the worst", "cierra aun con los peores"),
     };
-    let over = if closed.spare >= 0.0 { "over at the sides" } else { "missing" };
-    let _ = writeln!(
+    let over = if closed.spare >= 0.0 {
+        pick("over at the sides", "sobran a los lados")
+    } else {
+        pick("missing", "faltan")
+    };
+    let _ = putln!(
         text,
         "  {verdict}; set the reveal to {}: {} {over}",
+        "  {verdict}; ponga la separación en {}: {} {over}",
         small(closed.reveal),
         small(closed.spare)
     );
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "  sizes and reveals can add up to {} either way at worst, {} as the root of the sum of squares",
+        "  tamaños y separaciones pueden sumar {} hacia cualquier lado en el peor caso, {} como raíz de la \
+        suma de cuadrados",
         small(closed.worst),
         small(closed.likely)
     );
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "Measure each line from one datum, and check the first module of a row before the next.\n\n{}",
-        crate::CAUTION
+        "Mida cada línea desde un solo origen, y compruebe el primer módulo de una fila antes del \
+        siguiente.\n\n{}",
+        crate::CAUTION.now()
     );
     text
 }

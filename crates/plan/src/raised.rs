@@ -3,6 +3,7 @@
 use chalkcourse_geometry::raise::{RaiseError, Treatment, raise};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, signed_area};
 use chalkcourse_job::{Edit, Job, PartId, PartKind, RoofPart};
+use chalkcourse_words::pick;
 
 /// What stands on the short ends of a footprint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -41,7 +42,7 @@ pub fn raise_roof(job: &Job, outline: &Polygon, how: &RaiseAs) -> Result<Edit, R
 pub fn part_over(job: &Job, outline: &Polygon, how: &RaiseAs) -> RoofPart {
     let kind = if job.parts.is_empty() { PartKind::Main } else { PartKind::Ell };
     let taken = |name: &String| job.parts.iter().any(|part| part.name == *name);
-    let stem = if kind == PartKind::Main { "Main" } else { "Ell" };
+    let stem = if kind == PartKind::Main { pick("Main", "Principal") } else { pick("Ell", "Ala") };
     let names = std::iter::once(stem.to_owned()).chain((2..).map(|n| format!("{stem} {n}")));
     let name = names.into_iter().find(|name| !taken(name)).unwrap_or_default();
     let slope = Treatment::Slope(how.pitch);

@@ -6,6 +6,7 @@ use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Job, Orientation, RuleBook};
 use chalkcourse_rules::{Checked, Finding, Severity, checked};
 use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
+use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -179,7 +180,7 @@ pub fn plan_report<'a>(job: &'a Job, plan: &'a Plan) -> PlanReport<'a> {
         format: "chalkcourse-plan",
         version: 1,
         job: &job.name,
-        caution: CAUTION,
+        caution: CAUTION.now(),
         summary: plan.summary,
         faces,
         lines_m: plan.lines(),
@@ -197,7 +198,7 @@ pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
         job: &job.name,
         rule_book: &job.rule_book.name,
         based_on: &job.rule_book.based_on,
-        caution: CAUTION,
+        caution: CAUTION.now(),
         findings: &plan.findings,
         pathways: pathway_reports(job, plan),
         wind: wind_report(job, plan),
@@ -208,30 +209,44 @@ pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
 /// The word for a severity, as it stands in lists.
 pub fn severity_word(severity: Severity) -> &'static str {
     match severity {
-        Severity::Stop => "STOP",
-        Severity::Caution => "CAUTION",
-        Severity::Note => "NOTE",
+        Severity::Stop => pick("STOP", "ALTO"),
+        Severity::Caution => pick("CAUTION", "PRECAUCIÓN"),
+        Severity::Note => pick("NOTE", "NOTA"),
     }
 }
 
 /// One finding as lines of text: weight and code, words, source, waiver, key.
 fn finding_text(finding: &Finding) -> String {
     let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.code, finding.message);
-    let _ = writeln!(text, "    source: {}", finding.source);
+    let _ = putln!(text, "    source: {}", "    fuente: {}", finding.source);
     if let Some(fix) = &finding.fix {
-        let _ = writeln!(text, "    fix: {}", fix.label);
+        let _ = putln!(text, "    fix: {}", "    arreglo: {}", fix.label);
     }
     if let Some(waiver) = &finding.waived {
-        let _ = writeln!(text, "    WAIVED by {} on {}: {}", waiver.by, waiver.date, waiver.reason);
+        let _ = putln!(
+            text,
+            "    WAIVED by {} on {}: {}",
+            "    DISPENSADO por {} el {}: {}",
+            waiver.by,
+            waiver.date,
+            waiver.reason
+        );
     }
-    let _ = writeln!(text, "    key: {}", finding.key);
+    let _ = putln!(text, "    key: {}", "    clave: {}", finding.key);
     text
 }
 
 /// Findings as a person reads them.
 pub fn findings_text(job: &Job, plan: &Plan) -> String {
     let book = &job.rule_book;
-    let mut text = format!("{}\nRule book: {} ({})\n{}\n\n", job.name, book.name, book.date, book.based_on);
+    let mut text = tell!(
+        "{}\nRule book: {} ({})\n{}\n\n",
+        "{}\nLibro de reglas: {} ({})\n{}\n\n",
+        job.name,
+        book.name,
+        book.date,
+        book.based_on
+    );
     for finding in &plan.findings {
         text.push_str(&finding_text(finding));
         text.push('\n');
@@ -239,62 +254,94 @@ pub fn findings_text(job: &Job, plan: &Plan) -> String {
     let count =
         |severity| plan.findings.iter().filter(|f| f.severity == severity && f.waived.is_none()).count();
     let waived = plan.findings.iter().filter(|f| f.waived.is_some()).count();
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "{} to stop for, {} to look at, {} to know, {waived} waived.\n",
+        "{} por los que parar, {} por revisar, {} por saber, {waived} dispensados.\n",
         count(Severity::Stop),
         count(Severity::Caution),
         count(Severity::Note),
     );
     text.push_str(&room_and_wind_text(job, plan));
     text.push_str(&checked_text(&checked(job)));
-    let _ = writeln!(text, "\n{CAUTION}");
+    let _ = writeln!(text, "\n{}", CAUTION.now());
     text
 }
 
 /// What was checked and what was not, as a person reads it.
 fn checked_text(rules: &[Checked]) -> String {
     let (on, off): (Vec<&Checked>, Vec<&Checked>) = rules.iter().partition(|rule| rule.on);
-    let mut text = "What was checked\n".to_owned();
+    let mut text = pick("What was checked\n", "Lo que se revisó\n").to_owned();
     for rule in on {
-        let _ = writeln!(text, "  {} [{}]\n    source: {}", rule.title, rule.code, rule.source);
+        let _ = putln!(
+            text,
+            "  {} [{}]\n    source: {}",
+            "  {} [{}]\n    fuente: {}",
+            rule.title,
+            rule.code,
+            rule.source
+        );
     }
-    text.push_str("\nWhat was not checked\n");
+    text.push_str(pick("\nWhat was not checked\n", "\nLo que no se revisó\n"));
     if off.is_empty() {
-        text.push_str("  every rule of this program was; they are not all that can be wrong\n");
+        text.push_str(pick(
+            "  every rule of this program was; they are not all that can be wrong\n",
+            "  se revisó cada regla de este programa; no son todo lo que puede estar mal\n",
+        ));
     }
     for rule in off {
         let why = rule.why_not.as_deref().unwrap_or_default();
-        let _ = writeln!(text, "  {} [{}]\n    because: {why}", rule.title, rule.code);
+        let _ = putln!(
+            text,
+            "  {} [{}]\n    because: {why}",
+            "  {} [{}]\n    porque: {why}",
+            rule.title,
+            rule.code
+        );
     }
     text
 }
 
 /// The crew's checklist, to copy or to print.
 pub fn checklist_text(job: &Job, plan: &Plan) -> String {
-    let mut text = format!("{}\nCrew checklist, after the rule book {}\n", job.name, job.rule_book.name);
+    let mut text = tell!(
+        "{}\nCrew checklist, after the rule book {}\n",
+        "{}\nLista de verificación, según el libro de reglas {}\n",
+        job.name,
+        job.rule_book.name
+    );
     let mut about = String::new();
     for line in chalkcourse_rules::checklist(job, &plan.layout) {
         if line.about != about {
             let _ = writeln!(text, "\n{}", line.about);
             about.clone_from(&line.about);
         }
-        let _ = writeln!(text, "  [ ] {}\n      source: {}", line.text, line.source);
+        let _ =
+            putln!(text, "  [ ] {}\n      source: {}", "  [ ] {}\n      fuente: {}", line.text, line.source);
     }
-    let _ = writeln!(text, "\n{CAUTION}");
+    let _ = writeln!(text, "\n{}", CAUTION.now());
     text
 }
 
 /// In which fields two rule books differ, as a person reads it.
 pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
     let differences = one.differences(other);
-    let mut text = format!("one:   {}, {}\nother: {}, {}\n", one.name, one.date, other.name, other.date);
-    let _ = writeln!(text, "\n{} fields differ", differences.len());
+    let mut text = tell!(
+        "one:   {}, {}\nother: {}, {}\n",
+        "uno:  {}, {}\notro: {}, {}\n",
+        one.name,
+        one.date,
+        other.name,
+        other.date
+    );
+    let _ = putln!(text, "\n{} fields differ", "\n{} campos difieren", differences.len());
     for difference in &differences {
-        let said = |value: &Option<String>| value.clone().unwrap_or_else(|| "nothing".to_owned());
-        let _ = writeln!(
+        let said =
+            |value: &Option<String>| value.clone().unwrap_or_else(|| pick("nothing", "nada").to_owned());
+        let _ = putln!(
             text,
             "\n{}\n  one:   {}\n  other: {}",
+            "\n{}\n  uno:  {}\n  otro: {}",
             difference.field,
             said(&difference.one),
             said(&difference.other)
@@ -310,9 +357,11 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
         let _ = writeln!(text, "{}", job.site.address);
     }
     let summary = &plan.summary;
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "\n{} modules, {:.2} kW, {:.0} kg of modules\nRoof: {} in plan, {} on the slope; array {}\n\nFaces",
+        "\n{} módulos, {:.2} kW, {:.0} kg de módulos\nTecho: {} en planta, {} en la pendiente; arreglo \
+        {}\n\nFaldones",
         summary.modules,
         summary.kilowatts,
         summary.modules_kg,
@@ -321,10 +370,15 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
         area_text(summary.array_area, job.units),
     );
     for (face, on_roof) in job.faces.iter().zip(&plan.layout.roof.faces) {
-        let state = if on_roof.sound { "" } else { "  (outline is wrong: see the findings)" };
-        let _ = writeln!(
+        let state = if on_roof.sound {
+            ""
+        } else {
+            pick("  (outline is wrong: see the findings)", "  (el contorno está mal: vea los hallazgos)")
+        };
+        let _ = putln!(
             text,
             "  {:<16} {:>6}  falls {:<9} {:>12} in plan {:>12} on the slope{state}",
+            "  {:<16} {:>6}  cae a {:<9} {:>12} en planta {:>12} en la pendiente{state}",
             face.name,
             face.pitch.to_string(),
             face.downslope.to_string(),
@@ -332,21 +386,28 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
             area_text(on_roof.slope_area, job.units),
         );
     }
-    text.push_str("\nLines of the roof\n");
+    text.push_str(pick("\nLines of the roof\n", "\nLíneas del techo\n"));
     for (kind, metres) in plan.lines() {
         let _ = writeln!(text, "  {:<16} {:>14}", kind.name(), Length::from_metres(metres).show(job.units));
     }
-    text.push_str("\nBlocks\n");
+    text.push_str(pick("\nBlocks\n", "\nBloques\n"));
     for block in &job.blocks {
         let Some(placed) = plan.layout.block(block.id) else { continue };
         let face = job.face(block.face).map_or("", |face| face.name.as_str());
         let (Some(bounds), Some(on_roof)) = (placed.bounds, plan.layout.roof.faces.get(placed.face)) else {
-            let _ = writeln!(text, "  {:<16} on {face}: all modules are switched off", block.name);
+            let _ = putln!(
+                text,
+                "  {:<16} on {face}: all modules are switched off",
+                "  {:<16} en {face}: todos los módulos están apagados",
+                block.name
+            );
             continue;
         };
-        let _ = writeln!(
+        let _ = putln!(
             text,
             "  {:<16} on {face}: {} rows of {}, {} modules; base rail {} above the eave, left side {} from the left end",
+            "  {:<16} en {face}: {} filas de {}, {} módulos; riel base a {} del alero, lado izquierdo a {} del \
+        extremo izquierdo",
             block.name,
             block.rows,
             block.columns,
@@ -355,14 +416,14 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
             Length::from_metres(bounds.min.x - on_roof.bounds.min.x).show(job.units),
         );
     }
-    let _ = writeln!(text, "\nFindings\n");
+    let _ = putln!(text, "\nFindings\n", "\nHallazgos\n");
     if plan.findings.is_empty() {
-        text.push_str("  none against this rule book\n\n");
+        text.push_str(pick("  none against this rule book\n\n", "  ninguno según este libro de reglas\n\n"));
     }
     for finding in &plan.findings {
         text.push_str(&finding_text(finding));
     }
-    let _ = writeln!(text, "\n{CAUTION}");
+    let _ = writeln!(text, "\n{}", CAUTION.now());
     text
 }
 
@@ -375,7 +436,14 @@ pub fn order_header(job: &Job, plan: &Plan) -> Header {
         .into_iter()
         .filter_map(|finding| {
             let waiver = finding.waived.as_ref()?;
-            Some(format!("{} Waived by {} on {}: {}", finding.message, waiver.by, waiver.date, waiver.reason))
+            Some(tell!(
+                "{} Waived by {} on {}: {}",
+                "{} Dispensado por {} el {}: {}",
+                finding.message,
+                waiver.by,
+                waiver.date,
+                waiver.reason
+            ))
         })
         .collect();
     Header { findings: open.into_iter().map(line).collect(), waivers, ..Header::of(job) }

@@ -4,6 +4,7 @@ use crate::{Plan, area_text};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, RoofLine};
 use chalkcourse_job::Job;
 use chalkcourse_takeoff::CAUTION;
+use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
@@ -142,7 +143,7 @@ pub fn roof_report(job: &Job, plan: &Plan) -> RoofReport {
         format: "chalkcourse-roof",
         version: 1,
         job: job.name.clone(),
-        caution: CAUTION,
+        caution: CAUTION.now(),
         // an empty sum of floats is -0
         footprint_m2: Polygon::union(&sound).iter().map(Polygon::area).sum::<f64>() + 0.0,
         plan_area_m2: roof.plan_area() + 0.0,
@@ -160,20 +161,33 @@ pub fn roof_report(job: &Job, plan: &Plan) -> RoofReport {
 pub fn roof_text(job: &Job, plan: &Plan) -> String {
     let report = roof_report(job, plan);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
-    let mut text = format!("{}\nRoof\n\n", report.job);
+    let mut text = tell!("{}\nRoof\n\n", "{}\nTecho\n\n", report.job);
     for (words, said) in [
-        ("On the slope", area_text(report.slope_area_m2, job.units)),
-        ("Squares (100 ft², no waste)", format!("{:.2}", report.squares)),
-        ("In plan", area_text(report.plan_area_m2, job.units)),
-        ("Footprint, each place once", area_text(report.footprint_m2, job.units)),
-        ("Ridge height", heights_text(report.ridge_m, job)),
-        ("Eave height", heights_text(report.eave_m, job)),
+        (pick("On the slope", "En la pendiente"), area_text(report.slope_area_m2, job.units)),
+        (
+            pick("Squares (100 ft², no waste)", "Cuadros (100 ft², sin desperdicio)"),
+            format!("{:.2}", report.squares),
+        ),
+        (pick("In plan", "En planta"), area_text(report.plan_area_m2, job.units)),
+        (
+            pick("Footprint, each place once", "Huella, cada lugar una vez"),
+            area_text(report.footprint_m2, job.units),
+        ),
+        (pick("Ridge height", "Altura de la cumbrera"), heights_text(report.ridge_m, job)),
+        (pick("Eave height", "Altura del alero"), heights_text(report.eave_m, job)),
     ] {
         let _ = writeln!(text, "  {words:<28} {said:>20}");
     }
-    text.push_str("\nFaces                 pitch     falls           in plan    on the slope  squares\n");
+    text.push_str(pick(
+        "\nFaces                 pitch     falls           in plan    on the slope  squares\n",
+        "\nFaldones              pendiente cae a           en planta    en pendiente  cuadros\n",
+    ));
     for (row, face) in report.faces.iter().zip(&job.faces) {
-        let state = if row.sound { "" } else { "  (outline is wrong: see the findings)" };
+        let state = if row.sound {
+            ""
+        } else {
+            pick("  (outline is wrong: see the findings)", "  (el contorno está mal: vea los hallazgos)")
+        };
         let _ = writeln!(
             text,
             "  {:<16} {:>8}  {:<10} {:>13} {:>15} {:>8.2}{state}",
@@ -185,28 +199,33 @@ pub fn roof_text(job: &Job, plan: &Plan) -> String {
             row.squares,
         );
     }
-    text.push_str("\nEdges, true length\n");
+    text.push_str(pick("\nEdges, true length\n", "\nBordes, longitud real\n"));
     for row in &report.edges {
         let _ = writeln!(text, "  {:<16} {:>14}", row.kind.name(), length(row.length_m));
     }
     if report.problems > 0 {
-        let _ = writeln!(
+        let _ = putln!(
             text,
             "\nThe roof does not hold together in {} places: see the findings.",
+            "\nEl techo no cuadra en {} lugares: vea los hallazgos.",
             report.problems
         );
     }
-    let _ =
-        writeln!(text, "\nHeights are above the level from which the job measures them.\n{}", report.caution);
+    let _ = putln!(
+        text,
+        "\nHeights are above the level from which the job measures them.\n{}",
+        "\nLas alturas se cuentan desde el nivel que mide la obra.\n{}",
+        report.caution
+    );
     text
 }
 
 /// "9' to 12' 6"", or one height where both are the same as shown.
 pub fn heights_text(heights: Option<Heights>, job: &Job) -> String {
-    let Some(Heights { least, most }) = heights else { return "none".to_owned() };
+    let Some(Heights { least, most }) = heights else { return pick("none", "ninguna").to_owned() };
     let show = |metres: f64| Length::from_metres(metres).show(job.units);
     let (least, most) = (show(least), show(most));
-    if least == most { least } else { format!("{least} to {most}") }
+    if least == most { least } else { tell!("{least} to {most}", "de {least} a {most}") }
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ use chalkcourse_geometry::fit::{Allowed, Constraint, FINE};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{BlockId, Job, PenetrationId};
 use chalkcourse_layout::{Layout, PlacedPenetration};
+use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 
 /// Sides of the polygon that stands for a circle, drawn around it: a clearance of 12 in is 0.4 mm more at most.
@@ -101,7 +102,7 @@ pub(crate) fn room(
             let factor = on.plane.pitch.slope_factor();
             let (a, b) = (squeeze(edge.frame.0, 1.0 / factor), squeeze(edge.frame.1, 1.0 / factor));
             block(
-                format!("{HIP}/{}/{index}", edge.kind.name()),
+                format!("{HIP}/{}/{index}", edge.kind.code()),
                 around_segment(a, b, asked).map(|p| squeeze(p, factor)),
             );
         }
@@ -116,7 +117,7 @@ pub(crate) fn room(
         }
         if reach > 0.0 {
             block(
-                format!("{SETBACK}/{}/{index}", edge.kind.name()),
+                format!("{SETBACK}/{}/{index}", edge.kind.code()),
                 around_segment(edge.frame.0, edge.frame.1, reach),
             );
         }
@@ -238,19 +239,32 @@ pub(crate) fn penetration_name(penetration: &PlacedPenetration) -> String {
 pub(crate) fn barrier_words(id: &str, layout: &Layout) -> String {
     let mut pieces = id.split('/');
     let (kind, which) = (pieces.next().unwrap_or_default(), pieces.next().unwrap_or_default());
+    let named = EdgeKind::ALL.into_iter().find(|edge| edge.code() == which);
+    let edge = named.map_or(which, |edge| edge.name());
     match kind {
-        SETBACK => format!("the setback from the {which}"),
-        FIRE => "the fire service's room beside the ridge".to_owned(),
-        HIP => format!("the fire service's room beside the {which}"),
-        PATHWAY => "the pathway for the fire service".to_owned(),
-        COURSES => "the courses below the ridge".to_owned(),
+        SETBACK => tell!("the setback from the {edge}", "el retiro de {edge}"),
+        FIRE => {
+            pick("the fire service's room beside the ridge", "el espacio de los bomberos junto a la cumbrera")
+                .to_owned()
+        }
+        HIP => {
+            tell!("the fire service's room beside the {edge}", "el espacio de los bomberos junto a {edge}")
+        }
+        PATHWAY => pick("the pathway for the fire service", "el paso para los bomberos").to_owned(),
+        COURSES => pick("the courses below the ridge", "las hiladas bajo la cumbrera").to_owned(),
         PENETRATION => {
             let named = layout.penetrations.iter().find(|p| p.id.to_string() == which);
-            named.map_or_else(|| "a penetration".to_owned(), |p| format!("{} ({})", p.name, p.kind.name()))
+            named.map_or_else(
+                || pick("a penetration", "una penetración").to_owned(),
+                |p| format!("{} ({})", p.name, p.kind.name()),
+            )
         }
         BLOCK => {
             let named = layout.blocks.iter().find(|b| b.id.to_string() == which);
-            named.map_or_else(|| "another block".to_owned(), |b| format!("block {}", b.name))
+            named.map_or_else(
+                || pick("another block", "otro bloque").to_owned(),
+                |b| tell!("block {}", "el bloque {}", b.name),
+            )
         }
         _ => id.to_owned(),
     }

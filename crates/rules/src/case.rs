@@ -6,6 +6,7 @@ use crate::wind::Conditions;
 use chalkcourse_geometry::{Rect, RoofFace, Units};
 use chalkcourse_job::{Block, BlockId, FaceId, Job, RuleBook};
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
+use chalkcourse_words::{pick, tell};
 use std::cell::OnceCell;
 use std::collections::HashMap;
 
@@ -132,18 +133,18 @@ impl<'a> Case<'a> {
     /// A penetration in the middle of a sentence: `the vent “Kitchen”`.
     pub(crate) fn penetration_name(&self, penetration: &PlacedPenetration) -> String {
         if penetration.name.trim().is_empty() {
-            format!("the {}", penetration.kind.name())
+            penetration.kind.with_article().to_owned()
         } else {
-            format!("the {} “{}”", penetration.kind.name(), penetration.name)
+            format!("{} “{}”", penetration.kind.with_article(), penetration.name)
         }
     }
 
     /// `face South`, or its number when it has no name.
     pub(crate) fn face_name(&self, index: usize) -> String {
         match self.layout.faces.get(index) {
-            Some(face) if !face.name.trim().is_empty() => format!("face {}", face.name),
-            Some(face) => format!("face {}", face.id),
-            None => "a face".to_owned(),
+            Some(face) if !face.name.trim().is_empty() => tell!("face {}", "el faldón {}", face.name),
+            Some(face) => tell!("face {}", "el faldón {}", face.id),
+            None => pick("a face", "un faldón").to_owned(),
         }
     }
 

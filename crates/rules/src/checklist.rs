@@ -5,22 +5,30 @@ use crate::words::length;
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{Caution, Job};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{of_data, pick, tell};
 use std::collections::BTreeMap;
 
 /// The lines of the checklist, those of the roof first.
 pub fn checklist(job: &Job, layout: &Layout) -> Vec<Caution> {
     let mut lines = Vec::new();
     if let Some(roofing) = &job.rule_book.roofing {
-        for (about, limit) in [("Drip edge", &roofing.drip_edge), ("Fire class", &roofing.fire_class)] {
+        for (about, limit) in [
+            (pick("Drip edge", "Goterón"), &roofing.drip_edge),
+            (pick("Fire class", "Clase de fuego"), &roofing.fire_class),
+        ] {
             lines.extend(limit.as_ref().map(|limit| Caution {
                 about: about.into(),
-                text: limit.value.clone(),
+                text: of_data(&limit.value),
                 source: limit.source.clone(),
             }));
         }
         lines.extend(ice_barrier(job, layout));
     }
-    lines.extend(job.rule_book.cautions.iter().cloned());
+    lines.extend(job.rule_book.cautions.iter().map(|caution| Caution {
+        about: of_data(&caution.about),
+        text: of_data(&caution.text),
+        source: of_data(&caution.source),
+    }));
     lines
 }
 
@@ -42,10 +50,12 @@ fn ice_barrier(job: &Job, layout: &Layout) -> Vec<Caution> {
     };
     let Some(overhang) = job.site.building.overhang else {
         return vec![Caution {
-            about: "Ice barrier".into(),
-            text: format!(
+            about: pick("Ice barrier", "Barrera contra hielo").into(),
+            text: tell!(
                 "From the eave to {} inside the outer wall, where the place has ice along its eaves; give the overhang to have the \
                  length on the slope worked out.",
+                "Del alero a {} hacia adentro del muro exterior, donde el lugar tiene hielo en los aleros; indique \
+        el voladizo para calcular la longitud en la pendiente.",
                 length(ice.inside_wall.value.metres(), job.units)
             ),
             source: ice.inside_wall.source.clone(),
@@ -63,9 +73,8 @@ fn ice_barrier(job: &Job, layout: &Layout) -> Vec<Caution> {
         let least = steep.then_some(ice.steep_length.value);
         let reach = ice_barrier_length(pitch, overhang, ice.inside_wall.value, least);
         Caution {
-            about: "Ice barrier".into(),
-            text: format!(
-                "On {} ({:.1}:12), where the place has ice along its eaves: {} up the slope from the eave.",
+            about: pick("Ice barrier", "Barrera contra hielo").into(),
+            text: tell!("On {} ({:.1}:12), where the place has ice along its eaves: {} up the slope from the eave.", "En {} ({:.1}:12), donde el lugar tiene hielo en los aleros: {} pendiente arriba desde el alero.",
                 names.join(", "),
                 pitch.rise_in_12(),
                 length(reach.metres(), job.units)

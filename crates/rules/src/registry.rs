@@ -5,6 +5,7 @@ use crate::sketch::Stroke;
 use crate::{array, fire, roof, roofing, wind};
 use chalkcourse_job::Job;
 use chalkcourse_layout::PlacedPenetration;
+use chalkcourse_words::{Say, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -13,9 +14,9 @@ pub struct Rule {
     /// Its code, as findings carry it and a rule book switches it off by.
     pub code: &'static str,
     /// What it looks at, in a few words.
-    pub title: &'static str,
+    pub title: Say,
     /// Why there is such a rule.
-    pub reason: &'static str,
+    pub reason: Say,
     /// The rule as a small drawing.
     pub sketch: &'static [Stroke],
     /// By whose word, for a job with its kit and book.
@@ -105,7 +106,11 @@ impl Rule {
     /// Why the rule is not checked for a job; `None` when it is.
     pub fn why_not(&self, job: &Job) -> Option<String> {
         if job.rule_book.off.contains(self.code) {
-            return Some(format!("switched off in the rule book “{}”", job.rule_book.name));
+            return Some(tell!(
+                "switched off in the rule book “{}”",
+                "apagada en el libro de reglas “{}”",
+                job.rule_book.name
+            ));
         }
         (self.missing)(job)
     }
@@ -137,7 +142,7 @@ pub fn checked(job: &Job) -> Vec<Checked> {
             let why_not = rule.why_not(job);
             Checked {
                 code: rule.code,
-                title: rule.title,
+                title: rule.title.now(),
                 source: rule.source(job),
                 book: book.clone(),
                 on: why_not.is_none(),

@@ -1,5 +1,6 @@
 use crate::finding::{Finding, Fix, Severity};
 use chalkcourse_job::{Edit, Job, Waiver};
+use chalkcourse_words::{pick, tell};
 use std::collections::{HashMap, HashSet};
 
 /// Puts each waiver on its finding; one whose finding is gone is a note.
@@ -17,15 +18,15 @@ pub(crate) fn settle(job: &Job, findings: &mut Vec<Finding>) {
     }
     for waiver in job.waivers.iter().filter(|w| !used.contains(w.key.as_str())) {
         findings.push(Finding {
-            message: format!(
-                "A waiver by {} ({}) is for a finding that is no longer there: “{}”. Take it away, or keep it if the trouble may \
-                 come back.",
+            message: tell!("A waiver by {} ({}) is for a finding that is no longer there: “{}”. Take it away, or keep it if the trouble may \
+                 come back.", "Una dispensa de {} ({}) es de un hallazgo que ya no existe: “{}”. Quítela, o consérvela si el \
+        problema puede volver.",
                 waiver.by, waiver.date, waiver.reason
             ),
-            measured: "no such finding".into(),
+            measured: pick("no such finding", "ese hallazgo no existe").into(),
             required: waiver.key.clone(),
-            source: "the job's own waivers".into(),
-            fix: Some(Fix { label: "Take the waiver away".into(), edit: Edit::Unwaive(waiver.key.clone()) }),
+            source: pick("the job's own waivers", "las dispensas de la obra").into(),
+            fix: Some(Fix { label: pick("Take the waiver away", "Quitar la dispensa").into(), edit: Edit::Unwaive(waiver.key.clone()) }),
             ..Finding::of("waiver", Severity::Note, format!("waiver/{}", waiver.key))
         });
     }

@@ -2,8 +2,9 @@
 
 use crate::clear::{Move, round_up, step};
 use crate::finding::Fix;
-use chalkcourse_geometry::{DVec2, Length, Units};
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, Units};
 use chalkcourse_job::Block;
+use chalkcourse_words::{pick, tell};
 
 /// A direction on a face, seen by a person who stands at the eave and looks up the slope.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,10 +30,10 @@ impl Way {
 
     pub(crate) fn name(self) -> &'static str {
         match self {
-            Self::Left => "to the left",
-            Self::Right => "to the right",
-            Self::Up => "up the slope",
-            Self::Down => "down the slope",
+            Self::Left => pick("to the left", "a la izquierda"),
+            Self::Right => pick("to the right", "a la derecha"),
+            Self::Up => pick("up the slope", "pendiente arriba"),
+            Self::Down => pick("down the slope", "pendiente abajo"),
         }
     }
 }
@@ -56,7 +57,25 @@ pub(crate) fn too_much(metres: f64, units: Units) -> String {
 
 /// `block A`, or `block 3` for one without a name.
 pub(crate) fn block_name(block: &Block) -> String {
-    if block.name.trim().is_empty() { format!("block {}", block.id) } else { format!("block {}", block.name) }
+    if block.name.trim().is_empty() {
+        tell!("block {}", "el bloque {}", block.id)
+    } else {
+        tell!("block {}", "el bloque {}", block.name)
+    }
+}
+
+/// An edge with its article, as Spanish sentences have it.
+pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
+    match kind {
+        EdgeKind::Eave => "el alero",
+        EdgeKind::Rake => "el borde inclinado",
+        EdgeKind::Ridge => "la cumbrera",
+        EdgeKind::Hip => "la limatesa",
+        EdgeKind::Valley => "la limahoya",
+        EdgeKind::WallLine => "el encuentro con el muro",
+        EdgeKind::Step => "el escalón",
+        EdgeKind::PitchChange => "el quiebre de pendiente",
+    }
 }
 
 /// The first letter large.
@@ -67,11 +86,16 @@ pub(crate) fn sentence(text: &str) -> String {
 
 /// `Move block A 7 1/2" to the left`, with its edit.
 pub(crate) fn move_fix(block: &Block, it: Move, units: Units) -> Fix {
-    let label = format!("Move {} {} {}", block_name(block), length(it.by, units), it.way.name());
+    let label =
+        tell!("Move {} {} {}", "Mover {} {} {}", block_name(block), length(it.by, units), it.way.name());
     Fix { label, edit: it.edit(block) }
 }
 
 /// `1 module`, `3 modules`.
 pub(crate) fn modules(count: usize) -> String {
-    if count == 1 { "1 module".to_owned() } else { format!("{count} modules") }
+    if count == 1 {
+        pick("1 module", "1 módulo").to_owned()
+    } else {
+        tell!("{count} modules", "{count} módulos")
+    }
 }

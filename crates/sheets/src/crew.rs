@@ -5,6 +5,7 @@ use crate::page::{Column, Part, Row, Sheet, pdf};
 use chalkcourse_job::Job;
 use chalkcourse_plan::Plan;
 use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
+use chalkcourse_words::{pick, tell};
 
 /// A box to tick.
 const BOX: &str = "\u{2610}";
@@ -12,7 +13,7 @@ const BOX: &str = "\u{2610}";
 fn sheet(title: String, job: &Job) -> Sheet {
     let mut under = vec![job.name.clone(), job.site.address.clone()];
     under.retain(|line| !line.trim().is_empty());
-    Sheet { title, under, foot: CAUTION.to_owned(), parts: Vec::new() }
+    Sheet { title, under, foot: CAUTION.now().to_owned(), parts: Vec::new() }
 }
 
 /// A row, and the note below it where there is one.
@@ -28,10 +29,13 @@ fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
 /// [`SheetError`] when the writer gives up.
 pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
-    let mut sheet = sheet("Pallet list".to_owned(), job);
+    let mut sheet = sheet(pick("Pallet list", "Lista de tarimas").to_owned(), job);
     sheet.parts.push(Part::Text(
-        "Tick what is whole and there. Write what came, and what is damaged, before you sign for it."
-            .to_owned(),
+        pick(
+            "Tick what is whole and there. Write what came, and what is damaged, before you sign for it.",
+            "Marque lo que está entero y presente. Escriba lo que llegó y lo dañado antes de firmar.",
+        )
+        .to_owned(),
     ));
     let blank = || "………".to_owned();
     for stage in stages_ready(&rows) {
@@ -52,19 +56,21 @@ pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         sheet.parts.push(Part::Table {
             columns: vec![
                 Column::words("", 0.25),
-                Column::words("Number", 1.0),
-                Column::words("What", 3.4),
-                Column::words("Ordered", 1.3),
-                Column::numbers("Came", 0.7),
-                Column::numbers("Damaged", 0.7),
+                Column::words(pick("Number", "Número"), 1.0),
+                Column::words(pick("What", "Qué"), 3.4),
+                Column::words(pick("Ordered", "Pedido"), 1.3),
+                Column::numbers(pick("Came", "Llegó"), 0.7),
+                Column::numbers(pick("Damaged", "Dañado"), 0.7),
             ],
             rows: cells.collect(),
         });
     }
     if rows.is_empty() {
-        sheet.parts.push(Part::Text("Nothing is on order.".to_owned()));
+        sheet.parts.push(Part::Text(pick("Nothing is on order.", "No hay nada pedido.").to_owned()));
     }
-    sheet.parts.push(Part::Text("Counted by ………………………………    Date ………………………".to_owned()));
+    sheet.parts.push(Part::Text(
+        pick("Counted by ………………………………    Date ………………………", "Contó ………………………………    Fecha ………………………").to_owned(),
+    ));
     pdf(&sheet)
 }
 
@@ -75,8 +81,16 @@ pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let delivery = &job.order.delivery;
     let rows = pallet(&plan.takeoff, delivery);
-    let mut sheet = sheet("Delivery: what is short, damaged or over".to_owned(), job);
-    for (what, text) in [("Date", &delivery.date), ("Counted by", &delivery.by), ("Note", &delivery.note)] {
+    let mut sheet = sheet(
+        pick("Delivery: what is short, damaged or over", "Entrega: lo que falta, está dañado o sobra")
+            .to_owned(),
+        job,
+    );
+    for (what, text) in [
+        (pick("Date", "Fecha"), &delivery.date),
+        (pick("Counted by", "Contó"), &delivery.by),
+        (pick("Note", "Nota"), &delivery.note),
+    ] {
         if !text.trim().is_empty() {
             sheet.under.push(format!("{what}: {text}"));
         }
@@ -86,9 +100,10 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     if wrong.is_empty() {
         let open = rows.iter().filter(|row| row.counted.is_none()).count();
         sheet.parts.push(Part::Text(match open {
-            0 => format!("All {} lines are complete.", rows.len()),
-            open => format!(
+            0 => tell!("All {} lines are complete.", "Los {} renglones están completos.", rows.len()),
+            open => tell!(
                 "Nothing is wrong with what was counted; {open} of {} lines are not counted yet.",
+                "Nada está mal en lo que se contó; {open} de {} renglones aún no se cuentan.",
                 rows.len()
             ),
         }));
@@ -109,24 +124,24 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         });
         sheet.parts.push(Part::Table {
             columns: vec![
-                Column::words("Number", 1.0),
-                Column::words("What", 3.0),
-                Column::words("Package", 0.9),
-                Column::numbers("Ordered", 0.75),
-                Column::numbers("Came", 0.7),
-                Column::numbers("Short", 0.7),
-                Column::numbers("Damaged", 0.85),
-                Column::numbers("Over", 0.7),
+                Column::words(pick("Number", "Número"), 1.0),
+                Column::words(pick("What", "Qué"), 3.0),
+                Column::words(pick("Package", "Paquete"), 0.9),
+                Column::numbers(pick("Ordered", "Pedido"), 0.75),
+                Column::numbers(pick("Came", "Llegó"), 0.7),
+                Column::numbers(pick("Short", "Falta"), 0.7),
+                Column::numbers(pick("Damaged", "Dañado"), 0.85),
+                Column::numbers(pick("Over", "Sobra"), 0.7),
             ],
             rows: cells.collect(),
         });
     }
-    sheet.parts.push(Part::Heading("What can start".to_owned()));
+    sheet.parts.push(Part::Heading(pick("What can start", "Lo que puede empezar").to_owned()));
     for stage in stages_ready(&rows) {
         let words = if stage.can_start {
-            "can start".to_owned()
+            pick("can start", "puede empezar").to_owned()
         } else {
-            format!("can't start: {}", stage.waits_for.join("; "))
+            tell!("can't start: {}", "no puede empezar: {}", stage.waits_for.join("; "))
         };
         sheet.parts.push(Part::Text(format!("{}: {words}", stage.stage.name())));
     }
@@ -138,8 +153,8 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 /// # Errors
 /// [`SheetError`] when the writer gives up.
 pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    let mut sheet = sheet("Crew checklist".to_owned(), job);
-    sheet.under.push(format!("After the rule book {}", job.rule_book.name));
+    let mut sheet = sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job);
+    sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));
     for lines in chalkcourse_rules::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
         sheet.parts.extend(lines.first().map(|line| Part::Heading(line.about.clone())));
         let rows =
@@ -147,7 +162,10 @@ pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         let columns = vec![Column::words("", 0.25), Column::words("", 9.0)];
         sheet.parts.push(Part::Table { columns, rows: rows.collect() });
     }
-    sheet.parts.push(Part::Caution(CAUTION.to_owned()));
-    sheet.parts.push(Part::Text("Gone through by ………………………………    Date ………………………".to_owned()));
+    sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
+    sheet.parts.push(Part::Text(
+        pick("Gone through by ………………………………    Date ………………………", "Revisó ………………………………    Fecha ………………………")
+            .to_owned(),
+    ));
     pdf(&sheet)
 }

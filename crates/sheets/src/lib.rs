@@ -7,6 +7,7 @@
 //!
 //! All are functions from a job and its plan to the bytes of a file; nothing here counts or judges. Every sheet carries the cautions.
 
+use chalkcourse_words::tell;
 mod crew;
 mod letters;
 mod order;
@@ -22,12 +23,12 @@ pub use workbook::order_workbook;
 #[derive(Debug, thiserror::Error)]
 pub enum SheetError {
     /// A letter form is not as it should be.
-    #[error("the letters of the sheet can't be read")]
+    #[error("{}", tell!("the letters of the sheet can't be read", "no se pueden leer las letras de la hoja"))]
     Letters,
     /// The writer of print files gave up.
-    #[error("the sheet could not be written: {0}")]
+    #[error("{}", tell!("the sheet could not be written: {_0}", "no se pudo escribir la hoja: {_0}"))]
     Pdf(String),
     /// The writer of workbooks gave up.
-    #[error("the workbook could not be written: {0}")]
+    #[error("{}", tell!("the workbook could not be written: {_0}", "no se pudo escribir el libro de cálculo: {_0}"))]
     Workbook(#[from] rust_xlsxwriter::XlsxError),
 }

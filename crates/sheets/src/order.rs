@@ -6,6 +6,7 @@ use chalkcourse_geometry::Units;
 use chalkcourse_job::Job;
 use chalkcourse_plan::{By, Plan, order_header};
 use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections};
+use chalkcourse_words::{pick, tell};
 use rust_decimal::Decimal;
 
 /// What to order, by part or by stage of work: each line with how it was counted, then cut lists, crews, totals, what has no
@@ -17,12 +18,17 @@ pub fn order_pdf(job: &Job, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> 
     let (takeoff, units) = (&plan.takeoff, job.units);
     let header = order_header(job, plan);
     let mut sheet = Sheet {
-        title: format!("Order for {}", job.name),
+        title: tell!("Order for {}", "Pedido para {}", job.name),
         under: vec![
             job.site.address.clone(),
-            format!("Kit: {}", header.kit),
-            format!("Rule book: {}", header.rule_book),
-            format!("Prices: {}; all amounts in {}", header.prices, takeoff.currency),
+            tell!("Kit: {}", "Kit: {}", header.kit),
+            tell!("Rule book: {}", "Libro de reglas: {}", header.rule_book),
+            tell!(
+                "Prices: {}; all amounts in {}",
+                "Precios: {}; todos los montos en {}",
+                header.prices,
+                takeoff.currency
+            ),
         ],
         foot: header.caution.clone(),
         parts: Vec::new(),
@@ -30,20 +36,26 @@ pub fn order_pdf(job: &Job, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> 
     sheet.under.retain(|line| !line.trim().is_empty());
     let parts = &mut sheet.parts;
     if takeoff.lines.is_empty() {
-        parts.push(Part::Text("Nothing to order: no module is placed, or the kit has no parts.".to_owned()));
+        parts.push(Part::Text(
+            pick(
+                "Nothing to order: no module is placed, or the kit has no parts.",
+                "Nada que pedir: no hay módulos colocados, o el kit no tiene piezas.",
+            )
+            .to_owned(),
+        ));
     }
     for (heading, lines) in sections(takeoff, by) {
         parts.push(Part::Heading(heading.to_owned()));
         parts.push(lines_table(heading, &lines, units));
     }
     if !takeoff.off.is_empty() {
-        parts.push(Part::Heading("Switched off, not ordered".to_owned()));
+        parts.push(Part::Heading(pick("Switched off, not ordered", "Omitidos, no se piden").to_owned()));
         let words = |line: &Line| line.state_words(units).unwrap_or_default();
         parts.push(Part::Table {
             columns: vec![
-                Column::words("Number", 1.0),
-                Column::words("What", 3.0),
-                Column::words("Why", 3.0),
+                Column::words(pick("Number", "Número"), 1.0),
+                Column::words(pick("What", "Qué"), 3.0),
+                Column::words(pick("Why", "Por qué"), 3.0),
             ],
             rows: takeoff
                 .off
@@ -52,17 +64,21 @@ pub fn order_pdf(job: &Job, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> 
                 .collect(),
         });
     }
-    parts.push(Part::Heading("Totals".to_owned()));
+    parts.push(Part::Heading(pick("Totals", "Totales").to_owned()));
     parts.push(totals_table(takeoff));
     if !takeoff.unpriced.is_empty() {
-        parts.push(Part::Caution(format!("NO PRICE, and not in the total: {}", takeoff.unpriced.join(", "))));
+        parts.push(Part::Caution(tell!(
+            "NO PRICE, and not in the total: {}",
+            "SIN PRECIO, y fuera del total: {}",
+            takeoff.unpriced.join(", ")
+        )));
     }
     parts.extend(cuts(takeoff, units));
     parts.extend(crews(takeoff));
     for (heading, entries) in [
-        ("To know about the count", &takeoff.notes),
-        ("Findings", &header.findings),
-        ("Waived findings", &header.waivers),
+        (pick("To know about the count", "Conviene saber del conteo"), &takeoff.notes),
+        (pick("Findings", "Hallazgos"), &header.findings),
+        (pick("Waived findings", "Hallazgos dispensados"), &header.waivers),
     ] {
         if !entries.is_empty() {
             parts.push(Part::Heading(heading.to_owned()));
@@ -77,13 +93,13 @@ fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
     let mut rows = Vec::new();
     for line in lines {
         let money = |amount: Option<Decimal>, none: &str| amount.map_or_else(|| none.to_owned(), show_money);
-        let cost = if line.price.is_some() { "too large" } else { "" };
+        let cost = if line.price.is_some() { pick("too large", "demasiado") } else { "" };
         rows.push(Row::Cells(vec![
             line.number.clone(),
             line.name.clone(),
             need_words(line, units),
             line.packages_words(units),
-            money(line.price, "NO PRICE"),
+            money(line.price, pick("NO PRICE", "SIN PRECIO")),
             money(line.cost, cost),
         ]));
         rows.extend(line.state_words(units).map(Row::Note));
@@ -97,12 +113,12 @@ fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
     rows.push(Row::Sum(cells));
     Part::Table {
         columns: vec![
-            Column::words("Number", 0.9),
-            Column::words("What", 2.9),
-            Column::words("Need", 1.7),
-            Column::words("Order", 1.7),
-            Column::numbers("Price", 0.9),
-            Column::numbers("Cost", 1.0),
+            Column::words(pick("Number", "Número"), 0.9),
+            Column::words(pick("What", "Qué"), 2.9),
+            Column::words(pick("Need", "Falta"), 1.7),
+            Column::words(pick("Order", "Pedir"), 1.7),
+            Column::numbers(pick("Price", "Precio"), 0.9),
+            Column::numbers(pick("Cost", "Costo"), 1.0),
         ],
         rows,
     }
@@ -110,19 +126,19 @@ fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
 
 fn totals_table(takeoff: &Takeoff) -> Part {
     let total = if takeoff.unpriced.is_empty() {
-        "Total".to_owned()
+        pick("Total", "Total").to_owned()
     } else {
-        "Total of the parts that have a price".to_owned()
+        pick("Total of the parts that have a price", "Total de las piezas con precio").to_owned()
     };
     let mut rows: Vec<Row> = money_rows(takeoff)
         .into_iter()
         .map(|(what, amount)| match amount {
             Some(amount) => Row::Cells(vec![what.to_owned(), show_money(amount)]),
-            None => Row::Cells(vec![what.to_owned(), "not known".to_owned()]),
+            None => Row::Cells(vec![what.to_owned(), pick("not known", "no se sabe").to_owned()]),
         })
         .collect();
     rows.push(Row::Sum(vec![total, format!("{} {}", takeoff.currency, show_money(takeoff.totals.total))]));
-    Part::Table { columns: vec![Column::words("", 4.0), Column::numbers("Amount", 1.5)], rows }
+    Part::Table { columns: vec![Column::words("", 4.0), Column::numbers(pick("Amount", "Monto"), 1.5)], rows }
 }
 
 fn cuts(takeoff: &Takeoff, units: Units) -> Vec<Part> {
@@ -135,8 +151,11 @@ fn cuts(takeoff: &Takeoff, units: Units) -> Vec<Part> {
         rows.push(Row::Cells(vec![number.to_owned(), name.to_owned()]));
         rows.extend(cuts.into_iter().map(Row::Note));
     }
-    let columns = vec![Column::words("Number", 1.0), Column::words("How it is cut", 8.0)];
-    vec![Part::Heading("Cut list".to_owned()), Part::Table { columns, rows }]
+    let columns = vec![
+        Column::words(pick("Number", "Número"), 1.0),
+        Column::words(pick("How it is cut", "Cómo se corta"), 8.0),
+    ];
+    vec![Part::Heading(pick("Cut list", "Lista de cortes").to_owned()), Part::Table { columns, rows }]
 }
 
 fn crews(takeoff: &Takeoff) -> Vec<Part> {
@@ -152,12 +171,12 @@ fn crews(takeoff: &Takeoff) -> Vec<Part> {
         ])
     });
     let columns = vec![
-        Column::words("Crew", 4.0),
-        Column::numbers("People", 1.0),
-        Column::numbers("Hours of work", 1.5),
-        Column::numbers("Hours on the clock", 1.5),
+        Column::words(pick("Crew", "Cuadrilla"), 4.0),
+        Column::numbers(pick("People", "Personas"), 1.0),
+        Column::numbers(pick("Hours of work", "Horas de trabajo"), 1.5),
+        Column::numbers(pick("Hours on the clock", "Horas de reloj"), 1.5),
     ];
-    vec![Part::Heading("Crews".to_owned()), Part::Table { columns, rows: rows.collect() }]
+    vec![Part::Heading(pick("Crews", "Cuadrillas").to_owned()), Part::Table { columns, rows: rows.collect() }]
 }
 
 /// An amount with its thousands apart and at least two decimals: 14,962.65.

@@ -2,6 +2,7 @@
 
 use crate::SheetError;
 use crate::letters::Letters;
+use chalkcourse_words::tell;
 use krilla::Document;
 use krilla::color::rgb;
 use krilla::geom::{PathBuilder, Point, Rect};
@@ -124,7 +125,7 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
 
 fn foot(sheet: &Sheet, letters: &[Letters; 2], page: usize, of: usize) -> Vec<Mark> {
     let plain = &letters[0];
-    let number = format!("page {page} of {of}");
+    let number = tell!("page {page} of {of}", "página {page} de {of}");
     let mut marks = vec![Mark::Bar { at: (MARGIN, BOTTOM + 8.0), size: (WIDE, 0.5), ink: LINE }];
     let text = |x: f32, line: usize, text: String| Mark::Text {
         at: (x, BOTTOM + 18.0 + line as f32 * SMALL * LEAD),

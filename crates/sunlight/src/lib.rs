@@ -12,6 +12,7 @@ mod date;
 pub use date::{Date, Moment};
 
 use chalkcourse_geometry::{Azimuth, DVec3};
+use chalkcourse_words::{pick, tell};
 use solar_positioning::time::JulianDate;
 use solar_positioning::{Horizon, Location, RefractionCorrection, SolarEvents, SolarPositions, delta_t};
 
@@ -106,9 +107,8 @@ impl SunDay {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum SunError {
     /// The place is not on the globe.
-    #[error(
-        "latitude {latitude}, longitude {longitude}: degrees from -90 to 90 and from -180 to 180 are wanted"
-    )]
+    #[error("{}", tell!("latitude {latitude}, longitude {longitude}: degrees from -90 to 90 and from -180 to 180 are wanted", "latitud {latitude}, longitud {longitude}: se piden grados de -90 a 90 y de -180 a 180"
+    ))]
     NotOnGlobe {
         /// As given.
         latitude: f64,
@@ -116,10 +116,10 @@ pub enum SunError {
         longitude: f64,
     },
     /// The day is not in the calendar, or beyond the years of the algorithm.
-    #[error("{0} is no day that the sun's place is known for: years -2000 to 6000")]
+    #[error("{}", tell!("{_0} is no day that the sun's place is known for: years -2000 to 6000", "{_0} no es un día del que se conozca el lugar del sol: años de -2000 a 6000"))]
     NoSuchDay(String),
     /// What the algorithm refuses beyond that.
-    #[error("the sun's place can't be worked out: {0}")]
+    #[error("{}", tell!("the sun's place can't be worked out: {_0}", "no se puede calcular el lugar del sol: {_0}"))]
     Refused(String),
 }
 
@@ -157,7 +157,9 @@ pub fn sun_day(spot: Spot, date: Date, utc_offset: f64) -> Result<SunDay, SunErr
     let noon = events
         .next_transit_from_julian(start, start + 1.1, location.longitude, delta_t)
         .map_err(refused)?
-        .ok_or_else(|| SunError::Refused("no noon on this day".to_owned()))?;
+        .ok_or_else(|| {
+            SunError::Refused(pick("no noon on this day", "ese día no tiene mediodía").to_owned())
+        })?;
     let horizon = Horizon::SunriseSunset;
     // The rise before this noon and the set after it belong together, on whichever day by the clock they fall.
     let rise =

@@ -2,6 +2,7 @@
 
 use crate::{Line, Takeoff, show_amount};
 use chalkcourse_geometry::Units;
+use chalkcourse_words::{pick, putln, tell};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -64,8 +65,14 @@ pub fn compare(one: &Takeoff, other: &Takeoff) -> Comparison {
         changes.extend(change(None, Some(line), units));
     }
     let (before, after) = (one.totals.total, other.totals.total);
-    let money_apart = (one.currency != other.currency)
-        .then(|| format!("one order is in {}, the other in {}", one.currency, other.currency));
+    let money_apart = (one.currency != other.currency).then(|| {
+        tell!(
+            "one order is in {}, the other in {}",
+            "un pedido está en {}, el otro en {}",
+            one.currency,
+            other.currency
+        )
+    });
     Comparison {
         changes,
         currency: other.currency.clone(),
@@ -107,9 +114,15 @@ impl Comparison {
         let mut out = String::new();
         let kind = |change: &Change| change.packages[1].cmp(&change.packages[0]);
         for (heading, wanted) in [
-            ("More", std::cmp::Ordering::Greater),
-            ("Less", std::cmp::Ordering::Less),
-            ("As many packages, another need or price", std::cmp::Ordering::Equal),
+            (pick("More", "Más"), std::cmp::Ordering::Greater),
+            (pick("Less", "Menos"), std::cmp::Ordering::Less),
+            (
+                pick(
+                    "As many packages, another need or price",
+                    "Los mismos paquetes, otra necesidad o precio",
+                ),
+                std::cmp::Ordering::Equal,
+            ),
         ] {
             let changes: Vec<&Change> = self.changes.iter().filter(|change| kind(change) == wanted).collect();
             if changes.is_empty() {
@@ -119,12 +132,13 @@ impl Comparison {
             let _ = writeln!(out, "{heading}");
             for change in changes {
                 let more = change.more.map_or_else(
-                    || "no price".to_owned(),
+                    || pick("no price", "sin precio").to_owned(),
                     |more| format!("{more:+} {}", plain(&self.currency)),
                 );
-                let _ = writeln!(
+                let _ = putln!(
                     out,
                     "  {}  {}  need {} -> {}, {} -> {} {}  {more}",
+                    "  {}  {}  falta {} -> {}, {} -> {} {}  {more}",
                     plain(&change.number),
                     plain(&change.name),
                     change.need_words[0],
@@ -136,12 +150,21 @@ impl Comparison {
             }
         }
         if self.changes.is_empty() {
-            let _ = writeln!(out, "The two orders are alike, line by line.");
+            let _ = putln!(
+                out,
+                "The two orders are alike, line by line.",
+                "Los dos pedidos son iguales, renglón por renglón."
+            );
         }
         let currency = plain(&self.currency);
         match &self.money_apart {
             Some(why) => {
-                let _ = writeln!(out, "Totals can't be compared: {}", plain(why));
+                let _ = putln!(
+                    out,
+                    "Totals can't be compared: {}",
+                    "Los totales no se pueden comparar: {}",
+                    plain(why)
+                );
             }
             None => {
                 let Self { before, after, more, .. } = self;

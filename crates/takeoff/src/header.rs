@@ -1,10 +1,18 @@
 use chalkcourse_job::Job;
+use chalkcourse_words::{Say, say};
 
 /// What every order says beside its numbers.
-pub const CAUTION: &str = "Planning aid only. Confirm against the codes adopted locally, the product listing and the \
+pub const CAUTION: Say = say(
+    "Planning aid only. Confirm against the codes adopted locally, the product listing and the \
 maker's instructions. Structural design belongs to a licensed engineer and electrical work to a qualified, licensed \
 electrician where that is required. Falls and dc shock or arc can kill: count and order on the ground, and treat every \
-module as live whenever light falls on it.";
+module as live whenever light falls on it.",
+    "Solo es una ayuda para planear. Confirme con los códigos adoptados localmente, la certificación \
+        del producto y las instrucciones del fabricante. El diseño estructural corresponde a un ingeniero \
+        con licencia y el trabajo eléctrico a un electricista calificado, con licencia donde se exige. \
+        Las caídas y la descarga o el arco de corriente directa pueden matar: cuente y pida desde el \
+        suelo, y trate cada módulo como vivo siempre que le dé la luz.",
+);
 
 /// What an order says about the job that it is for.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -41,7 +49,7 @@ impl Header {
             prices: format!("{}, {}", job.prices.name, job.prices.date),
             findings: Vec::new(),
             waivers,
-            caution: CAUTION.to_owned(),
+            caution: CAUTION.now().to_owned(),
         }
     }
 }

@@ -53,6 +53,7 @@ pub use words::show_amount;
 
 use chalkcourse_job::{AddedLine, Amount, Group, Job, Measure, Part, Term, Unit, WasteBy};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{of_data, pick, tell};
 use measure::Measures;
 use rust_decimal::Decimal;
 
@@ -60,10 +61,10 @@ use rust_decimal::Decimal;
 #[derive(Debug, thiserror::Error)]
 pub enum OutputError {
     /// The CSV writer gave up.
-    #[error("the order could not be written as CSV: {0}")]
+    #[error("{}", tell!("the order could not be written as CSV: {_0}", "no se pudo escribir el pedido como CSV: {_0}"))]
     Csv(String),
     /// A number in it is not finite, or the like.
-    #[error("the order could not be written as JSON: {0}")]
+    #[error("{}", tell!("the order could not be written as JSON: {_0}", "no se pudo escribir el pedido como JSON: {_0}"))]
     Json(#[from] serde_json::Error),
 }
 
@@ -167,7 +168,7 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
     let (price, taxed, alternate) = price_of(job, &part.number);
     Line {
         number: part.number.clone(),
-        name: part.name.clone(),
+        name: of_data(&part.name),
         group: part.group,
         stage: part.stage(),
         crew: part.crew.clone(),
@@ -177,7 +178,7 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
         waste_by_geometry,
         with_waste,
         from_stock,
-        package: part.package.name.clone(),
+        package: of_data(&part.package.name),
         holds,
         counted,
         packages,
@@ -242,7 +243,7 @@ fn added_line(job: &Job, added: &AddedLine) -> Line {
         taxed,
         cost: cost(price, packages),
         terms: Vec::new(),
-        source: "put on the order by hand".to_owned(),
+        source: pick("put on the order by hand", "agregado al pedido a mano").to_owned(),
     }
 }
 
@@ -257,7 +258,7 @@ fn crews(job: &Job, lines: &[Line]) -> Vec<CrewTime> {
     let time = |crew: &chalkcourse_job::Crew| {
         let person_hours = hours(&crew.name);
         let hours = person_hours / f64::from(crew.people.max(1));
-        CrewTime { crew: crew.name.clone(), people: crew.people, person_hours, hours }
+        CrewTime { crew: of_data(&crew.name), people: crew.people, person_hours, hours }
     };
     job.kit.crews.iter().map(time).filter(|time| time.person_hours > 0.0).collect()
 }
@@ -269,9 +270,9 @@ fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<String>) {
         let places: Vec<String> =
             cuts.too_long.iter().filter_map(|&run| term.places.get(run)).map(Place::label).collect();
         if !places.is_empty() {
-            notes.push(format!(
-                "{}, {}: longer than any stick, and the kit allows no splice: {}. It is counted as if it were spliced; \
-                 order a longer stick or ask the maker.",
+            notes.push(tell!("{}, {}: longer than any stick, and the kit allows no splice: {}. It is counted as if it were spliced; \
+                 order a longer stick or ask the maker.", "{}, {}: más largo que cualquier tramo, y el kit no permite empalme: {}. Se cuenta como si \
+        estuviera empalmado; pida un tramo más largo o pregunte al fabricante.",
                 part.number,
                 part.name,
                 places.join(", ")
@@ -286,8 +287,9 @@ fn notes_on_job(job: &Job, takeoff: &mut Takeoff) {
         takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
     if barrier && job.site.building.overhang.is_none() {
         takeoff.notes.push(
-            "The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of \
-             the roof. Say the overhang, and the barrier reaches as much farther up."
+            pick("The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of \
+             the roof. Say the overhang, and the barrier reaches as much farther up.", "No se conoce el voladizo de los aleros: la barrera contra filtraciones se cuenta como si el muro \
+        estuviera bajo el borde del techo. Indique el voladizo, y la barrera sube otro tanto.")
                 .to_owned(),
         );
     }
@@ -295,19 +297,34 @@ fn notes_on_job(job: &Job, takeoff: &mut Takeoff) {
         return;
     }
     if job.prices.tax_percent.is_none() {
-        takeoff.notes.push("The price list does not say what sales tax is: none is in the total.".to_owned());
+        takeoff.notes.push(
+            pick(
+                "The price list does not say what sales tax is: none is in the total.",
+                "La lista de precios no dice cuál es el impuesto de venta: no hay ninguno en el total.",
+            )
+            .to_owned(),
+        );
     }
     if job.prices.delivery.is_none() {
-        takeoff
-            .notes
-            .push("The price list does not say what delivery costs: none is in the total.".to_owned());
+        takeoff.notes.push(
+            pick(
+                "The price list does not say what delivery costs: none is in the total.",
+                "La lista de precios no dice cuánto cuesta la entrega: no hay ninguna en el total.",
+            )
+            .to_owned(),
+        );
     }
     for left in &job.order.stock {
         let part = job.kit.part(&left.number);
         match part {
-            None => takeoff.notes.push(format!("Stock in hand: the kit has no part {:?}.", left.number)),
-            Some(part) if part.unit != left.amount.unit() => takeoff.notes.push(format!(
+            None => takeoff.notes.push(tell!(
+                "Stock in hand: the kit has no part {:?}.",
+                "Existencias: el kit no tiene la pieza {:?}.",
+                left.number
+            )),
+            Some(part) if part.unit != left.amount.unit() => takeoff.notes.push(tell!(
                 "Stock in hand: {} is not counted in what the warehouse list gives, {}: it is left out.",
+                "Existencias: {} no se cuenta en lo que da la lista de almacén, {}: se omite.",
                 part.number,
                 left.amount.show(job.units)
             )),

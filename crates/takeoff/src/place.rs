@@ -1,6 +1,7 @@
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect};
 use chalkcourse_job::{BlockId, Cell, FaceId};
 use chalkcourse_layout::CornerKind;
+use chalkcourse_words::{pick, tell};
 use std::sync::Arc;
 
 /// One place that a quantity comes from.
@@ -110,39 +111,51 @@ impl Place {
 impl Spot {
     fn label(self) -> String {
         match self {
-            Self::Module(cell) => format!("row {}, column {}", cell.row + 1, cell.column + 1),
-            Self::Block => "the block".to_owned(),
-            Self::Row(row) => format!("row {}", row + 1),
-            Self::Seam(row, seam) => format!("row {}, seam {}", row + 1, seam + 1),
-            Self::BaseRail(row) => format!("base rail of row {}", row + 1),
-            Self::LeftSide(row) => format!("left side from row {} up", row + 1),
-            Self::RightSide(row) => format!("right side from row {} up", row + 1),
-            Self::Head(row) => format!("head of row {}", row + 1),
-            Self::HeadLeftEnd(row) => format!("head of row {}, left end", row + 1),
-            Self::HeadRightEnd(row) => format!("head of row {}, right end", row + 1),
+            Self::Module(cell) => {
+                tell!("row {}, column {}", "fila {}, columna {}", cell.row + 1, cell.column + 1)
+            }
+            Self::Block => pick("the block", "el bloque").to_owned(),
+            Self::Row(row) => tell!("row {}", "fila {}", row + 1),
+            Self::Seam(row, seam) => tell!("row {}, seam {}", "fila {}, junta {}", row + 1, seam + 1),
+            Self::BaseRail(row) => tell!("base rail of row {}", "riel base de la fila {}", row + 1),
+            Self::LeftSide(row) => {
+                tell!("left side from row {} up", "lado izquierdo desde la fila {}", row + 1)
+            }
+            Self::RightSide(row) => {
+                tell!("right side from row {} up", "lado derecho desde la fila {}", row + 1)
+            }
+            Self::Head(row) => tell!("head of row {}", "parte superior de la fila {}", row + 1),
+            Self::HeadLeftEnd(row) => {
+                tell!("head of row {}, left end", "parte superior de la fila {}, extremo izquierdo", row + 1)
+            }
+            Self::HeadRightEnd(row) => {
+                tell!("head of row {}, right end", "parte superior de la fila {}, extremo derecho", row + 1)
+            }
             Self::Corner(kind) => match kind {
-                CornerKind::HeadLeft => "left head corner",
-                CornerKind::HeadRight => "right head corner",
-                CornerKind::BaseLeft => "left base corner",
-                CornerKind::BaseRight => "right base corner",
-                CornerKind::Inside => "inside corner",
+                CornerKind::HeadLeft => pick("left head corner", "esquina superior izquierda"),
+                CornerKind::HeadRight => pick("right head corner", "esquina superior derecha"),
+                CornerKind::BaseLeft => pick("left base corner", "esquina inferior izquierda"),
+                CornerKind::BaseRight => pick("right base corner", "esquina inferior derecha"),
+                CornerKind::Inside => pick("inside corner", "esquina interior"),
             }
             .to_owned(),
-            Self::Under => "under the array".to_owned(),
-            Self::Around => "around the array".to_owned(),
-            Self::BondingPath => "bonding path".to_owned(),
-            Self::Face => "the face".to_owned(),
+            Self::Under => pick("under the array", "debajo del arreglo").to_owned(),
+            Self::Around => pick("around the array", "alrededor del arreglo").to_owned(),
+            Self::BondingPath => pick("bonding path", "trayecto de puesta a tierra").to_owned(),
+            Self::Face => pick("the face", "el faldón").to_owned(),
             Self::Edge(kind) => kind.name().to_owned(),
-            Self::SideWall => "wall line up the slope".to_owned(),
-            Self::HeadWall => "wall line across the slope".to_owned(),
-            Self::LeakBarrier => "along the eave".to_owned(),
-            Self::Through => "penetration".to_owned(),
-            Self::ThroughLeft => "left side".to_owned(),
-            Self::ThroughRight => "right side".to_owned(),
-            Self::ThroughLow => "lower side".to_owned(),
-            Self::ThroughHigh => "upper side".to_owned(),
-            Self::AroundThrough => "deck around it".to_owned(),
-            Self::Job => "the job".to_owned(),
+            Self::SideWall => {
+                pick("wall line up the slope", "encuentro con muro pendiente arriba").to_owned()
+            }
+            Self::HeadWall => pick("wall line across the slope", "encuentro con muro a lo ancho").to_owned(),
+            Self::LeakBarrier => pick("along the eave", "a lo largo del alero").to_owned(),
+            Self::Through => pick("penetration", "penetración").to_owned(),
+            Self::ThroughLeft => pick("left side", "lado izquierdo").to_owned(),
+            Self::ThroughRight => pick("right side", "lado derecho").to_owned(),
+            Self::ThroughLow => pick("lower side", "lado inferior").to_owned(),
+            Self::ThroughHigh => pick("upper side", "lado superior").to_owned(),
+            Self::AroundThrough => pick("deck around it", "entablado alrededor").to_owned(),
+            Self::Job => pick("the job", "la obra").to_owned(),
         }
     }
 }

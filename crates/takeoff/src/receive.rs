@@ -5,6 +5,7 @@ use crate::text::plain;
 use crate::words::plural;
 use crate::{OutputError, Takeoff};
 use chalkcourse_job::{Delivery, Group, Stage};
+use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
@@ -58,11 +59,15 @@ impl PalletRow {
 
     /// "3 short, 1 damaged", "complete", "not counted".
     pub fn words(&self) -> String {
-        let Some(_) = self.counted else { return "not counted".to_owned() };
-        let counts = [(self.short(), "short"), (self.over(), "over"), (self.damaged, "damaged")];
+        let Some(_) = self.counted else { return pick("not counted", "sin contar").to_owned() };
+        let counts = [
+            (self.short(), pick("short", "falta")),
+            (self.over(), pick("over", "sobra")),
+            (self.damaged, pick("damaged", "dañado")),
+        ];
         let words: Vec<String> =
             counts.iter().filter(|(n, _)| *n > 0).map(|(n, word)| format!("{n} {word}")).collect();
-        if words.is_empty() { "complete".to_owned() } else { words.join(", ") }
+        if words.is_empty() { pick("complete", "completo").to_owned() } else { words.join(", ") }
     }
 }
 
@@ -99,7 +104,7 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
             let number = line.alternate.as_ref().map_or(line.number.as_str(), |(number, _)| number.as_str());
             let mut row = row((&line.number, &line.name, line.stage, &line.package, line.packages));
             if number != line.number {
-                row.name = format!("{} (as {number})", row.name);
+                row.name = tell!("{} (as {number})", "{} (como {number})", row.name);
             }
             row
         })
@@ -112,7 +117,8 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
         .filter(|number| !known(number))
         .map(|number| {
             let line = takeoff.lines.iter().chain(&takeoff.off).find(|line| line.number == **number);
-            let name = line.map_or("not on the order", |line| line.name.as_str());
+            let name =
+                line.map_or(pick("not on the order", "no está en el pedido"), |line| line.name.as_str());
             let (stage, package) =
                 line.map_or((Stage::Wiring, "package"), |line| (line.stage, &line.package));
             row((number, name, stage, package, 0))
@@ -133,11 +139,12 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
         let mut waits_for: Vec<String> = of_stage
             .filter(|row| !row.is_complete())
             .map(|row| match row.counted {
-                None => format!("{} {}: not counted", row.number, row.name),
+                None => tell!("{} {}: not counted", "{} {}: sin contar", row.number, row.name),
                 Some(_) => {
                     let wanting = row.wanting();
-                    format!(
+                    tell!(
                         "{} {}: {wanting} {} wanting",
+                        "{} {}: faltan {wanting} {}",
                         row.number,
                         row.name,
                         plural(&row.package, wanting as f64)
@@ -146,7 +153,7 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
             })
             .collect();
         if let Some(before) = ready.iter().find(|before| !before.can_start) {
-            waits_for.push(format!("{} can't start", before.stage.name()));
+            waits_for.push(tell!("{} can't start", "{} no puede empezar", before.stage.name()));
         }
         ready.push(StageReady { stage, can_start: waits_for.is_empty(), waits_for });
     }
@@ -157,13 +164,21 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
 pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String {
     let mut out = String::new();
     // Writing to a string can't fail.
-    let _ = writeln!(out, "Delivery for {}", plain(job));
-    for (what, text) in [("Date", &delivery.date), ("Counted by", &delivery.by), ("Note", &delivery.note)] {
+    let _ = putln!(out, "Delivery for {}", "Entrega para {}", plain(job));
+    for (what, text) in [
+        (pick("Date", "Fecha"), &delivery.date),
+        (pick("Counted by", "Contó"), &delivery.by),
+        (pick("Note", "Nota"), &delivery.note),
+    ] {
         if !text.trim().is_empty() {
             let _ = writeln!(out, "{what}: {}", plain(text));
         }
     }
-    for (heading, wanted) in [("Short", 0), ("Damaged", 1), ("Over, or not ordered", 2)] {
+    for (heading, wanted) in [
+        (pick("Short", "Falta"), 0),
+        (pick("Damaged", "Dañado"), 1),
+        (pick("Over, or not ordered", "Sobra, o no se pidió"), 2),
+    ] {
         let count = |row: &PalletRow| [row.short(), row.damaged, row.over()][wanted];
         let wrong: Vec<&PalletRow> = rows.iter().filter(|row| count(row) > 0).collect();
         if wrong.is_empty() {
@@ -173,9 +188,10 @@ pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String 
         for row in wrong {
             let packages = plural(&row.package, count(row) as f64);
             let note = if row.note.is_empty() { String::new() } else { format!("; {}", row.note) };
-            let _ = writeln!(
+            let _ = putln!(
                 out,
                 "  {}  {}: {} {packages} of {} ordered, {} came{}",
+                "  {}  {}: {} {packages} de {} pedidos, llegaron {}{}",
                 plain(&row.number),
                 plain(&row.name),
                 count(row),
@@ -187,17 +203,28 @@ pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String 
     }
     let open = rows.iter().filter(|row| row.counted.is_none()).count();
     if open > 0 {
-        let _ = writeln!(out, "\nNot counted yet: {open} of {} lines.", rows.len());
+        let _ = putln!(
+            out,
+            "\nNot counted yet: {open} of {} lines.",
+            "\nAún sin contar: {open} de {} renglones.",
+            rows.len()
+        );
     } else if rows.iter().all(|row| row.is_complete() && row.over() == 0 && row.damaged == 0) {
-        let _ = writeln!(out, "\nAll {} lines are complete.", rows.len());
+        let _ = putln!(out, "\nAll {} lines are complete.", "Los {} renglones están completos.", rows.len());
     }
-    let _ = writeln!(out, "\nWhat can start");
+    let _ = putln!(out, "\nWhat can start", "\nLo que puede empezar");
     for stage in stages_ready(rows) {
         let _ = match stage.can_start {
-            true => writeln!(out, "  {}: can start", stage.stage.name()),
+            true => putln!(out, "  {}: can start", "  {}: puede empezar", stage.stage.name()),
             false => {
                 let why: Vec<String> = stage.waits_for.iter().map(|why| plain(why)).collect();
-                writeln!(out, "  {}: can't start: {}", stage.stage.name(), why.join("; "))
+                putln!(
+                    out,
+                    "  {}: can't start: {}",
+                    "  {}: no puede empezar: {}",
+                    stage.stage.name(),
+                    why.join("; ")
+                )
             }
         };
     }

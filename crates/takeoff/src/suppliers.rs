@@ -4,6 +4,7 @@ use crate::totals::{cents, sum};
 use crate::words::plural;
 use crate::{Takeoff, text};
 use chalkcourse_job::PriceList;
+use chalkcourse_words::{pick, putln, tell};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -129,7 +130,9 @@ pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceCompariso
         cheapest: sum(rows.iter().filter_map(|row| of(row, row.cheapest?))),
         nobody_has: rows.iter().filter(|row| row.cheapest.is_none()).map(|row| row.number.clone()).collect(),
         rows,
-        money_apart: apart.then(|| format!("the lists are in {}", currencies.join(" and "))),
+        money_apart: apart.then(|| {
+            tell!("the lists are in {}", "las listas están en {}", currencies.join(pick(" and ", " y ")))
+        }),
     }
 }
 
@@ -140,12 +143,14 @@ impl PriceComparison {
         let mut out = String::new();
         // Writing to a string can't fail.
         for offer in &self.offers {
-            let known =
-                |amount: Option<Decimal>| amount.map_or_else(|| "not known".to_owned(), |a| a.to_string());
+            let known = |amount: Option<Decimal>| {
+                amount.map_or_else(|| pick("not known", "no se sabe").to_owned(), |a| a.to_string())
+            };
             let _ = writeln!(out, "{}, {}", plain(&offer.list), plain(&offer.date));
-            let _ = writeln!(
+            let _ = putln!(
                 out,
                 "  lines {}, sales tax {}, delivery {}, total {} {}; lines that all have {}",
+                "  renglones {}, impuesto de venta {}, entrega {}, total {} {}; renglones que todos tienen {}",
                 offer.lines,
                 known(offer.tax),
                 known(offer.delivery),
@@ -155,11 +160,21 @@ impl PriceComparison {
             );
             if !offer.missing.is_empty() {
                 let missing: Vec<String> = offer.missing.iter().map(|number| plain(number)).collect();
-                let _ = writeln!(out, "  NO PRICE, and not in the total: {}", missing.join(", "));
+                let _ = putln!(
+                    out,
+                    "  NO PRICE, and not in the total: {}",
+                    "  SIN PRECIO, y fuera del total: {}",
+                    missing.join(", ")
+                );
             }
         }
         if let Some(why) = &self.money_apart {
-            let _ = writeln!(out, "Amounts can't be compared: {}", plain(why));
+            let _ = putln!(
+                out,
+                "Amounts can't be compared: {}",
+                "Los montos no se pueden comparar: {}",
+                plain(why)
+            );
             return out;
         }
         let _ = writeln!(out);
@@ -167,7 +182,7 @@ impl PriceComparison {
             let costs = row.costs.iter().enumerate().map(|(at, cost)| match cost {
                 Some(cost) if row.cheapest == Some(at) => format!("{cost}*"),
                 Some(cost) => cost.to_string(),
-                None => "no price".to_owned(),
+                None => pick("no price", "sin precio").to_owned(),
             });
             let costs: Vec<String> = costs.collect();
             let _ = writeln!(
@@ -180,7 +195,12 @@ impl PriceComparison {
                 costs.join("  ")
             );
         }
-        let _ = writeln!(out, "* the cheapest. Each line where it is cheapest: {}", self.cheapest);
+        let _ = putln!(
+            out,
+            "* the cheapest. Each line where it is cheapest: {}",
+            "* lo más barato. Cada renglón donde es más barato: {}",
+            self.cheapest
+        );
         out
     }
 }

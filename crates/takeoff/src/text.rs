@@ -3,6 +3,7 @@ use crate::words::number;
 use crate::{Header, Line, Takeoff, show_amount, text_cuts};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Stage};
+use chalkcourse_words::{pick, put, tell};
 use rust_decimal::Decimal;
 use std::fmt::Write;
 
@@ -35,7 +36,7 @@ pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
 /// The order to read, by group or by stage of work.
 pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> String {
     let mut out = String::new();
-    let title = format!("Order for {}", plain(&header.job));
+    let title = tell!("Order for {}", "Pedido para {}", plain(&header.job));
     let rule = "=".repeat(title.chars().count());
     let mut say = |line: &str| {
         out.push_str(line.trim_end());
@@ -43,12 +44,19 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     };
     say(&title);
     say(&rule);
-    for (what, name) in [("Kit", &header.kit), ("Rule book", &header.rule_book), ("Prices", &header.prices)] {
+    for (what, name) in [
+        (pick("Kit", "Kit"), &header.kit),
+        (pick("Rule book", "Libro de reglas"), &header.rule_book),
+        (pick("Prices", "Precios"), &header.prices),
+    ] {
         say(&format!("{what}: {}", plain(name)));
     }
     if takeoff.lines.is_empty() {
         say("");
-        say("Nothing to order: no module is placed, or the kit has no parts.");
+        say(pick(
+            "Nothing to order: no module is placed, or the kit has no parts.",
+            "Nada que pedir: no hay módulos colocados, o el kit no tiene piezas.",
+        ));
     }
     let widths = Widths::of(takeoff, units);
     for (heading, lines) in sections(takeoff, by) {
@@ -61,20 +69,20 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
                 say(&format!("      {}", plain(&words)));
             }
             if let Some(cut_off) = line.waste_by_geometry {
-                say(&format!("      waste: {}", waste_words(line.waste, cut_off)));
+                say(&tell!("      waste: {}", "      desperdicio: {}", waste_words(line.waste, cut_off)));
             }
             for term in &line.terms {
                 if term.need > 0.0 {
                     say(&format!("      {}", plain(&term.words(units))));
                 }
             }
-            say(&format!("      source: {}", plain(&line.source)));
+            say(&tell!("      source: {}", "      fuente: {}", plain(&line.source)));
         }
         say(&format!("  {heading}: {cost} {}", plain(&takeoff.currency)));
     }
     if !takeoff.off.is_empty() {
         say("");
-        say("Switched off, not ordered");
+        say(pick("Switched off, not ordered", "Omitidos, no se piden"));
         for line in &takeoff.off {
             let words = line.state_words(units).unwrap_or_default();
             say(&format!("  {}  {}  {}", plain(&line.number), plain(&line.name), plain(&words)));
@@ -86,21 +94,27 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     say("");
     for (what, amount) in money_rows(takeoff) {
         let currency = plain(&takeoff.currency);
-        let amount = amount.map_or_else(|| "not known".to_owned(), |amount| format!("{amount} {currency}"));
+        let amount = amount.map_or_else(
+            || pick("not known", "no se sabe").to_owned(),
+            |amount| format!("{amount} {currency}"),
+        );
         say(&format!("{what}: {amount}"));
     }
     let total = format!("{} {}", takeoff.totals.total, plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
-        say(&format!("Total: {total}"));
+        say(&tell!("Total: {total}", "Total: {total}"));
     } else {
-        say(&format!("Total of the parts that have a price: {total}"));
+        say(&tell!(
+            "Total of the parts that have a price: {total}",
+            "Total de las piezas con precio: {total}"
+        ));
         let missing = takeoff.unpriced.iter().map(|n| plain(n)).collect::<Vec<_>>().join(", ");
-        say(&format!("NO PRICE, and not in the total: {missing}"));
+        say(&tell!("NO PRICE, and not in the total: {missing}", "SIN PRECIO, y fuera del total: {missing}"));
     }
     for (heading, entries) in [
-        ("To know about the count", &takeoff.notes),
-        ("Findings", &header.findings),
-        ("Waived findings", &header.waivers),
+        (pick("To know about the count", "Conviene saber del conteo"), &takeoff.notes),
+        (pick("Findings", "Hallazgos"), &header.findings),
+        (pick("Waived findings", "Hallazgos dispensados"), &header.waivers),
     ] {
         if !entries.is_empty() {
             say("");
@@ -119,20 +133,25 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
 pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     let totals = &takeoff.totals;
     [
-        ("Goods", Some(totals.goods)),
-        ("Labour", Some(totals.labour)),
-        ("Sales tax", totals.tax),
-        ("Delivery", totals.delivery),
-        ("Cost", Some(totals.cost)),
-        ("Overhead", Some(totals.overhead)),
-        ("Profit", Some(totals.profit)),
+        (pick("Goods", "Materiales"), Some(totals.goods)),
+        (pick("Labour", "Mano de obra"), Some(totals.labour)),
+        (pick("Sales tax", "Impuesto de venta"), totals.tax),
+        (pick("Delivery", "Entrega"), totals.delivery),
+        (pick("Cost", "Costo"), Some(totals.cost)),
+        (pick("Overhead", "Gastos generales"), Some(totals.overhead)),
+        (pick("Profit", "Ganancia"), Some(totals.profit)),
     ]
 }
 
 /// The waste that is ordered beside what the faces' cuts make.
 fn waste_words(waste: f64, cut_off: f64) -> String {
     let percent = |share: f64| (share * 1000.0).round() / 10.0;
-    format!("{} % ordered; the cuts of these faces alone make {} %", percent(waste), percent(cut_off))
+    tell!(
+        "{} % ordered; the cuts of these faces alone make {} %",
+        "se pide {} %; los cortes de estos faldones por sí solos dan {} %",
+        percent(waste),
+        percent(cut_off)
+    )
 }
 
 /// Without characters that move a terminal's cursor or start a line.
@@ -164,9 +183,10 @@ impl Widths {
     fn row(&self, takeoff: &Takeoff, line: &Line, units: Units) -> String {
         let mut row = String::new();
         // Writing to a string can't fail.
-        let _ = write!(
+        let _ = put!(
             row,
             "  {:<number$}  {:<name$}  need {:<need$}  order {:<order$}",
+            "  {:<number$}  {:<name$}  falta {:<need$}  pedir {:<order$}",
             plain(&line.number),
             plain(&line.name),
             need_words(line, units),
@@ -177,9 +197,15 @@ impl Widths {
             order = self.order,
         );
         let _ = match (line.price, line.cost) {
-            (Some(price), Some(cost)) => write!(row, "  at {price} = {cost} {}", plain(&takeoff.currency)),
-            (Some(price), None) => write!(row, "  at {price}: too many to reckon a cost"),
-            _ => write!(row, "  NO PRICE"),
+            (Some(price), Some(cost)) => {
+                put!(row, "  at {price} = {cost} {}", "   a {price} = {cost} {}", plain(&takeoff.currency))
+            }
+            (Some(price), None) => put!(
+                row,
+                "  at {price}: too many to reckon a cost",
+                "   a {price}: demasiados para calcular un costo"
+            ),
+            _ => put!(row, "  NO PRICE", "   SIN PRECIO"),
         };
         row
     }
@@ -190,7 +216,11 @@ pub fn need_words(line: &Line, units: Units) -> String {
     let need = show_amount(line.need, line.unit, units);
     if line.waste > 0.0 {
         let with = show_amount(line.with_waste, line.unit, units);
-        format!("{need}, with {} % waste {with}", number(line.waste * 100.0))
+        tell!(
+            "{need}, with {} % waste {with}",
+            "{need}, con {} % de desperdicio {with}",
+            number(line.waste * 100.0)
+        )
     } else {
         need
     }

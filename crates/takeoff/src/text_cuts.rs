@@ -4,24 +4,30 @@ use crate::words::plural;
 use crate::{CutStick, LineTerm, Takeoff};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::Amount;
+use chalkcourse_words::{pick, tell};
 
 /// Cut lists and crews of an order, line by line.
 pub(crate) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
     let mut lines = Vec::new();
     for (number, name, cuts) in cut_lists(takeoff, units) {
         if lines.is_empty() {
-            lines.extend([String::new(), "Cut list".to_owned()]);
+            lines.extend([String::new(), pick("Cut list", "Lista de cortes").to_owned()]);
         }
         lines.push(format!("  {number}  {name}"));
         lines.extend(cuts.into_iter().map(|cut| format!("      {cut}")));
     }
     if !takeoff.crews.is_empty() {
-        lines.extend([String::new(), "Crews".to_owned()]);
+        lines.extend([String::new(), pick("Crews", "Cuadrillas").to_owned()]);
         for crew in &takeoff.crews {
-            let people = plural("person", f64::from(crew.people)).replace("persons", "people");
-            lines.push(format!(
+            let people = plural(pick("person", "persona"), f64::from(crew.people))
+                .replace(pick("persons", "personas"), pick("people", "personas"));
+            lines.push(tell!(
                 "  {}: {} h of work, {} {people}, {:.1} h on the clock",
-                crew.crew, crew.person_hours, crew.people, crew.hours
+                "  {}: {} h de trabajo, {} {people}, {:.1} h de reloj",
+                crew.crew,
+                crew.person_hours,
+                crew.people,
+                crew.hours
             ));
         }
     }
@@ -50,10 +56,15 @@ fn of_term(term: &LineTerm, units: Units) -> Vec<String> {
     let show = |metres: f64| Length::from_metres(metres).show(units);
     let words = |(count, stick): (usize, &CutStick)| {
         let pieces: Vec<String> = stick.pieces.iter().map(|piece| show(piece.length)).collect();
-        let left = if stick.left > 0.0 { format!(", {} left", show(stick.left)) } else { String::new() };
-        format!(
+        let left = if stick.left > 0.0 {
+            tell!(", {} left", ", sobran {}", show(stick.left))
+        } else {
+            String::new()
+        };
+        tell!(
             "{count} {} of {}{}: {}{left}",
-            plural("stick", count as f64),
+            "{count} {} de {}{}: {}{left}",
+            plural(pick("stick", "tramo"), count as f64),
             show(stick.length),
             of_part(stick),
             pieces.join(" + ")

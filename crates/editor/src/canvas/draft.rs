@@ -34,7 +34,7 @@ impl Draft {
             && first.distance(pointer) <= scene.reach
         {
             self.next = Some(first);
-            return vec![Guide { line: (first, first), words: text::CLOSES.to_owned() }];
+            return vec![Guide { line: (first, first), words: text::CLOSES.now().to_owned() }];
         }
         let anchors: Vec<DVec2> = self.corners.last().copied().into_iter().collect();
         let (at, guides) = snap::point(scene, pointer, &anchors, &self.corners, &[]);
@@ -65,15 +65,15 @@ impl Draft {
     /// Sets the next corner at a typed length toward where it was aimed at.
     pub(crate) fn set_typed(&mut self, length: Length) {
         let (Some(&last), Some(next)) = (self.corners.last(), self.next) else {
-            self.wrong = text::NO_DIRECTION.to_owned();
+            self.wrong = text::NO_DIRECTION.now().to_owned();
             return;
         };
         let Some(along) = (next - last).try_normalize() else {
-            self.wrong = text::NO_DIRECTION.to_owned();
+            self.wrong = text::NO_DIRECTION.now().to_owned();
             return;
         };
         if length <= Length::ZERO {
-            self.wrong = text::LENGTH_NOT_POSITIVE.to_owned();
+            self.wrong = text::LENGTH_NOT_POSITIVE.now().to_owned();
             return;
         }
         self.corners.push(last + along * length.metres());
@@ -94,10 +94,10 @@ impl Draft {
     /// Words for the person where they make none.
     pub(crate) fn outline(&self) -> Result<Vec<DVec2>, String> {
         if self.corners.len() < 3 {
-            return Err(text::THREE_CORNERS.to_owned());
+            return Err(text::THREE_CORNERS.now().to_owned());
         }
         if signed_area(&self.corners).abs() < 1e-4 {
-            return Err(text::NO_AREA.to_owned());
+            return Err(text::NO_AREA.now().to_owned());
         }
         Ok(self.corners.clone())
     }

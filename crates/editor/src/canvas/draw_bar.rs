@@ -29,7 +29,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         let corners = desk.draft.as_ref().map_or(0, |draft| draft.corners.len());
         let hint = match desk.tool {
             Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
-            Tool::Select if desk.view == View::Solid => text::HOUSE_HINT,
+            Tool::Select if desk.view == View::Solid => text::HOUSE_HINT.now(),
             tool => text::hint(tool, corners, document.job()),
         };
         ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
@@ -64,7 +64,7 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units, actions: &mut Actions
     }
     if desk.outline_for == OutlineFor::Face
         && !begun
-        && ui.button(text::FROM_MEASUREMENTS).on_hover_text(text::TAPED_FACE_HELP).clicked()
+        && ui.button(text::FROM_MEASUREMENTS.now()).on_hover_text(text::TAPED_FACE_HELP.now()).clicked()
     {
         actions.push(Action::Run(Command::TapedFace));
     }
@@ -93,7 +93,7 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
         return;
     }
     let units = document.job().units;
-    let label = ui.label(text::NEXT_LENGTH);
+    let label = ui.label(text::NEXT_LENGTH.now());
     let id = egui::Id::unique("next length");
     let field = ui
         .add(
@@ -131,8 +131,8 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
     if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
         field.request_focus();
     }
-    close |= ui.add_enabled(draft.corners.len() >= 3, Button::new(text::CLOSE_FACE)).clicked();
-    if ui.button(text::TAKE_BACK_CORNER).clicked() {
+    close |= ui.add_enabled(draft.corners.len() >= 3, Button::new(text::CLOSE_FACE.now())).clicked();
+    if ui.button(text::TAKE_BACK_CORNER.now()).clicked() {
         draft.back();
     }
     if !draft.wrong.is_empty() {

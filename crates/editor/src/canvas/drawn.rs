@@ -66,7 +66,7 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<D
         }
         OutlineFor::Roof => {
             let how = desk.raise_as.unwrap_or_else(super::usual_roof);
-            raised(text::RAISE_ROOF.to_owned(), part_over(job, &Polygon::new(corners), &how))
+            raised(text::RAISE_ROOF.now().to_owned(), part_over(job, &Polygon::new(corners), &how))
         }
         OutlineFor::Part => {
             let how = desk.raise_as.unwrap_or_else(super::usual_roof);
@@ -102,7 +102,7 @@ fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refuse
             part.kind != PartKind::Chimney && corners.iter().all(|&p| part.outline.contains(p))
         };
         let Some(part) = job.parts.iter().find(inside) else {
-            return Err(text::HOLE_IN_NO_FACE.to_owned().into());
+            return Err(text::HOLE_IN_NO_FACE.now().to_owned().into());
         };
         return raised(text::courtyard_in(&part.name), part.with_courtyard(corners));
     };

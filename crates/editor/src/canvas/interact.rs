@@ -230,7 +230,7 @@ fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, act
         && let Some(plan) = desk.pointer
     {
         let Some((face, plane)) = hit::face(&stage.space, layout, plan) else {
-            actions.push(Action::Say(text::NO_FACE_HERE.to_owned()));
+            actions.push(Action::Say(text::NO_FACE_HERE.now().to_owned()));
             return;
         };
         let mut block = new_block(document.job(), face, plane.to_frame(plan));
@@ -250,7 +250,7 @@ fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, act
             from: plane.to_frame(plan),
         });
         if desk.gesture.is_none() {
-            actions.push(Action::Say(text::NO_FACE_HERE.to_owned()));
+            actions.push(Action::Say(text::NO_FACE_HERE.now().to_owned()));
         }
     }
 }

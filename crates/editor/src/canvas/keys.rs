@@ -144,7 +144,7 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
         Selection::Corner { face, ring, corner } => {
             let face = job.face(face)?;
             let Some(next) = face.without_corner(ring, corner) else {
-                return Some(Action::Say(text::LAST_CORNERS.to_owned()));
+                return Some(Action::Say(text::LAST_CORNERS.now().to_owned()));
             };
             return Some(Action::EditAndSelect(
                 text::delete_corner_of(&face.name),

@@ -23,13 +23,13 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
     match desk.selection {
         Selection::Module { block, cell } => {
             let off = job.block(block).is_some_and(|b| b.off.contains(&cell));
-            if ui.button(if off { text::SWITCH_ON } else { text::SWITCH_OFF }).clicked() {
+            if ui.button(if off { text::SWITCH_ON.now() } else { text::SWITCH_OFF.now() }).clicked() {
                 actions.extend(keys::switch(document, desk.selection));
             }
             ui.separator();
             arrange(std::slice::from_mut(ui), document, desk.selection, block, actions);
             ui.separator();
-            if ui.button(text::DELETE_BLOCK).clicked() {
+            if ui.button(text::DELETE_BLOCK.now()).clicked() {
                 actions.extend(keys::delete(document, Selection::Block(block)));
             }
         }
@@ -37,7 +37,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
             arrange(std::slice::from_mut(ui), document, desk.selection, id, actions);
             ui.separator();
             if let Some(block) = job.block(id).filter(|b| !b.off.is_empty())
-                && ui.button(text::SWITCH_ALL_ON).clicked()
+                && ui.button(text::SWITCH_ALL_ON.now()).clicked()
             {
                 let mut block = block.clone();
                 block.off.clear();
@@ -46,12 +46,12 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                     Edit::PutBlock(block),
                 ));
             }
-            if ui.button(text::DELETE_BLOCK).clicked() {
+            if ui.button(text::DELETE_BLOCK.now()).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
             }
         }
         Selection::Side { face, ring, side } => {
-            if ui.button(text::ADD_CORNER).clicked() {
+            if ui.button(text::ADD_CORNER.now()).clicked() {
                 let middle = job.face(face).and_then(|f| {
                     f.outline
                         .sides()
@@ -64,66 +64,66 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
             }
         }
         Selection::Corner { .. } => {
-            if ui.button(text::DELETE_CORNER).clicked() {
+            if ui.button(text::DELETE_CORNER.now()).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
             }
         }
         Selection::Part(id, place) => {
             match place {
                 PartPlace::Side { ring, side } => {
-                    if ui.button(text::ADD_CORNER).clicked() {
+                    if ui.button(text::ADD_CORNER.now()).clicked() {
                         actions.extend(part::add_corner(job, id, ring, side, None));
                     }
                 }
                 PartPlace::Corner { .. } => {
-                    if ui.button(text::DELETE_CORNER).clicked() {
+                    if ui.button(text::DELETE_CORNER.now()).clicked() {
                         actions.extend(keys::delete(document, desk.selection));
                     }
                 }
                 PartPlace::Whole => {}
             }
-            if ui.button(text::SET_FREE).on_hover_text(text::SET_FREE_HELP).clicked()
+            if ui.button(text::SET_FREE.now()).on_hover_text(text::SET_FREE_HELP.now()).clicked()
                 && let Some(part) = job.part(id)
             {
                 let label = text::change_of(&part.name);
                 actions.push(Action::EditAndSelect(label, Edit::FreePart(id), Selection::Nothing));
             }
-            if ui.button(text::DELETE_PART).clicked() {
+            if ui.button(text::DELETE_PART.now()).clicked() {
                 actions.extend(keys::delete(document, Selection::Part(id, PartPlace::Whole)));
             }
         }
         Selection::Penetration(_) => {
-            if ui.button(text::DELETE_PENETRATION).clicked() {
+            if ui.button(text::DELETE_PENETRATION.now()).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
             }
         }
         Selection::Face(id) => {
-            if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON).clicked() {
+            if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON.now()).clicked() {
                 actions.push(Action::Run(Command::FaceOnView));
             }
             if let Some(from) = job.face(id).and_then(|face| face.from)
-                && ui.button(text::SHOW_PART).clicked()
+                && ui.button(text::SHOW_PART.now()).clicked()
             {
                 actions.push(Action::Select(Selection::Part(from.part, PartPlace::Whole)));
             }
-            if ui.button(text::FILL_THIS_FACE).clicked() {
+            if ui.button(text::FILL_THIS_FACE.now()).clicked() {
                 actions.push(Action::Fill(vec![id]));
             }
-            if ui.button(text::PLACE_BLOCK).clicked() {
+            if ui.button(text::PLACE_BLOCK.now()).clicked() {
                 actions.push(Action::Run(Command::Use(Tool::Block)));
             }
-            if ui.button(text::DELETE_FACE).clicked() {
+            if ui.button(text::DELETE_FACE.now()).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
             }
         }
         Selection::Nothing => {
-            if ui.button(text::TOOL_FACE).clicked() {
+            if ui.button(text::TOOL_FACE.now()).clicked() {
                 actions.push(Action::Run(Command::Use(Tool::DrawFace)));
             }
         }
     }
     ui.separator();
-    if ui.button(text::FIT).clicked() {
+    if ui.button(text::FIT.now()).clicked() {
         actions.push(Action::Run(Command::Fit));
     }
 }

@@ -31,8 +31,11 @@ pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
     let line = Line { color: p.accent, width: 2.0, words: &rail };
     level(brush, face, among.span.bottom, &line);
     let whole = (laid.cut_at_head - among.courses.exposure).abs() < 1e-9;
-    let head =
-        if whole { text::MARK_HEAD_WHOLE.to_owned() } else { text::mark_of_head(&small(laid.cut_at_head)) };
+    let head = if whole {
+        text::MARK_HEAD_WHOLE.now().to_owned()
+    } else {
+        text::mark_of_head(&small(laid.cut_at_head))
+    };
     level(brush, face, among.span.end(), &Line { color: p.guide, width: 1.4, words: &head });
     let top = text::mark_of_top(laid.whole_to_top, &small(laid.left_at_top), laid.left_at_top > 0.0);
     let at = brush.space.screen_from_frame(

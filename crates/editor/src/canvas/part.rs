@@ -162,7 +162,7 @@ pub(super) fn delete(job: &Job, id: PartId, place: PartPlace) -> Option<Action> 
             Edit::PutPart(next),
             Selection::Part(id, PartPlace::Whole),
         ),
-        None => Action::Say(text::LAST_CORNERS_OF_PART.to_owned()),
+        None => Action::Say(text::LAST_CORNERS_OF_PART.now().to_owned()),
     })
 }
 
@@ -194,7 +194,7 @@ pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
         brush.label(
             at + egui::vec2(16.0, -16.0),
             Align2::LEFT_BOTTOM,
-            text::TROUBLE_HERE,
+            text::TROUBLE_HERE.now(),
             theme::size::SMALL,
             p.stop,
         );

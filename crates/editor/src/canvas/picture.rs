@@ -72,11 +72,11 @@ pub(super) fn interact(ui: &Ui, stage: &Stage, document: &Document, desk: &mut D
 pub(super) fn step(start: &Underlay, mode: Mode, grab: DVec2, plan: DVec2) -> Option<Step> {
     let (label, next) = match mode {
         Mode::Scale => return None,
-        Mode::Move => (text::MOVE_PICTURE, Underlay { at: start.at + plan - grab, ..start.clone() }),
+        Mode::Move => (text::MOVE_PICTURE.now(), Underlay { at: start.at + plan - grab, ..start.clone() }),
         Mode::Turn => {
             let degrees = -(grab - start.at).angle_to(plan - start.at).to_degrees();
             (
-                text::TURN_PICTURE,
+                text::TURN_PICTURE.now(),
                 if degrees.is_finite() { start.turned(start.at, degrees) } else { start.clone() },
             )
         }
@@ -86,7 +86,10 @@ pub(super) fn step(start: &Underlay, mode: Mode, grab: DVec2, plan: DVec2) -> Op
                 (a.min(b).clamp(DVec2::ZERO, DVec2::ONE), a.max(b).clamp(DVec2::ZERO, DVec2::ONE));
             let enough = (to - from).min_element() > 0.005;
             let crop = Crop { left: from.x, top: from.y, right: to.x, bottom: to.y };
-            (text::CROP_PICTURE, if enough { Underlay { crop, ..start.clone() } } else { start.clone() })
+            (
+                text::CROP_PICTURE.now(),
+                if enough { Underlay { crop, ..start.clone() } } else { start.clone() },
+            )
         }
     };
     Some(Step { label: label.to_owned(), edit: Edit::SetUnderlay(Some(next)), guides: Vec::new() })
@@ -96,13 +99,13 @@ pub(super) fn step(start: &Underlay, mode: Mode, grab: DVec2, plan: DVec2) -> Op
 pub(super) fn nudged(document: &Document, by: DVec2) -> Option<Action> {
     let underlay = document.job().underlay.as_ref()?;
     let next = Underlay { at: underlay.at + by, ..underlay.clone() };
-    Some(Action::Edit(text::MOVE_PICTURE.to_owned(), Edit::SetUnderlay(Some(next))))
+    Some(Action::Edit(text::MOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(Some(next))))
 }
 
 /// The strip over the drawing.
 pub(super) fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let Some(underlay) = &document.job().underlay else {
-        if ui.button(text::CHOOSE_PICTURE).clicked() {
+        if ui.button(text::CHOOSE_PICTURE.now()).clicked() {
             actions.push(Action::Run(Command::LayPicture));
         }
         return;
@@ -110,7 +113,7 @@ pub(super) fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &m
     for mode in Mode::ALL {
         let chosen = desk.handling.mode == mode;
         let index = mode.index();
-        let (words, help) = (text::PICTURE_MODES[index], text::PICTURE_MODES_HELP[index]);
+        let (words, help) = (text::PICTURE_MODES[index].now(), text::PICTURE_MODES_HELP[index].now());
         if ui.add(Button::selectable(chosen, words)).on_hover_text(help).clicked() && !chosen {
             desk.handling = Handling { mode, ..Handling::default() };
         }
@@ -145,23 +148,29 @@ fn line(
         let shown = Length::from_metres(from.distance(to)).show(units);
         ui.allocate_ui(egui::vec2(250.0, ui.spacing().interact_size.y), |ui| {
             let parse = |typed: &str| Length::parse(typed, units);
-            let length =
-                fields::parsed_at(ui, 136.0, text::GROUND_LENGTH, &shown, text::PICTURE_MODES_HELP[2], parse);
+            let length = fields::parsed_at(
+                ui,
+                136.0,
+                text::GROUND_LENGTH.now(),
+                &shown,
+                text::PICTURE_MODES_HELP[2].now(),
+                parse,
+            );
             if let Some(length) = length {
                 match underlay.scaled(from, to, length.metres()) {
                     Some(scaled) => {
                         let reached = scaled.to_plan(underlay.to_picture(to));
-                        next = Some((scaled, text::SCALE_PICTURE, reached));
+                        next = Some((scaled, text::SCALE_PICTURE.now(), reached));
                     }
-                    None => desk.handling.wrong = text::NO_SUCH_SCALE.to_owned(),
+                    None => desk.handling.wrong = text::NO_SUCH_SCALE.now().to_owned(),
                 }
             }
         });
     }
-    if ui.button(text::MAKE_SQUARE).on_hover_text(text::MAKE_SQUARE_HELP).clicked() {
+    if ui.button(text::MAKE_SQUARE.now()).on_hover_text(text::MAKE_SQUARE_HELP.now()).clicked() {
         let squared = underlay.squared(from, to);
         let reached = squared.to_plan(underlay.to_picture(to));
-        next = Some((squared, text::TURN_PICTURE, reached));
+        next = Some((squared, text::TURN_PICTURE.now(), reached));
     }
     if let Some((picture, label, reached)) = next {
         actions.push(put(picture, label));

@@ -25,7 +25,7 @@ pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
 /// The fields.
 pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
     let how = how.get_or_insert_with(usual);
-    for (ends, words) in [(Ends::Gable, text::RAISE_GABLES), (Ends::Hip, text::RAISE_HIPS)] {
+    for (ends, words) in [(Ends::Gable, text::RAISE_GABLES.now()), (Ends::Hip, text::RAISE_HIPS.now())] {
         if ui.add(Button::selectable(how.ends == ends, words)).clicked() {
             how.ends = ends;
         }
@@ -36,7 +36,8 @@ pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
     };
     field(94.0, &mut |ui| {
         let shown = how.pitch.to_string();
-        if let Some(pitch) = fields::parsed_at(ui, 36.0, text::PITCH, &shown, text::PITCH_HELP, Pitch::parse)
+        if let Some(pitch) =
+            fields::parsed_at(ui, 36.0, text::PITCH.now(), &shown, text::PITCH_HELP.now(), Pitch::parse)
         {
             how.pitch = pitch;
         }
@@ -44,9 +45,14 @@ pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
     field(116.0, &mut |ui| {
         let parse = |typed: &str| text::at_least_none(Length::parse(typed, units));
         let shown = how.overhang.show_small(units);
-        if let Some(overhang) =
-            fields::parsed_at(ui, 64.0, text::RAISE_OVERHANG, &shown, text::RAISE_OVERHANG_HELP, parse)
-        {
+        if let Some(overhang) = fields::parsed_at(
+            ui,
+            64.0,
+            text::RAISE_OVERHANG.now(),
+            &shown,
+            text::RAISE_OVERHANG_HELP.now(),
+            parse,
+        ) {
             how.overhang = overhang;
         }
     });
@@ -54,7 +60,7 @@ pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
         let parse = |typed: &str| text::at_least_none(Length::parse(typed, units));
         let shown = how.eave.show(units);
         if let Some(eave) =
-            fields::parsed_at(ui, 40.0, text::RAISE_WALLS, &shown, text::RAISE_WALLS_HELP, parse)
+            fields::parsed_at(ui, 40.0, text::RAISE_WALLS.now(), &shown, text::RAISE_WALLS_HELP.now(), parse)
         {
             how.eave = eave;
         }

@@ -177,11 +177,11 @@ fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Ve
     }
     if let Some(middle) = between(scene, index, block, bounds) {
         let by = middle - bounds.centre().x;
-        pulls.push(Pull { by, line: span(middle), words: text::SAME_GAPS.to_owned() });
+        pulls.push(Pull { by, line: span(middle), words: text::SAME_GAPS.now().to_owned() });
     }
     if let Some(face) = scene.layout.roof.faces.get(index) {
         let by = face.bounds.centre().x - bounds.centre().x;
-        pulls.push(Pull { by, line: span(face.bounds.centre().x), words: text::CENTRED.to_owned() });
+        pulls.push(Pull { by, line: span(face.bounds.centre().x), words: text::CENTRED.now().to_owned() });
     }
     pulls
 }
@@ -296,7 +296,7 @@ pub(crate) fn point(
     // On one line alone: level with a corner, where one is close.
     let level = corners()
         .map(|(p, name)| (p, text::level_with(name)))
-        .chain(draft.iter().map(|&p| (p, text::LEVEL_WITH_START.to_owned())))
+        .chain(draft.iter().map(|&p| (p, text::LEVEL_WITH_START.now().to_owned())))
         .map(|(p, words)| (from + along * (p - from).dot(along), p, words))
         .filter(|(at, p, _)| at.distance(foot) <= scene.reach && at.distance(*p) > 1e-6)
         .min_by(|a, b| a.0.distance(foot).total_cmp(&b.0.distance(foot)));
@@ -313,9 +313,9 @@ pub(crate) fn point(
 fn eighths() -> [(DVec2, &'static str); 4] {
     let half = std::f64::consts::FRAC_1_SQRT_2;
     [
-        (DVec2::X, text::EAST_WEST),
-        (DVec2::Y, text::NORTH_SOUTH),
-        (DVec2::new(half, half), text::DIAGONAL),
-        (DVec2::new(half, -half), text::DIAGONAL),
+        (DVec2::X, text::EAST_WEST.now()),
+        (DVec2::Y, text::NORTH_SOUTH.now()),
+        (DVec2::new(half, half), text::DIAGONAL.now()),
+        (DVec2::new(half, -half), text::DIAGONAL.now()),
     ]
 }

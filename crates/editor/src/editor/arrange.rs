@@ -14,7 +14,7 @@ impl Editor {
     pub(super) fn arrange(&mut self, ctx: &Context, command: Command) {
         let document = &self.document;
         let action = match (self.desk.selection.block(), command) {
-            (None, _) => Action::Say(text::SELECT_A_BLOCK.to_owned()),
+            (None, _) => Action::Say(text::SELECT_A_BLOCK.now().to_owned()),
             (Some(id), Command::Mirror) => arranging::mirrored(document, id),
             (Some(id), Command::CopyToFace) => {
                 self.desk.windows.copy_to = Some(id);
@@ -39,7 +39,7 @@ impl Editor {
             self.desk.making_room = Some(arranging::MakingRoom::begin(ctx, job, block));
             self.desk.said.clear();
         } else {
-            self.desk.said = text::NOTHING_IN_THE_WAY.to_owned();
+            self.desk.said = text::NOTHING_IN_THE_WAY.now().to_owned();
         }
     }
 
@@ -56,7 +56,7 @@ impl Editor {
         };
         self.desk.making_room = None;
         if !same_roof(&job, self.document.settled()) {
-            self.desk.said = text::ROOM_DROPPED.to_owned();
+            self.desk.said = text::ROOM_DROPPED.now().to_owned();
             return;
         }
         match found {
@@ -67,7 +67,7 @@ impl Editor {
                 self.desk.said = text::moved_clear(&name, slide.by, slide.proved, job.units);
                 self.desk.keep_in_step(&self.document);
             }
-            Ok(None) => self.desk.said = text::NO_ROOM.to_owned(),
+            Ok(None) => self.desk.said = text::NO_ROOM.now().to_owned(),
             Err(stopped) => self.desk.said = stopped.to_owned(),
         }
     }

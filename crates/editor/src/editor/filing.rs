@@ -37,7 +37,7 @@ impl Editor {
             Then::Open(path) => self.open(&path),
             Then::OpenSample => match sample::alder_court() {
                 Ok(job) => self.put(Document::new(job, None)),
-                Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
+                Err(error) => self.wrong(text::CANT_OPEN.now(), error.to_string()),
             },
             Then::Recover(left) => match Recovery::read(&left) {
                 Ok(job) => {
@@ -50,9 +50,9 @@ impl Editor {
                         recovery.finish_writing();
                     }
                     Recovery::forget(&left);
-                    self.desk.said = text::RECOVERED_SAID.to_owned();
+                    self.desk.said = text::RECOVERED_SAID.now().to_owned();
                 }
-                Err(error) => self.wrong(text::CANT_OPEN, error.to_string()),
+                Err(error) => self.wrong(text::CANT_OPEN.now(), error.to_string()),
             },
             Then::Take(job, said) => self.take_building(*job, said),
             Then::Quit => {
@@ -103,7 +103,7 @@ impl Editor {
             }
             Err(error) => {
                 self.settings.recent.retain(|recent| recent != path);
-                self.wrong(text::CANT_OPEN, text::job_untouched(&error));
+                self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error));
             }
         }
     }
@@ -137,7 +137,7 @@ impl Editor {
                 true
             }
             Err(error) => {
-                self.wrong(text::CANT_SAVE, error.to_string());
+                self.wrong(text::CANT_SAVE.now(), error.to_string());
                 false
             }
         }
@@ -174,18 +174,18 @@ impl Editor {
                     self.go_on(ctx, then);
                 }
             }
-            Ask::Export(format) => self.write(order(&self.document, format), text::CANT_EXPORT, path),
-            Ask::Print(sheet) => self.write(crew_sheet(&self.document, sheet), text::CANT_PRINT, path),
+            Ask::Export(format) => self.write(order(&self.document, format), text::CANT_EXPORT.now(), path),
+            Ask::Print(sheet) => self.write(crew_sheet(&self.document, sheet), text::CANT_PRINT.now(), path),
             Ask::ExportPlan(format) => self.export_plan(format, path),
             Ask::Import | Ask::ImportFolder => self.import(ctx, path),
             Ask::SavePicture => self.save_picture(ctx, path),
             Ask::Kit => {
                 let kit = load_kit(path).map(|kit| Edit::SetKit(Arc::new(kit)));
-                self.take_data(text::LOAD_KIT, kit);
+                self.take_data(text::LOAD_KIT.now(), kit);
             }
             Ask::RuleBook => {
                 let book = load_rule_book(path).map(|book| Edit::SetRuleBook(Arc::new(book)));
-                self.take_data(text::LOAD_RULE_BOOK, book);
+                self.take_data(text::LOAD_RULE_BOOK.now(), book);
             }
             Ask::CompareBook => match load_rule_book(path) {
                 Ok(book) => {
@@ -193,11 +193,11 @@ impl Editor {
                     self.desk.windows.part = Part::Compare;
                     self.desk.windows.rule_book = true;
                 }
-                Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+                Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
             },
             Ask::SaveRuleBook => match save_rule_book(&self.document.settled().rule_book, path) {
                 Ok(()) => self.desk.said = text::saved_to(path),
-                Err(error) => self.wrong(text::CANT_SAVE_BOOK, error.to_string()),
+                Err(error) => self.wrong(text::CANT_SAVE_BOOK.now(), error.to_string()),
             },
             Ask::Stock => self.load_stock(path),
             Ask::Counts => self.load_counts(path),
@@ -206,7 +206,7 @@ impl Editor {
             Ask::Picture => self.lay_picture(ctx, path),
             Ask::Prices => {
                 let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));
-                self.take_data(text::LOAD_PRICES, prices);
+                self.take_data(text::LOAD_PRICES.now(), prices);
             }
         }
     }
@@ -217,7 +217,7 @@ impl Editor {
                 self.edit(label, &edit);
                 self.desk.said = text::taken(label);
             }
-            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+            Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
     }
 
@@ -234,7 +234,7 @@ impl Editor {
             .and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
         match written {
             Ok(()) => self.desk.said = text::saved_to(path),
-            Err(words) => self.wrong(text::CANT_SAVE_PICTURE, words),
+            Err(words) => self.wrong(text::CANT_SAVE_PICTURE.now(), words),
         }
     }
 

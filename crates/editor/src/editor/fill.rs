@@ -19,7 +19,7 @@ impl Editor {
         }
         self.desk.list = List::Fill;
         if faces.is_empty() {
-            self.desk.fill.said = text::NO_FACE_TO_FILL.to_owned();
+            self.desk.fill.said = text::NO_FACE_TO_FILL.now().to_owned();
         } else {
             self.desk.fill.start(ctx, job, faces);
         }
@@ -34,11 +34,11 @@ impl Editor {
         }
         let Some(answer) = self.desk.fill.answer() else { return };
         if !same_roof(&answer.job, self.document.settled()) {
-            self.desk.fill.said = text::FILL_DROPPED.to_owned();
+            self.desk.fill.said = text::FILL_DROPPED.now().to_owned();
             return;
         }
         match answer.fills {
-            None => self.desk.fill.said = text::FILL_BROKE.to_owned(),
+            None => self.desk.fill.said = text::FILL_BROKE.now().to_owned(),
             Some(Err(error)) => self.desk.fill.said = text::sentence(&error.to_string()),
             Some(Ok(fills)) if answer.stopped => {
                 // By worth or to a number fewer modules may be what was asked for.
@@ -52,7 +52,7 @@ impl Editor {
 
     fn put_fill(&mut self, ctx: &Context, fills: Vec<Fill>, how: How) {
         if fills.is_empty() {
-            self.desk.fill.said = text::FILL_STOPPED.to_owned();
+            self.desk.fill.said = text::FILL_STOPPED.now().to_owned();
             return;
         }
         let job = Arc::clone(self.document.settled());

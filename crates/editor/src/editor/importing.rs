@@ -77,7 +77,7 @@ impl Editor {
             bytes.and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
         match written {
             Ok(()) => self.desk.said = text::plan_exported_to(path),
-            Err(words) => self.wrong(text::CANT_EXPORT_PLAN, text::sentence(&words)),
+            Err(words) => self.wrong(text::CANT_EXPORT_PLAN.now(), text::sentence(&words)),
         }
     }
 }

@@ -13,10 +13,10 @@ impl Editor {
         match load_stock(path) {
             Ok(stock) => {
                 let edit = Edit::order(self.document.job(), |order| order.stock = stock);
-                self.edit(text::LOAD_STOCK, &edit);
-                self.desk.said = text::taken(text::LOAD_STOCK);
+                self.edit(text::LOAD_STOCK.now(), &edit);
+                self.desk.said = text::taken(text::LOAD_STOCK.now());
             }
-            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+            Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
     }
 
@@ -26,11 +26,11 @@ impl Editor {
             Ok(counts) => {
                 let lines = counts.len();
                 let edit = Edit::order(self.document.job(), |order| order.delivery.counts.extend(counts));
-                self.edit(text::LOAD_COUNTS, &edit);
+                self.edit(text::LOAD_COUNTS.now(), &edit);
                 self.desk.windows.order.part = OrderPart::Delivery;
                 self.desk.said = text::counts_taken(lines);
             }
-            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+            Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
     }
 
@@ -41,7 +41,7 @@ impl Editor {
                 self.desk.windows.order.other = Some(OtherOrder { name: job.name, takeoff });
                 self.desk.windows.order.part = OrderPart::Compare;
             }
-            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+            Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
     }
 
@@ -51,7 +51,7 @@ impl Editor {
                 self.desk.windows.order.offers.push(Arc::new(list));
                 self.desk.windows.order.part = OrderPart::Compare;
             }
-            Err(error) => self.wrong(text::CANT_OPEN, text::job_untouched(&error)),
+            Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
     }
 }

@@ -22,7 +22,7 @@ impl Editor {
         if let Some(wanted) = self.desk.pictures.answer(ctx) {
             match wanted.found {
                 Ok((sha256, pixels)) => self.lay(ctx, &wanted.path, &sha256, pixels),
-                Err(words) => self.wrong(text::CANT_LAY, words),
+                Err(words) => self.wrong(text::CANT_LAY.now(), words),
             }
         }
         let underlay = self.document.job().underlay.as_ref();
@@ -56,7 +56,7 @@ impl Editor {
         };
         self.look(View::Plan);
         let edit = Edit::SetUnderlay(Some(underlay));
-        self.carry_out(ctx, vec![Action::Edit(text::LAY_A_PICTURE.to_owned(), edit)]);
+        self.carry_out(ctx, vec![Action::Edit(text::LAY_A_PICTURE.now().to_owned(), edit)]);
         self.desk.take(Tool::Picture);
         self.desk.handling = Handling { mode: PictureMode::Scale, ..Handling::default() };
         self.desk.said = text::picture_laid(&path);

@@ -28,21 +28,21 @@ pub(crate) fn show(
     };
     deal(0, &mut |ui| {
         let trouble = arranging::is_in_trouble(document, id);
-        let room = ui.add_enabled(trouble, Button::new(text::MAKE_ROOM));
-        if told(room, text::MAKE_ROOM_HELP, text::NOTHING_IN_THE_WAY).clicked() {
+        let room = ui.add_enabled(trouble, Button::new(text::MAKE_ROOM.now()));
+        if told(room, text::MAKE_ROOM_HELP.now(), text::NOTHING_IN_THE_WAY.now()).clicked() {
             actions.push(Action::Run(Command::MakeRoom));
         }
     });
     deal(1, &mut |ui| {
         let other = other_slope(&document.plan().layout, block.face).and_then(|face| job.face(face));
-        let words = other.map_or_else(|| text::MIRROR.to_owned(), |face| text::mirror_to(&face.name));
+        let words = other.map_or_else(|| text::MIRROR.now().to_owned(), |face| text::mirror_to(&face.name));
         let mirror = ui.add_enabled(other.is_some(), Button::new(words).truncate());
-        if told(mirror, text::MIRROR_HELP, text::NO_OTHER_SLOPE).clicked() {
+        if told(mirror, text::MIRROR_HELP.now(), text::NO_OTHER_SLOPE.now()).clicked() {
             actions.push(arranging::mirrored(document, id));
         }
     });
     deal(2, &mut |ui| {
-        menu(ui, text::COPY_TO, job.faces.len() > 1, text::NO_OTHER_FACE, |ui| {
+        menu(ui, text::COPY_TO.now(), job.faces.len() > 1, text::NO_OTHER_FACE.now(), |ui| {
             for face in job.faces.iter().filter(|face| face.id != block.face) {
                 if ui.button(&face.name).clicked() {
                     actions.push(arranging::copied(document, id, face.id));
@@ -51,7 +51,7 @@ pub(crate) fn show(
         });
     });
     deal(3, &mut |ui| {
-        menu(ui, text::SPLIT, block.rows > 1 || block.columns > 1, text::NO_SPLIT, |ui| {
+        menu(ui, text::SPLIT.now(), block.rows > 1 || block.columns > 1, text::NO_SPLIT.now(), |ui| {
             for cut in cuts(block, held) {
                 if ui.button(text::cut(cut)).clicked() {
                     actions.push(arranging::cut(document, id, cut));
@@ -62,11 +62,11 @@ pub(crate) fn show(
     let beside: Vec<&Block> =
         job.blocks.iter().filter(|other| other.id != id && other.face == block.face).collect();
     deal(4, &mut |ui| {
-        menu(ui, text::JOIN, !beside.is_empty(), text::NOT_FLUSH, |ui| {
+        menu(ui, text::JOIN.now(), !beside.is_empty(), text::NOT_FLUSH.now(), |ui| {
             let others = arranging::joinable(document, id);
             if others.is_empty() {
                 ui.set_max_width(240.0);
-                ui.label(text::NOT_FLUSH);
+                ui.label(text::NOT_FLUSH.now());
             }
             for other in others {
                 if ui.button(text::block_name(&other.name)).clicked() {
@@ -76,16 +76,16 @@ pub(crate) fn show(
         });
     });
     deal(6, &mut |ui| {
-        menu(ui, text::SPREAD, beside.len() > 1, text::NOT_SPREAD, |ui| {
+        menu(ui, text::SPREAD.now(), beside.len() > 1, text::NOT_SPREAD.now(), |ui| {
             for way in [Spread::Along, Spread::Up] {
-                if ui.button(text::spread(way)).on_hover_text(text::SPREAD_HELP).clicked() {
+                if ui.button(text::spread(way)).on_hover_text(text::SPREAD_HELP.now()).clicked() {
                     actions.push(arranging::spread(document, id, way));
                 }
             }
         });
     });
     deal(5, &mut |ui| {
-        menu(ui, text::ALIGN, !beside.is_empty(), text::NOT_ALIGNED, |ui| {
+        menu(ui, text::ALIGN.now(), !beside.is_empty(), text::NOT_ALIGNED.now(), |ui| {
             for other in &beside {
                 for to in [Align::Left, Align::Right, Align::Bottom] {
                     if ui.button(text::align_to(to, &text::block_name(&other.name))).clicked() {

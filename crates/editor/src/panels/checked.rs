@@ -1,5 +1,6 @@
 use super::quiet;
 use crate::{Document, sketch, text, theme};
+use chalkcourse_words::of_data;
 use egui::{CollapsingHeader, RichText, Ui};
 
 /// Which rules were checked against which book, and which were not and why.
@@ -16,7 +17,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document) {
             let title = ui.label(RichText::new(rule.title).strong());
             sketch::tip(title, rule.code);
             if rule.on {
-                quiet(ui, &rule.source);
+                quiet(ui, &of_data(&rule.source));
             } else {
                 let words = text::not_checked(rule.why_not.as_deref());
                 ui.label(RichText::new(words).small().color(caution));

@@ -28,37 +28,37 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
         return;
     }
     let currency = takeoff.currency.as_str();
-    CollapsingHeader::new(text::COSTS).show(ui, |ui| {
+    CollapsingHeader::new(text::COSTS.now()).show(ui, |ui| {
         let p = theme::of(ui);
-        quiet(ui, text::COSTS_WHY);
+        quiet(ui, text::COSTS_WHY.now());
         let groups = cost_by_group(takeoff);
-        ui.label(RichText::new(text::COSTS_BY_GROUP).strong());
+        ui.label(RichText::new(text::COSTS_BY_GROUP.now()).strong());
         let bars = groups.iter().map(|group| Amount {
             name: group.group.name().to_owned(),
             amount: amount(&group.cost),
             shown: format!("{:.0}", group.cost),
         });
-        chart(ui, "groups", text::CHART_GROUPS, &bars.collect::<Vec<_>>(), p);
+        chart(ui, "groups", text::CHART_GROUPS.now(), &bars.collect::<Vec<_>>(), p);
         for group in &groups {
             quiet(ui, &text::group_cost(group, currency));
         }
         ui.add_space(theme::GAP * 2.0);
-        ui.label(RichText::new(text::COSTS_BY_STAGE).strong());
+        ui.label(RichText::new(text::COSTS_BY_STAGE.now()).strong());
         let bars = takeoff.cost_by_stage().into_iter().map(|(stage, cost)| Amount {
             name: stage.name().to_owned(),
             amount: amount(&cost),
             shown: format!("{cost:.0}"),
         });
-        chart(ui, "stages", text::CHART_STAGES, &bars.collect::<Vec<_>>(), p);
+        chart(ui, "stages", text::CHART_STAGES.now(), &bars.collect::<Vec<_>>(), p);
         ui.add_space(theme::GAP * 2.0);
-        ui.label(RichText::new(text::COSTS_BY_ROWS).strong());
+        ui.label(RichText::new(text::COSTS_BY_ROWS.now()).strong());
         let steps = steps(document, desk);
         let bars = steps.iter().map(|step| Amount {
             name: text::modules(step.modules),
             amount: amount(&step.cost),
             shown: format!("{:.0}", step.cost),
         });
-        chart(ui, "rows", text::CHART_ROWS, &bars.collect::<Vec<_>>(), p);
+        chart(ui, "rows", text::CHART_ROWS.now(), &bars.collect::<Vec<_>>(), p);
         for step in steps {
             quiet(ui, &text::step_cost(step, currency));
         }

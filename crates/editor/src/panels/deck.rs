@@ -8,25 +8,45 @@ use egui::Ui;
 
 /// Fields for the deck and the roof covering.
 pub(super) fn show(ui: &mut Ui, building: &mut Building, units: Units) {
-    part(ui, text::DECK_PART);
+    part(ui, text::DECK_PART.now());
     let deck = &mut building.deck;
-    length_field(ui, text::DECK_THICKNESS, text::DECK_THICKNESS_HELP, &mut deck.thickness, units, 0.0);
-    choose(ui, text::DECK_KIND, text::DECK_KIND_HELP, &mut deck.kind, &DeckKind::ALL.map(|k| (k, k.name())));
-    length_field(ui, text::RAFTERS, text::RAFTERS_HELP, &mut deck.rafter_spacing, units, 0.0);
-    let conditions = [(DeckCondition::Sound, text::DECK_SOUND), (DeckCondition::Repair, text::DECK_REPAIR)];
-    choose(ui, text::DECK_CONDITION, text::DECK_CONDITION_HELP, &mut deck.condition, &conditions);
-    part(ui, text::COVERING_PART);
+    length_field(
+        ui,
+        text::DECK_THICKNESS.now(),
+        text::DECK_THICKNESS_HELP.now(),
+        &mut deck.thickness,
+        units,
+        0.0,
+    );
+    choose(
+        ui,
+        text::DECK_KIND.now(),
+        text::DECK_KIND_HELP.now(),
+        &mut deck.kind,
+        &DeckKind::ALL.map(|k| (k, k.name())),
+    );
+    length_field(ui, text::RAFTERS.now(), text::RAFTERS_HELP.now(), &mut deck.rafter_spacing, units, 0.0);
+    let conditions =
+        [(DeckCondition::Sound, text::DECK_SOUND.now()), (DeckCondition::Repair, text::DECK_REPAIR.now())];
+    choose(ui, text::DECK_CONDITION.now(), text::DECK_CONDITION_HELP.now(), &mut deck.condition, &conditions);
+    part(ui, text::COVERING_PART.now());
     let edges = [
-        (DripEdge::InPlace, text::DRIP_IN_PLACE),
-        (DripEdge::WithThisJob, text::DRIP_WITH_JOB),
-        (DripEdge::Absent, text::DRIP_ABSENT),
+        (DripEdge::InPlace, text::DRIP_IN_PLACE.now()),
+        (DripEdge::WithThisJob, text::DRIP_WITH_JOB.now()),
+        (DripEdge::Absent, text::DRIP_ABSENT.now()),
     ];
-    choose(ui, text::DRIP_EDGE, text::DRIP_EDGE_HELP, &mut building.drip_edge, &edges);
+    choose(ui, text::DRIP_EDGE.now(), text::DRIP_EDGE_HELP.now(), &mut building.drip_edge, &edges);
     let classes =
         [FireClass::A, FireClass::B, FireClass::C, FireClass::Unrated].map(|class| (class, class.name()));
-    choose(ui, text::COVERING_CLASS, text::COVERING_CLASS_HELP, &mut building.covering_class, &classes);
-    choose(ui, text::CLASS_BY_LAW, text::CLASS_BY_LAW_HELP, &mut building.class_by_law, &classes);
-    length_field(ui, text::LOT_LINE, text::LOT_LINE_HELP, &mut building.lot_line, units, 0.0);
+    choose(
+        ui,
+        text::COVERING_CLASS.now(),
+        text::COVERING_CLASS_HELP.now(),
+        &mut building.covering_class,
+        &classes,
+    );
+    choose(ui, text::CLASS_BY_LAW.now(), text::CLASS_BY_LAW_HELP.now(), &mut building.class_by_law, &classes);
+    length_field(ui, text::LOT_LINE.now(), text::LOT_LINE_HELP.now(), &mut building.lot_line, units, 0.0);
 }
 
 /// A choice that may also be "not known".
@@ -37,7 +57,7 @@ fn choose<T: Copy + PartialEq>(
     value: &mut Option<T>,
     kinds: &[(T, &'static str)],
 ) {
-    let mut choices = vec![(None, text::NOT_KNOWN)];
+    let mut choices = vec![(None, text::NOT_KNOWN.now())];
     choices.extend(kinds.iter().map(|&(kind, name)| (Some(kind), name)));
     let chosen = ui.scope(|ui| fields::choice(ui, label, *value, &choices));
     chosen.response.on_hover_text(help);

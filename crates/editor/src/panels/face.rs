@@ -15,18 +15,18 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
     ui.horizontal(|ui| {
         heading(ui, &text::face_heading(&face.name));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.small_button(text::FACE_ON_VIEW).clicked() {
+            if ui.small_button(text::FACE_ON_VIEW.now()).clicked() {
                 actions.push(Action::Run(Command::FaceOnView));
             }
         });
     });
-    if ui.button(text::FILL_THIS_FACE).on_hover_text(text::FILL_HELP).clicked() {
+    if ui.button(text::FILL_THIS_FACE.now()).on_hover_text(text::FILL_HELP.now()).clicked() {
         actions.push(Action::Fill(vec![id]));
     }
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
     };
-    if let Some(name) = fields::name(ui, text::NAME, &face.name) {
+    if let Some(name) = fields::name(ui, text::NAME.now(), &face.name) {
         put(Face { name, ..face.clone() });
     }
     if face.from.is_some() {
@@ -39,13 +39,18 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
     };
     let courses = face.courses;
     if let Some(exposure) =
-        fields::length(ui, text::EXPOSURE, courses.exposure, units, true, text::EXPOSURE_HELP)
+        fields::length(ui, text::EXPOSURE.now(), courses.exposure, units, true, text::EXPOSURE_HELP.now())
     {
         put(Face { courses: Courses { exposure, ..courses }, ..face.clone() });
     }
-    if let Some(first) =
-        fields::length(ui, text::FIRST_COURSE, courses.first, units, true, text::FIRST_COURSE_HELP)
-    {
+    if let Some(first) = fields::length(
+        ui,
+        text::FIRST_COURSE.now(),
+        courses.first,
+        units,
+        true,
+        text::FIRST_COURSE_HELP.now(),
+    ) {
         put(Face { courses: Courses { first, ..courses }, ..face.clone() });
     }
     if let Selection::Corner { ring, corner, .. } = desk.selection {
@@ -59,13 +64,17 @@ fn slope(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
     };
-    if let Some(pitch) = fields::pitch(ui, text::PITCH, face.pitch, text::PITCH_HELP) {
+    if let Some(pitch) = fields::pitch(ui, text::PITCH.now(), face.pitch, text::PITCH_HELP.now()) {
         put(Face { pitch, ..face.clone() });
     }
-    if let Some(downslope) = fields::azimuth(ui, text::DOWNSLOPE, face.downslope, text::DOWNSLOPE_HELP) {
+    if let Some(downslope) =
+        fields::azimuth(ui, text::DOWNSLOPE.now(), face.downslope, text::DOWNSLOPE_HELP.now())
+    {
         put(Face { downslope, ..face.clone() });
     }
-    if let Some(height) = fields::length(ui, text::HEIGHT, face.height, units, false, text::HEIGHT_HELP) {
+    if let Some(height) =
+        fields::length(ui, text::HEIGHT.now(), face.height, units, false, text::HEIGHT_HELP.now())
+    {
         put(Face { height, ..face.clone() });
     }
 }
@@ -86,11 +95,14 @@ fn corner_fields(
     let east = Length::from_metres(from.x);
     let north = Length::from_metres(from.y);
     ui.push_id(("corner", ring, corner), |ui| {
-        if let Some(east) = fields::length(ui, text::EAST, east, units, false, text::CORNER_HELP) {
+        if let Some(east) = fields::length(ui, text::EAST.now(), east, units, false, text::CORNER_HELP.now())
+        {
             let to = face.datum + chalkcourse_geometry::dvec2(east.metres(), from.y);
             face.with_corner_moved(ring, corner, to).into_iter().for_each(&mut *put);
         }
-        if let Some(north) = fields::length(ui, text::NORTHWARD, north, units, false, text::CORNER_HELP) {
+        if let Some(north) =
+            fields::length(ui, text::NORTHWARD.now(), north, units, false, text::CORNER_HELP.now())
+        {
             let to = face.datum + chalkcourse_geometry::dvec2(from.x, north.metres());
             face.with_corner_moved(ring, corner, to).into_iter().for_each(&mut *put);
         }
@@ -101,9 +113,9 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
     let layout = &document.plan().layout;
     let Some((_, on_roof)) = layout.face(face.id) else { return };
     ui.add_space(6.0);
-    ui.strong(text::SIDES);
+    ui.strong(text::SIDES.now());
     if !on_roof.sound {
-        ui.label(RichText::new(text::FACE_NOT_SOUND).color(theme::of(ui).stop));
+        ui.label(RichText::new(text::FACE_NOT_SOUND.now()).color(theme::of(ui).stop));
         return;
     }
     let units = document.job().units;
@@ -124,7 +136,7 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
                     .selected_text(now)
                     .width((ui.available_width() - 2.0).max(80.0))
                     .show_ui(ui, |ui| {
-                        if ui.selectable_label(!edge.overruled, text::WORKED_OUT).clicked() {
+                        if ui.selectable_label(!edge.overruled, text::WORKED_OUT.now()).clicked() {
                             chosen = Some(None);
                         }
                         for kind in EdgeKind::ALL {
@@ -136,7 +148,7 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
                     })
                     .response
                     .accessible_name(text::kind_of_side(edge.side))
-                    .on_hover_text(text::KIND_HELP);
+                    .on_hover_text(text::KIND_HELP.now());
                 if let Some(kind) = chosen {
                     let next = face.with_side_overruled(edge.ring, edge.side, kind);
                     actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));

@@ -28,15 +28,15 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     if !desk.fill.said.is_empty() {
         ui.label(RichText::new(&desk.fill.said).color(theme::of(ui).stop));
     } else if desk.fill.fills().is_empty() {
-        quiet(ui, text::FILL_HINT);
+        quiet(ui, text::FILL_HINT.now());
     }
     if desk.fill.is_asking() {
         ui.horizontal(|ui| {
             turning(ui);
-            if ui.button(text::STOP_ASKING).on_hover_text(text::STOP_ASKING_HELP).clicked() {
+            if ui.button(text::STOP_ASKING.now()).on_hover_text(text::STOP_ASKING_HELP.now()).clicked() {
                 desk.fill.stop_asking();
             }
-            ui.add(egui::Label::new(text::ASKING).truncate());
+            ui.add(egui::Label::new(text::ASKING.now()).truncate());
         });
     }
     let mut pointed = Pointed::Nothing;
@@ -62,16 +62,16 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
 
 fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
     let ways = Laying::ALL.map(|way| (way, text::way(way)));
-    if let Some(way) = fields::choice(ui, text::WAY, asked.laying, &ways) {
+    if let Some(way) = fields::choice(ui, text::WAY.now(), asked.laying, &ways) {
         asked.laying = way;
     }
     if let [_, _, ..] = job.kit.orientations.as_slice() {
         let lie = [
-            (None, text::LIE_EITHER),
-            (Some(Orientation::Landscape), text::LANDSCAPE),
-            (Some(Orientation::Portrait), text::PORTRAIT),
+            (None, text::LIE_EITHER.now()),
+            (Some(Orientation::Landscape), text::LANDSCAPE.now()),
+            (Some(Orientation::Portrait), text::PORTRAIT.now()),
         ];
-        if let Some(lie) = fields::choice(ui, text::MODULES_LIE, asked.lie, &lie) {
+        if let Some(lie) = fields::choice(ui, text::MODULES_LIE.now(), asked.lie, &lie) {
             asked.lie = lie;
         }
     } else {
@@ -79,17 +79,22 @@ fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
     }
     match asked.laying {
         Laying::WholeBlocks => {
-            if let Some(most) = fields::count(ui, text::MOST_BLOCKS, asked.most, text::MOST_BLOCKS_HELP) {
+            if let Some(most) =
+                fields::count(ui, text::MOST_BLOCKS.now(), asked.most, text::MOST_BLOCKS_HELP.now())
+            {
                 asked.most = most;
             }
         }
         Laying::ByWorth => {
             let label = text::worth_of_module(&job.prices.currency);
             let shown = format!("{:.2}", asked.worth.module);
-            if let Some(worth) = fields::parsed(ui, &label, &shown, text::WORTH_HELP, text::positive_number) {
+            if let Some(worth) =
+                fields::parsed(ui, &label, &shown, text::WORTH_HELP.now(), text::positive_number)
+            {
                 asked.worth.module = worth;
             }
-            ui.checkbox(&mut asked.worth.by_area, text::BY_AREA).on_hover_text(text::BY_AREA_HELP);
+            ui.checkbox(&mut asked.worth.by_area, text::BY_AREA.now())
+                .on_hover_text(text::BY_AREA_HELP.now());
         }
         Laying::ToNumber => target(ui, asked, job),
         _ => {}
@@ -100,8 +105,8 @@ fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
 fn target(ui: &mut Ui, asked: &mut Asked, job: &Job) {
     let watts = job.kit.module.watts.max(1.0);
     let by_power = matches!(asked.target.size, Size::Kilowatts(_));
-    let kinds = [(false, text::BY_MODULES), (true, text::BY_POWER)];
-    if let Some(power) = fields::choice(ui, text::SIZE_BY, by_power, &kinds) {
+    let kinds = [(false, text::BY_MODULES.now()), (true, text::BY_POWER.now())];
+    if let Some(power) = fields::choice(ui, text::SIZE_BY.now(), by_power, &kinds) {
         asked.target.size = match asked.target.size {
             Size::Modules(count) if power => Size::Kilowatts(count as f64 * watts / 1000.0),
             Size::Kilowatts(power) => Size::Modules((power * 1000.0 / watts).ceil().max(1.0) as usize),
@@ -111,21 +116,22 @@ fn target(ui: &mut Ui, asked: &mut Asked, job: &Job) {
     match asked.target.size {
         Size::Modules(count) => {
             let count = u32::try_from(count).unwrap_or(u32::MAX);
-            if let Some(count) = fields::count(ui, text::HOW_MANY, count, text::HOW_MANY_HELP) {
+            if let Some(count) = fields::count(ui, text::HOW_MANY.now(), count, text::HOW_MANY_HELP.now()) {
                 asked.target.size = Size::Modules(count as usize);
             }
         }
         Size::Kilowatts(power) => {
             let shown = format!("{power:.2}");
-            let label = text::HOW_MUCH_POWER;
-            if let Some(power) = fields::parsed(ui, label, &shown, text::HOW_MANY_HELP, text::positive_number)
+            let label = text::HOW_MUCH_POWER.now();
+            if let Some(power) =
+                fields::parsed(ui, label, &shown, text::HOW_MANY_HELP.now(), text::positive_number)
             {
                 asked.target.size = Size::Kilowatts(power);
             }
         }
     }
-    let ways = [(Way::Compact, text::COMPACT), (Way::Cheapest, text::CHEAPEST)];
-    if let Some(way) = fields::choice(ui, text::LAID_TO_BE, asked.target.way, &ways) {
+    let ways = [(Way::Compact, text::COMPACT.now()), (Way::Cheapest, text::CHEAPEST.now())];
+    if let Some(way) = fields::choice(ui, text::LAID_TO_BE.now(), asked.target.way, &ways) {
         asked.target.way = way;
     }
 }
@@ -135,17 +141,17 @@ fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId], sinc
         faces.iter().filter_map(|id| document.job().face(*id)).map(|face| face.name.as_str()).collect();
     ui.horizontal(|ui| {
         turning(ui);
-        if ui.button(text::STOP).on_hover_text(text::STOP_HELP).clicked() {
+        if ui.button(text::STOP.now()).on_hover_text(text::STOP_HELP.now()).clicked() {
             desk.fill.stop();
         }
         ui.add(egui::Label::new(text::filling(&names, since)).truncate());
     });
     let best = desk.fill.best_so_far();
     if best.is_empty() {
-        quiet(ui, text::NOTHING_YET);
+        quiet(ui, text::NOTHING_YET.now());
     } else {
         ui.strong(text::so_far(best));
-        quiet(ui, text::IMPROVING);
+        quiet(ui, text::IMPROVING.now());
     }
 }
 
@@ -180,19 +186,23 @@ fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions)
         let chosen: Vec<FaceId> = desk.fill.asked.faces.iter().copied().collect();
         if !chosen.is_empty() {
             let button = egui::Button::new(text::fill_chosen(chosen.len())).fill(strong);
-            if ui.add(button).on_hover_text(text::FILL_CHOSEN_HELP).clicked() {
+            if ui.add(button).on_hover_text(text::FILL_CHOSEN_HELP.now()).clicked() {
                 actions.push(Action::Fill(chosen));
             }
         }
         if let Some(face) = held {
             let button = egui::Button::new(text::fill_face(&face.name)).fill(strong);
-            if ui.add(button).on_hover_text(text::FILL_HELP).clicked() {
+            if ui.add(button).on_hover_text(text::FILL_HELP.now()).clicked() {
                 actions.push(Action::Fill(vec![face.id]));
             }
         }
         let any = !document.job().faces.is_empty();
-        let all = ui.add_enabled(any, egui::Button::new(text::FILL_ALL));
-        if all.on_hover_text(text::FILL_ALL_HELP).on_disabled_hover_text(text::NO_FACE_TO_FILL).clicked() {
+        let all = ui.add_enabled(any, egui::Button::new(text::FILL_ALL.now()));
+        if all
+            .on_hover_text(text::FILL_ALL_HELP.now())
+            .on_disabled_hover_text(text::NO_FACE_TO_FILL.now())
+            .clicked()
+        {
             actions.push(Action::Fill(Vec::new()));
         }
     });
@@ -210,17 +220,20 @@ fn result(
     if let Some(words) = text::gap(found) {
         ui.label(RichText::new(words).color(theme::of(ui).caution));
     }
-    egui::CollapsingHeader::new(text::SEARCHED).id_salt("searched").default_open(false).show(ui, |ui| {
-        ui.label(text::sentence(&found.searched));
-    });
-    ui.strong(text::HOLDS_BACK);
+    egui::CollapsingHeader::new(text::SEARCHED.now()).id_salt("searched").default_open(false).show(
+        ui,
+        |ui| {
+            ui.label(text::sentence(&found.searched));
+        },
+    );
+    ui.strong(text::HOLDS_BACK.now());
     match &found.held {
         Some(held) => held::show(ui, document, found, held, pointed, actions),
         None if asking => {
-            quiet(ui, text::NOT_ASKED_YET);
+            quiet(ui, text::NOT_ASKED_YET.now());
         }
         None => {
-            quiet(ui, text::NOT_FOUND_OUT);
+            quiet(ui, text::NOT_FOUND_OUT.now());
         }
     }
 }

@@ -5,6 +5,7 @@ use crate::settings::Settings;
 use crate::{Document, Selection, canvas, sketch, text, theme};
 use chalkcourse_job::{Edit, Waiver};
 use chalkcourse_rules::{Finding, Place, Severity};
+use chalkcourse_words::of_data;
 use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
 use std::collections::BTreeSet;
 
@@ -58,14 +59,14 @@ pub(super) fn show(
     if !hidden.is_empty() {
         ui.horizontal_wrapped(|ui| {
             quiet(ui, &text::hidden_findings(hidden.len()));
-            if ui.small_button(text::SHOW_ALL).clicked() {
+            if ui.small_button(text::SHOW_ALL.now()).clicked() {
                 desk.filter = Filter::default();
             }
         });
     }
     if !waived.is_empty() {
         ui.add_space(theme::GAP);
-        quiet(ui, text::ACCEPTED);
+        quiet(ui, text::ACCEPTED.now());
         for finding in waived {
             row(ui, document, desk, settings, finding, actions);
         }
@@ -91,7 +92,8 @@ fn filter(ui: &mut Ui, desk: &mut Desk, open: &[&Finding]) {
         }
         let holds = desk.selection != Selection::Nothing;
         ui.add_enabled_ui(holds || desk.filter.only_held, |ui| {
-            ui.checkbox(&mut desk.filter.only_held, text::ONLY_HELD).on_hover_text(text::ONLY_HELD_HELP);
+            ui.checkbox(&mut desk.filter.only_held, text::ONLY_HELD.now())
+                .on_hover_text(text::ONLY_HELD_HELP.now());
         });
     });
 }
@@ -156,17 +158,18 @@ fn contents(
         let (rect, _) = ui.allocate_exact_size(egui::vec2(18.0, 18.0), Sense::hover());
         let severity = if finding.waived.is_some() { Severity::Note } else { finding.severity };
         canvas::severity_sign(ui.painter(), rect.center(), 7.5, severity, p);
-        let word = if finding.waived.is_some() { text::WAIVED } else { text::severity(finding.severity) };
+        let word =
+            if finding.waived.is_some() { text::WAIVED.now() } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
         let code = ui.label(RichText::new(finding.code).small().color(p.quiet));
         sketch::tip(code, finding.code);
     });
     ui.label(&finding.message);
-    quiet(ui, &finding.source);
+    quiet(ui, &of_data(&finding.source));
     if let Some(waiver) = &finding.waived {
         ui.label(text::waived_by(waiver));
-        if ui.small_button(text::UNWAIVE).clicked() {
-            actions.push(Action::Edit(text::UNWAIVE.to_owned(), Edit::Unwaive(finding.key.clone())));
+        if ui.small_button(text::UNWAIVE.now()).clicked() {
+            actions.push(Action::Edit(text::UNWAIVE.now().to_owned(), Edit::Unwaive(finding.key.clone())));
         }
         return;
     }
@@ -177,7 +180,7 @@ fn contents(
     }
     ui.horizontal_wrapped(|ui| {
         if let Some(fix) = &finding.fix {
-            let button = ui.button(&fix.label).on_hover_text(text::FIX_HELP);
+            let button = ui.button(&fix.label).on_hover_text(text::FIX_HELP.now());
             // What it would do is drawn before it is done.
             if button.hovered() || button.has_focus() {
                 desk.pointed = Pointed::Fix(finding.key.clone());
@@ -188,7 +191,11 @@ fn contents(
         }
         // A drag that is going on is no time to accept what it makes.
         let calm = !document.history().in_gesture();
-        if ui.add_enabled(calm, egui::Button::new(text::WAIVE)).on_hover_text(text::WAIVE_HELP).clicked() {
+        if ui
+            .add_enabled(calm, egui::Button::new(text::WAIVE.now()))
+            .on_hover_text(text::WAIVE_HELP.now())
+            .clicked()
+        {
             desk.waiving = Some(Waiving { key: finding.key.clone(), ..Waiving::default() });
         }
     });
@@ -196,18 +203,18 @@ fn contents(
 
 fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: &mut Actions) {
     let Some(waiving) = &mut desk.waiving else { return };
-    let label = ui.label(text::WAIVE_REASON);
+    let label = ui.label(text::WAIVE_REASON.now());
     let width = ui.available_width();
     ui.add(TextEdit::multiline(&mut waiving.reason).desired_rows(2).desired_width(width))
         .labelled_by(label.id);
-    let label = ui.label(text::WAIVE_BY);
+    let label = ui.label(text::WAIVE_BY.now());
     ui.add(TextEdit::singleline(&mut settings.person).desired_width(width)).labelled_by(label.id);
     let ready = !waiving.reason.trim().is_empty() && !settings.person.trim().is_empty();
     let mut done = false;
     let buttons = ui.horizontal(|ui| {
         if ui
-            .add_enabled(ready, egui::Button::new(text::WAIVE_DO))
-            .on_disabled_hover_text(text::WAIVE_NEEDS)
+            .add_enabled(ready, egui::Button::new(text::WAIVE_DO.now()))
+            .on_disabled_hover_text(text::WAIVE_NEEDS.now())
             .clicked()
         {
             let waiver = Waiver {
@@ -216,10 +223,10 @@ fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: 
                 by: settings.person.trim().to_owned(),
                 date: text::today(std::time::SystemTime::now()),
             };
-            actions.push(Action::Edit(text::WAIVE_DO.to_owned(), Edit::Waive(waiver)));
+            actions.push(Action::Edit(text::WAIVE_DO.now().to_owned(), Edit::Waive(waiver)));
             done = true;
         }
-        done |= ui.button(text::CANCEL).clicked();
+        done |= ui.button(text::CANCEL.now()).clicked();
     });
     // The form opens where there may be no room below: its end comes into sight once.
     if !std::mem::replace(&mut waiving.shown, true) {

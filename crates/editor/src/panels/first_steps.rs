@@ -19,21 +19,21 @@ pub(crate) fn show(ui: &mut Ui, area: Rect, actions: &mut Actions) {
                 .inner_margin(Margin::same(28))
                 .show(ui, |ui| {
                     ui.set_width(400.0_f32.min(area.width() - 80.0).max(200.0));
-                    ui.label(RichText::new(text::EMPTY_TITLE).size(theme::size::TITLE));
+                    ui.label(RichText::new(text::EMPTY_TITLE.now()).size(theme::size::TITLE));
                     ui.add_space(theme::GAP * 2.0);
                     for step in text::EMPTY_STEPS {
-                        ui.label(step);
+                        ui.label(step.now());
                     }
                     ui.add_space(theme::GAP * 4.0);
-                    let first = Button::new(text::EMPTY_DRAW).fill(p.accent_ground);
+                    let first = Button::new(text::EMPTY_DRAW.now()).fill(p.accent_ground);
                     ui.horizontal_wrapped(|ui| {
                         if ui.add(first).clicked() {
                             actions.push(Action::Run(Command::Use(Tool::DrawFace)));
                         }
-                        if ui.button(text::EMPTY_OPEN).clicked() {
+                        if ui.button(text::EMPTY_OPEN.now()).clicked() {
                             actions.push(Action::Run(Command::Open));
                         }
-                        if ui.button(text::OPEN_SAMPLE).clicked() {
+                        if ui.button(text::OPEN_SAMPLE.now()).clicked() {
                             actions.push(Action::OpenSample);
                         }
                     });

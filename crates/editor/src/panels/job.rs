@@ -9,36 +9,43 @@ use egui::Ui;
 /// The job as a whole: where, by which kit, rules and prices.
 pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
-    heading(ui, text::THE_JOB);
-    if let Some(name) = fields::name(ui, text::NAME, &job.name) {
-        actions.push(Action::Edit(text::RENAME_JOB.to_owned(), Edit::SetName(name)));
+    heading(ui, text::THE_JOB.now());
+    if let Some(name) = fields::name(ui, text::NAME.now(), &job.name) {
+        actions.push(Action::Edit(text::RENAME_JOB.now().to_owned(), Edit::SetName(name)));
     }
-    if let Some(address) = fields::words(ui, text::ADDRESS, &job.site.address) {
+    if let Some(address) = fields::words(ui, text::ADDRESS.now(), &job.site.address) {
         let site = Site { address, ..job.site.clone() };
-        actions.push(Action::Edit(text::CHANGE_SITE.to_owned(), Edit::SetSite(site)));
+        actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
     }
-    if let Some(notes) = fields::words(ui, text::NOTES, &job.site.notes) {
+    if let Some(notes) = fields::words(ui, text::NOTES.now(), &job.site.notes) {
         let site = Site { notes, ..job.site.clone() };
-        actions.push(Action::Edit(text::CHANGE_SITE.to_owned(), Edit::SetSite(site)));
+        actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
     }
-    let units = [(Units::FeetInches, text::FEET_INCHES), (Units::Metric, text::METRIC)];
-    if let Some(units) = fields::choice(ui, text::UNITS, job.units, &units) {
+    let units = [(Units::FeetInches, text::FEET_INCHES.now()), (Units::Metric, text::METRIC.now())];
+    if let Some(units) = fields::choice(ui, text::UNITS.now(), job.units, &units) {
         actions.push(Action::Run(Command::Show(units)));
     }
     ui.add_space(6.0);
     for (label, name, command) in [
-        (text::KIT, format!("{}, {}", job.kit.name, job.kit.issue), Command::LoadKit),
-        (text::RULE_BOOK, format!("{}, {}", job.rule_book.name, job.rule_book.date), Command::LoadRuleBook),
-        (text::PRICES, format!("{}, {}", job.prices.name, job.prices.date), Command::LoadPrices),
+        (text::KIT.now(), format!("{}, {}", job.kit.name, job.kit.issue), Command::LoadKit),
+        (
+            text::RULE_BOOK.now(),
+            format!("{}, {}", job.rule_book.name, job.rule_book.date),
+            Command::LoadRuleBook,
+        ),
+        (text::PRICES.now(), format!("{}, {}", job.prices.name, job.prices.date), Command::LoadPrices),
     ] {
         fields::row(ui, label, |ui, _| {
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 if command == Command::LoadRuleBook
-                    && ui.small_button(text::EDIT_BOOK).on_hover_text(text::EDIT_BOOK_HELP).clicked()
+                    && ui
+                        .small_button(text::EDIT_BOOK.now())
+                        .on_hover_text(text::EDIT_BOOK_HELP.now())
+                        .clicked()
                 {
                     actions.push(Action::Run(Command::RuleBook));
                 }
-                if ui.small_button(text::LOAD).on_hover_text(command.name()).clicked() {
+                if ui.small_button(text::LOAD.now()).on_hover_text(command.name()).clicked() {
                     actions.push(Action::Run(command));
                 }
                 ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {

@@ -17,19 +17,24 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
     told(ui, job, part);
     let mut put =
         |next: RoofPart| actions.push(Action::Edit(text::change_of(&part.name), Edit::PutPart(next)));
-    if let Some(name) = fields::name(ui, text::NAME, &part.name) {
+    if let Some(name) = fields::name(ui, text::NAME.now(), &part.name) {
         put(RoofPart { name, ..part.clone() });
     }
     let kinds = PartKind::ALL.map(|kind| (kind, text::part_kind(kind)));
-    if let Some(kind) = fields::choice(ui, text::PART_KIND, part.kind, &kinds) {
+    if let Some(kind) = fields::choice(ui, text::PART_KIND.now(), part.kind, &kinds) {
         put(RoofPart { kind, ..part.clone() });
     }
     if part.kind == PartKind::Chimney {
         chimney(ui, part, units, &mut put);
     } else {
-        if let Some(eave_height) =
-            fields::length(ui, text::EAVES_HIGH, part.eave_height, units, false, text::EAVES_HIGH_HELP)
-        {
+        if let Some(eave_height) = fields::length(
+            ui,
+            text::EAVES_HIGH.now(),
+            part.eave_height,
+            units,
+            false,
+            text::EAVES_HIGH_HELP.now(),
+        ) {
             put(RoofPart { eave_height, ..part.clone() });
         }
         all_sides(ui, part, units, &mut put);
@@ -40,11 +45,11 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
     }
     ui.add_space(theme::GAP);
     ui.horizontal_wrapped(|ui| {
-        if ui.button(text::SET_FREE).on_hover_text(text::SET_FREE_HELP).clicked() {
+        if ui.button(text::SET_FREE.now()).on_hover_text(text::SET_FREE_HELP.now()).clicked() {
             let label = text::change_of(&part.name);
             actions.push(Action::EditAndSelect(label, Edit::FreePart(id), Selection::Nothing));
         }
-        if ui.button(text::DELETE_PART).clicked() {
+        if ui.button(text::DELETE_PART.now()).clicked() {
             let label = text::delete_of(&part.name);
             actions.push(Action::EditAndSelect(label, Edit::RemovePart(id), Selection::Nothing));
         }
@@ -57,8 +62,8 @@ fn told(ui: &mut Ui, job: &Job, part: &RoofPart) {
     for problem in job.worked_out.problems().iter().filter(|problem| problem.part == part.id) {
         match &problem.trouble {
             PartTrouble::NotRaised(error) => fields::wrong(ui, &error.to_string()),
-            PartTrouble::Hidden => fields::wrong(ui, text::PART_HIDDEN),
-            PartTrouble::NoCricket => fields::wrong(ui, text::PART_NO_CRICKET),
+            PartTrouble::Hidden => fields::wrong(ui, text::PART_HIDDEN.now()),
+            PartTrouble::NoCricket => fields::wrong(ui, text::PART_NO_CRICKET.now()),
         }
     }
     let resting = |block: &&chalkcourse_job::Block| {
@@ -73,18 +78,23 @@ fn told(ui: &mut Ui, job: &Job, part: &RoofPart) {
 }
 
 fn chimney(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(RoofPart)) {
-    if let Some(eave_height) =
-        fields::length(ui, text::CHIMNEY_TOP, part.eave_height, units, false, text::CHIMNEY_TOP_HELP)
-    {
+    if let Some(eave_height) = fields::length(
+        ui,
+        text::CHIMNEY_TOP.now(),
+        part.eave_height,
+        units,
+        false,
+        text::CHIMNEY_TOP_HELP.now(),
+    ) {
         put(RoofPart { eave_height, ..part.clone() });
     }
     let mut with = part.cricket.is_some();
-    if ui.checkbox(&mut with, text::CRICKET).on_hover_text(text::CRICKET_HELP).clicked() {
+    if ui.checkbox(&mut with, text::CRICKET.now()).on_hover_text(text::CRICKET_HELP.now()).clicked() {
         let usual = Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT);
         put(RoofPart { cricket: with.then_some(usual), ..part.clone() });
     }
     if let Some(pitch) = part.cricket
-        && let Some(pitch) = fields::pitch(ui, text::CRICKET_PITCH, pitch, text::PITCH_HELP)
+        && let Some(pitch) = fields::pitch(ui, text::CRICKET_PITCH.now(), pitch, text::PITCH_HELP.now())
     {
         put(RoofPart { cricket: Some(pitch), ..part.clone() });
     }
@@ -100,9 +110,9 @@ fn all_sides(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(Ro
         .collect();
     let shown = match pitches.as_slice() {
         [first, rest @ ..] if rest.iter().all(|other| other == first) => first.to_string(),
-        _ => text::MIXED.to_owned(),
+        _ => text::MIXED.now().to_owned(),
     };
-    let typed = fields::parsed(ui, text::ALL_PITCHES, &shown, text::PITCH_HELP, |typed| {
+    let typed = fields::parsed(ui, text::ALL_PITCHES.now(), &shown, text::PITCH_HELP.now(), |typed| {
         either(typed, Pitch::parse(typed))
     });
     if let Some(Some(pitch)) = typed {
@@ -113,9 +123,10 @@ fn all_sides(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(Ro
     }
     let overhangs: Vec<Length> = part.sides.iter().flatten().map(|side| side.overhang).collect();
     let shown = text::same_or_mixed(&overhangs, |overhang| overhang.show_small(units));
-    let typed = fields::parsed(ui, text::ALL_OVERHANGS, &shown, text::PART_OVERHANG_HELP, |typed| {
-        either(typed, text::at_least_none(Length::parse(typed, units)))
-    });
+    let typed =
+        fields::parsed(ui, text::ALL_OVERHANGS.now(), &shown, text::PART_OVERHANG_HELP.now(), |typed| {
+            either(typed, text::at_least_none(Length::parse(typed, units)))
+        });
     if let Some(Some(overhang)) = typed {
         put(part.with_all_sides(|side| PartSide { overhang, ..side }));
     }
@@ -123,7 +134,7 @@ fn all_sides(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(Ro
 
 /// The word for sides that differ is no error and no value.
 fn either<T, E>(typed: &str, read: Result<T, E>) -> Result<Option<T>, E> {
-    if typed.trim() == text::MIXED { Ok(None) } else { read.map(Some) }
+    if typed.trim() == text::MIXED.now() { Ok(None) } else { read.map(Some) }
 }
 
 /// Where the held corner is, or the first one: typed, it moves the corner, or the whole part.
@@ -147,10 +158,10 @@ fn place(ui: &mut Ui, job: &Job, desk: &Desk, part: &RoofPart, actions: &mut Act
     };
     ui.push_id(("corner of part", ring, at), |ui| {
         let (east, north) = (Length::from_metres(from.x), Length::from_metres(from.y));
-        if let Some(east) = fields::length(ui, text::EAST, east, job.units, false, "") {
+        if let Some(east) = fields::length(ui, text::EAST.now(), east, job.units, false, "") {
             go(dvec2(east.metres(), from.y));
         }
-        if let Some(north) = fields::length(ui, text::NORTHWARD, north, job.units, false, "") {
+        if let Some(north) = fields::length(ui, text::NORTHWARD.now(), north, job.units, false, "") {
             go(dvec2(from.x, north.metres()));
         }
     });
@@ -158,7 +169,7 @@ fn place(ui: &mut Ui, job: &Job, desk: &Desk, part: &RoofPart, actions: &mut Act
 
 fn sides(ui: &mut Ui, desk: &Desk, part: &RoofPart, units: Units, actions: &mut Actions) {
     ui.add_space(theme::GAP);
-    ui.strong(text::SIDES_OF_PART);
+    ui.strong(text::SIDES_OF_PART.now());
     for (ring, number, a, b) in part.outline.sides() {
         let at = SideRef { ring, side: number };
         let Some(side) = part.side(at).copied() else { continue };
@@ -199,7 +210,8 @@ fn stands(ui: &mut Ui, part: &RoofPart, number: usize, side: PartSide, put: &mut
         .show_ui(ui, |ui| {
             let choices = [Treatment::Slope(pitch), Treatment::Gable, Treatment::Wall];
             for (choice, words) in choices.into_iter().zip(text::TREATMENTS) {
-                if ui.selectable_label(side.treatment == choice, words).clicked() && side.treatment != choice
+                if ui.selectable_label(side.treatment == choice, words.now()).clicked()
+                    && side.treatment != choice
                 {
                     put(choice);
                 }
@@ -231,20 +243,21 @@ fn side_fields(
         actions.extend(next.map(|next| Action::Edit(text::change_of(&part.name), Edit::PutPart(next))));
     };
     if let Treatment::Slope(pitch) = side.treatment
-        && let Some(pitch) = fields::pitch(ui, text::PITCH, pitch, text::PITCH_HELP)
+        && let Some(pitch) = fields::pitch(ui, text::PITCH.now(), pitch, text::PITCH_HELP.now())
     {
         put(PartSide { treatment: Treatment::Slope(pitch), ..side });
     }
     let shown = side.overhang.show_small(units);
-    let overhang = fields::parsed(ui, text::RAISE_OVERHANG, &shown, text::PART_OVERHANG_HELP, |typed| {
-        text::at_least_none(Length::parse(typed, units))
-    });
+    let overhang =
+        fields::parsed(ui, text::RAISE_OVERHANG.now(), &shown, text::PART_OVERHANG_HELP.now(), |typed| {
+            text::at_least_none(Length::parse(typed, units))
+        });
     if let Some(overhang) = overhang {
         put(PartSide { overhang, ..side });
     }
     if matches!(side.treatment, Treatment::Slope(_)) {
         let shown = side.eave_height.map_or_else(String::new, |height| height.show(units));
-        let typed = fields::parsed(ui, text::OWN_EAVE, &shown, text::OWN_EAVE_HELP, |typed| {
+        let typed = fields::parsed(ui, text::OWN_EAVE.now(), &shown, text::OWN_EAVE_HELP.now(), |typed| {
             if typed.trim().is_empty() { Ok(None) } else { Length::parse(typed, units).map(Some) }
         });
         if let Some(eave_height) = typed {
@@ -257,13 +270,13 @@ fn side_fields(
 pub(super) fn of_face(ui: &mut Ui, job: &Job, face: &Face, actions: &mut Actions) {
     let Some((part, at)) = job.side_of(face.id) else { return };
     ui.horizontal_wrapped(|ui| {
-        quiet(ui, text::FOLLOWS_PART);
-        if ui.small_button(text::SHOW_PART).clicked() {
+        quiet(ui, text::FOLLOWS_PART.now());
+        if ui.small_button(text::SHOW_PART.now()).clicked() {
             let place = PartPlace::Side { ring: at.ring, side: at.side };
             actions.push(Action::Select(Selection::Part(part.id, place)));
         }
     });
-    if let Some(pitch) = fields::pitch(ui, text::PITCH, face.pitch, text::PITCH_HELP) {
+    if let Some(pitch) = fields::pitch(ui, text::PITCH.now(), face.pitch, text::PITCH_HELP.now()) {
         let next = part.with_side(at, |side| PartSide { treatment: Treatment::Slope(pitch), ..side });
         actions.extend(next.map(|next| Action::Edit(text::change_of(&part.name), Edit::PutPart(next))));
     }
@@ -275,7 +288,7 @@ pub(super) fn list(ui: &mut Ui, job: &Job, selection: Selection, actions: &mut A
         return;
     }
     ui.add_space(theme::GAP * 1.5);
-    ui.strong(text::PARTS);
+    ui.strong(text::PARTS.now());
     for part in &job.parts {
         let held = matches!(selection, Selection::Part(id, _) if id == part.id);
         ui.push_id(("part", part.id), |ui| {

@@ -22,11 +22,11 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
     let mut put = |next: Penetration| {
         actions.push(Action::Edit(text::change_of(&penetration.name), Edit::PutPenetration(next)));
     };
-    if let Some(name) = fields::name(ui, text::NAME, &penetration.name) {
+    if let Some(name) = fields::name(ui, text::NAME.now(), &penetration.name) {
         put(Penetration { name, ..penetration.clone() });
     }
     let kinds = PenetrationKind::ALL.map(|kind| (kind, text::kind(kind)));
-    if let Some(kind) = fields::choice(ui, text::KIND, penetration.kind, &kinds) {
+    if let Some(kind) = fields::choice(ui, text::KIND.now(), penetration.kind, &kinds) {
         put(Penetration { kind, ..penetration.clone() });
     }
     let (form, across, up) = match &penetration.shape {
@@ -34,28 +34,33 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
         Shape::Rectangle { along, up } => (Form::Rectangle, *along, *up),
         Shape::Polygon { .. } => (Form::Polygon, Length::from_feet(1.0), Length::from_feet(1.0)),
     };
-    let mut forms = vec![(Form::Circle, text::ROUND), (Form::Rectangle, text::RECTANGLE)];
+    let mut forms = vec![(Form::Circle, text::ROUND.now()), (Form::Rectangle, text::RECTANGLE.now())];
     if form == Form::Polygon {
-        forms.push((Form::Polygon, text::ANY_OUTLINE));
+        forms.push((Form::Polygon, text::ANY_OUTLINE.now()));
     }
     let mut reshape = |shape| put(Penetration { shape, ..penetration.clone() });
-    match fields::choice(ui, text::SHAPE, form, &forms) {
+    match fields::choice(ui, text::SHAPE.now(), form, &forms) {
         Some(Form::Circle) => reshape(Shape::Circle { diameter: across }),
         Some(Form::Rectangle) => reshape(Shape::Rectangle { along: across, up }),
         _ => {}
     }
     match form {
         Form::Circle => {
-            if let Some(diameter) = fields::length(ui, text::DIAMETER, across, units, true, text::TAPED_HELP)
+            if let Some(diameter) =
+                fields::length(ui, text::DIAMETER.now(), across, units, true, text::TAPED_HELP.now())
             {
                 reshape(Shape::Circle { diameter });
             }
         }
         Form::Rectangle => {
-            if let Some(along) = fields::length(ui, text::ALONG, across, units, true, text::TAPED_HELP) {
+            if let Some(along) =
+                fields::length(ui, text::ALONG.now(), across, units, true, text::TAPED_HELP.now())
+            {
                 reshape(Shape::Rectangle { along, up });
             }
-            if let Some(up) = fields::length(ui, text::UP_SLOPE, up, units, true, text::TAPED_HELP) {
+            if let Some(up) =
+                fields::length(ui, text::UP_SLOPE.now(), up, units, true, text::TAPED_HELP.now())
+            {
                 reshape(Shape::Rectangle { along: across, up });
             }
         }
@@ -63,20 +68,21 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
     }
     let usual = job.rule_book.clearance(penetration.kind);
     let clearance = penetration.clearance.unwrap_or(usual);
-    if let Some(clearance) = fields::length(ui, text::CLEARANCE, clearance, units, true, text::CLEARANCE_HELP)
+    if let Some(clearance) =
+        fields::length(ui, text::CLEARANCE.now(), clearance, units, true, text::CLEARANCE_HELP.now())
     {
         put(Penetration { clearance: Some(clearance), ..penetration.clone() });
     }
     if penetration.clearance.is_some() {
         ui.horizontal(|ui| {
             quiet(ui, &text::own_clearance(&usual.show_small(units)));
-            if ui.small_button(text::AS_THE_BOOK).clicked() {
+            if ui.small_button(text::AS_THE_BOOK.now()).clicked() {
                 put(Penetration { clearance: None, ..penetration.clone() });
             }
         });
     }
     place(ui, document, penetration, &mut put);
-    if ui.button(text::DELETE_PENETRATION).clicked() {
+    if ui.button(text::DELETE_PENETRATION.now()).clicked() {
         actions.extend(crate::canvas::delete(document, crate::Selection::Penetration(id)));
     }
 }
@@ -86,7 +92,7 @@ fn place(ui: &mut Ui, document: &Document, penetration: &Penetration, put: &mut 
     let layout = &document.plan().layout;
     let home = layout.penetration(penetration.id).and_then(|placed| placed.home);
     let Some(face) = home.and_then(|index| layout.roof.faces.get(index)) else {
-        quiet(ui, text::BESIDE_FACES);
+        quiet(ui, text::BESIDE_FACES.now());
         return;
     };
     let units = document.job().units;
@@ -97,12 +103,19 @@ fn place(ui: &mut Ui, document: &Document, penetration: &Penetration, put: &mut 
         put(Penetration { at, ..penetration.clone() });
     };
     let along = Length::from_metres(from.x);
-    if let Some(along) = fields::length(ui, text::FROM_LEFT, along, units, false, text::MIDDLE_HELP) {
+    if let Some(along) =
+        fields::length(ui, text::FROM_LEFT.now(), along, units, false, text::MIDDLE_HELP.now())
+    {
         moved(along.metres(), from.y);
     }
-    if let Some(up) =
-        fields::length(ui, text::FROM_EAVE, Length::from_metres(from.y), units, false, text::MIDDLE_HELP)
-    {
+    if let Some(up) = fields::length(
+        ui,
+        text::FROM_EAVE.now(),
+        Length::from_metres(from.y),
+        units,
+        false,
+        text::MIDDLE_HELP.now(),
+    ) {
         moved(from.x, up.metres());
     }
 }

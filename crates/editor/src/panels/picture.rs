@@ -9,14 +9,14 @@ use egui::{RichText, Ui};
 
 /// The picture under the plan: what it is, and every number of it to type.
 pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    heading(ui, text::PICTURE);
+    heading(ui, text::PICTURE.now());
     let Some(underlay) = &document.job().underlay else {
-        ui.label(text::NO_PICTURE);
-        if ui.button(text::CHOOSE_PICTURE).clicked() {
+        ui.label(text::NO_PICTURE.now());
+        if ui.button(text::CHOOSE_PICTURE.now()).clicked() {
             actions.push(Action::Run(Command::LayPicture));
         }
         if desk.pictures.is_reading() {
-            quiet(ui, text::READING_PICTURE);
+            quiet(ui, text::READING_PICTURE.now());
         }
         return;
     };
@@ -25,50 +25,59 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     ui.add(egui::Label::new(text::picture_name(&underlay.path)).truncate()).on_hover_text(&underlay.path);
     quiet(ui, &text::picture_size(underlay.size(), underlay.pixels, units));
     if desk.pictures.is_reading() {
-        quiet(ui, text::READING_PICTURE);
+        quiet(ui, text::READING_PICTURE.now());
     }
     if let Some(words) = desk.pictures.trouble(underlay) {
         ui.label(RichText::new(words).color(theme::of(ui).caution));
         ui.horizontal(|ui| {
             if let Some(changed) = desk.pictures.changed(underlay)
-                && ui.button(text::TAKE_AS_IT_IS).clicked()
+                && ui.button(text::TAKE_AS_IT_IS.now()).clicked()
             {
-                actions.push(put(changed, text::CHANGE_PICTURE));
+                actions.push(put(changed, text::CHANGE_PICTURE.now()));
             }
-            if ui.button(text::LOOK_AGAIN).clicked() {
+            if ui.button(text::LOOK_AGAIN.now()).clicked() {
                 desk.pictures.again();
             }
         });
     }
     let wide = Length::from_metres(underlay.size().x);
-    if let Some(length) = fields::length(ui, text::WIDE_ON_GROUND, wide, units, false, text::WIDE_HELP) {
+    if let Some(length) =
+        fields::length(ui, text::WIDE_ON_GROUND.now(), wide, units, false, text::WIDE_HELP.now())
+    {
         let metres_per_pixel = length.metres() / f64::from(underlay.pixels[0].max(1));
-        actions.push(put(Underlay { metres_per_pixel, ..underlay.clone() }, text::SCALE_PICTURE));
+        actions.push(put(Underlay { metres_per_pixel, ..underlay.clone() }, text::SCALE_PICTURE.now()));
     }
     let turn = format!("{}°", (underlay.turn * 100.0).round() / 100.0);
-    if let Some(turn) = fields::parsed(ui, text::PICTURE_TURN, &turn, text::PICTURE_TURN_HELP, degrees) {
-        actions.push(put(Underlay { turn, ..underlay.clone() }, text::TURN_PICTURE));
+    if let Some(turn) =
+        fields::parsed(ui, text::PICTURE_TURN.now(), &turn, text::PICTURE_TURN_HELP.now(), degrees)
+    {
+        actions.push(put(Underlay { turn, ..underlay.clone() }, text::TURN_PICTURE.now()));
     }
     let (east, north) = (Length::from_metres(underlay.at.x), Length::from_metres(underlay.at.y));
-    let mut moved = |at: DVec2| actions.push(put(Underlay { at, ..underlay.clone() }, text::MOVE_PICTURE));
-    if let Some(east) = fields::length(ui, text::EAST, east, units, false, text::PICTURE_MIDDLE_HELP) {
+    let mut moved =
+        |at: DVec2| actions.push(put(Underlay { at, ..underlay.clone() }, text::MOVE_PICTURE.now()));
+    if let Some(east) =
+        fields::length(ui, text::EAST.now(), east, units, false, text::PICTURE_MIDDLE_HELP.now())
+    {
         moved(dvec2(east.metres(), underlay.at.y));
     }
-    if let Some(north) = fields::length(ui, text::NORTHWARD, north, units, false, text::PICTURE_MIDDLE_HELP) {
+    if let Some(north) =
+        fields::length(ui, text::NORTHWARD.now(), north, units, false, text::PICTURE_MIDDLE_HELP.now())
+    {
         moved(dvec2(underlay.at.x, north.metres()));
     }
-    if let Some(dim) = percent(ui, text::PICTURE_DIM, underlay.dim) {
-        actions.push(put(Underlay { dim, ..underlay.clone() }, text::DIM_PICTURE));
+    if let Some(dim) = percent(ui, text::PICTURE_DIM.now(), underlay.dim) {
+        actions.push(put(Underlay { dim, ..underlay.clone() }, text::DIM_PICTURE.now()));
     }
     dim_by_hand(ui, underlay, actions);
     crop(ui, underlay, actions);
     ui.add_space(theme::GAP);
     ui.horizontal_wrapped(|ui| {
-        if ui.button(text::CHOOSE_ANOTHER).clicked() {
+        if ui.button(text::CHOOSE_ANOTHER.now()).clicked() {
             actions.push(Action::Run(Command::LayPicture));
         }
-        if ui.button(text::TAKE_AWAY).clicked() {
-            actions.push(Action::Edit(text::REMOVE_PICTURE.to_owned(), Edit::SetUnderlay(None)));
+        if ui.button(text::TAKE_AWAY.now()).clicked() {
+            actions.push(Action::Edit(text::REMOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(None)));
         }
     });
 }
@@ -78,10 +87,10 @@ fn dim_by_hand(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     let mut dim = underlay.dim;
     ui.spacing_mut().slider_width = (ui.available_width() - 8.0).max(80.0);
     let slider = ui.add(egui::Slider::new(&mut dim, 0.0..=1.0).show_value(false));
-    slider.widget_info(|| egui::WidgetInfo::slider(true, dim * 100.0, text::PICTURE_DIM_BY_HAND));
+    slider.widget_info(|| egui::WidgetInfo::slider(true, dim * 100.0, text::PICTURE_DIM_BY_HAND.now()));
     let next = Edit::SetUnderlay(Some(Underlay { dim: (dim * 100.0).round() / 100.0, ..underlay.clone() }));
     if slider.changed() {
-        let label = text::DIM_PICTURE.to_owned();
+        let label = text::DIM_PICTURE.now().to_owned();
         actions.push(if slider.dragged() { Action::Preview(label, next) } else { Action::Edit(label, next) });
     }
     if slider.drag_stopped() {
@@ -93,19 +102,19 @@ fn crop(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     let crop = underlay.crop;
     let put = |crop: Crop| {
         Action::Edit(
-            text::CROP_PICTURE.to_owned(),
+            text::CROP_PICTURE.now().to_owned(),
             Edit::SetUnderlay(Some(Underlay { crop, ..underlay.clone() })),
         )
     };
     ui.horizontal(|ui| {
-        quiet(ui, text::PICTURE_CROP);
-        if !crop.is_whole() && ui.small_button(text::SHOW_WHOLE).clicked() {
+        quiet(ui, text::PICTURE_CROP.now());
+        if !crop.is_whole() && ui.small_button(text::SHOW_WHOLE.now()).clicked() {
             actions.push(put(Crop::default()));
         }
     });
     let cut = [crop.left, crop.top, 1.0 - crop.right, 1.0 - crop.bottom];
     for (index, (words, part)) in text::CROP_SIDES.into_iter().zip(cut).enumerate() {
-        let Some(part) = percent(ui, words, part) else { continue };
+        let Some(part) = percent(ui, words.now(), part) else { continue };
         let next = match index {
             0 => Crop { left: part, ..crop },
             1 => Crop { top: part, ..crop },
@@ -115,7 +124,7 @@ fn crop(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
         if next.left < next.right && next.top < next.bottom {
             actions.push(put(next));
         } else {
-            actions.push(Action::Say(text::CROP_TOO_MUCH.to_owned()));
+            actions.push(Action::Say(text::CROP_TOO_MUCH.now().to_owned()));
         }
     }
 }
@@ -126,7 +135,7 @@ fn percent(ui: &mut Ui, label: &str, part: f64) -> Option<f64> {
     fields::parsed(ui, label, &shown, "", |typed| {
         match typed.trim().trim_end_matches('%').trim().parse::<f64>() {
             Ok(percent) if (0.0..=100.0).contains(&percent) => Ok(percent / 100.0),
-            _ => Err(text::BAD_PERCENT),
+            _ => Err(text::BAD_PERCENT.now()),
         }
     })
 }
@@ -134,6 +143,6 @@ fn percent(ui: &mut Ui, label: &str, part: f64) -> Option<f64> {
 fn degrees(typed: &str) -> Result<f64, &'static str> {
     match typed.trim().trim_end_matches('°').trim().parse::<f64>() {
         Ok(degrees) if degrees.is_finite() => Ok(degrees.rem_euclid(360.0)),
-        _ => Err(text::BAD_TURN),
+        _ => Err(text::BAD_TURN.now()),
     }
 }

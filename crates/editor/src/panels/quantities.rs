@@ -12,10 +12,10 @@ use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.is_empty() {
-        quiet(ui, text::NO_QUANTITIES);
+        quiet(ui, text::NO_QUANTITIES.now());
         return;
     }
-    if ui.button(text::OPEN_ORDER).on_hover_text(text::ORDER_HELP).clicked() {
+    if ui.button(text::OPEN_ORDER.now()).on_hover_text(text::ORDER_HELP.now()).clicked() {
         actions.push(Action::Run(Command::Order));
     }
     let units = document.job().units;
@@ -113,7 +113,7 @@ fn row(ui: &mut Ui, desk: &mut Desk, line: &Line, change: f64, units: Units) {
     }
     let name = ellipsis(&painter, &line.name, body, p.text, (name_right - inner.left()).max(20.0));
     painter.galley(inner.min, name, p.text);
-    let cost = line.cost.map_or_else(|| text::NO_PRICE.to_owned(), |cost| format!("{cost:.2}"));
+    let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), |cost| format!("{cost:.2}"));
     let color = if line.cost.is_some() { p.quiet } else { p.caution };
     let cost = painter.layout_no_wrap(cost, small.clone(), color);
     let cost_left = inner.right() - cost.size().x;

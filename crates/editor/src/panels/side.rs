@@ -62,8 +62,8 @@ fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Setti
         let width = ui.available_width() - ui.spacing().item_spacing.x * 2.0;
         for (list, words, share) in [
             (List::Findings, text::findings_tab(open), 0.41),
-            (List::Quantities, text::QUANTITIES.to_owned(), 0.36),
-            (List::Fill, text::FILL_TAB.to_owned(), 0.23),
+            (List::Quantities, text::QUANTITIES.now().to_owned(), 0.36),
+            (List::Fill, text::FILL_TAB.now().to_owned(), 0.23),
         ] {
             let size = egui::vec2(width * share, theme::PRESS);
             if ui.add(Button::selectable(desk.list == list, words).min_size(size)).clicked() {

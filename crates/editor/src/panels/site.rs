@@ -10,8 +10,8 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let mut building = job.site.building.clone();
     let mut place = job.site.place;
-    CollapsingHeader::new(text::HOUSE).show(ui, |ui| {
-        quiet(ui, text::HOUSE_WHY);
+    CollapsingHeader::new(text::HOUSE.now()).show(ui, |ui| {
+        quiet(ui, text::HOUSE_WHY.now());
         globe(ui, &mut place);
         fire(ui, &mut building);
         house(ui, &mut building, job.units);
@@ -20,7 +20,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     });
     if building != job.site.building || place != job.site.place {
         let site = Site { building, place, ..job.site.clone() };
-        actions.push(Action::Edit(text::CHANGE_SITE.to_owned(), Edit::SetSite(site)));
+        actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
     }
 }
 
@@ -32,7 +32,7 @@ pub(super) fn part(ui: &mut Ui, words: &str) {
 /// Where on the globe the plan has its origin.
 fn globe(ui: &mut Ui, place: &mut Option<Place>) {
     let shown = place.map(|place| format!("{}, {}", place.latitude, place.longitude)).unwrap_or_default();
-    if let Some(typed) = fields::parsed(ui, text::PLACE, &shown, text::PLACE_HELP, parse_place) {
+    if let Some(typed) = fields::parsed(ui, text::PLACE.now(), &shown, text::PLACE_HELP.now(), parse_place) {
         *place = typed;
     }
 }
@@ -49,20 +49,23 @@ fn parse_place(typed: &str) -> Result<Option<Place>, String> {
         .map(|(latitude, longitude)| Place { latitude, longitude })
         .filter(|place| place.is_on_globe())
         .map(Some)
-        .ok_or_else(|| text::BAD_PLACE.to_owned())
+        .ok_or_else(|| text::BAD_PLACE.now().to_owned())
 }
 
 fn fire(ui: &mut Ui, building: &mut Building) {
-    part(ui, text::FIRE_PART);
-    ui.checkbox(&mut building.sprinklers, text::SPRINKLERS).on_hover_text(text::SPRINKLERS_HELP);
-    ui.checkbox(&mut building.detached_uninhabited, text::UNINHABITED).on_hover_text(text::UNINHABITED_HELP);
+    part(ui, text::FIRE_PART.now());
+    ui.checkbox(&mut building.sprinklers, text::SPRINKLERS.now()).on_hover_text(text::SPRINKLERS_HELP.now());
+    ui.checkbox(&mut building.detached_uninhabited, text::UNINHABITED.now())
+        .on_hover_text(text::UNINHABITED_HELP.now());
     let shown = building.street_sides.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ");
-    if let Some(sides) = fields::parsed(ui, text::STREETS, &shown, text::STREETS_HELP, street_sides) {
+    if let Some(sides) =
+        fields::parsed(ui, text::STREETS.now(), &shown, text::STREETS_HELP.now(), street_sides)
+    {
         building.street_sides = sides;
     }
     for (label, help, words) in [
-        (text::NO_ROOF_WORK, text::NO_ROOF_WORK_HELP, &mut building.no_roof_operations),
-        (text::LISTING_READ, text::LISTING_READ_HELP, &mut building.integrated_listing_read_by),
+        (text::NO_ROOF_WORK.now(), text::NO_ROOF_WORK_HELP.now(), &mut building.no_roof_operations),
+        (text::LISTING_READ.now(), text::LISTING_READ_HELP.now(), &mut building.integrated_listing_read_by),
     ] {
         let typed = |typed: &str| Ok::<_, String>(typed.trim().to_owned());
         if let Some(typed) = fields::parsed(ui, label, words, help, typed) {
@@ -72,39 +75,46 @@ fn fire(ui: &mut Ui, building: &mut Building) {
 }
 
 fn house(ui: &mut Ui, building: &mut Building, units: Units) {
-    part(ui, text::SIZE_PART);
+    part(ui, text::SIZE_PART.now());
     for (label, help, length) in [
-        (text::EAVE_HEIGHT, text::EAVE_HEIGHT_HELP, &mut building.eave_height),
-        (text::LEAST_WIDTH, text::LEAST_WIDTH_HELP, &mut building.least_width),
-        (text::OVERHANG, text::OVERHANG_HELP, &mut building.overhang),
+        (text::EAVE_HEIGHT.now(), text::EAVE_HEIGHT_HELP.now(), &mut building.eave_height),
+        (text::LEAST_WIDTH.now(), text::LEAST_WIDTH_HELP.now(), &mut building.least_width),
+        (text::OVERHANG.now(), text::OVERHANG_HELP.now(), &mut building.overhang),
     ] {
         length_field(ui, label, help, length, units, 0.0);
     }
 }
 
 fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
-    part(ui, text::LOADS_PART);
-    number(ui, text::WIND, text::WIND_HELP, &mut building.wind_mph, 50.0, 300.0);
+    part(ui, text::LOADS_PART.now());
+    number(ui, text::WIND.now(), text::WIND_HELP.now(), &mut building.wind_mph, 50.0, 300.0);
     let choices = [
-        (None, text::NOT_KNOWN),
-        (Some(Exposure::B), text::EXPOSURE_B),
-        (Some(Exposure::C), text::EXPOSURE_C),
-        (Some(Exposure::D), text::EXPOSURE_D),
+        (None, text::NOT_KNOWN.now()),
+        (Some(Exposure::B), text::EXPOSURE_B.now()),
+        (Some(Exposure::C), text::EXPOSURE_C.now()),
+        (Some(Exposure::D), text::EXPOSURE_D.now()),
     ];
-    let exposure = ui.scope(|ui| fields::choice(ui, text::WIND_EXPOSURE, building.exposure, &choices));
-    exposure.response.on_hover_text(text::WIND_EXPOSURE_HELP);
+    let exposure = ui.scope(|ui| fields::choice(ui, text::WIND_EXPOSURE.now(), building.exposure, &choices));
+    exposure.response.on_hover_text(text::WIND_EXPOSURE_HELP.now());
     if let Some(exposure) = exposure.inner {
         building.exposure = exposure;
     }
     // Some towns lie below the sea.
-    length_field(ui, text::ELEVATION, text::ELEVATION_HELP, &mut building.elevation, units, -500.0);
-    number(ui, text::SNOW, text::SNOW_HELP, &mut building.ground_snow_psf, 0.0, 500.0);
-    part(ui, text::HOLD_PART);
-    number(ui, text::FASTENER, text::FASTENER_HELP, &mut building.fastener_pounds, 1.0, 10_000.0);
+    length_field(
+        ui,
+        text::ELEVATION.now(),
+        text::ELEVATION_HELP.now(),
+        &mut building.elevation,
+        units,
+        -500.0,
+    );
+    number(ui, text::SNOW.now(), text::SNOW_HELP.now(), &mut building.ground_snow_psf, 0.0, 500.0);
+    part(ui, text::HOLD_PART.now());
+    number(ui, text::FASTENER.now(), text::FASTENER_HELP.now(), &mut building.fastener_pounds, 1.0, 10_000.0);
     number(
         ui,
-        text::FASTENER_DECK,
-        text::FASTENER_DECK_HELP,
+        text::FASTENER_DECK.now(),
+        text::FASTENER_DECK_HELP.now(),
         &mut building.fastener_square_feet,
         0.05,
         200.0,
@@ -128,7 +138,7 @@ pub(super) fn length_field(
         if (least_metres..3_048.0).contains(&length.metres()) {
             Ok(Some(length))
         } else {
-            Err(text::BAD_LENGTH_RANGE.to_owned())
+            Err(text::BAD_LENGTH_RANGE.now().to_owned())
         }
     };
     if let Some(typed) = fields::parsed(ui, label, &shown, help, parse) {
@@ -148,7 +158,7 @@ fn optional_number(typed: &str, least: f64, most: f64) -> Result<Option<f64>, St
     if typed.trim().is_empty() {
         return Ok(None);
     }
-    let number: f64 = typed.trim().parse().map_err(|_| text::BAD_NUMBER.to_owned())?;
+    let number: f64 = typed.trim().parse().map_err(|_| text::BAD_NUMBER.now().to_owned())?;
     if (least..=most).contains(&number) { Ok(Some(number)) } else { Err(text::out_of_range(least, most)) }
 }
 

@@ -10,9 +10,13 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut 
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = theme::GAP * 3.0;
         let summary = ui.label(RichText::new(text::summary(document)).strong());
-        summary.on_hover_text(text::SUMMARY_HELP);
+        summary.on_hover_text(text::SUMMARY_HELP.now());
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if ui.add(Button::new(text::CAUTIONS_SHORT).small()).on_hover_text(text::CAUTION).clicked() {
+            if ui
+                .add(Button::new(text::CAUTIONS_SHORT.now()).small())
+                .on_hover_text(text::CAUTION.now())
+                .clicked()
+            {
                 actions.push(Action::Run(Command::Cautions));
             }
             if let Some(at) = desk.pointer {
@@ -22,7 +26,11 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut 
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 if let Some(making) = &desk.making_room {
                     super::turning(ui);
-                    if ui.add(Button::new(text::STOP).small()).on_hover_text(text::ROOM_STOP_HELP).clicked() {
+                    if ui
+                        .add(Button::new(text::STOP.now()).small())
+                        .on_hover_text(text::ROOM_STOP_HELP.now())
+                        .clicked()
+                    {
                         making.stop();
                     }
                     let name = document.job().block(making.block()).map_or("", |block| block.name.as_str());

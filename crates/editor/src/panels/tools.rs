@@ -16,8 +16,8 @@ pub(crate) fn show(ui: &mut Ui, desk: &Desk, actions: &mut Actions) {
     });
     ui.with_layout(egui::Layout::bottom_up(egui::Align::Center), |ui| {
         ui.add_space(theme::GAP * 2.0);
-        let words = if ui.visuals().dark_mode { text::TO_LIGHT } else { text::TO_DARK };
-        if ui.add(Button::new(words).small()).on_hover_text(text::THEME).clicked() {
+        let words = if ui.visuals().dark_mode { text::TO_LIGHT.now() } else { text::TO_DARK.now() };
+        if ui.add(Button::new(words).small()).on_hover_text(text::THEME.now()).clicked() {
             actions.push(Action::Run(Command::Theme));
         }
     });
@@ -50,7 +50,7 @@ fn button(ui: &mut Ui, tool: Tool, chosen: bool) -> bool {
         theme::font(theme::size::SMALL),
         p.text,
     );
-    let key = Command::Use(tool).key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+    let key = Command::Use(tool).key().map(|key| text::key_words(ui.ctx(), &key)).unwrap_or_default();
     response.on_hover_text(format!("{}  ({key})", text::tool_help(tool))).clicked()
 }
 

@@ -5,6 +5,7 @@ use crate::settings::Settings;
 use crate::view::View;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
+use chalkcourse_words::{Language, spoken};
 use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Layout, Ui};
 
@@ -17,10 +18,10 @@ pub(crate) fn show(
     actions: &mut Actions,
 ) {
     ui.horizontal_centered(|ui| {
-        ui.menu_button(text::MENU_FILE, |ui| file_menu(ui, document, settings, actions));
-        ui.menu_button(text::MENU_EDIT, |ui| edit_menu(ui, document, desk, actions));
-        ui.menu_button(text::MENU_VIEW, |ui| view_menu(ui, document, desk, actions));
-        ui.menu_button(text::MENU_HELP, |ui| {
+        ui.menu_button(text::MENU_FILE.now(), |ui| file_menu(ui, document, settings, actions));
+        ui.menu_button(text::MENU_EDIT.now(), |ui| edit_menu(ui, document, desk, actions));
+        ui.menu_button(text::MENU_VIEW.now(), |ui| view_menu(ui, document, desk, actions));
+        ui.menu_button(text::MENU_HELP.now(), |ui| {
             ui.set_min_width(220.0);
             for command in [Command::Find, Command::Keys, Command::Cautions, Command::Checklist] {
                 item(ui, command, true, actions);
@@ -33,14 +34,14 @@ pub(crate) fn show(
         press(ui, Command::Redo, redo.is_some(), &text::redo_words(redo), actions);
         ui.separator();
         views(ui, document, desk, actions);
-        press(ui, Command::Fit, true, text::FIT_HELP, actions);
+        press(ui, Command::Fit, true, text::FIT_HELP.now(), actions);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let button = Button::new(text::EXPORT).fill(theme::of(ui).accent_ground);
+            let button = Button::new(text::EXPORT.now()).fill(theme::of(ui).accent_ground);
             let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
                 order_out(ui, actions);
                 plan_out(ui, document, actions);
             });
-            order.on_hover_text(text::EXPORT_HELP);
+            order.on_hover_text(text::EXPORT_HELP.now());
             ui.add_space(theme::GAP * 2.0);
             let name = text::title_of(document);
             ui.add(egui::Label::new(egui::RichText::new(name).strong()).truncate());
@@ -52,7 +53,7 @@ pub(crate) fn show(
 fn item(ui: &mut Ui, command: Command, enabled: bool, actions: &mut Actions) {
     let mut button = Button::new(command.name());
     if let Some(key) = command.key() {
-        button = button.shortcut_text(ui.ctx().format_shortcut(&key));
+        button = button.shortcut_text(text::key_words(ui.ctx(), &key));
     }
     if ui.add_enabled(enabled, button).clicked() {
         actions.push(Action::Run(command));
@@ -61,7 +62,7 @@ fn item(ui: &mut Ui, command: Command, enabled: bool, actions: &mut Actions) {
 
 /// A button that always shows.
 fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut Actions) {
-    let key = command.key().map(|key| format!("  ({})", ui.ctx().format_shortcut(&key))).unwrap_or_default();
+    let key = command.key().map(|key| format!("  ({})", text::key_words(ui.ctx(), &key))).unwrap_or_default();
     let button = ui.add_enabled(enabled, Button::new(command.name()));
     if button.on_hover_text(format!("{help}{key}")).clicked() {
         actions.push(Action::Run(command));
@@ -91,7 +92,7 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
     item(ui, Command::New, true, actions);
     item(ui, Command::Open, true, actions);
     ui.add_enabled_ui(!settings.recent.is_empty(), |ui| {
-        ui.menu_button(text::OPEN_RECENT, |ui| {
+        ui.menu_button(text::OPEN_RECENT.now(), |ui| {
             ui.set_min_width(260.0);
             for path in &settings.recent {
                 let name = path
@@ -103,7 +104,7 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
             }
         });
     });
-    if ui.button(text::OPEN_SAMPLE).clicked() {
+    if ui.button(text::OPEN_SAMPLE.now()).clicked() {
         actions.push(Action::OpenSample);
     }
     for command in [Command::Import, Command::ImportFolder] {
@@ -113,7 +114,7 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
     item(ui, Command::Save, true, actions);
     item(ui, Command::SaveAs, true, actions);
     ui.separator();
-    ui.menu_button(text::EXPORT, |ui| {
+    ui.menu_button(text::EXPORT.now(), |ui| {
         order_out(ui, actions);
         plan_out(ui, document, actions);
     });
@@ -164,15 +165,15 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     }
     ui.separator();
     let mut courses = desk.courses_in_plan;
-    if ui.checkbox(&mut courses, text::COURSES_IN_PLAN).clicked() {
+    if ui.checkbox(&mut courses, text::COURSES_IN_PLAN.now()).clicked() {
         actions.push(Action::Run(Command::CoursesInPlan));
     }
     let mut pathways = desk.show_pathways;
-    if ui.checkbox(&mut pathways, text::PATHWAYS).clicked() {
+    if ui.checkbox(&mut pathways, text::PATHWAYS.now()).clicked() {
         actions.push(Action::Run(Command::Pathways));
     }
     let mut zones = desk.show_zones;
-    if ui.checkbox(&mut zones, text::WIND_ZONES).on_hover_text(text::WIND_ZONES_HELP).clicked() {
+    if ui.checkbox(&mut zones, text::WIND_ZONES.now()).on_hover_text(text::WIND_ZONES_HELP.now()).clicked() {
         actions.push(Action::Run(Command::WindZones));
     }
     ui.separator();
@@ -183,22 +184,29 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
         }
     }
     ui.separator();
+    for language in Language::ALL {
+        if ui.radio(spoken() == language, Command::Speak(language).name()).clicked() {
+            actions.push(Action::Run(Command::Speak(language)));
+        }
+    }
+    ui.separator();
     item(ui, Command::Theme, Command::Theme.can(document, desk), actions);
 }
 
 fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let plan = desk.view == View::Plan;
-    if ui.add(Button::selectable(plan, text::PLAN_VIEW)).on_hover_text(text::PLAN_HELP).clicked() {
+    if ui.add(Button::selectable(plan, text::PLAN_VIEW.now())).on_hover_text(text::PLAN_HELP.now()).clicked()
+    {
         actions.push(Action::Run(Command::PlanView));
     }
     let any = !document.job().faces.is_empty();
-    let button =
-        ui.add_enabled(any, Button::selectable(matches!(desk.view, View::FaceOn(_)), text::FACE_ON_VIEW));
-    if button.on_hover_text(text::FACE_ON_HELP).clicked() {
+    let button = ui
+        .add_enabled(any, Button::selectable(matches!(desk.view, View::FaceOn(_)), text::FACE_ON_VIEW.now()));
+    if button.on_hover_text(text::FACE_ON_HELP.now()).clicked() {
         actions.push(Action::Run(Command::FaceOnView));
     }
-    let solid = Button::selectable(desk.view == View::Solid, text::SOLID_VIEW);
-    if ui.add(solid).on_hover_text(text::SOLID_HELP).clicked() {
+    let solid = Button::selectable(desk.view == View::Solid, text::SOLID_VIEW.now());
+    if ui.add(solid).on_hover_text(text::SOLID_HELP.now()).clicked() {
         actions.push(Action::Run(Command::SolidView));
     }
     if let View::FaceOn(shown) = desk.view {
@@ -216,6 +224,6 @@ fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Action
                 }
             })
             .response
-            .accessible_name(text::FACE_SHOWN);
+            .accessible_name(text::FACE_SHOWN.now());
     }
 }

@@ -47,8 +47,8 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, keys: bool
     let view = &mut desk.solid;
     view.eye.follow(ui, &response, keys);
     if document.job().faces.is_empty() {
-        words_instead(ui, area, text::NO_HOUSE_YET);
-        response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::NO_HOUSE_YET));
+        words_instead(ui, area, text::NO_HOUSE_YET.now());
+        response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::NO_HOUSE_YET.now()));
         return;
     }
     hang(ui, area, document, view, held);
@@ -230,7 +230,7 @@ pub(crate) fn png(document: &Document, view: &SolidView, dark: bool) -> Result<V
     let size = [1920, 1080];
     let corners = chalkcourse_solid::outline_points(document.job(), &document.plan().layout);
     if corners.is_empty() {
-        return Err(text::NO_HOUSE_YET.to_owned());
+        return Err(text::NO_HOUSE_YET.now().to_owned());
     }
     let shot = Shot {
         camera: Camera::fitted(view.eye.camera, &corners, 1920.0 / 1080.0),

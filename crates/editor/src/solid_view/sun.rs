@@ -62,7 +62,7 @@ impl SunDial {
     /// Where it stands, in words.
     pub(crate) fn words(&self, document: &Document) -> String {
         match self.sun(document) {
-            None => text::NO_PLACE_NO_SUN.to_owned(),
+            None => text::NO_PLACE_NO_SUN.now().to_owned(),
             Some(sun) => text::sun_words(self.date(), self.hour, &sun),
         }
     }

@@ -10,12 +10,12 @@ pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actio
     ui.horizontal(|ui| sun(ui, document, view));
     ui.horizontal_wrapped(|ui| {
         for (words, turn, up, nearer) in [
-            (text::TURN_LEFT, -15.0, 0.0, 1.0),
-            (text::TURN_RIGHT, 15.0, 0.0, 1.0),
-            (text::EYE_UP, 0.0, 10.0, 1.0),
-            (text::EYE_DOWN, 0.0, -10.0, 1.0),
-            (text::NEARER, 0.0, 0.0, 1.25),
-            (text::FARTHER, 0.0, 0.0, 0.8),
+            (text::TURN_LEFT.now(), -15.0, 0.0, 1.0),
+            (text::TURN_RIGHT.now(), 15.0, 0.0, 1.0),
+            (text::EYE_UP.now(), 0.0, 10.0, 1.0),
+            (text::EYE_DOWN.now(), 0.0, -10.0, 1.0),
+            (text::NEARER.now(), 0.0, 0.0, 1.25),
+            (text::FARTHER.now(), 0.0, 0.0, 0.8),
         ] {
             if ui.button(words).clicked() {
                 view.eye.camera = view.eye.camera.turned(turn, up).nearer(nearer);
@@ -25,7 +25,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actio
         before_after(ui, view);
         ui.separator();
         for command in [Command::SavePicture, Command::ShowHome] {
-            let key = command.key().map(|key| format!("  ({})", ui.ctx().format_shortcut(&key)));
+            let key = command.key().map(|key| format!("  ({})", text::key_words(ui.ctx(), &key)));
             let help = format!("{}{}", text::solid_help(command), key.unwrap_or_default());
             if ui.button(command.name()).on_hover_text(help).clicked() {
                 actions.push(Action::Run(command));
@@ -36,9 +36,9 @@ pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actio
 
 /// With the array and without.
 pub(crate) fn before_after(ui: &mut Ui, view: &mut SolidView) {
-    for (words, before) in [(text::BEFORE, true), (text::AFTER, false)] {
+    for (words, before) in [(text::BEFORE.now(), true), (text::AFTER.now(), false)] {
         let button = Button::selectable(view.before == before, words);
-        if ui.add(button).on_hover_text(text::BEFORE_HELP).clicked() {
+        if ui.add(button).on_hover_text(text::BEFORE_HELP.now()).clicked() {
             view.before = before;
         }
     }
@@ -47,26 +47,26 @@ pub(crate) fn before_after(ui: &mut Ui, view: &mut SolidView) {
 fn sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     let p = theme::of(ui);
     let Some(spot) = SunDial::spot(document) else {
-        ui.label(RichText::new(text::NO_PLACE_NO_SUN).color(p.quiet));
+        ui.label(RichText::new(text::NO_PLACE_NO_SUN.now()).color(p.quiet));
         return;
     };
     let room = ui.available_width();
     ui.spacing_mut().slider_width = (room * 0.17).clamp(90.0, 260.0);
     let year = view.sun.date().year();
-    let label = ui.label(text::DAY);
+    let label = ui.label(text::DAY.now());
     let shown = move |day: f64, _: std::ops::RangeInclusive<usize>| {
         text::day(chalkcourse_sunlight::Date::of_year(year, day as u32))
     };
     let day = Slider::new(&mut view.sun.day, 1..=365).custom_formatter(shown);
-    let moved_day = ui.add(day).labelled_by(label.id).on_hover_text(text::DAY_HELP).changed();
-    let label = ui.label(text::HOUR);
+    let moved_day = ui.add(day).labelled_by(label.id).on_hover_text(text::DAY_HELP.now()).changed();
+    let label = ui.label(text::HOUR.now());
     let hour = Slider::new(&mut view.sun.hour, 0.0..=24.0).step_by(0.25);
     let hour = hour.custom_formatter(|hour, _| text::clock(hour)).custom_parser(text::parse_clock);
-    let moved_hour = ui.add(hour).labelled_by(label.id).on_hover_text(text::HOUR_HELP).changed();
+    let moved_hour = ui.add(hour).labelled_by(label.id).on_hover_text(text::HOUR_HELP.now()).changed();
     let mut offset = view.sun.offset(document);
-    let label = ui.label(text::UTC);
+    let label = ui.label(text::UTC.now());
     let field = DragValue::new(&mut offset).range(-12.0..=14.0).speed(0.05).max_decimals(2);
-    if ui.add(field).labelled_by(label.id).on_hover_text(text::UTC_HELP).changed() {
+    if ui.add(field).labelled_by(label.id).on_hover_text(text::UTC_HELP.now()).changed() {
         view.sun.utc_offset = Some(offset);
     }
     if moved_day || moved_hour {

@@ -5,68 +5,118 @@ use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_job::Job;
 use chalkcourse_job::{Kit, RowJoints};
 use chalkcourse_plan::{Align, Cut, Fill, Measure, Spread};
+use chalkcourse_words::{Say, pick, say, tell};
 
 // Fill
-pub(crate) const FILL: &str = "Fill with modules";
-pub(crate) const FILL_TAB: &str = "Fill";
-pub(crate) const FILL_THIS_FACE: &str = "Fill this face";
-pub(crate) const FILL_ALL: &str = "Fill all faces";
-pub(crate) const FILL_ALL_HELP: &str =
-    "All faces that are steep enough for the kit, one after the other.  (L, with nothing selected)";
-pub(crate) const FILL_HELP: &str = "The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.  (L)";
-pub(crate) const FILL_HINT: &str = "Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to \
-     fill it alone.";
-pub(crate) const WAY: &str = "Laid as";
-pub(crate) const LIE_EITHER: &str = "either way";
-pub(crate) const MOST_BLOCKS: &str = "Blocks at most";
-pub(crate) const MOST_BLOCKS_HELP: &str = "Every corner of a block is flashed: fewer blocks, fewer corners.";
-pub(crate) const WORTH_HELP: &str = "What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.";
-pub(crate) const BY_AREA: &str = "Weigh by the area of the face";
-pub(crate) const BY_AREA_HELP: &str =
-    "A module counts whole on the largest face that is filled, half on one of half its area.";
-pub(crate) const SIZE_BY: &str = "Size by";
-pub(crate) const BY_MODULES: &str = "modules";
-pub(crate) const BY_POWER: &str = "kilowatts";
-pub(crate) const HOW_MANY: &str = "How many modules";
-pub(crate) const HOW_MUCH_POWER: &str = "Kilowatts";
-pub(crate) const HOW_MANY_HELP: &str =
-    "On all faces that are filled together, with those in locked blocks there.";
-pub(crate) const LAID_TO_BE: &str = "As";
-pub(crate) const COMPACT: &str = "compact as can be";
-pub(crate) const CHEAPEST: &str = "cheap as can be";
-pub(crate) const FILL_CHOSEN_HELP: &str = "The faces that are ticked in the list, one after the other.";
-pub(crate) const NOTHING_YET: &str = "No layout found yet.";
-pub(crate) const IMPROVING: &str =
-    "Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.";
-pub(crate) const ASKING: &str = "Looking for what holds it back…";
-pub(crate) const STOP_ASKING: &str = "Stop looking";
-pub(crate) const STOP_ASKING_HELP: &str = "Keep what was found of what holds the array back.";
-pub(crate) const NOT_ASKED_YET: &str = "Being looked for…";
-pub(crate) const NOT_FOUND_OUT: &str = "Not looked for to the end: fill the face again to know.";
-pub(crate) const ASKED_IN_PART: &str = "Not looked for to the end: there may be more.";
-pub(crate) const STOP: &str = "Stop";
-pub(crate) const STOP_HELP: &str =
-    "Take the best that was found so far, where it is better than what is there.";
-pub(crate) const SEARCHED: &str = "What was searched";
-pub(crate) const HOLDS_BACK: &str = "What holds it back";
-pub(crate) const NOTHING_HOLDS: &str = "Nothing but the size of the face.";
-pub(crate) const NO_FACE_TO_FILL: &str = "There is no face to fill yet: draw one first.";
-pub(crate) const FILL_DROPPED: &str =
-    "The roof changed while it was being filled, so the answer was dropped. Fill it again.";
-pub(crate) const FILL_STOPPED: &str =
-    "Stopped before anything better than what is there was found: the blocks are as they were.";
-pub(crate) const FILL_BROKE: &str =
-    "Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.";
+pub(crate) const FILL: Say = say("Fill with modules", "Llenar con módulos");
+pub(crate) const FILL_TAB: Say = say("Fill", "Llenar");
+pub(crate) const FILL_THIS_FACE: Say = say("Fill this face", "Llenar este faldón");
+pub(crate) const FILL_ALL: Say = say("Fill all faces", "Llenar todos los faldones");
+pub(crate) const FILL_ALL_HELP: Say = say(
+    "All faces that are steep enough for the kit, one after the other.  (L, with nothing selected)",
+    "Todos los faldones con pendiente suficiente para el kit, uno tras otro.  (L, sin nada seleccionado)",
+);
+pub(crate) const FILL_HELP: Say = say(
+    "The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.  (L)",
+    "El mayor número de módulos que permiten las reglas. Los bloques fijados se quedan, los demás del \
+        faldón dejan lugar; deshacer lo revierte.  (L)",
+);
+pub(crate) const FILL_HINT: Say = say(
+    "Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to \
+     fill it alone.",
+    "Pone en un faldón el mayor número de módulos que permiten las reglas de esta obra, lo demuestra y \
+        enumera lo que lo limita. Seleccione un faldón para llenar solo ese.",
+);
+pub(crate) const WAY: Say = say("Laid as", "Colocados en");
+pub(crate) const LIE_EITHER: Say = say("either way", "cualquier sentido");
+pub(crate) const MOST_BLOCKS: Say = say("Blocks at most", "Bloques como máximo");
+pub(crate) const MOST_BLOCKS_HELP: Say = say(
+    "Every corner of a block is flashed: fewer blocks, fewer corners.",
+    "Cada esquina de un bloque lleva tapajuntas: menos bloques, menos esquinas.",
+);
+pub(crate) const WORTH_HELP: Say = say(
+    "What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.",
+    "Lo que gana un módulo después de lo que cuesta él mismo. Un tramo de tapajuntas y una esquina \
+        cuestan lo que dice la lista de precios, así que se omite el módulo que no paga ninguno de los \
+        dos.",
+);
+pub(crate) const BY_AREA: Say = say("Weigh by the area of the face", "Ponderar por el área del faldón");
+pub(crate) const BY_AREA_HELP: Say = say(
+    "A module counts whole on the largest face that is filled, half on one of half its area.",
+    "Un módulo cuenta entero en el faldón más grande de los que se llenan, y la mitad en uno de la \
+        mitad de su área.",
+);
+pub(crate) const SIZE_BY: Say = say("Size by", "Tamaño en");
+pub(crate) const BY_MODULES: Say = say("modules", "módulos");
+pub(crate) const BY_POWER: Say = say("kilowatts", "kilovatios");
+pub(crate) const HOW_MANY: Say = say("How many modules", "Cuántos módulos");
+pub(crate) const HOW_MUCH_POWER: Say = say("Kilowatts", "Kilovatios");
+pub(crate) const HOW_MANY_HELP: Say = say(
+    "On all faces that are filled together, with those in locked blocks there.",
+    "En todos los faldones que se llenan juntos, contando los de sus bloques fijados.",
+);
+pub(crate) const LAID_TO_BE: Say = say("As", "Que sea");
+pub(crate) const COMPACT: Say = say("compact as can be", "lo más compacto posible");
+pub(crate) const CHEAPEST: Say = say("cheap as can be", "lo más barato posible");
+pub(crate) const FILL_CHOSEN_HELP: Say = say(
+    "The faces that are ticked in the list, one after the other.",
+    "Los faldones marcados en la lista, uno tras otro.",
+);
+pub(crate) const NOTHING_YET: Say = say("No layout found yet.", "Aún no se halló ninguna disposición.");
+pub(crate) const IMPROVING: Say = say(
+    "Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.",
+    "Dibujado sobre el techo, todavía sin colocar. Sigue hasta demostrar que es lo mejor; Parar coloca \
+        lo que hay.",
+);
+pub(crate) const ASKING: Say = say("Looking for what holds it back…", "Buscando lo que lo limita…");
+pub(crate) const STOP_ASKING: Say = say("Stop looking", "Dejar de buscar");
+pub(crate) const STOP_ASKING_HELP: Say = say(
+    "Keep what was found of what holds the array back.",
+    "Conservar lo que se halló sobre lo que limita el arreglo.",
+);
+pub(crate) const NOT_ASKED_YET: Say = say("Being looked for…", "Se está buscando…");
+pub(crate) const NOT_FOUND_OUT: Say = say(
+    "Not looked for to the end: fill the face again to know.",
+    "No se buscó hasta el final: llene otra vez el faldón para saberlo.",
+);
+pub(crate) const ASKED_IN_PART: Say =
+    say("Not looked for to the end: there may be more.", "No se buscó hasta el final: puede haber más.");
+pub(crate) const STOP: Say = say("Stop", "Parar");
+pub(crate) const STOP_HELP: Say = say(
+    "Take the best that was found so far, where it is better than what is there.",
+    "Tomar lo mejor que se halló hasta ahora, si es mejor que lo que hay.",
+);
+pub(crate) const SEARCHED: Say = say("What was searched", "Lo que se buscó");
+pub(crate) const HOLDS_BACK: Say = say("What holds it back", "Lo que lo limita");
+pub(crate) const NOTHING_HOLDS: Say =
+    say("Nothing but the size of the face.", "Nada más que el tamaño del faldón.");
+pub(crate) const NO_FACE_TO_FILL: Say = say(
+    "There is no face to fill yet: draw one first.",
+    "Todavía no hay faldón que llenar: dibuje uno primero.",
+);
+pub(crate) const FILL_DROPPED: Say = say(
+    "The roof changed while it was being filled, so the answer was dropped. Fill it again.",
+    "El techo cambió mientras se llenaba, así que se descartó la respuesta. Llénelo otra vez.",
+);
+pub(crate) const FILL_STOPPED: Say = say(
+    "Stopped before anything better than what is there was found: the blocks are as they were.",
+    "Se paró antes de hallar algo mejor que lo que hay: los bloques están como estaban.",
+);
+pub(crate) const FILL_BROKE: Say = say(
+    "Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.",
+    "El llenado se interrumpió solo: es una falla de este programa. La obra está como estaba; pruebe \
+        otra manera de colocar.",
+);
 
 pub(crate) fn way(way: Laying) -> &'static str {
     match way {
-        Laying::SlidingRows => "rows that slide",
-        Laying::OneGrid => "one grid",
-        Laying::HalfLapped => "half-lapped rows",
-        Laying::OnCourses => "rows on the courses",
-        Laying::WholeBlocks => "whole blocks",
-        Laying::ByWorth => "by worth",
-        Laying::ToNumber => "to a number",
+        Laying::SlidingRows => pick("rows that slide", "filas que se deslizan"),
+        Laying::OneGrid => pick("one grid", "una sola cuadrícula"),
+        Laying::HalfLapped => pick("half-lapped rows", "filas a media pieza"),
+        Laying::OnCourses => pick("rows on the courses", "filas sobre las hiladas"),
+        Laying::WholeBlocks => pick("whole blocks", "bloques enteros"),
+        Laying::ByWorth => pick("by worth", "por valor"),
+        Laying::ToNumber => pick("to a number", "hasta un número"),
     }
 }
 /// "The kit: modules landscape or portrait; joints of rows free, aligned or half-lapped; base rail anywhere."
@@ -77,20 +127,25 @@ pub(crate) fn kit_allows(kit: &Kit) -> String {
         .joints
         .iter()
         .map(|joints| match joints {
-            RowJoints::Free => "free",
-            RowJoints::Aligned => "in line",
-            RowJoints::HalfLapped => "half-lapped",
+            RowJoints::Free => pick("free", "libres"),
+            RowJoints::Aligned => pick("in line", "alineadas"),
+            RowJoints::HalfLapped => pick("half-lapped", "a media pieza"),
         })
         .collect();
-    let rail = if kit.laying.base_rail.anywhere { "anywhere" } else { "by the courses" };
-    format!(
+    let rail = if kit.laying.base_rail.anywhere {
+        pick("anywhere", "en cualquier lugar")
+    } else {
+        pick("by the courses", "según las hiladas")
+    };
+    tell!(
         "The kit allows modules {}, joints of rows {}, the base rail {rail}.",
-        ways.join(" or "),
-        joints.join(" or ")
+        "El kit permite módulos {}, juntas de filas {}, el riel base {rail}.",
+        ways.join(pick(" or ", " o ")),
+        joints.join(pick(" or ", " o "))
     )
 }
 pub(crate) fn worth_of_module(currency: &str) -> String {
-    format!("A module's worth, {currency}")
+    tell!("A module's worth, {currency}", "Valor de un módulo, {currency}")
 }
 /// A number above 0.
 ///
@@ -99,24 +154,31 @@ pub(crate) fn worth_of_module(currency: &str) -> String {
 pub(crate) fn positive_number(text: &str) -> Result<f64, &'static str> {
     match text.trim().parse::<f64>() {
         Ok(number) if number.is_finite() && number > 0.0 && number < 1e9 => Ok(number),
-        _ => Err("Type a number above 0, such as 12.5."),
+        _ => Err(pick(
+            "Type a number above 0, such as 12.5.",
+            "Escriba un número mayor que 0, por ejemplo 12.5.",
+        )),
     }
 }
 pub(crate) fn some_faces(chosen: usize) -> String {
     match chosen {
-        0 => "Choose several faces".to_owned(),
-        1 => "1 face chosen".to_owned(),
-        n => format!("{n} faces chosen"),
+        0 => pick("Choose several faces", "Elegir varios faldones").to_owned(),
+        1 => pick("1 face chosen", "1 faldón elegido").to_owned(),
+        n => tell!("{n} faces chosen", "{n} faldones elegidos"),
     }
 }
 pub(crate) fn fill_chosen(chosen: usize) -> String {
-    if chosen == 1 { "Fill the chosen face".to_owned() } else { format!("Fill {chosen} chosen faces") }
+    if chosen == 1 {
+        pick("Fill the chosen face", "Llenar el faldón elegido").to_owned()
+    } else {
+        tell!("Fill {chosen} chosen faces", "Llenar {chosen} faldones elegidos")
+    }
 }
 /// "So far 49 of at most 52"
 pub(crate) fn so_far(fills: &[Fill]) -> String {
     let modules: usize = fills.iter().map(|fill| fill.modules).sum();
     let bound: usize = fills.iter().map(|fill| fill.bound).sum();
-    format!("So far {modules} of at most {bound}")
+    tell!("So far {modules} of at most {bound}", "Hasta ahora {modules} de {bound} como máximo")
 }
 /// What is left open, where a fill is not proved.
 pub(crate) fn gap(fill: &Fill) -> Option<String> {
@@ -125,64 +187,85 @@ pub(crate) fn gap(fill: &Fill) -> Option<String> {
     }
     Some(match &fill.measure {
         Some(Measure { value, bound, .. }) => {
-            format!("Not proved: between {value:.2} and {bound:.2} something better may exist.")
+            tell!(
+                "Not proved: between {value:.2} and {bound:.2} something better may exist.",
+                "Sin demostrar: entre {value:.2} y {bound:.2} puede haber algo mejor."
+            )
         }
         None => {
             let open = fill.bound.saturating_sub(fill.modules);
-            let modules = if open == 1 { "module" } else { "modules" };
-            format!("Not proved: up to {open} more {modules} may be possible.")
+            let modules = if open == 1 { pick("module", "módulo") } else { pick("modules", "módulos") };
+            tell!(
+                "Not proved: up to {open} more {modules} may be possible.",
+                "Sin demostrar: quizá quepan hasta {open} {modules} más."
+            )
         }
     })
 }
 pub(crate) fn cost_named(words: &str) -> String {
-    format!("Costs modules: {words}")
+    tell!("Costs modules: {words}", "Cuesta módulos: {words}")
 }
 pub(crate) fn win_named(words: &str) -> String {
-    format!("Would win: {words}")
+    tell!("Would win: {words}", "Ganaría: {words}")
 }
 pub(crate) fn near_named(words: &str) -> String {
-    format!("Nearly fits: {words}")
+    tell!("Nearly fits: {words}", "Casi cabe: {words}")
 }
 pub(crate) fn move_named(words: &str) -> String {
     format!("{}: {words}", super::MOVE_IT)
 }
 pub(crate) fn move_help(searched: &str) -> String {
-    format!("Do this; undo takes it back. Then fill the face again. {}", sentence(searched))
+    tell!(
+        "Do this; undo takes it back. Then fill the face again. {}",
+        "Hacer esto; deshacer lo revierte. Después llene otra vez el faldón. {}",
+        sentence(searched)
+    )
 }
 pub(crate) fn fill_face(name: &str) -> String {
-    format!("Fill {name}")
+    tell!("Fill {name}", "Llenar {name}")
 }
 pub(crate) fn filling(names: &[&str], seconds: f64) -> String {
     let since = if seconds < 1.0 { String::new() } else { format!(", {seconds:.0} s") };
     match names {
-        [one] => format!("Filling {one}{since}…"),
-        _ => format!("Filling {} faces{since}…", names.len()),
+        [one] => tell!("Filling {one}{since}…", "Llenando {one}{since}…"),
+        _ => tell!("Filling {} faces{since}…", "Llenando {} faldones{since}…", names.len()),
     }
 }
 pub(crate) fn fill_of(job: &Job, fills: &[Fill]) -> String {
-    let name = |fill: &Fill| job.face(fill.face).map_or("a face", |face| face.name.as_str());
+    let name =
+        |fill: &Fill| job.face(fill.face).map_or(pick("a face", "un faldón"), |face| face.name.as_str());
     match fills {
-        [fill] => format!("fill {}", name(fill)),
-        _ => format!("fill {} faces", fills.len()),
+        [fill] => tell!("fill {}", "llenar {}", name(fill)),
+        _ => tell!("fill {} faces", "llenar {} faldones", fills.len()),
     }
 }
 pub(crate) fn filled(fills: &[Fill]) -> String {
     let modules: usize = fills.iter().map(|fill| fill.modules).sum();
     let bound: usize = fills.iter().map(|fill| fill.bound).sum();
     match fills {
-        [_] => format!("Filled: {modules} of at most {bound}"),
-        _ => format!("Filled {} faces: {modules} of at most {bound}", fills.len()),
+        [_] => tell!("Filled: {modules} of at most {bound}", "Llenado: {modules} de {bound} como máximo"),
+        _ => tell!(
+            "Filled {} faces: {modules} of at most {bound}",
+            "Llenados {} faldones: {modules} de {bound} como máximo",
+            fills.len()
+        ),
     }
 }
 /// "Face South: 25 of at most 25"
 pub(crate) fn fill_row(name: &str, fill: &Fill) -> String {
-    format!("{}: {} of at most {}", super::face_heading(name), fill.modules, fill.bound)
+    tell!(
+        "{}: {} of at most {}",
+        "{}: {} de {} como máximo",
+        super::face_heading(name),
+        fill.modules,
+        fill.bound
+    )
 }
 /// "At 2 places one more module is stopped by …"
 pub(crate) fn near_row(words: &str, places: usize) -> String {
     match places {
         1 => sentence(words),
-        places => format!("At {places} places {words}"),
+        places => tell!("At {places} places {words}", "En {places} lugares {words}"),
     }
 }
 /// The first letter large.
@@ -192,40 +275,73 @@ pub(crate) fn sentence(words: &str) -> String {
 }
 
 // Arrange
-pub(crate) const MAKE_ROOM: &str = "Make room";
-pub(crate) const MAKE_ROOM_HELP: &str = "Move it the least distance that clears its findings.  (R)";
-pub(crate) const NOTHING_IN_THE_WAY: &str = "Nothing is in its way.";
-pub(crate) const NO_ROOM: &str =
-    "No move was found that clears this block: make it smaller, or move what is in its way.";
-pub(crate) const ROOM_DROPPED: &str =
-    "The roof changed while room was looked for, so the answer was dropped. Press R again.";
-pub(crate) const ROOM_STOPPED: &str = "Stopped before a place was found: the block is as it was.";
-pub(crate) const ROOM_BROKE: &str =
-    "The search for room broke off by itself: a fault of this program. The job is as it was.";
-pub(crate) const ROOM_STOP_HELP: &str = "End the search with the nearest place found so far.";
-pub(crate) const MIRROR: &str = "Mirror";
-pub(crate) const MIRROR_HELP: &str = "A mirror image on the slope beyond the ridge.  (M)";
-pub(crate) const NO_OTHER_SLOPE: &str = "Its face shares no ridge with another face.";
-pub(crate) const COPY_TO: &str = "Copy to face";
-pub(crate) const COPY_TO_FACE: &str = "Copy to a face…";
-pub(crate) const NO_OTHER_FACE: &str = "There is no other face.";
-pub(crate) const NO_COPY: &str = "It can't be copied there: mend the outlines of both faces first.";
-pub(crate) const SPLIT: &str = "Split";
-pub(crate) const NO_SPLIT: &str = "A cut there leaves nothing on one side.";
-pub(crate) const JOIN: &str = "Join";
-pub(crate) const NOT_FLUSH: &str = "No block is flush with it: they must touch, lie the same way, and have the same reveal and rows in line.";
-pub(crate) const ALIGN: &str = "Align";
-pub(crate) const NOT_ALIGNED: &str = "There is no other block with modules on this face.";
-pub(crate) const SELECT_A_BLOCK: &str = "Select a block first.";
+pub(crate) const MAKE_ROOM: Say = say("Make room", "Hacer lugar");
+pub(crate) const MAKE_ROOM_HELP: Say = say(
+    "Move it the least distance that clears its findings.  (R)",
+    "Moverlo la menor distancia que resuelve sus hallazgos.  (R)",
+);
+pub(crate) const NOTHING_IN_THE_WAY: Say = say("Nothing is in its way.", "Nada le estorba.");
+pub(crate) const NO_ROOM: Say = say(
+    "No move was found that clears this block: make it smaller, or move what is in its way.",
+    "No se halló ningún movimiento que libre este bloque: hágalo más pequeño o mueva lo que le estorba.",
+);
+pub(crate) const ROOM_DROPPED: Say = say(
+    "The roof changed while room was looked for, so the answer was dropped. Press R again.",
+    "El techo cambió mientras se buscaba lugar, así que se descartó la respuesta. Oprima R otra vez.",
+);
+pub(crate) const ROOM_STOPPED: Say = say(
+    "Stopped before a place was found: the block is as it was.",
+    "Se paró antes de hallar un lugar: el bloque está como estaba.",
+);
+pub(crate) const ROOM_BROKE: Say = say(
+    "The search for room broke off by itself: a fault of this program. The job is as it was.",
+    "La búsqueda de lugar se interrumpió sola: es una falla de este programa. La obra está como estaba.",
+);
+pub(crate) const ROOM_STOP_HELP: Say = say(
+    "End the search with the nearest place found so far.",
+    "Terminar la búsqueda con el lugar más cercano hallado hasta ahora.",
+);
+pub(crate) const MIRROR: Say = say("Mirror", "Reflejar");
+pub(crate) const MIRROR_HELP: Say = say(
+    "A mirror image on the slope beyond the ridge.  (M)",
+    "Una imagen reflejada en la vertiente al otro lado de la cumbrera.  (M)",
+);
+pub(crate) const NO_OTHER_SLOPE: Say =
+    say("Its face shares no ridge with another face.", "Su faldón no comparte cumbrera con otro.");
+pub(crate) const COPY_TO: Say = say("Copy to face", "Copiar a un faldón");
+pub(crate) const COPY_TO_FACE: Say = say("Copy to a face…", "Copiar a un faldón…");
+pub(crate) const NO_OTHER_FACE: Say = say("There is no other face.", "No hay otro faldón.");
+pub(crate) const NO_COPY: Say = say(
+    "It can't be copied there: mend the outlines of both faces first.",
+    "No se puede copiar ahí: corrija primero los contornos de ambos faldones.",
+);
+pub(crate) const SPLIT: Say = say("Split", "Dividir");
+pub(crate) const NO_SPLIT: Say =
+    say("A cut there leaves nothing on one side.", "Un corte ahí no deja nada en un lado.");
+pub(crate) const JOIN: Say = say("Join", "Unir");
+pub(crate) const NOT_FLUSH: Say = say(
+    "No block is flush with it: they must touch, lie the same way, and have the same reveal and rows in line.",
+    "Ningún bloque está al ras con él: deben tocarse, tener el mismo sentido, la misma separación y \
+        las filas en línea.",
+);
+pub(crate) const ALIGN: Say = say("Align", "Alinear");
+pub(crate) const NOT_ALIGNED: Say = say(
+    "There is no other block with modules on this face.",
+    "No hay otro bloque con módulos en este faldón.",
+);
+pub(crate) const SELECT_A_BLOCK: Say = say("Select a block first.", "Seleccione primero un bloque.");
 
 pub(crate) fn making_room(name: &str) -> String {
-    format!("Making room for {name}…")
+    tell!("Making room for {name}…", "Haciendo lugar para {name}…")
 }
 /// "Block A moved 3 1/2" to the right: the least that clears it, proved"
 pub(crate) fn moved_clear(name: &str, by: DVec2, proved: bool, units: Units) -> String {
-    let sure =
-        if proved { "the least that clears it, proved" } else { "the least that was found, not proved" };
-    format!("{name} moved {}: {sure}", way_words(by, units))
+    let sure = if proved {
+        pick("the least that clears it, proved", "lo mínimo que lo libra, demostrado")
+    } else {
+        pick("the least that was found, not proved", "lo mínimo que se halló, sin demostrar")
+    };
+    tell!("{name} moved {}: {sure}", "{name} se movió {}: {sure}", way_words(by, units))
 }
 /// "3 1/2" to the right and 1" up the slope"
 pub(crate) fn way_words(by: DVec2, units: Units) -> String {
@@ -234,64 +350,75 @@ pub(crate) fn way_words(by: DVec2, units: Units) -> String {
         (metres.abs() > 1e-6)
             .then(|| format!("{} {words}", Length::from_metres(metres.abs()).show_small(units)))
     };
-    let parts = [part(by.x, "to the right", "to the left"), part(by.y, "up the slope", "down the slope")];
+    let parts = [
+        part(by.x, pick("to the right", "a la derecha"), pick("to the left", "a la izquierda")),
+        part(by.y, pick("up the slope", "cuesta arriba"), pick("down the slope", "cuesta abajo")),
+    ];
     let parts: Vec<String> = parts.into_iter().flatten().collect();
-    if parts.is_empty() { "not at all".to_owned() } else { parts.join(" and ") }
+    if parts.is_empty() { pick("not at all", "nada").to_owned() } else { parts.join(pick(" and ", " y ")) }
 }
 pub(crate) fn spread(spread: Spread) -> &'static str {
     match spread {
-        Spread::Along => "Spread along the eave",
-        Spread::Up => "Spread up the slope",
+        Spread::Along => pick("Spread along the eave", "Repartir a lo largo del alero"),
+        Spread::Up => pick("Spread up the slope", "Repartir cuesta arriba"),
     }
 }
 pub(crate) fn spread_of(face: &str) -> String {
-    format!("spread the blocks of {face}")
+    tell!("spread the blocks of {face}", "repartir los bloques de {face}")
 }
-pub(crate) const SPREAD: &str = "Spread";
-pub(crate) const SPREAD_HELP: &str =
-    "Equal gaps between the blocks of this face; the first and the last stay.";
-pub(crate) const NOT_SPREAD: &str = "Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.";
+pub(crate) const SPREAD: Say = say("Spread", "Repartir");
+pub(crate) const SPREAD_HELP: Say = say(
+    "Equal gaps between the blocks of this face; the first and the last stay.",
+    "Espacios iguales entre los bloques de este faldón; el primero y el último se quedan.",
+);
+pub(crate) const NOT_SPREAD: Say = say(
+    "Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.",
+    "Nada que repartir: hacen falta tres bloques del faldón que no estén fijados, con lugar entre los \
+        extremos y espacios distintos.",
+);
 pub(crate) fn align_command(to: Align) -> &'static str {
     match to {
-        Align::Left => "Left end with the nearest block",
-        Align::Right => "Right end with the nearest block",
-        Align::Bottom => "Base rail with the nearest block",
+        Align::Left => pick("Left end with the nearest block", "Extremo izquierdo con el bloque más cercano"),
+        Align::Right => pick("Right end with the nearest block", "Extremo derecho con el bloque más cercano"),
+        Align::Bottom => pick("Base rail with the nearest block", "Riel base con el bloque más cercano"),
     }
 }
 pub(crate) fn copy_title(name: &str) -> String {
-    format!("Copy {name} to")
+    tell!("Copy {name} to", "Copiar {name} a")
 }
 pub(crate) fn mirror_to(face: &str) -> String {
-    format!("Mirror to {face}")
+    tell!("Mirror to {face}", "Reflejar en {face}")
 }
 pub(crate) fn cut(cut: Cut) -> String {
     match cut {
-        Cut::AboveRows(rows) => format!("above row {rows}"),
-        Cut::RightOfColumns(columns) => format!("right of column {columns}"),
+        Cut::AboveRows(rows) => tell!("above row {rows}", "sobre la fila {rows}"),
+        Cut::RightOfColumns(columns) => {
+            tell!("right of column {columns}", "a la derecha de la columna {columns}")
+        }
     }
 }
 pub(crate) fn align_to(to: Align, name: &str) -> String {
     match to {
-        Align::Left => format!("left end with {name}"),
-        Align::Right => format!("right end with {name}"),
-        Align::Bottom => format!("base rail with {name}"),
+        Align::Left => tell!("left end with {name}", "extremo izquierdo con {name}"),
+        Align::Right => tell!("right end with {name}", "extremo derecho con {name}"),
+        Align::Bottom => tell!("base rail with {name}", "riel base con {name}"),
     }
 }
 pub(crate) fn room_for(name: &str) -> String {
-    format!("make room for {name}")
+    tell!("make room for {name}", "hacer lugar para {name}")
 }
 pub(crate) fn mirror_of(name: &str) -> String {
-    format!("mirror {name}")
+    tell!("mirror {name}", "reflejar {name}")
 }
 pub(crate) fn copy_of(name: &str) -> String {
-    format!("copy {name}")
+    tell!("copy {name}", "copiar {name}")
 }
 pub(crate) fn split_of(name: &str) -> String {
-    format!("split {name}")
+    tell!("split {name}", "dividir {name}")
 }
 pub(crate) fn join_of(name: &str) -> String {
-    format!("join {name}")
+    tell!("join {name}", "unir {name}")
 }
 pub(crate) fn align_of(name: &str) -> String {
-    format!("align {name}")
+    tell!("align {name}", "alinear {name}")
 }

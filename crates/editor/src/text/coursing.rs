@@ -4,40 +4,65 @@ use crate::coursing::Among;
 use chalkcourse_geometry::coursing::{Exposure, Laid, OnCourse};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_plan::Place;
+use chalkcourse_words::{Say, pick, say, tell};
 
-pub(crate) const COURSING: &str = "Courses and base rail";
-pub(crate) const COURSES_IN_PLAN_HELP: &str = "Face-on they are drawn always.";
-pub(crate) const BLOCK: &str = "Block";
-pub(crate) const NO_BLOCK_ON_FACE: &str =
-    "No block lies on this face yet. Place one to see where its base rail falls among the courses.";
-pub(crate) const NO_MODULES_AMONG: &str =
-    "This block has no modules, or the outline of its face is not sound yet.";
-pub(crate) const RAIL_ON_A_LINE: &str = "Rail on a course line";
-pub(crate) const RAIL_IS_ON_A_LINE: &str = "It is on one now. Others near it:";
-pub(crate) const MOVE_IT: &str = "Move it";
-pub(crate) const USE_IT: &str = "Use it";
-pub(crate) const WHOLE_BY_EXPOSURE: &str = "An exposure that leaves whole courses at both ends";
-pub(crate) const LEAST_EXPOSURE: &str = "Exposure from";
-pub(crate) const MOST_EXPOSURE: &str = "Exposure to";
-pub(crate) const SHINGLE_RANGE_HELP: &str = "What the shingle may be laid to: its package says so. 5\" to 5 5/8\" is usual (common practice, no source).";
-pub(crate) const NO_EXPOSURE: &str =
-    "No exposure in this range comes out at both ends to 1/16\": move the block, or allow another range.";
+pub(crate) const COURSING: Say = say("Courses and base rail", "Hiladas y riel base");
+pub(crate) const COURSES_IN_PLAN_HELP: Say =
+    say("Face-on they are drawn always.", "De frente se dibujan siempre.");
+pub(crate) const BLOCK: Say = say("Block", "Bloque");
+pub(crate) const NO_BLOCK_ON_FACE: Say = say(
+    "No block lies on this face yet. Place one to see where its base rail falls among the courses.",
+    "Todavía no hay bloque en este faldón. Coloque uno para ver dónde cae su riel base entre las hiladas.",
+);
+pub(crate) const NO_MODULES_AMONG: Say = say(
+    "This block has no modules, or the outline of its face is not sound yet.",
+    "Este bloque no tiene módulos, o el contorno de su faldón aún no es válido.",
+);
+pub(crate) const RAIL_ON_A_LINE: Say = say("Rail on a course line", "Riel sobre una línea de hilada");
+pub(crate) const RAIL_IS_ON_A_LINE: Say =
+    say("It is on one now. Others near it:", "Ya está sobre una. Otras cercanas:");
+pub(crate) const MOVE_IT: Say = say("Move it", "Moverlo");
+pub(crate) const USE_IT: Say = say("Use it", "Usarla");
+pub(crate) const WHOLE_BY_EXPOSURE: Say = say(
+    "An exposure that leaves whole courses at both ends",
+    "Una exposición que deja hiladas enteras en ambos extremos",
+);
+pub(crate) const LEAST_EXPOSURE: Say = say("Exposure from", "Exposición desde");
+pub(crate) const MOST_EXPOSURE: Say = say("Exposure to", "Exposición hasta");
+pub(crate) const SHINGLE_RANGE_HELP: Say = say(
+    "What the shingle may be laid to: its package says so. 5\" to 5 5/8\" is usual (common practice, no source).",
+    "A lo que se puede colocar la teja: lo dice su paquete. De 5\" a 5 5/8\" es lo usual (práctica \
+        común, sin fuente).",
+);
+pub(crate) const NO_EXPOSURE: Say = say(
+    "No exposure in this range comes out at both ends to 1/16\": move the block, or allow another range.",
+    "Ninguna exposición de este rango sale justa en ambos extremos a 1/16\": mueva el bloque o permita \
+        otro rango.",
+);
 
 /// "South: courses"
 pub(crate) fn courses_of(face: &str) -> String {
-    format!("change the courses of {face}")
+    tell!("change the courses of {face}", "cambiar las hiladas de {face}")
 }
 pub(crate) fn rail_to_line(block: &str, course: usize) -> String {
-    format!("set the rail of {block} on course line {}", course + 1)
+    tell!(
+        "set the rail of {block} on course line {}",
+        "poner el riel de {block} en la línea de hilada {}",
+        course + 1
+    )
 }
 
 /// "on course line 28", or "1 1/4" above course line 28"
 pub(crate) fn on_line(on: &OnCourse, units: Units) -> String {
     let small = |metres: f64| Length::from_metres(metres).show_small(units);
     match on.course {
-        line if on.above == 0.0 && line >= 0 => format!("on course line {}", line + 1),
-        line if line >= 0 => format!("{} above course line {}", small(on.above), line + 1),
-        _ => "below the first course line".to_owned(),
+        line if on.above == 0.0 && line >= 0 => {
+            tell!("on course line {}", "sobre la línea de hilada {}", line + 1)
+        }
+        line if line >= 0 => {
+            tell!("{} above course line {}", "{} sobre la línea de hilada {}", small(on.above), line + 1)
+        }
+        _ => pick("below the first course line", "debajo de la primera línea de hilada").to_owned(),
     }
 }
 
@@ -47,25 +72,47 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
     let up = Length::from_metres(among.span.bottom - among.courses.eave).show(units);
     let whole = among.courses.exposure;
     let base = if laid.base.above == 0.0 {
-        format!("Base rail line {up} up from the eave, {}.", on_line(&laid.base, units))
+        tell!(
+            "Base rail line {up} up from the eave, {}.",
+            "Línea del riel base a {up} del alero, {}.",
+            on_line(&laid.base, units)
+        )
     } else {
-        format!(
+        tell!(
             "Base rail line {up} up from the eave, {}: {} of a course shows below it.",
+            "Línea del riel base a {up} del alero, {}: debajo se ven {} de una hilada.",
             on_line(&laid.base, units),
             small(laid.cut_at_base)
         )
     };
     let head = if (laid.cut_at_head - whole).abs() < 1e-9 {
-        "The head flashing ends on a course line: the first course above it is whole.".to_owned()
+        pick(
+            "The head flashing ends on a course line: the first course above it is whole.",
+            "El tapajuntas superior termina en una línea de hilada: la primera hilada arriba es entera.",
+        )
+        .to_owned()
     } else {
-        format!("{} is left of the course behind the head flashing.", small(laid.cut_at_head))
+        tell!(
+            "{} is left of the course behind the head flashing.",
+            "Quedan {} de la hilada detrás del tapajuntas superior.",
+            small(laid.cut_at_head)
+        )
     };
-    let courses = if laid.whole_to_top == 1 { "course" } else { "courses" };
-    let top = if laid.left_at_top == 0.0 {
-        format!("{} whole {courses} above the array; the last one is whole.", laid.whole_to_top)
+    let courses = if laid.whole_to_top == 1 {
+        pick("course", "hilada entera")
     } else {
-        format!(
+        pick("courses", "hiladas enteras")
+    };
+    let top = if laid.left_at_top == 0.0 {
+        tell!(
+            "{} whole {courses} above the array; the last one is whole.",
+            "{} {courses} sobre el arreglo; la última es entera.",
+            laid.whole_to_top
+        )
+    } else {
+        tell!(
             "{} whole {courses} above the array; {} is left of the last one below the top.",
+            "{} {courses} sobre el arreglo; quedan {} de la última bajo el borde superior.",
             laid.whole_to_top,
             small(laid.left_at_top)
         )
@@ -77,31 +124,44 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
 pub(crate) fn base_place(place: &Place, by: f64, units: Units) -> String {
     let Place { base: place, clear } = place;
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
-    let way = if by > 0.0 { "up" } else { "down" };
-    let courses = if place.whole_to_top == 1 { "course" } else { "courses" };
-    format!(
+    let way = if by > 0.0 { pick("up", "arriba") } else { pick("down", "abajo") };
+    let courses = if place.whole_to_top == 1 {
+        pick("course", "hilada entera")
+    } else {
+        pick("courses", "hiladas enteras")
+    };
+    tell!(
         "Course line {}, {} {way}: {} left at the head, {} whole {courses} above{}",
+        "Línea de hilada {}, {} {way}: quedan {} en la parte superior, {} {courses} arriba{}",
         place.course + 1,
         small(by),
         small(place.cut_at_head),
         place.whole_to_top,
-        if *clear { "" } else { "; the rules are against it" }
+        if *clear { "" } else { pick("; the rules are against it", "; las reglas no lo permiten") }
     )
 }
 pub(crate) fn no_base_place(least: u32) -> String {
-    let courses = if least == 1 { "whole course" } else { "whole courses" };
-    format!("No course line leaves {least} {courses} above this block, as the rule book asks.")
+    let courses = if least == 1 {
+        pick("whole course", "hilada entera")
+    } else {
+        pick("whole courses", "hiladas enteras")
+    };
+    tell!(
+        "No course line leaves {least} {courses} above this block, as the rule book asks.",
+        "Ninguna línea deja {least} {courses} sobre este bloque, como pide el libro de reglas."
+    )
 }
 /// "5 3/8": 27 courses below the rail, 9 above, 1/32" off at most"
 pub(crate) fn exposure_proposal(exposure: &Exposure, units: Units) -> String {
     let small = |metres: f64| Length::from_metres(metres).show_small(units);
     let off = if exposure.miss() < chalkcourse_geometry::coursing::READ {
-        "as even as a tape reads".to_owned()
+        pick("as even as a tape reads", "tan parejo como se lee en la cinta").to_owned()
     } else {
-        format!("{} off at most", small(exposure.miss()))
+        tell!("{} off at most", "{} de diferencia como máximo", small(exposure.miss()))
     };
-    format!(
+    tell!(
         "{}: {} below the rail, {} above, {off}",
+        "{}: {} bajo el riel, {} arriba, {off}",
         small(exposure.exposure),
         exposure.below,
         exposure.above
@@ -109,14 +169,23 @@ pub(crate) fn exposure_proposal(exposure: &Exposure, units: Units) -> String {
 }
 
 // On the drawing
-pub(crate) const MARK_HEAD_WHOLE: &str = "head flashing ends on a course line";
+pub(crate) const MARK_HEAD_WHOLE: Say =
+    say("head flashing ends on a course line", "el tapajuntas superior termina en una línea de hilada");
 pub(crate) fn mark_of_rail(on: &str) -> String {
-    format!("base rail {on}")
+    tell!("base rail {on}", "riel base {on}")
 }
 pub(crate) fn mark_of_head(left: &str) -> String {
-    format!("head flashing ends here: {left} left of the course")
+    tell!(
+        "head flashing ends here: {left} left of the course",
+        "aquí termina el tapajuntas superior: quedan {left} de la hilada"
+    )
 }
 pub(crate) fn mark_of_top(whole: usize, left: &str, cut: bool) -> String {
-    let courses = if whole == 1 { "course" } else { "courses" };
-    if cut { format!("{whole} whole {courses} and {left}") } else { format!("{whole} whole {courses}") }
+    let courses =
+        if whole == 1 { pick("course", "hilada entera") } else { pick("courses", "hiladas enteras") };
+    if cut {
+        tell!("{whole} whole {courses} and {left}", "{whole} {courses} y {left}")
+    } else {
+        tell!("{whole} whole {courses}", "{whole} {courses}")
+    }
 }

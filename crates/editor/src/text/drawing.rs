@@ -7,58 +7,80 @@ use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
 use chalkcourse_job::{Block, Cell, Job, PenetrationKind};
 use chalkcourse_layout::PlacedPenetration;
+use chalkcourse_words::{Say, pick, say, tell};
 
 /// The word for a kind, as on a button.
 pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
     match kind {
-        PenetrationKind::PipeBoot => "Pipe boot",
-        PenetrationKind::Vent => "Vent",
-        PenetrationKind::Chimney => "Chimney",
-        PenetrationKind::Skylight => "Skylight",
-        PenetrationKind::EscapeWindow => "Escape window",
-        PenetrationKind::Other => "Other",
+        PenetrationKind::PipeBoot => pick("Pipe boot", "Bota de tubo"),
+        PenetrationKind::Vent => pick("Vent", "Respiradero"),
+        PenetrationKind::Chimney => pick("Chimney", "Chimenea"),
+        PenetrationKind::Skylight => pick("Skylight", "Tragaluz"),
+        PenetrationKind::EscapeWindow => pick("Escape window", "Ventana de escape"),
+        PenetrationKind::Other => pick("Other", "Otra"),
     }
 }
 
 /// What a tool is for.
 pub(crate) fn tool_help(tool: Tool) -> &'static str {
     match tool {
-        Tool::Select => "Select, drag, switch modules",
-        Tool::DrawFace => "Draw a face of the roof corner by corner",
-        Tool::Penetration => "Mark what comes through the roof",
-        Tool::Block => "Place a block of modules on a face",
-        Tool::Tape => "Measure",
-        Tool::Picture => text::TOOL_PICTURE_HELP,
+        Tool::Select => pick("Select, drag, switch modules", "Seleccionar, arrastrar, conmutar módulos"),
+        Tool::DrawFace => pick(
+            "Draw a face of the roof corner by corner",
+            "Dibujar un faldón del techo esquina por esquina",
+        ),
+        Tool::Penetration => pick("Mark what comes through the roof", "Marcar lo que atraviesa el techo"),
+        Tool::Block => {
+            pick("Place a block of modules on a face", "Colocar un bloque de módulos en un faldón")
+        }
+        Tool::Tape => pick("Measure", "Medir"),
+        Tool::Picture => text::TOOL_PICTURE_HELP.now(),
     }
 }
 
 /// What an outline is drawn for.
 pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
     match what {
-        OutlineFor::Face => "Face",
-        OutlineFor::Roof => "Whole roof",
-        OutlineFor::Part => "Part",
-        OutlineFor::Hole => "Hole",
-        OutlineFor::Penetration => "Penetration outline",
+        OutlineFor::Face => pick("Face", "Faldón"),
+        OutlineFor::Roof => pick("Whole roof", "Techo entero"),
+        OutlineFor::Part => pick("Part", "Parte"),
+        OutlineFor::Hole => pick("Hole", "Hueco"),
+        OutlineFor::Penetration => pick("Penetration outline", "Contorno de penetración"),
     }
 }
 pub(crate) fn outline_help(what: OutlineFor) -> &'static str {
     match what {
-        OutlineFor::Face => "A face of the roof, corner by corner",
-        OutlineFor::Roof => "Draw the walls: the roof is raised over them, all of one pitch",
-        OutlineFor::Part => text::PART_HELP,
-        OutlineFor::Hole => "A courtyard, a shaft or a dormer's foot: its rim counts as a wall line",
-        OutlineFor::Penetration => "A penetration that is neither round nor square, by its own outline",
+        OutlineFor::Face => {
+            pick("A face of the roof, corner by corner", "Un faldón del techo, esquina por esquina")
+        }
+        OutlineFor::Roof => pick(
+            "Draw the walls: the roof is raised over them, all of one pitch",
+            "Dibuje los muros: el techo se levanta sobre ellos, todo con una pendiente",
+        ),
+        OutlineFor::Part => text::PART_HELP.now(),
+        OutlineFor::Hole => pick(
+            "A courtyard, a shaft or a dormer's foot: its rim counts as a wall line",
+            "Un patio, un ducto o el pie de una buhardilla: su orilla cuenta como muro",
+        ),
+        OutlineFor::Penetration => pick(
+            "A penetration that is neither round nor square, by its own outline",
+            "Una penetración que no es redonda ni cuadrada, por su propio contorno",
+        ),
     }
 }
-pub(crate) const RAISE_ROOF: &str = "raise a roof";
-pub(crate) const RAISE_GABLES: &str = "Gables";
-pub(crate) const RAISE_HIPS: &str = "Hips";
-pub(crate) const RAISE_OVERHANG: &str = "Overhang";
-pub(crate) const RAISE_WALLS: &str = "Walls";
-pub(crate) const RAISE_OVERHANG_HELP: &str =
-    "How far the roof reaches beyond the walls, in plan; 1' is usual";
-pub(crate) const RAISE_WALLS_HELP: &str = "Height of the roof over the walls; 9' is usual for one storey";
+pub(crate) const RAISE_ROOF: Say = say("raise a roof", "levantar un techo");
+pub(crate) const RAISE_GABLES: Say = say("Gables", "Hastiales");
+pub(crate) const RAISE_HIPS: Say = say("Hips", "Cuatro aguas");
+pub(crate) const RAISE_OVERHANG: Say = say("Overhang", "Voladizo");
+pub(crate) const RAISE_WALLS: Say = say("Walls", "Muros");
+pub(crate) const RAISE_OVERHANG_HELP: Say = say(
+    "How far the roof reaches beyond the walls, in plan; 1' is usual",
+    "Cuánto sobresale el techo de los muros, en planta; 1' es lo usual",
+);
+pub(crate) const RAISE_WALLS_HELP: Say = say(
+    "Height of the roof over the walls; 9' is usual for one storey",
+    "Altura del techo sobre los muros; 9' es lo usual en un piso",
+);
 
 /// A length that is not below nothing.
 ///
@@ -66,38 +88,58 @@ pub(crate) const RAISE_WALLS_HELP: &str = "Height of the roof over the walls; 9'
 /// What was wrong with the text, or that it is below nothing.
 pub(crate) fn at_least_none(length: Result<Length, LengthError>) -> Result<Length, String> {
     match length {
-        Ok(length) if length < Length::ZERO => {
-            Err("This can't be less than nothing: type 0 or more.".to_owned())
-        }
+        Ok(length) if length < Length::ZERO => Err(pick(
+            "This can't be less than nothing: type 0 or more.",
+            "Esto no puede ser menos que nada: escriba 0 o más.",
+        )
+        .to_owned()),
         Ok(length) => Ok(length),
         Err(error) => Err(error.to_string()),
     }
 }
 
 pub(crate) fn courtyard_in(part: &str) -> String {
-    format!("draw a courtyard in {part}")
+    tell!("draw a courtyard in {part}", "dibujar un patio en {part}")
 }
 pub(crate) fn hole_in(face: &str) -> String {
-    format!("draw a hole in {face}")
+    tell!("draw a hole in {face}", "dibujar un hueco en {face}")
 }
 
 /// What to do with the tool now.
 pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
     match (tool, corners) {
-        (Tool::Select, _) if job.faces.is_empty() => "Choose “Draw face” to begin.",
-        (Tool::Select, _) if job.blocks.is_empty() => {
-            "Next: choose “Block” and press on a face. Penetrations first, if you know them."
+        (Tool::Select, _) if job.faces.is_empty() => {
+            pick("Choose “Draw face” to begin.", "Elija “Dibujar faldón” para empezar.")
         }
-        (Tool::Select, _) => {
-            "Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping."
+        (Tool::Select, _) if job.blocks.is_empty() => pick(
+            "Next: choose “Block” and press on a face. Penetrations first, if you know them.",
+            "Siguiente: elija “Bloque” y oprima sobre un faldón. Primero las penetraciones, si las conoce.",
+        ),
+        (Tool::Select, _) => pick(
+            "Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping.",
+            "Arrastre bloques, respiraderos y esquinas. El doble clic conmuta un módulo. Ctrl o Alt arrastra \
+        sin ajuste.",
+        ),
+        (Tool::DrawFace, 0) => pick(
+            "Click the first corner. For a face begin at the eave if you can.",
+            "Haga clic en la primera esquina. En un faldón empiece por el alero si puede.",
+        ),
+        (Tool::DrawFace, 1..3) => {
+            pick("Click, or type a length and Enter.", "Haga clic, o escriba una longitud y Entrar.")
         }
-        (Tool::DrawFace, 0) => "Click the first corner. For a face begin at the eave if you can.",
-        (Tool::DrawFace, 1..3) => "Click, or type a length and Enter.",
-        (Tool::DrawFace, _) => "Click the first corner to close.",
-        (Tool::Penetration, _) => "Choose a kind and click its middle on the roof.",
-        (Tool::Block, _) => "Click a face for 3 rows of 4, or drag out the room that it may fill.",
-        (Tool::Tape, _) => "Drag from one place to another.",
-        (Tool::Picture, _) => text::NO_PICTURE,
+        (Tool::DrawFace, _) => {
+            pick("Click the first corner to close.", "Haga clic en la primera esquina para cerrar.")
+        }
+        (Tool::Penetration, _) => pick(
+            "Choose a kind and click its middle on the roof.",
+            "Elija una clase y haga clic en su centro sobre el techo.",
+        ),
+        (Tool::Block, _) => pick(
+            "Click a face for 3 rows of 4, or drag out the room that it may fill.",
+            "Haga clic en un faldón para 3 filas de 4, o arrastre el espacio que puede llenar.",
+        ),
+        (Tool::Tape, _) => pick("Drag from one place to another.", "Arrastre de un lugar a otro."),
+        (Tool::Picture, _) => text::NO_PICTURE.now(),
     }
 }
 
@@ -110,53 +152,58 @@ pub(crate) fn length_hint(units: Units) -> &'static str {
 
 // Why something snapped
 pub(crate) fn at_edge(kind: EdgeKind) -> String {
-    format!("at the {}", kind.name())
+    tell!("at the {}", "en {}", kind.name())
 }
 pub(crate) fn at_setback(kind: EdgeKind, setback: Length, units: Units) -> String {
-    format!("{} from the {}: its setback", setback.show_small(units), kind.name())
+    tell!("{} from the {}: its setback", "a {} de {}: su retiro", setback.show_small(units), kind.name())
 }
 pub(crate) fn on_course(number: usize) -> String {
-    format!("on course line {number}")
+    tell!("on course line {number}", "en la línea de hilada {number}")
 }
 pub(crate) fn clear_of(name: &str) -> String {
-    format!("just clear of {name}")
+    tell!("just clear of {name}", "justo libre de {name}")
 }
 pub(crate) fn flush_with(name: &str) -> String {
-    format!("flush with {name}")
+    tell!("flush with {name}", "al ras de {name}")
 }
 pub(crate) fn clear_of_block(name: &str) -> String {
-    format!("just clear of {}", block_name(name))
+    tell!("just clear of {}", "justo libre de {}", block_name(name))
 }
 pub(crate) fn reveal_to(name: &str, reveal: Length, units: Units) -> String {
-    format!("{} reveal to {}", reveal.show_small(units), block_name(name))
+    tell!("{} reveal to {}", "{} de separación con {}", reveal.show_small(units), block_name(name))
 }
-pub(crate) const SAME_GAPS: &str = "the same gap on both sides";
+pub(crate) const SAME_GAPS: Say = say("the same gap on both sides", "el mismo espacio a ambos lados");
 pub(crate) fn middle_on_course(number: usize) -> String {
-    format!("its middle on course line {number}")
+    tell!("its middle on course line {number}", "su centro en la línea de hilada {number}")
 }
 pub(crate) fn middle_in_line(name: &str) -> String {
-    format!("in line with the middle of {name}")
+    tell!("in line with the middle of {name}", "en línea con el centro de {name}")
 }
-pub(crate) const ROW_STILL_HOOKS: &str = "as far as the rows still hook";
+pub(crate) const ROW_STILL_HOOKS: Say =
+    say("as far as the rows still hook", "hasta donde las filas aún enganchan");
 /// Why a row that is shifted stopped: so many half modules against the row below.
 pub(crate) fn row_steps(row: u32, halves: u64) -> String {
-    let below = if row == 0 { "the block's corner" } else { "the row below" };
+    let below = if row == 0 {
+        pick("the block's corner", "la esquina del bloque")
+    } else {
+        pick("the row below", "la fila de abajo")
+    };
     match halves {
-        0 => format!("in line with {below}"),
-        1 => format!("half a module against {below}"),
-        2 => format!("1 module against {below}"),
-        n if n % 2 == 0 => format!("{} modules against {below}", n / 2),
-        n => format!("{} 1/2 modules against {below}", n / 2),
+        0 => tell!("in line with {below}", "en línea con {below}"),
+        1 => tell!("half a module against {below}", "medio módulo respecto a {below}"),
+        2 => tell!("1 module against {below}", "1 módulo respecto a {below}"),
+        n if n % 2 == 0 => tell!("{} modules against {below}", "{} módulos respecto a {below}", n / 2),
+        n => tell!("{} 1/2 modules against {below}", "{} 1/2 módulos respecto a {below}", n / 2),
     }
 }
 pub(crate) fn corner_of(name: &str) -> String {
-    format!("corner of {name}")
+    tell!("corner of {name}", "esquina de {name}")
 }
 pub(crate) fn on_side_of(name: &str) -> String {
-    format!("on a side of {name}")
+    tell!("on a side of {name}", "en un lado de {name}")
 }
 pub(crate) fn level_with(name: &str) -> String {
-    format!("in line with a corner of {name}")
+    tell!("in line with a corner of {name}", "en línea con una esquina de {name}")
 }
 
 /// "eave 60'"
@@ -165,26 +212,31 @@ pub(crate) fn edge(kind: EdgeKind, length: Length, units: Units) -> String {
 }
 
 pub(crate) fn face_on(name: &str) -> String {
-    format!("{name}, face-on: true size, eave down")
+    tell!("{name}, face-on: true size, eave down", "{name}, de frente: tamaño real, alero abajo")
 }
 
 /// "Block A" for a block that is called "A".
 pub(crate) fn block_name(name: &str) -> String {
-    if name.to_lowercase().starts_with("block") { name.to_owned() } else { format!("Block {name}") }
+    if name.to_lowercase().starts_with(pick("block", "bloque")) {
+        name.to_owned()
+    } else {
+        tell!("Block {name}", "Bloque {name}")
+    }
 }
 
 pub(crate) fn block_label(name: &str, modules: usize) -> String {
-    format!("{} · {modules} modules", block_name(name))
+    tell!("{} · {modules} modules", "{} · {modules} módulos", block_name(name))
 }
 
 pub(crate) fn taped(length: Length, units: Units) -> String {
-    format!("{} in plan", length.show(units))
+    tell!("{} in plan", "{} en planta", length.show(units))
 }
 
 pub(crate) fn taped_on_face(on_slope: Length, along: DVec2, in_plan: Length, units: Units) -> String {
     let part = |metres: f64| Length::from_metres(metres.abs()).show(units);
-    format!(
+    tell!(
         "{} on the slope ({} along, {} up), {} in plan",
+        "{} en la pendiente ({} a lo largo, {} arriba), {} en planta",
         on_slope.show(units),
         part(along.x),
         part(along.y),
@@ -200,25 +252,34 @@ pub(crate) fn pointer(document: &Document, view: View, at: DVec2) -> String {
         && let Some((_, face)) = document.plan().layout.face(id)
     {
         let from = face.plane.to_frame(at) - face.bounds.min;
-        return format!("{} from the left, {} up", show(from.x), show(from.y));
+        return tell!(
+            "{} from the left, {} up",
+            "{} desde la izquierda, {} arriba",
+            show(from.x),
+            show(from.y)
+        );
     }
-    format!("{} east, {} north", show(at.x), show(at.y))
+    tell!("{} east, {} north", "{} al este, {} al norte", show(at.x), show(at.y))
 }
 
 // For screen readers
 pub(crate) fn drawing(job: &Job, view: View) -> String {
     match view {
-        View::Plan | View::Solid => format!("Drawing of {}, plan", job.name),
+        View::Plan | View::Solid => tell!("Drawing of {}, plan", "Dibujo de {}, planta", job.name),
         View::FaceOn(id) => {
-            let name = job.face(id).map_or("a face", |face| face.name.as_str());
-            format!("Drawing of {}, face {name} face-on", job.name)
+            let name = job.face(id).map_or(pick("a face", "un faldón"), |face| face.name.as_str());
+            tell!("Drawing of {}, face {name} face-on", "Dibujo de {}, faldón {name} de frente", job.name)
         }
     }
 }
 
 pub(crate) fn face_words(name: &str, face: &RoofFace, units: Units) -> String {
     let area = text::area(face.slope_area, units);
-    format!("Face {name}, pitch {}, {area} on the slope", face.plane.pitch)
+    tell!(
+        "Face {name}, pitch {}, {area} on the slope",
+        "Faldón {name}, pendiente {}, {area} en la pendiente",
+        face.plane.pitch
+    )
 }
 
 pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
@@ -226,36 +287,51 @@ pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
 }
 
 pub(crate) fn block_words(block: &Block, modules: usize) -> String {
-    format!("{}, {} rows of {}, {modules} modules", block_name(&block.name), block.rows, block.columns)
+    tell!(
+        "{}, {} rows of {}, {modules} modules",
+        "{}, {} filas de {}, {modules} módulos",
+        block_name(&block.name),
+        block.rows,
+        block.columns
+    )
 }
 
 pub(crate) fn module_words(cell: Cell, off: bool) -> String {
-    let state = if off { ", switched off" } else { "" };
-    format!("Module row {}, column {}{state}", cell.row + 1, cell.column + 1)
+    let state = if off { pick(", switched off", ", apagado") } else { "" };
+    tell!(
+        "Module row {}, column {}{state}",
+        "Módulo fila {}, columna {}{state}",
+        cell.row + 1,
+        cell.column + 1
+    )
 }
 
 // The side panel
 pub(crate) fn face_heading(name: &str) -> String {
-    format!("Face {name}")
+    tell!("Face {name}", "Faldón {name}")
 }
 pub(crate) fn corner_heading(corner: usize) -> String {
-    format!("Corner {}", corner + 1)
+    tell!("Corner {}", "Esquina {}", corner + 1)
 }
 pub(crate) fn side_row(side: usize, length: &str) -> String {
     format!("{}.  {length}", side + 1)
 }
 pub(crate) fn overruled(kind: EdgeKind) -> String {
-    format!("{} (chosen)", kind.name())
+    tell!("{} (chosen)", "{} (elegido)", kind.name())
 }
 pub(crate) fn kind_of_side(side: usize) -> String {
-    format!("Kind of side {}", side + 1)
+    tell!("Kind of side {}", "Clase del lado {}", side + 1)
 }
 pub(crate) fn row_name(row: u32) -> String {
-    format!("Row {}", row + 1)
+    tell!("Row {}", "Fila {}", row + 1)
 }
 pub(crate) fn own_clearance(usual: &str) -> String {
-    format!("The rule book says {usual}.")
+    tell!("The rule book says {usual}.", "El libro de reglas dice {usual}.")
 }
 pub(crate) fn bad_direction(text: &str) -> String {
-    format!("can't read {text:?} as a direction: type degrees clockwise from north, such as 180, or S")
+    tell!(
+        "can't read {text:?} as a direction: type degrees clockwise from north, such as 180, or S",
+        "no se puede leer {text:?} como dirección: escriba grados desde el norte en el sentido del reloj, \
+        por ejemplo 180, o S"
+    )
 }

@@ -4,66 +4,69 @@ use crate::Document;
 use crate::files::Ask;
 use crate::recovery::Left;
 use chalkcourse_job::FileError;
+use chalkcourse_words::{pick, tell};
 use std::fmt::Display;
 use std::path::Path;
 use std::time::SystemTime;
 
 pub(crate) fn ask_title(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open => "Open a job",
-        Ask::SaveAs => "Save the job as",
-        Ask::Export(_) => "Write the order to",
-        Ask::Print(_) => "Write the sheet to",
-        Ask::ExportPlan(_) => "Write the plan to",
-        Ask::Import => "Import a building from a file or folder",
-        Ask::ImportFolder => "Import a building from a folder",
-        Ask::Kit => "Load a kit",
-        Ask::RuleBook => "Load a rule book",
-        Ask::SaveRuleBook => "Save the rule book as",
-        Ask::CompareBook => "Compare with a rule book",
-        Ask::Prices => "Load a price list",
-        Ask::Stock => "Load a warehouse list",
-        Ask::Counts => "Load a pallet list with counts",
-        Ask::CompareJob => "Compare with the order of a job",
-        Ask::Offer => "Add the price list of a supplier",
-        Ask::Picture => "Lay a picture under the plan",
-        Ask::SavePicture => "Save the picture as",
+        Ask::Open => pick("Open a job", "Abrir una obra"),
+        Ask::SaveAs => pick("Save the job as", "Guardar la obra como"),
+        Ask::Export(_) => pick("Write the order to", "Escribir el pedido en"),
+        Ask::Print(_) => pick("Write the sheet to", "Escribir la hoja en"),
+        Ask::ExportPlan(_) => pick("Write the plan to", "Escribir la planta en"),
+        Ask::Import => {
+            pick("Import a building from a file or folder", "Importar un edificio de un archivo o carpeta")
+        }
+        Ask::ImportFolder => pick("Import a building from a folder", "Importar un edificio de una carpeta"),
+        Ask::Kit => pick("Load a kit", "Cargar un kit"),
+        Ask::RuleBook => pick("Load a rule book", "Cargar un libro de reglas"),
+        Ask::SaveRuleBook => pick("Save the rule book as", "Guardar el libro de reglas como"),
+        Ask::CompareBook => pick("Compare with a rule book", "Comparar con un libro de reglas"),
+        Ask::Prices => pick("Load a price list", "Cargar una lista de precios"),
+        Ask::Stock => pick("Load a warehouse list", "Cargar una lista de almacén"),
+        Ask::Counts => pick("Load a pallet list with counts", "Cargar una lista de tarimas con conteos"),
+        Ask::CompareJob => pick("Compare with the order of a job", "Comparar con el pedido de una obra"),
+        Ask::Offer => pick("Add the price list of a supplier", "Agregar la lista de precios de un proveedor"),
+        Ask::Picture => pick("Lay a picture under the plan", "Poner una imagen bajo la planta"),
+        Ask::SavePicture => pick("Save the picture as", "Guardar la imagen como"),
     }
 }
 
 pub(crate) fn ask_button(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open => "Open",
-        Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => "Save",
-        Ask::CompareBook | Ask::CompareJob => "Compare",
-        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) => "Write",
-        Ask::Import | Ask::ImportFolder => "List",
+        Ask::Open => pick("Open", "Abrir"),
+        Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => pick("Save", "Guardar"),
+        Ask::CompareBook | Ask::CompareJob => pick("Compare", "Comparar"),
+        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) => pick("Write", "Escribir"),
+        Ask::Import | Ask::ImportFolder => pick("List", "Enumerar"),
         Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Stock | Ask::Counts | Ask::Offer | Ask::Picture => {
-            "Load"
+            pick("Load", "Cargar")
         }
     }
 }
 
 pub(crate) fn ask_filter(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open | Ask::SaveAs | Ask::CompareJob => "Chalkcourse job",
-        Ask::Export(_) => "Order",
-        Ask::Print(_) => "Sheet to print",
-        Ask::ExportPlan(_) => "Plan",
-        Ask::Import | Ask::ImportFolder => "Buildings",
-        Ask::Kit => "Kit",
-        Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => "Rule book",
-        Ask::Prices | Ask::Offer => "Price list",
-        Ask::Stock => "Warehouse list",
-        Ask::Counts => "Pallet list",
-        Ask::Picture => "Picture (PNG or JPEG)",
-        Ask::SavePicture => "PNG picture",
+        Ask::Open | Ask::SaveAs | Ask::CompareJob => pick("Chalkcourse job", "Obra de Chalkcourse"),
+        Ask::Export(_) => pick("Order", "Pedido"),
+        Ask::Print(_) => pick("Sheet to print", "Hoja para imprimir"),
+        Ask::ExportPlan(_) => pick("Plan", "Planta"),
+        Ask::Import | Ask::ImportFolder => pick("Buildings", "Edificios"),
+        Ask::Kit => pick("Kit", "Kit"),
+        Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => pick("Rule book", "Libro de reglas"),
+        Ask::Prices | Ask::Offer => pick("Price list", "Lista de precios"),
+        Ask::Stock => pick("Warehouse list", "Lista de almacén"),
+        Ask::Counts => pick("Pallet list", "Lista de tarimas"),
+        Ask::Picture => pick("Picture (PNG or JPEG)", "Imagen (PNG o JPEG)"),
+        Ask::SavePicture => pick("PNG picture", "Imagen PNG"),
     }
 }
 
 /// The name of the job, with a mark while it differs from the file.
 pub(crate) fn title_of(document: &Document) -> String {
-    let mark = if document.history().is_unsaved() { "  (not saved)" } else { "" };
+    let mark = if document.history().is_unsaved() { pick("  (not saved)", "  (sin guardar)") } else { "" };
     format!("{}{mark}", document.job().name)
 }
 
@@ -73,39 +76,52 @@ pub(crate) fn window_title(document: &Document) -> String {
 }
 
 pub(crate) fn unsaved_title(name: &str) -> String {
-    format!("Save the changes to “{name}”?")
+    tell!("Save the changes to “{name}”?", "¿Guardar los cambios de “{name}”?")
 }
 
 pub(crate) fn job_untouched(error: &FileError) -> String {
-    format!("{error}\n\nThe job that is open was not touched.")
+    tell!("{error}\n\nThe job that is open was not touched.", "{error}\n\nLa obra abierta no se tocó.")
 }
 
 pub(crate) fn saved_to(path: &Path) -> String {
-    format!("Saved to {}", path.display())
+    tell!("Saved to {}", "Guardado en {}", path.display())
 }
 
 pub(crate) fn exported_to(path: &Path) -> String {
-    format!("Order written to {}", path.display())
+    tell!("Order written to {}", "Pedido escrito en {}", path.display())
 }
 
 pub(crate) fn taken(what: &str) -> String {
-    format!("{}: done. Undo takes it back.", what.trim_end_matches('…'))
+    tell!("{}: done. Undo takes it back.", "{}: hecho. Deshacer lo revierte.", what.trim_end_matches('…'))
 }
 
 pub(crate) fn no_recovery(error: &impl Display) -> String {
-    format!("No recovery copies are kept: {error}")
+    tell!("No recovery copies are kept: {error}", "No se guardan copias de recuperación: {error}")
 }
 pub(crate) fn no_frame_times(path: &Path, error: &impl Display) -> String {
-    format!("Frames are not timed: {} can't be written ({error})", path.display())
+    tell!(
+        "Frames are not timed: {} can't be written ({error})",
+        "No se miden los cuadros: no se puede escribir {} ({error})",
+        path.display()
+    )
 }
 
 /// A copy that was left behind, in a line.
 pub(crate) fn copy_words(left: &Left) -> String {
-    let written = left.written.map_or_else(|| "kept".to_owned(), |at| format!("kept on {}", moment(at)));
-    let name = left.name.as_deref().unwrap_or("A job whose copy can't be read");
+    let written = left.written.map_or_else(
+        || pick("kept", "guardada").to_owned(),
+        |at| tell!("kept on {}", "guardada el {}", moment(at)),
+    );
+    let name = left
+        .name
+        .as_deref()
+        .unwrap_or(pick("A job whose copy can't be read", "Una obra cuya copia no se puede leer"));
     match &left.from {
-        Some(from) => format!("{name}, {written}; from {}", from.display()),
-        None => format!("{name}, {written}; never saved to a file"),
+        Some(from) => tell!("{name}, {written}; from {}", "{name}, {written}; de {}", from.display()),
+        None => tell!(
+            "{name}, {written}; never saved to a file",
+            "{name}, {written}; nunca guardada en un archivo"
+        ),
     }
 }
 
@@ -114,7 +130,7 @@ pub(crate) fn file_stem(name: &str) -> String {
     let clean: String =
         name.trim().to_lowercase().chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).collect();
     let words: Vec<&str> = clean.split('-').filter(|word| !word.is_empty()).collect();
-    if words.is_empty() { "job".to_owned() } else { words.join("-").chars().take(80).collect() }
+    if words.is_empty() { pick("job", "obra").to_owned() } else { words.join("-").chars().take(80).collect() }
 }
 
 /// A day as "2026-11-25".

@@ -6,30 +6,40 @@ use chalkcourse_job::{Job, Unit, Waiver};
 use chalkcourse_plan::Summary;
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{Line, LineTerm, Takeoff, show_amount};
+use chalkcourse_words::{pick, tell};
 
 pub(crate) fn severity(severity: Severity) -> &'static str {
     match severity {
-        Severity::Stop => "Stop",
-        Severity::Caution => "Caution",
-        Severity::Note => "Note",
+        Severity::Stop => pick("Stop", "Alto"),
+        Severity::Caution => pick("Caution", "Precaución"),
+        Severity::Note => pick("Note", "Nota"),
     }
 }
 
 pub(crate) fn findings_tab(open: usize) -> String {
     match open {
-        0 => "Findings: none".to_owned(),
-        open => format!("Findings: {open}"),
+        0 => pick("Findings: none", "Hallazgos: ninguno").to_owned(),
+        open => tell!("Findings: {open}", "Hallazgos: {open}"),
     }
 }
 
 /// What an empty list of findings means.
 pub(crate) fn nothing_found(job: &Job) -> &'static str {
     if job.faces.is_empty() {
-        "Nothing to check yet: draw a face first."
+        pick(
+            "Nothing to check yet: draw a face first.",
+            "Todavía nada que revisar: dibuje primero un faldón.",
+        )
     } else if job.blocks.is_empty() {
-        "The roof holds together. Place a block, and the rules are checked as you move it."
+        pick(
+            "The roof holds together. Place a block, and the rules are checked as you move it.",
+            "El techo cuadra. Coloque un bloque, y las reglas se revisan mientras lo mueve.",
+        )
     } else {
-        "The rules of this book found nothing. They are not all that can be wrong: read the cautions."
+        pick(
+            "The rules of this book found nothing. They are not all that can be wrong: read the cautions.",
+            "Las reglas de este libro no hallaron nada. No son todo lo que puede estar mal: lea las precauciones.",
+        )
     }
 }
 
@@ -40,7 +50,7 @@ pub(crate) fn finding_words(finding: &Finding) -> String {
 }
 
 pub(crate) fn waived_by(waiver: &Waiver) -> String {
-    format!("waived by {} on {}: {}", waiver.by, waiver.date, waiver.reason)
+    tell!("waived by {} on {}: {}", "dispensado por {} el {}: {}", waiver.by, waiver.date, waiver.reason)
 }
 
 /// An area as a person reads it.
@@ -49,11 +59,20 @@ pub(crate) fn area(square_metres: f64, units: Units) -> String {
 }
 
 pub(crate) fn area_words(plan: f64, slope: f64, units: Units) -> String {
-    format!("{} on the slope, {} in plan", area(slope, units), area(plan, units))
+    tell!(
+        "{} on the slope, {} in plan",
+        "{} en la pendiente, {} en planta",
+        area(slope, units),
+        area(plan, units)
+    )
 }
 
 pub(crate) fn roof_words(summary: &Summary, faces: usize, units: Units) -> String {
-    let faces = if faces == 1 { "1 face".to_owned() } else { format!("{faces} faces") };
+    let faces = if faces == 1 {
+        pick("1 face", "1 faldón").to_owned()
+    } else {
+        tell!("{faces} faces", "{faces} faldones")
+    };
     format!("{faces}, {}", area_words(summary.plan_area, summary.slope_area, units))
 }
 
@@ -61,8 +80,8 @@ pub(crate) fn roof_words(summary: &Summary, faces: usize, units: Units) -> Strin
 pub(crate) fn summary(document: &Document) -> String {
     let plan = document.plan();
     let modules = match plan.summary.modules {
-        1 => "1 module".to_owned(),
-        modules => format!("{modules} modules"),
+        1 => pick("1 module", "1 módulo").to_owned(),
+        modules => tell!("{modules} modules", "{modules} módulos"),
     };
     let change = document
         .plan_before()
@@ -70,8 +89,8 @@ pub(crate) fn summary(document: &Document) -> String {
     let change = if change == 0 { String::new() } else { format!(" ({})", signed(change as f64)) };
     let without = match plan.takeoff.unpriced.len() {
         0 => String::new(),
-        1 => " + 1 part without a price".to_owned(),
-        many => format!(" + {many} parts without a price"),
+        1 => pick(" + 1 part without a price", " + 1 pieza sin precio").to_owned(),
+        many => tell!(" + {many} parts without a price", " + {many} piezas sin precio"),
     };
     format!(
         "{modules}{change}  ·  {:.2} kW  ·  {} {:.2}{without}",
@@ -80,16 +99,20 @@ pub(crate) fn summary(document: &Document) -> String {
 }
 
 pub(crate) fn total(takeoff: &Takeoff) -> String {
-    format!("Total, {}", takeoff.currency)
+    tell!("Total, {}", "Total, {}", takeoff.currency)
 }
 
 /// An amount to the cent; what nobody has said is told, not taken for nothing.
 pub(crate) fn money(amount: Option<impl std::fmt::Display>) -> String {
-    amount.map_or_else(|| "not known".to_owned(), |amount| format!("{amount:.2}"))
+    amount.map_or_else(|| pick("not known", "no se sabe").to_owned(), |amount| format!("{amount:.2}"))
 }
 
 pub(crate) fn unpriced(numbers: &[String]) -> String {
-    format!("Without a price, and not in the total: {}", numbers.join(", "))
+    tell!(
+        "Without a price, and not in the total: {}",
+        "Sin precio, y fuera del total: {}",
+        numbers.join(", ")
+    )
 }
 
 fn signed(number: f64) -> String {
@@ -105,11 +128,17 @@ pub(crate) fn delta(change: f64, unit: Unit, units: Units) -> String {
 
 pub(crate) fn line_words(line: &Line, amount: &str, delta: &str, units: Units) -> String {
     let delta = if delta.is_empty() { String::new() } else { format!(" ({delta})") };
-    format!("{}, {}: {amount}{delta}, order {}", line.number, line.name, line.packages_words(units))
+    tell!(
+        "{}, {}: {amount}{delta}, order {}",
+        "{}, {}: {amount}{delta}, pedir {}",
+        line.number,
+        line.name,
+        line.packages_words(units)
+    )
 }
 
 pub(crate) fn line_gone(number: &str, name: &str, amount: &str) -> String {
-    format!("{number} {name}: −{amount}, none left")
+    tell!("{number} {name}: −{amount}, none left", "{number} {name}: −{amount}, no queda ninguno")
 }
 
 pub(crate) fn term_words(term: &LineTerm, units: Units) -> String {
@@ -121,8 +150,12 @@ pub(crate) fn waste_words(line: &Line, units: Units) -> String {
     let with_waste = show_amount(line.with_waste, line.unit, units);
     let packages = line.packages_words(units);
     if line.waste > 0.0 {
-        format!("with {} % waste {with_waste}, in {packages}", (line.waste * 1000.0).round() / 10.0)
+        tell!(
+            "with {} % waste {with_waste}, in {packages}",
+            "con {} % de desperdicio {with_waste}, en {packages}",
+            (line.waste * 1000.0).round() / 10.0
+        )
     } else {
-        format!("no waste added, in {packages}")
+        tell!("no waste added, in {packages}", "sin desperdicio agregado, en {packages}")
     }
 }

@@ -11,6 +11,7 @@
 //! - `solid`: the house in space, the view for its owner
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
+use chalkcourse_words::{Say, say};
 mod arrange;
 mod coursing;
 mod drawing;
@@ -42,236 +43,404 @@ pub(crate) use steps::*;
 pub(crate) use taped::*;
 
 // Commands
-pub(crate) const MENU_FILE: &str = "File";
-pub(crate) const MENU_EDIT: &str = "Edit";
-pub(crate) const MENU_VIEW: &str = "View";
-pub(crate) const MENU_HELP: &str = "Help";
-pub(crate) const NEW: &str = "New job";
-pub(crate) const OPEN: &str = "Open job…";
-pub(crate) const OPEN_RECENT: &str = "Open recent";
-pub(crate) const OPEN_SAMPLE: &str = "Open the sample";
-pub(crate) const SAVE: &str = "Save";
-pub(crate) const SAVE_AS: &str = "Save as…";
-pub(crate) const EXPORT: &str = "Export";
-pub(crate) const EXPORT_HELP: &str = "Write what to order: to print, for a spreadsheet, to read, or for another program; what the crew prints; or the plan for maps, the house for 3-D programs";
-pub(crate) const EXPORT_WORKBOOK: &str = "Order as XLSX…";
-pub(crate) const EXPORT_BY_PART: &str = "Order to print, by part…";
-pub(crate) const EXPORT_BY_STAGE: &str = "Order to print, by stage…";
-pub(crate) const PRINT_CHECKLIST: &str = "Checklist to print…";
-pub(crate) const PRINT_PALLET: &str = "Pallet list to print…";
-pub(crate) const PRINT_CLAIM: &str = "Delivery claim to print…";
-pub(crate) const PRINT: &str = "Print…";
-pub(crate) const PRINT_HELP: &str = "Write a PDF of this list, with boxes to tick";
-pub(crate) const EXPORT_TEXT: &str = "Order as text…";
-pub(crate) const EXPORT_CSV: &str = "Order as CSV…";
-pub(crate) const EXPORT_JSON: &str = "Order as JSON…";
-pub(crate) const LOAD_KIT: &str = "Load a kit…";
-pub(crate) const LOAD_RULE_BOOK: &str = "Load a rule book…";
-pub(crate) const LOAD_PRICES: &str = "Load a price list…";
-pub(crate) const QUIT: &str = "Quit";
-pub(crate) const UNDO: &str = "Undo";
-pub(crate) const REDO: &str = "Redo";
-pub(crate) const DELETE: &str = "Delete what is selected";
-pub(crate) const FIT: &str = "Fit";
-pub(crate) const FIT_HELP: &str = "Show all of it";
-pub(crate) const PLAN_VIEW: &str = "Plan";
-pub(crate) const PLAN_HELP: &str = "The roof from above, north up  (1)";
-pub(crate) const FACE_ON_VIEW: &str = "Face-on";
-pub(crate) const FACE_ON_HELP: &str = "One face true to size, its eave down  (2)";
-pub(crate) const FACE_SHOWN: &str = "Face shown";
-pub(crate) const COURSES_IN_PLAN: &str = "Course lines in plan";
-pub(crate) const THEME: &str = "Dark or light";
-pub(crate) const TO_LIGHT: &str = "Light";
-pub(crate) const TO_DARK: &str = "Dark";
-pub(crate) const FEET_INCHES: &str = "Feet and inches";
-pub(crate) const METRIC: &str = "Metric";
-pub(crate) const CAUTIONS: &str = "Before anyone climbs";
-pub(crate) const KEYS: &str = "Keys";
-pub(crate) const FIND_COMMAND: &str = "Find a command…";
-pub(crate) const FIND_FIELD: &str = "What to do";
-pub(crate) const FIND_HINT: &str = "Type a word of what you want to do";
-pub(crate) const FIND_NOTHING: &str = "No command has these words. Try one of them alone.";
-pub(crate) const FIND_NOT_NOW: &str = "There is nothing that this could be done to at present.";
-pub(crate) const OK: &str = "OK";
-pub(crate) const CLOSE: &str = "Close";
-pub(crate) const CANCEL: &str = "Cancel";
+pub(crate) const MENU_FILE: Say = say("File", "Archivo");
+pub(crate) const MENU_EDIT: Say = say("Edit", "Edición");
+pub(crate) const MENU_VIEW: Say = say("View", "Ver");
+pub(crate) const MENU_HELP: Say = say("Help", "Ayuda");
+pub(crate) const NEW: Say = say("New job", "Obra nueva");
+pub(crate) const OPEN: Say = say("Open job…", "Abrir obra…");
+pub(crate) const OPEN_RECENT: Say = say("Open recent", "Abrir reciente");
+pub(crate) const OPEN_SAMPLE: Say = say("Open the sample", "Abrir el ejemplo");
+pub(crate) const SAVE: Say = say("Save", "Guardar");
+pub(crate) const SAVE_AS: Say = say("Save as…", "Guardar como…");
+pub(crate) const EXPORT: Say = say("Export", "Exportar");
+pub(crate) const EXPORT_HELP: Say = say(
+    "Write what to order: to print, for a spreadsheet, to read, or for another program; what the crew prints; or the plan for maps, the house for 3-D programs",
+    "Escribir lo que se pide: para imprimir, para una hoja de cálculo, para leer o para otro programa; \
+        lo que imprime la cuadrilla; o la planta para mapas, la casa para programas 3-D",
+);
+pub(crate) const EXPORT_WORKBOOK: Say = say("Order as XLSX…", "Pedido como XLSX…");
+pub(crate) const EXPORT_BY_PART: Say = say("Order to print, by part…", "Pedido para imprimir, por pieza…");
+pub(crate) const EXPORT_BY_STAGE: Say = say("Order to print, by stage…", "Pedido para imprimir, por etapa…");
+pub(crate) const PRINT_CHECKLIST: Say = say("Checklist to print…", "Lista de verificación para imprimir…");
+pub(crate) const PRINT_PALLET: Say = say("Pallet list to print…", "Lista de tarimas para imprimir…");
+pub(crate) const PRINT_CLAIM: Say = say("Delivery claim to print…", "Reclamo de entrega para imprimir…");
+pub(crate) const PRINT: Say = say("Print…", "Imprimir…");
+pub(crate) const PRINT_HELP: Say = say(
+    "Write a PDF of this list, with boxes to tick",
+    "Escribir un PDF de esta lista, con casillas para marcar",
+);
+pub(crate) const EXPORT_TEXT: Say = say("Order as text…", "Pedido como texto…");
+pub(crate) const EXPORT_CSV: Say = say("Order as CSV…", "Pedido como CSV…");
+pub(crate) const EXPORT_JSON: Say = say("Order as JSON…", "Pedido como JSON…");
+pub(crate) const LOAD_KIT: Say = say("Load a kit…", "Cargar un kit…");
+pub(crate) const LOAD_RULE_BOOK: Say = say("Load a rule book…", "Cargar un libro de reglas…");
+pub(crate) const LOAD_PRICES: Say = say("Load a price list…", "Cargar una lista de precios…");
+pub(crate) const QUIT: Say = say("Quit", "Salir");
+pub(crate) const UNDO: Say = say("Undo", "Deshacer");
+pub(crate) const REDO: Say = say("Redo", "Rehacer");
+pub(crate) const DELETE: Say = say("Delete what is selected", "Borrar lo seleccionado");
+pub(crate) const FIT: Say = say("Fit", "Ajustar");
+pub(crate) const FIT_HELP: Say = say("Show all of it", "Mostrar todo");
+pub(crate) const PLAN_VIEW: Say = say("Plan", "Planta");
+pub(crate) const PLAN_HELP: Say =
+    say("The roof from above, north up  (1)", "El techo desde arriba, el norte hacia arriba  (1)");
+pub(crate) const FACE_ON_VIEW: Say = say("Face-on", "De frente");
+pub(crate) const FACE_ON_HELP: Say =
+    say("One face true to size, its eave down  (2)", "Un faldón en tamaño real, su alero abajo  (2)");
+pub(crate) const FACE_SHOWN: Say = say("Face shown", "Faldón mostrado");
+pub(crate) const COURSES_IN_PLAN: Say = say("Course lines in plan", "Líneas de hilada en planta");
+pub(crate) const THEME: Say = say("Dark or light", "Oscuro o claro");
+pub(crate) const TO_LIGHT: Say = say("Light", "Claro");
+pub(crate) const TO_DARK: Say = say("Dark", "Oscuro");
+pub(crate) const FEET_INCHES: Say = say("Feet and inches", "Pies y pulgadas");
+pub(crate) const METRIC: Say = say("Metric", "Métrico");
+pub(crate) const CAUTIONS: Say = say("Before anyone climbs", "Antes de que nadie suba");
+pub(crate) const KEYS: Say = say("Keys", "Teclas");
+pub(crate) const FIND_COMMAND: Say = say("Find a command…", "Buscar una orden…");
+pub(crate) const FIND_FIELD: Say = say("What to do", "Qué hacer");
+pub(crate) const FIND_HINT: Say =
+    say("Type a word of what you want to do", "Escriba una palabra de lo que quiere hacer");
+pub(crate) const FIND_NOTHING: Say = say(
+    "No command has these words. Try one of them alone.",
+    "Ninguna orden tiene estas palabras. Pruebe una sola de ellas.",
+);
+pub(crate) const FIND_NOT_NOW: Say = say(
+    "There is nothing that this could be done to at present.",
+    "Por ahora no hay nada a lo que esto se pueda hacer.",
+);
+pub(crate) const OK: Say = say("OK", "Aceptar");
+pub(crate) const CLOSE: Say = say("Close", "Cerrar");
+pub(crate) const CANCEL: Say = say("Cancel", "Cancelar");
 
 /// Keys that are no commands.
-pub(crate) const OTHER_KEYS: [(&str, &str); 9] = [
-    ("Nudge by 1 in", "Arrow keys"),
-    ("Nudge by 1 ft", "Shift + arrow keys"),
-    ("Nudge by 1/16 in", "Alt + arrow keys"),
-    ("Switch the selected module", "X or double-click"),
-    ("Add a corner to a side", "Double-click the side"),
-    ("Drag without snapping", "Ctrl or Alt"),
-    ("Drag one face's corner alone", "Shift"),
-    ("Let go, give up a drag, or close a window", "Esc"),
-    ("Pan", "Space, middle or right drag"),
+pub(crate) const OTHER_KEYS: [(Say, Say); 9] = [
+    (say("Nudge by 1 in", "Mover 1 in"), say("Arrow keys", "Flechas")),
+    (say("Nudge by 1 ft", "Mover 1 ft"), say("Shift + arrow keys", "Mayús + flechas")),
+    (say("Nudge by 1/16 in", "Mover 1/16 in"), say("Alt + arrow keys", "Alt + flechas")),
+    (
+        say("Switch the selected module", "Conmutar el módulo seleccionado"),
+        say("X or double-click", "X o doble clic"),
+    ),
+    (
+        say("Add a corner to a side", "Agregar una esquina a un lado"),
+        say("Double-click the side", "Doble clic en el lado"),
+    ),
+    (say("Drag without snapping", "Arrastrar sin ajuste"), say("Ctrl or Alt", "Ctrl o Alt")),
+    (say("Drag one face's corner alone", "Arrastrar la esquina de un solo faldón"), say("Shift", "Mayús")),
+    (
+        say(
+            "Let go, give up a drag, or close a window",
+            "Soltar, abandonar un arrastre o cerrar una ventana",
+        ),
+        say("Esc", "Esc"),
+    ),
+    (
+        say("Pan", "Desplazar"),
+        say("Space, middle or right drag", "Espacio, arrastre con botón central o derecho"),
+    ),
 ];
 
+/// A key with what is held beside it, as it stands on the keyboards of the language.
+pub(crate) fn key_words(ctx: &egui::Context, key: &egui::KeyboardShortcut) -> String {
+    let words = ctx.format_shortcut(key);
+    let spanish = [
+        ("Shift", "Mayús"),
+        ("Right", "Derecha"),
+        ("Left", "Izquierda"),
+        ("Down", "Abajo"),
+        ("Up", "Arriba"),
+        ("Delete", "Supr"),
+    ];
+    match chalkcourse_words::spoken() {
+        chalkcourse_words::Language::English => words,
+        chalkcourse_words::Language::Spanish => {
+            let named = |part| spanish.iter().find(|(name, _)| *name == part).map_or(part, |(_, own)| *own);
+            words.split('+').map(named).collect::<Vec<_>>().join("+")
+        }
+    }
+}
+
 // Tools
-pub(crate) const TOOL_SELECT: &str = "Select";
-pub(crate) const TOOL_FACE: &str = "Draw face";
-pub(crate) const TOOL_PENETRATION: &str = "Penetration";
-pub(crate) const TOOL_BLOCK: &str = "Block";
-pub(crate) const TOOL_TAPE: &str = "Tape";
-pub(crate) const NEXT_LENGTH: &str = "Length of this side";
-pub(crate) const CLOSE_FACE: &str = "Close the outline";
-pub(crate) const TAKE_BACK_CORNER: &str = "Take back a corner";
+pub(crate) const TOOL_SELECT: Say = say("Select", "Seleccionar");
+pub(crate) const TOOL_FACE: Say = say("Draw face", "Dibujar faldón");
+pub(crate) const TOOL_PENETRATION: Say = say("Penetration", "Penetración");
+pub(crate) const TOOL_BLOCK: Say = say("Block", "Bloque");
+pub(crate) const TOOL_TAPE: Say = say("Tape", "Cinta");
+pub(crate) const NEXT_LENGTH: Say = say("Length of this side", "Longitud de este lado");
+pub(crate) const CLOSE_FACE: Say = say("Close the outline", "Cerrar el contorno");
+pub(crate) const TAKE_BACK_CORNER: Say = say("Take back a corner", "Quitar una esquina");
 
 // The drawing
 pub(crate) const NORTH: &str = "N";
-pub(crate) const EAST_WEST: &str = "due east–west";
-pub(crate) const NORTH_SOUTH: &str = "due north–south";
-pub(crate) const DIAGONAL: &str = "at 45°";
-pub(crate) const LEVEL_WITH_START: &str = "in line with a corner";
-pub(crate) const CLOSES: &str = "closes the face";
-pub(crate) const CENTRED: &str = "in the middle of the face";
-pub(crate) const NO_DIRECTION: &str = "Point where the side should go, then press Enter.";
-pub(crate) const LENGTH_NOT_POSITIVE: &str = "A side is longer than 0.";
-pub(crate) const THREE_CORNERS: &str = "An outline has at least three corners: click another one.";
-pub(crate) const NO_AREA: &str = "These corners lie on one line and make no outline: take one back.";
-pub(crate) const HOLE_IN_NO_FACE: &str =
-    "A hole lies inside one face, a courtyard inside the walls of one part: take corners back until all are.";
-pub(crate) const NO_FACE_HERE: &str = "There is no face here: press on one to place a block.";
-pub(crate) const NO_FACE_YET: &str = "There is no face to show yet: draw one first.";
-pub(crate) const LAST_CORNERS: &str = "A face keeps its last three corners: delete the face instead.";
-pub(crate) const SWITCH_ON: &str = "Switch this module on";
-pub(crate) const SWITCH_OFF: &str = "Switch this module off";
-pub(crate) const SWITCH_ALL_ON: &str = "Switch all modules on";
-pub(crate) const ADD_CORNER: &str = "Add a corner here";
-pub(crate) const DELETE_CORNER: &str = "Delete this corner";
-pub(crate) const DELETE_BLOCK: &str = "Delete the block";
-pub(crate) const DELETE_PENETRATION: &str = "Delete the penetration";
-pub(crate) const DELETE_FACE: &str = "Delete the face";
-pub(crate) const SHOW_FACE_ON: &str = "Show face-on";
-pub(crate) const PLACE_BLOCK: &str = "Place a block";
+pub(crate) const EAST_WEST: Say = say("due east–west", "exactamente este–oeste");
+pub(crate) const NORTH_SOUTH: Say = say("due north–south", "exactamente norte–sur");
+pub(crate) const DIAGONAL: Say = say("at 45°", "a 45°");
+pub(crate) const LEVEL_WITH_START: Say = say("in line with a corner", "en línea con una esquina");
+pub(crate) const CLOSES: Say = say("closes the face", "cierra el faldón");
+pub(crate) const CENTRED: Say = say("in the middle of the face", "en el centro del faldón");
+pub(crate) const NO_DIRECTION: Say = say(
+    "Point where the side should go, then press Enter.",
+    "Apunte hacia donde debe ir el lado y oprima Entrar.",
+);
+pub(crate) const LENGTH_NOT_POSITIVE: Say = say("A side is longer than 0.", "Un lado mide más de 0.");
+pub(crate) const THREE_CORNERS: Say = say(
+    "An outline has at least three corners: click another one.",
+    "Un contorno tiene al menos tres esquinas: haga clic en otra.",
+);
+pub(crate) const NO_AREA: Say = say(
+    "These corners lie on one line and make no outline: take one back.",
+    "Estas esquinas están sobre una recta y no forman contorno: quite una.",
+);
+pub(crate) const HOLE_IN_NO_FACE: Say = say(
+    "A hole lies inside one face, a courtyard inside the walls of one part: take corners back until all are.",
+    "Un hueco está dentro de un faldón, un patio dentro de los muros de una parte: quite esquinas \
+        hasta que todas lo estén.",
+);
+pub(crate) const NO_FACE_HERE: Say = say(
+    "There is no face here: press on one to place a block.",
+    "Aquí no hay faldón: oprima sobre uno para colocar un bloque.",
+);
+pub(crate) const NO_FACE_YET: Say = say(
+    "There is no face to show yet: draw one first.",
+    "Todavía no hay faldón que mostrar: dibuje uno primero.",
+);
+pub(crate) const LAST_CORNERS: Say = say(
+    "A face keeps its last three corners: delete the face instead.",
+    "Un faldón conserva sus últimas tres esquinas: borre mejor el faldón.",
+);
+pub(crate) const SWITCH_ON: Say = say("Switch this module on", "Encender este módulo");
+pub(crate) const SWITCH_OFF: Say = say("Switch this module off", "Apagar este módulo");
+pub(crate) const SWITCH_ALL_ON: Say = say("Switch all modules on", "Encender todos los módulos");
+pub(crate) const ADD_CORNER: Say = say("Add a corner here", "Agregar aquí una esquina");
+pub(crate) const DELETE_CORNER: Say = say("Delete this corner", "Borrar esta esquina");
+pub(crate) const DELETE_BLOCK: Say = say("Delete the block", "Borrar el bloque");
+pub(crate) const DELETE_PENETRATION: Say = say("Delete the penetration", "Borrar la penetración");
+pub(crate) const DELETE_FACE: Say = say("Delete the face", "Borrar el faldón");
+pub(crate) const SHOW_FACE_ON: Say = say("Show face-on", "Mostrar de frente");
+pub(crate) const PLACE_BLOCK: Say = say("Place a block", "Colocar un bloque");
 
 // First steps
-pub(crate) const EMPTY_TITLE: &str = "Start with the roof";
-pub(crate) const EMPTY_STEPS: [&str; 3] = [
-    "1.  Draw a face: click its corners. Type a length such as 30' 6\" for an exact side.",
-    "2.  Mark what comes through the roof: vents, pipes, chimneys.",
-    "3.  Place a block of modules and drag it. Findings and quantities follow as you move.",
+pub(crate) const EMPTY_TITLE: Say = say("Start with the roof", "Empiece por el techo");
+pub(crate) const EMPTY_STEPS: [Say; 3] = [
+    say(
+        "1.  Draw a face: click its corners. Type a length such as 30' 6\" for an exact side.",
+        "1.  Dibuje un faldón: haga clic en sus esquinas. Escriba una longitud como 30' 6\" para un lado \
+        exacto.",
+    ),
+    say(
+        "2.  Mark what comes through the roof: vents, pipes, chimneys.",
+        "2.  Marque lo que atraviesa el techo: respiraderos, tubos, chimeneas.",
+    ),
+    say(
+        "3.  Place a block of modules and drag it. Findings and quantities follow as you move.",
+        "3.  Coloque un bloque de módulos y arrástrelo. Los hallazgos y las cantidades siguen su movimiento.",
+    ),
 ];
-pub(crate) const EMPTY_DRAW: &str = "Draw a face";
-pub(crate) const EMPTY_OPEN: &str = "Open a job…";
+pub(crate) const EMPTY_DRAW: Say = say("Draw a face", "Dibujar un faldón");
+pub(crate) const EMPTY_OPEN: Say = say("Open a job…", "Abrir una obra…");
 
 // Fields
-pub(crate) const NEW_JOB: &str = "New job";
-pub(crate) const THE_JOB: &str = "The job";
-pub(crate) const NAME: &str = "Name";
-pub(crate) const ADDRESS: &str = "Address";
-pub(crate) const NOTES: &str = "Crew notes";
-pub(crate) const UNITS: &str = "Units";
-pub(crate) const KIT: &str = "Kit";
-pub(crate) const RULE_BOOK: &str = "Rule book";
-pub(crate) const PRICES: &str = "Price list";
-pub(crate) const LOAD: &str = "Load…";
-pub(crate) const NO_NAME: &str = "A name is needed.";
-pub(crate) const BAD_COUNT: &str = "Type a whole number from 1 to 1000.";
-pub(crate) const PITCH: &str = "Pitch";
-pub(crate) const PITCH_HELP: &str = "Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) will do too.";
-pub(crate) const DOWNSLOPE: &str = "Downslope";
-pub(crate) const DOWNSLOPE_HELP: &str =
-    "The way that water runs: degrees clockwise from north, or N, NE, E …";
-pub(crate) const HEIGHT: &str = "Eave height";
-pub(crate) const HEIGHT_HELP: &str =
-    "Height of the face at its lower left corner, above any level that is the same for the whole job.";
-pub(crate) const EXPOSURE: &str = "Exposure";
-pub(crate) const EXPOSURE_HELP: &str = "How much of each course is to the weather, up the slope. Usually 5\" or 5 5/8\" (common practice, no source).";
-pub(crate) const FIRST_COURSE: &str = "First course line";
-pub(crate) const FIRST_COURSE_HELP: &str = "From the eave up to the first course line.";
-pub(crate) const SIDES: &str = "Sides, true length";
-pub(crate) const WORKED_OUT: &str = "worked out from the roof";
-pub(crate) const KIND_HELP: &str =
-    "The kind follows from the faces. Choose one here only where the roof is otherwise.";
-pub(crate) const FACE_NOT_SOUND: &str =
-    "The outline folds over itself or has no area: drag its corners apart, or undo.";
-pub(crate) const EAST: &str = "East";
-pub(crate) const NORTHWARD: &str = "North";
-pub(crate) const CORNER_HELP: &str = "In plan, from the corner where the face's own frame begins.";
-pub(crate) const KIND: &str = "Kind";
-pub(crate) const SHAPE: &str = "Shape";
-pub(crate) const ROUND: &str = "round";
-pub(crate) const RECTANGLE: &str = "rectangle";
-pub(crate) const ANY_OUTLINE: &str = "any outline";
-pub(crate) const DIAMETER: &str = "Across";
-pub(crate) const ALONG: &str = "Along the eave";
-pub(crate) const UP_SLOPE: &str = "Up the slope";
-pub(crate) const TAPED_HELP: &str = "As taped on the deck.";
-pub(crate) const CLEARANCE: &str = "Clearance";
-pub(crate) const CLEARANCE_HELP: &str = "How far modules stay away, measured on the slope.";
-pub(crate) const AS_THE_BOOK: &str = "As the book says";
-pub(crate) const MIDDLE_HELP: &str = "From the lower left of the face to the middle of it, on the slope.";
-pub(crate) const BESIDE_FACES: &str = "It lies beside all faces: drag it onto one.";
-pub(crate) const ROWS: &str = "Rows";
-pub(crate) const ROWS_HELP: &str = "From the eave up.";
-pub(crate) const COLUMNS: &str = "Modules in a row";
-pub(crate) const COLUMNS_HELP: &str = "Along the eave.";
-pub(crate) const MODULES_LIE: &str = "Modules lie";
-pub(crate) const LANDSCAPE: &str = "long side along the eave";
-pub(crate) const PORTRAIT: &str = "long side up the slope";
-pub(crate) const REVEAL: &str = "Reveal";
-pub(crate) const REVEAL_HELP: &str = "The gap between neighbouring modules; the kit gives its range.";
-pub(crate) const FACE: &str = "On face";
-pub(crate) const FROM_LEFT: &str = "From the left";
-pub(crate) const FROM_LEFT_HELP: &str =
-    "From the left end of the face to the block's left edge, on the slope.";
-pub(crate) const FROM_EAVE: &str = "Up from the eave";
-pub(crate) const FROM_EAVE_HELP: &str =
-    "From the lowest point of the face up the slope. For a block: where the base rail line is snapped.";
-pub(crate) const ROW_SHIFTS: &str = "Shift rows";
-pub(crate) const SHIFT_HELP: &str =
-    "To the right against the block's corner. Or drag the grip at a row's end.";
-pub(crate) const LOCKED: &str = "Locked";
-pub(crate) const LOCKED_HELP: &str = "A locked block stays where it is when an array is fitted.";
+pub(crate) const NEW_JOB: Say = say("New job", "Obra nueva");
+pub(crate) const THE_JOB: Say = say("The job", "La obra");
+pub(crate) const NAME: Say = say("Name", "Nombre");
+pub(crate) const ADDRESS: Say = say("Address", "Dirección");
+pub(crate) const NOTES: Say = say("Crew notes", "Notas");
+pub(crate) const UNITS: Say = say("Units", "Unidades");
+pub(crate) const KIT: Say = say("Kit", "Kit");
+pub(crate) const RULE_BOOK: Say = say("Rule book", "Libro de reglas");
+pub(crate) const PRICES: Say = say("Price list", "Lista de precios");
+pub(crate) const LOAD: Say = say("Load…", "Cargar…");
+pub(crate) const NO_NAME: Say = say("A name is needed.", "Hace falta un nombre.");
+pub(crate) const BAD_COUNT: Say =
+    say("Type a whole number from 1 to 1000.", "Escriba un número entero de 1 a 1000.");
+pub(crate) const PITCH: Say = say("Pitch", "Pendiente");
+pub(crate) const PITCH_HELP: Say = say(
+    "Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) will do too.",
+    "Lo que sube en 12 de avance: 6:12. También vale un ángulo (26.6°) o un porcentaje (50%).",
+);
+pub(crate) const DOWNSLOPE: Say = say("Downslope", "Cae hacia");
+pub(crate) const DOWNSLOPE_HELP: Say = say(
+    "The way that water runs: degrees clockwise from north, or N, NE, E …",
+    "Hacia donde corre el agua: grados desde el norte en el sentido del reloj, o N, NE, E …",
+);
+pub(crate) const HEIGHT: Say = say("Eave height", "Altura del alero");
+pub(crate) const HEIGHT_HELP: Say = say(
+    "Height of the face at its lower left corner, above any level that is the same for the whole job.",
+    "Altura del faldón en su esquina inferior izquierda, sobre cualquier nivel que sea el mismo en \
+        toda la obra.",
+);
+pub(crate) const EXPOSURE: Say = say("Exposure", "Exposición");
+pub(crate) const EXPOSURE_HELP: Say = say(
+    "How much of each course is to the weather, up the slope. Usually 5\" or 5 5/8\" (common practice, no source).",
+    "Cuánto de cada hilada queda a la intemperie, pendiente arriba. De 5\" o 5 5/8\" es lo usual \
+        (práctica común, sin fuente).",
+);
+pub(crate) const FIRST_COURSE: Say = say("First course line", "Primera línea de hilada");
+pub(crate) const FIRST_COURSE_HELP: Say =
+    say("From the eave up to the first course line.", "Del alero a la primera línea de hilada.");
+pub(crate) const SIDES: Say = say("Sides, true length", "Lados, longitud real");
+pub(crate) const WORKED_OUT: Say = say("worked out from the roof", "calculado según el techo");
+pub(crate) const KIND_HELP: Say = say(
+    "The kind follows from the faces. Choose one here only where the roof is otherwise.",
+    "La clase resulta de los faldones. Elija una aquí solo donde el techo es distinto.",
+);
+pub(crate) const FACE_NOT_SOUND: Say = say(
+    "The outline folds over itself or has no area: drag its corners apart, or undo.",
+    "El contorno se cruza a sí mismo o no tiene área: separe sus esquinas, o deshaga.",
+);
+pub(crate) const EAST: Say = say("East", "Este");
+pub(crate) const NORTHWARD: Say = say("North", "Norte");
+pub(crate) const CORNER_HELP: Say = say(
+    "In plan, from the corner where the face's own frame begins.",
+    "En planta, desde la esquina donde empieza el marco propio del faldón.",
+);
+pub(crate) const KIND: Say = say("Kind", "Clase");
+pub(crate) const SHAPE: Say = say("Shape", "Forma");
+pub(crate) const ROUND: Say = say("round", "redonda");
+pub(crate) const RECTANGLE: Say = say("rectangle", "rectángulo");
+pub(crate) const ANY_OUTLINE: Say = say("any outline", "cualquier contorno");
+pub(crate) const DIAMETER: Say = say("Across", "Diámetro");
+pub(crate) const ALONG: Say = say("Along the eave", "A lo largo del alero");
+pub(crate) const UP_SLOPE: Say = say("Up the slope", "Pendiente arriba");
+pub(crate) const TAPED_HELP: Say = say("As taped on the deck.", "Como se midió con cinta en el entablado.");
+pub(crate) const CLEARANCE: Say = say("Clearance", "Holgura");
+pub(crate) const CLEARANCE_HELP: Say = say(
+    "How far modules stay away, measured on the slope.",
+    "Qué tan lejos quedan los módulos, medido en la pendiente.",
+);
+pub(crate) const AS_THE_BOOK: Say = say("As the book says", "Como dice el libro");
+pub(crate) const MIDDLE_HELP: Say = say(
+    "From the lower left of the face to the middle of it, on the slope.",
+    "De la esquina inferior izquierda del faldón a su centro, en la pendiente.",
+);
+pub(crate) const BESIDE_FACES: Say =
+    say("It lies beside all faces: drag it onto one.", "Está fuera de todos los faldones: arrástrela a uno.");
+pub(crate) const ROWS: Say = say("Rows", "Filas");
+pub(crate) const ROWS_HELP: Say = say("From the eave up.", "Contando desde el alero.");
+pub(crate) const COLUMNS: Say = say("Modules in a row", "Módulos por fila");
+pub(crate) const COLUMNS_HELP: Say = say("Along the eave.", "A lo largo del alero.");
+pub(crate) const MODULES_LIE: Say = say("Modules lie", "Módulos con el");
+pub(crate) const LANDSCAPE: Say = say("long side along the eave", "lado largo a lo largo del alero");
+pub(crate) const PORTRAIT: Say = say("long side up the slope", "lado largo pendiente arriba");
+pub(crate) const REVEAL: Say = say("Reveal", "Separación");
+pub(crate) const REVEAL_HELP: Say = say(
+    "The gap between neighbouring modules; the kit gives its range.",
+    "El espacio entre módulos vecinos; el kit da su rango.",
+);
+pub(crate) const FACE: Say = say("On face", "En el faldón");
+pub(crate) const FROM_LEFT: Say = say("From the left", "Desde la izquierda");
+pub(crate) const FROM_LEFT_HELP: Say = say(
+    "From the left end of the face to the block's left edge, on the slope.",
+    "Del extremo izquierdo del faldón al borde izquierdo del bloque, en la pendiente.",
+);
+pub(crate) const FROM_EAVE: Say = say("Up from the eave", "Desde el alero");
+pub(crate) const FROM_EAVE_HELP: Say = say(
+    "From the lowest point of the face up the slope. For a block: where the base rail line is snapped.",
+    "Del punto más bajo del faldón, pendiente arriba. En un bloque: donde se traza la línea del riel base.",
+);
+pub(crate) const ROW_SHIFTS: Say = say("Shift rows", "Correr filas");
+pub(crate) const SHIFT_HELP: Say = say(
+    "To the right against the block's corner. Or drag the grip at a row's end.",
+    "Hacia la derecha respecto a la esquina del bloque. O arrastre el asa al final de una fila.",
+);
+pub(crate) const LOCKED: Say = say("Locked", "Fijado");
+pub(crate) const LOCKED_HELP: Say = say(
+    "A locked block stays where it is when an array is fitted.",
+    "Un bloque fijado se queda donde está cuando se acomoda un arreglo.",
+);
 
 // Lists
-pub(crate) const QUANTITIES: &str = "Quantities";
-pub(crate) const NO_QUANTITIES: &str = "Nothing to order yet: place a block, and its parts are counted here.";
-pub(crate) const NO_PRICE: &str = "no price";
-pub(crate) const ACCEPTED: &str = "Accepted by a person";
-pub(crate) const WAIVED: &str = "Waived";
-pub(crate) const FIX_HELP: &str = "Do this; undo takes it back.";
-pub(crate) const WAIVE: &str = "Waive…";
-pub(crate) const WAIVE_HELP: &str = "Accept this finding, with a reason that shows in every output.";
-pub(crate) const WAIVE_REASON: &str = "Why may it be built so?";
-pub(crate) const WAIVE_BY: &str = "Who says so?";
-pub(crate) const WAIVE_DO: &str = "Waive it";
-pub(crate) const WAIVE_NEEDS: &str = "Write a reason and a name first.";
-pub(crate) const UNWAIVE: &str = "Take the waiver back";
-pub(crate) const SUMMARY_HELP: &str = "Modules on the roof, their rated power, and what the job is sold for: lines, tax, delivery, overhead, profit.";
+pub(crate) const QUANTITIES: Say = say("Quantities", "Cantidades");
+pub(crate) const NO_QUANTITIES: Say = say(
+    "Nothing to order yet: place a block, and its parts are counted here.",
+    "Todavía nada que pedir: coloque un bloque, y aquí se cuentan sus piezas.",
+);
+pub(crate) const NO_PRICE: Say = say("no price", "sin precio");
+pub(crate) const ACCEPTED: Say = say("Accepted by a person", "Aceptados por una persona");
+pub(crate) const WAIVED: Say = say("Waived", "Dispensado");
+pub(crate) const FIX_HELP: Say = say("Do this; undo takes it back.", "Hacer esto; deshacer lo revierte.");
+pub(crate) const WAIVE: Say = say("Waive…", "Dispensar…");
+pub(crate) const WAIVE_HELP: Say = say(
+    "Accept this finding, with a reason that shows in every output.",
+    "Aceptar este hallazgo, con una razón que aparece en cada salida.",
+);
+pub(crate) const WAIVE_REASON: Say = say("Why may it be built so?", "¿Por qué se puede construir así?");
+pub(crate) const WAIVE_BY: Say = say("Who says so?", "¿Quién lo dice?");
+pub(crate) const WAIVE_DO: Say = say("Waive it", "Dispensarlo");
+pub(crate) const WAIVE_NEEDS: Say =
+    say("Write a reason and a name first.", "Escriba primero una razón y un nombre.");
+pub(crate) const UNWAIVE: Say = say("Take the waiver back", "Retirar la dispensa");
+pub(crate) const SUMMARY_HELP: Say = say(
+    "Modules on the roof, their rated power, and what the job is sold for: lines, tax, delivery, overhead, profit.",
+    "Módulos en el techo, su potencia nominal y en cuánto se vende la obra: renglones, impuesto, \
+        entrega, gastos generales, ganancia.",
+);
 
 // Files
-pub(crate) const CANT_BE: &str = "That can't be done";
-pub(crate) const CANT_OPEN: &str = "This file can't be opened";
-pub(crate) const CANT_SAVE: &str = "The job could not be saved";
-pub(crate) const CANT_EXPORT: &str = "The order could not be written";
-pub(crate) const CANT_PRINT: &str = "The sheet could not be written";
-pub(crate) const UNSAVED: &str = "The changes since it was last saved are lost unless you save them now.";
-pub(crate) const SAVE_NOW: &str = "Save";
-pub(crate) const DISCARD: &str = "Don't save";
-pub(crate) const PATH: &str = "Path of the file";
-pub(crate) const REPLACE: &str = "Replace it";
-pub(crate) const NO_PATH: &str = "Type where the file is, such as /home/me/jobs/alder-court.chalk.json.";
-pub(crate) const IS_FOLDER: &str = "This is a folder: add a file name.";
-pub(crate) const IS_THERE: &str = "There is a file of this name. Press “Replace it” to write over it.";
-pub(crate) const RECOVERED_TITLE: &str = "Unsaved work was kept";
-pub(crate) const RECOVERED: &str = "The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.";
-pub(crate) const OPEN_COPY: &str = "Open this copy";
-pub(crate) const DELETE_COPY: &str = "Delete it";
-pub(crate) const LATER: &str = "Ask again next time";
-pub(crate) const RECOVERED_SAID: &str = "Opened from the kept copy. It is not saved yet.";
+pub(crate) const CANT_BE: Say = say("That can't be done", "Eso no se puede hacer");
+pub(crate) const CANT_OPEN: Say = say("This file can't be opened", "Este archivo no se puede abrir");
+pub(crate) const CANT_SAVE: Say = say("The job could not be saved", "No se pudo guardar la obra");
+pub(crate) const CANT_EXPORT: Say = say("The order could not be written", "No se pudo escribir el pedido");
+pub(crate) const CANT_PRINT: Say = say("The sheet could not be written", "No se pudo escribir la hoja");
+pub(crate) const UNSAVED: Say = say(
+    "The changes since it was last saved are lost unless you save them now.",
+    "Los cambios desde la última vez que se guardó se pierden si no los guarda ahora.",
+);
+pub(crate) const SAVE_NOW: Say = say("Save", "Guardar");
+pub(crate) const DISCARD: Say = say("Don't save", "No guardar");
+pub(crate) const PATH: Say = say("Path of the file", "Ruta del archivo");
+pub(crate) const REPLACE: Say = say("Replace it", "Reemplazarlo");
+pub(crate) const NO_PATH: Say = say(
+    "Type where the file is, such as /home/me/jobs/alder-court.chalk.json.",
+    "Escriba dónde está el archivo, por ejemplo /home/me/jobs/alder-court.chalk.json.",
+);
+pub(crate) const IS_FOLDER: Say =
+    say("This is a folder: add a file name.", "Esto es una carpeta: agregue un nombre de archivo.");
+pub(crate) const IS_THERE: Say = say(
+    "There is a file of this name. Press “Replace it” to write over it.",
+    "Ya hay un archivo con este nombre. Oprima “Reemplazarlo” para escribir encima.",
+);
+pub(crate) const RECOVERED_TITLE: Say = say("Unsaved work was kept", "Se conservó trabajo sin guardar");
+pub(crate) const RECOVERED: Say = say(
+    "The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.",
+    "El programa no terminó bien la última vez. Conservó una copia de lo que no estaba guardado; los \
+        archivos de las obras están como estaban.",
+);
+pub(crate) const OPEN_COPY: Say = say("Open this copy", "Abrir esta copia");
+pub(crate) const DELETE_COPY: Say = say("Delete it", "Borrarla");
+pub(crate) const LATER: Say = say("Ask again next time", "Preguntar la próxima vez");
+pub(crate) const RECOVERED_SAID: Say = say(
+    "Opened from the kept copy. It is not saved yet.",
+    "Abierto desde la copia conservada. Todavía no está guardado.",
+);
 
 // Cautions
-pub(crate) const CAUTIONS_SHORT: &str = "Planning aid only: read the cautions";
-pub(crate) const CAUTION: &str = chalkcourse_takeoff::CAUTION;
-pub(crate) const CAUTIONS_LONG: [&str; 4] = [
-    "Chalkcourse is a planning aid. It proves nothing about your building. Confirm every limit against the codes adopted \
+pub(crate) const CAUTIONS_SHORT: Say =
+    say("Planning aid only: read the cautions", "Solo ayuda para planear: lea las precauciones");
+pub(crate) const CAUTION: Say = chalkcourse_takeoff::CAUTION;
+pub(crate) const CAUTIONS_LONG: [Say; 4] = [
+    say(
+        "Chalkcourse is a planning aid. It proves nothing about your building. Confirm every limit against the codes adopted \
      locally, the product's listing and the maker's instructions.",
-    "Structural design belongs to a licensed engineer. Electrical work belongs to a qualified electrician, licensed where \
+        "Chalkcourse es una ayuda para planear. No demuestra nada sobre su edificio. Confirme cada límite \
+        con los códigos adoptados localmente, la certificación del producto y las instrucciones del \
+        fabricante.",
+    ),
+    say(
+        "Structural design belongs to a licensed engineer. Electrical work belongs to a qualified electrician, licensed where \
      that is required.",
-    "Falls kill. Keep off the roof without fall protection, on wet or icy decks, and in wind.",
-    "Direct current kills, and it can't be switched off at the module: a module is live whenever light falls on it.",
+        "El diseño estructural corresponde a un ingeniero con licencia. El trabajo eléctrico corresponde a \
+        un electricista calificado, con licencia donde se exige.",
+    ),
+    say(
+        "Falls kill. Keep off the roof without fall protection, on wet or icy decks, and in wind.",
+        "Las caídas matan. No suba al techo sin protección contra caídas, con el entablado mojado o con \
+        hielo, ni con viento.",
+    ),
+    say(
+        "Direct current kills, and it can't be switched off at the module: a module is live whenever light falls on it.",
+        "La corriente directa mata, y no se puede apagar en el módulo: un módulo está vivo siempre que le \
+        da la luz.",
+    ),
 ];

@@ -1,63 +1,76 @@
 //! What undo calls a step, and names for new things.
 
 use chalkcourse_job::{Job, PenetrationKind};
+use chalkcourse_words::{Say, pick, say, tell};
 
 pub(crate) fn move_of(name: &str) -> String {
-    format!("move {name}")
+    tell!("move {name}", "mover {name}")
 }
 pub(crate) fn nudge_of(name: &str) -> String {
-    format!("nudge {name}")
+    tell!("nudge {name}", "empujar {name}")
 }
 pub(crate) fn resize_of(name: &str) -> String {
-    format!("resize {name}")
+    tell!("resize {name}", "cambiar el tamaño de {name}")
 }
 pub(crate) fn shift_of(name: &str) -> String {
-    format!("shift a row of {name}")
+    tell!("shift a row of {name}", "correr una fila de {name}")
 }
 pub(crate) fn switch_of(name: &str) -> String {
-    format!("switch modules of {name}")
+    tell!("switch modules of {name}", "conmutar módulos de {name}")
 }
 pub(crate) fn change_of(name: &str) -> String {
-    format!("change {name}")
+    tell!("change {name}", "cambiar {name}")
 }
 pub(crate) fn place_of(name: &str) -> String {
-    format!("place {name}")
+    tell!("place {name}", "colocar {name}")
 }
 pub(crate) fn draw_of(name: &str) -> String {
-    format!("draw {name}")
+    tell!("draw {name}", "dibujar {name}")
 }
 pub(crate) fn delete_of(name: &str) -> String {
-    format!("delete {name}")
+    tell!("delete {name}", "borrar {name}")
 }
 pub(crate) fn move_corner_of(name: &str) -> String {
-    format!("move a corner of {name}")
+    tell!("move a corner of {name}", "mover una esquina de {name}")
 }
 pub(crate) fn add_corner_of(name: &str) -> String {
-    format!("add a corner to {name}")
+    tell!("add a corner to {name}", "agregar una esquina a {name}")
 }
 pub(crate) fn delete_corner_of(name: &str) -> String {
-    format!("delete a corner of {name}")
+    tell!("delete a corner of {name}", "borrar una esquina de {name}")
 }
-pub(crate) const RENAME_JOB: &str = "rename the job";
-pub(crate) const CHANGE_SITE: &str = "change the site";
-pub(crate) const CHANGE_UNITS: &str = "change the units";
+pub(crate) const RENAME_JOB: Say = say("rename the job", "renombrar la obra");
+pub(crate) const CHANGE_SITE: Say = say("change the site", "cambiar el sitio");
+pub(crate) const CHANGE_UNITS: Say = say("change the units", "cambiar las unidades");
 
 pub(crate) fn undo_words(label: Option<&str>) -> String {
-    label.map_or_else(|| "Nothing to undo".to_owned(), |label| format!("Undo: {label}"))
+    label.map_or_else(
+        || pick("Nothing to undo", "Nada que deshacer").to_owned(),
+        |label| tell!("Undo: {label}", "Deshacer: {label}"),
+    )
 }
 pub(crate) fn redo_words(label: Option<&str>) -> String {
-    label.map_or_else(|| "Nothing to redo".to_owned(), |label| format!("Redo: {label}"))
+    label.map_or_else(
+        || pick("Nothing to redo", "Nada que rehacer").to_owned(),
+        |label| tell!("Redo: {label}", "Rehacer: {label}"),
+    )
 }
 pub(crate) fn undone(label: Option<&str>) -> String {
-    label.map_or_else(|| "Nothing to undo".to_owned(), |label| format!("Undone: {label}"))
+    label.map_or_else(
+        || pick("Nothing to undo", "Nada que deshacer").to_owned(),
+        |label| tell!("Undone: {label}", "Deshecho: {label}"),
+    )
 }
 pub(crate) fn redone(label: Option<&str>) -> String {
-    label.map_or_else(|| "Nothing to redo".to_owned(), |label| format!("Done again: {label}"))
+    label.map_or_else(
+        || pick("Nothing to redo", "Nada que rehacer").to_owned(),
+        |label| tell!("Done again: {label}", "Hecho otra vez: {label}"),
+    )
 }
 
 /// "Face 3", a name that the job does not have yet.
 pub(crate) fn new_face_name(job: &Job) -> String {
-    fresh("Face", |name| job.faces.iter().any(|face| face.name == name))
+    fresh(pick("Face", "Faldón"), |name| job.faces.iter().any(|face| face.name == name))
 }
 
 /// "Vent 2".

@@ -1,52 +1,68 @@
 //! Words about a face from measurements.
 
 use chalkcourse_geometry::{Length, Units};
+use chalkcourse_words::{Say, pick, say, tell};
 
-pub(crate) const TAPED_FACE: &str = "Face from measurements…";
-pub(crate) const FROM_MEASUREMENTS: &str = "From measurements…";
-pub(crate) const TAPED_FACE_HELP: &str = "Type what a tape said on the deck: sides, diagonals, pitch";
-pub(crate) const FORM: &str = "Form";
-pub(crate) const FORM_TRIANGLE: &str = "Triangle";
-pub(crate) const FORM_RECTANGLE: &str = "Rectangle";
-pub(crate) const FORM_PARALLELOGRAM: &str = "Parallelogram";
-pub(crate) const FORM_TRAPEZOID: &str = "Trapezoid";
-pub(crate) const FORM_POLYGON: &str = "Any, with diagonals";
-pub(crate) const TAPED_EAVE: &str = "Eave";
-pub(crate) const TAPED_RIGHT: &str = "Right side";
-pub(crate) const TAPED_LEFT: &str = "Left side";
-pub(crate) const TAPED_TOP: &str = "Top";
-pub(crate) const TAPED_HEIGHT: &str = "Straight up";
-pub(crate) const A_CHECK: &str = "if taped";
-pub(crate) const TAPED_PITCH: &str = "Pitch";
-pub(crate) const PITCH_TYPED: &str = "as a pitch";
-pub(crate) const PITCH_BY_LEVEL: &str = "by a level";
-pub(crate) const PITCH_AS_TYPED: &str = "Pitch as typed";
-pub(crate) const PITCH_TYPED_HELP: &str = "6:12, 26.6°, 50%, or 12\" over 24\"";
-pub(crate) const LEVEL_RISE: &str = "Rise";
-pub(crate) const LEVEL_RISE_HELP: &str =
-    "Hold the level level with one end on the deck: from its other end straight down to the deck.";
-pub(crate) const LEVEL_LONG: &str = "Length of the level";
-pub(crate) const SPREAD_LIMIT: &str = "Spread at most";
-pub(crate) const SPREAD_LIMIT_HELP: &str = "Readings that are corrected by more than this make no face; 1\" for a face of a house is common practice, no source.";
-pub(crate) const WHERE_TO: &str = "Lay it";
-pub(crate) const BESIDE_THE_ROOF: &str = "beside the roof";
-pub(crate) const SELECT_A_SIDE: &str =
-    "To join it to a face, select a side of that face on the drawing; then choose here which side meets it.";
-pub(crate) const ADD_FACE: &str = "Add face";
-pub(crate) const ADD_CORNER_TAPED: &str = "One corner more";
-pub(crate) const LESS_CORNER_TAPED: &str = "One corner less";
-pub(crate) const ADD_DIAGONAL: &str = "Another diagonal";
-pub(crate) const TAKE_DIAGONAL: &str = "Take this diagonal away";
-pub(crate) const DIAGONAL_FROM: &str = "Diagonal from corner";
-pub(crate) const DIAGONAL_TO: &str = "to corner";
-pub(crate) const LIVE_PICTURE: &str = "Picture of the face as typed";
+pub(crate) const TAPED_FACE: Say = say("Face from measurements…", "Faldón según medidas…");
+pub(crate) const FROM_MEASUREMENTS: Say = say("From measurements…", "Según medidas…");
+pub(crate) const TAPED_FACE_HELP: Say = say(
+    "Type what a tape said on the deck: sides, diagonals, pitch",
+    "Escriba lo que dijo la cinta en el entablado: lados, diagonales, pendiente",
+);
+pub(crate) const FORM: Say = say("Form", "Forma");
+pub(crate) const FORM_TRIANGLE: Say = say("Triangle", "Triángulo");
+pub(crate) const FORM_RECTANGLE: Say = say("Rectangle", "Rectángulo");
+pub(crate) const FORM_PARALLELOGRAM: Say = say("Parallelogram", "Paralelogramo");
+pub(crate) const FORM_TRAPEZOID: Say = say("Trapezoid", "Trapecio");
+pub(crate) const FORM_POLYGON: Say = say("Any, with diagonals", "Cualquiera, con diagonales");
+pub(crate) const TAPED_EAVE: Say = say("Eave", "Alero");
+pub(crate) const TAPED_RIGHT: Say = say("Right side", "Lado derecho");
+pub(crate) const TAPED_LEFT: Say = say("Left side", "Lado izquierdo");
+pub(crate) const TAPED_TOP: Say = say("Top", "Arriba");
+pub(crate) const TAPED_HEIGHT: Say = say("Straight up", "En recto hacia arriba");
+pub(crate) const A_CHECK: Say = say("if taped", "si se midió");
+pub(crate) const TAPED_PITCH: Say = say("Pitch", "Pendiente");
+pub(crate) const PITCH_TYPED: Say = say("as a pitch", "como pendiente");
+pub(crate) const PITCH_BY_LEVEL: Say = say("by a level", "con un nivel");
+pub(crate) const PITCH_AS_TYPED: Say = say("Pitch as typed", "Pendiente escrita");
+pub(crate) const PITCH_TYPED_HELP: Say =
+    say("6:12, 26.6°, 50%, or 12\" over 24\"", "6:12, 26.6°, 50%, o 12\" sobre 24\"");
+pub(crate) const LEVEL_RISE: Say = say("Rise", "Caída");
+pub(crate) const LEVEL_RISE_HELP: Say = say(
+    "Hold the level level with one end on the deck: from its other end straight down to the deck.",
+    "Ponga el nivel horizontal con un extremo en el entablado: del otro extremo directo hacia abajo \
+        hasta el entablado.",
+);
+pub(crate) const LEVEL_LONG: Say = say("Length of the level", "Longitud del nivel");
+pub(crate) const SPREAD_LIMIT: Say = say("Spread at most", "Reparto máximo");
+pub(crate) const SPREAD_LIMIT_HELP: Say = say(
+    "Readings that are corrected by more than this make no face; 1\" for a face of a house is common practice, no source.",
+    "Lecturas que se corrigen más que esto no forman un faldón; 1\" en un faldón de casa es práctica \
+        común, sin fuente.",
+);
+pub(crate) const WHERE_TO: Say = say("Lay it", "Ponerlo");
+pub(crate) const BESIDE_THE_ROOF: Say = say("beside the roof", "junto al techo");
+pub(crate) const SELECT_A_SIDE: Say = say(
+    "To join it to a face, select a side of that face on the drawing; then choose here which side meets it.",
+    "Para unirlo a un faldón, seleccione en el dibujo un lado de ese faldón; luego elija aquí qué lado \
+        se junta con él.",
+);
+pub(crate) const ADD_FACE: Say = say("Add face", "Agregar faldón");
+pub(crate) const ADD_CORNER_TAPED: Say = say("One corner more", "Una esquina más");
+pub(crate) const LESS_CORNER_TAPED: Say = say("One corner less", "Una esquina menos");
+pub(crate) const ADD_DIAGONAL: Say = say("Another diagonal", "Otra diagonal");
+pub(crate) const TAKE_DIAGONAL: Say = say("Take this diagonal away", "Quitar esta diagonal");
+pub(crate) const DIAGONAL_FROM: Say = say("Diagonal from corner", "Diagonal de la esquina");
+pub(crate) const DIAGONAL_TO: Say = say("to corner", "a la esquina");
+pub(crate) const LIVE_PICTURE: Say =
+    say("Picture of the face as typed", "Dibujo del faldón como se escribió");
 
 pub(crate) fn side_between(from: usize, to: usize) -> String {
-    format!("Side {}–{}", from + 1, to + 1)
+    tell!("Side {}–{}", "Lado {}–{}", from + 1, to + 1)
 }
 
 pub(crate) fn diagonal_between(from: usize, to: usize) -> String {
-    format!("Diagonal {}–{}", from + 1, to + 1)
+    tell!("Diagonal {}–{}", "Diagonal {}–{}", from + 1, to + 1)
 }
 
 /// "a  Eave"
@@ -54,7 +70,7 @@ pub(crate) fn lettered(letter: char, words: &str) -> String {
     format!("{letter}   {words}")
 }
 
-pub(crate) const STILL_NEEDED: &str = "Still needed: ";
+pub(crate) const STILL_NEEDED: Say = say("Still needed: ", "Falta todavía: ");
 
 /// Which reading is still needed.
 pub(crate) fn still_needed(name: &str) -> String {
@@ -74,20 +90,28 @@ pub(crate) fn correction(by: Length, units: Units) -> String {
 
 pub(crate) fn closes(closing_error: Length, spare: usize, units: Units) -> String {
     match spare {
-        0 => "Nothing checks these readings: one diagonal more would.".to_owned(),
-        _ if closing_error < Length::from_mm(0.5) => "The readings agree.".to_owned(),
-        _ => format!(
+        0 => pick(
+            "Nothing checks these readings: one diagonal more would.",
+            "Nada comprueba estas lecturas: una diagonal más lo haría.",
+        )
+        .to_owned(),
+        _ if closing_error < Length::from_mm(0.5) => {
+            pick("The readings agree.", "Las lecturas concuerdan.").to_owned()
+        }
+        _ => tell!(
             "The readings miss by {} at most. It is spread over all of them (least squares, each weighing the same).",
+            "Las lecturas fallan en {} como máximo. Se reparte entre todas (mínimos cuadrados, con el mismo \
+        peso cada una).",
             closing_error.show_small(units)
         ),
     }
 }
 
 pub(crate) fn suspect(name: &str) -> String {
-    format!("If one was misread, it is most likely: {name}.")
+    tell!("If one was misread, it is most likely: {name}.", "Si una se leyó mal, lo más probable es: {name}.")
 }
 
 /// "with its top on side 3 of South"
 pub(crate) fn against(own: &str, side: usize, face: &str) -> String {
-    format!("{} on side {} of {face}", own.to_lowercase(), side + 1)
+    tell!("{} on side {} of {face}", "{} en el lado {} de {face}", own.to_lowercase(), side + 1)
 }

@@ -14,18 +14,18 @@ pub(super) fn show(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
             Err(words) => Action::Say(words),
         });
     };
-    CollapsingHeader::new(text::BOOK_PARTS).id_salt("parts of the book").show(ui, |ui| {
+    CollapsingHeader::new(text::BOOK_PARTS.now()).id_salt("parts of the book").show(ui, |ui| {
         let quiet = theme::of(ui).quiet;
-        ui.label(RichText::new(text::BOOK_PARTS_WHY).small().color(quiet));
+        ui.label(RichText::new(text::BOOK_PARTS_WHY.now()).small().color(quiet));
         for part in OptionalPart::ALL {
             if book.missing_parts().contains(&part) {
-                let words = text::put_in(part.name);
-                if ui.button(&words).on_hover_text(text::PUT_IN_HELP).clicked() {
+                let words = text::put_in(part.name.now());
+                if ui.button(&words).on_hover_text(text::PUT_IN_HELP.now()).clicked() {
                     change(words, book.with_part(part));
                 }
             } else if book.optional_parts().contains(&part) {
-                let words = text::take_out(part.name);
-                if ui.button(&words).on_hover_text(text::TAKE_OUT_HELP).clicked() {
+                let words = text::take_out(part.name.now());
+                if ui.button(&words).on_hover_text(text::TAKE_OUT_HELP.now()).clicked() {
                     change(words, book.without_part(part));
                 }
             }

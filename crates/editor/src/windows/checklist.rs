@@ -7,15 +7,15 @@ use egui::{Context, RichText, ScrollArea};
 /// What a crew goes through before and during the work.
 pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let (job, plan) = (document.job(), document.plan());
-    super::window(ctx, text::CHECKLIST, &mut windows.checklist, 460.0).show(ctx, |ui| {
+    super::window(ctx, text::CHECKLIST.now(), &mut windows.checklist, 460.0).show(ctx, |ui| {
         let quiet = theme::of(ui).quiet;
-        ui.label(RichText::new(text::CHECKLIST_WHY).small().color(quiet));
+        ui.label(RichText::new(text::CHECKLIST_WHY.now()).small().color(quiet));
         ui.horizontal(|ui| {
-            if ui.button(text::COPY).clicked() {
+            if ui.button(text::COPY.now()).clicked() {
                 ui.ctx().copy_text(chalkcourse_plan::checklist_text(job, plan));
-                actions.push(Action::Say(text::COPIED.to_owned()));
+                actions.push(Action::Say(text::COPIED.now().to_owned()));
             }
-            if ui.button(text::PRINT).on_hover_text(text::PRINT_HELP).clicked() {
+            if ui.button(text::PRINT.now()).on_hover_text(text::PRINT_HELP.now()).clicked() {
                 actions.push(Action::Run(Command::Print(CrewSheet::Checklist)));
             }
         });
@@ -33,7 +33,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
                 ui.add_space(theme::GAP);
             }
             ui.separator();
-            ui.label(text::CAUTION);
+            ui.label(text::CAUTION.now());
         });
     });
 }

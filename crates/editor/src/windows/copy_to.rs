@@ -16,7 +16,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
     let mut done = ctx.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
     let title = text::copy_title(&text::block_name(&block.name));
     egui::Window::new(title)
-        .id(egui::Id::unique(text::COPY_TO_FACE))
+        .id(egui::Id::unique(text::COPY_TO_FACE.now()))
         .open(&mut open)
         .collapsible(false)
         .resizable(false)
@@ -25,7 +25,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
             ui.set_min_width(220.0);
             let others: Vec<_> = job.faces.iter().filter(|face| face.id != block.face).collect();
             if others.is_empty() {
-                ui.label(text::NO_OTHER_FACE);
+                ui.label(text::NO_OTHER_FACE.now());
             }
             ScrollArea::vertical().max_height(360.0).show(ui, |ui| {
                 ui.with_layout(egui::Layout::top_down_justified(egui::Align::Min), |ui| {

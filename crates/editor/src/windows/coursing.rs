@@ -74,7 +74,7 @@ impl Coursing {
 pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let mut open = true;
     let mut ghost = None;
-    super::window(ctx, text::COURSING, &mut open, 420.0).show(ctx, |ui| {
+    super::window(ctx, text::COURSING.now(), &mut open, 420.0).show(ctx, |ui| {
         ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
             ghost = contents(ui, document, desk, actions);
         });
@@ -94,14 +94,18 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     let job = document.job();
     let state = &mut desk.windows.coursing;
     let Some(face) = face_spoken_of(document, desk.selection, state.face).and_then(|id| job.face(id)) else {
-        ui.label(text::NO_FACE_YET);
+        ui.label(text::NO_FACE_YET.now());
         return None;
     };
     state.face = Some(face.id);
     state.block = block_spoken_of(document, desk.selection, state.block, face.id);
     super::face_choice(ui, document, face.id, actions);
     let mut shown = desk.courses_in_plan;
-    if ui.checkbox(&mut shown, text::COURSES_IN_PLAN).on_hover_text(text::COURSES_IN_PLAN_HELP).clicked() {
+    if ui
+        .checkbox(&mut shown, text::COURSES_IN_PLAN.now())
+        .on_hover_text(text::COURSES_IN_PLAN_HELP.now())
+        .clicked()
+    {
         actions.push(Action::Run(Command::CoursesInPlan));
     }
     ui.push_id(face.id, |ui| lines(ui, face, job.units, actions));
@@ -113,19 +117,19 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
         .map(|block| (block.id, text::block_name(&block.name)))
         .collect();
     let Some(block) = state.block.and_then(|id| job.block(id)) else {
-        quiet(ui, text::NO_BLOCK_ON_FACE);
+        quiet(ui, text::NO_BLOCK_ON_FACE.now());
         return None;
     };
     if blocks.len() > 1 {
         let names: Vec<_> = blocks.iter().map(|(id, name)| (*id, name.as_str())).collect();
-        if let Some(id) = fields::choice(ui, text::BLOCK, block.id, &names) {
+        if let Some(id) = fields::choice(ui, text::BLOCK.now(), block.id, &names) {
             actions.push(Action::Select(Selection::Block(id)));
         }
     } else {
         ui.strong(text::block_name(&block.name));
     }
     let Some(among) = among(document, block.id) else {
-        quiet(ui, text::NO_MODULES_AMONG);
+        quiet(ui, text::NO_MODULES_AMONG.now());
         return None;
     };
     match among.courses.laid(&among.span) {
@@ -141,9 +145,12 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     }
     ui.separator();
     let state = &mut desk.windows.coursing;
-    ui.strong(text::WHOLE_BY_EXPOSURE);
-    for (label, value) in [(text::LEAST_EXPOSURE, &mut state.least), (text::MOST_EXPOSURE, &mut state.most)] {
-        if let Some(next) = fields::length(ui, label, *value, job.units, true, text::SHINGLE_RANGE_HELP) {
+    ui.strong(text::WHOLE_BY_EXPOSURE.now());
+    for (label, value) in
+        [(text::LEAST_EXPOSURE.now(), &mut state.least), (text::MOST_EXPOSURE.now(), &mut state.most)]
+    {
+        if let Some(next) = fields::length(ui, label, *value, job.units, true, text::SHINGLE_RANGE_HELP.now())
+        {
             *value = next;
         }
     }
@@ -169,13 +176,18 @@ fn lines(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
         actions.push(Action::Edit(text::courses_of(&face.name), Edit::PutFace(next)));
     };
     if let Some(exposure) =
-        fields::length(ui, text::EXPOSURE, courses.exposure, units, true, text::EXPOSURE_HELP)
+        fields::length(ui, text::EXPOSURE.now(), courses.exposure, units, true, text::EXPOSURE_HELP.now())
     {
         put(Courses { exposure, ..courses });
     }
-    if let Some(first) =
-        fields::length(ui, text::FIRST_COURSE, courses.first, units, true, text::FIRST_COURSE_HELP)
-    {
+    if let Some(first) = fields::length(
+        ui,
+        text::FIRST_COURSE.now(),
+        courses.first,
+        units,
+        true,
+        text::FIRST_COURSE_HELP.now(),
+    ) {
         put(Courses { first, ..courses });
     }
 }
@@ -189,16 +201,16 @@ fn places(
     proposed: &BlockCourses,
     actions: &mut Actions,
 ) -> Option<Ghost> {
-    ui.strong(text::RAIL_ON_A_LINE);
+    ui.strong(text::RAIL_ON_A_LINE.now());
     let there = |place: &Place| (place.base.bottom - among.span.bottom).abs() < 1e-6;
     if proposed.places.iter().any(there) {
-        quiet(ui, text::RAIL_IS_ON_A_LINE);
+        quiet(ui, text::RAIL_IS_ON_A_LINE.now());
     }
     let mut ghost = None;
     for place in proposed.places.iter().filter(|place| !there(place)).take(MOST) {
         let by = dvec2(0.0, place.base.bottom - among.span.bottom);
         let words = text::base_place(place, by.y, job.units);
-        let row = proposal(ui, &words, text::MOVE_IT);
+        let row = proposal(ui, &words, text::MOVE_IT.now());
         if row.pressed
             && let Some(edit) = base_edit(job, block.id, place.base.bottom)
         {
@@ -226,7 +238,7 @@ fn exposures(
 ) -> Option<Ghost> {
     let mut ghost = None;
     for exposure in proposed.exposures.iter().take(MOST) {
-        let row = proposal(ui, &text::exposure_proposal(exposure, job.units), text::USE_IT);
+        let row = proposal(ui, &text::exposure_proposal(exposure, job.units), text::USE_IT.now());
         if row.pressed
             && let Some(edit) = exposure_edit(job, face.id, exposure.exposure)
         {
@@ -237,7 +249,7 @@ fn exposures(
         }
     }
     if proposed.exposures.is_empty() {
-        quiet(ui, text::NO_EXPOSURE);
+        quiet(ui, text::NO_EXPOSURE.now());
     }
     ghost
 }
@@ -259,7 +271,7 @@ fn proposal(ui: &mut Ui, words: &str, press: &str) -> Row {
     let row = ui.push_id(words, |ui| {
         ui.horizontal(|ui| {
             let name = format!("{press}: {words}");
-            let button = ui.button(press).on_hover_text(text::FIX_HELP);
+            let button = ui.button(press).on_hover_text(text::FIX_HELP.now());
             button.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &name));
             ui.add(egui::Label::new(words).wrap());
             button

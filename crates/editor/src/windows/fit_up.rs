@@ -11,6 +11,7 @@ use chalkcourse_geometry::fit_up::{Along, Closed, Deck, Measured, square_check};
 use chalkcourse_geometry::{Length, RoofFace};
 use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Job, TapedDeck};
 use chalkcourse_plan::{FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
+use chalkcourse_words::Say;
 use egui::{Context, ScrollArea, Ui};
 
 /// What the window holds; what the tape read is in the job.
@@ -43,7 +44,7 @@ impl Default for FitUp {
     }
 }
 
-const SIDES: [(&str, &str); 6] = [
+const SIDES: [(Say, Say); 6] = [
     (text::MEASURED_EAVE, text::SIDE_HELP),
     (text::MEASURED_HEAD, text::SIDE_HELP),
     (text::MEASURED_LEFT, text::SIDE_HELP),
@@ -52,12 +53,12 @@ const SIDES: [(&str, &str); 6] = [
     (text::MEASURED_FALLING, text::FALLING_HELP),
 ];
 
-const BOWS: [&str; 4] = [text::BOW_EAVE, text::BOW_HEAD, text::BOW_LEFT, text::BOW_RIGHT];
+const BOWS: [Say; 4] = [text::BOW_EAVE, text::BOW_HEAD, text::BOW_LEFT, text::BOW_RIGHT];
 
 /// Shows the window.
 pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let mut open = true;
-    super::window(ctx, text::FIT_UP, &mut open, 440.0).show(ctx, |ui| {
+    super::window(ctx, text::FIT_UP.now(), &mut open, 440.0).show(ctx, |ui| {
         ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
             contents(ui, document, desk, actions);
         });
@@ -70,7 +71,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     let held = desk.selection;
     let state = &mut desk.windows.fit_up;
     let Some(id) = face_spoken_of(document, held, state.face) else {
-        ui.label(text::NO_FACE_YET);
+        ui.label(text::NO_FACE_YET.now());
         return;
     };
     let Some((_, face)) = document.plan().layout.face(id) else { return };
@@ -79,12 +80,12 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
         (state.face, state.up) = (Some(id), None);
     }
     state.block = block_spoken_of(document, held, state.block, id);
-    quiet(ui, text::FIT_UP_WHY);
+    quiet(ui, text::FIT_UP_WHY.now());
     super::face_choice(ui, document, id, actions);
     ui.push_id(id, |ui| measures(ui, job, id, face, actions));
     let taped = job.face(id).map(|face| face.taped).unwrap_or_default();
     let Some(measured) = deck_measured(&taped, face) else {
-        quiet(ui, text::STILL_TO_MEASURE);
+        quiet(ui, text::STILL_TO_MEASURE.now());
         return;
     };
     match measured.solve() {
@@ -92,9 +93,9 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
             let name = job.face(id).map_or("", |face| face.name.as_str());
             let said = solved(ui, state, &Taped { job, face, measured, deck }, actions);
             ui.add_space(theme::GAP);
-            if ui.button(text::COPY_FIT_UP).clicked() {
+            if ui.button(text::COPY_FIT_UP.now()).clicked() {
                 ui.ctx().copy_text(format!("{}\n{said}", text::face_heading(name)));
-                actions.push(Action::Say(text::FIT_UP_COPIED.to_owned()));
+                actions.push(Action::Say(text::FIT_UP_COPIED.now().to_owned()));
             }
         }
         Err(error) => fields::wrong(ui, &text::sentence(&error.to_string())),
@@ -115,29 +116,31 @@ fn measures(ui: &mut Ui, job: &Job, id: FaceId, face: &RoofFace, actions: &mut A
     let units = job.units;
     let mut next = of.taped;
     ui.horizontal(|ui| {
-        ui.strong(text::MEASURED);
-        let again = ui.add_enabled(!of.taped.is_empty(), egui::Button::new(text::AS_DRAWN).small());
-        if again.on_hover_text(text::AS_DRAWN_HELP).clicked() {
+        ui.strong(text::MEASURED.now());
+        let again = ui.add_enabled(!of.taped.is_empty(), egui::Button::new(text::AS_DRAWN.now()).small());
+        if again.on_hover_text(text::AS_DRAWN_HELP.now()).clicked() {
             next = TapedDeck::default();
         }
     });
     let drawn = deck_as_drawn(face);
     if drawn.is_none() {
-        quiet(ui, text::NOT_FOUR);
+        quiet(ui, text::NOT_FOUR.now());
     }
     let mut sides = next.sides();
     for (nth, (label, help)) in SIDES.into_iter().enumerate() {
         let Some(side) = sides.get_mut(nth) else { continue };
         let value = side.or_else(|| drawn.and_then(|drawn| drawn.get(nth).copied()));
         let shown = value.map(|length| length.show(units)).unwrap_or_default();
-        if let Some(length) = fields::parsed(ui, label, &shown, help, |text| Length::parse(text, units)) {
+        if let Some(length) =
+            fields::parsed(ui, label.now(), &shown, help.now(), |text| Length::parse(text, units))
+        {
             *side = Some(length);
         }
     }
     next = next.with_sides(sides);
-    egui::CollapsingHeader::new(text::BOWS).id_salt("bows").default_open(false).show(ui, |ui| {
+    egui::CollapsingHeader::new(text::BOWS.now()).id_salt("bows").default_open(false).show(ui, |ui| {
         for (label, bow) in BOWS.into_iter().zip(&mut next.bows) {
-            if let Some(length) = fields::length(ui, label, *bow, units, true, text::BOW_HELP) {
+            if let Some(length) = fields::length(ui, label.now(), *bow, units, true, text::BOW_HELP.now()) {
                 *bow = length;
             }
         }
@@ -154,22 +157,22 @@ fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actio
     let units = job.units;
     ui.separator();
     picture::show(ui, measured, deck);
-    ui.strong(text::OUT_OF_SQUARE);
+    ui.strong(text::OUT_OF_SQUARE.now());
     let mut said = text::deck(deck, square_check(measured.eave, measured.left), units);
     for words in &said {
         ui.label(words);
     }
 
     ui.separator();
-    ui.strong(text::BASE_LINE);
+    ui.strong(text::BASE_LINE.now());
     let block = state.block.and_then(|id| job.block(id));
     let now = block.map_or(0.0, |block| block.at.y - face.bounds.min.y);
     let up = state.up.unwrap_or(Length::from_metres(now));
-    if let Some(typed) = fields::length(ui, text::LINE_UP, up, units, false, text::LINE_UP_HELP) {
+    if let Some(typed) = fields::length(ui, text::LINE_UP.now(), up, units, false, text::LINE_UP_HELP.now()) {
         state.up = Some(typed);
     }
     let ways = [Along::Eave, Along::Head, Along::Between].map(|along| (along, text::along(along)));
-    if let Some(along) = fields::choice(ui, text::LEVEL_WITH, state.along, &ways) {
+    if let Some(along) = fields::choice(ui, text::LEVEL_WITH.now(), state.along, &ways) {
         state.along = along;
     }
     let snap = text::snap(&deck.snap(up.metres(), state.along), units);
@@ -178,10 +181,10 @@ fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actio
 
     let row = block.and_then(|block| {
         ui.separator();
-        ui.strong(format!("{} · {}", text::THE_ROW, text::block_name(&block.name)));
+        ui.strong(format!("{} · {}", text::THE_ROW.now(), text::block_name(&block.name)));
         row(ui, state, taped, block, up.metres(), actions)
     });
-    row.unwrap_or_else(|| format!("{}\n{}", said.join("\n"), text::CAUTION))
+    row.unwrap_or_else(|| format!("{}\n{}", said.join("\n"), text::CAUTION.now()))
 }
 
 /// Whether the rows of a block close between the rakes as measured; all of it as text, where it can be told.
@@ -196,8 +199,8 @@ fn row(
     let Taped { job, measured, .. } = taped;
     let units = job.units;
     for (label, value, help) in [
-        (text::MODULE_VARIES, &mut state.module_varies, text::MODULE_VARIES_HELP),
-        (text::REVEAL_VARIES, &mut state.reveal_varies, text::REVEAL_VARIES_HELP),
+        (text::MODULE_VARIES.now(), &mut state.module_varies, text::MODULE_VARIES_HELP.now()),
+        (text::REVEAL_VARIES.now(), &mut state.reveal_varies, text::REVEAL_VARIES_HELP.now()),
     ] {
         if let Some(next) = fields::length(ui, label, *value, units, true, help) {
             *value = next;
@@ -229,8 +232,8 @@ fn row(
 
 fn set_reveal(ui: &mut Ui, block: &Block, closed: &Closed, actions: &mut Actions) {
     let differs = (closed.reveal - block.reveal.metres()).abs() > 1e-6;
-    let button = ui.add_enabled(closed.closes && differs, egui::Button::new(text::SET_REVEAL));
-    if button.on_hover_text(text::SET_REVEAL_HELP).clicked() {
+    let button = ui.add_enabled(closed.closes && differs, egui::Button::new(text::SET_REVEAL.now()));
+    if button.on_hover_text(text::SET_REVEAL_HELP.now()).clicked() {
         let next = Block { reveal: Length::from_metres(closed.reveal), ..block.clone() };
         let label = text::set_reveal_of(&text::block_name(&block.name));
         actions.push(Action::EditAndSelect(label, Edit::PutBlock(next), Selection::Block(block.id)));

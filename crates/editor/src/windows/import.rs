@@ -21,14 +21,14 @@ pub(super) fn show(
     let Some(importing) = &mut windows.import else { return };
     let mut open = true;
     let mut take = false;
-    window(ctx, text::IMPORT, &mut open, 480.0).show(ctx, |ui| {
+    window(ctx, text::IMPORT.now(), &mut open, 480.0).show(ctx, |ui| {
         let quiet = theme::of(ui).quiet;
         let path = importing.path.display().to_string();
         ui.add(egui::Label::new(RichText::new(&path).small().color(quiet)).truncate()).on_hover_text(path);
         if importing.listing.is_none() && importing.is_reading() {
             ui.horizontal(|ui| {
                 ui.spinner();
-                ui.label(text::IMPORT_READING);
+                ui.label(text::IMPORT_READING.now());
             });
             return;
         }
@@ -51,10 +51,10 @@ pub(super) fn show(
 fn buildings(ui: &mut Ui, units: Units, importing: &mut Importing, how: &mut Option<RaiseAs>) -> bool {
     let found = importing.found();
     ui.horizontal(|ui| {
-        let label = ui.label(text::IMPORT_SEARCH);
+        let label = ui.label(text::IMPORT_SEARCH.now());
         let field = TextEdit::singleline(&mut importing.search)
             .id(egui::Id::unique("search buildings"))
-            .hint_text(text::IMPORT_SEARCH_HINT)
+            .hint_text(text::IMPORT_SEARCH_HINT.now())
             .desired_width((ui.available_width() - 120.0).max(100.0))
             .margin(egui::Margin::symmetric(6, 4));
         ui.add(field).labelled_by(label.id);
@@ -93,9 +93,9 @@ fn buildings(ui: &mut Ui, units: Units, importing: &mut Importing, how: &mut Opt
     }
     let usable = entry.is_some_and(|entry| entry.plan_area_m2 > 0.0);
     ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-        let button = Button::new(text::IMPORT_TAKE).fill(theme::of(ui).accent_ground);
+        let button = Button::new(text::IMPORT_TAKE.now()).fill(theme::of(ui).accent_ground);
         let button = ui.add_enabled(usable && !importing.is_reading(), button);
-        take |= button.on_hover_text(text::IMPORT_TAKE_HELP).clicked();
+        take |= button.on_hover_text(text::IMPORT_TAKE_HELP.now()).clicked();
         if importing.is_reading() {
             ui.spinner();
         }
@@ -135,10 +135,11 @@ fn told(ui: &mut Ui, entry: Option<&Entry>, troubles: &[String]) {
     let small = |ui: &mut Ui, words: &str, color| ui.label(RichText::new(words).small().color(color));
     match entry {
         None => {
-            small(ui, text::IMPORT_CHOOSE, p.quiet);
+            small(ui, text::IMPORT_CHOOSE.now(), p.quiet);
         }
         Some(entry) if entry.told.is_empty() => {
-            let words = if entry.kind == "footprint" { text::IMPORT_RAISED } else { text::IMPORT_WHOLE };
+            let words =
+                if entry.kind == "footprint" { text::IMPORT_RAISED.now() } else { text::IMPORT_WHOLE.now() };
             small(ui, words, p.quiet);
         }
         Some(entry) => {

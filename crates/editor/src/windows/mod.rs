@@ -107,14 +107,14 @@ pub(crate) fn close_top(ctx: &Context, windows: &mut Windows) {
     let mut import = windows.import.is_some();
     let layers: Vec<egui::Id> = ctx.memory(|memory| memory.layer_ids().map(|layer| layer.id).collect());
     let top = [
-        (text::RULE_BOOK_WINDOW, &mut windows.rule_book),
-        (text::ROOF_REPORT, &mut windows.roof.open),
-        (text::ORDER, &mut windows.order.open),
-        (text::IMPORT, &mut import),
-        (text::COURSING, &mut windows.coursing.open),
-        (text::FIT_UP, &mut windows.fit_up.open),
-        (text::TAPED_FACE, &mut windows.taped),
-        (text::CHECKLIST, &mut windows.checklist),
+        (text::RULE_BOOK_WINDOW.now(), &mut windows.rule_book),
+        (text::ROOF_REPORT.now(), &mut windows.roof.open),
+        (text::ORDER.now(), &mut windows.order.open),
+        (text::IMPORT.now(), &mut import),
+        (text::COURSING.now(), &mut windows.coursing.open),
+        (text::FIT_UP.now(), &mut windows.fit_up.open),
+        (text::TAPED_FACE.now(), &mut windows.taped),
+        (text::CHECKLIST.now(), &mut windows.checklist),
     ]
     .into_iter()
     .filter(|(_, open)| **open)
@@ -149,7 +149,7 @@ fn window<'open>(
 /// Which face a window speaks of. Another one is selected, and so shown everywhere.
 fn face_choice(ui: &mut Ui, document: &Document, face: FaceId, actions: &mut Actions) {
     let faces: Vec<_> = document.job().faces.iter().map(|face| (face.id, face.name.as_str())).collect();
-    if let Some(other) = fields::choice(ui, text::FACE_OF_WINDOW, face, &faces) {
+    if let Some(other) = fields::choice(ui, text::FACE_OF_WINDOW.now(), face, &faces) {
         actions.push(Action::Select(Selection::Face(other)));
     }
 }

@@ -46,13 +46,13 @@ pub(crate) enum OrderPart {
 /// Shows the window.
 pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let mut open = true;
-    super::window(ctx, text::ORDER, &mut open, 860.0).show(ctx, |ui| {
+    super::window(ctx, text::ORDER.now(), &mut open, 860.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
             for (part, name) in [
-                (OrderPart::Lines, text::ORDER_LINES),
-                (OrderPart::Money, text::ORDER_MONEY),
-                (OrderPart::Delivery, text::ORDER_DELIVERY),
-                (OrderPart::Compare, text::ORDER_COMPARE),
+                (OrderPart::Lines, text::ORDER_LINES.now()),
+                (OrderPart::Money, text::ORDER_MONEY.now()),
+                (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
+                (OrderPart::Compare, text::ORDER_COMPARE.now()),
             ] {
                 let now = &mut desk.windows.order.part;
                 if ui.selectable_label(*now == part, name).clicked() {
@@ -81,8 +81,8 @@ fn change(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut
 fn change_prices(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut PriceList)) {
     let mut prices = (*job.prices).clone();
     how(&mut prices);
-    if !prices.name.ends_with(text::CHANGED_PRICES) {
-        prices.name.push_str(text::CHANGED_PRICES);
+    if !prices.name.ends_with(text::CHANGED_PRICES.now()) {
+        prices.name.push_str(text::CHANGED_PRICES.now());
     }
     match prices.check() {
         Ok(()) => actions.push(Action::Edit(label, Edit::SetPrices(Arc::new(prices)))),
@@ -99,10 +99,10 @@ fn new_line(job: &Job) -> AddedLine {
     let number = (1..).map(|n| format!("X-{n}")).find(|number| !taken(number)).unwrap_or_default();
     AddedLine {
         number,
-        name: text::NEW_LINE.to_owned(),
+        name: text::NEW_LINE.now().to_owned(),
         group: Group::Roofing,
         stage: Stage::Roofing,
-        package: text::PIECE.to_owned(),
+        package: text::PIECE.now().to_owned(),
         packages: 1,
         price: None,
         why: String::new(),
@@ -111,7 +111,7 @@ fn new_line(job: &Job) -> AddedLine {
 
 /// A whole number of packages as it is typed.
 fn parse_packages(typed: &str) -> Result<u64, String> {
-    typed.trim().parse().map_err(|_| text::BAD_PACKAGES.to_owned())
+    typed.trim().parse().map_err(|_| text::BAD_PACKAGES.now().to_owned())
 }
 
 /// At the right of its room: numbers and their heads.

@@ -26,8 +26,8 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     palette.at = (palette.at.saturating_add(usize::from(down)).min(last)).saturating_sub(usize::from(up));
     let mut run = found.get(palette.at).copied().filter(|command| entered && command.can(document, desk));
     let mut open = true;
-    egui::Window::new(text::FIND_COMMAND.trim_end_matches('…'))
-        .id(egui::Id::unique(text::FIND_COMMAND))
+    egui::Window::new(text::FIND_COMMAND.now().trim_end_matches('…'))
+        .id(egui::Id::unique(text::FIND_COMMAND.now()))
         .open(&mut open)
         .collapsible(false)
         .resizable(false)
@@ -35,10 +35,10 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
         .show(ctx, |ui| {
             ui.set_width(380.0);
             let field = TextEdit::singleline(&mut palette.typed)
-                .hint_text(text::FIND_HINT)
+                .hint_text(text::FIND_HINT.now())
                 .desired_width(f32::INFINITY)
                 .margin(egui::Margin::symmetric(6, 4));
-            let field = ui.add(field).accessible_name(text::FIND_FIELD);
+            let field = ui.add(field).accessible_name(text::FIND_FIELD.now());
             if !palette.shown || !field.has_focus() {
                 field.request_focus();
             }
@@ -64,7 +64,7 @@ fn list(
     desk: &Desk,
 ) -> Option<Command> {
     if found.is_empty() {
-        quiet(ui, text::FIND_NOTHING);
+        quiet(ui, text::FIND_NOTHING.now());
     }
     let mut run = None;
     ScrollArea::vertical().max_height(320.0).show(ui, |ui| {
@@ -72,13 +72,13 @@ fn list(
             for (nth, command) in found.iter().enumerate() {
                 let mut button = Button::selectable(nth == at, command.name());
                 if let Some(key) = command.key() {
-                    button = button.shortcut_text(ui.ctx().format_shortcut(&key));
+                    button = button.shortcut_text(text::key_words(ui.ctx(), &key));
                 }
                 let row = ui.add_enabled(command.can(document, desk), button);
                 if nth == at && moved {
                     row.scroll_to_me(None);
                 }
-                if row.on_disabled_hover_text(text::FIND_NOT_NOW).clicked() {
+                if row.on_disabled_hover_text(text::FIND_NOT_NOW.now()).clicked() {
                     run = Some(*command);
                 }
             }

@@ -51,27 +51,27 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
     let job = document.job();
     let units = job.units;
     let report = windows.roof.report(document).clone();
-    window(ctx, text::ROOF_REPORT, &mut open, 430.0).show(ctx, |ui| {
+    window(ctx, text::ROOF_REPORT.now(), &mut open, 430.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
-            if ui.button(text::COPY).on_hover_text(text::ROOF_COPY_HELP).clicked() {
+            if ui.button(text::COPY.now()).on_hover_text(text::ROOF_COPY_HELP.now()).clicked() {
                 ui.ctx().copy_text(roof_text(job, document.plan()));
-                actions.push(Action::Say(text::ROOF_COPIED.to_owned()));
+                actions.push(Action::Say(text::ROOF_COPIED.now().to_owned()));
             }
         });
         ui.separator();
         ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 2.0;
             for (words, said) in [
-                (text::ROOF_SLOPE, area_text(report.slope_area_m2, units)),
-                (text::ROOF_SQUARES, format!("{:.2}", report.squares)),
-                (text::ROOF_PLAN, area_text(report.plan_area_m2, units)),
-                (text::ROOF_FOOTPRINT, area_text(report.footprint_m2, units)),
-                (text::ROOF_RIDGE, heights_text(report.ridge_m, job)),
-                (text::ROOF_EAVE, heights_text(report.eave_m, job)),
+                (text::ROOF_SLOPE.now(), area_text(report.slope_area_m2, units)),
+                (text::ROOF_SQUARES.now(), format!("{:.2}", report.squares)),
+                (text::ROOF_PLAN.now(), area_text(report.plan_area_m2, units)),
+                (text::ROOF_FOOTPRINT.now(), area_text(report.footprint_m2, units)),
+                (text::ROOF_RIDGE.now(), heights_text(report.ridge_m, job)),
+                (text::ROOF_EAVE.now(), heights_text(report.eave_m, job)),
             ] {
                 line(ui, words, &said, "", false, false);
             }
-            heading(ui, text::ROOF_FACES);
+            heading(ui, text::ROOF_FACES.now());
             for (face, of_job) in report.faces.iter().zip(&job.faces) {
                 let part = RoofPart::Face(of_job.id);
                 let area = text::face_areas(face, units);
@@ -83,7 +83,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
                     actions.push(Action::Select(Selection::Face(of_job.id)));
                 }
             }
-            heading(ui, text::ROOF_EDGES);
+            heading(ui, text::ROOF_EDGES.now());
             for row in &report.edges {
                 edges(ui, row, before, units, windows);
             }
@@ -92,7 +92,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
                 ui.label(RichText::new(text::roof_problems(report.problems)).color(theme::of(ui).caution));
             }
             ui.add_space(theme::GAP * 2.0);
-            ui.label(RichText::new(text::ROOF_LEVEL).small().color(theme::of(ui).quiet));
+            ui.label(RichText::new(text::ROOF_LEVEL.now()).small().color(theme::of(ui).quiet));
         });
     });
     if windows.roof.pointed != before {
@@ -119,7 +119,7 @@ fn edges(ui: &mut Ui, row: &EdgeRow, before: Option<RoofPart>, units: Units, win
     let response = line(ui, row.kind.name(), &show(row.length_m), "", true, before == Some(part));
     point(&response, part, windows);
     let unfolded = windows.roof.unfolded == Some(row.kind);
-    if response.on_hover_text(text::ROOF_UNFOLD).clicked() {
+    if response.on_hover_text(text::ROOF_UNFOLD.now()).clicked() {
         windows.roof.unfolded = if unfolded { None } else { Some(row.kind) };
     }
     if unfolded {

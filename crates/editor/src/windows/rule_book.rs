@@ -6,6 +6,7 @@ use crate::{fields, sketch, text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, Job, LimitRow, LimitValue, RuleBook, builtin_rule_books};
 use chalkcourse_rules::RULES;
+use chalkcourse_words::of_data;
 use egui::{Button, ComboBox, Context, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
 use std::sync::Arc;
 
@@ -15,12 +16,14 @@ const NAME: f32 = 232.0;
 /// The job's rule book: what it says, which rules are on, and how it differs from another. Each change is a step.
 pub(super) fn show(ctx: &Context, job: &Job, windows: &mut Windows, actions: &mut Actions) {
     let mut open = true;
-    window(ctx, text::RULE_BOOK_WINDOW, &mut open, 540.0).show(ctx, |ui| {
+    window(ctx, text::RULE_BOOK_WINDOW.now(), &mut open, 540.0).show(ctx, |ui| {
         which(ui, job, actions);
         ui.horizontal(|ui| {
-            for (part, words) in
-                [(Part::Limits, text::LIMITS), (Part::Rules, text::RULES), (Part::Compare, text::COMPARE)]
-            {
+            for (part, words) in [
+                (Part::Limits, text::LIMITS.now()),
+                (Part::Rules, text::RULES.now()),
+                (Part::Compare, text::COMPARE.now()),
+            ] {
                 let button =
                     Button::selectable(windows.part == part, words).min_size([90.0, theme::PRESS].into());
                 if ui.add(button).clicked() {
@@ -53,30 +56,30 @@ fn take(label: String, book: RuleBook) -> Action {
 /// Which book it is, and where it comes from and goes to.
 fn which(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     let book = &job.rule_book;
-    fields::row(ui, text::BOOK, |ui, words| {
-        if ui.button(text::SAVE_BOOK_SHORT).on_hover_text(text::SAVE_RULE_BOOK).clicked() {
+    fields::row(ui, text::BOOK.now(), |ui, words| {
+        if ui.button(text::SAVE_BOOK_SHORT.now()).on_hover_text(text::SAVE_RULE_BOOK.now()).clicked() {
             actions.push(Action::Run(Command::SaveRuleBook));
         }
-        if ui.button(text::LOAD_BOOK_SHORT).on_hover_text(text::LOAD_RULE_BOOK).clicked() {
+        if ui.button(text::LOAD_BOOK_SHORT.now()).on_hover_text(text::LOAD_RULE_BOOK.now()).clicked() {
             actions.push(Action::Run(Command::LoadRuleBook));
         }
         let chosen = choose(ui, "book", &book.name, Some(&**book)).labelled_by(words);
         if let Some(chosen) = chosen.book {
-            actions.push(Action::Edit(text::CHANGE_BOOK.to_owned(), Edit::SetRuleBook(chosen)));
+            actions.push(Action::Edit(text::CHANGE_BOOK.now().to_owned(), Edit::SetRuleBook(chosen)));
         }
     });
 }
 
 /// What the book says of itself.
 fn heading(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
-    if let Some(name) = fields::name(ui, text::NAME, &book.name) {
-        actions.push(take(text::RENAME_BOOK.to_owned(), RuleBook { name, ..book.clone() }));
+    if let Some(name) = fields::name(ui, text::NAME.now(), &book.name) {
+        actions.push(take(text::RENAME_BOOK.now().to_owned(), RuleBook { name, ..book.clone() }));
     }
-    if let Some(date) = fields::name(ui, text::BOOK_DATE, &book.date) {
-        actions.push(take(text::RENAME_BOOK.to_owned(), RuleBook { date, ..book.clone() }));
+    if let Some(date) = fields::name(ui, text::BOOK_DATE.now(), &book.date) {
+        actions.push(take(text::RENAME_BOOK.now().to_owned(), RuleBook { date, ..book.clone() }));
     }
-    if let Some(based_on) = fields::sentences(ui, text::BASED_ON, &book.based_on) {
-        actions.push(take(text::RENAME_BOOK.to_owned(), RuleBook { based_on, ..book.clone() }));
+    if let Some(based_on) = fields::sentences(ui, text::BASED_ON.now(), &book.based_on) {
+        actions.push(take(text::RENAME_BOOK.now().to_owned(), RuleBook { based_on, ..book.clone() }));
     }
 }
 
@@ -136,7 +139,7 @@ fn value(ui: &mut Ui, book: &RuleBook, row: &LimitRow, units: Units) -> Option<R
     let with = |value: LimitValue| book.with_limit(&row.field, &value);
     let words = |error: &dyn std::fmt::Display| error.to_string();
     let name = row.name.as_str();
-    let number = |typed: &str| typed.trim().parse::<f64>().map_err(|_| text::BAD_NUMBER.to_owned());
+    let number = |typed: &str| typed.trim().parse::<f64>().map_err(|_| text::BAD_NUMBER.now().to_owned());
     match &row.value {
         LimitValue::Length(length) => {
             fields::parsed_at(ui, NAME, name, &length.show_small(units), "", |typed| {
@@ -164,7 +167,7 @@ fn value(ui: &mut Ui, book: &RuleBook, row: &LimitRow, units: Units) -> Option<R
             number(typed.trim().trim_end_matches("psf")).and_then(|psf| with(LimitValue::Psf(psf)))
         }),
         LimitValue::Yes(yes) => {
-            let choices = [(true, text::YES), (false, text::NO)];
+            let choices = [(true, text::YES.now()), (false, text::NO.now())];
             fields::choice_at(ui, NAME, name, *yes, &choices).and_then(|yes| with(LimitValue::Yes(yes)).ok())
         }
         LimitValue::Scheme(scheme) => {
@@ -193,30 +196,30 @@ fn parse_share(typed: &str) -> Result<f64, String> {
     let (number, of) = typed.strip_suffix('%').map_or((typed, 1.0), |percent| (percent.trim(), 100.0));
     match number.parse::<f64>().map(|number| number / of) {
         Ok(share) if (0.0..=1.0).contains(&share) => Ok(share),
-        _ => Err(text::BAD_SHARE.to_owned()),
+        _ => Err(text::BAD_SHARE.now().to_owned()),
     }
 }
 
 /// By whose word a limit is, what is weak about that, and a field to write another.
 fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, actions: &mut Actions) {
     if windows.sourcing.as_ref() == Some(&row.field) {
-        if let Some(source) = fields::sentences(ui, text::SOURCE, &row.source) {
+        if let Some(source) = fields::sentences(ui, text::SOURCE.now(), &row.source) {
             match book.with_source(&row.field, &source) {
                 Ok(book) => actions.push(take(text::change_source(row), book)),
                 Err(words) => actions.push(Action::Say(words)),
             }
             windows.sourcing = None;
         }
-        if ui.small_button(text::CANCEL).clicked() {
+        if ui.small_button(text::CANCEL.now()).clicked() {
             windows.sourcing = None;
         }
         return;
     }
     ui.horizontal_wrapped(|ui| {
-        quiet(ui, &row.source);
+        quiet(ui, &of_data(&row.source));
         // The link goes to the next line as a whole.
         ui.style_mut().wrap_mode = Some(egui::TextWrapMode::Extend);
-        let words = RichText::new(text::CHANGE_SOURCE).small();
+        let words = RichText::new(text::CHANGE_SOURCE.now()).small();
         if row.source != chalkcourse_job::NOT_IN_BOOK && ui.link(words).clicked() {
             windows.sourcing = Some(row.field.clone());
         }
@@ -232,28 +235,28 @@ const SKETCH: f32 = 120.0;
 
 fn rules(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     let book = &job.rule_book;
-    quiet(ui, text::RULE_SWITCH_HELP);
+    quiet(ui, text::RULE_SWITCH_HELP.now());
     for rule in RULES {
         let mut on = !book.off.contains(rule.code);
         ui.add_space(theme::GAP);
         ui.horizontal(|ui| {
-            if ui.checkbox(&mut on, rule.title).clicked() {
+            if ui.checkbox(&mut on, rule.title.now()).clicked() {
                 let mut book = (**book).clone();
                 if on {
                     book.off.remove(rule.code);
                 } else {
                     book.off.insert(rule.code.to_owned());
                 }
-                actions.push(take(text::switch_rule(rule.title, on), book));
+                actions.push(take(text::switch_rule(rule.title.now(), on), book));
             }
             quiet(ui, rule.code);
         });
         ui.horizontal_top(|ui| {
             sketch::show(ui, rule, SKETCH);
             ui.vertical(|ui| {
-                ui.label(rule.reason);
+                ui.label(rule.reason.now());
                 let source = rule.source(job);
-                quiet(ui, &source);
+                quiet(ui, &of_data(&source));
                 let caution = theme::of(ui).caution;
                 let doubt = text::doubt(&source).map(str::to_owned);
                 let why_not = rule.why_not(job).map(|why| text::not_checked(Some(&why)));
@@ -267,12 +270,12 @@ fn rules(ui: &mut Ui, job: &Job, actions: &mut Actions) {
 }
 
 fn compare_with(ui: &mut Ui, windows: &mut Windows, actions: &mut Actions) {
-    fields::row(ui, text::COMPARE_WITH, |ui, words| {
-        if ui.button(text::FROM_FILE).on_hover_text(text::COMPARE_WITH_FILE).clicked() {
+    fields::row(ui, text::COMPARE_WITH.now(), |ui, words| {
+        if ui.button(text::FROM_FILE.now()).on_hover_text(text::COMPARE_WITH_FILE.now()).clicked() {
             actions.push(Action::Run(Command::CompareRuleBook));
         }
         let other = windows.other.as_deref();
-        let shown = other.map_or(text::CHOOSE_BOOK, |book| book.name.as_str());
+        let shown = other.map_or(text::CHOOSE_BOOK.now(), |book| book.name.as_str());
         let chosen = choose(ui, "other book", shown, other).labelled_by(words);
         if let Some(chosen) = chosen.book {
             windows.other = Some(chosen);
@@ -284,7 +287,7 @@ fn differences(ui: &mut Ui, book: &RuleBook, windows: &Windows) {
     let Some(other) = &windows.other else { return };
     let differences = book.differences(other);
     if differences.is_empty() {
-        ui.label(text::SAME_BOOKS);
+        ui.label(text::SAME_BOOKS.now());
         return;
     }
     ui.label(text::differences(differences.len(), &other.name));
@@ -300,13 +303,14 @@ fn differences(ui: &mut Ui, book: &RuleBook, windows: &Windows) {
         frame.show(ui, |ui| {
             ui.set_min_width(ui.available_width());
             ui.label(RichText::new(text::field_words(difference, &rows)).strong());
-            for (which, said) in [(text::HERE, &difference.one), (text::THERE, &difference.other)] {
+            for (which, said) in [(text::HERE.now(), &difference.one), (text::THERE.now(), &difference.other)]
+            {
                 ui.horizontal_top(|ui| {
                     ui.allocate_ui([64.0, 18.0].into(), |ui| {
                         ui.set_min_width(64.0);
                         quiet(ui, which);
                     });
-                    ui.add(egui::Label::new(said.as_deref().unwrap_or(text::NOTHING_THERE)).wrap());
+                    ui.add(egui::Label::new(said.as_deref().unwrap_or(text::NOTHING_THERE.now())).wrap());
                 });
             }
         });

@@ -17,7 +17,7 @@ const LABEL: f32 = 132.0;
 /// Shows the form.
 pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let mut open = true;
-    super::window(ctx, text::TAPED_FACE, &mut open, 420.0).show(ctx, |ui| {
+    super::window(ctx, text::TAPED_FACE.now(), &mut open, 420.0).show(ctx, |ui| {
         let units = document.job().units;
         let ground = Ground::of(&document.plan().layout, document.job(), desk.selection);
         let taping = &mut desk.windows.taping;
@@ -33,7 +33,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
         ui.separator();
         let ready = worked.as_ref().ok();
         ui.horizontal(|ui| {
-            let add = Button::new(text::ADD_FACE).fill(theme::of(ui).accent_ground);
+            let add = Button::new(text::ADD_FACE.now()).fill(theme::of(ui).accent_ground);
             if ui.add_enabled(ready.is_some(), add).clicked()
                 && let Some(worked) = ready
             {
@@ -43,7 +43,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                 actions.push(Action::Run(crate::commands::Command::Fit));
                 taping.against = None;
             }
-            if ui.button(text::CLOSE).clicked() {
+            if ui.button(text::CLOSE.now()).clicked() {
                 desk.windows.taped = false;
             }
         });
@@ -56,25 +56,25 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
 fn form(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, ground: Option<&Ground>, units: Units) {
     let polygon = Form::Polygon(if let Form::Polygon(corners) = taping.form { corners } else { 5 });
     let forms = [
-        (Form::Triangle, text::FORM_TRIANGLE),
-        (Form::Rectangle, text::FORM_RECTANGLE),
-        (Form::Parallelogram, text::FORM_PARALLELOGRAM),
-        (Form::Trapezoid, text::FORM_TRAPEZOID),
-        (polygon, text::FORM_POLYGON),
+        (Form::Triangle, text::FORM_TRIANGLE.now()),
+        (Form::Rectangle, text::FORM_RECTANGLE.now()),
+        (Form::Parallelogram, text::FORM_PARALLELOGRAM.now()),
+        (Form::Trapezoid, text::FORM_TRAPEZOID.now()),
+        (polygon, text::FORM_POLYGON.now()),
     ];
-    if let Some(form) = fields::choice_at(ui, LABEL, text::FORM, taping.form, &forms) {
+    if let Some(form) = fields::choice_at(ui, LABEL, text::FORM.now(), taping.form, &forms) {
         taping.take(form);
     }
     lines(ui, taping, worked, units);
     if let Form::Polygon(corners) = taping.form {
         ui.horizontal(|ui| {
-            if ui.button(text::ADD_CORNER_TAPED).clicked() {
+            if ui.button(text::ADD_CORNER_TAPED.now()).clicked() {
                 taping.with_corners(corners + 1);
             }
-            if ui.add_enabled(corners > 3, Button::new(text::LESS_CORNER_TAPED)).clicked() {
+            if ui.add_enabled(corners > 3, Button::new(text::LESS_CORNER_TAPED.now())).clicked() {
                 taping.with_corners(corners - 1);
             }
-            if ui.button(text::ADD_DIAGONAL).clicked() {
+            if ui.button(text::ADD_DIAGONAL.now()).clicked() {
                 taping.add_diagonal();
             }
         });
@@ -83,9 +83,14 @@ fn form(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, ground: Optio
     pitch(ui, taping, units);
     ui.add_space(theme::GAP);
     let shown = taping.limit.show_small(units);
-    let limit = fields::parsed_at(ui, LABEL, text::SPREAD_LIMIT, &shown, text::SPREAD_LIMIT_HELP, |typed| {
-        text::at_least_none(Length::parse(typed, units))
-    });
+    let limit = fields::parsed_at(
+        ui,
+        LABEL,
+        text::SPREAD_LIMIT.now(),
+        &shown,
+        text::SPREAD_LIMIT_HELP.now(),
+        |typed| text::at_least_none(Length::parse(typed, units)),
+    );
     if let Some(limit) = limit {
         taping.limit = limit;
     }
@@ -112,7 +117,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
         });
         ui.push_id(("line", index), |ui| {
             fields::row_at(ui, LABEL, &text::lettered(letter(index), name), |ui, words| {
-                let hint = if line.needed { text::length_hint(units) } else { text::A_CHECK };
+                let hint = if line.needed { text::length_hint(units) } else { text::A_CHECK.now() };
                 let width = (ui.available_width() - 84.0).max(60.0);
                 let field = ui
                     .add(
@@ -144,7 +149,7 @@ fn ends(ui: &mut Ui, line: &mut crate::taping::Line, corners: usize, index: usiz
     ui.horizontal(|ui| {
         let quiet = theme::of(ui).quiet;
         for (at, words, salt) in
-            [(&mut from, text::DIAGONAL_FROM, "from"), (&mut to, text::DIAGONAL_TO, "to")]
+            [(&mut from, text::DIAGONAL_FROM.now(), "from"), (&mut to, text::DIAGONAL_TO.now(), "to")]
         {
             let label = ui.label(RichText::new(words).color(quiet));
             egui::ComboBox::from_id_salt((salt, index))
@@ -158,8 +163,8 @@ fn ends(ui: &mut Ui, line: &mut crate::taping::Line, corners: usize, index: usiz
                 .response
                 .labelled_by(label.id);
         }
-        let button = ui.small_button("×").on_hover_text(text::TAKE_DIAGONAL);
-        button.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, text::TAKE_DIAGONAL));
+        let button = ui.small_button("×").on_hover_text(text::TAKE_DIAGONAL.now());
+        button.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, text::TAKE_DIAGONAL.now()));
         gone = button.clicked();
     });
     if from != to {
@@ -169,8 +174,8 @@ fn ends(ui: &mut Ui, line: &mut crate::taping::Line, corners: usize, index: usiz
 }
 
 fn pitch(ui: &mut Ui, taping: &mut Taping, units: Units) {
-    let ways = [(PitchBy::Typed, text::PITCH_TYPED), (PitchBy::Level, text::PITCH_BY_LEVEL)];
-    if let Some(by) = fields::choice_at(ui, LABEL, text::TAPED_PITCH, taping.pitch_by, &ways) {
+    let ways = [(PitchBy::Typed, text::PITCH_TYPED.now()), (PitchBy::Level, text::PITCH_BY_LEVEL.now())];
+    if let Some(by) = fields::choice_at(ui, LABEL, text::TAPED_PITCH.now(), taping.pitch_by, &ways) {
         taping.pitch_by = by;
     }
     let field = |ui: &mut Ui, words: &str, help: &str, typed: &mut String, hint: &str| {
@@ -187,10 +192,18 @@ fn pitch(ui: &mut Ui, taping: &mut Taping, units: Units) {
         });
     };
     match taping.pitch_by {
-        PitchBy::Typed => field(ui, text::PITCH_AS_TYPED, text::PITCH_TYPED_HELP, &mut taping.pitch, "6:12"),
+        PitchBy::Typed => {
+            field(ui, text::PITCH_AS_TYPED.now(), text::PITCH_TYPED_HELP.now(), &mut taping.pitch, "6:12");
+        }
         PitchBy::Level => {
-            field(ui, text::LEVEL_RISE, text::LEVEL_RISE_HELP, &mut taping.rise, text::length_hint(units));
-            field(ui, text::LEVEL_LONG, text::LEVEL_RISE_HELP, &mut taping.level, "24\"");
+            field(
+                ui,
+                text::LEVEL_RISE.now(),
+                text::LEVEL_RISE_HELP.now(),
+                &mut taping.rise,
+                text::length_hint(units),
+            );
+            field(ui, text::LEVEL_LONG.now(), text::LEVEL_RISE_HELP.now(), &mut taping.level, "24\"");
         }
     }
 }
@@ -200,14 +213,14 @@ fn lay_it(ui: &mut Ui, taping: &mut Taping, ground: Option<&Ground>) {
     let Some(ground) = ground else {
         taping.against = None;
         if let Some(downslope) =
-            fields::azimuth_at(ui, LABEL, text::DOWNSLOPE, taping.downslope, text::DOWNSLOPE_HELP)
+            fields::azimuth_at(ui, LABEL, text::DOWNSLOPE.now(), taping.downslope, text::DOWNSLOPE_HELP.now())
         {
             taping.downslope = downslope;
         }
-        ui.label(RichText::new(text::SELECT_A_SIDE).small().color(theme::of(ui).quiet));
+        ui.label(RichText::new(text::SELECT_A_SIDE.now()).small().color(theme::of(ui).quiet));
         return;
     };
-    let sides: Vec<(Option<usize>, String)> = std::iter::once((None, text::BESIDE_THE_ROOF.to_owned()))
+    let sides: Vec<(Option<usize>, String)> = std::iter::once((None, text::BESIDE_THE_ROOF.now().to_owned()))
         .chain((0..taping.form.corners()).map(|side| {
             let of = Of::Between(side, (side + 1) % taping.form.corners());
             (Some(side), text::against(&taping.name(of), ground.side, &ground.face))
@@ -215,12 +228,12 @@ fn lay_it(ui: &mut Ui, taping: &mut Taping, ground: Option<&Ground>) {
         .collect();
     let choices: Vec<(Option<usize>, &str)> =
         sides.iter().map(|(side, words)| (*side, words.as_str())).collect();
-    if let Some(against) = fields::choice_at(ui, LABEL, text::WHERE_TO, taping.against, &choices) {
+    if let Some(against) = fields::choice_at(ui, LABEL, text::WHERE_TO.now(), taping.against, &choices) {
         taping.against = against;
     }
     if taping.against.is_none()
         && let Some(downslope) =
-            fields::azimuth_at(ui, LABEL, text::DOWNSLOPE, taping.downslope, text::DOWNSLOPE_HELP)
+            fields::azimuth_at(ui, LABEL, text::DOWNSLOPE.now(), taping.downslope, text::DOWNSLOPE_HELP.now())
     {
         taping.downslope = downslope;
     }
@@ -232,7 +245,7 @@ fn outcome(ui: &mut Ui, taping: &Taping, worked: &Result<Worked, String>, units:
         Err(wrong) => {
             let begun = taping.lines.iter().any(|line| !line.typed.trim().is_empty());
             let p = theme::of(ui);
-            let color = if begun && !wrong.starts_with(text::STILL_NEEDED) { p.stop } else { p.quiet };
+            let color = if begun && !wrong.starts_with(text::STILL_NEEDED.now()) { p.stop } else { p.quiet };
             ui.label(RichText::new(wrong).color(color));
         }
         Ok(worked) => {
@@ -259,7 +272,7 @@ fn letter(index: usize) -> char {
 /// The face as typed, eave below; while there is none, the usual look of the form.
 fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&Worked>) {
     let (area, response) = ui.allocate_exact_size(egui::vec2(ui.available_width(), 168.0), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, text::LIVE_PICTURE));
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, text::LIVE_PICTURE.now()));
     let p = theme::of(ui);
     let painter = ui.painter().with_clip_rect(area);
     painter.rect_filled(area, 6.0, p.ground);

@@ -11,6 +11,7 @@ mod findings;
 mod formats;
 mod hand;
 mod house;
+mod languages;
 mod order;
 mod palette;
 mod parts;

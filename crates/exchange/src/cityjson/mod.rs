@@ -13,13 +13,14 @@ mod roof;
 use crate::House;
 use crate::grid::{Grid, GridError};
 use chalkcourse_geometry::{DVec3, dvec3};
+use chalkcourse_words::{pick, tell};
 use model::{Document, Transform};
 
 /// Why a city model can't be used.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CityJsonError {
     /// It is not JSON, or not of the shape that CityJSON has.
-    #[error("text {nth} in it, line {line}, column {column}: {wrong}")]
+    #[error("{}", tell!("text {nth} in it, line {line}, column {column}: {wrong}", "el texto {nth}, línea {line}, columna {column}: {wrong}"))]
     Malformed {
         /// Which JSON text of the sequence, from 1.
         nth: usize,
@@ -31,9 +32,9 @@ pub enum CityJsonError {
         wrong: String,
     },
     /// It is another kind of JSON.
-    #[error(
-        "text {nth} in it is of type {found:?}; a city model is CityJSON, followed in a sequence by CityJSONFeature"
-    )]
+    #[error("{}", tell!("text {nth} in it is of type {found:?}; a city model is CityJSON, followed in a sequence by CityJSONFeature", "el texto {nth} es del tipo {found:?}; un modelo de ciudad es CityJSON, seguido en una secuencia \
+        por CityJSONFeature"
+    ))]
     OtherType {
         /// Which JSON text of the sequence, from 1.
         nth: usize,
@@ -41,12 +42,12 @@ pub enum CityJsonError {
         found: String,
     },
     /// Not a version that is read.
-    #[error("it is CityJSON {0}; versions 1.1 and 2.0 are read: upgrade it first")]
+    #[error("{}", tell!("it is CityJSON {_0}; versions 1.1 and 2.0 are read: upgrade it first", "es CityJSON {_0}; se leen las versiones 1.1 y 2.0: actualícelo primero"))]
     Version(String),
     /// What scales the vertices is missing or no number.
-    #[error(
-        "it has no usable \"transform\": CityJSON 1.1 and 2.0 have a scale and a translation of three numbers each"
-    )]
+    #[error("{}", tell!("it has no usable \"transform\": CityJSON 1.1 and 2.0 have a scale and a translation of three numbers each", "no tiene \"transform\" utilizable: CityJSON 1.1 y 2.0 tienen una escala y una traslación de tres \
+        números cada una"
+    ))]
     Transform,
     /// What the coordinates mean.
     #[error("{0}")]
@@ -121,7 +122,7 @@ fn header_of(document: &Document) -> Result<Header, CityJsonError> {
     let version = document.version.as_deref().unwrap_or_default();
     let series: Vec<&str> = version.split('.').take(2).collect();
     if !matches!(series.as_slice(), ["1", "1"] | ["2", "0"]) {
-        let shown = if version.is_empty() { "of no version" } else { version };
+        let shown = if version.is_empty() { pick("of no version", "de ninguna versión") } else { version };
         return Err(CityJsonError::Version(shown.chars().take(20).collect()));
     }
     let transform = document.transform.filter(|t| {

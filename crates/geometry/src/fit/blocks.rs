@@ -11,6 +11,7 @@ use super::room::{Gap, Room};
 use super::rows::domains;
 use super::{Allowed, Base, FitError, Placed, Tile};
 use crate::Rect;
+use chalkcourse_words::{pick, tell};
 use glam::{DVec2, dvec2};
 use serde::{Deserialize, Serialize};
 use std::cell::Cell;
@@ -65,7 +66,11 @@ pub fn fit_blocks(
     stop: &dyn Fn() -> bool,
 ) -> Result<Blocks, FitError> {
     if !(rules.apart >= 0.0 && rules.apart < 1e5) {
-        return Err(FitError::Choice(format!("blocks {} m apart: give 0 or more", rules.apart)));
+        return Err(FitError::Choice(tell!(
+            "blocks {} m apart: give 0 or more",
+            "bloques a {} m: dé 0 o más",
+            rules.apart
+        )));
     }
     let mut yard = Yard::new(allowed, tile, rules, stop)?;
     let mut exact: Vec<usize> = vec![0];
@@ -95,15 +100,23 @@ pub fn fit_blocks(
     let count = total(&found);
     let bound = exact.get(rules.most.min(64)).copied().unwrap_or(0).max(count);
     let blocks = found.into_iter().map(|spot| spot.block(tile)).collect();
-    let end = if yard.stopped.get() { "stopped before the end" } else { "ran to its end" };
-    let method = format!(
+    let end = if yard.stopped.get() {
+        pick("stopped before the end", "parado antes del final")
+    } else {
+        pick("ran to its end", "llegó a su fin")
+    };
+    let method = tell!(
         "{} sizes of blocks, each at every position, blocks {} m apart; {}; {end}",
+        "{} tamaños de bloques, cada uno en cada posición, bloques a {} m; {}; {end}",
         yard.sizes.len(),
         rules.apart,
         if rules.most <= 3 {
-            "every parting by straight cuts"
+            pick("every parting by straight cuts", "cada división por cortes rectos")
         } else {
-            "partings by straight cuts, the bound from fewer blocks"
+            pick(
+                "partings by straight cuts, the bound from fewer blocks",
+                "divisiones por cortes rectos, la cota con menos bloques",
+            )
         },
     );
     Ok(Blocks { blocks, count, bound, method })

@@ -12,6 +12,7 @@ use super::cut::Network;
 use super::profile::{Swept, sweep};
 use super::{Allowed, FitError, Tile, grid, room::Room};
 use crate::Rect;
+use chalkcourse_words::{pick, tell};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
@@ -97,20 +98,31 @@ pub fn fit_worth(cells: &[Cell], costs: &Costs, stop: &dyn Fn() -> bool) -> Resu
     let field = Field::new(cells, costs)?;
     let (mut chosen, bound) = field.cut(costs, 0.0);
     let corners = costs.outer_corner > 0.0 || costs.inner_corner > 0.0;
-    let sides = "smallest cut over values and exposed sides, corners free of cost: exact";
+    let sides = pick(
+        "smallest cut over values and exposed sides, corners free of cost: exact",
+        "corte mínimo sobre valores y lados expuestos, esquinas sin costo: exacto",
+    );
     if !corners {
         return Ok(field.choice(&chosen, bound, costs, sides));
     }
     match sweep(&field, costs, None, stop) {
-        Swept::Best(Some(best)) => {
-            Ok(field.proved(best, costs, "sweep over every choice of these cells, corners counted: exact"))
-        }
+        Swept::Best(Some(best)) => Ok(field.proved(
+            best,
+            costs,
+            pick(
+                "sweep over every choice of these cells, corners counted: exact",
+                "recorrido de cada elección de estas celdas, esquinas contadas: exacto",
+            ),
+        )),
         _ => {
             field.improve(&mut chosen, costs, None, stop);
             if field.worth(&chosen, costs) < 0.0 {
                 chosen.fill(false);
             }
-            let method = "smallest cut without corners as the bound, improved cell by cell with them: the difference is open";
+            let method = pick(
+                "smallest cut without corners as the bound, improved cell by cell with them: the difference is open",
+                "corte mínimo sin esquinas como cota, mejorado celda por celda con ellas: la diferencia queda abierta",
+            );
             Ok(field.choice(&chosen, bound, costs, method))
         }
     }
@@ -126,8 +138,9 @@ pub fn fit_number(
     stop: &dyn Fn() -> bool,
 ) -> Result<Choice, FitError> {
     if number > cells.len() {
-        return Err(FitError::Choice(format!(
+        return Err(FitError::Choice(tell!(
             "{number} tiles were asked for and {} places are there: ask for fewer, or fit again with other rules",
+            "se pidieron {number} piezas y hay {} lugares: pida menos, o acomode otra vez con otras reglas",
             cells.len()
         )));
     }
@@ -162,9 +175,17 @@ pub fn fit_number(
             best = Some(found);
         }
     }
-    let best = best.ok_or_else(|| FitError::Choice(format!("no {rows} rows hold {number} tiles")))?;
-    let method =
-        format!("{rows} rows next to each other, no fewer hold {number}; among those, {}", best.method);
+    let best = best.ok_or_else(|| {
+        FitError::Choice(tell!(
+            "no {rows} rows hold {number} tiles",
+            "ningunas {rows} filas tienen {number} piezas"
+        ))
+    })?;
+    let method = tell!(
+        "{rows} rows next to each other, no fewer hold {number}; among those, {}",
+        "{rows} filas una junto a otra, con menos no hay {number}; entre ellas, {}",
+        best.method
+    );
     Ok(Choice { bound: bound.max(best.worth), method, ..best })
 }
 
@@ -179,14 +200,17 @@ pub(super) struct Field<'a> {
 impl<'a> Field<'a> {
     fn new(cells: &'a [Cell], costs: &Costs) -> Result<Self, FitError> {
         for (name, cost) in [
-            ("foot", costs.foot),
-            ("head", costs.head),
-            ("side", costs.side),
-            ("outer corner", costs.outer_corner),
-            ("inner corner", costs.inner_corner),
+            (pick("foot", "pie"), costs.foot),
+            (pick("head", "cabeza"), costs.head),
+            (pick("side", "lado"), costs.side),
+            (pick("outer corner", "esquina exterior"), costs.outer_corner),
+            (pick("inner corner", "esquina interior"), costs.inner_corner),
         ] {
             if !(0.0..1e12).contains(&cost) {
-                return Err(FitError::Choice(format!("the cost of a {name} is {cost}: give 0 or more")));
+                return Err(FitError::Choice(tell!(
+                    "the cost of a {name} is {cost}: give 0 or more",
+                    "el costo de {name} es {cost}: dé 0 o más"
+                )));
             }
         }
         let (columns, rows) = (
@@ -194,20 +218,26 @@ impl<'a> Field<'a> {
             cells.iter().map(|c| c.row + 1).max().unwrap_or(0),
         );
         if columns.saturating_mul(rows) > 10_000_000 {
-            return Err(FitError::Choice(format!("a grid of {columns} x {rows} places is too large")));
+            return Err(FitError::Choice(tell!(
+                "a grid of {columns} x {rows} places is too large",
+                "una cuadrícula de {columns} x {rows} lugares es demasiado grande"
+            )));
         }
         let mut index = vec![None; columns * rows];
         for (i, cell) in cells.iter().enumerate() {
             if cell.value.is_nan() || cell.value.abs() >= 1e12 {
-                return Err(FitError::Choice(format!(
+                return Err(FitError::Choice(tell!(
                     "the value {} of cell {i} is no number to reckon with",
+                    "el valor {} de la celda {i} no es un número con que calcular",
                     cell.value
                 )));
             }
             if index[cell.row * columns + cell.column].replace(i).is_some() {
-                return Err(FitError::Choice(format!(
+                return Err(FitError::Choice(tell!(
                     "two cells in column {}, row {}",
-                    cell.column, cell.row
+                    "dos celdas en la columna {}, fila {}",
+                    cell.column,
+                    cell.row
                 )));
             }
         }
@@ -304,7 +334,10 @@ impl<'a> Field<'a> {
 
     fn number(&self, number: usize, costs: &Costs, stop: &dyn Fn() -> bool) -> Result<Choice, FitError> {
         if let Swept::Best(Some(best)) = sweep(self, costs, Some(number), stop) {
-            let method = "sweep over every choice of this many of these cells: exact";
+            let method = pick(
+                "sweep over every choice of this many of these cells: exact",
+                "recorrido de cada elección de tantas de estas celdas: exacto",
+            );
             return Ok(self.proved(best, costs, method));
         }
         // A reward for each tile: the cut with reward r bounds every choice of n by its worth less n times r.
@@ -333,7 +366,11 @@ impl<'a> Field<'a> {
         }
         let mut taken = best.map_or(vec![false; self.cells.len()], |b| b.0);
         self.improve(&mut taken, costs, Some(number), stop);
-        let method = "cuts with a reward for each tile as the bound, brought to the number cell by cell: the difference is open";
+        let method = pick(
+            "cuts with a reward for each tile as the bound, brought to the number cell by cell: the difference is open",
+            "cortes con un premio por pieza como cota, llevados al número celda por celda: la diferencia queda \
+        abierta",
+        );
         Ok(self.choice(&taken, bound, costs, method))
     }
 

@@ -43,6 +43,7 @@ pub use slide::least_slide;
 pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 
 use crate::{Polygon, Rect};
+use chalkcourse_words::{pick, tell};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
@@ -186,22 +187,40 @@ impl Proof {
     /// The claim in words.
     pub fn words(&self) -> String {
         let joints = match self.rules.joints {
-            Joints::Free => "each row slid by itself to every position",
-            Joints::Aligned => "one grid at every offset along the row",
-            Joints::Lapped => "half-lapped rows at every offset along the row",
+            Joints::Free => pick(
+                "each row slid by itself to every position",
+                "cada fila deslizada por sí sola a cada posición",
+            ),
+            Joints::Aligned => pick(
+                "one grid at every offset along the row",
+                "una cuadrícula con cada desfase a lo largo de la fila",
+            ),
+            Joints::Lapped => pick(
+                "half-lapped rows at every offset along the row",
+                "filas a media pieza con cada desfase a lo largo de la fila",
+            ),
         };
         let base = match self.rules.base {
-            Base::Anywhere => "base anywhere".to_owned(),
-            Base::Courses { first, exposure, play } => format!(
+            Base::Anywhere => pick("base anywhere", "base en cualquier lugar").to_owned(),
+            Base::Courses { first, exposure, play } => tell!(
                 "base by courses of {exposure:.4} m from {first:.4} m, play {:.4} to {:.4} m",
-                play.0, play.1
+                "base por hiladas de {exposure:.4} m desde {first:.4} m, juego de {:.4} a {:.4} m",
+                play.0,
+                play.1
             ),
         };
         let size = self.tile.size;
-        let hooked = if self.rules.hooked { ", every upper tile carried" } else { "" };
-        let end = if self.finished { "" } else { "; stopped before the end" };
-        format!(
+        let hooked = if self.rules.hooked {
+            pick(", every upper tile carried", ", cada pieza superior apoyada")
+        } else {
+            ""
+        };
+        let end =
+            if self.finished { "" } else { pick("; stopped before the end", "; parado antes del final") };
+        tell!(
             "tiles {:.4} x {:.4} m as laid, rows level and {:.4} m apart, {joints}, {base}{hooked}; {} cells of offsets looked into, {} ruled out by a bound{end}",
+            "piezas de {:.4} x {:.4} m como se colocan, filas a nivel y a {:.4} m, {joints}, {base}{hooked}; \
+        {} celdas de desfases examinadas, {} descartadas por una cota{end}",
             size.x,
             size.y,
             self.tile.pitch().y,
@@ -215,9 +234,9 @@ impl Proof {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FitError {
     /// The tile has no size, or a negative joint.
-    #[error(
-        "a tile of {width} x {height} m with joints of {gap_u} and {gap_v} m cannot be laid: sizes must be above 0, joints not below"
-    )]
+    #[error("{}", tell!("a tile of {width} x {height} m with joints of {gap_u} and {gap_v} m cannot be laid: sizes must be above 0, joints not below", "una pieza de {width} x {height} m con juntas de {gap_u} y {gap_v} m no se puede colocar: los \
+        tamaños deben ser mayores que 0, las juntas no menores"
+    ))]
     Tile {
         /// Along u.
         width: f64,
@@ -229,12 +248,12 @@ pub enum FitError {
         gap_v: f64,
     },
     /// The tolerance is no number that can serve.
-    #[error(
-        "a tolerance of {0} m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9"
-    )]
+    #[error("{}", tell!("a tolerance of {_0} m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9", "una tolerancia de {_0} m no sirve: dé una mayor que 0 y menor que un centésimo de la pieza, por \
+        ejemplo 1e-9"
+    ))]
     Tolerance(f64),
     /// A corner is no finite number, or beyond 100 km.
-    #[error("corner {corner} of {shape} is no finite place: draw it again")]
+    #[error("{}", tell!("corner {corner} of {shape} is no finite place: draw it again", "la esquina {corner} de {shape} no es un lugar finito: dibújela otra vez"))]
     Corner {
         /// Which shape.
         shape: String,
@@ -242,9 +261,9 @@ pub enum FitError {
         corner: usize,
     },
     /// The courses go nowhere.
-    #[error(
-        "courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0.001 m and the play run upwards, within 100 courses"
-    )]
+    #[error("{}", tell!("courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0.001 m and the play run upwards, within 100 courses", "hiladas de {exposure} m con un juego de {from} a {to} m: la exposición debe ser mayor que 0.001 m \
+        y el juego ir hacia arriba, dentro de 100 hiladas"
+    ))]
     Courses {
         /// Course to course.
         exposure: f64,
@@ -254,7 +273,7 @@ pub enum FitError {
         to: f64,
     },
     /// More tiles could fit than this is made for.
-    #[error("this face could hold {0} tiles, more than 1000000: check the units of the tile and of the face")]
+    #[error("{}", tell!("this face could hold {_0} tiles, more than 1000000: check the units of the tile and of the face", "en este faldón cabrían {_0} piezas, más de 1000000: revise las unidades de la pieza y del faldón"))]
     TooMany(f64),
     /// A number that a choice cannot use.
     #[error("{0}")]
@@ -306,7 +325,7 @@ fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
         if let Some(corner) =
             shape.rings().flatten().position(|p| !p.is_finite() || p.abs().max_element() > 1e5)
         {
-            let shape = id.map_or("the face".to_owned(), |id| format!("{id:?}"));
+            let shape = id.map_or(pick("the face", "el faldón").to_owned(), |id| format!("{id:?}"));
             return Err(FitError::Corner { shape, corner });
         }
     }

@@ -9,6 +9,7 @@ use super::grid::Row;
 use super::hold::{Lines, Move};
 use super::room::{Room, THIN};
 use super::rows::{greedy, inside, whole_pitches};
+use chalkcourse_words::{pick, tell};
 use glam::{DVec2, dvec2};
 
 /// The least winning move along u and the least along v, where there is one.
@@ -41,17 +42,17 @@ pub(super) fn least_moves(
                 } else {
                     -inside(-hi, -lo, lines.tolerance)
                 };
-                let searched = format!(
-                    "every move of up to {farthest} m along {}, rows {:.4} m apart kept on their lines{}{}{}",
+                let searched = tell!("every move of up to {farthest} m along {}, rows {:.4} m apart kept on their lines{}{}{}", "cada movimiento de hasta {farthest} m a lo largo de {}, filas a {:.4} m conservadas en sus \
+        líneas{}{}{}",
                     if axis.x > 0.0 { "u" } else { "v" },
                     pitch.y,
                     if lines.rows.iter().any(|r| r.1.is_some()) {
-                        " and in their columns"
+                        pick(" and in their columns", " y en sus columnas")
                     } else {
-                        " and free to slide"
+                        pick(" and free to slide", " y libres de deslizarse")
                     },
-                    if lines.hooked.is_some() { ", every upper tile carried" } else { "" },
-                    if exact { "" } else { "; too many ends for the best of each, so a lesser move may win" },
+                    if lines.hooked.is_some() { pick(", every upper tile carried", ", cada pieza superior apoyada") } else { "" },
+                    if exact { "" } else { pick("; too many ends for the best of each, so a lesser move may win", "; demasiados extremos para el mejor de cada uno, así que un movimiento menor puede ganar") },
                 );
                 Some(Move { id: id.to_owned(), by: axis * by, wins, searched })
             })

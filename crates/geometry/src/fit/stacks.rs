@@ -12,6 +12,7 @@ use super::grid::{self, At, Band, Row};
 use super::room::{Room, THIN};
 use super::rows::{domains, inside, steps};
 use super::{Allowed, Base, FitError, Placed, Tile};
+use chalkcourse_words::{pick, tell};
 use serde::{Deserialize, Serialize};
 use std::collections::HashSet;
 use sweep::Sweep;
@@ -41,15 +42,18 @@ impl StackCosts {
 
     fn check(&self) -> Result<(), FitError> {
         for (name, cost) in [
-            ("foot", self.foot),
-            ("head", self.head),
-            ("side", self.side),
-            ("corner at the foot", self.foot_corner),
-            ("corner at the head", self.head_corner),
-            ("inside corner", self.inside_corner),
+            (pick("foot", "pie"), self.foot),
+            (pick("head", "cabeza"), self.head),
+            (pick("side", "lado"), self.side),
+            (pick("corner at the foot", "esquina al pie"), self.foot_corner),
+            (pick("corner at the head", "esquina a la cabeza"), self.head_corner),
+            (pick("inside corner", "esquina interior"), self.inside_corner),
         ] {
             if !(0.0..1e12).contains(&cost) {
-                return Err(FitError::Choice(format!("the cost of a {name} is {cost}: give 0 or more")));
+                return Err(FitError::Choice(tell!(
+                    "the cost of a {name} is {cost}: give 0 or more",
+                    "el costo de {name} es {cost}: dé 0 o más"
+                )));
             }
         }
         Ok(())
@@ -139,7 +143,10 @@ pub fn fit_stacks(
     if let Want::Worth(value) = want
         && !(-1e12..1e12).contains(&value)
     {
-        return Err(FitError::Choice(format!("a tile is worth {value}: give a number")));
+        return Err(FitError::Choice(tell!(
+            "a tile is worth {value}: give a number",
+            "una pieza vale {value}: dé un número"
+        )));
     }
     let room = Room::new(allowed, tile)?;
     let pitch = tile.pitch().to_array();

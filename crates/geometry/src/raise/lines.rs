@@ -1,5 +1,6 @@
 use super::{Footprint, LEAST_SLOPE, RaiseError, SideRef, Treatment};
 use crate::{Defect, Polygon, signed_area};
+use chalkcourse_words::pick;
 use glam::DVec2;
 
 /// Lines whose directions differ by less than this (radians) run in parallel: over 30 m, 3 µm.
@@ -204,25 +205,28 @@ fn check_numbers(footprint: &Footprint) -> Result<(), RaiseError> {
             {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: "a rise in 12",
+                    what: pick("a rise in 12", "una subida en 12"),
                     value: pitch.rise_in_12(),
-                    remedy: "a level side never closes over the footprint; give it a pitch or make it a gable",
+                    remedy: pick(
+                        "a level side never closes over the footprint; give it a pitch or make it a gable",
+                        "un lado a nivel nunca cierra sobre la huella; dele una pendiente o hágalo hastial",
+                    ),
                 });
             }
             if !side.eave_height.is_finite() || side.eave_height.abs() > 1e4 {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: "an eave height",
+                    what: pick("an eave height", "una altura de alero"),
                     value: side.eave_height,
-                    remedy: "give a height within 10 km",
+                    remedy: pick("give a height within 10 km", "dé una altura de menos de 10 km"),
                 });
             }
             if !(0.0..=100.0).contains(&side.overhang) {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: "an overhang",
+                    what: pick("an overhang", "un voladizo"),
                     value: side.overhang,
-                    remedy: "give 0 or more, up to 100 m",
+                    remedy: pick("give 0 or more, up to 100 m", "dé 0 o más, hasta 100 m"),
                 });
             }
         }

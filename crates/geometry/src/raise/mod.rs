@@ -28,6 +28,7 @@ mod meeting;
 mod tests;
 
 use crate::{Defect, EdgeKind, FaceInput, Pitch, Plane, Polygon};
+use chalkcourse_words::{pick, tell};
 use front::{Front, Stuck};
 use glam::{DVec2, DVec3};
 use lines::Setup;
@@ -138,10 +139,10 @@ pub struct Raised {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum RaiseError {
     /// The outline itself is wrong.
-    #[error("the footprint can't be used: {}", outline_words(.0))]
+    #[error("{}", tell!("the footprint can't be used: {}", "la huella no se puede usar: {}", outline_words(.0)))]
     Outline(Defect),
     /// Sides and corners don't match.
-    #[error("{} has {corners} sides, but {given} are described: describe each one", ring_words(*.ring))]
+    #[error("{}", tell!("{} has {corners} sides, but {given} are described: describe each one", "{} tiene {corners} lados, pero se describen {given}: describa cada uno", ring_words(*.ring)))]
     SideCount {
         /// Which ring.
         ring: usize,
@@ -151,7 +152,7 @@ pub enum RaiseError {
         given: usize,
     },
     /// A number that a side can't have.
-    #[error("{} has {what} of {value}: {remedy}", side_words(*.at))]
+    #[error("{}", tell!("{} has {what} of {value}: {remedy}", "{} tiene {what} de {value}: {remedy}", side_words(*.at)))]
     BadNumber {
         /// Which side.
         at: SideRef,
@@ -163,10 +164,10 @@ pub enum RaiseError {
         remedy: &'static str,
     },
     /// An overhang eats the side beside it, or runs into another part.
-    #[error(
-        "the overhangs around {} run into each other at x {:.3} m, y {:.3} m: make them narrower or draw the corner simpler",
+    #[error("{}", tell!("the overhangs around {} run into each other at x {:.3} m, y {:.3} m: make them narrower or draw the corner simpler", "los voladizos alrededor de {} chocan entre sí en x {:.3} m, y {:.3} m: hágalos más angostos o \
+        dibuje la esquina más simple",
         side_words(*.at), .near.x, .near.y
-    )]
+    ))]
     Overhang {
         /// A side there.
         at: SideRef,
@@ -174,16 +175,16 @@ pub enum RaiseError {
         near: DVec2,
     },
     /// A part of the roof has upright planes on all sides.
-    #[error("nothing slopes over the part beside {}: give it, or a side near it, a pitch", side_words(*.at))]
+    #[error("{}", tell!("nothing slopes over the part beside {}: give it, or a side near it, a pitch", "nada se inclina sobre la parte junto a {}: dele a ese lado, o a uno cercano, una pendiente", side_words(*.at)))]
     NoSlope {
         /// A side of that part.
         at: SideRef,
     },
     /// The planes could not be told apart there.
-    #[error(
-        "the roof can't be worked out near x {:.3} m, y {:.3} m, by corner {} of {}: move that corner by a few millimetres",
+    #[error("{}", tell!("the roof can't be worked out near x {:.3} m, y {:.3} m, by corner {} of {}: move that corner by a few millimetres", "el techo no se puede calcular cerca de x {:.3} m, y {:.3} m, junto a la esquina {} de {}: mueva \
+        esa esquina unos milímetros",
         .near.x, .near.y, *.corner + 1, ring_words(*.ring)
-    )]
+    ))]
     Knot {
         /// Where.
         near: DVec2,
@@ -195,32 +196,59 @@ pub enum RaiseError {
 }
 
 fn ring_words(ring: usize) -> String {
-    if ring == 0 { "the outline".to_owned() } else { format!("hole {ring}") }
+    if ring == 0 {
+        pick("the outline", "el contorno").to_owned()
+    } else {
+        tell!("hole {ring}", "el hueco {ring}")
+    }
 }
 
 fn side_words(at: SideRef) -> String {
-    format!("side {} of {}", at.side + 1, ring_words(at.ring))
+    tell!("side {} of {}", "el lado {} de {}", at.side + 1, ring_words(at.ring))
 }
 
 fn outline_words(defect: &Defect) -> String {
     match *defect {
         Defect::NotFinite { ring, corner } => {
-            format!("corner {} of {} is no usable number: enter it again", corner + 1, ring_words(ring))
+            tell!(
+                "corner {} of {} is no usable number: enter it again",
+                "la esquina {} de {} no es un número utilizable: escríbala otra vez",
+                corner + 1,
+                ring_words(ring)
+            )
         }
         Defect::TooFewCorners { ring } => {
-            format!("{} has fewer than three corners: draw at least three", ring_words(ring))
+            tell!(
+                "{} has fewer than three corners: draw at least three",
+                "{} tiene menos de tres esquinas: dibuje al menos tres",
+                ring_words(ring)
+            )
         }
-        Defect::RepeatedCorner { ring, corner } => format!(
+        Defect::RepeatedCorner { ring, corner } => tell!(
             "corner {} of {} lies on the corner before it: delete one of the two",
+            "la esquina {} de {} está sobre la anterior: borre una de las dos",
             corner + 1,
             ring_words(ring)
         ),
-        Defect::NoArea { ring } => format!("{} encloses nothing: move its corners apart", ring_words(ring)),
+        Defect::NoArea { ring } => tell!(
+            "{} encloses nothing: move its corners apart",
+            "{} no encierra nada: separe sus esquinas",
+            ring_words(ring)
+        ),
         Defect::Crosses { at } => {
-            format!("two sides meet at x {:.3} m, y {:.3} m: pull them apart", at.x, at.y)
+            tell!(
+                "two sides meet at x {:.3} m, y {:.3} m: pull them apart",
+                "dos lados se tocan en x {:.3} m, y {:.3} m: sepárelos",
+                at.x,
+                at.y
+            )
         }
         Defect::HoleOutside { ring } => {
-            format!("{} is not inside the outline, or is inside another hole: move it", ring_words(ring))
+            tell!(
+                "{} is not inside the outline, or is inside another hole: move it",
+                "{} no está dentro del contorno, o está dentro de otro hueco: muévalo",
+                ring_words(ring)
+            )
         }
     }
 }

@@ -14,6 +14,7 @@ mod start;
 mod tests;
 
 use crate::{Defect, Length, Plane, Polygon, Units};
+use chalkcourse_words::{put, tell};
 use glam::DVec2;
 
 /// What a face is taken for. The more is taken for granted, the fewer readings are needed.
@@ -52,8 +53,19 @@ pub enum Of {
 impl std::fmt::Display for Of {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
-            Self::Between(from, to) => write!(f, "the line from corner {} to {}", from + 1, to + 1),
-            Self::Up(corner) => write!(f, "the height of corner {} over the eave", corner + 1),
+            Self::Between(from, to) => put!(
+                f,
+                "the line from corner {} to {}",
+                "la línea de la esquina {} a la {}",
+                from + 1,
+                to + 1
+            ),
+            Self::Up(corner) => put!(
+                f,
+                "the height of corner {} over the eave",
+                "la altura de la esquina {} sobre el alero",
+                corner + 1
+            ),
         }
     }
 }
@@ -89,25 +101,24 @@ impl Taped {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum TapedError {
     /// A form has no such number of corners.
-    #[error("a face has 3 to {most} corners, not {0}", most = MOST_CORNERS)]
+    #[error("{}", tell!("a face has 3 to {most} corners, not {_0}", "un faldón tiene de 3 a {most} esquinas, no {_0}", most = MOST_CORNERS))]
     Corners(usize),
     /// A reading names what the face does not have.
-    #[error("{0}: the face has {1} corners")]
+    #[error("{}", tell!("{_0}: the face has {_1} corners", "{_0}: el faldón tiene {_1} esquinas"))]
     NoSuchLine(Of, usize),
     /// A reading is no length of a roof.
-    #[error("{0} must be more than 0 and less than 1 km")]
+    #[error("{}", tell!("{_0} must be more than 0 and less than 1 km", "{_0} debe medir más de 0 y menos de 1 km"))]
     NoLength(Of),
     /// A corner hangs loose.
-    #[error(
-        "corner {} is held by too few readings: tape another diagonal to it from a corner that is held",
+    #[error("{}", tell!("corner {} is held by too few readings: tape another diagonal to it from a corner that is held", "muy pocas lecturas sujetan la esquina {}: mida otra diagonal hasta ella desde una esquina sujeta",
         .0 + 1
-    )]
+    ))]
     Loose(usize),
     /// The readings of a shape with four sides leave it free to lean.
-    #[error("these sides could lean either way: tape a diagonal too")]
+    #[error("{}", tell!("these sides could lean either way: tape a diagonal too", "estos lados podrían inclinarse hacia cualquier lado: mida también una diagonal"))]
     Leans,
     /// Two readings together are shorter than the third.
-    #[error("{of} can't be {}: the other two sides of its triangle reach {} at most, {} less", both(.is), both(.reach), both(&(*.is - *.reach)))]
+    #[error("{}", tell!("{of} can't be {}: the other two sides of its triangle reach {} at most, {} less", "{of} no puede ser {}: los otros dos lados de su triángulo llegan a {} como máximo, {} menos", both(.is), both(.reach), both(&(*.is - *.reach))))]
     TooLong {
         /// The reading, or what the other readings made of it.
         of: Of,
@@ -117,10 +128,9 @@ pub enum TapedError {
         reach: Length,
     },
     /// More is missing than a careful tape can explain.
-    #[error(
-        "the readings miss by {}, more than {}: {} fits worst; tape it again",
+    #[error("{}", tell!("the readings miss by {}, more than {}: {} fits worst; tape it again", "las lecturas fallan en {}, más que {}: la que peor encaja es {}; mídala otra vez",
         both(.closing_error), both(.limit), .worst
-    )]
+    ))]
     DoesNotClose {
         /// The largest correction.
         closing_error: Length,
@@ -130,7 +140,7 @@ pub enum TapedError {
         worst: Of,
     },
     /// The corners make no outline.
-    #[error("these lengths make a face that folds over itself or has no area: check which corner is which")]
+    #[error("{}", tell!("these lengths make a face that folds over itself or has no area: check which corner is which", "estas longitudes forman un faldón que se cruza a sí mismo o no tiene área: revise cuál esquina es cuál"))]
     Folded,
 }
 

@@ -1,5 +1,6 @@
 use super::{Amount, Kit, Measure, Term, Unit};
 use chalkcourse_geometry::Length;
+use chalkcourse_words::{pick, tell};
 
 impl Kit {
     /// What the maker says of rail, deck and fire.
@@ -12,15 +13,24 @@ impl Kit {
         ];
         let wrong = |length: &Option<Length>| length.is_some_and(|l| !(0.0..1000.0).contains(&l.metres()));
         if let Some((field, _)) = lengths.iter().find(|(_, length)| wrong(length)) {
-            return Err(format!("{field} must be 0 or more and below 1 km"));
+            return Err(tell!(
+                "{field} must be 0 or more and below 1 km",
+                "{field} debe ser 0 o más y menos de 1 km"
+            ));
         }
         if self.deck.as_ref().is_some_and(|deck| deck.kinds.is_empty()) {
-            return Err("deck.kinds must name at least one kind of sheathing".to_owned());
+            return Err(pick(
+                "deck.kinds must name at least one kind of sheathing",
+                "deck.kinds debe nombrar al menos una clase de tablero",
+            )
+            .to_owned());
         }
         match &self.fire {
-            Some(fire) if self.part(&fire.underlayment).is_none() => {
-                Err(format!("fire.underlayment: there is no part {:?} among the parts", fire.underlayment))
-            }
+            Some(fire) if self.part(&fire.underlayment).is_none() => Err(tell!(
+                "fire.underlayment: there is no part {:?} among the parts",
+                "fire.underlayment: no hay pieza {:?} entre las piezas",
+                fire.underlayment
+            )),
             _ => Ok(()),
         }
     }
@@ -34,7 +44,10 @@ impl Kit {
             if value > 0.0 && value.is_finite() && value < 1e6 {
                 Ok(())
             } else {
-                Err(format!("{field} must be more than 0, not {value}"))
+                Err(tell!(
+                    "{field} must be more than 0, not {value}",
+                    "{field} debe ser mayor que 0, no {value}"
+                ))
             }
         };
         positive("module.length", self.module.length.metres())?;
@@ -42,14 +55,26 @@ impl Kit {
         positive("module.watts", self.module.watts)?;
         positive("module.mass_kg", self.module.mass_kg)?;
         if self.module.width > self.module.length {
-            return Err("module.length is the long side: it can't be less than module.width".to_owned());
+            return Err(pick(
+                "module.length is the long side: it can't be less than module.width",
+                "module.length es el lado largo: no puede ser menor que module.width",
+            )
+            .to_owned());
         }
         if self.orientations.is_empty() {
-            return Err("orientations must name at least one of \"landscape\" and \"portrait\"".to_owned());
+            return Err(pick(
+                "orientations must name at least one of \"landscape\" and \"portrait\"",
+                "orientations debe nombrar al menos uno de \"landscape\" y \"portrait\"",
+            )
+            .to_owned());
         }
         let reveal = self.reveal;
         if !(Length::ZERO <= reveal.least && reveal.least <= reveal.usual && reveal.usual <= reveal.most) {
-            return Err("reveal: least, usual and most must rise from 0 in that order".to_owned());
+            return Err(pick(
+                "reveal: least, usual and most must rise from 0 in that order",
+                "reveal: least, usual y most deben subir desde 0 en ese orden",
+            )
+            .to_owned());
         }
         let flashing = self.flashing;
         for (field, length) in [
@@ -61,43 +86,64 @@ impl Kit {
             ("clearances.between_blocks", self.clearances.between_blocks),
         ] {
             if !(0.0..100.0).contains(&length.metres()) {
-                return Err(format!("{field} must be 0 or more"));
+                return Err(tell!("{field} must be 0 or more", "{field} debe ser 0 o más"));
             }
         }
         self.laying.check()?;
         self.check_limits()?;
         if self.part(&self.module.part).is_none() {
-            return Err(format!("module.part: there is no part {:?} among the parts", self.module.part));
+            return Err(tell!(
+                "module.part: there is no part {:?} among the parts",
+                "module.part: no hay pieza {:?} entre las piezas",
+                self.module.part
+            ));
         }
         for (index, part) in self.parts.iter().enumerate() {
             if self.parts[..index].iter().any(|other| other.number == part.number) {
-                return Err(format!("parts[{index}].number: {:?} is taken twice", part.number));
+                return Err(tell!(
+                    "parts[{index}].number: {:?} is taken twice",
+                    "parts[{index}].number: {:?} está dos veces",
+                    part.number
+                ));
             }
             if part.number.trim().is_empty() {
-                return Err(format!("parts[{index}].number: a part needs a number"));
+                return Err(tell!(
+                    "parts[{index}].number: a part needs a number",
+                    "parts[{index}].number: una pieza necesita un número"
+                ));
             }
             let holds = part.package.holds;
             if holds.unit() != part.unit {
-                return Err(format!(
+                return Err(tell!(
                     "parts[{index}].package.holds must be in what the part is counted in: a number of pieces, a \
-                     length such as \"100 ft\", an area such as \"200 sq ft\", \"1 h\" or \"250 lb\""
+                     length such as \"100 ft\", an area such as \"200 sq ft\", \"1 h\" or \"250 lb\"",
+                    "parts[{index}].package.holds debe estar en lo que se cuenta la pieza: un número de piezas, una \
+        longitud como \"100 ft\", un área como \"200 sq ft\", \"1 h\" o \"250 lb\""
                 ));
             }
             if let Some(crew) = &part.crew
                 && !self.crews.iter().any(|known| known.name == *crew)
             {
-                return Err(format!("parts[{index}].crew: there is no crew {crew:?} among the crews"));
+                return Err(tell!(
+                    "parts[{index}].crew: there is no crew {crew:?} among the crews",
+                    "parts[{index}].crew: no hay cuadrilla {crew:?} entre las cuadrillas"
+                ));
             }
             if !(1e-3..1e6).contains(&holds.amount())
                 || part.unit == Unit::Each && holds.amount().fract() != 0.0
             {
-                return Err(format!(
+                return Err(tell!(
                     "parts[{index}].package.holds must be more than 0, and whole where it is pieces, not {}",
+                    "parts[{index}].package.holds debe ser mayor que 0, y entero donde son piezas, no {}",
                     holds.amount()
                 ));
             }
             if !(0.0..=1.0).contains(&part.waste) {
-                return Err(format!("parts[{index}].waste is a share from 0 to 1, not {}", part.waste));
+                return Err(tell!(
+                    "parts[{index}].waste is a share from 0 to 1, not {}",
+                    "parts[{index}].waste es una parte de 0 a 1, no {}",
+                    part.waste
+                ));
             }
             for (term_index, term) in part.needs.iter().enumerate() {
                 term.check(self, index)
@@ -113,7 +159,10 @@ impl Term {
         if let Measure::Part(number) | Measure::Sticks(number) | Measure::Joints(number) = &self.of {
             // Parts may count parts above them alone, so that no circle can come about.
             if !kit.parts[..index].iter().any(|part| part.number == *number) {
-                return Err(format!("of: the part {number:?} must stand above this one"));
+                return Err(tell!(
+                    "of: the part {number:?} must stand above this one",
+                    "of: la pieza {number:?} debe estar arriba de esta"
+                ));
             }
         }
         let sound = match self.each {
@@ -131,7 +180,11 @@ impl Term {
             Amount::Laid(ref roll) => roll.makes_sense(),
         };
         if !sound {
-            return Err("each: the amount must be 0 or more, and a lap shorter than its piece".to_owned());
+            return Err(pick(
+                "each: the amount must be 0 or more, and a lap shorter than its piece",
+                "each: la cantidad debe ser 0 o más, y un solape menor que su pieza",
+            )
+            .to_owned());
         }
         let of = self.of.unit(kit);
         let unit = kit.parts.get(index).map_or(Unit::Each, |part| part.unit);
@@ -148,9 +201,11 @@ impl Term {
         if fits {
             Ok(())
         } else {
-            Err("each: \"count\" gives pieces, or a length of a length, or an area of an area; \"length\" gives a length \
+            Err(pick("each: \"count\" gives pieces, or a length of a length, or an area of an area; \"length\" gives a length \
                  for each piece or run; \"pieces\" and \"spaced\" give pieces along a run (\"spaced\" also over an area). \
-                 The part is counted in something else"
+                 The part is counted in something else", "each: \"count\" da piezas, o una longitud de una longitud, o un área de un área; \"length\" da \
+        una longitud por pieza o tramo; \"pieces\" y \"spaced\" dan piezas a lo largo de un tramo \
+        (\"spaced\" también en un área). La pieza se cuenta en otra cosa")
                 .to_owned())
         }
     }

@@ -1,3 +1,4 @@
+use chalkcourse_words::pick;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -39,14 +40,14 @@ impl Group {
     /// The heading on an order.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Solar => "Solar",
-            Self::Flashing => "Flashing",
-            Self::Roofing => "Roofing",
-            Self::Wire => "Wire and grounding",
-            Self::Deck => "Tear-off and deck",
-            Self::Safety => "Safety and consumables",
-            Self::Labour => "Labour",
-            Self::Disposal => "Disposal",
+            Self::Solar => pick("Solar", "Solar"),
+            Self::Flashing => pick("Flashing", "Tapajuntas"),
+            Self::Roofing => pick("Roofing", "Recubrimiento"),
+            Self::Wire => pick("Wire and grounding", "Cable y puesta a tierra"),
+            Self::Deck => pick("Tear-off and deck", "Retiro y entablado"),
+            Self::Safety => pick("Safety and consumables", "Seguridad y consumibles"),
+            Self::Labour => pick("Labour", "Mano de obra"),
+            Self::Disposal => pick("Disposal", "Desecho"),
         }
     }
 
@@ -88,12 +89,12 @@ impl Stage {
     /// The heading on an order.
     pub fn name(self) -> &'static str {
         match self {
-            Self::TearOff => "Tear-off",
-            Self::DryIn => "Dry-in",
-            Self::Array => "Array",
-            Self::Flashing => "Flashing",
-            Self::Roofing => "Roofing",
-            Self::Wiring => "Wiring",
+            Self::TearOff => pick("Tear-off", "Retiro"),
+            Self::DryIn => pick("Dry-in", "Impermeabilización"),
+            Self::Array => pick("Array", "Arreglo"),
+            Self::Flashing => pick("Flashing", "Tapajuntas"),
+            Self::Roofing => pick("Roofing", "Recubrimiento"),
+            Self::Wiring => pick("Wiring", "Cableado"),
         }
     }
 }

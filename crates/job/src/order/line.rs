@@ -1,5 +1,6 @@
 use super::MOST_PACKAGES;
 use crate::{Group, Stage};
+use chalkcourse_words::{pick, tell};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -49,7 +50,9 @@ impl Override {
 impl AddedLine {
     pub(super) fn check(&self) -> Result<(), String> {
         if self.number.trim().is_empty() {
-            return Err("number: a line needs a number".to_owned());
+            return Err(
+                pick("number: a line needs a number", "number: un renglón necesita un número").to_owned()
+            );
         }
         if let Some(price) = self.price {
             crate::prices::check_money(price).map_err(|wrong| format!("price: {wrong}"))?;
@@ -60,7 +63,10 @@ impl AddedLine {
 
 fn within(packages: u64) -> Result<(), String> {
     if packages > MOST_PACKAGES {
-        return Err(format!("packages must be at most {MOST_PACKAGES}, not {packages}"));
+        return Err(tell!(
+            "packages must be at most {MOST_PACKAGES}, not {packages}",
+            "packages debe ser como máximo {MOST_PACKAGES}, no {packages}"
+        ));
     }
     Ok(())
 }

@@ -1,3 +1,4 @@
+use chalkcourse_words::tell;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -50,6 +51,9 @@ fn percent(field: &str, share: Decimal, most: i64) -> Result<(), String> {
     if (Decimal::ZERO..=Decimal::from(most)).contains(&share) && share.normalize().scale() <= 4 {
         Ok(())
     } else {
-        Err(format!("{field} must be 0 to {most} with at most four decimals, not {share}"))
+        Err(tell!(
+            "{field} must be 0 to {most} with at most four decimals, not {share}",
+            "{field} debe ser de 0 a {most} con cuatro decimales como máximo, no {share}"
+        ))
     }
 }

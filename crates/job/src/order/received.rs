@@ -1,4 +1,5 @@
 use super::MOST_PACKAGES;
+use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -49,15 +50,18 @@ impl Delivery {
     pub(super) fn check(&self) -> Result<(), String> {
         for (number, count) in &self.counts {
             if count.packages > MOST_PACKAGES {
-                return Err(format!(
+                return Err(tell!(
                     "counts.{number}.packages must be at most {MOST_PACKAGES}, not {}",
+                    "counts.{number}.packages debe ser como máximo {MOST_PACKAGES}, no {}",
                     count.packages
                 ));
             }
             if count.damaged > count.packages {
-                return Err(format!(
+                return Err(tell!(
                     "counts.{number}.damaged: {} can't be damaged of {} that came",
-                    count.damaged, count.packages
+                    "counts.{number}.damaged: {} no pueden estar dañados de {} que llegaron",
+                    count.damaged,
+                    count.packages
                 ));
             }
         }
@@ -78,9 +82,13 @@ pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String>
     for row in table.rows().iter().filter(|row| !row.cell(counted).is_empty()) {
         let count = |column: usize| match row.cell(column) {
             "" => Ok(0),
-            text => {
-                text.parse::<u64>().map_err(|_| format!("{}: {text:?} is no count of packages", row.place()))
-            }
+            text => text.parse::<u64>().map_err(|_| {
+                tell!(
+                    "{}: {text:?} is no count of packages",
+                    "{}: {text:?} no es un conteo de paquetes",
+                    row.place()
+                )
+            }),
         };
         let received = Received {
             packages: count(counted)?,
@@ -88,7 +96,12 @@ pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String>
             note: note.map_or_else(String::new, |note| row.cell(note).to_owned()),
         };
         if counts.insert(row.cell(number).to_owned(), received).is_some() {
-            return Err(format!("{}: {:?} is counted twice", row.place(), row.cell(number)));
+            return Err(tell!(
+                "{}: {:?} is counted twice",
+                "{}: {:?} está contado dos veces",
+                row.place(),
+                row.cell(number)
+            ));
         }
     }
     let delivery = Delivery { counts, ..Delivery::default() };

@@ -1,4 +1,5 @@
 use crate::Holds;
+use chalkcourse_words::{pick, tell};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -18,12 +19,20 @@ pub struct Leftover {
 impl Leftover {
     pub(super) fn check(&self) -> Result<(), String> {
         if self.number.trim().is_empty() {
-            return Err("number: a leftover needs the number of its part".to_owned());
+            return Err(pick(
+                "number: a leftover needs the number of its part",
+                "number: un sobrante necesita el número de su pieza",
+            )
+            .to_owned());
         }
         if (0.0..1e6).contains(&self.amount.amount()) {
             Ok(())
         } else {
-            Err(format!("amount must be 0 or more, not {}", self.amount.amount()))
+            Err(tell!(
+                "amount must be 0 or more, not {}",
+                "amount debe ser 0 o más, no {}",
+                self.amount.amount()
+            ))
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{Limit, LoadStandard, PathScheme, RuleBook};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
+use chalkcourse_words::{pick, tell};
 use std::collections::BTreeMap;
 
 /// What a limit says.
@@ -152,7 +153,7 @@ impl RuleBook {
     pub fn with_source(&self, field: &str, source: &str) -> Result<Self, String> {
         if source.trim().is_empty() {
             return Err(
-                "say where the limit comes from: a section, a listing, or “common practice, no source”"
+                pick("say where the limit comes from: a section, a listing, or “common practice, no source”", "diga de dónde viene el límite: una sección, una certificación, o “práctica común, sin fuente”")
                     .to_owned(),
             );
         }
@@ -171,8 +172,18 @@ impl RuleBook {
             }
         });
         match done {
-            None => return Err(format!("this rule book has no limit {field}")),
-            Some(false) => return Err(format!("the limit {field} is of another kind")),
+            None => {
+                return Err(tell!(
+                    "this rule book has no limit {field}",
+                    "este libro de reglas no tiene el límite {field}"
+                ));
+            }
+            Some(false) => {
+                return Err(tell!(
+                    "the limit {field} is of another kind",
+                    "el límite {field} es de otra clase"
+                ));
+            }
             Some(true) => {}
         }
         book.setbacks.retain(|_, limit| limit.source != NOT_IN_BOOK);
@@ -198,105 +209,206 @@ impl RuleBook {
         all(&mut self.setbacks, &EdgeKind::ALL, |kind, limit| {
             visit(
                 format!("setbacks.{}", key(kind)),
-                "Setbacks, on the slope",
-                format!("From {}", kind.name()),
+                pick("Setbacks, on the slope", "Retiros, en la pendiente"),
+                tell!("From {}", "De {}", kind.name()),
                 limit,
             );
         });
         all(&mut self.clearances, &crate::PenetrationKind::ALL, |kind, limit| {
             visit(
                 format!("clearances.{}", key(kind)),
-                "Clearances, on the slope",
-                format!("To {}", kind.name()),
+                pick("Clearances, on the slope", "Holguras, en la pendiente"),
+                tell!("To {}", "A {}", kind.name()),
                 limit,
             );
         });
         for (field, side, limits) in [
-            ("clearances_above", "Above", &mut self.clearances_above),
-            ("clearances_below", "Below", &mut self.clearances_below),
+            ("clearances_above", pick("Above", "Arriba de"), &mut self.clearances_above),
+            ("clearances_below", pick("Below", "Debajo de"), &mut self.clearances_below),
         ] {
             all(limits, &crate::PenetrationKind::ALL, |kind, limit| {
                 visit(
                     format!("{field}.{}", key(kind)),
-                    "Clearances by side, where more",
+                    pick("Clearances by side, where more", "Holguras por lado, donde son más"),
                     format!("{side} {}", kind.name()),
                     limit,
                 );
             });
         }
-        let part = "The array";
+        let part = pick("The array", "El arreglo");
         visit(
             "courses_to_ridge".into(),
             part,
-            "Full courses left to the ridge".into(),
+            pick("Full courses left to the ridge", "Hiladas enteras que quedan hasta la cumbrera").into(),
             &mut self.courses_to_ridge,
         );
         let hooked = &mut Number(&mut self.hooked_share, LimitValue::Share);
-        visit("hooked_share".into(), part, "Share of a lower edge that hooks in".into(), hooked);
+        visit(
+            "hooked_share".into(),
+            part,
+            pick("Share of a lower edge that hooks in", "Parte de un borde inferior que engancha").into(),
+            hooked,
+        );
         if let Some(fire) = &mut self.fire_access {
             let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(format!("fire_access.{field}"), "Fire access", name.to_owned(), slot);
+                visit(
+                    format!("fire_access.{field}"),
+                    pick("Fire access", "Acceso de bomberos"),
+                    name.to_owned(),
+                    slot,
+                );
             };
-            one("scheme", "Pathways", &mut fire.scheme);
-            one("path_width", "Least width of a pathway", &mut fire.path_width);
-            one("street_side", "One on the street side", &mut fire.street_side);
-            one("exempt_to", "Exempt up to a pitch of", &mut fire.exempt_to);
-            one("ridge.up_to_share", "Beside a ridge, smaller array", &mut fire.ridge.up_to_share);
-            one("ridge.beyond", "Beside a ridge, larger array", &mut fire.ridge.beyond);
+            one("scheme", pick("Pathways", "Pasos"), &mut fire.scheme);
+            one(
+                "path_width",
+                pick("Least width of a pathway", "Ancho mínimo de un paso"),
+                &mut fire.path_width,
+            );
+            one(
+                "street_side",
+                pick("One on the street side", "Uno del lado de la calle"),
+                &mut fire.street_side,
+            );
+            one(
+                "exempt_to",
+                pick("Exempt up to a pitch of", "Exento hasta una pendiente de"),
+                &mut fire.exempt_to,
+            );
+            one(
+                "ridge.up_to_share",
+                pick("Beside a ridge, smaller array", "Junto a una cumbrera, arreglo menor"),
+                &mut fire.ridge.up_to_share,
+            );
+            one(
+                "ridge.beyond",
+                pick("Beside a ridge, larger array", "Junto a una cumbrera, arreglo mayor"),
+                &mut fire.ridge.beyond,
+            );
             one(
                 "ridge.share",
-                "Smaller array: share of the roof",
+                pick("Smaller array: share of the roof", "Arreglo menor: parte del techo"),
                 &mut Number(&mut fire.ridge.share, LimitValue::Share),
             );
             let sprinklers = &mut Number(&mut fire.ridge.share_with_sprinklers, LimitValue::Share);
-            one("ridge.share_with_sprinklers", "The same with sprinklers", sprinklers);
+            one(
+                "ridge.share_with_sprinklers",
+                pick("The same with sprinklers", "Lo mismo con rociadores"),
+                sprinklers,
+            );
             if let Some(limit) = &mut fire.hip_or_valley {
-                one("hip_or_valley", "Beside a hip or valley", limit);
+                one(
+                    "hip_or_valley",
+                    pick("Beside a hip or valley", "Junto a una limatesa o limahoya"),
+                    limit,
+                );
             }
             if let Some(limit) = &mut fire.below_escape {
-                one("below_escape", "Free below an escape window, at least", limit);
+                one(
+                    "below_escape",
+                    pick(
+                        "Free below an escape window, at least",
+                        "Libre bajo una ventana de escape, al menos",
+                    ),
+                    limit,
+                );
             }
             if let Some(limit) = &mut fire.integrated_exempt {
-                one("integrated_exempt", "Roof-integrated is exempt", limit);
+                one(
+                    "integrated_exempt",
+                    pick("Roof-integrated is exempt", "Integrado al techo: exento"),
+                    limit,
+                );
             }
         }
         if let Some(roofing) = &mut self.roofing {
             let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(format!("roofing.{field}"), "Roofing", name.to_owned(), slot);
+                visit(format!("roofing.{field}"), pick("Roofing", "Recubrimiento"), name.to_owned(), slot);
             };
-            one("least_pitch", "Least pitch for shingles", &mut roofing.least_pitch);
-            one("single_underlayment_from", "One underlayment from", &mut roofing.single_underlayment_from);
-            one("cricket_from", "Cricket behind wider than", &mut roofing.cricket_from);
+            one(
+                "least_pitch",
+                pick("Least pitch for shingles", "Pendiente mínima para tejas"),
+                &mut roofing.least_pitch,
+            );
+            one(
+                "single_underlayment_from",
+                pick("One underlayment from", "Una sola membrana desde"),
+                &mut roofing.single_underlayment_from,
+            );
+            one(
+                "cricket_from",
+                pick("Cricket behind wider than", "Desviador detrás de lo más ancho que"),
+                &mut roofing.cricket_from,
+            );
             if let Some(limit) = &mut roofing.valley_clear {
-                one("valley_clear", "Side flashing to a valley's line", limit);
+                one(
+                    "valley_clear",
+                    pick("Side flashing to a valley's line", "Tapajuntas lateral a la línea de limahoya"),
+                    limit,
+                );
             }
             if let Some(limit) = &mut roofing.hip_clear {
-                one("hip_clear", "Side flashing to a hip's line", limit);
+                one(
+                    "hip_clear",
+                    pick("Side flashing to a hip's line", "Tapajuntas lateral a la línea de limatesa"),
+                    limit,
+                );
             }
             if let Some(limit) = &mut roofing.lot_line_within {
-                one("lot_line_within", "Fire class where a lot line is nearer than", limit);
+                one(
+                    "lot_line_within",
+                    pick(
+                        "Fire class where a lot line is nearer than",
+                        "Clase de fuego con el lindero a menos de",
+                    ),
+                    limit,
+                );
             }
             if let Some(limit) = &mut roofing.drip_edge {
-                one("drip_edge", "Drip edge", limit);
+                one("drip_edge", pick("Drip edge", "Goterón"), limit);
             }
             if let Some(ice) = &mut roofing.ice_barrier {
-                one("ice_barrier.inside_wall", "Ice barrier inside the wall", &mut ice.inside_wall);
-                one("ice_barrier.steep_from", "Ice barrier, steep from", &mut ice.steep_from);
-                one("ice_barrier.steep_length", "Ice barrier, steep length", &mut ice.steep_length);
+                one(
+                    "ice_barrier.inside_wall",
+                    pick("Ice barrier inside the wall", "Barrera contra hielo hacia adentro del muro"),
+                    &mut ice.inside_wall,
+                );
+                one(
+                    "ice_barrier.steep_from",
+                    pick("Ice barrier, steep from", "Barrera contra hielo, empinado desde"),
+                    &mut ice.steep_from,
+                );
+                one(
+                    "ice_barrier.steep_length",
+                    pick("Ice barrier, steep length", "Barrera contra hielo, longitud empinada"),
+                    &mut ice.steep_length,
+                );
             }
             if let Some(limit) = &mut roofing.fire_class {
-                one("fire_class", "Fire class", limit);
+                one("fire_class", pick("Fire class", "Clase de fuego"), limit);
             }
         }
         if let Some(loads) = &mut self.loads {
             let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(format!("loads.{field}"), "Wind and snow", name.to_owned(), slot);
+                visit(
+                    format!("loads.{field}"),
+                    pick("Wind and snow", "Viento y nieve"),
+                    name.to_owned(),
+                    slot,
+                );
             };
-            one("standard", "Edition", &mut loads.standard);
-            one("wind_factor", "Wind factor", &mut Number(&mut loads.wind_factor, LimitValue::Factor));
-            one("dead_factor", "Dead load factor", &mut Number(&mut loads.dead_factor, LimitValue::Factor));
+            one("standard", pick("Edition", "Edición"), &mut loads.standard);
+            one(
+                "wind_factor",
+                pick("Wind factor", "Factor de viento"),
+                &mut Number(&mut loads.wind_factor, LimitValue::Factor),
+            );
+            one(
+                "dead_factor",
+                pick("Dead load factor", "Factor de carga muerta"),
+                &mut Number(&mut loads.dead_factor, LimitValue::Factor),
+            );
             let least = &mut Number(&mut loads.least_pressure_psf, LimitValue::Psf);
-            one("least_pressure_psf", "Least pressure", least);
+            one("least_pressure_psf", pick("Least pressure", "Presión mínima"), least);
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use super::RuleBook;
 use crate::builtin_rule_books;
+use chalkcourse_words::{Say, say, tell};
 use serde_json::Value;
 
 /// A part of a rule book that may be missing.
@@ -10,28 +11,37 @@ pub struct OptionalPart {
     /// Its path in the file, such as `fire_access.hip_or_valley`.
     pub field: &'static str,
     /// What it is about.
-    pub name: &'static str,
+    pub name: Say,
 }
 
-const fn part(field: &'static str, name: &'static str) -> OptionalPart {
+const fn part(field: &'static str, name: Say) -> OptionalPart {
     OptionalPart { field, name }
 }
 
 impl OptionalPart {
     /// All of them; a part comes before what lies in it.
     pub const ALL: [Self; 12] = [
-        part("fire_access", "Fire access"),
-        part("fire_access.hip_or_valley", "Room beside hips and valleys"),
-        part("fire_access.below_escape", "Room below escape windows"),
-        part("fire_access.integrated_exempt", "Exemption of roof-integrated arrays"),
-        part("roofing", "Roofing"),
-        part("roofing.valley_clear", "Side flashing to valleys"),
-        part("roofing.hip_clear", "Side flashing to hips"),
-        part("roofing.lot_line_within", "Fire class near a lot line"),
-        part("roofing.drip_edge", "Drip edge"),
-        part("roofing.ice_barrier", "Ice barrier"),
-        part("roofing.fire_class", "Fire class"),
-        part("loads", "Wind and snow"),
+        part("fire_access", say("Fire access", "Acceso de bomberos")),
+        part(
+            "fire_access.hip_or_valley",
+            say("Room beside hips and valleys", "Espacio junto a limatesas y limahoyas"),
+        ),
+        part("fire_access.below_escape", say("Room below escape windows", "Espacio bajo ventanas de escape")),
+        part(
+            "fire_access.integrated_exempt",
+            say("Exemption of roof-integrated arrays", "Exención de arreglos integrados al techo"),
+        ),
+        part("roofing", say("Roofing", "Recubrimiento")),
+        part("roofing.valley_clear", say("Side flashing to valleys", "Tapajuntas lateral a limahoyas")),
+        part("roofing.hip_clear", say("Side flashing to hips", "Tapajuntas lateral a limatesas")),
+        part(
+            "roofing.lot_line_within",
+            say("Fire class near a lot line", "Clase de fuego cerca de un lindero"),
+        ),
+        part("roofing.drip_edge", say("Drip edge", "Goterón")),
+        part("roofing.ice_barrier", say("Ice barrier", "Barrera contra hielo")),
+        part("roofing.fire_class", say("Fire class", "Clase de fuego")),
+        part("loads", say("Wind and snow", "Viento y nieve")),
     ];
 
     fn steps(self) -> impl Iterator<Item = &'static str> {
@@ -75,7 +85,13 @@ impl RuleBook {
             .iter()
             .filter_map(|book| part.of(&serde_json::to_value(&**book).ok()?).cloned())
             .next()
-            .ok_or_else(|| format!("no book that comes with the program has {}", part.name))?;
+            .ok_or_else(|| {
+                tell!(
+                    "no book that comes with the program has {}",
+                    "ningún libro incluido en el programa tiene {}",
+                    part.name
+                )
+            })?;
         self.changed_at(part, |fields, name| {
             fields.insert(name.to_owned(), from);
         })
@@ -96,7 +112,13 @@ impl RuleBook {
         part: OptionalPart,
         change: impl FnOnce(&mut serde_json::Map<String, Value>, &str),
     ) -> Result<Self, String> {
-        let none = || format!("this rule book has no place for {}", part.name);
+        let none = || {
+            tell!(
+                "this rule book has no place for {}",
+                "este libro de reglas no tiene lugar para {}",
+                part.name
+            )
+        };
         let mut book = serde_json::to_value(self).map_err(|error| error.to_string())?;
         let mut steps: Vec<&str> = part.steps().collect();
         let name = steps.pop().ok_or_else(none)?;

@@ -1,5 +1,6 @@
 use super::Limit;
 use chalkcourse_geometry::{Length, Pitch};
+use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -60,7 +61,10 @@ impl Roofing {
             ("ice_barrier.steep_length", ice.map(|ice| ice.steep_length.value)),
         ];
         match lengths.iter().find(|(_, l)| l.is_some_and(|l| !(0.0..100.0).contains(&l.metres()))) {
-            Some((field, _)) => Err(format!("roofing.{field} must be 0 or more and below 100 m")),
+            Some((field, _)) => Err(tell!(
+                "roofing.{field} must be 0 or more and below 100 m",
+                "roofing.{field} debe ser 0 o más y menos de 100 m"
+            )),
             None => Ok(()),
         }
     }

@@ -2,7 +2,7 @@
 
 use super::lay::{base, joints};
 use super::made::Maker;
-use super::report::counted;
+use super::report::modules;
 use super::{Fill, FillError, Laid, Mode, allowed};
 use crate::room::{What, barrier_words, penetration_name, what};
 use chalkcourse_geometry::fit::{
@@ -12,6 +12,7 @@ use chalkcourse_geometry::fit::{
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{Job, PenetrationId};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 
 /// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
@@ -191,12 +192,12 @@ fn blocks(
 /// Puts what the fitting found into words and places.
 fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
-    let several = |n: usize| counted(n, "module");
     let mut told = HeldBack::default();
     for price in &held.prices {
-        let sure = if price.proved { "costs" } else { "seems to cost" };
+        let sure =
+            if price.proved { pick("costs", "cuesta") } else { pick("seems to cost", "parece costar") };
         let words =
-            format!("{} {sure} {}.", capital(&barrier_words(&price.id, layout)), several(price.tiles));
+            format!("{} {sure} {}.", capital(&barrier_words(&price.id, layout)), modules(price.tiles));
         let shapes = room.blocked.iter().filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
         let what = what(&price.id);
         told.costs.push(Cost { what, shapes, modules: price.tiles, proved: price.proved, words });
@@ -208,11 +209,12 @@ fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
             penetration,
             by: step.by,
             modules: step.wins,
-            words: format!(
+            words: tell!(
                 "{} moved {} {way} would win {}.",
+                "{} movido {} {way} ganaría {}.",
                 capital(&barrier_words(&step.id, layout)),
                 small(by),
-                several(step.wins)
+                modules(step.wins)
             ),
             searched: step.searched.clone(),
         });
@@ -223,11 +225,12 @@ fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
         for stop in &near.stops {
             let (what, name) = match &stop.by {
                 Barrier::Constraint(id) => (what(id), barrier_words(id, layout)),
-                Barrier::Side { ring, side, .. } => {
-                    (What::Edge { ring: *ring, side: *side }, "the edge of the face".to_owned())
-                }
+                Barrier::Side { ring, side, .. } => (
+                    What::Edge { ring: *ring, side: *side },
+                    pick("the edge of the face", "el borde del faldón").to_owned(),
+                ),
             };
-            words.push(format!("{name}, by {}", small(stop.depth())));
+            words.push(tell!("{name}, by {}", "{name}, por {}", small(stop.depth())));
             let finite = |by: f64| by.is_finite().then_some(by);
             stops.push(NearStop {
                 what,
@@ -236,7 +239,11 @@ fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
                 by: stop.depth(),
             });
         }
-        let words = format!("one more module is stopped by {}.", words.join(" and "));
+        let words = tell!(
+            "one more module is stopped by {}.",
+            "a un módulo más lo impide {}.",
+            words.join(pick(" and ", " y "))
+        );
         told.near.push(Near { rect: near.rect, stops, words });
     }
     told
@@ -244,9 +251,23 @@ fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
 
 fn direction(by: DVec2) -> (&'static str, f64) {
     if by.x.abs() > by.y.abs() {
-        (if by.x > 0.0 { "to the right" } else { "to the left" }, by.x.abs())
+        (
+            if by.x > 0.0 {
+                pick("to the right", "a la derecha")
+            } else {
+                pick("to the left", "a la izquierda")
+            },
+            by.x.abs(),
+        )
     } else {
-        (if by.y > 0.0 { "up the slope" } else { "down the slope" }, by.y.abs())
+        (
+            if by.y > 0.0 {
+                pick("up the slope", "pendiente arriba")
+            } else {
+                pick("down the slope", "pendiente abajo")
+            },
+            by.y.abs(),
+        )
     }
 }
 

@@ -8,6 +8,7 @@ use chalkcourse_geometry::fit::{
 };
 use chalkcourse_job::{Job, Orientation, RowJoints};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{pick, tell};
 
 /// Ways for the joints of rows that a mode asks for and the kit allows: the one that covers most first.
 pub(super) fn joints(job: &Job, mode: Mode) -> Result<Vec<Joints>, FillError> {
@@ -29,9 +30,9 @@ pub(super) fn joints(job: &Job, mode: Mode) -> Result<Vec<Joints>, FillError> {
         Mode::HalfLapped if allows(RowJoints::HalfLapped) || allows(RowJoints::Free) => {
             Ok(vec![Joints::Lapped])
         }
-        Mode::HalfLapped => refuse("half-lapped"),
+        Mode::HalfLapped => refuse(pick("half-lapped", "a media pieza")),
         _ if allows(RowJoints::Aligned) || allows(RowJoints::Free) => Ok(vec![Joints::Aligned]),
-        _ => refuse("aligned"),
+        _ => refuse(pick("aligned", "alineadas")),
     }
 }
 
@@ -99,19 +100,21 @@ fn rows_fill(
     let blocks: Vec<_> = maker.block(0, orientation, fit.proof.tile, &fit.placed).into_iter().collect();
     let bound = bounds.iter().copied().max().unwrap_or(0);
     let rows = match mode {
-        Mode::OneGrid => "one grid".to_owned(),
-        Mode::HalfLapped => "half-lapped rows".to_owned(),
+        Mode::OneGrid => pick("one grid", "una sola cuadrícula").to_owned(),
+        Mode::HalfLapped => pick("half-lapped rows", "filas a media pieza").to_owned(),
         _ => match maker.job.kit.laying.joints.as_slice() {
-            joints if joints.contains(&RowJoints::Free) => "rows sliding".to_owned(),
+            joints if joints.contains(&RowJoints::Free) => {
+                pick("rows sliding", "filas que se deslizan").to_owned()
+            }
             joints => {
                 let names: Vec<&str> = joints
                     .iter()
                     .map(|joints| match joints {
-                        RowJoints::HalfLapped => "half-lapped",
-                        _ => "aligned",
+                        RowJoints::HalfLapped => pick("half-lapped", "a media pieza"),
+                        _ => pick("aligned", "alineadas"),
                     })
                     .collect();
-                format!("rows {} as the kit asks", names.join(" or "))
+                tell!("rows {} as the kit asks", "filas {} como pide el kit", names.join(pick(" or ", " o ")))
             }
         },
     };
@@ -133,9 +136,10 @@ fn whole_blocks(
     let maker = Maker { job: site.job, face: site.face };
     let base = base(site.job, &site.layout, site.index, site.mode);
     let rules = BlockRules { most, apart: site.job.kit.clearances.between_blocks.metres(), base };
-    let way = format!(
+    let way = tell!(
         "at most {most} whole {}, {}",
-        if most == 1 { "block" } else { "blocks" },
+        "como máximo {most} {}, {}",
+        if most == 1 { pick("block", "bloque entero") } else { pick("blocks", "bloques enteros") },
         made::base_words(site.job, base)
     );
     let mut best: Option<Fill> = None;
@@ -180,7 +184,12 @@ pub(super) fn improve(
     let base = base(job, layout, index, mode);
     let rules = RowRules { joints: Joints::Free, base, hooked: true };
     let room = allowed(job, layout, index, fire, &fill.blocks);
-    let path = fill.basis.way.find(", pathway").map_or("", |from| &fill.basis.way[from..]).to_owned();
+    let path = fill
+        .basis
+        .way
+        .find(pick(", pathway", ", paso"))
+        .map_or("", |from| &fill.basis.way[from..])
+        .to_owned();
     let tiles: Vec<(Orientation, Tile)> = maker.tiles().collect();
     for (way, (orientation, tile)) in tiles.into_iter().enumerate() {
         let holds = fills.get(at).map_or(0, |fill| fill.modules);

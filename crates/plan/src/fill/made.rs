@@ -6,6 +6,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, Orientation, RowShift};
+use chalkcourse_words::{pick, tell};
 use std::collections::BTreeSet;
 
 /// Makes blocks for a face.
@@ -75,34 +76,46 @@ impl<'a> Maker<'a> {
 
     /// A fill without modules.
     pub(super) fn nothing(&self, fire: Fire) -> Fill {
-        let basis = Basis { fire, way: "no orientation is allowed".to_owned(), laid: Laid::Nothing };
-        self.fill(Vec::new(), 0, 0, true, "nothing".to_owned(), basis)
+        let basis = Basis {
+            fire,
+            way: pick("no orientation is allowed", "no se permite ningún sentido").to_owned(),
+            laid: Laid::Nothing,
+        };
+        self.fill(Vec::new(), 0, 0, true, pick("nothing", "nada").to_owned(), basis)
     }
 }
 
 /// Where the base rail may fall, in words.
 pub(super) fn base_words(job: &Job, base: Base) -> String {
-    let Base::Courses { play: (from, to), .. } = base else { return "base rail anywhere".to_owned() };
+    let Base::Courses { play: (from, to), .. } = base else {
+        return pick("base rail anywhere", "riel base en cualquier lugar").to_owned();
+    };
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     if from == 0.0 && to == 0.0 {
-        "base rail on a course line".to_owned()
+        pick("base rail on a course line", "riel base en una línea de hilada").to_owned()
     } else if from == to {
-        format!("base rail {} above a course line", small(from))
+        tell!("base rail {} above a course line", "riel base {} sobre una línea de hilada", small(from))
     } else {
-        format!("base rail {} to {} above a course line", small(from), small(to))
+        tell!(
+            "base rail {} to {} above a course line",
+            "riel base de {} a {} sobre una línea de hilada",
+            small(from),
+            small(to)
+        )
     }
 }
 
 /// Says what a fill claims.
 pub(super) fn claim(job: &Job, fill: &mut Fill) {
     let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
-    let proved = if fill.proved { "proved" } else { "not proved" };
+    let proved = if fill.proved { pick("proved", "demostrado") } else { pick("not proved", "sin demostrar") };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
-    fill.claim = format!(
+    fill.claim = tell!(
         "{} of at most {}{measured}, {}, {} ({proved})",
+        "{} de {} como máximo{measured}, {}, {} ({proved})",
         fill.modules,
         fill.bound,
-        ways.join(" or "),
+        ways.join(pick(" or ", " o ")),
         fill.basis.way
     );
 }
@@ -112,12 +125,27 @@ fn measure_words(job: &Job, measure: &Measure) -> String {
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
     let Measure { of, value, bound } = *measure;
     match of {
-        MeasureOf::Worth => format!(", worth {} of at most {}", money(value), money(bound)),
+        MeasureOf::Worth => tell!(
+            ", worth {} of at most {}",
+            ", con valor de {} de {} como máximo",
+            money(value),
+            money(bound)
+        ),
         MeasureOf::FlashingCost => {
-            format!(", flashing around them {} of at least {}", money(value), money(bound))
+            tell!(
+                ", flashing around them {} of at least {}",
+                ", tapajuntas alrededor {} de {} como mínimo",
+                money(value),
+                money(bound)
+            )
         }
         MeasureOf::LengthAround => {
-            format!(", {} around them of at least {}", length(value), length(bound))
+            tell!(
+                ", {} around them of at least {}",
+                ", {} alrededor de {} como mínimo",
+                length(value),
+                length(bound)
+            )
         }
     }
 }

@@ -20,6 +20,7 @@ use chalkcourse_geometry::fit::{Allowed, Fit, FitError};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job, Kit, Orientation, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{array_share, ridge_room};
+use chalkcourse_words::tell;
 use serde::Serialize;
 use std::sync::Arc;
 
@@ -156,13 +157,13 @@ pub(crate) enum Laid {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FillError {
     /// There is no such face.
-    #[error("the job has no face {0}")]
+    #[error("{}", tell!("the job has no face {_0}", "la obra no tiene el faldón {_0}"))]
     NoFace(FaceId),
     /// Its outline is wrong.
-    #[error("face {0} has no sound outline yet: mend it first (see the findings)")]
+    #[error("{}", tell!("face {_0} has no sound outline yet: mend it first (see the findings)", "el faldón {_0} todavía no tiene un contorno válido: corríjalo primero (vea los hallazgos)"))]
     Unsound(String),
     /// The kit allows nothing there.
-    #[error("face {face} is {pitch}; the kit asks {least} or more, so no module may stand on it")]
+    #[error("{}", tell!("face {face} is {pitch}; the kit asks {least} or more, so no module may stand on it", "el faldón {face} tiene {pitch}; el kit pide {least} o más, así que ningún módulo puede ir en él"))]
     TooFlat {
         /// The face.
         face: String,
@@ -172,7 +173,7 @@ pub enum FillError {
         least: String,
     },
     /// The kit does not let joints fall so.
-    #[error("the kit “{kit}” does not allow rows with {joints} joints: choose another way of laying")]
+    #[error("{}", tell!("the kit “{kit}” does not allow rows with {joints} joints: choose another way of laying", "el kit “{kit}” no permite filas con juntas {joints}: elija otra manera de colocar"))]
     Joints {
         /// The kit.
         kit: String,
@@ -180,7 +181,7 @@ pub enum FillError {
         joints: &'static str,
     },
     /// The kit does not let modules lie so.
-    #[error("the kit “{kit}” does not let modules lie {way}: choose the other way, or leave it to the kit")]
+    #[error("{}", tell!("the kit “{kit}” does not let modules lie {way}: choose the other way, or leave it to the kit", "el kit “{kit}” no permite módulos en sentido {way}: elija el otro, o déjelo al kit"))]
     Orientation {
         /// The kit.
         kit: String,
@@ -188,15 +189,15 @@ pub enum FillError {
         way: &'static str,
     },
     /// What the flashing costs is not known.
-    #[error("the price list has no price for {0}: what flashing costs can't be weighed without it")]
+    #[error("{}", tell!("the price list has no price for {_0}: what flashing costs can't be weighed without it", "la lista de precios no tiene precio de {_0}: sin él no se puede ponderar lo que cuesta el tapajuntas"))]
     NoPrice(String),
     /// A worth or a size that is none.
     #[error("{0}")]
     Asked(String),
     /// There is not so much room.
-    #[error(
-        "{asked} modules were asked for; the faces hold {most} in one grid each, base rail as the kit allows"
-    )]
+    #[error("{}", tell!("{asked} modules were asked for; the faces hold {most} in one grid each, base rail as the kit allows", "se pidieron {asked} módulos; en los faldones caben {most} en una cuadrícula cada uno, con el riel \
+        base como permite el kit"
+    ))]
     TooFew {
         /// Asked for.
         asked: usize,
@@ -204,9 +205,8 @@ pub enum FillError {
         most: usize,
     },
     /// Locked blocks have more than what was asked for.
-    #[error(
-        "{asked} modules were asked for, and locked blocks hold {locked} already: unlock some or ask for more"
-    )]
+    #[error("{}", tell!("{asked} modules were asked for, and locked blocks hold {locked} already: unlock some or ask for more", "se pidieron {asked} módulos, y los bloques fijados ya tienen {locked}: libere algunos o pida más"
+    ))]
     Locked {
         /// Asked for.
         asked: usize,
@@ -214,7 +214,7 @@ pub enum FillError {
         locked: usize,
     },
     /// Stopped before any layout was found.
-    #[error("stopped before a layout of {0} modules was found: give it more time")]
+    #[error("{}", tell!("stopped before a layout of {_0} modules was found: give it more time", "se paró antes de hallar una disposición de {_0} módulos: dele más tiempo"))]
     Stopped(usize),
     /// The fitting refused its input.
     #[error(transparent)]
@@ -405,7 +405,10 @@ impl<'a> Site<'a> {
         let left = self.layout.roof.faces.get(self.index).map_or(0.0, |face| face.bounds.min.x);
         path.map_or_else(String::new, |strip| {
             let from = Length::from_metres(strip.from - left).show(self.job.units);
-            format!(", pathway kept {from} from the left end of the face")
+            tell!(
+                ", pathway kept {from} from the left end of the face",
+                ", el paso se mantiene a {from} del extremo izquierdo del faldón"
+            )
         })
     }
 }

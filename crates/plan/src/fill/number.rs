@@ -12,6 +12,7 @@ use super::{
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Job, Orientation, apply};
+use chalkcourse_words::{pick, tell};
 
 /// More than this is a slip of the hand.
 const MOST: usize = 10_000;
@@ -48,8 +49,9 @@ fn modules(job: &Job, size: Size) -> Result<usize, FillError> {
     if (1.0..=MOST as f64).contains(&number) {
         Ok(number as usize)
     } else {
-        Err(FillError::Asked(format!(
-            "an array of {number} modules was asked for: give a size from 1 to {MOST} modules"
+        Err(FillError::Asked(tell!(
+            "an array of {number} modules was asked for: give a size from 1 to {MOST} modules",
+            "se pidió un arreglo de {number} módulos: dé un tamaño de 1 a {MOST} módulos"
         )))
     }
 }
@@ -158,7 +160,7 @@ fn offer(
         most: 0,
         finished: true,
         fire: Fire { ridge, path: site.paths().first().copied().flatten(), beyond: !alone },
-        way: format!("one grid, {}", made::base_words(job, base)),
+        way: tell!("one grid, {}", "una sola cuadrícula, {}", made::base_words(job, base)),
         searched: String::new(),
     };
     offer.choices.resize_with(number, || None);
@@ -200,17 +202,26 @@ fn offer(
         best_clear |= clear;
     }
     if !best_clear {
-        offer.way += "; no strip keeps the plane's pathway clear";
+        offer.way += pick(
+            "; no strip keeps the plane's pathway clear",
+            "; ninguna franja deja libre el paso del plano",
+        );
     }
-    offer.searched = format!(
+    offer.searched = tell!(
         "one grid on each face at every offset, every upper module carried by the one below it, from one base line; every share \
          between the faces; on this face {sets} different sets of places, {ruled_out} ranges of offsets ruled out by a bound{}{}",
+        "una cuadrícula en cada faldón con cada desfase, cada módulo superior apoyado en el de abajo, \
+        desde una línea base; cada reparto entre los faldones; en este faldón {sets} conjuntos distintos \
+        de lugares, {ruled_out} rangos de desfases descartados por una cota{}{}",
         if target.way == Way::Cheapest {
-            "; flashing by the metre and by the corner, before whole packages"
+            pick(
+                "; flashing by the metre and by the corner, before whole packages",
+                "; tapajuntas por metro y por esquina, antes de paquetes enteros",
+            )
         } else {
             ""
         },
-        if offer.finished { "" } else { "; stopped before the end" }
+        if offer.finished { "" } else { pick("; stopped before the end", "; parado antes del final") }
     );
     Ok(offer)
 }
@@ -231,12 +242,20 @@ fn made_of(
         .into_iter()
         .collect();
     let how = match way {
-        Way::Compact => "most compact",
-        Way::Cheapest => "cheapest",
+        Way::Compact => pick("most compact", "más compactos"),
+        Way::Cheapest => pick("cheapest", "más baratos"),
     };
-    let stays = if locked > 0 { format!(" beside {locked} locked") } else { String::new() };
+    let stays = if locked > 0 {
+        tell!(" beside {locked} locked", " además de {locked} fijados")
+    } else {
+        String::new()
+    };
     let path = choice.map_or("", |choice| choice.path.as_str());
-    let words = format!("the {how} {number}{stays} on all faces, {}{path}", offer.way);
+    let words = tell!(
+        "the {how} {number}{stays} on all faces, {}{path}",
+        "los {number} {how}{stays} en todos los faldones, {}{path}",
+        offer.way
+    );
     let fire = choice.map_or(offer.fire, |choice| choice.fire);
     let basis = Basis { fire, way: words, laid: Laid::Stacks };
     let bound = offer.most.max(share);

@@ -4,6 +4,7 @@ use super::Fill;
 use crate::Plan;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Cell, Job};
+use chalkcourse_words::{pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -30,7 +31,7 @@ pub fn fills_report<'a>(job: &'a Job, fills: &'a [Fill], plan: &'a Plan) -> Fill
         format: "chalkcourse-fit",
         version: 1,
         job: &job.name,
-        caution: crate::CAUTION,
+        caution: crate::CAUTION.now(),
         faces: fills,
         findings: &plan.findings,
     }
@@ -41,12 +42,13 @@ pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
     let mut text = format!("{}\n", job.name);
     for fill in fills {
         let face = job.face(fill.face).map_or("", |face| face.name.as_str());
-        let _ = writeln!(text, "\nFace {face}: {}", fill.claim);
-        let _ = writeln!(text, "  searched: {}", fill.searched);
+        let _ = putln!(text, "\nFace {face}: {}", "\nFaldón {face}: {}", fill.claim);
+        let _ = putln!(text, "  searched: {}", "  se buscó: {}", fill.searched);
         for block in &fill.blocks {
-            let _ = writeln!(
+            let _ = putln!(
                 text,
                 "  block {}: {} rows, base rail {} up from the face's datum, left end {} along it",
+                "  bloque {}: {} filas, riel base a {} del origen del faldón, extremo izquierdo a {} a lo largo",
                 block.name,
                 block.rows,
                 Length::from_metres(block.at.y).show(job.units),
@@ -56,32 +58,54 @@ pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
                 let cells: Vec<Cell> = block.cells().filter(|cell| cell.row == row).collect();
                 let at = cells.first().map_or(0.0, |cell| block.corner_of(*cell, &job.kit).x - block.at.x);
                 let shown = Length::from_metres(at).show(job.units);
-                let _ = writeln!(text, "    row {}: {} modules, from {shown}", row + 1, cells.len());
+                let _ = putln!(
+                    text,
+                    "    row {}: {} modules, from {shown}",
+                    "    fila {}: {} módulos, desde {shown}",
+                    row + 1,
+                    cells.len()
+                );
             }
         }
         let Some(held) = &fill.held else { continue };
         if held.is_empty() {
-            text.push_str("  nothing but the size of the face holds it back\n");
+            text.push_str(pick(
+                "  nothing but the size of the face holds it back\n",
+                "  nada más que el tamaño del faldón lo limita\n",
+            ));
         }
         for words in held.words() {
             let _ = writeln!(text, "  {words}");
         }
         for (words, places) in held.near_by_words() {
-            let _ = writeln!(text, "  At {places} {}: {words}", if places == 1 { "place" } else { "places" });
+            let _ = putln!(
+                text,
+                "  At {places} {}: {words}",
+                "  En {places} {}: {words}",
+                if places == 1 { pick("place", "lugar") } else { pick("places", "lugares") }
+            );
         }
     }
-    let _ = writeln!(
+    let _ = putln!(
         text,
         "\n{}, {:.2} kW; {}\n\n{}",
-        counted(plan.summary.modules, "module"),
+        "\n{}, {:.2} kW; {}\n\n{}",
+        modules(plan.summary.modules),
         plan.summary.kilowatts,
-        counted(plan.findings.len(), "finding"),
-        crate::CAUTION
+        match plan.findings.len() {
+            1 => pick("1 finding", "1 hallazgo").to_owned(),
+            many => tell!("{many} findings", "{many} hallazgos"),
+        },
+        crate::CAUTION.now()
     );
     text
 }
 
 /// "1 module", "2 modules".
-pub(super) fn counted(count: usize, word: &str) -> String {
-    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
+pub(super) fn modules(count: usize) -> String {
+    if count == 1 {
+        pick("1 module", "1 módulo").to_owned()
+    } else {
+        tell!("{count} modules", "{count} módulos")
+    }
 }

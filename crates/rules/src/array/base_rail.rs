@@ -14,11 +14,16 @@ use crate::words::{block_name, length, sentence, too_much, too_short};
 use chalkcourse_geometry::{EdgeKind, Rect, dvec2};
 use chalkcourse_job::{Cell, RailLimits};
 use chalkcourse_layout::RunKind;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "base-rail",
-    title: "The base rail is where the kit lets it be",
-    reason: "The rail carries the block: it needs deck under all of it, room for the starter below, and room to grow.",
+    title: say("The base rail is where the kit lets it be", "El riel base está donde el kit lo deja estar"),
+    reason: say(
+        "The rail carries the block: it needs deck under all of it, room for the starter below, and room to grow.",
+        "El riel lleva el bloque: necesita entablado debajo de todo, lugar para la hilada inicial debajo y \
+        lugar para dilatarse.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Module([20.0, 24.0, 20.0, 14.0]),
@@ -29,7 +34,13 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: of_kit,
     missing: |job| {
-        job.kit.base_rail.is_none().then(|| "the kit does not say where its base rail may be".into())
+        job.kit.base_rail.is_none().then(|| {
+            pick(
+                "the kit does not say where its base rail may be",
+                "el kit no dice dónde puede estar su riel base",
+            )
+            .into()
+        })
     },
     run: Run::block(run),
 };
@@ -77,14 +88,15 @@ fn near_the_eave(case: &Case<'_>, laid: &Laid<'_>, rails: &[Rect], limits: RailL
         code: RULE.code,
         severity: Severity::Stop,
         key: format!("base-rail/block-{}/face-{}/eave", laid.block.id, laid.on.id),
-        says: format!(
+        says: tell!(
             "The base rail of {} is {measured} above the eave of {}; the kit asks {required}",
+            "El riel base de {} está {measured} arriba del alero de {}; el kit pide {required}",
             block_name(laid.block),
             case.face_name(laid.placed.face)
         ),
         named: false,
         measured,
-        required: format!("at least {required}"),
+        required: tell!("at least {required}", "al menos {required}"),
         source: RULE.source(case.job),
         place: place_of(laid, lowest(laid), ends(near)),
         moving: laid,
@@ -100,14 +112,16 @@ fn off_the_deck(case: &Case<'_>, laid: &Laid<'_>, rails: &[Rect]) -> Option<Find
     }
     let measured = too_much(over, case.units);
     Some(Finding {
-        message: format!(
+        message: tell!(
             "The base rail of {} reaches {measured} beyond the deck of {}. Move the block until there is deck under all of it.",
+            "El riel base de {} sobresale {measured} del entablado de {}. Mueva el bloque hasta que haya \
+        entablado debajo de todo.",
             block_name(laid.block),
             case.face_name(laid.placed.face)
         ),
         place: place_of(laid, lowest(laid), laid.face.plan.outer.clone()),
-        measured: format!("{measured} beyond"),
-        required: "all on the deck".into(),
+        measured: tell!("{measured} beyond", "sobresale {measured}"),
+        required: pick("all on the deck", "todo sobre el entablado").into(),
         source: RULE.source(case.job),
         ..Finding::of(
             RULE.code,
@@ -125,14 +139,16 @@ fn too_long(case: &Case<'_>, laid: &Laid<'_>, rails: &[Rect], limits: RailLimits
     }
     let (measured, required) = (too_much(longest, case.units), length(most, case.units));
     Some(Finding {
-        message: sentence(&format!(
+        message: sentence(&tell!(
             "the base rail of {} is {measured} long without a break; the kit lets it be {required}. Split the block, or leave a gap \
              in the rail where the maker shows it.",
+            "el riel base de {} mide {measured} sin interrupción; el kit permite {required}. Divida el bloque, \
+        o deje un espacio en el riel donde lo muestra el fabricante.",
             block_name(laid.block)
         )),
         place: place_of(laid, lowest(laid), Vec::new()),
         measured,
-        required: format!("at most {required}"),
+        required: tell!("at most {required}", "como máximo {required}"),
         source: RULE.source(case.job),
         ..Finding::of(
             RULE.code,

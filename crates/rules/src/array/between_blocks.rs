@@ -13,11 +13,18 @@ use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, length, sentence, too_short};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Cell;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "between-blocks",
-    title: "Blocks leave room for each other's flashing",
-    reason: "Side flashing of two blocks must not overlap, and someone must be able to mend it.",
+    title: say(
+        "Blocks leave room for each other's flashing",
+        "Los bloques dejan lugar para los tapajuntas del otro",
+    ),
+    reason: say(
+        "Side flashing of two blocks must not overlap, and someone must be able to mend it.",
+        "Los tapajuntas laterales de dos bloques no deben encimarse, y alguien debe poder repararlos.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Module([12.0, 16.0, 18.0, 14.0]),
@@ -31,8 +38,9 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: of_kit,
     missing: |job| {
-        (job.kit.clearances.between_blocks <= Length::ZERO)
-            .then(|| "the kit asks no room between blocks".into())
+        (job.kit.clearances.between_blocks <= Length::ZERO).then(|| {
+            pick("the kit asks no room between blocks", "el kit no pide espacio entre bloques").into()
+        })
     },
     run: Run::face(run),
 };
@@ -52,14 +60,15 @@ fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
             code: RULE.code,
             severity: Severity::Caution,
             key: pair_key(RULE.code, one, two),
-            says: format!(
+            says: tell!(
                 "{} is {measured} from {}; the kit asks {required} for the flashing of both",
+                "{} está a {measured} de {}; el kit pide {required} para los tapajuntas de ambos",
                 sentence(&block_name(moving.block)),
                 block_name(other.block),
             ),
             named: true,
             measured,
-            required: format!("at least {required}"),
+            required: tell!("at least {required}", "al menos {required}"),
             source: RULE.source(case.job),
             place: place_on(moving, other, cells),
             moving,

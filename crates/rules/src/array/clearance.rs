@@ -15,11 +15,18 @@ use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::Rect;
 use chalkcourse_job::Cell;
 use chalkcourse_layout::{OnFace, PlacedModule, PlacedPenetration};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "clearance",
-    title: "Modules keep clear of what comes through the roof",
-    reason: "A boot, a curb or a chimney needs its own flashing, and room to mend it.",
+    title: say(
+        "Modules keep clear of what comes through the roof",
+        "Los módulos se apartan de lo que atraviesa el techo",
+    ),
+    reason: say(
+        "A boot, a curb or a chimney needs its own flashing, and room to mend it.",
+        "Una bota, un marco o una chimenea necesita sus propios tapajuntas, y lugar para repararlos.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Pipe([50.0, 30.0, 4.0]),
@@ -38,7 +45,13 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([56.0, 22.0, 24.0, 16.0]),
         Stroke::Measure([50.0, 46.0], [59.0, 46.0]),
     ],
-    source: |job| format!("{}: clearances, each with its own source", job.rule_book.name),
+    source: |job| {
+        tell!(
+            "{}: clearances, each with its own source",
+            "{}: holguras, cada una con su propia fuente",
+            job.rule_book.name
+        )
+    },
     missing: nothing_missing,
     run: Run::block(run),
 };
@@ -68,7 +81,11 @@ fn finding(
     let (is, asked, measured, limits) = match trouble {
         Some(nearest) => {
             let measured = too_short(nearest, case.units);
-            let is = if nearest > 0.0 { format!("is {measured} from") } else { "lies on".to_owned() };
+            let is = if nearest > 0.0 {
+                tell!("is {measured} from", "está a {measured} de")
+            } else {
+                pick("lies on", "está encima de").to_owned()
+            };
             (is, clearance, measured, &case.book.clearances)
         }
         None => {
@@ -78,13 +95,13 @@ fn finding(
                 if above { rect.min.y - on.bounds.max.y } else { on.bounds.min.y - rect.max.y }
             };
             let measured = too_short(by_side.iter().map(gap).reduce(f64::min)?.max(0.0), case.units);
-            let side = if above { "above" } else { "below" };
+            let side = if above { pick("above", "arriba de") } else { pick("below", "debajo de") };
             let (asked, limits) = if above {
                 (penetration.above, &case.book.clearances_above)
             } else {
                 (penetration.below, &case.book.clearances_below)
             };
-            (format!("is {measured} {side}"), asked, measured, limits)
+            (tell!("is {measured} {side}", "está {measured} {side}"), asked, measured, limits)
         }
     };
     cells.extend(by_side.iter().map(|module| module.cell));
@@ -96,11 +113,12 @@ fn finding(
     let required = length(asked, case.units);
     let own = case.job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some());
     let source = match limits.get(&penetration.kind) {
-        _ if own => "set by a person for this one".to_owned(),
+        _ if own => pick("set by a person for this one", "puesta por una persona para esta").to_owned(),
         Some(limit) => limit.source.clone(),
         None => RULE.source(case.job),
     };
-    let whose = if own { "it is to have" } else { "the book asks" };
+    let whose =
+        if own { pick("it is to have", "debe tener") } else { pick("the book asks", "el libro pide") };
     let found = MustMove {
         code: RULE.code,
         severity: Severity::Stop,
@@ -112,7 +130,7 @@ fn finding(
         ),
         named: false,
         measured,
-        required: format!("at least {required}"),
+        required: tell!("at least {required}", "al menos {required}"),
         source,
         place: Place {
             penetration: Some(penetration.id),

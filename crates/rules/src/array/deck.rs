@@ -12,11 +12,18 @@ use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::words::{length, too_much, too_short};
 use chalkcourse_job::{Deck, DeckKind, DeckLimits};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "deck",
-    title: "The deck is one that the kit may be screwed to",
-    reason: "All that holds the array are screws in the deck.",
+    title: say(
+        "The deck is one that the kit may be screwed to",
+        "El entablado es de los que admiten los tornillos del kit",
+    ),
+    reason: say(
+        "All that holds the array are screws in the deck.",
+        "Lo único que sostiene el arreglo son tornillos en el entablado.",
+    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 22.0], [92.0, 22.0]]),
         Stroke::Edge(&[[8.0, 30.0], [92.0, 30.0]]),
@@ -28,20 +35,26 @@ pub(crate) const RULE: Rule = Rule {
     source: of_kit,
     missing: |job| {
         if job.kit.deck.is_none() {
-            return Some("the kit does not say what deck it needs".into());
+            return Some(
+                pick("the kit does not say what deck it needs", "el kit no dice qué entablado necesita")
+                    .into(),
+            );
         }
         let deck = &job.site.building.deck;
         let unknown = deck.thickness.is_none() && deck.kind.is_none() && deck.rafter_spacing.is_none();
-        unknown.then(|| format!("the job does not say: {}", unknown_of(deck).join(", ")))
+        unknown.then(|| tell!("the job does not say: {}", "la obra no dice: {}", unknown_of(deck).join(", ")))
     },
     run: Run::Whole(run),
 };
 
 fn unknown_of(deck: &Deck) -> Vec<&'static str> {
     [
-        ("how thick the sheathing is", deck.thickness.is_none()),
-        ("what it is made of", deck.kind.is_none()),
-        ("how far apart the rafters are", deck.rafter_spacing.is_none()),
+        (pick("how thick the sheathing is", "qué grueso es el tablero"), deck.thickness.is_none()),
+        (pick("what it is made of", "de qué está hecho"), deck.kind.is_none()),
+        (
+            pick("how far apart the rafters are", "qué tan separadas están las vigas"),
+            deck.rafter_spacing.is_none(),
+        ),
     ]
     .into_iter()
     .filter_map(|(name, unknown)| unknown.then_some(name))
@@ -55,8 +68,8 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         return;
     }
     findings.extend(troubles(case, deck, limits).into_iter().map(|(what, measured, required, key)| Finding {
-        message: format!(
-            "The sheathing {what} {measured}; the kit asks {required}. Ask the maker, or add to the deck before the array goes on."
+        message: tell!("The sheathing {what} {measured}; the kit asks {required}. Ask the maker, or add to the deck before the array goes on.", "El tablero {what} {measured}; el kit pide {required}. Pregunte al fabricante, o refuerce el \
+        entablado antes de poner el arreglo."
         ),
         place: Place::default(),
         measured,
@@ -67,12 +80,13 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     let unknown = unknown_of(deck);
     if !unknown.is_empty() {
         findings.push(Finding {
-            message: format!(
+            message: tell!(
                 "Of the deck the job does not say {}: that was not checked.",
+                "Del entablado la obra no dice {}: eso no se revisó.",
                 unknown.join(", ")
             ),
-            measured: "not known".into(),
-            required: "a measurement on site".into(),
+            measured: pick("not known", "no se sabe").into(),
+            required: pick("a measurement on site", "una medida en el sitio").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Note, "deck/unknown".into())
         });
@@ -88,16 +102,21 @@ fn troubles(
     let units = case.units;
     let mut all = Vec::new();
     if let Some(thick) = deck.thickness.filter(|t| *t < limits.least_thickness - tolerance()) {
-        let least = format!("at least {}", length(limits.least_thickness.metres(), units));
-        all.push(("is", format!("{} thick", too_short(thick.metres(), units)), least, "thickness"));
+        let least = tell!("at least {}", "al menos {}", length(limits.least_thickness.metres(), units));
+        all.push((
+            pick("is", "tiene"),
+            tell!("{} thick", "{} de grueso", too_short(thick.metres(), units)),
+            least,
+            "thickness",
+        ));
     }
     if let Some(kind) = deck.kind.filter(|kind| !limits.kinds.contains(kind)) {
         let allowed: Vec<&str> = limits.kinds.iter().map(|kind| DeckKind::name(*kind)).collect();
-        all.push(("is of", kind.name().to_owned(), allowed.join(" or "), "kind"));
+        all.push((pick("is of", "es de"), kind.name().to_owned(), allowed.join(pick(" or ", " u ")), "kind"));
     }
     if let Some(span) = deck.rafter_spacing.filter(|span| *span > limits.most_span + tolerance()) {
-        let most = format!("at most {}", length(limits.most_span.metres(), units));
-        all.push(("spans", too_much(span.metres(), units), most, "span"));
+        let most = tell!("at most {}", "como máximo {}", length(limits.most_span.metres(), units));
+        all.push((pick("spans", "salva"), too_much(span.metres(), units), most, "span"));
     }
     all
 }

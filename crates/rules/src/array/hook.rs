@@ -12,11 +12,15 @@ use crate::words::{block_name, modules, sentence};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, Cell, Edit, Kit};
 use chalkcourse_layout::PlacedModule;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "hook",
-    title: "Modules hook into the row below",
-    reason: "The row below holds a module; where nothing is below, nothing holds it.",
+    title: say("Modules hook into the row below", "Los módulos se enganchan en la fila de abajo"),
+    reason: say(
+        "The row below holds a module; where nothing is below, nothing holds it.",
+        "La fila de abajo sostiene un módulo; donde no hay nada debajo, nada lo sostiene.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Module([18.0, 12.0, 22.0, 15.0]),
@@ -49,21 +53,26 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, row: u32, hooked: f64, short: &[&Pl
     let measured = percent(hooked);
     let required = format!("{:.0} %", (case.book.hooked_share.value * 100.0).ceil());
     let fix = fix(laid.block, row, &cells, &case.job.kit, case.book.hooked_share.value - SLACK);
-    let hooks =
-        if cells.len() == 1 { "1 module hooks".to_owned() } else { format!("{} hook", modules(cells.len())) };
+    let hooks = if cells.len() == 1 {
+        pick("1 module hooks", "1 módulo se engancha").to_owned()
+    } else {
+        tell!("{} hook", "{} se enganchan", modules(cells.len()))
+    };
     let plan = |p: DVec2| laid.face.plane.to_plan(p);
     let shape = chalkcourse_geometry::Rect::around(short.iter().flat_map(|module| module.rect.corners()))
         .map_or_else(Vec::new, |bounds| bounds.corners().map(plan).to_vec());
     Finding {
-        message: format!(
+        message: tell!(
             "In row {} of {} {hooks} into the row below by {measured} of the lower edge at the least; the book asks {required}. {}.",
+            "En la fila {} de {} {hooks} en la fila de abajo con {measured} del borde inferior como mínimo; el \
+        libro pide {required}. {}.",
             row + 1,
             block_name(laid.block),
             fix.label,
         ),
         place: Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape },
-        measured: format!("{measured} of the lower edge"),
-        required: format!("at least {required}"),
+        measured: tell!("{measured} of the lower edge", "{measured} del borde inferior"),
+        required: tell!("at least {required}", "al menos {required}"),
         source: RULE.source(case.job),
         fix: Some(fix),
         ..Finding::of(RULE.code, Severity::Stop, format!("hook/block-{}/row-{}", laid.block.id, row + 1))
@@ -78,7 +87,11 @@ fn fix(block: &Block, row: u32, cells: &[Cell], kit: &Kit, least: f64) -> Fix {
     let name = block_name(block);
     let hooks = |block: &Block| row_hooks(block, row, kit, least);
     if shifted != *block && hooks(&shifted) {
-        let label = sentence(&format!("shift row {} of {name} over the row below", row + 1));
+        let label = sentence(&tell!(
+            "shift row {} of {name} over the row below",
+            "correr la fila {} de {name} sobre la fila de abajo",
+            row + 1
+        ));
         return Fix { label, edit: Edit::PutBlock(shifted) };
     }
     let missing: Vec<Cell> = block
@@ -91,7 +104,12 @@ fn fix(block: &Block, row: u32, cells: &[Cell], kit: &Kit, least: f64) -> Fix {
         let mut filled = block.clone();
         filled.off.retain(|cell| !missing.contains(cell));
         if hooks(&filled) {
-            let label = format!("Switch on {} in row {} of {name}", modules(missing.len()), below + 1);
+            let label = tell!(
+                "Switch on {} in row {} of {name}",
+                "Encender {} en la fila {} de {name}",
+                modules(missing.len()),
+                below + 1
+            );
             return Fix { label, edit: Edit::PutBlock(filled) };
         }
     }

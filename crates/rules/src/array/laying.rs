@@ -13,11 +13,19 @@ use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence};
 use chalkcourse_geometry::{Length, dvec2};
 use chalkcourse_job::{Block, Cell, Edit, Kit, RowJoints};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "laying",
-    title: "Rows and base rail are laid as the kit says",
-    reason: "Modules interlock only in the ways that they were made for, and a rail between courses can't be flashed.",
+    title: say(
+        "Rows and base rail are laid as the kit says",
+        "Las filas y el riel base se colocan como dice el kit",
+    ),
+    reason: say(
+        "Modules interlock only in the ways that they were made for, and a rail between courses can't be flashed.",
+        "Los módulos se enlazan solo como fueron hechos para hacerlo, y un riel entre hiladas no se puede \
+        impermeabilizar.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Module([16.0, 14.0, 24.0, 15.0]),
@@ -30,7 +38,13 @@ pub(crate) const RULE: Rule = Rule {
     missing: |job| {
         let laying = &job.kit.laying;
         let free = laying.joints.contains(&RowJoints::Free) && laying.base_rail.anywhere;
-        free.then(|| "the kit lets rows slide and the base rail lie anywhere".into())
+        free.then(|| {
+            pick(
+                "the kit lets rows slide and the base rail lie anywhere",
+                "el kit deja correr las filas y poner el riel base en cualquier lugar",
+            )
+            .into()
+        })
     },
     run: Run::block(run),
 };
@@ -70,15 +84,14 @@ fn joints(case: &Case<'_>, laid: &Laid<'_>) -> Option<Finding> {
         let mut ways: Vec<&str> = Vec::new();
         for joints in &kit.laying.joints {
             ways.push(match joints {
-                RowJoints::Free => "anywhere",
-                RowJoints::Aligned => "in line",
-                RowJoints::HalfLapped => "half a module aside",
+                RowJoints::Free => pick("anywhere", "en cualquier lugar"),
+                RowJoints::Aligned => pick("in line", "en línea"),
+                RowJoints::HalfLapped => pick("half a module aside", "medio módulo corridas"),
             });
         }
-        let (measured, required) = (length(within, case.units), ways.join(" or "));
+        let (measured, required) = (length(within, case.units), ways.join(pick(" or ", " o ")));
         let way = if by > 0.0 { Way::Right } else { Way::Left };
-        let label = format!(
-            "shift row {} of {} {} {}",
+        let label = tell!("shift row {} of {} {} {}", "correr la fila {} de {} {} {}",
             row + 1,
             block_name(block),
             length(by.abs(), case.units),
@@ -88,14 +101,14 @@ fn joints(case: &Case<'_>, laid: &Laid<'_>) -> Option<Finding> {
             laid.placed.modules.iter().map(|module| module.cell).filter(|cell| cell.row == row).collect();
         let key = format!("laying/block-{}/row-{}", block.id, row + 1);
         Some(Finding {
-            message: format!(
-                "The joints of row {} of {} are {measured} aside of those below; the kit lays them {required}. {}.",
+            message: tell!("The joints of row {} of {} are {measured} aside of those below; the kit lays them {required}. {}.", "Las juntas de la fila {} de {} están {measured} corridas de las de abajo; el kit las coloca \
+        {required}. {}.",
                 row + 1,
                 block_name(block),
                 sentence(&label)
             ),
             place: place_of(laid, cells, Vec::new()),
-            measured: format!("{measured} aside"),
+            measured: tell!("{measured} aside", "{measured} corridas"),
             required,
             source: RULE.source(case.job),
             fix: Some(Fix { label: sentence(&label), edit: Edit::PutBlock(slid(block, row, by)) }),
@@ -128,16 +141,23 @@ fn rail(case: &Case<'_>, laid: &Laid<'_>) -> Option<Finding> {
         return None;
     }
     let way = if by > 0.0 { Way::Up } else { Way::Down };
-    let label = format!("Move {} {} {}", block_name(laid.block), length(by.abs(), case.units), way.name());
+    let label = tell!(
+        "Move {} {} {}",
+        "Mover {} {} {}",
+        block_name(laid.block),
+        length(by.abs(), case.units),
+        way.name()
+    );
     let measured = length(above, case.units);
-    let required = format!("{} to {}", length(least, case.units), length(most, case.units));
+    let required = tell!("{} to {}", "de {} a {}", length(least, case.units), length(most, case.units));
     Some(Finding {
-        message: format!(
+        message: tell!(
             "The base rail of {} is {measured} above a course line; the kit allows {required}. {label}.",
+            "El riel base de {} está {measured} arriba de una línea de hilada; el kit permite {required}. {label}.",
             block_name(laid.block)
         ),
         place: place_of(laid, Vec::new(), Vec::new()),
-        measured: format!("{measured} above a course line"),
+        measured: tell!("{measured} above a course line", "{measured} arriba de una línea de hilada"),
         required,
         source: RULE.source(case.job),
         fix: Some(Fix { label, edit: moved(laid.block, dvec2(0.0, by)) }),

@@ -17,8 +17,9 @@ pub(crate) mod setback;
 pub(crate) mod water;
 
 use chalkcourse_job::Job;
+use chalkcourse_words::tell;
 
 /// The kit by name and issue, as a source.
 pub(crate) fn of_kit(job: &Job) -> String {
-    format!("{}, issue {}", job.kit.name, job.kit.issue)
+    tell!("{}, issue {}", "{}, edición {}", job.kit.name, job.kit.issue)
 }

@@ -6,6 +6,7 @@ use crate::finding::{Finding, Place, Severity};
 use crate::words::{Way, block_name, length, move_fix};
 use chalkcourse_geometry::{DVec2, EdgeSpan, Rect};
 use chalkcourse_job::Cell;
+use chalkcourse_words::{pick, tell};
 
 /// A block that must move, and why.
 pub(crate) struct MustMove<'a> {
@@ -28,10 +29,15 @@ impl MustMove<'_> {
     /// The finding, with the move that clears it.
     pub(crate) fn finding(self, case: &Case<'_>) -> Finding {
         let units = case.units;
-        let who = if self.named { block_name(self.moving.block) } else { "the block".to_owned() };
+        let who = if self.named {
+            block_name(self.moving.block)
+        } else {
+            pick("the block", "el bloque").to_owned()
+        };
         Finding {
-            message: format!(
+            message: tell!(
                 "{}. Move {who} {} {}.",
+                "{}. Mueva {who} {} {}.",
                 self.says,
                 length(self.by.by, units),
                 self.by.way.name()

@@ -7,17 +7,27 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::words::{block_name, sentence};
+use chalkcourse_words::{pick, say, tell};
 use std::collections::HashMap;
 
 pub(crate) const RULE: Rule = Rule {
     code: "no-deck",
-    title: "Blocks lie on a face whose outline holds together",
-    reason: "Nothing can be placed, measured or counted on an outline that folds over itself.",
+    title: say(
+        "Blocks lie on a face whose outline holds together",
+        "Los bloques están en un faldón de contorno válido",
+    ),
+    reason: say(
+        "Nothing can be placed, measured or counted on an outline that folds over itself.",
+        "Nada se puede colocar, medir ni contar en un contorno que se cruza a sí mismo.",
+    ),
     sketch: &[
         Stroke::Edge(&[[10.0, 10.0], [90.0, 50.0], [90.0, 10.0], [10.0, 50.0], [10.0, 10.0]]),
         Stroke::Wrong([38.0, 21.0, 24.0, 18.0]),
     ],
-    source: |_| "geometry: no deck can be measured there".into(),
+    source: |_| {
+        pick("geometry: no deck can be measured there", "geometría: ahí no se puede medir ningún entablado")
+            .into()
+    },
     missing: nothing_missing,
     run: Run::Whole(run),
 };
@@ -30,35 +40,44 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         let (what, measured) = match index.and_then(|index| case.layout.roof.faces.get(index)) {
             Some(face) if face.sound => continue,
             Some(_) => (
-                format!(
+                tell!(
                     "{}, whose outline does not hold together. Mend the outline first",
+                    "{}, cuyo contorno no es válido. Corrija primero el contorno",
                     case.face_name(index.unwrap_or(0))
                 ),
-                "an outline with defects",
+                pick("an outline with defects", "un contorno con defectos"),
             ),
             None if case.job.resting.iter().any(|face| face.id == block.face) => {
                 let rests = case.job.resting.iter().find(|face| face.id == block.face);
                 (
-                    format!(
+                    tell!(
                         "face {}, which is gone: its side of the house has no roof there now. Put the block on another face, or \
                          bring the face back",
+                        "el faldón {}, que ya no existe: su lado de la casa no tiene techo ahora. Ponga el bloque en otro \
+        faldón, o recupere el faldón",
                         rests.map_or("", |face| face.name.as_str())
                     ),
-                    "no face",
+                    pick("no face", "ningún faldón"),
                 )
             }
-            None => {
-                ("a face that the job does not have. Put the block on another face".to_owned(), "no face")
-            }
+            None => (
+                pick(
+                    "a face that the job does not have. Put the block on another face",
+                    "un faldón que la obra no tiene. Ponga el bloque en otro faldón",
+                )
+                .to_owned(),
+                pick("no face", "ningún faldón"),
+            ),
         };
         findings.push(Finding {
-            message: format!(
+            message: tell!(
                 "{} lies on {what}; nothing on it is checked until then.",
+                "{} está en {what}; hasta entonces no se revisa nada de él.",
                 sentence(&block_name(block))
             ),
             place: Place { face: Some(block.face), block: Some(block.id), ..Place::default() },
             measured: measured.into(),
-            required: "a face with a sound outline".into(),
+            required: pick("a face with a sound outline", "un faldón con contorno válido").into(),
             source: RULE.source(case.job),
             ..Finding::of(
                 RULE.code,

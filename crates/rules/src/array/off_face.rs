@@ -8,20 +8,24 @@ use crate::finding::{Finding, Fix, Place, Severity};
 use crate::measure::{TOLERANCE, overhang};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
-use crate::words::{Way, block_name, length, modules, sentence, too_much};
+use crate::words::{Way, block_name, length, modules, sentence, the_edge, too_much};
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units, distance_to_segment, dvec2};
 use chalkcourse_job::{Block, Cell, Edit};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "off-face",
-    title: "Modules lie on their face",
-    reason: "A module is screwed to the deck under it: where there is no deck there is no module.",
+    title: say("Modules lie on their face", "Los módulos están sobre su faldón"),
+    reason: say(
+        "A module is screwed to the deck under it: where there is no deck there is no module.",
+        "Un módulo se atornilla al entablado de abajo: donde no hay entablado no hay módulo.",
+    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 8.0], [72.0, 8.0], [72.0, 52.0], [8.0, 52.0]]),
         Stroke::Module([38.0, 20.0, 24.0, 16.0]),
         Stroke::Wrong([62.0, 20.0, 24.0, 16.0]),
     ],
-    source: |_| "geometry: no deck is there".into(),
+    source: |_| pick("geometry: no deck is there", "geometría: ahí no hay entablado").into(),
     missing: nothing_missing,
     run: Run::block(run),
 };
@@ -48,20 +52,21 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, cells: Vec<Cell>, worst: Rect, over
     let fix = move_onto(laid, units).unwrap_or_else(|| switch_off(laid.block, &cells));
     let measured = too_much(over, units);
     let reach = if cells.len() == laid.placed.modules.len() {
-        "lies".to_owned()
+        pick("lies", "está").to_owned()
     } else {
-        format!("lies with {}", modules(cells.len()))
+        tell!("lies with {}", "está con {}", modules(cells.len()))
     };
     Finding {
-        message: format!(
+        message: tell!(
             "{} {reach} up to {measured} over the {edge} of {}. {}.",
+            "{} {reach} hasta {measured} fuera de {edge} de {}. {}.",
             sentence(&block_name(laid.block)),
             case.face_name(laid.placed.face),
             fix.label,
         ),
         place: Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, shape, penetration: None },
-        measured: format!("{measured} over"),
-        required: "all on the face".into(),
+        measured: tell!("{measured} over", "{measured} fuera"),
+        required: pick("all on the face", "todo sobre el faldón").into(),
         source: RULE.source(case.job),
         fix: Some(fix),
         ..Finding::of(
@@ -88,7 +93,9 @@ fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (&'static str, Vec<DVec2>) {
             |span: &chalkcourse_geometry::EdgeSpan| distance_to_segment(out, span.frame.0, span.frame.1);
         away(a).total_cmp(&away(b))
     });
-    near.map_or(("border", Vec::new()), |span| (span.kind.name(), vec![span.plan.0, span.plan.1]))
+    near.map_or((pick("border", "el contorno"), Vec::new()), |span| {
+        (pick(span.kind.code(), the_edge(span.kind)), vec![span.plan.0, span.plan.1])
+    })
 }
 
 /// The least move onto the face: along one axis, or else along both.
@@ -116,7 +123,12 @@ fn move_onto(laid: &Laid<'_>, units: Units) -> Option<Fix> {
         .map(|(by, less, more)| {
             format!("{} {}", length(by.abs(), units), if by < 0.0 { less } else { more }.name())
         });
-    let label = format!("Move {} {}", block_name(laid.block), ways.collect::<Vec<_>>().join(" and "));
+    let label = tell!(
+        "Move {} {}",
+        "Mover {} {}",
+        block_name(laid.block),
+        ways.collect::<Vec<_>>().join(pick(" and ", " y "))
+    );
     Some(Fix { label, edit: moved(laid.block, by) })
 }
 
@@ -163,13 +175,13 @@ impl Fit<'_> {
 /// The edit that switches some modules off, or takes the block away when none is left.
 pub(crate) fn switch_off(block: &Block, cells: &[Cell]) -> Fix {
     if block.cells().count() <= cells.len() {
-        let label = format!("Take {} away", block_name(block));
+        let label = tell!("Take {} away", "Quitar {}", block_name(block));
         return Fix { label, edit: Edit::RemoveBlock(block.id) };
     }
     let mut less = block.clone();
     less.off.extend(cells.iter().copied());
     Fix {
-        label: format!("Switch off {} of {}", modules(cells.len()), block_name(block)),
+        label: tell!("Switch off {} of {}", "Apagar {} de {}", modules(cells.len()), block_name(block)),
         edit: Edit::PutBlock(less),
     }
 }

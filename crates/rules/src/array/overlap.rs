@@ -13,13 +13,20 @@ use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, sentence, too_much};
 use chalkcourse_geometry::Rect;
 use chalkcourse_job::Cell;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "overlap",
-    title: "No module lies on another",
-    reason: "Two modules can't have one place.",
+    title: say("No module lies on another", "Ningún módulo está encima de otro"),
+    reason: say("Two modules can't have one place.", "Dos módulos no pueden tener un mismo lugar."),
     sketch: &[SLOPE, Stroke::Module([22.0, 16.0, 30.0, 20.0]), Stroke::Wrong([44.0, 26.0, 30.0, 20.0])],
-    source: |_| "geometry: two modules can't have one place".into(),
+    source: |_| {
+        pick(
+            "geometry: two modules can't have one place",
+            "geometría: dos módulos no pueden tener un mismo lugar",
+        )
+        .into()
+    },
     missing: nothing_missing,
     run: Run::face(run),
 };
@@ -41,14 +48,15 @@ fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
             code: RULE.code,
             severity: Severity::Stop,
             key: pair_key(RULE.code, one, two),
-            says: format!(
+            says: tell!(
                 "{} lies up to {measured} over {}",
+                "{} está hasta {measured} encima de {}",
                 sentence(&block_name(moving.block)),
                 block_name(other.block)
             ),
             named: true,
-            measured: format!("{measured} over"),
-            required: "beside each other".into(),
+            measured: tell!("{measured} over", "{measured} encima"),
+            required: pick("beside each other", "uno junto a otro").into(),
             source: RULE.source(case.job),
             place: place_on(moving, other, cells),
             moving,

@@ -9,11 +9,15 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::words::{block_name, sentence};
+use chalkcourse_words::{say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "pitch",
-    title: "Faces are steep enough for the kit",
-    reason: "Lapped flashing sheds water only where it runs off fast enough.",
+    title: say("Faces are steep enough for the kit", "Los faldones tienen pendiente suficiente para el kit"),
+    reason: say(
+        "Lapped flashing sheds water only where it runs off fast enough.",
+        "Los tapajuntas solapados solo escurren donde el agua corre lo bastante rápido.",
+    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 10.0], [88.0, 24.0]]),
         Stroke::Limit(&[[8.0, 10.0], [88.0, 50.0]]),
@@ -35,9 +39,9 @@ fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
         let measured = format!("{:.1}:12 ({:.1}°)", pitch.rise_in_12(), pitch.degrees());
         let required = format!("{:.1}:12 ({:.1}°)", least.rise_in_12(), least.degrees());
         findings.push(Finding {
-            message: format!(
-                "{} lies on {}, which is {measured}; the kit asks {required} or more. This kit can't go on this face: choose a \
-                 steeper face, or another kit that its maker allows here.",
+            message: tell!("{} lies on {}, which is {measured}; the kit asks {required} or more. This kit can't go on this face: choose a \
+                 steeper face, or another kit that its maker allows here.", "{} está en {}, con pendiente {measured}; el kit pide {required} o más. Este kit no puede ir en \
+        este faldón: elija un faldón más inclinado, u otro kit que su fabricante admita aquí.",
                 sentence(&block_name(laid.block)),
                 case.face_name(laid.placed.face),
             ),
@@ -48,7 +52,7 @@ fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
                 ..Place::default()
             },
             measured,
-            required: format!("at least {required}"),
+            required: tell!("at least {required}", "al menos {required}"),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Stop, format!("pitch/block-{}/face-{}", laid.block.id, laid.on.id))
         });

@@ -11,11 +11,15 @@ use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, length, sentence, too_much, too_short};
 use chalkcourse_job::{Block, Edit};
+use chalkcourse_words::{say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "reveal",
-    title: "The reveal is within the kit's range",
-    reason: "Modules need room to grow in the sun, and seals a gap that they can close.",
+    title: say("The reveal is within the kit's range", "La separación está en el rango del kit"),
+    reason: say(
+        "Modules need room to grow in the sun, and seals a gap that they can close.",
+        "Los módulos necesitan lugar para dilatarse al sol, y los sellos un espacio que puedan cerrar.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Module([12.0, 18.0, 33.0, 24.0]),
@@ -39,11 +43,12 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         } else {
             continue;
         };
-        let allowed = format!("{} to {}", length(least, units), length(most, units));
+        let allowed = tell!("{} to {}", "de {} a {}", length(least, units), length(most, units));
         let set = length(nearest.metres(), units);
         findings.push(Finding {
-            message: format!(
+            message: tell!(
                 "The reveal of {} is {measured}; the kit allows {allowed}. Set it to {set}.",
+                "La separación de {} es {measured}; el kit permite {allowed}. Póngala en {set}.",
                 block_name(block)
             ),
             place: Place { face: Some(block.face), block: Some(block.id), ..Place::default() },
@@ -51,7 +56,11 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             required: allowed,
             source: RULE.source(case.job),
             fix: Some(Fix {
-                label: sentence(&format!("set the reveal of {} to {set}", block_name(block))),
+                label: sentence(&tell!(
+                    "set the reveal of {} to {set}",
+                    "poner la separación de {} en {set}",
+                    block_name(block)
+                )),
                 edit: Edit::PutBlock(Block { reveal: nearest, ..block.clone() }),
             }),
             ..Finding::of(RULE.code, Severity::Stop, format!("reveal/block-{}", block.id))

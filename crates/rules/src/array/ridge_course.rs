@@ -14,11 +14,19 @@ use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect};
 use chalkcourse_job::Cell;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "ridge-course",
-    title: "Full courses are left between the head flashing and the ridge",
-    reason: "The course above laps the head flashing, and the ridge cap needs a course to lie on.",
+    title: say(
+        "Full courses are left between the head flashing and the ridge",
+        "Quedan hiladas enteras entre el tapajuntas superior y la cumbrera",
+    ),
+    reason: say(
+        "The course above laps the head flashing, and the ridge cap needs a course to lie on.",
+        "La hilada de arriba cubre el tapajuntas superior, y la tapa de cumbrera necesita una hilada en \
+        que apoyarse.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Limit(&[[8.0, 46.0], [92.0, 46.0]]),
@@ -84,20 +92,22 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64
     let units = case.units;
     let by = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
     let courses = case.book.courses_to_ridge.value;
-    let required = format!(
+    let required = tell!(
         "{courses} full {} ({})",
-        if courses == 1 { "course" } else { "courses" },
+        "{courses} {} ({})",
+        if courses == 1 { pick("course", "hilada entera") } else { pick("courses", "hiladas enteras") },
         length(asked * exposure, units)
     );
     let (left, measured) = if room > 0.0 {
-        let measured = format!(
+        let measured = tell!(
             "{} ({:.2} course)",
+            "{} ({:.2} hiladas)",
             too_short(room, units),
             (room / exposure * 100.0 + 1e-6).floor() / 100.0
         );
-        (format!("{measured} is left"), measured)
+        (tell!("{measured} is left", "Quedan {measured}"), measured)
     } else {
-        ("Nothing is left".to_owned(), "nothing".to_owned())
+        (pick("Nothing is left", "No queda nada").to_owned(), pick("nothing", "nada").to_owned())
     };
     let found = MustMove {
         code: RULE.code,
@@ -106,8 +116,9 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64
             "ridge-course/block-{}/face-{}/ring-{}-side-{}",
             laid.block.id, laid.on.id, side.0, side.1
         ),
-        says: format!(
+        says: tell!(
             "{left} between the head flashing of {} and the ridge of {}; the book asks {required}",
+            "{left} entre el tapajuntas superior de {} y la cumbrera de {}; el libro pide {required}",
             block_name(laid.block),
             case.face_name(laid.placed.face),
         ),

@@ -9,14 +9,19 @@ use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, too_short};
+use crate::words::{Way, block_name, length, sentence, the_edge, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Polygon, RoofFace};
 use chalkcourse_job::Cell;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "setback",
-    title: "Modules keep each edge's setback",
-    reason: "Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.",
+    title: say("Modules keep each edge's setback", "Los módulos respetan el retiro de cada borde"),
+    reason: say(
+        "Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.",
+        "Los bordes necesitan lugar: para goterón, hilada inicial y tapajuntas, para el agua, para un pie, \
+        para los bomberos.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Limit(&[[17.0, 15.0], [83.0, 15.0], [83.0, 45.0], [17.0, 45.0], [17.0, 15.0]]),
@@ -25,8 +30,19 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([66.0, 15.0, 22.0, 15.0]),
         Stroke::Measure([83.0, 38.0], [92.0, 38.0]),
     ],
-    source: |job| format!("{}: setbacks, each with its own source", job.rule_book.name),
-    missing: |job| job.rule_book.setbacks.is_empty().then(|| "the rule book has no setbacks".into()),
+    source: |job| {
+        tell!(
+            "{}: setbacks, each with its own source",
+            "{}: retiros, cada uno con su propia fuente",
+            job.rule_book.name
+        )
+    },
+    missing: |job| {
+        job.rule_book
+            .setbacks
+            .is_empty()
+            .then(|| pick("the rule book has no setbacks", "el libro de reglas no tiene retiros").into())
+    },
     run: Run::block(run),
 };
 
@@ -84,12 +100,12 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, edge: &Edge<'_>) -> Option<Finding>
     let units = case.units;
     let by = move_off(laid, edge, case)?;
     let (measured, required) = (too_short(nearest, units), length(edge.setback, units));
-    let kind = edge.kind.name();
+    let (kind, the_kind) = (edge.kind.name(), the_edge(edge.kind));
     let on = case.face_name(laid.placed.face);
     let is = if nearest > 0.0 {
-        format!("is {measured} from the {kind} of {on}")
+        tell!("is {measured} from the {kind} of {on}", "está a {measured} de {the_kind} de {on}")
     } else {
-        format!("lies on or over the {kind} of {on}")
+        tell!("lies on or over the {kind} of {on}", "está sobre o más allá de {the_kind} de {on}")
     };
     let limit = case.book.setbacks.get(&edge.kind)?;
     let found = MustMove {
@@ -101,12 +117,16 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, edge: &Edge<'_>) -> Option<Finding>
             laid.on.id,
             edge.ring,
             edge.side.map_or_else(String::new, |side| format!("-side-{side}")),
-            kind.replace(' ', "-")
+            edge.kind.code().replace(' ', "-")
         ),
-        says: format!("{} {is}; the book asks {required}", sentence(&block_name(laid.block))),
+        says: tell!(
+            "{} {is}; the book asks {required}",
+            "{} {is}; el libro pide {required}",
+            sentence(&block_name(laid.block))
+        ),
         named: false,
         measured,
-        required: format!("at least {required}"),
+        required: tell!("at least {required}", "al menos {required}"),
         source: limit.source.clone(),
         place: place_of(laid, cells, ends(edge.spans.iter().copied())),
         moving: laid,

@@ -11,14 +11,19 @@ use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{block_name, length, sentence, too_short};
+use crate::words::{block_name, length, sentence, the_edge, too_short};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length};
 use chalkcourse_job::{Cell, Job, Limit};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "valley-hip",
-    title: "Flashing keeps off valleys and hips",
-    reason: "A nail in a valley lining lets water in, and flashing under hip caps lifts them.",
+    title: say("Flashing keeps off valleys and hips", "Los tapajuntas se apartan de limahoyas y limatesas"),
+    reason: say(
+        "A nail in a valley lining lets water in, and flashing under hip caps lifts them.",
+        "Un clavo en el forro de una limahoya deja entrar agua, y un tapajuntas bajo las tapas de limatesa \
+        las levanta.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Edge(&[[16.0, 8.0], [60.0, 52.0]]),
@@ -27,14 +32,14 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([40.0, 32.0], [49.0, 32.0]),
     ],
     source: |job| {
-        [EdgeKind::Valley, EdgeKind::Hip]
-            .into_iter()
-            .find_map(|kind| asked(job, kind))
-            .map_or_else(|| "none in this book".into(), |limit| limit.source.clone())
+        [EdgeKind::Valley, EdgeKind::Hip].into_iter().find_map(|kind| asked(job, kind)).map_or_else(
+            || pick("none in this book", "ninguno en este libro").into(),
+            |limit| limit.source.clone(),
+        )
     },
     missing: |job| {
         let none = asked(job, EdgeKind::Valley).or(asked(job, EdgeKind::Hip)).is_none();
-        none.then(|| "the rule book has no such limit".into())
+        none.then(|| pick("the rule book has no such limit", "el libro de reglas no tiene ese límite").into())
     },
     run: Run::block(run),
 };
@@ -75,13 +80,13 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan) -> Option<Finding>
         .filter(|(_, away)| *away < reach - TOLERANCE)
         .collect();
     let nearest = near.iter().map(|(_, away)| *away).reduce(f64::min)?;
-    let (units, kind) = (case.units, span.kind.name());
+    let (units, kind, the_kind) = (case.units, span.kind.name(), the_edge(span.kind));
     let by = into_the_face(&laid.rows, &[span], reach, case)?;
     let (measured, required) = (too_short(nearest - side, units), length(limit.value.metres(), units));
     let comes = if nearest > side {
-        format!("comes within {measured} of the {kind}")
+        tell!("comes within {measured} of the {kind}", "llega a {measured} de {the_kind}")
     } else {
-        format!("lies on the {kind}")
+        tell!("lies on the {kind}", "está sobre {the_kind}")
     };
     Some(
         MustMove {
@@ -95,15 +100,16 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan) -> Option<Finding>
                 span.side,
                 span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
             ),
-            says: format!(
+            says: tell!(
                 "The side flashing of {}, {} wide, {comes} of {}; the book asks {required}",
+                "El tapajuntas lateral de {}, de {} de ancho, {comes} de {}; el libro pide {required}",
                 block_name(laid.block),
                 length(side, units),
                 case.face_name(laid.placed.face),
             ),
             named: false,
             measured: sentence(&measured),
-            required: format!("at least {required}"),
+            required: tell!("at least {required}", "al menos {required}"),
             source: limit.source.clone(),
             place: place_of(laid, near.into_iter().map(|(cell, _)| cell).collect(), ends([span])),
             moving: laid,

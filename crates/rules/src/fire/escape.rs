@@ -17,11 +17,18 @@ use crate::words::{Way, block_name, length, sentence, too_much};
 use chalkcourse_geometry::{Rect, RoofFace, dvec2};
 use chalkcourse_job::{Cell, FireAccess, PenetrationKind};
 use chalkcourse_layout::{OnFace, PlacedPenetration};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-escape",
-    title: "The roof below an escape window is free",
-    reason: "Who climbs out of a window, and who comes to help, needs a way on the roof below it.",
+    title: say(
+        "The roof below an escape window is free",
+        "El techo debajo de una ventana de escape está libre",
+    ),
+    reason: say(
+        "Who climbs out of a window, and who comes to help, needs a way on the roof below it.",
+        "Quien sale por una ventana, y quien llega a ayudar, necesita un camino en el techo debajo de ella.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Thing([40.0, 36.0, 20.0, 14.0]),
@@ -32,17 +39,22 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |job| {
         source(job, |fire| {
-            fire.below_escape.as_ref().map_or("not asked by this edition", |limit| &limit.source)
+            fire.below_escape
+                .as_ref()
+                .map_or(pick("not asked by this edition", "no lo pide esta edición"), |limit| &limit.source)
         })
     },
     missing: |job| {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.below_escape.is_some());
             if !asked {
-                return Some("this edition does not ask for it".into());
+                return Some(pick("this edition does not ask for it", "esta edición no lo pide").into());
             }
             let any = job.penetrations.iter().any(|p| p.kind == PenetrationKind::EscapeWindow);
-            (!any).then(|| "no escape window is marked on the roof".into())
+            (!any).then(|| {
+                pick("no escape window is marked on the roof", "no hay ventana de escape marcada en el techo")
+                    .into()
+            })
         })
     },
     run: Run::block(run),
@@ -96,14 +108,16 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, window: &PlacedPenetration, strip: 
         code: RULE.code,
         severity: Severity::Stop,
         key: format!("fire-escape/block-{}/penetration-{}", laid.block.id, window.id),
-        says: format!(
+        says: tell!(
             "{} lies {measured} into the strip below {}, which is kept free {wide} wide down to the lower edge",
+            "{} está {measured} dentro de la franja bajo {}, que se mantiene libre con {wide} de ancho hasta \
+        el borde inferior",
             sentence(&block_name(laid.block)),
             case.penetration_name(window)
         ),
         named: false,
-        measured: format!("{measured} into it"),
-        required: format!("{wide} free below the window"),
+        measured: tell!("{measured} into it", "{measured} adentro"),
+        required: tell!("{wide} free below the window", "{wide} libres bajo la ventana"),
         source: RULE.source(case.job),
         place: Place {
             penetration: Some(window.id),

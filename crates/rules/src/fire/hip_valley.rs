@@ -11,14 +11,21 @@ use crate::finding::{Finding, Severity};
 use crate::measure::{TOLERANCE, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, too_short};
+use crate::words::{Way, block_name, length, sentence, the_edge, too_short};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, dvec2};
 use chalkcourse_job::Cell;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-hip-valley",
-    title: "A hip or valley between modules is clear",
-    reason: "A hip between two arrays is a way up, and a valley a way along.",
+    title: say(
+        "A hip or valley between modules is clear",
+        "Una limatesa o limahoya entre módulos está libre",
+    ),
+    reason: say(
+        "A hip between two arrays is a way up, and a valley a way along.",
+        "Una limatesa entre dos arreglos es un camino hacia arriba, y una limahoya un camino a lo largo.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[42.0, 8.0], [58.0, 8.0], [58.0, 52.0], [42.0, 52.0]]),
@@ -29,13 +36,21 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |job| {
         source(job, |fire| {
-            fire.hip_or_valley.as_ref().map_or("not asked by this edition", |limit| &limit.source)
+            fire.hip_or_valley
+                .as_ref()
+                .map_or(pick("not asked by this edition", "no lo pide esta edición"), |limit| &limit.source)
         })
     },
     missing: |job| {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some());
-            (!asked).then(|| "this edition has no number for hips and valleys".into())
+            (!asked).then(|| {
+                pick(
+                    "this edition has no number for hips and valleys",
+                    "esta edición no tiene número para limatesas y limahoyas",
+                )
+                .into()
+            })
         })
     },
     run: Run::Block(run, both_sides),
@@ -99,7 +114,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source
         })
         .min_by(|a, b| a.by.total_cmp(&b.by))?;
     let (measured, required) = (too_short(nearest, units), length(asked, units));
-    let kind = span.kind.name();
+    let (kind, the_kind) = (span.kind.name(), the_edge(span.kind));
     let found = MustMove {
         code: RULE.code,
         severity: Severity::Stop,
@@ -111,14 +126,16 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source
             span.side,
             span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
         ),
-        says: format!(
+        says: tell!(
             "{} leaves {measured} beside the {kind} of {}, in plan, with modules on the other side too; the code asks {required}",
+            "{} deja {measured} junto a {the_kind} de {}, en planta, con módulos también del otro lado; el \
+        código pide {required}",
             sentence(&block_name(laid.block)),
             case.face_name(laid.placed.face),
         ),
         named: false,
-        measured: format!("{measured} in plan"),
-        required: format!("at least {required} in plan"),
+        measured: tell!("{measured} in plan", "{measured} en planta"),
+        required: tell!("at least {required} in plan", "al menos {required} en planta"),
         source: source.to_owned(),
         place: place_of(laid, near.iter().map(|(cell, _)| *cell).collect(), ends([span])),
         moving: laid,

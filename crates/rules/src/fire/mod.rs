@@ -16,32 +16,52 @@ pub(crate) mod street;
 use crate::case::Case;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::{FireAccess, Job};
+use chalkcourse_words::{pick, tell};
 
 /// Why fire access is not checked for a job at all.
 pub(crate) fn exempt(job: &Job) -> Option<String> {
     let Some(book) = &job.rule_book.fire_access else {
-        return Some("the rule book does not go into fire access".into());
+        return Some(
+            pick(
+                "the rule book does not go into fire access",
+                "el libro de reglas no trata el acceso de bomberos",
+            )
+            .into(),
+        );
     };
     let site = &job.site.building;
     if site.detached_uninhabited {
-        return Some("exempt: a detached building in which nobody lives".into());
+        return Some(
+            pick(
+                "exempt: a detached building in which nobody lives",
+                "exento: un edificio separado en el que nadie vive",
+            )
+            .into(),
+        );
     }
     if !site.no_roof_operations.trim().is_empty() {
-        return Some(format!(
+        return Some(tell!(
             "exempt: the fire official found no roof operations ({})",
+            "exento: el oficial de bomberos determinó que no habrá trabajo en el techo ({})",
             site.no_roof_operations.trim()
         ));
     }
     let integrated = book.integrated_exempt.as_ref().is_some_and(|limit| limit.value);
     let read_by = site.integrated_listing_read_by.trim();
     (integrated && !read_by.is_empty()).then(|| {
-        format!("exempt: roof-integrated array, its listing read by {read_by}; the exemption is in doubt")
+        tell!(
+            "exempt: roof-integrated array, its listing read by {read_by}; the exemption is in doubt",
+            "exento: arreglo integrado al techo, su certificación la leyó {read_by}; la exención está en duda"
+        )
     })
 }
 
 /// The section of the book for a source line.
 pub(crate) fn source(job: &Job, of: fn(&FireAccess) -> &str) -> String {
-    job.rule_book.fire_access.as_ref().map_or_else(|| "none in this book".into(), |fire| of(fire).to_owned())
+    job.rule_book
+        .fire_access
+        .as_ref()
+        .map_or_else(|| pick("none in this book", "ninguno en este libro").into(), |fire| of(fire).to_owned())
 }
 
 /// Whether a plane is steep enough to be looked at.

@@ -14,12 +14,19 @@ use crate::sketch::Stroke;
 use crate::words::length;
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FireAccess, PathScheme};
+use chalkcourse_words::{pick, say, tell};
 use std::collections::BTreeSet;
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-paths",
-    title: "Two pathways lead to the ridge, on separate planes",
-    reason: "Who works on a roof needs a way up, and another way down.",
+    title: say(
+        "Two pathways lead to the ridge, on separate planes",
+        "Dos pasos llevan a la cumbrera, en planos separados",
+    ),
+    reason: say(
+        "Who works on a roof needs a way up, and another way down.",
+        "Quien trabaja en un techo necesita un camino para subir, y otro para bajar.",
+    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 6.0], [92.0, 6.0], [92.0, 30.0], [8.0, 30.0]]),
         Stroke::Roof(&[[8.0, 30.0], [92.0, 30.0], [92.0, 54.0], [8.0, 54.0]]),
@@ -34,7 +41,13 @@ pub(crate) const RULE: Rule = Rule {
         exempt(job).or_else(|| {
             let each =
                 job.rule_book.fire_access.as_ref().is_some_and(|f| f.scheme.value == PathScheme::EachSlope);
-            each.then(|| "this edition asks for pathways on each slope with modules instead".into())
+            each.then(|| {
+                pick(
+                    "this edition asks for pathways on each slope with modules instead",
+                    "esta edición pide en su lugar pasos en cada vertiente con módulos",
+                )
+                .into()
+            })
         })
     },
     run: Run::Whole(run),
@@ -54,12 +67,12 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         (0..faces.len()).filter(|&index| faces.get(index).is_some_and(|f| looked_at(fire, f))).collect();
     if !steep.iter().any(|&index| has_ridge(case, index)) {
         findings.push(Finding {
-            message: format!(
-                "No plane of this roof has a ridge: the code asks for two pathways of {width} from the lowest edge to the ridge and does \
-                 not say what holds here. It is not judged: ask the fire official."
+            message: tell!("No plane of this roof has a ridge: the code asks for two pathways of {width} from the lowest edge to the ridge and does \
+                 not say what holds here. It is not judged: ask the fire official.", "Ningún plano de este techo tiene cumbrera: el código pide dos pasos de {width} del borde más bajo \
+        a la cumbrera y no dice qué vale aquí. No se juzga: pregunte al oficial de bomberos."
             ),
-            measured: "no ridge to go to".into(),
-            required: format!("2, each {width} wide in plan"),
+            measured: pick("no ridge to go to", "no hay cumbrera a la cual ir").into(),
+            required: tell!("2, each {width} wide in plan", "2, cada uno de {width} de ancho en planta"),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Note, "fire-paths/roof".into())
         });
@@ -72,18 +85,25 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     }
     let opening = open(case, fire, &steep, &there);
     let fix = opening.as_ref().map(|opening| removal(case, opening));
-    let missing = if found + 1 == ASKED { "the other" } else { "both" };
+    let missing = if found + 1 == ASKED { pick("the other", "el otro") } else { pick("both", "ambos") };
     let what = match &fix {
-        Some(fix) => format!("{} to open {missing} at the least loss found", fix.label),
-        None => "No removal of modules opens them: ask the fire official".to_owned(),
+        Some(fix) => tell!(
+            "{} to open {missing} at the least loss found",
+            "{} para abrir {missing} con la menor pérdida hallada",
+            fix.label
+        ),
+        None => pick(
+            "No removal of modules opens them: ask the fire official",
+            "Quitar módulos no los abre: pregunte al oficial de bomberos",
+        )
+        .to_owned(),
     };
     findings.push(Finding {
-        message: format!(
-            "{found} of 2 pathways of {width} lead from the lowest edge to the ridge on separate planes. {what}.",
+        message: tell!("{found} of 2 pathways of {width} lead from the lowest edge to the ridge on separate planes. {what}.", "{found} de 2 pasos de {width} llevan del borde más bajo a la cumbrera en planos separados. {what}.",
         ),
         place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
-        measured: format!("{found} found"),
-        required: format!("2, each {width} wide in plan"),
+        measured: tell!("{found} found", "hallados: {found}"),
+        required: tell!("2, each {width} wide in plan", "2, cada uno de {width} de ancho en planta"),
         source: RULE.source(case.job),
         fix,
         ..Finding::of(RULE.code, Severity::Stop, "fire-paths/roof".into())

@@ -14,11 +14,15 @@ use crate::sketch::{SLOPE, Stroke};
 use crate::words::{length, modules, sentence};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{Block, Cell, Edit, FireAccess, PathScheme};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-plane-path",
-    title: "Each plane with modules has a pathway",
-    reason: "Whoever must reach the array or the ridge above it needs a way up beside it.",
+    title: say("Each plane with modules has a pathway", "Cada plano con módulos tiene un paso"),
+    reason: say(
+        "Whoever must reach the array or the ridge above it needs a way up beside it.",
+        "Quien debe llegar al arreglo o a la cumbrera de arriba necesita un camino junto a él.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[8.0, 8.0], [24.0, 8.0], [24.0, 52.0], [8.0, 52.0]]),
@@ -48,13 +52,13 @@ fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
     };
     if !has_ridge(case, index) {
         findings.push(Finding {
-            message: format!(
-                "{on} has no ridge, and no plane beside it has one: the code asks for a pathway from the lowest edge to the ridge and \
-                 does not say what holds here. It is not judged: ask the fire official."
+            message: tell!("{on} has no ridge, and no plane beside it has one: the code asks for a pathway from the lowest edge to the ridge and \
+                 does not say what holds here. It is not judged: ask the fire official.", "{on} no tiene cumbrera, y ningún plano junto a él la tiene: el código pide un paso del borde más \
+        bajo a la cumbrera y no dice qué vale aquí. No se juzga: pregunte al oficial de bomberos."
             ),
             place,
-            measured: "no ridge to go to".into(),
-            required: format!("a pathway {width} wide from the lowest edge to the ridge"),
+            measured: pick("no ridge to go to", "no hay cumbrera a la cual ir").into(),
+            required: tell!("a pathway {width} wide from the lowest edge to the ridge", "un paso de {width} de ancho del borde más bajo a la cumbrera"),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Note, key)
         });
@@ -75,16 +79,25 @@ fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
         .filter(|opening| self::found(case, fire, index, &opening.away) >= asked);
     let fix = opening.map(|opening| removal(case, opening));
     let what = match &fix {
-        Some(fix) => format!("{} to open one at the least loss found", fix.label),
-        None => "No removal of modules along one strip opens it: leave room beside the array".to_owned(),
+        Some(fix) => tell!(
+            "{} to open one at the least loss found",
+            "{} para abrir uno con la menor pérdida hallada",
+            fix.label
+        ),
+        None => pick(
+            "No removal of modules along one strip opens it: leave room beside the array",
+            "Quitar módulos en una sola franja no lo abre: deje lugar junto al arreglo",
+        )
+        .to_owned(),
     };
     findings.push(Finding {
-        message: format!(
+        message: tell!(
             "{on} has {found} of {asked} pathways of {width} from its lowest edge to the ridge. {what}.",
+            "{on} tiene {found} de {asked} pasos de {width} de su borde más bajo a la cumbrera. {what}.",
         ),
         place: Place { shape: opening.map_or_else(|| place.shape.clone(), |it| it.strip.clone()), ..place },
-        measured: format!("{found} found"),
-        required: format!("{asked}, {width} wide in plan"),
+        measured: tell!("{found} found", "hallados: {found}"),
+        required: tell!("{asked}, {width} wide in plan", "{asked}, de {width} de ancho en planta"),
         source: RULE.source(case.job),
         fix,
         ..Finding::of(RULE.code, Severity::Stop, key)
@@ -128,7 +141,7 @@ pub(super) fn removal(case: &Case<'_>, opening: &Opening) -> Fix {
         let places: Vec<String> = cells
             .iter()
             .take(12)
-            .map(|cell| format!("row {} place {}", cell.row + 1, cell.column + 1))
+            .map(|cell| tell!("row {} place {}", "fila {} lugar {}", cell.row + 1, cell.column + 1))
             .collect();
         let more = if cells.len() > places.len() { ", …" } else { "" };
         names.push(format!("{} ({}{more})", crate::words::block_name(laid.block), places.join(", ")));
@@ -138,7 +151,12 @@ pub(super) fn removal(case: &Case<'_>, opening: &Opening) -> Fix {
             Edit::PutBlock(less)
         });
     }
-    let label = format!("Switch off {} of {}", modules(opening.away.len()), names.join(" and "));
+    let label = tell!(
+        "Switch off {} of {}",
+        "Apagar {} de {}",
+        modules(opening.away.len()),
+        names.join(pick(" and ", " y "))
+    );
     Fix { label, edit: Edit::Several(edits) }
 }
 

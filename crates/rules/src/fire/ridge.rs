@@ -16,11 +16,15 @@ use crate::words::{Way, block_name, length, sentence, too_short};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, dvec2};
 use chalkcourse_job::{Cell, FireAccess, Job, Limit};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-ridge",
-    title: "The ridge is clear for the fire service",
-    reason: "Fire fighters open the roof along the ridge to let heat and smoke out.",
+    title: say("The ridge is clear for the fire service", "La cumbrera está libre para los bomberos"),
+    reason: say(
+        "Fire fighters open the roof along the ridge to let heat and smoke out.",
+        "Los bomberos abren el techo a lo largo de la cumbrera para dejar salir calor y humo.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[8.0, 41.0], [92.0, 41.0], [92.0, 52.0], [8.0, 52.0]]),
@@ -121,16 +125,18 @@ fn finding(
             "fire-ridge/block-{}/face-{}/ring-{}-side-{}",
             laid.block.id, laid.on.id, side.0, side.1
         ),
-        says: format!(
+        says: tell!(
             "{} leaves {measured} beside the ridge of {}, in plan; the array covers {:.1} % of the plan roof area, for which the \
              code asks {required}",
+            "{} deja {measured} junto a la cumbrera de {}, en planta; el arreglo cubre {:.1} % del área del \
+        techo en planta, para lo cual el código pide {required}",
             sentence(&block_name(laid.block)),
             case.face_name(laid.placed.face),
             share * 100.0,
         ),
         named: false,
-        measured: format!("{measured} in plan"),
-        required: format!("at least {required} in plan"),
+        measured: tell!("{measured} in plan", "{measured} en planta"),
+        required: tell!("at least {required} in plan", "al menos {required} en planta"),
         source: room.source.clone(),
         place: place_of(laid, near.iter().map(|(cell, _)| *cell).collect(), ends(spans)),
         moving: laid,

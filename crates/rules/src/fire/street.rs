@@ -11,11 +11,18 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use chalkcourse_geometry::DVec2;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-street",
-    title: "One pathway is on a street or driveway side",
-    reason: "A ladder is raised where an engine can stand.",
+    title: say(
+        "One pathway is on a street or driveway side",
+        "Un paso está del lado de la calle o entrada de autos",
+    ),
+    reason: say(
+        "A ladder is raised where an engine can stand.",
+        "Una escalera se levanta donde puede pararse un camión.",
+    ),
     sketch: &[
         Stroke::Edge(&[[2.0, 4.0], [98.0, 4.0]]),
         Stroke::Roof(&[[8.0, 18.0], [92.0, 18.0], [92.0, 54.0], [8.0, 54.0]]),
@@ -29,10 +36,16 @@ pub(crate) const RULE: Rule = Rule {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.street_side.value);
             if !asked {
-                return Some("this book does not ask for it".into());
+                return Some(pick("this book does not ask for it", "este libro no lo pide").into());
             }
             let unknown = job.site.building.street_sides.is_empty();
-            unknown.then(|| "the job does not say on which side the street or driveway lies".into())
+            unknown.then(|| {
+                pick(
+                    "the job does not say on which side the street or driveway lies",
+                    "la obra no dice de qué lado está la calle o entrada de autos",
+                )
+                .into()
+            })
         })
     },
     run: Run::Whole(run),
@@ -75,14 +88,14 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     }
     let ways: Vec<&str> = case.job.site.building.street_sides.iter().map(|side| side.wind()).collect();
     findings.push(Finding {
-        message: format!(
-            "No pathway lies on the street or driveway side ({}). Leave one on a plane that falls towards it, or along the edge of the \
-             roof on that side.",
+        message: tell!("No pathway lies on the street or driveway side ({}). Leave one on a plane that falls towards it, or along the edge of the \
+             roof on that side.", "Ningún paso está del lado de la calle o entrada de autos ({}). Deje uno en un plano que caiga \
+        hacia ella, o a lo largo del borde del techo de ese lado.",
             ways.join(", ")
         ),
         place: Place::default(),
-        measured: "none on that side".into(),
-        required: "one on that side".into(),
+        measured: pick("none on that side", "ninguno de ese lado").into(),
+        required: pick("one on that side", "uno de ese lado").into(),
         source: RULE.source(case.job),
         ..Finding::of(RULE.code, Severity::Stop, "fire-street/roof".into())
     });

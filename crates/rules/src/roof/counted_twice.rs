@@ -8,17 +8,27 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use chalkcourse_geometry::{RoofProblem, Units};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "counted-twice",
-    title: "No roof is counted twice",
-    reason: "Where two faces lie over the same ground, their area and their shingles are ordered twice.",
+    title: say("No roof is counted twice", "Ningún techo se cuenta dos veces"),
+    reason: say(
+        "Where two faces lie over the same ground, their area and their shingles are ordered twice.",
+        "Donde dos faldones están sobre el mismo suelo, su área y sus tejas se piden dos veces.",
+    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 8.0], [62.0, 8.0], [62.0, 38.0], [8.0, 38.0]]),
         Stroke::Roof(&[[38.0, 22.0], [92.0, 22.0], [92.0, 52.0], [38.0, 52.0]]),
         Stroke::Wrong([38.0, 22.0, 24.0, 16.0]),
     ],
-    source: |_| "geometry: two decks can't have one place".into(),
+    source: |_| {
+        pick(
+            "geometry: two decks can't have one place",
+            "geometría: dos entablados no pueden tener un mismo lugar",
+        )
+        .into()
+    },
     missing: nothing_missing,
     run: Run::Drawn(run),
 };
@@ -38,8 +48,8 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             Units::Metric => format!("{area:.2} m²"),
         };
         findings.push(Finding {
-            message: format!(
-                "{measured} of plan lie under both {} and {}, and are counted twice. Pull one face back to where they meet.",
+            message: tell!("{measured} of plan lie under both {} and {}, and are counted twice. Pull one face back to where they meet.", "{measured} de planta están bajo {} y también bajo {}, y se cuentan dos veces. Retire un faldón \
+        hasta donde se juntan.",
                 case.face_name(face),
                 case.face_name(other),
             ),
@@ -49,7 +59,7 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
                 ..Place::default()
             },
             measured,
-            required: "no ground under two faces".into(),
+            required: pick("no ground under two faces", "ningún suelo bajo dos faldones").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Stop, key)
         });

@@ -11,17 +11,30 @@ use crate::sketch::Stroke;
 use crate::words::{length, sentence};
 use chalkcourse_geometry::{DVec2, Length, RoofProblem, Tolerances};
 use chalkcourse_job::{Edit, Face};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "height-gap",
-    title: "Faces that meet in plan meet in height",
-    reason: "A roof with a gap in it was measured or drawn wrong, and so are its ridges and areas.",
+    title: say(
+        "Faces that meet in plan meet in height",
+        "Los faldones que se juntan en planta se juntan en altura",
+    ),
+    reason: say(
+        "A roof with a gap in it was measured or drawn wrong, and so are its ridges and areas.",
+        "Un techo con un escalón se midió o se dibujó mal, y también sus cumbreras y áreas.",
+    ),
     sketch: &[
         Stroke::Edge(&[[10.0, 14.0], [50.0, 46.0]]),
         Stroke::Edge(&[[50.0, 34.0], [90.0, 8.0]]),
         Stroke::Measure([50.0, 34.0], [50.0, 46.0]),
     ],
-    source: |_| "geometry: faces of one roof share their edges, within 10 mm".into(),
+    source: |_| {
+        pick(
+            "geometry: faces of one roof share their edges, within 10 mm",
+            "geometría: los faldones de un techo comparten sus bordes, a menos de 10 mm",
+        )
+        .into()
+    },
     missing: nothing_missing,
     run: Run::Drawn(run),
 };
@@ -47,15 +60,16 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         let fix = level(case, worst);
         let what = fix.as_ref().map_or_else(
             || {
-                "the gap is not the same all along, so no lift closes it: check the pitch, the way of fall and the eave heights"
+                pick("the gap is not the same all along, so no lift closes it: check the pitch, the way of fall and the eave heights", "el escalón no es igual en toda su longitud, así que subir uno no lo cierra: revise la pendiente, \
+        la caída y las alturas de alero")
                     .to_owned()
             },
             |fix| fix.label.clone(),
         );
         findings.push(Finding {
-            message: format!(
-                "{} does not meet {}: where they share an edge it lies {measured} lower. {}. If the step is meant, decide the \
-                 edge's kind.",
+            message: tell!("{} does not meet {}: where they share an edge it lies {measured} lower. {}. If the step is meant, decide the \
+                 edge's kind.", "{} no se junta con {}: donde comparten un borde está {measured} más abajo. {}. Si el escalón es a \
+        propósito, decida la clase del borde.",
                 sentence(&case.face_name(worst.lower)),
                 case.face_name(worst.upper),
                 sentence(&what),
@@ -65,8 +79,8 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
                 shape: list.iter().flat_map(|gap| [gap.along.0, gap.along.1]).collect(),
                 ..Place::default()
             },
-            measured: format!("{measured} apart"),
-            required: format!("within {}", length(Tolerances::default().height, case.units)),
+            measured: tell!("{measured} apart", "{measured} de diferencia"),
+            required: tell!("within {}", "a menos de {}", length(Tolerances::default().height, case.units)),
             source: RULE.source(case.job),
             fix,
             ..Finding::of(RULE.code, Severity::Caution, key)
@@ -96,7 +110,7 @@ fn level(case: &Case<'_>, gap: Gap) -> Option<Fix> {
         return None;
     }
     let face = case.job.faces.get(moving).filter(|face| face.from.is_none())?;
-    let verb = if lift > 0.0 { "raise" } else { "lower" };
+    let verb = if lift > 0.0 { pick("raise", "subir") } else { pick("lower", "bajar") };
     Some(Fix {
         label: sentence(&format!("{verb} {} {}", case.face_name(moving), length(lift.abs(), case.units))),
         edit: Edit::PutFace(Face {

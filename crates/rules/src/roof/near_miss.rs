@@ -9,17 +9,27 @@ use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::words::{length, sentence};
 use chalkcourse_geometry::RoofProblem;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "near-miss",
-    title: "Edges that all but meet, meet",
-    reason: "Two edges a hand apart are counted as two, and the ridge or valley between them is lost.",
+    title: say("Edges that all but meet, meet", "Los bordes que casi se juntan, se juntan"),
+    reason: say(
+        "Two edges a hand apart are counted as two, and the ridge or valley between them is lost.",
+        "Dos bordes a un palmo cuentan como dos, y la cumbrera o limahoya entre ellos se pierde.",
+    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 8.0], [46.0, 8.0], [46.0, 52.0], [8.0, 52.0]]),
         Stroke::Roof(&[[54.0, 8.0], [92.0, 8.0], [92.0, 52.0], [54.0, 52.0]]),
         Stroke::Measure([46.0, 30.0], [54.0, 30.0]),
     ],
-    source: |_| "geometry: sides beside each other within 150 mm were meant to be one".into(),
+    source: |_| {
+        pick(
+            "geometry: sides beside each other within 150 mm were meant to be one",
+            "geometría: lados a menos de 150 mm uno de otro debían ser uno solo",
+        )
+        .into()
+    },
     missing: nothing_missing,
     run: Run::Drawn(run),
 };
@@ -35,9 +45,9 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         let Some(&(face, other, gap, _)) = list.iter().max_by(|a, b| a.2.total_cmp(&b.2)) else { continue };
         let measured = length(gap, case.units);
         findings.push(Finding {
-            message: format!(
-                "An edge of {} runs {measured} beside an edge of {} and does not meet it. Move the corners of one onto the \
-                 other; if the gap is meant, waive this.",
+            message: tell!("An edge of {} runs {measured} beside an edge of {} and does not meet it. Move the corners of one onto the \
+                 other; if the gap is meant, waive this.", "Un borde de {} corre a {measured} de un borde de {} y no se junta con él. Mueva las esquinas de \
+        uno sobre el otro; si el espacio es a propósito, dispense esto.",
                 case.face_name(face),
                 case.face_name(other),
             ),
@@ -46,8 +56,8 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
                 shape: list.iter().flat_map(|miss| [miss.3.0, miss.3.1]).collect(),
                 ..Place::default()
             },
-            measured: sentence(&format!("{measured} apart")),
-            required: "one edge, or two that lie well apart".into(),
+            measured: sentence(&tell!("{measured} apart", "{measured} de separación")),
+            required: pick("one edge, or two that lie well apart", "un solo borde, o dos bien separados").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Caution, key)
         });

@@ -8,17 +8,23 @@ use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::words::sentence;
 use chalkcourse_layout::PlacedPenetration;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "no-home",
-    title: "Penetrations lie on a face",
-    reason: "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
+    title: say("Penetrations lie on a face", "Las penetraciones están sobre un faldón"),
+    reason: say(
+        "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
+        "Ningún módulo se aparta de lo que está fuera del techo: se puso en mal lugar, o falta un faldón.",
+    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 8.0], [68.0, 8.0], [68.0, 52.0], [8.0, 52.0]]),
         Stroke::Pipe([84.0, 30.0, 4.0]),
         Stroke::Way([78.0, 30.0], [62.0, 30.0]),
     ],
-    source: |_| "geometry: it is measured against nothing".into(),
+    source: |_| {
+        pick("geometry: it is measured against nothing", "geometría: no hay contra qué medirla").into()
+    },
     missing: nothing_missing,
     run: Run::Penetration(run),
 };
@@ -28,12 +34,12 @@ fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Find
         let what = if penetration.name.trim().is_empty() {
             format!("{} {}", penetration.kind.name(), penetration.id)
         } else {
-            format!("the {} “{}”", penetration.kind.name(), penetration.name)
+            format!("{} “{}”", penetration.kind.with_article(), penetration.name)
         };
         findings.push(Finding {
-            message: format!(
-                "{} has its middle on no sound face, so nothing keeps clear of it. Move it onto a face, or draw the face that it \
-                 comes through.",
+            message: tell!("{} has its middle on no sound face, so nothing keeps clear of it. Move it onto a face, or draw the face that it \
+                 comes through.", "El centro de {} no está en ningún faldón válido, así que nada se aparta de ella. Muévala a un \
+        faldón, o dibuje el faldón que atraviesa.",
                 sentence(&what)
             ),
             place: Place {
@@ -41,8 +47,8 @@ fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Find
                 shape: penetration.plan.outer.clone(),
                 ..Place::default()
             },
-            measured: "on no face".into(),
-            required: "on a face".into(),
+            measured: pick("on no face", "en ningún faldón").into(),
+            required: pick("on a face", "en un faldón").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Caution, format!("no-home/penetration-{}", penetration.id))
         });

@@ -10,16 +10,25 @@ use crate::sketch::Stroke;
 use crate::words::sentence;
 use chalkcourse_geometry::{Defect, RoofProblem};
 use chalkcourse_job::{Edit, Face};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "outline",
-    title: "Outlines of faces enclose one area once",
-    reason: "Lengths, areas and edges of an outline that folds over itself mean nothing.",
+    title: say(
+        "Outlines of faces enclose one area once",
+        "Los contornos de los faldones encierran un área una sola vez",
+    ),
+    reason: say(
+        "Lengths, areas and edges of an outline that folds over itself mean nothing.",
+        "Longitudes, áreas y bordes de un contorno que se cruza a sí mismo no significan nada.",
+    ),
     sketch: &[
         Stroke::Edge(&[[14.0, 10.0], [86.0, 50.0], [86.0, 10.0], [14.0, 50.0], [14.0, 10.0]]),
         Stroke::Pipe([50.0, 30.0, 3.0]),
     ],
-    source: |_| "geometry: such an outline has no area".into(),
+    source: |_| {
+        pick("geometry: such an outline has no area", "geometría: un contorno así no tiene área").into()
+    },
     missing: nothing_missing,
     run: Run::Drawn(run),
 };
@@ -40,7 +49,11 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             message: format!("{}: {wrong}.", sentence(&case.face_name(index))),
             place: Place { face: Some(face.id), shape, ..Place::default() },
             measured: slug(&defect).replace('-', " "),
-            required: "an outline that encloses one area once".into(),
+            required: pick(
+                "an outline that encloses one area once",
+                "un contorno que encierra un área una sola vez",
+            )
+            .into(),
             source: RULE.source(case.job),
             fix: mended(face, defect),
             ..Finding::of(RULE.code, Severity::Stop, key)
@@ -61,38 +74,65 @@ fn slug(defect: &Defect) -> String {
 
 /// What is wrong and what to do, and where.
 fn told(face: &Face, defect: Defect) -> (String, Vec<chalkcourse_geometry::DVec2>) {
-    let ring_name = |ring: usize| if ring == 0 { "the outline".to_owned() } else { format!("hole {ring}") };
+    let ring_name = |ring: usize| {
+        if ring == 0 {
+            pick("the outline", "el contorno").to_owned()
+        } else {
+            tell!("hole {ring}", "el hueco {ring}")
+        }
+    };
     let corners = |ring: usize| face.outline.rings().nth(ring).unwrap_or_default();
     let all = |ring: usize| corners(ring).iter().copied().filter(|p| p.is_finite()).collect();
     let at = |ring: usize, corner: usize| corners(ring).get(corner).copied().into_iter().collect();
     match defect {
         Defect::NotFinite { ring, corner } => (
-            format!(
+            tell!(
                 "corner {} of {} is at no place within 100 km. Set it again",
+                "la esquina {} de {} no está en ningún lugar a menos de 100 km. Póngala otra vez",
                 corner + 1,
                 ring_name(ring)
             ),
             Vec::new(),
         ),
-        Defect::TooFewCorners { ring } => {
-            (format!("{} has less than three corners. Draw the rest", ring_name(ring)), all(ring))
-        }
+        Defect::TooFewCorners { ring } => (
+            tell!(
+                "{} has less than three corners. Draw the rest",
+                "{} tiene menos de tres esquinas. Dibuje las demás",
+                ring_name(ring)
+            ),
+            all(ring),
+        ),
         Defect::RepeatedCorner { ring, corner } => (
-            format!(
+            tell!(
                 "corner {} of {} lies on the one before it. Take one of the two away",
+                "la esquina {} de {} está sobre la anterior. Quite una de las dos",
                 corner + 1,
                 ring_name(ring)
             ),
             at(ring, corner),
         ),
-        Defect::NoArea { ring } => {
-            (format!("{} encloses nothing. Pull its corners apart", ring_name(ring)), all(ring))
-        }
-        Defect::Crosses { at } => {
-            ("the outline folds over itself. Move a corner so that no sides cross".into(), vec![at])
-        }
+        Defect::NoArea { ring } => (
+            tell!(
+                "{} encloses nothing. Pull its corners apart",
+                "{} no encierra nada. Separe sus esquinas",
+                ring_name(ring)
+            ),
+            all(ring),
+        ),
+        Defect::Crosses { at } => (
+            pick(
+                "the outline folds over itself. Move a corner so that no sides cross",
+                "el contorno se cruza a sí mismo. Mueva una esquina para que ningún lado se cruce",
+            )
+            .into(),
+            vec![at],
+        ),
         Defect::HoleOutside { ring } => (
-            format!("{} does not lie inside the face. Move it in or take it away", ring_name(ring)),
+            tell!(
+                "{} does not lie inside the face. Move it in or take it away",
+                "{} no está dentro del faldón. Métalo o quítelo",
+                ring_name(ring)
+            ),
             all(ring),
         ),
     }
@@ -116,7 +156,10 @@ fn mended(face: &Face, defect: Defect) -> Option<Fix> {
                     None => break,
                 }
             }
-            Some(Fix { label: "Take the repeated corner away".into(), edit: Edit::PutFace(less) })
+            Some(Fix {
+                label: pick("Take the repeated corner away", "Quitar la esquina repetida").into(),
+                edit: Edit::PutFace(less),
+            })
         }
         Defect::HoleOutside { ring } | Defect::NoArea { ring } | Defect::TooFewCorners { ring }
             if ring > 0 =>
@@ -127,7 +170,10 @@ fn mended(face: &Face, defect: Defect) -> Option<Fix> {
             less.overruled.iter_mut().filter(|o| o.ring > ring).for_each(|o| o.ring -= 1);
             // Another hole may now have this one's number and the same trouble: then there is no single step.
             let same = less.outline.defects(1e-3).iter().any(|d| slug(d) == slug(&defect));
-            (!same).then(|| Fix { label: format!("Take hole {ring} away"), edit: Edit::PutFace(less) })
+            (!same).then(|| Fix {
+                label: tell!("Take hole {ring} away", "Quitar el hueco {ring}"),
+                edit: Edit::PutFace(less),
+            })
         }
         _ => None,
     }

@@ -8,18 +8,28 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use chalkcourse_job::PartTrouble;
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "part",
-    title: "Every part of the house carries a roof",
-    reason: "A part that can't be raised has no faces: nothing on it is counted.",
+    title: say("Every part of the house carries a roof", "Cada parte de la casa lleva un techo"),
+    reason: say(
+        "A part that can't be raised has no faces: nothing on it is counted.",
+        "Una parte que no se puede levantar no tiene faldones: nada de ella se cuenta.",
+    ),
     sketch: &[
         Stroke::Edge(&[[24.0, 6.0], [24.0, 32.0]]),
         Stroke::Edge(&[[76.0, 6.0], [76.0, 32.0]]),
         Stroke::Edge(&[[6.0, 6.0], [94.0, 6.0]]),
         Stroke::Limit(&[[18.0, 29.0], [50.0, 54.0], [82.0, 29.0]]),
     ],
-    source: |_| "geometry: no roof closes over this footprint".into(),
+    source: |_| {
+        pick(
+            "geometry: no roof closes over this footprint",
+            "geometría: ningún techo cierra sobre esta huella",
+        )
+        .into()
+    },
     missing: nothing_missing,
     run: Run::Whole(run),
 };
@@ -28,29 +38,35 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     for problem in case.job.worked_out.problems() {
         let Some(part) = case.job.part(problem.part) else { continue };
         let name = if part.name.trim().is_empty() {
-            format!("Part {}", part.id)
+            tell!("Part {}", "La parte {}", part.id)
         } else {
-            format!("Part \u{201c}{}\u{201d}", part.name)
+            tell!("Part \u{201c}{}\u{201d}", "La parte \u{201c}{}\u{201d}", part.name)
         };
         let (message, measured, severity) = match &problem.trouble {
             PartTrouble::NotRaised(error) => (
-                format!("{name} carries no roof: {error}. Nothing on it is counted until then."),
-                "no roof",
+                tell!(
+                    "{name} carries no roof: {error}. Nothing on it is counted until then.",
+                    "{name} no lleva techo: {error}. Hasta entonces nada de ella se cuenta."
+                ),
+                pick("no roof", "sin techo"),
                 Severity::Stop,
             ),
             PartTrouble::Hidden => (
-                format!(
-                    "{name} lies under other parts, so nothing of it is seen. Raise its eaves, or take it away."
+                tell!(
+                    "{name} lies under other parts, so nothing of it is seen. Raise its eaves, or take it away.",
+                    "{name} queda debajo de otras partes, así que no se ve nada de ella. Suba sus aleros, o quítela."
                 ),
-                "no roof that is seen",
+                pick("no roof that is seen", "ningún techo visible"),
                 Severity::Caution,
             ),
             PartTrouble::NoCricket => (
-                format!(
+                tell!(
                     "{name} has no side that looks up a slope, so no cricket stands there. Move it off the ridge, or do without \
-                     a cricket."
+                     a cricket.",
+                    "{name} no tiene ningún lado que mire pendiente arriba, así que ahí no cabe un desviador. Quítela \
+        de la cumbrera, o prescinda del desviador."
                 ),
-                "no cricket",
+                pick("no cricket", "sin desviador"),
                 Severity::Caution,
             ),
         };
@@ -58,7 +74,7 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             message,
             place: Place { shape: part.outline.outer.clone(), ..Place::default() },
             measured: measured.into(),
-            required: "a roof over all of its ground".into(),
+            required: pick("a roof over all of its ground", "un techo sobre todo su suelo").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, severity, format!("part/{}", part.id))
         });

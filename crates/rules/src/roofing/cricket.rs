@@ -13,11 +13,18 @@ use crate::sketch::{SLOPE, Stroke};
 use crate::words::{length, sentence};
 use chalkcourse_job::PenetrationKind;
 use chalkcourse_layout::PlacedPenetration;
+use chalkcourse_words::{say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "cricket",
-    title: "Wide penetrations have a cricket behind them",
-    reason: "Water and snow pile up behind what is wide, and find their way in.",
+    title: say(
+        "Wide penetrations have a cricket behind them",
+        "Las penetraciones anchas tienen detrás un desviador de agua",
+    ),
+    reason: say(
+        "Water and snow pile up behind what is wide, and find their way in.",
+        "El agua y la nieve se acumulan detrás de lo que es ancho, y hallan por dónde entrar.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Thing([36.0, 14.0, 28.0, 16.0]),
@@ -46,10 +53,10 @@ fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Find
         let measured = length(wide, case.units);
         let required = length(most, case.units);
         findings.push(Finding {
-            message: format!(
-                "{} “{}” is {measured} wide along the eave, more than {required}: build a cricket or saddle on its ridge side, and \
-                 keep the array out of it.",
-                sentence(&format!("the {}", penetration.kind.name())),
+            message: tell!("{} “{}” is {measured} wide along the eave, more than {required}: build a cricket or saddle on its ridge side, and \
+                 keep the array out of it.", "{} “{}” mide {measured} de ancho a lo largo del alero, más de {required}: construya un desviador \
+        de agua del lado de la cumbrera, y no ponga arreglo sobre él.",
+                sentence(penetration.kind.with_article()),
                 penetration.name
             ),
             place: Place {
@@ -58,8 +65,8 @@ fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Find
                 shape: penetration.plan.outer.clone(),
                 ..Place::default()
             },
-            measured: format!("{measured} wide"),
-            required: format!("a cricket beyond {required}"),
+            measured: tell!("{measured} wide", "{measured} de ancho"),
+            required: tell!("a cricket beyond {required}", "un desviador a partir de {required}"),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Note, format!("cricket/penetration-{}", penetration.id))
         });

@@ -8,11 +8,18 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use chalkcourse_job::DeckCondition;
+use chalkcourse_words::{pick, say};
 
 pub(crate) const RULE: Rule = Rule {
     code: "deck-condition",
-    title: "The deck is sound before an array goes on it",
-    reason: "Screws hold only in firm wood, and nobody gets at the deck again for decades.",
+    title: say(
+        "The deck is sound before an array goes on it",
+        "El entablado está sano antes de poner un arreglo",
+    ),
+    reason: say(
+        "Screws hold only in firm wood, and nobody gets at the deck again for decades.",
+        "Los tornillos solo agarran en madera firme, y nadie vuelve a llegar al entablado en décadas.",
+    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 22.0], [92.0, 22.0]]),
         Stroke::Edge(&[[8.0, 32.0], [92.0, 32.0]]),
@@ -21,10 +28,16 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([40.0, 22.0, 20.0, 10.0]),
         Stroke::Way([50.0, 50.0], [50.0, 28.0]),
     ],
-    source: |_| "common practice, no source".into(),
+    source: |_| pick("common practice, no source", "práctica común, sin fuente").into(),
     missing: |job| {
         let unknown = job.site.building.deck.condition.is_none();
-        unknown.then(|| "the job does not say what state the deck is in".into())
+        unknown.then(|| {
+            pick(
+                "the job does not say what state the deck is in",
+                "la obra no dice en qué estado está el entablado",
+            )
+            .into()
+        })
     },
     run: Run::Whole(run),
 };
@@ -34,11 +47,12 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         return;
     }
     findings.push(Finding {
-        message: "Parts of the deck are soft, split or wet: replace that sheathing before the membrane and the array go on."
+        message: pick("Parts of the deck are soft, split or wet: replace that sheathing before the membrane and the array go on.", "Partes del entablado están blandas, rajadas o mojadas: reemplace esos tableros antes de poner la \
+        membrana y el arreglo.")
             .into(),
         place: Place::default(),
-        measured: "needs repair".into(),
-        required: "a sound deck".into(),
+        measured: pick("needs repair", "necesita reparación").into(),
+        required: pick("a sound deck", "un entablado sano").into(),
         source: RULE.source(case.job),
         ..Finding::of(RULE.code, Severity::Caution, "deck-condition/roof".into())
     });

@@ -10,11 +10,15 @@ use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{DripEdge, Edit, Site};
+use chalkcourse_words::{of_data, pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "drip-edge",
-    title: "Eaves and rakes have a drip edge",
-    reason: "Without it water runs back under the shingles and rots the edge of the deck.",
+    title: say("Eaves and rakes have a drip edge", "Aleros y bordes inclinados tienen goterón"),
+    reason: say(
+        "Without it water runs back under the shingles and rots the edge of the deck.",
+        "Sin él el agua regresa por debajo de las tejas y pudre el borde del entablado.",
+    ),
     sketch: &[
         Stroke::Edge(&[[34.0, 36.0], [94.0, 52.0]]),
         Stroke::Edge(&[[34.0, 28.0], [94.0, 44.0]]),
@@ -24,17 +28,23 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |job| {
         source(job, |roofing| {
-            roofing.drip_edge.as_ref().map_or("not asked by this book", |limit| &limit.source)
+            roofing
+                .drip_edge
+                .as_ref()
+                .map_or(pick("not asked by this book", "no lo pide este libro"), |limit| &limit.source)
         })
     },
     missing: |job| {
         missing(job).or_else(|| {
             let asked = job.rule_book.roofing.as_ref().is_some_and(|roofing| roofing.drip_edge.is_some());
             if !asked {
-                return Some("this book does not ask for it".into());
+                return Some(pick("this book does not ask for it", "este libro no lo pide").into());
             }
             let unknown = job.site.building.drip_edge.is_none();
-            unknown.then(|| "the job does not say whether there is a drip edge".into())
+            unknown.then(|| {
+                pick("the job does not say whether there is a drip edge", "la obra no dice si hay goterón")
+                    .into()
+            })
         })
     },
     run: Run::Whole(run),
@@ -50,12 +60,19 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     let edges = case.layout.roof.faces.iter().flat_map(|face| &face.edges);
     let bare = edges.filter(|span| matches!(span.kind, EdgeKind::Eave | EdgeKind::Rake));
     findings.push(Finding {
-        message: format!("The roof has no drip edge at its eaves and rakes. {}", asked.value),
+        message: tell!(
+            "The roof has no drip edge at its eaves and rakes. {}",
+            "El techo no tiene goterón en sus aleros y bordes inclinados. {}",
+            of_data(&asked.value)
+        ),
         place: Place { shape: ends(bare), ..Place::default() },
-        measured: "none".into(),
-        required: "a drip edge at eaves and rakes".into(),
+        measured: pick("none", "ninguno").into(),
+        required: pick("a drip edge at eaves and rakes", "goterón en aleros y bordes inclinados").into(),
         source: asked.source.clone(),
-        fix: Some(Fix { label: "Put drip edge on with this job".into(), edit: Edit::SetSite(site) }),
+        fix: Some(Fix {
+            label: pick("Put drip edge on with this job", "Poner goterón con esta obra").into(),
+            edit: Edit::SetSite(site),
+        }),
         ..Finding::of(RULE.code, Severity::Stop, "drip-edge/roof".into())
     });
 }

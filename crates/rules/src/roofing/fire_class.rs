@@ -12,11 +12,18 @@ use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::words::sentence;
 use chalkcourse_job::{Building, FireClass, Job};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-class",
-    title: "Array and covering have the class against fire that is asked",
-    reason: "Burning brands from a fire next door must not set the roof on fire.",
+    title: say(
+        "Array and covering have the class against fire that is asked",
+        "Arreglo y recubrimiento tienen la clase contra fuego que se pide",
+    ),
+    reason: say(
+        "Burning brands from a fire next door must not set the roof on fire.",
+        "Las brasas de un incendio vecino no deben prender el techo.",
+    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 8.0], [92.0, 36.0]]),
         Stroke::Thing([44.0, 24.0, 12.0, 10.0]),
@@ -26,19 +33,26 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |job| {
         source(job, |roofing| {
-            roofing.fire_class.as_ref().map_or("not asked by this book", |limit| &limit.source)
+            roofing
+                .fire_class
+                .as_ref()
+                .map_or(pick("not asked by this book", "no lo pide este libro"), |limit| &limit.source)
         })
     },
     missing: |job| {
         missing(job).or_else(|| {
             let asked = job.rule_book.roofing.as_ref().is_some_and(|roofing| roofing.fire_class.is_some());
             if !asked {
-                return Some("this book does not ask for it".into());
+                return Some(pick("this book does not ask for it", "este libro no lo pide").into());
             }
             let site = &job.site.building;
             let unknown = site.class_by_law.is_none() && site.lot_line.is_none();
             unknown.then(|| {
-                "the job does not say which class the law asks for, nor how far the lot line is".into()
+                pick(
+                    "the job does not say which class the law asks for, nor how far the lot line is",
+                    "la obra no dice qué clase pide la ley, ni a qué distancia está el lindero",
+                )
+                .into()
             })
         })
     },
@@ -52,12 +66,20 @@ fn asked(job: &Job) -> Option<(FireClass, String)> {
     let near = roofing.lot_line_within.as_ref().zip(site.lot_line).and_then(|(limit, away)| {
         let near = away.metres() < limit.value.metres() - TOLERANCE;
         let within = crate::words::length(limit.value.metres(), job.units);
-        near.then(|| (FireClass::C, format!("an edge of the roof is less than {within} from a lot line")))
+        near.then(|| {
+            (
+                FireClass::C,
+                tell!(
+                    "an edge of the roof is less than {within} from a lot line",
+                    "un borde del techo está a menos de {within} de un lindero"
+                ),
+            )
+        })
     });
     let law = site
         .class_by_law
         .filter(|class| *class != FireClass::Unrated)
-        .map(|class| (class, "the law asks for it here".to_owned()));
+        .map(|class| (class, pick("the law asks for it here", "aquí lo pide la ley").to_owned()));
     // The better class of the two decides.
     near.into_iter().chain(law).min_by_key(|(class, _)| *class)
 }
@@ -65,12 +87,13 @@ fn asked(job: &Job) -> Option<(FireClass, String)> {
 fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     let Some((class, why)) = asked(case.job) else { return };
     let listing = case.job.kit.fire.as_ref();
-    let required = format!("{} or better", class.name());
+    let required = tell!("{} or better", "{} o mejor", class.name());
     let mut tell = |what: &str, has: Option<FireClass>, key: &str, severity: Severity| {
-        let measured = has.map_or("not known", FireClass::name).to_owned();
+        let measured = has.map_or(pick("not known", "no se sabe"), FireClass::name).to_owned();
         findings.push(Finding {
-            message: format!(
+            message: tell!(
                 "{} has {measured} against fire, and {required} is needed: {why}.",
+                "{} tiene {measured} contra fuego, y hace falta {required}: {why}.",
                 sentence(what)
             ),
             place: Place::default(),
@@ -83,13 +106,23 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     if !case.blocks.is_empty() {
         match listing.map(|listing| listing.class) {
             Some(has) if has <= class => {}
-            has => tell("the array", has, "array", Severity::Stop),
+            has => tell(pick("the array", "el arreglo"), has, "array", Severity::Stop),
         }
     }
     match case.job.site.building.covering_class {
         Some(has) if has <= class => {}
-        Some(has) => tell("the covering beyond the array", Some(has), "covering", Severity::Stop),
-        None => tell("the covering beyond the array", None, "covering", Severity::Caution),
+        Some(has) => tell(
+            pick("the covering beyond the array", "el recubrimiento fuera del arreglo"),
+            Some(has),
+            "covering",
+            Severity::Stop,
+        ),
+        None => tell(
+            pick("the covering beyond the array", "el recubrimiento fuera del arreglo"),
+            None,
+            "covering",
+            Severity::Caution,
+        ),
     }
 }
 

@@ -8,11 +8,15 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::words::sentence;
+use chalkcourse_words::{say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "shingle-slope",
-    title: "Shingles lie on slopes that shed water",
-    reason: "Lapped shingles let water in where it stands or is blown back.",
+    title: say("Shingles lie on slopes that shed water", "Las tejas están en pendientes que escurren"),
+    reason: say(
+        "Lapped shingles let water in where it stands or is blown back.",
+        "Las tejas solapadas dejan entrar el agua donde se estanca o el viento la empuja.",
+    ),
     sketch: &[
         Stroke::Edge(&[
             [8.0, 14.0],
@@ -41,10 +45,9 @@ fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
             return;
         }
         let measured = format!("{:.1}:12", pitch.rise_in_12());
-        let required = format!("at least {:.1}:12", least.rise_in_12());
+        let required = tell!("at least {:.1}:12", "al menos {:.1}:12", least.rise_in_12());
         findings.push(Finding {
-            message: format!(
-                "{} is {measured}; asphalt shingles need {required}. Choose another roof covering there.",
+            message: tell!("{} is {measured}; asphalt shingles need {required}. Choose another roof covering there.", "{} tiene {measured}; las tejas asfálticas necesitan {required}. Elija ahí otro recubrimiento.",
                 sentence(&case.face_name(index))
             ),
             place: Place { face: Some(id), shape: face.plan.outer.clone(), ..Place::default() },

@@ -9,11 +9,15 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::words::sentence;
+use chalkcourse_words::{of_data, pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "underlayment",
-    title: "Low slopes have a double underlayment",
-    reason: "Water runs slowly on a low slope and finds its way under shingles.",
+    title: say("Low slopes have a double underlayment", "Las pendientes bajas llevan membrana doble"),
+    reason: say(
+        "Water runs slowly on a low slope and finds its way under shingles.",
+        "El agua corre despacio en una pendiente baja y halla por dónde pasar bajo las tejas.",
+    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 10.0], [92.0, 26.0]]),
         Stroke::Limit(&[[8.0, 16.0], [66.0, 27.0]]),
@@ -35,16 +39,17 @@ fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
             return;
         }
         findings.push(Finding {
-            message: format!(
+            message: tell!(
                 "{} is {:.1}:12, less than {:.1}:12: lay its underlayment double. {}",
+                "{} tiene {:.1}:12, menos de {:.1}:12: coloque doble su membrana. {}",
                 sentence(&case.face_name(index)),
                 pitch.rise_in_12(),
                 single.rise_in_12(),
-                roofing.double_underlayment,
+                of_data(&roofing.double_underlayment),
             ),
             place: Place { face: Some(id), shape: face.plan.outer.clone(), ..Place::default() },
             measured: format!("{:.1}:12", pitch.rise_in_12()),
-            required: "double underlayment".into(),
+            required: pick("double underlayment", "membrana doble").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Note, format!("underlayment/face-{id}"))
         });

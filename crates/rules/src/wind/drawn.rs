@@ -4,6 +4,7 @@ use super::{Conditions, Zone, coefficients, zone_areas};
 use chalkcourse_geometry::Polygon;
 use chalkcourse_job::Job;
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{pick, tell};
 
 /// Zones on the faces of a roof, and what is not drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -48,16 +49,21 @@ const LEAST_AREA: f64 = 10.0;
 pub fn drawn(job: &Job, layout: &Layout) -> Drawn {
     let Some(conditions) = Conditions::of(job, layout) else {
         let why = if job.rule_book.loads.is_none() {
-            "the rule book does not go into wind"
+            pick("the rule book does not go into wind", "el libro de reglas no trata el viento")
         } else {
-            "the job does not say wind speed, exposure, eave height and least width"
+            pick(
+                "the job does not say wind speed, exposure, eave height and least width",
+                "la obra no dice velocidad del viento, exposición, altura del alero y ancho mínimo",
+            )
         };
-        return Drawn { about: "Wind".into(), faces: Vec::new(), refused: vec![why.into()] };
+        return Drawn { about: pick("Wind", "Viento").into(), faces: Vec::new(), refused: vec![why.into()] };
     };
     let square_feet = job.site.building.fastener_square_feet.unwrap_or(LEAST_AREA);
     let mut all = Drawn {
-        about: format!(
+        about: tell!(
             "{}: mean roof height {:.1} ft, qh·Kd {:.2} psf, edge zones {:.1} ft wide, effective wind area {square_feet} ft²",
+            "{}: altura media del techo {:.1} ft, qh·Kd {:.2} psf, zonas de borde de {:.1} ft de ancho, área \
+        efectiva de viento {square_feet} ft²",
             conditions.standard.name(),
             conditions.height_ft,
             conditions.q_kd_psf,

@@ -9,11 +9,18 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::words::{block_name, sentence};
+use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "wind",
-    title: "Fasteners hold against wind uplift (screening)",
-    reason: "A corner of a roof is lifted by several times its weight in a storm.",
+    title: say(
+        "Fasteners hold against wind uplift (screening)",
+        "Las fijaciones aguantan el levantamiento del viento (revisión preliminar)",
+    ),
+    reason: say(
+        "A corner of a roof is lifted by several times its weight in a storm.",
+        "En una tormenta la esquina de un techo se levanta con varias veces su peso.",
+    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[8.0, 8.0], [26.0, 8.0], [26.0, 20.0], [8.0, 20.0]]),
@@ -25,10 +32,10 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([8.0, 4.0], [26.0, 4.0]),
     ],
     source: |job| {
-        job.rule_book
-            .loads
-            .as_ref()
-            .map_or_else(|| "none in this book".into(), |loads| loads.standard.source.clone())
+        job.rule_book.loads.as_ref().map_or_else(
+            || pick("none in this book", "ninguno en este libro").into(),
+            |loads| loads.standard.source.clone(),
+        )
     },
     missing: unknown,
     run: Run::Block(run, |case, _| case.wind().map_or_else(Vec::new, Conditions::numbers)),
@@ -42,29 +49,30 @@ fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let key = format!("wind/block-{}/face-{}", laid.block.id, laid.on.id);
     match &outcome {
         Ok(uplift) if uplift.pounds > holds + 1e-6 => findings.push(Finding {
-            message: format!(
-                "{name} reaches zone {} ({}): {:.1} psf outward, {:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
-                 the edge zones, or set more fasteners; have it designed by a licensed engineer.",
+            message: tell!("{name} reaches zone {} ({}): {:.1} psf outward, {:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
+                 the edge zones, or set more fasteners; have it designed by a licensed engineer.", "{name} llega a la zona {} ({}): {:.1} psf hacia afuera, {:.0} lb en una fijación, que según se \
+        dice aguanta {holds:.0} lb. No entre en las zonas de borde, o ponga más fijaciones; encargue el \
+        diseño a un ingeniero con licencia.",
                 uplift.zone.name(),
                 uplift.figure,
                 uplift.psf,
                 uplift.pounds.ceil(),
             ),
             place,
-            measured: format!("{:.0} lb a fastener", uplift.pounds.ceil()),
-            required: format!("at most {holds:.0} lb"),
-            source: format!(
-                "{}, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)",
+            measured: tell!("{:.0} lb a fastener", "{:.0} lb por fijación", uplift.pounds.ceil()),
+            required: tell!("at most {holds:.0} lb", "como máximo {holds:.0} lb"),
+            source: tell!("{}, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)", "{}, tomado como recubrimiento de techo: un arreglo al ras y con tapajuntas queda fuera de las \
+        reducciones para paneles sobre un techo (29.4.4)",
                 uplift.figure
             ),
             ..Finding::of(RULE.code, Severity::Caution, key)
         }),
         Ok(_) => {}
         Err(refused) => findings.push(Finding {
-            message: format!("{name} is not screened for wind: {refused}."),
+            message: tell!("{name} is not screened for wind: {refused}.", "El viento en {name} no se revisó: {refused}."),
             place,
-            measured: "not worked out".into(),
-            required: "a case that the sources have".into(),
+            measured: pick("not worked out", "sin calcular").into(),
+            required: pick("a case that the sources have", "un caso que las fuentes tengan").into(),
             source: RULE.source(case.job),
             ..Finding::of(RULE.code, Severity::Note, key)
         }),

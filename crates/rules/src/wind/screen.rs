@@ -7,6 +7,7 @@ use crate::measure::to_segment;
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, RoofFace, dvec2};
 use chalkcourse_job::{BlockId, Job, LoadStandard};
 use chalkcourse_layout::Layout;
+use chalkcourse_words::{pick, tell};
 
 /// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
 const GCPI: f64 = 0.18;
@@ -114,8 +115,10 @@ impl Conditions {
 /// [`Refused`] for a roof with valleys, walls or steps: the figures are for plain gables and hips.
 pub fn shape_of(layout: &Layout) -> Result<RoofShape, Refused> {
     if let Some(kind) = other_kind(layout) {
-        return Err(Refused(format!(
+        return Err(Refused(tell!(
             "the figures are for plain gable and hip roofs, and this one has a {}: ask a licensed engineer",
+            "las figuras son para techos simples de dos y cuatro aguas, y este tiene {}: pregunte a un \
+        ingeniero con licencia",
             kind.name()
         )));
     }
@@ -137,20 +140,23 @@ fn other_kind(layout: &Layout) -> Option<EdgeKind> {
 /// What a screening needs and a job does not say; `None` when it is all there.
 pub(super) fn unknown(job: &Job) -> Option<String> {
     if job.rule_book.loads.is_none() {
-        return Some("the rule book does not go into wind".into());
+        return Some(
+            pick("the rule book does not go into wind", "el libro de reglas no trata el viento").into(),
+        );
     }
     let site = &job.site.building;
     let asked = [
-        ("basic wind speed", site.wind_mph.is_none()),
-        ("exposure", site.exposure.is_none()),
-        ("eave height", site.eave_height.is_none()),
-        ("least width of the building", site.least_width.is_none()),
-        ("what a fastener holds", site.fastener_pounds.is_none()),
-        ("deck under a fastener", site.fastener_square_feet.is_none()),
+        (pick("basic wind speed", "velocidad básica del viento"), site.wind_mph.is_none()),
+        (pick("exposure", "exposición"), site.exposure.is_none()),
+        (pick("eave height", "altura del alero"), site.eave_height.is_none()),
+        (pick("least width of the building", "ancho mínimo del edificio"), site.least_width.is_none()),
+        (pick("what a fastener holds", "lo que aguanta una fijación"), site.fastener_pounds.is_none()),
+        (pick("deck under a fastener", "entablado por fijación"), site.fastener_square_feet.is_none()),
     ];
     let missing: Vec<&str> =
         asked.into_iter().filter(|(_, missing)| *missing).map(|(name, _)| name).collect();
-    (!missing.is_empty()).then(|| format!("the job does not say: {}", missing.join(", ")))
+    (!missing.is_empty())
+        .then(|| tell!("the job does not say: {}", "la obra no dice: {}", missing.join(", ")))
 }
 
 /// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
@@ -194,7 +200,13 @@ pub(super) fn uplift(
             .filter_map(|zone| Some((zone, figure.outward(zone, square_feet)?)))
             .min_by(|a, b| a.1.total_cmp(&b.1));
         let Some((zone, gcp)) = worst else {
-            return Err(Refused("no zone of the figure reaches this block".into()));
+            return Err(Refused(
+                pick(
+                    "no zone of the figure reaches this block",
+                    "ninguna zona de la figura llega a este bloque",
+                )
+                .into(),
+            ));
         };
         let psf = conditions.psf(gcp);
         // Dead load acts straight down; what of it is square to the deck holds the array.

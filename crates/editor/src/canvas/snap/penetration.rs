@@ -86,7 +86,11 @@ fn along_the_eave(
     }
     if let Some(face) = scene.layout.roof.faces.get(index) {
         let u = face.bounds.centre().x;
-        pulls.push(Pull { by: u - middle.x, line: upright(bounds, u), words: text::CENTRED.to_owned() });
+        pulls.push(Pull {
+            by: u - middle.x,
+            line: upright(bounds, u),
+            words: text::CENTRED.now().to_owned(),
+        });
     }
     pulls
 }

@@ -30,7 +30,7 @@ pub(crate) fn snapped(scene: Scene, start: &Block, row: u32, wanted: f64) -> (f6
             if hooks(middle) { good = middle } else { bad = middle }
         }
         by = good;
-        words = text::ROW_STILL_HOOKS.to_owned();
+        words = text::ROW_STILL_HOOKS.now().to_owned();
     }
     let Some((_, face)) = scene.layout.face(start.face).filter(|_| !words.is_empty()) else {
         return (by, Vec::new());

@@ -18,10 +18,10 @@ pub(super) fn show(
     actions: &mut Actions,
 ) {
     if held.is_empty() {
-        quiet(ui, text::NOTHING_HOLDS);
+        quiet(ui, text::NOTHING_HOLDS.now());
     }
     if !held.finished {
-        quiet(ui, text::ASKED_IN_PART);
+        quiet(ui, text::ASKED_IN_PART.now());
     }
     let mut point = |words: &str| *pointed = Pointed::Near(found.face, words.to_owned());
     let costs: Vec<_> = held.costs.iter().filter(|cost| cost.modules > 0).collect();
@@ -78,7 +78,7 @@ fn line(ui: &mut Ui, words: &str, name: &str, move_help: Option<&str>) -> Row {
             ui.set_min_width(ui.available_width());
             ui.label(words);
             if let Some(help) = move_help {
-                let press = ui.button(text::MOVE_IT).on_hover_text(text::move_help(help));
+                let press = ui.button(text::MOVE_IT.now()).on_hover_text(text::move_help(help));
                 press.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, text::move_named(words)));
                 button = Some(press);
             }

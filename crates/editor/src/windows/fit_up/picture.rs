@@ -43,10 +43,10 @@ pub(super) fn show(ui: &mut Ui, measured: &Measured, deck: &Deck) {
         painter.line_segment([*a, *c], Stroke::new(1.0, p.zone));
         painter.line_segment([*b, *d], Stroke::new(1.0, p.zone));
         for (from, to, name) in [
-            (a, b, text::SIDE_EAVE),
-            (d, c, text::SIDE_HEAD),
-            (a, d, text::SIDE_LEFT),
-            (b, c, text::SIDE_RIGHT),
+            (a, b, text::SIDE_EAVE.now()),
+            (d, c, text::SIDE_HEAD.now()),
+            (a, d, text::SIDE_LEFT.now()),
+            (b, c, text::SIDE_RIGHT.now()),
         ] {
             let middle = *from + (*to - *from) * 0.5;
             let out = (middle - room.center()).normalized();

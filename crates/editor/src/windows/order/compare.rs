@@ -27,24 +27,24 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
 
 fn orders(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
-    ui.strong(text::COMPARE_ORDERS);
+    ui.strong(text::COMPARE_ORDERS.now());
     ui.horizontal_wrapped(|ui| {
-        if ui.button(text::KEEP_THIS).on_hover_text(text::KEEP_THIS_HELP).clicked() {
+        if ui.button(text::KEEP_THIS.now()).on_hover_text(text::KEEP_THIS_HELP.now()).clicked() {
             let name = text::as_it_was(&job.name);
             desk.windows.order.other = Some(OtherOrder { name, takeoff: takeoff.clone() });
         }
-        if ui.button(text::COMPARE_JOB).clicked() {
+        if ui.button(text::COMPARE_JOB.now()).clicked() {
             actions.push(Action::Run(Command::CompareJob));
         }
     });
     let Some(other) = &desk.windows.order.other else {
-        quiet(ui, text::COMPARE_ORDERS_WHY);
+        quiet(ui, text::COMPARE_ORDERS_WHY.now());
         return;
     };
     let found = compare(&other.takeoff, takeoff);
     ui.label(text::compared_with(&other.name));
     if found.is_empty() {
-        ui.label(text::ORDERS_ALIKE);
+        ui.label(text::ORDERS_ALIKE.now());
         return;
     }
     match &found.money_apart {
@@ -52,9 +52,13 @@ fn orders(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actio
         None => ui.strong(text::total_moved(&found)),
     };
     egui::Grid::new("compared orders").num_columns(5).striped(true).spacing([16.0, 4.0]).show(ui, |ui| {
-        for head in
-            [text::COLUMN_NUMBER, text::COLUMN_WHAT, text::COLUMN_NEED, text::COLUMN_ORDER, text::COLUMN_COST]
-        {
+        for head in [
+            text::COLUMN_NUMBER.now(),
+            text::COLUMN_WHAT.now(),
+            text::COLUMN_NEED.now(),
+            text::COLUMN_ORDER.now(),
+            text::COLUMN_COST.now(),
+        ] {
             ui.strong(head);
         }
         ui.end_row();
@@ -70,7 +74,7 @@ fn changed(ui: &mut Ui, change: &Change) {
     ui.label(&change.name);
     ui.label(text::from_to(&change.need_words[0], &change.need_words[1]));
     ui.label(text::from_to(&change.packages[0].to_string(), &change.packages[1].to_string()));
-    let more = change.more.map_or_else(|| text::NO_PRICE.to_owned(), |more| format!("{more:+.2}"));
+    let more = change.more.map_or_else(|| text::NO_PRICE.now().to_owned(), |more| format!("{more:+.2}"));
     let color = match change.more {
         Some(more) if more.is_sign_negative() => p.note,
         Some(_) => p.text,
@@ -82,19 +86,19 @@ fn changed(ui: &mut Ui, change: &Change) {
 
 fn suppliers(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
-    ui.strong(text::COMPARE_SUPPLIERS);
+    ui.strong(text::COMPARE_SUPPLIERS.now());
     ui.horizontal_wrapped(|ui| {
-        if ui.button(text::ADD_SUPPLIER).clicked() {
+        if ui.button(text::ADD_SUPPLIER.now()).clicked() {
             actions.push(Action::Run(Command::AddOffer));
         }
         let some = !desk.windows.order.offers.is_empty();
-        if ui.add_enabled(some, egui::Button::new(text::FORGET_SUPPLIERS)).clicked() {
+        if ui.add_enabled(some, egui::Button::new(text::FORGET_SUPPLIERS.now())).clicked() {
             desk.windows.order.offers.clear();
         }
     });
     let offers = &desk.windows.order.offers;
     if offers.is_empty() {
-        quiet(ui, text::COMPARE_SUPPLIERS_WHY);
+        quiet(ui, text::COMPARE_SUPPLIERS_WHY.now());
         return;
     }
     let mut lists: Vec<&PriceList> = vec![&job.prices];
@@ -116,8 +120,8 @@ fn suppliers(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Ac
     egui::Grid::new("suppliers").num_columns(2 + lists.len()).striped(true).spacing([16.0, 4.0]).show(
         ui,
         |ui| {
-            ui.strong(text::COLUMN_NUMBER);
-            ui.strong(text::COLUMN_WHAT);
+            ui.strong(text::COLUMN_NUMBER.now());
+            ui.strong(text::COLUMN_WHAT.now());
             for list in &lists {
                 ui.strong(&list.name);
             }
@@ -131,7 +135,7 @@ fn suppliers(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Ac
                             RichText::new(text::cheapest(cost)).strong()
                         }
                         Some(cost) => RichText::new(format!("{cost:.2}")),
-                        None => RichText::new(text::NO_PRICE).color(p.caution),
+                        None => RichText::new(text::NO_PRICE.now()).color(p.caution),
                     };
                     ui.label(words);
                 }

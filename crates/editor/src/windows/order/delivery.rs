@@ -16,7 +16,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let rows = pallet(&document.plan().takeoff, &job.order.delivery);
     if rows.is_empty() {
-        quiet(ui, text::NOTHING_ON_ORDER);
+        quiet(ui, text::NOTHING_ON_ORDER.now());
         return;
     }
     head(ui, job, &rows, actions);
@@ -32,43 +32,43 @@ fn head(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
     ui.horizontal_wrapped(|ui| {
         let open = rows.iter().filter(|row| row.counted.is_none()).count();
         ui.label(text::counted_so_far(rows.len() - open, rows.len()));
-        let rest = ui.add_enabled(open > 0, egui::Button::new(text::REST_CAME));
-        if rest.on_hover_text(text::REST_CAME_HELP).clicked() {
-            change(actions, job, text::REST_CAME.to_owned(), |order| {
+        let rest = ui.add_enabled(open > 0, egui::Button::new(text::REST_CAME.now()));
+        if rest.on_hover_text(text::REST_CAME_HELP.now()).clicked() {
+            change(actions, job, text::REST_CAME.now().to_owned(), |order| {
                 for row in rows.iter().filter(|row| row.counted.is_none()) {
                     let all = Received { packages: row.ordered, ..Received::default() };
                     order.delivery.counts.insert(row.number.clone(), all);
                 }
             });
         }
-        if ui.button(text::LOAD_COUNTS).on_hover_text(text::LOAD_COUNTS_HELP).clicked() {
+        if ui.button(text::LOAD_COUNTS.now()).on_hover_text(text::LOAD_COUNTS_HELP.now()).clicked() {
             actions.push(Action::Run(Command::LoadCounts));
         }
         for (sheet, name) in
-            [(CrewSheet::Pallet, text::PRINT_LIST), (CrewSheet::Claim, text::PRINT_THE_CLAIM)]
+            [(CrewSheet::Pallet, text::PRINT_LIST.now()), (CrewSheet::Claim, text::PRINT_THE_CLAIM.now())]
         {
             if ui.button(name).clicked() {
                 actions.push(Action::Run(Command::Print(sheet)));
             }
         }
-        if ui.button(text::COPY_CLAIM).clicked() {
+        if ui.button(text::COPY_CLAIM.now()).clicked() {
             ui.ctx().copy_text(chalkcourse_takeoff::claim_text(&job.name, delivery, rows));
-            actions.push(Action::Say(text::CLAIM_COPIED.to_owned()));
+            actions.push(Action::Say(text::CLAIM_COPIED.now().to_owned()));
         }
     });
     ui.horizontal(|ui| {
-        let label = text::CHANGE_DELIVERY;
+        let label = text::CHANGE_DELIVERY.now();
         ui.vertical(|ui| {
             ui.set_max_width(300.0);
-            if let Some(date) = fields::words(ui, text::DELIVERY_DATE, &delivery.date) {
+            if let Some(date) = fields::words(ui, text::DELIVERY_DATE.now(), &delivery.date) {
                 change(actions, job, label.to_owned(), |order| order.delivery.date = date);
             }
-            if let Some(by) = fields::words(ui, text::DELIVERY_BY, &delivery.by) {
+            if let Some(by) = fields::words(ui, text::DELIVERY_BY.now(), &delivery.by) {
                 change(actions, job, label.to_owned(), |order| order.delivery.by = by);
             }
         });
         ui.vertical(|ui| {
-            if let Some(note) = fields::words(ui, text::DELIVERY_NOTE, &delivery.note) {
+            if let Some(note) = fields::words(ui, text::DELIVERY_NOTE.now(), &delivery.note) {
                 change(actions, job, label.to_owned(), |order| order.delivery.note = note);
             }
         });
@@ -78,13 +78,13 @@ fn head(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
 fn table(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
     let heads = [
         ("", false),
-        (text::COLUMN_NUMBER, false),
-        (text::COLUMN_WHAT, false),
-        (text::COLUMN_ORDERED, true),
-        (text::COLUMN_CAME, true),
-        (text::COLUMN_DAMAGED, true),
-        (text::COLUMN_NOTE, false),
-        (text::COLUMN_STATE, false),
+        (text::COLUMN_NUMBER.now(), false),
+        (text::COLUMN_WHAT.now(), false),
+        (text::COLUMN_ORDERED.now(), true),
+        (text::COLUMN_CAME.now(), true),
+        (text::COLUMN_DAMAGED.now(), true),
+        (text::COLUMN_NOTE.now(), false),
+        (text::COLUMN_STATE.now(), false),
     ];
     TableBuilder::new(ui)
         .striped(true)
@@ -122,7 +122,7 @@ fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Job, row: &PalletRow,
     let label = || text::count_part(number);
     cells.col(|ui| {
         let whole = row.is_complete() && row.over() == 0;
-        if fields::tick(ui, whole, true, &text::all_came(number), text::ALL_CAME_HELP) {
+        if fields::tick(ui, whole, true, &text::all_came(number), text::ALL_CAME_HELP.now()) {
             change(actions, job, label(), |order| {
                 if !whole {
                     let note =
@@ -199,12 +199,12 @@ fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Job, row: &PalletRow,
 }
 
 fn can_start(ui: &mut Ui, rows: &[PalletRow]) {
-    ui.strong(text::CAN_START);
+    ui.strong(text::CAN_START.now());
     egui::ScrollArea::vertical().id_salt("can start").auto_shrink([false, false]).show(ui, |ui| {
         for stage in stages_ready(rows) {
             let p = theme::of(ui);
             let (words, color) = if stage.can_start {
-                (text::CAN.to_owned(), p.note)
+                (text::CAN.now().to_owned(), p.note)
             } else {
                 (text::waits_for(&stage.waits_for), p.text)
             };

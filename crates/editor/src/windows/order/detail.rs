@@ -7,6 +7,7 @@ use crate::panels::quiet;
 use crate::{fields, text, theme};
 use chalkcourse_job::{AddedLine, Group, Job, Stage};
 use chalkcourse_takeoff::{Line, LineState};
+use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
 
 /// Room for it under the table.
@@ -16,7 +17,7 @@ pub(super) fn show(ui: &mut Ui, job: &Job, desk: &mut Desk, line: &Line, actions
     ui.horizontal(|ui| {
         ui.label(RichText::new(format!("{}  {}", line.number, line.name)).strong());
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.small_button(text::CLOSE).clicked() {
+            if ui.small_button(text::CLOSE.now()).clicked() {
                 desk.opened_line = None;
             }
             if matches!(line.state, LineState::Overridden { .. })
@@ -42,7 +43,7 @@ fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
         LineState::Counted | LineState::Added { .. } => None,
     };
     if let Some(why) = why
-        && let Some(why) = fields::words(ui, text::REASON, why)
+        && let Some(why) = fields::words(ui, text::REASON.now(), why)
     {
         change(actions, job, text::give_reason(number), |order| {
             if let Some(off) = order.off.get_mut(number) {
@@ -59,7 +60,7 @@ fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
         ui.label(count);
     }
     quiet(ui, &text::waste_words(line, job.units));
-    quiet(ui, &line.source);
+    quiet(ui, &of_data(&line.source));
     if let Some(state) = line.state_words(job.units) {
         ui.label(RichText::new(state).color(theme::of(ui).accent));
     }
@@ -81,7 +82,7 @@ fn alternates(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
     choices.extend(
         price.alternates.iter().zip(&names).map(|(other, name)| (Some(other.number.as_str()), name.as_str())),
     );
-    if let Some(chosen) = fields::choice(ui, text::TAKE_INSTEAD, now, &choices) {
+    if let Some(chosen) = fields::choice(ui, text::TAKE_INSTEAD.now(), now, &choices) {
         change(actions, job, text::take_alternate(&line.number), |order| match chosen {
             Some(other) => {
                 order.alternates.insert(line.number.clone(), other.to_owned());
@@ -102,24 +103,24 @@ fn added(ui: &mut Ui, job: &Job, own: &AddedLine, actions: &mut Actions) {
             }
         });
     };
-    if let Some(name) = fields::name(ui, text::LINE_WHAT, &own.name) {
+    if let Some(name) = fields::name(ui, text::LINE_WHAT.now(), &own.name) {
         set(&|line| line.name.clone_from(&name));
     }
-    if let Some(package) = fields::name(ui, text::LINE_PACKAGE, &own.package) {
+    if let Some(package) = fields::name(ui, text::LINE_PACKAGE.now(), &own.package) {
         set(&|line| line.package.clone_from(&package));
     }
     let groups: Vec<(Group, &str)> = Group::ALL.into_iter().map(|group| (group, group.name())).collect();
-    if let Some(group) = fields::choice(ui, text::LINE_GROUP, own.group, &groups) {
+    if let Some(group) = fields::choice(ui, text::LINE_GROUP.now(), own.group, &groups) {
         set(&|line| line.group = group);
     }
     let stages: Vec<(Stage, &str)> = Stage::ALL.into_iter().map(|stage| (stage, stage.name())).collect();
-    if let Some(stage) = fields::choice(ui, text::LINE_STAGE, own.stage, &stages) {
+    if let Some(stage) = fields::choice(ui, text::LINE_STAGE.now(), own.stage, &stages) {
         set(&|line| line.stage = stage);
     }
-    if let Some(why) = fields::words(ui, text::REASON, &own.why) {
+    if let Some(why) = fields::words(ui, text::REASON.now(), &own.why) {
         set(&|line| line.why.clone_from(&why));
     }
-    if ui.button(text::REMOVE_LINE).clicked() {
+    if ui.button(text::REMOVE_LINE.now()).clicked() {
         change(actions, job, text::remove_line(&own.number), |order| {
             order.added.retain(|line| line.number != own.number);
         });

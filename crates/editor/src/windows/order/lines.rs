@@ -7,6 +7,7 @@ use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
 use chalkcourse_job::{Group, Job, Override, Price, Stage};
 use chalkcourse_takeoff::{Line, LineState, cost_of, lines_for_spreadsheet, show_amount};
+use chalkcourse_words::{Say, say};
 use egui::{Align, Layout, RichText, Sense, Ui};
 use egui_extras::{Column, TableBuilder};
 use rust_decimal::Decimal;
@@ -38,8 +39,8 @@ pub(super) enum SortBy {
     Cost,
 }
 
-const COLUMNS: [(&str, Option<SortBy>, bool); 8] = [
-    ("", None, false),
+const COLUMNS: [(Say, Option<SortBy>, bool); 8] = [
+    (say("", ""), None, false),
     (text::COLUMN_NUMBER, Some(SortBy::Number), false),
     (text::COLUMN_WHAT, Some(SortBy::What), false),
     (text::COLUMN_NEED, None, true),
@@ -63,7 +64,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     let held = desk.opened_line.as_ref().and_then(|number| all.iter().find(|line| line.number == *number));
     let room = ui.available_height() - if held.is_some() { detail::HIGH } else { 0.0 };
     if rows.is_empty() {
-        quiet(ui, text::NO_SUCH_LINE);
+        quiet(ui, text::NO_SUCH_LINE.now());
     } else {
         ui.allocate_ui(egui::vec2(ui.available_width(), room.max(120.0)), |ui| {
             table(ui, job, desk, &rows, actions);
@@ -80,17 +81,17 @@ fn bar(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mut 
     ui.horizontal(|ui| {
         let state = &mut desk.windows.order;
         let find = egui::TextEdit::singleline(&mut state.find)
-            .hint_text(text::FIND_LINE)
+            .hint_text(text::FIND_LINE.now())
             .desired_width(170.0)
             .margin(egui::Margin::symmetric(6, 4));
-        let words = ui.label(RichText::new(text::FIND).color(theme::of(ui).quiet));
+        let words = ui.label(RichText::new(text::FIND.now()).color(theme::of(ui).quiet));
         ui.add(find).labelled_by(words.id);
         let choices = [
-            (Shown::ByGroup, text::SHOWN_BY_GROUP),
-            (Shown::ByStage, text::SHOWN_BY_STAGE),
-            (Shown::Plain, text::SHOWN_PLAIN),
-            (Shown::Changed, text::SHOWN_CHANGED),
-            (Shown::Unpriced, text::SHOWN_UNPRICED),
+            (Shown::ByGroup, text::SHOWN_BY_GROUP.now()),
+            (Shown::ByStage, text::SHOWN_BY_STAGE.now()),
+            (Shown::Plain, text::SHOWN_PLAIN.now()),
+            (Shown::Changed, text::SHOWN_CHANGED.now()),
+            (Shown::Unpriced, text::SHOWN_UNPRICED.now()),
         ];
         let now = choices.iter().find(|(shown, _)| *shown == state.shown).map_or("", |(_, name)| *name);
         egui::ComboBox::from_id_salt("shown lines")
@@ -102,8 +103,8 @@ fn bar(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mut 
                 }
             })
             .response
-            .accessible_name(text::SHOWN_LINES);
-        if ui.button(text::COPY_LINES).on_hover_text(text::COPY_LINES_HELP).clicked() {
+            .accessible_name(text::SHOWN_LINES.now());
+        if ui.button(text::COPY_LINES.now()).on_hover_text(text::COPY_LINES_HELP.now()).clicked() {
             let lines: Vec<&Line> = rows
                 .iter()
                 .filter_map(|row| match row {
@@ -114,10 +115,10 @@ fn bar(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mut 
             ui.ctx().copy_text(lines_for_spreadsheet(&lines, job.units));
             actions.push(Action::Say(text::lines_copied(lines.len())));
         }
-        if ui.button(text::ADD_LINE).on_hover_text(text::ADD_LINE_HELP).clicked() {
+        if ui.button(text::ADD_LINE.now()).on_hover_text(text::ADD_LINE_HELP.now()).clicked() {
             let line = new_line(job);
             desk.opened_line = Some(line.number.clone());
-            change(actions, job, text::ADD_LINE.to_owned(), |order| order.added.push(line));
+            change(actions, job, text::ADD_LINE.now().to_owned(), |order| order.added.push(line));
         }
     });
 }
@@ -188,7 +189,7 @@ fn table(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mu
         .column(Column::exact(92.0))
         .header(HIGH, |mut header| {
             for (title, sort, right) in COLUMNS {
-                header.col(|ui| heading(ui, desk, title, sort, right));
+                header.col(|ui| heading(ui, desk, title.now(), sort, right));
             }
         })
         .body(|body| {
@@ -234,7 +235,7 @@ fn heading(ui: &mut Ui, desk: &mut Desk, title: &str, sort: Option<SortBy>, at_r
             (true, true) => " ↓",
         };
         let button = egui::Button::new(RichText::new(format!("{title}{sign}")).strong()).frame(false);
-        if ui.add(button).on_hover_text(text::SORT_HELP).clicked() {
+        if ui.add(button).on_hover_text(text::SORT_HELP.now()).clicked() {
             (state.sorted, state.down) = match (state.sorted == sort, state.down) {
                 (false, _) => (sort, false),
                 (true, false) => (sort, true),
@@ -257,7 +258,7 @@ fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Job, line: &Line, action
     };
     row.col(|ui| {
         let added = matches!(line.state, LineState::Added { .. });
-        if fields::tick(ui, !off, !added, &text::order_this(&line.number), text::ON_ORDER_HELP) {
+        if fields::tick(ui, !off, !added, &text::order_this(&line.number), text::ON_ORDER_HELP.now()) {
             switch(actions, job, line);
         }
     });
@@ -284,7 +285,7 @@ fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Job, line: &Line, action
     row.col(|ui| {
         let (words, missing) = match line.cost {
             Some(cost) => (format!("{cost:.2}"), false),
-            None => (text::NO_PRICE.to_owned(), true),
+            None => (text::NO_PRICE.now().to_owned(), true),
         };
         let words =
             if missing { RichText::new(words).color(theme::of(ui).caution) } else { paint(ui, words) };
@@ -309,11 +310,17 @@ fn packages(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Action
         return;
     }
     let label = text::packages_of(&line.number);
-    let typed =
-        fields::cell(ui, &label, &line.packages.to_string(), text::PACKAGES_HELP, Align::RIGHT, |typed| {
+    let typed = fields::cell(
+        ui,
+        &label,
+        &line.packages.to_string(),
+        text::PACKAGES_HELP.now(),
+        Align::RIGHT,
+        |typed| {
             // An empty cell is the count again.
             if typed.trim().is_empty() { Ok(None) } else { parse_packages(typed).map(Some) }
-        });
+        },
+    );
     if let Some(typed) = typed {
         set_packages(actions, job, line, typed);
     }
@@ -350,10 +357,10 @@ fn price(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Actions) 
     let alternate = line.alternate.as_ref().map(|(number, _)| number.clone());
     let parse = |typed: &str| match parse_price(typed) {
         // A list has no part in the place of another without a price.
-        Ok(None) if alternate.is_some() => Err(text::BAD_PRICE.to_owned()),
+        Ok(None) if alternate.is_some() => Err(text::BAD_PRICE.now().to_owned()),
         done => done,
     };
-    let Some(typed) = fields::cell(ui, &label, &shown, text::PRICE_HELP, Align::RIGHT, parse) else {
+    let Some(typed) = fields::cell(ui, &label, &shown, text::PRICE_HELP.now(), Align::RIGHT, parse) else {
         return;
     };
     let number = line.number.clone();
@@ -386,6 +393,6 @@ pub(super) fn parse_price(typed: &str) -> Result<Option<Decimal>, String> {
     }
     match typed.parse::<Decimal>() {
         Ok(price) if !price.is_sign_negative() => Ok(Some(price)),
-        _ => Err(text::BAD_PRICE.to_owned()),
+        _ => Err(text::BAD_PRICE.now().to_owned()),
     }
 }

@@ -28,65 +28,67 @@ pub(super) fn show(ui: &mut Ui, job: &Job, actions: &mut Actions) {
 }
 
 fn roof(ui: &mut Ui, job: &Job, actions: &mut Actions) {
-    ui.strong(text::ROOF_WORK);
+    ui.strong(text::ROOF_WORK.now());
     let work = &job.order.roof;
     let scopes = [
-        (0, RoofScope::Whole, text::SCOPE_WHOLE),
-        (1, RoofScope::ArrayFaces, text::SCOPE_ARRAY_FACES),
-        (2, RoofScope::ArrayOnly, text::SCOPE_ARRAY_ONLY),
+        (0, RoofScope::Whole, text::SCOPE_WHOLE.now()),
+        (1, RoofScope::ArrayFaces, text::SCOPE_ARRAY_FACES.now()),
+        (2, RoofScope::ArrayOnly, text::SCOPE_ARRAY_ONLY.now()),
     ];
     let now = scopes.iter().find(|(_, scope, _)| *scope == work.scope).map_or(3, |(at, ..)| *at);
     let mut choices: Vec<(usize, &str)> = scopes.iter().map(|(at, _, name)| (*at, *name)).collect();
     if now == 3 {
-        choices.push((3, text::SCOPE_FACES));
+        choices.push((3, text::SCOPE_FACES.now()));
     }
-    if let Some(chosen) = fields::choice_at(ui, WORDS, text::COVERED_ANEW, now, &choices)
+    if let Some(chosen) = fields::choice_at(ui, WORDS, text::COVERED_ANEW.now(), now, &choices)
         && let Some((_, scope, _)) = scopes.into_iter().find(|(at, ..)| *at == chosen)
     {
-        change(actions, job, text::COVERED_ANEW.to_owned(), |order| order.roof.scope = scope);
+        change(actions, job, text::COVERED_ANEW.now().to_owned(), |order| order.roof.scope = scope);
     }
-    let layers = fields::parsed_at(ui, WORDS, text::LAYERS, &work.layers.to_string(), "", |typed| {
-        typed.trim().parse::<u32>().ok().filter(|layers| *layers <= 5).ok_or(text::BAD_LAYERS)
+    let layers = fields::parsed_at(ui, WORDS, text::LAYERS.now(), &work.layers.to_string(), "", |typed| {
+        typed.trim().parse::<u32>().ok().filter(|layers| *layers <= 5).ok_or(text::BAD_LAYERS.now())
     });
     if let Some(layers) = layers {
-        change(actions, job, text::LAYERS.to_owned(), |order| order.roof.layers = layers);
+        change(actions, job, text::LAYERS.now().to_owned(), |order| order.roof.layers = layers);
     }
-    let ways = [(WasteBy::Rule, text::WASTE_BY_RULE), (WasteBy::Geometry, text::WASTE_BY_GEOMETRY)];
-    if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_BY, job.order.waste_by, &ways) {
-        change(actions, job, text::WASTE_BY.to_owned(), |order| order.waste_by = way);
+    let ways =
+        [(WasteBy::Rule, text::WASTE_BY_RULE.now()), (WasteBy::Geometry, text::WASTE_BY_GEOMETRY.now())];
+    if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_BY.now(), job.order.waste_by, &ways) {
+        change(actions, job, text::WASTE_BY.now().to_owned(), |order| order.waste_by = way);
     }
 }
 
 fn prices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     let list = &job.prices;
     ui.horizontal(|ui| {
-        ui.strong(text::PRICE_LIST);
-        if ui.small_button(text::LOAD).clicked() {
+        ui.strong(text::PRICE_LIST.now());
+        if ui.small_button(text::LOAD.now()).clicked() {
             actions.push(Action::Run(Command::LoadPrices));
         }
     });
     quiet(ui, &text::list_words(list));
     let shown = |amount: Option<Decimal>| amount.map(|amount| amount.to_string()).unwrap_or_default();
     let tax = shown(list.tax_percent);
-    if let Some(tax) = fields::parsed_at(ui, WORDS, text::TAX_PERCENT, &tax, text::UNKNOWN_HELP, parse_price)
+    if let Some(tax) =
+        fields::parsed_at(ui, WORDS, text::TAX_PERCENT.now(), &tax, text::UNKNOWN_HELP.now(), parse_price)
     {
-        change_prices(actions, job, text::TAX_PERCENT.to_owned(), |list| list.tax_percent = tax);
+        change_prices(actions, job, text::TAX_PERCENT.now().to_owned(), |list| list.tax_percent = tax);
     }
     let delivery = shown(list.delivery);
     if let Some(delivery) =
-        fields::parsed_at(ui, WORDS, text::DELIVERY, &delivery, text::UNKNOWN_HELP, parse_price)
+        fields::parsed_at(ui, WORDS, text::DELIVERY.now(), &delivery, text::UNKNOWN_HELP.now(), parse_price)
     {
-        change_prices(actions, job, text::DELIVERY.to_owned(), |list| list.delivery = delivery);
+        change_prices(actions, job, text::DELIVERY.now().to_owned(), |list| list.delivery = delivery);
     }
 }
 
 fn pricing(ui: &mut Ui, job: &Job, actions: &mut Actions) {
-    ui.strong(text::ON_TOP);
+    ui.strong(text::ON_TOP.now());
     let pricing = &job.order.pricing;
     let percent = |typed: &str| parse_price(typed).map(Option::unwrap_or_default);
     let overhead = pricing.overhead_percent.to_string();
-    if let Some(share) = fields::parsed_at(ui, WORDS, text::OVERHEAD, &overhead, "", percent) {
-        change(actions, job, text::OVERHEAD.to_owned(), |order| order.pricing.overhead_percent = share);
+    if let Some(share) = fields::parsed_at(ui, WORDS, text::OVERHEAD.now(), &overhead, "", percent) {
+        change(actions, job, text::OVERHEAD.now().to_owned(), |order| order.pricing.overhead_percent = share);
     }
     let (kind, share) = match pricing.profit {
         Profit::None => (0, Decimal::ZERO),
@@ -98,36 +100,41 @@ fn pricing(ui: &mut Ui, job: &Job, actions: &mut Actions) {
         1 => Profit::Markup { percent },
         _ => Profit::Margin { percent },
     };
-    let kinds = [(0, text::PROFIT_NONE), (1, text::PROFIT_MARKUP), (2, text::PROFIT_MARGIN)];
-    if let Some(kind) = fields::choice_at(ui, WORDS, text::PROFIT, kind, &kinds) {
-        change(actions, job, text::PROFIT.to_owned(), |order| order.pricing.profit = profit(kind, share));
+    let kinds =
+        [(0, text::PROFIT_NONE.now()), (1, text::PROFIT_MARKUP.now()), (2, text::PROFIT_MARGIN.now())];
+    if let Some(kind) = fields::choice_at(ui, WORDS, text::PROFIT.now(), kind, &kinds) {
+        change(actions, job, text::PROFIT.now().to_owned(), |order| {
+            order.pricing.profit = profit(kind, share);
+        });
     }
     if kind > 0
         && let Some(share) =
-            fields::parsed_at(ui, WORDS, text::PROFIT_PERCENT, &share.to_string(), "", percent)
+            fields::parsed_at(ui, WORDS, text::PROFIT_PERCENT.now(), &share.to_string(), "", percent)
     {
-        change(actions, job, text::PROFIT.to_owned(), |order| order.pricing.profit = profit(kind, share));
+        change(actions, job, text::PROFIT.now().to_owned(), |order| {
+            order.pricing.profit = profit(kind, share);
+        });
     }
 }
 
 fn stock(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     ui.horizontal(|ui| {
-        ui.strong(text::STOCK);
-        if ui.small_button(text::LOAD).on_hover_text(text::STOCK_HELP).clicked() {
+        ui.strong(text::STOCK.now());
+        if ui.small_button(text::LOAD.now()).on_hover_text(text::STOCK_HELP.now()).clicked() {
             actions.push(Action::Run(Command::LoadStock));
         }
     });
     if job.order.stock.is_empty() {
-        quiet(ui, text::STOCK_EMPTY);
+        quiet(ui, text::STOCK_EMPTY.now());
     }
     for (at, left) in job.order.stock.iter().enumerate() {
         ui.push_id(at, |ui| leftover(ui, job, at, left, actions));
     }
-    if ui.button(text::ADD_STOCK).clicked()
+    if ui.button(text::ADD_STOCK.now()).clicked()
         && let Some(part) = job.kit.parts.first()
     {
         let number = part.number.clone();
-        change(actions, job, text::ADD_STOCK.to_owned(), |order| {
+        change(actions, job, text::ADD_STOCK.now().to_owned(), |order| {
             order.stock.push(Leftover { number, amount: Holds::Pieces(0.0), note: String::new() });
         });
     }
@@ -155,7 +162,7 @@ fn leftover(ui: &mut Ui, job: &Job, at: usize, left: &Leftover, actions: &mut Ac
             }
         });
         narrow(ui, 96.0, &mut |ui| {
-            let (shown, help) = (left.amount.show(job.units), text::STOCK_AMOUNT_HELP);
+            let (shown, help) = (left.amount.show(job.units), text::STOCK_AMOUNT_HELP.now());
             if let Some(amount) =
                 fields::cell(ui, &text::stock_amount(nth), &shown, help, Align::RIGHT, Holds::parse_cell)
             {
@@ -163,16 +170,21 @@ fn leftover(ui: &mut Ui, job: &Job, at: usize, left: &Leftover, actions: &mut Ac
             }
         });
         narrow(ui, 130.0, &mut |ui| {
-            if let Some(note) =
-                fields::cell(ui, &text::stock_note(nth), &left.note, text::STOCK_NOTE, Align::LEFT, words)
-            {
+            if let Some(note) = fields::cell(
+                ui,
+                &text::stock_note(nth),
+                &left.note,
+                text::STOCK_NOTE.now(),
+                Align::LEFT,
+                words,
+            ) {
                 changed.note = note;
             }
         });
-        removed = ui.small_button(text::REMOVE).clicked();
+        removed = ui.small_button(text::REMOVE.now()).clicked();
     });
     if removed || changed != *left {
-        change(actions, job, text::STOCK.to_owned(), |order| {
+        change(actions, job, text::STOCK.now().to_owned(), |order| {
             if removed {
                 order.stock.remove(at);
             } else if let Some(left) = order.stock.get_mut(at) {

@@ -1,0 +1,115 @@
+//! What follows from a job, in Spanish: the same facts, and no English among the words.
+#![allow(clippy::unwrap_used, reason = "a helper of a test may stop it")]
+
+use chalkcourse_job::{Job, builtin_kit, builtin_rule_books};
+use chalkcourse_plan::{Plan, evaluate};
+use chalkcourse_tests::samples;
+use chalkcourse_words::{Language, of_data, speaking};
+use std::collections::BTreeSet;
+
+/// Words that stand in no Spanish sentence and in almost every English one.
+const ENGLISH: [&str; 24] = [
+    "the", "of", "and", "is", "are", "not", "from", "with", "this", "that", "for", "on", "by", "at", "to",
+    "it", "which", "module", "modules", "row", "rows", "asks", "block", "face",
+];
+
+fn is_english(words: &str) -> bool {
+    words.split(|c: char| !c.is_alphabetic()).any(|word| ENGLISH.contains(&word.to_lowercase().as_str()))
+}
+
+/// A job without names, in which everything that the rules can find is looked for.
+fn harsh(mut job: Job) -> Job {
+    let book = std::sync::Arc::make_mut(&mut job.rule_book);
+    for limit in book.setbacks.values_mut().chain(book.clearances.values_mut()) {
+        limit.value = limit.value * 6.0;
+    }
+    book.courses_to_ridge.value = 40;
+    book.hooked_share.value = 1.0;
+    job
+}
+
+/// Parts, packages, crews and cautions of the data that comes with the program, but for measures that read alike.
+#[test]
+fn the_data_that_comes_with_the_program_is_in_spanish_too() {
+    let (kit, books) = (builtin_kit(), builtin_rule_books());
+    let parts = kit.parts.iter().flat_map(|part| [part.name.clone(), part.package.name.clone()]);
+    let crews = kit.crews.iter().map(|crew| crew.name.clone());
+    let cautions = books.iter().flat_map(|book| &book.cautions);
+    let cautions = cautions.flat_map(|caution| [caution.about.clone(), caution.text.clone()]);
+    let roofing = books.iter().filter_map(|book| book.roofing.as_ref());
+    let roofing = roofing.flat_map(|roofing| {
+        let limits = [&roofing.drip_edge, &roofing.fire_class].into_iter().flatten();
+        limits
+            .map(|limit| limit.value.clone())
+            .chain([roofing.double_underlayment.clone()])
+            .collect::<Vec<_>>()
+    });
+    let all: BTreeSet<String> = parts.chain(crews).chain(cautions).chain(roofing).collect();
+    assert!(all.len() > 100);
+    let missing: Vec<_> =
+        all.iter().filter(|text| speaking(Language::Spanish, || of_data(text)) == **text).collect();
+    assert!(missing.is_empty(), "{missing:#?}");
+}
+
+/// Every sample, as it is and under limits that nearly everything breaks: no sentence of the rules, of what was checked, of
+/// the checklist or of the order has an English word beyond names; sources are quoted.
+#[test]
+fn findings_checklist_and_order_are_said_in_spanish() {
+    let mut english = BTreeSet::new();
+    let mut codes = BTreeSet::new();
+    for (name, job) in samples::all() {
+        for job in [job.clone(), harsh(job)] {
+            let plan: Plan = speaking(Language::Spanish, || evaluate(&job));
+            let names: Vec<&str> = job.faces.iter().map(|face| face.name.as_str()).collect();
+            let mut hear = |words: &str| {
+                let bare = names.iter().fold(words.to_owned(), |words, name| words.replace(name, "·"));
+                if is_english(&bare) {
+                    english.insert(format!("{name}: {words}"));
+                }
+            };
+            for finding in &plan.findings {
+                codes.insert(finding.code);
+                [&finding.message, &finding.measured, &finding.required]
+                    .into_iter()
+                    .for_each(|words| hear(words));
+                finding.fix.iter().for_each(|fix| hear(&fix.label));
+            }
+            for rule in speaking(Language::Spanish, || chalkcourse_rules::checked(&job)) {
+                hear(rule.title);
+                rule.why_not.iter().for_each(|why| hear(why));
+            }
+            for line in speaking(Language::Spanish, || chalkcourse_rules::checklist(&job, &plan.layout)) {
+                hear(&line.about);
+                hear(&line.text);
+            }
+            for line in &plan.takeoff.lines {
+                hear(&line.name);
+                speaking(Language::Spanish, || {
+                    line.terms.iter().for_each(|term| hear(&term.words(job.units)));
+                    hear(&line.packages_words(job.units));
+                });
+            }
+            plan.takeoff.notes.iter().for_each(|note| hear(note));
+        }
+    }
+    assert!(english.is_empty(), "{english:#?}");
+    assert!(codes.len() >= 6, "the harsh book finds too little to judge the words by: {codes:?}");
+}
+
+/// Waivers hold by the key of a finding, and orders by the number of a part: neither may change with the language.
+#[test]
+fn keys_numbers_and_amounts_are_the_same_in_both_languages() {
+    for (name, job) in samples::all() {
+        let job = harsh(job);
+        let facts = |language| {
+            speaking(language, || {
+                let plan = evaluate(&job);
+                let keys: Vec<String> = plan.findings.iter().map(|found| found.key.clone()).collect();
+                let lines: Vec<_> =
+                    plan.takeoff.lines.iter().map(|line| (line.number.clone(), line.packages)).collect();
+                (keys, lines, plan.takeoff.totals.total)
+            })
+        };
+        assert_eq!(facts(Language::English), facts(Language::Spanish), "{name}");
+    }
+}
