@@ -16,6 +16,8 @@ pub(crate) enum Action {
     Commit,
     /// End the gesture as if it had not been.
     Abort,
+    /// Go to the job as it was after a step.
+    Jump(usize),
     /// Hold something.
     Select(Selection),
     /// Carry out a command.

@@ -155,6 +155,8 @@ pub(crate) enum Command {
     Quit,
     Undo,
     Redo,
+    /// The list of all steps.
+    History,
     Delete,
     Fill,
     MakeRoom,
@@ -195,7 +197,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 42] = [
+    const WITH_KEYS: [Self; 43] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -210,6 +212,7 @@ impl Command {
         Self::Quit,
         Self::Redo,
         Self::Undo,
+        Self::History,
         Self::Delete,
         Self::Fill,
         Self::MakeRoom,
@@ -332,6 +335,7 @@ impl Command {
             Self::Quit => text::QUIT.now(),
             Self::Undo => text::UNDO.now(),
             Self::Redo => text::REDO.now(),
+            Self::History => text::HISTORY.now(),
             Self::Delete => text::DELETE.now(),
             Self::Fill => text::FILL.now(),
             Self::MakeRoom => text::MAKE_ROOM.now(),
@@ -383,6 +387,7 @@ impl Command {
             Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::Undo => (Modifiers::COMMAND, Key::Z),
             Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
+            Self::History => (Modifiers::NONE, Key::H),
             Self::Delete => (Modifiers::NONE, Key::Delete),
             Self::Fill => (Modifiers::NONE, Key::L),
             Self::MakeRoom => (Modifiers::NONE, Key::R),

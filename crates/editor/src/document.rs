@@ -94,6 +94,13 @@ impl Document {
         label
     }
 
+    /// Goes to the job as it was after a step.
+    pub(crate) fn jump(&mut self, step: usize) -> bool {
+        let moved = self.history.jump(step);
+        self.refresh();
+        moved
+    }
+
     /// Remembers that the job as it is now is on disk at `path`.
     pub(crate) fn mark_saved(&mut self, path: PathBuf) {
         self.path = Some(path);

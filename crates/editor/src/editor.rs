@@ -333,6 +333,12 @@ impl Editor {
                     self.desk.trouble = None;
                     self.document.abort();
                 }
+                Action::Jump(step) => {
+                    self.drop_gesture();
+                    if self.document.jump(step) {
+                        self.desk.said = text::jumped(&self.document);
+                    }
+                }
                 Action::Select(selection) => self.desk.selection = selection,
                 Action::Run(command) => self.run(ctx, command),
                 Action::Open(path) if is_of_buildings(&path) => self.import(ctx, &path),
@@ -469,6 +475,7 @@ impl Editor {
             Command::SaveRuleBook => self.save_rule_book(ctx),
             Command::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
             Command::Checklist => self.desk.windows.checklist = true,
+            Command::History => self.desk.windows.history = true,
             Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
             Command::WindZones => self.desk.show_zones = !self.desk.show_zones,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),

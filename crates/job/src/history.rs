@@ -7,15 +7,48 @@ use std::sync::Arc;
 struct Step {
     label: String,
     job: Arc<Job>,
+    /// The step that it was taken after; none for the first.
+    after: Option<usize>,
 }
 
-/// All jobs from the first to the newest. Undo goes to an earlier job: the very same one, not one worked back.
+/// A step as a list shows it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Past<'a> {
+    /// Its number, for [`History::jump`].
+    pub number: usize,
+    /// What it did.
+    pub label: &'a str,
+    /// Where it stands to the job as it is now.
+    pub place: PastPlace,
+    /// Whether the job after it is the one on disk.
+    pub saved: bool,
+}
+
+/// Where a step stands to the job as it is now.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PastPlace {
+    /// It led here: undo comes by it.
+    Before,
+    /// It is the last that led here.
+    Now,
+    /// It was undone: redo comes by it.
+    Ahead,
+    /// Something else was done in its place.
+    Aside,
+}
+
+/// All jobs from the first to the newest. Undo goes to an earlier job: the very same one, not one worked back. What was undone
+/// and then done otherwise is kept beside, until the history itself is dropped.
 ///
 /// A gesture (a drag, typing in a field) is [`preview`](Self::preview)ed as often as it moves and becomes one step
 /// on [`commit`](Self::commit), or none on [`abort`](Self::abort).
 #[derive(Clone, Debug)]
 pub struct History {
+    /// In the order in which they were taken.
     steps: Vec<Step>,
+    /// The steps that undo and redo walk, from the first.
+    line: Vec<usize>,
+    /// Where in the line the job is now.
     at: usize,
     preview: Option<Step>,
     saved: Option<Arc<Job>>,
@@ -26,7 +59,8 @@ impl History {
     pub fn new(job: Job) -> Self {
         let job = Arc::new(job);
         Self {
-            steps: vec![Step { label: pick("open", "abrir").to_owned(), job: Arc::clone(&job) }],
+            steps: vec![Step { label: pick("open", "abrir").to_owned(), job: Arc::clone(&job), after: None }],
+            line: vec![0],
             at: 0,
             preview: None,
             saved: Some(job),
@@ -35,12 +69,16 @@ impl History {
 
     /// The job as it is now, in the middle of a gesture too.
     pub fn job(&self) -> &Arc<Job> {
-        &self.preview.as_ref().unwrap_or(&self.steps[self.at]).job
+        &self.preview.as_ref().unwrap_or(self.now()).job
     }
 
     /// The job without the gesture that is going on.
     pub fn settled(&self) -> &Arc<Job> {
-        &self.steps[self.at].job
+        &self.now().job
+    }
+
+    fn now(&self) -> &Step {
+        &self.steps[self.line[self.at]]
     }
 
     /// Takes a step. False when the edit changes nothing; then there is no step to undo.
@@ -59,7 +97,7 @@ impl History {
     /// [`EditError`]; what was shown before stays.
     pub fn preview(&mut self, label: &str, edit: &Edit) -> Result<(), EditError> {
         let next = apply(self.settled(), edit)?;
-        self.preview = Some(Step { label: label.to_owned(), job: Arc::new(next) });
+        self.preview = Some(Step { label: label.to_owned(), job: Arc::new(next), after: None });
         Ok(())
     }
 
@@ -98,12 +136,52 @@ impl History {
 
     /// What undo would take back.
     pub fn undo_label(&self) -> Option<&str> {
-        (self.at > 0).then(|| self.steps[self.at].label.as_str())
+        (self.at > 0).then(|| self.now().label.as_str())
     }
 
     /// What redo would do again.
     pub fn redo_label(&self) -> Option<&str> {
-        self.steps.get(self.at + 1).map(|step| step.label.as_str())
+        Some(self.steps[*self.line.get(self.at + 1)?].label.as_str())
+    }
+
+    /// Every step that was taken, in the order of time.
+    pub fn past(&self) -> impl Iterator<Item = Past<'_>> {
+        let here = self.line[self.at];
+        self.steps.iter().enumerate().map(move |(number, step)| {
+            let place = match self.line.binary_search(&number) {
+                _ if number == here => PastPlace::Now,
+                Ok(at) if at < self.at => PastPlace::Before,
+                Ok(_) => PastPlace::Ahead,
+                Err(_) => PastPlace::Aside,
+            };
+            let saved = self.saved.as_ref().is_some_and(|saved| Arc::ptr_eq(saved, &step.job));
+            Past { number, label: &step.label, place, saved }
+        })
+    }
+
+    /// Goes to the job as it was after a step, aside or not; undo and redo then walk the steps that lead there and on. False for a
+    /// number that no step has, and for the step that is now. A gesture that is going on is dropped.
+    pub fn jump(&mut self, number: usize) -> bool {
+        self.preview = None;
+        if number >= self.steps.len() || number == self.line[self.at] {
+            return false;
+        }
+        if let Ok(at) = self.line.binary_search(&number) {
+            self.at = at;
+            return true;
+        }
+        let mut line = vec![number];
+        while let Some(before) = line.last().and_then(|last| self.steps[*last].after) {
+            line.push(before);
+        }
+        line.reverse();
+        self.at = line.len() - 1;
+        // On from there as it went on last.
+        while let Some(next) = self.steps.iter().rposition(|step| step.after == line.last().copied()) {
+            line.push(next);
+        }
+        self.line = line;
+        true
     }
 
     /// Remembers that the job as it is now is on disk.
@@ -127,9 +205,111 @@ impl History {
         if *job == **self.settled() {
             return false;
         }
-        self.steps.truncate(self.at + 1);
-        self.steps.push(Step { label, job });
+        let after = Some(self.line[self.at]);
+        self.line.truncate(self.at + 1);
+        self.line.push(self.steps.len());
+        self.steps.push(Step { label, job, after });
         self.at += 1;
         true
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use PastPlace::{Ahead, Aside, Before, Now};
+
+    fn empty() -> Job {
+        let (kit, book, prices) = (crate::builtin_kit(), crate::builtin_rule_book(), crate::builtin_prices());
+        Job::new("a job".to_owned(), kit, book, prices)
+    }
+
+    fn renamed(history: &mut History, name: &str) {
+        let edit = Edit::SetName(name.to_owned());
+        assert!(history.edit(name, &edit).is_ok_and(|changed| changed));
+    }
+
+    fn places(history: &History) -> Vec<PastPlace> {
+        history.past().map(|step| step.place).collect()
+    }
+
+    fn start() -> History {
+        let mut history = History::new(empty());
+        ["a", "b", "c"].into_iter().for_each(|name| renamed(&mut history, name));
+        history
+    }
+
+    #[test]
+    fn what_was_done_otherwise_stays_beside() {
+        let mut history = start();
+        history.undo();
+        history.undo();
+        assert_eq!(places(&history), [Before, Now, Ahead, Ahead]);
+        renamed(&mut history, "d");
+        assert_eq!(places(&history), [Before, Before, Aside, Aside, Now]);
+        assert_eq!(history.redo_label(), None);
+        // To the other way, in its middle: it goes on from there as it went on then.
+        assert!(history.jump(2));
+        assert_eq!(history.job().name, "b");
+        assert_eq!(places(&history), [Before, Before, Now, Ahead, Aside]);
+        assert_eq!(history.redo().as_deref(), Some("c"));
+        assert_eq!(history.undo_label(), Some("c"));
+        assert!(history.jump(4));
+        assert_eq!(history.job().name, "d");
+        assert_eq!(history.undo().as_deref(), Some("d"));
+        assert_eq!(history.job().name, "a");
+    }
+
+    #[test]
+    fn a_jump_goes_only_where_a_step_is() {
+        let mut history = start();
+        assert!(!history.jump(3) && !history.jump(4) && !history.jump(usize::MAX));
+        assert!(history.jump(0));
+        assert_eq!(history.undo_label(), None);
+        assert_eq!(history.redo_label(), Some("a"));
+        assert!(history.preview("x", &Edit::SetName("x".to_owned())).is_ok());
+        assert!(history.jump(1) && !history.in_gesture());
+        assert_eq!(history.job().name, "a");
+    }
+
+    #[test]
+    fn the_step_on_disk_is_told() {
+        let mut history = start();
+        assert!(history.past().next().is_some_and(|step| step.saved));
+        history.mark_saved();
+        let saved: Vec<usize> = history.past().filter(|step| step.saved).map(|step| step.number).collect();
+        assert_eq!(saved, [3]);
+        history.undo();
+        assert!(history.is_unsaved());
+        assert!(history.jump(3) && !history.is_unsaved());
+    }
+
+    /// A thousand steps, undos, redos and jumps by chance, against a list of every job that was.
+    #[test]
+    fn every_job_that_was_can_be_come_back_to() {
+        let mut history = History::new(empty());
+        let mut known = vec![history.job().name.clone()];
+        let mut state = 0x9e37_79b9_u64;
+        for turn in 0..1000 {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            match (state >> 33) % 4 {
+                0 => drop(history.undo()),
+                1 => drop(history.redo()),
+                2 => {
+                    let to = (state >> 40) as usize % known.len();
+                    history.jump(to);
+                    assert_eq!(history.job().name, known[to]);
+                }
+                _ => {
+                    renamed(&mut history, &format!("job {turn}"));
+                    known.push(history.job().name.clone());
+                }
+            }
+            assert_eq!(history.past().count(), known.len());
+            let now: Vec<_> = history.past().filter(|step| step.place == Now).collect();
+            assert_eq!(now.len(), 1);
+            assert_eq!(known[now[0].number], history.job().name);
+        }
+        assert!(known.len() > 100);
     }
 }

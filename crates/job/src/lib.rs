@@ -43,7 +43,7 @@ pub use file::{
     FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, kit_schema, load,
     previous_path, price_list_schema, rule_book_schema, save, write_atomically,
 };
-pub use history::History;
+pub use history::{History, Past, PastPlace};
 pub use holds::Holds;
 pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site, Waiver};
 pub use kit::{

@@ -135,6 +135,7 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     ui.set_min_width(240.0);
     item(ui, Command::Undo, Command::Undo.can(document, desk), actions);
     item(ui, Command::Redo, Command::Redo.can(document, desk), actions);
+    item(ui, Command::History, true, actions);
     ui.separator();
     item(ui, Command::Delete, Command::Delete.can(document, desk), actions);
     ui.separator();

@@ -1,6 +1,7 @@
 //! What undo calls a step, and names for new things.
 
-use chalkcourse_job::{Job, PenetrationKind};
+use crate::Document;
+use chalkcourse_job::{Job, Past, PastPlace, PenetrationKind};
 use chalkcourse_words::{Say, pick, say, tell};
 
 pub(crate) fn move_of(name: &str) -> String {
@@ -66,6 +67,35 @@ pub(crate) fn redone(label: Option<&str>) -> String {
         || pick("Nothing to redo", "Nada que rehacer").to_owned(),
         |label| tell!("Done again: {label}", "Hecho otra vez: {label}"),
     )
+}
+
+pub(crate) const HISTORY: Say = say("Steps taken", "Pasos dados");
+pub(crate) const HISTORY_WHY: Say = say(
+    "Since the job was opened, in the order of time. Press one to go there; nothing is lost until you close the job.",
+    "Desde que se abrió la obra, en orden de tiempo. Oprima uno para ir ahí; nada se pierde hasta cerrar la obra.",
+);
+
+/// "3.  move A"
+pub(crate) fn step_words(step: &Past<'_>) -> String {
+    format!("{}.  {}", step.number + 1, step.label)
+}
+
+/// Where a step stands, in a word beside it.
+pub(crate) fn step_note(step: &Past<'_>) -> String {
+    let place = match step.place {
+        PastPlace::Before => "",
+        PastPlace::Now => pick("now", "ahora"),
+        PastPlace::Ahead => pick("undone", "deshecho"),
+        PastPlace::Aside => pick("done otherwise later", "después se hizo otra cosa"),
+    };
+    let saved = if step.saved { pick("saved", "guardado") } else { "" };
+    [place, saved].into_iter().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(", ")
+}
+
+pub(crate) fn jumped(document: &Document) -> String {
+    let now = document.history().past().find(|step| step.place == PastPlace::Now);
+    let words = now.map_or_else(String::new, |step| step_words(&step));
+    tell!("Back at step {words}", "De vuelta en el paso {words}")
 }
 
 /// "Face 3", a name that the job does not have yet.

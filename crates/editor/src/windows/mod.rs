@@ -5,6 +5,7 @@ mod checklist;
 mod copy_to;
 mod coursing;
 mod fit_up;
+mod history;
 mod import;
 mod order;
 mod palette;
@@ -28,6 +29,10 @@ pub(crate) use roof::{RoofPart, RoofWindow};
 /// What is open beside the drawing.
 #[derive(Debug, Default)]
 pub(crate) struct Windows {
+    /// All steps since the job was opened.
+    pub(crate) history: bool,
+    /// How many of them the list had when it was drawn last.
+    steps_shown: usize,
     pub(crate) checklist: bool,
     /// The field that finds commands.
     pub(crate) palette: Option<Palette>,
@@ -95,6 +100,9 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);
     }
+    if desk.windows.history {
+        history::show(ctx, document, &mut desk.windows, actions);
+    }
     palette::show(ctx, document, desk, actions);
     desk.windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
 }
@@ -115,6 +123,7 @@ pub(crate) fn close_top(ctx: &Context, windows: &mut Windows) {
         (text::FIT_UP.now(), &mut windows.fit_up.open),
         (text::TAPED_FACE.now(), &mut windows.taped),
         (text::CHECKLIST.now(), &mut windows.checklist),
+        (text::HISTORY.now(), &mut windows.history),
     ]
     .into_iter()
     .filter(|(_, open)| **open)

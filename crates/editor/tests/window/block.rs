@@ -17,7 +17,7 @@ fn on_block(hand: &Hand, cell: Cell, part: DVec2) -> DVec2 {
     face.plane().to_plan(block.corner_of(cell, &job.kit) + block.module_size(&job.kit) * part)
 }
 
-fn select(hand: &mut Hand) {
+pub(crate) fn select(hand: &mut Hand) {
     let at = on_block(hand, Cell { row: 0, column: 0 }, dvec2(0.3, 0.4));
     let pos = hand.at(at);
     hand.click(pos);

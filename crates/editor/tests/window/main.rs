@@ -18,4 +18,5 @@ mod parts;
 mod picture;
 mod rules;
 mod start;
+mod steps;
 mod taped;
