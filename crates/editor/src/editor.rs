@@ -53,6 +53,8 @@ pub struct Editor {
     title: String,
     space: Option<Space>,
     frame_times: Option<FrameTimes>,
+    /// A finger was seen on the screen.
+    fingers: bool,
 }
 
 impl Editor {
@@ -81,6 +83,7 @@ impl Editor {
             title: String::new(),
             space: None,
             frame_times: None,
+            fingers: false,
         };
         if let Some(path) = &options.frame_times {
             match FrameTimes::create(path) {
@@ -173,6 +176,10 @@ impl Editor {
     pub fn show(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         speak(self.language);
+        if !self.fingers && ctx.input(egui::InputState::has_touch_screen) {
+            self.fingers = true;
+            theme::for_fingers(&ctx);
+        }
         self.answer_files(&ctx);
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
@@ -230,12 +237,18 @@ impl Editor {
     fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
         let p = theme::of(ui);
         let frame = |x: i8, y: i8| Frame::new().fill(p.panel).inner_margin(Margin::symmetric(x, y));
-        Panel::top("top bar").exact_size(46.0).frame(frame(10, 4)).show(ui, |ui| {
-            panels::top_bar(ui, &self.document, &mut self.desk, &self.settings, actions);
-        });
-        Panel::bottom("status").exact_size(34.0).frame(frame(12, 2)).show(ui, |ui| {
-            panels::status(ui, &self.document, &self.desk, actions);
-        });
+        Panel::top("top bar").exact_size(if self.fingers { 52.0 } else { 46.0 }).frame(frame(10, 4)).show(
+            ui,
+            |ui| {
+                panels::top_bar(ui, &self.document, &mut self.desk, &self.settings, actions);
+            },
+        );
+        Panel::bottom("status").exact_size(if self.fingers { 46.0 } else { 34.0 }).frame(frame(12, 2)).show(
+            ui,
+            |ui| {
+                panels::status(ui, &self.document, &self.desk, actions);
+            },
+        );
         Panel::right("side").default_size(344.0).size_range(300.0..=520.0).frame(frame(0, 0)).show(
             ui,
             |ui| {
@@ -245,9 +258,12 @@ impl Editor {
         Panel::left("tools").exact_size(88.0).resizable(false).frame(frame(6, 4)).show(ui, |ui| {
             panels::tools(ui, &self.desk, actions);
         });
-        Panel::top("draw bar").exact_size(40.0).frame(frame(12, 2)).show(ui, |ui| {
-            canvas::draw_bar(ui, &self.document, &mut self.desk, actions);
-        });
+        Panel::top("draw bar").exact_size(if self.fingers { 46.0 } else { 40.0 }).frame(frame(12, 2)).show(
+            ui,
+            |ui| {
+                canvas::draw_bar(ui, &self.document, &mut self.desk, actions);
+            },
+        );
     }
 
     fn drawing(&mut self, ui: &mut Ui) {

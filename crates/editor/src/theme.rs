@@ -194,6 +194,18 @@ pub(crate) fn install(ctx: &egui::Context) {
     ctx.set_style_of(Theme::Light, style(false));
 }
 
+/// Larger things to press, once a finger was seen on the screen: a height of 40 points with room around, where WCAG 2.2
+/// (2.5.8) asks for 24.
+pub(crate) fn for_fingers(ctx: &egui::Context) {
+    for theme in [Theme::Dark, Theme::Light] {
+        ctx.style_mut_of(theme, |style| {
+            style.spacing.interact_size.y = 38.0;
+            style.spacing.button_padding = Vec2::new(GAP * 3.0, GAP * 2.0);
+            style.spacing.scroll.bar_width = 16.0;
+        });
+    }
+}
+
 /// The built-in faces, with Hack behind the text face: it has the arrows and signs that the latter lacks.
 fn fonts() -> FontDefinitions {
     let mut fonts = FontDefinitions::default();

@@ -1,3 +1,4 @@
+use crate::theme::GRAB;
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
 use chalkcourse_job::FaceId;
 use egui::{Pos2, Vec2};
@@ -57,6 +58,8 @@ pub(crate) struct Space {
     pub(crate) camera: Camera,
     /// The face and its plane in the face-on view.
     pub(crate) face_on: Option<(usize, Plane)>,
+    /// Fingers are at work: what is taken hold of is as large as they are.
+    pub(crate) fingers: bool,
 }
 
 impl Space {
@@ -103,6 +106,16 @@ impl Space {
         points / self.camera.scale
     }
 
+    /// How near, in points, a place must be to what is taken hold of: a target 44 points wide for a finger (WCAG 2.2, 2.5.5).
+    pub(crate) fn grab(&self) -> f32 {
+        if self.fingers { 22.0 } else { GRAB }
+    }
+
+    /// How much larger what is taken hold of is drawn, and how much farther out it stands.
+    pub(crate) fn grown(&self) -> f32 {
+        if self.fingers { 2.0 } else { 1.0 }
+    }
+
     /// Whether a face is drawn: all in plan, the one in the face-on view.
     pub(crate) fn shows(&self, face: usize) -> bool {
         self.face_on.is_none_or(|(shown, _)| shown == face)
@@ -117,7 +130,7 @@ mod tests {
     fn zooming_keeps_the_point_under_the_pointer() {
         let area = egui::Rect::from_min_size(Pos2::new(100.0, 50.0), Vec2::new(600.0, 400.0));
         let camera = Camera { centre: dvec2(3.0, -7.0), scale: 25.0 };
-        let space = Space { area, camera, face_on: None };
+        let space = Space { area, camera, face_on: None, fingers: false };
         let pointer = Pos2::new(180.0, 330.0);
         let under = space.world(pointer);
         let near = Space { camera: camera.zoomed(3.7, under), ..space };
@@ -129,7 +142,8 @@ mod tests {
     fn fitting_shows_all_with_a_margin() {
         let area = egui::Rect::from_min_size(Pos2::ZERO, Vec2::new(600.0, 400.0));
         let bounds = Rect { min: dvec2(-10.0, 0.0), max: dvec2(50.0, 10.0) };
-        let space = Space { area, camera: Camera::fitted(bounds, area.size()), face_on: None };
+        let space =
+            Space { area, camera: Camera::fitted(bounds, area.size()), face_on: None, fingers: false };
         for corner in bounds.corners() {
             assert!(area.shrink(20.0).contains(space.screen(corner)), "{corner} is off the screen");
         }

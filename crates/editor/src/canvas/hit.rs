@@ -1,6 +1,5 @@
 use crate::Selection;
 use crate::selection::PartPlace;
-use crate::theme::GRAB;
 use crate::view::Space;
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, PartId, PenetrationId};
@@ -67,12 +66,18 @@ pub(crate) const HANDLES: [(i8, i8); 8] =
 pub(crate) fn handle_at(space: &Space, plane: &Plane, bounds: Rect, side: (i8, i8)) -> Pos2 {
     let part = dvec2(f64::from(side.0), f64::from(side.1));
     let at = bounds.centre() + bounds.size() / 2.0 * part;
-    outside(space, plane, at, part, 7.0)
+    outside(space, plane, at, part, if space.fingers { 20.0 } else { 7.0 })
 }
 
 /// Where the grip of a row is on the screen.
 pub(crate) fn row_end_at(space: &Space, plane: &Plane, row: Rect) -> Pos2 {
-    outside(space, plane, dvec2(row.max.x, row.centre().y), dvec2(1.0, 0.0), 22.0)
+    outside(
+        space,
+        plane,
+        dvec2(row.max.x, row.centre().y),
+        dvec2(1.0, 0.0),
+        if space.fingers { 62.0 } else { 22.0 },
+    )
 }
 
 /// A point of a frame on the screen, moved so many points toward a direction of the frame.
@@ -112,8 +117,15 @@ pub(crate) fn at(space: &Space, job: &Job, layout: &Layout, held: Selection, pos
         .unwrap_or(Hit::Nothing)
 }
 
-pub(super) fn near(a: Pos2, b: Pos2) -> bool {
-    (a - b).length() <= GRAB
+pub(super) fn near(space: &Space, a: Pos2, b: Pos2) -> bool {
+    (a - b).length() <= space.grab()
+}
+
+/// Of several places that could be taken hold of the nearest one, where one is near enough.
+pub(super) fn nearest<T>(space: &Space, places: impl Iterator<Item = (T, Pos2)>, pos: Pos2) -> Option<T> {
+    let away = |at: Pos2| (at - pos).length();
+    let near = places.filter(|(_, at)| near(space, *at, pos));
+    near.min_by(|(_, a), (_, b)| away(*a).total_cmp(&away(*b))).map(|(what, _)| what)
 }
 
 fn block_handle(space: &Space, job: &Job, layout: &Layout, held: Selection, pos: Pos2) -> Option<Hit> {
@@ -123,14 +135,13 @@ fn block_handle(space: &Space, job: &Job, layout: &Layout, held: Selection, pos:
         return None;
     }
     let bounds = block_rect(job, block);
-    let handle = HANDLES.into_iter().find(|&side| near(handle_at(space, &face.plane, bounds, side), pos));
-    if let Some(side) = handle {
+    let handles = HANDLES.into_iter().map(|side| (side, handle_at(space, &face.plane, bounds, side)));
+    if let Some(side) = nearest(space, handles, pos) {
         return Some(Hit::Handle { block: block.id, side });
     }
-    (0..block.rows.min(200))
-        .filter(|_| block.rows > 1)
-        .find(|&row| near(row_end_at(space, &face.plane, row_rect(job, block, row)), pos))
-        .map(|row| Hit::RowEnd { block: block.id, row })
+    let ends = (0..block.rows.min(200)).filter(|_| block.rows > 1);
+    let ends = ends.map(|row| (row, row_end_at(space, &face.plane, row_rect(job, block, row))));
+    nearest(space, ends, pos).map(|row| Hit::RowEnd { block: block.id, row })
 }
 
 /// The corners of a face's outline as drawn, with ring and number; none of one that follows from a part.
@@ -149,9 +160,8 @@ fn corner(space: &Space, job: &Job, held: Option<FaceId>, pos: Pos2) -> Option<H
     if space.face_on.is_some() {
         return None;
     }
-    corners(job, face)
-        .find(|&(_, _, p)| near(space.screen_from_plan(p), pos))
-        .map(|(ring, corner, _)| Hit::Corner { face, ring, corner })
+    let places = corners(job, face).map(|(ring, corner, p)| ((ring, corner), space.screen_from_plan(p)));
+    nearest(space, places, pos).map(|(ring, corner)| Hit::Corner { face, ring, corner })
 }
 
 fn side(space: &Space, job: &Job, layout: &Layout, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
@@ -163,7 +173,7 @@ fn side(space: &Space, job: &Job, layout: &Layout, held: Option<FaceId>, pos: Po
         .outline
         .sides()
         .find(|&(_, _, a, b)| {
-            distance(pos, space.screen_from_plan(a), space.screen_from_plan(b)) <= GRAB * 0.7
+            distance(pos, space.screen_from_plan(a), space.screen_from_plan(b)) <= space.grab() * 0.7
         })
         .map(|(ring, side, _, _)| Hit::Side { face, ring, side })
 }
@@ -183,7 +193,7 @@ fn penetration(space: &Space, layout: &Layout, plan: DVec2, pos: Pos2) -> Option
         .filter(|p| space.face_on.is_none_or(|(face, _)| p.on_face(face).is_some()))
         .find(|p| {
             let middle = p.plan.bounds().map(|b| space.screen_from_plan(b.centre()));
-            p.plan.contains(plan) || middle.is_some_and(|middle| near(middle, pos))
+            p.plan.contains(plan) || middle.is_some_and(|middle| near(space, middle, pos))
         })
         .map(|p| Hit::Penetration(p.id))
 }

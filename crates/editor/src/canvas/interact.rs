@@ -7,7 +7,6 @@ use crate::action::{Action, Actions};
 use crate::commands::Tool;
 use crate::desk::Desk;
 use crate::selection::PartPlace;
-use crate::theme::GRAB;
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Edit, Penetration, PenetrationId};
@@ -48,6 +47,9 @@ pub(crate) fn run(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut De
         Tool::Tape => tape(ui, stage, desk),
         Tool::Picture => picture::interact(ui, stage, document, desk),
     }
+    if ui.input(|input| input.multi_touch().is_some()) {
+        give_up(desk, actions);
+    }
     drag(ui, stage, document, desk, actions);
     keys::run(ui, document, desk, actions);
     menu::show(stage, document, desk, actions);
@@ -67,7 +69,7 @@ fn scene<'a>(stage: &Stage, document: &'a Document) -> Scene<'a> {
     Scene {
         job: document.settled(),
         layout: &document.plan().layout,
-        reach: stage.space.reach(f64::from(GRAB)),
+        reach: stage.space.reach(f64::from(stage.space.grab())),
     }
 }
 
@@ -132,14 +134,21 @@ pub(super) fn add_corner(
     Some(Action::EditAndSelect(text::add_corner_of(&face.name), Edit::PutFace(next), held))
 }
 
+/// Ends a drag as if it had not been: at Esc, and when a second finger comes down, which moves the view.
+fn give_up(desk: &mut Desk, actions: &mut Actions) {
+    if desk.gesture.as_ref().is_some_and(|gesture| !matches!(gesture, Gesture::Dropped)) {
+        desk.gesture = Some(Gesture::Dropped);
+        desk.guides.clear();
+        actions.push(Action::Abort);
+    }
+}
+
 /// Carries on the drag that is going on, and ends it.
 fn drag(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let Some(gesture) = desk.gesture.clone() else { return };
     let response = &stage.response;
     if ui.input(|input| input.key_pressed(egui::Key::Escape)) {
-        desk.gesture = Some(Gesture::Dropped);
-        desk.guides.clear();
-        actions.push(Action::Abort);
+        give_up(desk, actions);
         return;
     }
     if response.dragged_by(PointerButton::Primary)

@@ -71,7 +71,8 @@ pub(crate) fn stage(ui: &mut Ui, document: &Document, desk: &mut Desk) -> Stage 
         desk.fit = false;
         desk.fitted_to = Some(area.size());
     }
-    let mut space = Space { area, camera: desk.camera, face_on: face_on(document, desk) };
+    let fingers = ui.input(egui::InputState::has_touch_screen);
+    let mut space = Space { area, camera: desk.camera, face_on: face_on(document, desk), fingers };
     navigate(ui, &response, &mut space);
     if space.camera != desk.camera {
         desk.fitted_to = None;
@@ -95,18 +96,19 @@ fn navigate(ui: &Ui, response: &Response, space: &mut Space) {
     if panned {
         moved += response.drag_delta();
     }
-    let (scroll, pinch, fingers) = ui.input(|input| {
-        (input.smooth_scroll_delta().y, input.zoom_delta(), input.multi_touch().map(|t| t.translation_delta))
-    });
-    if let Some(delta) = fingers {
-        moved += delta;
+    let (scroll, pinch, fingers) =
+        ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta(), input.multi_touch()));
+    if let Some(fingers) = &fingers {
+        moved += fingers.translation_delta;
     }
     if moved != egui::Vec2::ZERO {
         let world = chalkcourse_geometry::dvec2(f64::from(moved.x), -f64::from(moved.y)) / space.camera.scale;
         space.camera.centre -= world;
     }
     let factor = f64::from(pinch) * (f64::from(scroll) * 0.0035).exp();
-    if let Some(pointer) = response.hover_pos()
+    // Between two fingers the roof stays where they hold it.
+    let middle = fingers.map(|fingers| fingers.center_pos).filter(|middle| space.area.contains(*middle));
+    if let Some(pointer) = middle.or_else(|| response.hover_pos())
         && factor != 1.0
     {
         let fixed = space.world(pointer);

@@ -129,7 +129,7 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
         }
         for row in (0..block.rows.min(200)).filter(|_| block.rows > 1) {
             let at = row_end_at(&brush.space, &face.plane, row_rect(job, block, row));
-            let grip = Rect::from_center_size(at, Vec2::new(6.0, 14.0));
+            let grip = Rect::from_center_size(at, Vec2::new(6.0, 14.0) * brush.space.grown());
             brush.painter.rect(
                 grip,
                 CornerRadius::same(3),
@@ -152,7 +152,7 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
 pub(super) fn handle(brush: &Brush, at: Pos2, held: bool) {
     let p = brush.palette;
     let (fill, radius) = if held { (p.accent, theme::HANDLE + 1.5) } else { (p.panel, theme::HANDLE) };
-    brush.painter.circle(at, radius, fill, Stroke::new(1.6, p.accent));
+    brush.painter.circle(at, radius * brush.space.grown(), fill, Stroke::new(1.6, p.accent));
 }
 
 /// From the block to the border of its face: eave, top, and both sides.

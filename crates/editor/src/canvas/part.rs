@@ -2,13 +2,13 @@
 
 use super::Stage;
 use super::gesture::{Gesture, Step};
-use super::hit::{Hit, distance, near};
+use super::hit::{Hit, distance, nearest};
 use super::paint::Brush;
 use super::snap::{self, Scene};
 use crate::action::{Action, Actions};
 use crate::desk::Desk;
 use crate::selection::PartPlace;
-use crate::theme::{self, GRAB};
+use crate::theme;
 use crate::view::{Space, View};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::{DVec2, nearest_on_segment};
@@ -30,8 +30,8 @@ pub(super) fn held(job: &Job, selection: Selection) -> Option<&RoofPart> {
 /// The corner or side of the held part that is at a place of the screen.
 pub(super) fn at(space: &Space, job: &Job, selection: Selection, pos: Pos2) -> Option<Hit> {
     let part = held(job, selection).filter(|_| space.face_on.is_none())?;
-    let corner = corners(part).find(|&(_, _, p)| near(space.screen_from_plan(p), pos));
-    if let Some((ring, corner, _)) = corner {
+    let places = corners(part).map(|(ring, corner, p)| ((ring, corner), space.screen_from_plan(p)));
+    if let Some((ring, corner)) = nearest(space, places, pos) {
         return Some(Hit::Part(part.id, PartPlace::Corner { ring, corner }));
     }
     // The sides of a part that is not held itself would hide those of its faces.
@@ -41,7 +41,7 @@ pub(super) fn at(space: &Space, job: &Job, selection: Selection, pos: Pos2) -> O
     part.outline
         .sides()
         .find(|&(_, _, a, b)| {
-            distance(pos, space.screen_from_plan(a), space.screen_from_plan(b)) <= GRAB * 0.7
+            distance(pos, space.screen_from_plan(a), space.screen_from_plan(b)) <= space.grab() * 0.7
         })
         .map(|(ring, side, ..)| Hit::Part(part.id, PartPlace::Side { ring, side }))
 }

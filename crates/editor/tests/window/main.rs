@@ -20,3 +20,4 @@ mod rules;
 mod start;
 mod steps;
 mod taped;
+mod touch;
