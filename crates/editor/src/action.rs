@@ -1,4 +1,5 @@
 use crate::Selection;
+use crate::canvas::Group;
 use crate::commands::Command;
 use chalkcourse_job::{Edit, FaceId};
 use std::path::PathBuf;
@@ -20,6 +21,8 @@ pub(crate) enum Action {
     Jump(usize),
     /// Hold something.
     Select(Selection),
+    /// Hold several things.
+    Hold(Group),
     /// Carry out a command.
     Run(Command),
     /// Fill faces with modules; all that may carry them where none is named.

@@ -158,6 +158,8 @@ pub(crate) enum Command {
     /// The list of all steps.
     History,
     Delete,
+    /// Hold all blocks and penetrations.
+    HoldAll,
     Fill,
     MakeRoom,
     Mirror,
@@ -197,7 +199,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 43] = [
+    const WITH_KEYS: [Self; 44] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -214,6 +216,7 @@ impl Command {
         Self::Undo,
         Self::History,
         Self::Delete,
+        Self::HoldAll,
         Self::Fill,
         Self::MakeRoom,
         Self::Mirror,
@@ -288,7 +291,8 @@ impl Command {
         match self {
             Self::Undo => document.history().undo_label().is_some(),
             Self::Redo => document.history().redo_label().is_some(),
-            Self::Delete => desk.selection != Selection::Nothing,
+            Self::Delete => desk.selection != Selection::Nothing || !desk.group.is_empty(),
+            Self::HoldAll => !document.job().blocks.is_empty() || !document.job().penetrations.is_empty(),
             Self::Fill
             | Self::FaceOnView
             | Self::RoofReport
@@ -337,6 +341,7 @@ impl Command {
             Self::Redo => text::REDO.now(),
             Self::History => text::HISTORY.now(),
             Self::Delete => text::DELETE.now(),
+            Self::HoldAll => text::HOLD_ALL.now(),
             Self::Fill => text::FILL.now(),
             Self::MakeRoom => text::MAKE_ROOM.now(),
             Self::Mirror => text::MIRROR.now(),
@@ -389,6 +394,7 @@ impl Command {
             Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
             Self::History => (Modifiers::NONE, Key::H),
             Self::Delete => (Modifiers::NONE, Key::Delete),
+            Self::HoldAll => (Modifiers::COMMAND, Key::A),
             Self::Fill => (Modifiers::NONE, Key::L),
             Self::MakeRoom => (Modifiers::NONE, Key::R),
             Self::Mirror => (Modifiers::NONE, Key::M),
@@ -433,7 +439,7 @@ impl Command {
         let fields_own = |command: Self| {
             typing
                 && (!drawing && matches!(command, Self::Undo | Self::Redo)
-                    || matches!(command, Self::AlignTo(_)))
+                    || matches!(command, Self::AlignTo(_) | Self::HoldAll))
         };
         let mut asked: Vec<Self> = ctx.input_mut(|input| {
             Self::with_keys()

@@ -1,5 +1,5 @@
 use crate::arranging::MakingRoom;
-use crate::canvas::{Draft, Gesture, Guide, Handling, OutlineFor, Paths, Preview, WindZones, Zones};
+use crate::canvas::{Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, WindZones, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::panels::{Costs, Filter};
@@ -64,6 +64,8 @@ pub(crate) struct Waiving {
 pub(crate) struct Desk {
     pub(crate) tool: Tool,
     pub(crate) selection: Selection,
+    /// Several things that are held, while nothing else is.
+    pub(crate) group: Group,
     pub(crate) view: View,
     pub(crate) camera: Camera,
     /// The next frame fits the view to what there is.
@@ -175,6 +177,10 @@ impl Desk {
     pub(crate) fn keep_in_step(&mut self, document: &Document) {
         let job = document.job();
         self.selection = self.selection.still_there(job);
+        self.group.still_there(job);
+        if self.selection != Selection::Nothing {
+            self.group = Group::default();
+        }
         self.fill.keep_in_step(document.settled());
         if let View::FaceOn(face) = self.view
             && job.face(face).is_none()

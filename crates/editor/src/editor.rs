@@ -355,7 +355,14 @@ impl Editor {
                         self.desk.said = text::jumped(&self.document);
                     }
                 }
-                Action::Select(selection) => self.desk.selection = selection,
+                Action::Select(selection) => {
+                    self.desk.selection = selection;
+                    self.desk.group = canvas::Group::default();
+                }
+                Action::Hold(group) => {
+                    self.desk.selection = Selection::Nothing;
+                    self.desk.group = group;
+                }
                 Action::Run(command) => self.run(ctx, command),
                 Action::Open(path) if is_of_buildings(&path) => self.import(ctx, &path),
                 Action::TakeBuilding => {
@@ -449,8 +456,15 @@ impl Editor {
                 self.drop_gesture();
                 self.desk.said = text::redone(self.document.redo().as_deref());
             }
+            Command::HoldAll => {
+                let all = canvas::Group::all(self.document.job());
+                self.carry_out(ctx, vec![Action::Hold(all)]);
+            }
             Command::Delete => {
-                let delete = canvas::delete(&self.document, self.desk.selection);
+                let delete = match self.desk.group.is_empty() {
+                    true => canvas::delete(&self.document, self.desk.selection),
+                    false => self.desk.group.deleted(self.document.job()),
+                };
                 self.carry_out(ctx, delete.into_iter().collect());
             }
             Command::Fill => {

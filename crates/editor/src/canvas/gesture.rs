@@ -1,6 +1,7 @@
 //! Drags: from where they began and where the pointer is, the edit that they mean.
 
 use super::draft::corners_at;
+use super::group::Group;
 use super::hit::Hit;
 use super::part;
 use super::picture::{self, Mode};
@@ -50,6 +51,16 @@ pub(crate) enum Gesture {
     },
     Tape {
         from: DVec2,
+    },
+    /// A box around what is to be held, beside what is held already or not.
+    Box {
+        from: DVec2,
+        beside: Group,
+    },
+    /// Several things at once.
+    MoveGroup {
+        start: Group,
+        grab: DVec2,
     },
     /// A corner of a part's footprint.
     PartCorner {
@@ -119,6 +130,11 @@ impl Gesture {
     pub(crate) fn step(&self, scene: Scene, plan: DVec2, free: bool, alone: bool) -> Option<Step> {
         let put = |label: String, block: Block, guides| Step { label, edit: Edit::PutBlock(block), guides };
         match self {
+            Self::MoveGroup { start, grab } => {
+                let label = text::move_of(&text::group_words(start));
+                let edit = start.moved(scene.job, scene.layout, plan - *grab)?;
+                Some(Step { label, edit, guides: Vec::new() })
+            }
             Self::MoveBlock { start, plane, grab } => {
                 let mut block = start.clone();
                 block.at += plane.to_frame(plan) - *grab;
@@ -174,7 +190,7 @@ impl Gesture {
             }
             Self::MovePart { name, parts, grab } => Some(part::move_step(name, parts, plan - *grab)),
             Self::Picture { start, mode, grab } => picture::step(start, *mode, *grab, plan),
-            Self::Tape { .. } | Self::Dropped => None,
+            Self::Tape { .. } | Self::Box { .. } | Self::Dropped => None,
         }
     }
 }

@@ -1,5 +1,6 @@
 use super::drawn::{OutlineFor, drawn};
 use super::gesture::{Gesture, new_block, snapped};
+use super::group::Group;
 use super::hit::{self, Hit};
 use super::snap::Scene;
 use super::{Draft, Stage, keys, menu, pan_key, part, picture};
@@ -75,7 +76,12 @@ fn scene<'a>(stage: &Stage, document: &'a Document) -> Scene<'a> {
 
 fn select(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, hit: Hit, actions: &mut Actions) {
     let response = &stage.response;
-    if response.clicked() || response.secondary_clicked() {
+    let beside = ui.input(|input| input.modifiers.shift);
+    let thing =
+        matches!(hit, Hit::Module { .. } | Hit::Penetration(_) | Hit::Handle { .. } | Hit::RowEnd { .. });
+    if response.clicked() && beside && thing {
+        actions.push(desk.group.clone().toggled(desk.selection, hit).held());
+    } else if response.clicked() || response.secondary_clicked() && !desk.group.has(hit) {
         actions.push(Action::Select(hit.selection(desk.selection)));
     }
     if response.double_clicked() {
@@ -103,6 +109,10 @@ fn select(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, hit: Hit
     {
         let hit = hit_at(stage, document, desk, origin);
         let plan = stage.space.plan(origin);
+        if desk.group.has(hit) {
+            desk.gesture = Some(Gesture::MoveGroup { start: desk.group.clone(), grab: plan });
+            return;
+        }
         desk.gesture = part::begin(hit, document.job(), desk.selection, plan)
             .or_else(|| Gesture::begin(hit, document.job(), &document.plan().layout, plan));
         if desk.gesture.is_some() {
@@ -113,6 +123,9 @@ fn select(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, hit: Hit
                 hit => hit.selection(desk.selection),
             };
             actions.push(Action::Select(selection));
+        } else {
+            let beside = if beside { desk.group.clone() } else { Group::default() };
+            desk.gesture = Some(Gesture::Box { from: plan, beside });
         }
     }
 }
@@ -171,6 +184,12 @@ fn drag(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &
             if document.job().block(id).is_some() {
                 actions.push(Action::Select(Selection::Block(id)));
                 desk.tool = Tool::Select;
+            }
+        } else if let Gesture::Box { from, beside } = gesture {
+            if let Some(to) = ui.input(|input| input.pointer.latest_pos()) {
+                let area = egui::Rect::from_two_pos(stage.space.screen_from_plan(from), to);
+                let found = Group::in_box(&stage.space, &document.plan().layout, area);
+                actions.push(beside.with(found).held());
             }
         } else if !matches!(gesture, Gesture::Dropped) {
             actions.push(Action::Commit);

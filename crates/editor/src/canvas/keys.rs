@@ -23,11 +23,16 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     if let Some(by) = nudge(ui) {
         actions.extend(match desk.tool {
             Tool::Picture => super::picture::nudged(document, by),
+            _ if !desk.group.is_empty() => desk.group.nudged(document.job(), &document.plan().layout, by),
             _ => nudged(document, desk.selection, by),
         });
     }
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
-        actions.extend(switch(document, desk.selection));
+        let group = &desk.group;
+        actions.extend(match group.is_empty() {
+            true => switch(document, desk.selection),
+            false => group.switched(document.job(), group.has_off(document.job())),
+        });
     }
     if desk.draft.is_some() {
         if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
@@ -52,6 +57,8 @@ pub(super) fn escape(ctx: &Context, desk: &mut Desk, actions: &mut Actions) {
         desk.let_go();
     } else if desk.tool != Tool::Select {
         desk.take(Tool::Select);
+    } else if !desk.group.is_empty() {
+        desk.group = super::Group::default();
     } else if desk.selection == Selection::Nothing {
         windows::close_top(ctx, &mut desk.windows);
     } else {

@@ -1,8 +1,9 @@
 //! Painting the plan: the order of things, and the strokes and labels that all of them use.
 
+use super::gesture::Gesture;
 use super::{
-    Stage, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_preview, paint_report,
-    paint_roof, paint_zones, part, picture,
+    Stage, group, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_preview,
+    paint_report, paint_roof, paint_zones, part, picture,
 };
 use crate::Document;
 use crate::desk::Desk;
@@ -37,6 +38,11 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     paint_courses::marks(&brush, document, desk);
     paint_courses::ghost(&brush, document, desk);
     paint_marks::held(&brush, document, desk);
+    group::paint(&brush, &document.plan().layout, &desk.group);
+    if let (Some(Gesture::Box { from, .. }), Some(to)) = (&desk.gesture, ui.input(|i| i.pointer.latest_pos()))
+    {
+        group::paint_box(&brush, brush.space.screen_from_plan(*from), to);
+    }
     part::paint(&brush, document, desk);
     paint_marks::draft(&brush, document, desk);
     paint_marks::tape(&brush, document, desk);

@@ -9,6 +9,7 @@ mod face;
 mod fill;
 mod findings;
 mod first_steps;
+mod group;
 mod job;
 mod part;
 mod penetration;

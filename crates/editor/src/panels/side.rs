@@ -1,4 +1,4 @@
-use super::{block, face, fill, findings, job, part, penetration, picture, quantities};
+use super::{block, face, fill, findings, group, job, part, penetration, picture, quantities};
 use crate::action::Actions;
 use crate::commands::Tool;
 use crate::desk::{Desk, List};
@@ -34,6 +34,10 @@ pub(crate) fn show(
 fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     if desk.tool == Tool::Picture {
         picture::show(ui, document, desk, actions);
+        return;
+    }
+    if !desk.group.is_empty() {
+        group::show(ui, document, desk, actions);
         return;
     }
     // Fields keep what is being typed by their id: another thing has other fields.

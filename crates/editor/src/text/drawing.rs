@@ -1,6 +1,6 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
-use crate::canvas::OutlineFor;
+use crate::canvas::{Group, OutlineFor};
 use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
@@ -19,6 +19,30 @@ pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
         PenetrationKind::EscapeWindow => pick("Escape window", "Ventana de escape"),
         PenetrationKind::Other => pick("Other", "Otra"),
     }
+}
+
+pub(crate) const HOLD_ALL: Say =
+    say("Hold all blocks and penetrations", "Seleccionar todos los bloques y penetraciones");
+pub(crate) const GROUP_HELP: Say = say(
+    "Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.",
+    "Arrastre uno y se mueven todos, o use las flechas. Con Mayús, un clic o un recuadro toma más, y suelta.",
+);
+pub(crate) const GROUP_ON: Say = say("Switch these modules on", "Encender estos módulos");
+pub(crate) const GROUP_OFF: Say = say("Switch these modules off", "Apagar estos módulos");
+pub(crate) const GROUP_DELETE: Say = say("Delete all of these", "Borrar todo esto");
+
+/// "2 blocks, 1 penetration, 3 modules"
+pub(crate) fn group_words(group: &Group) -> String {
+    let count = |count: usize, one: Say, many: Say| match count {
+        0 => None,
+        1 => Some(format!("1 {one}")),
+        count => Some(format!("{count} {many}")),
+    };
+    let blocks = count(group.blocks.len(), say("block", "bloque"), say("blocks", "bloques"));
+    let penetrations = (say("penetration", "penetración"), say("penetrations", "penetraciones"));
+    let penetrations = count(group.penetrations.len(), penetrations.0, penetrations.1);
+    let modules = count(group.modules.len(), say("module", "módulo"), say("modules", "módulos"));
+    [blocks, penetrations, modules].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
 /// What a tool is for.

@@ -114,13 +114,17 @@ pub(crate) const CLOSE: Say = say("Close", "Cerrar");
 pub(crate) const CANCEL: Say = say("Cancel", "Cancelar");
 
 /// Keys that are no commands.
-pub(crate) const OTHER_KEYS: [(Say, Say); 9] = [
+pub(crate) const OTHER_KEYS: [(Say, Say); 10] = [
     (say("Nudge by 1 in", "Mover 1 in"), say("Arrow keys", "Flechas")),
     (say("Nudge by 1 ft", "Mover 1 ft"), say("Shift + arrow keys", "Mayús + flechas")),
     (say("Nudge by 1/16 in", "Mover 1/16 in"), say("Alt + arrow keys", "Alt + flechas")),
     (
         say("Switch the selected module", "Conmutar el módulo seleccionado"),
         say("X or double-click", "X o doble clic"),
+    ),
+    (
+        say("Hold several things", "Seleccionar varias cosas"),
+        say("Drag a box, or Shift + click", "Arrastre un recuadro, o Mayús + clic"),
     ),
     (
         say("Add a corner to a side", "Agregar una esquina a un lado"),

@@ -9,6 +9,7 @@ mod files;
 mod fill;
 mod findings;
 mod formats;
+mod group;
 mod hand;
 mod house;
 mod languages;
