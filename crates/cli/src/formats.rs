@@ -127,6 +127,10 @@ pub(crate) struct Export {
 enum ExportFormat {
     /// Faces, penetrations and modules in longitude and latitude (RFC 7946).
     Geojson,
+    /// The plan as a drawing (SVG 1.1).
+    Svg,
+    /// The plan and each face with the lines to snap, to print (PDF).
+    Build,
     /// The house with modules and penetrations as glTF 2.0 in one binary file.
     Glb,
 }
@@ -142,6 +146,13 @@ impl Export {
             ExportFormat::Geojson => plan_to_geojson(&job, &plan.layout)
                 .with_context(|| format!("{}: --at names the place", self.file.display()))?
                 .into_bytes(),
+            ExportFormat::Svg => {
+                let drawing = chalkcourse_sheets::plan_drawing(&job, &plan);
+                let drawing =
+                    drawing.with_context(|| format!("{}: no face is drawn yet", self.file.display()))?;
+                chalkcourse_sheets::svg(&drawing).into_bytes()
+            }
+            ExportFormat::Build => chalkcourse_sheets::build_pdf(&job, &plan)?,
             ExportFormat::Glb => {
                 let house = chalkcourse_solid::solid(&job, &plan.layout, chalkcourse_solid::Show::default());
                 house_to_glb(&job, &house).with_context(|| self.file.display().to_string())?

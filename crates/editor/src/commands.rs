@@ -71,6 +71,8 @@ impl OrderFormat {
 /// What a crew prints.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum CrewSheet {
+    /// The roof with the lines to snap.
+    Build,
     Checklist,
     /// To count the delivery on.
     Pallet,
@@ -79,11 +81,12 @@ pub(crate) enum CrewSheet {
 }
 
 impl CrewSheet {
-    pub(crate) const ALL: [Self; 3] = [Self::Checklist, Self::Pallet, Self::Claim];
+    pub(crate) const ALL: [Self; 4] = [Self::Build, Self::Checklist, Self::Pallet, Self::Claim];
 
     /// What the file is called after the job's name.
     pub(crate) fn ending(self) -> &'static str {
         match self {
+            Self::Build => "plan.pdf",
             Self::Checklist => "checklist.pdf",
             Self::Pallet => "pallet.pdf",
             Self::Claim => "claim.pdf",
@@ -94,15 +97,17 @@ impl CrewSheet {
 /// What the plan is written as.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum PlanFormat {
+    Svg,
     GeoJson,
     Glb,
 }
 
 impl PlanFormat {
-    pub(crate) const ALL: [Self; 2] = [Self::GeoJson, Self::Glb];
+    pub(crate) const ALL: [Self; 3] = [Self::Svg, Self::GeoJson, Self::Glb];
 
     pub(crate) fn extension(self) -> &'static str {
         match self {
+            Self::Svg => "svg",
             Self::GeoJson => "geojson",
             Self::Glb => "glb",
         }
@@ -143,6 +148,10 @@ pub(crate) enum Command {
     /// The price list of another supplier.
     AddOffer,
     ExportPlan(PlanFormat),
+    /// The drawing on the clipboard, as it is seen.
+    CopyPicture,
+    /// The drawing on the clipboard, as lines.
+    CopySvg,
     Import,
     ImportFolder,
     RoofReport,
@@ -199,12 +208,13 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 44] = [
+    const WITH_KEYS: [Self; 45] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
         Self::Save,
         Self::Export(OrderFormat::Text),
+        Self::CopyPicture,
         Self::ExportPlan(PlanFormat::Glb),
         Self::ExportPlan(PlanFormat::GeoJson),
         Self::ImportFolder,
@@ -247,12 +257,15 @@ impl Command {
     ];
 
     /// All that has no key.
-    const WITHOUT_KEYS: [Self; 30] = [
+    const WITHOUT_KEYS: [Self; 33] = [
         Self::Export(OrderFormat::ByPart),
         Self::Export(OrderFormat::ByStage),
         Self::Export(OrderFormat::Workbook),
         Self::Export(OrderFormat::Csv),
         Self::Export(OrderFormat::Json),
+        Self::Print(CrewSheet::Build),
+        Self::ExportPlan(PlanFormat::Svg),
+        Self::CopySvg,
         Self::Print(CrewSheet::Checklist),
         Self::Print(CrewSheet::Pallet),
         Self::Print(CrewSheet::Claim),
@@ -298,6 +311,8 @@ impl Command {
             | Self::RoofReport
             | Self::Coursing
             | Self::FitUp
+            | Self::CopySvg
+            | Self::Print(CrewSheet::Build)
             | Self::ExportPlan(_) => !document.job().faces.is_empty(),
             _ if ARRANGE.contains(&self) => desk.selection.block().is_some(),
             _ => true,
@@ -322,6 +337,10 @@ impl Command {
             Self::LoadCounts => text::LOAD_COUNTS.now(),
             Self::CompareJob => text::COMPARE_JOB.now(),
             Self::AddOffer => text::ADD_SUPPLIER.now(),
+            Self::CopyPicture => text::COPY_PICTURE.now(),
+            Self::CopySvg => text::COPY_SVG.now(),
+            Self::Print(CrewSheet::Build) => text::PRINT_BUILD.now(),
+            Self::ExportPlan(PlanFormat::Svg) => text::EXPORT_SVG.now(),
             Self::Print(CrewSheet::Checklist) => text::PRINT_CHECKLIST.now(),
             Self::Print(CrewSheet::Pallet) => text::PRINT_PALLET.now(),
             Self::Print(CrewSheet::Claim) => text::PRINT_CLAIM.now(),
@@ -383,6 +402,7 @@ impl Command {
             Self::Save => (Modifiers::COMMAND, Key::S),
             Self::SaveAs => (Modifiers::COMMAND | Modifiers::SHIFT, Key::S),
             Self::Export(OrderFormat::Text) => (Modifiers::COMMAND, Key::E),
+            Self::CopyPicture => (Modifiers::COMMAND | Modifiers::SHIFT, Key::C),
             Self::ExportPlan(PlanFormat::GeoJson) => (Modifiers::COMMAND, Key::G),
             Self::ExportPlan(PlanFormat::Glb) => (Modifiers::COMMAND | Modifiers::SHIFT, Key::G),
             Self::Import => (Modifiers::COMMAND, Key::I),

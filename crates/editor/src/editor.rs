@@ -1,4 +1,5 @@
 mod arrange;
+mod clipboard;
 mod filing;
 mod fill;
 mod importing;
@@ -435,6 +436,8 @@ impl Editor {
                 let start = self.suggested(format.extension());
                 self.files.ask(ctx, Ask::ExportPlan(format), start);
             }
+            Command::CopyPicture => self.copy_picture(ctx),
+            Command::CopySvg => self.copy_svg(ctx),
             Command::Import => self.ask_data(ctx, Ask::Import),
             Command::ImportFolder => self.ask_data(ctx, Ask::ImportFolder),
             Command::RoofReport => self.desk.windows.roof.open = !self.desk.windows.roof.open,

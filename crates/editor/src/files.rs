@@ -63,6 +63,7 @@ impl Ask {
             Self::Export(OrderFormat::Csv) => &["csv"],
             Self::Export(OrderFormat::Workbook) => &["xlsx"],
             Self::Export(OrderFormat::ByPart | OrderFormat::ByStage) | Self::Print(_) => &["pdf"],
+            Self::ExportPlan(PlanFormat::Svg) => &["svg"],
             Self::ExportPlan(PlanFormat::GeoJson) => &["geojson", "json"],
             Self::ExportPlan(PlanFormat::Glb) => &["glb"],
             Self::Import | Self::ImportFolder => &["geojson", "json", "jsonl"],

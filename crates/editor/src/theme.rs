@@ -170,16 +170,7 @@ pub(crate) fn severity(palette: &Palette, severity: Severity) -> Color32 {
 
 /// How a kind of edge is drawn: width, then dashes and gaps in points; no dashes for a solid line.
 pub(crate) fn edge_style(kind: EdgeKind) -> (f32, &'static [f32], &'static [f32]) {
-    match kind {
-        EdgeKind::Eave => (3.0, &[], &[]),
-        EdgeKind::Rake => (1.6, &[], &[]),
-        EdgeKind::Ridge => (2.6, &[16.0], &[4.0]),
-        EdgeKind::Hip => (2.0, &[12.0, 2.5], &[4.0, 4.0]),
-        EdgeKind::Valley => (2.4, &[6.0], &[4.0]),
-        EdgeKind::WallLine => (4.0, &[2.0], &[4.0]),
-        EdgeKind::Step => (2.0, &[10.0, 3.0, 3.0], &[3.5, 3.5, 3.5]),
-        EdgeKind::PitchChange => (1.4, &[2.0], &[3.0]),
-    }
+    chalkcourse_sheets::edge_line(kind)
 }
 
 /// The face that titles and numbers are set in.

@@ -8,9 +8,9 @@ use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
 use chalkcourse_words::{pick, tell};
 
 /// A box to tick.
-const BOX: &str = "\u{2610}";
+pub(crate) const BOX: &str = "\u{2610}";
 
-fn sheet(title: String, job: &Job) -> Sheet {
+pub(crate) fn sheet(title: String, job: &Job) -> Sheet {
     let mut under = vec![job.name.clone(), job.site.address.clone()];
     under.retain(|line| !line.trim().is_empty());
     Sheet { title, under, foot: CAUTION.now().to_owned(), parts: Vec::new() }

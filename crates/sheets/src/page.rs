@@ -1,14 +1,16 @@
 //! Text and tables on pages of paper.
 
 use crate::SheetError;
+use crate::drawing::{self, Drawing, Shape};
 use crate::letters::Letters;
-use chalkcourse_words::tell;
+use chalkcourse_geometry::DVec2;
+use chalkcourse_words::{spoken, tell};
 use krilla::Document;
 use krilla::color::rgb;
-use krilla::geom::{PathBuilder, Point, Rect};
+use krilla::geom::{PathBuilder, Point, Rect, Transform};
 use krilla::metadata::Metadata;
 use krilla::page::PageSettings;
-use krilla::paint::Fill;
+use krilla::paint::{Fill, Stroke, StrokeDash};
 use krilla::surface::Surface;
 use krilla::text::TextDirection;
 
@@ -34,6 +36,13 @@ pub enum Part {
     Text(String),
     /// A paragraph with a line down its side, for what must not be missed.
     Caution(String),
+    /// A drawing, as large as the width of the paper and a height in points let it be.
+    Drawing {
+        /// What is drawn.
+        drawing: Drawing,
+        /// The most height that it takes.
+        height: f32,
+    },
     /// A table; its head stands again on each page.
     Table {
         /// Its columns.
@@ -95,6 +104,7 @@ const SOFT: Ink = [84, 88, 96];
 const LINE: Ink = [150, 154, 162];
 
 enum Mark {
+    Drawing { at: (f32, f32), scale: f32, drawing: Drawing },
     Text { at: (f32, f32), size: f32, bold: bool, ink: Ink, text: String },
     Bar { at: (f32, f32), size: (f32, f32), ink: Ink },
 }
@@ -107,7 +117,7 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
     let letters = Letters::both()?;
     let pages = Setter::set(sheet, &letters);
     let mut document = Document::new();
-    document.set_metadata(Metadata::new().title(sheet.title.clone()).language("en".to_owned()));
+    document.set_metadata(Metadata::new().title(sheet.title.clone()).language(spoken().code().to_owned()));
     let settings = PageSettings::from_wh(PAPER.0, PAPER.1).ok_or(SheetError::Letters)?;
     let count = pages.len();
     for (number, mut marks) in (1..).zip(pages) {
@@ -146,6 +156,7 @@ fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
         Some(Fill { paint: rgb::Color::new(red, green, blue).into(), ..Fill::default() })
     };
     match mark {
+        Mark::Drawing { at, scale, drawing } => draw_all(surface, plain, at, scale, &drawing),
         Mark::Text { at, size, bold: heavy, ink, text } => {
             surface.set_fill(fill(ink));
             let font = if heavy { &bold.font } else { &plain.font };
@@ -165,6 +176,84 @@ fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
     }
 }
 
+/// Points to a metre, and the height in points, of a drawing that may take so much.
+fn scaled(drawing: &Drawing, most: f32) -> (f32, f32) {
+    let size = drawing.bounds.size().as_vec2();
+    let scale = (WIDE / size.x).min(most / size.y);
+    (scale, size.y * scale)
+}
+
+/// A drawing with its upper left corner at a place of the page, so many points to a metre.
+fn draw_all(surface: &mut Surface<'_>, letters: &Letters, at: (f32, f32), scale: f32, drawing: &Drawing) {
+    let place = |p: DVec2| {
+        let (x, y) = ((p.x - drawing.bounds.min.x) as f32, (drawing.bounds.max.y - p.y) as f32);
+        (at.0 + x * scale, at.1 + y * scale)
+    };
+    let path = |points: &[DVec2], closed: bool| {
+        let mut path = PathBuilder::new();
+        for (nth, (x, y)) in points.iter().map(|&p| place(p)).enumerate() {
+            if nth == 0 { path.move_to(x, y) } else { path.line_to(x, y) }
+        }
+        if closed {
+            path.close();
+        }
+        path.finish()
+    };
+    let color = |ink| match ink {
+        drawing::Ink::Dark => INK,
+        drawing::Ink::Soft => SOFT,
+        drawing::Ink::Module => [201, 216, 234],
+        drawing::Ink::Penetration => [217, 205, 184],
+    };
+    let paint = |[red, green, blue]: Ink| rgb::Color::new(red, green, blue).into();
+    for shape in &drawing.shapes {
+        match shape {
+            Shape::Line { points, width, dashes, ink } => {
+                let dash = (!dashes.is_empty()).then(|| StrokeDash { array: dashes.clone(), offset: 0.0 });
+                surface.set_fill(None);
+                surface.set_stroke(Some(Stroke {
+                    paint: paint(color(*ink)),
+                    width: *width,
+                    dash,
+                    ..Stroke::default()
+                }));
+                if let Some(path) = path(points, false) {
+                    surface.draw_path(&path);
+                }
+            }
+            Shape::Area { ring, ink } => {
+                surface.set_fill(Some(Fill { paint: paint(color(*ink)), ..Fill::default() }));
+                surface.set_stroke(Some(Stroke { paint: paint(INK), width: 0.5, ..Stroke::default() }));
+                if let Some(path) = path(ring, true) {
+                    surface.draw_path(&path);
+                }
+            }
+            Shape::Words { at, turn, size, text } => {
+                let text = letters.shown(text);
+                let wide = letters.width(&text, *size);
+                let (x, y) = place(*at);
+                let (sin, cos) = (-*turn as f32).sin_cos();
+                surface.push_transform(&Transform::from_row(cos, sin, -sin, cos, x, y));
+                surface.set_stroke(None);
+                surface.set_fill(Some(Fill { paint: paint([255, 255, 255]), ..Fill::default() }));
+                let ground = Rect::from_xywh(-wide / 2.0 - 1.0, -size * 0.6, wide + 2.0, size * 1.2);
+                let mut back = PathBuilder::new();
+                if let Some(rect) = ground {
+                    back.push_rect(rect);
+                }
+                if let Some(path) = back.finish() {
+                    surface.draw_path(&path);
+                }
+                surface.set_fill(Some(Fill { paint: paint(INK), ..Fill::default() }));
+                let at = Point::from_xy(-wide / 2.0, size * 0.35);
+                surface.draw_text(at, letters.font.clone(), *size, &text, false, TextDirection::LeftToRight);
+                surface.pop();
+            }
+        }
+    }
+    surface.set_stroke(None);
+}
+
 /// Sets a sheet page by page.
 struct Setter<'a> {
     letters: &'a [Letters; 2],
@@ -182,12 +271,16 @@ impl<'a> Setter<'a> {
             setter.words(line, BODY, false, SOFT, 0.0);
         }
         setter.y += 4.0;
-        for part in &sheet.parts {
+        for (nth, part) in sheet.parts.iter().enumerate() {
             match part {
                 Part::Heading(text) => {
                     setter.y += 9.0;
-                    // With some of what follows.
-                    setter.keep(64.0);
+                    // With some of what follows; a drawing is not cut.
+                    let follows = match sheet.parts.get(nth + 1) {
+                        Some(Part::Drawing { drawing, height }) => scaled(drawing, *height).1 + 40.0,
+                        _ => 64.0,
+                    };
+                    setter.keep(follows);
                     setter.words(text, 11.0, true, INK, 0.0);
                     setter.y += 2.0;
                 }
@@ -196,6 +289,7 @@ impl<'a> Setter<'a> {
                     setter.y += 3.0;
                 }
                 Part::Caution(text) => setter.caution(text),
+                Part::Drawing { drawing, height } => setter.drawing(drawing, *height),
                 Part::Table { columns, rows } => setter.table(columns, rows),
             }
         }
@@ -237,6 +331,15 @@ impl<'a> Setter<'a> {
         self.mark(Mark::Bar { at: (MARGIN, self.y), size: (3.0, height + 2.0), ink: INK });
         self.words(text, BODY, true, INK, indent);
         self.y += 6.0;
+    }
+
+    fn drawing(&mut self, drawing: &Drawing, height: f32) {
+        let size = drawing.bounds.size().as_vec2();
+        let (scale, height) = scaled(drawing, height);
+        self.keep(height + 4.0);
+        let at = (MARGIN + (WIDE - size.x * scale) / 2.0, self.y + 2.0);
+        self.mark(Mark::Drawing { at, scale, drawing: drawing.clone() });
+        self.y += height + 6.0;
     }
 
     fn table(&mut self, columns: &[Column], rows: &[Row]) {

@@ -11,7 +11,10 @@
 use calamine::{Data, Reader, Xlsx};
 use chalkcourse_job::{AddedLine, Edit, Group, Job, Stage, apply, load};
 use chalkcourse_plan::{By, Plan, evaluate};
-use chalkcourse_sheets::{checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf};
+use chalkcourse_sheets::{
+    Ink, Shape, build_pdf, checklist_pdf, claim_pdf, face_drawing, order_pdf, order_workbook, pallet_pdf,
+    plan_drawing, svg,
+};
 use rust_decimal::Decimal;
 use std::io::Cursor;
 use std::path::Path;
@@ -165,4 +168,55 @@ fn sheets_are_whole_files_for_every_sample_and_for_an_empty_job() {
         }
         assert_eq!(order_pdf(&job, &plan, By::Group).unwrap(), seen[0], "the same order is the same file");
     }
+}
+
+/// The drawing read back by an XML reader that is not the writer (office formats are XML too, so one is there): it is well formed,
+/// has a path for each module and each stretch of edge, and says in words what it shows.
+#[test]
+fn the_svg_is_well_formed_and_has_every_module() {
+    for name in SAMPLES {
+        let (job, plan) = sample(name);
+        let text = svg(&plan_drawing(&job, &plan).unwrap());
+        let mut reader = quick_xml::Reader::from_str(&text);
+        let (mut filled, mut lines, mut depth) = (0, 0, 0_i32);
+        loop {
+            match reader.read_event().unwrap() {
+                quick_xml::events::Event::Start(_) => depth += 1,
+                quick_xml::events::Event::End(_) => depth -= 1,
+                quick_xml::events::Event::Empty(tag) if tag.name().as_ref() == b"path" => {
+                    let fill = tag.try_get_attribute("fill").unwrap().unwrap().value;
+                    if fill.as_ref() == b"none" { lines += 1 } else { filled += 1 }
+                }
+                quick_xml::events::Event::Eof => break,
+                _ => {}
+            }
+        }
+        assert_eq!(depth, 0, "{name}");
+        let spans: usize = plan.layout.roof.faces.iter().map(|face| face.edges.len()).sum();
+        assert_eq!(filled, plan.summary.modules + plan.layout.penetrations.len(), "{name}");
+        assert_eq!(lines, spans + 1, "{name}: edges and the arrow to the north");
+        assert!(text.contains(&format!("<title>{}", job.name)), "{name}");
+        assert!(text.contains("Falls"), "{name}: no caution");
+    }
+}
+
+/// The plan to build from carries every face with modules, and one page at least for an empty job.
+#[test]
+fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
+    for name in SAMPLES {
+        let (job, plan) = sample(name);
+        let bytes = build_pdf(&job, &plan).unwrap();
+        assert!(bytes.starts_with(b"%PDF-"), "{name}");
+        for (index, face) in plan.layout.faces.iter().enumerate() {
+            let drawing = face_drawing(&job, &plan, index).unwrap();
+            let modules = plan.layout.blocks.iter().filter(|b| b.face == index).map(|b| b.modules.len());
+            let areas = drawing.shapes.iter().filter(|s| matches!(s, Shape::Area { ink: Ink::Module, .. }));
+            assert_eq!(areas.count(), modules.sum::<usize>(), "{name} {}", face.name);
+        }
+    }
+    let (mut job, _) = sample("alder-court");
+    (job.faces, job.blocks, job.penetrations, job.parts) = Default::default();
+    let plan = evaluate(&job);
+    assert!(plan_drawing(&job, &plan).is_none());
+    assert!(build_pdf(&job, &plan).unwrap().starts_with(b"%PDF-"));
 }

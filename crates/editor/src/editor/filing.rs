@@ -11,7 +11,9 @@ use chalkcourse_job::{
     Edit, load, load_kit, load_prices, load_rule_book, save, save_rule_book, write_atomically,
 };
 use chalkcourse_plan::By;
-use chalkcourse_sheets::{SheetError, checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf};
+use chalkcourse_sheets::{
+    SheetError, build_pdf, checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf,
+};
 use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -299,6 +301,7 @@ fn order(document: &Document, format: OrderFormat) -> Result<Vec<u8>, String> {
 fn crew_sheet(document: &Document, sheet: CrewSheet) -> Result<Vec<u8>, String> {
     let (job, plan) = (document.job(), document.plan());
     match sheet {
+        CrewSheet::Build => build_pdf(job, plan),
         CrewSheet::Checklist => checklist_pdf(job, plan),
         CrewSheet::Pallet => pallet_pdf(job, plan),
         CrewSheet::Claim => claim_pdf(job, plan),

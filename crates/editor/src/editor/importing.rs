@@ -7,6 +7,7 @@ use crate::importing::Importing;
 use crate::{Document, canvas, text};
 use chalkcourse_exchange::{House, house_to_glb, plan_to_geojson};
 use chalkcourse_job::{Job, apply, write_atomically};
+use chalkcourse_sheets::{plan_drawing, svg};
 use chalkcourse_solid::{Show, solid};
 use egui::Context;
 use std::path::Path;
@@ -64,8 +65,12 @@ impl Editor {
 
     /// Writes the plan for maps, or the house for 3-D programs: the very bytes that the command line writes.
     pub(super) fn export_plan(&mut self, format: PlanFormat, path: &Path) {
-        let (job, layout) = (self.document.job(), &self.document.plan().layout);
+        let (job, plan) = (self.document.job(), self.document.plan());
+        let layout = &plan.layout;
         let bytes = match format {
+            PlanFormat::Svg => plan_drawing(job, plan)
+                .map(|drawing| svg(&drawing).into_bytes())
+                .ok_or_else(|| text::NO_FACE_YET.now().to_owned()),
             PlanFormat::GeoJson => {
                 plan_to_geojson(job, layout).map(String::into_bytes).map_err(|error| error.to_string())
             }

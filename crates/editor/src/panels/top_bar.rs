@@ -140,6 +140,10 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::Delete, Command::Delete.can(document, desk), actions);
     item(ui, Command::HoldAll, Command::HoldAll.can(document, desk), actions);
     ui.separator();
+    for command in [Command::CopyPicture, Command::CopySvg] {
+        item(ui, command, command.can(document, desk), actions);
+    }
+    ui.separator();
     item(ui, Command::Fill, Command::Fill.can(document, desk), actions);
     for command in ARRANGE {
         item(ui, command, command.can(document, desk), actions);

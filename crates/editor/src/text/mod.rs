@@ -62,6 +62,15 @@ pub(crate) const EXPORT_HELP: Say = say(
 pub(crate) const EXPORT_WORKBOOK: Say = say("Order as XLSX…", "Pedido como XLSX…");
 pub(crate) const EXPORT_BY_PART: Say = say("Order to print, by part…", "Pedido para imprimir, por pieza…");
 pub(crate) const EXPORT_BY_STAGE: Say = say("Order to print, by stage…", "Pedido para imprimir, por etapa…");
+pub(crate) const PRINT_BUILD: Say =
+    say("Plan to build from, to print…", "Plano para construir, para imprimir…");
+pub(crate) const EXPORT_SVG: Say = say("Plan as SVG…", "Planta como SVG…");
+pub(crate) const COPY_PICTURE: Say = say("Copy the drawing as a picture", "Copiar el dibujo como imagen");
+pub(crate) const COPY_SVG: Say = say("Copy the drawing as SVG", "Copiar el dibujo como SVG");
+pub(crate) const PICTURE_COPIED: Say =
+    say("The drawing is on the clipboard.", "El dibujo está en el portapapeles.");
+pub(crate) const SVG_COPIED: Say =
+    say("The drawing is on the clipboard as SVG.", "El dibujo está en el portapapeles como SVG.");
 pub(crate) const PRINT_CHECKLIST: Say = say("Checklist to print…", "Lista de verificación para imprimir…");
 pub(crate) const PRINT_PALLET: Say = say("Pallet list to print…", "Lista de tarimas para imprimir…");
 pub(crate) const PRINT_CLAIM: Say = say("Delivery claim to print…", "Reclamo de entrega para imprimir…");

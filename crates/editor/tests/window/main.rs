@@ -3,6 +3,7 @@
 
 mod arrange;
 mod block;
+mod clipboard;
 mod coursing;
 mod draw;
 mod files;

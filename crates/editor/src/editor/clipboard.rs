@@ -1,0 +1,42 @@
+//! The drawing on the clipboard: as it is seen, or as lines that other programs can scale.
+
+use super::Editor;
+use crate::text;
+use crate::view::View;
+use chalkcourse_sheets::{face_drawing, plan_drawing, svg};
+use egui::{ColorImage, Context, Rect, ScreenshotCallback, Vec2, ViewportCommand};
+use std::sync::Arc;
+
+impl Editor {
+    /// Puts the drawing as it is seen on the clipboard, once the window was painted.
+    pub(super) fn copy_picture(&mut self, ctx: &Context) {
+        let Some(area) = self.space.map(|space| space.area) else { return };
+        let (painted, scale) = (ctx.clone(), ctx.pixels_per_point());
+        let take = ScreenshotCallback::new(move |image: Arc<ColorImage>| {
+            let [width, height] = image.size.map(|pixels| pixels as f32 / scale);
+            let all = Rect::from_min_size(egui::Pos2::ZERO, Vec2::new(width, height));
+            painted.copy_image(image.region(&area.intersect(all), Some(scale)));
+            painted.request_repaint();
+        });
+        ctx.send_viewport_cmd(ViewportCommand::Screenshot(take));
+        self.desk.said = text::PICTURE_COPIED.now().to_owned();
+    }
+
+    /// Puts what is looked at on the clipboard as an SVG file: the plan, or the face that is shown.
+    pub(super) fn copy_svg(&mut self, ctx: &Context) {
+        let (job, plan) = (self.document.job(), self.document.plan());
+        let drawing = match self.desk.view {
+            View::FaceOn(face) => {
+                plan.layout.face(face).and_then(|(index, _)| face_drawing(job, plan, index))
+            }
+            View::Plan | View::Solid => plan_drawing(job, plan),
+        };
+        self.desk.said = match drawing {
+            Some(drawing) => {
+                ctx.copy_text(svg(&drawing));
+                text::SVG_COPIED.now().to_owned()
+            }
+            None => text::NO_FACE_YET.now().to_owned(),
+        };
+    }
+}

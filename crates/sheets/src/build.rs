@@ -1,0 +1,121 @@
+//! The sheet that a crew builds from: the roof, then each face with the lines to snap, and the stages in their order.
+
+use crate::SheetError;
+use crate::crew::{BOX, sheet};
+use crate::drawing::{face_drawing, legend, plan_drawing};
+use crate::page::{Column, Part, Row, pdf};
+use chalkcourse_geometry::Length;
+use chalkcourse_job::{Job, Stage};
+use chalkcourse_layout::PlacedBlock;
+use chalkcourse_plan::Plan;
+use chalkcourse_takeoff::CAUTION;
+use chalkcourse_words::{pick, tell};
+
+/// The plan, every face that carries modules true to size with its base lines, and what comes in which order.
+///
+/// # Errors
+/// [`SheetError`] when the writer gives up.
+pub fn build_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job);
+    sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
+    match plan_drawing(job, plan) {
+        Some(drawing) => {
+            sheet.parts.push(Part::Drawing { drawing, height: 380.0 });
+            sheet.parts.push(Part::Text(legend().to_owned()));
+        }
+        None => sheet.parts.push(Part::Text(
+            pick("No face of the roof is drawn yet.", "Todavía no se dibuja ningún faldón del techo.")
+                .to_owned(),
+        )),
+    }
+    if !job.site.notes.trim().is_empty() {
+        sheet.parts.push(Part::Heading(pick("Crew notes", "Notas para la cuadrilla").to_owned()));
+        sheet.parts.push(Part::Text(job.site.notes.clone()));
+    }
+    for (index, placed) in plan.layout.faces.iter().enumerate() {
+        let blocks: Vec<&PlacedBlock> =
+            plan.layout.blocks.iter().filter(|b| b.face == index && b.bounds.is_some()).collect();
+        let Some(drawing) = face_drawing(job, plan, index).filter(|_| !blocks.is_empty()) else { continue };
+        let pitch = plan.layout.roof.faces.get(index).map(|face| face.plane.pitch);
+        let pitch = pitch.map(|pitch| pitch.to_string()).unwrap_or_default();
+        sheet.parts.push(Part::Heading(tell!(
+            "Face {}, pitch {pitch}",
+            "Faldón {}, pendiente {pitch}",
+            placed.name
+        )));
+        sheet.parts.push(Part::Drawing { drawing, height: 300.0 });
+        sheet.parts.push(Part::Table {
+            columns: vec![
+                Column::words("", 0.25),
+                Column::words(pick("Block", "Bloque"), 1.0),
+                Column::words(pick("Rows of modules", "Filas de módulos"), 1.3),
+                Column::words(pick("Base line, up from the eave", "Línea base, desde el alero"), 1.6),
+                Column::words(
+                    pick("Left edge, from the left end", "Borde izquierdo, del extremo izquierdo"),
+                    1.7,
+                ),
+                Column::words(pick("Reveal", "Separación"), 0.8),
+            ],
+            rows: blocks.iter().flat_map(|block| rows(job, plan, index, block)).collect(),
+        });
+    }
+    sheet.parts.push(Part::Heading(pick("In this order", "En este orden").to_owned()));
+    let staged = |stage: &Stage| plan.takeoff.lines.iter().any(|line| line.stage == *stage);
+    let stages = Stage::ALL.into_iter().filter(staged).enumerate();
+    sheet.parts.push(Part::Table {
+        columns: vec![
+            Column::words("", 0.25),
+            Column::words("", 0.4),
+            Column::words(pick("Stage", "Etapa"), 5.0),
+            Column::words(pick("Done, by", "Hecho, por"), 2.0),
+        ],
+        rows: stages
+            .map(|(nth, stage)| {
+                let name = stage.name().to_owned();
+                Row::Cells(vec![BOX.to_owned(), format!("{}.", nth + 1), name, "………………………".to_owned()])
+            })
+            .collect(),
+    });
+    pdf(&sheet)
+}
+
+fn rows(job: &Job, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<Row> {
+    let (Some(face), Some(on)) = (plan.layout.roof.faces.get(index), block.bounds) else { return Vec::new() };
+    let long = |metres: f64| Length::from_metres(metres).show(job.units);
+    let per_row: Vec<usize> = {
+        let mut counts = std::collections::BTreeMap::new();
+        block.modules.iter().for_each(|module| *counts.entry(module.cell.row).or_insert(0) += 1);
+        counts.into_values().collect()
+    };
+    let same = per_row.windows(2).all(|pair| pair[0] == pair[1]);
+    let modules = match (same, per_row.first()) {
+        (true, Some(each)) => tell!("{} rows of {each}", "{} filas de {each}", per_row.len()),
+        _ => per_row.iter().map(usize::to_string).collect::<Vec<_>>().join(" + "),
+    };
+    let mut rows = vec![Row::Cells(vec![
+        BOX.to_owned(),
+        block.name.clone(),
+        modules,
+        long(on.min.y - face.bounds.min.y),
+        long(on.min.x - face.bounds.min.x),
+        Length::from_metres(block.reveal).show_small(job.units),
+    ])];
+    // Rows that do not begin where the block does are told one by one.
+    let mut starts = std::collections::BTreeMap::new();
+    for module in &block.modules {
+        let left = starts.entry(module.cell.row).or_insert(f64::INFINITY);
+        *left = f64::min(*left, module.rect.min.x);
+    }
+    let set_in: Vec<String> = starts
+        .into_iter()
+        .filter(|(_, left)| left - on.min.x > 0.001)
+        .map(|(row, left)| {
+            let by = Length::from_metres(left - on.min.x).show_small(job.units);
+            tell!("row {} begins {by} to the right", "la fila {} empieza {by} a la derecha", row + 1)
+        })
+        .collect();
+    if !set_in.is_empty() {
+        rows.push(Row::Note(set_in.join("; ")));
+    }
+    rows
+}
