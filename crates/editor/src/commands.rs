@@ -132,6 +132,12 @@ pub(crate) const ARRANGE: [Command; 10] = [
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Command {
     New,
+    /// A first job, step by step.
+    Lesson,
+    /// Out of it again.
+    LeaveLesson,
+    /// The words of the trade.
+    Glossary,
     Open,
     Save,
     SaveAs,
@@ -257,12 +263,15 @@ impl Command {
     ];
 
     /// All that has no key.
-    const WITHOUT_KEYS: [Self; 33] = [
+    const WITHOUT_KEYS: [Self; 36] = [
         Self::Export(OrderFormat::ByPart),
         Self::Export(OrderFormat::ByStage),
         Self::Export(OrderFormat::Workbook),
         Self::Export(OrderFormat::Csv),
         Self::Export(OrderFormat::Json),
+        Self::Lesson,
+        Self::LeaveLesson,
+        Self::Glossary,
         Self::Print(CrewSheet::Build),
         Self::ExportPlan(PlanFormat::Svg),
         Self::CopySvg,
@@ -302,6 +311,7 @@ impl Command {
     /// Whether there is something to do it to.
     pub(crate) fn can(self, document: &Document, desk: &Desk) -> bool {
         match self {
+            Self::LeaveLesson => desk.lesson.is_some(),
             Self::Undo => document.history().undo_label().is_some(),
             Self::Redo => document.history().redo_label().is_some(),
             Self::Delete => desk.selection != Selection::Nothing || !desk.group.is_empty(),
@@ -323,6 +333,9 @@ impl Command {
     pub(crate) fn name(self) -> &'static str {
         match self {
             Self::New => text::NEW.now(),
+            Self::Lesson => text::LESSON.now(),
+            Self::LeaveLesson => text::LESSON_LEAVE.now(),
+            Self::Glossary => text::GLOSSARY.now(),
             Self::Open => text::OPEN.now(),
             Self::Save => text::SAVE.now(),
             Self::SaveAs => text::SAVE_AS.now(),

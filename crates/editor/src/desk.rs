@@ -2,6 +2,7 @@ use crate::arranging::MakingRoom;
 use crate::canvas::{Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, WindZones, Zones};
 use crate::commands::Tool;
 use crate::filling::Filling;
+use crate::lesson::Lesson;
 use crate::panels::{Costs, Filter};
 use crate::pictures::Pictures;
 use crate::solid_view::SolidView;
@@ -107,6 +108,8 @@ pub(crate) struct Desk {
     /// The part whose terms are shown.
     pub(crate) opened_line: Option<String>,
     pub(crate) waiving: Option<Waiving>,
+    /// A first job, step by step.
+    pub(crate) lesson: Option<Lesson>,
     /// Filling faces.
     pub(crate) fill: Filling,
     /// The search for room that is going on.

@@ -11,6 +11,8 @@ use std::path::PathBuf;
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Then {
     New,
+    /// A new job, and the steps through it.
+    Lesson,
     AskOpen,
     Open(PathBuf),
     OpenSample,

@@ -287,7 +287,9 @@ impl Editor {
         canvas::paint(ui, &stage, &self.document, &mut self.desk);
         let mut actions = Actions::new();
         canvas::outline(ui, &stage, &self.document, &self.desk, &mut actions);
-        if self.document.job().faces.is_empty() && self.desk.tool == Tool::Select {
+        panels::lesson(ui, stage.space.area, &self.document, &mut self.desk, &mut actions);
+        let alone = self.desk.lesson.is_none() && self.desk.tool == Tool::Select;
+        if self.document.job().faces.is_empty() && alone {
             panels::first_steps(ui, stage.space.area, &mut actions);
         }
         self.carry_out(&ctx, actions);
@@ -412,6 +414,9 @@ impl Editor {
     fn run(&mut self, ctx: &Context, command: Command) {
         match command {
             Command::New => self.ask_or(ctx, Then::New),
+            Command::Lesson => self.ask_or(ctx, Then::Lesson),
+            Command::LeaveLesson => self.desk.lesson = None,
+            Command::Glossary => self.desk.windows.glossary = true,
             Command::Open => self.ask_or(ctx, Then::AskOpen),
             Command::Quit => self.ask_or(ctx, Then::Quit),
             Command::Save => self.save(ctx, None),

@@ -32,6 +32,7 @@ mod files;
 mod filling;
 mod frame_times;
 mod importing;
+mod lesson;
 mod panels;
 mod parting;
 mod pictures;

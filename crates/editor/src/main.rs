@@ -60,6 +60,7 @@ fn run(options: Options) -> ExitCode {
         viewport: egui::ViewportBuilder::default()
             .with_title("Chalkcourse")
             .with_app_id("chalkcourse")
+            .with_icon(icon())
             .with_inner_size([1280.0, 800.0])
             .with_min_inner_size([900.0, 560.0]),
         ..Default::default()
@@ -73,6 +74,12 @@ fn run(options: Options) -> ExitCode {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => no_window(&error.to_string()),
     }
+}
+
+/// The sign of the program in the desktop's bar; without one the desktop shows its own.
+fn icon() -> egui::IconData {
+    let png = include_bytes!("../../../assets/desktop/chalkcourse-256.png");
+    eframe::icon_data::from_png_bytes(png).unwrap_or_default()
 }
 
 #[expect(clippy::print_stderr, reason = "this is what the program says where it has no window")]

@@ -5,6 +5,7 @@ use crate::commands::{CrewSheet, OrderFormat};
 use crate::desk::Desk;
 use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::{Answer, Ask};
+use crate::lesson::Lesson;
 use crate::windows::Part;
 use crate::{Document, Recovery, sample, solid_view, text};
 use chalkcourse_job::{
@@ -32,6 +33,10 @@ impl Editor {
     fn go_on(&mut self, ctx: &Context, then: Then) {
         match then {
             Then::New => self.put(Document::new(sample::empty(), None)),
+            Then::Lesson => {
+                self.put(Document::new(sample::empty(), None));
+                self.desk.lesson = Some(Lesson::default());
+            }
             Then::AskOpen => {
                 let start = self.suggested("");
                 self.files.ask(ctx, Ask::Open, start);

@@ -30,6 +30,9 @@ pub(crate) fn show(ui: &mut Ui, area: Rect, actions: &mut Actions) {
                         if ui.add(first).clicked() {
                             actions.push(Action::Run(Command::Use(Tool::DrawFace)));
                         }
+                        if ui.button(text::LESSON_SHOW.now()).clicked() {
+                            actions.push(Action::Run(Command::Lesson));
+                        }
                         if ui.button(text::EMPTY_OPEN.now()).clicked() {
                             actions.push(Action::Run(Command::Open));
                         }

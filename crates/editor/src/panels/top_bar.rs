@@ -23,7 +23,14 @@ pub(crate) fn show(
         ui.menu_button(text::MENU_VIEW.now(), |ui| view_menu(ui, document, desk, actions));
         ui.menu_button(text::MENU_HELP.now(), |ui| {
             ui.set_min_width(220.0);
-            for command in [Command::Find, Command::Keys, Command::Cautions, Command::Checklist] {
+            for command in [
+                Command::Lesson,
+                Command::Find,
+                Command::Keys,
+                Command::Glossary,
+                Command::Cautions,
+                Command::Checklist,
+            ] {
                 item(ui, command, true, actions);
             }
         });

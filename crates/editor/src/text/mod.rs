@@ -4,6 +4,7 @@
 //! - `formats`: places on the globe, buildings that come in and go out in open formats
 //! - `rules`: the house, the rule book, the checklist, costs
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
+//! - `lesson`: a first job, step by step; the words of the trade
 //! - `order`: the order's window
 //! - `part`: parts of the house
 //! - `picture`: the picture under the plan
@@ -18,6 +19,7 @@ mod drawing;
 mod files;
 mod fit_up;
 mod formats;
+mod lesson;
 mod lists;
 mod order;
 mod part;
@@ -33,6 +35,7 @@ pub(crate) use drawing::*;
 pub(crate) use files::*;
 pub(crate) use fit_up::*;
 pub(crate) use formats::*;
+pub(crate) use lesson::*;
 pub(crate) use lists::*;
 pub(crate) use order::*;
 pub(crate) use part::*;

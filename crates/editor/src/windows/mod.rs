@@ -5,6 +5,7 @@ mod checklist;
 mod copy_to;
 mod coursing;
 mod fit_up;
+mod glossary;
 mod history;
 mod import;
 mod order;
@@ -31,7 +32,11 @@ pub(crate) use roof::{RoofPart, RoofWindow};
 pub(crate) struct Windows {
     /// All steps since the job was opened.
     pub(crate) history: bool,
-    /// How many of them the list had when it was drawn last.
+    /// The words of the trade.
+    pub(crate) glossary: bool,
+    /// What is looked for in them.
+    glossary_asked: String,
+    /// How many steps the list had when it was drawn last.
     steps_shown: usize,
     pub(crate) checklist: bool,
     /// The field that finds commands.
@@ -100,6 +105,9 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
     if desk.windows.checklist {
         checklist::show(ctx, document, &mut desk.windows, actions);
     }
+    if desk.windows.glossary {
+        glossary::show(ctx, &mut desk.windows);
+    }
     if desk.windows.history {
         history::show(ctx, document, &mut desk.windows, actions);
     }
@@ -124,6 +132,7 @@ pub(crate) fn close_top(ctx: &Context, windows: &mut Windows) {
         (text::TAPED_FACE.now(), &mut windows.taped),
         (text::CHECKLIST.now(), &mut windows.checklist),
         (text::HISTORY.now(), &mut windows.history),
+        (text::GLOSSARY.now(), &mut windows.glossary),
     ]
     .into_iter()
     .filter(|(_, open)| **open)

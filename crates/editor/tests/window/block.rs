@@ -5,7 +5,7 @@ use chalkcourse_job::{Block, Cell};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
-fn block(hand: &Hand) -> Block {
+pub(crate) fn block(hand: &Hand) -> Block {
     hand.job().blocks[0].clone()
 }
 

@@ -116,6 +116,18 @@ fn no_english_is_left_in_the_spanish_window() {
     hand.key(Key::Escape);
     hand.chord(Modifiers::COMMAND, Key::N);
     look(&hand, "empty", &mut all);
+    hand.press("Muéstreme, paso a paso");
+    for step in 1..=7 {
+        look(&hand, &format!("lesson {step}"), &mut all);
+        if step < 7 {
+            hand.press("Saltar este paso");
+        }
+    }
+    hand.press("Ayuda");
+    hand.press("Palabras del oficio");
+    look(&hand, "glossary", &mut all);
+    hand.key(Key::H);
+    look(&hand, "steps taken", &mut all);
     assert!(all.is_empty(), "{} texts: {all:#?}", all.len());
 }
 

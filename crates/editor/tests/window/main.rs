@@ -14,6 +14,7 @@ mod group;
 mod hand;
 mod house;
 mod languages;
+mod lesson;
 mod order;
 mod palette;
 mod parts;

@@ -1,0 +1,92 @@
+//! The first job, step by step: done on the job itself, by what a person does, and left at any time.
+
+use crate::block::block;
+use crate::hand::{Hand, feet};
+use chalkcourse_geometry::dvec2;
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::Queryable;
+
+fn typed_side(hand: &mut Hand, toward: egui::Pos2, length: &str) {
+    hand.harness.hover_at(toward);
+    hand.harness.run();
+    hand.type_text(length);
+    hand.key(Key::Enter);
+}
+
+#[test]
+fn the_steps_lead_from_nothing_to_an_order() {
+    let mut hand = Hand::empty();
+    hand.press("Show me, step by step");
+    assert!(hand.sees("Step 1 of 6") && hand.sees("Draw a face of the roof"));
+    hand.key(Key::D);
+    hand.click_plan(-4.0, -3.0);
+    for (toward, length) in [
+        (dvec2(2.0, -3.0), "30'"),
+        (dvec2(-4.0 + feet(30.0), 1.0), "16'"),
+        (dvec2(2.0, -3.0 + feet(16.0)), "30'"),
+    ] {
+        let pos = hand.at(toward);
+        typed_side(&mut hand, pos, length);
+    }
+    hand.key(Key::Enter);
+    hand.harness.run();
+    assert!(hand.sees("Step 2 of 6"), "the face is not seen: {:?}", hand.job().faces.len());
+    hand.press("Skip this step");
+    assert!(hand.sees("Step 3 of 6"));
+    hand.key(Key::P);
+    let middle = {
+        let plan = hand.editor().document().plan();
+        plan.layout.roof.faces[0].plan.bounds().unwrap().centre()
+    };
+    hand.click_plan(middle.x, middle.y);
+    hand.harness.run();
+    assert!(hand.sees("Step 4 of 6"));
+    hand.key(Key::Escape);
+    hand.key(Key::Escape);
+    hand.key(Key::L);
+    hand.settle();
+    assert!(hand.sees("Step 5 of 6"));
+    // Any rule that is broken and mended will do: the array pushed off the roof, and taken back.
+    assert!(hand.job().blocks.iter().any(|b| b.id == block(&hand).id));
+    let at = hand.job().blocks[0].at;
+    let face = hand.editor().document().plan().layout.roof.faces[0].plane;
+    hand.click_plan(face.to_plan(at).x + 0.4, face.to_plan(at).y + 0.4);
+    assert!(hand.editor().selection().block().is_some(), "no block was taken");
+    for _ in 0..4 {
+        hand.chord(Modifiers::SHIFT, Key::ArrowUp);
+    }
+    hand.harness.run();
+    assert!(!hand.editor().document().plan().findings.is_empty(), "nothing is broken");
+    assert!(hand.sees("Step 5 of 6"), "broken alone is not mended");
+    for _ in 0..4 {
+        hand.chord(Modifiers::COMMAND, Key::Z);
+    }
+    hand.harness.run();
+    let findings: Vec<_> =
+        hand.editor().document().plan().findings.iter().map(|f| f.message.clone()).collect();
+    assert!(hand.sees("Step 6 of 6"), "{findings:#?}");
+    hand.key(Key::O);
+    hand.harness.run();
+    assert!(hand.sees("All done"));
+}
+
+#[test]
+fn the_steps_are_left_at_any_time_and_the_job_stays() {
+    let mut hand = Hand::empty();
+    hand.press("Show me, step by step");
+    hand.press("Leave the steps");
+    assert!(!hand.sees("Step 1 of 6") && hand.sees("Start with the roof"));
+}
+
+#[test]
+fn a_word_of_the_trade_is_found() {
+    let mut hand = Hand::new();
+    hand.press("Help");
+    hand.press("Words of the trade");
+    assert!(hand.sees("valley") && hand.sees("ridge"));
+    hand.harness.get_by_label("Find a word").click();
+    hand.harness.run();
+    hand.type_text("chalk");
+    assert!(hand.sees("A straight line snapped on the deck"));
+    assert!(!hand.sees("Where two faces meet inward"));
+}
