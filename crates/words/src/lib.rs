@@ -143,6 +143,20 @@ impl fmt::Display for Say {
     }
 }
 
+/// The text as one looks for it: small letters, and without the accents that keyboards may lack.
+pub fn plain(text: &str) -> String {
+    let bare = |c: char| match c {
+        'á' => 'a',
+        'é' => 'e',
+        'í' => 'i',
+        'ó' => 'o',
+        'ú' | 'ü' => 'u',
+        'ñ' => 'n',
+        other => other,
+    };
+    text.to_lowercase().chars().map(bare).collect()
+}
+
 /// Draws "de el" and "a el" together where a name with its article was put after them, as Spanish always does; "él" and
 /// names such as "El Paso" stay (Real Academia Española, Diccionario panhispánico de dudas, "el", from memory).
 pub fn drawn_together(words: String) -> String {
@@ -266,6 +280,11 @@ mod tests {
             assert_eq!(of_data("box"), "caja");
             assert_eq!(of_data("A part of some other kit"), "A part of some other kit");
         });
+    }
+
+    #[test]
+    fn words_are_found_without_accents() {
+        assert_eq!(plain("Lista de VERIFICACIÓN"), "lista de verificacion");
     }
 
     #[test]

@@ -1,12 +1,12 @@
 use super::Windows;
 use crate::panels::quiet;
 use crate::{text, theme};
-use chalkcourse_words::Say;
+use chalkcourse_words::{Say, plain};
 use egui::{Context, RichText, ScrollArea, TextEdit};
 
 /// The words of the trade, with a field to find one.
 pub(super) fn show(ctx: &Context, windows: &mut Windows) {
-    let asked = windows.glossary_asked.trim().to_lowercase();
+    let asked = plain(windows.glossary_asked.trim());
     super::window(ctx, text::GLOSSARY.now(), &mut windows.glossary, 420.0).show(ctx, |ui| {
         quiet(ui, text::GLOSSARY_WHY.now());
         ui.horizontal(|ui| {
@@ -17,7 +17,7 @@ pub(super) fn show(ctx: &Context, windows: &mut Windows) {
         ui.separator();
         let mut words: Vec<(Say, Say)> = text::WORDS_OF_THE_TRADE.to_vec();
         words.retain(|(word, meaning)| {
-            word.now().to_lowercase().contains(&asked) || meaning.now().to_lowercase().contains(&asked)
+            plain(word.now()).contains(&asked) || plain(meaning.now()).contains(&asked)
         });
         words.sort_by_key(|(word, _)| word.now());
         if words.is_empty() {

@@ -5,6 +5,7 @@ use crate::commands::Command;
 use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{Document, text};
+use chalkcourse_words::plain;
 use egui::{Button, Context, Key, Modifiers, ScrollArea, TextEdit, Ui};
 
 /// What was typed so far, and which line Enter would carry out.
@@ -89,15 +90,15 @@ fn list(
 
 /// Commands in whose names all words that were typed begin a word; names that begin with the first of them come first.
 fn matching(typed: &str) -> Vec<Command> {
-    let typed = typed.to_lowercase();
+    let typed = plain(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
     let fits = |command: &Command| {
-        let name = command.name().to_lowercase();
+        let name = plain(command.name());
         words.iter().all(|word| name.split([' ', '-', '–']).any(|of_name| of_name.starts_with(word)))
     };
     let mut found: Vec<Command> = Command::every().filter(fits).collect();
     let begins =
-        |command: &Command| words.first().is_some_and(|word| command.name().to_lowercase().starts_with(word));
+        |command: &Command| words.first().is_some_and(|word| plain(command.name()).starts_with(word));
     found.sort_by_key(|command| !begins(command));
     found
 }
