@@ -51,7 +51,15 @@ const WIDTH: f32 = 460.0;
 
 /// Shows a dialog. The reply, once there is one.
 pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
-    let shown = modal(ctx, "dialog").show(ctx, |ui| {
+    // One of its own for each kind: the toolkit keeps the size of the last one for the next frame.
+    let id = match dialog {
+        Dialog::Unsaved(_) => "unsaved",
+        Dialog::Recovered(_) => "recovered",
+        Dialog::Wrong { .. } => "wrong",
+        Dialog::Cautions => "cautions",
+        Dialog::Keys => "keys",
+    };
+    let shown = modal(ctx, id).show(ctx, |ui| {
         ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
         match dialog {
             Dialog::Unsaved(then) => unsaved(ui, then, name),
