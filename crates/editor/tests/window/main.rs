@@ -19,6 +19,7 @@ mod order;
 mod palette;
 mod parts;
 mod picture;
+mod read_out;
 mod rules;
 mod start;
 mod steps;
