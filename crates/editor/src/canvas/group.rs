@@ -156,7 +156,7 @@ impl Group {
         let penetrations = self.penetrations.iter().map(|id| Edit::RemovePenetration(*id));
         let edits: Vec<Edit> = blocks.chain(penetrations).chain(self.switches(job, false)).collect();
         let label = text::delete_of(&text::group_words(self));
-        (!edits.is_empty()).then(|| Action::EditAndSelect(label, Edit::Several(edits), Selection::Nothing))
+        (!edits.is_empty()).then_some(Action::EditAndSelect(label, Edit::Several(edits), Selection::Nothing))
     }
 
     /// All modules of it on or off: those that are held by themselves, and those of the blocks that are held.

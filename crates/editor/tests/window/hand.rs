@@ -1,11 +1,12 @@
 //! A hand on the mouse and the keys.
 
+use crate::painter::Painter;
 use chalkcourse::{Editor, Options};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::Job;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2};
-use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
+use egui_kittest::{Harness, HarnessBuilder};
 use std::time::{Duration, Instant};
 
 pub(crate) struct Hand {
@@ -19,16 +20,22 @@ impl Hand {
     }
 
     pub(crate) fn with(options: Options) -> Self {
-        let mut harness = Harness::builder()
-            .with_size([1280.0, 800.0])
-            .with_max_steps(60)
-            .with_step_dt(1.0 / 60.0)
-            .build_ui_state(
-                move |ui, editor: &mut Option<Editor>| {
-                    editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
-                },
-                None,
-            );
+        Self::of(options, Harness::builder().with_size([1280.0, 800.0]))
+    }
+
+    /// One that can be drawn into a picture, in the dark.
+    pub(crate) fn painted(options: Options) -> Self {
+        let builder = Harness::builder().with_size([1120.0, 700.0]).with_theme(egui::Theme::Dark);
+        Self::of(options, builder.renderer(Painter::default()))
+    }
+
+    fn of(options: Options, builder: HarnessBuilder<Option<Editor>>) -> Self {
+        let mut harness = builder.with_max_steps(60).with_step_dt(1.0 / 60.0).build_ui_state(
+            move |ui, editor: &mut Option<Editor>| {
+                editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
+            },
+            None,
+        );
         harness.run();
         Self { harness }
     }

@@ -1,0 +1,45 @@
+//! How the main states look, held against pictures in `tests/snapshots`. After a change that is meant:
+//! `UPDATE_SNAPSHOTS=1 cargo test --package chalkcourse --test window looks`, and look at each of them.
+
+use crate::hand::Hand;
+use chalkcourse::Options;
+use chalkcourse_words::Language;
+use egui::{Key, Modifiers};
+use egui_kittest::SnapshotOptions;
+use egui_kittest::kittest::Queryable;
+
+/// A few pixels may differ where another processor rounds otherwise.
+fn picture(hand: &mut Hand, name: &str) {
+    let allowed = SnapshotOptions::new().threshold(1.0).max_failed_pixels(300_usize);
+    hand.harness.snapshot_options(name, &allowed);
+}
+
+#[test]
+fn the_window_with_the_sample_in_the_dark() {
+    let mut hand = Hand::painted(Options { typed_paths: true, ..Options::default() });
+    picture(&mut hand, "alder-court-dark");
+}
+
+#[test]
+fn a_block_that_is_held_in_the_light() {
+    let mut hand = Hand::painted(Options { typed_paths: true, ..Options::default() });
+    hand.press("Light");
+    crate::block::select(&mut hand);
+    picture(&mut hand, "block-held-light");
+}
+
+#[test]
+fn the_order_in_spanish() {
+    let options = Options { typed_paths: true, language: Language::Spanish, ..Options::default() };
+    let mut hand = Hand::painted(options);
+    hand.key(Key::O);
+    picture(&mut hand, "order-spanish");
+}
+
+#[test]
+fn nothing_drawn_yet() {
+    let mut hand = Hand::painted(Options { typed_paths: true, ..Options::default() });
+    hand.chord(Modifiers::COMMAND, Key::N);
+    assert!(hand.harness.query_by_label("Start with the roof").is_some());
+    picture(&mut hand, "empty-dark");
+}
