@@ -1,5 +1,7 @@
 use crate::arranging::MakingRoom;
-use crate::canvas::{Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, WindZones, Zones};
+use crate::canvas::{
+    Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Typing, WindZones, Zones,
+};
 use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::lesson::Lesson;
@@ -91,6 +93,8 @@ pub(crate) struct Desk {
     pub(crate) guides: Vec<Guide>,
     /// The room that setbacks leave, kept for the next frame.
     pub(crate) zones: Option<Zones>,
+    /// The dimension that is being typed over.
+    pub(crate) typing: Option<Typing>,
     /// The measuring tape, in plan.
     pub(crate) tape: Option<(DVec2, DVec2)>,
     /// The picture under the plan.

@@ -150,6 +150,7 @@ impl Editor {
         self.language = language;
         self.settings.language = Some(language.code().to_owned());
         self.document.reword();
+        self.desk.fill.forget();
         self.desk.said.clear();
     }
 
@@ -287,6 +288,7 @@ impl Editor {
         canvas::paint(ui, &stage, &self.document, &mut self.desk);
         let mut actions = Actions::new();
         canvas::outline(ui, &stage, &self.document, &self.desk, &mut actions);
+        canvas::dimensions(ui, &stage, &self.document, &mut self.desk, &mut actions);
         panels::lesson(ui, stage.space.area, &self.document, &mut self.desk, &mut actions);
         let alone = self.desk.lesson.is_none() && self.desk.tool == Tool::Select;
         if self.document.job().faces.is_empty() && alone {

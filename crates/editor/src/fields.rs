@@ -4,6 +4,15 @@ use crate::theme;
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Units};
 use egui::{Align, Align2, Id, Key, RichText, TextEdit, Ui};
 
+/// Marks all that stands in a field, so that what is typed takes its place.
+pub(crate) fn mark_all(ctx: &egui::Context, id: egui::Id, words: &str) {
+    use egui::text::{CCursor, CCursorRange};
+    let mut state = egui::text_edit::TextEditState::load(ctx, id).unwrap_or_default();
+    let all = CCursorRange::two(CCursor::new(0), CCursor::new(words.chars().count()));
+    state.cursor.set_char_range(Some(all));
+    state.store(ctx, id);
+}
+
 /// Width of the words left of a field.
 const LABEL: f32 = 112.0;
 

@@ -43,7 +43,7 @@ pub(crate) fn run(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut De
     match desk.tool {
         Tool::Select => select(ui, stage, document, desk, hit, actions),
         Tool::DrawFace => draw_face(ui, stage, document, desk, actions),
-        Tool::Penetration => place_penetration(stage, document, desk, actions),
+        Tool::Penetration => place_penetration(ui, stage, document, desk, actions),
         Tool::Block => place_block(ui, stage, document, desk, actions),
         Tool::Tape => tape(ui, stage, desk),
         Tool::Picture => picture::interact(ui, stage, document, desk),
@@ -234,8 +234,26 @@ pub(super) fn close_draft(document: &Document, desk: &mut Desk, actions: &mut Ac
     }
 }
 
-fn place_penetration(stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
-    let Some(at) = desk.pointer.filter(|_| stage.response.clicked()) else { return };
+/// Where Enter places something: in the middle of the face that is held or shown, else of the first one.
+fn by_key(ui: &Ui, document: &Document, desk: &Desk) -> Option<DVec2> {
+    let free =
+        ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(super::ID)));
+    if !free || !ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        return None;
+    }
+    let layout = &document.plan().layout;
+    let shown = match desk.view {
+        crate::view::View::FaceOn(face) => Some(face),
+        _ => desk.selection.face(document.job()),
+    };
+    let held = shown.and_then(|id| layout.face(id)).map(|(_, face)| face);
+    let face = held.or_else(|| layout.roof.faces.first())?;
+    Some(face.plane.to_plan(face.bounds.centre()))
+}
+
+fn place_penetration(ui: &Ui, stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
+    let pressed = desk.pointer.filter(|_| stage.response.clicked());
+    let Some(at) = pressed.or_else(|| by_key(ui, document, desk)) else { return };
     let job = document.job();
     let kind = desk.kind();
     let id = PenetrationId(job.next_id);
@@ -254,9 +272,8 @@ fn place_penetration(stage: &Stage, document: &Document, desk: &Desk, actions: &
 fn place_block(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let response = &stage.response;
     let layout = &document.plan().layout;
-    if response.clicked()
-        && let Some(plan) = desk.pointer
-    {
+    let pressed = desk.pointer.filter(|_| response.clicked());
+    if let Some(plan) = pressed.or_else(|| by_key(ui, document, desk)) {
         let Some((face, plane)) = hit::face(&stage.space, layout, plan) else {
             actions.push(Action::Say(text::NO_FACE_HERE.now().to_owned()));
             return;

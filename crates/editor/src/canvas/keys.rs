@@ -12,7 +12,8 @@ use egui::{Context, Key, Modifiers, Ui};
 
 /// Carries out the keys that the drawing knows. None while a field is typed in.
 pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    if ui.ctx().text_edit_focused() || desk.gesture.is_some() {
+    // A key that leaves a dimension that is typed over is for that alone.
+    if ui.ctx().text_edit_focused() || desk.gesture.is_some() || desk.typing.is_some() {
         return;
     }
     let mine =

@@ -3,6 +3,7 @@
 //! A frame goes: [`stage`] takes the room and moves the view, [`interact::run`] turns pointer and keys into
 //! actions, the editor carries them out, [`paint::all`] draws the plan as it is then.
 
+mod dimensions;
 mod draft;
 mod draw_bar;
 mod drawn;
@@ -28,6 +29,7 @@ mod picture;
 mod raise_bar;
 mod snap;
 
+pub(crate) use dimensions::{Toward, Typing, show as dimensions};
 pub(crate) use draft::Draft;
 pub(crate) use draw_bar::show as draw_bar;
 pub(crate) use drawn::OutlineFor;

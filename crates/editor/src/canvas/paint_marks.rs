@@ -2,11 +2,10 @@
 
 use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
 use super::paint::Brush;
-use super::paint_roof::crossings;
 use crate::desk::{Desk, Pointed};
 use crate::view::View;
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, Length, Polygon, RoofFace, Units, dvec2};
+use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
 use chalkcourse_takeoff::PlaceShape;
 use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
@@ -157,25 +156,7 @@ pub(super) fn handle(brush: &Brush, at: Pos2, held: bool) {
 
 /// From the block to the border of its face: eave, top, and both sides.
 fn dimensions(brush: &Brush, face: &RoofFace, bounds: chalkcourse_geometry::Rect, units: Units) {
-    let middle = bounds.centre();
-    let across = crossings(&face.frame, middle.y);
-    let turned: Polygon = face.frame.map(|p| dvec2(p.y, p.x));
-    let upright = crossings(&turned, middle.x);
-    let before = |list: &[f64], at: f64| list.iter().copied().filter(|x| *x <= at).reduce(f64::max);
-    let after = |list: &[f64], at: f64| list.iter().copied().filter(|x| *x >= at).reduce(f64::min);
-    // Off the middle, so that the lines don't run through the handles there.
-    let beside = bounds.size() * 0.12;
-    let lines = [
-        before(&across, bounds.min.x)
-            .map(|u| (dvec2(u, middle.y + beside.y), dvec2(bounds.min.x, middle.y + beside.y))),
-        after(&across, bounds.max.x)
-            .map(|u| (dvec2(bounds.max.x, middle.y + beside.y), dvec2(u, middle.y + beside.y))),
-        before(&upright, bounds.min.y)
-            .map(|v| (dvec2(middle.x + beside.x, v), dvec2(middle.x + beside.x, bounds.min.y))),
-        after(&upright, bounds.max.y)
-            .map(|v| (dvec2(middle.x + beside.x, bounds.max.y), dvec2(middle.x + beside.x, v))),
-    ];
-    for (from, to) in lines.into_iter().flatten() {
+    for (_, from, to) in super::dimensions::of_block(face, bounds) {
         let length = Length::from_metres(from.distance(to));
         let (a, b) = (
             brush.space.screen_from_frame(&face.plane, from),
@@ -200,15 +181,31 @@ fn measure(brush: &Brush, a: Pos2, b: Pos2, words: &str, color: Color32) {
     if words.is_empty() {
         return;
     }
-    // A line too short for its words has them beside it.
+    let (at, anchor) = place_of_words(a, b);
+    brush.label(at, anchor, words, theme::size::SMALL, color);
+}
+
+/// Where the words of a dimension stand, beside a line that is too short for them.
+fn place_of_words(a: Pos2, b: Pos2) -> (Pos2, Align2) {
+    let along = b - a;
     let middle = a + along * 0.5;
     let across = along.x.abs() > along.y.abs();
-    let (at, anchor) = match (across, along.length()) {
+    match (across, along.length()) {
         (true, ..80.0) => (middle + Vec2::new(0.0, 10.0), Align2::CENTER_TOP),
         (false, ..34.0) => (middle + Vec2::new(12.0, 0.0), Align2::LEFT_CENTER),
         _ => (middle, Align2::CENTER_CENTER),
-    };
-    brush.label(at, anchor, words, theme::size::SMALL, color);
+    }
+}
+
+/// The room that the words of a dimension take on the screen; none where it is too short to be drawn.
+pub(super) fn words_of_measure(painter: &egui::Painter, [a, b]: [Pos2; 2], words: &str) -> Option<Rect> {
+    if (b - a).length() < 6.0 {
+        return None;
+    }
+    let size =
+        painter.layout_no_wrap(words.to_owned(), theme::font(theme::size::SMALL), Color32::WHITE).size();
+    let (at, anchor) = place_of_words(a, b);
+    Some(anchor.anchor_size(at, size))
 }
 
 /// The lines that say why something stopped where it did.

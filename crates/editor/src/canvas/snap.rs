@@ -8,7 +8,7 @@ pub(crate) use row::snapped as row;
 
 use super::hit::block_rect;
 use crate::text;
-use chalkcourse_geometry::{DVec2, EdgeKind, Length, Plane, Rect, nearest_on_segment};
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, Plane, Rect, RoofFace, nearest_on_segment};
 use chalkcourse_job::{Block, FaceId, Job};
 use chalkcourse_layout::Layout;
 
@@ -264,6 +264,11 @@ pub(crate) fn point(
         for (direction, words) in eighths() {
             lines.push((anchor, direction, words.to_owned()));
         }
+        for (direction, words) in
+            along_sides(draft, faces().map(|(face, placed)| (face, placed.name.as_str())))
+        {
+            lines.push((anchor, direction, words));
+        }
     }
     let mut near: Vec<(DVec2, DVec2, DVec2, String)> = lines
         .into_iter()
@@ -307,6 +312,32 @@ pub(crate) fn point(
         }
         None => (foot, vec![Guide { line: (from, foot), words }]),
     }
+}
+
+/// Directions along and square to the sides that are drawn already, then to those of faces: for houses that stand askew. A
+/// direction that is known, or one of the eighths, is not told again.
+fn along_sides<'a>(
+    draft: &[DVec2],
+    faces: impl Iterator<Item = (&'a RoofFace, &'a str)>,
+) -> Vec<(DVec2, String)> {
+    /// More directions than these would snap to everything.
+    const MOST: usize = 12;
+    let drawn = draft.windows(2).rev().map(|side| (side[1] - side[0], None));
+    let there = faces.flat_map(|(face, name)| face.plan.sides().map(move |(_, _, a, b)| (b - a, Some(name))));
+    let sides: Vec<(DVec2, Option<&str>)> =
+        drawn.chain(there).filter_map(|(side, name)| Some((side.try_normalize()?, name))).collect();
+    // What runs along a side says so, before what is square to another one.
+    let along = sides.iter().map(|&(along, name)| (along, text::parallel_to(name)));
+    let square = sides.iter().map(|&(along, name)| (along.perp(), text::square_to(name)));
+    let mut known: Vec<DVec2> = eighths().map(|(direction, _)| direction).to_vec();
+    let mut found = Vec::new();
+    for (direction, words) in along.chain(square) {
+        if found.len() < MOST && known.iter().all(|other| other.perp_dot(direction).abs() > 1e-3) {
+            known.push(direction);
+            found.push((direction, words));
+        }
+    }
+    found
 }
 
 /// Directions that a side is meant to have: along the axes, and half way between.

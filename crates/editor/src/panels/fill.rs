@@ -151,6 +151,9 @@ fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId], sinc
         quiet(ui, text::NOTHING_YET.now());
     } else {
         ui.strong(text::so_far(best));
+        let share = text::share_found(best);
+        let bar = egui::ProgressBar::new(share).desired_height(6.0);
+        ui.add(bar).on_hover_text(text::SHARE_FOUND_HELP.now());
         quiet(ui, text::IMPROVING.now());
     }
 }

@@ -180,6 +180,18 @@ pub(crate) fn so_far(fills: &[Fill]) -> String {
     let bound: usize = fills.iter().map(|fill| fill.bound).sum();
     tell!("So far {modules} of at most {bound}", "Hasta ahora {modules} de {bound} como máximo")
 }
+/// What was found against the most that there can be, from 0 to 1.
+pub(crate) fn share_found(fills: &[Fill]) -> f32 {
+    let of = |what: fn(&Fill) -> usize| fills.iter().map(what).sum::<usize>() as f32;
+    of(|fill| fill.modules) / of(|fill| fill.bound).max(1.0)
+}
+pub(crate) const SHARE_FOUND_HELP: Say = say(
+    "What was found against the most that there can be: at its end nothing is left to find. How long that takes nobody can say \
+     beforehand; Stop places what there is.",
+    "Lo hallado frente a lo máximo que puede haber: al final no queda nada por hallar. Cuánto tarda nadie puede decirlo de \
+     antemano; Parar coloca lo que hay.",
+);
+
 /// What is left open, where a fill is not proved.
 pub(crate) fn gap(fill: &Fill) -> Option<String> {
     if fill.proved {

@@ -1,6 +1,6 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
-use crate::canvas::{Group, OutlineFor};
+use crate::canvas::{Group, OutlineFor, Toward};
 use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
@@ -19,6 +19,38 @@ pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
         PenetrationKind::EscapeWindow => pick("Escape window", "Ventana de escape"),
         PenetrationKind::Other => pick("Other", "Otra"),
     }
+}
+
+/// Why a side goes the way it does: as another one that is drawn, or as one of a face.
+pub(crate) fn parallel_to(face: Option<&str>) -> String {
+    match face {
+        None => pick("parallel to a side drawn before", "paralelo a un lado ya dibujado").to_owned(),
+        Some(name) => tell!("parallel to a side of {name}", "paralelo a un lado de {name}"),
+    }
+}
+pub(crate) fn square_to(face: Option<&str>) -> String {
+    match face {
+        None => pick("square to a side drawn before", "a escuadra con un lado ya dibujado").to_owned(),
+        Some(name) => tell!("square to a side of {name}", "a escuadra con un lado de {name}"),
+    }
+}
+
+pub(crate) const TYPE_OVER: Say = say(
+    "Press to type another length: the block moves there",
+    "Oprima para escribir otra longitud: el bloque se mueve ahí",
+);
+
+/// What a dimension of a block measures.
+pub(crate) fn dimension_of(toward: Toward) -> &'static str {
+    match toward {
+        Toward::Left => pick("From the left border to the block", "Del borde izquierdo al bloque"),
+        Toward::Right => pick("From the block to the right border", "Del bloque al borde derecho"),
+        Toward::Eave => pick("From the lower border to the block", "Del borde inferior al bloque"),
+        Toward::Top => pick("From the block to the upper border", "Del bloque al borde superior"),
+    }
+}
+pub(crate) fn dimension_words(toward: Toward, length: &str) -> String {
+    format!("{}: {length}", dimension_of(toward))
 }
 
 pub(crate) const HOLD_ALL: Say =
@@ -155,12 +187,12 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
             pick("Click the first corner to close.", "Haga clic en la primera esquina para cerrar.")
         }
         (Tool::Penetration, _) => pick(
-            "Choose a kind and click its middle on the roof.",
-            "Elija una clase y haga clic en su centro sobre el techo.",
+            "Choose a kind and click its middle on the roof, or press Enter and move it with the arrow keys.",
+            "Elija una clase y haga clic en su centro sobre el techo, u oprima Entrar y muévala con las flechas.",
         ),
         (Tool::Block, _) => pick(
-            "Click a face for 3 rows of 4, or drag out the room that it may fill.",
-            "Haga clic en un faldón para 3 filas de 4, o arrastre el espacio que puede llenar.",
+            "Click a face for 3 rows of 4, or drag out the room that it may fill. Enter places one too.",
+            "Haga clic en un faldón para 3 filas de 4, o arrastre el espacio que puede llenar. Entrar también coloca uno.",
         ),
         (Tool::Tape, _) => pick("Drag from one place to another.", "Arrastre de un lugar a otro."),
         (Tool::Picture, _) => text::NO_PICTURE.now(),

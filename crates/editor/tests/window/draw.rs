@@ -262,3 +262,52 @@ fn a_whole_roof_is_raised_over_its_walls() {
         assert_eq!(hand.job(), first);
     }
 }
+
+/// A house that stands askew: the second side snaps square to the first, the third parallel to it, each with its reason.
+#[test]
+fn sides_snap_parallel_and_square_to_those_drawn_before() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    let start = dvec2(-4.0, -3.0);
+    let along = dvec2(20f64.to_radians().cos(), 20f64.to_radians().sin());
+    hand.click_plan(start.x, start.y);
+    let second = start + along * 6.0;
+    hand.click_plan(second.x, second.y);
+    let near = |hand: &mut Hand, plan: chalkcourse_geometry::DVec2| {
+        let pos = hand.at(plan);
+        hand.harness.hover_at(pos);
+        hand.harness.run();
+        hand.editor().guides().iter().map(|words| (*words).to_owned()).collect::<Vec<_>>()
+    };
+    let third = second + along.perp() * 4.0;
+    let guides = near(&mut hand, third + dvec2(0.04, 0.02));
+    assert!(guides.iter().any(|words| words == "square to a side drawn before"), "{guides:?}");
+    hand.click_plan(third.x + 0.04, third.y + 0.02);
+    let fourth = third - along * 5.0;
+    let guides = near(&mut hand, fourth + dvec2(0.02, -0.04));
+    assert!(guides.iter().any(|words| words == "parallel to a side drawn before"), "{guides:?}");
+    hand.click_plan(fourth.x + 0.02, fourth.y - 0.04);
+    hand.key(Key::Enter);
+    let job = hand.job();
+    let sides: Vec<_> = job.faces[0].outline.sides().map(|(_, _, a, b)| (b - a).normalize()).collect();
+    assert!(sides[0].dot(sides[1]).abs() < 1e-9, "not square: {sides:?}");
+    assert!(sides[0].perp_dot(sides[2]).abs() < 1e-9, "not parallel: {sides:?}");
+}
+
+/// Without a mouse: a face from measurements, a vent and a block by Enter, moved by the arrow keys.
+#[test]
+fn a_vent_and_a_block_are_placed_and_moved_by_keys_alone() {
+    let mut hand = Hand::new();
+    let before = hand.job();
+    hand.key(Key::P);
+    hand.key(Key::Enter);
+    let job = hand.job();
+    assert_eq!(job.penetrations.len(), before.penetrations.len() + 1);
+    let placed = job.penetrations.last().unwrap().at;
+    hand.key(Key::Escape);
+    hand.chord(egui::Modifiers::SHIFT, Key::ArrowUp);
+    assert!((hand.job().penetrations.last().unwrap().at - placed).length() > 0.2);
+    hand.key(Key::B);
+    hand.key(Key::Enter);
+    assert_eq!(hand.job().blocks.len(), before.blocks.len() + 1);
+}

@@ -5,6 +5,7 @@ mod arrange;
 mod block;
 mod clipboard;
 mod coursing;
+mod dimensions;
 mod draw;
 mod files;
 mod fill;

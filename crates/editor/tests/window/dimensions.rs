@@ -1,0 +1,45 @@
+//! Dimensions on the drawing, typed over: the block goes to where they are true.
+
+use crate::block::{block, select};
+use crate::hand::{Hand, feet};
+use egui::Key;
+use egui_kittest::kittest::Queryable;
+
+fn press_dimension(hand: &mut Hand, words: &str) {
+    let at = hand.harness.get_by_label_contains(words).rect().center();
+    hand.click(at);
+}
+
+#[test]
+fn a_length_typed_over_a_dimension_moves_the_block() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    let start = block(&hand).at;
+    press_dimension(&mut hand, "From the left border to the block:");
+    hand.type_text("10'");
+    hand.key(Key::Enter);
+    assert!((block(&hand).at.x - feet(10.0)).abs() < 1e-9, "{}", block(&hand).at);
+    assert!((block(&hand).at.y - start.y).abs() < 1e-12);
+    assert!(hand.sees("From the left border to the block: 10'"));
+    press_dimension(&mut hand, "From the lower border to the block:");
+    hand.type_text("3' 6\"");
+    hand.key(Key::Enter);
+    assert!((block(&hand).at.y - feet(3.5)).abs() < 1e-9, "{}", block(&hand).at);
+    // One step each.
+    hand.chord(egui::Modifiers::COMMAND, Key::Z);
+    assert!((block(&hand).at.y - start.y).abs() < 1e-12);
+}
+
+#[test]
+fn what_is_no_length_is_told_and_esc_leaves_the_block() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    let start = block(&hand).at;
+    press_dimension(&mut hand, "From the block to the right border:");
+    hand.type_text("twelve");
+    hand.key(Key::Enter);
+    assert!(hand.editor().said().contains("an't read \"twelve\""), "{}", hand.editor().said());
+    hand.key(Key::Escape);
+    assert_eq!(block(&hand).at, start);
+    assert!(hand.sees("From the block to the right border:"));
+}
