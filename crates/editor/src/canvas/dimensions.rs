@@ -1,16 +1,19 @@
-//! Dimensions of the block that is held: from its four sides to the border of its face. Each can be typed over, and the block
-//! moves so that it is true.
+//! Dimensions of what is held: of a block from its four sides to the border of its face, of a face that was drawn its sides.
+//! Each can be typed over, and what is held changes so that it is true.
 
 use super::Stage;
+use super::draft::corners_at;
 use super::hit::block_rect;
 use super::paint_marks::words_of_measure;
 use super::paint_roof::crossings;
 use crate::action::{Action, Actions};
+use crate::commands::Tool;
 use crate::desk::Desk;
-use crate::{Document, fields, text, theme};
-use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, RoofFace, Units, dvec2};
-use chalkcourse_job::{BlockId, Edit};
-use egui::{Id, Key, Role, Sense, TextEdit, Ui, WidgetInfo};
+use crate::view::View;
+use crate::{Document, Selection, fields, text, theme};
+use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, RoofFace, dvec2};
+use chalkcourse_job::{BlockId, Edit, FaceId};
+use egui::{CursorIcon, Id, Key, Role, Sense, TextEdit, Ui, WidgetInfo};
 
 /// Which side of the block a dimension belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -21,14 +24,30 @@ pub(crate) enum Toward {
     Top,
 }
 
+/// A length on the drawing that can be typed over.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub(crate) enum Dimension {
+    /// From a side of a block to the border of its face.
+    Block(BlockId, Toward),
+    /// A side of a face that was drawn, by ring and number; its true length.
+    Side(FaceId, usize, usize),
+}
+
 /// A dimension that is being typed over.
 #[derive(Clone, Debug)]
 pub(crate) struct Typing {
-    block: BlockId,
-    toward: Toward,
+    of: Dimension,
     typed: String,
     /// The field has had the keyboard.
     begun: bool,
+}
+
+/// A dimension as it is drawn: what, how long now, and the room of its words.
+struct Shown {
+    of: Dimension,
+    length: Length,
+    words: String,
+    rect: egui::Rect,
 }
 
 /// The dimensions of a block in the frame of its face, from the border of the face to the block or on from it.
@@ -64,53 +83,74 @@ fn step(toward: Toward, by: f64) -> DVec2 {
 
 /// Lets the dimensions be pressed and typed over.
 pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let (job, layout) = (document.job(), &document.plan().layout);
-    let held = desk.selection.block().and_then(|id| job.block(id));
-    let Some((block, (index, face))) = held.and_then(|block| Some((block, layout.face(block.face)?))) else {
-        desk.typing = None;
-        return;
+    let shown = match desk.gesture.is_none() && desk.tool == Tool::Select {
+        true => of_what_is_held(ui, stage, document, desk),
+        false => Vec::new(),
     };
-    if !stage.space.shows(index) || desk.gesture.is_some() || desk.tool != crate::commands::Tool::Select {
-        desk.typing = None;
-        return;
-    }
-    if desk.typing.as_ref().is_some_and(|typing| typing.block != block.id) {
+    if desk.typing.as_ref().is_some_and(|typing| shown.iter().all(|it| it.of != typing.of)) {
         desk.typing = None;
     }
-    let units: Units = job.units;
-    for (toward, from, to) in of_block(face, block_rect(job, block)) {
-        let length = Length::from_metres(from.distance(to));
-        let shown = length.show(units);
-        let ends = [from, to].map(|p| stage.space.screen_from_frame(&face.plane, p));
-        let Some(rect) = words_of_measure(ui.painter(), ends, &shown) else { continue };
-        let id = Id::unique(("dimension", block.id, toward));
-        if desk.typing.as_ref().is_some_and(|typing| typing.toward == toward) {
-            field(ui, rect, document, desk, (toward, length), actions);
+    for it in shown {
+        if desk.typing.as_ref().is_some_and(|typing| typing.of == it.of) {
+            field(ui, &it, document, desk, actions);
             continue;
         }
-        let response = ui.interact(rect.expand(3.0), id, Sense::click());
+        let response = ui.interact(it.rect.expand(3.0), Id::unique(("dimension", it.of)), Sense::click());
         response
-            .widget_info(|| WidgetInfo::labeled(Role::Button, true, text::dimension_words(toward, &shown)));
-        let response = response.on_hover_text(text::TYPE_OVER.now()).on_hover_cursor(egui::CursorIcon::Text);
+            .widget_info(|| WidgetInfo::labeled(Role::Button, true, text::dimension_words(it.of, &it.words)));
+        let response = response.on_hover_text(text::type_over(it.of)).on_hover_cursor(CursorIcon::Text);
         if response.clicked() {
-            desk.typing = Some(Typing { block: block.id, toward, typed: shown, begun: false });
+            desk.typing = Some(Typing { of: it.of, typed: it.words, begun: false });
         }
     }
 }
 
-fn field(
-    ui: &mut Ui,
-    rect: egui::Rect,
-    document: &Document,
-    desk: &mut Desk,
-    (toward, length): (Toward, Length),
-    actions: &mut Actions,
-) {
+fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, desk: &Desk) -> Vec<Shown> {
+    let (job, layout, space) = (document.job(), &document.plan().layout, &stage.space);
+    if let Some(block) = desk.selection.block().and_then(|id| job.block(id)) {
+        let Some((index, face)) = layout.face(block.face) else { return Vec::new() };
+        if !space.shows(index) {
+            return Vec::new();
+        }
+        let lines = of_block(face, block_rect(job, block)).into_iter();
+        let shown = lines.filter_map(|(toward, from, to)| {
+            let length = Length::from_metres(from.distance(to));
+            let words = length.show(job.units);
+            let ends = [from, to].map(|p| space.screen_from_frame(&face.plane, p));
+            let rect = words_of_measure(ui.painter(), ends, &words)?;
+            Some(Shown { of: Dimension::Block(block.id, toward), length, words, rect })
+        });
+        return shown.collect();
+    }
+    let held =
+        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+    let face =
+        desk.selection.face(job).filter(|_| held && desk.view == View::Plan).and_then(|id| job.face(id));
+    // The sides of a face that follows from a part are changed there.
+    let Some(face) = face.filter(|face| face.from.is_none()) else { return Vec::new() };
+    let Some((_, on_roof)) = layout.face(face.id) else { return Vec::new() };
+    let sides = face.outline.sides().filter_map(|(ring, side, a, b)| {
+        let mut spans = on_roof.edges.iter().filter(|span| (span.ring, span.side) == (ring, side));
+        let (span, more) = (spans.next()?, spans.next());
+        let ends = [a, b].map(|p| space.screen_from_plan(p));
+        // A side that meets several others has the words of each of them: then there is no one length to press on.
+        if more.is_some() || (ends[1] - ends[0]).length() < 60.0 {
+            return None;
+        }
+        let length = Length::from_metres(span.length);
+        let middle = ends[0] + (ends[1] - ends[0]) * 0.5;
+        let rect = egui::Rect::from_center_size(middle, egui::vec2(54.0, 34.0));
+        Some(Shown { of: Dimension::Side(face.id, ring, side), length, words: length.show(job.units), rect })
+    });
+    sides.collect()
+}
+
+fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let Some(mut typing) = desk.typing.take() else { return };
-    let place = egui::Rect::from_center_size(rect.center(), egui::vec2(112.0, theme::PRESS));
-    let id = Id::unique(("dimension typed", toward));
+    let place = egui::Rect::from_center_size(it.rect.center(), egui::vec2(112.0, theme::PRESS));
+    let id = Id::unique(("dimension typed", it.of));
     let response = ui.put(place, TextEdit::singleline(&mut typing.typed).id(id));
-    response.widget_info(|| WidgetInfo::labeled(Role::TextInput, true, text::dimension_of(toward)));
+    response.widget_info(|| WidgetInfo::labeled(Role::TextInput, true, text::dimension_of(it.of)));
     if !typing.begun {
         typing.begun = true;
         response.request_focus();
@@ -118,24 +158,53 @@ fn field(
         desk.typing = Some(typing);
         return;
     }
-    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    if entered {
-        match Length::parse(&typing.typed, document.job().units) {
-            Ok(wanted) => {
-                if let Some(block) = document.job().block(typing.block).filter(|_| wanted != length) {
-                    let mut next = block.clone();
-                    next.at += step(toward, wanted.metres() - length.metres());
-                    let label = text::move_of(&text::block_name(&block.name));
-                    actions.push(Action::Edit(label, Edit::PutBlock(next)));
+    if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
+        let wanted = Length::parse(&typing.typed, document.job().units).map_err(|error| error.to_string());
+        let wrong = match wanted {
+            Ok(wanted) if wanted == it.length => None,
+            Ok(wanted) => match changed(document, it, wanted) {
+                Some(action) => {
+                    actions.push(action);
+                    None
                 }
-            }
-            Err(error) => {
-                actions.push(Action::Say(text::sentence(&error.to_string())));
-                typing.begun = false;
-                desk.typing = Some(typing);
-            }
+                None => Some(text::LENGTH_NOT_POSITIVE.now().to_owned()),
+            },
+            Err(words) => Some(words),
+        };
+        if let Some(words) = wrong {
+            actions.push(Action::Say(text::sentence(&words)));
+            typing.begun = false;
+            desk.typing = Some(typing);
         }
     } else if response.has_focus() {
         desk.typing = Some(typing);
+    }
+}
+
+/// What makes a dimension as long as was typed: the block goes there; of a side its end moves along it, with the corners of other
+/// faces that lie there. None for a side of no length.
+fn changed(document: &Document, it: &Shown, wanted: Length) -> Option<Action> {
+    let job = document.job();
+    match it.of {
+        Dimension::Block(id, toward) => {
+            let block = job.block(id)?;
+            let mut next = block.clone();
+            next.at += step(toward, wanted.metres() - it.length.metres());
+            Some(Action::Edit(text::move_of(&text::block_name(&block.name)), Edit::PutBlock(next)))
+        }
+        Dimension::Side(id, ring, side) => {
+            let (.., a, b) = job.face(id)?.outline.sides().find(|&(r, s, ..)| (r, s) == (ring, side))?;
+            if wanted.metres() < 0.01 || it.length.metres() < 1e-6 {
+                return None;
+            }
+            // On one plane lengths along one direction go as those in plan.
+            let to = a + (b - a) * (wanted.metres() / it.length.metres());
+            let moved = corners_at(job, b).into_iter();
+            let edits = moved
+                .filter_map(|(face, ring, corner)| job.face(face)?.with_corner_moved(ring, corner, to))
+                .map(Edit::PutFace)
+                .collect();
+            Some(Action::Edit(text::move_corner_of(&job.face(id)?.name), Edit::Several(edits)))
+        }
     }
 }

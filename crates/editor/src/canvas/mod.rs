@@ -29,7 +29,7 @@ mod picture;
 mod raise_bar;
 mod snap;
 
-pub(crate) use dimensions::{Toward, Typing, show as dimensions};
+pub(crate) use dimensions::{Dimension, Toward, Typing, show as dimensions};
 pub(crate) use draft::Draft;
 pub(crate) use draw_bar::show as draw_bar;
 pub(crate) use drawn::OutlineFor;

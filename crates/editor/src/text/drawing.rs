@@ -1,6 +1,6 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
-use crate::canvas::{Group, OutlineFor, Toward};
+use crate::canvas::{Dimension, Group, OutlineFor, Toward};
 use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
@@ -35,22 +35,40 @@ pub(crate) fn square_to(face: Option<&str>) -> String {
     }
 }
 
-pub(crate) const TYPE_OVER: Say = say(
-    "Press to type another length: the block moves there",
-    "Oprima para escribir otra longitud: el bloque se mueve ahí",
-);
-
-/// What a dimension of a block measures.
-pub(crate) fn dimension_of(toward: Toward) -> &'static str {
-    match toward {
-        Toward::Left => pick("From the left border to the block", "Del borde izquierdo al bloque"),
-        Toward::Right => pick("From the block to the right border", "Del bloque al borde derecho"),
-        Toward::Eave => pick("From the lower border to the block", "Del borde inferior al bloque"),
-        Toward::Top => pick("From the block to the upper border", "Del bloque al borde superior"),
+/// What happens to a dimension that is pressed.
+pub(crate) fn type_over(of: Dimension) -> &'static str {
+    match of {
+        Dimension::Block(..) => pick(
+            "Press to type another length: the block moves there",
+            "Oprima para escribir otra longitud: el bloque se mueve ahí",
+        ),
+        Dimension::Side(..) => pick(
+            "Press to type another length: the end of this side moves along it",
+            "Oprima para escribir otra longitud: el extremo de este lado se mueve a lo largo de él",
+        ),
     }
 }
-pub(crate) fn dimension_words(toward: Toward, length: &str) -> String {
-    format!("{}: {length}", dimension_of(toward))
+
+/// What a dimension measures.
+pub(crate) fn dimension_of(of: Dimension) -> String {
+    match of {
+        Dimension::Block(_, Toward::Left) => {
+            pick("From the left border to the block", "Del borde izquierdo al bloque").to_owned()
+        }
+        Dimension::Block(_, Toward::Right) => {
+            pick("From the block to the right border", "Del bloque al borde derecho").to_owned()
+        }
+        Dimension::Block(_, Toward::Eave) => {
+            pick("From the lower border to the block", "Del borde inferior al bloque").to_owned()
+        }
+        Dimension::Block(_, Toward::Top) => {
+            pick("From the block to the upper border", "Del bloque al borde superior").to_owned()
+        }
+        Dimension::Side(_, _, side) => tell!("Length of side {}", "Longitud del lado {}", side + 1),
+    }
+}
+pub(crate) fn dimension_words(of: Dimension, length: &str) -> String {
+    format!("{}: {length}", dimension_of(of))
 }
 
 pub(crate) const HOLD_ALL: Say =

@@ -43,3 +43,34 @@ fn what_is_no_length_is_told_and_esc_leaves_the_block() {
     assert_eq!(block(&hand).at, start);
     assert!(hand.sees("From the block to the right border:"));
 }
+
+/// A side of a drawn face: its end moves along it until the length on the slope is the one that was typed.
+#[test]
+fn a_length_typed_over_a_side_moves_its_end() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    for (x, y) in [(-4.0, -3.0), (4.0, -3.0), (4.0, 2.0), (-4.0, 2.0)] {
+        hand.click_plan(x, y);
+    }
+    hand.key(Key::Enter);
+    assert_eq!(hand.job().faces.len(), 1);
+    let length = |hand: &Hand, side: usize| {
+        let plan = hand.editor().document().plan();
+        plan.layout.roof.faces[0].edges.iter().find(|edge| edge.side == side).unwrap().length
+    };
+    press_dimension(&mut hand, "Length of side 1:");
+    hand.type_text("30'");
+    hand.key(Key::Enter);
+    assert!((length(&hand, 0) - feet(30.0)).abs() < 1e-9, "{}", length(&hand, 0));
+    // A rake: the length on the slope, not in plan.
+    press_dimension(&mut hand, "Length of side 4:");
+    hand.type_text("18' 3\"");
+    hand.key(Key::Enter);
+    assert!((length(&hand, 3) - feet(18.25)).abs() < 1e-9, "{}", length(&hand, 3));
+    let before = hand.job();
+    press_dimension(&mut hand, "Length of side 1:");
+    hand.type_text("0");
+    hand.key(Key::Enter);
+    assert_eq!(hand.job(), before);
+    assert!(!hand.editor().said().is_empty());
+}
