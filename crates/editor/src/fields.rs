@@ -217,7 +217,7 @@ pub(crate) fn count(ui: &mut Ui, label: &str, value: u32, help: &str) -> Option<
 
 /// A field for a name that may not be empty.
 pub(crate) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
-    parsed(ui, label, value, "", |text| match text.trim() {
+    parsed(ui, label, value, crate::text::help_of(label), |text| match text.trim() {
         "" => Err(crate::text::NO_NAME.now()),
         name => Ok(name.to_owned()),
     })
@@ -225,7 +225,7 @@ pub(crate) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
 
 /// A field for any words.
 pub(crate) fn words(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
-    parsed(ui, label, value, "", |text| Ok::<_, String>(text.trim().to_owned()))
+    parsed(ui, label, value, crate::text::help_of(label), |text| Ok::<_, String>(text.trim().to_owned()))
 }
 
 /// A field for a sentence or more, over the whole width under its words.
@@ -269,7 +269,7 @@ pub(crate) fn choice_at<T: Copy + PartialEq>(
     let mut chosen = None;
     row_at(ui, room, label, |ui, words| {
         let width = (ui.available_width() - 2.0).max(60.0);
-        egui::ComboBox::from_id_salt(label)
+        let shown = egui::ComboBox::from_id_salt(label)
             .selected_text(now)
             .width(width)
             // Short lists are seen whole: what has to be scrolled to is not found.
@@ -283,6 +283,10 @@ pub(crate) fn choice_at<T: Copy + PartialEq>(
             })
             .response
             .labelled_by(words);
+        let help = crate::text::help_of(label);
+        if !help.is_empty() {
+            shown.on_hover_text(help);
+        }
     });
     chosen
 }

@@ -91,11 +91,4 @@ pub(crate) fn move_fix(block: &Block, it: Move, units: Units) -> Fix {
     Fix { label, edit: it.edit(block) }
 }
 
-/// `1 module`, `3 modules`.
-pub(crate) fn modules(count: usize) -> String {
-    if count == 1 {
-        pick("1 module", "1 módulo").to_owned()
-    } else {
-        tell!("{count} modules", "{count} módulos")
-    }
-}
+pub(crate) use chalkcourse_words::modules;

@@ -143,6 +143,15 @@ impl fmt::Display for Say {
     }
 }
 
+/// "1 module", "3 modules".
+pub fn modules(count: usize) -> String {
+    if count == 1 {
+        pick("1 module", "1 módulo").to_owned()
+    } else {
+        tell!("{count} modules", "{count} módulos")
+    }
+}
+
 /// The text as one looks for it: small letters, and without the accents that keyboards may lack.
 pub fn plain(text: &str) -> String {
     let bare = |c: char| match c {

@@ -453,13 +453,7 @@ pub(crate) fn group_cost(group: &GroupCost, currency: &str) -> String {
 pub(crate) fn step_cost(step: &StepCost, currency: &str) -> String {
     format!("{}: {currency} {:.2}", modules(step.modules), step.cost)
 }
-pub(crate) fn modules(count: usize) -> String {
-    if count == 1 {
-        pick("1 module", "1 módulo").to_owned()
-    } else {
-        tell!("{count} modules", "{count} módulos")
-    }
-}
+pub(crate) use chalkcourse_words::modules;
 
 #[cfg(test)]
 mod tests {

@@ -13,6 +13,7 @@ mod findings;
 mod formats;
 mod group;
 mod hand;
+mod help;
 mod house;
 mod languages;
 mod lesson;

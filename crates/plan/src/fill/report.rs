@@ -101,11 +101,4 @@ pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
     text
 }
 
-/// "1 module", "2 modules".
-pub(super) fn modules(count: usize) -> String {
-    if count == 1 {
-        pick("1 module", "1 módulo").to_owned()
-    } else {
-        tell!("{count} modules", "{count} módulos")
-    }
-}
+pub(super) use chalkcourse_words::modules;
