@@ -219,9 +219,11 @@ pub fn face_drawing(job: &Job, plan: &Plan, index: usize) -> Option<Drawing> {
     for penetration in &layout.penetrations {
         if let Some(on) = penetration.on_face(index) {
             shapes.push(Shape::Area { ring: on.outline.outer.clone(), ink: Ink::Penetration });
-            if let Some(middle) = on.outline.bounds().map(|bounds| bounds.centre()) {
-                let text = penetration.name.clone();
-                shapes.push(Shape::Words { at: middle, turn: 0.0, size: SMALL, text });
+            if let Some(on) = on.outline.bounds() {
+                // Beside what they name, which is often smaller than they are.
+                let below = on.size().y / 2.0 + bounds.size().max_element() * 0.016;
+                let at = on.centre() - dvec2(0.0, below);
+                shapes.push(Shape::Words { at, turn: 0.0, size: SMALL, text: penetration.name.clone() });
             }
         }
     }
