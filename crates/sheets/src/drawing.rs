@@ -136,12 +136,10 @@ pub fn plan_drawing(job: &Job, plan: &Plan) -> Option<Drawing> {
             shapes.push(edge(span.kind, span.plan.0, span.plan.1));
         }
     }
-    for (face, placed) in faces.iter().zip(&layout.faces) {
+    for (index, (face, placed)) in faces.iter().zip(&layout.faces).enumerate() {
         for span in &face.edges {
             // An edge of two faces is named once.
-            if span.neighbour.is_none_or(|other| {
-                faces.get(other.face).is_none_or(|o| std::ptr::eq(face, o) || first(face, o, faces))
-            }) {
+            if span.neighbour.is_none_or(|other| other.face >= index) {
                 let (a, b) = span.plan;
                 let out = (b - a).perp().normalize_or_zero() * -0.25;
                 let text =
@@ -170,16 +168,6 @@ pub fn plan_drawing(job: &Job, plan: &Plan) -> Option<Drawing> {
 fn room_of(text: &str, bounds: Rect) -> f64 {
     let points = text.chars().count() as f64 * f64::from(SMALL) * 0.5;
     points * bounds.size().max_element() / 480.0
-}
-
-/// Whether a face comes before another one in the list.
-fn first(
-    face: &chalkcourse_geometry::RoofFace,
-    other: &chalkcourse_geometry::RoofFace,
-    faces: &[chalkcourse_geometry::RoofFace],
-) -> bool {
-    let at = |this| faces.iter().position(|face| std::ptr::eq(face, this));
-    at(face) < at(other)
 }
 
 /// A place inside a shape, far from its border where that is simple.

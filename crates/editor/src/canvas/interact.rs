@@ -236,9 +236,7 @@ pub(super) fn close_draft(document: &Document, desk: &mut Desk, actions: &mut Ac
 
 /// Where Enter places something: in the middle of the face that is held or shown, else of the first one.
 fn by_key(ui: &Ui, document: &Document, desk: &Desk) -> Option<DVec2> {
-    let free =
-        ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(super::ID)));
-    if !free || !ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+    if !super::has_keys(ui) || !ui.input(|input| input.key_pressed(egui::Key::Enter)) {
         return None;
     }
     let layout = &document.plan().layout;

@@ -16,9 +16,7 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     if ui.ctx().text_edit_focused() || desk.gesture.is_some() || desk.typing.is_some() {
         return;
     }
-    let mine =
-        ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(super::ID)));
-    if !mine {
+    if !super::has_keys(ui) {
         return;
     }
     if let Some(by) = nudge(ui) {

@@ -120,6 +120,11 @@ fn navigate(ui: &Ui, response: &Response, space: &mut Space) {
     }
 }
 
+/// Whether keys are for the drawing: it has the keyboard, or nothing has.
+fn has_keys(ui: &Ui) -> bool {
+    ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(ID)))
+}
+
 /// Whether the space bar turns a drag into a pan.
 pub(crate) fn pan_key(ui: &Ui) -> bool {
     ui.input(|input| input.key_down(Key::Space)) && !ui.ctx().text_edit_focused()
