@@ -65,7 +65,11 @@ pub(crate) fn parsed_at<T, E: std::fmt::Display>(
         let response = row_at(ui, room, label, |ui, words| {
             let width = (ui.available_width() - 2.0).max(40.0);
             ui.add(
-                TextEdit::singleline(text).id(id).desired_width(width).margin(egui::Margin::symmetric(6, 4)),
+                TextEdit::singleline(text)
+                    .id(id)
+                    .align(egui::Align2::LEFT_CENTER)
+                    .desired_width(width)
+                    .margin(egui::Margin::symmetric(6, 4)),
             )
             .labelled_by(words)
         });
