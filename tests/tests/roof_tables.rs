@@ -58,6 +58,7 @@ fn army_carpentry_manual_unit_lengths() {
 fn face(corners: &[(f64, f64)], rise: f64, downslope: Azimuth, eave_point: (f64, f64)) -> FaceInput {
     FaceInput {
         outline: Polygon::new(corners.iter().map(|&(x, y)| dvec2(x, y) * FOOT).collect()),
+        sides: Vec::new(),
         plane: Plane {
             datum: (DVec2::from(eave_point) * FOOT).extend(2.7),
             pitch: Pitch::from_rise_in_12(rise).unwrap(),

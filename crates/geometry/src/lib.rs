@@ -35,6 +35,8 @@ pub use pitch::{Pitch, PitchError};
 pub use plane::{Plane, PlaneError};
 pub use polygon::{Defect, Polygon, distance_to_segment, nearest_on_segment, signed_area};
 pub use rect::Rect;
-pub use roof::{EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, Tolerances};
+pub use roof::{
+    EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, SideId, Tolerances,
+};
 
 pub use glam::{DVec2, DVec3, dvec2, dvec3};

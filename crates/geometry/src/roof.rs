@@ -86,11 +86,26 @@ impl Default for Tolerances {
     }
 }
 
+/// Number of a side within its face. It stays with the side while corners come, go and move, and is never given to
+/// another side.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
+#[serde(transparent)]
+pub struct SideId(pub u32);
+
+impl std::fmt::Display for SideId {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{}", self.0)
+    }
+}
+
 /// One face as drawn.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FaceInput {
     /// Outline and holes in plan.
     pub outline: Polygon,
+    /// The number of each side, by ring and by the corner that the side starts from. A side without one is numbered in
+    /// the order of the outline.
+    pub sides: Vec<Vec<SideId>>,
     /// Its plane.
     pub plane: Plane,
     /// Kinds that a person overruled, by ring and by the corner that the side starts from.
@@ -113,6 +128,8 @@ pub struct EdgeSpan {
     pub ring: usize,
     /// The corner of the outline as drawn that its side starts from.
     pub side: usize,
+    /// Which side of the face it is a stretch of.
+    pub id: SideId,
     /// Its kind.
     pub kind: EdgeKind,
     /// Whether a person overruled the kind.
@@ -435,6 +452,7 @@ fn spans(
             spans.push(EdgeSpan {
                 ring,
                 side: drawn_side,
+                id: side_id(input, ring, drawn_side),
                 kind: overruled.unwrap_or_else(worked_out),
                 overruled: overruled.is_some(),
                 plan,
@@ -465,6 +483,12 @@ fn spans(
         }
     }
     spans
+}
+
+fn side_id(input: &FaceInput, ring: usize, side: usize) -> SideId {
+    let before: usize = input.outline.rings().take(ring).map(<[DVec2]>::len).sum();
+    let numbered = u32::try_from(before + side).map_or(SideId(u32::MAX), SideId);
+    input.sides.get(ring).and_then(|sides| sides.get(side)).copied().unwrap_or(numbered)
 }
 
 /// The oriented outline may run against the drawn one: the drawn corner that this side starts from.
@@ -600,6 +624,7 @@ mod tests {
                 pitch: Pitch::from_rise_in_12(rise).unwrap(),
                 downslope: Azimuth::from_degrees(downslope),
             },
+            sides: Vec::new(),
             overruled: BTreeMap::new(),
         }
     }

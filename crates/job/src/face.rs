@@ -223,6 +223,7 @@ impl Face {
     pub fn input(&self) -> FaceInput {
         FaceInput {
             outline: self.outline.clone(),
+            sides: Vec::new(),
             plane: self.plane(),
             overruled: self.kinds.iter().chain(&self.overruled).map(|o| ((o.ring, o.side), o.kind)).collect(),
         }

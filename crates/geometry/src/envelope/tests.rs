@@ -31,6 +31,7 @@ fn roof_of(surfaces: &[Surface]) -> (Vec<Piece>, Roof) {
         .iter()
         .map(|piece| FaceInput {
             outline: piece.outline.clone(),
+            sides: Vec::new(),
             plane: surfaces[piece.surfaces[0]].plane,
             overruled: piece.kinds.clone(),
         })

@@ -350,6 +350,6 @@ impl Raised {
             .filter(|&(_, _, a, b)| on_wall(a, b))
             .map(|(ring, side, ..)| ((ring, side), EdgeKind::WallLine))
             .collect();
-        FaceInput { outline, plane: face.plane, overruled }
+        FaceInput { outline, sides: Vec::new(), plane: face.plane, overruled }
     }
 }
