@@ -18,6 +18,12 @@ pub(super) struct Patch {
 }
 
 impl Patch {
+    /// Positions between two corners.
+    pub(super) fn rectangle(rect: Rect) -> Self {
+        let Rect { min, max } = rect;
+        let side = |u: f64| vec![(min.y, u), (max.y, u)];
+        Self { lo: min.y, hi: max.y, left: side(min.x), right: side(max.x) }
+    }
     pub(super) fn left_at(&self, v: f64) -> f64 {
         along(&self.left, v)
     }

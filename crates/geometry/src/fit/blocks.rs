@@ -321,7 +321,7 @@ impl<'a> Yard<'a> {
 }
 
 /// The corners of a trapezoid of positions as far as it lies in the window.
-fn clipped(lo: f64, hi: f64, gap: &Gap, window: &Rect) -> Vec<DVec2> {
+pub(super) fn clipped(lo: f64, hi: f64, gap: &Gap, window: &Rect) -> Vec<DVec2> {
     let left = gap.a[0].min(gap.a[1]);
     let right = gap.b[0].max(gap.b[1]);
     if right < window.min.x || left > window.max.x {

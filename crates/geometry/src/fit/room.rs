@@ -4,6 +4,7 @@ use super::blocked::{Patch, patches};
 use super::rows::Domain;
 use super::{Allowed, FitError, Tile, check};
 use crate::Rect;
+use glam::DVec2;
 
 /// Narrower than this (metres) is below the arithmetic.
 pub(super) const THIN: f64 = 1e-12;
@@ -46,13 +47,7 @@ pub(super) struct Room {
 impl Room {
     pub(super) fn new(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
         check(allowed, tile)?;
-        let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
-        let tolerance = allowed.tolerance;
-        let Some(bounds) = Rect::around(corners) else { return Ok(Self { slabs: Vec::new(), tolerance }) };
-        let patches = patches(allowed, tile, bounds);
-        let from = bounds.min - tolerance;
-        let to = bounds.max - tile.size + tolerance;
-        Ok(Self { slabs: slabs(&patches, from.to_array(), to.to_array()), tolerance })
+        Ok(Ground::new(allowed, tile.size)?.room)
     }
 
     /// What of it lies in some ranges of v.
@@ -84,6 +79,38 @@ impl Room {
 
     pub(super) fn pieces(&self) -> usize {
         self.slabs.iter().map(|s| s.gaps.len()).sum()
+    }
+}
+
+/// All positions of a tile, and what forbids the others.
+pub(super) struct Ground {
+    pub(super) room: Room,
+    pub(super) patches: Vec<Patch>,
+    /// The corners between which positions were looked for.
+    limits: [[f64; 2]; 2],
+}
+
+impl Ground {
+    pub(super) fn new(allowed: &Allowed, size: DVec2) -> Result<Self, FitError> {
+        let tile = Tile { size, gap: DVec2::ZERO };
+        check(allowed, &tile)?;
+        let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
+        let tolerance = allowed.tolerance;
+        let nothing = Room { slabs: Vec::new(), tolerance };
+        let Some(bounds) = Rect::around(corners) else {
+            return Ok(Self { room: nothing, patches: Vec::new(), limits: [[0.0; 2]; 2] });
+        };
+        let patches = patches(allowed, &tile, bounds);
+        let limits = [(bounds.min - tolerance).to_array(), (bounds.max - size + tolerance).to_array()];
+        let room = Room { slabs: slabs(&patches, limits[0], limits[1]), tolerance };
+        Ok(Self { room, patches, limits })
+    }
+
+    /// The positions that some rectangles of positions leave.
+    pub(super) fn without(&self, rectangles: &[Rect]) -> Vec<Slab> {
+        let more = rectangles.iter().map(|rect| Patch::rectangle(*rect));
+        let patches: Vec<Patch> = self.patches.iter().cloned().chain(more).collect();
+        slabs(&patches, self.limits[0], self.limits[1])
     }
 }
 

@@ -1,0 +1,54 @@
+//! Sets of positions of which a layout takes one at most.
+
+use super::field::{Field, Kind};
+use crate::Rect;
+use glam::{DVec2, dvec2};
+
+/// Positions of one kind between two corners: the lower and left sides belong to it, the upper and right ones don't.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Piece {
+    pub(super) kind: usize,
+    pub(super) rect: Rect,
+}
+
+impl Piece {
+    fn has(&self, kind: usize, p: DVec2) -> bool {
+        let Rect { min, max } = self.rect;
+        kind == self.kind && min.x <= p.x && p.x < max.x && min.y <= p.y && p.y < max.y
+    }
+}
+
+/// Positions that exclude each other.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Clique {
+    pub(super) pieces: Vec<Piece>,
+}
+
+impl Clique {
+    /// All modules that cover a point, each grown by its least spacing.
+    pub(super) fn over(field: &Field, point: DVec2) -> Self {
+        let piece = |(kind, of): (usize, &Kind)| {
+            let rect = Rect { min: point - of.reach, max: point + dvec2(0.0, of.drop) };
+            Piece { kind, rect }
+        };
+        Self { pieces: field.kinds.iter().enumerate().map(piece).collect() }
+    }
+
+    /// For kinds of one size, each with its levels from the lowest: where one begins, and the least u of a window as wide
+    /// as the reach. All levels lie within one reach of height, and all windows within what a clique may lean.
+    pub(super) fn leaning(field: &Field, levels: &[Vec<(f64, f64)>], top: f64) -> Self {
+        let mut pieces = Vec::new();
+        for (kind, (levels, of)) in levels.iter().zip(&field.kinds).enumerate() {
+            let tops = levels.iter().skip(1).map(|level| level.0).chain([top]);
+            pieces.extend(levels.iter().zip(tops).map(|(&(v, u), top)| Piece {
+                kind,
+                rect: Rect { min: dvec2(u, v), max: dvec2(u + of.reach.x, top) },
+            }));
+        }
+        Self { pieces }
+    }
+
+    pub(super) fn has(&self, kind: usize, p: DVec2) -> bool {
+        self.pieces.iter().any(|piece| piece.has(kind, p))
+    }
+}

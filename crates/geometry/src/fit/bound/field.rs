@@ -1,0 +1,140 @@
+//! The positions of every kind of module, and what they project to.
+
+use super::super::room::{Gap, Ground, Slab};
+use super::super::stretch::joined;
+use super::super::{Allowed, FINE, FitError};
+use super::{Neighbours, shelf};
+use crate::Rect;
+use glam::{DVec2, dvec2};
+
+/// Cliques are so much narrower and lower than they could be, metres: far above rounding, far below what is measured.
+const SHAVED: f64 = 1e-7;
+
+/// Positions nearer to a border than this (metres) are none: all borders lie a [`FINE`] further out than they must.
+pub(super) const HAIR: f64 = 2e-10;
+
+/// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block.
+pub(super) struct Kind {
+    /// Two modules of this kind whose positions are nearer than this along u and along v exclude each other.
+    pub(super) reach: DVec2,
+    /// How far below its lower edge a module keeps others away.
+    pub(super) drop: f64,
+    /// Where their lower left corners may be.
+    pub(super) slabs: Vec<Slab>,
+}
+
+/// All that may be placed.
+pub(super) struct Field {
+    pub(super) kinds: Vec<Kind>,
+    /// How much further apart along u two modules of different lines, or of different kinds, stand than two of one line
+    /// and kind, when their heights overlap: by so much a clique may lean. 0 where this is not known to hold.
+    pub(super) lean: f64,
+}
+
+impl Field {
+    pub(super) fn new(allowed: &Allowed, sizes: &[DVec2], laws: &Neighbours) -> Result<Self, FitError> {
+        // Positions that the arithmetic may lose are within this of a border.
+        let allowed = Allowed { tolerance: allowed.tolerance.max(FINE), ..allowed.clone() };
+        let least = laws.joint[0].min(laws.apart);
+        let further = laws.further();
+        let mut kinds = Vec::new();
+        for &size in sizes {
+            let reach = size + least - SHAVED;
+            if !(reach.min_element() > size.min_element() / 2.0) {
+                return Err(FitError::Tile { width: size.x, height: size.y, gap_u: least, gap_v: least });
+            }
+            let ground = Ground::new(&allowed, size)?;
+            let mut add = |slabs: Vec<Slab>, drop: f64| {
+                if !slabs.is_empty() {
+                    kinds.push(Kind { reach, drop, slabs });
+                }
+            };
+            if further > 0.0 && laws.hooked > 0.0 {
+                let (held, lowest) = shelf::split(&ground, size, laws);
+                add(held, 0.0);
+                add(lowest, (further - SHAVED).max(0.0));
+            } else {
+                add(ground.room.slabs, 0.0);
+            }
+        }
+        let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
+        Ok(Self { kinds, lean })
+    }
+
+    /// Least and greatest coordinate of any position along an axis.
+    pub(super) fn span(&self, axis: usize) -> Option<(f64, f64)> {
+        let corners = self.kinds.iter().flat_map(|kind| kind.slabs.iter()).flat_map(|slab| {
+            let us = slab.gaps.iter().flat_map(|gap| gap.a.into_iter().chain(gap.b));
+            us.map(|u| dvec2(u, slab.lo)).chain([dvec2(f64::NAN, slab.hi)])
+        });
+        let ends = corners.map(|p| p[axis]).filter(|x| !x.is_nan());
+        ends.fold(None, |span: Option<(f64, f64)>, x| {
+            Some(span.map_or((x, x), |(a, b)| (a.min(x), b.max(x))))
+        })
+    }
+}
+
+impl Kind {
+    /// Where a band across positions has any: for axis 0 the stretches of u that hold a position with v in the band, for
+    /// axis 1 the stretches of v that hold one with u in the band. Sorted, without overlap.
+    pub(super) fn shadow(&self, axis: usize, lo: f64, hi: f64) -> Vec<(f64, f64)> {
+        let mut found: Vec<(f64, f64)> = Vec::new();
+        if axis == 0 {
+            found = level_shadow(&self.slabs, lo, hi);
+        } else {
+            for slab in &self.slabs {
+                for gap in &slab.gaps {
+                    let (Some(p), Some(q)) = (below(gap.a, hi), below(gap.b.map(|b| -b), -lo)) else {
+                        continue;
+                    };
+                    let (s, t) = (p.0.max(q.0), p.1.min(q.1));
+                    if s <= t {
+                        let at = |s: f64| slab.lo + (slab.hi - slab.lo) * s;
+                        found.push((at(s), at(t)));
+                    }
+                }
+            }
+        }
+        joined(found, 0.0)
+    }
+}
+
+/// The stretches of u that hold a position with v in a band; not sorted.
+pub(super) fn level_shadow(slabs: &[Slab], lo: f64, hi: f64) -> Vec<(f64, f64)> {
+    let first = slabs.partition_point(|slab| slab.hi <= lo);
+    let mut found = Vec::new();
+    for slab in slabs.iter().skip(first).take_while(|slab| slab.lo < hi) {
+        let (s, t) = (share(slab, lo), share(slab, hi));
+        found.extend(slab.gaps.iter().map(|gap| {
+            let ends = |side: [f64; 2]| (mix(side, s), mix(side, t));
+            let (a, b) = (ends(gap.a), ends(gap.b));
+            (a.0.min(a.1), b.0.max(b.1))
+        }));
+    }
+    found
+}
+
+fn mix(ends: [f64; 2], s: f64) -> f64 {
+    ends[0] + (ends[1] - ends[0]) * s
+}
+
+fn share(slab: &Slab, v: f64) -> f64 {
+    ((v - slab.lo) / (slab.hi - slab.lo)).clamp(0.0, 1.0)
+}
+
+/// The shares of a slab's height between which a side is not above a limit.
+fn below(side: [f64; 2], limit: f64) -> Option<(f64, f64)> {
+    match (side[0] <= limit, side[1] <= limit) {
+        (true, true) => Some((0.0, 1.0)),
+        (false, false) => None,
+        (low, _) => {
+            let cut = ((limit - side[0]) / (side[1] - side[0])).clamp(0.0, 1.0);
+            Some(if low { (0.0, cut) } else { (cut, 1.0) })
+        }
+    }
+}
+
+/// The corners of a trapezoid of positions as far as it lies in a window.
+pub(super) fn clipped(slab: &Slab, gap: &Gap, window: &Rect) -> Vec<DVec2> {
+    super::super::blocks::clipped(slab.lo, slab.hi, gap, window)
+}

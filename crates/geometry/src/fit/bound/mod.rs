@@ -1,0 +1,138 @@
+//! How many modules any layout can have, whatever its kind: an upper bound that ranges over all that the rules pass.
+//!
+//! **The layouts.** Modules of one or several orientations, each somewhere among its allowed positions (the region less
+//! what is blocked, with [`Allowed::tolerance`] on all sides). They are put together to any number of blocks. In a block
+//! all have one orientation and one joint within [`Neighbours::joint`]; rows are level and one height and one joint apart;
+//! neighbours of a row are at least a joint apart, and more where a gap was opened; a module above the lowest row has
+//! modules of the row below under a share of its lower edge. Modules of two blocks are [`Neighbours::apart`] from each
+//! other. Nothing is said of base lines, of how joints of rows stand to each other, of rails, of rectangles: a rule on
+//! those leaves fewer layouts, and the bound holds all the same. What a rule lets pass within its tolerance must be in the
+//! numbers given: the tolerance of borders (with what round corners drawn as polygons take away), joints a tolerance
+//! wider at both ends, blocks nearer by it, the share less by it. A distance between blocks that is only a caution
+//! is no limit for a claim on all that may be built: give 0, or less by the tolerance, and the bound holds for that too.
+//!
+//! **Why every such layout obeys it.** Let s be the least of joint and distance between blocks. Two modules of a layout
+//! are s apart along u or along v, so boxes `w + s` by `h + s` from their lower left corners, lower and left sides
+//! included and the others not, have no point in common. From this and more follow *cliques*: sets of positions of which
+//! a layout takes at most one.
+//!
+//! - All positions whose box has a given point.
+//! - A module that is not held is the lowest row of its block, so that what is below it belongs to another: its box may be
+//!   drawn down by as much as two blocks must be further apart than two rows ([`shelf`] tells the positions that no
+//!   row below can hold; where it can't tell they count as held, with the smaller box).
+//! - Modules less than a row apart in height that are not in one line belong to two blocks, or else one would stand on the
+//!   other; so do one that is held and one that is not, in one line: the lowest row is lowest all along. They
+//!   are further apart along u than neighbours. So a window as wide as a box may stand elsewhere on each line
+//!   within a height of `h + s`, shifted by what two blocks must be further apart: still at most one.
+//!
+//! Weights on cliques such that every position lies in 1 or more in all bound the modules by their sum: each module finds
+//! weight 1, and no clique's weight is found twice. This is all the proof there is; how weights are come by does not
+//! matter. [`coverage`] looks at every cell of the plane between the sides of the cliques that holds a position, and the
+//! sum is divided by the least weight found. Cliques are a ten-thousandth of a millimetre narrower than they could be
+//! and positions reach a [`FINE`](super::FINE) further than they must, so that rounding can't lose a module.
+//!
+//! **How weights are come by.** First lines a reach apart, level and upright, at every phase where something begins or
+//! ends ([`lines`]): weight 1 on the fewest points that meet all boxes on each line. A gable, an ell, a hip end are settled
+//! so. Then a linear programme ([`cover`]) over those cliques and others that its own solution asks for. Steps
+//! are counted, not timed, so that the answer is the same on every machine.
+//!
+//! Several orientations at once: a point meets the boxes of both; windows that lean are not used. That is weaker: a
+//! face may be claimed to hold one or two more than it does.
+
+mod clique;
+mod cover;
+mod coverage;
+mod field;
+mod lines;
+mod master;
+mod separate;
+mod shelf;
+#[cfg(test)]
+mod tests;
+
+use super::{Allowed, FitError};
+use cover::Cover;
+use field::Field;
+use glam::DVec2;
+
+/// How modules of one face may stand to each other: limits as the rules let them be, their tolerance taken off.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Neighbours {
+    /// The least and the greatest joint within a block, metres: between neighbours of one row at least the least, between
+    /// two rows one that is the same all over the block.
+    pub joint: [f64; 2],
+    /// The least distance between modules of two blocks, metres; below 0, how far they may overlap along u or along v.
+    pub apart: f64,
+    /// The least share of its lower edge that a module above the lowest row of its block has modules of the row below
+    /// under it; 0 where none is asked.
+    pub hooked: f64,
+    /// Gaps of the row below that are no wider than this count as modules for that, metres.
+    pub bridged: f64,
+}
+
+impl Neighbours {
+    /// How much further apart modules of two blocks stand than neighbours in one block, along one axis, when they overlap
+    /// or are less than a joint apart along the other.
+    fn further(&self) -> f64 {
+        let joint = self.joint[0].max(0.0);
+        if self.apart <= joint { 0.0 } else { (self.apart * self.apart - joint * joint).sqrt() - joint }
+    }
+}
+
+/// How far a search for a bound goes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Effort {
+    /// A layout with so many modules is known: a bound of as many is enough.
+    pub known: usize,
+    /// At most so many steps; a million take about a millisecond.
+    pub steps: usize,
+}
+
+/// No layout has more modules.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AtMost {
+    /// Than so many.
+    pub most: usize,
+    /// What straight lines alone say.
+    pub by_lines: usize,
+    /// Steps taken.
+    pub steps: usize,
+    /// Whether more steps can lower it.
+    pub open: bool,
+}
+
+/// Bounds the modules of any layout: `sizes` are those of the orientations that the kit lets modules have, width along u
+/// and height along v, metres. `stop` ends it early with a bound that holds.
+///
+/// # Errors
+/// A size, a tolerance or a corner that can't be worked with; a spacing that lets modules overlap by half.
+pub fn at_most(
+    allowed: &Allowed,
+    sizes: &[DVec2],
+    laws: &Neighbours,
+    effort: Effort,
+    stop: &dyn Fn() -> bool,
+) -> Result<AtMost, FitError> {
+    let field = Field::new(allowed, sizes, laws)?;
+    let all = lines::lines(&field, stop);
+    let by_lines = all.first().map_or(0, |lines| lines.most);
+    let mut answer = AtMost { most: by_lines, by_lines, steps: 0, open: false };
+    if by_lines <= effort.known {
+        return Ok(answer);
+    }
+    let mut seeds = Vec::new();
+    for axis in [0, 1] {
+        for lines in all.iter().filter(|lines| lines.axis == axis).take(3) {
+            seeds.extend(lines::cliques(&field, *lines));
+        }
+    }
+    let mut cover = Cover::new(&field, seeds);
+    let weighed = cover.lower(effort.known as f64 + 1.0 - 1e-6, effort.steps, stop);
+    let most = (weighed.weight + 1e-6).floor();
+    answer.steps = weighed.steps;
+    answer.open = !weighed.least;
+    if most < by_lines as f64 {
+        answer.most = most as usize;
+    }
+    Ok(answer)
+}
