@@ -71,7 +71,7 @@ fn outside(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Vec<DVec2>> {
 }
 
 /// Convex pieces that make up a blocked shape; a shape without area blocks as the line or point that it is.
-pub(super) fn convex_pieces(shape: &Polygon, tolerance: f64) -> Vec<Vec<DVec2>> {
+pub(crate) fn convex_pieces(shape: &Polygon, tolerance: f64) -> Vec<Vec<DVec2>> {
     let flat = signed_area(&shape.outer).abs() <= tolerance * tolerance;
     if shape.outer.is_empty() || (shape.holes.is_empty() && (flat || is_convex(&shape.outer))) {
         return vec![shape.outer.clone()];

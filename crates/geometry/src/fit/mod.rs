@@ -35,6 +35,7 @@ mod stacks;
 #[cfg(test)]
 mod tests;
 
+pub(crate) use blocked::convex_pieces;
 pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back};
@@ -55,18 +56,18 @@ pub const FINE: f64 = 1e-9;
 pub struct Allowed {
     /// The face, or what is left of it: the union of these shapes. They may touch and overlap.
     pub region: Vec<Polygon>,
-    /// Shapes that no tile may reach into; touching is allowed. They may overlap, and several may share an id.
+    /// Shapes that no tile may reach into; touching is allowed. They may overlap, and several may share a number.
     pub blocked: Vec<Constraint>,
     /// How far (metres) a tile may reach over a border and still count as touching. Use [`FINE`]; more than a
     /// millionth of a metre begins to be a rule of its own.
     pub tolerance: f64,
 }
 
-/// A blocked shape with the name that the caller knows it by.
+/// A blocked shape with the number that the caller knows it by.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Constraint {
-    /// The caller's name: a setback, a clearance, a locked tile.
-    pub id: String,
+    /// The caller's number for what it stands for: a setback, a clearance, a locked tile.
+    pub id: usize,
     /// The shape.
     pub shape: Polygon,
 }
@@ -321,11 +322,13 @@ fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
         return Err(FitError::Tolerance(t));
     }
     let named = allowed.region.iter().map(|shape| (None, shape));
-    for (id, shape) in named.chain(allowed.blocked.iter().map(|c| (Some(&c.id), &c.shape))) {
+    for (id, shape) in named.chain(allowed.blocked.iter().map(|c| (Some(c.id), &c.shape))) {
         if let Some(corner) =
             shape.rings().flatten().position(|p| !p.is_finite() || p.abs().max_element() > 1e5)
         {
-            let shape = id.map_or(pick("the face", "el faldón").to_owned(), |id| format!("{id:?}"));
+            let shape = id.map_or(pick("the face", "el faldón").to_owned(), |id| {
+                tell!("blocked shape {id}", "la forma bloqueada {id}")
+            });
             return Err(FitError::Corner { shape, corner });
         }
     }

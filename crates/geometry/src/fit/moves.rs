@@ -14,7 +14,7 @@ use glam::{DVec2, dvec2};
 
 /// The least winning move along u and the least along v, where there is one.
 pub(super) fn least_moves(
-    id: &str,
+    id: usize,
     (rest, own): (&Room, &[Patch]),
     lines: &Lines,
     farthest: f64,
@@ -54,7 +54,7 @@ pub(super) fn least_moves(
                     if lines.hooked.is_some() { pick(", every upper tile carried", ", cada pieza superior apoyada") } else { "" },
                     if exact { "" } else { pick("; too many ends for the best of each, so a lesser move may win", "; demasiados extremos para el mejor de cada uno, así que un movimiento menor puede ganar") },
                 );
-                Some(Move { id: id.to_owned(), by: axis * by, wins, searched })
+                Some(Move { id, by: axis * by, wins, searched })
             })
         })
         .collect()
@@ -192,7 +192,7 @@ mod tests {
     }
 
     fn question() -> Question {
-        Question { near: 0.5, movable: vec!["b0".to_owned()], farthest: 0.6 }
+        Question { near: 0.5, movable: vec![0], farthest: 0.6 }
     }
 
     #[test]
@@ -203,16 +203,13 @@ mod tests {
             let fit = lay(&allowed, &tile(1.0, 1.0, 0.0), &rules(joints));
             assert_eq!(fit.count(), 2);
             let held = holds_back(&allowed, &fit, &question(), &never).unwrap();
-            assert_eq!(
-                (held.prices[0].id.as_str(), held.prices[0].tiles, held.prices[0].proved),
-                ("b0", 2, true)
-            );
+            assert_eq!((held.prices[0].id, held.prices[0].tiles, held.prices[0].proved), (0, 2, true));
             let right = held.moves.iter().find(|m| m.by.x != 0.0).unwrap();
             assert!((right.by.x - 0.04).abs() < 1e-8 && right.wins == 1, "{right:?}");
             let down = held.moves.iter().find(|m| m.by.y != 0.0).unwrap();
             assert!((down.by.y + 0.2).abs() < 1e-8 && down.wins == 2, "{down:?}");
             let near = &held.near[0];
-            assert_eq!(near.stops[0].by, Barrier::Constraint("b0".to_owned()));
+            assert_eq!(near.stops[0].by, Barrier::Constraint(0));
             assert!((near.stops[0].depth() - 0.04).abs() < 1e-8, "{near:?}");
         }
     }
@@ -247,7 +244,7 @@ mod tests {
         assert!(held.moves.is_empty() && held.prices.is_empty());
     }
 
-    /// The count on the fit's lines when b0 is moved, the slow way.
+    /// The count on the fit's lines when shape 0 is moved, the slow way.
     fn slow(
         allowed: &Allowed,
         lines: &[f64],
@@ -256,7 +253,7 @@ mod tests {
         by: DVec2,
     ) -> usize {
         let mut moved = allowed.clone();
-        for c in moved.blocked.iter_mut().filter(|c| c.id == "b0") {
+        for c in moved.blocked.iter_mut().filter(|c| c.id == 0) {
             c.shape = c.shape.map(|p| p + by);
         }
         let shapes = moved.region.iter().chain(moved.blocked.iter().map(|c| &c.shape));
@@ -335,7 +332,7 @@ mod tests {
             };
             let moved = |by: DVec2| {
                 let mut moved = allowed.clone();
-                for c in moved.blocked.iter_mut().filter(|c| c.id == "b0") {
+                for c in moved.blocked.iter_mut().filter(|c| c.id == 0) {
                     c.shape = c.shape.map(|p| p + by);
                 }
                 lay(&moved, &module, &RowRules { base, ..hooked }).count()

@@ -100,7 +100,7 @@ mod tests {
         // A corner 0.3 and 0.4 into a quarter turn of a large polygon around (5, 3) of radius 1: straight out along it.
         let turn = std::f64::consts::TAU / 720.0;
         let round = (0..720).map(|i| dvec2(5.0, 3.0) + DVec2::from_angle(turn * f64::from(i))).collect();
-        allowed.blocked = vec![Constraint { id: "round".into(), shape: Polygon::new(round) }];
+        allowed.blocked = vec![Constraint { id: 0, shape: Polygon::new(round) }];
         let corner = dvec2(5.0 - 0.3, 3.0 - 0.4);
         let part = Rect { min: corner - dvec2(1.0, 1.0), max: corner };
         let by = slide(&allowed, &[part]).unwrap();

@@ -155,7 +155,7 @@ fn a_hip_of_sixty_modules_and_twelve_pipes_is_proved() {
         } else {
             rectangle(at.x - 0.2, at.y - 0.15, 0.4, 0.3)
         };
-        Constraint { id: format!("p{i}"), shape }
+        Constraint { id: i, shape }
     });
     let outline = shape(&[(0.0, 0.0), (width, 0.0), (width - slant, height), (slant, height)]);
     let allowed = Allowed { region: vec![outline], blocked: blocked.collect(), tolerance: FINE };
