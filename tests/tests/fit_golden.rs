@@ -31,7 +31,7 @@ macro_rules! read {
 fn allowed(case: &Value) -> Allowed {
     let blocked: Vec<Polygon> = read!(case["blocked"]);
     let named = blocked.into_iter().enumerate().map(|(i, shape)| Constraint { id: i, shape });
-    Allowed { region: read!(case["region"]), blocked: named.collect(), tolerance: FINE }
+    Allowed { region: read!(case["region"]), blocked: named.collect(), foot: None, tolerance: FINE }
 }
 
 fn never() -> bool {

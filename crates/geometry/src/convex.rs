@@ -308,7 +308,10 @@ mod tests {
                 .sum::<f64>()
         };
         // Steiner: the line at distance r around a convex outline is its length and 2πr.
-        assert!((length(Convex::segment(dvec2(1.0, 2.0), dvec2(4.0, 6.0)).border(0.5)) - (10.0 + PI)).abs() < 1e-12);
+        assert!(
+            (length(Convex::segment(dvec2(1.0, 2.0), dvec2(4.0, 6.0)).border(0.5)) - (10.0 + PI)).abs()
+                < 1e-12
+        );
         assert!((length(Convex::segment(dvec2(1.0, 2.0), dvec2(1.0, 2.0)).border(0.5)) - PI).abs() < 1e-12);
         assert!((length(Convex::rect(&unit()).border(0.25)) - (4.0 + PI / 2.0)).abs() < 1e-12);
         assert!((length(Convex::rect(&unit()).border(0.0)) - 4.0).abs() < 1e-12);

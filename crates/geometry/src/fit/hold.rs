@@ -1,10 +1,10 @@
 //! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in
 //! tiles, and the least move of a constraint that wins one.
 
-use super::blocked::{Patch, convex_pieces, patches, swept};
+use super::blocked::{Patch, convex_pieces, foot_strip, patches, swept};
 use super::moves::least_moves;
 use super::room::Room;
-use super::{Allowed, Base, Fit, FitError, Joints, Tile, fit_rows};
+use super::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Tile, fit_rows};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
@@ -116,7 +116,9 @@ pub fn holds_back(
 ) -> Result<HeldBack, FitError> {
     let tile = fit.proof.tile;
     let mut answer = HeldBack { near: near_fits(allowed, fit, question.near)?, ..HeldBack::default() };
-    let mut ids: Vec<usize> = allowed.blocked.iter().map(|c| c.id).collect();
+    let below = allowed.foot.iter();
+    let below = below.flat_map(|foot| foot.blocked.iter().map(|c| c.id).chain(foot.within));
+    let mut ids: Vec<usize> = allowed.blocked.iter().map(|c| c.id).chain(below).collect();
     ids.sort_unstable();
     ids.dedup();
     for id in ids {
@@ -125,11 +127,7 @@ pub fn holds_back(
         }
         let without = fit_rows(&without(allowed, id), &tile, &fit.proof.rules, stop)?;
         let proved = without.gap() == 0 && fit.gap() == 0;
-        answer.prices.push(Price {
-            id,
-            tiles: without.count().saturating_sub(fit.count()),
-            proved,
-        });
+        answer.prices.push(Price { id, tiles: without.count().saturating_sub(fit.count()), proved });
     }
     answer.prices.sort_by_key(|p| std::cmp::Reverse(p.tiles));
     for &id in &question.movable {
@@ -146,8 +144,13 @@ pub fn holds_back(
 }
 
 fn without(allowed: &Allowed, id: usize) -> Allowed {
-    let blocked = allowed.blocked.iter().filter(|c| c.id != id).cloned().collect();
-    Allowed { blocked, ..allowed.clone() }
+    let others = |all: &[Constraint]| all.iter().filter(|c| c.id != id).cloned().collect();
+    let foot = allowed.foot.as_ref().map(|foot| Foot {
+        within: foot.within.filter(|within| *within != id),
+        blocked: others(&foot.blocked),
+        ..*foot
+    });
+    Allowed { blocked: others(&allowed.blocked), foot, ..allowed.clone() }
 }
 
 fn of_id(allowed: &Allowed, tile: &Tile, id: usize) -> Vec<Patch> {
@@ -155,6 +158,7 @@ fn of_id(allowed: &Allowed, tile: &Tile, id: usize) -> Vec<Patch> {
     let own = Allowed {
         region: Vec::new(),
         blocked: allowed.blocked.iter().filter(|c| c.id == id).cloned().collect(),
+        foot: None,
         tolerance: allowed.tolerance,
     };
     patches(&own, tile, bounds)
@@ -204,6 +208,8 @@ fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, Fi
     super::check(allowed, &fit.proof.tile)?;
     let Some(lines) = Lines::of(allowed, fit) else { return Ok(Vec::new()) };
     let barriers = Barriers::new(allowed, &lines.tile);
+    let below = allowed.foot.as_ref().map(|foot| Barriers::below(allowed, foot, &lines.tile));
+    let lowest = fit.placed.iter().filter(|p| p.row == 0).map(|p| p.rect.min.y).fold(f64::INFINITY, f64::min);
     let mut found: Vec<NearFit> = Vec::new();
     for rect in candidates(allowed, fit, &lines) {
         // Tolerances on both sides, so that neighbours a gap apart do not count as overlapping.
@@ -211,7 +217,11 @@ fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, Fi
         if taken || found.iter().any(|f| f.rect.min.distance(rect.min) < 1e-6) {
             continue;
         }
-        let stops = barriers.stops(rect.min);
+        let mut stops = barriers.stops(rect.min);
+        if let Some((below, down)) = below.as_ref().filter(|_| rect.min.y <= lowest + 1e-9) {
+            stops.extend(below.stops(rect.min - *down));
+            stops.sort_by(|a, b| b.depth().total_cmp(&a.depth()));
+        }
         let inside = allowed.region.iter().any(|shape| shape.contains(rect.centre()));
         if inside && stops.first().is_some_and(|s| s.depth() <= near) {
             found.push(NearFit { rect, stops });
@@ -256,19 +266,29 @@ struct Barriers<'a> {
 
 impl<'a> Barriers<'a> {
     fn new(allowed: &'a Allowed, tile: &Tile) -> Self {
+        Self::of(allowed, &allowed.region, &allowed.blocked, tile)
+    }
+
+    /// Of the foot below a tile of the lowest row, and how far its corner lies from that of the tile.
+    fn below(allowed: &'a Allowed, foot: &Foot, tile: &Tile) -> (Self, DVec2) {
+        let region = if foot.within.is_some() { allowed.region.as_slice() } else { &[] };
+        let strip = foot_strip(foot, tile, allowed.tolerance);
+        (Self::of(allowed, region, &foot.blocked, &strip), dvec2(0.0, foot.depth))
+    }
+
+    fn of(allowed: &'a Allowed, region: &[Polygon], blocked: &[Constraint], tile: &Tile) -> Self {
         let t = allowed.tolerance;
         let both = |ring: &[DVec2]| {
             let over: Vec<DVec2> = ring.iter().map(|p| dvec2(p.y, p.x)).collect();
             let turned = dvec2(tile.size.y, tile.size.x);
             Some([swept(ring, tile.size, t)?, swept(&over, turned, t)?])
         };
-        let constraints = allowed
-            .blocked
+        let constraints = blocked
             .iter()
             .map(|c| (c.id, convex_pieces(&c.shape, t).iter().filter_map(|p| both(p)).collect()))
             .collect();
         let mut sides = Vec::new();
-        for (shape, polygon) in allowed.region.iter().enumerate() {
+        for (shape, polygon) in region.iter().enumerate() {
             for (ring, side, a, b) in inward(polygon) {
                 if let Some(patches) = both(&[a, b]) {
                     let normal = (b - a).perp().normalize_or_zero();
