@@ -7,7 +7,7 @@
 use crate::fit::convex_pieces;
 use crate::polygon::distance_to_segment;
 use crate::{Polygon, Rect};
-use glam::{DVec2, dvec2};
+use glam::DVec2;
 use std::f64::consts::{PI, TAU};
 
 /// A convex piece: a point, a segment, or an outline that runs counter-clockwise.
@@ -71,7 +71,7 @@ impl Convex {
 
     /// A rectangle.
     pub fn rect(rect: &Rect) -> Self {
-        Self { corners: rect.corners().to_vec() }
+        Self::around(rect.corners()).unwrap_or_else(|| Self { corners: vec![rect.min] })
     }
 
     /// Pieces that make up a shape; what is narrower than `tolerance` (metres) may be left out. An outline that folds over
@@ -260,6 +260,7 @@ impl Rect {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use glam::dvec2;
     use proptest::prelude::*;
 
     fn unit() -> Rect {

@@ -116,16 +116,11 @@ pub fn holds_back(
 ) -> Result<HeldBack, FitError> {
     let tile = fit.proof.tile;
     let mut answer = HeldBack { near: near_fits(allowed, fit, question.near)?, ..HeldBack::default() };
-    let below = allowed.foot.iter();
-    let below = below.flat_map(|foot| foot.blocked.iter().map(|c| c.id).chain(foot.within));
-    let mut ids: Vec<usize> = allowed.blocked.iter().map(|c| c.id).chain(below).collect();
-    ids.sort_unstable();
-    ids.dedup();
-    for id in ids {
+    for id in allowed.numbers() {
         if stop() {
             break;
         }
-        let without = fit_rows(&without(allowed, id), &tile, &fit.proof.rules, stop)?;
+        let without = fit_rows(&allowed.without(id), &tile, &fit.proof.rules, stop)?;
         let proved = without.gap() == 0 && fit.gap() == 0;
         answer.prices.push(Price { id, tiles: without.count().saturating_sub(fit.count()), proved });
     }
@@ -134,23 +129,13 @@ pub fn holds_back(
         if stop() {
             break;
         }
-        let rest = Room::new(&without(allowed, id), &tile)?;
+        let rest = Room::new(&allowed.without(id), &tile)?;
         let own: Vec<Patch> = of_id(allowed, &tile, id);
         if let (Some(lines), false) = (Lines::of(allowed, fit), own.is_empty()) {
             answer.moves.extend(least_moves(id, (&rest, &own), &lines, question.farthest, fit.count(), stop));
         }
     }
     Ok(answer)
-}
-
-fn without(allowed: &Allowed, id: usize) -> Allowed {
-    let others = |all: &[Constraint]| all.iter().filter(|c| c.id != id).cloned().collect();
-    let foot = allowed.foot.as_ref().map(|foot| Foot {
-        within: foot.within.filter(|within| *within != id),
-        blocked: others(&foot.blocked),
-        ..*foot
-    });
-    Allowed { blocked: others(&allowed.blocked), foot, ..allowed.clone() }
 }
 
 fn of_id(allowed: &Allowed, tile: &Tile, id: usize) -> Vec<Patch> {

@@ -67,6 +67,29 @@ pub struct Allowed {
     pub tolerance: f64,
 }
 
+impl Allowed {
+    /// The numbers of all shapes that stop something, each once.
+    pub fn numbers(&self) -> Vec<usize> {
+        let below = self.foot.iter();
+        let below = below.flat_map(|foot| foot.blocked.iter().map(|c| c.id).chain(foot.within));
+        let mut numbers: Vec<usize> = self.blocked.iter().map(|c| c.id).chain(below).collect();
+        numbers.sort_unstable();
+        numbers.dedup();
+        numbers
+    }
+
+    /// The same without the shapes of a number.
+    pub fn without(&self, number: usize) -> Self {
+        let others = |all: &[Constraint]| all.iter().filter(|c| c.id != number).cloned().collect();
+        let foot = self.foot.as_ref().map(|foot| Foot {
+            within: foot.within.filter(|within| *within != number),
+            blocked: others(&foot.blocked),
+            ..*foot
+        });
+        Self { blocked: others(&self.blocked), foot, ..self.clone() }
+    }
+}
+
 /// What each tile of the lowest row carries below it, such as a rail: a strip as wide as the tile. In a layout whose upper
 /// tiles need not be carried, every tile counts as one of the lowest row.
 #[derive(Clone, Debug, PartialEq)]
