@@ -159,7 +159,7 @@ fn stack(
             .take_while(|&v| v <= high)
             .map(|v| at(steps, v))
             .sum();
-        stacks.sort_by(|a, b| b.count.cmp(&a.count));
+        stacks.sort_by_key(|stack| std::cmp::Reverse(stack.count));
         if let Some(first) = stacks.first()
             && best.as_ref().is_none_or(|best| first.count > best.count)
         {

@@ -78,7 +78,7 @@ impl Swept {
                 }
             }
             Self::Middle { sides, half } => {
-                out.extend(inside(sides, v + half.y).map(|(a, b)| (a - half.x, b - half.x)))
+                out.extend(inside(sides, v + half.y).map(|(a, b)| (a - half.x, b - half.x)));
             }
             Self::Below { a, b, room, size } => out.extend(below(*a, *b, *room, *size, v)),
         }
