@@ -198,7 +198,7 @@ mod tests {
     fn near(got: Option<Stretch>, want: Option<Stretch>) {
         match (got, want) {
             (Some(g), Some(w)) => {
-                assert!((g.0 - w.0).abs() < 1e-9 && (g.1 - w.1).abs() < 1e-9, "{g:?} {w:?}")
+                assert!((g.0 - w.0).abs() < 1e-9 && (g.1 - w.1).abs() < 1e-9, "{g:?} {w:?}");
             }
             _ => assert_eq!(got.is_some(), want.is_some(), "{got:?} {want:?}"),
         }
