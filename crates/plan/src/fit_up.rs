@@ -1,6 +1,8 @@
 //! A block on a deck as it was measured: how far out of square the deck is, whether a row closes, and where to snap the line.
 
-use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, FitUpError, Measured, RowToClose, Snap};
+use chalkcourse_geometry::fit_up::{
+    Along, Bows, Closed, Deck, FitUpError, FourSided, Measured, RowToClose, Snap,
+};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, distance_to_segment};
 use chalkcourse_job::{Block, Job, TapedDeck};
 use chalkcourse_layout::Layout;
@@ -35,23 +37,9 @@ pub struct FitUpAsked {
 /// Sides and diagonals of a face with four corners as it is drawn, in the order of [`TapedDeck::sides`]. `None` with more
 /// or fewer corners.
 pub fn deck_as_drawn(face: &RoofFace) -> Option<[Length; 6]> {
-    let [a, b, c, d] = corners(face)?;
+    let [a, b, c, d] = FourSided::of(&face.frame.outer).filter(|_| face.sound)?.corners;
     let between = |p: DVec2, q: DVec2| Length::from_metres(p.distance(q));
     Some([between(a, b), between(d, c), between(a, d), between(b, c), between(a, c), between(b, d)])
-}
-
-/// Left and right end of the eave, right and left end of the head.
-fn corners(face: &RoofFace) -> Option<[DVec2; 4]> {
-    let mut corners: [DVec2; 4] = face.frame.outer.as_slice().try_into().ok().filter(|_| face.sound)?;
-    corners.sort_by(|p, q| p.y.total_cmp(&q.y));
-    let [mut a, mut b, mut d, mut c] = corners;
-    if a.x > b.x {
-        std::mem::swap(&mut a, &mut b);
-    }
-    if d.x > c.x {
-        std::mem::swap(&mut d, &mut c);
-    }
-    Some([a, b, c, d])
 }
 
 /// A deck from what the tape read, and from the drawing where nothing was measured; `None` while something is missing.
@@ -97,7 +85,8 @@ impl FitUpAsked {
 /// How far modules stay off the left and the right side of a face with four corners: the most that any limit asks there.
 fn kept_beside(job: &Job, layout: &Layout, block: &Block) -> (f64, f64) {
     let Some((index, face)) = layout.face(block.face) else { return (0.0, 0.0) };
-    let Some([a, b, c, d]) = corners(face) else { return (0.0, 0.0) };
+    let Some(deck) = FourSided::of(&face.frame.outer) else { return (0.0, 0.0) };
+    let [a, b, c, d] = deck.corners;
     let given = Given::as_laid(job, layout);
     let all = keep_outs(job, layout, index, &given);
     let beside = |from: DVec2, to: DVec2| {
