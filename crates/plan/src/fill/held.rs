@@ -197,7 +197,11 @@ fn tell(job: &Job, layout: &Layout, index: usize, room: &Room, held: &Held) -> H
         let words = format!("{} {sure} {}.", capital(&what.words(layout)), modules(price.tiles));
         let below = room.allowed.foot.iter().flat_map(|foot| &foot.blocked);
         let all = room.allowed.blocked.iter().chain(below);
-        let shapes = all.filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
+        let mut shapes: Vec<Polygon> = all.filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
+        if shapes.is_empty() {
+            // What keeps the rail on the deck is the border.
+            shapes.push(face.frame.clone());
+        }
         told.costs.push(Cost { what, shapes, modules: price.tiles, proved: price.proved, words });
     }
     for step in &held.moves {
