@@ -173,6 +173,9 @@ pub fn fit_stacks(
     Ok(search.answer(tile))
 }
 
+/// Columns from one to another, from the left.
+type Places = Vec<(i64, i64)>;
+
 /// Where the best was found.
 #[derive(Clone)]
 struct Found {
@@ -338,8 +341,8 @@ impl<'a> Search<'a> {
             let (from, to) = (((a - u) / pitch).ceil() as i64, ((b - u) / pitch).floor() as i64);
             (from <= to).then_some((from, to))
         };
-        let places = |gaps: &Stretches| -> Vec<(i64, i64)> { gaps.iter().filter_map(columns).collect() };
-        let held: Vec<(usize, Vec<(i64, i64)>, Option<Vec<(i64, i64)>>)> =
+        let places = |gaps: &Stretches| -> Places { gaps.iter().filter_map(columns).collect() };
+        let held: Vec<(usize, Places, Option<Places>)> =
             rows.iter().map(|row| (row.k, places(&row.free), row.foot.as_ref().map(places))).collect();
         let all: usize = held.iter().flat_map(|row| &row.1).map(|(a, b)| (b - a + 1) as usize).sum();
         if !self.hopes(all) {
