@@ -31,7 +31,7 @@ pub(super) fn pulls(scene: Scene, index: usize, block: &Block, way: DVec2) -> Ve
             // Over the edge and beyond is no place to snap to, nor beyond a setback from outside.
             let own = matches!(keep_out.shape, Shape::Outside(_)) || !keep_out.edges.is_empty();
             let over = |it: &&KeepOut| there.iter().any(|row| !it.clears(row));
-            if own && borders.iter().any(|it| over(it)) {
+            if own && borders.iter().any(over) {
                 continue;
             }
             pulls.push(pull(scene, face, keep_out, &there, way, by));
