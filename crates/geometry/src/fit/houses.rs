@@ -72,7 +72,7 @@ pub(super) fn house(nth: u64) -> House {
     let mut blocked = Vec::new();
     for (i, &(a, back)) in outline.iter().enumerate() {
         let b = outline[(i + 1) % outline.len()].0;
-        blocked.push(Constraint { id: format!("side{i}"), shape: around(&[a, b], back) });
+        blocked.push(Constraint { id: i, shape: around(&[a, b], back) });
     }
     for n in 0..2 + dice.below(5) {
         let at = dvec2(dice.between(0.05, 0.95) * w, dice.between(0.1, 0.9) * h);
@@ -87,10 +87,10 @@ pub(super) fn house(nth: u64) -> House {
         }
         let body = Rect { min: at - half, max: at + half };
         let strip = Rect { min: body.min, max: body.max + dvec2(0.0, above) };
-        blocked.push(Constraint { id: format!("p{n}"), shape: around(&body.corners(), clear) });
-        blocked.push(Constraint { id: format!("p{n}"), shape: Polygon::new(strip.corners().to_vec()) });
+        blocked.push(Constraint { id: 100 + n, shape: around(&body.corners(), clear) });
+        blocked.push(Constraint { id: 100 + n, shape: Polygon::new(strip.corners().to_vec()) });
     }
-    House { name, allowed: Allowed { region: vec![region], blocked, tolerance: FINE } }
+    House { name, allowed: Allowed { region: vec![region], blocked, foot: None, tolerance: FINE } }
 }
 
 fn sides(corners: &[(f64, f64, f64)]) -> Vec<(DVec2, f64)> {

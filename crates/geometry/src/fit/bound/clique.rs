@@ -34,11 +34,12 @@ impl Clique {
         Self { pieces: field.kinds.iter().enumerate().map(piece).collect() }
     }
 
-    /// For kinds of one size, each with its levels from the lowest: where one begins, and the least u of a window as wide
-    /// as the reach. All levels lie within one reach of height, and all windows within what a clique may lean.
-    pub(super) fn leaning(field: &Field, levels: &[Vec<(f64, f64)>], top: f64) -> Self {
+    /// For kinds of one size: for each level from the lowest where it begins, and the least u of a window as wide as the
+    /// reach. All levels lie within one reach of height, and all windows within what a clique may lean. The window of a
+    /// line is the same for what may be held and what may not: the two can stand in one lowest row.
+    pub(super) fn leaning(field: &Field, levels: &[(f64, f64)], top: f64) -> Self {
         let mut pieces = Vec::new();
-        for (kind, (levels, of)) in levels.iter().zip(&field.kinds).enumerate() {
+        for (kind, of) in field.kinds.iter().enumerate() {
             let tops = levels.iter().skip(1).map(|level| level.0).chain([top]);
             pieces.extend(levels.iter().zip(tops).map(|(&(v, u), top)| Piece {
                 kind,

@@ -2,7 +2,7 @@
 
 use super::super::room::{Gap, Ground, Slab};
 use super::super::stretch::joined;
-use super::super::{Allowed, FINE, FitError};
+use super::super::{Allowed, FINE, FitError, Tile};
 use super::{Neighbours, shelf};
 use crate::Rect;
 use glam::{DVec2, dvec2};
@@ -26,8 +26,8 @@ pub(super) struct Kind {
 /// All that may be placed.
 pub(super) struct Field {
     pub(super) kinds: Vec<Kind>,
-    /// How much further apart along u two modules of different lines, or of different kinds, stand than two of one line
-    /// and kind, when their heights overlap: by so much a clique may lean. 0 where this is not known to hold.
+    /// How much further apart along u two modules of different lines stand than two of one line, when their heights
+    /// overlap: by so much a clique may lean. 0 where this is not known to hold.
     pub(super) lean: f64,
 }
 
@@ -43,16 +43,18 @@ impl Field {
             if !(reach.min_element() > size.min_element() / 2.0) {
                 return Err(FitError::Tile { width: size.x, height: size.y, gap_u: least, gap_v: least });
             }
-            let ground = Ground::new(&allowed, size)?;
+            let tile = Tile { size, gap: DVec2::ZERO };
+            let ground = Ground::of(&allowed, &tile, None)?;
             let mut add = |slabs: Vec<Slab>, drop: f64| {
                 if !slabs.is_empty() {
                     kinds.push(Kind { reach, drop, slabs });
                 }
             };
-            if further > 0.0 && laws.hooked > 0.0 {
-                let (held, lowest) = shelf::split(&ground, size, laws);
-                add(held, 0.0);
-                add(lowest, (further - SHAVED).max(0.0));
+            if laws.hooked > 0.0 {
+                let footed = Ground::of(&allowed, &tile, allowed.foot.as_ref())?;
+                let shelf = shelf::split(&ground.room.slabs, size, laws);
+                add(ground.without(&shelf.open), 0.0);
+                add(footed.without(&shelf.held), (further - SHAVED).max(0.0));
             } else {
                 add(ground.room.slabs, 0.0);
             }

@@ -5,8 +5,8 @@
 //! all have one orientation and one joint within [`Neighbours::joint`]; rows are level and one height and one joint apart;
 //! neighbours of a row are at least a joint apart, and more where a gap was opened; a module above the lowest row has
 //! modules of the row below under a share of its lower edge. Modules of two blocks are [`Neighbours::apart`] from each
-//! other. Nothing is said of base lines, of how joints of rows stand to each other, of rails, of rectangles: a rule on
-//! those leaves fewer layouts, and the bound holds all the same. What a rule lets pass within its tolerance must be in the
+//! other. The lowest row of a block carries the foot, if there is one. Nothing is said of base lines, of how joints of rows
+//! stand to each other, of rectangles: a rule on those leaves fewer layouts, and the bound holds all the same. What a rule lets pass within its tolerance must be in the
 //! numbers given: the tolerance of borders (with what round corners drawn as polygons take away), joints a tolerance
 //! wider at both ends, blocks nearer by it, the share less by it. A distance between blocks that is only a caution
 //! is no limit for a claim on all that may be built: give 0, or less by the tolerance, and the bound holds for that too.
@@ -20,9 +20,8 @@
 //! - A module that is not held is the lowest row of its block, so that what is below it belongs to another: its box may be
 //!   drawn down by as much as two blocks must be further apart than two rows ([`shelf`] tells the positions that no
 //!   row below can hold; where it can't tell they count as held, with the smaller box).
-//! - Modules less than a row apart in height that are not in one line belong to two blocks, or else one would stand on the
-//!   other; so do one that is held and one that is not, in one line: the lowest row is lowest all along. They
-//!   are further apart along u than neighbours. So a window as wide as a box may stand elsewhere on each line
+//! - Modules less than a row apart in height that are not in one line belong to two blocks, which are further apart along
+//!   u than neighbours. So a window as wide as a box may stand elsewhere on each line
 //!   within a height of `h + s`, shifted by what two blocks must be further apart: still at most one.
 //!
 //! Weights on cliques such that every position lies in 1 or more in all bound the modules by their sum: each module finds

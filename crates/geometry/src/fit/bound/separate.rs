@@ -81,8 +81,8 @@ fn corners(field: &Field, holes: &[&Hole]) -> Vec<DVec2> {
     points
 }
 
-/// Of one size: bands one reach high in which, for each kind and level, a window as wide as the reach and shifted by what
-/// cliques may lean takes more than 1 in all.
+/// Of one size: bands one reach high in which, level by level, a window as wide as the reach and shifted by what cliques
+/// may lean takes more than 1 in all.
 pub(super) fn leaning(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
     let Some(of) = field.kinds.first().map(|kind| kind.reach) else { return Vec::new() };
     let lean = field.lean;
@@ -91,11 +91,8 @@ pub(super) fn leaning(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
         let foot = anchor.at.y;
         let mut band: Vec<&(&Hole, f64)> =
             weighed.iter().filter(|(p, _)| foot <= p.at.y && p.at.y < foot + of.y).collect();
-        band.sort_by(|(p, _), (q, _)| {
-            p.kind.cmp(&q.kind).then(p.at.y.total_cmp(&q.at.y)).then(p.at.x.total_cmp(&q.at.x))
-        });
-        let same = |p: &Hole, q: &Hole| p.kind == q.kind && q.at.y - p.at.y < SAME_LEVEL;
-        let levels: Vec<&[&(&Hole, f64)]> = band.chunk_by(|p, q| same(p.0, q.0)).collect();
+        band.sort_by(|(p, _), (q, _)| p.at.y.total_cmp(&q.at.y).then(p.at.x.total_cmp(&q.at.x)));
+        let levels: Vec<&[&(&Hole, f64)]> = band.chunk_by(|p, q| q.0.at.y - p.0.at.y < SAME_LEVEL).collect();
         let starts = band.iter().flat_map(|(p, _)| [p.at.x, p.at.x - lean]);
         let mut best: Option<(f64, f64)> = None;
         for start in starts {
@@ -105,17 +102,13 @@ pub(super) fn leaning(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
             }
         }
         let Some((weight, start)) = best else { continue };
-        let mut parts: Vec<Vec<(f64, f64)>> = vec![vec![(foot, start)]; field.kinds.len()];
-        let mut last: Option<(usize, f64)> = None;
+        let mut parts: Vec<(f64, f64)> = Vec::new();
+        let mut below = foot;
         for level in levels {
             let Some((p, _)) = level.first() else { continue };
-            let Some(parts) = parts.get_mut(p.kind) else { continue };
             let (_, at) = window(level, start, lean, of.x);
-            match last.filter(|last| last.0 == p.kind) {
-                Some((_, below)) => parts.push(((below + p.at.y) / 2.0, at)),
-                None => *parts = vec![(foot, at)],
-            }
-            last = Some((p.kind, p.at.y));
+            parts.push((if parts.is_empty() { foot } else { (below + p.at.y) / 2.0 }, at));
+            below = p.at.y;
         }
         found.push((weight, Clique::leaning(field, &parts, foot + of.y)));
     }

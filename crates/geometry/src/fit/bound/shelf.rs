@@ -4,7 +4,7 @@
 //! somewhere among the positions one row down; where all of these together are too little, the module can only be one of
 //! the lowest row of its block. What lies below it is then another block, further away.
 
-use super::super::room::{Ground, Slab};
+use super::super::room::Slab;
 use super::super::stretch::{enough, joined};
 use super::Neighbours;
 use super::field::level_shadow;
@@ -17,10 +17,18 @@ const BAND: f64 = 0.1;
 /// Beyond any face, metres.
 const FAR: f64 = 1e7;
 
-/// The positions that may be held, and those that can't be.
-pub(super) fn split(ground: &Ground, size: DVec2, laws: &Neighbours) -> (Vec<Slab>, Vec<Slab>) {
-    let slabs = &ground.room.slabs;
-    let (mut open, mut held) = (Vec::new(), Vec::new());
+/// Rectangles of positions.
+#[derive(Default)]
+pub(super) struct Shelf {
+    /// What no row below can hold.
+    pub(super) open: Vec<Rect>,
+    /// The rest.
+    pub(super) held: Vec<Rect>,
+}
+
+/// Tells what can be held of all positions of a module.
+pub(super) fn split(slabs: &[Slab], size: DVec2, laws: &Neighbours) -> Shelf {
+    let mut shelf = Shelf::default();
     for pair in levels(slabs, size.y, laws).windows(2) {
         let (lo, hi) = (pair[0], pair[1]);
         let below = level_shadow(slabs, lo - size.y - laws.joint[1], hi - size.y - laws.joint[0]);
@@ -28,13 +36,13 @@ pub(super) fn split(ground: &Ground, size: DVec2, laws: &Neighbours) -> (Vec<Sla
         let under = joined(below.into_iter().map(|(a, b)| (a - half, b + size.x + half)).collect(), 0.0);
         let mut from = -FAR;
         for (a, b) in enough(&under, size.x, laws.hooked * size.x) {
-            add(&mut open, (from, a), (lo, hi));
-            add(&mut held, (a, b), (lo, hi));
+            add(&mut shelf.open, (from, a), (lo, hi));
+            add(&mut shelf.held, (a, b), (lo, hi));
             from = b;
         }
-        add(&mut open, (from, FAR), (lo, hi));
+        add(&mut shelf.open, (from, FAR), (lo, hi));
     }
-    (ground.without(&open), ground.without(&held))
+    shelf
 }
 
 fn levels(slabs: &[Slab], height: f64, laws: &Neighbours) -> Vec<f64> {

@@ -36,8 +36,10 @@ pub(super) fn lay(
             free.to_vec()
         }
     };
-    let frees: Vec<Vec<Vec<Stretch>>> =
-        phases.iter().map(|phase| phase.lines.iter().map(|line| turn(&line.free)).collect()).collect();
+    let frees: Vec<Vec<[Vec<Stretch>; 2]>> = phases
+        .iter()
+        .map(|phase| phase.lines.iter().map(|line| [turn(&line.free), turn(&line.lowest)]).collect())
+        .collect();
     let spot = |phase: &Phase, laid: &Laid| {
         let u = if mirrored { -laid.u - width } else { laid.u };
         dvec2(u, phase.lines.get(laid.row).map_or(0.0, |line| line.v))
@@ -81,11 +83,11 @@ pub(super) fn lay(
 
 /// Rows packed from the left, each tile held by the row below or far enough from it to be the lowest of a block. Sorted by
 /// where they end.
-fn rows(yard: &Yard<'_>, phase: &Phase, free: &[Vec<Stretch>], from: f64) -> Vec<Laid> {
+fn rows(yard: &Yard<'_>, phase: &Phase, free: &[[Vec<Stretch>; 2]], from: f64) -> Vec<Laid> {
     let (size, gap, pitch) = (yard.tile.size, yard.tile.gap, yard.tile.pitch());
     let mut all: Vec<Laid> = Vec::new();
     let mut below: Vec<Laid> = Vec::new();
-    for (row, free) in free.iter().enumerate() {
+    for (row, [free, free_lowest]) in free.iter().enumerate() {
         let under = joined(below.iter().map(|b| (b.u, b.u + size.x)).collect(), gap.x + 1e-6);
         let held = both(free, &enough(&under, size.x, yard.rules.hooked * size.x - 1e-7));
         let mut near: Vec<Stretch> = Vec::new();
@@ -96,7 +98,8 @@ fn rows(yard: &Yard<'_>, phase: &Phase, free: &[Vec<Stretch>], from: f64) -> Vec
                 near.push((other.u - aside, other.u + aside));
             }
         }
-        let lowest = if phase.grounded && row > 0 { Vec::new() } else { without(free, &joined(near, 0.0)) };
+        let lowest =
+            if phase.grounded && row > 0 { Vec::new() } else { without(free_lowest, &joined(near, 0.0)) };
         let mut here: Vec<Laid> = Vec::new();
         loop {
             let next = |of: &[Stretch], held: bool| {

@@ -12,6 +12,8 @@ const MOST: usize = 64;
 pub(super) struct Line {
     pub(super) v: f64,
     pub(super) free: Vec<Stretch>,
+    /// Where those of the lowest row of a block may.
+    pub(super) lowest: Vec<Stretch>,
 }
 
 /// Rows one pitch apart, from below.
@@ -84,8 +86,10 @@ pub(super) fn phases(yard: &Yard<'_>) -> Result<Vec<Phase>, FitError> {
         let mut lines = Vec::new();
         let mut line = v;
         while line <= top {
-            let free = room.slab(line).map_or(Vec::new(), |slab| slab.at(line).collect());
-            lines.push(Line { v: line, free });
+            let slab = room.slab(line);
+            let free = slab.map_or(Vec::new(), |slab| slab.at(line).collect());
+            let lowest = slab.map_or(Vec::new(), |slab| slab.foot_at(line).collect());
+            lines.push(Line { v: line, free, lowest });
             line += pitch.y;
         }
         lines
