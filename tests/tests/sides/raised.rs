@@ -26,8 +26,8 @@ fn edges(job: &Job) -> Vec<((PartId, u32), DVec2, DVec2)> {
                 let (a, b) = part.wall_line(SideRef { ring, side }).unwrap();
                 let along = (b - a).normalize_or_zero();
                 let out = -along.perp() * turn * described.overhang.metres();
-                // Mitred corners reach beyond the wall.
-                list.push(((part.id, described.id), a + out - along * 1.0, b + out + along * 1.0));
+                // Mitred corners reach beyond the wall, far at a sharp one.
+                list.push(((part.id, described.id), a + out - along * 5.0, b + out + along * 5.0));
             }
         }
     }
@@ -69,6 +69,11 @@ fn is_same(was: &Seen, now: &Seen) -> bool {
         end > start && near(c + along * start) && near(c + along * end)
     };
     let lies_there = was.lines.iter().any(|one| now.lines.iter().any(|two| on_one_line(*one, *two)));
+    // Of a side shorter than a hand the roof does not tell what is beyond it.
+    let length = |side: &Seen| side.lines.iter().map(|(a, b)| a.distance(*b)).sum::<f64>();
+    if length(was).min(length(now)) < 0.05 {
+        return true;
+    }
     lies_there || !was.walls.is_disjoint(&now.walls) || !was.faces.is_disjoint(&now.faces)
 }
 
