@@ -69,8 +69,7 @@ fn put(job: &Job, face: Face) -> Job {
 /// Where sides are counted, the east rake without two corners of the eave before it has the number that the west rake had.
 #[test]
 fn a_waiver_stays_on_its_rake_when_corners_of_the_eave_go() {
-    let job = with_east_waived(&two_rakes());
-    let mut less = job.clone();
+    let mut less = with_east_waived(&two_rakes());
     for corner in [3, 2] {
         less = put(&less, less.faces[0].without_corner(0, corner).unwrap());
         assert_eq!(waived(&less), (vec![12.0], vec![0.0]), "corner {corner}");
