@@ -40,7 +40,8 @@ impl Field {
         let mut kinds = Vec::new();
         for &size in sizes {
             let reach = size + least - SHAVED;
-            if !(reach.min_element() > size.min_element() / 2.0) {
+            let enough = reach.min_element() > size.min_element() / 2.0;
+            if !enough {
                 return Err(FitError::Tile { width: size.x, height: size.y, gap_u: least, gap_v: least });
             }
             let tile = Tile { size, gap: DVec2::ZERO };
