@@ -1,5 +1,5 @@
 use crate::{FaceId, FromPart, TapedDeck};
-use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon};
+use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon, SideId};
 use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -275,6 +275,23 @@ impl Face {
         face.overruled.extend(kind.map(|kind| Overrule { ring, side, kind }));
         face.overruled.sort_by_key(|o| (o.ring, o.side));
         face
+    }
+
+    /// The number of a side, by its ring and the corner that it starts from.
+    pub fn side_id(&self, ring: usize, side: usize) -> Option<SideId> {
+        let before: usize = self.outline.rings().take(ring).map(<[DVec2]>::len).sum();
+        let there = self.outline.rings().nth(ring).is_some_and(|corners| side < corners.len());
+        u32::try_from(before + side).ok().filter(|_| there).map(SideId)
+    }
+
+    /// The lowest number among the sides of a ring: a hole goes by it.
+    pub fn ring_id(&self, ring: usize) -> Option<SideId> {
+        self.side_id(ring, 0)
+    }
+
+    /// Whether the face has a side of that number.
+    pub fn has_side(&self, id: SideId) -> bool {
+        self.outline.rings().map(<[DVec2]>::len).sum::<usize>() > id.0 as usize
     }
 
     fn ring_mut(&mut self, ring: usize) -> Option<&mut Vec<DVec2>> {

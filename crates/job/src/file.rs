@@ -1,5 +1,6 @@
 use crate::data::DataFile;
-use crate::{Job, Kit, PriceList, RuleBook, Underlay, edit, part, underlay};
+use crate::finding_key::version_1;
+use crate::{FindingKey, Job, Kit, PriceList, RuleBook, Subject, Underlay, Waiver, edit, part, underlay};
 use chalkcourse_words::{pick, tell};
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
@@ -132,6 +133,14 @@ pub fn job_from_text(text: &str, path: &Path) -> Result<Job, FileError> {
     check_job(&job).map_err(|wrong| FileError::wrong(path, wrong))?;
     part::follow(&mut job, part::Strictness::Tell)
         .map_err(|error| FileError::wrong(path, error.to_string()))?;
+    let read = |waiver: &Waiver| match &waiver.key.subject {
+        Subject::Unread(text) => version_1::read(text, &job),
+        _ => None,
+    };
+    let keys: Vec<Option<FindingKey>> = job.waivers.iter().map(read).collect();
+    for (waiver, key) in job.waivers.iter_mut().zip(keys) {
+        waiver.key = key.unwrap_or_else(|| waiver.key.clone());
+    }
     Ok(job)
 }
 
@@ -435,7 +444,8 @@ mod tests {
     fn what_makes_no_sense_is_refused() {
         let mut wrong = job();
         wrong.waivers.push(crate::Waiver {
-            key: "k".into(),
+            key: crate::FindingKey::new("k", Subject::Whole),
+            accepted: None,
             reason: " ".into(),
             by: String::new(),
             date: String::new(),

@@ -10,7 +10,7 @@ pub use measure::Measure;
 mod laying;
 pub use laying::{BaseRail, Laying, RowJoints};
 
-use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits};
+use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits, Source};
 use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -189,8 +189,8 @@ pub struct Part {
     pub waste: f64,
     /// How it is packed.
     pub package: Package,
-    /// Whose word the count is: a section, a listing, or "common practice, no source".
-    pub source: String,
+    /// Whose word the count is.
+    pub source: Source,
 }
 
 /// One term of a count: so much for each of something.

@@ -155,10 +155,11 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let mut sheet = sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job);
     sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));
-    for lines in chalkcourse_rules::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
+    for lines in chalkcourse_telling::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
         sheet.parts.extend(lines.first().map(|line| Part::Heading(line.about.clone())));
-        let rows =
-            lines.iter().flat_map(|line| with_note(vec![BOX.to_owned(), line.text.clone()], &line.source));
+        let rows = lines
+            .iter()
+            .flat_map(|line| with_note(vec![BOX.to_owned(), line.text.clone()], &line.source.text));
         let columns = vec![Column::words("", 0.25), Column::words("", 9.0)];
         sheet.parts.push(Part::Table { columns, rows: rows.collect() });
     }

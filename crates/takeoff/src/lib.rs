@@ -189,7 +189,7 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
         taxed,
         cost: cost(price, packages),
         terms,
-        source: part.source.clone(),
+        source: part.source.text.clone(),
     }
 }
 

@@ -294,7 +294,7 @@ fn no_cell_becomes_a_formula() {
         for part in &mut kit.parts {
             part.name = name.to_owned();
             part.package.name = name.to_owned();
-            part.source = name.to_owned();
+            part.source.text = name.to_owned();
         }
         job.kit = Arc::new(kit);
         let mut prices = (*builtin_prices()).clone();

@@ -232,7 +232,7 @@ mod tests {
         prices.check().unwrap();
         for part in &kit.parts {
             assert!(prices.prices.contains_key(&part.number), "{} has no price", part.number);
-            assert!(!part.source.is_empty(), "{} names no source", part.number);
+            assert!(!part.source.text.is_empty(), "{} names no source", part.number);
         }
         assert!(prices.prices.keys().all(|number| kit.part(number).is_some()));
     }
