@@ -22,13 +22,13 @@ pub(crate) fn read(text: &str, job: &Job) -> Option<FindingKey> {
             let drawn = job.face(face)?;
             match place.side {
                 Some(side) => {
-                    let id = drawn.side_id(place.ring, side)?;
+                    let id = drawn.sides.at(place.ring, side)?;
                     Subject::Side(block, face, id, kind_of(rule, more, job, face, id)?)
                 }
                 None => Subject::Hole(
                     block,
                     face,
-                    drawn.ring_id(place.ring)?,
+                    drawn.sides.of_ring(place.ring)?,
                     kind_of(rule, more, job, face, SideId(0))?,
                 ),
             }
@@ -45,7 +45,7 @@ fn outline(job: &Job, face: FaceId, fault: &str) -> Option<Subject> {
         None => Some(Subject::Outline(face, matter(fault))),
         Some((fault, "0")) => Some(Subject::Outline(face, matter(fault))),
         Some((fault, ring)) => {
-            let hole = job.face(face)?.ring_id(ring.parse().ok()?)?;
+            let hole = job.face(face)?.sides.of_ring(ring.parse().ok()?)?;
             Some(Subject::HoleOutline(face, hole, matter(fault)))
         }
     }
@@ -105,10 +105,7 @@ mod tests {
             face(1, &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 180.0),
             face(2, &[(0.0, 0.0), (6.0, 6.0), (0.0, 12.0)], 270.0),
         ];
-        job.faces[0]
-            .outline
-            .holes
-            .push([(6.0, 1.0), (7.0, 1.0), (7.0, 2.0), (6.0, 2.0)].map(Into::into).to_vec());
+        job.faces[0] = job.faces[0].with_hole([(6.0, 1.0), (7.0, 1.0), (7.0, 2.0), (6.0, 2.0)].map(Into::into).to_vec());
         job.blocks = vec![Block {
             id: BlockId(3),
             name: String::new(),

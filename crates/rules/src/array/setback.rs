@@ -76,7 +76,7 @@ fn finding(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Finding> {
     let (block, face) = (laid.block.id, laid.on.id);
     let subject = match edge.side {
         Some(side) => Subject::Side(block, face, side, edge.kind),
-        None => Subject::Hole(block, face, hole_of(laid.face, edge.ring)?, edge.kind),
+        None => Subject::Hole(block, face, laid.face.ring_id(edge.ring)?, edge.kind),
     };
     Some(Finding {
         measured: length(nearest),
@@ -86,11 +86,6 @@ fn finding(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Finding> {
         place: place_of(laid, cells, ends(edge.spans.iter().copied())),
         ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Setback { kind: edge.kind })
     })
-}
-
-/// The lowest number among the sides of a hole.
-fn hole_of(face: &RoofFace, ring: usize) -> Option<SideId> {
-    face.edges.iter().filter(|span| span.ring == ring).map(|span| span.id).min()
 }
 
 /// The least move that keeps off an edge: into the face, or any way around a hole.
@@ -185,7 +180,7 @@ mod tests {
         // the block's right side is at 8.172; the hole starts 5 in from it; the book asks 9 in
         let x = 8.172 + 5.0 * INCH;
         let hole = face(9, "", &[(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)], 6.0, 180.0, 0.0);
-        job.faces[0].outline.holes.push(hole.outline.outer);
+        job.faces[0] = job.faces[0].with_hole(hole.outline.outer);
         let short = one(&job, "setback");
         moves(&short, -4.0, 0.0);
         assert_eq!(short.key.to_string(), "setback/block-3/face-1/hole-4/wall-line");

@@ -85,7 +85,7 @@ fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
 #[cfg(test)]
 mod tests {
     use crate::testing::{block, book, face, fixed, gable_job, inches, kit, measures, of, office, one};
-    use chalkcourse_geometry::{EdgeKind, Length, dvec2};
+    use chalkcourse_geometry::{EdgeKind, Length, SideId, dvec2};
     use chalkcourse_job::{Job, Limit, Overrule};
 
     const INCH: f64 = 0.0254;
@@ -99,7 +99,7 @@ mod tests {
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 6.0, 180.0, 3.0),
             face(2, "West", &[(0.0, 0.0), (6.0, 6.0), (0.0, 12.0)], 6.0, 270.0, 3.0),
         ];
-        job.faces[0].overruled = vec![Overrule { ring: 0, side: 2, kind }];
+        job.faces[0].overruled = vec![Overrule { side: SideId(2), kind }];
         let book = book(&mut job);
         book.setbacks.clear();
         book.fire_access = None;

@@ -47,7 +47,7 @@ fn subject(face: &Face, defect: Defect) -> Subject {
         return Subject::Outline(face.id, fault.code().into());
     }
     // A hole without sides has no number of its own.
-    let hole = face.ring_id(ring).unwrap_or(SideId(u32::MAX));
+    let hole = face.sides.of_ring(ring).unwrap_or(SideId(u32::MAX));
     Subject::HoleOutline(face.id, hole, fault.code().into())
 }
 
@@ -99,13 +99,7 @@ fn mended(face: &Face, defect: Defect) -> Option<Candidate> {
         Defect::HoleOutside { ring } | Defect::NoArea { ring } | Defect::TooFewCorners { ring }
             if ring > 0 =>
         {
-            let mut less = face.clone();
-            less.outline.holes.remove(ring - 1);
-            less.overruled.retain(|o| o.ring != ring);
-            less.overruled.iter_mut().filter(|o| o.ring > ring).for_each(|o| o.ring -= 1);
-            // Another hole may now have this one's number and the same trouble: then there is no single step.
-            let same = less.outline.defects(1e-3).iter().any(|d| subject(&less, *d) == subject(face, defect));
-            (!same).then(|| Candidate { change: Change::Hole(ring), edit: Edit::PutFace(less) })
+            Some(Candidate { change: Change::Hole(ring), edit: Edit::PutFace(face.without_hole(ring)?) })
         }
         _ => None,
     }
