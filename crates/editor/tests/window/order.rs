@@ -179,7 +179,7 @@ fn pointing_at_a_line_lights_its_places() {
     let at = hand.harness.get_by_label("FH-110").rect().center();
     hand.harness.hover_at(at);
     hand.harness.run();
-    assert_eq!(hand.editor().lit(), Some("FH-110"));
+    assert_eq!(hand.editor().lit().as_deref(), Some("FH-110"));
 }
 
 #[test]

@@ -4,8 +4,8 @@
 use crate::face::in_file::FaceInFile;
 use crate::finding_key::version_1;
 use crate::{
-    Block, Face, FaceId, FindingKey, Kit, OrderChoices, Overrule, Penetration, PriceList, RoofPart, RuleBook, Site,
-    Subject, TapedDeck, Underlay, Waiver, WorkedOut,
+    Block, Face, FaceId, FindingKey, Kit, OrderChoices, Overrule, Penetration, PriceList, RoofPart, RuleBook,
+    Site, Subject, TapedDeck, Underlay, Waiver, WorkedOut,
 };
 use chalkcourse_geometry::{EdgeKind, Units};
 use serde::Deserialize;

@@ -105,7 +105,8 @@ mod tests {
             face(1, &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 180.0),
             face(2, &[(0.0, 0.0), (6.0, 6.0), (0.0, 12.0)], 270.0),
         ];
-        job.faces[0] = job.faces[0].with_hole([(6.0, 1.0), (7.0, 1.0), (7.0, 2.0), (6.0, 2.0)].map(Into::into).to_vec());
+        job.faces[0] =
+            job.faces[0].with_hole([(6.0, 1.0), (7.0, 1.0), (7.0, 2.0), (6.0, 2.0)].map(Into::into).to_vec());
         job.blocks = vec![Block {
             id: BlockId(3),
             name: String::new(),

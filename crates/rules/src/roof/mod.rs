@@ -10,11 +10,14 @@ pub(crate) mod part;
 use crate::view::DrawnView;
 use chalkcourse_job::{FaceId, Subject};
 
+/// Problems of two faces, with their numbers.
+type OfPair<T> = Vec<(FaceId, FaceId, T)>;
+
 /// Problems of two faces each, given by their indices, under the two faces, in the order of first sight.
 fn pairs<T>(
     view: DrawnView<'_>,
     problems: impl Iterator<Item = (usize, usize, T)>,
-) -> Vec<(Subject, Vec<(FaceId, FaceId, T)>)> {
+) -> Vec<(Subject, OfPair<T>)> {
     let named = problems.filter_map(|(one, two, it)| {
         let (one, two) = (view.id(one)?, view.id(two)?);
         Some((Subject::Faces(one.min(two), one.max(two)), (one, two, it)))
