@@ -4,6 +4,8 @@
 //! cargo run --release -p chalkcourse-tests --example claims -- --usual 1-200 --odd 1-100 --awkward 1-100 --real --rounds 40
 //! ```
 //!
+//! `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
+//!
 //! Prints a line for each face whose claim is beaten, for each filled job that `check` stops, and the gaps on usual houses.
 
 #![allow(clippy::print_stdout, clippy::expect_used, reason = "a program for a terminal")]
@@ -20,6 +22,7 @@ struct Options {
     keep: Option<PathBuf>,
     strict: Vec<Strict>,
     verbose: bool,
+    more: bool,
 }
 
 #[derive(Default)]
@@ -32,11 +35,18 @@ struct Table {
     gaps: BTreeMap<usize, usize>,
     wide_gaps: usize,
     seconds: (f64, f64),
+    /// By what was asked: how often, and how often beaten.
+    more: BTreeMap<&'static str, (usize, usize)>,
 }
 
 fn main() {
-    let mut options =
-        Options { rounds: 40, keep: None, strict: vec![Strict::Kit, Strict::Stops], verbose: false };
+    let mut options = Options {
+        rounds: 40,
+        keep: None,
+        strict: vec![Strict::Kit, Strict::Stops],
+        verbose: false,
+        more: false,
+    };
     let mut jobs: Vec<(String, Vec<(String, Job)>)> = Vec::new();
     let mut words = std::env::args().skip(1);
     while let Some(word) = words.next() {
@@ -64,6 +74,7 @@ fn main() {
             "--rounds" => options.rounds = next().parse().expect("a number"),
             "--keep" => options.keep = Some(next().into()),
             "--kit" => options.strict = vec![Strict::Kit],
+            "--more" => options.more = true,
             "--verbose" => options.verbose = true,
             other => panic_words(other),
         }
@@ -92,6 +103,9 @@ fn judge(name: &str, job: &Job, options: &Options, table: &mut Table) {
             continue;
         }
         judge_face(name, job, on, options, table);
+    }
+    if options.more {
+        judge_cuts(name, job, table);
     }
     let begun = std::time::Instant::now();
     if let Ok((claims, after)) = verdict::claims(job, &verdict::steep_enough(job)) {
@@ -147,13 +161,69 @@ fn judge_face(name: &str, job: &Job, face: &Face, options: &Options, table: &mut
         } else if options.verbose {
             println!("    {strict:?} {} by hand", hand.modules);
         }
+        if options.more && strict == Strict::Kit {
+            judge_numbers(name, job, face, hand.modules, table);
+        }
     }
+}
+
+/// Numbers of modules that can be laid by hand, and worth that they have.
+fn judge_numbers(name: &str, job: &Job, face: &Face, by_hand: usize, table: &mut Table) {
+    if by_hand == 0 {
+        return;
+    }
+    for number in [by_hand, by_hand.div_ceil(2)] {
+        let said = verdict::number(job, &[face.id], number);
+        let wrong = match &said {
+            verdict::Number::Laid(laid) => *laid != number,
+            verdict::Number::TooMany(most) => *most < number,
+            verdict::Number::Refused(_) => true,
+        };
+        count(table, if number == by_hand { "number: all" } else { "number: half" }, wrong);
+        if wrong {
+            println!("NUMBER {name}, {}: {number} can be laid, said {said:?}", face.name);
+        }
+    }
+    // So much that no flashing weighs anything against a module.
+    let module = 1e7;
+    if let Some(most) = verdict::most_worth(job, face.id, module) {
+        let wrong = most < module * (by_hand as f64 - 0.5);
+        count(table, "worth", wrong);
+        if wrong {
+            println!("WORTH {name}, {}: {by_hand} by hand, at most {:.2}", face.name, most / module);
+        }
+    }
+}
+
+fn judge_cuts(name: &str, job: &Job, table: &mut Table) {
+    for cuts in verdict::least_cuts(job) {
+        let mut dice = chalkcourse_tests::dice::Dice::new(3);
+        let found = chalkcourse_tests::splits::split(&cuts.runs, &cuts.sticks, 400, &mut dice);
+        let beaten = found.filter(|found| found.bought < cuts.bought - 1e-6);
+        count(table, "cut list", beaten.is_some());
+        if let Some(found) = beaten {
+            let feet = |metres: f64| metres / 0.3048;
+            println!(
+                "CUTS {name}, {}: {:.0} ft by hand, proved least {:.0} ft",
+                cuts.part,
+                feet(found.bought),
+                feet(cuts.bought)
+            );
+        }
+    }
+}
+
+fn count(table: &mut Table, what: &'static str, wrong: bool) {
+    let (asked, beaten) = table.more.entry(what).or_default();
+    *asked += 1;
+    *beaten += usize::from(wrong);
 }
 
 fn keep(options: &Options, name: &str, face: FaceId, strict: Strict, hand: &Hand) {
     let Some(folder) = &options.keep else { return };
     let file = format!("{}-face-{face}-{strict:?}.chalk.json", name.replace([' ', '.'], "-").to_lowercase());
-    if let Err(error) = chalkcourse_job::save(&hand.job, &folder.join(file)) {
+    if let Err(error) = chalkcourse_job::save(&chalkcourse_tests::kept::small(&hand.job), &folder.join(file))
+    {
         println!("not kept: {error}");
     }
 }
@@ -176,5 +246,8 @@ fn print(name: &str, table: &Table) {
         table.wide_gaps,
         table.gaps
     );
+    for (what, (asked, beaten)) in &table.more {
+        println!("   {what}: {beaten} of {asked} wrong");
+    }
     println!("   {:.1} s of it filling, {:.1} s in all", table.seconds.0, table.seconds.1);
 }

@@ -22,7 +22,7 @@ mod shape;
 use crate::dice::Dice;
 use crate::verdict::{Open, bare, open_on};
 use chalkcourse_geometry::{DVec2, Roof, dvec2};
-use chalkcourse_job::{Block, FaceId, Job, Orientation, RowJoints};
+use chalkcourse_job::{FaceId, Job, Orientation, RowJoints};
 use chalkcourse_layout::{Layout, assemble};
 use corridor::corridors;
 use limits::{Given, Limits, MET, fire};
@@ -78,7 +78,13 @@ pub fn climb(job: &Job, face: FaceId, strict: Strict, budget: Budget, seed: u64)
     let Some(climber) = Climber::of(job, face, strict, budget) else {
         return Hand { modules: 0, job: job.clone() };
     };
-    climber.climb(&mut Dice::new(seed))
+    let mut best = Hand { modules: 0, job: blocks::with_pieces(job, face, &[]) };
+    if strict == Strict::Stops {
+        // What keeps the kit's distances passes as well.
+        best = climb(job, face, Strict::Kit, budget, seed);
+    }
+    climber.climb(&mut best, &mut Dice::new(seed));
+    best
 }
 
 /// The most found on some faces, one after the other, each beside those before it: modules of each, and the job.
@@ -128,9 +134,7 @@ impl<'a> Climber<'a> {
         Some(Self { job, face, index, roof, layout, strict, budget, before })
     }
 
-    fn climb(&self, dice: &mut Dice) -> Hand {
-        let nothing = blocks::with_pieces(self.job, self.face, &[]);
-        let mut best = Hand { modules: 0, job: nothing };
+    fn climb(&self, best: &mut Hand, dice: &mut Dice) {
         let given = |ridge: f64| Given { ridge, beyond: self.beyond() };
         let rooms: Vec<Given> = match fire(self.job) {
             None => vec![given(0.0)],
@@ -142,9 +146,8 @@ impl<'a> Climber<'a> {
             }
         };
         for given in rooms {
-            self.within(given, &mut best, dice);
+            self.within(given, best, dice);
         }
-        best
     }
 
     /// Whether modules lie on a face beyond a hip or a valley.
@@ -221,13 +224,11 @@ impl<'a> Climber<'a> {
     }
 
     fn lay(&self, field: &Field, rounds: usize, dice: &mut Dice) -> Vec<Piece> {
-        let effort = Effort { feet: 10 + rounds / 4, stacks: 12 + rounds / 4 };
-        let hooked = pieces::lay(field, Search { effort, rounds, enough: self.budget.enough }, dice);
-        if self.strict == Strict::Kit {
-            return hooked;
+        if self.strict == Strict::Stops {
+            return bands::lay(field, rounds / 4, dice);
         }
-        let alone = bands::lay(field, rounds, dice);
-        if alone.len() > total(&hooked) { alone } else { hooked }
+        let effort = Effort { feet: 10 + rounds / 4, stacks: 12 + rounds / 4 };
+        pieces::lay(field, Search { effort, rounds, enough: self.budget.enough }, dice)
     }
 
     fn field(&self, given: Given) -> Field {
@@ -288,7 +289,12 @@ impl<'a> Climber<'a> {
     }
 }
 
-/// The blocks of a layout by hand that lie on a face: to be kept in a file.
-pub fn blocks_on(job: &Job, face: FaceId) -> Vec<&Block> {
-    job.blocks.iter().filter(|block| block.face == face).collect()
+/// Where along the eave one module alone, on its own base rail, may begin at a height of a face's frame: the stretches between
+/// whose ends `check` has no stop that is about the module itself. Metres; pathways are not looked at.
+pub fn starts(job: &Job, face: FaceId, orientation: Orientation, v: f64) -> Vec<(f64, f64)> {
+    let Some(climber) = Climber::of(job, face, Strict::Kit, Budget::QUICK) else { return Vec::new() };
+    let ridge = fire(job).map_or(0.0, |fire| fire.ridge.up_to_share.value.metres());
+    let field = climber.field(Given { ridge, beyond: climber.beyond() });
+    let room = field.rooms.iter().find(|(way, _)| *way == orientation);
+    room.map_or_else(Vec::new, |(_, room)| room.starts(v, true))
 }

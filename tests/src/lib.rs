@@ -8,7 +8,9 @@ pub mod climb;
 pub mod dice;
 pub mod hostile;
 pub mod houses;
+pub mod kept;
 pub mod samples;
+pub mod splits;
 pub mod verdict;
 
 use std::path::PathBuf;

@@ -2,9 +2,9 @@
 //! through here: the rules' findings, the modules of a face, what a fill claims.
 
 use chalkcourse_geometry::Roof;
-use chalkcourse_job::{FaceId, Job, apply};
+use chalkcourse_job::{Amount, FaceId, Job, Sticks, apply};
 use chalkcourse_layout::{Layout, assemble};
-use chalkcourse_plan::{FillError, Mode, fill, fill_edit};
+use chalkcourse_plan::{FillError, Mode, Size, Target, Way, Worth, fill, fill_edit};
 use chalkcourse_rules::Severity;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -85,6 +85,66 @@ pub fn claims_of(job: &Job, faces: &[FaceId], mode: Mode) -> Result<(Vec<Claim>,
         .map(|fill| Claim { face: fill.face, laid: fill.modules, most: fill.bound, words: fill.claim })
         .collect();
     Ok((claims, after))
+}
+
+/// What is said of a number of modules on some faces.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Number {
+    /// They are laid.
+    Laid(usize),
+    /// The faces hold so many at most.
+    TooMany(usize),
+    /// Something else.
+    Refused(String),
+}
+
+/// What is said when just so many modules are asked for, as compact as can be.
+pub fn number(job: &Job, faces: &[FaceId], modules: usize) -> Number {
+    let mode = Mode::ToNumber(Target { size: Size::Modules(modules), way: Way::Compact });
+    match claims_of(job, faces, mode) {
+        Ok((claims, _)) => Number::Laid(claims.iter().map(|claim| claim.laid).sum()),
+        Err(FillError::TooFew { most, .. }) => Number::TooMany(most),
+        Err(error) => Number::Refused(error.to_string()),
+    }
+}
+
+/// The most worth that a fill by worth claims for a face, with modules of a worth; `None` where it claims none.
+pub fn most_worth(job: &Job, face: FaceId, module: f64) -> Option<f64> {
+    let mode = Mode::ByWorth(Worth { module, by_area: false });
+    let fills = fill(job, &[face], mode, &|| false).ok()?;
+    fills.first()?.measure.as_ref().map(|measure| measure.bound)
+}
+
+/// A cut list of the order that is told to buy the least: the part, the runs that it is for, the rule of its sticks, and what it
+/// buys. Metres.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LeastCuts {
+    /// The part.
+    pub part: String,
+    /// Lengths of the runs.
+    pub runs: Vec<f64>,
+    /// How they may be made.
+    pub sticks: Sticks,
+    /// What is bought.
+    pub bought: f64,
+}
+
+/// All cut lists of a job's order that say that nothing less can be bought.
+pub fn least_cuts(job: &Job) -> Vec<LeastCuts> {
+    let plan = chalkcourse_plan::evaluate(job);
+    let terms = plan.takeoff.lines.iter().flat_map(|line| line.terms.iter().map(move |term| (line, term)));
+    terms
+        .filter_map(|(line, term)| {
+            let cuts = term.cuts.as_ref().filter(|cuts| cuts.proved)?;
+            let Amount::Cut(sticks) = &term.each else { return None };
+            Some(LeastCuts {
+                part: line.name.clone(),
+                runs: term.places.iter().map(|place| place.amount).collect(),
+                sticks: sticks.clone(),
+                bought: cuts.bought,
+            })
+        })
+        .collect()
 }
 
 /// Faces that the kit may stand on.

@@ -2,7 +2,7 @@
 //!
 //! Each is one [`Thing`] in the face's frame; a limit counts as met within a tenth of a millimetre, as `check` says it does.
 
-use super::shape::Thing;
+use super::shape::{Thing, hull};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{FireAccess, Job, PathScheme, PenetrationKind};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
@@ -54,9 +54,6 @@ impl Limits {
     pub(super) fn of(job: &Job, layout: &Layout, index: usize, given: Given) -> Self {
         let mut limits = Self::default();
         let Some(face) = layout.roof.faces.get(index).filter(|face| face.sound) else { return limits };
-        if on(job, "off-face") {
-            limits.modules.extend(border(&face.frame));
-        }
         for edge in &face.edges {
             limits.edge(job, face, edge, given);
         }
@@ -77,26 +74,24 @@ impl Limits {
         }
         if let Some(rail) = job.kit.base_rail.filter(|_| on(job, "base-rail")) {
             limits.rail_reach = job.kit.flashing.base.metres();
-            limits.rail.extend(border(&face.frame));
-            let eaves = face.edges.iter().filter(|edge| edge.kind == EdgeKind::Eave);
-            limits.rail.extend(eaves.map(|edge| near(edge, rail.least_above_eave.metres(), 1.0)));
+            for edge in &face.edges {
+                let off = if edge.kind == EdgeKind::Eave { rail.least_above_eave.metres() } else { 0.0 };
+                // Modules that keep off by more than that take their rail with them.
+                if on_slope(job, edge) < limits.rail_reach + off + 2.0 * MET {
+                    limits.rail.push(over(edge));
+                    limits.rail.extend((off > 0.0).then(|| near(edge, off, 1.0)));
+                }
+            }
         }
         limits
     }
 
     fn edge(&mut self, job: &Job, face: &RoofFace, edge: &EdgeSpan, given: Given) {
-        let book = &job.rule_book;
-        if on(job, "setback") {
-            self.keep_off(edge, book.setback(edge.kind).metres(), 1.0);
-        }
-        if on(job, "valley-hip") {
-            let asked = book.roofing.as_ref().and_then(|roofing| match edge.kind {
-                EdgeKind::Valley => roofing.valley_clear.as_ref(),
-                EdgeKind::Hip => roofing.hip_clear.as_ref(),
-                _ => None,
-            });
-            let reach = asked.map_or(0.0, |limit| limit.value.metres() + job.kit.flashing.side.metres());
-            self.keep_off(edge, reach, 1.0);
+        let reach = on_slope(job, edge);
+        self.keep_off(edge, reach, 1.0);
+        // Who keeps off an edge does not lie over it.
+        if reach < 2.0 * MET && on(job, "off-face") {
+            self.modules.push(over(edge));
         }
         let Some(fire) = fire(job).filter(|fire| looked_at(fire, face)) else { return };
         let flat = face.plane.pitch.slope_factor();
@@ -139,13 +134,23 @@ fn near(edge: &EdgeSpan, reach: f64, squeeze: f64) -> Thing {
     Thing::Convex { corners: vec![edge.frame.0, edge.frame.1], reach: reach - MET, squeeze, less: 0.0 }
 }
 
-/// All of a rectangle lies in an outline.
-fn border(outline: &Polygon) -> impl Iterator<Item = Thing> + use<> {
-    let sides: Vec<Thing> = outline
-        .sides()
-        .map(|(_, _, a, b)| Thing::Convex { corners: vec![a, b], reach: 0.0, squeeze: 1.0, less: MET })
-        .collect();
-    sides.into_iter()
+/// How far modules keep off an edge, measured on the slope: its setback, or what keeps their side flashing off the line that
+/// water or caps lie on.
+fn on_slope(job: &Job, edge: &EdgeSpan) -> f64 {
+    let book = &job.rule_book;
+    let setback = if on(job, "setback") { book.setback(edge.kind).metres() } else { 0.0 };
+    let asked = book.roofing.as_ref().and_then(|roofing| match edge.kind {
+        EdgeKind::Valley => roofing.valley_clear.as_ref(),
+        EdgeKind::Hip => roofing.hip_clear.as_ref(),
+        _ => None,
+    });
+    let flashing = asked.map_or(0.0, |limit| limit.value.metres() + job.kit.flashing.side.metres());
+    if on(job, "valley-hip") { setback.max(flashing) } else { setback }
+}
+
+/// A rectangle may not lie over an edge.
+fn over(edge: &EdgeSpan) -> Thing {
+    Thing::Convex { corners: vec![edge.frame.0, edge.frame.1], reach: 0.0, squeeze: 1.0, less: MET }
 }
 
 /// The clearance all around: the penetration's own, or that of its kind.
@@ -156,6 +161,9 @@ fn clearance(job: &Job, penetration: &PlacedPenetration) -> f64 {
 
 fn around(outline: &Polygon, clearance: f64) -> Vec<Thing> {
     let (reach, less) = if clearance <= MET { (0.0, MET) } else { (clearance - MET, 0.0) };
+    if hull(outline.outer.clone()).len() == outline.outer.len() {
+        return vec![Thing::Convex { corners: outline.outer.clone(), reach, squeeze: 1.0, less }];
+    }
     let mut things: Vec<Thing> = outline
         .sides()
         .map(|(_, _, a, b)| Thing::Convex { corners: vec![a, b], reach, squeeze: 1.0, less })
