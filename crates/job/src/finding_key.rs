@@ -340,7 +340,7 @@ mod tests {
             if waived {
                 key = FindingKey::new(WAIVER, Subject::Waiver(Box::new(key)));
             }
-            prop_assert_eq!(key.to_string().parse::<FindingKey>().unwrap(), key.clone());
+            prop_assert_eq!(&key.to_string().parse::<FindingKey>().unwrap(), &key);
             let json = serde_json::to_string(&key).unwrap();
             prop_assert_eq!(serde_json::from_str::<FindingKey>(&json).unwrap(), key);
         }
