@@ -412,7 +412,7 @@ fn a_delivery_is_counted_and_claimed() {
         .expect("the list")
         .lines()
         .map(|line| match line {
-            l if l.starts_with("\"FH-101\"") => "\"FH-101\",\"Module, 405 W\",\"Array\",\"module\",\"12\",\"11\",\"1\",\"\",\"\",\"glass broken\"\n".to_owned(),
+            l if l.starts_with("\"FH-101\"") => "\"FH-101\",\"Module, 405 W\",\"On the ground\",\"module\",\"12\",\"11\",\"1\",\"\",\"\",\"glass broken\"\n".to_owned(),
             l => format!("{l}\n"),
         })
         .collect();

@@ -109,7 +109,7 @@ fn a_line_of_ones_own_is_written_and_taken_away() {
     fill(&mut hand, "A package is a", "box");
     let own = hand.job().order.added[0].clone();
     assert_eq!((own.name.as_str(), own.package.as_str()), ("Snow guard", "box"));
-    assert_eq!((own.group, own.stage), (Group::Roofing, Stage::Roofing));
+    assert_eq!((own.group, own.stage), (Group::Roofing, Stage::Shingles));
     find(&mut hand, "snow guard");
     fill(&mut hand, "Packages of X-1", "4");
     fill(&mut hand, "Price of X-1", "12.50");
