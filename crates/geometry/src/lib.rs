@@ -12,6 +12,7 @@
 //! - [`coursing`]: an array among the courses of shingles: whole courses at both ends
 //! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
 //! - [`taped`]: a face from side lengths and diagonals as taped on the deck
+//! - [`sides`]: numbers of sides that last while corners come, go and move
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
 mod azimuth;
@@ -27,6 +28,7 @@ pub mod raise;
 mod rect;
 mod rings;
 mod roof;
+pub mod sides;
 pub mod taped;
 
 pub use azimuth::Azimuth;
@@ -35,8 +37,7 @@ pub use pitch::{Pitch, PitchError};
 pub use plane::{Plane, PlaneError};
 pub use polygon::{Defect, Polygon, distance_to_segment, nearest_on_segment, signed_area};
 pub use rect::Rect;
-pub use roof::{
-    EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, SideId, Tolerances,
-};
+pub use roof::{EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, Tolerances};
+pub use sides::{SideId, Sides};
 
 pub use glam::{DVec2, DVec3, dvec2, dvec3};

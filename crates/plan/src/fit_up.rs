@@ -1,6 +1,8 @@
 //! A block on a deck as it was measured: how far out of square the deck is, whether a row closes, and where to snap the line.
 
-use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, FitUpError, Measured, RowToClose, Snap};
+use chalkcourse_geometry::fit_up::{
+    Along, Bows, Closed, Deck, FitUpError, FourSided, Measured, RowToClose, Snap,
+};
 use chalkcourse_geometry::{DVec2, Length, RoofFace};
 use chalkcourse_job::{Block, Job, TapedDeck};
 use chalkcourse_words::{pick, putln};
@@ -33,23 +35,9 @@ pub struct FitUpAsked {
 /// Sides and diagonals of a face with four corners as it is drawn, in the order of [`TapedDeck::sides`]. `None` with more
 /// or fewer corners.
 pub fn deck_as_drawn(face: &RoofFace) -> Option<[Length; 6]> {
-    let [a, b, c, d] = corners(face)?;
+    let [a, b, c, d] = FourSided::of(&face.frame.outer).filter(|_| face.sound)?.corners;
     let between = |p: DVec2, q: DVec2| Length::from_metres(p.distance(q));
     Some([between(a, b), between(d, c), between(a, d), between(b, c), between(a, c), between(b, d)])
-}
-
-/// Left and right end of the eave, right and left end of the head.
-fn corners(face: &RoofFace) -> Option<[DVec2; 4]> {
-    let mut corners: [DVec2; 4] = face.frame.outer.as_slice().try_into().ok().filter(|_| face.sound)?;
-    corners.sort_by(|p, q| p.y.total_cmp(&q.y));
-    let [mut a, mut b, mut d, mut c] = corners;
-    if a.x > b.x {
-        std::mem::swap(&mut a, &mut b);
-    }
-    if d.x > c.x {
-        std::mem::swap(&mut d, &mut c);
-    }
-    Some([a, b, c, d])
 }
 
 /// A deck from what the tape read, and from the drawing where nothing was measured; `None` while something is missing.
