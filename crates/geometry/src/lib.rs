@@ -5,6 +5,7 @@
 //!
 //! - [`Length`], [`Pitch`], [`Azimuth`]: numbers that carry their meaning, typed and shown as a person writes them
 //! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
+//! - [`Convex`]: convex pieces of shapes against upright rectangles: how near, how deep, what is nearer than some distance
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
 //! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
 //! - [`envelope`]: what one sees of roofs that stand in each other
@@ -16,6 +17,7 @@
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
 mod azimuth;
+mod convex;
 pub mod coursing;
 pub mod envelope;
 pub mod fit;
@@ -32,6 +34,7 @@ pub mod sides;
 pub mod taped;
 
 pub use azimuth::Azimuth;
+pub use convex::{Border, Convex};
 pub use length::{Length, LengthError, Units};
 pub use pitch::{Pitch, PitchError};
 pub use plane::{Plane, PlaneError};

@@ -55,7 +55,10 @@ pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, OwnWaste, Pricing, Profit, Received, RoofScope,
     RoofWork, WasteAs, counts_from_csv, stock_from_csv,
 };
-pub use part::{FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, WorkedOut};
+pub use part::{
+    Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
+    WorkedOut,
+};
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Alternate, Price, PriceList};
 pub use rule_book::{
