@@ -54,7 +54,10 @@ pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,
     WasteBy, counts_from_csv, stock_from_csv,
 };
-pub use part::{FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, WorkedOut};
+pub use part::{
+    Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
+    WorkedOut,
+};
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Alternate, Price, PriceList};
 pub use rule_book::{
