@@ -1,5 +1,5 @@
 use super::{Amount, Kit, Measure};
-use crate::Site;
+use crate::{Site, Source};
 use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -15,7 +15,7 @@ pub struct HoldDown {
     /// What one holds against uplift in the thinnest deck that the kit allows, for allowable stress design, pounds.
     pub pounds: f64,
     /// Whose word that is: a listing, a test.
-    pub source: String,
+    pub source: Source,
 }
 
 /// One fastener of the array, as wind asks it.
