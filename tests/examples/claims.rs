@@ -4,7 +4,7 @@
 //! cargo run --release -p chalkcourse-tests --example claims -- --usual 1-200 --odd 1-100 --awkward 1-100 --real --rounds 40
 //! ```
 //!
-//! `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
+//! `--write FOLDER` writes the houses as small jobs instead, for `tests/peers/claims_against_highs.py`. `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
 //!
 //! Prints a line for each face whose claim is beaten, for each filled job that `check` stops, and the gaps on usual houses.
 
@@ -13,13 +13,14 @@
 use chalkcourse_job::{Face, FaceId, Job};
 use chalkcourse_tests::climb::{Budget, Hand, Strict, climb};
 use chalkcourse_tests::houses::{self, House};
-use chalkcourse_tests::{top, verdict};
+use chalkcourse_tests::{kept, top, verdict};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 struct Options {
     rounds: usize,
     keep: Option<PathBuf>,
+    write: Option<PathBuf>,
     strict: Vec<Strict>,
     verbose: bool,
     more: bool,
@@ -43,6 +44,7 @@ fn main() {
     let mut options = Options {
         rounds: 40,
         keep: None,
+        write: None,
         strict: vec![Strict::Kit, Strict::Stops],
         verbose: false,
         more: false,
@@ -73,6 +75,7 @@ fn main() {
             }
             "--rounds" => options.rounds = next().parse().expect("a number"),
             "--keep" => options.keep = Some(next().into()),
+            "--write" => options.write = Some(next().into()),
             "--kit" => options.strict = vec![Strict::Kit],
             "--more" => options.more = true,
             "--verbose" => options.verbose = true,
@@ -80,6 +83,14 @@ fn main() {
         }
     }
     for (name, jobs) in jobs {
+        if let Some(folder) = &options.write {
+            for (name, job) in &jobs {
+                let file = format!("{}.chalk.json", name.replace([' ', '.'], "-").to_lowercase());
+                chalkcourse_job::save(&kept::small(job), &folder.join(file))
+                    .expect("the folder can be written to");
+            }
+            continue;
+        }
         let mut table = Table::default();
         for (name, job) in &jobs {
             judge(name, job, &options, &mut table);
@@ -222,8 +233,7 @@ fn count(table: &mut Table, what: &'static str, wrong: bool) {
 fn keep(options: &Options, name: &str, face: FaceId, strict: Strict, hand: &Hand) {
     let Some(folder) = &options.keep else { return };
     let file = format!("{}-face-{face}-{strict:?}.chalk.json", name.replace([' ', '.'], "-").to_lowercase());
-    if let Err(error) = chalkcourse_job::save(&chalkcourse_tests::kept::small(&hand.job), &folder.join(file))
-    {
+    if let Err(error) = chalkcourse_job::save(&kept::small(&hand.job), &folder.join(file)) {
         println!("not kept: {error}");
     }
 }

@@ -2,7 +2,7 @@
 //! them, and one more with all that named sides by ring and corner.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
-use chalkcourse_geometry::{EdgeKind, Length, SideId};
+use chalkcourse_geometry::{EdgeKind, Length, SideId, Sides};
 use chalkcourse_job::{FaceId, Job, job_from_text, job_to_text, load};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::check;
@@ -13,13 +13,26 @@ fn old(name: &str) -> Job {
     load(&top().join("tests/data/version-1").join(name)).unwrap()
 }
 
+/// The job without what tells how the faces of its parts came to be: today's samples number their sides as they are drawn,
+/// step by step, and a file of version 1 gets numbers in the order of the outlines.
+fn without_numbers(mut job: Job) -> Job {
+    for face in job.faces.iter_mut().filter(|face| face.from.is_some()) {
+        (face.sides, face.borders) = (Sides::in_order(&face.outline), Vec::new());
+        face.kinds.clear();
+    }
+    job
+}
+
 #[test]
 fn the_samples_of_version_1_are_the_jobs_that_they_were() {
     for (name, job) in samples::all() {
         let mut old = old(name);
         // What comes with the program may have changed since; it is data of its own.
         (old.kit, old.rule_book, old.prices) = (job.kit.clone(), job.rule_book.clone(), job.prices.clone());
-        assert_eq!(old, job, "{name}");
+        for face in old.faces.iter().filter(|face| face.from.is_some()) {
+            assert_eq!(face.sides, Sides::in_order(&face.outline), "{name}");
+        }
+        assert_eq!(without_numbers(old), without_numbers(job), "{name}");
     }
 }
 

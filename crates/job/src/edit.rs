@@ -277,6 +277,7 @@ fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
         (Some((there, Some(from))), Some(same)) => {
             from == same
                 && (&there.outline, &there.sides) == (&face.outline, &face.sides)
+                && there.borders == face.borders
                 && there.kinds == face.kinds
                 && (there.pitch, there.downslope) == (face.pitch, face.downslope)
                 && (there.height == face.height || there.datum != face.datum)

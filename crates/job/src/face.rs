@@ -1,7 +1,7 @@
 mod corners;
 pub(crate) mod in_file;
 
-use crate::{FaceId, FromPart, TapedDeck};
+use crate::{FaceId, FromPart, SideBorders, TapedDeck};
 use chalkcourse_geometry::fit_up::FourSided;
 use chalkcourse_geometry::{
     Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon, SideId, Sides,
@@ -44,6 +44,9 @@ pub struct Face {
     pub overruled: Vec<Overrule>,
     /// Edge kinds that follow from the part, such as its walls; a person's word goes before them. Never in a file.
     pub kinds: Vec<Overrule>,
+    /// What the sides of a face of a part border: of those that are seen in the order of the outline, then of those that are
+    /// hidden at present.
+    pub borders: Vec<SideBorders>,
 }
 
 /// A side of the outline whose kind a person decided.
@@ -98,6 +101,7 @@ impl Face {
             taped: TapedDeck::default(),
             overruled: Vec::new(),
             kinds: Vec::new(),
+            borders: Vec::new(),
         };
         let plane = face.plane();
         let place = |p: DVec2| {

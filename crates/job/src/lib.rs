@@ -47,14 +47,18 @@ pub use history::{History, Past, PastPlace};
 pub use holds::Holds;
 pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site, Waiver};
 pub use kit::{
-    Amount, BaseRail, Clearances, Crew, Electrical, Flashing, Group, Kit, Laying, Measure, ModuleSpec,
-    OtherStick, Package, Part, RevealRange, Roll, RowJoints, Stage, Sticks, Term, Unit,
+    Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, Electrical, Fastener, Flashing,
+    Group, HoldDown, Kit, Laying, Measure, ModuleSpec, OtherStick, Package, Part, RevealRange, Roll,
+    RoofKind, RowJoints, Stage, Sticks, Term, Unit, Waste,
 };
 pub use order::{
-    AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,
-    WasteBy, counts_from_csv, stock_from_csv,
+    AddedLine, Delivery, Leftover, OrderChoices, Override, OwnWaste, Pricing, Profit, Received, RoofScope,
+    RoofWork, WasteAs, counts_from_csv, stock_from_csv,
 };
-pub use part::{FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, WorkedOut};
+pub use part::{
+    Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
+    WorkedOut,
+};
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Alternate, Price, PriceList};
 pub use rule_book::{

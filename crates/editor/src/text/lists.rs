@@ -149,7 +149,7 @@ pub(crate) fn term_words(term: &LineTerm, units: Units) -> String {
 pub(crate) fn waste_words(line: &Line, units: Units) -> String {
     let with_waste = show_amount(line.with_waste, line.unit, units);
     let packages = line.packages_words(units);
-    if line.waste > 0.0 {
+    let words = if line.waste > 0.0 {
         tell!(
             "with {} % waste {with_waste}, in {packages}",
             "con {} % de desperdicio {with_waste}, en {packages}",
@@ -157,5 +157,9 @@ pub(crate) fn waste_words(line: &Line, units: Units) -> String {
         )
     } else {
         tell!("no waste added, in {packages}", "sin desperdicio agregado, en {packages}")
+    };
+    match chalkcourse_takeoff::waste_words(line) {
+        Some(why) => format!("{words}. {why}"),
+        None => words,
     }
 }

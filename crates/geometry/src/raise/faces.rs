@@ -1,6 +1,6 @@
 use super::front::{Front, Stuck};
 use super::lines::Setup;
-use super::{Footprint, Raised, RaisedFace, SideRef, Treatment};
+use super::{Footprint, Raised, RaisedFace, SideRef, Stands, Treatment};
 use crate::rings::{Sets, chain, parts};
 use crate::{Azimuth, Plane, Polygon};
 use glam::DVec2;
@@ -70,7 +70,7 @@ pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Resu
     if missing > 1e-9 * raised.outline.area() {
         return Err(Stuck::Knot { at: DVec2::ZERO });
     }
-    raised.walls = walls(front, setup, footprint);
+    raised.ground = stands(front, setup, footprint);
     Ok(raised)
 }
 
@@ -150,15 +150,11 @@ fn cross(a: DVec2, b: DVec2, c: DVec2, d: DVec2, near: f64) -> Option<DVec2> {
     (clear(c_off, d_off) && clear(a_off, b_off)).then(|| c.lerp(d, c_off / (c_off - d_off)))
 }
 
-fn walls(front: &Front, setup: &Setup, footprint: &Footprint) -> Vec<(DVec2, DVec2)> {
+fn stands(front: &Front, setup: &Setup, footprint: &Footprint) -> Vec<Vec<Stands>> {
     let is_wall = |at: SideRef| footprint.sides[at.ring][at.side].treatment == Treatment::Wall;
-    setup
-        .rings
-        .iter()
-        .flat_map(|ring| {
-            ring.iter().enumerate().map(move |(i, start)| (start, ring[(i + 1) % ring.len()].at))
-        })
-        .filter(|(start, _)| front.lines[start.line].run == 0.0 && is_wall(front.lines[start.line].owner))
-        .map(|(start, end)| (start.at + setup.centre, end + setup.centre))
-        .collect()
+    let on_line = |line: usize| {
+        let on = front.lines[line].owner;
+        Stands { on, wall: front.lines[line].run == 0.0 && is_wall(on) }
+    };
+    setup.rings.iter().map(|ring| ring.iter().map(|start| on_line(start.line)).collect()).collect()
 }

@@ -131,8 +131,17 @@ pub struct Raised {
     /// The ground that the roof covers: the footprint with its overhangs, counter-clockwise, holes clockwise.
     /// The faces tile it.
     pub outline: Polygon,
-    /// Sides of `outline` on walls: where a face's edge is a wall line.
-    walls: Vec<(DVec2, DVec2)>,
+    /// For each ring of `outline` what stands on the side from each corner.
+    ground: Vec<Vec<Stands>>,
+}
+
+/// What stands on a side of the ground.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Stands {
+    /// The side of the footprint; for a step between two of them one beside it.
+    on: SideRef,
+    /// Whether it is a wall, so that faces that come to it end in a wall line.
+    wall: bool,
 }
 
 /// Why no roof can be raised. Rings and sides count from 0; the words count from 1, as people do.
@@ -340,10 +349,21 @@ impl Raised {
             .collect()
     }
 
+    /// The sides of [`Raised::outline`], with the roof to their left, and the side of the footprint that each is the edge
+    /// of; for a step between two of them one beside it.
+    pub fn ground_sides(&self) -> impl Iterator<Item = ((DVec2, DVec2), SideRef)> {
+        self.stands().map(|(line, stands)| (line, stands.on))
+    }
+
+    fn stands(&self) -> impl Iterator<Item = ((DVec2, DVec2), &Stands)> {
+        let lines = self.outline.sides().map(|(.., a, b)| (a, b));
+        lines.zip(self.ground.iter().flatten())
+    }
+
     fn input(&self, face: &RaisedFace, outline: Polygon) -> FaceInput {
         let on_wall = |a: DVec2, b: DVec2| {
-            let near = |p, wall: &(DVec2, DVec2)| crate::distance_to_segment(p, wall.0, wall.1) < 1e-6;
-            self.walls.iter().any(|wall| near(a, wall) && near(b, wall))
+            let near = |p, (c, d)| crate::distance_to_segment(p, c, d) < 1e-6;
+            self.stands().any(|(line, stands)| stands.wall && near(a, line) && near(b, line))
         };
         let overruled: BTreeMap<_, _> = outline
             .sides()

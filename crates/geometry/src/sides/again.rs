@@ -3,10 +3,11 @@
 //! What a side borders says more than where it is: the rake over the east gable is that rake however far the gable was
 //! moved. So sides are found, each pass among those that are left,
 //! 1. by lying exactly where they lay,
-//! 2. by bordering the same: the longest stretch in common first, so that of a side that was cut the longer piece is it,
+//! 2. by bordering the same between sides that border the same, if there is but one such,
+//! 3. by bordering the same: the longest stretch in common first, so that of a side that was cut the longer piece is it,
 //!    and of two that became one the longer was it; one alone needs no stretch in common,
-//! 3. by bordering something of the same and running beside where they ran,
-//! 4. by lying on the same line, over a stretch in common.
+//! 4. by bordering something of the same and running beside where they ran,
+//! 5. by lying on the same line, over a stretch in common.
 
 use super::SideId;
 use glam::DVec2;
@@ -31,6 +32,8 @@ pub struct Before<'a, B> {
     pub was: Was,
     /// What it bordered, in an order that does not depend on where.
     pub borders: &'a [B],
+    /// What the sides before and after it bordered.
+    pub beside: [&'a [B]; 2],
 }
 
 /// A side as it is now.
@@ -40,6 +43,8 @@ pub struct After<'a, B> {
     pub line: (DVec2, DVec2),
     /// What it borders, in an order that does not depend on where.
     pub borders: &'a [B],
+    /// What the sides before and after it border.
+    pub beside: [&'a [B]; 2],
 }
 
 /// Ends nearer than this, in metres, are where they were.
@@ -63,8 +68,13 @@ pub fn found_again<B: PartialEq>(before: &[Before<'_, B>], after: &[After<'_, B>
         let away = a.distance(c).max(b.distance(d));
         (away <= SAME).then_some(-away)
     });
+    let borders = |j: usize| after[j].borders;
+    pairs.alone(
+        |i, j| same_borders(i, j) && before[i].beside == after[j].beside,
+        |j, k| borders(j) == borders(k) && after[j].beside == after[k].beside,
+    );
     pairs.pair(|i, j| if same_borders(i, j) { in_common(line(i)?, after[j].line) } else { None });
-    pairs.alone(same_borders);
+    pairs.alone(same_borders, |j, k| borders(j) == borders(k));
     pairs.pair(|i, j| {
         let common = before[i].borders.iter().any(|border| after[j].borders.contains(border));
         let (old, new) = (line(i)?, after[j].line);
@@ -108,15 +118,14 @@ impl<B: PartialEq> Pairs<'_, B> {
 
     /// Pairs what is alone in bordering what it borders, and what comes in the order of the outline where there are as many
     /// as before. Where there are more or less nobody can tell which is which.
-    fn alone(&mut self, same: impl Fn(usize, usize) -> bool) {
+    fn alone(&mut self, same: impl Fn(usize, usize) -> bool, alike: impl Fn(usize, usize) -> bool) {
         for j in 0..self.after.len() {
             if self.found[j].is_some() {
                 continue;
             }
             let old: Vec<usize> = (0..self.before.len()).filter(|&i| !self.taken[i] && same(i, j)).collect();
-            let new: Vec<usize> = (0..self.after.len())
-                .filter(|&k| self.found[k].is_none() && self.after[k].borders == self.after[j].borders)
-                .collect();
+            let new: Vec<usize> =
+                (0..self.after.len()).filter(|&k| self.found[k].is_none() && alike(j, k)).collect();
             let ordered = old.iter().all(|&i| self.before[i].was == Was::InOrder);
             if old.len() == new.len() && (old.len() == 1 || ordered) {
                 old.into_iter().zip(new).for_each(|(i, k)| self.take(i, k));
@@ -160,12 +169,12 @@ mod tests {
 
     fn along(id: u32, line: [f64; 4], borders: &'static [char]) -> Before<'static, char> {
         let [a, b, c, d] = line;
-        Before { id: SideId(id), was: Was::Along(dvec2(a, b), dvec2(c, d)), borders }
+        Before { id: SideId(id), was: Was::Along(dvec2(a, b), dvec2(c, d)), borders, beside: [&[], &[]] }
     }
 
     fn now(line: [f64; 4], borders: &'static [char]) -> After<'static, char> {
         let [a, b, c, d] = line;
-        After { line: (dvec2(a, b), dvec2(c, d)), borders }
+        After { line: (dvec2(a, b), dvec2(c, d)), borders, beside: [&[], &[]] }
     }
 
     fn check(before: &[Before<'_, char>], after: &[After<'_, char>], expect: &[Option<u32>]) {
@@ -195,6 +204,18 @@ mod tests {
     }
 
     #[test]
+    fn the_sides_beside_tell_pieces_apart() {
+        let beside = |one: &'static [char], two: &'static [char]| [one, two];
+        let (left, right) = (beside(&['w'], &['d']), beside(&['d'], &['e']));
+        let was = |id, line, beside| Before { beside, ..along(id, line, &['s']) };
+        let two = [was(1, [0.0, 0.0, 3.0, 0.0], left), was(2, [4.0, 0.0, 9.0, 0.0], right)];
+        // Moved so far that the left piece lies where the right one was.
+        let is = |line, beside| After { beside, ..now(line, &['s']) };
+        let moved = [is([5.0, 0.0, 8.0, 0.0], left), is([9.0, 0.0, 14.0, 0.0], right)];
+        check(&two, &moved, &[Some(1), Some(2)]);
+    }
+
+    #[test]
     fn what_borders_part_of_the_same_must_run_beside_it() {
         let before = [along(1, [0.0, 5.0, -9.0, 5.0], &['m', 'n'])];
         check(&before, &[now([0.0, 6.0, -9.0, 6.0], &['n'])], &[Some(1)]);
@@ -215,7 +236,7 @@ mod tests {
 
     #[test]
     fn without_lines_the_order_tells_only_where_there_are_as_many() {
-        let kept = |id, was| Before { id: SideId(id), was, borders: &['s'] };
+        let kept = |id, was| Before { id: SideId(id), was, borders: &['s'], beside: [&[], &[]] };
         let pieces = [now([0.0, 0.0, 3.0, 0.0], &['s']), now([4.0, 0.0, 9.0, 0.0], &['s'])];
         let two = [kept(1, Was::InOrder), kept(2, Was::InOrder)];
         check(&two, &pieces, &[Some(1), Some(2)]);

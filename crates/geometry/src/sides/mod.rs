@@ -180,10 +180,10 @@ impl Sides {
         let was: Vec<Before<'_, ()>> = ids
             .iter()
             .zip(lines(before))
-            .map(|(&id, (a, b))| Before { id, was: Was::Along(a, b), borders: &[] })
+            .map(|(&id, (a, b))| Before { id, was: Was::Along(a, b), borders: &[], beside: [&[], &[]] })
             .collect();
         let now: Vec<After<'_, ()>> =
-            lines(after).into_iter().map(|line| After { line, borders: &[] }).collect();
+            lines(after).into_iter().map(|line| After { line, borders: &[], beside: [&[], &[]] }).collect();
         let mut found = again::found_again(&was, &now).into_iter();
         let mut rings: Vec<Vec<Option<SideId>>> =
             after.rings().map(|ring| found.by_ref().take(ring.len()).collect()).collect();

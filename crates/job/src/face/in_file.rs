@@ -1,5 +1,5 @@
 use super::{Courses, Face, Overrule};
-use crate::{FaceId, FromPart, TapedDeck};
+use crate::{FaceId, FromPart, SideBorders, TapedDeck};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Sides};
 use chalkcourse_words::tell;
 use schemars::JsonSchema;
@@ -23,6 +23,9 @@ pub(crate) struct FaceInFile<O = Overrule> {
     /// The numbers of its sides; of a drawn face without, in the order of the outline.
     #[serde(default, skip_serializing_if = "Sides::is_empty")]
     sides: Sides,
+    /// What the sides of a face of a part border, or bordered when they were last seen.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    borders: Vec<SideBorders>,
     /// A drawn face's rise over run.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pitch: Option<Pitch>,
@@ -67,6 +70,7 @@ impl<O> FaceInFile<O> {
             from,
             outline,
             sides,
+            borders,
             pitch,
             downslope,
             datum,
@@ -99,6 +103,7 @@ impl<O> FaceInFile<O> {
             from,
             outline,
             sides,
+            borders,
             pitch,
             downslope,
             datum,
@@ -121,6 +126,7 @@ impl From<Face> for FaceInFile {
             from: face.from,
             outline: drawn.then_some(face.outline),
             sides: face.sides,
+            borders: face.borders,
             pitch: drawn.then_some(face.pitch),
             downslope: drawn.then_some(face.downslope),
             datum: face.datum,

@@ -1,5 +1,6 @@
 //! A chimney: a box that leaves a hole in the roof, and the cricket upslope of it.
 
+use super::borders::Edge;
 use super::worked_out::Surface;
 use super::{FromPart, RoofPart};
 use chalkcourse_geometry::raise::RaiseError;
@@ -20,9 +21,20 @@ pub(super) fn top(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
         sides: Vec::new(),
         outline: Polygon::new(part.outline.outer.clone()),
         plane: Plane { datum, pitch: Pitch::FLAT, downslope: Default::default() },
+        borders: Vec::new(),
         deck: false,
         kinds: BTreeMap::new(),
     }])
+}
+
+/// Its walls.
+pub(super) fn edges(part: &RoofPart) -> Vec<Edge> {
+    let turned = signed_area(&part.outline.outer) < 0.0;
+    let walls = part.outline.sides().filter(|&(ring, ..)| ring == 0);
+    walls
+        .zip(part.sides.iter().flatten())
+        .map(|((.., a, b), side)| Edge { line: if turned { (b, a) } else { (a, b) }, side: side.id })
+        .collect()
 }
 
 /// The two faces of a cricket: a level ridge from the middle of the side that looks up the slope, back to where it dies
@@ -61,7 +73,15 @@ pub(super) fn cricket(part: &RoofPart, pitch: Pitch, roofs: &[&Surface]) -> Opti
         let id = part.sides.first()?.get(at)?.id;
         let outline = Polygon::new(corners.iter().map(|corner| corner.truncate()).collect()).oriented();
         let from = FromPart { part: part.id, side: id, piece: 0 };
-        Some(Surface { from, sides: vec![id], outline, plane, deck: true, kinds: BTreeMap::new() })
+        Some(Surface {
+            from,
+            sides: vec![id],
+            outline,
+            plane,
+            borders: Vec::new(),
+            deck: true,
+            kinds: BTreeMap::new(),
+        })
     };
     Some([face(start, before)?, face(end, after)?])
 }

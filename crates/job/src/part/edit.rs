@@ -80,6 +80,8 @@ pub(crate) fn move_parts(job: &mut Job, ids: &[PartId], how: &PlanMove) -> Resul
     for face in job.faces.iter_mut().chain(&mut job.resting) {
         if face.from.is_some_and(|from| moves(from.part)) {
             face.datum = how.of(face.datum);
+            // So that its sides are found again where they went.
+            face.outline = face.outline.map(|p| how.of(p));
         }
     }
     for part in job.parts.iter_mut().filter(|part| moves(part.id)) {
@@ -98,6 +100,7 @@ pub(crate) fn free(job: &mut Job, id: PartId) -> Result<(), EditError> {
     let group = job.parts_joined_to(id);
     for face in job.faces.iter_mut().filter(|face| face.from.is_some_and(|from| group.contains(&from.part))) {
         face.from = None;
+        face.borders.clear();
         for kind in std::mem::take(&mut face.kinds) {
             if face.overruled_kind(kind.side).is_none() {
                 face.overruled.push(kind);

@@ -1,8 +1,8 @@
 use super::worked_out::{Body, Surface};
-use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home, seen};
-use crate::{EditError, Face, FaceId, Job, Overrule};
-use chalkcourse_geometry::{Length, Plane, Polygon, SideId, Sides};
-use std::collections::{HashMap, HashSet};
+use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home, seen, sides};
+use crate::{EditError, Face, FaceId, Job, Overrule, PartId};
+use chalkcourse_geometry::{Length, Plane, Polygon};
+use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 
 /// What becomes of a part that can't be raised.
@@ -38,7 +38,7 @@ pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditEr
         Ok(surfaces) => surfaces,
         Err(tangle) if strictness == Strictness::Refuse => return Err(EditError::Tangled(tangle)),
         // Each part stands as if it were alone; what lies over the same ground is found there.
-        Err(_) => seen::alone(&bodies),
+        Err(_) => seen::alone(&job.parts, &bodies),
     };
     job.worked_out = WorkedOut { bodies, problems };
     let stood = home::where_blocks_stand(job);
@@ -67,6 +67,11 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
     let order: Vec<FromPart> = surfaces.iter().map(|surface| surface.from).collect();
     waiting.extend(surfaces.into_iter().map(|surface| (surface.from, surface)));
     follow_sides(job, &waiting);
+    let there: BTreeSet<(PartId, u32)> = job
+        .parts
+        .iter()
+        .flat_map(|part| part.sides.iter().flatten().map(|side| (part.id, side.id)))
+        .collect();
     let mut staying = Vec::with_capacity(job.faces.len());
     for mut face in std::mem::take(&mut job.faces) {
         let Some(from) = face.from else {
@@ -75,7 +80,7 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
         };
         match waiting.remove(&from) {
             Some(surface) => {
-                shape(&mut face, surface);
+                shape(&mut face, surface, &there);
                 staying.push(face);
             }
             None => job.resting.push(face),
@@ -89,7 +94,7 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
             Some(index) => job.resting.remove(index),
             None => new_face(job, &surface),
         };
-        shape(&mut face, surface);
+        shape(&mut face, surface, &there);
         job.faces.push(face);
     }
 }
@@ -115,11 +120,9 @@ fn follow_sides(job: &mut Job, surfaces: &HashMap<FromPart, Surface>) {
 }
 
 /// Gives a face what follows from its part. Its datum is its own and stays.
-fn shape(face: &mut Face, surface: Surface) {
-    let Surface { from, sides: _, outline, plane, deck: _, kinds } = surface;
-    if face.outline != outline {
-        face.sides = carried(&face.sides, &face.outline, &outline);
-    }
+fn shape(face: &mut Face, surface: Surface, there: &BTreeSet<(PartId, u32)>) {
+    let Surface { from, sides: _, borders, outline, plane, deck: _, kinds } = surface;
+    sides::carry(face, &outline, &borders, there);
     let kind_of = |((ring, side), kind)| Some(Overrule { side: face.sides.at(ring, side)?, kind });
     face.kinds = kinds.into_iter().filter_map(kind_of).collect();
     face.kinds.sort_by_key(|o| o.side);
@@ -130,25 +133,14 @@ fn shape(face: &mut Face, surface: Surface) {
     face.height = Length::from_metres(plane.height_at(face.datum));
 }
 
-/// The numbers of sides on an outline that changed.
-fn carried(sides: &Sides, before: &Polygon, after: &Polygon) -> Sides {
-    // From a file, or from rest: there is no outline yet, and the numbers are those of the outline to come.
-    if before.outer.is_empty() {
-        return if sides.fit(after) { sides.clone() } else { sides.with_found(none_found(after)) };
-    }
-    sides.carried(before, after)
-}
-
-fn none_found(outline: &Polygon) -> Vec<Vec<Option<SideId>>> {
-    outline.rings().map(|ring| vec![None; ring.len()]).collect()
-}
-
 fn new_face(job: &mut Job, surface: &Surface) -> Face {
     let id = FaceId(job.next_id);
     job.next_id = job.next_id.saturating_add(1);
     let name = free_name(job, surface);
     let Plane { pitch, downslope, .. } = surface.plane;
-    Face::new(id, name, surface.outline.clone(), pitch, downslope, Length::ZERO)
+    let mut face = Face::new(id, name, surface.outline.clone(), pitch, downslope, Length::ZERO);
+    face.outline = Polygon::default();
+    face
 }
 
 /// "South" on the main house, "Porch south" on a part with another name; "South 2" where there is one.
@@ -183,7 +175,6 @@ fn rest_what_is_needed(job: &mut Job) {
         face.outline = Polygon::default();
         face.sides = face.sides.with_found(Vec::new());
         face.kinds.clear();
-        face.overruled.clear();
         face.height = Length::ZERO;
         face.pitch = chalkcourse_geometry::Pitch::FLAT;
         face.downslope = Default::default();

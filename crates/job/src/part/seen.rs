@@ -1,9 +1,9 @@
 //! What one sees of all parts together.
 
 use super::worked_out::{Body, Surface, number_pieces};
-use super::{PartProblem, PartTrouble, RoofPart, chimney};
+use super::{PartProblem, PartTrouble, RoofPart, borders, chimney};
 use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment, envelope};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// The pieces of all faces that are seen, numbered, and what is wrong.
@@ -40,6 +40,7 @@ pub(super) fn seen(
         .collect();
     let envelope = envelope::envelope(&inputs, Tolerances::default())?;
     let mut pieces = Vec::with_capacity(envelope.len());
+    let mut parts_of = Vec::with_capacity(envelope.len());
     for piece in envelope {
         let Some((_, first)) = piece.surfaces.first().and_then(|&i| surfaces.get(i)) else { continue };
         let mut kinds: BTreeMap<(usize, usize), _> = BTreeMap::new();
@@ -53,15 +54,19 @@ pub(super) fn seen(
             }
         }
         kinds.extend(piece.kinds);
+        let of = piece.surfaces.iter().filter_map(|&i| surfaces.get(i));
+        parts_of.push(of.map(|(_, surface)| surface.from.part).collect::<BTreeSet<_>>());
         pieces.push(Surface {
             from: first.from,
             sides: first.sides.clone(),
+            borders: Vec::new(),
             outline: piece.outline,
             plane: first.plane,
             deck: true,
             kinds,
         });
     }
+    borders::find(&mut pieces, &parts_of, parts, bodies);
     number_pieces(&mut pieces);
     for (part, body) in parts.iter().zip(bodies) {
         let seen = part.kind == super::PartKind::Chimney || pieces.iter().any(|p| p.from.part == part.id);
@@ -73,9 +78,11 @@ pub(super) fn seen(
 }
 
 /// All faces of all parts, as if no part hid anything of another.
-pub(super) fn alone(bodies: &[Arc<Body>]) -> Vec<Surface> {
+pub(super) fn alone(parts: &[RoofPart], bodies: &[Arc<Body>]) -> Vec<Surface> {
     let all = bodies.iter().flat_map(|body| body.surfaces.iter().flatten());
     let mut surfaces: Vec<Surface> = all.filter(|surface| surface.deck).cloned().collect();
+    let parts_of: Vec<_> = surfaces.iter().map(|surface| BTreeSet::from([surface.from.part])).collect();
+    borders::find(&mut surfaces, &parts_of, parts, bodies);
     number_pieces(&mut surfaces);
     surfaces
 }

@@ -1,3 +1,4 @@
+use super::borders::{Border, Edge};
 use super::{FromPart, RoofPart, chimney};
 use crate::PartId;
 use chalkcourse_geometry::raise::{RaiseError, raise};
@@ -57,6 +58,8 @@ pub enum PartTrouble {
 pub(super) struct Body {
     part: RoofPart,
     pub(super) surfaces: Result<Vec<Surface>, RaiseError>,
+    /// The edges of the ground that it covers.
+    pub(super) edges: Vec<Edge>,
 }
 
 /// A face of one part.
@@ -67,6 +70,8 @@ pub(super) struct Surface {
     pub(super) sides: Vec<u32>,
     pub(super) outline: Polygon,
     pub(super) plane: Plane,
+    /// What each side borders, by ring and corner; worked out for what is seen alone.
+    pub(super) borders: Vec<Vec<Vec<Border>>>,
     /// False for the top of a chimney.
     pub(super) deck: bool,
     /// Kinds that follow from the part, by ring and corner.
@@ -75,7 +80,11 @@ pub(super) struct Surface {
 
 impl Body {
     pub(super) fn of(part: &RoofPart) -> Self {
-        Self { part: part.clone(), surfaces: surfaces(part) }
+        let (surfaces, edges) = match raised(part) {
+            Ok((surfaces, edges)) => (Ok(surfaces), edges),
+            Err(error) => (Err(error), Vec::new()),
+        };
+        Self { part: part.clone(), surfaces, edges }
     }
 
     /// Whether it is still that of a part: a name changes nothing, nor does the next free number.
@@ -90,9 +99,9 @@ impl Body {
     }
 }
 
-fn surfaces(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
+fn raised(part: &RoofPart) -> Result<(Vec<Surface>, Vec<Edge>), RaiseError> {
     if part.kind == super::PartKind::Chimney {
-        return chimney::top(part);
+        return Ok((chimney::top(part)?, chimney::edges(part)));
     }
     let raised = raise(&part.footprint())?;
     let mut surfaces: Vec<Surface> = Vec::new();
@@ -106,11 +115,13 @@ fn surfaces(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
             sides,
             outline: input.outline,
             plane: input.plane,
+            borders: Vec::new(),
             deck: true,
             kinds: input.overruled,
         });
     }
-    Ok(surfaces)
+    let edge = |(line, at)| Some(Edge { line, side: part.side(at)?.id });
+    Ok((surfaces, raised.ground_sides().filter_map(edge).collect()))
 }
 
 /// Numbers the pieces of each side to the right along its eave.

@@ -1,0 +1,29 @@
+//! Numbers of sides, and what is said by them, over edits of all kinds: no number ever passes to another side.
+//!
+//! What is the same side is told here without the numbers: on a drawn face a side keeps one of its ends while one corner
+//! comes, goes or moves; on a face of a part it goes on along the same line, the same wall of a part, or the same other face.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
+
+mod drawn;
+mod raised;
+mod waivers;
+
+use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon};
+use chalkcourse_job::{
+    Face, FaceId, Job, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
+};
+use std::path::Path;
+
+pub(crate) fn empty() -> Job {
+    Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+}
+
+pub(crate) fn again(job: &Job) -> Job {
+    job_from_text(&job_to_text(job).unwrap(), Path::new("t")).unwrap()
+}
+
+pub(crate) fn face(id: u32, corners: Vec<DVec2>) -> Face {
+    let pitch = Pitch::from_rise_in_12(6.0).unwrap();
+    let height = Length::from_metres(3.0);
+    Face::new(FaceId(id), "South".into(), Polygon::new(corners), pitch, Azimuth::SOUTH, height)
+}
