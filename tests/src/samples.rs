@@ -3,9 +3,10 @@
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Edit, Face, FaceId, Job, Orientation, PartId, PartKind, Penetration, PenetrationId,
-    PenetrationKind, Place, RoofPart, Site, apply, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, PartId, PartKind, Penetration, PenetrationId,
+    PenetrationKind, Place, RoofPart, Shape, Site, apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
+use chalkcourse_layout::Layout;
 
 const FOOT: f64 = 0.3048;
 
@@ -244,6 +245,53 @@ pub fn mill_row() -> Job {
             draw.block(&format!("{name} rear"), rear, dvec2(0.31, 0.5), 5, 5);
             draw.penetration(&format!("{name} pipe"), PenetrationKind::PipeBoot, (x + 5.0, y + 6.7));
         }
+    }
+    draw.0
+}
+
+/// A hip house of 48 × 30 ft at 6:12 with an ell of 16 × 12 ft that meets it in two valleys, overhangs of 16 in, two pipes, a
+/// chimney, a skylight, and 18 modules as 6 + 5 + 4 + 3 on its south side: the second job that `data/hand` takes off by hand.
+pub fn heron_bend() -> Job {
+    let mut draw = Draw::new("Heron Bend", "Park on the street: the drive is new concrete.");
+    let walls = [
+        (0.0, 0.0),
+        (48.0, 0.0),
+        (48.0, 30.0),
+        (32.0, 30.0),
+        (32.0, 42.0),
+        (16.0, 42.0),
+        (16.0, 30.0),
+        (0.0, 30.0),
+    ];
+    let outline = Polygon::new(walls.iter().map(|&(x, y)| dvec2(x, y) * FOOT).collect());
+    let slope = Treatment::Slope(Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT));
+    let (eave, overhang) = (Length::from_feet(9.0), Length::from_inches(16.0));
+    let id = PartId(draw.0.next_id);
+    let house = RoofPart::new(id, "House".into(), PartKind::Main, outline, eave, slope, overhang);
+    draw.edit(&Edit::PutPart(house));
+    draw.penetration("Chimney", PenetrationKind::Chimney, (12.0 * FOOT, 26.0 * FOOT));
+    draw.penetration("Skylight", PenetrationKind::Skylight, (38.0 * FOOT, 24.0 * FOOT));
+    draw.penetration("Pipe 1", PenetrationKind::PipeBoot, (41.0 * FOOT, 28.0 * FOOT));
+    draw.penetration("Pipe 2", PenetrationKind::PipeBoot, (20.0 * FOOT, 36.0 * FOOT));
+    let inches = Length::from_inches;
+    for penetration in &mut draw.0.penetrations {
+        match penetration.name.as_str() {
+            "Chimney" => penetration.shape = Shape::Rectangle { along: inches(24.0), up: inches(20.0) },
+            "Pipe 2" => penetration.shape = Shape::Circle { diameter: inches(3.0) },
+            _ => {}
+        }
+    }
+    // From the left end of the eave, and up from it.
+    let south = draw.named("South");
+    let origin = Layout::of(&draw.0).face(south).map_or(DVec2::ZERO, |(_, face)| face.bounds.min);
+    draw.block("A", south, origin + dvec2(inches(100.0).metres(), inches(24.0).metres()), 4, 6);
+    if let Some(block) = draw.0.blocks.pop() {
+        let half = block.spacing(&draw.0.kit).x / 2.0;
+        let block = (1..4).fold(block, |block, row| {
+            let short = (6 - row..6).fold(block, |block, column| block.with_switched(Cell { row, column }));
+            short.with_shift(row, Length::from_metres(half * f64::from(row)))
+        });
+        draw.0.blocks.push(block);
     }
     draw.0
 }

@@ -32,10 +32,10 @@ pub fn open_on(job: &Job, roof: &Arc<Roof>) -> Open {
             continue;
         }
         if finding.severity == Severity::Stop {
-            open.stops.insert(finding.key.clone());
+            open.stops.insert(finding.key.to_string());
         }
-        if finding.code == "between-blocks" {
-            open.near_blocks.insert(finding.key);
+        if finding.rule == "between-blocks" {
+            open.near_blocks.insert(finding.key.to_string());
         }
     }
     open

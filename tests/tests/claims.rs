@@ -8,7 +8,10 @@
 )]
 
 use chalkcourse_geometry::{Length, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, Edit, FaceId, Job, Kit, RowJoints, RowShift, Waiver, apply};
+use chalkcourse_job::{
+    Accepted, Block, BlockId, Cell, Edit, FaceId, Job, Kit, Quantity, Required, RowJoints, RowShift, Waiver,
+    apply,
+};
 use chalkcourse_tests::climb::{Budget, Strict, climb, starts};
 use chalkcourse_tests::dice::Dice;
 use chalkcourse_tests::houses::{self, USUAL, awkward, odd, usual};
@@ -236,11 +239,19 @@ fn filled_houses_have_no_stop() {
 fn claims_do_not_lean_on_waivers() {
     for house in USUAL.map(usual).filter(|house| house.job.rule_book.fire_access.is_some()).take(10) {
         let faces = verdict::steep_enough(&house.job);
-        let mut keys = vec!["fire-paths/roof".to_owned(), "fire-street/roof".to_owned()];
-        keys.extend(faces.iter().map(|face| format!("fire-plane-path/face-{face}")));
-        let waived = keys.into_iter().fold(house.job.clone(), |job, key| {
+        // As if none had been found and that was accepted: no less can be.
+        let width = house.job.rule_book.fire_access.as_ref().unwrap().path_width.value;
+        let ways = |count| Quantity::Pathways { count, width };
+        let mut keys = vec![
+            ("fire-paths/roof".to_owned(), ways(0), ways(2)),
+            ("fire-street/roof".to_owned(), Quantity::Count(0), Quantity::Count(1)),
+        ];
+        keys.extend(faces.iter().map(|face| (format!("fire-plane-path/face-{face}"), ways(0), ways(1))));
+        let waived = keys.into_iter().fold(house.job.clone(), |job, (key, measured, asked)| {
             let (reason, by, date) = ("seen by the official".into(), "R. Vale".into(), "1 May".into());
-            apply(&job, &Edit::Waive(Waiver { key, reason, by, date })).unwrap()
+            let accepted = Some(Accepted { measured, required: Required::AtLeast(asked) });
+            let waiver = Waiver { key: key.parse().unwrap(), accepted, reason, by, date };
+            apply(&job, &Edit::Waive(waiver)).unwrap()
         });
         let (with, _) = verdict::claims(&waived, &faces).unwrap();
         let (without, _) = verdict::claims(&house.job, &faces).unwrap();

@@ -34,7 +34,7 @@ fn filled(job: &Job, face: FaceId, mode: Mode) -> (Fill, Job) {
 /// Stops and cautions about blocks, in words.
 fn troubles(job: &Job) -> Vec<String> {
     let plan = evaluate(job);
-    plan.findings.iter().filter(|f| f.severity == Severity::Stop).map(|f| f.message.clone()).collect()
+    plan.findings.iter().filter(|f| f.severity == Severity::Stop).map(|f| f.key.to_string()).collect()
 }
 
 /// One face of `wide` × `high` metres on the slope, with a book that asks for nothing.
@@ -96,9 +96,9 @@ fn samples_are_filled_within_the_rules() {
                     .iter()
                     .filter(|f| f.severity == Severity::Stop && f.place.face == Some(face.id))
                     // a porch that dies into a wall has no ridge for a pathway to lead to
-                    .filter(|f| !(face.name == "Porch" && f.code == "fire-plane-path"))
+                    .filter(|f| !(face.name == "Porch" && f.rule == "fire-plane-path"))
                     .filter(|f| f.place.block.is_none_or(|id| fill.blocks.iter().any(|b| b.id == id)))
-                    .map(|f| f.message.clone())
+                    .map(|f| f.key.to_string())
                     .collect();
                 assert_eq!(about, Vec::<String>::new(), "{name}, {}, {mode:?}", face.name);
             }
@@ -155,7 +155,7 @@ proptest! {
             prop_assert!(fill.modules <= fill.bound);
             let stops: Vec<String> = evaluate(&after).findings.into_iter()
                 .filter(|f| f.severity == Severity::Stop && f.place.block.is_some())
-                .map(|f| f.message).collect();
+                .map(|f| f.key.to_string()).collect();
             prop_assert!(stops.is_empty(), "{mode:?}: {stops:?}");
             Ok(fill)
         };

@@ -68,17 +68,16 @@ fn findings_checklist_and_order_are_said_in_spanish() {
                 }
             };
             for finding in &plan.findings {
-                codes.insert(finding.code);
-                [&finding.message, &finding.measured, &finding.required]
-                    .into_iter()
-                    .for_each(|words| hear(words));
-                finding.fix.iter().for_each(|fix| hear(&fix.label));
+                codes.insert(finding.rule);
+                let told = speaking(Language::Spanish, || chalkcourse_telling::report(&job, finding));
+                [&told.message, &told.measured, &told.required].into_iter().for_each(|words| hear(words));
+                told.fix.iter().for_each(|fix| hear(fix));
             }
-            for rule in speaking(Language::Spanish, || chalkcourse_rules::checked(&job)) {
+            for rule in speaking(Language::Spanish, || chalkcourse_telling::checked(&job)) {
                 hear(rule.title);
                 rule.why_not.iter().for_each(|why| hear(why));
             }
-            for line in speaking(Language::Spanish, || chalkcourse_rules::checklist(&job, &plan.layout)) {
+            for line in speaking(Language::Spanish, || chalkcourse_telling::checklist(&job, &plan.layout)) {
                 hear(&line.about);
                 hear(&line.text);
             }
@@ -104,7 +103,7 @@ fn keys_numbers_and_amounts_are_the_same_in_both_languages() {
         let facts = |language| {
             speaking(language, || {
                 let plan = evaluate(&job);
-                let keys: Vec<String> = plan.findings.iter().map(|found| found.key.clone()).collect();
+                let keys: Vec<String> = plan.findings.iter().map(|found| found.key.to_string()).collect();
                 let lines: Vec<_> =
                     plan.takeoff.lines.iter().map(|line| (line.number.clone(), line.packages)).collect();
                 (keys, lines, plan.takeoff.totals.total)

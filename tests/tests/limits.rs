@@ -9,7 +9,7 @@ use chalkcourse_geometry::{Convex, DVec2, EdgeKind, Length, Polygon, Rect, dvec2
 use chalkcourse_job::{Block, BlockId, Job, Limit, PenetrationKind, RailLimits};
 use chalkcourse_layout::{Layout, outline_on_deck};
 use chalkcourse_limits::{Against, Given, Held, KeepOut, LIMITS, Shape, TOLERANCE, keep_outs, off, room};
-use chalkcourse_rules::{check, checked};
+use chalkcourse_rules::check;
 use proptest::prelude::*;
 use random_jobs::jobs;
 use std::collections::BTreeSet;
@@ -142,7 +142,7 @@ impl Trial {
         let findings = check(&self.job, &Layout::of(&self.job));
         findings.iter().any(|finding| {
             let limit =
-                LIMITS.iter().any(|limit| limit.code == finding.code) && finding.code != "fire-plane-path";
+                LIMITS.iter().any(|limit| limit.code == finding.rule) && finding.rule != "fire-plane-path";
             let key = finding.key.to_string();
             limit && key.split('/').any(|step| step == "block-999") && !key.ends_with("/length")
         })
@@ -275,7 +275,7 @@ proptest! {
     fn what_is_off_is_gone_from_all(job in jobs(), changes in changes(), face in 0..2usize) {
         let mut job = job;
         changes.make(&mut job);
-        let report = checked(&job);
+        let report = chalkcourse_telling::checked(&job);
         for limit in LIMITS {
             let line = report.iter().find(|line| line.code == limit.code).unwrap();
             prop_assert_eq!(line.on, off(&job, limit.code).is_none(), "{} is off for one and on for another", limit.code);
@@ -291,7 +291,7 @@ proptest! {
             let others: Vec<KeepOut> = before.into_iter().filter(|keep_out| keep_out.rule != limit.code).collect();
             prop_assert_eq!(after, others, "{} is switched off", limit.code);
             let found = check(&without, &layout);
-            prop_assert!(found.iter().all(|finding| finding.code != limit.code));
+            prop_assert!(found.iter().all(|finding| finding.rule != limit.code));
         }
     }
 }

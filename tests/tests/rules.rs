@@ -3,9 +3,9 @@
 
 mod random_jobs;
 
-use chalkcourse_job::{Job, apply};
+use chalkcourse_job::{FindingKey, Job, apply};
 use chalkcourse_layout::Layout;
-use chalkcourse_rules::{Finding, check, checked};
+use chalkcourse_rules::{Finding, RULES, check};
 use proptest::prelude::*;
 use random_jobs::jobs;
 use std::collections::HashSet;
@@ -20,15 +20,18 @@ proptest! {
     #[test]
     fn an_offered_fix_clears_its_finding(job in jobs()) {
         let findings = all(&job);
-        let keys: HashSet<&str> = findings.iter().map(|f| f.key.as_str()).collect();
+        let keys: HashSet<_> = findings.iter().map(|f| &f.key).collect();
         prop_assert_eq!(keys.len(), findings.len(), "a key is taken twice");
         for finding in &findings {
-            prop_assert!(!finding.message.is_empty() && !finding.source.is_empty() && !finding.required.is_empty());
-            let Some(fix) = &finding.fix else { continue };
+            let told = chalkcourse_telling::report(&job, finding);
+            prop_assert!(!told.message.is_empty() && !told.source.is_empty() && !told.required.is_empty());
+            prop_assert_eq!(&finding.key.to_string().parse::<FindingKey>().unwrap(), &finding.key);
+            prop_assert_eq!(finding.key.missing(&job), None);
+            let Some(fix) = &finding.candidate else { continue };
             let next = apply(&job, &fix.edit).unwrap();
             let still = all(&next).into_iter().find(|f| f.key == finding.key);
-            prop_assert!(still.is_none(), "{} does not clear {:#?}, which leaves {:#?}", fix.label, finding, still);
+            prop_assert!(still.is_none(), "{:?} does not clear {:#?}, which leaves {:#?}", fix.change, finding, still);
         }
-        prop_assert!(checked(&job).iter().all(|line| line.on || line.why_not.is_some()));
+        prop_assert_eq!(chalkcourse_telling::checked(&job).len(), RULES.len());
     }
 }

@@ -4,7 +4,7 @@
 mod random_jobs;
 
 use chalkcourse_geometry::{EdgeKind, Length, Units, dvec2};
-use chalkcourse_job::{Block, Cell, Edit, Job, Waiver, apply};
+use chalkcourse_job::{Block, Cell, Edit, Job, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Evaluator, evaluate};
 use chalkcourse_rules::{Checker, RULES, Ran, Unit, check};
@@ -65,9 +65,8 @@ fn change(job: &Job, (kind, which, by): (u8, usize, (f64, f64))) -> Option<Edit>
         }
         13 => Some(Edit::RemoveFace(job.faces.get(which % job.faces.len().max(1))?.id)),
         _ => {
-            let key = check(job, &Layout::of(job)).get(which)?.key.clone();
             let word = || "agreed".to_owned();
-            Some(Edit::Waive(Waiver { key, reason: word(), by: word(), date: word() }))
+            Some(Edit::Waive(check(job, &Layout::of(job)).get(which)?.waiver(word(), word(), word())))
         }
     }
 }

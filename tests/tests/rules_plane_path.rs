@@ -95,7 +95,7 @@ fn a_plane_without_a_pathway_is_one_where_no_disc_passes() {
         for plane in planes {
             let id = layout.faces[plane].id.0;
             let key = format!("fire-plane-path/face-{id}");
-            let stopped = findings.iter().any(|f| f.key == key && f.severity == Severity::Stop);
+            let stopped = findings.iter().any(|f| f.key.to_string() == key && f.severity == Severity::Stop);
             let way = |width: f64, touch: bool| {
                 let others = beside(&layout, plane);
                 if pushed(&layout, &[plane], width, touch) {

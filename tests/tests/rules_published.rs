@@ -9,7 +9,8 @@ use chalkcourse_rules::wind::{
     RoofShape, Wind, Zone, coefficients, elevation_factor, exposure_coefficient, velocity_pressure_with_kd,
     zone_width,
 };
-use chalkcourse_rules::{check, checked, ice_barrier_length, ridge_room};
+use chalkcourse_rules::{check, ice_barrier_length, ridge_room};
+use chalkcourse_telling::checked;
 use chalkcourse_tests::samples;
 use std::sync::Arc;
 
@@ -18,7 +19,7 @@ fn near(got: f64, expect: f64, within: f64, what: &str) {
 }
 
 fn codes(job: &Job) -> Vec<&'static str> {
-    check(job, &Layout::of(job)).iter().map(|finding| finding.code).collect()
+    check(job, &Layout::of(job)).iter().map(|finding| finding.rule).collect()
 }
 
 /// Alder Court with both faces at a pitch.
@@ -212,7 +213,7 @@ fn pressure_coefficients() {
     ];
     for (standard, shape, degrees, zone, (small, at_small, large, at_large)) in table {
         let figure = coefficients(standard, shape, degrees).unwrap();
-        let what = format!("{} zone {} at {degrees}°", figure.figure, zone.name());
+        let what = format!("{} zone {} at {degrees}°", figure.figure.number, zone.name());
         for (area, expect) in [
             (small, at_small),
             (small / 2.0, at_small),

@@ -88,7 +88,7 @@ fn by_trying(job: &Job, key: &str, most: usize) -> Option<usize> {
                 less.blocks[at].off.insert(cell);
             }
         }
-        check(&less, &Layout::of(&less)).iter().all(|finding| finding.key != key)
+        check(&less, &Layout::of(&less)).iter().all(|finding| finding.key.to_string() != key)
     };
     let mut sets: Vec<u32> = (0..1u32 << all.len()).filter(|set| set.count_ones() as usize <= most).collect();
     sets.sort_by_key(|set| set.count_ones());
@@ -137,12 +137,12 @@ proptest! {
     #[test]
     fn the_least_loss_is_least(job in shut_jobs()) {
         for finding in check(&job, &Layout::of(&job)) {
-            if !["fire-plane-path", "fire-paths"].contains(&finding.code) {
+            if !["fire-plane-path", "fire-paths"].contains(&finding.rule) {
                 continue;
             }
-            let offered = finding.fix.as_ref().map(|fix| switched_off(&fix.edit, &job));
-            let least = by_trying(&job, &finding.key, offered.unwrap_or(3));
-            prop_assert_eq!(offered, least, "{}", finding.message);
+            let offered = finding.candidate.as_ref().map(|fix| switched_off(&fix.edit, &job));
+            let least = by_trying(&job, &finding.key.to_string(), offered.unwrap_or(3));
+            prop_assert_eq!(offered, least, "{}", finding.key);
         }
     }
 }

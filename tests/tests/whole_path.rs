@@ -105,7 +105,7 @@ fn edit() -> impl Strategy<Value = Edit> {
         1 => (5..8u32).prop_map(|id| Edit::RemoveBlock(BlockId(id))),
         1 => (8..11u32).prop_map(|id| Edit::RemovePenetration(PenetrationId(id))),
         1 => (0..3u32).prop_map(|i| Edit::Waive(Waiver {
-            key: format!("k{i}"), reason: "agreed".into(), by: "T".into(), date: "2026-03-01".into(),
+            key: format!("setback/block-{i}").parse().unwrap(), accepted: None, reason: "agreed".into(), by: "T".into(), date: "2026-03-01".into(),
         })),
         1 => Just(Edit::PutBlock(Block { at: dvec2(f64::NAN, 0.0), ..samples::alder_court().blocks[0].clone() })),
     ]
@@ -181,7 +181,7 @@ fn same_counts(name: &str, one: &Job, two: &Job) -> Result<(), TestCaseError> {
     };
     prop_assert_eq!(orders(&one), orders(&two), "{} orders something else", name);
     let codes = |plan: &chalkcourse_plan::Plan| {
-        let mut codes: Vec<_> = plan.findings.iter().map(|f| (f.code, f.severity)).collect();
+        let mut codes: Vec<_> = plan.findings.iter().map(|f| (f.rule, f.severity)).collect();
         codes.sort_unstable();
         codes
     };
@@ -216,11 +216,11 @@ fn a_block_that_moves_leaves_the_roof_as_it_was() {
 fn alder_court_is_clean_and_low_barn_is_refused_for_its_pitch_alone() {
     let clean = evaluate(&samples::alder_court());
     // the chimney is wide enough for a cricket, which is good to know and no more
-    assert_eq!(clean.findings.iter().map(|f| f.code).collect::<Vec<_>>(), vec!["cricket"]);
+    assert_eq!(clean.findings.iter().map(|f| f.rule).collect::<Vec<_>>(), vec!["cricket"]);
     assert_eq!(clean.worst(), Some(chalkcourse_rules::Severity::Note));
     assert_eq!(clean.summary.modules, 12);
     let refused = evaluate(&samples::low_barn());
     let stops: Vec<_> =
         refused.findings.iter().filter(|f| f.severity == chalkcourse_rules::Severity::Stop).collect();
-    assert_eq!(stops.iter().map(|f| f.code).collect::<Vec<_>>(), vec!["pitch"], "{stops:?}");
+    assert_eq!(stops.iter().map(|f| f.rule).collect::<Vec<_>>(), vec!["pitch"], "{stops:?}");
 }

@@ -3,7 +3,7 @@
 use crate::{On, Outcome, json, write_file};
 use anyhow::Context;
 use chalkcourse_job::{
-    Edit, Job, OrderChoices, Override, PriceList, apply, load, load_counts, load_prices, load_stock,
+    Edit, Job, OrderChoices, Override, OwnWaste, PriceList, apply, load, load_counts, load_prices, load_stock,
 };
 use chalkcourse_plan::{By, evaluate};
 use chalkcourse_sheets::{claim_pdf, order_pdf, order_workbook, pallet_pdf};
@@ -34,6 +34,15 @@ pub(crate) struct TakeoffArguments {
     /// Orders so many packages, whatever was counted: NUMBER=PACKAGES.
     #[arg(long, value_name = "NUMBER=PACKAGES")]
     packages: Vec<String>,
+    /// Takes one of the kit's choices with the order: CODE, such as spare-module, primer, ridge-vent, hoist, rope, permit.
+    #[arg(long, value_name = "CODE")]
+    take: Vec<String>,
+    /// The office has its own of this gear, which comes back from the job: NUMBER.
+    #[arg(long, value_name = "NUMBER")]
+    own: Vec<String>,
+    /// The office's own waste, in percent, and by whose word: NUMBER=PERCENT:WHY.
+    #[arg(long, value_name = "NUMBER=PERCENT:WHY")]
+    waste: Vec<String>,
     /// Writes the job with these prices, this stock and these decisions.
     #[arg(long, value_name = "PATH")]
     save: Option<PathBuf>,
@@ -122,7 +131,8 @@ fn split<'a>(text: &'a str, what: &str) -> anyhow::Result<(&'a str, &'a str)> {
 }
 
 pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
-    let TakeoffArguments { mut on, format, by, prices, stock, off, packages, save } = arguments;
+    let TakeoffArguments { mut on, format, by, prices, stock, off, packages, take, own, waste, save } =
+        arguments;
     let mut job = load(&on.file)?;
     if let Some(path) = prices {
         job = apply(&job, &Edit::SetPrices(Arc::new(load_prices(&path)?)))?;
@@ -141,7 +151,29 @@ pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
                 count.parse().with_context(|| format!("{text:?}: {count:?} is no number of packages"))?;
             order.overrides.insert(number.to_owned(), Override { packages, why: "command line".to_owned() });
         }
-        for number in order.off.keys().chain(order.overrides.keys()) {
+        for code in take {
+            let known: Vec<&str> = job.kit.choices.iter().map(|choice| choice.code.as_str()).collect();
+            anyhow::ensure!(
+                known.contains(&code.as_str()),
+                "the kit has no choice {code:?}; it has {}",
+                known.join(", ")
+            );
+            order.taken.insert(code);
+        }
+        for number in own {
+            let part = job.kit.part(&number).with_context(|| format!("the kit has no part {number:?}"))?;
+            anyhow::ensure!(part.comes_back, "{number:?} does not come back from a job: put it in stock");
+            order.own.insert(number);
+        }
+        for text in &waste {
+            let (number, share) = split(text, "PERCENT:WHY")?;
+            let (percent, why) = share.split_once(':').unwrap_or((share, ""));
+            let percent: f64 =
+                percent.parse().with_context(|| format!("{text:?}: {percent:?} is no percentage"))?;
+            let own = OwnWaste { share: percent / 100.0, why: why.to_owned() };
+            order.waste.insert(number.to_owned(), own);
+        }
+        for number in order.off.keys().chain(order.overrides.keys()).chain(order.waste.keys()) {
             let added = order.added.iter().any(|line| line.number == *number);
             anyhow::ensure!(added || job.kit.part(number).is_some(), "the kit has no part {number:?}");
         }

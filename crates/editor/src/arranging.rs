@@ -3,7 +3,7 @@
 use crate::action::Action;
 use crate::background::{News, Work};
 use crate::{Document, Selection, text};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, FindingKey, Job, Subject};
 use chalkcourse_plan::{
     Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, mirror, slide_clear, split,
 };
@@ -159,8 +159,10 @@ pub(crate) fn spread(document: &Document, id: BlockId, way: Spread) -> Action {
 
 /// Whether a finding that no one accepted speaks of a block.
 pub(crate) fn is_in_trouble(document: &Document, id: BlockId) -> bool {
-    let named = format!("block-{id}");
-    let speaks = |key: &str| key.split('/').any(|part| part == named);
+    let speaks = |key: &FindingKey| match &key.subject {
+        Subject::Blocks(one, two) => *one == id || *two == id,
+        _ => false,
+    };
     let mut findings = document.plan().findings.iter().filter(|f| f.waived.is_none());
     findings.any(|f| f.place.block == Some(id) || speaks(&f.key))
 }

@@ -12,7 +12,7 @@ use crate::view::{Camera, View};
 use crate::windows::Windows;
 use crate::{Document, Selection};
 use chalkcourse_geometry::{DVec2, Rect};
-use chalkcourse_job::{FaceId, PartKind, PenetrationKind};
+use chalkcourse_job::{FaceId, FindingKey, PartKind, PenetrationKind};
 use chalkcourse_plan::RaiseAs;
 use egui::Vec2;
 
@@ -32,9 +32,9 @@ pub(crate) enum Pointed {
     #[default]
     Nothing,
     /// The key of a finding.
-    Finding(String),
+    Finding(FindingKey),
     /// The button that would clear a finding, by its key.
-    Fix(String),
+    Fix(FindingKey),
     /// The number of a part.
     Line(String),
     /// One term of a part.
@@ -54,9 +54,9 @@ pub(crate) struct Ghost {
 }
 
 /// A waiver that is being written.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Waiving {
-    pub(crate) key: String,
+    pub(crate) key: FindingKey,
     pub(crate) reason: String,
     /// Its form came into sight once.
     pub(crate) shown: bool,

@@ -18,7 +18,7 @@ use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
-use chalkcourse_job::{Edit, EditError, Job};
+use chalkcourse_job::{Edit, EditError, FindingKey, Job};
 use chalkcourse_words::{Language, speak};
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
@@ -124,14 +124,11 @@ impl Editor {
     }
 
     /// The row of a list whose place is lit: the key of a finding, or the number of a part.
-    pub fn lit(&self) -> Option<&str> {
+    pub fn lit(&self) -> Option<String> {
         match &self.desk.pointed {
             Pointed::Nothing => None,
-            Pointed::Finding(row)
-            | Pointed::Fix(row)
-            | Pointed::Line(row)
-            | Pointed::Term(row, _)
-            | Pointed::Near(_, row) => Some(row),
+            Pointed::Finding(key) | Pointed::Fix(key) => Some(key.to_string()),
+            Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => Some(row.clone()),
         }
     }
 
@@ -165,7 +162,7 @@ impl Editor {
     }
 
     /// The finding whose fix is drawn before it is done, by its key.
-    pub fn previewed(&self) -> Option<&str> {
+    pub fn previewed(&self) -> Option<&FindingKey> {
         self.desk.preview.as_ref().map(canvas::Preview::key)
     }
 

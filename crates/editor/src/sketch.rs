@@ -14,9 +14,9 @@ pub(crate) fn tip(words: Response, code: &str) {
     let Some(rule) = RULES.iter().find(|rule| rule.code == code) else { return };
     words.on_hover_ui(|ui| {
         ui.set_max_width(240.0);
-        ui.label(RichText::new(rule.title).strong());
+        ui.label(RichText::new(chalkcourse_telling::title(rule)).strong());
         show(ui, rule, 200.0);
-        ui.label(rule.reason.now());
+        ui.label(chalkcourse_telling::reason(rule));
     });
 }
 

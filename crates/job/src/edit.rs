@@ -1,6 +1,6 @@
 use crate::{
-    Block, BlockId, Face, FaceId, Job, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove,
-    PriceList, RoofPart, RuleBook, Site, Underlay, Waiver, part,
+    Block, BlockId, Face, FaceId, FindingKey, Job, KeyError, Kit, OrderChoices, PartId, Penetration,
+    PenetrationId, PlanMove, PriceList, RoofPart, RuleBook, Site, Subject, Underlay, Waiver, part,
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
@@ -36,7 +36,7 @@ pub enum Edit {
     /// Accepts a finding, or changes the reason.
     Waive(Waiver),
     /// No longer accepts a finding.
-    Unwaive(String),
+    Unwaive(FindingKey),
     /// Names the job.
     SetName(String),
     /// Says where it is.
@@ -164,6 +164,9 @@ pub enum EditError {
         y mostrar una parte de sí"
     ))]
     BadUnderlay,
+    /// A waiver needs a key that can be read.
+    #[error(transparent)]
+    Key(#[from] KeyError),
     /// A waiver needs a reason.
     #[error("{}", tell!("a waiver needs a reason: write why this may be built so", "una dispensa necesita una razón: escriba por qué se puede construir así"))]
     NoReason,
@@ -240,6 +243,9 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
         Edit::Waive(waiver) => {
             if waiver.reason.trim().is_empty() {
                 return Err(EditError::NoReason);
+            }
+            if let Subject::Unread(text) = &waiver.key.subject {
+                return Err(KeyError(text.clone()).into());
             }
             match job.waivers.iter_mut().find(|w| w.key == waiver.key) {
                 Some(there) => *there = waiver.clone(),

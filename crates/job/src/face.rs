@@ -179,6 +179,11 @@ impl Face {
         face
     }
 
+    /// Whether the face has a side of that number.
+    pub fn has_side(&self, id: SideId) -> bool {
+        self.numbered().place_of(id).is_some()
+    }
+
     /// Its numbers, or those in the order of the outline where it was written without.
     fn numbered(&self) -> Cow<'_, Sides> {
         if self.sides.fit(&self.outline) {

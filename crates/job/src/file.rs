@@ -463,7 +463,8 @@ mod tests {
     fn what_makes_no_sense_is_refused() {
         let mut wrong = job();
         wrong.waivers.push(crate::Waiver {
-            key: "k".into(),
+            key: crate::FindingKey::new("k", crate::Subject::Whole),
+            accepted: None,
             reason: " ".into(),
             by: String::new(),
             date: String::new(),

@@ -1,6 +1,6 @@
 use crate::{
     Block, Deck, DripEdge, Face, FireClass, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart,
-    RuleBook, Underlay, WorkedOut,
+    RuleBook, Underlay, Waiver, WorkedOut,
 };
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, Length, Units};
@@ -189,20 +189,6 @@ impl Building {
     pub fn is_unknown(&self) -> bool {
         *self == Self::default()
     }
-}
-
-/// A finding that a person accepted. It stays with the job and shows in every output.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct Waiver {
-    /// The stable key of the finding.
-    pub key: String,
-    /// Why it is accepted; never empty.
-    pub reason: String,
-    /// Who accepted it.
-    pub by: String,
-    /// The day, as the person writes it.
-    pub date: String,
 }
 
 impl Job {

@@ -1,16 +1,23 @@
 mod amount;
 mod check;
 mod group;
+mod hold_down;
+mod laps;
+mod laying;
 mod measure;
+mod stage;
+mod waste;
 
 pub use amount::{Amount, OtherStick, Roll, Sticks};
-pub use group::{Group, Stage};
-pub use measure::Measure;
-
-mod laying;
+pub use group::Group;
+pub use hold_down::{Fastener, HoldDown};
 pub use laying::{BaseRail, Laying, RowJoints};
+pub use measure::{ChimneyPart, CricketPart, Measure};
+pub use stage::Stage;
+pub(crate) use waste::is_share;
+pub use waste::{RoofKind, Waste};
 
-use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits};
+use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits, Source};
 use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -51,6 +58,12 @@ pub struct Kit {
     /// The class against fire for which it is listed; `None` where it is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fire: Option<FireListing>,
+    /// What holds the modules down to the deck; `None` where the maker does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hold_down: Option<HoldDown>,
+    /// What an office may take with an order, and does not otherwise.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub choices: Vec<Choice>,
     /// All parts that are ordered.
     pub parts: Vec<Part>,
     /// Where the maker's numbers come from, and cautions.
@@ -123,11 +136,27 @@ pub struct Flashing {
     /// Membrane around what comes through the roof, on all sides.
     #[serde(default = "usual_through")]
     pub through: Length,
+    /// How far underlayment and a self-adhered membrane that it meets lie over one another.
+    #[serde(default = "usual_lap")]
+    pub underlayment_lap: Length,
+    /// How far apron and back pan of a chimney reach past each of its sides.
+    #[serde(default = "usual_return")]
+    pub chimney_return: Length,
 }
 
 /// Common practice, no source: half a foot of membrane around a pipe or a curb.
 fn usual_through() -> Length {
     Length::from_inches(6.0)
+}
+
+/// IRC table R905.1.1(2) (2018): a course of underlayment laps the one below by 2 in.
+fn usual_lap() -> Length {
+    Length::from_inches(2.0)
+}
+
+/// Common practice, no source: apron and back pan reach about 4 in past each side of a chimney.
+fn usual_return() -> Length {
+    Length::from_inches(4.0)
 }
 
 /// Room that the kit itself asks for.
@@ -162,6 +191,35 @@ pub struct Crew {
     pub name: String,
     /// How many they are.
     pub people: u32,
+    /// Whether they work on the roof, where people fall; a file that does not say puts them there.
+    #[serde(default = "yes", skip_serializing_if = "is_yes")]
+    pub on_roof: bool,
+}
+
+fn yes() -> bool {
+    true
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde asks for a reference")]
+fn is_yes(value: &bool) -> bool {
+    *value
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde asks for a reference")]
+fn is_no(value: &bool) -> bool {
+    !*value
+}
+
+/// What an office may take with an order: terms of parts with its code in `when` count only then.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Choice {
+    /// What terms and orders name it by.
+    pub code: String,
+    /// What it is.
+    pub name: String,
+    /// When to take it.
+    pub why: String,
 }
 
 /// One part of the kit.
@@ -174,9 +232,18 @@ pub struct Part {
     pub name: String,
     /// Where it stands on the order.
     pub group: Group,
-    /// For which stage of work it is needed; where none is named, the usual one of its group.
+    /// At which stage of work it is laid; where none is named, the usual one of its group.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub stage: Option<Stage>,
+    /// The last stage at which some of it is laid, where that is a later one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub until: Option<Stage>,
+    /// Numbers of the parts that it lies over where they meet, so that water runs from it onto them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub laps: Vec<String>,
+    /// Whether it comes back from the job, so that an office may have its own.
+    #[serde(default, skip_serializing_if = "is_no")]
+    pub comes_back: bool,
     /// For work: the name of the crew that does it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub crew: Option<String>,
@@ -184,13 +251,13 @@ pub struct Part {
     pub unit: Unit,
     /// How it is counted: the sum of these.
     pub needs: Vec<Term>,
-    /// What is lost to breakage and cutting, as a share of the need: 0.05 is 5 %.
+    /// What is lost to breakage and cutting, as a share of the need: 0.05 is 5 %; or a share for each kind of roof.
     #[serde(default)]
-    pub waste: f64,
+    pub waste: Waste,
     /// How it is packed.
     pub package: Package,
-    /// Whose word the count is: a section, a listing, or "common practice, no source".
-    pub source: String,
+    /// Whose word the count is.
+    pub source: Source,
 }
 
 /// One term of a count: so much for each of something.
@@ -201,6 +268,15 @@ pub struct Term {
     pub of: Measure,
     /// How much for each: a number; for a measured length, a part's share of it.
     pub each: Amount,
+    /// At which stage of work this is needed, where that is not the part's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stage: Option<Stage>,
+    /// The code of the [`Choice`] with which it counts; always where none is named.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub when: Option<String>,
+    /// Whether it is to have one in hand: nothing waits for it.
+    #[serde(default, skip_serializing_if = "is_no")]
+    pub spare: bool,
 }
 
 /// How a part is packed.
@@ -221,8 +297,13 @@ impl Kit {
 }
 
 impl Part {
-    /// For which stage of work it is needed.
+    /// At which stage of work it is laid, where no term says another.
     pub fn stage(&self) -> Stage {
         self.stage.unwrap_or(self.group.usual_stage())
+    }
+
+    /// At which stage of work a term of it is needed.
+    pub fn stage_of(&self, term: &Term) -> Stage {
+        term.stage.unwrap_or(self.stage())
     }
 }

@@ -2,7 +2,8 @@
 //!
 //! - [`Job`] and what is in it: faces as drawn, penetrations, blocks, waivers
 //! - [`RoofPart`]: a part of the house; its faces follow from it after each edit and on loading
-//! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it
+//! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it; each limit with its [`Source`]
+//! - [`FindingKey`], [`Quantity`], [`Waiver`]: what a rule's finding is named and measured by, and what a person accepts
 //! - [`Underlay`]: a picture under the plan
 //! - [`Edit`], [`apply`]: the only way from one job to the next
 //! - [`History`]: undo as earlier jobs; a gesture is one step
@@ -17,6 +18,7 @@ mod deck;
 mod edit;
 mod face;
 mod file;
+mod finding_key;
 mod history;
 mod holds;
 mod job;
@@ -26,10 +28,13 @@ mod part;
 mod penetration;
 mod price_table;
 mod prices;
+mod quantity;
 mod rule_book;
+mod source;
 mod table;
 mod taped_deck;
 mod underlay;
+mod waiver;
 
 pub use block::{Block, Cell, Orientation, RowShift};
 pub use data::{
@@ -43,16 +48,18 @@ pub use file::{
     FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, kit_schema, load,
     previous_path, price_list_schema, rule_book_schema, save, write_atomically,
 };
+pub use finding_key::{FindingKey, KeyError, Matter, Missing, Subject, WAIVER};
 pub use history::{History, Past, PastPlace};
 pub use holds::Holds;
-pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site, Waiver};
+pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site};
 pub use kit::{
-    Amount, BaseRail, Clearances, Crew, Electrical, Flashing, Group, Kit, Laying, Measure, ModuleSpec,
-    OtherStick, Package, Part, RevealRange, Roll, RowJoints, Stage, Sticks, Term, Unit,
+    Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, Electrical, Fastener, Flashing,
+    Group, HoldDown, Kit, Laying, Measure, ModuleSpec, OtherStick, Package, Part, RevealRange, Roll,
+    RoofKind, RowJoints, Stage, Sticks, Term, Unit, Waste,
 };
 pub use order::{
-    AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,
-    WasteBy, counts_from_csv, stock_from_csv,
+    AddedLine, Delivery, Leftover, OrderChoices, Override, OwnWaste, Pricing, Profit, Received, RoofScope,
+    RoofWork, WasteAs, counts_from_csv, stock_from_csv,
 };
 pub use part::{
     Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
@@ -60,9 +67,12 @@ pub use part::{
 };
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Alternate, Price, PriceList};
+pub use quantity::{Quantity, Required};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
-    NOT_IN_BOOK, OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
+    OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
 };
+pub use source::{Source, Standing};
 pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
+pub use waiver::{Accepted, Lapse, Waiver};

@@ -1,6 +1,7 @@
 //! What a person decides about the order of one job, beyond roof, kit and prices.
 
-use crate::FaceId;
+use crate::kit::is_share;
+use crate::{FaceId, RoofKind, Term};
 use chalkcourse_words::tell;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -22,8 +23,18 @@ pub use stock::{Leftover, stock_from_csv};
 pub struct OrderChoices {
     /// How much of the roof is stripped and covered anew.
     pub roof: RoofWork,
-    /// Which waste the order follows where a part has both.
-    pub waste_by: WasteBy,
+    /// As which kind of roof the waste is reckoned, where it goes by that. Files of earlier programs have `waste_by` here.
+    #[serde(alias = "waste_by")]
+    pub waste_as: WasteAs,
+    /// By part number: the office's own waste, whatever the kit says.
+    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
+    pub waste: BTreeMap<String, OwnWaste>,
+    /// Codes of the kit's choices that are taken.
+    #[serde(skip_serializing_if = "BTreeSet::is_empty")]
+    pub taken: BTreeSet<String>,
+    /// Numbers of parts of which the office has its own: they are needed, and not bought.
+    #[serde(skip_serializing_if = "BTreeSet::is_empty")]
+    pub own: BTreeSet<String>,
     /// Numbers of parts that are not ordered, each with the reason.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub off: BTreeMap<String, String>,
@@ -77,18 +88,52 @@ pub enum RoofScope {
     Faces(BTreeSet<FaceId>),
 }
 
-/// Which waste an order follows.
+/// As which kind of roof waste is reckoned. What the faces' own cuts lose is shown beside it and never ordered by: earlier
+/// files that asked for it are read as [`WasteAs::AsDrawn`].
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
-pub enum WasteBy {
-    /// The share that the kit gives, as handbooks do.
+pub enum WasteAs {
+    /// As its hips and valleys say.
     #[default]
-    Rule,
-    /// What is cut off on the faces as drawn, where that can be worked out.
-    Geometry,
+    #[serde(alias = "rule", alias = "geometry")]
+    AsDrawn,
+    /// As a gable roof.
+    Gable,
+    /// As a hip roof.
+    Hip,
+    /// As a cut-up roof.
+    CutUp,
+}
+
+impl WasteAs {
+    /// The kind that a person chose.
+    pub fn chosen(self) -> Option<RoofKind> {
+        match self {
+            Self::AsDrawn => None,
+            Self::Gable => Some(RoofKind::Gable),
+            Self::Hip => Some(RoofKind::Hip),
+            Self::CutUp => Some(RoofKind::CutUp),
+        }
+    }
+}
+
+/// A share of waste that an office goes by.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct OwnWaste {
+    /// 0.05 is 5 %.
+    pub share: f64,
+    /// By whose word; it shows beside the line.
+    #[serde(default)]
+    pub why: String,
 }
 
 impl OrderChoices {
+    /// Whether a term of a part counts on this order: always, or with a choice that was taken.
+    pub fn counts(&self, term: &Term) -> bool {
+        term.when.as_ref().is_none_or(|code| self.taken.contains(code))
+    }
+
     /// What choices must hold beyond the shape of their file: the words name the field.
     ///
     /// # Errors
@@ -100,6 +145,15 @@ impl OrderChoices {
                 "roof.layers debe ser de 0 a 5, no {}",
                 self.roof.layers
             ));
+        }
+        for (number, own) in &self.waste {
+            if !is_share(own.share) {
+                return Err(tell!(
+                    "waste.{number}.share is a share from 0 to 1, not {}",
+                    "waste.{number}.share es una parte de 0 a 1, no {}",
+                    own.share
+                ));
+            }
         }
         for (number, choice) in &self.overrides {
             choice.check().map_err(|wrong| format!("overrides.{number}: {wrong}"))?;
@@ -144,7 +198,7 @@ mod tests {
             number: number.into(),
             name: "Snow guard".into(),
             group: Group::Roofing,
-            stage: Stage::Roofing,
+            stage: Stage::Shingles,
             package: "piece".into(),
             packages: 3,
             price: None,
@@ -162,6 +216,18 @@ mod tests {
         refused(|c| c.pricing.profit = Profit::Margin { percent: Decimal::from(100) }, "pricing.profit");
         let far = Override { packages: MOST_PACKAGES + 1, why: String::new() };
         refused(|c| drop(c.overrides.insert("FH-1".into(), far)), "overrides.FH-1");
+        let all = OwnWaste { share: 1.5, why: String::new() };
+        refused(|c| drop(c.waste.insert("FH-1".into(), all)), "waste.FH-1");
+    }
+
+    #[test]
+    fn files_that_followed_the_cuts_of_the_faces_are_read() {
+        for old in ["rule", "geometry", "as-drawn"] {
+            let text = format!("{{\"waste_by\": \"{old}\"}}");
+            assert_eq!(serde_json::from_str::<OrderChoices>(&text).unwrap(), OrderChoices::default());
+        }
+        let hip: OrderChoices = serde_json::from_str("{\"waste_as\": \"hip\"}").unwrap();
+        assert_eq!(hip.waste_as.chosen(), Some(RoofKind::Hip));
     }
 
     #[test]

@@ -1,4 +1,4 @@
-use crate::PenetrationKind;
+use crate::{PenetrationKind, Source};
 use chalkcourse_geometry::{EdgeKind, Length};
 use chalkcourse_words::{pick, tell};
 use schemars::JsonSchema;
@@ -16,7 +16,7 @@ mod roofing;
 pub use caution::Caution;
 pub use compare::Difference;
 pub use fire::{FireAccess, PathScheme, RidgeRoom};
-pub use limits::{LimitRow, LimitValue, NOT_IN_BOOK};
+pub use limits::{LimitRow, LimitValue};
 pub use loads::{LoadStandard, Loads};
 pub use parts::OptionalPart;
 pub use roofing::{IceBarrier, Roofing};
@@ -27,8 +27,8 @@ pub use roofing::{IceBarrier, Roofing};
 pub struct Limit<T> {
     /// The limit.
     pub value: T,
-    /// The section of a code, a listing, or "common practice, no source".
-    pub source: String,
+    /// By whose word.
+    pub source: Source,
 }
 
 /// The rules that an office builds by. Codes are amended locally: every limit is data.

@@ -1,12 +1,14 @@
 //! What stands where: the snapshot that rules and takeoff read, worked out from a job.
 //!
 //! - [`Layout`]: the roof put together, courses, penetrations and blocks in each face's frame
+//! - [`known`]: the building as far as it is known, typed or drawn
 //! - [`PlacedBlock`]: modules, and the runs, seams and corners where flashing, rail and supports go
 //!
 //! Pure and total: a half-drawn roof gives a part of a layout. Nothing here judges or counts packages.
 
 mod block;
 mod courses;
+pub mod known;
 mod penetration;
 
 pub use block::{Corner, CornerKind, PlacedBlock, PlacedModule, Run, RunKind, Seam};

@@ -60,7 +60,10 @@ mod tests {
     fn more_is_asked_above_and_below_than_beside() {
         let mut job = gable();
         job.penetrations = vec![through(PenetrationKind::Vent, 6.0, 2.5)];
-        let limit = |inches: f64| Limit { value: Length::from_inches(inches), source: "office".into() };
+        let limit = |inches: f64| Limit {
+            value: Length::from_inches(inches),
+            source: chalkcourse_job::Source::new("office", chalkcourse_job::Standing::Office),
+        };
         book(&mut job).clearances_above = [(PenetrationKind::Vent, limit(18.0))].into();
         book(&mut job).clearances_below = [(PenetrationKind::Vent, limit(12.0))].into();
         just(&job, "clearance", (5.5, 2.5 * SLOPE + 0.2 + 18.0 * INCH), DVec2::NEG_Y);

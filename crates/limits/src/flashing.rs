@@ -57,7 +57,8 @@ mod tests {
     #[test]
     fn short_of_at_and_beyond_what_is_asked() {
         let mut job = hip();
-        let source = "common practice".into();
+        let source =
+            chalkcourse_job::Source::new("common practice", chalkcourse_job::Standing::CommonPractice);
         let roofing = book(&mut job).roofing.as_mut().unwrap();
         roofing.hip_clear = Some(Limit { value: Length::from_inches(5.0), source });
         kit(&mut job).flashing.side = Length::from_inches(4.0);

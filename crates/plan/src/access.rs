@@ -38,7 +38,7 @@ pub struct WindFaceReport {
     /// The number of the face.
     pub face: u32,
     /// Which figure.
-    pub figure: &'static str,
+    pub figure: String,
     /// Its zones, the mildest first: name, outward coefficient, outward pressure in pounds a square foot at strength level.
     pub zones: Vec<(&'static str, f64, f64)>,
 }
@@ -60,9 +60,14 @@ pub(crate) fn wind_report(job: &Job, plan: &Plan) -> WindReport {
     let drawn = chalkcourse_rules::wind::drawn(job, &plan.layout);
     let faces = drawn.faces.iter().filter_map(|face| {
         let zones = face.zones.iter().map(|zone| (zone.zone.name(), zone.gcp, zone.psf)).collect();
-        Some(WindFaceReport { face: plan.layout.faces.get(face.face)?.id.0, figure: face.figure, zones })
+        let figure = chalkcourse_telling::wind::figure(face.figure);
+        Some(WindFaceReport { face: plan.layout.faces.get(face.face)?.id.0, figure, zones })
     });
-    WindReport { about: drawn.about, faces: faces.collect(), not_worked_out: drawn.refused }
+    WindReport {
+        about: chalkcourse_telling::wind::about(&drawn),
+        faces: faces.collect(),
+        not_worked_out: chalkcourse_telling::wind::not_drawn(&drawn),
+    }
 }
 
 /// Pathways and wind as a person reads them.
@@ -93,7 +98,7 @@ pub(crate) fn room_and_wind_text(job: &Job, plan: &Plan) -> String {
         text,
         "\nWind suction, a screening: {}",
         "\nSucción del viento, revisión preliminar: {}",
-        wind.about
+        chalkcourse_telling::wind::about(&wind)
     );
     for face in &wind.faces {
         let zones: Vec<String> = face
@@ -101,9 +106,15 @@ pub(crate) fn room_and_wind_text(job: &Job, plan: &Plan) -> String {
             .iter()
             .map(|zone| tell!("zone {} {:.1} psf", "zona {} {:.1} psf", zone.zone.name(), zone.psf))
             .collect();
-        let _ = writeln!(text, "  {}: {} ({})", name(&face.face), zones.join(", "), face.figure);
+        let _ = writeln!(
+            text,
+            "  {}: {} ({})",
+            name(&face.face),
+            zones.join(", "),
+            chalkcourse_telling::wind::figure(face.figure)
+        );
     }
-    for refused in &wind.refused {
+    for refused in chalkcourse_telling::wind::not_drawn(&wind) {
         let _ = putln!(text, "  not worked out: {refused}", "  sin calcular: {refused}");
     }
     text.push('\n');

@@ -5,7 +5,7 @@ use chalkcourse_geometry::Length;
 use chalkcourse_geometry::coursing::{
     BasePlace, Coursing, CoursingError, Exposure, Laid, Span, propose_base, propose_exposure,
 };
-use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Job, apply};
+use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Job, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
 use chalkcourse_words::{pick, putln, tell};
@@ -144,7 +144,7 @@ fn block_courses(
 }
 
 /// What the rules have against a block, by the names of the findings.
-fn troubles(job: &Job, block: &Block) -> Vec<String> {
+fn troubles(job: &Job, block: &Block) -> Vec<FindingKey> {
     let findings = chalkcourse_rules::check(job, &Layout::of(job));
     let weighs = findings
         .into_iter()

@@ -4,8 +4,9 @@ use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_te
 use crate::{Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Job, Orientation, RuleBook};
-use chalkcourse_rules::{Checked, Finding, Severity, checked};
+use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
+use chalkcourse_telling::{CheckedReport, FindingReport, checked};
 use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -32,7 +33,7 @@ pub struct PlanReport<'a> {
     /// Blocks in the order of the job.
     pub blocks: Vec<BlockReport<'a>>,
     /// What the rules found.
-    pub findings: &'a [Finding],
+    pub findings: Vec<FindingReport<'a>>,
     /// What to order.
     pub takeoff: &'a Takeoff,
 }
@@ -117,13 +118,13 @@ pub struct FindingsReport<'a> {
     /// Caution.
     pub caution: &'static str,
     /// What the rules found, the most severe first.
-    pub findings: &'a [Finding],
+    pub findings: Vec<FindingReport<'a>>,
     /// Pathways for the fire service, as found.
     pub pathways: Vec<PathwayReport>,
     /// Zones of wind suction and what is not worked out; a screening.
     pub wind: WindReport,
     /// Every rule: whether it was checked, by whose word, and why it was not.
-    pub checked: Vec<Checked>,
+    pub checked: Vec<CheckedReport>,
 }
 
 /// A plan for other programs.
@@ -185,7 +186,7 @@ pub fn plan_report<'a>(job: &'a Job, plan: &'a Plan) -> PlanReport<'a> {
         faces,
         lines_m: plan.lines(),
         blocks,
-        findings: &plan.findings,
+        findings: plan.told(job),
         takeoff: &plan.takeoff,
     }
 }
@@ -199,7 +200,7 @@ pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
         rule_book: &job.rule_book.name,
         based_on: &job.rule_book.based_on,
         caution: CAUTION.now(),
-        findings: &plan.findings,
+        findings: plan.told(job),
         pathways: pathway_reports(job, plan),
         wind: wind_report(job, plan),
         checked: checked(job),
@@ -216,11 +217,15 @@ pub fn severity_word(severity: Severity) -> &'static str {
 }
 
 /// One finding as lines of text: weight and code, words, source, waiver, key.
-fn finding_text(finding: &Finding) -> String {
-    let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.code, finding.message);
-    let _ = putln!(text, "    source: {}", "    fuente: {}", finding.source);
-    if let Some(fix) = &finding.fix {
-        let _ = putln!(text, "    fix: {}", "    arreglo: {}", fix.label);
+fn finding_text(job: &Job, finding: &Finding) -> String {
+    let told = chalkcourse_telling::report(job, finding);
+    let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.rule, told.message);
+    let _ = putln!(text, "    source: {}", "    fuente: {}", told.source);
+    if let Some(fix) = &told.fix {
+        let _ = putln!(text, "    fix: {}", "    arreglo: {}", fix);
+    }
+    if let Some(lapsed) = &told.lapsed {
+        let _ = putln!(text, "    WAIVER LAPSED: {}", "    DISPENSA VENCIDA: {}", lapsed);
     }
     if let Some(waiver) = &finding.waived {
         let _ = putln!(
@@ -248,7 +253,7 @@ pub fn findings_text(job: &Job, plan: &Plan) -> String {
         book.based_on
     );
     for finding in &plan.findings {
-        text.push_str(&finding_text(finding));
+        text.push_str(&finding_text(job, finding));
         text.push('\n');
     }
     let count =
@@ -269,8 +274,8 @@ pub fn findings_text(job: &Job, plan: &Plan) -> String {
 }
 
 /// What was checked and what was not, as a person reads it.
-fn checked_text(rules: &[Checked]) -> String {
-    let (on, off): (Vec<&Checked>, Vec<&Checked>) = rules.iter().partition(|rule| rule.on);
+fn checked_text(rules: &[CheckedReport]) -> String {
+    let (on, off): (Vec<&CheckedReport>, Vec<&CheckedReport>) = rules.iter().partition(|rule| rule.on);
     let mut text = pick("What was checked\n", "Lo que se revisó\n").to_owned();
     for rule in on {
         let _ = putln!(
@@ -311,13 +316,18 @@ pub fn checklist_text(job: &Job, plan: &Plan) -> String {
         job.rule_book.name
     );
     let mut about = String::new();
-    for line in chalkcourse_rules::checklist(job, &plan.layout) {
+    for line in chalkcourse_telling::checklist(job, &plan.layout) {
         if line.about != about {
             let _ = writeln!(text, "\n{}", line.about);
             about.clone_from(&line.about);
         }
-        let _ =
-            putln!(text, "  [ ] {}\n      source: {}", "  [ ] {}\n      fuente: {}", line.text, line.source);
+        let _ = putln!(
+            text,
+            "  [ ] {}\n      source: {}",
+            "  [ ] {}\n      fuente: {}",
+            line.text,
+            line.source.text
+        );
     }
     let _ = writeln!(text, "\n{}", CAUTION.now());
     text
@@ -421,7 +431,7 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
         text.push_str(pick("  none against this rule book\n\n", "  ninguno según este libro de reglas\n\n"));
     }
     for finding in &plan.findings {
-        text.push_str(&finding_text(finding));
+        text.push_str(&finding_text(job, finding));
     }
     let _ = writeln!(text, "\n{}", CAUTION.now());
     text
@@ -429,7 +439,12 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
 
 /// What the order says about its job: findings that are open and waivers, in words.
 pub fn order_header(job: &Job, plan: &Plan) -> Header {
-    let line = |finding: &Finding| format!("{}: {}", severity_word(finding.severity), finding.message);
+    let line = |finding: &Finding| {
+        let lapsed = chalkcourse_telling::lapse_words(job, finding);
+        let lapsed = lapsed.map_or_else(String::new, |words| format!(" ({words})"));
+        let message = chalkcourse_telling::message(job, finding);
+        format!("{}: {message}{lapsed}", severity_word(finding.severity))
+    };
     let (waived, open): (Vec<&Finding>, Vec<&Finding>) =
         plan.findings.iter().partition(|f| f.waived.is_some());
     let waivers = waived
@@ -439,7 +454,7 @@ pub fn order_header(job: &Job, plan: &Plan) -> Header {
             Some(tell!(
                 "{} Waived by {} on {}: {}",
                 "{} Dispensado por {} el {}: {}",
-                finding.message,
+                chalkcourse_telling::message(job, finding),
                 waiver.by,
                 waiver.date,
                 waiver.reason
@@ -491,6 +506,11 @@ impl Plan {
             *lines.entry(line.kind).or_insert(0.0) += line.length;
         }
         lines
+    }
+
+    /// What the rules found, for other programs and for lists.
+    pub fn told(&self, job: &Job) -> Vec<FindingReport<'_>> {
+        self.findings.iter().map(|finding| chalkcourse_telling::report(job, finding)).collect()
     }
 
     /// The most severe finding that nobody waived.

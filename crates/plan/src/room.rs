@@ -64,7 +64,7 @@ fn ridge_span(face: &RoofFace) -> Option<(f64, f64)> {
 
 /// Whether a rule is on in the job's book and applies to the job.
 pub(crate) fn is_checked(job: &Job, code: &str) -> bool {
-    chalkcourse_rules::checked(job).iter().any(|rule| rule.code == code && rule.on)
+    chalkcourse_rules::RULES.iter().any(|rule| rule.code == code && rule.why_not(job).is_none())
 }
 
 /// Where modules of a face may stand, with the things in the way that the numbers of its shapes stand for.

@@ -1,14 +1,16 @@
 //! Rules run again only for what changed.
 //!
-//! A [`Checker`] keeps what each rule found for each face, block and penetration, together with all that such a run
-//! reads: the face as it stands in the roof, what comes through it, the blocks on it. Where none of that changed, the
+//! A [`Checker`] keeps what each rule found for each face, block and penetration, together with all that the view of such a
+//! run reaches: the face as it stands in the roof, what comes through it, the blocks on it. Where none of that changed, the
 //! rule is not run again. [`check`](crate::check) is a checker that remembers nothing, so there is one way through.
 
-use crate::case::{Case, Laid, Planes};
 use crate::finding::Finding;
+use crate::fire::pathway;
 use crate::registry::{RULES, Rule, Run};
+use crate::view::{BesideView, ModulesBeyond, PenetrationView, Planes, Snapshot};
 use crate::waivers;
-use chalkcourse_geometry::{Roof, Units};
+use crate::wind::Conditions;
+use chalkcourse_geometry::{Roof, RoofFace, Units};
 use chalkcourse_job::{Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, RuleBook, Site};
 use chalkcourse_layout::{Layout, PlacedFace, PlacedPenetration};
 use std::collections::HashMap;
@@ -45,8 +47,19 @@ pub struct Checker {
     ran: Vec<Ran>,
 }
 
-/// What one rule found for one thing, and what else it read.
-type Found = Option<(Vec<u64>, Vec<Finding>)>;
+/// What one rule found for one thing, and what else was handed to it.
+type Found = Option<(Also, Vec<Finding>)>;
+
+/// What a run is handed beside the thing that it is for.
+#[derive(Clone, Debug, PartialEq)]
+enum Also {
+    Nothing,
+    Share(f64),
+    Beyond(ModulesBeyond),
+    Wind(Conditions),
+    /// The numbers of the faces beside one.
+    Beside(Vec<u64>),
+}
 
 #[derive(Debug)]
 struct Kept {
@@ -104,29 +117,33 @@ impl Checker {
     /// The same findings as [`check`](crate::check) gives.
     pub fn check(&mut self, job: &Job, layout: &Layout) -> Vec<Finding> {
         self.ran.clear();
-        let mut case = Case::of(job, layout);
+        let mut snapshot = Snapshot::of(job, layout);
         let mut kept =
             self.kept.take().filter(|kept| kept.is_for(job)).unwrap_or_else(|| Kept::of(job, layout));
-        self.renew(&mut kept, &case);
-        case.numbers = kept.faces.iter().map(|face| face.number).collect();
-        for (index, face) in kept.faces.iter_mut().enumerate() {
-            let beside = case.numbers_beside(index);
+        self.renew(&mut kept, job, layout, &snapshot);
+        let numbers: Vec<u64> = kept.faces.iter().map(|face| face.number).collect();
+        let beside: Vec<Vec<u64>> = layout
+            .roof
+            .faces
+            .iter()
+            .enumerate()
+            .map(|(index, face)| numbers_beside(&numbers, index, face))
+            .collect();
+        for ((face, beside), there) in kept.faces.iter_mut().zip(&beside).zip(snapshot.planes_mut()) {
             if let Some((with, planes)) = face.planes.take()
-                && with == beside
-                && let Some(there) = case.planes.get_mut(index)
+                && with == *beside
             {
                 *there = planes;
             }
         }
         let mut findings = Vec::new();
         for (at, rule) in RULES.iter().enumerate().filter(|(_, rule)| rule.why_not(job).is_none()) {
-            self.run(&mut kept, &case, at, rule, &mut findings);
+            self.run(&mut kept, &snapshot, &beside, at, rule, &mut findings);
         }
-        for (index, planes) in std::mem::take(&mut case.planes).into_iter().enumerate() {
-            let beside = case.numbers_beside(index);
-            if let Some(face) = kept.faces.get_mut(index) {
-                face.planes = Some((beside, planes));
-            }
+        for ((face, beside), planes) in
+            kept.faces.iter_mut().zip(beside).zip(std::mem::take(snapshot.planes_mut()))
+        {
+            face.planes = Some((beside, planes));
         }
         self.kept = Some(kept);
         waivers::settle(job, &mut findings);
@@ -145,30 +162,25 @@ impl Checker {
     }
 
     /// Gives a new number to whatever changed, and forgets what was found for it.
-    fn renew(&mut self, kept: &mut Kept, case: &Case<'_>) {
-        let (job, layout) = (case.job, case.layout);
+    fn renew(&mut self, kept: &mut Kept, job: &Job, layout: &Layout, snapshot: &Snapshot<'_>) {
         let same_roof = Arc::ptr_eq(&kept.roof, &layout.roof);
         let mut redrawn = kept.faces.len() != job.faces.len()
             || !same_roof && kept.roof.problems != layout.roof.problems
             || kept.drawn == 0;
-        let mut through: Vec<Vec<(&Penetration, &PlacedPenetration)>> = vec![Vec::new(); job.faces.len()];
-        for (penetration, placed) in job.penetrations.iter().zip(&layout.penetrations) {
-            for on in &placed.on {
-                if let Some(list) = through.get_mut(on.face) {
-                    list.push((penetration, placed));
-                }
-            }
-        }
         kept.faces.truncate(job.faces.len());
         for (index, (face, placed)) in job.faces.iter().zip(&layout.faces).enumerate() {
-            let through = through.get(index).map(Vec::as_slice).unwrap_or_default();
+            let through = snapshot.through(index);
             let on_roof = layout.roof.faces.get(index);
             if let Some(there) = kept.faces.get_mut(index) {
                 let drawn = there.face == *face
                     && there.placed == *placed
                     && (same_roof || kept.roof.faces.get(index) == on_roof);
                 let same_through = there.through.len() == through.len()
-                    && there.through.iter().zip(through).all(|(a, b)| a.0 == *b.0 && a.1 == *b.1);
+                    && there
+                        .through
+                        .iter()
+                        .zip(through)
+                        .all(|(a, b)| a.0 == *b.penetration && a.1 == *b.placed);
                 redrawn |= !drawn;
                 if drawn && same_through {
                     continue;
@@ -177,7 +189,7 @@ impl Checker {
             let fresh = KeptFace {
                 face: face.clone(),
                 placed: placed.clone(),
-                through: through.iter().map(|&(a, b)| (a.clone(), b.clone())).collect(),
+                through: through.iter().map(|it| (it.penetration.clone(), it.placed.clone())).collect(),
                 ground: self.next(),
                 ground_found: nothing_found(),
                 blocks: Vec::new(),
@@ -195,29 +207,35 @@ impl Checker {
             kept.drawn_found = nothing_found();
         }
         kept.roof = Arc::clone(&layout.roof);
-        self.renew_blocks(kept, case);
-        self.renew_penetrations(kept, case);
+        self.renew_blocks(kept, snapshot);
+        self.renew_penetrations(kept, job, layout);
     }
 
-    fn renew_blocks(&mut self, kept: &mut Kept, case: &Case<'_>) {
-        for laid in &case.blocks {
+    fn renew_blocks(&mut self, kept: &mut Kept, snapshot: &Snapshot<'_>) {
+        let laid = snapshot.whole().laid();
+        let mut on_face: Vec<Vec<(BlockId, u64)>> = vec![Vec::new(); kept.faces.len()];
+        for laid in laid {
             let ground = kept.faces.get(laid.placed.face).map_or(0, |face| face.ground);
             let there = kept.blocks.get(&laid.block.id);
-            if there.is_some_and(|there| there.ground == ground && there.block == *laid.block) {
-                continue;
+            let same = there.filter(|there| there.ground == ground && there.block == *laid.block);
+            let number = match same {
+                Some(there) => there.number,
+                None => {
+                    let number = self.next();
+                    let fresh =
+                        KeptBlock { block: laid.block.clone(), ground, number, found: nothing_found() };
+                    kept.blocks.insert(laid.block.id, fresh);
+                    number
+                }
+            };
+            if let Some(list) = on_face.get_mut(laid.placed.face) {
+                list.push((laid.block.id, number));
             }
-            let number = self.next();
-            let fresh = KeptBlock { block: laid.block.clone(), ground, number, found: nothing_found() };
-            kept.blocks.insert(laid.block.id, fresh);
         }
-        if kept.blocks.len() > case.blocks.len() {
-            kept.blocks.retain(|id, _| case.blocks.iter().any(|laid| laid.block.id == *id));
+        if kept.blocks.len() > laid.len() {
+            kept.blocks.retain(|id, _| laid.iter().any(|laid| laid.block.id == *id));
         }
-        for (index, on) in case.on_face.iter().enumerate() {
-            let ids = on.iter().filter_map(|&at| case.blocks.get(at)).map(|laid| laid.block.id);
-            let blocks: Vec<(BlockId, u64)> =
-                ids.map(|id| (id, kept.blocks.get(&id).map_or(0, |block| block.number))).collect();
-            let Some(face) = kept.faces.get_mut(index) else { continue };
+        for (face, blocks) in kept.faces.iter_mut().zip(on_face) {
             if face.number == 0 || face.blocks != blocks {
                 face.number = self.next();
                 face.blocks = blocks;
@@ -226,9 +244,9 @@ impl Checker {
         }
     }
 
-    fn renew_penetrations(&mut self, kept: &mut Kept, case: &Case<'_>) {
+    fn renew_penetrations(&mut self, kept: &mut Kept, job: &Job, layout: &Layout) {
         let drawn = kept.drawn;
-        for (penetration, placed) in case.job.penetrations.iter().zip(&case.layout.penetrations) {
+        for (penetration, placed) in job.penetrations.iter().zip(&layout.penetrations) {
             let same = kept.penetrations.get(&placed.id).is_some_and(|there| {
                 there.drawn == drawn && there.penetration == *penetration && there.placed == *placed
             });
@@ -238,16 +256,25 @@ impl Checker {
                 kept.penetrations.insert(fresh.placed.id, fresh);
             }
         }
-        if kept.penetrations.len() > case.layout.penetrations.len() {
-            let stays = |id: &PenetrationId| case.layout.penetrations.iter().any(|p| p.id == *id);
+        if kept.penetrations.len() > layout.penetrations.len() {
+            let stays = |id: &PenetrationId| layout.penetrations.iter().any(|p| p.id == *id);
             kept.penetrations.retain(|id, _| stays(id));
         }
     }
 
     /// Runs a rule for all that it has not been run for, and hands out what it found for the rest.
-    fn run(&mut self, kept: &mut Kept, case: &Case<'_>, at: usize, rule: &Rule, findings: &mut Vec<Finding>) {
+    fn run(
+        &mut self,
+        kept: &mut Kept,
+        snapshot: &Snapshot<'_>,
+        beside: &[Vec<u64>],
+        at: usize,
+        rule: &Rule,
+        findings: &mut Vec<Finding>,
+    ) {
         let mut once =
-            |slot: &mut Found, on: Unit, also: Vec<u64>, run: &mut dyn FnMut(&mut Vec<Finding>)| {
+            |slot: Option<&mut Found>, on: Unit, also: Also, run: &mut dyn FnMut(&mut Vec<Finding>)| {
+                let Some(slot) = slot else { return };
                 if let Some((with, found)) = slot
                     && *with == also
                 {
@@ -263,51 +290,76 @@ impl Checker {
         match rule.run {
             Run::Whole(run) => {
                 self.ran.push(Ran { rule: rule.code, on: Unit::Whole });
-                run(case, findings);
+                run(snapshot.whole(), findings);
             }
             Run::Drawn(run) => {
-                if let Some(slot) = kept.drawn_found.get_mut(at) {
-                    once(slot, Unit::Whole, Vec::new(), &mut |found| run(case, found));
+                let slot = kept.drawn_found.get_mut(at);
+                once(slot, Unit::Whole, Also::Nothing, &mut |found| run(snapshot.drawn(), found));
+            }
+            Run::Ground(run) => {
+                for (index, face) in kept.faces.iter_mut().enumerate() {
+                    let Some(view) = snapshot.ground(index) else { continue };
+                    let slot = face.ground_found.get_mut(at);
+                    once(slot, Unit::Face(view.on.id), Also::Nothing, &mut |found| run(view, found));
                 }
             }
-            Run::Ground(run) => each_face(kept, case, |index, id, face| {
-                if let Some(slot) = face.ground_found.get_mut(at) {
-                    once(slot, Unit::Face(id), Vec::new(), &mut |found| run(case, index, found));
+            Run::Face(run) => {
+                for (index, face) in kept.faces.iter_mut().enumerate() {
+                    let Some(view) = snapshot.face(index).filter(|view| view.face.sound) else { continue };
+                    let slot = face.found.get_mut(at);
+                    once(slot, Unit::Face(view.on.id), Also::Nothing, &mut |found| run(view, found));
                 }
-            }),
-            Run::Face(run, also) => each_face(kept, case, |index, id, face| {
-                if let Some(slot) = face.found.get_mut(at) {
-                    once(slot, Unit::Face(id), also(case, index), &mut |found| run(case, index, found));
+            }
+            Run::Beside(run) => {
+                for ((index, face), beside) in kept.faces.iter_mut().enumerate().zip(beside) {
+                    let Some(own) = snapshot.face(index).filter(|view| view.face.sound) else { continue };
+                    let (slot, also) = (face.found.get_mut(at), Also::Beside(beside.clone()));
+                    once(slot, Unit::Face(own.on.id), also, &mut |found| run(BesideView { own }, found));
                 }
-            }),
-            Run::Block(run, also) => {
-                for laid in &case.blocks {
-                    let slot = kept.blocks.get_mut(&laid.block.id).and_then(|block| block.found.get_mut(at));
-                    let Some(slot) = slot else { continue };
-                    let on = Unit::Block(laid.block.id);
-                    once(slot, on, also(case, laid), &mut |found| run(case, laid, found));
+            }
+            Run::Block(run) => {
+                for view in snapshot.blocks() {
+                    let (slot, on) = kept.block(view.laid.block.id, at);
+                    once(slot, on, Also::Nothing, &mut |found| run(view, found));
+                }
+            }
+            Run::BlockAndShare(run) => {
+                for view in snapshot.blocks() {
+                    let ((slot, on), share) = (kept.block(view.laid.block.id, at), snapshot.share());
+                    once(slot, on, Also::Share(share), &mut |found| run(view, share, found));
+                }
+            }
+            Run::BlockAndBeyond(run) => {
+                for view in snapshot.blocks() {
+                    let (slot, on) = kept.block(view.laid.block.id, at);
+                    let beyond = snapshot.modules_beyond(view.laid.face);
+                    once(slot, on, Also::Beyond(beyond.clone()), &mut |found| run(view, &beyond, found));
+                }
+            }
+            Run::BlockInWind(run) => {
+                let Some(wind) = snapshot.wind() else { return };
+                for view in snapshot.blocks() {
+                    let (slot, on) = kept.block(view.laid.block.id, at);
+                    once(slot, on, Also::Wind(wind.clone()), &mut |found| run(view, wind, found));
                 }
             }
             Run::Penetration(run) => {
-                for placed in &case.layout.penetrations {
-                    let slot = kept.penetrations.get_mut(&placed.id).and_then(|kept| kept.found.get_mut(at));
-                    let Some(slot) = slot else { continue };
-                    let on = Unit::Penetration(placed.id);
-                    once(slot, on, Vec::new(), &mut |found| run(case, placed, found));
+                for penetration in &snapshot.whole().layout().penetrations {
+                    let kept = kept.penetrations.get_mut(&penetration.id);
+                    let (slot, on) =
+                        (kept.and_then(|kept| kept.found.get_mut(at)), Unit::Penetration(penetration.id));
+                    let view = PenetrationView { drawn: snapshot.drawn(), penetration };
+                    once(slot, on, Also::Nothing, &mut |found| run(view, found));
                 }
             }
         }
     }
 }
 
-/// Each sound face.
-fn each_face(kept: &mut Kept, case: &Case<'_>, mut each: impl FnMut(usize, FaceId, &mut KeptFace)) {
-    for (index, face) in kept.faces.iter_mut().enumerate() {
-        let sound = case.layout.roof.faces.get(index).is_some_and(|face| face.sound);
-        if let Some(id) = case.face_id(index).filter(|_| sound) {
-            each(index, id, face);
-        }
-    }
+/// The number of a face, then those of the faces beside it: what its pathways follow from.
+fn numbers_beside(numbers: &[u64], index: usize, face: &RoofFace) -> Vec<u64> {
+    let number = |index: usize| numbers.get(index).copied().unwrap_or_default();
+    std::iter::once(index).chain(pathway::beside(face)).map(number).collect()
 }
 
 impl Kept {
@@ -326,6 +378,11 @@ impl Kept {
         }
     }
 
+    /// What a rule found for a block.
+    fn block(&mut self, id: BlockId, rule: usize) -> (Option<&mut Found>, Unit) {
+        (self.blocks.get_mut(&id).and_then(|block| block.found.get_mut(rule)), Unit::Block(id))
+    }
+
     /// Whether what every rule reads is as it was.
     fn is_for(&self, job: &Job) -> bool {
         self.units == job.units
@@ -333,14 +390,4 @@ impl Kept {
             && (Arc::ptr_eq(&self.book, &job.rule_book) || self.book == job.rule_book)
             && self.site == job.site
     }
-}
-
-/// Nothing but the thing itself.
-pub(crate) fn alone(_: &Case<'_>, _: &Laid<'_>) -> Vec<u64> {
-    Vec::new()
-}
-
-/// Nothing but the face, what comes through it, and its blocks.
-pub(crate) fn itself(_: &Case<'_>, _: usize) -> Vec<u64> {
-    Vec::new()
 }

@@ -4,9 +4,32 @@
 //! stretches of all rows against all pieces of the thing are known exactly, and the least move is the first that
 //! lies in none of them.
 
-use crate::words::Way;
+use crate::{Candidate, Change};
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units, signed_area};
 use chalkcourse_job::{Block, Edit};
+
+/// A direction on a face, seen by a person who stands at the eave and looks up the slope.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Way {
+    Left,
+    Right,
+    Up,
+    Down,
+}
+
+impl Way {
+    pub(crate) const ALL: [Self; 4] = [Self::Left, Self::Right, Self::Up, Self::Down];
+
+    /// In the face's frame.
+    pub(crate) fn unit(self) -> DVec2 {
+        match self {
+            Self::Left => DVec2::NEG_X,
+            Self::Right => DVec2::X,
+            Self::Up => DVec2::Y,
+            Self::Down => DVec2::NEG_Y,
+        }
+    }
+}
 
 /// A convex thing and how far modules stay from it.
 pub(crate) struct Obstacle {
@@ -26,19 +49,16 @@ pub(crate) struct Move {
 }
 
 impl Move {
-    pub(crate) fn vector(self) -> DVec2 {
-        self.way.unit() * self.by
-    }
-
-    /// The edit that does it.
-    pub(crate) fn edit(self, block: &Block) -> Edit {
-        moved(block, self.vector())
+    /// The candidate that moves a block so.
+    pub(crate) fn of(self, block: &Block) -> Candidate {
+        moved(block, self.way.unit() * self.by)
     }
 }
 
-/// The edit that moves a block.
-pub(crate) fn moved(block: &Block, by: DVec2) -> Edit {
-    Edit::PutBlock(Block { at: block.at + by, ..block.clone() })
+/// The candidate that moves a block.
+pub(crate) fn moved(block: &Block, by: DVec2) -> Candidate {
+    let edit = Edit::PutBlock(Block { at: block.at + by, ..block.clone() });
+    Candidate { change: Change::Move(block.id, by), edit }
 }
 
 /// A move is shown to a sixteenth of an inch or a millimetre, and rounded up to it, so that what is shown clears.

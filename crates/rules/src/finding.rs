@@ -1,5 +1,8 @@
+use crate::{Authority, Candidate, Facts};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_job::{BlockId, Cell, Edit, FaceId, PenetrationId, Waiver};
+use chalkcourse_job::{
+    Accepted, BlockId, Cell, FaceId, FindingKey, Lapse, PenetrationId, Quantity, Required, Subject, Waiver,
+};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -15,30 +18,31 @@ pub enum Severity {
     Note,
 }
 
-/// One thing that a rule found.
-#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+/// One thing that a rule found, as facts: whoever shows it puts it into words.
+#[derive(Clone, Debug, PartialEq)]
 pub struct Finding {
     /// The rule, such as "setback".
-    pub code: &'static str,
+    pub rule: &'static str,
     /// How much it weighs.
     pub severity: Severity,
-    /// What was measured, what is required, and by how much to move which way, in the job's units.
-    pub message: String,
+    /// The same from run to run for the same trouble between the same things.
+    pub key: FindingKey,
+    /// What was measured.
+    pub measured: Quantity,
+    /// What is asked.
+    pub required: Required,
     /// Where.
     pub place: Place,
-    /// What was measured, in words with its unit.
-    pub measured: String,
-    /// What is required, in words with its unit.
-    pub required: String,
-    /// By whose word: a section, a listing, or "common practice, no source".
-    pub source: String,
-    /// The same from run to run for the same trouble between the same things.
-    pub key: String,
-    /// What would clear it, where that can be worked out.
-    #[serde(skip)]
-    pub fix: Option<Fix>,
-    /// The waiver of a person who accepted it.
+    /// By whose word it is asked.
+    pub source: Authority,
+    /// What else a sentence about it needs.
+    pub facts: Facts,
+    /// A change that would clear it, where the rule knows one.
+    pub candidate: Option<Candidate>,
+    /// The waiver of a person who accepted it as it is.
     pub waived: Option<Waiver>,
+    /// A waiver that was given for it and no longer covers it, and why.
+    pub lapsed: Option<(Waiver, Lapse)>,
 }
 
 /// Where a finding is: what it touches, and points in plan to show.
@@ -57,29 +61,27 @@ pub struct Place {
     pub shape: Vec<DVec2>,
 }
 
-/// An edit that clears a finding.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Fix {
-    /// What it does, as on a button: "Move block A 3 1/4\" up the slope".
-    pub label: String,
-    /// The edit.
-    pub edit: Edit,
-}
-
 impl Finding {
-    /// A finding with nothing but its code, weight and key.
-    pub(crate) fn of(code: &'static str, severity: Severity, key: String) -> Self {
+    /// A finding of something that is so or is not, by geometry, nowhere in particular.
+    pub(crate) fn of(rule: &'static str, severity: Severity, subject: Subject, facts: Facts) -> Self {
         Self {
-            code,
+            rule,
             severity,
-            message: String::new(),
+            key: FindingKey::new(rule, subject),
+            measured: Quantity::Nothing,
+            required: Required::So,
             place: Place::default(),
-            measured: String::new(),
-            required: String::new(),
-            source: String::new(),
-            key,
-            fix: None,
+            source: Authority::Geometry,
+            facts,
+            candidate: None,
             waived: None,
+            lapsed: None,
         }
+    }
+
+    /// A waiver for the finding as it is now.
+    pub fn waiver(&self, reason: String, by: String, date: String) -> Waiver {
+        let accepted = Accepted { measured: self.measured, required: self.required.clone() };
+        Waiver { key: self.key.clone(), accepted: Some(accepted), reason, by, date }
     }
 }

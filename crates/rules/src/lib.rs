@@ -1,24 +1,26 @@
 //! Rules: a job's layout and its rule book give findings. One rule a file; [`RULES`] is the list of them.
 //!
-//! A rule reads a snapshot and never changes a job. A finding is data: what was measured, what is required, by how
-//! much to move which way, where, and by whose word; its key stays the same from run to run, so that a waiver holds.
+//! A rule reads a snapshot through a view that reaches what its kind of run may read, and never changes a job. A finding is
+//! facts: what was measured and what is asked as amounts, where, and by whose word; its key stays the same from run to run,
+//! so that a waiver holds. No sentence is made here, in any language: crate `telling` has them.
 //!
 //! - [`check`]: all findings of a job; [`Checker`] gives the same and runs again only what changed
-//! - [`checked`]: what was checked, against which book, and what was not
+//! - [`Rule::why_not`]: what is not checked for a job
 //! - `roof/`: whether the roof as drawn holds together
 //! - `array/`: whether blocks may lie where they lie
 //! - `fire/`: room for the fire service; [`pathways`] gives what was found, to draw
-//! - `roofing/`, [`checklist`]: what slopes and wide penetrations ask for, and what prints with a job
+//! - `roofing/`: what slopes and wide penetrations ask for
 //! - [`wind`], [`snow`]: a screening, never a design
 //!
 //! Lengths are metres in the frame of the face, limits are met when they are touched: a tenth of a millimetre too
 //! little passes. Directions are those of a person who stands at the eave and looks up the slope.
 
 mod array;
-mod case;
+mod authority;
+mod candidate;
 mod checker;
-mod checklist;
 mod clear;
+mod facts;
 mod finding;
 mod fire;
 mod measure;
@@ -27,21 +29,26 @@ mod roof;
 mod roofing;
 pub mod sketch;
 pub mod snow;
+mod view;
 mod waivers;
+mod why_not;
 pub mod wind;
-mod words;
 
 #[cfg(test)]
 mod testing;
 
 pub use array::water::flashing_room;
+pub use authority::Authority;
+pub use candidate::{Candidate, Change};
 pub use checker::{Checker, Ran, Unit};
-pub use checklist::{checklist, ice_barrier_length};
-pub use finding::{Finding, Fix, Place, Severity};
+pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
+pub use finding::{Finding, Place, Severity};
 pub use fire::escape::escape_strip;
 pub use fire::pathway::{Pathway, blocks_a_path, pathways};
 pub use fire::ridge::{array_share, ridge_room};
-pub use registry::{Checked, RULES, Rule, checked};
+pub use registry::{RULES, Rule};
+pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};
+pub use why_not::{Exemption, Section, Unknown, WhyNot};
 
 use chalkcourse_job::Job;
 use chalkcourse_layout::Layout;

@@ -1,9 +1,20 @@
 //! Distances between a module and what stands in its way, all in the frame of one face.
 
-use chalkcourse_geometry::{DVec2, Polygon, Rect, distance_to_segment};
+use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, distance_to_segment};
+use chalkcourse_job::Quantity;
 
 /// Touching a limit passes: a tenth of a millimetre, far below what a tape can tell.
 pub(crate) const TOLERANCE: f64 = 1e-4;
+
+/// Metres on the slope as an amount.
+pub(crate) fn length(metres: f64) -> Quantity {
+    Quantity::Length(Length::from_metres(metres))
+}
+
+/// Metres in plan as an amount.
+pub(crate) fn in_plan(metres: f64) -> Quantity {
+    Quantity::InPlan(Length::from_metres(metres))
+}
 
 /// The part of segment `a`–`b` inside a rectangle, as fractions of it; `None` when it passes by.
 pub(crate) fn clip(rect: &Rect, a: DVec2, b: DVec2) -> Option<(f64, f64)> {

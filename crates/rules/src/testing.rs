@@ -1,10 +1,10 @@
 //! Small jobs for the tests of rules, and short ways to ask about them.
 
-use crate::{Finding, check};
+use crate::{Change, Finding, RULES, WhyNot, check};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, PenetrationKind, RuleBook, Shape,
-    apply, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
+    RuleBook, Shape, Source, Standing, apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -84,7 +84,7 @@ pub(crate) fn all(job: &Job) -> Vec<Finding> {
 
 /// The findings of one rule.
 pub(crate) fn of(job: &Job, code: &str) -> Vec<Finding> {
-    all(job).into_iter().filter(|finding| finding.code == code).collect()
+    all(job).into_iter().filter(|finding| finding.rule == code).collect()
 }
 
 /// The only finding of a rule.
@@ -94,12 +94,65 @@ pub(crate) fn one(job: &Job, code: &str) -> Finding {
     found.into_iter().next().unwrap()
 }
 
+/// Inches in an amount.
+pub(crate) fn inches(quantity: Quantity) -> f64 {
+    match quantity {
+        Quantity::Length(length) | Quantity::InPlan(length) => length.inches(),
+        other => panic!("no length: {other:?}"),
+    }
+}
+
+/// So many inches were measured, and at least or at most so many are asked.
+#[track_caller]
+pub(crate) fn measures(finding: &Finding, measured: f64, asked: f64) {
+    let (Required::AtLeast(limit) | Required::AtMost(limit) | Required::Free(limit)) = finding.required
+    else {
+        panic!("{finding:#?}")
+    };
+    let near = |a: f64, b: f64| (a - b).abs() < 1e-6;
+    let (got, limit) = (inches(finding.measured), inches(limit));
+    assert!(near(got, measured) && near(limit, asked), "{got} of {limit}");
+}
+
+/// The candidate moves the block by so many inches along the eave and up the slope, to a sixteenth.
+#[track_caller]
+pub(crate) fn moves(finding: &Finding, along: f64, up: f64) {
+    let Some(Change::Move(_, by)) = finding.candidate.as_ref().map(|candidate| &candidate.change) else {
+        panic!("{finding:#?}")
+    };
+    let by = *by / 0.0254;
+    assert!((by.x - along).abs() < 0.0626 && (by.y - up).abs() < 0.0626, "{by}");
+}
+
+/// Why a rule is not checked.
+pub(crate) fn why_not(job: &Job, code: &str) -> Option<WhyNot> {
+    RULES.iter().find(|rule| rule.code == code).and_then(|rule| rule.why_not(job))
+}
+
+/// How many pathways were found.
+pub(crate) fn found(finding: &Finding) -> u32 {
+    let Quantity::Pathways { count, .. } = finding.measured else { panic!("{finding:#?}") };
+    count
+}
+
+/// How many modules the candidate takes out of a pathway.
+pub(crate) fn taken(finding: &Finding) -> usize {
+    match finding.candidate.as_ref().map(|candidate| &candidate.change) {
+        Some(Change::OpenPathway(blocks)) => blocks.iter().map(|(_, cells)| cells.len()).sum(),
+        other => panic!("{other:?}"),
+    }
+}
+
+pub(crate) fn office() -> Source {
+    Source::new("office", Standing::Office)
+}
+
 /// Takes the offered fix and checks that the finding is gone.
 pub(crate) fn fixed(job: &Job, finding: &Finding) -> Job {
-    let fix = finding.fix.as_ref().unwrap_or_else(|| panic!("no fix: {finding:#?}"));
+    let fix = finding.candidate.as_ref().unwrap_or_else(|| panic!("no candidate: {finding:#?}"));
     let next = apply(job, &fix.edit).unwrap();
     let still = all(&next).into_iter().find(|f| f.key == finding.key);
-    assert!(still.is_none(), "{} left {still:#?}", fix.label);
+    assert!(still.is_none(), "{:?} left {still:#?}", fix.change);
     next
 }
 

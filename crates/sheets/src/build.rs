@@ -60,7 +60,11 @@ pub fn build_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         });
     }
     sheet.parts.push(Part::Heading(pick("In this order", "En este orden").to_owned()));
-    let staged = |stage: &Stage| plan.takeoff.lines.iter().any(|line| line.stage == *stage);
+    let staged = |stage: &Stage| {
+        let terms = plan.takeoff.lines.iter().flat_map(|line| &line.terms);
+        terms.into_iter().any(|term| term.stage == *stage && term.need > 0.0)
+            || plan.takeoff.lines.iter().any(|line| line.stage == *stage)
+    };
     let stages = Stage::ALL.into_iter().filter(staged).enumerate();
     sheet.parts.push(Part::Table {
         columns: vec![
@@ -70,9 +74,12 @@ pub fn build_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
             Column::words(pick("Done, by", "Hecho, por"), 2.0),
         ],
         rows: stages
-            .map(|(nth, stage)| {
+            .flat_map(|(nth, stage)| {
                 let name = stage.name().to_owned();
-                Row::Cells(vec![BOX.to_owned(), format!("{}.", nth + 1), name, "………………………".to_owned()])
+                [
+                    Row::Cells(vec![BOX.to_owned(), format!("{}.", nth + 1), name, "………………………".to_owned()]),
+                    Row::Note(stage.work().to_owned()),
+                ]
             })
             .collect(),
     });

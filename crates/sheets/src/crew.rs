@@ -2,7 +2,7 @@
 
 use crate::SheetError;
 use crate::page::{Column, Part, Row, Sheet, pdf};
-use chalkcourse_job::Job;
+use chalkcourse_job::{Job, Stage};
 use chalkcourse_plan::Plan;
 use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
 use chalkcourse_words::{pick, tell};
@@ -22,7 +22,7 @@ fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
     std::iter::once(Row::Cells(cells)).chain(note).collect()
 }
 
-/// The pallet list by stage of work, with boxes to tick and room for counts: to go through the delivery with a pencil. What
+/// The pallet list by the stage of work that needs a part first, with boxes to tick and room for counts: to go through the delivery with a pencil. What
 /// was counted already stands in it.
 ///
 /// # Errors
@@ -38,9 +38,12 @@ pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         .to_owned(),
     ));
     let blank = || "………".to_owned();
-    for stage in stages_ready(&rows) {
-        sheet.parts.push(Part::Heading(stage.stage.name().to_owned()));
-        let of_stage = rows.iter().filter(|row| row.stage == stage.stage);
+    for stage in Stage::ALL {
+        let mut of_stage = rows.iter().filter(|row| row.stage == stage).peekable();
+        if of_stage.peek().is_none() {
+            continue;
+        }
+        sheet.parts.push(Part::Heading(stage.name().to_owned()));
         let cells = of_stage.flat_map(|row| {
             let damaged = if row.damaged > 0 { row.damaged.to_string() } else { blank() };
             let cells = vec![
@@ -155,10 +158,11 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let mut sheet = sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job);
     sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));
-    for lines in chalkcourse_rules::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
+    for lines in chalkcourse_telling::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
         sheet.parts.extend(lines.first().map(|line| Part::Heading(line.about.clone())));
-        let rows =
-            lines.iter().flat_map(|line| with_note(vec![BOX.to_owned(), line.text.clone()], &line.source));
+        let rows = lines
+            .iter()
+            .flat_map(|line| with_note(vec![BOX.to_owned(), line.text.clone()], &line.source.text));
         let columns = vec![Column::words("", 0.25), Column::words("", 9.0)];
         sheet.parts.push(Part::Table { columns, rows: rows.collect() });
     }

@@ -112,7 +112,7 @@ fn hostile_names_stay_text_in_the_workbook_and_break_no_sheet() {
             number: "X-1".to_owned(),
             name: nasty.to_owned(),
             group: Group::Roofing,
-            stage: Stage::Array,
+            stage: Stage::Modules,
             package: nasty.to_owned(),
             packages: 1,
             price: None,

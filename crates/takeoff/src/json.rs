@@ -2,7 +2,7 @@
 
 use crate::{
     CrewTime, CutList, Header, LaidOut, Line, LineState, LineTerm, OutputError, Place, PlaceShape, Takeoff,
-    Totals,
+    Totals, WasteFrom,
 };
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units};
 use chalkcourse_job::{Amount, Group, Measure, Stage, Unit};
@@ -14,7 +14,7 @@ use std::sync::Arc;
 /// The format name in a takeoff file.
 pub const TAKEOFF_FORMAT: &str = "chalkcourse-takeoff";
 /// The version of the takeoff format that this program writes.
-pub const TAKEOFF_VERSION: u32 = 2;
+pub const TAKEOFF_VERSION: u32 = 3;
 
 /// The order for another program, as its [schema](takeoff_schema) says. Lengths are metres, areas square metres, money
 /// decimals as texts; words are in `units`.
@@ -115,7 +115,7 @@ struct LineData<'a> {
     name: &'a str,
     /// Where it stands on the order.
     group: Group,
-    /// For which stage of work it is needed.
+    /// The first stage of work at which some of it is needed.
     stage: Stage,
     /// Who does it, where it is work.
     crew: Option<&'a str>,
@@ -125,12 +125,16 @@ struct LineData<'a> {
     need: f64,
     /// Share that is lost: 0.05 is 5 %.
     waste: f64,
+    /// By whose word that is.
+    waste_from: &'a WasteFrom,
     /// The share that the faces' own cuts make waste of, where that can be worked out.
     waste_by_geometry: Option<f64>,
     /// Need and waste; pieces are whole.
     with_waste: f64,
     /// How much of that is taken from stock in hand.
     from_stock: f64,
+    /// Whether that is the office's own gear.
+    own: bool,
     /// What a package is called.
     package: &'a str,
     /// How much is in a package.
@@ -167,6 +171,8 @@ struct TermData<'a> {
     of: &'a Measure,
     /// How much for each.
     each: &'a Amount,
+    /// At which stage of work it is needed.
+    stage: Stage,
     /// What it adds to the need.
     need: f64,
     /// How it was worked out, in words.
@@ -291,6 +297,7 @@ impl<'a> TakeoffData<'a> {
                 measures.len() - 1
             });
             TermData {
+                stage: term.stage,
                 of: &term.of,
                 each: &term.each,
                 need: term.need,
@@ -329,9 +336,11 @@ impl<'a> LineData<'a> {
             unit: line.unit,
             need: line.need,
             waste: line.waste,
+            waste_from: &line.waste_from,
             waste_by_geometry: line.waste_by_geometry,
             with_waste: line.with_waste,
             from_stock: line.from_stock,
+            own: line.own,
             package: &line.package,
             holds: line.holds,
             counted: line.counted,

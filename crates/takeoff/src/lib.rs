@@ -22,9 +22,11 @@ mod cutlist;
 pub mod cutting;
 mod header;
 mod json;
+mod labour;
 mod line;
 mod measure;
 mod memo;
+mod nouns;
 mod place;
 mod receive;
 mod rolls;
@@ -40,18 +42,18 @@ pub use csv_out::{lines_for_spreadsheet, safe_cell, spreadsheet_unit, to_csv};
 pub use cutlist::{CutList, CutPiece, CutStick};
 pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};
-pub use line::{CrewTime, Line, LineState, LineTerm, Takeoff};
+pub use line::{CrewTime, Line, LineState, LineTerm, Takeoff, WasteFrom};
 pub use memo::Memo;
 pub use place::{Place, PlaceShape, Spot};
-pub use receive::{PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
+pub use receive::{NeededBy, PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
 pub use rolls::{LaidOut, Strip};
 pub use suppliers::{Offer, PriceComparison, PriceRow, compare_prices};
 pub use text::{By, money_rows, need_words, sections, to_text, to_text_by};
 pub use text_cuts::cut_lists;
 pub use totals::{Totals, cost_of};
-pub use words::show_amount;
+pub use words::{show_amount, waste_words};
 
-use chalkcourse_job::{AddedLine, Amount, Group, Job, Measure, Part, Term, Unit, WasteBy};
+use chalkcourse_job::{AddedLine, Amount, Job, Measure, Part, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{of_data, pick, tell};
 use measure::Measures;
@@ -80,8 +82,8 @@ pub fn take_off_with(job: &Job, layout: &Layout, memo: &mut Memo) -> Takeoff {
     let mut takeoff =
         Takeoff { currency: job.prices.currency.clone(), units: job.units, ..Takeoff::default() };
     for part in &job.kit.parts {
-        let terms: Vec<LineTerm> =
-            part.needs.iter().map(|term| term_of(part, term, &mut measures, memo)).collect();
+        let wanted = part.needs.iter().filter(|term| job.order.counts(term));
+        let terms: Vec<LineTerm> = wanted.map(|term| term_of(part, term, &mut measures, memo)).collect();
         notes_on(part, &terms, &mut takeoff.notes);
         measures.remember(part, &terms);
         let line = line_of(job, part, terms, &measures, memo);
@@ -98,13 +100,14 @@ pub fn take_off_with(job: &Job, layout: &Layout, memo: &mut Memo) -> Takeoff {
         let off = job.order.off.contains_key(&added.number);
         if off { takeoff.off.push(line) } else { takeoff.lines.push(line) }
     }
+    labour::in_whole_hours(&mut takeoff.lines, &job.kit);
     let unpriced = takeoff.lines.iter().filter(|line| line.cost.is_none() && line.packages > 0);
     takeoff.unpriced = unpriced.map(|line| line.number.clone()).collect();
     // Beyond what a decimal holds there is no order; the largest number says so louder than a zero would.
     takeoff.priced_total = totals::sum(takeoff.lines.iter().filter_map(|line| line.cost));
     takeoff.totals = Totals::of(&takeoff.lines, job);
-    takeoff.crews = crews(job, &takeoff.lines);
-    notes_on_job(job, &mut takeoff);
+    takeoff.crews = labour::crews(&takeoff.lines, &job.kit);
+    notes_on_job(job, &measures, &mut takeoff);
     takeoff
 }
 
@@ -127,6 +130,8 @@ fn term_of(part: &Part, term: &Term, measures: &mut Measures, memo: &mut Memo) -
         of_unit: counted.unit,
         measured: counted.total,
         each: term.each.clone(),
+        stage: part.stage_of(term),
+        spare: term.spare,
         unit: part.unit,
         need: 0.0,
         places: counted.places,
@@ -146,14 +151,20 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
         |term: &LineTerm| term.of == Measure::Shingled && part.unit == Unit::Area && term.laid.is_none();
     let waste_by_geometry =
         terms.iter().any(shingled).then(|| memo.shingles_cut_off(|| measures.shingles_cut_off()));
-    let waste = match (choices.waste_by, waste_by_geometry) {
-        (WasteBy::Geometry, Some(cut_off)) => cut_off,
-        _ => part.waste,
+    let (waste, waste_from) = match (choices.waste.get(&part.number), part.waste) {
+        (Some(own), _) => (own.share, WasteFrom::Office { why: own.why.clone() }),
+        (None, Waste::Share(share)) => (share, WasteFrom::Kit),
+        (None, by_roof @ Waste::ByRoof(_)) => {
+            let kind = choices.waste_as.chosen().unwrap_or_else(|| measures.roof_kind());
+            (by_roof.share(kind), WasteFrom::Roof { kind, chosen: choices.waste_as.chosen().is_some() })
+        }
     };
     let with_waste = whole(need * (1.0 + waste));
     let stock =
         choices.stock.iter().filter(|left| left.number == part.number && left.amount.unit() == part.unit);
-    let from_stock = stock.map(|left| left.amount.amount()).sum::<f64>().min(with_waste) + 0.0;
+    let own = part.comes_back && choices.own.contains(&part.number);
+    let in_stock = if own { with_waste } else { stock.map(|left| left.amount.amount()).sum() };
+    let from_stock = in_stock.min(with_waste) + 0.0;
     let holds = part.package.holds.amount();
     let to_buy = with_waste - from_stock;
     // The cast of a number that is out of bounds or none saturates; a kit file with such numbers is refused. What is
@@ -170,14 +181,16 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
         number: part.number.clone(),
         name: of_data(&part.name),
         group: part.group,
-        stage: part.stage(),
+        stage: terms.iter().filter(|t| t.need > 0.0).map(|t| t.stage).min().unwrap_or(part.stage()),
         crew: part.crew.clone(),
         unit: part.unit,
         need,
         waste,
+        waste_from,
         waste_by_geometry,
         with_waste,
         from_stock,
+        own,
         package: of_data(&part.package.name),
         holds,
         counted,
@@ -187,15 +200,10 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
         alternate,
         price,
         taxed,
-        cost: cost(price, packages),
+        cost: totals::cost(price, packages),
         terms,
-        source: part.source.clone(),
+        source: part.source.text.clone(),
     }
-}
-
-/// Packages at a price, to the cent.
-fn cost(price: Option<Decimal>, packages: u64) -> Option<Decimal> {
-    price.and_then(|price| price.checked_mul(Decimal::from(packages))).map(totals::cents)
 }
 
 /// The price of a part, or of the alternate that is taken in its place, with whether it is taxed.
@@ -226,9 +234,11 @@ fn added_line(job: &Job, added: &AddedLine) -> Line {
         unit: Unit::Each,
         need: amount,
         waste: 0.0,
+        waste_from: WasteFrom::Kit,
         waste_by_geometry: None,
         with_waste: amount,
         from_stock: 0.0,
+        own: false,
         package: added.package.clone(),
         holds: 1.0,
         counted: added.packages,
@@ -241,26 +251,10 @@ fn added_line(job: &Job, added: &AddedLine) -> Line {
         alternate,
         price,
         taxed,
-        cost: cost(price, packages),
+        cost: totals::cost(price, packages),
         terms: Vec::new(),
         source: pick("put on the order by hand", "agregado al pedido a mano").to_owned(),
     }
-}
-
-fn crews(job: &Job, lines: &[Line]) -> Vec<CrewTime> {
-    let hours = |name: &str| -> f64 {
-        let of_crew = lines.iter().filter(|line| line.crew.as_deref() == Some(name));
-        of_crew
-            .filter(|line| line.group == Group::Labour && line.unit == Unit::Time)
-            .map(|line| line.ordered)
-            .sum()
-    };
-    let time = |crew: &chalkcourse_job::Crew| {
-        let person_hours = hours(&crew.name);
-        let hours = person_hours / f64::from(crew.people.max(1));
-        CrewTime { crew: of_data(&crew.name), people: crew.people, person_hours, hours }
-    };
-    job.kit.crews.iter().map(time).filter(|time| time.person_hours > 0.0).collect()
 }
 
 /// What could not be cut as the kit says.
@@ -282,10 +276,10 @@ fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<String>) {
 }
 
 /// What the count had to assume.
-fn notes_on_job(job: &Job, takeoff: &mut Takeoff) {
+fn notes_on_job(job: &Job, measures: &Measures, takeoff: &mut Takeoff) {
     let barrier =
         takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
-    if barrier && job.site.building.overhang.is_none() {
+    if barrier && measures.overhang_missing() {
         takeoff.notes.push(
             pick("The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of \
              the roof. Say the overhang, and the barrier reaches as much farther up.", "No se conoce el voladizo de los aleros: la barrera contra filtraciones se cuenta como si el muro \

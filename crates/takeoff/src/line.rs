@@ -1,9 +1,9 @@
-use crate::amount::share;
+use crate::amount::{self, share};
 use crate::cutlist::CutList;
 use crate::rolls::LaidOut;
 use crate::{Place, Totals, json, words};
 use chalkcourse_geometry::Units;
-use chalkcourse_job::{Amount, Group, Measure, Stage, Unit};
+use chalkcourse_job::{Amount, Group, Measure, RoofKind, Stage, Unit};
 use rust_decimal::Decimal;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Serialize, Serializer};
@@ -55,7 +55,7 @@ pub struct Line {
     pub name: String,
     /// Where it stands on the order.
     pub group: Group,
-    /// For which stage of work it is needed.
+    /// The first stage of work at which some of it is needed.
     pub stage: Stage,
     /// Who does it, where it is work.
     pub crew: Option<String>,
@@ -66,12 +66,17 @@ pub struct Line {
     pub need: f64,
     /// Share that is lost: 0.05 is 5 %.
     pub waste: f64,
-    /// The share that the faces as drawn make waste of, by their own cuts, where that can be worked out.
+    /// By whose word that is.
+    pub waste_from: WasteFrom,
+    /// The share that the faces as drawn make waste of, by their own cuts, where that can be worked out: to be seen, never
+    /// ordered by, since breakage and what a crew cuts amiss are not in it.
     pub waste_by_geometry: Option<f64>,
     /// Need and waste; pieces are whole.
     pub with_waste: f64,
     /// How much of that is taken from stock in hand.
     pub from_stock: f64,
+    /// Whether that is the office's own gear, which comes back.
+    pub own: bool,
     /// What a package is called.
     pub package: String,
     /// How much is in a package.
@@ -96,6 +101,27 @@ pub struct Line {
     pub terms: Vec<LineTerm>,
     /// By whose word the count is.
     pub source: String,
+}
+
+/// By whose word a share of waste is.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case", tag = "is")]
+pub enum WasteFrom {
+    /// The kit's, on every roof.
+    #[default]
+    Kit,
+    /// The kit's, by kind of roof.
+    Roof {
+        /// As which kind.
+        kind: RoofKind,
+        /// Whether a person chose it; else it is as drawn.
+        chosen: bool,
+    },
+    /// The office's own.
+    Office {
+        /// By whose word.
+        why: String,
+    },
 }
 
 /// Whether a line is as counted.
@@ -133,6 +159,10 @@ pub struct LineTerm {
     pub measured: f64,
     /// How much for each.
     pub each: Amount,
+    /// At which stage of work it is needed.
+    pub stage: Stage,
+    /// Whether it is to have one in hand: nothing waits for it.
+    pub spare: bool,
     /// What the part is counted in.
     pub unit: Unit,
     /// What the term adds to the need: the sum of the [shares](Self::shares) of its places.
@@ -166,6 +196,25 @@ impl LineTerm {
 }
 
 impl Line {
+    /// Stages at which some of it is needed, first to last, each with packages that must be there by then: what all terms up to it
+    /// need, without waste, less what is taken from stock; no more than a person ordered.
+    pub fn needed_by_stage(&self) -> Vec<(Stage, u64)> {
+        let built_in = || self.terms.iter().filter(|term| term.need > 0.0 && !term.spare);
+        let mut stages: Vec<Stage> = built_in().map(|term| term.stage).collect();
+        if stages.is_empty() {
+            // Put on by hand, or work without a term: all of it is needed.
+            return if self.packages > 0 { vec![(self.stage, self.packages)] } else { Vec::new() };
+        }
+        stages.sort_unstable();
+        stages.dedup();
+        let by = |stage: Stage| {
+            let terms = built_in().filter(|term| term.stage <= stage);
+            let need = terms.map(|term| term.need).sum::<f64>() - self.from_stock;
+            (amount::whole(need / self.holds) as u64).min(self.packages)
+        };
+        stages.into_iter().map(|stage| (stage, by(stage))).filter(|(_, packages)| *packages > 0).collect()
+    }
+
     /// What to put on the truck, in words: "3 boxes of 25", "2 rolls of 100'".
     pub fn packages_words(&self, units: Units) -> String {
         words::packages(self, units)

@@ -1,16 +1,20 @@
 use crate::cutlist::CutList;
 use crate::memo::Memo;
-use crate::{LineTerm, Place, PlaceShape, Spot, band, clip, rolls};
+use crate::{LineTerm, Place, PlaceShape, Spot};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Amount, FaceId, Job, Kit, Measure, Part, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+mod chimney;
+mod membrane;
 mod roof;
 
 /// Head flashing over less of a module than this, in metres, is a crumb.
 const CRUMB: f64 = 5e-4;
+/// Ends of lines of a roof within this, in metres, are one corner; what is as near to a chimney's walls is on them.
+const NEAR: f64 = 0.01;
 
 /// A measure of the whole job: where, and how much in all.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,6 +39,8 @@ pub(crate) struct Measures<'a> {
     kit: &'a Kit,
     /// Which faces are covered anew.
     pub(crate) covered: Vec<bool>,
+    /// Which faces are those of a cricket, which metal covers.
+    crickets: Vec<bool>,
     known: BTreeMap<Measure, Counted>,
     parts: BTreeMap<&'a str, Counted>,
     cuts: BTreeMap<&'a str, (Arc<Vec<Place>>, Arc<CutList>)>,
@@ -63,6 +69,7 @@ impl<'a> Measures<'a> {
             layout,
             kit: &job.kit,
             covered: roof::covered(job, layout),
+            crickets: chimney::cricket_faces(job),
             known: BTreeMap::new(),
             parts: BTreeMap::new(),
             cuts: BTreeMap::new(),
@@ -94,8 +101,8 @@ impl<'a> Measures<'a> {
                 let mut places = Vec::new();
                 if of_roof || roof::is_of_deck(measure) {
                     self.measure_roof(measure, &mut places);
-                } else if *measure == Measure::Around {
-                    self.measure_around(&mut places);
+                } else if matches!(measure, Measure::Around | Measure::ArrayMembrane) {
+                    self.array_membrane(*measure == Measure::ArrayMembrane, &mut places);
                 } else {
                     for block in self.layout.blocks.iter().filter(|block| !block.modules.is_empty()) {
                         self.measure(measure, block, &mut places);
@@ -221,62 +228,6 @@ impl<'a> Measures<'a> {
             // Of the roof, or of another part: not block by block.
             _ => {}
         }
-    }
-
-    /// The strip around each block, on its face, without the deck under any block and without what lies in the strip of
-    /// a block before it.
-    fn measure_around(&self, places: &mut Vec<Place>) {
-        let margin = self.kit.flashing.membrane.metres();
-        let placed: Vec<(&PlacedBlock, Rect)> = self
-            .layout
-            .blocks
-            .iter()
-            .filter_map(|block| Some((block, block.bounds?.grown(margin))))
-            .collect();
-        for (index, &(block, bounds)) in placed.iter().enumerate() {
-            let under = deck_under(block);
-            let grown: Vec<Rect> = under.iter().map(|rect| rect.grown(margin)).collect();
-            let mut inner = under;
-            for (other, &(near, near_bounds)) in placed.iter().enumerate() {
-                if other == index
-                    || near.face != block.face
-                    || bounds.overlap(&near_bounds).min_element() <= 0.0
-                {
-                    continue;
-                }
-                let rects = deck_under(near);
-                if other < index {
-                    inner.extend(rects.iter().map(|rect| rect.grown(margin)));
-                }
-                inner.extend(rects);
-            }
-            let strip = band::without(&grown, &inner);
-            let on = On { block, face: self.layout.faces.get(block.face).map(|face| face.id) };
-            let (amount, shape) = match self.layout.roof.faces.get(block.face).filter(|face| face.sound) {
-                Some(face) => clip::to_face(&strip, &face.frame),
-                None => (strip.iter().map(Rect::area).sum(), PlaceShape::Area(strip)),
-            };
-            places.push(on.place(Spot::Around, amount, shape));
-        }
-    }
-
-    /// The share of shingles that courses lose at hips and valleys of all faces together.
-    pub(crate) fn shingles_cut_off(&self) -> f64 {
-        let (mut coursed, mut area) = (0.0, 0.0);
-        for (index, face) in self.layout.roof.faces.iter().enumerate() {
-            if let Some(placed) = self.layout.faces.get(index).filter(|_| self.covered[index]) {
-                coursed += rolls::coursed_area(&face.frame, &placed.courses);
-                area += face.slope_area;
-            }
-        }
-        if area > 0.0 { (coursed / area - 1.0).max(0.0) } else { 0.0 }
-    }
-
-    /// The membrane of the array on a face: under the blocks and around them.
-    fn membrane_on(&self, face: usize) -> Vec<Rect> {
-        let margin = self.kit.flashing.membrane.metres();
-        let on_face = self.layout.blocks.iter().filter(|block| block.face == face);
-        on_face.flat_map(deck_under).map(|rect| rect.grown(margin)).collect()
     }
 }
 

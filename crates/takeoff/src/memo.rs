@@ -3,7 +3,7 @@ use crate::cutlist::{CutList, CutProblem};
 use crate::measure::{Counted, Measures};
 use crate::rolls::LaidOut;
 use chalkcourse_geometry::{Length, Roof};
-use chalkcourse_job::{Kit, Measure, Penetration, Roll, RoofWork, RuleBook};
+use chalkcourse_job::{Kit, Measure, Penetration, Roll, RoofPart, RoofWork, RuleBook};
 use chalkcourse_layout::PlacedFace;
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -31,6 +31,7 @@ struct OfRoof {
     covered: Vec<bool>,
     work: RoofWork,
     overhang: Option<Length>,
+    parts: Vec<RoofPart>,
     penetrations: Vec<Penetration>,
     book: Arc<RuleBook>,
     kit: Arc<Kit>,
@@ -48,6 +49,7 @@ impl OfRoof {
             && self.overhang == job.site.building.overhang
             && self.covered == measures.covered
             && self.faces == layout.faces
+            && self.parts == job.parts
             && self.penetrations == job.penetrations
     }
 }
@@ -66,6 +68,7 @@ impl Memo {
             covered: measures.covered.clone(),
             work: job.order.roof.clone(),
             overhang: job.site.building.overhang,
+            parts: job.parts.clone(),
             penetrations: job.penetrations.clone(),
             book: Arc::clone(&job.rule_book),
             kit: Arc::clone(&job.kit),

@@ -51,6 +51,8 @@ pub enum Spot {
     Under,
     /// The strip around the block.
     Around,
+    /// The deck under the block and the strip around it.
+    UnderAndAround,
     /// The way of the bonding conductor.
     BondingPath,
     /// A face.
@@ -75,6 +77,10 @@ pub enum Spot {
     ThroughHigh,
     /// The deck around it.
     AroundThrough,
+    /// The cricket behind it.
+    Cricket,
+    /// The lower end of a wall line at an eave.
+    KickOut,
     /// The job as a whole.
     Job,
 }
@@ -141,6 +147,9 @@ impl Spot {
             .to_owned(),
             Self::Under => pick("under the array", "debajo del arreglo").to_owned(),
             Self::Around => pick("around the array", "alrededor del arreglo").to_owned(),
+            Self::UnderAndAround => {
+                pick("under and around the array", "debajo del arreglo y alrededor").to_owned()
+            }
             Self::BondingPath => pick("bonding path", "trayecto de puesta a tierra").to_owned(),
             Self::Face => pick("the face", "el faldón").to_owned(),
             Self::Edge(kind) => kind.name().to_owned(),
@@ -155,6 +164,8 @@ impl Spot {
             Self::ThroughLow => pick("lower side", "lado inferior").to_owned(),
             Self::ThroughHigh => pick("upper side", "lado superior").to_owned(),
             Self::AroundThrough => pick("deck around it", "entablado alrededor").to_owned(),
+            Self::Cricket => pick("cricket", "desviador de agua").to_owned(),
+            Self::KickOut => pick("wall at the end of an eave", "muro al final de un alero").to_owned(),
             Self::Job => pick("the job", "la obra").to_owned(),
         }
     }

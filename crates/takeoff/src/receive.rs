@@ -4,10 +4,11 @@ use crate::csv_out::write_rows;
 use crate::text::plain;
 use crate::words::plural;
 use crate::{OutputError, Takeoff};
-use chalkcourse_job::{Delivery, Group, Stage};
+use chalkcourse_job::{Delivery, Stage};
 use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::collections::BTreeSet;
 use std::fmt::Write;
 
 /// One line of the pallet list.
@@ -17,18 +18,30 @@ pub struct PalletRow {
     pub number: String,
     /// What it is.
     pub name: String,
-    /// For which stage of work it is needed.
+    /// The first stage of work at which some of it is needed.
     pub stage: Stage,
     /// What a package is called.
     pub package: String,
     /// Packages that were ordered.
     pub ordered: u64,
+    /// Stages at which some of it is needed, first to last, each with the packages that must be there by then: waste is not in
+    /// them, and neither is what comes from stock.
+    pub needed: Vec<NeededBy>,
     /// Packages that came; `None` where nobody counted yet.
     pub counted: Option<u64>,
     /// Of those, packages that can't be used.
     pub damaged: u64,
     /// What to tell the supplier.
     pub note: String,
+}
+
+/// Packages that must be there before a stage can be done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct NeededBy {
+    /// The stage.
+    pub stage: Stage,
+    /// All that it and the stages before it need.
+    pub packages: u64,
 }
 
 impl PalletRow {
@@ -84,25 +97,28 @@ pub struct StageReady {
 
 /// The pallet list: every package that comes on a truck, with what was counted. Work is no package.
 pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
-    let row = |(number, name, stage, package, ordered): (&str, &str, Stage, &str, u64)| {
+    let row = |number: &str, name: &str, stage: Stage, package: &str| {
         let count = delivery.counts.get(number);
         PalletRow {
             number: number.to_owned(),
             name: name.to_owned(),
             stage,
             package: package.to_owned(),
-            ordered,
+            ordered: 0,
+            needed: Vec::new(),
             counted: count.map(|count| count.packages),
             damaged: count.map_or(0, |count| count.damaged),
             note: count.map_or_else(String::new, |count| count.note.clone()),
         }
     };
-    let on_truck = |group: Group| !matches!(group, Group::Labour | Group::Disposal);
-    let ordered = takeoff.lines.iter().filter(|line| on_truck(line.group) && line.packages > 0);
+    let ordered = takeoff.lines.iter().filter(|line| line.group.comes_on_a_truck() && line.packages > 0);
     let mut rows: Vec<PalletRow> = ordered
         .map(|line| {
             let number = line.alternate.as_ref().map_or(line.number.as_str(), |(number, _)| number.as_str());
-            let mut row = row((&line.number, &line.name, line.stage, &line.package, line.packages));
+            let mut row = row(&line.number, &line.name, line.stage, &line.package);
+            row.ordered = line.packages;
+            let needed = line.needed_by_stage().into_iter();
+            row.needed = needed.map(|(stage, packages)| NeededBy { stage, packages }).collect();
             if number != line.number {
                 row.name = tell!("{} (as {number})", "{} (como {number})", row.name);
             }
@@ -119,45 +135,61 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
             let line = takeoff.lines.iter().chain(&takeoff.off).find(|line| line.number == **number);
             let name =
                 line.map_or(pick("not on the order", "no está en el pedido"), |line| line.name.as_str());
-            let (stage, package) =
-                line.map_or((Stage::Wiring, "package"), |line| (line.stage, &line.package));
-            row((number, name, stage, package, 0))
+            let (stage, package) = line.map_or((Stage::Wires, "package"), |line| (line.stage, &line.package));
+            row(number, name, stage, package)
         })
         .collect();
     rows.extend(strays);
     rows
 }
 
-/// For each stage that needs something from the truck whether it can start: all stages before it must be able to, too.
+/// For each stage that needs something from the truck whether it can start: what came must cover what it *needs*, not what was
+/// ordered beyond it, and the stages that it stands on must be able to start too.
 pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
     let mut ready: Vec<StageReady> = Vec::new();
     for stage in Stage::ALL {
-        let mut of_stage = rows.iter().filter(|row| row.stage == stage && row.ordered > 0).peekable();
+        let needs = |row: &PalletRow| row.needed.iter().find(|at| at.stage == stage).map(|at| at.packages);
+        let mut of_stage = rows.iter().filter_map(|row| Some((row, needs(row)?))).peekable();
         if of_stage.peek().is_none() {
             continue;
         }
         let mut waits_for: Vec<String> = of_stage
-            .filter(|row| !row.is_complete())
-            .map(|row| match row.counted {
+            .filter(|(row, needed)| row.counted.is_none() || row.good() < *needed)
+            .map(|(row, needed)| match row.counted {
                 None => tell!("{} {}: not counted", "{} {}: sin contar", row.number, row.name),
                 Some(_) => {
-                    let wanting = row.wanting();
+                    let (good, packages) = (row.good(), plural(&row.package, needed as f64));
                     tell!(
-                        "{} {}: {wanting} {} wanting",
-                        "{} {}: faltan {wanting} {}",
+                        "{} {}: {good} of {needed} {packages}",
+                        "{} {}: {good} de {needed} {packages}",
                         row.number,
-                        row.name,
-                        plural(&row.package, wanting as f64)
+                        row.name
                     )
                 }
             })
             .collect();
-        if let Some(before) = ready.iter().find(|before| !before.can_start) {
-            waits_for.push(tell!("{} can't start", "{} no puede empezar", before.stage.name()));
+        let can_not = |on: &Stage| ready.iter().any(|before| before.stage == *on && !before.can_start);
+        for on in stands_on(stage, rows).into_iter().filter(can_not) {
+            waits_for.push(tell!("{} can't start", "{} no puede empezar", on.name()));
         }
         ready.push(StageReady { stage, can_start: waits_for.is_empty(), waits_for });
     }
     ready
+}
+
+/// The stages that a stage stands on, of those that need something: one that needs nothing is passed over to what it stands on.
+fn stands_on(stage: Stage, rows: &[PalletRow]) -> BTreeSet<Stage> {
+    let needs = |stage: Stage| rows.iter().any(|row| row.needed.iter().any(|at| at.stage == stage));
+    let mut on = BTreeSet::new();
+    let mut open = stage.stands_on().to_vec();
+    while let Some(below) = open.pop() {
+        if needs(below) {
+            on.insert(below);
+        } else {
+            open.extend(below.stands_on());
+        }
+    }
+    on
 }
 
 /// What to tell the supplier: what is short, damaged or over, with notes. It says so when nothing is.

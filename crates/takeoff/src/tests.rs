@@ -14,7 +14,7 @@ mod choices;
 
 /// A face 60 ft long and 15 ft deep in plan at 6:12, with blocks on it. The reveal is 3 mm, so that a module and its
 /// reveal are 1.725 × 1.137 m.
-fn job(blocks: Vec<Block>) -> Job {
+pub(crate) fn job(blocks: Vec<Block>) -> Job {
     job_on(60.0, 15.0, blocks)
 }
 
@@ -48,7 +48,7 @@ fn job_on(long: f64, deep: f64, blocks: Vec<Block>) -> Job {
     job
 }
 
-fn block(rows: u32, columns: u32) -> Block {
+pub(crate) fn block(rows: u32, columns: u32) -> Block {
     Block {
         id: BlockId(2),
         name: "A".into(),
@@ -68,11 +68,11 @@ fn without(rows: u32, columns: u32, off: &[(u32, u32)]) -> Block {
     off.iter().fold(block(rows, columns), |block, &(row, column)| block.with_switched(Cell { row, column }))
 }
 
-fn takeoff(job: &Job) -> Takeoff {
+pub(crate) fn takeoff(job: &Job) -> Takeoff {
     take_off(job, &Layout::of(job))
 }
 
-fn line<'a>(takeoff: &'a Takeoff, number: &str) -> &'a Line {
+pub(crate) fn line<'a>(takeoff: &'a Takeoff, number: &str) -> &'a Line {
     takeoff.lines.iter().find(|line| line.number == number).unwrap()
 }
 
@@ -294,7 +294,7 @@ fn no_cell_becomes_a_formula() {
         for part in &mut kit.parts {
             part.name = name.to_owned();
             part.package.name = name.to_owned();
-            part.source = name.to_owned();
+            part.source.text = name.to_owned();
         }
         job.kit = Arc::new(kit);
         let mut prices = (*builtin_prices()).clone();
@@ -333,9 +333,9 @@ fn plain_cells_stay_as_they_are() {
 }
 
 /// Parts whose count hangs on where the course lines run: step flashing and its nails.
-const BY_COURSE: [&str; 2] = ["FH-121", "FH-136"];
+const BY_COURSE: [&str; 2] = ["FH-121", "FH-215"];
 /// Parts that follow modules alone.
-const BY_MODULE: [&str; 6] = ["FH-101", "FH-102", "FH-103", "FH-104", "FH-105", "FH-161"];
+const BY_MODULE: [&str; 7] = ["FH-101", "FH-102", "FH-103", "FH-104", "FH-105", "FH-107", "FH-161"];
 
 fn any_block() -> impl Strategy<Value = Block> {
     let cells = proptest::collection::btree_set((0u32..5, 0u32..7), 0..8);
@@ -363,8 +363,10 @@ proptest! {
         for line in &takeoff.lines {
             let dust = DUST * line.holds;
             prop_assert!(line.with_waste >= line.need);
-            prop_assert!(line.ordered + dust >= line.with_waste, "{line:?}");
-            prop_assert!(line.packages == 1 || line.ordered - line.holds < line.with_waste, "{line:?}");
+            // Hours are rounded once a crew: a line may miss part of one that another has.
+            let work = if line.crew.is_some() { line.holds } else { 0.0 };
+            prop_assert!(line.ordered + dust + work >= line.with_waste, "{line:?}");
+            prop_assert!(line.packages <= 1 || line.ordered - line.holds < line.with_waste, "{line:?}");
             let places: f64 = line.terms.iter().flat_map(|term| term.shares()).sum();
             let places = if line.unit == Unit::Each { amount::whole(places) } else { places };
             prop_assert!((places - line.need).abs() < 1e-9, "{}: {places} in places, {}", line.number, line.need);
@@ -380,7 +382,8 @@ proptest! {
             let after = takeoff(&array_alone(block(rows, columns)));
             for old in &before.lines {
                 let new = line(&after, &old.number);
-                prop_assert!(new.need >= old.need - 1e-9 && new.packages >= old.packages, "{}", old.number);
+                let packages = new.packages >= old.packages || old.crew.is_some();
+                prop_assert!(new.need >= old.need - 1e-9 && packages, "{}", old.number);
             }
         }
     }

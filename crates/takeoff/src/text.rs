@@ -1,5 +1,5 @@
 use crate::totals::cost_of;
-use crate::words::number;
+use crate::words::{number, waste_words};
 use crate::{Header, Line, Takeoff, show_amount, text_cuts};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Stage};
@@ -68,8 +68,8 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
             if let Some(words) = line.state_words(units) {
                 say(&format!("      {}", plain(&words)));
             }
-            if let Some(cut_off) = line.waste_by_geometry {
-                say(&tell!("      waste: {}", "      desperdicio: {}", waste_words(line.waste, cut_off)));
+            if let Some(words) = waste_words(line) {
+                say(&tell!("      waste: {}", "      desperdicio: {}", plain(&words)));
             }
             for term in &line.terms {
                 if term.need > 0.0 {
@@ -141,17 +141,6 @@ pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
         (pick("Overhead", "Gastos generales"), Some(totals.overhead)),
         (pick("Profit", "Ganancia"), Some(totals.profit)),
     ]
-}
-
-/// The waste that is ordered beside what the faces' cuts make.
-fn waste_words(waste: f64, cut_off: f64) -> String {
-    let percent = |share: f64| (share * 1000.0).round() / 10.0;
-    tell!(
-        "{} % ordered; the cuts of these faces alone make {} %",
-        "se pide {} %; los cortes de estos faldones por sí solos dan {} %",
-        percent(waste),
-        percent(cut_off)
-    )
 }
 
 /// Without characters that move a terminal's cursor or start a line.

@@ -43,6 +43,11 @@ pub(crate) fn cents(amount: Decimal) -> Decimal {
     amount
 }
 
+/// Packages at a price, to the cent. `None` without a price, or beyond what a decimal holds.
+pub(crate) fn cost(price: Option<Decimal>, packages: u64) -> Option<Decimal> {
+    price.and_then(|price| price.checked_mul(Decimal::from(packages))).map(cents)
+}
+
 /// `percent` of an amount, to the cent.
 fn share(amount: Decimal, percent: Decimal) -> Decimal {
     let percent = percent / Decimal::ONE_HUNDRED;

@@ -1,4 +1,5 @@
-use crate::{CutList, Line, LineState, LineTerm};
+use crate::nouns::{noun, nouns};
+use crate::{CutList, Line, LineState, LineTerm, WasteFrom};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Amount, Holds, Measure, Unit};
 use chalkcourse_words::{Language, pick, spoken, tell};
@@ -53,139 +54,6 @@ pub(crate) fn packages(line: &Line, units: Units) -> String {
     )
 }
 
-/// What one of a measure is called. A length is told by its runs.
-fn noun(measure: &Measure) -> &str {
-    match measure {
-        Measure::Module => pick("module", "módulo"),
-        Measure::Block => pick("block", "bloque"),
-        Measure::Row => pick("row", "fila"),
-        Measure::Seam => pick("seam", "junta"),
-        Measure::BaseRail => pick("run of base rail", "tramo de riel base"),
-        Measure::Side => pick("side", "lado"),
-        Measure::SideCourse => {
-            pick("course up the sides, one more a side", "hilada a los lados, una más por lado")
-        }
-        Measure::Head => pick("run of head flashing", "tramo de tapajuntas superior"),
-        Measure::HeadModule => pick("module under the head", "módulo bajo el tapajuntas superior"),
-        Measure::HeadSupport => pick("head end and seam", "extremo o junta superior"),
-        Measure::HeadCornerLeft => pick("left head corner", "esquina superior izquierda"),
-        Measure::HeadCornerRight => pick("right head corner", "esquina superior derecha"),
-        Measure::InsideCorner => pick("inside corner", "esquina interior"),
-        Measure::BaseCornerLeft => pick("left base corner", "esquina inferior izquierda"),
-        Measure::BaseCornerRight => pick("right base corner", "esquina inferior derecha"),
-        Measure::Under => pick("area under the array", "área debajo del arreglo"),
-        Measure::Around => pick("strip around the array", "franja alrededor del arreglo"),
-        Measure::BondingPath => pick("bonding path", "trayecto de puesta a tierra"),
-        Measure::Part(number) => number,
-        Measure::Sticks(_) => {
-            pick("stick of this length in the cut list", "tramo de este largo en la lista de cortes")
-        }
-        Measure::Joints(_) => pick("joint between two pieces", "junta entre dos piezas"),
-        Measure::Job => pick("job", "obra"),
-        Measure::Person => pick("person", "persona"),
-        Measure::Deck => pick("face of deck", "faldón de entablado"),
-        Measure::TearOff => pick(
-            "face of old roofing, each layer counted",
-            "faldón de recubrimiento viejo, contando cada capa",
-        ),
-        Measure::Shingled => pick("face of deck less the array", "faldón de entablado menos el arreglo"),
-        Measure::SingleUnderlayment => {
-            pick("face with one layer of underlayment", "faldón con una capa de membrana")
-        }
-        Measure::DoubleUnderlayment => {
-            pick("face with two layers of underlayment", "faldón con dos capas de membrana")
-        }
-        Measure::LeakBarrier => pick("strip along the eaves", "franja a lo largo de los aleros"),
-        Measure::AroundThrough => {
-            pick("strip around what comes through", "franja alrededor de lo que atraviesa")
-        }
-        Measure::Edge(kind) => kind.name(),
-        Measure::SideWall => pick("wall line up the slope", "encuentro con muro pendiente arriba"),
-        Measure::SideWallCourse => pick(
-            "course up the wall lines, one more a line",
-            "hilada en los encuentros con muro, una más por línea",
-        ),
-        Measure::HeadWall => pick("wall line across the slope", "encuentro con muro a lo ancho"),
-        Measure::Through(kind) => kind.name(),
-        Measure::Pipe { .. } => pick("pipe of this size", "tubo de este tamaño"),
-        Measure::CurbCourse => pick(
-            "course beside chimneys and skylights, one more a side",
-            "hilada junto a chimeneas y tragaluces, una más por lado",
-        ),
-        Measure::CurbWidth => pick(
-            "lower or upper side of a chimney or skylight",
-            "lado inferior o superior de una chimenea o tragaluz",
-        ),
-    }
-}
-
-fn nouns(measure: &Measure, count: f64) -> String {
-    if (count - 1.0).abs() < 1e-9 {
-        return noun(measure).to_owned();
-    }
-    match measure {
-        Measure::BaseRail => pick("runs of base rail", "tramos de riel base").to_owned(),
-        Measure::Head => pick("runs of head flashing", "tramos de tapajuntas superior").to_owned(),
-        Measure::HeadModule => {
-            pick("modules under the head", "módulos bajo el tapajuntas superior").to_owned()
-        }
-        Measure::HeadSupport => pick("head ends and seams", "extremos y juntas superiores").to_owned(),
-        Measure::SideCourse => {
-            pick("courses up the sides, one more a side", "hiladas a los lados, una más por lado").to_owned()
-        }
-        Measure::Under => pick("areas under the array", "áreas debajo del arreglo").to_owned(),
-        Measure::Around => pick("strips around the array", "franjas alrededor del arreglo").to_owned(),
-        Measure::Sticks(_) => {
-            pick("sticks of this length in the cut list", "tramos de este largo en la lista de cortes")
-                .to_owned()
-        }
-        Measure::Joints(_) => pick("joints between two pieces", "juntas entre dos piezas").to_owned(),
-        Measure::Person => pick("people", "personas").to_owned(),
-        Measure::Deck => pick("faces of deck", "faldones de entablado").to_owned(),
-        Measure::TearOff => pick(
-            "faces of old roofing, each layer counted",
-            "faldones de recubrimiento viejo, contando cada capa",
-        )
-        .to_owned(),
-        Measure::Shingled => {
-            pick("faces of deck less the array", "faldones de entablado menos el arreglo").to_owned()
-        }
-        Measure::SingleUnderlayment => {
-            pick("faces with one layer of underlayment", "faldones con una capa de membrana").to_owned()
-        }
-        Measure::DoubleUnderlayment => {
-            pick("faces with two layers of underlayment", "faldones con dos capas de membrana").to_owned()
-        }
-        Measure::LeakBarrier => pick("strips along the eaves", "franjas a lo largo de los aleros").to_owned(),
-        Measure::AroundThrough => {
-            pick("strips around what comes through", "franjas alrededor de lo que atraviesa").to_owned()
-        }
-        Measure::SideWall => {
-            pick("wall lines up the slope", "encuentros con muro pendiente arriba").to_owned()
-        }
-        Measure::SideWallCourse => pick(
-            "courses up the wall lines, one more a line",
-            "hiladas en los encuentros con muro, una más por línea",
-        )
-        .to_owned(),
-        Measure::HeadWall => pick("wall lines across the slope", "encuentros con muro a lo ancho").to_owned(),
-        Measure::Pipe { .. } => pick("pipes of this size", "tubos de este tamaño").to_owned(),
-        Measure::CurbCourse => pick(
-            "courses beside chimneys and skylights, one more a side",
-            "hiladas junto a chimeneas y tragaluces, una más por lado",
-        )
-        .to_owned(),
-        Measure::CurbWidth => pick(
-            "lower and upper sides of chimneys and skylights",
-            "lados inferiores y superiores de chimeneas y tragaluces",
-        )
-        .to_owned(),
-        // A part keeps its number as it is.
-        Measure::Part(number) => number.clone(),
-        _ => plural(noun(measure), count),
-    }
-}
-
 /// "3 rolls"
 fn many(word: &str, count: f64) -> String {
     format!("{} {}", number(count), plural(word, count))
@@ -221,7 +89,13 @@ pub(crate) fn of_state(line: &Line, units: Units) -> Option<String> {
         LineState::Added { why } => words.push(tell!("ADDED by hand{}", "AGREGADO a mano{}", because(why))),
         LineState::Off { why } => words.push(tell!("OFF{}", "OMITIDO{}", because(why))),
     }
-    if line.from_stock > 0.0 {
+    if line.own && line.from_stock > 0.0 {
+        words.push(tell!(
+            "{} of the office's own, to bring along",
+            "{} propios de la oficina, para llevar",
+            show_amount(line.from_stock, line.unit, units)
+        ));
+    } else if line.from_stock > 0.0 {
         words.push(tell!(
             "{} from stock in hand",
             "{} de existencias",
@@ -232,6 +106,42 @@ pub(crate) fn of_state(line: &Line, units: Units) -> Option<String> {
         words.push(tell!("alternate {number}, {name}", "alterna {number}, {name}"));
     }
     (!words.is_empty()).then(|| words.join("; "))
+}
+
+/// How much is lost and by whose word, and beside it what the faces' cuts alone make; `None` where there is nothing to say but
+/// the kit's one share.
+pub fn waste_words(line: &Line) -> Option<String> {
+    let percent = |share: f64| format!("{}", (share * 1000.0).round() / 10.0);
+    let waste = percent(line.waste);
+    let mut words = match &line.waste_from {
+        WasteFrom::Kit => None,
+        WasteFrom::Roof { kind, chosen } => {
+            let by = if *chosen {
+                pick("as chosen", "según lo elegido")
+            } else {
+                pick("as drawn", "como está dibujado")
+            };
+            Some(tell!("{waste} % for a {}, {by}", "{waste} % por {}, {by}", kind.name()))
+        }
+        WasteFrom::Office { why } if why.trim().is_empty() => {
+            Some(tell!("{waste} %, the office's own", "{waste} %, de la oficina"))
+        }
+        WasteFrom::Office { why } => {
+            Some(tell!("{waste} %, the office's own: {why}", "{waste} %, de la oficina: {why}"))
+        }
+    };
+    if let Some(cut_off) = line.waste_by_geometry {
+        let cuts = tell!(
+            "the cuts of these faces alone make {} %, which is not ordered by",
+            "los cortes de estos faldones por sí solos dan {} %, que no se toma para pedir",
+            percent(cut_off)
+        );
+        words = Some(words.map_or_else(
+            || tell!("{waste} %; {cuts}", "{waste} %; {cuts}"),
+            |first| format!("{first}; {cuts}"),
+        ));
+    }
+    words
 }
 
 pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {

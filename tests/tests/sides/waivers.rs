@@ -2,7 +2,7 @@
 
 use super::{again, empty, face};
 use chalkcourse_geometry::{Length, SideId, dvec2};
-use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Job, Orientation, Waiver, apply};
+use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Job, Orientation, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{Finding, check};
 use std::collections::BTreeSet;
@@ -37,7 +37,7 @@ fn two_rakes() -> Job {
 }
 
 fn setbacks(job: &Job) -> Vec<Finding> {
-    check(job, &Layout::of(job)).into_iter().filter(|finding| finding.code == "setback").collect()
+    check(job, &Layout::of(job)).into_iter().filter(|finding| finding.rule == "setback").collect()
 }
 
 /// Where in plan, along x, the setbacks are that somebody waived, and those that nobody did.
@@ -53,8 +53,7 @@ fn waived(job: &Job) -> (Vec<f64>, Vec<f64>) {
 
 fn with_east_waived(job: &Job) -> Job {
     let east = setbacks(job).into_iter().find(|f| f.place.shape.iter().all(|p| p.x > 11.0)).unwrap();
-    let waiver =
-        Waiver { key: east.key, reason: "agreed".into(), by: "R. Vale".into(), date: "2026-03-02".into() };
+    let waiver = east.waiver("agreed".into(), "R. Vale".into(), "2026-03-02".into());
     let job = apply(job, &Edit::Waive(waiver)).unwrap();
     assert_eq!(waived(&job), (vec![12.0], vec![0.0]));
     job
@@ -111,12 +110,7 @@ fn a_waiver_stays_with_its_hole() {
         .filter(|f| f.place.shape.iter().all(|p| p.x > 1.0 && p.x < 11.0))
         .collect();
     let first = holes.iter().find(|f| f.place.shape[0].x < 5.0).unwrap();
-    let waiver = Waiver {
-        key: first.key.clone(),
-        reason: "agreed".into(),
-        by: "R. Vale".into(),
-        date: "2026-03-02".into(),
-    };
+    let waiver = first.waiver("agreed".into(), "R. Vale".into(), "2026-03-02".into());
     let job = apply(&job, &Edit::Waive(waiver)).unwrap();
     assert_eq!(waived(&job).0.len(), 1);
     let second = put(&job, job.faces[0].without_hole(1).unwrap());

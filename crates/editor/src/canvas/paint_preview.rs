@@ -4,7 +4,7 @@ use super::paint::Brush;
 use crate::desk::{Desk, Pointed};
 use crate::{Document, theme};
 use chalkcourse_geometry::{Polygon, Rect};
-use chalkcourse_job::{Job, apply};
+use chalkcourse_job::{FindingKey, Job, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::Plan;
 use egui::Stroke;
@@ -13,7 +13,7 @@ use std::sync::Arc;
 /// The layout after a fix, kept while its button is pointed at.
 #[derive(Debug)]
 pub(crate) struct Preview {
-    key: String,
+    key: FindingKey,
     plan: Arc<Plan>,
     job: Job,
     layout: Layout,
@@ -21,7 +21,7 @@ pub(crate) struct Preview {
 
 impl Preview {
     /// The key of the finding that the fix clears.
-    pub(crate) fn key(&self) -> &str {
+    pub(crate) fn key(&self) -> &FindingKey {
         &self.key
     }
 }
@@ -36,7 +36,7 @@ pub(super) fn preview(brush: &Brush, document: &Document, desk: &mut Desk) {
     let kept = desk.preview.take().filter(|preview| preview.key == *key && Arc::ptr_eq(&preview.plan, plan));
     desk.preview = kept.or_else(|| {
         let finding = plan.findings.iter().find(|finding| finding.key == *key)?;
-        let job = apply(document.job(), &finding.fix.as_ref()?.edit).ok()?;
+        let job = apply(document.job(), &finding.candidate.as_ref()?.edit).ok()?;
         let layout = if job.faces == document.job().faces {
             Layout::on_roof(&job, Arc::clone(&plan.layout.roof))
         } else {

@@ -79,7 +79,8 @@ fn standing(job: &Job, face: FaceId) -> usize {
 
 /// The faces that may carry modules; all where none may, so that the answer says why.
 fn fillable(job: &Job, layout: &Layout) -> Vec<FaceId> {
-    let pitch = chalkcourse_rules::checked(job).iter().any(|rule| rule.code == "pitch" && rule.on);
+    let pitch =
+        chalkcourse_rules::RULES.iter().any(|rule| rule.code == "pitch" && rule.why_not(job).is_none());
     let carries = |index: usize| {
         let steep = job.faces.get(index).is_some_and(|face| face.pitch >= job.kit.least_pitch);
         (steep || !pitch) && layout.roof.faces.get(index).is_some_and(|face| face.sound)

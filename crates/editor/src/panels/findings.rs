@@ -3,7 +3,7 @@ use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed, Waiving};
 use crate::settings::Settings;
 use crate::{Document, Selection, canvas, sketch, text, theme};
-use chalkcourse_job::{Edit, Waiver};
+use chalkcourse_job::{Edit, WAIVER};
 use chalkcourse_rules::{Finding, Place, Severity};
 use chalkcourse_words::of_data;
 use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
@@ -134,7 +134,9 @@ fn row(
     let rect = card.inner.response.rect;
     let id = ui.make_persistent_id(("finding", &finding.key));
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-    response.widget_info(|| WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(finding)));
+    response.widget_info(|| {
+        WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(document.job(), finding))
+    });
     let under = ui.rect_contains_pointer(rect);
     if (under || response.has_focus()) && desk.pointed != Pointed::Fix(finding.key.clone()) {
         desk.pointed = Pointed::Finding(finding.key.clone());
@@ -161,13 +163,14 @@ fn contents(
         let word =
             if finding.waived.is_some() { text::WAIVED.now() } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
-        let code = ui.label(RichText::new(finding.code).small().color(p.quiet));
-        sketch::tip(code, finding.code);
+        let code = ui.label(RichText::new(finding.rule).small().color(p.quiet));
+        sketch::tip(code, finding.rule);
     });
-    ui.label(&finding.message);
-    quiet(ui, &of_data(&finding.source));
+    let job = document.job();
+    ui.label(chalkcourse_telling::message(job, finding));
+    quiet(ui, &of_data(&chalkcourse_telling::source(job, finding.rule, &finding.source)));
     if let Some(waiver) = &finding.waived {
-        ui.label(text::waived_by(waiver));
+        ui.label(chalkcourse_telling::waived_words(waiver));
         if ui.small_button(text::UNWAIVE.now()).clicked() {
             actions.push(Action::Edit(text::UNWAIVE.now().to_owned(), Edit::Unwaive(finding.key.clone())));
         }
@@ -175,33 +178,47 @@ fn contents(
     }
     let writing = desk.waiving.as_ref().is_some_and(|w| w.key == finding.key);
     if writing {
-        write_waiver(ui, desk, settings, actions);
+        write_waiver(ui, finding, desk, settings, actions);
         return;
     }
+    if let Some(words) = chalkcourse_telling::lapse_words(job, finding) {
+        ui.label(RichText::new(words).color(p.caution));
+    }
     ui.horizontal_wrapped(|ui| {
-        if let Some(fix) = &finding.fix {
-            let button = ui.button(&fix.label).on_hover_text(text::FIX_HELP.now());
+        if let Some(candidate) = &finding.candidate {
+            let label = chalkcourse_telling::label(job, candidate);
+            let button = ui.button(&label).on_hover_text(text::FIX_HELP.now());
             // What it would do is drawn before it is done.
             if button.hovered() || button.has_focus() {
                 desk.pointed = Pointed::Fix(finding.key.clone());
             }
             if button.clicked() {
-                actions.push(Action::Edit(fix.label.clone(), fix.edit.clone()));
+                actions.push(Action::Edit(label, candidate.edit.clone()));
             }
+        }
+        // What is said of a waiver is no trouble to accept.
+        if finding.rule == WAIVER {
+            return;
         }
         // A drag that is going on is no time to accept what it makes.
         let calm = !document.history().in_gesture();
-        if ui
-            .add_enabled(calm, egui::Button::new(text::WAIVE.now()))
-            .on_hover_text(text::WAIVE_HELP.now())
-            .clicked()
-        {
-            desk.waiving = Some(Waiving { key: finding.key.clone(), ..Waiving::default() });
+        let words = if finding.lapsed.is_some() { text::WAIVE_AGAIN.now() } else { text::WAIVE.now() };
+        if ui.add_enabled(calm, egui::Button::new(words)).on_hover_text(text::WAIVE_HELP.now()).clicked() {
+            // The reason that was given may still be the reason.
+            let reason =
+                finding.lapsed.as_ref().map_or_else(String::new, |(waiver, _)| waiver.reason.clone());
+            desk.waiving = Some(Waiving { key: finding.key.clone(), reason, shown: false });
         }
     });
 }
 
-fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: &mut Actions) {
+fn write_waiver(
+    ui: &mut Ui,
+    finding: &Finding,
+    desk: &mut Desk,
+    settings: &mut Settings,
+    actions: &mut Actions,
+) {
     let Some(waiving) = &mut desk.waiving else { return };
     let label = ui.label(text::WAIVE_REASON.now());
     let width = ui.available_width();
@@ -217,12 +234,11 @@ fn write_waiver(ui: &mut Ui, desk: &mut Desk, settings: &mut Settings, actions: 
             .on_disabled_hover_text(text::WAIVE_NEEDS.now())
             .clicked()
         {
-            let waiver = Waiver {
-                key: waiving.key.clone(),
-                reason: waiving.reason.trim().to_owned(),
-                by: settings.person.trim().to_owned(),
-                date: text::today(std::time::SystemTime::now()),
-            };
+            let waiver = finding.waiver(
+                waiving.reason.trim().to_owned(),
+                settings.person.trim().to_owned(),
+                text::today(std::time::SystemTime::now()),
+            );
             actions.push(Action::Edit(text::WAIVE_DO.now().to_owned(), Edit::Waive(waiver)));
             done = true;
         }
@@ -264,7 +280,8 @@ fn selection_of(place: &Place) -> Selection {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use chalkcourse_job::{BlockId, FaceId};
+    use chalkcourse_job::{BlockId, FaceId, FindingKey, Quantity, Required, Subject};
+    use chalkcourse_rules::{Authority, Facts};
 
     fn finding(severity: Severity, face: u32, block: Option<u32>) -> Finding {
         let place = Place {
@@ -274,18 +291,18 @@ mod tests {
             penetration: None,
             shape: Vec::new(),
         };
-        let word = String::new;
         Finding {
-            code: "test",
+            rule: "test",
             severity,
-            message: word(),
+            key: FindingKey::new("test", Subject::Whole),
+            measured: Quantity::Nothing,
+            required: Required::So,
             place,
-            measured: word(),
-            required: word(),
-            source: word(),
-            key: word(),
-            fix: None,
+            source: Authority::Geometry,
+            facts: Facts::NoHome,
+            candidate: None,
             waived: None,
+            lapsed: None,
         }
     }
 

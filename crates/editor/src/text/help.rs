@@ -158,10 +158,10 @@ const HELP: [(Say, Say); 27] = [
         ),
     ),
     (
-        WASTE_BY,
+        WASTE_AS,
         say(
-            "Whether waste is a share by handbooks or what the cuts of these faces make.",
-            "Si el desperdicio es una parte según manuales o lo que dan los cortes de estos faldones.",
+            "Handbooks give shingles 10 % on a gable, 15 % on a hip roof, more on one with valleys. What the cuts of these faces make is shown beside the line.",
+            "Los manuales dan a las tejas 10 % en un techo a dos aguas, 15 % a cuatro aguas, más si hay limahoyas. Lo que dan los cortes de estos faldones se muestra junto al renglón.",
         ),
     ),
 ];

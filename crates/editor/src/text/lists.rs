@@ -2,7 +2,7 @@
 
 use crate::Document;
 use chalkcourse_geometry::Units;
-use chalkcourse_job::{Job, Unit, Waiver};
+use chalkcourse_job::{Job, Unit};
 use chalkcourse_plan::Summary;
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{Line, LineTerm, Takeoff, show_amount};
@@ -44,13 +44,10 @@ pub(crate) fn nothing_found(job: &Job) -> &'static str {
 }
 
 /// A finding in one line, for an order and for a screen reader.
-pub(crate) fn finding_words(finding: &Finding) -> String {
-    let waived = finding.waived.as_ref().map(|w| format!(" ({})", waived_by(w))).unwrap_or_default();
-    format!("{}: {}{waived}", severity(finding.severity), finding.message)
-}
-
-pub(crate) fn waived_by(waiver: &Waiver) -> String {
-    tell!("waived by {} on {}: {}", "dispensado por {} el {}: {}", waiver.by, waiver.date, waiver.reason)
+pub(crate) fn finding_words(job: &Job, finding: &Finding) -> String {
+    let waived = chalkcourse_telling::waiver_words(job, finding);
+    let waived = waived.map_or_else(String::new, |words| format!(" ({words})"));
+    format!("{}: {}{waived}", severity(finding.severity), chalkcourse_telling::message(job, finding))
 }
 
 /// An area as a person reads it.
@@ -149,7 +146,7 @@ pub(crate) fn term_words(term: &LineTerm, units: Units) -> String {
 pub(crate) fn waste_words(line: &Line, units: Units) -> String {
     let with_waste = show_amount(line.with_waste, line.unit, units);
     let packages = line.packages_words(units);
-    if line.waste > 0.0 {
+    let words = if line.waste > 0.0 {
         tell!(
             "with {} % waste {with_waste}, in {packages}",
             "con {} % de desperdicio {with_waste}, en {packages}",
@@ -157,5 +154,9 @@ pub(crate) fn waste_words(line: &Line, units: Units) -> String {
         )
     } else {
         tell!("no waste added, in {packages}", "sin desperdicio agregado, en {packages}")
+    };
+    match chalkcourse_takeoff::waste_words(line) {
+        Some(why) => format!("{words}. {why}"),
+        None => words,
     }
 }

@@ -381,6 +381,7 @@ pub(crate) const ACCEPTED: Say = say("Accepted by a person", "Aceptados por una 
 pub(crate) const WAIVED: Say = say("Waived", "Dispensado");
 pub(crate) const FIX_HELP: Say = say("Do this; undo takes it back.", "Hacer esto; deshacer lo revierte.");
 pub(crate) const WAIVE: Say = say("Waive…", "Dispensar…");
+pub(crate) const WAIVE_AGAIN: Say = say("Accept it again…", "Aceptar de nuevo…");
 pub(crate) const WAIVE_HELP: Say = say(
     "Accept this finding, with a reason that shows in every output.",
     "Aceptar este hallazgo, con una razón que aparece en cada salida.",

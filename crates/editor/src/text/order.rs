@@ -100,6 +100,12 @@ pub(crate) fn give_reason(number: &str) -> String {
 pub(crate) fn as_counted(packages: u64) -> String {
     tell!("As counted: {packages}", "Como se contó: {packages}")
 }
+pub(crate) fn waste_of(number: &str) -> String {
+    tell!("Waste of {number}", "Desperdicio de {number}")
+}
+pub(crate) fn own_gear_of(number: &str) -> String {
+    tell!("Own {number}", "{number} propio")
+}
 pub(crate) fn take_alternate(number: &str) -> String {
     tell!("Another part for {number}", "Otra pieza por {number}")
 }
@@ -123,10 +129,21 @@ pub(crate) const SCOPE_FACES: Say =
     say("some faces, as the job's file says", "algunos faldones, como dice el archivo de la obra");
 pub(crate) const LAYERS: Say = say("Old layers to strip", "Capas viejas por quitar");
 pub(crate) const BAD_LAYERS: Say = say("0 to 5 layers", "De 0 a 5 capas");
-pub(crate) const WASTE_BY: Say = say("Waste", "Desperdicio");
-pub(crate) const WASTE_BY_RULE: Say = say("as handbooks say", "como dicen los manuales");
-pub(crate) const WASTE_BY_GEOMETRY: Say =
-    say("by the cuts of these faces", "según los cortes de estos faldones");
+pub(crate) const WASTE_AS: Say = say("Waste as for", "Desperdicio como en");
+pub(crate) const WASTE_AS_DRAWN: Say = say("the roof as drawn", "el techo como está dibujado");
+pub(crate) const OWN_WASTE: Say = say("Waste, %", "Desperdicio, %");
+pub(crate) const OWN_WASTE_WHY: Say = say("By whose word", "Según quién");
+pub(crate) const OWN_WASTE_HELP: Say = say(
+    "The office's own share, in place of the kit's. Empty: as the kit says.",
+    "La parte propia de la oficina, en lugar de la del kit. Vacío: como dice el kit.",
+);
+pub(crate) const BAD_WASTE: Say = say("0 to 100 %", "De 0 a 100 %");
+pub(crate) const OWN_GEAR: Say = say("The office has its own", "La oficina tiene el suyo");
+pub(crate) const OWN_GEAR_HELP: Say = say(
+    "It comes back from the job: it is on the list to bring along, and nothing is bought.",
+    "Vuelve de la obra: está en la lista para llevar, y no se compra nada.",
+);
+pub(crate) const WITH_ORDER: Say = say("Taken with the order", "Se toma con el pedido");
 pub(crate) const PRICE_LIST: Say = say("Price list", "Lista de precios");
 pub(crate) const TAX_PERCENT: Say = say("Sales tax, %", "Impuesto de venta, %");
 pub(crate) const DELIVERY: Say = say("Delivery", "Entrega");

@@ -1,9 +1,10 @@
 //! Words about the house, the rule book, what was checked, the checklist and what an order costs.
 
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_job::{Difference, LimitRow, LoadStandard, NOT_IN_BOOK, PathScheme};
+use chalkcourse_job::{Difference, LimitRow, LoadStandard, PathScheme, Standing};
 use chalkcourse_plan::{GroupCost, StepCost};
-use chalkcourse_rules::{Checked, Pathway, Rule, Severity};
+use chalkcourse_rules::{Pathway, Rule, Severity};
+use chalkcourse_telling::CheckedReport;
 use chalkcourse_words::{Say, pick, say, tell};
 
 // Commands
@@ -202,8 +203,8 @@ pub(crate) fn wind_zone(zone: &chalkcourse_rules::wind::DrawnZone) -> String {
     tell!("zone {}: {:.1} psf", "zona {}: {:.1} psf", zone.zone.name(), zone.psf)
 }
 pub(crate) fn wind_zones_said(drawn: &chalkcourse_rules::wind::Drawn) -> String {
-    let mut words = drawn.about.clone();
-    for refused in &drawn.refused {
+    let mut words = chalkcourse_telling::wind::about(drawn);
+    for refused in &chalkcourse_telling::wind::not_drawn(drawn) {
         words.push_str(pick("\nNot drawn: ", "\nSin dibujar: "));
         words.push_str(refused);
     }
@@ -286,41 +287,41 @@ pub(crate) fn scheme(scheme: PathScheme) -> &'static str {
 pub(crate) const SCHEMES: [PathScheme; 2] = [PathScheme::WholeRoof, PathScheme::EachSlope];
 pub(crate) const STANDARDS: [LoadStandard; 2] = [LoadStandard::Asce716, LoadStandard::Asce722];
 
-/// What is weak about a source; none where a text was read.
-pub(crate) fn doubt(source: &str) -> Option<&'static str> {
-    [
-        (
-            NOT_IN_BOOK,
-            pick(
-                "No limit of its own: modules must stay on the face and off the hole.",
-                "Sin límite propio: los módulos deben quedar en el faldón y fuera del hueco.",
-            ),
-        ),
-        (
-            "from memory",
-            pick(
-                "In doubt: quoted from memory. Confirm it against the text.",
-                "En duda: citado de memoria. Confírmelo con el texto.",
-            ),
-        ),
-        (
-            "does not say",
-            pick(
-                "In doubt: the code leaves it open. Ask the official.",
-                "En duda: el código lo deja abierto. Pregunte al oficial.",
-            ),
-        ),
-        (
-            "must be held against",
-            pick(
-                "In doubt: read in another edition. Confirm it.",
-                "En duda: leído en otra edición. Confírmelo.",
-            ),
-        ),
-    ]
-    .into_iter()
-    .find_map(|(sign, words)| source.contains(sign).then_some(words))
+/// What is weak about a source, for who builds by it.
+pub(crate) fn doubt(standing: Option<Standing>) -> Option<&'static str> {
+    match standing? {
+        Standing::FromMemory => Some(pick(
+            "In doubt: quoted from memory. Confirm it against the text.",
+            "En duda: citado de memoria. Confírmelo con el texto.",
+        )),
+        Standing::LeftOpen => Some(pick(
+            "In doubt: the code leaves it open. Ask the official.",
+            "En duda: el código lo deja abierto. Pregunte al oficial.",
+        )),
+        Standing::Confirmed | Standing::Maker | Standing::Office | Standing::CommonPractice => None,
+    }
 }
+
+/// How far a source can be relied on, in a list to choose from.
+pub(crate) fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Confirmed => pick("read in the text", "leído en el texto"),
+        Standing::LeftOpen => pick("the text leaves it open", "el texto lo deja abierto"),
+        Standing::FromMemory => pick("from memory", "de memoria"),
+        Standing::Maker => pick("the maker's word", "palabra del fabricante"),
+        Standing::Office => pick("the office's own", "propio de la oficina"),
+        Standing::CommonPractice => pick("common practice", "práctica común"),
+    }
+}
+
+pub(crate) const STANDING: Say = say("How far it can be relied on", "Hasta dónde se puede confiar");
+
+/// Where a limit stands that the book does not have.
+pub(crate) const NOT_IN_BOOK: Say = say("none in this book", "ninguno en este libro");
+pub(crate) const NO_LIMIT: Say = say(
+    "No limit of its own: modules must stay on the face and off the hole.",
+    "Sin límite propio: los módulos deben quedar en el faldón y fuera del hueco.",
+);
 
 pub(crate) const BOOK_PARTS: Say = say("Parts of this book", "Partes de este libro");
 pub(crate) const BOOK_PARTS_WHY: Say = say(
@@ -359,7 +360,10 @@ pub(crate) fn field_words(difference: &Difference, rows: &[LimitRow]) -> String 
         let rest = difference.field.strip_prefix(&row.field)?;
         let rest = match rest {
             "" | ".value" => "",
-            ".source" => pick(", its source", ", su fuente"),
+            ".source" | ".source.text" => pick(", its source", ", su fuente"),
+            ".source.standing" => {
+                pick(", how far its source can be relied on", ", hasta dónde se puede confiar en su fuente")
+            }
             _ => return None,
         };
         Some(format!("{}: {}{rest}", row.part, row.name.to_lowercase()))
@@ -390,11 +394,11 @@ pub(crate) fn hidden_findings(hidden: usize) -> String {
         }
     }
 }
-pub(crate) fn checked_heading(checked: &[Checked]) -> String {
+pub(crate) fn checked_heading(checked: &[CheckedReport]) -> String {
     let on = checked.iter().filter(|rule| rule.on).count();
     tell!("What was checked: {on} of {} rules", "Lo que se revisó: {on} de {} reglas", checked.len())
 }
-pub(crate) fn checked_against(checked: &[Checked]) -> String {
+pub(crate) fn checked_against(checked: &[CheckedReport]) -> String {
     let book = checked.first().map_or("", |rule| rule.book.as_str());
     tell!(
         "Against {book}. These rules are not all that can be wrong.",
@@ -444,7 +448,7 @@ pub(crate) const CHART_ROWS: Say =
 
 /// For who can't see the small drawing of a rule.
 pub(crate) fn sketch_of(rule: &Rule) -> String {
-    tell!("Sketch: {}", "Croquis: {}", rule.title)
+    tell!("Sketch: {}", "Croquis: {}", chalkcourse_telling::title(rule))
 }
 
 pub(crate) fn group_cost(group: &GroupCost, currency: &str) -> String {
@@ -460,10 +464,11 @@ mod tests {
     use super::*;
 
     #[test]
-    fn doubt_is_told_and_a_text_that_was_read_has_none() {
-        assert_eq!(doubt("IRC R905.2.8.5 (2018)"), None);
-        assert!(doubt("IRC R903.2.2 (from memory): a cricket").is_some_and(|d| d.contains("memory")));
-        assert!(doubt("IRC R324.6.1 (2018). The code does not say whether in plan").is_some());
+    fn doubt_is_told_and_what_was_read_has_none() {
+        assert_eq!(doubt(Some(Standing::Confirmed)), None);
+        assert_eq!(doubt(None), None);
+        assert!(doubt(Some(Standing::FromMemory)).is_some_and(|d| d.contains("memory")));
+        assert!(doubt(Some(Standing::LeftOpen)).is_some());
     }
 
     #[test]
@@ -473,7 +478,10 @@ mod tests {
             let difference = Difference { field: field.to_owned(), one: None, other: None };
             field_words(&difference, &book.limits())
         };
-        assert_eq!(at("fire_access.path_width.source"), "Fire access: least width of a pathway, its source");
+        assert_eq!(
+            at("fire_access.path_width.source.text"),
+            "Fire access: least width of a pathway, its source"
+        );
         assert_eq!(at("setbacks.rake"), "Setbacks, on the slope: from rake");
         assert_eq!(at("based_on"), "based on");
     }

@@ -22,14 +22,14 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
         ui.separator();
         ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
             let mut about = String::new();
-            for line in chalkcourse_rules::checklist(job, &plan.layout) {
+            for line in chalkcourse_telling::checklist(job, &plan.layout) {
                 if line.about != about {
                     ui.add_space(theme::GAP);
                     ui.label(RichText::new(&line.about).strong());
                     about.clone_from(&line.about);
                 }
                 ui.label(&line.text);
-                ui.label(RichText::new(&line.source).small().color(quiet));
+                ui.label(RichText::new(&line.source.text).small().color(quiet));
                 ui.add_space(theme::GAP);
             }
             ui.separator();

@@ -101,7 +101,7 @@ fn new_line(job: &Job) -> AddedLine {
         number,
         name: text::NEW_LINE.now().to_owned(),
         group: Group::Roofing,
-        stage: Stage::Roofing,
+        stage: Stage::Shingles,
         package: text::PIECE.now().to_owned(),
         packages: 1,
         price: None,

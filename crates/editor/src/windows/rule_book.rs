@@ -4,7 +4,7 @@ use crate::commands::Command;
 use crate::panels::quiet;
 use crate::{fields, sketch, text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
-use chalkcourse_job::{Edit, Job, LimitRow, LimitValue, RuleBook, builtin_rule_books};
+use chalkcourse_job::{Edit, Job, LimitRow, LimitValue, RuleBook, Source, Standing, builtin_rule_books};
 use chalkcourse_rules::RULES;
 use chalkcourse_words::of_data;
 use egui::{Button, ComboBox, Context, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
@@ -203,7 +203,12 @@ fn parse_share(typed: &str) -> Result<f64, String> {
 /// By whose word a limit is, what is weak about that, and a field to write another.
 fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, actions: &mut Actions) {
     if windows.sourcing.as_ref() == Some(&row.field) {
-        if let Some(source) = fields::sentences(ui, text::SOURCE.now(), &row.source) {
+        let before = row.source.clone().unwrap_or_else(|| Source::new("", Standing::Office));
+        let typed = fields::sentences(ui, text::SOURCE.now(), &before.text);
+        let choices = Standing::ALL.map(|standing| (standing, text::standing(standing)));
+        let chosen = fields::choice_at(ui, NAME, text::STANDING.now(), before.standing, &choices);
+        if typed.is_some() || chosen.is_some() {
+            let source = Source::new(typed.unwrap_or(before.text), chosen.unwrap_or(before.standing));
             match book.with_source(&row.field, &source) {
                 Ok(book) => actions.push(take(text::change_source(row), book)),
                 Err(words) => actions.push(Action::Say(words)),
@@ -216,15 +221,20 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
         return;
     }
     ui.horizontal_wrapped(|ui| {
-        quiet(ui, &of_data(&row.source));
+        let words = row.source.as_ref().map(|source| of_data(&source.text));
+        quiet(ui, &words.unwrap_or_else(|| text::NOT_IN_BOOK.now().to_owned()));
         // The link goes to the next line as a whole.
         ui.style_mut().wrap_mode = Some(egui::TextWrapMode::Extend);
         let words = RichText::new(text::CHANGE_SOURCE.now()).small();
-        if row.source != chalkcourse_job::NOT_IN_BOOK && ui.link(words).clicked() {
+        if row.source.is_some() && ui.link(words).clicked() {
             windows.sourcing = Some(row.field.clone());
         }
     });
-    if let Some(words) = text::doubt(&row.source) {
+    let doubt = match &row.source {
+        Some(source) => text::doubt(Some(source.standing)),
+        None => Some(text::NO_LIMIT.now()),
+    };
+    if let Some(words) = doubt {
         let color = theme::of(ui).caution;
         ui.label(RichText::new(words).small().color(color));
     }
@@ -240,26 +250,27 @@ fn rules(ui: &mut Ui, job: &Job, actions: &mut Actions) {
         let mut on = !book.off.contains(rule.code);
         ui.add_space(theme::GAP);
         ui.horizontal(|ui| {
-            if ui.checkbox(&mut on, rule.title.now()).clicked() {
+            if ui.checkbox(&mut on, chalkcourse_telling::title(rule)).clicked() {
                 let mut book = (**book).clone();
                 if on {
                     book.off.remove(rule.code);
                 } else {
                     book.off.insert(rule.code.to_owned());
                 }
-                actions.push(take(text::switch_rule(rule.title.now(), on), book));
+                actions.push(take(text::switch_rule(chalkcourse_telling::title(rule), on), book));
             }
             quiet(ui, rule.code);
         });
         ui.horizontal_top(|ui| {
             sketch::show(ui, rule, SKETCH);
             ui.vertical(|ui| {
-                ui.label(rule.reason.now());
+                ui.label(chalkcourse_telling::reason(rule));
                 let source = rule.source(job);
-                quiet(ui, &of_data(&source));
+                quiet(ui, &of_data(&chalkcourse_telling::source(job, rule.code, &source)));
                 let caution = theme::of(ui).caution;
-                let doubt = text::doubt(&source).map(str::to_owned);
-                let why_not = rule.why_not(job).map(|why| text::not_checked(Some(&why)));
+                let doubt = text::doubt(source.standing()).map(str::to_owned);
+                let why_not = rule.why_not(job).map(|why| chalkcourse_telling::why_not(job, &why));
+                let why_not = why_not.map(|why| text::not_checked(Some(&why)));
                 for words in doubt.into_iter().chain(why_not) {
                     ui.label(RichText::new(words).small().color(caution));
                 }

@@ -137,7 +137,7 @@ fn a_row_that_is_shifted_keeps_hooked_and_says_so() {
     let shift = hand.job().blocks[0].shift(2).metres();
     assert!(shift > 0.3, "{shift}");
     let findings = hand.editor().document().plan().findings.iter();
-    assert_eq!(findings.filter(|finding| finding.code == "hook").count(), 0);
+    assert_eq!(findings.filter(|finding| finding.rule == "hook").count(), 0);
 }
 
 /// A block beside another one stops at its reveal, so that the two can be joined.

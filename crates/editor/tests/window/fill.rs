@@ -124,7 +124,7 @@ fn room_is_made_after_a_drag_onto_a_pipe() {
     hand.drag(from, to);
     hand.drop(to);
     let on_pipe = |hand: &Hand| {
-        hand.editor().document().plan().findings.iter().filter(|f| f.code == "clearance").count()
+        hand.editor().document().plan().findings.iter().filter(|f| f.rule == "clearance").count()
     };
     assert!(on_pipe(&hand) > 0, "the drag put it on no pipe");
     let dragged = hand.job();
@@ -267,7 +267,7 @@ fn what_costs_modules_lights_up_and_is_selected() {
         hand.harness.get_all_by_label_contains("Costs modules: ").next().expect("nothing costs modules");
     line.focus();
     hand.harness.run();
-    let lit = hand.editor().lit().expect("no place is lit").to_owned();
+    let lit = hand.editor().lit().expect("no place is lit");
     assert!(lit.contains("cost"), "{lit}");
     hand.key(Key::Enter);
     assert_ne!(hand.editor().selection(), Selection::Face(SOUTH), "{lit}");

@@ -23,8 +23,8 @@ fn a_fix_is_one_step_and_clears_its_finding() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     let before = hand.job();
-    let finding = findings(&hand).into_iter().find(|f| f.fix.is_some()).expect("no finding has a fix");
-    let label = finding.fix.as_ref().unwrap().label.clone();
+    let finding = findings(&hand).into_iter().find(|f| f.candidate.is_some()).expect("no finding has a fix");
+    let label = chalkcourse_telling::label(&hand.job(), finding.candidate.as_ref().unwrap());
     hand.harness.get_all_by_label(&label).next().unwrap().click();
     hand.harness.run();
     assert!(findings(&hand).iter().all(|f| f.key != finding.key), "the fix did not clear it");
@@ -60,14 +60,14 @@ fn pointing_at_a_row_lights_its_place() {
     break_a_rule(&mut hand);
     let first = findings(&hand)[0].clone();
     assert_eq!(hand.editor().lit(), None);
-    let words = format!("{:?}: {}", first.severity, first.message);
+    let words = format!("{:?}: {}", first.severity, chalkcourse_telling::message(&hand.job(), &first));
     hand.harness.get_by_label(&words).hover();
     hand.harness.run();
-    assert_eq!(hand.editor().lit(), Some(first.key.as_str()));
+    assert_eq!(hand.editor().lit(), Some(first.key.to_string()));
     hand.press("Quantities");
     hand.harness.get_by_label_contains("FH-102, ").hover();
     hand.harness.run();
-    assert_eq!(hand.editor().lit(), Some("FH-102"));
+    assert_eq!(hand.editor().lit().as_deref(), Some("FH-102"));
 }
 
 #[test]
@@ -75,11 +75,11 @@ fn pointing_at_a_fix_shows_what_it_would_do_and_changes_nothing() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     let before = hand.job();
-    let finding = findings(&hand).into_iter().find(|f| f.fix.is_some()).expect("no finding has a fix");
-    let label = finding.fix.as_ref().unwrap().label.clone();
+    let finding = findings(&hand).into_iter().find(|f| f.candidate.is_some()).expect("no finding has a fix");
+    let label = chalkcourse_telling::label(&hand.job(), finding.candidate.as_ref().unwrap());
     assert_eq!(hand.editor().previewed(), None);
     hand.harness.get_all_by_label(&label).next().unwrap().hover();
     hand.harness.run();
-    assert_eq!(hand.editor().previewed(), Some(finding.key.as_str()));
+    assert_eq!(hand.editor().previewed(), Some(&finding.key));
     assert_eq!(hand.job(), before);
 }

@@ -63,7 +63,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     }
     hand.harness.run();
     let findings: Vec<_> =
-        hand.editor().document().plan().findings.iter().map(|f| f.message.clone()).collect();
+        hand.editor().document().plan().findings.iter().map(|f| f.key.to_string()).collect();
     assert!(hand.sees("Step 6 of 6"), "{findings:#?}");
     hand.key(Key::O);
     hand.harness.run();

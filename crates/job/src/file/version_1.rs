@@ -2,11 +2,12 @@
 //! their numbers.
 
 use crate::face::in_file::FaceInFile;
+use crate::finding_key::version_1;
 use crate::{
-    Block, Face, FaceId, Kit, OrderChoices, Overrule, Penetration, PriceList, RoofPart, RuleBook, Site,
-    TapedDeck, Underlay, Waiver, WorkedOut,
+    Block, Face, FaceId, FindingKey, Kit, OrderChoices, Overrule, Penetration, PriceList, RoofPart, RuleBook,
+    Site, Subject, TapedDeck, Underlay, Waiver, WorkedOut,
 };
-use chalkcourse_geometry::{EdgeKind, SideId, Units};
+use chalkcourse_geometry::{EdgeKind, Units};
 use serde::Deserialize;
 use std::sync::Arc;
 
@@ -28,7 +29,7 @@ pub(super) struct Job {
     #[serde(default)]
     blocks: Vec<Block>,
     #[serde(default)]
-    waivers: Vec<OldWaiver>,
+    waivers: Vec<Waiver>,
     #[serde(default)]
     underlay: Option<Underlay>,
     kit: Arc<Kit>,
@@ -61,15 +62,6 @@ struct OldOverrule {
     ring: usize,
     side: usize,
     kind: EdgeKind,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct OldWaiver {
-    key: String,
-    reason: String,
-    by: String,
-    date: String,
 }
 
 /// What named sides by ring and corner. It can be brought over once the outlines are there.
@@ -106,7 +98,6 @@ impl Job {
             faces.into_iter().map(face).collect()
         };
         let (faces, resting) = (faces_of(faces), faces_of(resting));
-        let waiver = |OldWaiver { key, reason, by, date }| Waiver { key, reason, by, date };
         let job = crate::Job {
             name,
             site,
@@ -116,7 +107,7 @@ impl Job {
             resting,
             penetrations,
             blocks,
-            waivers: waivers.into_iter().map(waiver).collect(),
+            waivers,
             underlay,
             kit,
             rule_book,
@@ -145,84 +136,13 @@ impl ByPlace {
                 face.taped = TapedDeck { of: face.deck_sides(), ..face.taped };
             }
         }
-        let crate::Job { faces, waivers, .. } = job;
-        for waiver in waivers {
-            waiver.key = key_now(&waiver.key, |face, ring, side| {
-                let sides = &faces.iter().find(|there| there.id == face)?.sides;
-                side.map_or_else(|| sides.of_ring(ring), |side| sides.at(ring, side))
-            });
-        }
-    }
-}
-
-/// A finding's key as version 1 wrote it, with sides by their numbers: `face-1/ring-0-side-3/rake` becomes
-/// `face-1/side-7/rake`, and a hole is named by the least of its sides. `number` gives that of a side, or with `None` of a
-/// ring. A key that names no side of the face stays as it was: it names nothing today.
-fn key_now(key: &str, number: impl Fn(FaceId, usize, Option<usize>) -> Option<SideId>) -> String {
-    let mut face = None;
-    let parts = key.split('/').map(|part| {
-        if let Some(id) = part.strip_prefix("face-").and_then(|id| id.parse().ok()) {
-            face = Some(FaceId(id));
-        }
-        face.and_then(|face| part_now(part, |ring, side| number(face, ring, side)))
-            .unwrap_or_else(|| part.to_owned())
-    });
-    parts.collect::<Vec<_>>().join("/")
-}
-
-/// The same for what is between two strokes; `None` where no side is named.
-fn part_now(part: &str, number: impl Fn(usize, Option<usize>) -> Option<SideId>) -> Option<String> {
-    let at = part.find("ring-").filter(|&at| at == 0 || part[..at].ends_with('-'))?;
-    let (before, named) = (&part[..at], &part[at + "ring-".len()..]);
-    match named.split_once("-side-") {
-        Some((ring, side)) => {
-            let (side, beyond) = side.split_once('-').map_or((side, None), |(side, face)| (side, Some(face)));
-            let id = number(ring.parse().ok()?, Some(side.parse().ok()?))?;
-            let beyond = beyond.map_or_else(String::new, |face| format!("/face-{face}"));
-            Some(format!("{before}side-{id}{beyond}"))
-        }
-        None => match named.parse().ok()? {
-            0 => Some(format!("{before}outline")),
-            ring => Some(format!("{before}hole-{}", number(ring, None)?)),
-        },
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// Face 2 has five sides and a hole of three, numbered from 10.
-    fn now(key: &str) -> String {
-        key_now(key, |face, ring, side| {
-            let (first, corners) = *[(10, 5), (15, 3)].get(ring).filter(|_| face == FaceId(2))?;
-            let side = side.unwrap_or(0);
-            (side < corners).then(|| SideId(first + side as u32))
-        })
-    }
-
-    #[test]
-    fn keys_of_old_name_the_same_side() {
-        for (old, expect) in [
-            ("setback/block-3/face-2/ring-0-side-3/rake", "setback/block-3/face-2/side-13/rake"),
-            ("setback/block-3/face-2/ring-1/wall-line", "setback/block-3/face-2/hole-15/wall-line"),
-            ("valley-hip/block-3/face-2/ring-1-side-2-9", "valley-hip/block-3/face-2/side-17/face-9"),
-            (
-                "fire-hip-valley/block-3/face-2/ring-0-side-0/face-1",
-                "fire-hip-valley/block-3/face-2/side-10/face-1",
-            ),
-            ("fire-ridge/block-3/face-2/ring-0-side-4", "fire-ridge/block-3/face-2/side-14"),
-            ("outline/face-2/no-area-ring-0", "outline/face-2/no-area-outline"),
-            ("outline/face-2/hole-outside-ring-1", "outline/face-2/hole-outside-hole-15"),
-            // What names no side stays, and so do keys without one.
-            ("ridge-course/block-3/face-2/ring-0-side-5", "ridge-course/block-3/face-2/ring-0-side-5"),
-            ("ridge-course/block-3/face-7/ring-0-side-0", "ridge-course/block-3/face-7/ring-0-side-0"),
-            ("setback/block-3/face-2/ring-x/rake", "setback/block-3/face-2/ring-x/rake"),
-            ("pitch/block-3/face-2", "pitch/block-3/face-2"),
-            ("ring-0-side-0", "ring-0-side-0"),
-            ("", ""),
-        ] {
-            assert_eq!(now(old), expect);
+        let read = |waiver: &Waiver| match &waiver.key.subject {
+            Subject::Unread(text) => version_1::read(text, job),
+            _ => None,
+        };
+        let keys: Vec<Option<FindingKey>> = job.waivers.iter().map(read).collect();
+        for (waiver, key) in job.waivers.iter_mut().zip(keys) {
+            waiver.key = key.unwrap_or_else(|| waiver.key.clone());
         }
     }
 }

@@ -89,8 +89,20 @@ impl Kit {
                 return Err(tell!("{field} must be 0 or more", "{field} debe ser 0 o más"));
             }
         }
+        for (field, length) in [
+            ("flashing.underlayment_lap", flashing.underlayment_lap),
+            ("flashing.chimney_return", flashing.chimney_return),
+        ] {
+            if !(0.0..1.0).contains(&length.metres()) {
+                return Err(tell!(
+                    "{field} must be 0 or more and below 1 m",
+                    "{field} debe ser 0 o más y menos de 1 m"
+                ));
+            }
+        }
         self.laying.check()?;
         self.check_limits()?;
+        self.check_choices()?;
         if self.part(&self.module.part).is_none() {
             return Err(tell!(
                 "module.part: there is no part {:?} among the parts",
@@ -138,16 +150,24 @@ impl Kit {
                     holds.amount()
                 ));
             }
-            if !(0.0..=1.0).contains(&part.waste) {
-                return Err(tell!(
-                    "parts[{index}].waste is a share from 0 to 1, not {}",
-                    "parts[{index}].waste es una parte de 0 a 1, no {}",
-                    part.waste
-                ));
-            }
+            part.waste.check().map_err(|wrong| format!("parts[{index}].{wrong}"))?;
             for (term_index, term) in part.needs.iter().enumerate() {
                 term.check(self, index)
                     .map_err(|wrong| format!("parts[{index}].needs[{term_index}]: {wrong}"))?;
+            }
+        }
+        self.check_hold_down()?;
+        self.check_laps()
+    }
+
+    fn check_choices(&self) -> Result<(), String> {
+        for (index, choice) in self.choices.iter().enumerate() {
+            if choice.code.trim().is_empty() || self.choices[..index].iter().any(|c| c.code == choice.code) {
+                return Err(tell!(
+                    "choices[{index}].code: each choice needs a code of its own, not {:?}",
+                    "choices[{index}].code: cada opción necesita un código propio, no {:?}",
+                    choice.code
+                ));
             }
         }
         Ok(())
@@ -164,6 +184,14 @@ impl Term {
                     "of: la pieza {number:?} debe estar arriba de esta"
                 ));
             }
+        }
+        if let Some(when) = &self.when
+            && !kit.choices.iter().any(|choice| choice.code == *when)
+        {
+            return Err(tell!(
+                "when: there is no choice {when:?} among the choices",
+                "when: no hay opción {when:?} entre las opciones"
+            ));
         }
         let sound = match self.each {
             Amount::Count(count) => (0.0..1e6).contains(&count),
@@ -213,7 +241,7 @@ impl Term {
 
 #[cfg(test)]
 mod tests {
-    use super::super::Part;
+    use super::super::{Part, Waste};
     use super::*;
     use crate::Holds;
     use crate::{builtin_kit, builtin_prices};
@@ -232,7 +260,7 @@ mod tests {
         prices.check().unwrap();
         for part in &kit.parts {
             assert!(prices.prices.contains_key(&part.number), "{} has no price", part.number);
-            assert!(!part.source.is_empty(), "{} names no source", part.number);
+            assert!(!part.source.text.is_empty(), "{} names no source", part.number);
         }
         assert!(prices.prices.keys().all(|number| kit.part(number).is_some()));
     }
@@ -251,7 +279,8 @@ mod tests {
         refused(|part| part.package.holds = Holds::Pieces(2.5), "parts[1].package.holds");
         refused(|part| part.package.holds = Holds::Pieces(0.0), "parts[1].package.holds");
         refused(|part| part.number = " ".into(), "parts[1].number");
-        refused(|part| part.waste = 1.5, "parts[1].waste");
+        refused(|part| part.waste = Waste::Share(1.5), "parts[1].waste");
+        refused(|part| part.needs[0].when = Some("sunday".into()), "sunday");
         refused(|part| part.needs[0].of = Measure::Part("FH-999".into()), "FH-999");
         let laps = Amount::Pieces { length: Length::from_feet(1.0), lap: Length::from_feet(1.0) };
         refused(|part| part.needs[0].each = laps.clone(), "lap");

@@ -1,3 +1,4 @@
+use super::Stage;
 use chalkcourse_words::pick;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -22,11 +23,13 @@ pub enum Group {
     Labour,
     /// What is carted away.
     Disposal,
+    /// Permits and the like.
+    Fees,
 }
 
 impl Group {
     /// All groups, in the order in which an order lists them.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Solar,
         Self::Flashing,
         Self::Roofing,
@@ -35,6 +38,7 @@ impl Group {
         Self::Safety,
         Self::Labour,
         Self::Disposal,
+        Self::Fees,
     ];
 
     /// The heading on an order.
@@ -48,53 +52,23 @@ impl Group {
             Self::Safety => pick("Safety and consumables", "Seguridad y consumibles"),
             Self::Labour => pick("Labour", "Mano de obra"),
             Self::Disposal => pick("Disposal", "Desecho"),
+            Self::Fees => pick("Permits and fees", "Permisos y derechos"),
         }
     }
 
-    /// The stage of work that parts of the group are usually for.
+    /// The stage of work at which parts of the group are usually laid, the first one of several.
     pub fn usual_stage(self) -> Stage {
         match self {
-            Self::Deck | Self::Safety | Self::Disposal => Stage::TearOff,
+            Self::Deck | Self::Safety | Self::Disposal | Self::Fees => Stage::TearOff,
             Self::Roofing => Stage::DryIn,
-            Self::Solar | Self::Labour => Stage::Array,
-            Self::Flashing => Stage::Flashing,
-            Self::Wire => Stage::Wiring,
+            Self::Solar | Self::Labour => Stage::Modules,
+            Self::Flashing => Stage::BaseRail,
+            Self::Wire => Stage::Wires,
         }
     }
-}
 
-/// A stage of the work, in the order in which a roof is built.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Stage {
-    /// Strip the roof and make the deck sound.
-    TearOff,
-    /// Drip edge, leak barrier, underlayment: rain stays out from here on.
-    DryIn,
-    /// Base rail and modules.
-    Array,
-    /// Sides, head and corners of the array.
-    Flashing,
-    /// Shingles, caps and what goes with them.
-    Roofing,
-    /// Ground, leads and the junction box.
-    Wiring,
-}
-
-impl Stage {
-    /// All stages, first to last.
-    pub const ALL: [Self; 6] =
-        [Self::TearOff, Self::DryIn, Self::Array, Self::Flashing, Self::Roofing, Self::Wiring];
-
-    /// The heading on an order.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::TearOff => pick("Tear-off", "Retiro"),
-            Self::DryIn => pick("Dry-in", "Impermeabilización"),
-            Self::Array => pick("Array", "Arreglo"),
-            Self::Flashing => pick("Flashing", "Tapajuntas"),
-            Self::Roofing => pick("Roofing", "Recubrimiento"),
-            Self::Wiring => pick("Wiring", "Cableado"),
-        }
+    /// Whether its parts come on a truck to be counted: work, what is carted away and fees do not.
+    pub fn comes_on_a_truck(self) -> bool {
+        !matches!(self, Self::Labour | Self::Disposal | Self::Fees)
     }
 }

@@ -43,6 +43,9 @@ pub enum Measure {
     /// Area of the strip around the array that the kit's membrane margin makes, on the face and once where blocks are
     /// near one another.
     Around,
+    /// Area of the deck under the array and of the strip around it, on the face: what the array's membrane covers, once
+    /// where blocks are near one another.
+    ArrayMembrane,
     /// Length of the way from the lowest row past every module device to the top of the array.
     BondingPath,
     /// Pieces of another part, before waste and packages.
@@ -55,17 +58,21 @@ pub enum Measure {
     Job,
     /// Each person of the kit's crews.
     Person,
+    /// Each person of those crews that work on the roof.
+    PersonOnRoof,
     /// Area of the deck that is covered anew.
     Deck,
     /// Area of old roofing that comes off, each layer counted.
     TearOff,
     /// Area of the deck less that under the array.
     Shingled,
-    /// Area of the deck where the rule book asks for one layer of underlayment.
+    /// Area of the deck where the rule book asks for one layer of underlayment and no self-adhered membrane of the order
+    /// lies: neither the leak barrier at the eaves, in whole widths of its roll, nor the array's. What underlayment and
+    /// membrane lap is in it.
     SingleUnderlayment,
-    /// Area of the deck where the rule book asks for two.
+    /// The same where the rule book asks for two.
     DoubleUnderlayment,
-    /// Area along the eaves that the rule book protects against ice, as far as the array's membrane does not lie there.
+    /// Area along the eaves that the rule book protects against ice, full length, under the array too: it is laid first.
     LeakBarrier,
     /// Area of the strip around each penetration that the kit's margin makes.
     AroundThrough,
@@ -77,6 +84,8 @@ pub enum Measure {
     SideWallCourse,
     /// Each wall line across the slope: its length.
     HeadWall,
+    /// Each wall line up the slope that begins at an eave: water that comes down it must be turned out.
+    KickOut,
     /// Each penetration of this kind.
     Through(PenetrationKind),
     /// Each round pipe whose outside is more than the one and at most the other, in millimetres.
@@ -90,6 +99,43 @@ pub enum Measure {
     CurbCourse,
     /// The lower and the upper side of each chimney and skylight: its length.
     CurbWidth,
+    /// What flashes each chimney, whether it is drawn as a part of the house or as what comes through a face.
+    Chimney(ChimneyPart),
+    /// The cricket behind each chimney, or whatever else comes through, that is drawn with one or that the rule book asks one for.
+    Cricket(CricketPart),
+}
+
+/// What flashes a chimney.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum ChimneyPart {
+    /// Each chimney.
+    Each,
+    /// Its lower side with the kit's return at both ends: a length.
+    Apron,
+    /// Each course on both sides, and one more a side: pieces of step flashing.
+    Course,
+    /// Its upper side with the kit's return at both ends, where no cricket is: a length.
+    BackPan,
+    /// Each side all around, along the cricket where there is one: its length.
+    Counter,
+}
+
+/// What a cricket is made of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum CricketPart {
+    /// Each cricket.
+    Each,
+    /// Each piece of its frame, its length: the ridge, a rafter on each side against what it stands behind, a sleeper on
+    /// the deck in each valley.
+    Frame,
+    /// Area of its two faces on their slope.
+    Area,
+    /// Each of its two valleys: its length.
+    Valley,
+    /// Each of the two lines where it meets what it stands behind: its length.
+    Wall,
 }
 
 impl Measure {
@@ -103,9 +149,13 @@ impl Measure {
             | Self::Edge(_)
             | Self::SideWall
             | Self::HeadWall
-            | Self::CurbWidth => Unit::Length,
+            | Self::CurbWidth
+            | Self::Chimney(ChimneyPart::Apron | ChimneyPart::BackPan | ChimneyPart::Counter)
+            | Self::Cricket(CricketPart::Frame | CricketPart::Valley | CricketPart::Wall) => Unit::Length,
             Self::Under
             | Self::Around
+            | Self::ArrayMembrane
+            | Self::Cricket(CricketPart::Area)
             | Self::Deck
             | Self::TearOff
             | Self::Shingled
@@ -130,6 +180,10 @@ impl Measure {
             | Self::Joints(_)
             | Self::Job
             | Self::Person
+            | Self::PersonOnRoof
+            | Self::KickOut
+            | Self::Chimney(ChimneyPart::Each | ChimneyPart::Course)
+            | Self::Cricket(CricketPart::Each)
             | Self::SideWallCourse
             | Self::Through(_)
             | Self::Pipe { .. }

@@ -1,3 +1,4 @@
+use crate::Source;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -9,6 +10,6 @@ pub struct Caution {
     pub about: String,
     /// What to do or to check.
     pub text: String,
-    /// The section of a code, or "common practice, no source".
-    pub source: String,
+    /// By whose word.
+    pub source: Source,
 }

@@ -1,6 +1,7 @@
 //! Every limit of a rule book as a row, to show and to change: one walk over the book serves both.
 
 use super::{Limit, LoadStandard, PathScheme, RuleBook};
+use crate::{Source, Standing};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
 use chalkcourse_words::{pick, tell};
 use std::collections::BTreeMap;
@@ -41,12 +42,9 @@ pub struct LimitRow {
     pub name: String,
     /// What it says.
     pub value: LimitValue,
-    /// Its source, or [`NOT_IN_BOOK`].
-    pub source: String,
+    /// By whose word; `None` for a setback or clearance that the book does not have.
+    pub source: Option<Source>,
 }
-
-/// The source of a setback or clearance that a book does not have.
-pub const NOT_IN_BOOK: &str = "none in this book";
 
 /// Before the source of a limit that was changed by hand.
 const AMENDED: &str = "amended by the office";
@@ -55,7 +53,7 @@ const AMENDED: &str = "amended by the office";
 trait Slot {
     fn value(&self) -> LimitValue;
     fn set(&mut self, value: &LimitValue) -> bool;
-    fn source(&mut self) -> &mut String;
+    fn source(&mut self) -> &mut Source;
 }
 
 macro_rules! slot {
@@ -74,7 +72,7 @@ macro_rules! slot {
                 }
                 false
             }
-            fn source(&mut self) -> &mut String {
+            fn source(&mut self) -> &mut Source {
                 &mut self.source
             }
         }
@@ -106,7 +104,7 @@ impl Slot for Number<'_> {
         self.0.value = *number;
         true
     }
-    fn source(&mut self) -> &mut String {
+    fn source(&mut self) -> &mut Source {
         &mut self.0.source
     }
 }
@@ -115,12 +113,13 @@ type Visit<'v> = dyn FnMut(String, &'static str, String, &mut dyn Slot) + 'v;
 
 impl RuleBook {
     /// Every limit of the book, in the order of its file. Setbacks and clearances that the book does not have are here
-    /// as zero, with [`NOT_IN_BOOK`] for a source.
+    /// as zero, without a source.
     pub fn limits(&self) -> Vec<LimitRow> {
         let mut book = self.clone();
         let mut rows = Vec::new();
         book.walk(&mut |field, part, name, slot| {
-            rows.push(LimitRow { field, part, name, value: slot.value(), source: slot.source().clone() });
+            let source = Some(slot.source().clone()).filter(is_there);
+            rows.push(LimitRow { field, part, name, value: slot.value(), source });
         });
         rows
     }
@@ -137,11 +136,12 @@ impl RuleBook {
                 return true;
             }
             let source = slot.source();
-            *source = match source.as_str() {
-                NOT_IN_BOOK => "added by the office".to_owned(),
+            let text = match source.text.as_str() {
+                "" => "added by the office".to_owned(),
                 old if old.starts_with(AMENDED) => old.to_owned(),
                 old => format!("{AMENDED}; before: {old}"),
             };
+            *source = Source::new(text, Standing::Office);
             slot.set(value)
         })
     }
@@ -150,15 +150,15 @@ impl RuleBook {
     ///
     /// # Errors
     /// There is no such limit, or the source is empty: a limit without one is nobody's word.
-    pub fn with_source(&self, field: &str, source: &str) -> Result<Self, String> {
-        if source.trim().is_empty() {
+    pub fn with_source(&self, field: &str, source: &Source) -> Result<Self, String> {
+        if source.text.trim().is_empty() {
             return Err(
                 pick("say where the limit comes from: a section, a listing, or “common practice, no source”", "diga de dónde viene el límite: una sección, una certificación, o “práctica común, sin fuente”")
                     .to_owned(),
             );
         }
         self.changed(field, &mut |slot| {
-            source.trim().clone_into(slot.source());
+            *slot.source() = Source::new(source.text.trim(), source.standing);
             true
         })
     }
@@ -186,9 +186,9 @@ impl RuleBook {
             }
             Some(true) => {}
         }
-        book.setbacks.retain(|_, limit| limit.source != NOT_IN_BOOK);
+        book.setbacks.retain(|_, limit| is_there(&limit.source));
         for limits in [&mut book.clearances, &mut book.clearances_above, &mut book.clearances_below] {
-            limits.retain(|_, limit| limit.source != NOT_IN_BOOK);
+            limits.retain(|_, limit| is_there(&limit.source));
         }
         book.check()?;
         Ok(book)
@@ -202,7 +202,7 @@ impl RuleBook {
             mut one: impl FnMut(K, &mut Limit<Length>),
         ) {
             for &kind in kinds {
-                let none = || Limit { value: Length::ZERO, source: NOT_IN_BOOK.to_owned() };
+                let none = || Limit { value: Length::ZERO, source: Source::new("", Standing::Office) };
                 one(kind, map.entry(kind).or_insert_with(none));
             }
         }
@@ -413,6 +413,11 @@ impl RuleBook {
     }
 }
 
+/// Whether a limit stands in the book: while it is walked, one that does not has a source without words.
+fn is_there(source: &Source) -> bool {
+    !source.text.is_empty()
+}
+
 /// The word of a kind in a file.
 fn key(kind: impl serde::Serialize) -> String {
     serde_json::to_value(kind).ok().and_then(|word| word.as_str().map(str::to_owned)).unwrap_or_default()
@@ -442,7 +447,7 @@ mod tests {
             let mut expected = Vec::new();
             in_file("", &serde_json::to_value(&**book).unwrap(), &mut expected);
             expected.sort();
-            let rows = book.limits().into_iter().filter(|row| row.source != NOT_IN_BOOK);
+            let rows = book.limits().into_iter().filter(|row| row.source.is_some());
             let mut fields: Vec<_> = rows.map(|row| row.field).collect();
             fields.sort();
             assert_eq!(fields, expected, "{}", book.name);
@@ -456,9 +461,13 @@ mod tests {
         let own = book.with_limit("setbacks.rake", &nine).unwrap();
         assert_eq!(own.setback(EdgeKind::Rake), Length::from_inches(9.0));
         let fields: Vec<_> = book.differences(&own).into_iter().map(|d| d.field).collect();
-        assert_eq!(fields, ["setbacks.rake.source", "setbacks.rake.value"]);
+        assert_eq!(
+            fields,
+            ["setbacks.rake.source.standing", "setbacks.rake.source.text", "setbacks.rake.value"]
+        );
         let source = &own.setbacks[&EdgeKind::Rake].source;
-        assert!(source.starts_with("amended") && source.contains("step flashing"), "{source}");
+        assert!(source.text.starts_with("amended") && source.text.contains("step flashing"), "{source:?}");
+        assert_eq!(source.standing, Standing::Office);
         // Changed once more it says so once.
         let again = own.with_limit("setbacks.rake", &LimitValue::Length(Length::from_inches(8.0))).unwrap();
         assert_eq!(again.setbacks[&EdgeKind::Rake].source, *source);
@@ -479,7 +488,7 @@ mod tests {
         let mut book = (*builtin_rule_book()).clone();
         book.setbacks.remove(&EdgeKind::Hip);
         let row = book.limits().into_iter().find(|row| row.field == "setbacks.hip").unwrap();
-        assert_eq!((row.value, row.source.as_str()), (LimitValue::Length(Length::ZERO), NOT_IN_BOOK));
+        assert_eq!((row.value, row.source), (LimitValue::Length(Length::ZERO), None));
         let six = LimitValue::Length(Length::from_inches(6.0));
         let own = book.with_limit("setbacks.hip", &six).unwrap();
         assert_eq!(own.setback(EdgeKind::Hip), Length::from_inches(6.0));
@@ -493,8 +502,9 @@ mod tests {
         assert!(share(1.0).is_ok() && share(1.01).is_err() && share(f64::NAN).is_err());
         assert!(book.with_limit("hooked_share", &LimitValue::Psf(0.5)).is_err());
         assert!(book.with_limit("setbacks.moon", &LimitValue::Count(1)).is_err());
-        assert!(book.with_source("setbacks.rake", "  ").is_err());
-        let own = book.with_source("setbacks.rake", "county amendment 12").unwrap();
-        assert_eq!(own.setbacks[&EdgeKind::Rake].source, "county amendment 12");
+        let source = |text: &str| Source::new(text, Standing::Confirmed);
+        assert!(book.with_source("setbacks.rake", &source("  ")).is_err());
+        let own = book.with_source("setbacks.rake", &source(" county amendment 12 ")).unwrap();
+        assert_eq!(own.setbacks[&EdgeKind::Rake].source, source("county amendment 12"));
     }
 }

@@ -1,4 +1,5 @@
 use super::Limit;
+use crate::PenetrationKind;
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_words::tell;
 use schemars::JsonSchema;
@@ -50,6 +51,15 @@ pub struct IceBarrier {
 }
 
 impl Roofing {
+    /// Whether a penetration of a kind, so wide along the eave in metres, has a cricket on its ridge side. Unit skylights go by
+    /// their maker's flashing kit, and what a person leaves by has its own curb.
+    pub fn asks_cricket(&self, kind: PenetrationKind, wide: f64) -> bool {
+        // What was drawn to a tenth of a millimetre is that wide.
+        const NEAR: f64 = 1e-4;
+        !matches!(kind, PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
+            && wide > self.cricket_from.value.metres() + NEAR
+    }
+
     pub(super) fn check(&self) -> Result<(), String> {
         let ice = self.ice_barrier.as_ref();
         let lengths = [

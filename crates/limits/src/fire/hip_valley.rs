@@ -49,7 +49,10 @@ mod tests {
     #[test]
     fn short_of_at_and_beyond_18_in_in_plan_with_modules_beyond() {
         let mut job = hip();
-        let limit = Limit { value: Length::from_inches(18.0), source: "IFC 605.11".into() };
+        let limit = Limit {
+            value: Length::from_inches(18.0),
+            source: chalkcourse_job::Source::new("IFC 605.11", chalkcourse_job::Standing::Confirmed),
+        };
         book(&mut job).fire_access.as_mut().unwrap().hip_or_valley = Some(limit);
         assert!(of(&job, "fire-hip-valley").is_empty(), "modules on one side alone");
         job.blocks = vec![block(4, 2, (6.0, 0.5), 1, 1)];

@@ -9,7 +9,7 @@ use super::bounds;
 use crate::room::{Fire, path_strips, room};
 use chalkcourse_geometry::fit::{Part, least_slide};
 use chalkcourse_geometry::{DVec2, Rect, Roof, Units, dvec2};
-use chalkcourse_job::{Block, BlockId, Edit, Job, apply};
+use chalkcourse_job::{Block, BlockId, Edit, FindingKey, Job, apply};
 use chalkcourse_layout::{Layout, PlacedBlock, assemble};
 use chalkcourse_limits::{Share, array_share};
 use chalkcourse_rules::{Finding, Severity};
@@ -93,7 +93,7 @@ struct Search<'a> {
     roof: Arc<Roof>,
     trial: Job,
     start: &'a Block,
-    known: BTreeSet<String>,
+    known: BTreeSet<FindingKey>,
 }
 
 /// What the rules say to one place of the block.
@@ -103,7 +103,7 @@ struct Judged {
     /// The moves that they offer.
     moves: Vec<DVec2>,
     /// All that weighs, of the whole job.
-    keys: BTreeSet<String>,
+    keys: BTreeSet<FindingKey>,
     /// Whether a person waived a finding of the block: what it is about may stay in the way.
     waived: bool,
 }
@@ -191,7 +191,7 @@ impl Search<'_> {
             }
             let by = move_of(finding, &moved);
             judged.moves.extend(by);
-            judged.in_the_way += usize::from(by.is_some() || finding.code == "off-face");
+            judged.in_the_way += usize::from(by.is_some() || finding.rule == "off-face");
         }
         Some(judged)
     }
@@ -246,7 +246,7 @@ fn parts(placed: &PlacedBlock) -> Vec<Part> {
 
 /// The move of a block that a finding offers.
 fn move_of(finding: &Finding, block: &Block) -> Option<DVec2> {
-    match &finding.fix.as_ref()?.edit {
+    match &finding.candidate.as_ref()?.edit {
         Edit::PutBlock(next) if next.id == block.id && next.at != block.at => {
             let only_moved = Block { at: block.at, ..next.clone() } == *block;
             only_moved.then_some(next.at - block.at)

@@ -421,7 +421,7 @@ fn allowed(job: &Job, layout: &Layout, index: usize, fire: Fire, own: &[Block]) 
 fn path_is_clear(job: &Job, fill: &Fill) -> bool {
     let Ok(after) = apply(job, &fill_edit(job, fill)) else { return false };
     let findings = chalkcourse_rules::check(&after, &Layout::of(&after));
-    !findings.iter().any(|f| f.code == "fire-plane-path" && f.place.face == Some(fill.face))
+    !findings.iter().any(|f| f.rule == "fire-plane-path" && f.place.face == Some(fill.face))
 }
 
 /// A job as if its kit let modules lie in one way alone: for a fill that a person wants to have so.

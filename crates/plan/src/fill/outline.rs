@@ -3,7 +3,7 @@
 use super::FillError;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{StackCosts, Tile};
-use chalkcourse_job::{Amount, Job, Measure, Part};
+use chalkcourse_job::{Amount, Job, Measure, Part, RoofKind};
 
 /// What an outline costs.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,7 +34,7 @@ pub(super) fn outline(job: &Job, tile: &Tile, exposure: f64) -> Result<Outline, 
     let (base, side, head) = (of(Measure::BaseRail)?, of(Measure::Side)?, of(Measure::Head)?);
     let course = of(Measure::SideCourse)?.each;
     let support = of(Measure::HeadSupport)?.each;
-    let membrane = of(Measure::Around)?.each;
+    let membrane = of(Measure::Around)?.each + of(Measure::ArrayMembrane)?.each;
     let margin = job.kit.flashing.membrane.metres();
     let (strip, square) = (membrane * margin, membrane * margin * margin);
     let courses = if exposure > 0.0 { up / exposure } else { 0.0 };
@@ -63,9 +63,9 @@ pub(super) fn outline(job: &Job, tile: &Tile, exposure: f64) -> Result<Outline, 
 fn rate(job: &Job, measure: &Measure) -> Result<Rate, FillError> {
     let mut sum = Rate::default();
     for part in &job.kit.parts {
-        for term in part.needs.iter().filter(|term| term.of == *measure) {
+        for term in part.needs.iter().filter(|term| term.of == *measure && job.order.counts(term)) {
             let price = price(job, part)?;
-            let area = matches!(measure, Measure::Around | Measure::Under);
+            let area = matches!(measure, Measure::Around | Measure::ArrayMembrane | Measure::Under);
             let run = matches!(measure, Measure::BaseRail | Measure::Side | Measure::Head);
             let per = |length: Length| price / length.metres().max(1e-3);
             match &term.each {
@@ -105,12 +105,15 @@ fn price(job: &Job, part: &Part) -> Result<f64, FillError> {
     let listed = job.prices.prices.get(&part.number);
     let package = listed.and_then(|price| f64::try_from(price.package).ok());
     let package = package.ok_or_else(|| FillError::NoPrice(format!("{} ({})", part.name, part.number)))?;
-    let mut price = package / part.package.holds.amount() * (1.0 + part.waste);
+    // What goes around an array has one waste on every roof; what does not is reckoned as on a gable.
+    let kind = job.order.waste_as.chosen().unwrap_or(RoofKind::Gable);
+    let mut price = package / part.package.holds.amount() * (1.0 + part.waste.share(kind));
     // Parts count parts above them alone, so this comes to an end.
     let at = job.kit.parts.iter().position(|other| other.number == part.number).unwrap_or(usize::MAX);
     for other in job.kit.parts.iter().skip(at.saturating_add(1)) {
         for term in &other.needs {
-            if matches!(&term.of, Measure::Part(number) if *number == part.number) {
+            let of_this = matches!(&term.of, Measure::Part(number) if *number == part.number);
+            if of_this && job.order.counts(term) {
                 price += share(&term.each) * self::price(job, other)?;
             }
         }

@@ -22,7 +22,7 @@ pub struct FillsReport<'a> {
     /// Face by face.
     pub faces: &'a [Fill],
     /// What the rules find with all of them in place.
-    pub findings: &'a [chalkcourse_rules::Finding],
+    pub findings: Vec<chalkcourse_telling::FindingReport<'a>>,
 }
 
 /// Fills for other programs; `plan` is that of the job with all of them in place.
@@ -33,7 +33,7 @@ pub fn fills_report<'a>(job: &'a Job, fills: &'a [Fill], plan: &'a Plan) -> Fill
         job: &job.name,
         caution: crate::CAUTION.now(),
         faces: fills,
-        findings: &plan.findings,
+        findings: plan.told(job),
     }
 }
 

@@ -2,29 +2,18 @@
 //!
 //! Source: the kit's own clearance between blocks. A caution: a crew may find another way to flash a narrow gap.
 
-use super::moves::MustMove;
-use super::of_kit;
-use super::overlap::{move_off, pair_key, pairs, place_on, rows_near, which_moves};
-use crate::case::{Case, Laid};
+use super::overlap::{move_off, pair, pairs, place_on, rows_near, which_moves};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, to_rect};
+use crate::measure::{TOLERANCE, length, to_rect};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{block_name, length, sentence, too_short};
+use crate::view::{FaceView, Laid};
+use crate::{Authority, Facts, WhyNot};
 use chalkcourse_geometry::Length;
-use chalkcourse_job::Cell;
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_job::{Cell, Required};
 
 pub(crate) const RULE: Rule = Rule {
     code: "between-blocks",
-    title: say(
-        "Blocks leave room for each other's flashing",
-        "Los bloques dejan lugar para los tapajuntas del otro",
-    ),
-    reason: say(
-        "Side flashing of two blocks must not overlap, and someone must be able to mend it.",
-        "Los tapajuntas laterales de dos bloques no deben encimarse, y alguien debe poder repararlos.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Module([12.0, 16.0, 18.0, 14.0]),
@@ -36,45 +25,29 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([72.0, 16.0, 18.0, 14.0]),
         Stroke::Measure([48.0, 38.0], [60.0, 38.0]),
     ],
-    source: of_kit,
-    missing: |job| {
-        (job.kit.clearances.between_blocks <= Length::ZERO).then(|| {
-            pick("the kit asks no room between blocks", "el kit no pide espacio entre bloques").into()
-        })
-    },
-    run: Run::face(run),
+    source: |_| Authority::Kit,
+    missing: |job| (job.kit.clearances.between_blocks <= Length::ZERO).then_some(WhyNot::NoRoomBetween),
+    run: Run::Face(run),
 };
 
-fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
-    let room = case.job.kit.clearances.between_blocks.metres();
-    for (one, two) in pairs(case, face, room) {
+fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
+    let room = view.kit().clearances.between_blocks.metres();
+    for (one, two) in pairs(view, room) {
         let (moving, other) = which_moves(one, two);
         let (cells, nearest) = near(moving, other, room - TOLERANCE);
         // Blocks that lie on each other are told by another rule.
         if cells.is_empty() || overlaps(moving, other) {
             continue;
         }
-        let Some(by) = move_off(moving, other, room, case) else { continue };
-        let (measured, required) = (too_short(nearest, case.units), length(room, case.units));
-        let found = MustMove {
-            code: RULE.code,
-            severity: Severity::Caution,
-            key: pair_key(RULE.code, one, two),
-            says: tell!(
-                "{} is {measured} from {}; the kit asks {required} for the flashing of both",
-                "{} está a {measured} de {}; el kit pide {required} para los tapajuntas de ambos",
-                sentence(&block_name(moving.block)),
-                block_name(other.block),
-            ),
-            named: true,
-            measured,
-            required: tell!("at least {required}", "al menos {required}"),
-            source: RULE.source(case.job),
+        let facts = Facts::BetweenBlocks { block: moving.block.id, other: other.block.id };
+        findings.push(Finding {
+            measured: length(nearest),
+            required: Required::AtLeast(length(room)),
+            source: Authority::Kit,
+            candidate: move_off(moving, other, room, view.units()),
             place: place_on(moving, other, cells),
-            moving,
-            by,
-        };
-        findings.push(found.finding(case));
+            ..Finding::of(RULE.code, Severity::Caution, pair(one, two), facts)
+        });
     }
 }
 
@@ -104,7 +77,7 @@ fn near(moving: &Laid<'_>, other: &Laid<'_>, limit: f64) -> (Vec<Cell>, f64) {
 #[cfg(test)]
 mod tests {
     use crate::Severity;
-    use crate::testing::{all, block, fixed, gable_job, kit, of, one};
+    use crate::testing::{all, block, fixed, gable_job, kit, measures, of, one};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::Job;
 
@@ -124,13 +97,13 @@ mod tests {
         let job = apart(10.0);
         let near = one(&job, "between-blocks");
         assert_eq!(near.severity, Severity::Caution);
-        assert!(near.message.contains("is 10\" from block 3; the kit asks 12\""), "{}", near.message);
+        measures(&near, 10.0, 12.0);
         fixed(&job, &near);
     }
 
     #[test]
     fn blocks_on_each_other_are_told_once() {
-        let codes: Vec<_> = all(&apart(-2.0)).iter().map(|f| f.code).collect();
+        let codes: Vec<_> = all(&apart(-2.0)).iter().map(|f| f.rule).collect();
         assert_eq!(codes, ["overlap"]);
     }
 }

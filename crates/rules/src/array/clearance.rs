@@ -4,29 +4,20 @@
 //! distance is exact, from the module to the outline in the frame of the face. Straight above it a book may ask for more,
 //! since water and snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
 
-use super::moves::{MustMove, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{Obstacle, convex_pieces, least_move};
+use super::near::place_of;
+use crate::clear::{Obstacle, Way, convex_pieces, least_move};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{TOLERANCE, to_polygon, to_rect};
+use crate::measure::{TOLERANCE, length, to_polygon, to_rect};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, too_short};
+use crate::view::{BlockView, Laid, Through};
+use crate::{Authority, Beside, Facts};
 use chalkcourse_geometry::Rect;
-use chalkcourse_job::Cell;
-use chalkcourse_layout::{OnFace, PlacedModule, PlacedPenetration};
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_job::{Cell, Required, Subject};
+use chalkcourse_layout::OnFace;
 
 pub(crate) const RULE: Rule = Rule {
     code: "clearance",
-    title: say(
-        "Modules keep clear of what comes through the roof",
-        "Los módulos se apartan de lo que atraviesa el techo",
-    ),
-    reason: say(
-        "A boot, a curb or a chimney needs its own flashing, and room to mend it.",
-        "Una bota, un marco o una chimenea necesita sus propios tapajuntas, y lugar para repararlos.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Pipe([50.0, 30.0, 4.0]),
@@ -45,107 +36,74 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([56.0, 22.0, 24.0, 16.0]),
         Stroke::Measure([50.0, 46.0], [59.0, 46.0]),
     ],
-    source: |job| {
-        tell!(
-            "{}: clearances, each with its own source",
-            "{}: holguras, cada una con su propia fuente",
-            job.rule_book.name
-        )
-    },
+    source: |_| Authority::EachItsOwn,
     missing: nothing_missing,
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let near = case.through(laid.placed.face);
-    findings.extend(near.filter_map(|(penetration, on)| finding(case, laid, penetration, on)));
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    for through in view.through() {
+        let Through { placed, on, .. } = *through;
+        let strips: Vec<Rect> = placed.strips(on).collect();
+        let kept = strips.iter().copied().fold(on.bounds, |all, strip| all.union(&strip));
+        if to_rect(&view.laid.bounds, &kept) > placed.clearance {
+            continue;
+        }
+        findings.extend(
+            around(view.laid, on, placed.clearance)
+                .map(|(cells, nearest)| finding(view, through, &strips, (Beside::Around, cells, nearest))),
+        );
+        for side in [Beside::Above, Beside::Below] {
+            let in_strip = in_strip(view.laid, on, &strips, side);
+            findings.extend(in_strip.map(|(cells, gap)| finding(view, through, &strips, (side, cells, gap))));
+        }
+    }
 }
 
 fn finding(
-    case: &Case<'_>,
-    laid: &Laid<'_>,
-    penetration: &PlacedPenetration,
-    on: &OnFace,
-) -> Option<Finding> {
-    let clearance = penetration.clearance;
-    let strips: Vec<Rect> = penetration.strips(on).collect();
-    let kept = strips.iter().copied().fold(on.bounds, |all, strip| all.union(&strip));
-    if to_rect(&laid.bounds, &kept) > clearance {
-        return None;
-    }
-    let (mut cells, trouble) = around(laid, on, clearance);
-    let in_strips = |module: &&PlacedModule| {
-        strips.iter().any(|strip| strip.overlap(&module.rect).min_element() > TOLERANCE)
-    };
-    let by_side: Vec<&PlacedModule> = laid.placed.modules.iter().filter(in_strips).collect();
-    let (is, asked, measured, limits) = match trouble {
-        Some(nearest) => {
-            let measured = too_short(nearest, case.units);
-            let is = if nearest > 0.0 {
-                tell!("is {measured} from", "está a {measured} de")
-            } else {
-                pick("lies on", "está encima de").to_owned()
-            };
-            (is, clearance, measured, &case.book.clearances)
+    view: BlockView<'_>,
+    through: &Through<'_>,
+    strips: &[Rect],
+    (side, cells, measured): (Beside, Vec<Cell>, f64),
+) -> Finding {
+    let (laid, id) = (view.laid, through.placed.id);
+    let (asked, limits, subject) = match side {
+        Beside::Around => {
+            (through.placed.clearance, &view.book().clearances, Subject::Through(laid.block.id, id))
         }
-        None => {
-            let above = by_side.iter().any(|module| module.rect.centre().y > on.bounds.centre().y);
-            let gap = |module: &&PlacedModule| {
-                let rect = module.rect;
-                if above { rect.min.y - on.bounds.max.y } else { on.bounds.min.y - rect.max.y }
-            };
-            let measured = too_short(by_side.iter().map(gap).reduce(f64::min)?.max(0.0), case.units);
-            let side = if above { pick("above", "arriba de") } else { pick("below", "debajo de") };
-            let (asked, limits) = if above {
-                (penetration.above, &case.book.clearances_above)
-            } else {
-                (penetration.below, &case.book.clearances_below)
-            };
-            (tell!("is {measured} {side}", "está {measured} {side}"), asked, measured, limits)
+        Beside::Above => {
+            let subject = Subject::BesideOf(laid.block.id, id, "above".into());
+            (through.placed.above, &view.book().clearances_above, subject)
+        }
+        Beside::Below => {
+            let subject = Subject::BesideOf(laid.block.id, id, "below".into());
+            (through.placed.below, &view.book().clearances_below, subject)
         }
     };
-    cells.extend(by_side.iter().map(|module| module.cell));
-    cells.sort_unstable();
-    cells.dedup();
-    let around = convex_pieces(&on.outline).into_iter().map(|corners| Obstacle { corners, reach: clearance });
+    let around = convex_pieces(&through.on.outline).into_iter();
+    let around = around.map(|corners| Obstacle { corners, reach: through.placed.clearance });
     let beside = strips.iter().map(|strip| Obstacle { corners: strip.corners().to_vec(), reach: 0.0 });
-    let by = least_move(&laid.rows, &around.chain(beside).collect::<Vec<_>>(), &Way::ALL, case.units)?;
-    let required = length(asked, case.units);
-    let own = case.job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some());
-    let source = match limits.get(&penetration.kind) {
-        _ if own => pick("set by a person for this one", "puesta por una persona para esta").to_owned(),
-        Some(limit) => limit.source.clone(),
-        None => RULE.source(case.job),
+    let by = least_move(&laid.rows, &around.chain(beside).collect::<Vec<_>>(), &Way::ALL, view.units());
+    let own = through.penetration.clearance.is_some();
+    let source = match limits.get(&through.placed.kind) {
+        _ if own => Authority::Person,
+        Some(limit) => Authority::of(&limit.source),
+        None => Authority::EachItsOwn,
     };
-    let whose =
-        if own { pick("it is to have", "debe tener") } else { pick("the book asks", "el libro pide") };
-    let found = MustMove {
-        code: RULE.code,
-        severity: Severity::Stop,
-        key: format!("clearance/block-{}/penetration-{}", laid.block.id, penetration.id),
-        says: format!(
-            "{} {is} {}; {whose} {required}",
-            sentence(&block_name(laid.block)),
-            case.penetration_name(penetration)
-        ),
-        named: false,
-        measured,
-        required: tell!("at least {required}", "al menos {required}"),
+    Finding {
+        measured: length(measured),
+        required: Required::AtLeast(length(asked)),
         source,
-        place: Place {
-            penetration: Some(penetration.id),
-            ..place_of(laid, cells, penetration.plan.outer.clone())
-        },
-        moving: laid,
-        by,
-    };
-    Some(found.finding(case))
+        candidate: by.map(|by| by.of(laid.block)),
+        place: Place { penetration: Some(id), ..place_of(laid, cells, through.placed.plan.outer.clone()) },
+        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Clearance { side, own })
+    }
 }
 
 /// The modules that are too near all around, and how near the nearest is.
-fn around(laid: &Laid<'_>, on: &OnFace, clearance: f64) -> (Vec<Cell>, Option<f64>) {
+fn around(laid: &Laid<'_>, on: &OnFace, clearance: f64) -> Option<(Vec<Cell>, f64)> {
     let limit = clearance - TOLERANCE;
-    let mut nearest: Option<f64> = None;
+    let mut nearest = f64::INFINITY;
     let mut cells: Vec<Cell> = Vec::new();
     for module in &laid.placed.modules {
         if to_rect(&module.rect, &on.bounds) > clearance {
@@ -156,15 +114,34 @@ fn around(laid: &Laid<'_>, on: &OnFace, clearance: f64) -> (Vec<Cell>, Option<f6
         let over = || limit <= 0.0 && to_polygon(&module.rect.grown(-TOLERANCE), &on.outline) == 0.0;
         if away < limit || over() {
             cells.push(module.cell);
-            nearest = Some(nearest.map_or(away, |nearest| nearest.min(away)));
+            nearest = nearest.min(away);
         }
     }
-    (cells, nearest)
+    (!cells.is_empty()).then_some((cells, nearest))
+}
+
+/// The modules that reach into the strip above or below, and how near the nearest is up or down the slope.
+fn in_strip(laid: &Laid<'_>, on: &OnFace, strips: &[Rect], side: Beside) -> Option<(Vec<Cell>, f64)> {
+    let above = side == Beside::Above;
+    let of_side = |strip: &&Rect| (strip.centre().y > on.bounds.centre().y) == above;
+    let strip = strips.iter().find(of_side)?;
+    let mut nearest = f64::INFINITY;
+    let mut cells: Vec<Cell> = Vec::new();
+    for module in &laid.placed.modules {
+        if strip.overlap(&module.rect).min_element() > TOLERANCE {
+            let (rect, bounds) = (&module.rect, &on.bounds);
+            let gap = if above { rect.min.y - bounds.max.y } else { bounds.min.y - rect.max.y };
+            cells.push(module.cell);
+            nearest = nearest.min(gap.max(0.0));
+        }
+    }
+    (!cells.is_empty()).then_some((cells, nearest))
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{book, fixed, gable_job, of, one, vent};
+    use crate::testing::{book, fixed, gable_job, inches, measures, moves, of, office, one, vent};
+    use crate::{Authority, Beside, Facts};
     use chalkcourse_geometry::{Length, dvec2};
     use chalkcourse_job::{Job, Limit, PenetrationKind, Shape};
 
@@ -185,11 +162,9 @@ mod tests {
         assert!(of(&beside(9.0 * INCH), "clearance").is_empty());
         let job = beside(3.0 * INCH);
         let short = one(&job, "clearance");
-        assert_eq!(
-            short.message,
-            "Block 3 is 3\" from the vent “vent 5”; the book asks 9\". Move the block 6\" to the left."
-        );
-        assert_eq!(short.key, "clearance/block-3/penetration-5");
+        measures(&short, 3.0, 9.0);
+        moves(&short, -6.0, 0.0);
+        assert_eq!(short.key.to_string(), "clearance/block-3/penetration-5");
         fixed(&job, &short);
     }
 
@@ -199,7 +174,7 @@ mod tests {
         job.penetrations[0].clearance = Some(Length::from_inches(3.0));
         assert!(of(&job, "clearance").is_empty());
         job.penetrations[0].clearance = Some(Length::from_inches(4.0));
-        assert!(one(&job, "clearance").source.contains("person"));
+        assert_eq!(one(&job, "clearance").source, Authority::Person);
     }
 
     #[test]
@@ -237,7 +212,7 @@ mod tests {
         job.penetrations = vec![vent(5, 5.5, v / slope)];
         let book = book(&mut job);
         book.setbacks.clear();
-        let limit = |inches: f64| Limit { value: Length::from_inches(inches), source: "office".into() };
+        let limit = |inches: f64| Limit { value: Length::from_inches(inches), source: office() };
         book.clearances_above = [(PenetrationKind::Vent, limit(18.0))].into();
         book.clearances_below = [(PenetrationKind::Vent, limit(12.0))].into();
         job
@@ -250,10 +225,9 @@ mod tests {
             assert!(of(&in_line(asked * INCH, above), "clearance").is_empty());
             let job = in_line((asked - 2.0) * INCH, above);
             let short = one(&job, "clearance");
-            let words =
-                format!("Block 3 is {}\" {side} the vent “vent 5”; the book asks {asked}\"", asked - 2.0);
-            assert!(short.message.starts_with(&words), "{}", short.message);
-            assert_eq!(short.source, "office");
+            measures(&short, asked - 2.0, asked);
+            assert_eq!(short.key.to_string(), format!("clearance/block-3/penetration-5/{side}"));
+            assert_eq!(short.source, Authority::Source(office()));
             fixed(&job, &short);
         }
         // Beside it the strips do not reach.
@@ -270,8 +244,10 @@ mod tests {
     fn in_the_middle_of_the_block() {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, 5.5, 2.0)];
-        let short = one(&job, "clearance");
-        assert!(short.message.contains("lies on the vent"));
-        fixed(&job, &short);
+        let all = of(&job, "clearance");
+        let short =
+            all.iter().find(|it| it.facts == Facts::Clearance { side: Beside::Around, own: false }).unwrap();
+        assert_eq!(inches(short.measured), 0.0);
+        fixed(&job, short);
     }
 }

@@ -4,23 +4,17 @@
 //! hangs in the base rail: where nothing is below, nothing holds it.
 
 use super::off_face::switch_off;
-use crate::case::{Case, Laid};
-use crate::finding::{Finding, Fix, Place, Severity};
+use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{block_name, modules, sentence};
-use chalkcourse_geometry::DVec2;
-use chalkcourse_job::{Block, Cell, Edit, Kit};
+use crate::view::BlockView;
+use crate::{Authority, Candidate, Change, Facts};
+use chalkcourse_geometry::{DVec2, Rect};
+use chalkcourse_job::{Block, Cell, Edit, Kit, Quantity, Required, Subject};
 use chalkcourse_layout::PlacedModule;
-use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "hook",
-    title: say("Modules hook into the row below", "Los módulos se enganchan en la fila de abajo"),
-    reason: say(
-        "The row below holds a module; where nothing is below, nothing holds it.",
-        "La fila de abajo sostiene un módulo; donde no hay nada debajo, nada lo sostiene.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Module([18.0, 12.0, 22.0, 15.0]),
@@ -29,70 +23,49 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([64.0, 27.0, 22.0, 15.0]),
         Stroke::Way([75.0, 26.0], [75.0, 13.0]),
     ],
-    source: |job| job.rule_book.hooked_share.source.clone(),
+    source: |job| Authority::of(&job.rule_book.hooked_share.source),
     missing: nothing_missing,
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
 /// A share this much too small passes: a tenth of a millimetre on a metre.
 const SLACK: f64 = 1e-4;
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let least = case.book.hooked_share.value;
-    let short: Vec<_> =
-        laid.placed.modules.iter().filter(|m| m.cell.row > 0 && m.hooked < least - SLACK).collect();
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    let least = view.book().hooked_share.value;
+    let modules = &view.laid.placed.modules;
+    let short: Vec<_> = modules.iter().filter(|m| m.cell.row > 0 && m.hooked < least - SLACK).collect();
     for row in short.chunk_by(|a, b| a.cell.row == b.cell.row) {
         let Some(worst) = row.iter().min_by(|a, b| a.hooked.total_cmp(&b.hooked)) else { continue };
-        findings.push(finding(case, laid, worst.cell.row, worst.hooked, row));
+        findings.push(finding(view, worst.cell.row, worst.hooked, row));
     }
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, row: u32, hooked: f64, short: &[&PlacedModule]) -> Finding {
+fn finding(view: BlockView<'_>, row: u32, hooked: f64, short: &[&PlacedModule]) -> Finding {
+    let (laid, least) = (view.laid, &view.book().hooked_share);
     let cells: Vec<Cell> = short.iter().map(|module| module.cell).collect();
-    let percent = |share: f64| format!("{:.0} %", (share * 100.0).floor());
-    let measured = percent(hooked);
-    let required = format!("{:.0} %", (case.book.hooked_share.value * 100.0).ceil());
-    let fix = fix(laid.block, row, &cells, &case.job.kit, case.book.hooked_share.value - SLACK);
-    let hooks = if cells.len() == 1 {
-        pick("1 module hooks", "1 módulo se engancha").to_owned()
-    } else {
-        tell!("{} hook", "{} se enganchan", modules(cells.len()))
-    };
     let plan = |p: DVec2| laid.face.plane.to_plan(p);
-    let shape = chalkcourse_geometry::Rect::around(short.iter().flat_map(|module| module.rect.corners()))
+    let shape = Rect::around(short.iter().flat_map(|module| module.rect.corners()))
         .map_or_else(Vec::new, |bounds| bounds.corners().map(plan).to_vec());
+    let (subject, facts) = (Subject::Row(laid.block.id, row + 1), Facts::Hook { modules: cells.len() });
     Finding {
-        message: tell!(
-            "In row {} of {} {hooks} into the row below by {measured} of the lower edge at the least; the book asks {required}. {}.",
-            "En la fila {} de {} {hooks} en la fila de abajo con {measured} del borde inferior como mínimo; el \
-        libro pide {required}. {}.",
-            row + 1,
-            block_name(laid.block),
-            fix.label,
-        ),
+        measured: Quantity::Share(hooked),
+        required: Required::AtLeast(Quantity::Share(least.value)),
+        source: Authority::of(&least.source),
+        candidate: Some(candidate(laid.block, row, &cells, view.kit(), least.value - SLACK)),
         place: Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape },
-        measured: tell!("{measured} of the lower edge", "{measured} del borde inferior"),
-        required: tell!("at least {required}", "al menos {required}"),
-        source: RULE.source(case.job),
-        fix: Some(fix),
-        ..Finding::of(RULE.code, Severity::Stop, format!("hook/block-{}/row-{}", laid.block.id, row + 1))
+        ..Finding::of(RULE.code, Severity::Stop, subject, facts)
     }
 }
 
 /// Shift the row over the one below, or switch on what is missing below, or switch off what hangs free: the first
 /// after which the whole row hooks.
-fn fix(block: &Block, row: u32, cells: &[Cell], kit: &Kit, least: f64) -> Fix {
+fn candidate(block: &Block, row: u32, cells: &[Cell], kit: &Kit, least: f64) -> Candidate {
     let below = row.saturating_sub(1);
     let shifted = block.with_shift(row, block.shift(below));
-    let name = block_name(block);
     let hooks = |block: &Block| row_hooks(block, row, kit, least);
     if shifted != *block && hooks(&shifted) {
-        let label = sentence(&tell!(
-            "shift row {} of {name} over the row below",
-            "correr la fila {} de {name} sobre la fila de abajo",
-            row + 1
-        ));
-        return Fix { label, edit: Edit::PutBlock(shifted) };
+        return Candidate { change: Change::ShiftOver(block.id, row), edit: Edit::PutBlock(shifted) };
     }
     let missing: Vec<Cell> = block
         .off
@@ -104,13 +77,8 @@ fn fix(block: &Block, row: u32, cells: &[Cell], kit: &Kit, least: f64) -> Fix {
         let mut filled = block.clone();
         filled.off.retain(|cell| !missing.contains(cell));
         if hooks(&filled) {
-            let label = tell!(
-                "Switch on {} in row {} of {name}",
-                "Encender {} en la fila {} de {name}",
-                modules(missing.len()),
-                below + 1
-            );
-            return Fix { label, edit: Edit::PutBlock(filled) };
+            let change = Change::SwitchOn(block.id, below, missing.len());
+            return Candidate { change, edit: Edit::PutBlock(filled) };
         }
     }
     switch_off(block, cells)
@@ -124,7 +92,7 @@ fn over(block: &Block, cell: Cell, below: Cell, kit: &Kit) -> f64 {
 }
 
 /// Whether all modules of a row hook enough. The reveals between modules below count, as they do for the layout;
-/// leaving them out here only makes an offered fix the surer.
+/// leaving them out here only makes an offered change the surer.
 fn row_hooks(block: &Block, row: u32, kit: &Kit, least: f64) -> bool {
     let width = block.module_size(kit).x;
     let of_row = |row: u32| {
@@ -146,7 +114,9 @@ fn row_hooks(block: &Block, row: u32, kit: &Kit, least: f64) -> bool {
 #[cfg(test)]
 mod tests {
     use crate::testing::{book, fixed, gable_job, of, one};
+    use crate::{Change, Facts};
     use chalkcourse_geometry::Length;
+    use chalkcourse_job::Quantity;
     use chalkcourse_job::{Cell, Job};
 
     fn shifted(metres: f64) -> Job {
@@ -162,9 +132,11 @@ mod tests {
         assert!(of(&shifted(0.861), "hook").is_empty());
         let job = shifted(0.9);
         let short = one(&job, "hook");
-        assert!(short.message.contains("1 module hooks into the row below by 47 %"), "{}", short.message);
-        assert!(short.message.contains("Shift row 2 of block 3 over the row below"), "{}", short.message);
-        assert_eq!(short.key, "hook/block-3/row-2");
+        let Quantity::Share(share) = short.measured else { panic!("{short:#?}") };
+        assert_eq!((short.facts.clone(), (share * 100.0).floor()), (Facts::Hook { modules: 1 }, 47.0));
+        let change = &short.candidate.as_ref().unwrap().change;
+        assert_eq!(*change, Change::ShiftOver(chalkcourse_job::BlockId(3), 1));
+        assert_eq!(short.key.to_string(), "hook/block-3/row-2");
         fixed(&job, &short);
     }
 
@@ -173,7 +145,8 @@ mod tests {
         let mut job = gable_job();
         job.blocks[0].off.insert(Cell { row: 0, column: 1 });
         let short = one(&job, "hook");
-        assert!(short.message.contains("Switch on 1 module in row 1"), "{}", short.message);
+        let change = &short.candidate.as_ref().unwrap().change;
+        assert_eq!(*change, Change::SwitchOn(chalkcourse_job::BlockId(3), 0, 1));
         assert!(fixed(&job, &short).blocks[0].off.is_empty());
     }
 

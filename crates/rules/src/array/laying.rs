@@ -2,30 +2,19 @@
 //!
 //! Source: the kit, its `laying`; the demo kit allows all joints and any height. What fills a face keeps to the same.
 
-use super::moves::place_of;
-use super::of_kit;
-use crate::case::{Case, Laid};
+use super::near::place_of;
 use crate::clear::moved;
-use crate::finding::{Finding, Fix, Severity};
-use crate::measure::TOLERANCE;
+use crate::finding::{Finding, Severity};
+use crate::measure::{TOLERANCE, length};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence};
+use crate::view::{BlockView, Laid};
+use crate::{Authority, Candidate, Change, Facts, WhyNot};
 use chalkcourse_geometry::{Length, dvec2};
-use chalkcourse_job::{Block, Cell, Edit, Kit, RowJoints};
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_job::{BaseRail, Block, Cell, Edit, Kit, Required, RowJoints, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "laying",
-    title: say(
-        "Rows and base rail are laid as the kit says",
-        "Las filas y el riel base se colocan como dice el kit",
-    ),
-    reason: say(
-        "Modules interlock only in the ways that they were made for, and a rail between courses can't be flashed.",
-        "Los módulos se enlazan solo como fueron hechos para hacerlo, y un riel entre hiladas no se puede \
-        impermeabilizar.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Module([16.0, 14.0, 24.0, 15.0]),
@@ -34,24 +23,18 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([47.0, 29.0, 24.0, 15.0]),
         Stroke::Measure([16.0, 48.0], [23.0, 48.0]),
     ],
-    source: of_kit,
+    source: |_| Authority::Kit,
     missing: |job| {
         let laying = &job.kit.laying;
         let free = laying.joints.contains(&RowJoints::Free) && laying.base_rail.anywhere;
-        free.then(|| {
-            pick(
-                "the kit lets rows slide and the base rail lie anywhere",
-                "el kit deja correr las filas y poner el riel base en cualquier lugar",
-            )
-            .into()
-        })
+        free.then_some(WhyNot::LaidAnyhow)
     },
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    findings.extend(joints(case, laid));
-    findings.extend(rail(case, laid));
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    findings.extend(joints(view.laid, view.kit()));
+    findings.extend(rail(view.laid, view.kit().laying.base_rail));
 }
 
 /// Shifts of a row against the one below that the kit allows, within one module; none where any is allowed.
@@ -68,51 +51,33 @@ fn allowed(kit: &Kit, spacing: f64) -> Option<Vec<f64>> {
 }
 
 /// The lowest row whose joints fall where the kit does not let them.
-fn joints(case: &Case<'_>, laid: &Laid<'_>) -> Option<Finding> {
-    let (block, kit) = (laid.block, &case.job.kit);
+fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
+    let block = laid.block;
     let spacing = block.spacing(kit).x;
     let allowed = allowed(kit, spacing)?;
     let has_modules = |row: u32| laid.placed.modules.iter().any(|module| module.cell.row == row);
     (1..block.rows).filter(|&row| has_modules(row) && has_modules(row - 1)).find_map(|row| {
         let shift = (block.shift(row) - block.shift(row - 1)).metres();
         let within = shift.rem_euclid(spacing);
-        let nearest = allowed.iter().copied().min_by(|a, b| (a - within).abs().total_cmp(&(b - within).abs()))?;
-        if (nearest - within).abs() <= TOLERANCE {
+        let nearest =
+            allowed.iter().copied().min_by(|a, b| (a - within).abs().total_cmp(&(b - within).abs()))?;
+        let by = nearest - within;
+        if by.abs() <= TOLERANCE {
             return None;
         }
-        let by = nearest - within;
-        let mut ways: Vec<&str> = Vec::new();
-        for joints in &kit.laying.joints {
-            ways.push(match joints {
-                RowJoints::Free => pick("anywhere", "en cualquier lugar"),
-                RowJoints::Aligned => pick("in line", "en línea"),
-                RowJoints::HalfLapped => pick("half a module aside", "medio módulo corridas"),
-            });
-        }
-        let (measured, required) = (length(within, case.units), ways.join(pick(" or ", " o ")));
-        let way = if by > 0.0 { Way::Right } else { Way::Left };
-        let label = tell!("shift row {} of {} {} {}", "correr la fila {} de {} {} {}",
-            row + 1,
-            block_name(block),
-            length(by.abs(), case.units),
-            way.name()
-        );
-        let cells: Vec<Cell> =
-            laid.placed.modules.iter().map(|module| module.cell).filter(|cell| cell.row == row).collect();
-        let key = format!("laying/block-{}/row-{}", block.id, row + 1);
+        let modules = laid.placed.modules.iter();
+        let cells: Vec<Cell> = modules.map(|module| module.cell).filter(|cell| cell.row == row).collect();
+        let facts = Facts::Joints { aside: Length::from_metres(within) };
         Some(Finding {
-            message: tell!("The joints of row {} of {} are {measured} aside of those below; the kit lays them {required}. {}.", "Las juntas de la fila {} de {} están {measured} corridas de las de abajo; el kit las coloca \
-        {required}. {}.",
-                row + 1,
-                block_name(block),
-                sentence(&label)
-            ),
+            measured: length(by.abs()),
+            required: Required::Joints(kit.laying.joints.clone()),
+            source: Authority::Kit,
+            candidate: Some(Candidate {
+                change: Change::Slide(block.id, row, Length::from_metres(by)),
+                edit: Edit::PutBlock(slid(block, row, by)),
+            }),
             place: place_of(laid, cells, Vec::new()),
-            measured: tell!("{measured} aside", "{measured} corridas"),
-            required,
-            source: RULE.source(case.job),
-            fix: Some(Fix { label: sentence(&label), edit: Edit::PutBlock(slid(block, row, by)) }),
-            ..Finding::of(RULE.code, Severity::Stop, key)
+            ..Finding::of(RULE.code, Severity::Stop, Subject::Row(block.id, row + 1), facts)
         })
     })
 }
@@ -124,51 +89,40 @@ fn slid(block: &Block, row: u32, by: f64) -> Block {
 }
 
 /// The base rail at a height over a course line that the kit does not allow.
-fn rail(case: &Case<'_>, laid: &Laid<'_>) -> Option<Finding> {
-    let rail = case.job.kit.laying.base_rail;
+fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
     let courses = laid.on.courses;
     if rail.anywhere || courses.exposure <= TOLERANCE {
         return None;
     }
     let (least, most) = (rail.above_course_from.metres(), rail.above_course_to.metres());
     let above = (laid.bounds.min.y - courses.first).rem_euclid(courses.exposure);
-    // The allowed stretch as the courses repeat it, below and above.
-    let by = [-courses.exposure, 0.0, courses.exposure]
+    // Of the course lines that it lies by, the one whose allowed stretch is nearest.
+    let (by, above) = [courses.exposure, 0.0, -courses.exposure]
         .into_iter()
-        .map(|course| above.clamp(least + course, most + course) - above)
-        .min_by(|a, b| a.abs().total_cmp(&b.abs()))?;
+        .map(|course| above + course)
+        .map(|above| (above.clamp(least, most) - above, above))
+        .min_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))?;
     if by.abs() <= TOLERANCE {
         return None;
     }
-    let way = if by > 0.0 { Way::Up } else { Way::Down };
-    let label = tell!(
-        "Move {} {} {}",
-        "Mover {} {} {}",
-        block_name(laid.block),
-        length(by.abs(), case.units),
-        way.name()
-    );
-    let measured = length(above, case.units);
-    let required = tell!("{} to {}", "de {} a {}", length(least, case.units), length(most, case.units));
+    let subject = Subject::OfBlock(laid.block.id, laid.on.id, "rail".into());
+    let facts = Facts::RailAmongCourses { exposure: Length::from_metres(courses.exposure) };
     Some(Finding {
-        message: tell!(
-            "The base rail of {} is {measured} above a course line; the kit allows {required}. {label}.",
-            "El riel base de {} está {measured} arriba de una línea de hilada; el kit permite {required}. {label}.",
-            block_name(laid.block)
-        ),
+        measured: length(above),
+        required: Required::Between(length(least), length(most)),
+        source: Authority::Kit,
+        candidate: Some(moved(laid.block, dvec2(0.0, by))),
         place: place_of(laid, Vec::new(), Vec::new()),
-        measured: tell!("{measured} above a course line", "{measured} arriba de una línea de hilada"),
-        required,
-        source: RULE.source(case.job),
-        fix: Some(Fix { label, edit: moved(laid.block, dvec2(0.0, by)) }),
-        ..Finding::of(RULE.code, Severity::Stop, format!("laying/block-{}/rail", laid.block.id))
+        ..Finding::of(RULE.code, Severity::Stop, subject, facts)
     })
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{fixed, gable_job, kit, of, one};
+    use crate::testing::{fixed, gable_job, kit, of, one, why_not};
+    use crate::{Facts, WhyNot};
     use chalkcourse_geometry::Length;
+    use chalkcourse_job::Required;
     use chalkcourse_job::{BaseRail, Job, RowJoints};
 
     /// A module is 1.722 m long and the reveal 3 mm: joints repeat each 1.725 m.
@@ -189,7 +143,7 @@ mod tests {
         assert_eq!(of(&shifted(&aligned, SPACING), "laying"), vec![]);
         let job = shifted(&aligned, 0.1);
         let found = one(&job, "laying");
-        assert!(found.message.contains("lays them in line. Shift row 2 of block 3"), "{}", found.message);
+        assert_eq!(found.required, Required::Joints(aligned.to_vec()));
         assert_eq!(fixed(&job, &found).blocks[0].shift(1), Length::ZERO);
         // Nearer to the next joint it goes on to that one.
         let job = shifted(&aligned, SPACING - 0.1);
@@ -241,7 +195,7 @@ mod tests {
         {
             let job = on_courses(0.01, 0.02, at);
             let found = one(&job, "laying");
-            assert!(found.message.contains("above a course line"), "{}", found.message);
+            assert!(matches!(found.facts, Facts::RailAmongCourses { .. }));
             let next = fixed(&job, &found);
             assert!((next.blocks[0].at.y - goes_to).abs() < 1e-9, "{at}: {}", next.blocks[0].at.y);
         }
@@ -249,8 +203,7 @@ mod tests {
 
     #[test]
     fn a_kit_that_allows_all_is_not_checked() {
-        let rule = crate::RULES.iter().find(|rule| rule.code == "laying").unwrap();
-        assert!(rule.why_not(&gable_job()).unwrap().contains("anywhere"));
-        assert_eq!(rule.why_not(&on_courses(0.0, 0.0, 1.016)), None);
+        assert_eq!(why_not(&gable_job(), "laying"), Some(WhyNot::LaidAnyhow));
+        assert_eq!(why_not(&on_courses(0.0, 0.0, 1.016), "laying"), None);
     }
 }

@@ -6,7 +6,7 @@ pub(crate) mod clearance;
 pub(crate) mod deck;
 pub(crate) mod hook;
 pub(crate) mod laying;
-pub(crate) mod moves;
+pub(crate) mod near;
 pub(crate) mod no_deck;
 pub(crate) mod off_face;
 pub(crate) mod overlap;
@@ -15,11 +15,3 @@ pub(crate) mod reveal;
 pub(crate) mod ridge_course;
 pub(crate) mod setback;
 pub(crate) mod water;
-
-use chalkcourse_job::Job;
-use chalkcourse_words::tell;
-
-/// The kit by name and issue, as a source.
-pub(crate) fn of_kit(job: &Job) -> String {
-    tell!("{}, issue {}", "{}, edición {}", job.kit.name, job.kit.issue)
-}

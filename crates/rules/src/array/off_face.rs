@@ -2,35 +2,31 @@
 //!
 //! Source: geometry. An edge that the book gives no setback still may not be crossed, nor a hole in the face.
 
-use crate::case::{Case, Laid};
+use super::near::place_of;
 use crate::clear::{hull_around, moved, round_up, rows_or_bounds, stretch};
-use crate::finding::{Finding, Fix, Place, Severity};
-use crate::measure::{TOLERANCE, overhang};
+use crate::finding::{Finding, Severity};
+use crate::measure::{TOLERANCE, length, overhang};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
-use crate::words::{Way, block_name, length, modules, sentence, the_edge, too_much};
-use chalkcourse_geometry::{DVec2, Polygon, Rect, Units, distance_to_segment, dvec2};
-use chalkcourse_job::{Block, Cell, Edit};
-use chalkcourse_words::{pick, say, tell};
+use crate::view::{BlockView, Laid};
+use crate::{Authority, Candidate, Change, Facts};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, Units, distance_to_segment, dvec2};
+use chalkcourse_job::{Block, Cell, Edit, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "off-face",
-    title: say("Modules lie on their face", "Los módulos están sobre su faldón"),
-    reason: say(
-        "A module is screwed to the deck under it: where there is no deck there is no module.",
-        "Un módulo se atornilla al entablado de abajo: donde no hay entablado no hay módulo.",
-    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 8.0], [72.0, 8.0], [72.0, 52.0], [8.0, 52.0]]),
         Stroke::Module([38.0, 20.0, 24.0, 16.0]),
         Stroke::Wrong([62.0, 20.0, 24.0, 16.0]),
     ],
-    source: |_| pick("geometry: no deck is there", "geometría: ahí no hay entablado").into(),
+    source: |_| Authority::Geometry,
     missing: nothing_missing,
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    let laid = view.laid;
     if overhang(&laid.bounds, &laid.face.frame) != 0.0 {
         let over: Vec<(Cell, Rect, f64)> = laid
             .placed
@@ -41,44 +37,26 @@ fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
             .collect();
         if let Some(worst) = over.iter().max_by(|a, b| a.2.total_cmp(&b.2)) {
             let cells: Vec<Cell> = over.iter().map(|(cell, ..)| *cell).collect();
-            findings.push(finding(case, laid, cells, worst.1, worst.2));
+            findings.push(finding(view, cells, worst.1, worst.2));
         }
     }
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, cells: Vec<Cell>, worst: Rect, over: f64) -> Finding {
-    let units = case.units;
+fn finding(view: BlockView<'_>, cells: Vec<Cell>, worst: Rect, over: f64) -> Finding {
+    let laid = view.laid;
     let (edge, shape) = edge_near(laid, &worst);
-    let fix = move_onto(laid, units).unwrap_or_else(|| switch_off(laid.block, &cells));
-    let measured = too_much(over, units);
-    let reach = if cells.len() == laid.placed.modules.len() {
-        pick("lies", "está").to_owned()
-    } else {
-        tell!("lies with {}", "está con {}", modules(cells.len()))
-    };
+    let facts = Facts::OffFace { edge, modules: cells.len(), of: laid.placed.modules.len() };
     Finding {
-        message: tell!(
-            "{} {reach} up to {measured} over the {edge} of {}. {}.",
-            "{} {reach} hasta {measured} fuera de {edge} de {}. {}.",
-            sentence(&block_name(laid.block)),
-            case.face_name(laid.placed.face),
-            fix.label,
-        ),
-        place: Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, shape, penetration: None },
-        measured: tell!("{measured} over", "{measured} fuera"),
-        required: pick("all on the face", "todo sobre el faldón").into(),
-        source: RULE.source(case.job),
-        fix: Some(fix),
-        ..Finding::of(
-            RULE.code,
-            Severity::Stop,
-            format!("off-face/block-{}/face-{}", laid.block.id, laid.on.id),
-        )
+        measured: length(over),
+        required: Required::AtMost(length(0.0)),
+        candidate: Some(move_onto(laid, view.units()).unwrap_or_else(|| switch_off(laid.block, &cells))),
+        place: place_of(laid, cells, shape),
+        ..Finding::of(RULE.code, Severity::Stop, Subject::OnFace(laid.block.id, laid.on.id), facts)
     }
 }
 
-/// The name and the plan of the edge that a module reaches over.
-fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (&'static str, Vec<DVec2>) {
+/// The kind and the plan of the edge that a module reaches over.
+fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (Option<EdgeKind>, Vec<DVec2>) {
     let out = worst
         .corners()
         .into_iter()
@@ -88,18 +66,13 @@ fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (&'static str, Vec<DVec2>) {
             away(p).total_cmp(&away(q))
         })
         .unwrap_or_else(|| worst.centre());
-    let near = laid.face.edges.iter().min_by(|a, b| {
-        let away =
-            |span: &chalkcourse_geometry::EdgeSpan| distance_to_segment(out, span.frame.0, span.frame.1);
-        away(a).total_cmp(&away(b))
-    });
-    near.map_or((pick("border", "el contorno"), Vec::new()), |span| {
-        (pick(span.kind.code(), the_edge(span.kind)), vec![span.plan.0, span.plan.1])
-    })
+    let away = |span: &EdgeSpan| distance_to_segment(out, span.frame.0, span.frame.1);
+    let near = laid.face.edges.iter().min_by(|a, b| away(a).total_cmp(&away(b)));
+    near.map_or((None, Vec::new()), |span| (Some(span.kind), vec![span.plan.0, span.plan.1]))
 }
 
 /// The least move onto the face: along one axis, or else along both.
-fn move_onto(laid: &Laid<'_>, units: Units) -> Option<Fix> {
+fn move_onto(laid: &Laid<'_>, units: Units) -> Option<Candidate> {
     let sides: Vec<(DVec2, DVec2)> = laid.face.frame.sides().map(|(_, _, a, b)| (a, b)).collect();
     // Half the tolerance: what fits here is well within what passes.
     let rows: Vec<Rect> =
@@ -116,20 +89,7 @@ fn move_onto(laid: &Laid<'_>, units: Units) -> Option<Fix> {
             .filter_map(|u| Some(dvec2(u, fit.along(DVec2::Y, dvec2(u, 0.0))?)))
             .min_by(|a, b| a.length().total_cmp(&b.length()))
     });
-    let by = by.filter(|by| *by != DVec2::ZERO)?;
-    let ways = [(by.x, Way::Left, Way::Right), (by.y, Way::Down, Way::Up)]
-        .into_iter()
-        .filter(|(by, ..)| *by != 0.0)
-        .map(|(by, less, more)| {
-            format!("{} {}", length(by.abs(), units), if by < 0.0 { less } else { more }.name())
-        });
-    let label = tell!(
-        "Move {} {}",
-        "Mover {} {}",
-        block_name(laid.block),
-        ways.collect::<Vec<_>>().join(pick(" and ", " y "))
-    );
-    Some(Fix { label, edit: moved(laid.block, by) })
+    by.filter(|by| *by != DVec2::ZERO).map(|by| moved(laid.block, by))
 }
 
 /// Rows that are to come to lie inside a face.
@@ -172,23 +132,21 @@ impl Fit<'_> {
     }
 }
 
-/// The edit that switches some modules off, or takes the block away when none is left.
-pub(crate) fn switch_off(block: &Block, cells: &[Cell]) -> Fix {
+/// Switches some modules off, or takes the block away when none is left.
+pub(crate) fn switch_off(block: &Block, cells: &[Cell]) -> Candidate {
     if block.cells().count() <= cells.len() {
-        let label = tell!("Take {} away", "Quitar {}", block_name(block));
-        return Fix { label, edit: Edit::RemoveBlock(block.id) };
+        return Candidate { change: Change::Take(block.id), edit: Edit::RemoveBlock(block.id) };
     }
     let mut less = block.clone();
     less.off.extend(cells.iter().copied());
-    Fix {
-        label: tell!("Switch off {} of {}", "Apagar {} de {}", modules(cells.len()), block_name(block)),
-        edit: Edit::PutBlock(less),
-    }
+    Candidate { change: Change::SwitchOff(block.id, cells.len()), edit: Edit::PutBlock(less) }
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, face, fixed, gable_job, of, one};
+    use crate::testing::{block, face, fixed, gable_job, measures, moves, of, one};
+    use crate::{Change, Facts};
+    use chalkcourse_geometry::EdgeKind;
 
     /// Without setbacks, so that the border alone decides.
     fn at(u: f64, v: f64) -> chalkcourse_job::Job {
@@ -205,8 +163,9 @@ mod tests {
         assert!(of(&at(6.828, 1.0), "off-face").is_empty());
         let job = at(6.828 + 0.0254, 1.0);
         let over = one(&job, "off-face");
-        assert!(over.message.contains("1\" over the rake of face South"), "{}", over.message);
-        assert!(over.message.contains("1\" to the left"), "{}", over.message);
+        assert!(matches!(over.facts, Facts::OffFace { edge: Some(EdgeKind::Rake), .. }), "{:?}", over.facts);
+        measures(&over, 1.0, 0.0);
+        moves(&over, -1.0, 0.0);
         assert_eq!(over.place.cells.len(), 2);
         fixed(&job, &over);
     }
@@ -215,7 +174,10 @@ mod tests {
     fn a_corner_needs_two_moves() {
         let job = at(7.0, 5.0);
         let over = one(&job, "off-face");
-        assert!(over.message.contains("to the left and") && over.message.contains("down the slope"));
+        let Some(Change::Move(_, by)) = over.candidate.as_ref().map(|it| &it.change) else {
+            panic!("{over:#?}")
+        };
+        assert!(by.x < 0.0 && by.y < 0.0, "{by}");
         fixed(&job, &over);
     }
 
@@ -224,7 +186,8 @@ mod tests {
         let mut job = at(0.0, 0.0);
         job.blocks[0].columns = 9;
         let over = one(&job, "off-face");
-        assert!(over.message.contains("Switch off 6 modules"), "{}", over.message);
+        let change = &over.candidate.as_ref().unwrap().change;
+        assert!(matches!(change, Change::SwitchOff(_, 6)), "{change:?}");
         fixed(&job, &over);
     }
 

@@ -3,36 +3,27 @@
 //! Source: geometry. Modules of one block can't: a block's reveal is never below zero and rows shift only along
 //! themselves. So blocks of one face are held against each other.
 
-use super::moves::{MustMove, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{Move, Obstacle, least_move, rows_or_bounds};
+use super::near::place_of;
+use crate::clear::{Obstacle, Way, least_move, rows_or_bounds};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{TOLERANCE, to_rect};
+use crate::measure::{TOLERANCE, length, to_rect};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, sentence, too_much};
-use chalkcourse_geometry::Rect;
-use chalkcourse_job::Cell;
-use chalkcourse_words::{pick, say, tell};
+use crate::view::{FaceView, Laid};
+use crate::{Authority, Candidate, Facts};
+use chalkcourse_geometry::{Rect, Units};
+use chalkcourse_job::{Cell, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "overlap",
-    title: say("No module lies on another", "Ningún módulo está encima de otro"),
-    reason: say("Two modules can't have one place.", "Dos módulos no pueden tener un mismo lugar."),
     sketch: &[SLOPE, Stroke::Module([22.0, 16.0, 30.0, 20.0]), Stroke::Wrong([44.0, 26.0, 30.0, 20.0])],
-    source: |_| {
-        pick(
-            "geometry: two modules can't have one place",
-            "geometría: dos módulos no pueden tener un mismo lugar",
-        )
-        .into()
-    },
+    source: |_| Authority::Geometry,
     missing: nothing_missing,
-    run: Run::face(run),
+    run: Run::Face(run),
 };
 
-fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
-    for (one, two) in pairs(case, face, 0.0) {
+fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
+    for (one, two) in pairs(view, 0.0) {
         let least = one.bounds.overlap(&two.bounds).min_element();
         if least <= TOLERANCE {
             continue;
@@ -42,40 +33,26 @@ fn run(case: &Case<'_>, face: usize, findings: &mut Vec<Finding>) {
         if cells.is_empty() {
             continue;
         }
-        let Some(by) = move_off(moving, other, 0.0, case) else { continue };
-        let measured = too_much(depth, case.units);
-        let found = MustMove {
-            code: RULE.code,
-            severity: Severity::Stop,
-            key: pair_key(RULE.code, one, two),
-            says: tell!(
-                "{} lies up to {measured} over {}",
-                "{} está hasta {measured} encima de {}",
-                sentence(&block_name(moving.block)),
-                block_name(other.block)
-            ),
-            named: true,
-            measured: tell!("{measured} over", "{measured} encima"),
-            required: pick("beside each other", "uno junto a otro").into(),
-            source: RULE.source(case.job),
+        let facts = Facts::Overlap { block: moving.block.id, other: other.block.id };
+        findings.push(Finding {
+            measured: length(depth),
+            required: Required::AtMost(length(0.0)),
+            candidate: move_off(moving, other, 0.0, view.units()),
             place: place_on(moving, other, cells),
-            moving,
-            by,
-        };
-        findings.push(found.finding(case));
+            ..Finding::of(RULE.code, Severity::Stop, pair(one, two), facts)
+        });
     }
 }
 
 /// The same whichever of two blocks comes first.
-pub(super) fn pair_key(code: &str, one: &Laid<'_>, two: &Laid<'_>) -> String {
-    let (low, high) = (one.block.id.min(two.block.id), one.block.id.max(two.block.id));
-    format!("{code}/block-{low}/block-{high}")
+pub(super) fn pair(one: &Laid<'_>, two: &Laid<'_>) -> Subject {
+    Subject::Blocks(one.block.id.min(two.block.id), one.block.id.max(two.block.id))
 }
 
 /// Pairs of blocks of a face whose bounds come nearer than `reach`.
-pub(super) fn pairs<'a>(case: &'a Case<'_>, face: usize, reach: f64) -> Vec<(&'a Laid<'a>, &'a Laid<'a>)> {
+pub(super) fn pairs<'s>(view: FaceView<'s>, reach: f64) -> Vec<(&'s Laid<'s>, &'s Laid<'s>)> {
     // From left to right, so that far blocks are not held against each other.
-    let mut blocks: Vec<&Laid<'_>> = case.laid_on(face).collect();
+    let mut blocks: Vec<&Laid<'_>> = view.laid().collect();
     blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
     let mut pairs = Vec::new();
     for (index, one) in blocks.iter().enumerate() {
@@ -93,11 +70,11 @@ pub(super) fn which_moves<'a>(one: &'a Laid<'a>, two: &'a Laid<'a>) -> (&'a Laid
 }
 
 /// The least move of a block after which it is `reach` away from another.
-pub(super) fn move_off(moving: &Laid<'_>, other: &Laid<'_>, reach: f64, case: &Case<'_>) -> Option<Move> {
+pub(super) fn move_off(moving: &Laid<'_>, other: &Laid<'_>, reach: f64, units: Units) -> Option<Candidate> {
     let there = rows_or_bounds(&other.rows, moving.rows.len());
     let obstacles: Vec<Obstacle> =
         there.iter().map(|row| Obstacle { corners: row.corners().to_vec(), reach }).collect();
-    least_move(&moving.rows, &obstacles, &Way::ALL, case.units)
+    least_move(&moving.rows, &obstacles, &Way::ALL, units).map(|by| by.of(moving.block))
 }
 
 /// Where one block is in the way of another: the other's bounds.
@@ -133,7 +110,9 @@ fn covered(moving: &Laid<'_>, other: &Laid<'_>) -> (Vec<Cell>, f64) {
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{MODULE, block, fixed, gable_job, of, one};
+    use crate::Facts;
+    use crate::testing::{MODULE, block, fixed, gable_job, measures, moves, of, one};
+    use chalkcourse_job::BlockId;
     use chalkcourse_job::{Cell, Job};
 
     fn with_other(u: f64, v: f64) -> Job {
@@ -148,8 +127,10 @@ mod tests {
         assert!(of(&with_other(8.172, 1.0), "overlap").is_empty());
         let job = with_other(8.172 - 0.0254, 1.0);
         let over = one(&job, "overlap");
-        assert_eq!(over.message, "Block 4 lies up to 1\" over block 3. Move block 4 1\" to the right.");
-        assert_eq!(over.key, "overlap/block-3/block-4");
+        measures(&over, 1.0, 0.0);
+        moves(&over, 1.0, 0.0);
+        assert_eq!(over.facts, Facts::Overlap { block: BlockId(4), other: BlockId(3) });
+        assert_eq!(over.key.to_string(), "overlap/block-3/block-4");
         fixed(&job, &over);
     }
 
@@ -158,7 +139,7 @@ mod tests {
         let mut job = with_other(8.0, 1.0);
         job.blocks[1].locked = true;
         let over = one(&job, "overlap");
-        assert!(over.message.starts_with("Block 3"), "{}", over.message);
+        assert_eq!(over.facts, Facts::Overlap { block: BlockId(3), other: BlockId(4) });
         fixed(&job, &over);
     }
 

@@ -4,29 +4,19 @@
 //! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
 //! flashing to the ridge, and counted in courses of the face's exposure.
 
-use super::moves::{MustMove, ends, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{Move, first_free};
+use super::near::{Side, ends, place_of, sides};
+use crate::clear::{Move, Way, first_free};
 use crate::finding::{Finding, Severity};
-use crate::measure::TOLERANCE;
+use crate::measure::{TOLERANCE, length};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, too_short};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect, SideId};
-use chalkcourse_job::Cell;
-use chalkcourse_words::{pick, say, tell};
+use crate::view::BlockView;
+use crate::{Authority, Facts};
+use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length, Rect};
+use chalkcourse_job::{Cell, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "ridge-course",
-    title: say(
-        "Full courses are left between the head flashing and the ridge",
-        "Quedan hiladas enteras entre el tapajuntas superior y la cumbrera",
-    ),
-    reason: say(
-        "The course above laps the head flashing, and the ridge cap needs a course to lie on.",
-        "La hilada de arriba cubre el tapajuntas superior, y la tapa de cumbrera necesita una hilada en \
-        que apoyarse.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Limit(&[[8.0, 46.0], [92.0, 46.0]]),
@@ -36,45 +26,38 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([52.0, 28.0, 26.0, 16.0]),
         Stroke::Measure([84.0, 40.0], [84.0, 52.0]),
     ],
-    source: |job| job.rule_book.courses_to_ridge.source.clone(),
+    source: |job| Authority::of(&job.rule_book.courses_to_ridge.source),
     missing: nothing_missing,
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let exposure = laid.on.courses.exposure;
-    if exposure > 0.0 {
-        let mut sides: Vec<SideId> = Vec::new();
-        for span in laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge) {
-            if !sides.contains(&span.id) {
-                sides.push(span.id);
-                findings.extend(finding(case, laid, span.id, exposure));
-            }
-        }
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    if view.laid.on.courses.exposure > 0.0 {
+        let ridges = view.laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge);
+        findings.extend(sides(ridges).into_iter().filter_map(|side| finding(view, side)));
     }
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, side: SideId, exposure: f64) -> Option<Finding> {
-    let asked = f64::from(case.book.courses_to_ridge.value);
-    let head = case.job.kit.flashing.head.metres();
-    let needs = head + asked * exposure;
-    let spans: Vec<&EdgeSpan> =
-        laid.face.edges.iter().filter(|s| s.id == side && s.kind == EdgeKind::Ridge).collect();
-    let ridge_over = |rect: &Rect| {
+fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
+    let (laid, limit, exposure) = (view.laid, &view.book().courses_to_ridge, view.laid.on.courses.exposure);
+    let asked = f64::from(limit.value) * exposure;
+    let head = view.kit().flashing.head.metres();
+    let spans = &side.spans;
+    let lowest = |rect: &Rect| {
         let low = spans.iter().filter_map(|span| lowest_over(span, rect)).fold(f64::INFINITY, f64::min);
-        (low.is_finite() && rect.min.y < low).then_some(low)
+        low.is_finite().then_some(low)
     };
     // The bounds reach as high as any module: most blocks end here.
     let ridge = spans.iter().map(|s| s.frame.0.y.min(s.frame.1.y)).fold(f64::INFINITY, f64::min);
-    if laid.bounds.max.y + needs <= ridge + TOLERANCE {
+    if laid.bounds.max.y + head + asked <= ridge + TOLERANCE {
         return None;
     }
     let mut room = f64::INFINITY;
     let mut cells: Vec<Cell> = Vec::new();
     for module in &laid.placed.modules {
-        let Some(ridge) = ridge_over(&module.rect) else { continue };
+        let Some(ridge) = lowest(&module.rect).filter(|low| module.rect.min.y < *low) else { continue };
         let left = ridge - module.rect.max.y - head;
-        if left < asked * exposure - TOLERANCE {
+        if left < asked - TOLERANCE {
             cells.push(module.cell);
             room = room.min(left);
         }
@@ -84,49 +67,20 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: SideId, exposure: f64) -> Opt
     }
     // Moving down, a module is wrong from where its foot passes below the ridge to where its head is far enough.
     let stretches = laid.placed.modules.iter().filter_map(|module| {
-        let rect = &module.rect;
-        let low = spans.iter().filter_map(|span| lowest_over(span, rect)).fold(f64::INFINITY, f64::min);
-        low.is_finite().then_some((rect.min.y - low, rect.max.y + needs - low))
+        let low = lowest(&module.rect)?;
+        Some((module.rect.min.y - low, module.rect.max.y + head + asked - low))
     });
-    let units = case.units;
-    let by = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
-    let courses = case.book.courses_to_ridge.value;
-    let required = tell!(
-        "{courses} full {} ({})",
-        "{courses} {} ({})",
-        if courses == 1 { pick("course", "hilada entera") } else { pick("courses", "hiladas enteras") },
-        length(asked * exposure, units)
-    );
-    let (left, measured) = if room > 0.0 {
-        let measured = tell!(
-            "{} ({:.2} course)",
-            "{} ({:.2} hiladas)",
-            too_short(room, units),
-            (room / exposure * 100.0 + 1e-6).floor() / 100.0
-        );
-        (tell!("{measured} is left", "Quedan {measured}"), measured)
-    } else {
-        (pick("Nothing is left", "No queda nada").to_owned(), pick("nothing", "nada").to_owned())
-    };
-    let found = MustMove {
-        code: RULE.code,
-        severity: Severity::Stop,
-        key: format!("ridge-course/block-{}/face-{}/side-{side}", laid.block.id, laid.on.id),
-        says: tell!(
-            "{left} between the head flashing of {} and the ridge of {}; the book asks {required}",
-            "{left} entre el tapajuntas superior de {} y la cumbrera de {}; el libro pide {required}",
-            block_name(laid.block),
-            case.face_name(laid.placed.face),
-        ),
-        named: false,
-        measured: sentence(&measured),
-        required,
-        source: RULE.source(case.job),
-        place: place_of(laid, cells, ends(spans)),
-        moving: laid,
-        by,
-    };
-    Some(found.finding(case))
+    let by = Move { way: Way::Down, by: first_free(stretches.collect(), view.units()) };
+    let facts = Facts::RidgeCourse { courses: limit.value, exposure: Length::from_metres(exposure) };
+    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
+    Some(Finding {
+        measured: length(room),
+        required: Required::AtLeast(length(asked)),
+        source: Authority::of(&limit.source),
+        candidate: Some(by.of(laid.block)),
+        place: place_of(laid, cells, ends(side.spans)),
+        ..Finding::of(RULE.code, Severity::Stop, subject, facts)
+    })
 }
 
 /// The lowest height of an edge over the width of a rectangle; `None` where it runs beside it.
@@ -142,7 +96,8 @@ fn lowest_over(span: &EdgeSpan, rect: &Rect) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{book, fixed, gable_job, of, one};
+    use crate::Facts;
+    use crate::testing::{book, fixed, gable_job, inches, measures, moves, of, one};
     use chalkcourse_job::Job;
 
     const INCH: f64 = 0.0254;
@@ -161,11 +116,8 @@ mod tests {
         assert!(of(&below_ridge(13.0), "ridge-course").is_empty());
         let job = below_ridge(12.0);
         let short = one(&job, "ridge-course");
-        assert_eq!(
-            short.message,
-            "4\" (0.80 course) is left between the head flashing of block 3 and the ridge of face South; the book asks 1 \
-             full course (5\"). Move the block 1\" down the slope."
-        );
+        measures(&short, 4.0, 5.0);
+        moves(&short, 0.0, -1.0);
         assert_eq!(short.place.cells.len(), 3);
         fixed(&job, &short);
     }
@@ -175,7 +127,7 @@ mod tests {
         let mut job = below_ridge(17.0);
         book(&mut job).courses_to_ridge.value = 2;
         let short = one(&job, "ridge-course");
-        assert!(short.message.contains("2 full courses (10\")"), "{}", short.message);
+        assert!(matches!(short.facts, Facts::RidgeCourse { courses: 2, .. }));
         fixed(&job, &short);
     }
 
@@ -183,7 +135,7 @@ mod tests {
     fn nothing_is_left() {
         let job = below_ridge(2.0);
         let short = one(&job, "ridge-course");
-        assert!(short.message.starts_with("Nothing is left"));
+        assert!(inches(short.measured) < 0.0);
         fixed(&job, &short);
     }
 }

@@ -2,26 +2,19 @@
 //!
 //! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
 
-use super::moves::{MustMove, ends, into_the_face, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{Move, Obstacle, convex_pieces, least_move};
+use super::near::{ends, into_the_face, nearer, place_of};
+use crate::clear::{Move, Obstacle, Way, convex_pieces, least_move};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
+use crate::measure::{TOLERANCE, at_least_to_segment, length, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, the_edge, too_short};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Polygon, RoofFace, SideId};
-use chalkcourse_job::Cell;
-use chalkcourse_words::{pick, say, tell};
+use crate::view::BlockView;
+use crate::{Authority, Facts, Section, WhyNot};
+use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length, Polygon, Rect, RoofFace, SideId};
+use chalkcourse_job::{Limit, Required, RuleBook, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "setback",
-    title: say("Modules keep each edge's setback", "Los módulos respetan el retiro de cada borde"),
-    reason: say(
-        "Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.",
-        "Los bordes necesitan lugar: para goterón, hilada inicial y tapajuntas, para el agua, para un pie, \
-        para los bomberos.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Limit(&[[17.0, 15.0], [83.0, 15.0], [83.0, 45.0], [17.0, 45.0], [17.0, 15.0]]),
@@ -30,20 +23,9 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([66.0, 15.0, 22.0, 15.0]),
         Stroke::Measure([83.0, 38.0], [92.0, 38.0]),
     ],
-    source: |job| {
-        tell!(
-            "{}: setbacks, each with its own source",
-            "{}: retiros, cada uno con su propia fuente",
-            job.rule_book.name
-        )
-    },
-    missing: |job| {
-        job.rule_book
-            .setbacks
-            .is_empty()
-            .then(|| pick("the rule book has no setbacks", "el libro de reglas no tiene retiros").into())
-    },
-    run: Run::block(run),
+    source: |_| Authority::EachItsOwn,
+    missing: |job| job.rule_book.setbacks.is_empty().then_some(WhyNot::NotInBook(Section::Setbacks)),
+    run: Run::Block(run),
 };
 
 /// The spans of one side, or of one hole, that have one kind.
@@ -52,21 +34,21 @@ struct Edge<'a> {
     /// `None` for a hole: it is one thing in the way, not one for each of its sides.
     side: Option<SideId>,
     kind: EdgeKind,
-    setback: f64,
+    setback: &'a Limit<Length>,
     spans: Vec<&'a EdgeSpan>,
 }
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    findings.extend(edges_of(case, laid.face).iter().filter_map(|edge| finding(case, laid, edge)));
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    let edges = edges_of(view.book(), view.laid.face);
+    findings.extend(edges.iter().filter_map(|edge| finding(view, edge)));
 }
 
-fn edges_of<'a>(case: &Case<'_>, face: &'a RoofFace) -> Vec<Edge<'a>> {
+fn edges_of<'a>(book: &'a RuleBook, face: &'a RoofFace) -> Vec<Edge<'a>> {
     let mut edges: Vec<Edge<'a>> = Vec::new();
     for span in &face.edges {
-        let setback = case.book.setback(span.kind).metres();
-        if setback <= 0.0 {
+        let Some(setback) = book.setbacks.get(&span.kind).filter(|limit| limit.value > Length::ZERO) else {
             continue;
-        }
+        };
         let (ring, kind) = (span.ring, span.kind);
         let side = (ring == 0).then_some(span.id);
         match edges.iter_mut().find(|e| (e.ring, e.side, e.kind) == (ring, side, kind)) {
@@ -77,81 +59,51 @@ fn edges_of<'a>(case: &Case<'_>, face: &'a RoofFace) -> Vec<Edge<'a>> {
     edges
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, edge: &Edge<'_>) -> Option<Finding> {
-    let limit = edge.setback - TOLERANCE;
+fn finding(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Finding> {
+    let (laid, asked) = (view.laid, edge.setback.value.metres());
+    let limit = asked - TOLERANCE;
     let may_be_near =
-        |rect| edge.spans.iter().any(|s| at_least_to_segment(rect, s.frame.0, s.frame.1) < limit);
+        |rect: &Rect| edge.spans.iter().any(|s| at_least_to_segment(rect, s.frame.0, s.frame.1) < limit);
     if !may_be_near(&laid.bounds) {
         return None;
     }
-    let mut nearest = f64::INFINITY;
-    let mut cells: Vec<Cell> = Vec::new();
-    for module in laid.placed.modules.iter().filter(|module| may_be_near(&module.rect)) {
-        let away = edge.spans.iter().map(|s| to_segment(&module.rect, s.frame.0, s.frame.1));
-        let away = away.fold(f64::INFINITY, f64::min);
-        if away < limit {
-            cells.push(module.cell);
-            nearest = nearest.min(away);
-        }
-    }
-    if cells.is_empty() {
-        return None;
-    }
-    let units = case.units;
-    let by = move_off(laid, edge, case)?;
-    let (measured, required) = (too_short(nearest, units), length(edge.setback, units));
-    let (kind, the_kind) = (edge.kind.name(), the_edge(edge.kind));
-    let on = case.face_name(laid.placed.face);
-    let is = if nearest > 0.0 {
-        tell!("is {measured} from the {kind} of {on}", "está a {measured} de {the_kind} de {on}")
-    } else {
-        tell!("lies on or over the {kind} of {on}", "está sobre o más allá de {the_kind} de {on}")
+    let (cells, nearest) = nearer(laid, limit, |rect| {
+        let away = || {
+            edge.spans.iter().map(|s| to_segment(rect, s.frame.0, s.frame.1)).fold(f64::INFINITY, f64::min)
+        };
+        if may_be_near(rect) { away() } else { f64::INFINITY }
+    })?;
+    let (block, face) = (laid.block.id, laid.on.id);
+    let subject = match edge.side {
+        Some(side) => Subject::Side(block, face, side, edge.kind),
+        None => Subject::Hole(block, face, laid.face.ring_id(edge.ring)?, edge.kind),
     };
-    let limit = case.book.setbacks.get(&edge.kind)?;
-    let found = MustMove {
-        code: RULE.code,
-        severity: Severity::Stop,
-        key: format!(
-            "setback/block-{}/face-{}/{}/{}",
-            laid.block.id,
-            laid.on.id,
-            match (edge.side, laid.face.ring_id(edge.ring)) {
-                (Some(side), _) => format!("side-{side}"),
-                (None, ring) => format!("hole-{}", ring.unwrap_or_default()),
-            },
-            edge.kind.code().replace(' ', "-")
-        ),
-        says: tell!(
-            "{} {is}; the book asks {required}",
-            "{} {is}; el libro pide {required}",
-            sentence(&block_name(laid.block))
-        ),
-        named: false,
-        measured,
-        required: tell!("at least {required}", "al menos {required}"),
-        source: limit.source.clone(),
+    Some(Finding {
+        measured: length(nearest),
+        required: Required::AtLeast(length(asked)),
+        source: Authority::of(&edge.setback.source),
+        candidate: move_off(view, edge).map(|by| by.of(laid.block)),
         place: place_of(laid, cells, ends(edge.spans.iter().copied())),
-        moving: laid,
-        by,
-    };
-    Some(found.finding(case))
+        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Setback { kind: edge.kind })
+    })
 }
 
 /// The least move that keeps off an edge: into the face, or any way around a hole.
-fn move_off(laid: &Laid<'_>, edge: &Edge<'_>, case: &Case<'_>) -> Option<Move> {
+fn move_off(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Move> {
+    let (laid, reach) = (view.laid, edge.setback.value.metres());
     if edge.side.is_some() {
-        return into_the_face(&laid.rows, &edge.spans, edge.setback, case);
+        return into_the_face(&laid.rows, &edge.spans, reach, view.units());
     }
     let hole = laid.face.frame.holes.get(edge.ring.checked_sub(1)?)?;
     let pieces = convex_pieces(&Polygon::new(hole.clone()));
-    let obstacles: Vec<Obstacle> =
-        pieces.into_iter().map(|corners| Obstacle { corners, reach: edge.setback }).collect();
-    least_move(&laid.rows, &obstacles, &Way::ALL, case.units)
+    let obstacles: Vec<Obstacle> = pieces.into_iter().map(|corners| Obstacle { corners, reach }).collect();
+    least_move(&laid.rows, &obstacles, &Way::ALL, view.units())
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, book, face, fixed, gable_job, of, one};
+    use crate::testing::{block, book, face, fixed, gable_job, measures, moves, of, one};
+    use crate::{Authority, Change};
     use chalkcourse_geometry::{EdgeKind, Length, Units};
     use chalkcourse_job::Job;
 
@@ -169,11 +121,9 @@ mod tests {
         assert!(of(&at(12.0 * INCH, 1.0), "setback").is_empty());
         let job = at(4.5 * INCH, 1.0);
         let short = one(&job, "setback");
-        assert_eq!(
-            short.message,
-            "Block 3 is 4 1/2\" from the rake of face South; the book asks 12\". Move the block 7 1/2\" to the right."
-        );
-        assert_eq!(short.key, "setback/block-3/face-1/side-3/rake");
+        measures(&short, 4.5, 12.0);
+        moves(&short, 7.5, 0.0);
+        assert_eq!(short.key.to_string(), "setback/block-3/face-1/side-3/rake");
         assert_eq!(short.place.cells.len(), 2);
         fixed(&job, &short);
     }
@@ -182,13 +132,14 @@ mod tests {
     fn each_kind_has_its_own() {
         // eave 6 in: 5 in is short of it; ridge 18 in: the block's head is at 1 + 2.271 m
         let eave = one(&at(3.0, 5.0 * INCH), "setback");
-        assert!(eave.message.contains("1\" up the slope"), "{}", eave.message);
+        moves(&eave, 0.0, 1.0);
         let slope = 6.0 * 1.25f64.sqrt();
         let ridge_limit = slope - 2.271 - 18.0 * INCH;
         assert!(of(&at(3.0, ridge_limit), "setback").is_empty());
         let ridge = one(&at(3.0, ridge_limit + INCH), "setback");
-        assert!(ridge.message.contains("1\" down the slope"), "{}", ridge.message);
-        assert!(ridge.source.contains("R324.6.2"));
+        moves(&ridge, 0.0, -1.0);
+        let Authority::Source(source) = &ridge.source else { panic!("{ridge:#?}") };
+        assert!(source.text.contains("R324.6.2"));
         let mut job = at(3.0, 5.0 * INCH);
         book(&mut job).setbacks.remove(&EdgeKind::Eave);
         assert!(of(&job, "setback").is_empty());
@@ -199,9 +150,10 @@ mod tests {
         let mut job = at(0.1002, 1.0);
         job.units = Units::Metric;
         let short = one(&job, "setback");
-        assert!(
-            short.message.contains("100 mm from the rake") && short.message.contains("205 mm to the right")
-        );
+        let Some(Change::Move(_, by)) = short.candidate.as_ref().map(|it| &it.change) else {
+            panic!("{short:#?}")
+        };
+        assert!((by.x - 0.205).abs() < 1e-12, "{by}");
         fixed(&job, &short);
     }
 
@@ -215,7 +167,10 @@ mod tests {
         ];
         job.blocks = vec![block(3, 1, (2.0, 1.0), 1, 2)];
         let short = one(&job, "setback");
-        assert!(short.key.ends_with("/hip") && short.message.contains("to the right"), "{}", short.message);
+        let Some(Change::Move(_, by)) = short.candidate.as_ref().map(|it| &it.change) else {
+            panic!("{short:#?}")
+        };
+        assert!(short.key.to_string().ends_with("/hip") && by.x > 0.0 && by.y == 0.0, "{by}");
         fixed(&job, &short);
     }
 
@@ -227,11 +182,8 @@ mod tests {
         let hole = face(9, "", &[(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)], 6.0, 180.0, 0.0);
         job.faces[0] = job.faces[0].with_hole(hole.outline.outer);
         let short = one(&job, "setback");
-        assert!(
-            short.message.contains("4\" to the left") && short.key.contains("/hole-4/"),
-            "{}",
-            short.message
-        );
+        moves(&short, -4.0, 0.0);
+        assert_eq!(short.key.to_string(), "setback/block-3/face-1/hole-4/wall-line");
         fixed(&job, &short);
     }
 

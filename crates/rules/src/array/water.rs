@@ -5,25 +5,18 @@
 //! its nails may come is common practice, no source. Measured on the slope, square to the line, from the modules by
 //! as much more as the kit's side flashing reaches.
 
-use super::moves::{MustMove, ends, into_the_face, place_of};
-use crate::case::{Case, Laid};
+use super::near::{Side, ends, into_the_face, nearer, place_of, sides};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
+use crate::measure::{TOLERANCE, at_least_to_segment, length, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{block_name, length, sentence, the_edge, too_short};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length};
-use chalkcourse_job::{Cell, Job, Limit};
-use chalkcourse_words::{pick, say, tell};
+use crate::view::BlockView;
+use crate::{Authority, Facts, Section, WhyNot};
+use chalkcourse_geometry::{EdgeKind, Length, Rect};
+use chalkcourse_job::{Job, Limit, Required, RuleBook, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "valley-hip",
-    title: say("Flashing keeps off valleys and hips", "Los tapajuntas se apartan de limahoyas y limatesas"),
-    reason: say(
-        "A nail in a valley lining lets water in, and flashing under hip caps lifts them.",
-        "Un clavo en el forro de una limahoya deja entrar agua, y un tapajuntas bajo las tapas de limatesa \
-        las levanta.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Edge(&[[16.0, 8.0], [60.0, 52.0]]),
@@ -32,21 +25,21 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([40.0, 32.0], [49.0, 32.0]),
     ],
     source: |job| {
-        [EdgeKind::Valley, EdgeKind::Hip].into_iter().find_map(|kind| asked(job, kind)).map_or_else(
-            || pick("none in this book", "ninguno en este libro").into(),
-            |limit| limit.source.clone(),
-        )
+        let limit =
+            [EdgeKind::Valley, EdgeKind::Hip].into_iter().find_map(|kind| asked(&job.rule_book, kind));
+        limit.map_or(Authority::NotInBook, |limit| Authority::of(&limit.source))
     },
     missing: |job| {
-        let none = asked(job, EdgeKind::Valley).or(asked(job, EdgeKind::Hip)).is_none();
-        none.then(|| pick("the rule book has no such limit", "el libro de reglas no tiene ese límite").into())
+        let any =
+            [EdgeKind::Valley, EdgeKind::Hip].into_iter().any(|kind| asked(&job.rule_book, kind).is_some());
+        (!any).then_some(WhyNot::NotInBook(Section::ValleysAndHips))
     },
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
 /// What a book asks from the line of an edge to the side flashing; `None` for kinds that have no such line.
-fn asked(job: &Job, kind: EdgeKind) -> Option<&Limit<Length>> {
-    let roofing = job.rule_book.roofing.as_ref()?;
+fn asked(book: &RuleBook, kind: EdgeKind) -> Option<&Limit<Length>> {
+    let roofing = book.roofing.as_ref()?;
     match kind {
         EdgeKind::Valley => roofing.valley_clear.as_ref(),
         EdgeKind::Hip => roofing.hip_clear.as_ref(),
@@ -57,70 +50,41 @@ fn asked(job: &Job, kind: EdgeKind) -> Option<&Limit<Length>> {
 /// How far modules stay from a kind of edge so that their side flashing keeps clear of it, metres on the slope; 0 where
 /// nothing is asked.
 pub fn flashing_room(job: &Job, kind: EdgeKind) -> f64 {
-    asked(job, kind).map_or(0.0, |limit| limit.value.metres() + job.kit.flashing.side.metres())
+    asked(&job.rule_book, kind).map_or(0.0, |limit| limit.value.metres() + job.kit.flashing.side.metres())
 }
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    findings.extend(laid.face.edges.iter().filter_map(|span| finding(case, laid, span)));
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    let lines = view.laid.face.edges.iter().filter(|span| asked(view.book(), span.kind).is_some());
+    findings.extend(sides(lines).into_iter().filter_map(|side| finding(view, side)));
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan) -> Option<Finding> {
-    let limit = asked(case.job, span.kind)?;
-    let side = case.job.kit.flashing.side.metres();
-    let reach = flashing_room(case.job, span.kind);
-    let (a, b) = span.frame;
-    if at_least_to_segment(&laid.bounds, a, b) >= reach - TOLERANCE {
+fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
+    let (laid, limit, flashing) = (view.laid, asked(view.book(), side.kind)?, view.kit().flashing.side);
+    let reach = limit.value.metres() + flashing.metres();
+    let away = |rect: &Rect| {
+        side.spans.iter().map(|s| to_segment(rect, s.frame.0, s.frame.1)).fold(f64::INFINITY, f64::min)
+    };
+    let far = |s: &&chalkcourse_geometry::EdgeSpan| {
+        at_least_to_segment(&laid.bounds, s.frame.0, s.frame.1) >= reach - TOLERANCE
+    };
+    if side.spans.iter().all(far) {
         return None;
     }
-    let near: Vec<(Cell, f64)> = laid
-        .placed
-        .modules
-        .iter()
-        .map(|module| (module.cell, to_segment(&module.rect, a, b)))
-        .filter(|(_, away)| *away < reach - TOLERANCE)
-        .collect();
-    let nearest = near.iter().map(|(_, away)| *away).reduce(f64::min)?;
-    let (units, kind, the_kind) = (case.units, span.kind.name(), the_edge(span.kind));
-    let by = into_the_face(&laid.rows, &[span], reach, case)?;
-    let (measured, required) = (too_short(nearest - side, units), length(limit.value.metres(), units));
-    let comes = if nearest > side {
-        tell!("comes within {measured} of the {kind}", "llega a {measured} de {the_kind}")
-    } else {
-        tell!("lies on the {kind}", "está sobre {the_kind}")
-    };
-    Some(
-        MustMove {
-            code: RULE.code,
-            severity: Severity::Stop,
-            key: format!(
-                "valley-hip/block-{}/face-{}/side-{}/face-{}",
-                laid.block.id,
-                laid.on.id,
-                span.id,
-                span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
-            ),
-            says: tell!(
-                "The side flashing of {}, {} wide, {comes} of {}; the book asks {required}",
-                "El tapajuntas lateral de {}, de {} de ancho, {comes} de {}; el libro pide {required}",
-                block_name(laid.block),
-                length(side, units),
-                case.face_name(laid.placed.face),
-            ),
-            named: false,
-            measured: sentence(&measured),
-            required: tell!("at least {required}", "al menos {required}"),
-            source: limit.source.clone(),
-            place: place_of(laid, near.into_iter().map(|(cell, _)| cell).collect(), ends([span])),
-            moving: laid,
-            by,
-        }
-        .finding(case),
-    )
+    let (cells, nearest) = nearer(laid, reach - TOLERANCE, away)?;
+    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
+    Some(Finding {
+        measured: length(nearest - flashing.metres()),
+        required: Required::AtLeast(length(limit.value.metres())),
+        source: Authority::of(&limit.source),
+        candidate: into_the_face(&laid.rows, &side.spans, reach, view.units()).map(|by| by.of(laid.block)),
+        place: place_of(laid, cells, ends(side.spans)),
+        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::ValleyHip { kind: side.kind, flashing })
+    })
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, book, face, fixed, gable_job, kit, of, one};
+    use crate::testing::{block, book, face, fixed, gable_job, inches, kit, measures, of, office, one};
     use chalkcourse_geometry::{EdgeKind, Length, SideId, dvec2};
     use chalkcourse_job::{Job, Limit, Overrule};
 
@@ -140,8 +104,7 @@ mod tests {
         book.setbacks.clear();
         book.fire_access = None;
         let roofing = book.roofing.as_mut().unwrap();
-        let limit =
-            |inches| Some(Limit { value: Length::from_inches(inches), source: "common practice".into() });
+        let limit = |inches| Some(Limit { value: Length::from_inches(inches), source: office() });
         roofing.hip_clear = limit(5.0);
         roofing.valley_clear = limit(6.0);
         kit(&mut job).flashing.side = Length::from_inches(4.0);
@@ -160,8 +123,7 @@ mod tests {
             assert!(of(&beside(asked, kind), "valley-hip").is_empty());
             let job = beside(asked - 2.0, kind);
             let short = one(&job, "valley-hip");
-            let words = format!("4\" wide, comes within {}\" of the {}", asked - 6.0, kind.name());
-            assert!(short.message.contains(&words), "{}", short.message);
+            measures(&short, asked - 6.0, asked - 4.0);
             fixed(&job, &short);
         }
     }
@@ -177,7 +139,7 @@ mod tests {
     fn flashing_over_the_line_lies_on_it() {
         let job = beside(2.0, EdgeKind::Hip);
         let over = one(&job, "valley-hip");
-        assert!(over.message.contains("lies on the hip"), "{}", over.message);
+        assert!(inches(over.measured) < 0.0);
         fixed(&job, &over);
     }
 }

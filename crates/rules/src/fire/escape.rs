@@ -5,30 +5,21 @@
 //! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
 //! are not looked at.
 
-use super::{exempt, looked_at, source};
-use crate::array::moves::{MustMove, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{Obstacle, least_move};
+use super::{exempt, looked_at, source_of};
+use crate::array::near::place_of;
+use crate::clear::{Obstacle, Way, least_move};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::TOLERANCE;
+use crate::measure::{TOLERANCE, length};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, too_much};
-use chalkcourse_geometry::{Rect, RoofFace, dvec2};
-use chalkcourse_job::{Cell, FireAccess, PenetrationKind};
+use crate::view::BlockView;
+use crate::{Authority, Facts, WhyNot};
+use chalkcourse_geometry::{Length, Rect, RoofFace, dvec2};
+use chalkcourse_job::{Cell, FireAccess, Limit, PenetrationKind, Quantity, Required, Subject};
 use chalkcourse_layout::{OnFace, PlacedPenetration};
-use chalkcourse_words::{pick, say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-escape",
-    title: say(
-        "The roof below an escape window is free",
-        "El techo debajo de una ventana de escape está libre",
-    ),
-    reason: say(
-        "Who climbs out of a window, and who comes to help, needs a way on the roof below it.",
-        "Quien sale por una ventana, y quien llega a ayudar, necesita un camino en el techo debajo de ella.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Thing([40.0, 36.0, 20.0, 14.0]),
@@ -37,27 +28,18 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Module([14.0, 14.0, 22.0, 14.0]),
         Stroke::Wrong([56.0, 14.0, 22.0, 14.0]),
     ],
-    source: |job| {
-        source(job, |fire| {
-            fire.below_escape
-                .as_ref()
-                .map_or(pick("not asked by this edition", "no lo pide esta edición"), |limit| &limit.source)
-        })
-    },
+    source: |job| source_of(job, |fire| fire.below_escape.as_ref().map(|limit| &limit.source)),
     missing: |job| {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.below_escape.is_some());
             if !asked {
-                return Some(pick("this edition does not ask for it", "esta edición no lo pide").into());
+                return Some(WhyNot::NotInEdition);
             }
             let any = job.penetrations.iter().any(|p| p.kind == PenetrationKind::EscapeWindow);
-            (!any).then(|| {
-                pick("no escape window is marked on the roof", "no hay ventana de escape marcada en el techo")
-                    .into()
-            })
+            (!any).then_some(WhyNot::NoEscapeWindow)
         })
     },
-    run: Run::block(run),
+    run: Run::Block(run),
 };
 
 /// The strip below an escape window on a face, in its frame. `None` for what is no such window, on a face that is not looked
@@ -78,16 +60,22 @@ pub fn escape_strip(
     Some(Rect { min: dvec2(middle - half, low), max: dvec2(middle + half, on.bounds.min.y) })
 }
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let Some(fire) = &case.book.fire_access else { return };
-    let windows = case.through(laid.placed.face);
-    findings.extend(windows.filter_map(|(window, on)| {
-        let strip = escape_strip(fire, window, on, laid.face)?;
-        finding(case, laid, window, strip)
+fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+    let Some(fire) = &view.book().fire_access else { return };
+    let Some(limit) = &fire.below_escape else { return };
+    findings.extend(view.through().iter().filter_map(|through| {
+        let strip = escape_strip(fire, through.placed, through.on, view.laid.face)?;
+        finding(view, through.placed, strip, limit)
     }));
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, window: &PlacedPenetration, strip: Rect) -> Option<Finding> {
+fn finding(
+    view: BlockView<'_>,
+    window: &PlacedPenetration,
+    strip: Rect,
+    limit: &Limit<Length>,
+) -> Option<Finding> {
+    let laid = view.laid;
     if strip.overlap(&laid.bounds).min_element() <= TOLERANCE {
         return None;
     }
@@ -101,37 +89,26 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, window: &PlacedPenetration, strip: 
         .collect();
     let most = over.iter().map(|(_, over)| *over).reduce(f64::max)?;
     let obstacle = Obstacle { corners: strip.corners().to_vec(), reach: 0.0 };
-    let by = least_move(&laid.rows, &[obstacle], &Way::ALL, case.units)?;
-    let (wide, measured) = (length(strip.size().x, case.units), too_much(most, case.units));
+    let by = least_move(&laid.rows, &[obstacle], &Way::ALL, view.units());
     let plan = strip.corners().map(|p| laid.face.plane.to_plan(p)).to_vec();
-    let found = MustMove {
-        code: RULE.code,
-        severity: Severity::Stop,
-        key: format!("fire-escape/block-{}/penetration-{}", laid.block.id, window.id),
-        says: tell!(
-            "{} lies {measured} into the strip below {}, which is kept free {wide} wide down to the lower edge",
-            "{} está {measured} dentro de la franja bajo {}, que se mantiene libre con {wide} de ancho hasta \
-        el borde inferior",
-            sentence(&block_name(laid.block)),
-            case.penetration_name(window)
-        ),
-        named: false,
-        measured: tell!("{measured} into it", "{measured} adentro"),
-        required: tell!("{wide} free below the window", "{wide} libres bajo la ventana"),
-        source: RULE.source(case.job),
+    let subject = Subject::Through(laid.block.id, window.id);
+    Some(Finding {
+        measured: length(most),
+        required: Required::Free(Quantity::Length(Length::from_metres(strip.size().x))),
+        source: Authority::of(&limit.source),
+        candidate: by.map(|by| by.of(laid.block)),
         place: Place {
             penetration: Some(window.id),
             ..place_of(laid, over.into_iter().map(|(cell, _)| cell).collect(), plan)
         },
-        moving: laid,
-        by,
-    };
-    Some(found.finding(case))
+        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::FireEscape)
+    })
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{book, fixed, gable_job, of, one, vent};
+    use crate::WhyNot;
+    use crate::testing::{book, fixed, gable_job, measures, moves, of, one, vent, why_not};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Job, PenetrationKind, Shape};
 
@@ -154,8 +131,8 @@ mod tests {
         assert!(of(&beside(24.0, 18.0), "fire-escape").is_empty());
         let job = beside(24.0, 15.0);
         let short = one(&job, "fire-escape");
-        assert!(short.message.contains("lies 3\" into the strip below"), "{}", short.message);
-        assert!(short.message.contains("Move the block 3\" to the left"), "{}", short.message);
+        measures(&short, 3.0, 36.0);
+        moves(&short, -3.0, 0.0);
         fixed(&job, &short);
         // A wide window has a wide strip.
         assert!(of(&beside(60.0, 30.0), "fire-escape").is_empty());
@@ -168,8 +145,7 @@ mod tests {
         job.penetrations[0].at.y = 0.4;
         assert!(of(&job, "fire-escape").is_empty());
         job.penetrations[0].kind = PenetrationKind::Skylight;
-        let line = crate::checked(&job).into_iter().find(|line| line.code == "fire-escape").unwrap();
-        assert_eq!(line.why_not.as_deref(), Some("no escape window is marked on the roof"));
+        assert_eq!(why_not(&job, "fire-escape"), Some(WhyNot::NoEscapeWindow));
         let mut job = beside(24.0, 15.0);
         book(&mut job).fire_access.as_mut().unwrap().below_escape = None;
         assert!(of(&job, "fire-escape").is_empty());

@@ -3,29 +3,20 @@
 //! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out.
 //! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
 
-use super::{exempt, looked_at, source};
-use crate::array::moves::{MustMove, ends, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{first_free, hull_around, stretch};
+use super::{exempt, level, looked_at, source_of};
+use crate::array::near::{Side, ends, nearer, place_of, sides};
+use crate::clear::{Move, Way, first_free, hull_around, stretch};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, to_segment};
+use crate::measure::{TOLERANCE, in_plan, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, the_edge, too_short};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, dvec2};
-use chalkcourse_job::Cell;
-use chalkcourse_words::{pick, say, tell};
+use crate::view::{BlockView, Laid, ModulesBeyond};
+use crate::{Authority, Facts, WhyNot};
+use chalkcourse_geometry::{EdgeKind, Length, Rect, Units};
+use chalkcourse_job::{Limit, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-hip-valley",
-    title: say(
-        "A hip or valley between modules is clear",
-        "Una limatesa o limahoya entre módulos está libre",
-    ),
-    reason: say(
-        "A hip between two arrays is a way up, and a valley a way along.",
-        "Una limatesa entre dos arreglos es un camino hacia arriba, y una limahoya un camino a lo largo.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[42.0, 8.0], [58.0, 8.0], [58.0, 52.0], [42.0, 52.0]]),
@@ -34,118 +25,66 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([54.0, 20.0, 26.0, 18.0]),
         Stroke::Measure([42.0, 44.0], [58.0, 44.0]),
     ],
-    source: |job| {
-        source(job, |fire| {
-            fire.hip_or_valley
-                .as_ref()
-                .map_or(pick("not asked by this edition", "no lo pide esta edición"), |limit| &limit.source)
-        })
-    },
+    source: |job| source_of(job, |fire| fire.hip_or_valley.as_ref().map(|limit| &limit.source)),
     missing: |job| {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some());
-            (!asked).then(|| {
-                pick(
-                    "this edition has no number for hips and valleys",
-                    "esta edición no tiene número para limatesas y limahoyas",
-                )
-                .into()
-            })
+            (!asked).then_some(WhyNot::NoNumberInEdition)
         })
     },
-    run: Run::Block(run, both_sides),
+    run: Run::BlockAndBeyond(run),
 };
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let Some(fire) = &case.book.fire_access else { return };
+fn run(view: BlockView<'_>, beyond: &ModulesBeyond, findings: &mut Vec<Finding>) {
+    let Some(fire) = &view.book().fire_access else { return };
     let Some(limit) = &fire.hip_or_valley else { return };
-    if looked_at(fire, laid.face) {
-        let asked = limit.value.metres();
-        for span in hips_and_valleys(laid).filter(|span| on_both(case, span)) {
-            findings.extend(finding(case, laid, span, asked, &limit.source));
-        }
+    if looked_at(fire, view.laid.face) {
+        let lines = beyond.spans(view.laid.face);
+        let lines = lines.filter(|span| matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley));
+        findings.extend(sides(lines).into_iter().filter_map(|side| finding(view, side, limit)));
     }
 }
 
-fn hips_and_valleys<'l>(laid: &'l Laid<'_>) -> impl Iterator<Item = &'l EdgeSpan> {
-    laid.face.edges.iter().filter(|span| matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley))
-}
-
-/// Whether modules lie on the other side too.
-fn on_both(case: &Case<'_>, span: &EdgeSpan) -> bool {
-    span.neighbour.is_some_and(|n| case.on_face.get(n.face).is_some_and(|blocks| !blocks.is_empty()))
-}
-
-/// Which hips and valleys have modules on the other side, and by what name the faces there go.
-fn both_sides(case: &Case<'_>, laid: &Laid<'_>) -> Vec<u64> {
-    hips_and_valleys(laid)
-        .map(|span| {
-            let id = span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| u64::from(id.0));
-            id * 2 + u64::from(on_both(case, span))
-        })
-        .collect()
-}
-
-fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source: &str) -> Option<Finding> {
-    let factor = laid.face.plane.pitch.slope_factor();
-    let level = |p: DVec2| dvec2(p.x, p.y / factor);
-    let flat = |rect: &Rect| Rect { min: level(rect.min), max: level(rect.max) };
-    let (a, b) = (level(span.frame.0), level(span.frame.1));
-    let near: Vec<(Cell, f64)> = laid
-        .placed
-        .modules
-        .iter()
-        .map(|module| (module.cell, to_segment(&flat(&module.rect), a, b)))
-        .filter(|(_, away)| *away < asked - TOLERANCE)
-        .collect();
-    let nearest = near.iter().map(|(_, away)| *away).reduce(f64::min)?;
-    let units = case.units;
-    let inward = span.inward();
-    let ways = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01);
-    let by = ways
-        .map(|way| {
-            let on_slope = if matches!(way, Way::Up | Way::Down) { factor } else { 1.0 };
-            let stretches = laid.rows.iter().filter_map(|row| {
-                let row = flat(row);
-                let (low, high) = stretch(&hull_around(&[a, b], &row), asked, row.centre(), way.unit())?;
-                Some((low * on_slope, high * on_slope))
-            });
-            crate::clear::Move { way, by: first_free(stretches.collect(), units) }
-        })
-        .min_by(|a, b| a.by.total_cmp(&b.by))?;
-    let (measured, required) = (too_short(nearest, units), length(asked, units));
-    let (kind, the_kind) = (span.kind.name(), the_edge(span.kind));
-    let found = MustMove {
-        code: RULE.code,
-        severity: Severity::Stop,
-        key: format!(
-            "fire-hip-valley/block-{}/face-{}/side-{}/face-{}",
-            laid.block.id,
-            laid.on.id,
-            span.id,
-            span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
-        ),
-        says: tell!(
-            "{} leaves {measured} beside the {kind} of {}, in plan, with modules on the other side too; the code asks {required}",
-            "{} deja {measured} junto a {the_kind} de {}, en planta, con módulos también del otro lado; el \
-        código pide {required}",
-            sentence(&block_name(laid.block)),
-            case.face_name(laid.placed.face),
-        ),
-        named: false,
-        measured: tell!("{measured} in plan", "{measured} en planta"),
-        required: tell!("at least {required} in plan", "al menos {required} en planta"),
-        source: source.to_owned(),
-        place: place_of(laid, near.iter().map(|(cell, _)| *cell).collect(), ends([span])),
-        moving: laid,
-        by,
+fn finding(view: BlockView<'_>, side: Side<'_>, limit: &Limit<Length>) -> Option<Finding> {
+    let (laid, asked) = (view.laid, limit.value.metres());
+    let away = |rect: &Rect| {
+        let rect = level(laid.face, *rect);
+        let spans = side.spans.iter().map(|span| level(laid.face, span.frame));
+        spans.map(|(a, b)| to_segment(&rect, a, b)).fold(f64::INFINITY, f64::min)
     };
-    Some(found.finding(case))
+    let (cells, nearest) = nearer(laid, asked - TOLERANCE, away)?;
+    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
+    Some(Finding {
+        measured: in_plan(nearest),
+        required: Required::AtLeast(in_plan(asked)),
+        source: Authority::of(&limit.source),
+        candidate: move_off(laid, &side, asked, view.units()).map(|by| by.of(laid.block)),
+        place: place_of(laid, cells, ends(side.spans)),
+        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::FireHipValley { kind: side.kind })
+    })
+}
+
+/// The least move away from a line, into the face.
+fn move_off(laid: &Laid<'_>, side: &Side<'_>, asked: f64, units: Units) -> Option<Move> {
+    let inward = side.spans.first()?.inward();
+    let factor = laid.face.plane.pitch.slope_factor();
+    let ways = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01);
+    ways.map(|way| {
+        let on_slope = if matches!(way, Way::Up | Way::Down) { factor } else { 1.0 };
+        let pairs = laid.rows.iter().flat_map(|row| side.spans.iter().map(move |span| (row, span)));
+        let stretches = pairs.filter_map(|(row, span)| {
+            let (row, (a, b)) = (level(laid.face, *row), level(laid.face, span.frame));
+            let (low, high) = stretch(&hull_around(&[a, b], &row), asked, row.centre(), way.unit())?;
+            Some((low * on_slope, high * on_slope))
+        });
+        Move { way, by: first_free(stretches.collect(), units) }
+    })
+    .min_by(|a, b| a.by.total_cmp(&b.by))
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, book, face, fixed, gable_job, of, one};
+    use crate::testing::{block, book, face, fixed, gable_job, measures, of, office, one};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Job, Limit};
 
@@ -162,7 +101,7 @@ mod tests {
         let book = book(&mut job);
         book.setbacks.clear();
         book.fire_access.as_mut().unwrap().hip_or_valley =
-            Some(Limit { value: Length::from_inches(18.0), source: "IFC 605.11".into() });
+            Some(Limit { value: Length::from_inches(18.0), source: office() });
         // The corner is at plan height (0.5 + 1.134) / 1.118; square to the 45° hip is 1/√2 of what lies beside it.
         let beside = inches * INCH * std::f64::consts::SQRT_2;
         job.blocks = vec![
@@ -181,7 +120,7 @@ mod tests {
         assert_eq!(on_south(&beside(18.0)), 0);
         let job = beside(16.0);
         let short = one(&job, "fire-hip-valley");
-        assert!(short.message.contains("leaves 16\" beside the hip"), "{}", short.message);
+        measures(&short, 16.0, 18.0);
         fixed(&job, &short);
         let mut job = beside(16.0);
         job.blocks.pop();

@@ -8,14 +8,14 @@
 use super::free::without;
 use super::looked_at;
 use super::pathway::{
-    Away, alone, beside, blocks_a_path, clear_to_ridge, obstructed, passable, shut_levels, winding,
+    Away, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
 };
-use crate::case::Case;
 use crate::measure::TOLERANCE;
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
-use chalkcourse_job::{BlockId, Cell, FireAccess, PathScheme};
+use crate::view::{BesideView, FaceView};
+use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, distance_to_segment, dvec2};
+use chalkcourse_job::{BlockId, Cell, FireAccess, PathScheme, PenetrationId};
 use std::cmp::Reverse;
-use std::collections::{BTreeSet, BinaryHeap};
+use std::collections::{BTreeMap, BinaryHeap};
 
 /// Modules whose removal opens a pathway, and where it then runs.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,34 +29,34 @@ pub(crate) struct Opening {
 
 /// What opens a pathway on a plane, or over it and one beside it: for each the fewest modules, fewest first. Where the
 /// book asks for pathways on each slope, only what runs straight up the plane itself.
-pub(super) fn openings(case: &Case<'_>, fire: &FireAccess, index: usize) -> Vec<Opening> {
-    let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
+pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> {
+    let own = view.own;
+    if !looked_at(fire, own.face) {
         return Vec::new();
-    };
-    let straight = straight(case, fire, face, index);
+    }
+    let straight = straight(own, fire);
     if fire.scheme.value == PathScheme::EachSlope {
         return straight.into_iter().collect();
     }
     let known = straight.as_ref().map(|opening| opening.away.len());
     // Rows that close the plane lose one module each, whatever else is done.
-    let needed = rows_to_open(case, index, fire.path_width.value.metres() / 2.0 - TOLERANCE);
+    let needed = rows_to_open(own, fire.path_width.value.metres() / 2.0 - TOLERANCE);
     let winding = match known {
         Some(known) if known <= needed => None,
-        _ => on_lattice(case, fire, &[index], known),
+        _ => on_lattice(&[own], fire, known),
     };
     let mut all: Vec<Opening> = winding.or(straight).into_iter().collect();
-    all.extend(beside(face).filter_map(|other| on_lattice(case, fire, &[index, other], None)));
+    all.extend(view.beside().filter_map(|other| on_lattice(&[own, other], fire, None)));
     all.sort_by_key(|opening| opening.away.len());
     all
 }
 
 /// How many rows close a plane, such that no module stands in two of them.
-fn rows_to_open(case: &Case<'_>, index: usize, reach: f64) -> usize {
-    let tallest =
-        case.laid_on(index).flat_map(|laid| laid.rows.iter()).map(|row| row.size().y).fold(0.0, f64::max);
+fn rows_to_open(plane: FaceView<'_>, reach: f64) -> usize {
+    let tallest = plane.laid().flat_map(|laid| laid.rows.iter()).map(|row| row.size().y).fold(0.0, f64::max);
     let mut count = 0;
     let mut free_from = f64::NEG_INFINITY;
-    for level in shut_levels(case, index, &Away::new(), reach) {
+    for level in shut_levels(plane, &Away::new(), reach) {
         if level >= free_from {
             count += 1;
             free_from = level + tallest;
@@ -66,10 +66,10 @@ fn rows_to_open(case: &Case<'_>, index: usize, reach: f64) -> usize {
 }
 
 /// The best strip straight up a plane.
-fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize) -> Option<Opening> {
-    let width = fire.path_width.value.metres();
-    let modules: Vec<(BlockId, Cell, f64, f64)> = case
-        .laid_on(index)
+fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
+    let (face, width) = (plane.face, fire.path_width.value.metres());
+    let modules: Vec<(BlockId, Cell, f64, f64)> = plane
+        .laid()
         .flat_map(|laid| {
             let id = laid.block.id;
             laid.placed.modules.iter().map(move |m| (id, m.cell, m.rect.min.x, m.rect.max.x))
@@ -86,10 +86,10 @@ fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize) -
         let begun = lefts.partition_point(|&left| left < start + width - TOLERANCE);
         begun - rights.partition_point(|&right| right <= start + TOLERANCE).min(begun)
     };
-    let mut taken_up = obstructed(case, index);
+    let mut taken_up = obstructed(plane);
     if fire.scheme.value == PathScheme::EachSlope {
         // Where two are asked, the one that is there is not opened again.
-        let there = alone(case, fire, index, &Away::new());
+        let there = alone(plane, fire, &Away::new());
         taken_up.extend(there.iter().filter(|path| path.straight).filter_map(|path| {
             let along = path.outline.iter().map(|&p| face.plane.to_frame(p).x);
             Some((along.clone().reduce(f64::min)?, along.reduce(f64::max)?))
@@ -109,7 +109,7 @@ fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize) -
     let corners = [(start, low), (start + width, low), (start + width, high), (start, high)];
     Some(Opening {
         away: modules.iter().filter(over).map(|m| (m.0, m.1)).collect(),
-        faces: vec![index],
+        faces: vec![plane.index],
         strip: corners.map(|(u, v)| face.plane.to_plan(dvec2(u, v))).to_vec(),
     })
 }
@@ -158,34 +158,30 @@ impl Lattice {
 }
 
 /// The way over some planes that costs the fewest modules, where that is fewer than are known to do.
-fn on_lattice(case: &Case<'_>, fire: &FireAccess, faces: &[usize], known: Option<usize>) -> Option<Opening> {
+fn on_lattice(planes: &[FaceView<'_>], fire: &FireAccess, known: Option<usize>) -> Option<Opening> {
     let width = fire.path_width.value.metres();
     let reach = width / 2.0 - TOLERANCE;
-    let planes: Vec<&RoofFace> = faces
-        .iter()
-        .filter_map(|&index| case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)))
-        .collect();
-    if planes.len() != faces.len() || reach <= 0.0 {
+    if !planes.iter().all(|plane| looked_at(fire, plane.face)) || reach <= 0.0 {
         return None;
     }
     let ends = |kind: EdgeKind| -> Vec<(DVec2, DVec2)> {
-        let spans = planes.iter().flat_map(|face| face.edges.iter());
+        let spans = planes.iter().flat_map(|plane| plane.face.edges.iter());
         spans.filter(|span| span.kind == kind).map(|span| span.plan).collect()
     };
     let (eaves, ridges) = (ends(EdgeKind::Eave), ends(EdgeKind::Ridge));
     if eaves.is_empty() || ridges.is_empty() {
         return None;
     }
-    let modules: Vec<(BlockId, Cell, Polygon)> = faces
+    let modules: Vec<(BlockId, Cell, Polygon)> = planes
         .iter()
-        .flat_map(|&index| case.laid_on(index))
+        .flat_map(|plane| plane.laid())
         .flat_map(|laid| {
             let plan = |p: DVec2| laid.face.plane.to_plan(p);
             let outline = move |rect: &Rect| Polygon::new(rect.corners().map(plan).to_vec());
             laid.placed.modules.iter().map(move |m| (laid.block.id, m.cell, outline(&m.rect)))
         })
         .collect();
-    let lattice = lattice(case, faces, &planes, &modules, reach)?;
+    let lattice = lattice(planes, &modules, reach)?;
     let close = |place: usize, edges: &[(DVec2, DVec2)]| {
         let p = lattice.at(place);
         edges.iter().any(|&(a, b)| distance_to_segment(p, a, b) <= reach + 0.02 + lattice.step)
@@ -199,18 +195,12 @@ fn on_lattice(case: &Case<'_>, fire: &FireAccess, faces: &[usize], known: Option
     if away.is_empty() || known.is_some_and(|known| away.len() >= known) {
         return None;
     }
-    let path = winding(case, fire, faces, &away)?;
-    Some(Opening { away, faces: faces.to_vec(), strip: path.outline })
+    let path = winding(planes, fire, &away)?;
+    Some(Opening { away, faces: path.faces, strip: path.outline })
 }
 
-fn lattice(
-    case: &Case<'_>,
-    faces: &[usize],
-    planes: &[&RoofFace],
-    modules: &[(BlockId, Cell, Polygon)],
-    reach: f64,
-) -> Option<Lattice> {
-    let bounds = planes.iter().filter_map(|face| face.plan.bounds()).reduce(|a, b| a.union(&b))?;
+fn lattice(planes: &[FaceView<'_>], modules: &[(BlockId, Cell, Polygon)], reach: f64) -> Option<Lattice> {
+    let bounds = planes.iter().filter_map(|plane| plane.face.plan.bounds()).reduce(|a, b| a.union(&b))?;
     let step = 2.0 * reach / STEPS;
     let size = (bounds.size() / step).ceil();
     if !size.is_finite() || (size.x + 1.0) * (size.y + 1.0) > MOST_PLACES as f64 {
@@ -228,25 +218,23 @@ fn lattice(
     };
     for place in 0..places {
         let p = lattice.at(place);
-        lattice.shut[place] =
-            !planes.iter().any(|face| face.plan.contains(p) || face.plan.distance_to_border(p) < 0.006);
+        let plans = || planes.iter().map(|plane| &plane.face.plan);
+        lattice.shut[place] = !plans().any(|plan| plan.contains(p) || plan.distance_to_border(p) < 0.006);
     }
-    let inner = |span: &EdgeSpan| passable(span) && span.neighbour.is_some_and(|n| faces.contains(&n.face));
     let mut solid: Vec<Polygon> = planes
         .iter()
-        .flat_map(|face| face.edges.iter())
-        .filter(|span| !inner(span))
+        .flat_map(|plane| plane.face.edges.iter())
+        .filter(|span| !is_inner(planes, span))
         .map(|span| Polygon::new(vec![span.plan.0, span.plan.1]))
         .collect();
-    let through: BTreeSet<usize> =
-        faces.iter().filter_map(|&face| case.through.get(face)).flatten().map(|(at, _)| *at).collect();
-    solid.extend(
-        through
-            .into_iter()
-            .filter_map(|at| case.layout.penetrations.get(at))
-            .filter(|penetration| blocks_a_path(penetration.kind))
-            .map(|penetration| Polygon::new(penetration.plan.outer.clone())),
-    );
+    // By number, since one may cut both planes.
+    let through: BTreeMap<PenetrationId, &Polygon> = planes
+        .iter()
+        .flat_map(|plane| plane.through())
+        .filter(|it| blocks_a_path(it.placed.kind))
+        .map(|it| (it.placed.id, &it.placed.plan))
+        .collect();
+    solid.extend(through.into_values().map(|plan| Polygon::new(plan.outer.clone())));
     // What the exact search draws around a round corner is a little more than round.
     let wide = reach * 1.01;
     let in_reach = |lattice: &Lattice, shape: &Polygon| -> Vec<usize> {

@@ -6,27 +6,18 @@
 use super::opening::Opening;
 use super::pathway::{Away, alone, has_ridge, straddling};
 use super::plane_path::{opening_of, removal};
-use super::{exempt, has_array, looked_at, source};
-use crate::case::Case;
+use super::{exempt, has_array, looked_at, pathways, source};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
-use crate::words::length;
+use crate::view::{BesideView, WholeView};
+use crate::{Facts, WhyNot};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_job::{FireAccess, PathScheme};
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_job::{FireAccess, PathScheme, Required, Subject};
 use std::collections::BTreeSet;
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-paths",
-    title: say(
-        "Two pathways lead to the ridge, on separate planes",
-        "Dos pasos llevan a la cumbrera, en planos separados",
-    ),
-    reason: say(
-        "Who works on a roof needs a way up, and another way down.",
-        "Quien trabaja en un techo necesita un camino para subir, y otro para bajar.",
-    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 6.0], [92.0, 6.0], [92.0, 30.0], [8.0, 30.0]]),
         Stroke::Roof(&[[8.0, 30.0], [92.0, 30.0], [92.0, 54.0], [8.0, 54.0]]),
@@ -41,13 +32,7 @@ pub(crate) const RULE: Rule = Rule {
         exempt(job).or_else(|| {
             let each =
                 job.rule_book.fire_access.as_ref().is_some_and(|f| f.scheme.value == PathScheme::EachSlope);
-            each.then(|| {
-                pick(
-                    "this edition asks for pathways on each slope with modules instead",
-                    "esta edición pide en su lugar pasos en cada vertiente con módulos",
-                )
-                .into()
-            })
+            each.then_some(WhyNot::EachSlopeInstead)
         })
     },
     run: Run::Whole(run),
@@ -56,77 +41,55 @@ pub(crate) const RULE: Rule = Rule {
 /// So many pathways.
 const ASKED: usize = 2;
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    let Some(fire) = &case.book.fire_access else { return };
-    if !has_array(case, fire) {
+fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
+    let Some(fire) = &view.book().fire_access else { return };
+    if !has_array(view, fire) {
         return;
     }
-    let width = length(fire.path_width.value.metres(), case.units);
-    let faces = &case.layout.roof.faces;
-    let steep: Vec<usize> =
-        (0..faces.len()).filter(|&index| faces.get(index).is_some_and(|f| looked_at(fire, f))).collect();
-    if !steep.iter().any(|&index| has_ridge(case, index)) {
-        findings.push(Finding {
-            message: tell!("No plane of this roof has a ridge: the code asks for two pathways of {width} from the lowest edge to the ridge and does \
-                 not say what holds here. It is not judged: ask the fire official.", "Ningún plano de este techo tiene cumbrera: el código pide dos pasos de {width} del borde más bajo \
-        a la cumbrera y no dice qué vale aquí. No se juzga: pregunte al oficial de bomberos."
-            ),
-            measured: pick("no ridge to go to", "no hay cumbrera a la cual ir").into(),
-            required: tell!("2, each {width} wide in plan", "2, cada uno de {width} de ancho en planta"),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Note, "fire-paths/roof".into())
-        });
+    let asked = || Finding {
+        required: Required::AtLeast(pathways(fire, ASKED)),
+        source: RULE.source(view.job()),
+        ..Finding::of(RULE.code, Severity::Note, Subject::Whole, Facts::NoRidge)
+    };
+    let steep: Vec<BesideView<'_>> = view.faces().filter(|plane| looked_at(fire, plane.own.face)).collect();
+    if !steep.iter().any(|plane| has_ridge(*plane)) {
+        findings.push(asked());
         return;
     }
-    let there = pathways_by_planes(case, fire, &steep);
+    let there = pathways_by_planes(fire, &steep);
     let found = most_separate(&there);
     if found >= ASKED {
         return;
     }
-    let opening = open(case, fire, &steep, &there);
-    let fix = opening.as_ref().map(|opening| removal(case, opening));
-    let missing = if found + 1 == ASKED { pick("the other", "el otro") } else { pick("both", "ambos") };
-    let what = match &fix {
-        Some(fix) => tell!(
-            "{} to open {missing} at the least loss found",
-            "{} para abrir {missing} con la menor pérdida hallada",
-            fix.label
-        ),
-        None => pick(
-            "No removal of modules opens them: ask the fire official",
-            "Quitar módulos no los abre: pregunte al oficial de bomberos",
-        )
-        .to_owned(),
-    };
+    let opening = open(fire, &steep, &there);
+    let all = || steep.iter().map(|plane| plane.own);
     findings.push(Finding {
-        message: tell!("{found} of 2 pathways of {width} lead from the lowest edge to the ridge on separate planes. {what}.", "{found} de 2 pasos de {width} llevan del borde más bajo a la cumbrera en planos separados. {what}.",
-        ),
+        severity: Severity::Stop,
+        measured: pathways(fire, found),
+        facts: Facts::FirePaths { opens: opening.is_some() },
+        candidate: opening.as_ref().map(|opening| removal(all(), opening)),
         place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
-        measured: tell!("{found} found", "hallados: {found}"),
-        required: tell!("2, each {width} wide in plan", "2, cada uno de {width} de ancho en planta"),
-        source: RULE.source(case.job),
-        fix,
-        ..Finding::of(RULE.code, Severity::Stop, "fire-paths/roof".into())
+        ..asked()
     });
 }
 
 /// The sets of planes that pathways run on: one, or two that one straddles. One that straddles takes up both, which is
 /// the safe reading of "on separate roof planes". Stops when there are enough.
-fn pathways_by_planes(case: &Case<'_>, fire: &FireAccess, steep: &[usize]) -> BTreeSet<Vec<usize>> {
+fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>]) -> BTreeSet<Vec<usize>> {
     let mut sets: BTreeSet<Vec<usize>> = BTreeSet::new();
     let none = Away::new();
     // Planes without modules first: they are the likeliest, and the cheapest to look at.
-    let empty = |index: &&usize| case.on_face.get(**index).is_none_or(Vec::is_empty);
-    for &index in steep.iter().filter(empty).chain(steep.iter().filter(|index| !empty(index))) {
-        if !alone(case, fire, index, &none).is_empty() {
-            sets.insert(vec![index]);
+    let empty = |plane: &&BesideView<'_>| plane.own.laid().next().is_none();
+    for plane in steep.iter().filter(empty).chain(steep.iter().filter(|plane| !empty(plane))) {
+        if !alone(plane.own, fire, &none).is_empty() {
+            sets.insert(vec![plane.own.index]);
             if sets.len() >= ASKED {
                 return sets;
             }
         }
     }
-    for &index in steep {
-        for path in straddling(case, fire, index, &none).iter() {
+    for &plane in steep {
+        for path in straddling(plane, fire, &none).iter() {
             let mut faces = path.faces.clone();
             faces.sort_unstable();
             sets.insert(faces);
@@ -151,15 +114,10 @@ struct Candidate<'c> {
 
 /// The fewest modules whose removal makes two pathways on separate planes of those that are there and those that can be
 /// opened.
-fn open(
-    case: &Case<'_>,
-    fire: &FireAccess,
-    steep: &[usize],
-    there: &BTreeSet<Vec<usize>>,
-) -> Option<Opening> {
+fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>>) -> Option<Opening> {
     let mut candidates: Vec<Candidate<'_>> =
         there.iter().map(|faces| Candidate { faces: faces.clone(), loss: 0, opening: None }).collect();
-    for opening in steep.iter().flat_map(|&index| opening_of(case, fire, index)) {
+    for opening in steep.iter().flat_map(|&plane| opening_of(plane, fire)) {
         candidates.push(Candidate {
             faces: opening.faces.clone(),
             loss: opening.away.len(),
@@ -191,7 +149,7 @@ fn open(
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, face, fixed, gable_job, of, one};
+    use crate::testing::{block, face, fixed, found, gable_job, of, one, taken};
     use chalkcourse_job::Job;
 
     const PATH: f64 = 36.0 * 0.0254;
@@ -215,9 +173,9 @@ mod tests {
         assert!(of(&with_room(PATH), "fire-paths").is_empty());
         let job = with_room(PATH - 0.1);
         let short = one(&job, "fire-paths");
-        assert!(short.message.starts_with("0 of 2 pathways"), "{}", short.message);
+        assert_eq!(found(&short), 0);
         // one column of 2 modules on each plane
-        assert!(short.message.contains("Switch off 4 modules"), "{}", short.message);
+        assert_eq!(taken(&short), 4);
         fixed(&job, &short);
     }
 
@@ -226,7 +184,7 @@ mod tests {
         let mut job = with_room(PATH - 0.1);
         job.blocks[1].columns = 2;
         let short = one(&job, "fire-paths");
-        assert!(short.message.starts_with("1 of 2"), "{}", short.message);
+        assert_eq!(found(&short), 1);
         fixed(&job, &short);
     }
 

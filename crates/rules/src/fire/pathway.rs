@@ -8,8 +8,8 @@
 
 use super::free::{common, joined, without};
 use super::looked_at;
-use crate::case::Case;
 use crate::measure::TOLERANCE;
+use crate::view::{BesideView, FaceView, Snapshot};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
 use chalkcourse_job::{BlockId, Cell, FireAccess, Job, PenetrationKind};
 use chalkcourse_layout::Layout;
@@ -35,18 +35,18 @@ pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
 /// All pathways of a job's roof: for each plane its straight ones, or one that winds, or else those that straddle it and a
 /// plane beside it. Empty without fire access in the rule book.
 pub fn pathways(job: &Job, layout: &Layout) -> Vec<Pathway> {
-    let case = Case::of(job, layout);
+    let snapshot = Snapshot::of(job, layout);
     let Some(fire) = &job.rule_book.fire_access else { return Vec::new() };
     let none = Away::new();
     let mut found: Vec<Pathway> = Vec::new();
     let mut straddled: BTreeSet<[usize; 2]> = BTreeSet::new();
-    for face in 0..layout.roof.faces.len() {
-        let own = alone(&case, fire, face, &none);
+    for plane in snapshot.whole().faces() {
+        let own = alone(plane.own, fire, &none);
         if !own.is_empty() {
             found.extend(own.iter().cloned());
             continue;
         }
-        for path in straddling(&case, fire, face, &none).iter() {
+        for path in straddling(plane, fire, &none).iter() {
             if let [one, two] = path.faces[..]
                 && straddled.insert([one.min(two), one.max(two)])
             {
@@ -58,22 +58,17 @@ pub fn pathways(job: &Job, layout: &Layout) -> Vec<Pathway> {
 }
 
 /// The pathways on one plane: all straight ones, or else one that winds.
-pub(super) fn alone<'c>(
-    case: &'c Case<'_>,
-    fire: &FireAccess,
-    index: usize,
-    away: &Away,
-) -> Cow<'c, [Pathway]> {
-    let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
+pub(super) fn alone<'s>(plane: FaceView<'s>, fire: &FireAccess, away: &Away) -> Cow<'s, [Pathway]> {
+    if !looked_at(fire, plane.face) {
         return Cow::Borrowed(&[]);
-    };
+    }
     let find = |away: &Away| {
-        let straight = straight(case, fire, face, index, away);
+        let straight = straight(plane, fire, away);
         // Where nothing but the border is in the way, a strip would have been found, unless hips close the top.
-        if straight.is_empty() { winding(case, fire, &[index], away).into_iter().collect() } else { straight }
+        if straight.is_empty() { winding(&[plane], fire, away).into_iter().collect() } else { straight }
     };
-    match case.planes.get(index) {
-        Some(planes) if !touches(case, index, away) => {
+    match plane.planes() {
+        Some(planes) if !touches(plane, away) => {
             Cow::Borrowed(planes.alone.get_or_init(|| find(&Away::new())))
         }
         _ => Cow::Owned(find(away)),
@@ -81,28 +76,24 @@ pub(super) fn alone<'c>(
 }
 
 /// The pathways that straddle a plane and one beside it: one for each such plane.
-pub(super) fn straddling<'c>(
-    case: &'c Case<'_>,
-    fire: &FireAccess,
-    index: usize,
-    away: &Away,
-) -> Cow<'c, [Pathway]> {
-    let Some(face) = case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)) else {
+pub(super) fn straddling<'s>(view: BesideView<'s>, fire: &FireAccess, away: &Away) -> Cow<'s, [Pathway]> {
+    let own = view.own;
+    if !looked_at(fire, own.face) {
         return Cow::Borrowed(&[]);
-    };
+    }
     let find = |away: &Away| -> Vec<Pathway> {
-        beside(face).filter_map(|other| winding(case, fire, &[index, other], away)).collect()
+        view.beside().filter_map(|other| winding(&[own, other], fire, away)).collect()
     };
-    let touched = touches(case, index, away) || beside(face).any(|other| touches(case, other, away));
-    match case.planes.get(index) {
+    let touched = touches(own, away) || view.beside().any(|other| touches(other, away));
+    match own.planes() {
         Some(planes) if !touched => Cow::Borrowed(planes.straddling.get_or_init(|| find(&Away::new()))),
         _ => Cow::Owned(find(away)),
     }
 }
 
 /// Whether some of the modules that are thought away stand on a face.
-fn touches(case: &Case<'_>, face: usize, away: &Away) -> bool {
-    !away.is_empty() && case.laid_on(face).any(|laid| of_block(away, laid.block.id).next().is_some())
+fn touches(plane: FaceView<'_>, away: &Away) -> bool {
+    !away.is_empty() && plane.laid().any(|laid| of_block(away, laid.block.id).next().is_some())
 }
 
 /// The places of one block that are thought away.
@@ -112,12 +103,9 @@ pub(super) fn of_block(away: &Away, block: BlockId) -> impl Iterator<Item = Cell
 }
 
 /// Whether there is a ridge to go to: on a plane, or on one beside it. A porch that ends at a wall has none.
-pub(super) fn has_ridge(case: &Case<'_>, index: usize) -> bool {
-    let faces = &case.layout.roof.faces;
+pub(super) fn has_ridge(view: BesideView<'_>) -> bool {
     let ridge = |face: &RoofFace| face.edges.iter().any(|span| span.kind == EdgeKind::Ridge);
-    faces
-        .get(index)
-        .is_some_and(|face| ridge(face) || beside(face).any(|other| faces.get(other).is_some_and(ridge)))
+    ridge(view.own.face) || view.beside().any(|other| ridge(other.face))
 }
 
 /// Planes beside one, over a hip, a valley or a change of pitch. Not over the ridge: who stands on the other side of
@@ -153,9 +141,9 @@ pub(super) fn clear_to_ridge(face: &RoofFace) -> Vec<(f64, f64)> {
 }
 
 /// What a chimney or skylight takes from the room along the eave.
-pub(super) fn obstructed(case: &Case<'_>, index: usize) -> Vec<(f64, f64)> {
-    let on = case.through(index).filter(|(p, _)| blocks_a_path(p.kind));
-    on.map(|(_, on)| (on.bounds.min.x, on.bounds.max.x)).collect()
+pub(super) fn obstructed(plane: FaceView<'_>) -> Vec<(f64, f64)> {
+    let through = plane.through().iter().filter(|it| blocks_a_path(it.placed.kind));
+    through.map(|it| (it.on.bounds.min.x, it.on.bounds.max.x)).collect()
 }
 
 /// Whether nobody walks over a penetration: chimneys, skylights and windows; pipe boots and vents are minor.
@@ -163,10 +151,10 @@ pub fn blocks_a_path(kind: PenetrationKind) -> bool {
     matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
 }
 
-fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize, away: &Away) -> Vec<Pathway> {
-    let width = fire.path_width.value.metres();
-    let mut blocked = obstructed(case, index);
-    blocked.extend(standing(case, index, away).iter().map(|rect| (rect.min.x, rect.max.x)));
+fn straight(plane: FaceView<'_>, fire: &FireAccess, away: &Away) -> Vec<Pathway> {
+    let (face, width) = (plane.face, fire.path_width.value.metres());
+    let mut blocked = obstructed(plane);
+    blocked.extend(standing(plane, away).iter().map(|rect| (rect.min.x, rect.max.x)));
     let free = without(&clear_to_ridge(face), blocked);
     let (low, high) = (face.bounds.min.y, face.bounds.max.y);
     free.into_iter()
@@ -174,7 +162,7 @@ fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize, a
         .map(|(from, to)| {
             let corners = [(from, low), (to, low), (to, high), (from, high)];
             Pathway {
-                faces: vec![index],
+                faces: vec![plane.index],
                 width: to - from,
                 outline: corners.map(|(u, v)| face.plane.to_plan(dvec2(u, v))).to_vec(),
                 straight: true,
@@ -184,41 +172,37 @@ fn straight(case: &Case<'_>, fire: &FireAccess, face: &RoofFace, index: usize, a
 }
 
 /// A pathway that winds over one plane, or two side by side.
-pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away: &Away) -> Option<Pathway> {
+pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -> Option<Pathway> {
     let width = fire.path_width.value.metres();
     let reach = width / 2.0 - TOLERANCE;
-    let planes: Vec<&RoofFace> = faces
-        .iter()
-        .filter_map(|&index| case.layout.roof.faces.get(index).filter(|face| looked_at(fire, face)))
-        .collect();
-    if planes.len() != faces.len() || reach <= 0.0 {
+    if !planes.iter().all(|plane| looked_at(fire, plane.face)) || reach <= 0.0 {
         return None;
     }
-    let spans = || planes.iter().flat_map(|face| face.edges.iter());
+    let spans = || planes.iter().flat_map(|plane| plane.face.edges.iter());
     let of =
         |kind: EdgeKind| spans().filter(move |span| span.kind == kind).map(|s| s.plan).collect::<Vec<_>>();
     let (eaves, ridges) = (of(EdgeKind::Eave), of(EdgeKind::Ridge));
-    if eaves.is_empty() || ridges.is_empty() || matches!(faces, [only] if shut(case, *only, away, reach)) {
+    if eaves.is_empty() || ridges.is_empty() || matches!(planes, [only] if shut(*only, away, reach)) {
         return None;
     }
-    let inner = |span: &EdgeSpan| passable(span) && span.neighbour.is_some_and(|n| faces.contains(&n.face));
-    let mut blockers: Vec<Polygon> =
-        spans().filter(|span| !inner(span)).map(|span| grown(&[span.plan.0, span.plan.1], reach)).collect();
-    for &index in faces {
-        let Some(plane) = case.layout.roof.faces.get(index).map(|face| face.plane) else { continue };
-        let corners = |rect: &Rect| rect.corners().map(|p| plane.to_plan(p));
-        blockers.extend(standing(case, index, away).iter().map(|rect| grown(&corners(rect), reach)));
+    let mut blockers: Vec<Polygon> = spans()
+        .filter(|span| !is_inner(planes, span))
+        .map(|span| grown(&[span.plan.0, span.plan.1], reach))
+        .collect();
+    for plane in planes {
+        let corners = |rect: &Rect| rect.corners().map(|p| plane.face.plane.to_plan(p));
+        blockers.extend(standing(*plane, away).iter().map(|rect| grown(&corners(rect), reach)));
     }
     // By number, since one may cut both planes.
-    let solid: BTreeMap<_, _> = faces
+    let solid: BTreeMap<_, _> = planes
         .iter()
-        .flat_map(|&index| case.through(index))
-        .filter(|(p, _)| blocks_a_path(p.kind))
-        .map(|(p, _)| (p.id, p))
+        .flat_map(|plane| plane.through())
+        .filter(|it| blocks_a_path(it.placed.kind))
+        .map(|it| (it.placed.id, it.placed))
         .collect();
     blockers.extend(solid.values().map(|p| grown(&p.plan.outer, reach)));
     // Two planes that share an edge may miss by a hair; what this adds outside lies within reach of a border.
-    let ground: Vec<Polygon> = planes.iter().flat_map(|face| face.plan.offset(0.006)).collect();
+    let ground: Vec<Polygon> = planes.iter().flat_map(|plane| plane.face.plan.offset(0.006)).collect();
     // Blockers overlap one another; what two of them cover would count as covered by neither.
     let blockers = Polygon::union(&blockers);
     let rooms = Polygon::union(&ground).into_iter().flat_map(|shape| shape.difference(&blockers));
@@ -236,13 +220,19 @@ pub(super) fn winding(case: &Case<'_>, fire: &FireAccess, faces: &[usize], away:
         })
     };
     let room = rooms.into_iter().find(|room| touches(room, &eaves) && touches(room, &ridges))?;
-    Some(Pathway { faces: faces.to_vec(), width, outline: room.outer, straight: false })
+    let faces = planes.iter().map(|plane| plane.index).collect();
+    Some(Pathway { faces, width, outline: room.outer, straight: false })
+}
+
+/// Whether a stretch of an edge lies between two of some planes, so that one may walk over it.
+pub(super) fn is_inner(planes: &[FaceView<'_>], span: &EdgeSpan) -> bool {
+    passable(span) && span.neighbour.is_some_and(|n| planes.iter().any(|plane| plane.index == n.face))
 }
 
 /// What stands on a plane without some modules: rows of modules, or single ones where some of a block are away.
-fn standing(case: &Case<'_>, index: usize, away: &Away) -> Vec<Rect> {
+fn standing(plane: FaceView<'_>, away: &Away) -> Vec<Rect> {
     let mut rects = Vec::new();
-    for laid in case.laid_on(index) {
+    for laid in plane.laid() {
         if of_block(away, laid.block.id).next().is_some() {
             let stay = laid.placed.modules.iter().filter(|m| !away.contains(&(laid.block.id, m.cell)));
             rects.extend(stay.map(|module| module.rect));
@@ -255,32 +245,31 @@ fn standing(case: &Case<'_>, index: usize, away: &Away) -> Vec<Rect> {
 
 /// Whether a row closes a plane from side to side: a disc that goes from below it to above it must fit through some
 /// gap at its own height. A quick answer for full roofs; `false` says nothing.
-fn shut(case: &Case<'_>, index: usize, away: &Away, reach: f64) -> bool {
-    shut_levels(case, index, away, reach).next().is_some()
+fn shut(plane: FaceView<'_>, away: &Away, reach: f64) -> bool {
+    shut_levels(plane, away, reach).next().is_some()
 }
 
 /// The heights in the frame of a plane at which rows close it from side to side, from the eave up.
-pub(super) fn shut_levels(
-    case: &Case<'_>,
-    index: usize,
+pub(super) fn shut_levels<'s>(
+    plane: FaceView<'s>,
     away: &Away,
     reach: f64,
-) -> impl Iterator<Item = f64> {
-    let face = case.layout.roof.faces.get(index);
+) -> impl Iterator<Item = f64> + use<'s> {
+    let face = plane.face;
     let heights = |kind: EdgeKind| {
-        let spans =
-            face.into_iter().flat_map(move |face| face.edges.iter().filter(move |span| span.kind == kind));
+        let spans = face.edges.iter().filter(move |span| span.kind == kind);
         spans.flat_map(|span| [span.frame.0.y, span.frame.1.y])
     };
     let above = heights(EdgeKind::Eave).fold(f64::NEG_INFINITY, f64::max);
     let below = heights(EdgeKind::Ridge).fold(f64::INFINITY, f64::min);
-    let rects = standing(case, index, away);
+    let rects = standing(plane, away);
     let mut levels: Vec<f64> = rects.iter().map(|rect| rect.centre().y).collect();
     levels.sort_by(f64::total_cmp);
     levels.dedup_by(|a, b| (*a - *b).abs() < TOLERANCE);
     levels.into_iter().filter(move |&v| above < v && v < below).filter(move |&v| {
-        let sides = face.into_iter().flat_map(|face| face.frame.sides());
-        let mut crossings: Vec<f64> = sides
+        let mut crossings: Vec<f64> = face
+            .frame
+            .sides()
             .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
             .map(|(_, _, a, b)| a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y))
             .collect();

@@ -4,27 +4,21 @@
 //! the whole roof and exactly 33 % counts as not more; the room is measured in plan, the safe reading of a code
 //! that says neither.
 
-use super::{exempt, looked_at, source};
-use crate::array::moves::{MustMove, ends, place_of};
-use crate::case::{Case, Laid};
-use crate::clear::{Move, first_free, hull_around, stretch};
+use super::{exempt, level, looked_at, source};
+use crate::array::near::{Side, ends, nearer, place_of, sides};
+use crate::clear::{Move, Way, first_free, hull_around, stretch};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, to_segment};
+use crate::measure::{TOLERANCE, in_plan, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{Way, block_name, length, sentence, too_short};
-use chalkcourse_geometry::{DVec2, EdgeKind, Rect, SideId, dvec2};
-use chalkcourse_job::{Cell, FireAccess, Job, Limit};
+use crate::view::BlockView;
+use crate::{Authority, Facts};
+use chalkcourse_geometry::{EdgeKind, Length, Rect};
+use chalkcourse_job::{Building, FireAccess, Job, Limit, Required, Subject};
 use chalkcourse_layout::Layout;
-use chalkcourse_words::{say, tell};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-ridge",
-    title: say("The ridge is clear for the fire service", "La cumbrera está libre para los bomberos"),
-    reason: say(
-        "Fire fighters open the roof along the ridge to let heat and smoke out.",
-        "Los bomberos abren el techo a lo largo de la cumbrera para dejar salir calor y humo.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[8.0, 41.0], [92.0, 41.0], [92.0, 52.0], [8.0, 52.0]]),
@@ -36,7 +30,7 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |job| source(job, |fire| &fire.ridge.up_to_share.source),
     missing: exempt,
-    run: Run::Block(run, |case, _| vec![case.share().to_bits()]),
+    run: Run::BlockAndShare(run),
 };
 
 /// The plan area of the array by the plan area of the whole roof; 0 without a roof.
@@ -54,98 +48,59 @@ pub fn array_share(layout: &Layout) -> f64 {
 }
 
 /// The clear room beside a ridge that the book asks for a share, with its source.
-pub fn ridge_room<'a>(
-    fire: &'a FireAccess,
-    job: &Job,
-    share: f64,
-) -> &'a Limit<chalkcourse_geometry::Length> {
+pub fn ridge_room<'a>(fire: &'a FireAccess, job: &Job, share: f64) -> &'a Limit<Length> {
+    room_for(fire, &job.site.building, share)
+}
+
+fn room_for<'a>(fire: &'a FireAccess, building: &Building, share: f64) -> &'a Limit<Length> {
     let ridge = &fire.ridge;
-    let most = if job.site.building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
+    let most = if building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
     if share <= most.value + 1e-9 { &ridge.up_to_share } else { &ridge.beyond }
 }
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let Some(fire) = &case.book.fire_access else { return };
-    let share = case.share();
-    let room = ridge_room(fire, case.job, share);
-    if looked_at(fire, laid.face) {
-        let mut sides: Vec<SideId> = Vec::new();
-        for span in laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge) {
-            if !sides.contains(&span.id) {
-                sides.push(span.id);
-                findings.extend(finding(case, laid, span.id, share, room));
-            }
-        }
+fn run(view: BlockView<'_>, share: f64, findings: &mut Vec<Finding>) {
+    let Some(fire) = &view.book().fire_access else { return };
+    let room = room_for(fire, &view.site().building, share);
+    if looked_at(fire, view.laid.face) {
+        let ridges = view.laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge);
+        findings.extend(sides(ridges).into_iter().filter_map(|side| finding(view, side, share, room)));
     }
 }
 
-fn finding(
-    case: &Case<'_>,
-    laid: &Laid<'_>,
-    side: SideId,
-    share: f64,
-    room: &Limit<chalkcourse_geometry::Length>,
-) -> Option<Finding> {
-    let factor = laid.face.plane.pitch.slope_factor();
-    let level = |p: DVec2| dvec2(p.x, p.y / factor);
-    let flat = |rect: &Rect| Rect { min: level(rect.min), max: level(rect.max) };
-    let asked = room.value.metres();
-    let spans: Vec<_> =
-        laid.face.edges.iter().filter(|s| s.id == side && s.kind == EdgeKind::Ridge).collect();
+fn finding(view: BlockView<'_>, side: Side<'_>, share: f64, room: &Limit<Length>) -> Option<Finding> {
+    let (laid, asked) = (view.laid, room.value.metres());
     let away = |rect: &Rect| {
-        let distances = spans.iter().map(|s| to_segment(&flat(rect), level(s.frame.0), level(s.frame.1)));
-        distances.fold(f64::INFINITY, f64::min)
+        let rect = level(laid.face, *rect);
+        let spans = side.spans.iter().map(|span| level(laid.face, span.frame));
+        spans.map(|(a, b)| to_segment(&rect, a, b)).fold(f64::INFINITY, f64::min)
     };
     if away(&laid.bounds) >= asked - TOLERANCE {
         return None;
     }
-    let near: Vec<(Cell, f64)> = laid
-        .placed
-        .modules
-        .iter()
-        .map(|module| (module.cell, away(&module.rect)))
-        .filter(|(_, away)| *away < asked - TOLERANCE)
-        .collect();
-    let nearest = near.iter().map(|(_, away)| *away).reduce(f64::min)?;
-    let stretches = laid.rows.iter().flat_map(|row| {
-        spans.iter().filter_map(move |span| {
-            let row = flat(row);
-            let hull = hull_around(&[level(span.frame.0), level(span.frame.1)], &row);
-            let (low, high) = stretch(&hull, asked, row.centre(), Way::Down.unit())?;
-            Some((low * factor, high * factor))
-        })
+    let (cells, nearest) = nearer(laid, asked - TOLERANCE, away)?;
+    let factor = laid.face.plane.pitch.slope_factor();
+    let pairs = laid.rows.iter().flat_map(|row| side.spans.iter().map(move |span| (row, span)));
+    let stretches = pairs.filter_map(|(row, span)| {
+        let (row, (a, b)) = (level(laid.face, *row), level(laid.face, span.frame));
+        let (low, high) = stretch(&hull_around(&[a, b], &row), asked, row.centre(), Way::Down.unit())?;
+        Some((low * factor, high * factor))
     });
-    let units = case.units;
-    let by = Move { way: Way::Down, by: first_free(stretches.collect(), units) };
-    let (measured, required) = (too_short(nearest, units), length(asked, units));
-    let found = MustMove {
-        code: RULE.code,
-        severity: Severity::Stop,
-        key: format!("fire-ridge/block-{}/face-{}/side-{side}", laid.block.id, laid.on.id),
-        says: tell!(
-            "{} leaves {measured} beside the ridge of {}, in plan; the array covers {:.1} % of the plan roof area, for which the \
-             code asks {required}",
-            "{} deja {measured} junto a la cumbrera de {}, en planta; el arreglo cubre {:.1} % del área del \
-        techo en planta, para lo cual el código pide {required}",
-            sentence(&block_name(laid.block)),
-            case.face_name(laid.placed.face),
-            share * 100.0,
-        ),
-        named: false,
-        measured: tell!("{measured} in plan", "{measured} en planta"),
-        required: tell!("at least {required} in plan", "al menos {required} en planta"),
-        source: room.source.clone(),
-        place: place_of(laid, near.iter().map(|(cell, _)| *cell).collect(), ends(spans)),
-        moving: laid,
-        by,
-    };
-    Some(found.finding(case))
+    let by = Move { way: Way::Down, by: first_free(stretches.collect(), view.units()) };
+    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
+    Some(Finding {
+        measured: in_plan(nearest),
+        required: Required::AtLeast(in_plan(asked)),
+        source: Authority::of(&room.source),
+        candidate: Some(by.of(laid.block)),
+        place: place_of(laid, cells, ends(side.spans)),
+        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::FireRidge { share })
+    })
 }
 
 #[cfg(test)]
 mod tests {
     use super::ridge_room;
-    use crate::testing::{book, fixed, gable_job, of, one};
+    use crate::testing::{book, fixed, gable_job, measures, moves, of, one};
     use chalkcourse_job::{Building, Job};
 
     const INCH: f64 = 0.0254;
@@ -164,9 +119,9 @@ mod tests {
         assert!(of(&below(18.0), "fire-ridge").is_empty());
         let job = below(16.0);
         let short = one(&job, "fire-ridge");
-        assert!(short.message.contains("leaves 16\" beside the ridge"), "{}", short.message);
+        measures(&short, 16.0, 18.0);
         // 2 in of plan are 2.236 in on a 6:12 slope, 2 1/4 in in sixteenths
-        assert!(short.message.contains("Move the block 2 1/4\" down the slope"), "{}", short.message);
+        moves(&short, 0.0, -2.25);
         fixed(&job, &short);
     }
 

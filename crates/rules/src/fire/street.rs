@@ -6,23 +6,16 @@
 
 use super::pathway::{Away, alone, straddling};
 use super::{exempt, has_array, source};
-use crate::case::Case;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
+use crate::view::{BesideView, WholeView};
+use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_job::{Quantity, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-street",
-    title: say(
-        "One pathway is on a street or driveway side",
-        "Un paso está del lado de la calle o entrada de autos",
-    ),
-    reason: say(
-        "A ladder is raised where an engine can stand.",
-        "Una escalera se levanta donde puede pararse un camión.",
-    ),
     sketch: &[
         Stroke::Edge(&[[2.0, 4.0], [98.0, 4.0]]),
         Stroke::Roof(&[[8.0, 18.0], [92.0, 18.0], [92.0, 54.0], [8.0, 54.0]]),
@@ -36,16 +29,10 @@ pub(crate) const RULE: Rule = Rule {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.street_side.value);
             if !asked {
-                return Some(pick("this book does not ask for it", "este libro no lo pide").into());
+                return Some(WhyNot::LeftOut);
             }
             let unknown = job.site.building.street_sides.is_empty();
-            unknown.then(|| {
-                pick(
-                    "the job does not say on which side the street or driveway lies",
-                    "la obra no dice de qué lado está la calle o entrada de autos",
-                )
-                .into()
-            })
+            unknown.then(|| WhyNot::NotKnown(vec![Unknown::Street]))
         })
     },
     run: Run::Whole(run),
@@ -54,24 +41,22 @@ pub(crate) const RULE: Rule = Rule {
 /// Ten feet.
 const NEAR: f64 = 3.048;
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    let Some(fire) = &case.book.fire_access else { return };
-    if !has_array(case, fire) {
+fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
+    let Some(fire) = &view.book().fire_access else { return };
+    if !has_array(view, fire) {
         return;
     }
-    let streets: Vec<DVec2> = case.job.site.building.street_sides.iter().map(|side| side.unit()).collect();
-    let faces = &case.layout.roof.faces;
+    let streets: Vec<DVec2> = view.site().building.street_sides.iter().map(|side| side.unit()).collect();
+    let faces = &view.layout().roof.faces;
     let edge = |street: DVec2| {
         let corners = faces.iter().filter(|face| face.sound).flat_map(|face| face.plan.outer.iter());
         corners.map(|p| p.dot(street)).fold(f64::NEG_INFINITY, f64::max)
     };
     let edges: Vec<(DVec2, f64)> = streets.into_iter().map(|street| (street, edge(street))).collect();
-    let serves = |index: usize| {
-        let falls = faces.get(index).is_some_and(|face| {
-            edges.iter().any(|(street, _)| {
-                face.plane.downslope.unit().dot(*street) >= std::f64::consts::FRAC_1_SQRT_2 - 1e-6
-            })
-        });
+    let serves = |plane: BesideView<'_>| {
+        let downslope = plane.own.face.plane.downslope.unit();
+        let falls =
+            edges.iter().any(|(street, _)| downslope.dot(*street) >= std::f64::consts::FRAC_1_SQRT_2 - 1e-6);
         let near = |outline: &[DVec2]| {
             edges.iter().any(|(street, edge)| {
                 let reach = outline.iter().map(|p| p.dot(*street)).fold(f64::NEG_INFINITY, f64::max);
@@ -79,26 +64,18 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
             })
         };
         let none = Away::new();
-        let own = alone(case, fire, index, &none);
-        let beside = if own.is_empty() { straddling(case, fire, index, &none) } else { own };
+        let own = alone(plane.own, fire, &none);
+        let beside = if own.is_empty() { straddling(plane, fire, &none) } else { own };
         beside.iter().any(|path| falls || near(&path.outline))
     };
-    if (0..faces.len()).any(serves) {
-        return;
+    if !view.faces().any(serves) {
+        findings.push(Finding {
+            measured: Quantity::Count(0),
+            required: Required::AtLeast(Quantity::Count(1)),
+            source: Authority::of(&fire.street_side.source),
+            ..Finding::of(RULE.code, Severity::Stop, Subject::Whole, Facts::FireStreet)
+        });
     }
-    let ways: Vec<&str> = case.job.site.building.street_sides.iter().map(|side| side.wind()).collect();
-    findings.push(Finding {
-        message: tell!("No pathway lies on the street or driveway side ({}). Leave one on a plane that falls towards it, or along the edge of the \
-             roof on that side.", "Ningún paso está del lado de la calle o entrada de autos ({}). Deje uno en un plano que caiga \
-        hacia ella, o a lo largo del borde del techo de ese lado.",
-            ways.join(", ")
-        ),
-        place: Place::default(),
-        measured: pick("none on that side", "ninguno de ese lado").into(),
-        required: pick("one on that side", "uno de ese lado").into(),
-        source: RULE.source(case.job),
-        ..Finding::of(RULE.code, Severity::Stop, "fire-street/roof".into())
-    });
 }
 
 #[cfg(test)]

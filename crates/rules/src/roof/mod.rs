@@ -7,24 +7,33 @@ pub(crate) mod no_home;
 pub(crate) mod outline;
 pub(crate) mod part;
 
-use crate::case::Case;
+use crate::view::DrawnView;
+use chalkcourse_job::{FaceId, Subject};
 
-/// `face-1/face-2`, the lower number first, by indices of two faces.
-fn pair(case: &Case<'_>, one: usize, two: usize) -> String {
-    let mut ids = [one, two].map(|index| case.face_id(index).map_or(0, |id| id.0));
-    ids.sort_unstable();
-    format!("face-{}/face-{}", ids[0], ids[1])
+/// Problems of two faces, with their numbers.
+type OfPair<T> = Vec<(FaceId, FaceId, T)>;
+
+/// Problems of two faces each, given by their indices, under the two faces, in the order of first sight.
+fn pairs<T>(
+    view: DrawnView<'_>,
+    problems: impl Iterator<Item = (usize, usize, T)>,
+) -> Vec<(Subject, OfPair<T>)> {
+    let named = problems.filter_map(|(one, two, it)| {
+        let (one, two) = (view.id(one)?, view.id(two)?);
+        Some((Subject::Faces(one.min(two), one.max(two)), (one, two, it)))
+    });
+    grouped(named)
 }
 
-/// Groups by a key, in the order of first sight.
-fn grouped<T>(items: Vec<(String, T)>) -> Vec<(String, Vec<T>)> {
-    let mut groups: Vec<(String, Vec<T>)> = Vec::new();
+/// Groups by a subject, in the order of first sight.
+fn grouped<T>(items: impl Iterator<Item = (Subject, T)>) -> Vec<(Subject, Vec<T>)> {
+    let mut groups: Vec<(Subject, Vec<T>)> = Vec::new();
     let mut place = std::collections::HashMap::new();
-    for (key, item) in items {
-        let index = *place.entry(key.clone()).or_insert(groups.len());
+    for (subject, item) in items {
+        let index = *place.entry(subject.clone()).or_insert(groups.len());
         match groups.get_mut(index) {
             Some((_, list)) => list.push(item),
-            None => groups.push((key, vec![item])),
+            None => groups.push((subject, vec![item])),
         }
     }
     groups

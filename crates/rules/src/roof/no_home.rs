@@ -2,55 +2,35 @@
 //!
 //! Source: geometry; a penetration beside all faces is measured against nothing.
 
-use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
-use crate::words::sentence;
-use chalkcourse_layout::PlacedPenetration;
-use chalkcourse_words::{pick, say, tell};
+use crate::view::PenetrationView;
+use crate::{Authority, Facts};
+use chalkcourse_job::Subject;
 
 pub(crate) const RULE: Rule = Rule {
     code: "no-home",
-    title: say("Penetrations lie on a face", "Las penetraciones están sobre un faldón"),
-    reason: say(
-        "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
-        "Ningún módulo se aparta de lo que está fuera del techo: se puso en mal lugar, o falta un faldón.",
-    ),
     sketch: &[
         Stroke::Roof(&[[8.0, 8.0], [68.0, 8.0], [68.0, 52.0], [8.0, 52.0]]),
         Stroke::Pipe([84.0, 30.0, 4.0]),
         Stroke::Way([78.0, 30.0], [62.0, 30.0]),
     ],
-    source: |_| {
-        pick("geometry: it is measured against nothing", "geometría: no hay contra qué medirla").into()
-    },
+    source: |_| Authority::Geometry,
     missing: nothing_missing,
     run: Run::Penetration(run),
 };
 
-fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Finding>) {
+fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
+    let penetration = view.penetration;
     if penetration.home.is_none() {
-        let what = if penetration.name.trim().is_empty() {
-            format!("{} {}", penetration.kind.name(), penetration.id)
-        } else {
-            format!("{} “{}”", penetration.kind.with_article(), penetration.name)
-        };
         findings.push(Finding {
-            message: tell!("{} has its middle on no sound face, so nothing keeps clear of it. Move it onto a face, or draw the face that it \
-                 comes through.", "El centro de {} no está en ningún faldón válido, así que nada se aparta de ella. Muévala a un \
-        faldón, o dibuje el faldón que atraviesa.",
-                sentence(&what)
-            ),
             place: Place {
                 penetration: Some(penetration.id),
                 shape: penetration.plan.outer.clone(),
                 ..Place::default()
             },
-            measured: pick("on no face", "en ningún faldón").into(),
-            required: pick("on a face", "en un faldón").into(),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Caution, format!("no-home/penetration-{}", penetration.id))
+            ..Finding::of(RULE.code, Severity::Caution, Subject::Penetration(penetration.id), Facts::NoHome)
         });
     }
 }
@@ -65,6 +45,6 @@ mod tests {
         job.penetrations = vec![vent(5, 11.9, 5.9)];
         assert!(of(&job, "no-home").is_empty());
         job.penetrations = vec![vent(5, 12.1, 5.9)];
-        assert_eq!(one(&job, "no-home").key, "no-home/penetration-5");
+        assert_eq!(one(&job, "no-home").key.to_string(), "no-home/penetration-5");
     }
 }

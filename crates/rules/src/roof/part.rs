@@ -3,86 +3,46 @@
 //! Source: geometry; an edit that makes a footprint over which no roof closes is refused, so that only a file made elsewhere
 //! or by an older program comes here.
 
-use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
-use chalkcourse_job::PartTrouble;
-use chalkcourse_words::{pick, say, tell};
+use crate::view::WholeView;
+use crate::{Authority, Facts};
+use chalkcourse_job::{PartTrouble, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "part",
-    title: say("Every part of the house carries a roof", "Cada parte de la casa lleva un techo"),
-    reason: say(
-        "A part that can't be raised has no faces: nothing on it is counted.",
-        "Una parte que no se puede levantar no tiene faldones: nada de ella se cuenta.",
-    ),
     sketch: &[
         Stroke::Edge(&[[24.0, 6.0], [24.0, 32.0]]),
         Stroke::Edge(&[[76.0, 6.0], [76.0, 32.0]]),
         Stroke::Edge(&[[6.0, 6.0], [94.0, 6.0]]),
         Stroke::Limit(&[[18.0, 29.0], [50.0, 54.0], [82.0, 29.0]]),
     ],
-    source: |_| {
-        pick(
-            "geometry: no roof closes over this footprint",
-            "geometría: ningún techo cierra sobre esta huella",
-        )
-        .into()
-    },
+    source: |_| Authority::Geometry,
     missing: nothing_missing,
     run: Run::Whole(run),
 };
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    for problem in case.job.worked_out.problems() {
-        let Some(part) = case.job.part(problem.part) else { continue };
-        let name = if part.name.trim().is_empty() {
-            tell!("Part {}", "La parte {}", part.id)
-        } else {
-            tell!("Part \u{201c}{}\u{201d}", "La parte \u{201c}{}\u{201d}", part.name)
-        };
-        let (message, measured, severity) = match &problem.trouble {
-            PartTrouble::NotRaised(error) => (
-                tell!(
-                    "{name} carries no roof: {error}. Nothing on it is counted until then.",
-                    "{name} no lleva techo: {error}. Hasta entonces nada de ella se cuenta."
-                ),
-                pick("no roof", "sin techo"),
-                Severity::Stop,
-            ),
-            PartTrouble::Hidden => (
-                tell!(
-                    "{name} lies under other parts, so nothing of it is seen. Raise its eaves, or take it away.",
-                    "{name} queda debajo de otras partes, así que no se ve nada de ella. Suba sus aleros, o quítela."
-                ),
-                pick("no roof that is seen", "ningún techo visible"),
-                Severity::Caution,
-            ),
-            PartTrouble::NoCricket => (
-                tell!(
-                    "{name} has no side that looks up a slope, so no cricket stands there. Move it off the ridge, or do without \
-                     a cricket.",
-                    "{name} no tiene ningún lado que mire pendiente arriba, así que ahí no cabe un desviador. Quítela \
-        de la cumbrera, o prescinda del desviador."
-                ),
-                pick("no cricket", "sin desviador"),
-                Severity::Caution,
-            ),
+fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
+    for problem in view.job().worked_out.problems() {
+        let Some(part) = view.job().part(problem.part) else { continue };
+        let (facts, matter, severity) = match &problem.trouble {
+            PartTrouble::NotRaised(why) => {
+                (Facts::NotRaised { why: why.clone() }, "not-raised", Severity::Stop)
+            }
+            PartTrouble::Hidden => (Facts::Hidden, "hidden", Severity::Caution),
+            PartTrouble::NoCricket => (Facts::NoCricket, "no-cricket", Severity::Caution),
         };
         findings.push(Finding {
-            message,
             place: Place { shape: part.outline.outer.clone(), ..Place::default() },
-            measured: measured.into(),
-            required: pick("a roof over all of its ground", "un techo sobre todo su suelo").into(),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, severity, format!("part/{}", part.id))
+            ..Finding::of(RULE.code, severity, Subject::Part(part.id, matter.into()), facts)
         });
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use crate::Facts;
     use crate::testing::{gable_job, of, one};
     use chalkcourse_geometry::raise::Treatment;
     use chalkcourse_geometry::{Length, Pitch, Polygon, dvec2};
@@ -109,9 +69,8 @@ mod tests {
         let job = job_from_text(&text, Path::new("barn")).unwrap();
         let finding = one(&job, "part");
         assert!(
-            finding.message.contains("Barn") && finding.message.contains("side 1"),
-            "{}",
-            finding.message
+            matches!(finding.facts, Facts::NotRaised { .. })
+                && finding.key.to_string().ends_with("/not-raised")
         );
         assert_eq!(job.resting.len(), 4, "its faces wait");
     }

@@ -5,26 +5,16 @@
 //! the roof counts is a question for the official and the listing; it is not asked here.
 
 use super::{missing, source};
-use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::TOLERANCE;
+use crate::measure::{TOLERANCE, length};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{length, sentence};
-use chalkcourse_job::PenetrationKind;
-use chalkcourse_layout::PlacedPenetration;
-use chalkcourse_words::{say, tell};
+use crate::view::PenetrationView;
+use crate::{Authority, Facts};
+use chalkcourse_job::{PenetrationKind, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "cricket",
-    title: say(
-        "Wide penetrations have a cricket behind them",
-        "Las penetraciones anchas tienen detrás un desviador de agua",
-    ),
-    reason: say(
-        "Water and snow pile up behind what is wide, and find their way in.",
-        "El agua y la nieve se acumulan detrás de lo que es ancho, y hallan por dónde entrar.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Thing([36.0, 14.0, 28.0, 16.0]),
@@ -39,38 +29,26 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Penetration(run),
 };
 
-fn run(case: &Case<'_>, penetration: &PlacedPenetration, findings: &mut Vec<Finding>) {
-    let Some(roofing) = &case.book.roofing else { return };
-    let most = roofing.cricket_from.value.metres();
+fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
+    let Some(roofing) = &view.drawn.book().roofing else { return };
+    let (penetration, most) = (view.penetration, roofing.cricket_from.value.metres());
     if matches!(penetration.kind, PenetrationKind::Skylight | PenetrationKind::EscapeWindow) {
         return;
     }
     let on = penetration.home.and_then(|home| Some((home, penetration.on_face(home)?)));
-    if let Some((home, on)) = on
-        && on.bounds.size().x > most + TOLERANCE
-    {
-        let wide = on.bounds.size().x;
-        let measured = length(wide, case.units);
-        let required = length(most, case.units);
-        findings.push(Finding {
-            message: tell!("{} “{}” is {measured} wide along the eave, more than {required}: build a cricket or saddle on its ridge side, and \
-                 keep the array out of it.", "{} “{}” mide {measured} de ancho a lo largo del alero, más de {required}: construya un desviador \
-        de agua del lado de la cumbrera, y no ponga arreglo sobre él.",
-                sentence(penetration.kind.with_article()),
-                penetration.name
-            ),
-            place: Place {
-                face: case.face_id(home),
-                penetration: Some(penetration.id),
-                shape: penetration.plan.outer.clone(),
-                ..Place::default()
-            },
-            measured: tell!("{measured} wide", "{measured} de ancho"),
-            required: tell!("a cricket beyond {required}", "un desviador a partir de {required}"),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Note, format!("cricket/penetration-{}", penetration.id))
-        });
-    }
+    let Some((home, on)) = on.filter(|(_, on)| on.bounds.size().x > most + TOLERANCE) else { return };
+    findings.push(Finding {
+        measured: length(on.bounds.size().x),
+        required: Required::AtMost(length(most)),
+        source: Authority::of(&roofing.cricket_from.source),
+        place: Place {
+            face: view.drawn.id(home),
+            penetration: Some(penetration.id),
+            shape: penetration.plan.outer.clone(),
+            ..Place::default()
+        },
+        ..Finding::of(RULE.code, Severity::Note, Subject::Penetration(penetration.id), Facts::Cricket)
+    });
 }
 
 #[cfg(test)]

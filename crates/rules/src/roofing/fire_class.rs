@@ -4,26 +4,17 @@
 //! lot line; R902.3: roof-integrated arrays as roof covering. The array's class is its listing's, with the underlayment
 //! of the listing under it.
 
-use super::{missing, source};
-use crate::case::Case;
-use crate::finding::{Finding, Place, Severity};
+use super::{missing, source_of};
+use crate::finding::{Finding, Severity};
 use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
-use crate::words::sentence;
-use chalkcourse_job::{Building, FireClass, Job};
-use chalkcourse_words::{pick, say, tell};
+use crate::view::WholeView;
+use crate::{ClassAsked, Covering, Facts, Unknown, WhyNot};
+use chalkcourse_job::{Building, FireClass, Quantity, Required, RuleBook, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-class",
-    title: say(
-        "Array and covering have the class against fire that is asked",
-        "Arreglo y recubrimiento tienen la clase contra fuego que se pide",
-    ),
-    reason: say(
-        "Burning brands from a fire next door must not set the roof on fire.",
-        "Las brasas de un incendio vecino no deben prender el techo.",
-    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 8.0], [92.0, 36.0]]),
         Stroke::Thing([44.0, 24.0, 12.0, 10.0]),
@@ -31,99 +22,58 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Way([54.0, 37.0], [54.0, 52.0]),
         Stroke::Module([60.0, 30.0, 24.0, 4.0]),
     ],
-    source: |job| {
-        source(job, |roofing| {
-            roofing
-                .fire_class
-                .as_ref()
-                .map_or(pick("not asked by this book", "no lo pide este libro"), |limit| &limit.source)
-        })
-    },
+    source: |job| source_of(job, |roofing| roofing.fire_class.as_ref().map(|limit| &limit.source)),
     missing: |job| {
         missing(job).or_else(|| {
             let asked = job.rule_book.roofing.as_ref().is_some_and(|roofing| roofing.fire_class.is_some());
             if !asked {
-                return Some(pick("this book does not ask for it", "este libro no lo pide").into());
+                return Some(WhyNot::LeftOut);
             }
             let site = &job.site.building;
             let unknown = site.class_by_law.is_none() && site.lot_line.is_none();
-            unknown.then(|| {
-                pick(
-                    "the job does not say which class the law asks for, nor how far the lot line is",
-                    "la obra no dice qué clase pide la ley, ni a qué distancia está el lindero",
-                )
-                .into()
-            })
+            unknown.then(|| WhyNot::NotKnown(vec![Unknown::FireClass]))
         })
     },
     run: Run::Whole(run),
 };
 
 /// The class that is asked, and why; `None` where none is.
-fn asked(job: &Job) -> Option<(FireClass, String)> {
-    let site: &Building = &job.site.building;
-    let roofing = job.rule_book.roofing.as_ref()?;
-    let near = roofing.lot_line_within.as_ref().zip(site.lot_line).and_then(|(limit, away)| {
+fn asked(book: &RuleBook, building: &Building) -> Option<(FireClass, ClassAsked)> {
+    let roofing = book.roofing.as_ref()?;
+    let near = roofing.lot_line_within.as_ref().zip(building.lot_line).and_then(|(limit, away)| {
         let near = away.metres() < limit.value.metres() - TOLERANCE;
-        let within = crate::words::length(limit.value.metres(), job.units);
-        near.then(|| {
-            (
-                FireClass::C,
-                tell!(
-                    "an edge of the roof is less than {within} from a lot line",
-                    "un borde del techo está a menos de {within} de un lindero"
-                ),
-            )
-        })
+        near.then_some((FireClass::C, ClassAsked::LotLine(limit.value)))
     });
-    let law = site
-        .class_by_law
-        .filter(|class| *class != FireClass::Unrated)
-        .map(|class| (class, pick("the law asks for it here", "aquí lo pide la ley").to_owned()));
+    let law = building.class_by_law.filter(|class| *class != FireClass::Unrated);
     // The better class of the two decides.
-    near.into_iter().chain(law).min_by_key(|(class, _)| *class)
+    near.into_iter().chain(law.map(|class| (class, ClassAsked::Law))).min_by_key(|(class, _)| *class)
 }
 
-fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
-    let Some((class, why)) = asked(case.job) else { return };
-    let listing = case.job.kit.fire.as_ref();
-    let required = tell!("{} or better", "{} o mejor", class.name());
-    let mut tell = |what: &str, has: Option<FireClass>, key: &str, severity: Severity| {
-        let measured = has.map_or(pick("not known", "no se sabe"), FireClass::name).to_owned();
-        findings.push(Finding {
-            message: tell!(
-                "{} has {measured} against fire, and {required} is needed: {why}.",
-                "{} tiene {measured} contra fuego, y hace falta {required}: {why}.",
-                sentence(what)
-            ),
-            place: Place::default(),
-            measured,
-            required: required.clone(),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, severity, format!("fire-class/{key}"))
-        });
-    };
-    if !case.blocks.is_empty() {
-        match listing.map(|listing| listing.class) {
-            Some(has) if has <= class => {}
-            has => tell(pick("the array", "el arreglo"), has, "array", Severity::Stop),
+fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
+    let building = &view.site().building;
+    let Some((class, why)) = asked(view.book(), building) else { return };
+    let mut tell = |of: Covering, has: Option<FireClass>, matter: &'static str, severity: Severity| {
+        if has.is_none_or(|has| has > class) {
+            findings.push(Finding {
+                measured: has.map_or(Quantity::Unknown, Quantity::Class),
+                required: Required::AtLeast(Quantity::Class(class)),
+                source: RULE.source(view.job()),
+                ..Finding::of(
+                    RULE.code,
+                    severity,
+                    Subject::Matter(matter.into()),
+                    Facts::FireClass { of, why },
+                )
+            });
         }
+    };
+    if !view.laid().is_empty() {
+        let listed = view.kit().fire.as_ref().map(|listing| listing.class);
+        tell(Covering::Array, listed, "array", Severity::Stop);
     }
-    match case.job.site.building.covering_class {
-        Some(has) if has <= class => {}
-        Some(has) => tell(
-            pick("the covering beyond the array", "el recubrimiento fuera del arreglo"),
-            Some(has),
-            "covering",
-            Severity::Stop,
-        ),
-        None => tell(
-            pick("the covering beyond the array", "el recubrimiento fuera del arreglo"),
-            None,
-            "covering",
-            Severity::Caution,
-        ),
-    }
+    let beyond = building.covering_class;
+    let severity = if beyond.is_some() { Severity::Stop } else { Severity::Caution };
+    tell(Covering::Beyond, beyond, "covering", severity);
 }
 
 #[cfg(test)]
@@ -144,7 +94,7 @@ mod tests {
     }
 
     fn keys(job: &Job) -> Vec<String> {
-        of(job, "fire-class").into_iter().map(|finding| finding.key).collect()
+        of(job, "fire-class").into_iter().map(|finding| finding.key.to_string()).collect()
     }
 
     /// IRC R902.1 (2018): nearer than 3 ft to a lot line a class is needed; at 3 ft none is.

@@ -4,25 +4,27 @@ pub(crate) mod cricket;
 pub(crate) mod deck_condition;
 pub(crate) mod drip_edge;
 pub(crate) mod fire_class;
+pub(crate) mod ice_barrier;
 pub(crate) mod slope;
 pub(crate) mod underlayment;
 
-use chalkcourse_job::{Job, Roofing};
-use chalkcourse_words::pick;
+use crate::{Authority, Section, WhyNot};
+use chalkcourse_job::{Job, Roofing, Source};
 
 /// Why roofing is not checked.
-pub(crate) fn missing(job: &Job) -> Option<String> {
-    job.rule_book.roofing.is_none().then(|| {
-        pick("the rule book does not go into roofing", "el libro de reglas no trata el recubrimiento").into()
-    })
+pub(crate) fn missing(job: &Job) -> Option<WhyNot> {
+    job.rule_book.roofing.is_none().then_some(WhyNot::NotInBook(Section::Roofing))
 }
 
-/// The section of the book for a source line.
-pub(crate) fn source(job: &Job, of: fn(&Roofing) -> &str) -> String {
-    job.rule_book.roofing.as_ref().map_or_else(
-        || pick("none in this book", "ninguno en este libro").into(),
-        |roofing| of(roofing).to_owned(),
-    )
+/// By whose word a limit of the book's roofing is.
+pub(crate) fn source(job: &Job, of: fn(&Roofing) -> &Source) -> Authority {
+    job.rule_book.roofing.as_ref().map_or(Authority::NotInBook, |roofing| Authority::of(of(roofing)))
+}
+
+/// The same of a limit that a book may leave out.
+pub(crate) fn source_of(job: &Job, of: fn(&Roofing) -> Option<&Source>) -> Authority {
+    let roofing = job.rule_book.roofing.as_ref();
+    roofing.map_or(Authority::NotInBook, |roofing| of(roofing).map_or(Authority::LeftOut, Authority::of))
 }
 
 /// Rise over run: a hair below a pitch is that pitch.

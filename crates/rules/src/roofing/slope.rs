@@ -3,20 +3,15 @@
 //! Source: IRC R905.2.2: asphalt shingles on 2:12 or more.
 
 use super::{SLACK, missing, source};
-use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
-use crate::words::sentence;
-use chalkcourse_words::{say, tell};
+use crate::view::GroundView;
+use crate::{Authority, Facts};
+use chalkcourse_job::{Quantity, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "shingle-slope",
-    title: say("Shingles lie on slopes that shed water", "Las tejas están en pendientes que escurren"),
-    reason: say(
-        "Lapped shingles let water in where it stands or is blown back.",
-        "Las tejas solapadas dejan entrar el agua donde se estanca o el viento la empuja.",
-    ),
     sketch: &[
         Stroke::Edge(&[
             [8.0, 14.0],
@@ -36,25 +31,16 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Ground(run),
 };
 
-fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
-    let Some(roofing) = &case.book.roofing else { return };
-    let least = roofing.least_pitch.value;
-    if let (Some(face), Some(id)) = (case.layout.roof.faces.get(index), case.face_id(index)) {
-        let pitch = face.plane.pitch;
-        if pitch.slope() >= least.slope() - SLACK {
-            return;
-        }
-        let measured = format!("{:.1}:12", pitch.rise_in_12());
-        let required = tell!("at least {:.1}:12", "al menos {:.1}:12", least.rise_in_12());
+fn run(view: GroundView<'_>, findings: &mut Vec<Finding>) {
+    let Some(roofing) = &view.book().roofing else { return };
+    let (pitch, least, id) = (view.face.plane.pitch, &roofing.least_pitch, view.on.id);
+    if pitch.slope() < least.value.slope() - SLACK {
         findings.push(Finding {
-            message: tell!("{} is {measured}; asphalt shingles need {required}. Choose another roof covering there.", "{} tiene {measured}; las tejas asfálticas necesitan {required}. Elija ahí otro recubrimiento.",
-                sentence(&case.face_name(index))
-            ),
-            place: Place { face: Some(id), shape: face.plan.outer.clone(), ..Place::default() },
-            measured,
-            required,
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Caution, format!("shingle-slope/face-{id}"))
+            measured: Quantity::Pitch(pitch),
+            required: Required::AtLeast(Quantity::Pitch(least.value)),
+            source: Authority::of(&least.source),
+            place: Place { face: Some(id), shape: view.face.plan.outer.clone(), ..Place::default() },
+            ..Finding::of(RULE.code, Severity::Caution, Subject::Face(id), Facts::ShingleSlope)
         });
     }
 }

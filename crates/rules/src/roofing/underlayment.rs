@@ -4,20 +4,15 @@
 //! do, not something that is wrong.
 
 use super::{SLACK, missing, source};
-use crate::case::Case;
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
-use crate::words::sentence;
-use chalkcourse_words::{of_data, pick, say, tell};
+use crate::view::GroundView;
+use crate::{Authority, Facts};
+use chalkcourse_job::{Quantity, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "underlayment",
-    title: say("Low slopes have a double underlayment", "Las pendientes bajas llevan membrana doble"),
-    reason: say(
-        "Water runs slowly on a low slope and finds its way under shingles.",
-        "El agua corre despacio en una pendiente baja y halla por dónde pasar bajo las tejas.",
-    ),
     sketch: &[
         Stroke::Edge(&[[8.0, 10.0], [92.0, 26.0]]),
         Stroke::Limit(&[[8.0, 16.0], [66.0, 27.0]]),
@@ -29,29 +24,17 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Ground(run),
 };
 
-fn run(case: &Case<'_>, index: usize, findings: &mut Vec<Finding>) {
-    let Some(roofing) = &case.book.roofing else { return };
-    let single = roofing.single_underlayment_from.value;
-    if let (Some(face), Some(id)) = (case.layout.roof.faces.get(index), case.face_id(index)) {
-        let pitch = face.plane.pitch;
-        let shingled = pitch.slope() >= roofing.least_pitch.value.slope() - SLACK;
-        if !shingled || pitch.slope() >= single.slope() - SLACK {
-            return;
-        }
+fn run(view: GroundView<'_>, findings: &mut Vec<Finding>) {
+    let Some(roofing) = &view.book().roofing else { return };
+    let (pitch, single, id) = (view.face.plane.pitch, &roofing.single_underlayment_from, view.on.id);
+    let shingled = pitch.slope() >= roofing.least_pitch.value.slope() - SLACK;
+    if shingled && pitch.slope() < single.value.slope() - SLACK {
         findings.push(Finding {
-            message: tell!(
-                "{} is {:.1}:12, less than {:.1}:12: lay its underlayment double. {}",
-                "{} tiene {:.1}:12, menos de {:.1}:12: coloque doble su membrana. {}",
-                sentence(&case.face_name(index)),
-                pitch.rise_in_12(),
-                single.rise_in_12(),
-                of_data(&roofing.double_underlayment),
-            ),
-            place: Place { face: Some(id), shape: face.plan.outer.clone(), ..Place::default() },
-            measured: format!("{:.1}:12", pitch.rise_in_12()),
-            required: pick("double underlayment", "membrana doble").into(),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Note, format!("underlayment/face-{id}"))
+            measured: Quantity::Pitch(pitch),
+            required: Required::AtLeast(Quantity::Pitch(single.value)),
+            source: Authority::of(&single.source),
+            place: Place { face: Some(id), shape: view.face.plan.outer.clone(), ..Place::default() },
+            ..Finding::of(RULE.code, Severity::Note, Subject::Face(id), Facts::Underlayment)
         });
     }
 }

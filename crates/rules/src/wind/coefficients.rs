@@ -1,10 +1,11 @@
-use super::Refused;
+use super::{Figure, Refused};
 use chalkcourse_job::LoadStandard;
-use chalkcourse_words::{pick, tell};
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// The shape of a roof, as far as the figures go.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
 pub enum RoofShape {
     /// Two slopes and a ridge.
     Gable,
@@ -13,7 +14,8 @@ pub enum RoofShape {
 }
 
 /// A zone of the roof. 7-22 knows 1, 2 and 3; 7-16 splits 2 and 3 by the edge: e eave, n rake, r ridge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
 pub enum Zone {
     /// The field.
     One,
@@ -81,7 +83,7 @@ impl Curve {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Coefficients {
     /// Which figure.
-    pub figure: &'static str,
+    pub figure: Figure,
     zones: Vec<(Zone, Curve)>,
     /// For hips above 27°: the figure for 45° and how far on the way to it.
     towards: Option<(Vec<(Zone, Curve)>, f64)>,
@@ -124,15 +126,12 @@ pub fn coefficients(standard: LoadStandard, shape: RoofShape, degrees: f64) -> R
     use RoofShape::{Gable, Hip};
     use Zone::{One, Three, ThreeEave, ThreeRidge, Two, TwoEave, TwoRake, TwoRidge};
     let c = Curve::new;
+    let figure = |number| Figure { standard, number, towards: None };
     let plain =
         |figure, zones: Vec<(Zone, Curve)>, inward| Ok(Coefficients { figure, zones, towards: None, inward });
     let three = |one, two, three| vec![(One, one), (Two, two), (Three, three)];
     if degrees.is_nan() || degrees <= 7.0 || degrees > 45.0 {
-        return Err(Refused(tell!(
-            "a slope of {degrees:.1}° is outside the figures known here (more than 7° up to 45°): ask a licensed engineer",
-            "una pendiente de {degrees:.1}° está fuera de las figuras que se conocen aquí (más de 7° hasta \
-        45°): pregunte a un ingeniero con licencia"
-        )));
+        return Err(Refused::Slope(degrees));
     }
     let band = if degrees <= 20.0 {
         0
@@ -146,35 +145,28 @@ pub fn coefficients(standard: LoadStandard, shape: RoofShape, degrees: f64) -> R
     let hip_inward = Some(c(10.0, 0.7, 100.0, 0.3));
     match (standard, shape, band) {
         (Asce722, Gable, 0) => plain(
-            pick("ASCE/SEI 7-22 figure 30.3-2B", "ASCE/SEI 7-22 figura 30.3-2B"),
+            figure("30.3-2B"),
             three(c(10.0, -2.0, 300.0, -0.5), c(10.0, -2.7, 200.0, -1.0), c(10.0, -3.6, 100.0, -1.8)),
             Some(c(10.0, 0.6, 200.0, 0.3)),
         ),
         (Asce722, Gable, 1) => plain(
-            pick("ASCE/SEI 7-22 figure 30.3-2C", "ASCE/SEI 7-22 figura 30.3-2C"),
+            figure("30.3-2C"),
             three(c(10.0, -1.5, 200.0, -0.8), c(10.0, -2.5, 100.0, -1.2), c(10.0, -3.0, 100.0, -1.4)),
             Some(c(10.0, 0.6, 200.0, 0.3)),
         ),
         (Asce722, Gable, _) => plain(
-            pick("ASCE/SEI 7-22 figure 30.3-2D", "ASCE/SEI 7-22 figura 30.3-2D"),
+            figure("30.3-2D"),
             three(c(10.0, -1.8, 100.0, -0.8), c(10.0, -2.0, 200.0, -1.0), c(10.0, -2.5, 200.0, -1.0)),
             Some(c(10.0, 0.9, 200.0, 0.5)),
         ),
         (Asce722, Hip, 0) => plain(
-            pick("ASCE/SEI 7-22 figure 30.3-2E", "ASCE/SEI 7-22 figura 30.3-2E"),
+            figure("30.3-2E"),
             three(c(10.0, -1.8, 200.0, -0.8), c(10.0, -2.4, 200.0, -1.3), c(10.0, -2.6, 200.0, -1.4)),
             hip_inward,
         ),
-        (Asce722, Hip, 1) => plain(
-            pick("ASCE/SEI 7-22 figure 30.3-2F", "ASCE/SEI 7-22 figura 30.3-2F"),
-            hip_20_27(),
-            hip_inward,
-        ),
+        (Asce722, Hip, 1) => plain(figure("30.3-2F"), hip_20_27(), hip_inward),
         (Asce722, Hip, _) => Ok(Coefficients {
-            figure: pick(
-                "ASCE/SEI 7-22 figures 30.3-2F and 30.3-2G, between 27° and 45°",
-                "ASCE/SEI 7-22 figuras 30.3-2F y 30.3-2G, entre 27° y 45°",
-            ),
+            figure: Figure { towards: Some("30.3-2G"), ..figure("30.3-2F") },
             zones: hip_20_27(),
             towards: Some((
                 three(c(10.0, -1.5, 100.0, -0.7), c(10.0, -1.8, 100.0, -0.8), c(10.0, -2.4, 100.0, -1.0)),
@@ -185,7 +177,7 @@ pub fn coefficients(standard: LoadStandard, shape: RoofShape, degrees: f64) -> R
         (Asce716, Gable, 0) => {
             let (field, strip) = (c(20.0, -2.0, 100.0, -0.5), c(10.0, -3.0, 250.0, -1.0));
             plain(
-                pick("ASCE/SEI 7-16 figure 30.3-2B", "ASCE/SEI 7-16 figura 30.3-2B"),
+                figure("30.3-2B"),
                 vec![
                     (One, field),
                     (TwoEave, field),
@@ -200,7 +192,7 @@ pub fn coefficients(standard: LoadStandard, shape: RoofShape, degrees: f64) -> R
         (Asce716, Gable, 2) => {
             let (field, strip) = (c(10.0, -1.8, 100.0, -0.8), c(10.0, -2.0, 200.0, -1.0));
             plain(
-                pick("ASCE/SEI 7-16 figure 30.3-2D", "ASCE/SEI 7-16 figura 30.3-2D"),
+                figure("30.3-2D"),
                 vec![
                     (One, field),
                     (TwoEave, field),
@@ -212,17 +204,7 @@ pub fn coefficients(standard: LoadStandard, shape: RoofShape, degrees: f64) -> R
                 None,
             )
         }
-        (Asce716, ..) => Err(Refused(tell!(
-            "the coefficients of ASCE/SEI 7-16 for a {} of {degrees:.1}° are not among the sources of this program: ask a licensed \
-             engineer",
-            "los coeficientes de ASCE/SEI 7-16 para {} de {degrees:.1}° no están entre las fuentes de este \
-        programa: pregunte a un ingeniero con licencia",
-            if shape == Hip {
-                pick("hip roof", "un techo de cuatro aguas")
-            } else {
-                pick("gable roof", "un techo de dos aguas")
-            }
-        ))),
+        (Asce716, ..) => Err(Refused::NotInSources(standard, shape, degrees)),
     }
 }
 

@@ -1,20 +1,20 @@
 //! The zones of a roof as the figures draw them, with the outward pressure in each.
 
-use super::{Conditions, Zone, coefficients, zone_areas};
+use super::{Conditions, Figure, Refused, Zone, coefficients, zone_areas};
+use crate::{Section, Unknown, WhyNot};
 use chalkcourse_geometry::Polygon;
 use chalkcourse_job::Job;
 use chalkcourse_layout::Layout;
-use chalkcourse_words::{pick, tell};
 
 /// Zones on the faces of a roof, and what is not drawn.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Drawn {
-    /// What the pressures follow from, in words.
-    pub about: String,
+    /// What the pressures follow from, and the effective wind area in square feet; or why there are none.
+    pub from: Result<(Conditions, f64), WhyNot>,
     /// Each face whose zones are known.
     pub faces: Vec<FaceZones>,
     /// Why faces are missing, each reason once.
-    pub refused: Vec<String>,
+    pub refused: Vec<Refused>,
 }
 
 /// The zones of one face.
@@ -23,7 +23,7 @@ pub struct FaceZones {
     /// Index of the face.
     pub face: usize,
     /// Which figure.
-    pub figure: &'static str,
+    pub figure: Figure,
     /// Its zones, the mildest first.
     pub zones: Vec<DrawnZone>,
 }
@@ -47,32 +47,24 @@ const LEAST_AREA: f64 = 10.0;
 /// The zones of a job's roof. The effective wind area is the deck under a fastener where the site says it, and else the
 /// 10 ft² at which the figures are most severe.
 pub fn drawn(job: &Job, layout: &Layout) -> Drawn {
+    let square_feet = job.site.building.fastener_square_feet.unwrap_or(LEAST_AREA);
     let Some(conditions) = Conditions::of(job, layout) else {
         let why = if job.rule_book.loads.is_none() {
-            pick("the rule book does not go into wind", "el libro de reglas no trata el viento")
+            WhyNot::NotInBook(Section::Wind)
         } else {
-            pick(
-                "the job does not say wind speed, exposure, eave height and least width",
-                "la obra no dice velocidad del viento, exposición, altura del alero y ancho mínimo",
-            )
+            WhyNot::NotKnown(vec![
+                Unknown::WindSpeed,
+                Unknown::Exposure,
+                Unknown::EaveHeight,
+                Unknown::LeastWidth,
+            ])
         };
-        return Drawn { about: pick("Wind", "Viento").into(), faces: Vec::new(), refused: vec![why.into()] };
+        return Drawn { from: Err(why), faces: Vec::new(), refused: Vec::new() };
     };
-    let square_feet = job.site.building.fastener_square_feet.unwrap_or(LEAST_AREA);
-    let mut all = Drawn {
-        about: tell!(
-            "{}: mean roof height {:.1} ft, qh·Kd {:.2} psf, edge zones {:.1} ft wide, effective wind area {square_feet} ft²",
-            "{}: altura media del techo {:.1} ft, qh·Kd {:.2} psf, zonas de borde de {:.1} ft de ancho, área \
-        efectiva de viento {square_feet} ft²",
-            conditions.standard.name(),
-            conditions.height_ft,
-            conditions.q_kd_psf,
-            conditions.zone_width_ft,
-        ),
-        ..Drawn::default()
-    };
+    let mut all =
+        Drawn { from: Ok((conditions.clone(), square_feet)), faces: Vec::new(), refused: Vec::new() };
     for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
-        let found = conditions.shape.clone().and_then(|shape| {
+        let found = conditions.shape.and_then(|shape| {
             Ok((shape, coefficients(conditions.standard, shape, face.plane.pitch.degrees())?))
         });
         match found {
@@ -93,7 +85,7 @@ pub fn drawn(job: &Job, layout: &Layout) -> Drawn {
                 zones.sort_by(|a, b| a.psf.total_cmp(&b.psf).then(a.zone.cmp(&b.zone)));
                 all.faces.push(FaceZones { face: index, figure: figure.figure, zones });
             }
-            Err(refused) if !all.refused.contains(&refused.0) => all.refused.push(refused.0),
+            Err(refused) if !all.refused.contains(&refused) => all.refused.push(refused),
             Err(_) => {}
         }
     }
@@ -142,7 +134,7 @@ mod tests {
         let mut job = in_wind();
         job.site.building.exposure = None;
         let all = drawn(&job, &Layout::of(&job));
-        assert!(all.faces.is_empty() && all.refused[0].contains("exposure"));
+        assert!(all.faces.is_empty() && all.from.is_err());
         let mut job = in_wind();
         book(&mut job).loads.as_mut().unwrap().standard.value = LoadStandard::Asce716;
         let all = drawn(&job, &Layout::of(&job));

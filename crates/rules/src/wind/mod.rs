@@ -20,15 +20,32 @@ pub use screen::{BlockScreening, Conditions, Screening, Uplift, screen, shape_of
 pub use velocity::{Wind, elevation_factor, exposure_coefficient, velocity_pressure_with_kd, zone_width};
 pub use zones::{Near, ZoneArea, zone_areas, zone_near};
 
-/// Why a case is not worked out.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Refused(
-    /// In words.
-    pub String,
-);
+use chalkcourse_geometry::EdgeKind;
+use chalkcourse_job::LoadStandard;
+use schemars::JsonSchema;
+use serde::Serialize;
 
-impl std::fmt::Display for Refused {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(&self.0)
-    }
+/// Why a case is not worked out.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Refused {
+    /// A slope outside the figures, degrees.
+    Slope(f64),
+    /// A roof with an edge that plain gables and hips don't have.
+    Edge(EdgeKind),
+    /// The sources of this program don't have the coefficients of the edition for a roof of so many degrees.
+    NotInSources(LoadStandard, RoofShape, f64),
+    /// No zone of the figure reaches the block.
+    NoZone,
+}
+
+/// A figure of a load standard.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Figure {
+    /// Which edition.
+    pub standard: LoadStandard,
+    /// Its number: "30.3-2B".
+    pub number: &'static str,
+    /// The figure for 45° towards which it is taken, where the slope lies between two.
+    pub towards: Option<&'static str>,
 }

@@ -3,24 +3,17 @@
 //! Source: ASCE/SEI 7 chapter 30, as roof covering; see the parent module. A caution, and never a design: by a licensed
 //! engineer.
 
-use super::screen::{Conditions, unknown, uplift};
-use crate::case::{Case, Laid};
+use super::Conditions;
+use super::screen::{unknown, uplift};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::words::{block_name, sentence};
-use chalkcourse_words::{pick, say, tell};
+use crate::view::BlockView;
+use crate::{Authority, Facts};
+use chalkcourse_job::{Quantity, Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "wind",
-    title: say(
-        "Fasteners hold against wind uplift (screening)",
-        "Las fijaciones aguantan el levantamiento del viento (revisión preliminar)",
-    ),
-    reason: say(
-        "A corner of a roof is lifted by several times its weight in a storm.",
-        "En una tormenta la esquina de un techo se levanta con varias veces su peso.",
-    ),
     sketch: &[
         SLOPE,
         Stroke::Free(&[[8.0, 8.0], [26.0, 8.0], [26.0, 20.0], [8.0, 20.0]]),
@@ -32,57 +25,50 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([8.0, 4.0], [26.0, 4.0]),
     ],
     source: |job| {
-        job.rule_book.loads.as_ref().map_or_else(
-            || pick("none in this book", "ninguno en este libro").into(),
-            |loads| loads.standard.source.clone(),
-        )
+        let loads = job.rule_book.loads.as_ref();
+        loads.map_or(Authority::NotInBook, |loads| Authority::of(&loads.standard.source))
     },
     missing: unknown,
-    run: Run::Block(run, |case, _| case.wind().map_or_else(Vec::new, Conditions::numbers)),
+    run: Run::BlockInWind(run),
 };
 
-fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
-    let Some(holds) = case.job.site.building.fastener_pounds else { return };
-    let Some(outcome) = case.wind().and_then(|conditions| uplift(case, conditions, laid)) else { return };
-    let name = sentence(&block_name(laid.block));
-    let place = Place { face: Some(laid.on.id), block: Some(laid.block.id), ..Place::default() };
-    let key = format!("wind/block-{}/face-{}", laid.block.id, laid.on.id);
-    match &outcome {
-        Ok(uplift) if uplift.pounds > holds + 1e-6 => findings.push(Finding {
-            message: tell!("{name} reaches zone {} ({}): {:.1} psf outward, {:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
-                 the edge zones, or set more fasteners; have it designed by a licensed engineer.", "{name} llega a la zona {} ({}): {:.1} psf hacia afuera, {:.0} lb en una fijación, que según se \
-        dice aguanta {holds:.0} lb. No entre en las zonas de borde, o ponga más fijaciones; encargue el \
-        diseño a un ingeniero con licencia.",
-                uplift.zone.name(),
-                uplift.figure,
-                uplift.psf,
-                uplift.pounds.ceil(),
-            ),
-            place,
-            measured: tell!("{:.0} lb a fastener", "{:.0} lb por fijación", uplift.pounds.ceil()),
-            required: tell!("at most {holds:.0} lb", "como máximo {holds:.0} lb"),
-            source: tell!("{}, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)", "{}, tomado como recubrimiento de techo: un arreglo al ras y con tapajuntas queda fuera de las \
-        reducciones para paneles sobre un techo (29.4.4)",
-                uplift.figure
-            ),
-            ..Finding::of(RULE.code, Severity::Caution, key)
-        }),
-        Ok(_) => {}
-        Err(refused) => findings.push(Finding {
-            message: tell!("{name} is not screened for wind: {refused}.", "El viento en {name} no se revisó: {refused}."),
-            place,
-            measured: pick("not worked out", "sin calcular").into(),
-            required: pick("a case that the sources have", "un caso que las fuentes tengan").into(),
-            source: RULE.source(case.job),
-            ..Finding::of(RULE.code, Severity::Note, key)
-        }),
-    }
+fn run(view: BlockView<'_>, conditions: &Conditions, findings: &mut Vec<Finding>) {
+    let laid = view.laid;
+    let (Some(holds), Some(loads)) = (view.site().building.fastener_pounds, &view.book().loads) else {
+        return;
+    };
+    let Some(outcome) = uplift(view, conditions) else { return };
+    let (measured, required, source, severity, facts) = match outcome {
+        Ok(uplift) if uplift.pounds > holds + 1e-6 => (
+            Quantity::Pounds(uplift.pounds),
+            Required::AtMost(Quantity::Pounds(holds)),
+            Authority::Figure(uplift.figure),
+            Severity::Caution,
+            Facts::Wind { zone: uplift.zone, figure: uplift.figure, psf: uplift.psf },
+        ),
+        Ok(_) => return,
+        Err(refused) => (
+            Quantity::Unknown,
+            Required::So,
+            Authority::of(&loads.standard.source),
+            Severity::Note,
+            Facts::WindRefused(refused),
+        ),
+    };
+    findings.push(Finding {
+        measured,
+        required,
+        source,
+        place: Place { face: Some(laid.on.id), block: Some(laid.block.id), ..Place::default() },
+        ..Finding::of(RULE.code, severity, Subject::OnFace(laid.block.id, laid.on.id), facts)
+    });
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{book, gable_job, of, one};
-    use crate::wind::screen;
+    use crate::testing::{book, gable_job, of, one, why_not};
+    use crate::wind::{Refused, Zone, screen};
+    use crate::{Facts, Unknown, WhyNot};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Building, Exposure, Job, LoadStandard};
     use chalkcourse_layout::Layout;
@@ -113,8 +99,7 @@ mod tests {
         let uplift = screening.blocks[0].outcome.clone().unwrap();
         assert!((uplift.pounds - 63.7).abs() < 0.2, "{uplift:?}");
         let short = one(&job, "wind");
-        assert!(short.message.contains("zone 1") && short.message.contains("licensed engineer"));
-        assert!(short.source.contains("29.4.4"));
+        assert!(matches!(short.facts, Facts::Wind { zone: Zone::One, .. }), "{:?}", short.facts);
         assert!(of(&in_wind(uplift.pounds), "wind").is_empty());
         assert!(of(&in_wind(80.0), "wind").is_empty());
     }
@@ -123,7 +108,7 @@ mod tests {
     fn nearer_to_the_ridge_is_worse() {
         let mut job = in_wind(80.0);
         job.blocks[0].at.y = 4.0;
-        assert!(one(&job, "wind").message.contains("zone 2"));
+        assert!(matches!(one(&job, "wind").facts, Facts::Wind { zone: Zone::Two, .. }));
     }
 
     #[test]
@@ -131,10 +116,9 @@ mod tests {
         let mut job = in_wind(60.0);
         job.site.building.exposure = None;
         assert!(of(&job, "wind").is_empty());
-        let line = crate::checked(&job).into_iter().find(|line| line.code == "wind").unwrap();
-        assert_eq!(line.why_not.as_deref(), Some("the job does not say: exposure"));
+        assert_eq!(why_not(&job, "wind"), Some(WhyNot::NotKnown(vec![Unknown::Exposure])));
         let mut job = in_wind(60.0);
         book(&mut job).loads.as_mut().unwrap().standard.value = LoadStandard::Asce716;
-        assert!(one(&job, "wind").message.contains("not among the sources"));
+        assert!(matches!(one(&job, "wind").facts, Facts::WindRefused(Refused::NotInSources(..))));
     }
 }

@@ -1,13 +1,13 @@
 use super::{
-    Coefficients, Near, Refused, RoofShape, Wind, Zone, coefficients, velocity_pressure_with_kd, zone_near,
-    zone_width,
+    Coefficients, Figure, Near, Refused, RoofShape, Wind, Zone, coefficients, velocity_pressure_with_kd,
+    zone_near, zone_width,
 };
-use crate::case::{Case, Laid};
 use crate::measure::to_segment;
+use crate::view::{BlockView, Laid, Snapshot};
+use crate::{Section, Unknown, WhyNot};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, RoofFace, dvec2};
 use chalkcourse_job::{BlockId, Job, LoadStandard};
 use chalkcourse_layout::Layout;
-use chalkcourse_words::{pick, tell};
 
 /// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
 const GCPI: f64 = 0.18;
@@ -42,7 +42,7 @@ pub struct Uplift {
     /// The worst zone that a module reaches.
     pub zone: Zone,
     /// Which figure.
-    pub figure: &'static str,
+    pub figure: Figure,
     /// Outward pressure, pounds a square foot, at strength level; positive lifts.
     pub psf: f64,
     /// Demand on one fastener after dead load, for allowable stress design, pounds.
@@ -64,8 +64,6 @@ pub struct Conditions {
     pub least_psf: f64,
     /// The roof as the figures know it, or why they don't.
     pub shape: Result<RoofShape, Refused>,
-    /// The kind of edge for which the shape is refused.
-    other: Option<EdgeKind>,
 }
 
 impl Conditions {
@@ -89,23 +87,12 @@ impl Conditions {
             zone_width_ft: zone_width(site.least_width?.feet(), height_ft),
             least_psf: loads.least_pressure_psf.value,
             shape: shape_of(layout),
-            other: other_kind(layout),
         })
     }
 
     /// Outward pressure, pounds a square foot at strength level, for a coefficient.
     pub fn psf(&self, gcp: f64) -> f64 {
         (self.q_kd_psf * (GCPI - gcp)).max(self.least_psf)
-    }
-
-    /// All that blocks on one face read of the rest of the roof, as numbers.
-    pub(super) fn numbers(&self) -> Vec<u64> {
-        let shape = match (&self.shape, self.other) {
-            (_, Some(kind)) => 2 + kind as u64,
-            (Ok(RoofShape::Hip), None) => 1,
-            _ => 0,
-        };
-        vec![self.height_ft.to_bits(), shape]
     }
 }
 
@@ -115,12 +102,7 @@ impl Conditions {
 /// [`Refused`] for a roof with valleys, walls or steps: the figures are for plain gables and hips.
 pub fn shape_of(layout: &Layout) -> Result<RoofShape, Refused> {
     if let Some(kind) = other_kind(layout) {
-        return Err(Refused(tell!(
-            "the figures are for plain gable and hip roofs, and this one has a {}: ask a licensed engineer",
-            "las figuras son para techos simples de dos y cuatro aguas, y este tiene {}: pregunte a un \
-        ingeniero con licencia",
-            kind.name()
-        )));
+        return Err(Refused::Edge(kind));
     }
     let hip = kinds(layout).any(|kind| kind == EdgeKind::Hip);
     Ok(if hip { RoofShape::Hip } else { RoofShape::Gable })
@@ -138,35 +120,29 @@ fn other_kind(layout: &Layout) -> Option<EdgeKind> {
 }
 
 /// What a screening needs and a job does not say; `None` when it is all there.
-pub(super) fn unknown(job: &Job) -> Option<String> {
+pub(super) fn unknown(job: &Job) -> Option<WhyNot> {
     if job.rule_book.loads.is_none() {
-        return Some(
-            pick("the rule book does not go into wind", "el libro de reglas no trata el viento").into(),
-        );
+        return Some(WhyNot::NotInBook(Section::Wind));
     }
     let site = &job.site.building;
-    let asked = [
-        (pick("basic wind speed", "velocidad básica del viento"), site.wind_mph.is_none()),
-        (pick("exposure", "exposición"), site.exposure.is_none()),
-        (pick("eave height", "altura del alero"), site.eave_height.is_none()),
-        (pick("least width of the building", "ancho mínimo del edificio"), site.least_width.is_none()),
-        (pick("what a fastener holds", "lo que aguanta una fijación"), site.fastener_pounds.is_none()),
-        (pick("deck under a fastener", "entablado por fijación"), site.fastener_square_feet.is_none()),
-    ];
-    let missing: Vec<&str> =
-        asked.into_iter().filter(|(_, missing)| *missing).map(|(name, _)| name).collect();
-    (!missing.is_empty())
-        .then(|| tell!("the job does not say: {}", "la obra no dice: {}", missing.join(", ")))
+    let missing = Unknown::among([
+        (Unknown::WindSpeed, site.wind_mph.is_none()),
+        (Unknown::Exposure, site.exposure.is_none()),
+        (Unknown::EaveHeight, site.eave_height.is_none()),
+        (Unknown::LeastWidth, site.least_width.is_none()),
+        (Unknown::FastenerHold, site.fastener_pounds.is_none()),
+        (Unknown::DeckUnderFastener, site.fastener_square_feet.is_none()),
+    ]);
+    (!missing.is_empty()).then_some(WhyNot::NotKnown(missing))
 }
 
 /// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
 pub fn screen(job: &Job, layout: &Layout) -> Option<Screening> {
-    let case = Case::of(job, layout);
-    let conditions = case.wind()?;
-    let blocks = case
-        .blocks
-        .iter()
-        .map(|laid| Some(BlockScreening { block: laid.block.id, outcome: uplift(&case, conditions, laid)? }));
+    let snapshot = Snapshot::of(job, layout);
+    let conditions = snapshot.wind()?;
+    let blocks = snapshot
+        .blocks()
+        .map(|view| Some(BlockScreening { block: view.laid.block.id, outcome: uplift(view, conditions)? }));
     Some(Screening {
         standard: conditions.standard,
         height_ft: conditions.height_ft,
@@ -177,14 +153,11 @@ pub fn screen(job: &Job, layout: &Layout) -> Option<Screening> {
 }
 
 /// Wind that lifts one block. `None` where the site does not say how much deck a fastener holds.
-pub(super) fn uplift(
-    case: &Case<'_>,
-    conditions: &Conditions,
-    laid: &Laid<'_>,
-) -> Option<Result<Uplift, Refused>> {
-    let loads = case.book.loads.as_ref()?;
-    let square_feet = case.job.site.building.fastener_square_feet?;
-    let module = &case.job.kit.module;
+pub(super) fn uplift(view: BlockView<'_>, conditions: &Conditions) -> Option<Result<Uplift, Refused>> {
+    let laid = view.laid;
+    let loads = view.book().loads.as_ref()?;
+    let square_feet = view.site().building.fastener_square_feet?;
+    let module = &view.kit().module;
     let module_feet = module.length.feet() * module.width.feet();
     let dead = if module_feet > 0.0 { module.mass_kg / 0.453_592_37 / module_feet } else { 0.0 };
     let of = |shape| {
@@ -199,22 +172,14 @@ pub(super) fn uplift(
             .map(|m| zone_near(conditions.standard, shape, steep, near(laid, &m.rect, width)))
             .filter_map(|zone| Some((zone, figure.outward(zone, square_feet)?)))
             .min_by(|a, b| a.1.total_cmp(&b.1));
-        let Some((zone, gcp)) = worst else {
-            return Err(Refused(
-                pick(
-                    "no zone of the figure reaches this block",
-                    "ninguna zona de la figura llega a este bloque",
-                )
-                .into(),
-            ));
-        };
+        let Some((zone, gcp)) = worst else { return Err(Refused::NoZone) };
         let psf = conditions.psf(gcp);
         // Dead load acts straight down; what of it is square to the deck holds the array.
         let holds = dead * laid.face.plane.pitch.radians().cos();
         let pounds = (loads.wind_factor.value * psf - loads.dead_factor.value * holds) * square_feet;
         Ok(Uplift { zone, figure: figure.figure, psf, pounds: pounds.max(0.0) })
     };
-    Some(conditions.shape.clone().and_then(of))
+    Some(conditions.shape.and_then(of))
 }
 
 /// Half of how far the roof rises, metres: the mean roof height is the eave's and this.

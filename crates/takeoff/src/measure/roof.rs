@@ -1,13 +1,14 @@
 //! What is counted or measured on the roof itself, apart from the array.
 
-use super::{Measures, deck_under};
+use super::{Measures, NEAR, chimney, deck_under};
 use crate::{Place, PlaceShape, Spot, band, clip};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, Rect, RoofFace, dvec2};
-use chalkcourse_job::{Job, Measure, PenetrationKind, RoofScope};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, RoofFace};
+use chalkcourse_job::{Job, Measure, PenetrationKind, RoofKind, RoofScope};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
 use std::sync::Arc;
 
-/// Which faces are covered anew. A face whose outline is wrong has no area yet, and none is guessed.
+/// Which faces are shingled anew. A face whose outline is wrong has no area yet, and none is guessed; a cricket is covered with
+/// metal.
 pub(crate) fn covered(job: &Job, layout: &Layout) -> Vec<bool> {
     let carries =
         |index: usize| layout.blocks.iter().any(|block| block.face == index && !block.modules.is_empty());
@@ -17,8 +18,10 @@ pub(crate) fn covered(job: &Job, layout: &Layout) -> Vec<bool> {
         RoofScope::ArrayOnly => false,
         RoofScope::Faces(faces) => faces.contains(&id),
     };
+    let crickets = chimney::cricket_faces(job);
     let faces = layout.roof.faces.iter().zip(&layout.faces).enumerate();
-    faces.map(|(index, (face, placed))| face.sound && chosen(index, placed.id)).collect()
+    let shingled = |index: usize| !crickets.get(index).copied().unwrap_or(false);
+    faces.map(|(index, (face, placed))| face.sound && shingled(index) && chosen(index, placed.id)).collect()
 }
 
 /// Measures that stay as they are while blocks move.
@@ -27,8 +30,7 @@ pub(crate) fn is_of_roof(measure: &Measure) -> bool {
         measure,
         Measure::Deck
             | Measure::TearOff
-            | Measure::SingleUnderlayment
-            | Measure::DoubleUnderlayment
+            | Measure::LeakBarrier
             | Measure::AroundThrough
             | Measure::Edge(_)
             | Measure::SideWall
@@ -38,12 +40,23 @@ pub(crate) fn is_of_roof(measure: &Measure) -> bool {
             | Measure::Pipe { .. }
             | Measure::CurbCourse
             | Measure::CurbWidth
+            | Measure::KickOut
+            | Measure::Chimney(_)
+            | Measure::Cricket(_)
     )
 }
 
 /// Measures of the roof or the job that hang on the array too.
 pub(crate) fn is_of_deck(measure: &Measure) -> bool {
-    matches!(measure, Measure::Shingled | Measure::LeakBarrier | Measure::Job | Measure::Person)
+    matches!(
+        measure,
+        Measure::Shingled
+            | Measure::SingleUnderlayment
+            | Measure::DoubleUnderlayment
+            | Measure::Job
+            | Measure::Person
+            | Measure::PersonOnRoof
+    )
 }
 
 impl Measures<'_> {
@@ -59,29 +72,27 @@ impl Measures<'_> {
                 let arrays: f64 = on_face.flat_map(deck_under).map(|rect| rect.area()).sum();
                 (face.slope_area - arrays).max(0.0)
             })),
-            Measure::SingleUnderlayment => places.extend(self.faces(|_, face| self.if_double(face, false))),
-            Measure::DoubleUnderlayment => places.extend(self.faces(|_, face| self.if_double(face, true))),
+            Measure::SingleUnderlayment => self.underlayment(false, places),
+            Measure::DoubleUnderlayment => self.underlayment(true, places),
             Measure::LeakBarrier => self.leak_barrier(places),
-            Measure::Edge(kind) => places.extend(
-                self.edges(*kind)
-                    .map(|(index, span)| self.on_face(index, Spot::Edge(*kind), span.length, along(span))),
-            ),
-            Measure::SideWall => places.extend(
-                self.walls(true)
-                    .map(|(index, span)| self.on_face(index, Spot::SideWall, span.length, along(span))),
-            ),
-            Measure::HeadWall => places.extend(
-                self.walls(false)
-                    .map(|(index, span)| self.on_face(index, Spot::HeadWall, span.length, along(span))),
-            ),
-            Measure::SideWallCourse => places.extend(self.walls(true).map(|(index, span)| {
-                let (low, high) = (span.frame.0.y.min(span.frame.1.y), span.frame.0.y.max(span.frame.1.y));
-                self.on_face(index, Spot::SideWall, self.courses(index, low, high), along(span))
+            Measure::Edge(kind) => {
+                places.extend(self.edges(*kind).into_iter().map(|line| self.along(Spot::Edge(*kind), &line)));
+            }
+            Measure::SideWall => {
+                places.extend(self.walls(true).into_iter().map(|line| self.along(Spot::SideWall, &line)));
+            }
+            Measure::HeadWall => {
+                places.extend(self.walls(false).into_iter().map(|line| self.along(Spot::HeadWall, &line)));
+            }
+            Measure::SideWallCourse => places.extend(self.walls(true).into_iter().map(|line| {
+                let (low, high) = (line.from.y.min(line.to.y), line.from.y.max(line.to.y));
+                let courses = self.courses(line.face, low, high);
+                Place { amount: courses, ..self.along(Spot::SideWall, &line) }
             })),
             Measure::Through(kind) => {
                 for (penetration, on) in self.penetrations().filter(|(p, _)| p.kind == *kind) {
                     let spot = PlaceShape::Point(on.bounds.centre());
-                    places.push(through(self.layout, penetration, on, Spot::Through, 1.0, spot));
+                    places.push(through(self.layout, on.face, &penetration.name, Spot::Through, 1.0, spot));
                 }
             }
             Measure::Pipe { over_mm, to_mm } => {
@@ -91,15 +102,27 @@ impl Measures<'_> {
                     // A tenth of a millimetre beside a size is that size.
                     if across > f64::from(*over_mm) + 0.1 && across <= f64::from(*to_mm) + 0.1 {
                         let spot = PlaceShape::Point(on.bounds.centre());
-                        places.push(through(self.layout, penetration, on, Spot::Through, 1.0, spot));
+                        places.push(through(
+                            self.layout,
+                            on.face,
+                            &penetration.name,
+                            Spot::Through,
+                            1.0,
+                            spot,
+                        ));
                     }
                 }
             }
             Measure::AroundThrough => self.around_through(places),
+            Measure::KickOut => self.kick_outs(places),
             Measure::CurbCourse | Measure::CurbWidth => self.curbs(*measure == Measure::CurbCourse, places),
+            Measure::Chimney(part) => self.chimneys(*part, places),
+            Measure::Cricket(part) => self.crickets(*part, places),
             Measure::Job if self.is_work() => places.push(whole(1.0)),
-            Measure::Person if self.is_work() => {
-                places.push(whole(self.job.kit.crews.iter().map(|crew| f64::from(crew.people)).sum()));
+            Measure::Person | Measure::PersonOnRoof if self.is_work() => {
+                let all = *measure == Measure::Person;
+                let crews = self.job.kit.crews.iter().filter(|crew| all || crew.on_roof);
+                places.push(whole(crews.map(|crew| f64::from(crew.people)).sum()));
             }
             // Of blocks or of another part.
             _ => {}
@@ -111,7 +134,7 @@ impl Measures<'_> {
         self.covered.contains(&true) || self.layout.blocks.iter().any(|block| !block.modules.is_empty())
     }
 
-    fn on_face(&self, index: usize, spot: Spot, amount: f64, shape: PlaceShape) -> Place {
+    pub(super) fn on_face(&self, index: usize, spot: Spot, amount: f64, shape: PlaceShape) -> Place {
         let placed = self.layout.faces.get(index);
         Place {
             face: placed.map(|face| face.id),
@@ -123,7 +146,7 @@ impl Measures<'_> {
         }
     }
 
-    fn covered_faces(&self) -> impl Iterator<Item = (usize, &RoofFace)> {
+    pub(super) fn covered_faces(&self) -> impl Iterator<Item = (usize, &RoofFace)> {
         let faces = self.layout.roof.faces.iter().enumerate();
         faces.filter(|(index, _)| self.covered.get(*index).copied().unwrap_or(false))
     }
@@ -137,75 +160,51 @@ impl Measures<'_> {
         })
     }
 
-    /// The area of a face if its slope asks for the one kind of underlayment.
-    fn if_double(&self, face: &RoofFace, double: bool) -> f64 {
-        let from = self.job.rule_book.roofing.as_ref().map(|roofing| roofing.single_underlayment_from.value);
-        // A slope that was worked out from three heights may miss its pitch by a hair.
-        let low = from.is_some_and(|from| face.plane.pitch.slope() < from.slope() - 1e-9);
-        if low == double { face.slope_area } else { 0.0 }
+    fn along(&self, spot: Spot, line: &Line) -> Place {
+        self.on_face(line.face, spot, line.length, PlaceShape::Path(vec![line.from, line.to]))
     }
 
-    /// Lines of a kind on the faces that are covered anew, one that two faces share once.
-    fn edges(&self, kind: EdgeKind) -> impl Iterator<Item = (usize, &EdgeSpan)> {
-        self.covered_faces()
-            .flat_map(|(index, face)| face.edges.iter().map(move |span| (index, span)))
-            .filter(move |(index, span)| {
-                let told_before = span.neighbour.is_some_and(|other| {
-                    other.face < *index && self.covered.get(other.face).copied().unwrap_or(false)
-                });
-                let shared = !matches!(kind, EdgeKind::Eave | EdgeKind::Rake | EdgeKind::WallLine);
-                span.kind == kind && !(shared && told_before)
-            })
+    /// Lines of a kind on the faces that are covered anew, one that two faces share once, and one that goes straight on beside another
+    /// face as one. What meets a chimney or a cricket is theirs.
+    fn edges(&self, kind: EdgeKind) -> Vec<Line> {
+        let mut lines: Vec<Line> = Vec::new();
+        for (face, on_roof) in self.covered_faces() {
+            let of_kind = on_roof.edges.iter().filter(|span| span.kind == kind && !self.meets_chimney(span));
+            for span in of_kind.filter(|span| !self.told_before(kind, face, span)) {
+                let line = Line { face, from: span.frame.0, to: span.frame.1, length: span.length };
+                match lines.iter_mut().find(|before| before.goes_on_in(&line)) {
+                    Some(before) => before.join(&line),
+                    None => lines.push(line),
+                }
+            }
+        }
+        lines
+    }
+
+    /// Whether the face on the other side of a line that two share has told it.
+    fn told_before(&self, kind: EdgeKind, face: usize, span: &EdgeSpan) -> bool {
+        let shared = !matches!(kind, EdgeKind::Eave | EdgeKind::Rake | EdgeKind::WallLine);
+        let told = |other: usize| other < face && self.covered.get(other).copied().unwrap_or(false);
+        shared && span.neighbour.is_some_and(|other| told(other.face))
     }
 
     /// Wall lines that run more up the slope than across it, or the others.
-    fn walls(&self, up: bool) -> impl Iterator<Item = (usize, &EdgeSpan)> {
-        self.edges(EdgeKind::WallLine).filter(move |(_, span)| {
-            let run = (span.frame.1 - span.frame.0).abs();
-            (run.y > run.x) == up
-        })
+    fn walls(&self, up: bool) -> Vec<Line> {
+        let is_up = |line: &Line| (line.to - line.from).abs().y > (line.to - line.from).abs().x;
+        self.edges(EdgeKind::WallLine).into_iter().filter(|line| is_up(line) == up).collect()
     }
 
     /// Courses between two heights of a face, and one more.
-    fn courses(&self, face: usize, low: f64, high: f64) -> f64 {
+    pub(super) fn courses(&self, face: usize, low: f64, high: f64) -> f64 {
         self.layout.faces.get(face).map_or(0.0, |face| face.courses.crossed(low, high) as f64 + 1.0)
     }
 
     /// What comes through faces that are covered anew, each with its outline on its own face.
-    fn penetrations(&self) -> impl Iterator<Item = (&PlacedPenetration, &OnFace)> {
+    pub(super) fn penetrations(&self) -> impl Iterator<Item = (&PlacedPenetration, &OnFace)> {
         self.layout.penetrations.iter().filter_map(|penetration| {
             let home = penetration.home.filter(|home| self.covered.get(*home).copied().unwrap_or(false))?;
             Some((penetration, penetration.on_face(home)?))
         })
-    }
-
-    /// Along each eave as far up the slope as the rule book asks, without what the array's membrane covers.
-    fn leak_barrier(&self, places: &mut Vec<Place>) {
-        let Some(rule) = self.job.rule_book.roofing.as_ref().and_then(|r| r.ice_barrier.as_ref()) else {
-            return;
-        };
-        let overhang = self.job.site.building.overhang.unwrap_or(Length::ZERO);
-        let in_plan = (overhang + rule.inside_wall.value).metres();
-        for (index, face) in self.covered_faces() {
-            let pitch = face.plane.pitch;
-            let mut depth = in_plan * pitch.slope_factor();
-            if pitch.slope() >= rule.steep_from.value.slope() - 1e-9 {
-                depth = depth.max(rule.steep_length.value.metres());
-            }
-            let eaves = face.edges.iter().filter(|span| span.kind == EdgeKind::Eave);
-            let strips: Vec<Rect> = eaves
-                .filter_map(|span| Rect::around([span.frame.0, span.frame.1]))
-                .map(|line| Rect { min: line.min, max: line.max + dvec2(0.0, depth) })
-                .collect();
-            if strips.is_empty() {
-                continue;
-            }
-            let left = band::without(&strips, &self.membrane_on(index));
-            let (amount, shape) = clip::to_face(&left, &face.frame);
-            if amount > 0.0 {
-                places.push(self.on_face(index, Spot::LeakBarrier, amount, shape));
-            }
-        }
     }
 
     /// The strip around each penetration, on its face. One over two faces is told on the face of its middle.
@@ -216,51 +215,83 @@ impl Measures<'_> {
             let strip = band::without(&[on.bounds.grown(margin)], &[on.bounds]);
             let (amount, shape) = clip::to_face(&strip, &face.frame);
             if amount > 0.0 {
-                places.push(through(self.layout, penetration, on, Spot::AroundThrough, amount, shape));
+                places.push(through(
+                    self.layout,
+                    on.face,
+                    &penetration.name,
+                    Spot::AroundThrough,
+                    amount,
+                    shape,
+                ));
             }
         }
     }
 
-    /// Sides of chimneys and skylights: courses beside them, or widths below and above.
-    fn curbs(&self, courses: bool, places: &mut Vec<Place>) {
-        let curbs = |kind| matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight);
-        for (penetration, on) in self.penetrations().filter(|(p, _)| curbs(p.kind)) {
-            let Rect { min, max } = on.bounds;
-            let corner = |left: bool, low: bool| -> DVec2 {
-                dvec2(if left { min.x } else { max.x }, if low { min.y } else { max.y })
-            };
-            let mut put = |spot, amount, from, to| {
-                let shape = PlaceShape::Path(vec![from, to]);
-                places.push(through(self.layout, penetration, on, spot, amount, shape));
-            };
-            if courses {
-                let crossed = self.courses(on.face, min.y, max.y);
-                put(Spot::ThroughLeft, crossed, corner(true, true), corner(true, false));
-                put(Spot::ThroughRight, crossed, corner(false, true), corner(false, false));
-            } else {
-                put(Spot::ThroughLow, max.x - min.x, corner(true, true), corner(false, true));
-                put(Spot::ThroughHigh, max.x - min.x, corner(true, false), corner(false, false));
+    /// Where water runs down a wall and off the roof beside it: the lower end of a wall line that is the end of an eave.
+    fn kick_outs(&self, places: &mut Vec<Place>) {
+        for line in self.walls(true) {
+            let low = if line.from.y < line.to.y { line.from } else { line.to };
+            let Some(face) = self.layout.roof.faces.get(line.face) else { continue };
+            let eaves = face.edges.iter().filter(|edge| edge.kind == EdgeKind::Eave);
+            let near = |end: DVec2| end.distance(low) < NEAR;
+            if eaves.into_iter().any(|eave| near(eave.frame.0) || near(eave.frame.1)) {
+                places.push(self.on_face(line.face, Spot::KickOut, 1.0, PlaceShape::Point(low)));
             }
+        }
+    }
+
+    /// What the roof as drawn is to one who cuts shingles for it.
+    pub(crate) fn roof_kind(&self) -> RoofKind {
+        if !self.edges(EdgeKind::Valley).is_empty() {
+            RoofKind::CutUp
+        } else if !self.edges(EdgeKind::Hip).is_empty() {
+            RoofKind::Hip
+        } else {
+            RoofKind::Gable
         }
     }
 }
 
-fn along(span: &EdgeSpan) -> PlaceShape {
-    PlaceShape::Path(vec![span.frame.0, span.frame.1])
+/// A straight line of the roof on one face, in its frame, metres.
+struct Line {
+    face: usize,
+    from: DVec2,
+    to: DVec2,
+    length: f64,
 }
 
-fn through(
+impl Line {
+    /// Whether the other one goes on straight where this one ends, or before it begins.
+    fn goes_on_in(&self, other: &Self) -> bool {
+        let straight = (self.to - self.from).perp_dot(other.to - other.from).abs()
+            < NEAR * self.length.max(other.length);
+        self.face == other.face
+            && straight
+            && (self.to.distance(other.from) < NEAR || other.to.distance(self.from) < NEAR)
+    }
+
+    fn join(&mut self, other: &Self) {
+        if self.to.distance(other.from) < NEAR {
+            self.to = other.to;
+        } else {
+            self.from = other.from;
+        }
+        self.length += other.length;
+    }
+}
+
+pub(super) fn through(
     layout: &Layout,
-    penetration: &PlacedPenetration,
-    on: &OnFace,
+    face: usize,
+    name: &str,
     spot: Spot,
     amount: f64,
     shape: PlaceShape,
 ) -> Place {
     Place {
-        face: layout.faces.get(on.face).map(|face| face.id),
+        face: layout.faces.get(face).map(|face| face.id),
         block: None,
-        name: Some(Arc::from(penetration.name.as_str())),
+        name: Some(Arc::from(name)),
         spot,
         amount,
         shape,

@@ -1,10 +1,13 @@
 //! What a person decides about an order, money, two orders beside each other, what arrives, and what is remembered.
 
 use super::*;
-use crate::{LineState, Memo, claim_text, compare, compare_prices, pallet, stages_ready, to_json};
+use crate::{
+    LineState, Memo, StageReady, WasteFrom, claim_text, compare, compare_prices, pallet, stages_ready,
+    to_json, waste_words,
+};
 use chalkcourse_job::{
-    AddedLine, Alternate, Edit, Group, Holds, Leftover, Override, Pricing, Profit, Received, Stage, WasteBy,
-    apply,
+    AddedLine, Alternate, Edit, Group, Holds, Leftover, Override, OwnWaste, Pricing, Profit, Received,
+    RoofKind, Stage, WasteAs, apply,
 };
 use std::collections::BTreeMap;
 
@@ -23,7 +26,7 @@ fn added(packages: u64, price: &str) -> AddedLine {
         number: "X-1".into(),
         name: "Snow guard".into(),
         group: Group::Roofing,
-        stage: Stage::Roofing,
+        stage: Stage::Shingles,
         package: "piece".into(),
         packages,
         price: Some(decimal(price)),
@@ -134,14 +137,65 @@ fn an_alternate_is_taken_at_its_price() {
     assert!(pallet(&takeoff, &job.order.delivery)[0].name.contains("QX-9"));
 }
 
+/// Handbooks: 10 % on a gable, 15 % on a hip roof; a cut-up one, from memory, 15 to 20 %.
 #[test]
-fn waste_by_geometry_is_taken_where_it_is_chosen() {
-    let by = |waste_by| takeoff(&decided(&job(vec![block(3, 4)]), |order| order.waste_by = waste_by));
-    let (rule, geometry) = (by(WasteBy::Rule), by(WasteBy::Geometry));
+fn waste_goes_by_the_kind_of_roof_and_never_by_the_cuts_alone() {
+    let plain = job(vec![block(3, 4)]);
+    let by = |waste_as| takeoff(&decided(&plain, |order| order.waste_as = waste_as));
     let shingles = |takeoff: &Takeoff| line(takeoff, "FH-214").clone();
-    assert_eq!(shingles(&rule).waste, 0.1);
-    assert_eq!(Some(shingles(&geometry).waste), shingles(&rule).waste_by_geometry);
-    assert_eq!(line(&rule, "FH-102"), line(&geometry, "FH-102"), "feet are not cut from the roof");
+    for (waste_as, share, kind, chosen) in [
+        (WasteAs::AsDrawn, 0.1, RoofKind::Gable, false),
+        (WasteAs::Gable, 0.1, RoofKind::Gable, true),
+        (WasteAs::Hip, 0.15, RoofKind::Hip, true),
+        (WasteAs::CutUp, 0.2, RoofKind::CutUp, true),
+    ] {
+        let line = shingles(&by(waste_as));
+        assert_eq!((line.waste, line.waste_from.clone()), (share, WasteFrom::Roof { kind, chosen }));
+        // A rectangle loses nothing to its own cuts; that is told and not ordered by.
+        assert!(line.waste_by_geometry.unwrap() < 1e-9);
+        assert!(waste_words(&line).unwrap().contains("make 0 %, which is not ordered by"));
+    }
+    assert_eq!(line(&by(WasteAs::Hip), "FH-102"), line(&by(WasteAs::Gable), "FH-102"), "feet are not cut");
+    // An office that knows better says so, and by whose word.
+    let own = decided(&plain, |order| {
+        order.waste.insert("FH-214".into(), OwnWaste { share: 0.12, why: "ten of our roofs".into() });
+    });
+    let line = shingles(&takeoff(&own));
+    assert!((line.with_waste - line.need * 1.12).abs() < 1e-9);
+    assert!(waste_words(&line).unwrap().starts_with("12 %, the office's own: ten of our roofs"));
+}
+
+/// Safety gear is for those who fall: four of the roof crew and the electrician, not the two on the ground (29 CFR
+/// 1926.501(b)(13) speaks of each employee on the roof).
+#[test]
+fn gear_is_for_people_on_the_roof_and_may_be_the_offices_own() {
+    let plain = array_alone(block(3, 4));
+    let bought = takeoff(&plain);
+    assert_eq!((line(&bought, "FH-301").need, line(&bought, "FH-301").packages), (5.0, 5));
+    assert_eq!(line(&bought, "FH-303").need, 7.0, "gloves are for all");
+    let job = decided(&plain, |order| order.own = ["FH-301".into(), "FH-101".into()].into());
+    let own = takeoff(&job);
+    let sets = line(&own, "FH-301");
+    assert_eq!((sets.need, sets.from_stock, sets.packages), (5.0, 5.0, 0));
+    let text = to_text(&own, &Header::of(&job), Units::FeetInches);
+    assert!(text.contains("5 of the office's own, to bring along"), "{text}");
+    assert_eq!(line(&own, "FH-101").packages, 12, "modules do not come back");
+}
+
+#[test]
+fn what_is_taken_with_an_order_is_on_it_and_else_is_not() {
+    let plain = job(vec![block(3, 4)]);
+    let by_hand = ["FH-156", "FH-228", "FH-306", "FH-307", "FH-502"];
+    let before = takeoff(&plain);
+    assert!(before.lines.iter().all(|line| !by_hand.contains(&line.number.as_str())));
+    let all = plain.kit.choices.iter().map(|choice| choice.code.clone()).collect();
+    let after = takeoff(&decided(&plain, |order| order.taken = all));
+    for number in by_hand {
+        assert!(line(&after, number).packages > 0, "{number}");
+    }
+    assert_eq!((line(&before, "FH-101").packages, line(&after, "FH-101").packages), (12, 13));
+    // A gable face has no ridge of its own here: its upper edge is drawn as one.
+    assert_eq!(after.lines.len(), before.lines.len() + by_hand.len());
 }
 
 fn rows(csv: &str) -> Vec<csv::StringRecord> {
@@ -199,14 +253,16 @@ fn the_pallet_list_says_what_is_short_and_what_can_start() {
     assert!(rows.iter().all(super::super::PalletRow::is_complete));
     assert!(stages_ready(&rows).iter().all(|stage| stage.can_start));
 
-    // A head flashing short: dry-in and the array can start, flashing can't, and so nothing after it.
+    // A head flashing short: rail, modules and sides can start, the head can't, and so nothing that stands on it.
     let short = counted(&|counts| counts.get_mut("FH-130").unwrap().packages -= 1);
-    let rows: Vec<_> = rows_of(&short).into_iter().filter(|row| row.ordered > 0).collect();
-    let starts = |stage| stages_ready(&rows).into_iter().find(|s| s.stage == stage).unwrap();
-    assert!(starts(Stage::DryIn).can_start && starts(Stage::Array).can_start);
-    assert!(!starts(Stage::Flashing).can_start && !starts(Stage::Wiring).can_start);
-    assert!(starts(Stage::Flashing).waits_for[0].contains("FH-130"));
-    assert_eq!(starts(Stage::Wiring).waits_for, ["Flashing can't start"]);
+    let ready = stages_ready(&rows_of(&short));
+    let starts = |stage| ready.iter().find(|s| s.stage == stage).unwrap();
+    for stage in [Stage::Ground, Stage::UnderArray, Stage::BaseRail, Stage::Modules, Stage::Sides] {
+        assert!(starts(stage).can_start, "{stage:?}");
+    }
+    assert_eq!(starts(Stage::Head).waits_for, ["FH-130 Head flashing, one module wide: 3 of 4 pieces"]);
+    assert_eq!(starts(Stage::Around).waits_for, ["Head flashing can't start"]);
+    assert_eq!(starts(Stage::Wires).waits_for, ["Shingles to the ridge can't start"]);
 
     // One module damaged of thirteen that came for twelve: over by one, and all twelve are good.
     let damaged = counted(&|counts| {
@@ -257,6 +313,40 @@ fn another_version_tells_what_is_more_and_what_is_less() {
     let back = compare(&large, &small);
     assert_eq!((back.more, back.changes.len()), (-comparison.more, comparison.changes.len()));
     assert!(comparison.text().contains("More") && comparison.text().contains("12 -> 15 modules"));
+}
+
+/// The array stood ready to start with none of its rails on the roof: nothing starts without what it stands on.
+#[test]
+fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing() {
+    let plain = decided(&array_alone(block(3, 4)), |order| {
+        order.overrides.insert("FH-110".into(), Override { packages: 5, why: "two spare".into() });
+        order.taken = ["spare-module".into()].into();
+    });
+    let takeoff = takeoff(&plain);
+    let ready = |counts: &[(&str, u64)]| {
+        let all = takeoff.lines.iter().map(|line| {
+            let short = counts.iter().find(|(number, _)| *number == line.number);
+            let packages = short.map_or(line.packages, |(_, packages)| *packages);
+            (line.number.clone(), Received { packages, ..Received::default() })
+        });
+        let counts = all.collect();
+        let job = decided(&plain, |order| order.delivery.counts = counts);
+        stages_ready(&pallet(&takeoff, &job.order.delivery))
+    };
+    let stopped = |ready: &[StageReady]| -> Vec<Stage> {
+        ready.iter().filter(|stage| !stage.can_start).map(|stage| stage.stage).collect()
+    };
+    // Three of five rails are what 22.6 ft need, and twelve of thirteen modules what is built in.
+    assert_eq!(stopped(&ready(&[("FH-110", 3), ("FH-101", 12)])), []);
+    use Stage::{Around, BaseRail, Head, Modules, Shingles, Sides, Wires};
+    assert_eq!(stopped(&ready(&[("FH-110", 0)])), [BaseRail, Modules, Head, Sides, Around, Shingles, Wires]);
+    assert_eq!(stopped(&ready(&[("FH-101", 11)]))[0], Stage::Ground);
+    // Each stage that stops names its own lack or what it stands on.
+    for stage in ready(&[("FH-110", 0)]).iter().filter(|stage| !stage.can_start) {
+        let on = stage.stage.stands_on().iter().map(|on| on.name());
+        let named = |why: &String| why.contains("FH-110") || on.clone().any(|name| why.starts_with(name));
+        assert!(stage.waits_for.iter().all(named), "{stage:?}");
+    }
 }
 
 /// A membrane strip stays on its face, and two blocks side by side share what lies between them.

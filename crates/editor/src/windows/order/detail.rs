@@ -5,7 +5,7 @@ use crate::action::Actions;
 use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{fields, text, theme};
-use chalkcourse_job::{AddedLine, Group, Job, Stage};
+use chalkcourse_job::{AddedLine, Group, Job, OwnWaste, Stage};
 use chalkcourse_takeoff::{Line, LineState};
 use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
@@ -55,6 +55,8 @@ fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
         });
     }
     alternates(ui, job, line, actions);
+    gear(ui, job, number, actions);
+    waste(ui, job, number, actions);
     let count = line.count_words(job.units);
     if !count.is_empty() {
         ui.label(count);
@@ -63,6 +65,56 @@ fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
     quiet(ui, &of_data(&line.source));
     if let Some(state) = line.state_words(job.units) {
         ui.label(RichText::new(state).color(theme::of(ui).accent));
+    }
+}
+
+/// What comes back from a job may be the office's own.
+fn gear(ui: &mut Ui, job: &Job, number: &str, actions: &mut Actions) {
+    if !job.kit.part(number).is_some_and(|part| part.comes_back) {
+        return;
+    }
+    let own = job.order.own.contains(number);
+    ui.horizontal(|ui| {
+        if fields::tick(ui, own, true, &text::own_gear_of(number), text::OWN_GEAR_HELP.now()) {
+            change(actions, job, text::own_gear_of(number), |order| {
+                if !order.own.remove(number) {
+                    order.own.insert(number.to_owned());
+                }
+            });
+        }
+        ui.label(text::OWN_GEAR.now()).on_hover_text(text::OWN_GEAR_HELP.now());
+    });
+}
+
+/// The office's own waste, with its source.
+fn waste(ui: &mut Ui, job: &Job, number: &str, actions: &mut Actions) {
+    let own = job.order.waste.get(number);
+    let shown = own.map(|own| ((own.share * 1e6).round() / 1e4).to_string()).unwrap_or_default();
+    let parse = |typed: &str| match typed.trim().trim_end_matches('%').trim() {
+        "" => Ok(None),
+        typed => match typed.parse::<f64>() {
+            Ok(percent) if (0.0..=100.0).contains(&percent) => Ok(Some(percent / 100.0)),
+            _ => Err(text::BAD_WASTE.now()),
+        },
+    };
+    if let Some(typed) = fields::parsed(ui, text::OWN_WASTE.now(), &shown, text::OWN_WASTE_HELP.now(), parse)
+    {
+        change(actions, job, text::waste_of(number), |order| match typed {
+            Some(share) => {
+                let why = order.waste.get(number).map_or_else(String::new, |old| old.why.clone());
+                order.waste.insert(number.to_owned(), OwnWaste { share, why });
+            }
+            None => drop(order.waste.remove(number)),
+        });
+    }
+    if let Some(own) = own
+        && let Some(why) = fields::words(ui, text::OWN_WASTE_WHY.now(), &own.why)
+    {
+        change(actions, job, text::waste_of(number), |order| {
+            if let Some(own) = order.waste.get_mut(number) {
+                own.why = why;
+            }
+        });
     }
 }
 

@@ -1,4 +1,4 @@
-//! What lies beside the lines: how much of the roof is covered anew, waste, tax, delivery, overhead, profit, stock in hand.
+//! What lies beside the lines: how much of the roof is covered anew, waste, what is taken along, tax, delivery, overhead, profit, stock in hand.
 
 use super::lines::parse_price;
 use super::{change, change_prices};
@@ -6,7 +6,8 @@ use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::panels::quiet;
 use crate::{fields, text, theme};
-use chalkcourse_job::{Holds, Job, Leftover, Profit, RoofScope, WasteBy};
+use chalkcourse_job::{Holds, Job, Leftover, Profit, RoofKind, RoofScope, WasteAs};
+use chalkcourse_words::of_data;
 use egui::{Align, RichText, ScrollArea, Ui};
 use rust_decimal::Decimal;
 
@@ -18,6 +19,8 @@ pub(super) fn show(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.set_max_width(WIDE);
         roof(ui, job, actions);
+        ui.add_space(theme::GAP * 3.0);
+        choices(ui, job, actions);
         ui.add_space(theme::GAP * 3.0);
         prices(ui, job, actions);
         ui.add_space(theme::GAP * 3.0);
@@ -51,10 +54,36 @@ fn roof(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     if let Some(layers) = layers {
         change(actions, job, text::LAYERS.now().to_owned(), |order| order.roof.layers = layers);
     }
-    let ways =
-        [(WasteBy::Rule, text::WASTE_BY_RULE.now()), (WasteBy::Geometry, text::WASTE_BY_GEOMETRY.now())];
-    if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_BY.now(), job.order.waste_by, &ways) {
-        change(actions, job, text::WASTE_BY.now().to_owned(), |order| order.waste_by = way);
+    let ways = [
+        (WasteAs::AsDrawn, text::WASTE_AS_DRAWN.now()),
+        (WasteAs::Gable, RoofKind::Gable.name()),
+        (WasteAs::Hip, RoofKind::Hip.name()),
+        (WasteAs::CutUp, RoofKind::CutUp.name()),
+    ];
+    if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_AS.now(), job.order.waste_as, &ways) {
+        change(actions, job, text::WASTE_AS.now().to_owned(), |order| order.waste_as = way);
+    }
+}
+
+/// What the kit lets an office take with an order.
+fn choices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+    if job.kit.choices.is_empty() {
+        return;
+    }
+    ui.strong(text::WITH_ORDER.now());
+    for choice in &job.kit.choices {
+        let (name, why) = (of_data(&choice.name), of_data(&choice.why));
+        let taken = job.order.taken.contains(&choice.code);
+        ui.horizontal(|ui| {
+            if fields::tick(ui, taken, true, &name, &why) {
+                change(actions, job, name.clone(), |order| {
+                    if !order.taken.remove(&choice.code) {
+                        order.taken.insert(choice.code.clone());
+                    }
+                });
+            }
+            ui.label(&name).on_hover_text(&why);
+        });
     }
 }
 

@@ -1,0 +1,85 @@
+use chalkcourse_words::{pick, tell};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// What is lost to breakage and cutting, as a share of the need.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(untagged)]
+pub enum Waste {
+    /// The same on every roof: 0.05 is 5 %.
+    Share(f64),
+    /// By what is cut on a roof.
+    ByRoof(ByRoof),
+}
+
+/// A share for each kind of roof.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ByRoof {
+    /// Rakes alone are cut.
+    pub gable: f64,
+    /// Hips are cut, and no valley.
+    pub hip: f64,
+    /// Valleys are cut.
+    pub cut_up: f64,
+}
+
+/// What a roof is to one who cuts shingles for it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum RoofKind {
+    /// Neither hips nor valleys.
+    Gable,
+    /// Hips, and no valley.
+    Hip,
+    /// Valleys.
+    CutUp,
+}
+
+impl RoofKind {
+    /// All kinds.
+    pub const ALL: [Self; 3] = [Self::Gable, Self::Hip, Self::CutUp];
+
+    /// As it is said: "gable roof".
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Gable => pick("gable roof", "techo a dos aguas"),
+            Self::Hip => pick("hip roof", "techo a cuatro aguas"),
+            Self::CutUp => pick("cut-up roof, with valleys", "techo recortado, con limahoyas"),
+        }
+    }
+}
+
+impl Default for Waste {
+    fn default() -> Self {
+        Self::Share(0.0)
+    }
+}
+
+impl Waste {
+    /// The share on a roof of a kind.
+    pub fn share(self, kind: RoofKind) -> f64 {
+        match (self, kind) {
+            (Self::Share(share), _) => share,
+            (Self::ByRoof(by), RoofKind::Gable) => by.gable,
+            (Self::ByRoof(by), RoofKind::Hip) => by.hip,
+            (Self::ByRoof(by), RoofKind::CutUp) => by.cut_up,
+        }
+    }
+
+    pub(super) fn check(self) -> Result<(), String> {
+        let shares = RoofKind::ALL.map(|kind| self.share(kind));
+        match shares.iter().find(|share| !is_share(**share)) {
+            Some(share) => Err(tell!(
+                "waste is a share from 0 to 1, not {share}",
+                "waste es una parte de 0 a 1, no {share}"
+            )),
+            None => Ok(()),
+        }
+    }
+}
+
+/// Whether a number can be a share of waste.
+pub(crate) fn is_share(share: f64) -> bool {
+    (0.0..=1.0).contains(&share)
+}

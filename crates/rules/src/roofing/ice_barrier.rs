@@ -1,0 +1,85 @@
+//! How far membrane against water that ice dams up reaches along the eaves: for the checklist, since nothing of it is wrong
+//! with a job.
+
+use chalkcourse_geometry::{Length, Pitch};
+use chalkcourse_job::{Job, Source};
+use chalkcourse_layout::Layout;
+use std::collections::BTreeMap;
+
+/// What an ice barrier is to reach.
+#[derive(Clone, Debug, PartialEq)]
+pub enum IceBarrier {
+    /// So far inside the outer wall, in plan; how far that is on the slope is not known without the overhang.
+    InsideWall(Length, Source),
+    /// On faces of one pitch so far up the slope.
+    OnFaces {
+        /// Indices of the faces.
+        faces: Vec<usize>,
+        /// Their pitch.
+        pitch: Pitch,
+        /// From the eave up the slope.
+        reach: Length,
+        /// By whose word.
+        source: Source,
+    },
+}
+
+/// How far an ice barrier reaches up the slope: `inside` the wall line beyond an overhang, both in plan, and from some
+/// pitch on no less than a length along the slope.
+pub fn ice_barrier_length(
+    pitch: Pitch,
+    overhang: Length,
+    inside: Length,
+    at_least: Option<Length>,
+) -> Length {
+    let reach = (overhang.metres() + inside.metres()) * pitch.slope_factor();
+    Length::from_metres(at_least.map_or(reach, |least| reach.max(least.metres())))
+}
+
+/// What the book asks of an ice barrier on the faces of a job; nothing where it asks none.
+pub fn ice_barrier(job: &Job, layout: &Layout) -> Vec<IceBarrier> {
+    let Some(ice) = job.rule_book.roofing.as_ref().and_then(|roofing| roofing.ice_barrier.as_ref()) else {
+        return Vec::new();
+    };
+    let inside = &ice.inside_wall;
+    let Some(overhang) = job.site.building.overhang else {
+        return vec![IceBarrier::InsideWall(inside.value, inside.source.clone())];
+    };
+    // Faces of one pitch ask for one length.
+    let mut by_pitch: BTreeMap<u64, (Pitch, Vec<usize>)> = BTreeMap::new();
+    for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
+        let pitch = face.plane.pitch;
+        let tenths = (pitch.rise_in_12() * 10.0).round() as u64;
+        by_pitch.entry(tenths).or_insert((pitch, Vec::new())).1.push(index);
+    }
+    let lines = by_pitch.into_values().map(|(pitch, faces)| {
+        let steep = pitch.slope() >= ice.steep_from.value.slope() - super::SLACK;
+        let least = steep.then_some(ice.steep_length.value);
+        IceBarrier::OnFaces {
+            faces,
+            pitch,
+            reach: ice_barrier_length(pitch, overhang, inside.value, least),
+            source: if steep { ice.steep_length.source.clone() } else { inside.source.clone() },
+        }
+    });
+    lines.collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Worked out: (12 + 24) in × 1.118 at 6:12 (IRC R905.1.2, 2018; slope factors of the trade's tables); at 8:12 no less
+    /// than 36 in along the slope.
+    #[test]
+    fn ice_barrier_on_the_slope() {
+        let inches = Length::from_inches;
+        let pitch = |rise| Pitch::from_rise_in_12(rise).unwrap();
+        let at = |rise, overhang, least| {
+            ice_barrier_length(pitch(rise), inches(overhang), inches(24.0), least).inches()
+        };
+        assert!((at(6.0, 12.0, None) - 40.249).abs() < 1e-3);
+        assert!((at(8.0, 0.0, Some(inches(36.0))) - 36.0).abs() < 1e-9);
+        assert!((at(8.0, 12.0, Some(inches(36.0))) - 36.0 * 1.2019).abs() < 1e-2);
+    }
+}

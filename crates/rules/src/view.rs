@@ -1,0 +1,332 @@
+//! What rules read. Each kind of run gets a view that reaches what may change its findings, and nothing else: whatever a
+//! rule reads through its view the checker compares before it hands out what it remembers, so that a rule that reads more
+//! does not compile. The snapshot itself stays in this file.
+
+use crate::fire::opening::Opening;
+use crate::fire::pathway::{self, Pathway};
+use crate::wind::Conditions;
+use chalkcourse_geometry::{EdgeSpan, Rect, Roof, RoofFace, Units};
+use chalkcourse_job::{Block, BlockId, Face, FaceId, Job, Kit, Penetration, RuleBook, Site};
+use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
+use std::cell::OnceCell;
+use std::collections::HashMap;
+
+/// A job with its layout, and its blocks sorted by face.
+pub(crate) struct Snapshot<'a> {
+    job: &'a Job,
+    layout: &'a Layout,
+    /// Blocks with modules that stand on a sound face, in the order of the job.
+    blocks: Vec<Laid<'a>>,
+    /// For each face the indices of its blocks in `blocks`.
+    on_face: Vec<Vec<usize>>,
+    /// For each face what comes through it.
+    through: Vec<Vec<Through<'a>>>,
+    /// For each face the pathways on it and beside it, once somebody asked.
+    planes: Vec<Planes>,
+    /// The share of the plan roof area that the array covers, once somebody asked.
+    share: OnceCell<f64>,
+    wind: OnceCell<Option<Conditions>>,
+}
+
+/// What was found out about the pathways of one plane.
+#[derive(Debug, Default)]
+pub(crate) struct Planes {
+    /// On it alone.
+    pub(crate) alone: OnceCell<Vec<Pathway>>,
+    /// Over it and a plane beside it, one for each such plane.
+    pub(crate) straddling: OnceCell<Vec<Pathway>>,
+    /// Modules whose removal opens one, the least loss first.
+    pub(crate) openings: OnceCell<Vec<Opening>>,
+}
+
+/// A block on a sound face.
+pub(crate) struct Laid<'a> {
+    pub(crate) block: &'a Block,
+    pub(crate) placed: &'a PlacedBlock,
+    pub(crate) face: &'a RoofFace,
+    pub(crate) on: &'a PlacedFace,
+    /// Bounds of its modules in the face's frame.
+    pub(crate) bounds: Rect,
+    /// Each row of modules without a break as one rectangle.
+    pub(crate) rows: Vec<Rect>,
+}
+
+/// Something that comes through a face.
+#[derive(Clone, Copy)]
+pub(crate) struct Through<'a> {
+    /// As a person put it there.
+    pub(crate) penetration: &'a Penetration,
+    pub(crate) placed: &'a PlacedPenetration,
+    /// Its outline on the face.
+    pub(crate) on: &'a OnFace,
+}
+
+/// What every rule may read: the kit, the book, the site, and in what units lengths are told.
+macro_rules! given {
+    ($view:ident) => {
+        impl<'s> $view<'s> {
+            #[allow(dead_code, reason = "each view gives what every rule may read, asked for or not")]
+            pub(crate) fn kit(&self) -> &'s Kit {
+                &self.snapshot.job.kit
+            }
+            #[allow(dead_code, reason = "as above")]
+            pub(crate) fn book(&self) -> &'s RuleBook {
+                &self.snapshot.job.rule_book
+            }
+            #[allow(dead_code, reason = "as above")]
+            pub(crate) fn site(&self) -> &'s Site {
+                &self.snapshot.job.site
+            }
+            #[allow(dead_code, reason = "as above")]
+            pub(crate) fn units(&self) -> Units {
+                self.snapshot.job.units
+            }
+        }
+    };
+}
+
+/// One block with its face and what comes through that; no other block.
+#[derive(Clone, Copy)]
+pub(crate) struct BlockView<'s> {
+    snapshot: &'s Snapshot<'s>,
+    pub(crate) laid: &'s Laid<'s>,
+}
+given!(BlockView);
+
+impl<'s> BlockView<'s> {
+    pub(crate) fn through(&self) -> &'s [Through<'s>] {
+        self.snapshot.through(self.laid.placed.face)
+    }
+}
+
+/// One sound face and what comes through it; no block.
+#[derive(Clone, Copy)]
+pub(crate) struct GroundView<'s> {
+    snapshot: &'s Snapshot<'s>,
+    pub(crate) face: &'s RoofFace,
+    pub(crate) on: &'s PlacedFace,
+}
+given!(GroundView);
+
+/// One face with what comes through it, and its blocks.
+#[derive(Clone, Copy)]
+pub(crate) struct FaceView<'s> {
+    snapshot: &'s Snapshot<'s>,
+    /// Which one of the roof.
+    pub(crate) index: usize,
+    pub(crate) face: &'s RoofFace,
+    pub(crate) on: &'s PlacedFace,
+}
+given!(FaceView);
+
+impl<'s> FaceView<'s> {
+    pub(crate) fn through(&self) -> &'s [Through<'s>] {
+        self.snapshot.through(self.index)
+    }
+
+    /// Its blocks, in the order of the job.
+    pub(crate) fn laid(&self) -> impl Iterator<Item = &'s Laid<'s>> + use<'s> {
+        let snapshot = self.snapshot;
+        let list = snapshot.on_face.get(self.index).map(Vec::as_slice).unwrap_or_default();
+        list.iter().filter_map(move |&index| snapshot.blocks.get(index))
+    }
+
+    /// What was found out about its pathways.
+    pub(crate) fn planes(&self) -> Option<&'s Planes> {
+        self.snapshot.planes.get(self.index)
+    }
+}
+
+/// One face with its blocks, and those beside it over a hip, a valley or a change of pitch, with theirs.
+#[derive(Clone, Copy)]
+pub(crate) struct BesideView<'s> {
+    pub(crate) own: FaceView<'s>,
+}
+
+impl<'s> BesideView<'s> {
+    /// The faces beside it.
+    pub(crate) fn beside(&self) -> impl Iterator<Item = FaceView<'s>> + use<'s> {
+        let snapshot = self.own.snapshot;
+        pathway::beside(self.own.face).filter_map(move |index| snapshot.face(index))
+    }
+
+    pub(crate) fn book(&self) -> &'s RuleBook {
+        self.own.book()
+    }
+}
+
+/// The faces as drawn and how they meet; no block and no penetration.
+#[derive(Clone, Copy)]
+pub(crate) struct DrawnView<'s> {
+    snapshot: &'s Snapshot<'s>,
+}
+given!(DrawnView);
+
+impl<'s> DrawnView<'s> {
+    pub(crate) fn faces(&self) -> &'s [Face] {
+        &self.snapshot.job.faces
+    }
+
+    pub(crate) fn roof(&self) -> &'s Roof {
+        &self.snapshot.layout.roof
+    }
+
+    /// The number of a face of the roof.
+    pub(crate) fn id(&self, index: usize) -> Option<FaceId> {
+        self.snapshot.layout.faces.get(index).map(|face| face.id)
+    }
+}
+
+/// One penetration, and the faces as drawn.
+#[derive(Clone, Copy)]
+pub(crate) struct PenetrationView<'s> {
+    pub(crate) drawn: DrawnView<'s>,
+    pub(crate) penetration: &'s PlacedPenetration,
+}
+
+/// The whole job.
+#[derive(Clone, Copy)]
+pub(crate) struct WholeView<'s> {
+    snapshot: &'s Snapshot<'s>,
+}
+given!(WholeView);
+
+impl<'s> WholeView<'s> {
+    pub(crate) fn job(&self) -> &'s Job {
+        self.snapshot.job
+    }
+
+    pub(crate) fn layout(&self) -> &'s Layout {
+        self.snapshot.layout
+    }
+
+    /// Blocks with modules that stand on a sound face, in the order of the job.
+    pub(crate) fn laid(&self) -> &'s [Laid<'s>] {
+        &self.snapshot.blocks
+    }
+
+    /// All faces of the roof, sound or not.
+    pub(crate) fn faces(&self) -> impl Iterator<Item = BesideView<'s>> + use<'s> {
+        let snapshot = self.snapshot;
+        (0..snapshot.layout.roof.faces.len())
+            .filter_map(move |index| snapshot.face(index))
+            .map(|own| BesideView { own })
+    }
+}
+
+/// Which stretches of the edge of a block's face have modules beyond them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct ModulesBeyond(Vec<bool>);
+
+impl ModulesBeyond {
+    /// The stretches of one of some kinds with modules beyond them.
+    pub(crate) fn spans<'s>(&self, face: &'s RoofFace) -> impl Iterator<Item = &'s EdgeSpan> {
+        face.edges.iter().zip(&self.0).filter_map(|(span, beyond)| beyond.then_some(span))
+    }
+}
+
+impl<'a> Snapshot<'a> {
+    pub(crate) fn of(job: &'a Job, layout: &'a Layout) -> Self {
+        let by_id: HashMap<BlockId, &Block> = job.blocks.iter().map(|block| (block.id, block)).collect();
+        let blocks: Vec<Laid<'a>> = layout
+            .blocks
+            .iter()
+            .filter_map(|placed| {
+                let face = layout.roof.faces.get(placed.face).filter(|face| face.sound)?;
+                Some(Laid {
+                    block: by_id.get(&placed.id)?,
+                    placed,
+                    face,
+                    on: layout.faces.get(placed.face)?,
+                    bounds: placed.bounds?,
+                    rows: rows_of(placed),
+                })
+            })
+            .collect();
+        let mut on_face = vec![Vec::new(); layout.roof.faces.len()];
+        for (index, laid) in blocks.iter().enumerate() {
+            if let Some(list) = on_face.get_mut(laid.placed.face) {
+                list.push(index);
+            }
+        }
+        let mut through = vec![Vec::new(); layout.roof.faces.len()];
+        for (penetration, placed) in job.penetrations.iter().zip(&layout.penetrations) {
+            for on in &placed.on {
+                if let Some(list) = through.get_mut(on.face) {
+                    list.push(Through { penetration, placed, on });
+                }
+            }
+        }
+        Self {
+            job,
+            layout,
+            planes: layout.roof.faces.iter().map(|_| Planes::default()).collect(),
+            share: OnceCell::new(),
+            wind: OnceCell::new(),
+            blocks,
+            on_face,
+            through,
+        }
+    }
+
+    /// What comes through a face.
+    pub(crate) fn through(&self, face: usize) -> &[Through<'a>] {
+        self.through.get(face).map(Vec::as_slice).unwrap_or_default()
+    }
+
+    /// The blocks of all faces, in the order of the job.
+    pub(crate) fn blocks(&self) -> impl Iterator<Item = BlockView<'_>> {
+        self.blocks.iter().map(|laid| BlockView { snapshot: self, laid })
+    }
+
+    pub(crate) fn face(&self, index: usize) -> Option<FaceView<'_>> {
+        let (face, on) = (self.layout.roof.faces.get(index)?, self.layout.faces.get(index)?);
+        Some(FaceView { snapshot: self, index, face, on })
+    }
+
+    /// A face for the rules that read what it is and nothing that lies on it; `None` for one that is not sound.
+    pub(crate) fn ground(&self, index: usize) -> Option<GroundView<'_>> {
+        let FaceView { snapshot, face, on, .. } = self.face(index)?;
+        face.sound.then_some(GroundView { snapshot, face, on })
+    }
+
+    pub(crate) fn drawn(&self) -> DrawnView<'_> {
+        DrawnView { snapshot: self }
+    }
+
+    pub(crate) fn whole(&self) -> WholeView<'_> {
+        WholeView { snapshot: self }
+    }
+
+    /// The plan area of the array by that of the whole roof.
+    pub(crate) fn share(&self) -> f64 {
+        *self.share.get_or_init(|| crate::array_share(self.layout))
+    }
+
+    /// What the wind on the roof follows from; `None` where the book or the site does not say enough.
+    pub(crate) fn wind(&self) -> Option<&Conditions> {
+        self.wind.get_or_init(|| Conditions::of(self.job, self.layout)).as_ref()
+    }
+
+    /// Where there are modules beyond the edges of a face.
+    pub(crate) fn modules_beyond(&self, face: &RoofFace) -> ModulesBeyond {
+        let beyond = |span: &EdgeSpan| {
+            span.neighbour.is_some_and(|n| self.on_face.get(n.face).is_some_and(|blocks| !blocks.is_empty()))
+        };
+        ModulesBeyond(face.edges.iter().map(beyond).collect())
+    }
+
+    /// The pathways of each face, to remember them; and to have them again.
+    pub(crate) fn planes_mut(&mut self) -> &mut Vec<Planes> {
+        &mut self.planes
+    }
+}
+
+fn rows_of(placed: &PlacedBlock) -> Vec<Rect> {
+    let height = placed.modules.first().map_or(0.0, |module| module.rect.size().y);
+    placed
+        .strings
+        .iter()
+        .map(|run| Rect { min: run.from, max: run.to + chalkcourse_geometry::dvec2(0.0, height) })
+        .collect()
+}

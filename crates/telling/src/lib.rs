@@ -1,0 +1,144 @@
+//! What the rules found, in sentences: a finding is facts, and here they are put into words, in the language that is spoken now.
+//!
+//! - [`told`]: a finding's sentence, what was measured and what is asked
+//! - [`title`], [`reason`]: what a rule looks at, and why there is such a rule
+//! - [`source`], [`why_not`]: by whose word, and why a rule is not checked
+//! - [`waiver_words`]: what became of a finding's waiver
+//! - [`label`]: what a candidate does, as on a button
+//! - [`report`], [`checked`], [`checklist`]: for other programs and for paper
+//!
+//! One file a group of rules, as in crate `rules`. Names of blocks, faces and penetrations come from the job, by their numbers.
+
+mod array;
+mod checklist;
+mod fire;
+mod label;
+mod names;
+mod report;
+mod roof;
+mod roofing;
+mod source;
+mod waiver;
+mod why_not;
+pub mod wind;
+
+pub use checklist::checklist;
+pub use label::label;
+pub use report::{CheckedReport, FindingReport, checked, report};
+pub use source::source;
+pub use waiver::{lapse_words, waived_words, waiver_words};
+pub use why_not::why_not;
+
+use chalkcourse_job::Job;
+use chalkcourse_rules::{Facts, Finding, Rule};
+use chalkcourse_words::Say;
+use names::Names;
+
+/// A finding in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// What was measured and what is asked, as a sentence.
+    pub message: String,
+    /// What was measured, with its unit.
+    pub measured: String,
+    /// What is asked, with its unit.
+    pub required: String,
+}
+
+/// What a rule is about.
+struct RuleWords {
+    code: &'static str,
+    title: Say,
+    reason: Say,
+    /// Why geometry asks it, for a rule that follows from that alone.
+    geometry: Option<Say>,
+}
+
+fn words(code: &str) -> Option<&'static RuleWords> {
+    let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES];
+    groups.into_iter().flatten().find(|words| words.code == code)
+}
+
+/// What a rule looks at, in a few words.
+pub fn title(rule: &Rule) -> &'static str {
+    words(rule.code).map_or(rule.code, |words| words.title.now())
+}
+
+/// Why there is such a rule.
+pub fn reason(rule: &Rule) -> &'static str {
+    words(rule.code).map_or("", |words| words.reason.now())
+}
+
+/// The sentence of a finding.
+pub fn message(job: &Job, finding: &Finding) -> String {
+    told(job, finding).message
+}
+
+/// A finding of a job in words.
+pub fn told(job: &Job, finding: &Finding) -> Told {
+    let names = Names { job };
+    let f = finding;
+    match &f.facts {
+        Facts::NotRaised { why } => roof::not_raised(&names, f, why),
+        Facts::Hidden => roof::hidden(&names, f),
+        Facts::NoCricket => roof::no_cricket(&names, f),
+        Facts::Outline { fault, ring, corner } => roof::outline(&names, f, *fault, *ring, *corner),
+        Facts::HeightGap { lower, upper, even } => roof::height_gap(&names, f, *lower, *upper, *even),
+        Facts::NearMiss { face, other } => roof::near_miss(&names, f, *face, *other),
+        Facts::CountedTwice { face, other } => roof::counted_twice(&names, f, *face, *other),
+        Facts::NoHome => roof::no_home(&names, f),
+        Facts::NoDeck(state) => array::no_deck(&names, f, *state),
+        Facts::Pitch => array::pitch(&names, f),
+        Facts::OffFace { edge, modules, of } => array::off_face(&names, f, *edge, *modules, *of),
+        Facts::Overlap { block, other } => array::overlap(&names, f, *block, *other),
+        Facts::Setback { kind } => array::setback(&names, f, *kind),
+        Facts::Clearance { side, own } => array::clearance(&names, f, *side, *own),
+        Facts::ValleyHip { kind, flashing } => array::valley_hip(&names, f, *kind, *flashing),
+        Facts::RidgeCourse { courses, exposure } => array::ridge_course(&names, f, *courses, *exposure),
+        Facts::RailAboveEave => array::rail_above_eave(&names, f),
+        Facts::RailOffDeck => array::rail_off_deck(&names, f),
+        Facts::RailTooLong => array::rail_too_long(&names, f),
+        Facts::DeckTooThin => array::deck_too_thin(&names, f),
+        Facts::DeckOfKind => array::deck_of_kind(f),
+        Facts::DeckSpan => array::deck_span(&names, f),
+        Facts::DeckUnknown(unknown) => array::deck_unknown(unknown),
+        Facts::Hook { modules } => array::hook(&names, f, *modules),
+        Facts::Joints { aside } => array::joints(&names, f, *aside),
+        Facts::RailAmongCourses { exposure } => array::rail_among_courses(&names, f, *exposure),
+        Facts::Reveal => array::reveal(&names, f),
+        Facts::BetweenBlocks { block, other } => array::between_blocks(&names, f, *block, *other),
+        Facts::FireRidge { share } => fire::ridge(&names, f, *share),
+        Facts::FirePaths { opens } => fire::paths(&names, f, *opens),
+        Facts::NoRidge => fire::no_ridge(&names, f),
+        Facts::FirePlanePath { opens } => fire::plane_path(&names, f, *opens),
+        Facts::NoRidgeBeside => fire::no_ridge_beside(&names, f),
+        Facts::FireStreet => fire::street(&names),
+        Facts::FireHipValley { kind } => fire::hip_valley(&names, f, *kind),
+        Facts::FireEscape => fire::escape(&names, f),
+        Facts::ShingleSlope => roofing::slope(&names, f),
+        Facts::Underlayment => roofing::underlayment(&names, f),
+        Facts::Cricket => roofing::cricket(&names, f),
+        Facts::DripEdge => roofing::drip_edge(&names),
+        Facts::FireClass { of, why } => roofing::fire_class(&names, f, *of, *why),
+        Facts::DeckCondition => roofing::deck_condition(),
+        Facts::Wind { zone, figure, psf } => wind::lifted(&names, f, *zone, *figure, *psf),
+        Facts::WindRefused(refused) => wind::not_screened(&names, f, *refused),
+        Facts::WaiverIdle { waiver, missing } => waiver::idle(waiver, *missing),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chalkcourse_rules::RULES;
+
+    #[test]
+    fn every_rule_has_its_words_and_no_words_are_left_over() {
+        for rule in RULES {
+            let words = words(rule.code).unwrap_or_else(|| panic!("{}", rule.code));
+            assert!(!words.title.now().is_empty() && !words.reason.now().is_empty());
+        }
+        let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES];
+        assert_eq!(groups.into_iter().flatten().count(), RULES.len());
+    }
+}

@@ -1,0 +1,140 @@
+//! Things by their names, and lengths as a person on the roof says them.
+
+use chalkcourse_geometry::{EdgeKind, Length, Units};
+use chalkcourse_job::{BlockId, FaceId, Job, PenetrationId, Quantity, Required};
+use chalkcourse_rules::Finding;
+use chalkcourse_words::{pick, tell};
+
+/// The names of a job's things.
+pub(crate) struct Names<'j> {
+    pub(crate) job: &'j Job,
+}
+
+impl Names<'_> {
+    pub(crate) fn units(&self) -> Units {
+        self.job.units
+    }
+
+    /// `block A`, or `block 3` for one without a name.
+    pub(crate) fn block(&self, id: BlockId) -> String {
+        let name = self.job.block(id).map(|block| block.name.trim()).filter(|name| !name.is_empty());
+        match name.and(self.job.block(id)) {
+            Some(block) => tell!("block {}", "el bloque {}", block.name),
+            None => tell!("block {}", "el bloque {}", id),
+        }
+    }
+
+    /// The block that a finding is about.
+    pub(crate) fn block_of(&self, finding: &Finding) -> String {
+        finding.place.block.map_or_else(|| pick("a block", "un bloque").to_owned(), |id| self.block(id))
+    }
+
+    /// `face South`, or its number when it has no name.
+    pub(crate) fn face(&self, id: FaceId) -> String {
+        match self.job.face(id) {
+            Some(face) if !face.name.trim().is_empty() => tell!("face {}", "el faldón {}", face.name),
+            _ => tell!("face {}", "el faldón {}", id),
+        }
+    }
+
+    /// The face that a finding is on.
+    pub(crate) fn face_of(&self, finding: &Finding) -> String {
+        finding.place.face.map_or_else(|| pick("a face", "un faldón").to_owned(), |id| self.face(id))
+    }
+
+    /// A penetration in the middle of a sentence: `the vent “Kitchen”`.
+    pub(crate) fn penetration(&self, id: Option<PenetrationId>) -> String {
+        match id.and_then(|id| self.job.penetration(id)) {
+            Some(it) if it.name.trim().is_empty() => it.kind.with_article().to_owned(),
+            Some(it) => format!("{} “{}”", it.kind.with_article(), it.name),
+            None => pick("a penetration", "una penetración").to_owned(),
+        }
+    }
+
+    pub(crate) fn length(&self, metres: f64) -> String {
+        length(metres, self.units())
+    }
+
+    /// What was measured and is too short: rounded down, so that it never reads like what is required.
+    pub(crate) fn too_short(&self, metres: f64) -> String {
+        let step = step(self.units());
+        self.length(((metres / step + 1e-6).floor() * step).max(0.0))
+    }
+
+    /// What was measured and is too much: rounded up.
+    pub(crate) fn too_much(&self, metres: f64) -> String {
+        let step = step(self.units());
+        self.length((metres / step - 1e-6).ceil() * step)
+    }
+}
+
+/// A length to the nearest sixteenth or millimetre: inches alone up to a yard.
+pub(crate) fn length(metres: f64, units: Units) -> String {
+    let length = Length::from_metres(metres);
+    if metres.abs() < 0.915 { length.show_small(units) } else { length.show(units) }
+}
+
+/// Lengths are told to a sixteenth of an inch or a millimetre.
+fn step(units: Units) -> f64 {
+    match units {
+        Units::FeetInches => 0.0254 / 16.0,
+        Units::Metric => 0.001,
+    }
+}
+
+/// The number in an amount: metres, a part of one, a count, pounds, square metres; 0 where there is none.
+pub(crate) fn number(quantity: Quantity) -> f64 {
+    match quantity {
+        Quantity::Length(length) | Quantity::InPlan(length) => length.metres(),
+        Quantity::Area(number) | Quantity::Share(number) | Quantity::Pounds(number) => number,
+        Quantity::Count(count) | Quantity::Pathways { count, .. } => f64::from(count),
+        Quantity::Pitch(pitch) => pitch.slope(),
+        Quantity::Nothing | Quantity::Unknown | Quantity::Class(_) | Quantity::Deck(_) => 0.0,
+    }
+}
+
+/// The amount that a limit names; the lesser of two.
+pub(crate) fn limit(required: &Required) -> Quantity {
+    match required {
+        Required::AtLeast(it) | Required::AtMost(it) | Required::Between(it, _) | Required::Free(it) => *it,
+        Required::So | Required::Deck(_) | Required::Joints(_) => Quantity::Nothing,
+    }
+}
+
+/// What a finding measured, as a number.
+pub(crate) fn measured(finding: &Finding) -> f64 {
+    number(finding.measured)
+}
+
+/// What it asks, as a number.
+pub(crate) fn asked(finding: &Finding) -> f64 {
+    number(limit(&finding.required))
+}
+
+pub(crate) fn at_least(required: &str) -> String {
+    tell!("at least {required}", "al menos {required}")
+}
+
+pub(crate) fn at_most(required: &str) -> String {
+    tell!("at most {required}", "como máximo {required}")
+}
+
+/// An edge with its article, as Spanish sentences have it.
+pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
+    match kind {
+        EdgeKind::Eave => "el alero",
+        EdgeKind::Rake => "el borde inclinado",
+        EdgeKind::Ridge => "la cumbrera",
+        EdgeKind::Hip => "la limatesa",
+        EdgeKind::Valley => "la limahoya",
+        EdgeKind::WallLine => "el encuentro con el muro",
+        EdgeKind::Step => "el escalón",
+        EdgeKind::PitchChange => "el quiebre de pendiente",
+    }
+}
+
+/// The first letter large.
+pub(crate) fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

@@ -1,0 +1,103 @@
+use crate::{Told, label, lapse_words, source, title, told, why_not};
+use chalkcourse_job::{FindingKey, Job, Quantity, Required, Standing, Waiver};
+use chalkcourse_rules::{Facts, Finding, Place, RULES, Severity};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// A finding for other programs: the facts, and the words for them.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct FindingReport<'a> {
+    /// The rule, such as "setback".
+    pub code: &'static str,
+    /// How much it weighs.
+    pub severity: Severity,
+    /// What was measured and what is required, in the job's units.
+    pub message: String,
+    /// Where.
+    pub place: &'a Place,
+    /// What was measured, in words with its unit.
+    pub measured: String,
+    /// What is required, in words with its unit.
+    pub required: String,
+    /// By whose word: a section, a listing, or "common practice, no source".
+    pub source: String,
+    /// How far that word can be relied on.
+    pub standing: Option<Standing>,
+    /// The same from run to run for the same trouble between the same things.
+    pub key: &'a FindingKey,
+    /// The same as amounts and facts.
+    pub facts: FactsReport<'a>,
+    /// A change that would clear it, in words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub fix: Option<String>,
+    /// The waiver of a person who accepted it.
+    pub waived: Option<&'a Waiver>,
+    /// Why a waiver that was given for it no longer covers it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub lapsed: Option<String>,
+}
+
+/// What a finding's words were made of.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct FactsReport<'a> {
+    /// What was measured.
+    pub measured: Quantity,
+    /// What is required.
+    pub required: &'a Required,
+    /// What else there is to it.
+    pub about: &'a Facts,
+}
+
+/// A finding for other programs.
+pub fn report<'a>(job: &Job, finding: &'a Finding) -> FindingReport<'a> {
+    let Told { message, measured, required } = told(job, finding);
+    FindingReport {
+        code: finding.rule,
+        severity: finding.severity,
+        message,
+        place: &finding.place,
+        measured,
+        required,
+        source: source(job, finding.rule, &finding.source),
+        standing: finding.source.standing(),
+        key: &finding.key,
+        facts: FactsReport { measured: finding.measured, required: &finding.required, about: &finding.facts },
+        fix: finding.candidate.as_ref().map(|candidate| label(job, candidate)),
+        waived: finding.waived.as_ref(),
+        lapsed: lapse_words(job, finding),
+    }
+}
+
+/// One line of the report of what was checked.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct CheckedReport {
+    /// The rule.
+    pub code: &'static str,
+    /// What it looks at.
+    pub title: &'static str,
+    /// By whose word.
+    pub source: String,
+    /// The book that it was checked against, with its date.
+    pub book: String,
+    /// Whether it was checked.
+    pub on: bool,
+    /// Why it was not.
+    pub why_not: Option<String>,
+}
+
+/// What is checked for a job, against which book, and what is not.
+pub fn checked(job: &Job) -> Vec<CheckedReport> {
+    let book = format!("{}, {}", job.rule_book.name, job.rule_book.date);
+    let line = |rule: &&chalkcourse_rules::Rule| {
+        let why = rule.why_not(job);
+        CheckedReport {
+            code: rule.code,
+            title: title(rule),
+            source: source(job, rule.code, &rule.source(job)),
+            book: book.clone(),
+            on: why.is_none(),
+            why_not: why.map(|why| why_not(job, &why)),
+        }
+    };
+    RULES.iter().map(line).collect()
+}

@@ -1,0 +1,92 @@
+//! The steps of the work and the parts that each one takes, with worked numbers for Alder Court (3 rows of 4 modules).
+//!
+//! Common practice, no source, for the steps and their parts, as the trade has them; drip edge, leak barrier, underlayment: IRC R905.2.8.5,
+//! R905.1.2 and table R905.1.1(2) (2018). The working of each number is in `data/hand/alder-court.md`.
+
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
+use chalkcourse_job::{Group, Stage};
+use chalkcourse_layout::Layout;
+use chalkcourse_takeoff::take_off;
+use chalkcourse_tests::samples;
+
+/// A step, the stage that it belongs to, and the parts that it takes; how many where it is pieces.
+type Step = (&'static str, Stage, &'static [(&'static str, f64)]);
+
+const MEASURED: f64 = 0.0;
+const STEPS: &[Step] = &[
+    ("drip edge at the eaves", Stage::DryIn, &[("FH-203", 13.0)]),
+    ("leak barrier, full length", Stage::DryIn, &[("FH-210", MEASURED)]),
+    ("underlayment, cap nails", Stage::DryIn, &[("FH-211", MEASURED), ("FH-212", 1200.0)]),
+    ("drip edge at the rakes", Stage::DryIn, &[("FH-204", 8.0)]),
+    ("drip edge nailed", Stage::DryIn, &[("FH-215", 194.0)]),
+    ("starter at eaves and rakes", Stage::FirstCourses, &[("FH-213", MEASURED)]),
+    ("shingles up to the rail", Stage::FirstCourses, &[("FH-214", MEASURED)]),
+    ("chimney flashed", Stage::FirstCourses, &[("FH-221", 1.0), ("FH-121", 12.0), ("FH-231", 1.0)]),
+    ("cricket", Stage::Deck, &[("FH-234", 1.0), ("FH-201", 2.0)]),
+    ("cricket covered", Stage::FirstCourses, &[("FH-232", MEASURED)]),
+    ("boots", Stage::FirstCourses, &[("FH-224", 3.0), ("FH-227", 3.0)]),
+    ("foot bolted on", Stage::Ground, &[("FH-102", 60.0), ("FH-103", 60.0), ("FH-101", 12.0)]),
+    ("bracket on", Stage::Ground, &[("FH-105", 12.0), ("FH-107", 12.0)]),
+    ("device on", Stage::Ground, &[("FH-104", 12.0)]),
+    ("membrane under the array", Stage::UnderArray, &[("FH-152", MEASURED)]),
+    ("fire-rated layer, cap nails", Stage::UnderArray, &[("FH-150", MEASURED), ("FH-212", 254.0)]),
+    ("rail on the line", Stage::BaseRail, &[("FH-110", 3.0), ("FH-111", 2.0), ("FH-112", 24.0)]),
+    ("rail's ends", Stage::BaseRail, &[("FH-113", 1.0), ("FH-114", 1.0)]),
+    ("module set, feet down to the deck", Stage::Modules, &[("FH-112", 60.0)]),
+    ("lug on", Stage::Modules, &[("FH-161", 12.0)]),
+    ("lead to the next, home run aside", Stage::Modules, &[("FH-163", 3.0), ("FH-164", 1.0)]),
+    ("bare copper through every lug", Stage::Modules, &[("FH-162", MEASURED)]),
+    ("insert snapped in", Stage::Head, &[("FH-131", 4.0)]),
+    ("supports at ends and seams", Stage::Head, &[("FH-132", 5.0), ("FH-215", 30.0)]),
+    ("jumper threaded", Stage::Head, &[("FH-160", 4.0)]),
+    ("head flashing pressed in, nailed", Stage::Head, &[("FH-130", 4.0)]),
+    ("step flashing, a piece a course", Stage::Sides, &[("FH-121", 58.0), ("FH-120", 6.0)]),
+    ("counter flashing snapped on", Stage::Sides, &[("FH-122", 6.0)]),
+    ("corners interlocked", Stage::Around, &[("FH-133", 1.0), ("FH-134", 1.0)]),
+    ("L-piece over each corner", Stage::Around, &[("FH-153", 2.0)]),
+    ("membrane strip", Stage::Around, &[("FH-155", MEASURED)]),
+    ("peel-and-stick starter", Stage::Around, &[("FH-154", MEASURED)]),
+    ("caps", Stage::Shingles, &[("FH-216", MEASURED)]),
+    ("junction box flashed in", Stage::Shingles, &[("FH-165", 1.0)]),
+    ("wires into the box", Stage::Wires, &[("FH-166", 4.0), ("FH-167", 1.0)]),
+];
+
+/// Each part of a step is on the order, at the step's stage, and as many of it as the step takes.
+#[test]
+fn every_step_has_its_parts_on_the_order() {
+    let job = samples::alder_court();
+    let takeoff = take_off(&job, &Layout::of(&job));
+    for (step, stage, parts) in STEPS {
+        for (number, pieces) in *parts {
+            let line = takeoff.lines.iter().find(|line| line.number == *number).expect(step);
+            let at = line.terms.iter().filter(|term| term.stage == *stage && term.need > 0.0);
+            let need: f64 = at.map(|term| term.need).sum();
+            assert!(need > 0.0, "{step}: {number} is not needed for {stage:?}");
+            if *pieces > 0.0 {
+                // Shares of a piece (a rate, nails by the square) come to whole pieces together.
+                assert!((need.ceil() - pieces).abs() < 1e-9, "{step}: {need} of {number}, by hand {pieces}");
+            }
+        }
+    }
+}
+
+/// And nothing that is built in is on the order without a step that takes it.
+#[test]
+fn every_part_on_the_order_belongs_to_a_step() {
+    let job = samples::alder_court();
+    let takeoff = take_off(&job, &Layout::of(&job));
+    let built_in = |group| matches!(group, Group::Solar | Group::Flashing | Group::Roofing | Group::Wire);
+    for line in takeoff.lines.iter().filter(|line| built_in(line.group)) {
+        let steps =
+            STEPS.iter().filter(|(_, _, parts)| parts.iter().any(|(number, _)| *number == line.number));
+        assert!(steps.count() > 0, "{} {} belongs to no step", line.number, line.name);
+        let first = line.needed_by_stage().first().map(|(stage, _)| *stage);
+        assert_eq!(first, Some(line.stage), "{}: the stage that needs it first", line.number);
+    }
+}
