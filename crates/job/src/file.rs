@@ -269,6 +269,12 @@ pub(crate) fn data_from_text<T: DeserializeOwned>(
     path: &Path,
     format: &str,
 ) -> Result<T, FileError> {
+    check_label(text, path, format)?;
+    Ok(parse::<DataFile<T>>(text, path)?.data)
+}
+
+/// Whether a text is of a format, and of a version that can be read.
+pub(crate) fn check_label(text: &str, path: &Path, format: &str) -> Result<(), FileError> {
     #[derive(Deserialize)]
     struct Label {
         format: String,
@@ -285,10 +291,10 @@ pub(crate) fn data_from_text<T: DeserializeOwned>(
     if label.version > JOB_VERSION || label.version == 0 {
         return Err(FileError::Newer { path: path.to_owned(), found: label.version, known: JOB_VERSION });
     }
-    Ok(parse::<DataFile<T>>(text, path)?.data)
+    Ok(())
 }
 
-fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
+pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
     let mut deserializer = serde_json::Deserializer::from_str(text);
     let malformed = |field: String, error: &serde_json::Error| FileError::Malformed {
         path: path.to_owned(),

@@ -5,6 +5,7 @@
 //! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it
 //! - [`Underlay`]: a picture under the plan
 //! - [`Edit`], [`apply`]: the only way from one job to the next
+//! - [`Script`]: edits from outside, whole or said shortly; [`differences`] tells what they changed
 //! - [`History`]: undo as earlier jobs; a gesture is one step
 //! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
 //!
@@ -21,12 +22,14 @@ mod history;
 mod holds;
 mod job;
 mod kit;
+mod names;
 mod order;
 mod part;
 mod penetration;
 mod price_table;
 mod prices;
 mod rule_book;
+mod script;
 mod table;
 mod taped_deck;
 mod underlay;
@@ -50,6 +53,7 @@ pub use kit::{
     Amount, BaseRail, Clearances, Crew, Electrical, Flashing, Group, Kit, Laying, Measure, ModuleSpec,
     OtherStick, Package, Part, RevealRange, Roll, RowJoints, Stage, Sticks, Term, Unit,
 };
+pub use names::first_free;
 pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, Pricing, Profit, Received, RoofScope, RoofWork,
     WasteBy, counts_from_csv, stock_from_csv,
@@ -60,6 +64,10 @@ pub use prices::{Alternate, Price, PriceList};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
     NOT_IN_BOOK, OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
+};
+pub use script::{
+    EDITS_FORMAT, FieldDifference, Folder, How, JobDifference, NoFiles, Script, Shelf, Spot, Step, StepError,
+    Thing, Wrong, differences, edits_schema, edits_to_text, script_from_text,
 };
 pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
