@@ -14,7 +14,8 @@ use chalkcourse_job::{
     builtin_prices, builtin_rule_book,
 };
 use chalkcourse_plan::{
-    Fill, FillError, Mode, Size, Target, Way, What, Worth, evaluate, fill, fill_edit, fill_improving, hold_back,
+    Fill, FillError, Mode, Size, Target, Way, What, Worth, evaluate, fill, fill_edit, fill_improving,
+    hold_back,
 };
 use chalkcourse_rules::Severity;
 use chalkcourse_tests::samples;

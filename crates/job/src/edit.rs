@@ -337,17 +337,20 @@ pub(crate) fn take_number(job: &mut Job, number: u32) -> Result<(), EditError> {
 /// A face of a part keeps what follows from the part.
 fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
     let there = job.face(face.id);
-    let holds = match (there.map(|there| (there, there.from)), face.from) {
-        (None | Some((_, None)), None) => true,
-        (Some((there, Some(from))), Some(same)) => {
-            from == same
-                && there.outline == face.outline
-                && there.kinds == face.kinds
-                && (there.pitch, there.downslope) == (face.pitch, face.downslope)
-                && (there.height == face.height || there.datum != face.datum)
-        }
-        _ => false,
-    };
+    // One number, one face: a face that rests comes back under its own.
+    let rests = job.resting.iter().any(|resting| resting.id == face.id);
+    let holds = !rests
+        && match (there.map(|there| (there, there.from)), face.from) {
+            (None | Some((_, None)), None) => true,
+            (Some((there, Some(from))), Some(same)) => {
+                from == same
+                    && there.outline == face.outline
+                    && there.kinds == face.kinds
+                    && (there.pitch, there.downslope) == (face.pitch, face.downslope)
+                    && (there.height == face.height || there.datum != face.datum)
+            }
+            _ => false,
+        };
     if holds { Ok(()) } else { Err(EditError::FollowsPart { name: face.name.clone() }) }
 }
 
