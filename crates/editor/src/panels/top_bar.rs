@@ -47,6 +47,8 @@ pub(crate) fn show(
             let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
                 order_out(ui, actions);
                 plan_out(ui, document, actions);
+                ui.separator();
+                item(ui, Command::SaveSteps, document.history().undo_label().is_some(), actions);
             });
             order.on_hover_text(text::EXPORT_HELP.now());
             ui.add_space(theme::GAP * 2.0);
@@ -147,7 +149,7 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::Delete, Command::Delete.can(document, desk), actions);
     item(ui, Command::HoldAll, Command::HoldAll.can(document, desk), actions);
     ui.separator();
-    for command in [Command::CopyPicture, Command::CopySvg] {
+    for command in [Command::CopyPicture, Command::CopySvg, Command::CopySteps] {
         item(ui, command, command.can(document, desk), actions);
     }
     ui.separator();
