@@ -51,7 +51,7 @@ const EXAMPLES: &str = r#"Examples of edits:
   {"switch-modules": {"block": "A", "off": [{"row": 2, "place": 3}]}}
 
 Things are named by number or name, corners and sides count from 1, a bare number is metres. A session drawn in the window can be
-written as such a file (File, Export, Steps since opening as edits) and done again on the job as it was opened.
+written as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
 
 Las cosas se nombran por número o nombre, las esquinas y los lados se cuentan desde 1, un número sin unidad son metros. Una
 sesión dibujada en la ventana se puede escribir como tal archivo y repetir sobre la obra tal como se abrió."#;

@@ -47,8 +47,6 @@ pub(crate) fn show(
             let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
                 order_out(ui, actions);
                 plan_out(ui, document, actions);
-                ui.separator();
-                item(ui, Command::SaveSteps, document.history().undo_label().is_some(), actions);
             });
             order.on_hover_text(text::EXPORT_HELP.now());
             ui.add_space(theme::GAP * 2.0);
@@ -94,6 +92,8 @@ fn plan_out(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     for format in PlanFormat::ALL {
         item(ui, Command::ExportPlan(format), !document.job().faces.is_empty(), actions);
     }
+    ui.separator();
+    item(ui, Command::SaveSteps, document.history().undo_label().is_some(), actions);
 }
 
 fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mut Actions) {

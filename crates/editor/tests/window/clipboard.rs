@@ -1,6 +1,7 @@
 //! What goes to the clipboard.
 
 use crate::hand::Hand;
+use crate::rules::menu;
 use chalkcourse_job::{NoFiles, script_from_text};
 use egui::{Key, Modifiers, OutputCommand};
 use egui_kittest::kittest::Queryable;
@@ -40,10 +41,7 @@ fn the_steps_of_a_session_are_copied_and_make_the_same_job_again() {
     assert_ne!(opened, hand.job());
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("steps.json");
-    hand.press("File");
-    hand.press("Export");
-    hand.harness.get_by_label("Steps since opening as edits…").click();
-    hand.harness.step();
+    menu(&mut hand, "Export", "Steps since opening as edits…");
     hand.give_path(&path);
     assert_eq!(replayed(&std::fs::read_to_string(&path).unwrap()), hand.job());
 }
