@@ -218,16 +218,21 @@ pub enum EditError {
 pub fn apply(job: &Job, edit: &Edit) -> Result<Job, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
-    if touches_parts(edit) {
+    if touches_parts(job, edit) {
         part::follow(&mut next, part::Strictness::Refuse)?;
     }
     Ok(next)
 }
 
-fn touches_parts(edit: &Edit) -> bool {
+/// Whether faces have to follow their parts again.
+fn touches_parts(job: &Job, edit: &Edit) -> bool {
     match edit {
         Edit::PutPart(_) | Edit::RemovePart(_) | Edit::MoveParts { .. } | Edit::FreePart(_) => true,
-        Edit::Several(edits) => edits.iter().any(touches_parts),
+        Edit::Several(edits) => edits.iter().any(|edit| touches_parts(job, edit)),
+        // Its height is that of the roof over its datum, the very same as when the job is opened again.
+        Edit::PutFace(face) => {
+            face.from.is_some() && job.face(face.id).is_some_and(|there| there.datum != face.datum)
+        }
         _ => false,
     }
 }
@@ -243,9 +248,6 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
             fill_from_part(job, &mut face);
             check_face(&face)?;
             check_follows(job, &face)?;
-            if face.from.is_some() {
-                face.height = Length::from_metres(face_height(job, &face));
-            }
             take_number(job, face.id.0)?;
             put(&mut job.faces, &face, |f| f.id.0);
         }
@@ -352,15 +354,6 @@ fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
             _ => false,
         };
     if holds { Ok(()) } else { Err(EditError::FollowsPart { name: face.name.clone() }) }
-}
-
-/// The height of a face of a part at a datum that may be a new one.
-fn face_height(job: &Job, face: &Face) -> f64 {
-    match job.face(face.id) {
-        Some(there) if there.datum != face.datum => there.plane().height_at(face.datum),
-        Some(there) => there.height.metres(),
-        None => face.height.metres(),
-    }
 }
 
 fn put<T: Clone>(list: &mut Vec<T>, item: &T, id: impl Fn(&T) -> u32) {
