@@ -1,10 +1,17 @@
 //! The whole, against published standards and independent libraries: see `tests/tests`.
 //!
-//! [`hostile`] is what files from strangers go through. [`samples`] draws the jobs of `sample-roofs/`, so that they can be
+//! [`houses`] makes roofs by number, [`climb`] lays as many modules on them as can be found, and [`verdict`] asks the program what it
+//! says and claims: claims are judged by what was found. [`hostile`] is what files from strangers go through. [`samples`] draws the jobs of `sample-roofs/`, so that they can be
 //! written anew when the kit changes: `cargo run --package chalkcourse-tests --example write-samples`.
 
+pub mod climb;
+pub mod dice;
 pub mod hostile;
+pub mod houses;
+pub mod kept;
 pub mod samples;
+pub mod splits;
+pub mod verdict;
 
 use std::path::PathBuf;
 

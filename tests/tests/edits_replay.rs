@@ -83,7 +83,8 @@ fn edit(job: &Job, (what, at, x, y, n): Dice) -> Option<Edit> {
         11 => Edit::PutFace(nth(&job.faces, at)?.without_corner(0, corner)?),
         12 => {
             let kind = [EdgeKind::Eave, EdgeKind::Rake, EdgeKind::WallLine][n as usize % 3];
-            Edit::PutFace(nth(&job.faces, at)?.with_side_overruled(0, corner, (n != 5).then_some(kind)))
+            let face = nth(&job.faces, at)?;
+            Edit::PutFace(face.with_side_overruled(face.sides.at(0, corner)?, (n != 5).then_some(kind)))
         }
         13 => {
             let face = nth(&job.faces, at)?;

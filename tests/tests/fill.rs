@@ -13,9 +13,9 @@ use chalkcourse_job::{
     Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, RowJoints, RuleBook, apply, builtin_kit,
     builtin_prices, builtin_rule_book,
 };
+use chalkcourse_limits::Against;
 use chalkcourse_plan::{
-    Fill, FillError, Mode, Size, Target, Way, What, Worth, evaluate, fill, fill_edit, fill_improving,
-    hold_back,
+    Fill, FillError, Mode, Size, Target, Way, Worth, evaluate, fill, fill_edit, fill_improving, hold_back,
 };
 use chalkcourse_rules::Severity;
 use chalkcourse_tests::samples;
@@ -335,7 +335,8 @@ fn what_holds_back_names_things_and_places() {
         let (fill, after) = filled(&job, job.faces[0].id, mode);
         let held = hold_back(&job, &fill, mode, &|| false).unwrap();
         assert!(held.finished && held.costs.iter().all(|cost| !cost.shapes.is_empty()));
-        let penetrations = held.costs.iter().filter(|cost| matches!(cost.what, What::Penetration(_))).count();
+        let penetrations =
+            held.costs.iter().filter(|cost| matches!(cost.what.against, Against::Penetration(_))).count();
         assert!(penetrations >= 2, "{mode:?}: {:?}", held.costs);
         assert_eq!(
             hold_back(&after, &fill, mode, &|| false).unwrap(),

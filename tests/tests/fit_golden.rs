@@ -30,8 +30,8 @@ macro_rules! read {
 
 fn allowed(case: &Value) -> Allowed {
     let blocked: Vec<Polygon> = read!(case["blocked"]);
-    let named = blocked.into_iter().enumerate().map(|(i, shape)| Constraint { id: i.to_string(), shape });
-    Allowed { region: read!(case["region"]), blocked: named.collect(), tolerance: FINE }
+    let named = blocked.into_iter().enumerate().map(|(i, shape)| Constraint { id: i, shape });
+    Allowed { region: read!(case["region"]), blocked: named.collect(), foot: None, tolerance: FINE }
 }
 
 fn never() -> bool {

@@ -57,7 +57,7 @@ fn quarry_lane_is_too_near_its_valley() {
     // One valley, seen twice: the modules are too near, and so their side flashing lies on its lining.
     expect(
         "quarry-lane",
-        &["setback/block-16/face-2/ring-0-side-3/valley", "valley-hip/block-16/face-2/ring-0-side-3-3"],
+        &["setback/block-16/face-2/side-3/valley", "valley-hip/block-16/face-2/side-3/face-3"],
         &[],
     );
 }

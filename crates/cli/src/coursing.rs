@@ -4,7 +4,7 @@ use crate::{Format, On, Outcome, json};
 use anyhow::Context;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit_up::Along;
-use chalkcourse_job::{Job, load};
+use chalkcourse_job::{Face, Job, load};
 use chalkcourse_plan::{FitUpAsked, courses_text, coursing, deck_measured, evaluate, fit_up, fit_up_text};
 use clap::{Args, ValueEnum};
 
@@ -113,7 +113,7 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
             if known.is_empty() { "none".to_owned() } else { known.join(", ") }
         );
     };
-    let mut taped = job.face(block.face).map(|face| face.taped).unwrap_or_default();
+    let mut taped = job.face(block.face).map(Face::taped_now).unwrap_or_default();
     let given = [args.eave.as_ref(), args.head.as_ref()].into_iter();
     let pairs = [&args.rakes, &args.diagonals].into_iter().flat_map(|pair| [pair.first(), pair.get(1)]);
     let mut sides = taped.sides();

@@ -3,7 +3,7 @@
 use crate::text;
 use chalkcourse_geometry::raise::{RaiseError, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_area};
-use chalkcourse_job::{Job, PartId, PartKind, PartSide, RoofPart, first_free};
+use chalkcourse_job::{Face, Job, PartId, PartKind, PartSide, RoofPart, first_free};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{RaiseAs, part_over};
 
@@ -57,8 +57,9 @@ pub(crate) fn kinds_lost(before: &Job, after: &Job) -> usize {
         return 0;
     }
     let of_parts = before.faces.iter().filter(|face| face.from.is_some());
-    let left = |id| after.face(id).map_or(0, |face| face.overruled.len());
-    of_parts.map(|face| face.overruled.len().saturating_sub(left(face.id))).sum()
+    let lost = |face: &Face| face.lost_overrules().count();
+    let lost_now = |id| after.face(id).map_or(0, lost);
+    of_parts.map(|face| lost_now(face.id).saturating_sub(lost(face))).sum()
 }
 
 /// The plane of the uppermost face over a plan point, and how high that face reaches.
@@ -260,7 +261,10 @@ mod tests {
         let east_side = Some(SideRef { ring: 0, side: east });
         let is_end = |from: chalkcourse_job::FromPart| hipped.place_of(from.side) == east_side;
         let end = job.faces.iter().find(|face| face.from.is_some_and(is_end));
-        let end = end.unwrap().with_side_overruled(0, 0, Some(chalkcourse_geometry::EdgeKind::WallLine));
+        let end = end.unwrap().with_side_overruled(
+            chalkcourse_geometry::SideId(0),
+            Some(chalkcourse_geometry::EdgeKind::WallLine),
+        );
         job = apply(&job, &Edit::PutFace(end)).unwrap();
         assert_eq!(kinds_lost(&job, &job), 0);
         // Higher walls lose nothing.

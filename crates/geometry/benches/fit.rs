@@ -34,9 +34,9 @@ fn hip(modules: usize, penetrations: usize) -> Allowed {
         } else {
             Polygon::new(Rect::at(at, dvec2(0.4, 0.3)).corners().to_vec())
         };
-        Constraint { id: format!("p{i}"), shape }
+        Constraint { id: i, shape }
     });
-    Allowed { region: vec![region], blocked: blocked.collect(), tolerance: FINE }
+    Allowed { region: vec![region], blocked: blocked.collect(), foot: None, tolerance: FINE }
 }
 
 fn rules(joints: Joints) -> RowRules {
@@ -86,8 +86,7 @@ fn fits(criterion: &mut Criterion) {
                 });
             });
             let fit = fit_rows(&face, &MODULE, &rules(Joints::Aligned), &never).unwrap();
-            let question =
-                Question { near: 0.3, movable: vec!["p3".to_owned(), "p4".to_owned()], farthest: 0.5 };
+            let question = Question { near: 0.3, movable: vec![3, 4], farthest: 0.5 };
             group.bench_function("what holds it back", |b| {
                 b.iter(|| holds_back(&face, &fit, &question, &never).unwrap().near.len());
             });

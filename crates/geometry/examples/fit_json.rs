@@ -63,9 +63,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
 }
 
 fn run(case: &Case) -> Result<Value, Box<dyn std::error::Error>> {
-    let blocked =
-        case.blocked.iter().enumerate().map(|(i, s)| Constraint { id: i.to_string(), shape: s.clone() });
-    let allowed = Allowed { region: case.region.clone(), blocked: blocked.collect(), tolerance: FINE };
+    let blocked = case.blocked.iter().enumerate().map(|(i, s)| Constraint { id: i, shape: s.clone() });
+    let allowed =
+        Allowed { region: case.region.clone(), blocked: blocked.collect(), foot: None, tolerance: FINE };
     let tile = case.tile.unwrap_or(Tile { size: DVec2::ONE, gap: DVec2::ZERO });
     let cell = |&(column, row, value): &(usize, usize, f64)| {
         let at = DVec2::new(column as f64, row as f64) * tile.pitch();

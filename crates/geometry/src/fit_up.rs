@@ -40,6 +40,41 @@ pub struct Bows {
     pub right: f64,
 }
 
+/// The corners and sides of a deck with four corners by what they are to a person who stands at its eave.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FourSided {
+    /// Left and right end of the eave, right and left end of the head.
+    pub corners: [DVec2; 4],
+    /// Eave, head, left and right rake, by the corner that each starts from.
+    pub sides: [usize; 4],
+}
+
+impl FourSided {
+    /// Of a ring in the face's frame, run either way. `None` with more or fewer corners, and for one that stands on a
+    /// corner, so that no side of it is the eave.
+    pub fn of(ring: &[DVec2]) -> Option<Self> {
+        if ring.len() != 4 {
+            return None;
+        }
+        let mut order = [0, 1, 2, 3];
+        order.sort_by(|&p, &q| ring[p].y.total_cmp(&ring[q].y));
+        let [mut a, mut b, mut d, mut c] = order;
+        if ring[a].x > ring[b].x {
+            std::mem::swap(&mut a, &mut b);
+        }
+        if ring[d].x > ring[c].x {
+            std::mem::swap(&mut d, &mut c);
+        }
+        let side = |p: usize, q: usize| match (q + 4 - p) % 4 {
+            1 => Some(p),
+            3 => Some(q),
+            _ => None,
+        };
+        let sides = [side(a, b)?, side(d, c)?, side(a, d)?, side(b, c)?];
+        Some(Self { corners: [a, b, c, d].map(|at| ring[at]), sides })
+    }
+}
+
 /// Why there is no answer.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FitUpError {

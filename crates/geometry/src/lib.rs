@@ -5,6 +5,7 @@
 //!
 //! - [`Length`], [`Pitch`], [`Azimuth`]: numbers that carry their meaning, typed and shown as a person writes them
 //! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
+//! - [`Convex`]: convex pieces of shapes against upright rectangles: how near, how deep, what is nearer than some distance
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
 //! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
 //! - [`envelope`]: what one sees of roofs that stand in each other
@@ -12,9 +13,11 @@
 //! - [`coursing`]: an array among the courses of shingles: whole courses at both ends
 //! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
 //! - [`taped`]: a face from side lengths and diagonals as taped on the deck
+//! - [`sides`]: numbers of sides that last while corners come, go and move
 //! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
 
 mod azimuth;
+mod convex;
 pub mod coursing;
 pub mod envelope;
 pub mod fit;
@@ -27,16 +30,17 @@ pub mod raise;
 mod rect;
 mod rings;
 mod roof;
+pub mod sides;
 pub mod taped;
 
 pub use azimuth::Azimuth;
+pub use convex::{Border, Convex};
 pub use length::{Length, LengthError, Units};
 pub use pitch::{Pitch, PitchError};
 pub use plane::{Plane, PlaneError};
 pub use polygon::{Defect, Polygon, distance_to_segment, nearest_on_segment, signed_area};
 pub use rect::Rect;
-pub use roof::{
-    EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, SideId, Tolerances,
-};
+pub use roof::{EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, Tolerances};
+pub use sides::{SideId, Sides};
 
 pub use glam::{DVec2, DVec3, dvec2, dvec3};

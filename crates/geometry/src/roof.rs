@@ -1,4 +1,4 @@
-use crate::{Defect, Plane, Polygon, Rect};
+use crate::{Defect, Plane, Polygon, Rect, SideId};
 use chalkcourse_words::{Language, Say, say};
 use glam::{DVec2, DVec3};
 use schemars::JsonSchema;
@@ -86,18 +86,6 @@ impl Default for Tolerances {
     }
 }
 
-/// Number of a side within its face. It stays with the side while corners come, go and move, and is never given to
-/// another side.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
-#[serde(transparent)]
-pub struct SideId(pub u32);
-
-impl std::fmt::Display for SideId {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{}", self.0)
-    }
-}
-
 /// One face as drawn.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FaceInput {
@@ -170,6 +158,13 @@ pub struct RoofFace {
     pub edges: Vec<EdgeSpan>,
     /// False for a face that folds over itself or has no area: nothing can stand on it yet.
     pub sound: bool,
+}
+
+impl RoofFace {
+    /// The number by which a ring is known: the least of its sides. `None` for a face with defects.
+    pub fn ring_id(&self, ring: usize) -> Option<SideId> {
+        self.edges.iter().filter(|span| span.ring == ring).map(|span| span.id).min()
+    }
 }
 
 /// What does not hold together.

@@ -18,6 +18,8 @@ const RULE_BOOKS: [&str; 4] = [
     include_str!("../../../assets/rule-books/tamsin-bluff-2024-codes.json"),
     include_str!("../../../assets/rule-books/tamsin-bluff-older-fire-access.json"),
 ];
+/// The version of kits, rule books and price lists that this program writes.
+pub(crate) const DATA_VERSION: u32 = 1;
 const KIT_FORMAT: &str = "chalkcourse-kit";
 const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
 const PRICES_FORMAT: &str = "chalkcourse-price-list";
@@ -109,7 +111,7 @@ pub fn rule_book_from_text(text: &str, path: &Path) -> Result<RuleBook, FileErro
 /// [`FileError::Wrong`] for a book that does not make sense, or [`FileError::System`]; what was there is still there.
 pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
     book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
-    let file = DataFile { format: RULE_BOOK_FORMAT.to_owned(), version: file::JOB_VERSION, data: book };
+    let file = DataFile { format: RULE_BOOK_FORMAT.to_owned(), version: DATA_VERSION, data: book };
     let mut text =
         serde_json::to_string_pretty(&file).map_err(|error| FileError::wrong(path, error.to_string()))?;
     text.push('\n');

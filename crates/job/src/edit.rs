@@ -170,6 +170,18 @@ pub enum EditError {
         /// Corners drawn, for each ring.
         drawn: Vec<usize>,
     },
+    /// The numbers of a face's sides are not those of its outline.
+    #[error("{}", tell!("face {face} numbers {numbered:?} sides for rings of {drawn:?} corners: give each side a number of its own, below `next`", "el faldón {face} numera {numbered:?} lados para anillos de {drawn:?} esquinas: dé a cada lado un número propio, \
+        menor que `next`"
+    ))]
+    FaceSides {
+        /// The face.
+        face: String,
+        /// Sides numbered, for each ring.
+        numbered: Vec<usize>,
+        /// Corners drawn, for each ring.
+        drawn: Vec<usize>,
+    },
     /// Two sides of a part have one number.
     #[error("{}", tell!("part {part} has two sides with the number {side}: give each side its own", "la parte {part} tiene dos lados con el número {side}: dé a cada lado el suyo"))]
     SideTwice {
@@ -246,6 +258,9 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
         Edit::PutFace(face) => {
             let mut face = face.clone();
             fill_from_part(job, &mut face);
+            if face.from.is_none() {
+                face.settle_sides(job.face(face.id));
+            }
             check_face(&face)?;
             check_follows(job, &face)?;
             take_number(job, face.id.0)?;
@@ -323,6 +338,7 @@ fn fill_from_part(job: &Job, face: &mut Face) {
     let there = job.face(face.id).filter(|there| there.from.is_some() && there.from == face.from);
     let Some(there) = there.filter(|_| face.outline.outer.is_empty()) else { return };
     face.outline.clone_from(&there.outline);
+    face.sides.clone_from(&there.sides);
     face.kinds.clone_from(&there.kinds);
     (face.pitch, face.downslope, face.height) = (there.pitch, there.downslope, there.height);
 }
@@ -346,7 +362,7 @@ fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
             (None | Some((_, None)), None) => true,
             (Some((there, Some(from))), Some(same)) => {
                 from == same
-                    && there.outline == face.outline
+                    && (&there.outline, &there.sides) == (&face.outline, &face.sides)
                     && there.kinds == face.kinds
                     && (there.pitch, there.downslope) == (face.pitch, face.downslope)
                     && (there.height == face.height || there.datum != face.datum)
@@ -384,6 +400,14 @@ fn is_sensible(length: Length) -> bool {
 
 /// What a face must be to be in a job at all. A wrong outline is allowed: it is told as a finding.
 pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
+    // The outline of a face of a part is not there yet when its file is read.
+    if !face.sides.are_sound() || (face.from.is_none() && !face.sides.fit(&face.outline)) {
+        return Err(EditError::FaceSides {
+            face: face.name.clone(),
+            numbered: face.sides.rings().iter().map(Vec::len).collect(),
+            drawn: face.outline.rings().map(<[DVec2]>::len).collect(),
+        });
+    }
     let places = face.outline.rings().flatten().chain(std::iter::once(&face.datum));
     if !places.copied().all(is_place) || !is_place(DVec2::splat(face.height.metres())) {
         return Err(EditError::NotAPlace { what: tell!("face {}", "el faldón {}", face.name) });

@@ -1,8 +1,15 @@
+mod corners;
+pub(crate) mod in_file;
+
 use crate::{FaceId, FromPart, TapedDeck};
-use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon};
-use chalkcourse_words::tell;
+use chalkcourse_geometry::fit_up::FourSided;
+use chalkcourse_geometry::{
+    Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon, SideId, Sides,
+};
+use in_file::FaceInFile;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::borrow::Cow;
 
 /// A roof face, drawn or of a part.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -17,6 +24,8 @@ pub struct Face {
     pub from: Option<FromPart>,
     /// Outline and holes in plan: x east, y north, metres.
     pub outline: Polygon,
+    /// The numbers of its sides. In a face that was written without, none: it gets them when it comes into a job.
+    pub sides: Sides,
     /// Rise over run.
     pub pitch: Pitch,
     /// The way that water runs, degrees clockwise from north.
@@ -30,130 +39,19 @@ pub struct Face {
     pub courses: Courses,
     /// What a tape reads on its deck.
     pub taped: TapedDeck,
-    /// Edge kinds that a person overruled.
+    /// Edge kinds that a person overruled, by side. One whose side is gone stays, and is told, until a person takes it
+    /// back: it stands for nothing, and no other side ever has that number.
     pub overruled: Vec<Overrule>,
     /// Edge kinds that follow from the part, such as its walls; a person's word goes before them. Never in a file.
     pub kinds: Vec<Overrule>,
-}
-
-/// A face as a job file has it: for one of a part only what a person decided.
-#[derive(Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-#[schemars(rename = "Face")]
-struct FaceInFile {
-    /// Its number in the job.
-    id: FaceId,
-    /// What people call it: "South", "Porch".
-    name: String,
-    /// The part's side that it comes from; left out for a drawn face.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    from: Option<FromPart>,
-    /// A drawn face's outline and holes in plan: x east, y north, metres.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    outline: Option<Polygon>,
-    /// A drawn face's rise over run.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pitch: Option<Pitch>,
-    /// The way that water runs on a drawn face, degrees clockwise from north.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    downslope: Option<Azimuth>,
-    /// The plan point where the face's own frame has its origin: x east, y north, metres.
-    #[schemars(with = "[f64; 2]")]
-    datum: DVec2,
-    /// Height of a drawn face at its datum, above any level that is the same for the whole job.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    height: Option<Length>,
-    /// How shingles are laid on it.
-    #[serde(default)]
-    courses: Courses,
-    /// What a tape reads on its deck.
-    #[serde(default, skip_serializing_if = "TapedDeck::is_empty")]
-    taped: TapedDeck,
-    /// Edge kinds that a person overruled.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    overruled: Vec<Overrule>,
-}
-
-impl TryFrom<FaceInFile> for Face {
-    type Error = String;
-
-    fn try_from(file: FaceInFile) -> Result<Self, String> {
-        let FaceInFile {
-            id,
-            name,
-            from,
-            outline,
-            pitch,
-            downslope,
-            datum,
-            height,
-            courses,
-            taped,
-            overruled,
-        } = file;
-        let (outline, pitch, downslope, height) = match from {
-            None => {
-                let missing = |field: &str| {
-                    tell!(
-                        "missing field `{field}` in face {id}, which is a drawn one: it comes from no part",
-                        "falta el campo `{field}` en el faldón {id}, que es dibujado: no viene de ninguna parte"
-                    )
-                };
-                (
-                    outline.ok_or_else(|| missing("outline"))?,
-                    pitch.ok_or_else(|| missing("pitch"))?,
-                    downslope.ok_or_else(|| missing("downslope"))?,
-                    height.ok_or_else(|| missing("height"))?,
-                )
-            }
-            // What follows from the part is worked out when all of the job is read.
-            Some(_) => (Polygon::default(), Pitch::FLAT, Azimuth::NORTH, Length::ZERO),
-        };
-        let kinds = Vec::new();
-        Ok(Self {
-            id,
-            name,
-            from,
-            outline,
-            pitch,
-            downslope,
-            datum,
-            height,
-            courses,
-            taped,
-            overruled,
-            kinds,
-        })
-    }
-}
-
-impl From<Face> for FaceInFile {
-    fn from(face: Face) -> Self {
-        let drawn = face.from.is_none();
-        Self {
-            id: face.id,
-            name: face.name,
-            from: face.from,
-            outline: drawn.then_some(face.outline),
-            pitch: drawn.then_some(face.pitch),
-            downslope: drawn.then_some(face.downslope),
-            datum: face.datum,
-            height: drawn.then_some(face.height),
-            courses: face.courses,
-            taped: face.taped,
-            overruled: face.overruled,
-        }
-    }
 }
 
 /// A side of the outline whose kind a person decided.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Overrule {
-    /// 0 for the outline, n for the n-th hole.
-    pub ring: usize,
-    /// The corner that the side starts from, from 0.
-    pub side: usize,
+    /// The number of the side.
+    pub side: SideId,
     /// What it is.
     pub kind: EdgeKind,
 }
@@ -190,6 +88,7 @@ impl Face {
             id,
             name,
             from: None,
+            sides: Sides::in_order(&outline),
             outline,
             pitch,
             downslope,
@@ -226,66 +125,67 @@ impl Face {
 
     /// What the roof is put together from.
     pub fn input(&self) -> FaceInput {
+        let numbered = self.numbered();
+        let overruled = self.kinds.iter().chain(&self.overruled);
         FaceInput {
             outline: self.outline.clone(),
-            sides: Vec::new(),
+            sides: numbered.rings().to_vec(),
             plane: self.plane(),
-            overruled: self.kinds.iter().chain(&self.overruled).map(|o| ((o.ring, o.side), o.kind)).collect(),
+            overruled: overruled.filter_map(|o| Some((numbered.place_of(o.side)?, o.kind))).collect(),
         }
     }
 
-    /// The face with a corner moved; `None` where there is no such corner.
-    pub fn with_corner_moved(&self, ring: usize, corner: usize, to: DVec2) -> Option<Self> {
-        let mut face = self.clone();
-        *face.ring_mut(ring)?.get_mut(corner)? = to;
-        Some(face)
+    /// The sides that are eave, head, left and right rake; `None` for a face that has not four corners.
+    pub fn deck_sides(&self) -> Option<[SideId; 4]> {
+        let plane = self.plane();
+        let ring: Vec<DVec2> = self.outline.outer.iter().map(|&p| plane.to_frame(p)).collect();
+        let sides = FourSided::of(&ring)?.sides;
+        let numbered = self.numbered();
+        let id = |side| numbered.at(0, side);
+        Some([id(sides[0])?, id(sides[1])?, id(sides[2])?, id(sides[3])?])
     }
 
-    /// The face with a new corner on a side, its overruled kinds kept with their sides.
-    pub fn with_corner_added(&self, ring: usize, side: usize, at: DVec2) -> Option<Self> {
-        let mut face = self.clone();
-        let corners = face.ring_mut(ring)?;
-        if side >= corners.len() {
-            return None;
+    /// What the tape read, by what its sides are now; nothing where a side that was measured is gone.
+    pub fn taped_now(&self) -> TapedDeck {
+        match (self.taped.of, self.deck_sides()) {
+            (Some(_), Some(now)) => self.taped.turned(now).unwrap_or_default(),
+            (Some(_), None) if self.has_lost_tape() => TapedDeck::default(),
+            _ => self.taped,
         }
-        corners.insert(side + 1, at);
-        for overrule in face.overruled.iter_mut().filter(|o| o.ring == ring && o.side > side) {
-            overrule.side += 1;
-        }
-        if let Some(split) = self.overruled.iter().find(|o| o.ring == ring && o.side == side) {
-            face.overruled.push(Overrule { side: side + 1, ..*split });
-        }
-        Some(face)
     }
 
-    /// The face without a corner. A ring of three keeps its corners: `None`.
-    pub fn without_corner(&self, ring: usize, corner: usize) -> Option<Self> {
-        let mut face = self.clone();
-        let corners = face.ring_mut(ring)?;
-        if corners.len() <= 3 || corner >= corners.len() {
-            return None;
-        }
-        corners.remove(corner);
-        face.overruled.retain(|o| o.ring != ring || o.side != corner);
-        for overrule in face.overruled.iter_mut().filter(|o| o.ring == ring && o.side > corner) {
-            overrule.side -= 1;
-        }
-        Some(face)
+    /// The face with what the tape read, by what its sides are now.
+    pub fn with_taped(&self, taped: TapedDeck) -> Self {
+        let of = if taped.is_empty() { None } else { self.deck_sides() };
+        Self { taped: TapedDeck { of, ..taped }, ..self.clone() }
     }
 
-    /// The face with the kind of a side decided, or with `None` left to be worked out again.
-    pub fn with_side_overruled(&self, ring: usize, side: usize, kind: Option<EdgeKind>) -> Self {
+    /// Kinds that a person decided for sides that are gone.
+    pub fn lost_overrules(&self) -> impl Iterator<Item = &Overrule> {
+        self.overruled.iter().filter(|o| self.sides.place_of(o.side).is_none())
+    }
+
+    /// Whether the tape measured sides that are gone.
+    pub fn has_lost_tape(&self) -> bool {
+        self.taped.of.is_some_and(|of| of.iter().any(|side| self.sides.place_of(*side).is_none()))
+    }
+
+    /// The face without what was decided or measured for sides that are gone.
+    pub fn without_lost(&self) -> Self {
         let mut face = self.clone();
-        face.overruled.retain(|o| (o.ring, o.side) != (ring, side));
-        face.overruled.extend(kind.map(|kind| Overrule { ring, side, kind }));
-        face.overruled.sort_by_key(|o| (o.ring, o.side));
+        face.overruled.retain(|o| self.sides.place_of(o.side).is_some());
+        if self.has_lost_tape() {
+            face.taped = TapedDeck::default();
+        }
         face
     }
 
-    fn ring_mut(&mut self, ring: usize) -> Option<&mut Vec<DVec2>> {
-        match ring {
-            0 => Some(&mut self.outline.outer),
-            hole => self.outline.holes.get_mut(hole - 1),
+    /// Its numbers, or those in the order of the outline where it was written without.
+    fn numbered(&self) -> Cow<'_, Sides> {
+        if self.sides.fit(&self.outline) {
+            Cow::Borrowed(&self.sides)
+        } else {
+            Cow::Owned(Sides::in_order(&self.outline))
         }
     }
 }

@@ -1,4 +1,6 @@
-use crate::data::DataFile;
+mod version_1;
+
+use crate::data::{DATA_VERSION, DataFile};
 use crate::{Job, Kit, PriceList, RuleBook, Underlay, edit, part, underlay};
 use chalkcourse_words::{pick, tell};
 use schemars::{JsonSchema, Schema};
@@ -12,7 +14,7 @@ use std::path::{Path, PathBuf};
 /// The format name in a job file.
 pub const JOB_FORMAT: &str = "chalkcourse-job";
 /// The version of the job format that this program writes.
-pub const JOB_VERSION: u32 = 1;
+pub const JOB_VERSION: u32 = 2;
 
 /// No job of a house comes near this; a larger file is something else.
 const MOST_BYTES: u64 = 64 << 20;
@@ -123,16 +125,36 @@ fn as_in(job: &Job, path: &Path) -> Option<Job> {
     Some(Job { underlay: Some(Underlay { path, ..underlay.clone() }), ..job.clone() })
 }
 
-/// Reads a job from the text of a job file; `path` is for the words of an error alone.
+/// Reads a job from the text of a job file, of this version or an older one; `path` is for the words of an error alone.
 ///
 /// # Errors
 /// [`FileError`] names the line or field and what was expected.
 pub fn job_from_text(text: &str, path: &Path) -> Result<Job, FileError> {
-    let mut job: Job = data_from_text(text, path, JOB_FORMAT)?;
+    let (mut job, by_place) = match version(text, path, JOB_FORMAT, JOB_VERSION)? {
+        1 => {
+            let (job, by_place) = parse::<DataFile<version_1::Job>>(text, path)?.data.split();
+            (job, Some(by_place))
+        }
+        _ => (parse::<DataFile<Job>>(text, path)?.data, None),
+    };
+    number_sides(&mut job);
     check_job(&job).map_err(|wrong| FileError::wrong(path, wrong))?;
     part::follow(&mut job, part::Strictness::Tell)
         .map_err(|error| FileError::wrong(path, error.to_string()))?;
+    if let Some(by_place) = by_place {
+        by_place.bring_over(&mut job);
+    }
     Ok(job)
+}
+
+/// Numbers for the sides that were written without.
+fn number_sides(job: &mut Job) {
+    for part in &mut job.parts {
+        part.settle_sides(None);
+    }
+    for face in job.faces.iter_mut().filter(|face| face.from.is_none() && face.sides.is_empty()) {
+        face.settle_sides(None);
+    }
 }
 
 /// The text of a job file.
@@ -262,19 +284,18 @@ pub(crate) fn read_bytes(path: &Path, format: &str) -> Result<Vec<u8>, FileError
     }
 }
 
-/// Reads a file's text in two looks: first which format and version it is, then what it holds. A newer version is
-/// refused before its fields are looked at.
+/// Reads the text of a data file in two looks: first which format and version it is, then what it holds.
 pub(crate) fn data_from_text<T: DeserializeOwned>(
     text: &str,
     path: &Path,
     format: &str,
 ) -> Result<T, FileError> {
-    check_label(text, path, format)?;
+    version(text, path, format, DATA_VERSION)?;
     Ok(parse::<DataFile<T>>(text, path)?.data)
 }
 
-/// Whether a text is of a format, and of a version that can be read.
-pub(crate) fn check_label(text: &str, path: &Path, format: &str) -> Result<(), FileError> {
+/// The version of a file of a format. A newer one than is known is refused before its fields are looked at.
+pub(crate) fn version(text: &str, path: &Path, format: &str, known: u32) -> Result<u32, FileError> {
     #[derive(Deserialize)]
     struct Label {
         format: String,
@@ -288,10 +309,10 @@ pub(crate) fn check_label(text: &str, path: &Path, format: &str) -> Result<(), F
             expected: format.to_owned(),
         });
     }
-    if label.version > JOB_VERSION || label.version == 0 {
-        return Err(FileError::Newer { path: path.to_owned(), found: label.version, known: JOB_VERSION });
+    if label.version > known || label.version == 0 {
+        return Err(FileError::Newer { path: path.to_owned(), found: label.version, known });
     }
-    Ok(())
+    Ok(label.version)
 }
 
 pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
@@ -431,7 +452,8 @@ mod tests {
         refused("", &["a.chalk.json", "line 1"]);
         refused("{\"format\": \"chalkcourse-job\"", &["line 1"]);
         refused("{\"format\": \"shopping\", \"version\": 1}", &["shopping", "chalkcourse-job"]);
-        refused(&good.replace("\"version\": 1", "\"version\": 2"), &["version 2", "newer"]);
+        refused(&good.replace("\"version\": 2", "\"version\": 3"), &["version 3", "newer"]);
+        refused(&good.replace("\"version\": 2", "\"version\": 0"), &["version 0"]);
         refused(&good.replace("\"name\": \"Alder Court\"", "\"nane\": \"x\""), &["nane", "data"]);
         refused(&good.replace("\"faces\": []", "\"faces\": 7"), &["data.faces", "line"]);
         refused(&format!("{good} x"), &["trailing"]);

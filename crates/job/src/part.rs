@@ -2,6 +2,7 @@
 //! worked out from them.
 
 mod chimney;
+mod corners;
 mod edit;
 mod follow;
 mod home;
@@ -74,6 +75,9 @@ pub struct RoofPart {
     pub eave_height: Length,
     /// For each ring (the outline first, then the holes) one for each corner: the side from it to the next corner.
     pub sides: Vec<Vec<PartSide>>,
+    /// The number after all that its sides ever had. It only goes up, so that no side gets the faces of one that is gone.
+    #[serde(default)]
+    pub next_side: u32,
     /// A chimney's: the pitch of the two small faces that part the water upslope of it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cricket: Option<Pitch>,
@@ -156,13 +160,13 @@ impl RoofPart {
         treatment: Treatment,
         overhang: Length,
     ) -> Self {
-        let mut next = 0;
+        let mut next_side = 0;
         let mut side = || {
-            next += 1;
-            PartSide { id: next - 1, treatment, overhang, eave_height: None }
+            next_side += 1;
+            PartSide { id: next_side - 1, treatment, overhang, eave_height: None }
         };
         let sides = outline.rings().map(|ring| ring.iter().map(|_| side()).collect()).collect();
-        Self { id, name, kind, outline, eave_height, sides, cricket: None }
+        Self { id, name, kind, outline, eave_height, sides, next_side, cricket: None }
     }
 
     /// A chimney: a box whose top is at `top`, with a cricket where a pitch for it is given.
@@ -215,67 +219,6 @@ impl RoofPart {
         Some((*ring.get(at.side)?, *ring.get(next)?))
     }
 
-    /// The part with a corner moved; `None` where there is no such corner.
-    pub fn with_corner_moved(&self, ring: usize, corner: usize, to: DVec2) -> Option<Self> {
-        let mut part = self.clone();
-        *part.ring_mut(ring)?.get_mut(corner)? = to;
-        Some(part)
-    }
-
-    /// The part with a new corner on a side. The side keeps its number on the stretch before the new corner; the
-    /// stretch after it is a new side with the same on it.
-    pub fn with_corner_added(&self, ring: usize, side: usize, at: DVec2) -> Option<Self> {
-        let mut part = self.clone();
-        let split = PartSide { id: self.free_side_id(), ..*self.side(SideRef { ring, side })? };
-        let corners = part.ring_mut(ring)?;
-        if side >= corners.len() {
-            return None;
-        }
-        corners.insert(side + 1, at);
-        part.sides.get_mut(ring)?.insert(side + 1, split);
-        Some(part)
-    }
-
-    /// The part around a courtyard. Its sides have what the first side with a slope has; of a part without one they are
-    /// walls.
-    pub fn with_courtyard(&self, corners: Vec<DVec2>) -> Self {
-        let mut part = self.clone();
-        let is_slope = |side: &&PartSide| matches!(side.treatment, Treatment::Slope(_));
-        let like = self.sides.iter().flatten().find(is_slope);
-        let (treatment, overhang) =
-            like.map_or((Treatment::Wall, Length::ZERO), |side| (side.treatment, side.overhang));
-        let side = |id| PartSide { id, treatment, overhang, eave_height: None };
-        part.sides.push((self.free_side_id()..).take(corners.len()).map(side).collect());
-        part.outline.holes.push(corners);
-        part
-    }
-
-    /// The number after those of all sides.
-    fn free_side_id(&self) -> u32 {
-        self.sides.iter().flatten().map(|side| side.id).max().map_or(0, |id| id.saturating_add(1))
-    }
-
-    /// The part without a corner: the side before it runs on to the next corner. A courtyard of three goes as a whole; an
-    /// outline of three keeps its corners: `None`.
-    pub fn without_corner(&self, ring: usize, corner: usize) -> Option<Self> {
-        let mut part = self.clone();
-        let corners = part.ring_mut(ring)?;
-        if corner >= corners.len() || (corners.len() <= 3 && ring == 0) {
-            return None;
-        }
-        if corners.len() <= 3 {
-            part.outline.holes.remove(ring - 1);
-            part.sides.remove(ring);
-            return Some(part);
-        }
-        corners.remove(corner);
-        let sides = part.sides.get_mut(ring)?;
-        if corner < sides.len() {
-            sides.remove(corner);
-        }
-        Some(part)
-    }
-
     /// The part with other decisions on one side, which keeps its number; `None` where there is no such side.
     pub fn with_side(&self, at: SideRef, change: impl FnOnce(PartSide) -> PartSide) -> Option<Self> {
         let mut part = self.clone();
@@ -291,12 +234,5 @@ impl RoofPart {
             *side = PartSide { id: side.id, ..change(*side) };
         }
         part
-    }
-
-    fn ring_mut(&mut self, ring: usize) -> Option<&mut Vec<DVec2>> {
-        match ring {
-            0 => Some(&mut self.outline.outer),
-            hole => self.outline.holes.get_mut(hole - 1),
-        }
     }
 }

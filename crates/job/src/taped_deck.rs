@@ -1,4 +1,4 @@
-use chalkcourse_geometry::Length;
+use chalkcourse_geometry::{Length, SideId};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -6,6 +6,10 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct TapedDeck {
+    /// The sides of the face that were eave, head, left and right rake when it was measured; none for a part of a face that
+    /// has not four corners.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub of: Option<[SideId; 4]>,
     /// Along the eave, from corner to corner.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub eave: Option<Length>,
@@ -47,6 +51,61 @@ impl TapedDeck {
 
     /// Whether nothing was measured.
     pub fn is_empty(&self) -> bool {
-        *self == Self::default()
+        Self { of: None, ..*self } == Self::default()
+    }
+
+    /// The same readings where other sides are eave, head, left and right rake now, because water runs another way. `None`
+    /// where these are not the four sides that were measured.
+    pub fn turned(&self, now: [SideId; 4]) -> Option<Self> {
+        let of = self.of?;
+        let was = |side: SideId| of.iter().position(|known| *known == side);
+        let order = [was(now[0])?, was(now[1])?, was(now[2])?, was(now[3])?];
+        let sides = self.sides();
+        // The rising diagonal leaves the corner of eave and left rake, or comes to the one across from it.
+        let corner = [order[0].min(order[2]), order[0].max(order[2])];
+        let still_rises = corner == [0, 2] || corner == [1, 3];
+        let (rising, falling) =
+            if still_rises { (self.rising, self.falling) } else { (self.falling, self.rising) };
+        let [eave, head, left, right] = order.map(|nth| sides[nth]);
+        Some(Self {
+            of: Some(now),
+            eave,
+            head,
+            left,
+            right,
+            rising,
+            falling,
+            bows: order.map(|nth| self.bows[nth]),
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const NAMES: [SideId; 4] = [SideId(3), SideId(5), SideId(6), SideId(4)];
+
+    fn taped() -> TapedDeck {
+        let lengths = [10.0, 11.0, 6.0, 7.0, 12.0, 13.0].map(|m| Some(Length::from_metres(m)));
+        let bows = [1.0, 2.0, 3.0, 4.0].map(Length::from_mm);
+        TapedDeck { of: Some(NAMES), bows, ..TapedDeck::default() }.with_sides(lengths)
+    }
+
+    /// Corners as eave × left … are told apart by hand: with the eave where the left rake was, water runs to the left. Then
+    /// the head was the right rake, left (to one who looks up the slope) was the head, right the eave; the corner of eave
+    /// and left is that of old left rake and head, from which the old falling diagonal goes.
+    #[test]
+    fn readings_stay_with_their_sides_when_water_runs_another_way() {
+        let [eave, head, left, right] = NAMES;
+        let turned = taped().turned([left, right, head, eave]).unwrap();
+        let metres = turned.sides().map(|side| side.unwrap().metres());
+        assert_eq!(metres, [6.0, 7.0, 11.0, 10.0, 13.0, 12.0]);
+        assert_eq!(turned.bows.map(|bow| bow.mm().round()), [3.0, 4.0, 2.0, 1.0]);
+        // Half a turn: the rising diagonal still rises.
+        let half = taped().turned([head, eave, right, left]).unwrap();
+        assert_eq!(half.sides().map(|side| side.unwrap().metres()), [11.0, 10.0, 7.0, 6.0, 12.0, 13.0]);
+        assert_eq!(taped().turned(NAMES), Some(taped()));
+        assert_eq!(taped().turned([eave, head, left, SideId(9)]), None);
     }
 }

@@ -128,7 +128,7 @@ fn block_courses(
     found.truncate(MOST);
     let rail = job.kit.laying.base_rail;
     let above = if rail.anywhere { 0.0 } else { rail.above_course_from.metres() };
-    let least = usize::try_from(job.rule_book.courses_to_ridge.value).unwrap_or(usize::MAX);
+    let least = usize::try_from(chalkcourse_limits::courses_asked(job)).unwrap_or(usize::MAX);
     let now = troubles(job, block);
     let mut places = Vec::new();
     for base in propose_base(courses, &span, above, least)?.into_iter().take(MOST) {

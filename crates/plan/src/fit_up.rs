@@ -1,8 +1,12 @@
 //! A block on a deck as it was measured: how far out of square the deck is, whether a row closes, and where to snap the line.
 
-use chalkcourse_geometry::fit_up::{Along, Bows, Closed, Deck, FitUpError, Measured, RowToClose, Snap};
-use chalkcourse_geometry::{DVec2, Length, RoofFace};
+use chalkcourse_geometry::fit_up::{
+    Along, Bows, Closed, Deck, FitUpError, FourSided, Measured, RowToClose, Snap,
+};
+use chalkcourse_geometry::{DVec2, Length, RoofFace, distance_to_segment};
 use chalkcourse_job::{Block, Job, TapedDeck};
+use chalkcourse_layout::Layout;
+use chalkcourse_limits::{Given, Held, KeepOut, keep_outs};
 use chalkcourse_words::{pick, putln};
 use serde::Serialize;
 use std::fmt::Write;
@@ -22,8 +26,8 @@ pub struct FitUpAsked {
     pub rows: usize,
     /// A module along a row and up the slope, metres.
     pub module: (f64, f64),
-    /// What is kept free beside each rake, metres.
-    pub beside: f64,
+    /// What is kept free beside the left and the right side, metres.
+    pub beside: (f64, f64),
     /// How much a module may be larger or smaller, metres.
     pub module_varies: f64,
     /// How far a reveal may be set wrong, metres.
@@ -33,23 +37,9 @@ pub struct FitUpAsked {
 /// Sides and diagonals of a face with four corners as it is drawn, in the order of [`TapedDeck::sides`]. `None` with more
 /// or fewer corners.
 pub fn deck_as_drawn(face: &RoofFace) -> Option<[Length; 6]> {
-    let [a, b, c, d] = corners(face)?;
+    let [a, b, c, d] = FourSided::of(&face.frame.outer).filter(|_| face.sound)?.corners;
     let between = |p: DVec2, q: DVec2| Length::from_metres(p.distance(q));
     Some([between(a, b), between(d, c), between(a, d), between(b, c), between(a, c), between(b, d)])
-}
-
-/// Left and right end of the eave, right and left end of the head.
-fn corners(face: &RoofFace) -> Option<[DVec2; 4]> {
-    let mut corners: [DVec2; 4] = face.frame.outer.as_slice().try_into().ok().filter(|_| face.sound)?;
-    corners.sort_by(|p, q| p.y.total_cmp(&q.y));
-    let [mut a, mut b, mut d, mut c] = corners;
-    if a.x > b.x {
-        std::mem::swap(&mut a, &mut b);
-    }
-    if d.x > c.x {
-        std::mem::swap(&mut d, &mut c);
-    }
-    Some([a, b, c, d])
 }
 
 /// A deck from what the tape read, and from the drawing where nothing was measured; `None` while something is missing.
@@ -76,9 +66,8 @@ impl FitUpAsked {
     /// A block of a job on a deck as measured, with its base line where it lies above the eave.
     pub fn of_block(job: &Job, block: &Block, measured: Measured) -> Self {
         let size = block.module_size(&job.kit);
-        let layout = chalkcourse_layout::Layout::of(job);
+        let layout = Layout::of(job);
         let eave = layout.face(block.face).map_or(0.0, |(_, on)| on.bounds.min.y);
-        let rake = job.rule_book.setback(chalkcourse_geometry::EdgeKind::Rake).metres();
         Self {
             measured,
             up: block.at.y - eave,
@@ -86,11 +75,29 @@ impl FitUpAsked {
             modules: block.columns as usize,
             rows: block.rows as usize,
             module: (size.x, size.y),
-            beside: rake,
+            beside: kept_beside(job, &layout, block),
             module_varies: 0.0,
             reveal_varies: 0.0,
         }
     }
+}
+
+/// How far modules stay off the left and the right side of a face with four corners: the most that any limit asks there.
+fn kept_beside(job: &Job, layout: &Layout, block: &Block) -> (f64, f64) {
+    let Some((index, face)) = layout.face(block.face) else { return (0.0, 0.0) };
+    let Some(deck) = FourSided::of(&face.frame.outer) else { return (0.0, 0.0) };
+    let [a, b, c, d] = deck.corners;
+    let given = Given::as_laid(job, layout);
+    let all = keep_outs(job, layout, index, &given);
+    let beside = |from: DVec2, to: DVec2| {
+        let along = |keep_out: &&KeepOut| {
+            let mut spans = keep_out.edges.iter().filter_map(|edge| face.edges.get(*edge));
+            keep_out.held == Held::Module
+                && spans.any(|span| distance_to_segment((span.frame.0 + span.frame.1) / 2.0, from, to) < 1e-6)
+        };
+        all.iter().filter(along).map(|keep_out| keep_out.reach).fold(0.0, f64::max)
+    };
+    (beside(a, d), beside(b, c))
 }
 
 /// What follows.
@@ -118,7 +125,7 @@ pub fn fit_up(job: &Job, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
     let high = rows * asked.module.1 + (rows - 1.0) * reveals.1;
     let lowest = snap.at_left.min(snap.at_right);
     let (left, right) = deck.opening(lowest, high);
-    let opening = (left + asked.beside, right - asked.beside);
+    let opening = (left + asked.beside.0, right - asked.beside.1);
     let row = RowToClose {
         modules: asked.modules,
         module: asked.module.0,
@@ -255,7 +262,7 @@ mod tests {
             modules: 5,
             rows: 3,
             module: (1.722, 1.134),
-            beside: 0.15,
+            beside: (0.15, 0.15),
             module_varies: 0.001,
             reveal_varies: 0.0005,
         }

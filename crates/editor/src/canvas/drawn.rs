@@ -97,7 +97,7 @@ fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refuse
         .iter()
         .position(|face| face.sound && corners.iter().all(|&p| face.plan.contains(p)));
     let drawn = around.and_then(|index| job.faces.get(index)).filter(|face| face.from.is_none());
-    let Some(mut face) = drawn.cloned() else {
+    let Some(face) = drawn else {
         let inside = |part: &&RoofPart| {
             part.kind != PartKind::Chimney && corners.iter().all(|&p| part.outline.contains(p))
         };
@@ -106,9 +106,8 @@ fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refuse
         };
         return raised(text::courtyard_in(&part.name), part.with_courtyard(corners));
     };
-    face.outline.holes.push(corners);
     let (label, selection) = (text::hole_in(&face.name), Selection::Face(face.id));
-    Ok(Drawn { label, edit: Edit::PutFace(face), selection })
+    Ok(Drawn { label, edit: Edit::PutFace(face.with_hole(corners)), selection })
 }
 
 /// A penetration is measured on the deck of the face that its middle lies on; beside all faces, in plan.

@@ -36,7 +36,7 @@ pub(crate) enum Gesture {
         row: u32,
     },
     MoveCorner {
-        start: Face,
+        start: Box<Face>,
         ring: usize,
         corner: usize,
     },
@@ -114,7 +114,7 @@ impl Gesture {
                 Some(Self::MoveBlock { start, plane, grab })
             }
             Hit::Corner { face, ring, corner } => {
-                Some(Self::MoveCorner { start: job.face(face)?.clone(), ring, corner })
+                Some(Self::MoveCorner { start: Box::new(job.face(face)?.clone()), ring, corner })
             }
             Hit::Penetration(id) => {
                 let start = job.penetration(id)?.clone();

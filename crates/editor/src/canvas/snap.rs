@@ -1,5 +1,6 @@
 //! Snapping: what is near enough to be meant, and the words that say why.
 
+mod limit;
 mod penetration;
 mod row;
 
@@ -8,7 +9,7 @@ pub(crate) use row::snapped as row;
 
 use super::hit::block_rect;
 use crate::text;
-use chalkcourse_geometry::{DVec2, EdgeKind, Length, Plane, Rect, RoofFace, nearest_on_segment};
+use chalkcourse_geometry::{DVec2, Plane, Rect, RoofFace, nearest_on_segment};
 use chalkcourse_job::{Block, FaceId, Job};
 use chalkcourse_layout::Layout;
 
@@ -53,7 +54,8 @@ pub(crate) fn block(scene: Scene, block: &Block) -> (DVec2, Vec<Guide>) {
     }
     // The rake of a hip face depends on the height, so the way along the eave is looked for after the way up.
     let bounds = bounds.moved(at - block.at);
-    if let Some(pull) = nearest(along_the_eave(scene, index, block, bounds), scene.reach) {
+    let risen = Block { at, ..block.clone() };
+    if let Some(pull) = nearest(along_the_eave(scene, index, &risen, bounds), scene.reach) {
         at.x += pull.by;
         found.push(pull);
     }
@@ -62,46 +64,6 @@ pub(crate) fn block(scene: Scene, block: &Block) -> (DVec2, Vec<Guide>) {
 
 fn guide(plane: &Plane, pull: Pull) -> Guide {
     Guide { line: (plane.to_plan(pull.line.0), plane.to_plan(pull.line.1)), words: pull.words }
-}
-
-/// The setback of an edge and, where there is one, the edge itself.
-fn distances(scene: Scene, kind: EdgeKind) -> Vec<(f64, String)> {
-    let setback = scene.job.rule_book.setback(kind);
-    let mut distances = vec![(0.0, text::at_edge(kind))];
-    if setback > Length::ZERO {
-        distances.push((setback.metres(), text::at_setback(kind, setback, scene.job.units)));
-    }
-    distances
-}
-
-fn edges(scene: Scene, index: usize, bounds: Rect, level: bool) -> Vec<Pull> {
-    let Some(face) = scene.layout.roof.faces.get(index) else { return Vec::new() };
-    let mut pulls = Vec::new();
-    for edge in &face.edges {
-        let inward = edge.inward();
-        let component = if level { inward.y } else { inward.x };
-        // Up the slope a block goes by level edges alone; along the eave by all that are steep enough.
-        if (level && inward.y.abs() < 0.98) || (!level && inward.x.abs() < 0.25) {
-            continue;
-        }
-        let least =
-            bounds.corners().iter().map(|&c| (c - edge.frame.0).dot(inward)).fold(f64::INFINITY, f64::min);
-        for (distance, words) in distances(scene, edge.kind) {
-            let by = (distance - least) / component;
-            let off = inward * distance;
-            let (a, b) = (edge.frame.0 + off, edge.frame.1 + off);
-            // Beside the block, where the eye is; a slanted one is shown whole.
-            let line = if level {
-                beside(bounds, a.y)
-            } else if inward.y.abs() < 0.02 {
-                upright(bounds, a.x)
-            } else {
-                (a, b)
-            };
-            pulls.push(Pull { by, line, words });
-        }
-    }
-    pulls
 }
 
 /// A level line a little longer than a block.
@@ -115,23 +77,13 @@ fn upright(bounds: Rect, u: f64) -> (DVec2, DVec2) {
 }
 
 fn up_the_slope(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<Pull> {
-    let mut pulls = edges(scene, index, bounds, true);
+    let mut pulls = limit::pulls(scene, index, block, DVec2::Y);
     let span = |v: f64| beside(bounds, v);
     if let Some(courses) = scene.layout.faces.get(index).map(|face| face.courses)
         && let Some(v) = courses.nearest(bounds.min.y)
     {
         let number = ((v - courses.first) / courses.exposure).round() as usize + 1;
         pulls.push(Pull { by: v - bounds.min.y, line: span(v), words: text::on_course(number) });
-    }
-    for (other, gap, name) in obstacles(scene, index, block) {
-        if bounds.overlap(&other.grown(gap)).x <= 0.0 && gap == 0.0 {
-            continue;
-        }
-        let mut pull = |from: f64, to: f64, words: String| {
-            pulls.push(Pull { by: to - from, line: span(to), words });
-        };
-        pull(bounds.min.y, other.max.y + gap, text::clear_of(&name));
-        pull(bounds.max.y, other.min.y - gap, text::clear_of(&name));
     }
     let reveal = block.reveal;
     for (other, name) in neighbours(scene, index, block) {
@@ -151,16 +103,8 @@ fn up_the_slope(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<
 }
 
 fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Vec<Pull> {
-    let mut pulls = edges(scene, index, bounds, false);
+    let mut pulls = limit::pulls(scene, index, block, DVec2::X);
     let span = |u: f64| upright(bounds, u);
-    for (other, gap, name) in obstacles(scene, index, block) {
-        if bounds.overlap(&other.grown(gap)).y <= 0.0 {
-            continue;
-        }
-        for (from, to) in [(bounds.min.x, other.max.x + gap), (bounds.max.x, other.min.x - gap)] {
-            pulls.push(Pull { by: to - from, line: span(to), words: text::clear_of(&name) });
-        }
-    }
     let reveal = block.reveal;
     for (other, name) in neighbours(scene, index, block) {
         for (from, to) in [(bounds.min.x, other.min.x), (bounds.max.x, other.max.x)] {
@@ -190,13 +134,11 @@ fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Ve
 /// roof, the ends of the face. None where neither is another block or a penetration: then it is the middle of the face.
 fn between(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Option<f64> {
     let face = scene.layout.roof.faces.get(index)?;
-    let beside: Vec<(Rect, f64, String)> = obstacles(scene, index, block)
-        .into_iter()
-        .filter(|(other, ..)| bounds.overlap(other).y > 0.0)
-        .collect();
+    let beside: Vec<Rect> =
+        others(scene, index, block).filter(|other| bounds.overlap(other).y > 0.0).collect();
     let (middle, ends) = (bounds.centre(), super::paint_roof::crossings(&face.frame, bounds.centre().y));
-    let left = beside.iter().map(|(other, ..)| other.max.x).filter(|u| *u <= middle.x).reduce(f64::max);
-    let right = beside.iter().map(|(other, ..)| other.min.x).filter(|u| *u >= middle.x).reduce(f64::min);
+    let left = beside.iter().map(|other| other.max.x).filter(|u| *u <= middle.x).reduce(f64::max);
+    let right = beside.iter().map(|other| other.min.x).filter(|u| *u >= middle.x).reduce(f64::min);
     if left.is_none() && right.is_none() {
         return None;
     }
@@ -205,16 +147,10 @@ fn between(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Option<f6
     Some((left + right) / 2.0)
 }
 
-/// What a block keeps clear of on a face, with the clearance: penetrations and other blocks.
-fn obstacles(scene: Scene, index: usize, block: &Block) -> Vec<(Rect, f64, String)> {
-    let between = scene.job.kit.clearances.between_blocks.metres();
-    let penetrations = scene
-        .layout
-        .penetrations
-        .iter()
-        .filter_map(|p| Some((p.on_face(index)?.bounds, p.clearance, p.name.clone())));
-    let blocks = neighbours(scene, index, block).map(|(rect, name)| (rect, between, name));
-    penetrations.chain(blocks).collect()
+/// What else is on a face: penetrations and other blocks.
+fn others<'a>(scene: Scene<'a>, index: usize, block: &Block) -> impl Iterator<Item = Rect> + use<'a> {
+    let penetrations = scene.layout.penetrations.iter().filter_map(move |p| Some(p.on_face(index)?.bounds));
+    penetrations.chain(neighbours(scene, index, block).map(|(rect, _)| rect))
 }
 
 fn neighbours<'a>(

@@ -150,7 +150,7 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
                     .accessible_name(text::kind_of_side(edge.side))
                     .on_hover_text(text::KIND_HELP.now());
                 if let Some(kind) = chosen {
-                    let next = face.with_side_overruled(edge.ring, edge.side, kind);
+                    let next = face.with_side_overruled(edge.id, kind);
                     actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
                 }
             });

@@ -163,13 +163,14 @@ pub(crate) fn snap(snap: &Snap, units: Units) -> String {
     )
 }
 
-/// "59' to fill, 6" kept free beside each rake"
-pub(crate) fn opening(opening: f64, beside: f64, units: Units) -> String {
+/// "59' to fill, with 6" kept free at the left and 6" at the right."
+pub(crate) fn opening(opening: f64, (left, right): (f64, f64), units: Units) -> String {
     let open = Length::from_metres(opening).show(units);
     tell!(
-        "{open} to fill, with {} kept free beside each rake.",
-        "{open} por llenar, con {} libres junto a cada borde.",
-        small(beside, units)
+        "{open} to fill, with {} kept free at the left and {} at the right.",
+        "{open} por llenar, con {} libres a la izquierda y {} a la derecha.",
+        small(left, units),
+        small(right, units)
     )
 }
 

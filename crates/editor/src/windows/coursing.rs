@@ -222,7 +222,7 @@ fn places(
         }
     }
     if proposed.places.is_empty() {
-        quiet(ui, &text::no_base_place(job.rule_book.courses_to_ridge.value));
+        quiet(ui, &text::no_base_place(chalkcourse_limits::courses_asked(job)));
     }
     ghost
 }

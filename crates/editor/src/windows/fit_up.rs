@@ -83,7 +83,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     quiet(ui, text::FIT_UP_WHY.now());
     super::face_choice(ui, document, id, actions);
     ui.push_id(id, |ui| measures(ui, job, id, face, actions));
-    let taped = job.face(id).map(|face| face.taped).unwrap_or_default();
+    let taped = job.face(id).map(Face::taped_now).unwrap_or_default();
     let Some(measured) = deck_measured(&taped, face) else {
         quiet(ui, text::STILL_TO_MEASURE.now());
         return;
@@ -114,10 +114,11 @@ struct Taped<'a> {
 fn measures(ui: &mut Ui, job: &Job, id: FaceId, face: &RoofFace, actions: &mut Actions) {
     let Some(of) = job.face(id) else { return };
     let units = job.units;
-    let mut next = of.taped;
+    let taped = of.taped_now();
+    let mut next = taped;
     ui.horizontal(|ui| {
         ui.strong(text::MEASURED.now());
-        let again = ui.add_enabled(!of.taped.is_empty(), egui::Button::new(text::AS_DRAWN.now()).small());
+        let again = ui.add_enabled(!taped.is_empty(), egui::Button::new(text::AS_DRAWN.now()).small());
         if again.on_hover_text(text::AS_DRAWN_HELP.now()).clicked() {
             next = TapedDeck::default();
         }
@@ -145,8 +146,8 @@ fn measures(ui: &mut Ui, job: &Job, id: FaceId, face: &RoofFace, actions: &mut A
             }
         }
     });
-    if next != of.taped {
-        let edit = Edit::PutFace(Face { taped: next, ..of.clone() });
+    if next != taped {
+        let edit = Edit::PutFace(of.with_taped(next));
         actions.push(Action::Edit(text::measure_deck_of(&text::face_heading(&of.name)), edit));
     }
 }

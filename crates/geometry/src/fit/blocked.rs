@@ -1,7 +1,7 @@
 //! From shapes to forbidden positions: the complement of the region and every blocked shape are cut into convex
 //! pieces, and each convex piece swept by the tile is one convex forbidden patch.
 
-use super::{Allowed, Tile};
+use super::{Allowed, Foot, Tile};
 use crate::{Polygon, Rect, signed_area};
 use glam::{DVec2, dvec2};
 
@@ -60,6 +60,22 @@ pub(super) fn patches(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Patch
     patches
 }
 
+/// The foot below a tile as a tile of its own: no thinner than the arithmetic can tell, so that without depth it is the
+/// lower edge of the tile.
+pub(super) fn foot_strip(foot: &Foot, tile: &Tile, tolerance: f64) -> Tile {
+    Tile { size: dvec2(tile.size.x, foot.depth.max(10.0 * tolerance)), gap: DVec2::ZERO }
+}
+
+/// The patches of what the foot below a tile of the lowest row may not reach into, as positions of that tile.
+pub(super) fn foot_patches(allowed: &Allowed, foot: &Foot, tile: &Tile, bounds: Rect) -> Vec<Patch> {
+    let t = allowed.tolerance;
+    let strip = foot_strip(foot, tile, t);
+    let around = if foot.within.is_some() { outside(allowed, &strip, bounds) } else { Vec::new() };
+    let blocked = foot.blocked.iter().flat_map(|constraint| convex_pieces(&constraint.shape, t));
+    let swept = around.into_iter().chain(blocked).filter_map(|piece| swept(&piece, strip.size, t));
+    swept.map(|patch| patch.shifted(dvec2(0.0, foot.depth))).collect()
+}
+
 fn outside(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Vec<DVec2>> {
     let sides: Vec<_> = allowed
         .region
@@ -71,7 +87,7 @@ fn outside(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Vec<DVec2>> {
 }
 
 /// Convex pieces that make up a blocked shape; a shape without area blocks as the line or point that it is.
-pub(super) fn convex_pieces(shape: &Polygon, tolerance: f64) -> Vec<Vec<DVec2>> {
+pub(crate) fn convex_pieces(shape: &Polygon, tolerance: f64) -> Vec<Vec<DVec2>> {
     let flat = signed_area(&shape.outer).abs() <= tolerance * tolerance;
     if shape.outer.is_empty() || (shape.holes.is_empty() && (flat || is_convex(&shape.outer))) {
         return vec![shape.outer.clone()];

@@ -196,7 +196,7 @@ impl<'a> Yard<'a> {
                     break;
                 }
                 let whole = Tile { size: yard.size(columns + 1, rows), gap: DVec2::ZERO };
-                let mut room = Room::new(allowed, &whole)?;
+                let mut room = Room::footed(allowed, &whole)?;
                 if rules.base != Base::Anywhere {
                     room = room.within(&domains(&room, &whole, rules.base)?);
                 }

@@ -36,8 +36,8 @@ pub(super) fn tile(w: f64, h: f64, gap: f64) -> Tile {
 }
 
 pub(super) fn face(region: Polygon, blocked: Vec<Polygon>) -> Allowed {
-    let named = blocked.into_iter().enumerate().map(|(i, shape)| Constraint { id: format!("b{i}"), shape });
-    Allowed { region: vec![region], blocked: named.collect(), tolerance: FINE }
+    let named = blocked.into_iter().enumerate().map(|(i, shape)| Constraint { id: i, shape });
+    Allowed { region: vec![region], blocked: named.collect(), foot: None, tolerance: FINE }
 }
 
 /// A face of roughly `width` by `height`: a rectangle, a trapezoid, a convex or a star-shaped outline, an L,

@@ -37,6 +37,8 @@ pub(super) enum Round {
 /// The best of rows on fixed lines.
 pub(super) struct Carried {
     levels: Vec<Level>,
+    /// The rows that may be the lowest: which of the levels, and the level itself where as the lowest it has less room.
+    bases: Vec<(usize, Option<Level>)>,
     scale: Scale,
     /// Whether no remainder was merged: bound and layout are then the same.
     pub(super) exact: bool,
@@ -53,7 +55,7 @@ struct Scale {
 
 impl Scale {
     fn new(rows: &[Row], pitch: f64) -> Self {
-        let lefts = || rows.iter().flat_map(|(_, gaps)| gaps.iter().map(|gap| gap.0));
+        let lefts = || rows.iter().flat_map(|row| row.all().map(|gap| gap.0));
         let origin = lefts().fold(f64::INFINITY, f64::min);
         let mut remainders: Vec<f64> = lefts().map(|a| (a - origin).rem_euclid(pitch)).collect();
         remainders.sort_unstable_by(f64::total_cmp);
@@ -236,12 +238,16 @@ impl Level {
 }
 
 impl Carried {
-    /// Works out the best for every row as the base. Rows by rising number.
-    pub(super) fn new(rows: &[Row], pitch: f64, round: Round) -> Self {
+    /// Works out the best for every row as the base, or for row 0 alone. Rows by rising number.
+    pub(super) fn new(rows: &[Row], pitch: f64, round: Round, grounded: bool) -> Self {
         let mut scale = Scale::new(rows, pitch);
         let mut exact = true;
+        // Levels, and those of rows that have less room as the lowest.
         let build = |scale: &Scale| -> Vec<Level> {
-            rows.iter().map(|(row, gaps)| Level::new(*row, gaps, scale, round)).collect()
+            let all = rows.iter().map(|row| (row.k, &row.free));
+            let lowest = rows.iter().filter(|row| !grounded || row.k == 0);
+            let less = lowest.filter_map(|row| Some((row.k, row.foot.as_ref()?)));
+            all.chain(less).map(|(k, gaps)| Level::new(k, gaps, scale, round)).collect()
         };
         let too_much = |levels: &[Level], step: usize, part: usize| {
             let places = levels.iter().map(Level::places).fold(0, usize::saturating_add);
@@ -258,6 +264,7 @@ impl Carried {
             levels = build(&scale);
         }
         let steps = levels.iter().map(|l| l.steps(scale.step())).sum();
+        let mut less = levels.split_off(rows.len().min(levels.len()));
         let mut above: Option<Level> = None;
         let mut done: Vec<Level> = Vec::with_capacity(levels.len());
         for mut level in levels.into_iter().rev() {
@@ -266,32 +273,43 @@ impl Carried {
         }
         done.extend(above);
         done.reverse();
-        Self { levels: done, scale, exact, steps }
+        let bases = done.iter().enumerate().filter(|(_, level)| !grounded || level.row == 0);
+        let bases = bases.map(|(i, level)| {
+            let at = less.iter().position(|own| own.row == level.row);
+            let own = at.map(|at| {
+                let mut own = less.swap_remove(at);
+                own.fill(done.get(i + 1).filter(|above| above.row == own.row + 1), scale.step());
+                own
+            });
+            (i, own)
+        });
+        let bases = bases.collect();
+        Self { levels: done, bases, scale, exact, steps }
     }
 
-    /// Most tiles from any base row, or from row 0 alone.
-    pub(super) fn count(&self, grounded: bool) -> usize {
-        self.bases(grounded).map(|(_, level)| level.whole()).max().unwrap_or(0) as usize
+    /// Most tiles.
+    pub(super) fn count(&self) -> usize {
+        self.bases().map(|(_, level)| level.whole()).max().unwrap_or(0) as usize
     }
 
-    fn bases(&self, grounded: bool) -> impl Iterator<Item = (usize, &Level)> {
-        self.levels.iter().enumerate().filter(move |(_, level)| !grounded || level.row == 0)
+    /// Each row that may be the lowest, as the lowest.
+    fn bases(&self) -> impl Iterator<Item = (usize, &Level)> {
+        self.bases.iter().filter_map(|(i, own)| Some((*i, own.as_ref().or(self.levels.get(*i))?)))
     }
 
     /// The tiles of the best: row, and position in metres; by rows and from the left. The lowest base of equals.
-    pub(super) fn tiles(&self, grounded: bool) -> Vec<(usize, f64)> {
+    pub(super) fn tiles(&self) -> Vec<(usize, f64)> {
         let mut found: Vec<(usize, i64)> = Vec::new();
-        let best = self.bases(grounded).max_by_key(|(i, level)| (level.whole(), std::cmp::Reverse(*i)));
-        let mut open: Vec<(usize, i64, i64)> =
-            best.map(|(i, _)| (i, i64::MIN, i64::MAX)).into_iter().collect();
-        while let Some((i, from, to)) = open.pop() {
-            let Some(level) = self.levels.get(i) else { continue };
+        let best = self.bases().max_by_key(|(i, level)| (level.whole(), std::cmp::Reverse(*i)));
+        let mut open: Vec<(usize, &Level, i64, i64)> =
+            best.map(|(i, level)| (i, level, i64::MIN, i64::MAX)).into_iter().collect();
+        while let Some((i, level, from, to)) = open.pop() {
             for cluster in level.clusters.iter().filter(|c| c.to() >= from && c.from <= to) {
                 for (start, n) in self.runs(i, cluster, from, to) {
                     let step = self.scale.step() as i64;
                     found.extend((0..n as i64).map(|m| (level.row, start + m * step)));
-                    if self.levels.get(i + 1).is_some_and(|a| a.row == level.row + 1) {
-                        open.push((i + 1, start, start + (n as i64 - 1) * step));
+                    if let Some(above) = self.levels.get(i + 1).filter(|a| a.row == level.row + 1) {
+                        open.push((i + 1, above, start, start + (n as i64 - 1) * step));
                     }
                 }
             }

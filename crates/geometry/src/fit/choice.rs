@@ -81,7 +81,7 @@ impl Choice {
 ///
 /// Errors: a tile, a tolerance or a corner that cannot be worked with.
 pub fn cells(allowed: &Allowed, tile: &Tile, origin: DVec2) -> Result<Vec<Cell>, FitError> {
-    let room = Room::new(allowed, tile)?;
+    let room = Room::footed(allowed, tile)?;
     let Some((lo, _)) = room.span() else { return Ok(Vec::new()) };
     let pitch = tile.pitch();
     let v = origin.y + ((lo - origin.y) / pitch.y).floor() * pitch.y;

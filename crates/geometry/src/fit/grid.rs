@@ -32,8 +32,47 @@ pub(super) struct Band<'a> {
     pub(super) bound: usize,
 }
 
+/// Free stretches, from the left.
+pub(super) type Stretches = Vec<(f64, f64)>;
+
 /// One row's stretches at some base line, shifted back to the columns of row 0.
-pub(super) type Row = (usize, Vec<(f64, f64)>);
+#[derive(Clone, Debug)]
+pub(super) struct Row {
+    /// Which.
+    pub(super) k: usize,
+    /// Where its tiles may stand.
+    pub(super) free: Stretches,
+    /// Where they may when it is the lowest row, where that is less.
+    pub(super) foot: Option<Stretches>,
+}
+
+impl Row {
+    /// The row on a line of a slab, shifted to the left.
+    pub(super) fn of(k: usize, slab: &Slab, line: f64, aside: f64) -> Self {
+        let shifted = |(a, b): (f64, f64)| (a - aside, b - aside);
+        let foot = slab.foot.as_ref().map(|_| slab.foot_at(line).map(shifted).collect());
+        Self { k, free: slab.at(line).map(shifted).collect(), foot }
+    }
+
+    /// Where its tiles may stand when it is the lowest row.
+    pub(super) fn lowest(&self) -> &[(f64, f64)] {
+        self.foot.as_ref().unwrap_or(&self.free)
+    }
+
+    /// All its stretches, those of the lowest row too.
+    pub(super) fn all(&self) -> impl Iterator<Item = &(f64, f64)> {
+        self.free.iter().chain(self.foot.iter().flatten())
+    }
+
+    /// Of the same row at two lines, each stretch as wide as it is on either.
+    fn wider(&self, other: &Self) -> Self {
+        let wider = |p: &Stretches, q: &Stretches| {
+            p.iter().zip(q).map(|(p, q)| (p.0.min(q.0), p.1.max(q.1))).collect()
+        };
+        let foot = self.foot.as_ref().zip(other.foot.as_ref()).map(|(p, q)| wider(p, q));
+        Self { k: self.k, free: wider(&self.free, &other.free), foot }
+    }
+}
 
 /// The grid with most tiles. `shift` is the part of a pitch by which every other row stands aside.
 pub(super) fn lattice(
@@ -157,8 +196,7 @@ impl Search<'_> {
             .iter()
             .map(|&(k, slab)| {
                 let aside = if k % 2 == 1 { self.shift } else { 0.0 };
-                let line = v + k as f64 * self.pitch[1];
-                (k, slab.at(line).map(|(a, b)| (a - aside, b - aside)).collect())
+                Row::of(k, slab, v + k as f64 * self.pitch[1], aside)
             })
             .collect()
     }
@@ -170,7 +208,7 @@ impl Search<'_> {
             let beat = self.best.bound;
             return deepest_carried(rows, pitch, self.shift, grounded, tolerance, beat, &mut self.folds);
         }
-        let all = rows.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (*k == 0, gap)));
+        let all = rows.iter().flat_map(|row| row.free.iter().map(|&gap| (row.k == 0, gap)));
         let (count, u) = deepest(all, pitch, grounded, tolerance, &mut self.folds);
         (count, u, 0)
     }
@@ -178,11 +216,7 @@ impl Search<'_> {
 
 /// Every stretch as wide as it gets between two base lines.
 pub(super) fn widest(low: &[Row], high: &[Row]) -> Vec<Row> {
-    let wider = |(p, q): (&(f64, f64), &(f64, f64))| (p.0.min(q.0), p.1.max(q.1));
-    low.iter()
-        .zip(high)
-        .map(|((k, low), (_, high))| (*k, low.iter().zip(high).map(wider).collect()))
-        .collect()
+    low.iter().zip(high).map(|(low, high)| low.wider(high)).collect()
 }
 
 /// Shares of the way between two base lines at which an end on the left meets one on the right, whole pitches apart,
@@ -191,7 +225,7 @@ pub(super) fn meetings(low: &[Row], high: &[Row], pitch: f64) -> Vec<f64> {
     let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
         low.iter()
             .zip(high)
-            .flat_map(|(p, q)| p.1.iter().zip(&q.1).map(move |(p, q)| [of(p), of(q)]))
+            .flat_map(|(p, q)| p.all().zip(q.all()).map(move |(p, q)| [of(p), of(q)]))
             .collect()
     };
     let (lefts, rights) = (ends(|p| p.0), ends(|p| p.1));
@@ -221,24 +255,25 @@ pub(super) fn deepest_carried(
     let bases = if grounded { 1 } else { rows.len() };
     // What each row holds by itself: no more of it can be carried.
     let most = |row: &[(f64, f64)]| row.iter().map(|(a, b)| ((b - a) / pitch) as usize + 1).sum::<usize>();
-    let alone: Vec<usize> = rows.iter().map(|(_, row)| most(row)).collect();
+    let alone: Vec<usize> = rows.iter().map(|row| most(&row.free)).collect();
     let mut above: usize = alone.iter().sum();
-    for (i, (base, _)) in rows.iter().enumerate().take(bases) {
-        if (grounded && *base != 0) || above <= best.0.max(beat) {
+    for (i, base) in rows.iter().map(|row| row.k).enumerate().take(bases) {
+        if (grounded && base != 0) || above <= best.0.max(beat) {
             break;
         }
         // Carried rows so far and all others as if nothing had to carry them: given up where that is too few.
         let (mut hope, mut others) = (above, alone[i..].iter());
         let enough = |row: &[(f64, f64)]| {
-            hope -= others.next().map_or(0, |alone| alone - most(row));
+            // A stretch that is cut in two may seem to hold more than before: then nothing is gained.
+            hope -= others.next().map_or(0, |alone| alone.saturating_sub(most(row)));
             hope > best.0.max(beat)
         };
         above -= alone[i];
         let Some(carried) = carried(&rows[i..], shift, enough) else { continue };
-        let all = carried.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (k == base, gap)));
+        let all = carried.iter().flat_map(|(k, row)| row.iter().map(move |&gap| (*k == base, gap)));
         let (count, u) = deepest(all, pitch, grounded, tolerance, folds);
         if count > best.0.max(beat) {
-            best = (count, u, *base);
+            best = (count, u, base);
         }
     }
     best
@@ -246,11 +281,15 @@ pub(super) fn deepest_carried(
 
 /// What is left of each row when every tile above the first must stand on tiles of the row below: straight on
 /// one, or, lapped, on two half aside. `None` as soon as what is left of a row is not `enough` to go on.
-fn carried(rows: &[Row], shift: f64, mut enough: impl FnMut(&[(f64, f64)]) -> bool) -> Option<Vec<Row>> {
-    let mut result: Vec<Row> = Vec::new();
-    for (k, row) in rows {
+fn carried(
+    rows: &[Row],
+    shift: f64,
+    mut enough: impl FnMut(&[(f64, f64)]) -> bool,
+) -> Option<Vec<(usize, Stretches)>> {
+    let mut result: Vec<(usize, Stretches)> = Vec::new();
+    for Row { k, free: row, .. } in rows {
         let next = match result.last() {
-            None => row.clone(),
+            None => rows.first().map_or_else(Vec::new, |row| row.lowest().to_vec()),
             Some((below, _)) if below + 1 != *k => break,
             Some((_, below)) if shift == 0.0 => intersect(row, below),
             Some((_, below)) => {
@@ -273,7 +312,7 @@ fn carried(rows: &[Row], shift: f64, mut enough: impl FnMut(&[(f64, f64)]) -> bo
 }
 
 /// What two sorted lists of stretches share.
-pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Vec<(f64, f64)> {
+pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Stretches {
     let (mut i, mut j) = (0, 0);
     let mut shared = Vec::with_capacity(p.len().max(q.len()));
     while let (Some(a), Some(b)) = (p.get(i), q.get(j)) {
@@ -334,7 +373,9 @@ pub(super) fn lay(room: &Room, tile: &Tile, shift: f64, hooked: bool, at: At) ->
     for (row, v) in lines(room, pitch.y, at.v).filter(|&(row, _)| !hooked || row >= at.base) {
         let aside = if row % 2 == 1 { shift * pitch.x } else { 0.0 };
         let mut columns = Vec::new();
-        for (a, b) in room.slab(v).into_iter().flat_map(|slab| slab.at(v)) {
+        let there = room.slab(v).map(|slab| Row::of(row, slab, v, 0.0));
+        let lowest = hooked && row == at.base;
+        for &(a, b) in there.iter().flat_map(|row| if lowest { row.lowest() } else { &row.free }) {
             let mut n = ((a - at.u - aside) / pitch.x).ceil();
             while at.u + aside + n * pitch.x <= b {
                 columns.push(n as i64);

@@ -1,10 +1,10 @@
 //! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in
 //! tiles, and the least move of a constraint that wins one.
 
-use super::blocked::{Patch, convex_pieces, patches, swept};
+use super::blocked::{Patch, convex_pieces, foot_strip, patches, swept};
 use super::moves::least_moves;
 use super::room::Room;
-use super::{Allowed, Base, Fit, FitError, Joints, Tile, fit_rows};
+use super::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Tile, fit_rows};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
@@ -13,8 +13,8 @@ use serde::Serialize;
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Barrier {
-    /// A blocked shape, by its id.
-    Constraint(String),
+    /// Blocked shapes, by their number.
+    Constraint(usize),
     /// A side of the region: which shape, which ring (0 the outline), and the corner that it starts from.
     Side {
         /// Index into [`Allowed::region`].
@@ -57,8 +57,8 @@ pub struct NearFit {
 /// What a constraint costs.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Price {
-    /// The constraint, or all shapes of this id.
-    pub id: String,
+    /// All shapes of this number.
+    pub id: usize,
     /// Tiles that the best fit without it has more, under the same rules.
     pub tiles: usize,
     /// Whether both fits are proved; else the number is what was found.
@@ -68,8 +68,8 @@ pub struct Price {
 /// The least move of a constraint that wins.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Move {
-    /// All shapes of this id move together.
-    pub id: String,
+    /// All shapes of this number move together.
+    pub id: usize,
     /// The move, along u or along v, metres.
     pub by: DVec2,
     /// Tiles won.
@@ -83,8 +83,8 @@ pub struct Move {
 pub struct Question {
     /// Places count as near when each thing that stops them does so by no more than this, metres.
     pub near: f64,
-    /// Ids of constraints that could be moved, such as penetrations.
-    pub movable: Vec<String>,
+    /// Numbers of shapes that could be moved, such as penetrations.
+    pub movable: Vec<usize>,
     /// How far at most, metres.
     pub farthest: f64,
 }
@@ -94,15 +94,15 @@ pub struct Question {
 pub struct HeldBack {
     /// The nearest first.
     pub near: Vec<NearFit>,
-    /// For every id, the dearest first.
+    /// For every number, the dearest first.
     pub prices: Vec<Price>,
-    /// For each movable id: the least move along u and the least along v that wins, where there is one.
+    /// For each movable number: the least move along u and the least along v that wins, where there is one.
     pub moves: Vec<Move>,
 }
 
 /// What holds `fit` back, which must come from [`fit_rows`] on the same `allowed`.
 ///
-/// Prices lay the face again without each id: whole optima under the fit's rules. Moves keep the array's row
+/// Prices lay the face again without each number: whole optima under the fit's rules. Moves keep the array's row
 /// lines (and in a grid its columns) where they are and look at every move up to `farthest` along u and along
 /// v between critical ones; a layout that shifts its rows as well might need less. Moves of a hooked fit count
 /// the most that is carried, from any of the lines as the base. `stop` ends early with what is there.
@@ -116,27 +116,20 @@ pub fn holds_back(
 ) -> Result<HeldBack, FitError> {
     let tile = fit.proof.tile;
     let mut answer = HeldBack { near: near_fits(allowed, fit, question.near)?, ..HeldBack::default() };
-    let mut ids: Vec<&String> = allowed.blocked.iter().map(|c| &c.id).collect();
-    ids.sort_unstable();
-    ids.dedup();
-    for id in ids {
+    for id in allowed.numbers() {
         if stop() {
             break;
         }
-        let without = fit_rows(&without(allowed, id), &tile, &fit.proof.rules, stop)?;
+        let without = fit_rows(&allowed.without(id), &tile, &fit.proof.rules, stop)?;
         let proved = without.gap() == 0 && fit.gap() == 0;
-        answer.prices.push(Price {
-            id: id.clone(),
-            tiles: without.count().saturating_sub(fit.count()),
-            proved,
-        });
+        answer.prices.push(Price { id, tiles: without.count().saturating_sub(fit.count()), proved });
     }
     answer.prices.sort_by_key(|p| std::cmp::Reverse(p.tiles));
-    for id in &question.movable {
+    for &id in &question.movable {
         if stop() {
             break;
         }
-        let rest = Room::new(&without(allowed, id), &tile)?;
+        let rest = Room::new(&allowed.without(id), &tile)?;
         let own: Vec<Patch> = of_id(allowed, &tile, id);
         if let (Some(lines), false) = (Lines::of(allowed, fit), own.is_empty()) {
             answer.moves.extend(least_moves(id, (&rest, &own), &lines, question.farthest, fit.count(), stop));
@@ -145,16 +138,12 @@ pub fn holds_back(
     Ok(answer)
 }
 
-fn without(allowed: &Allowed, id: &str) -> Allowed {
-    let blocked = allowed.blocked.iter().filter(|c| c.id != id).cloned().collect();
-    Allowed { blocked, ..allowed.clone() }
-}
-
-fn of_id(allowed: &Allowed, tile: &Tile, id: &str) -> Vec<Patch> {
+fn of_id(allowed: &Allowed, tile: &Tile, id: usize) -> Vec<Patch> {
     let bounds = Rect { min: DVec2::ZERO, max: DVec2::ZERO };
     let own = Allowed {
         region: Vec::new(),
         blocked: allowed.blocked.iter().filter(|c| c.id == id).cloned().collect(),
+        foot: None,
         tolerance: allowed.tolerance,
     };
     patches(&own, tile, bounds)
@@ -204,6 +193,8 @@ fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, Fi
     super::check(allowed, &fit.proof.tile)?;
     let Some(lines) = Lines::of(allowed, fit) else { return Ok(Vec::new()) };
     let barriers = Barriers::new(allowed, &lines.tile);
+    let below = allowed.foot.as_ref().map(|foot| Barriers::below(allowed, foot, &lines.tile));
+    let lowest = fit.placed.iter().filter(|p| p.row == 0).map(|p| p.rect.min.y).fold(f64::INFINITY, f64::min);
     let mut found: Vec<NearFit> = Vec::new();
     for rect in candidates(allowed, fit, &lines) {
         // Tolerances on both sides, so that neighbours a gap apart do not count as overlapping.
@@ -211,7 +202,11 @@ fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, Fi
         if taken || found.iter().any(|f| f.rect.min.distance(rect.min) < 1e-6) {
             continue;
         }
-        let stops = barriers.stops(rect.min);
+        let mut stops = barriers.stops(rect.min);
+        if let Some((below, down)) = below.as_ref().filter(|_| rect.min.y <= lowest + 1e-9) {
+            stops.extend(below.stops(rect.min - *down));
+            stops.sort_by(|a, b| b.depth().total_cmp(&a.depth()));
+        }
         let inside = allowed.region.iter().any(|shape| shape.contains(rect.centre()));
         if inside && stops.first().is_some_and(|s| s.depth() <= near) {
             found.push(NearFit { rect, stops });
@@ -249,26 +244,36 @@ fn candidates(allowed: &Allowed, fit: &Fit, lines: &Lines) -> Vec<Rect> {
 /// Every side and every blocked shape, swept by the tile both as it is and with u and v changed over.
 struct Barriers<'a> {
     allowed: &'a Allowed,
-    constraints: Vec<(&'a str, Vec<[Patch; 2]>)>,
+    constraints: Vec<(usize, Vec<[Patch; 2]>)>,
     /// With the unit normal that points into the region.
     sides: Vec<(Barrier, DVec2, [Patch; 2])>,
 }
 
 impl<'a> Barriers<'a> {
     fn new(allowed: &'a Allowed, tile: &Tile) -> Self {
+        Self::of(allowed, &allowed.region, &allowed.blocked, tile)
+    }
+
+    /// Of the foot below a tile of the lowest row, and how far its corner lies from that of the tile.
+    fn below(allowed: &'a Allowed, foot: &Foot, tile: &Tile) -> (Self, DVec2) {
+        let region = if foot.within.is_some() { allowed.region.as_slice() } else { &[] };
+        let strip = foot_strip(foot, tile, allowed.tolerance);
+        (Self::of(allowed, region, &foot.blocked, &strip), dvec2(0.0, foot.depth))
+    }
+
+    fn of(allowed: &'a Allowed, region: &[Polygon], blocked: &[Constraint], tile: &Tile) -> Self {
         let t = allowed.tolerance;
         let both = |ring: &[DVec2]| {
             let over: Vec<DVec2> = ring.iter().map(|p| dvec2(p.y, p.x)).collect();
             let turned = dvec2(tile.size.y, tile.size.x);
             Some([swept(ring, tile.size, t)?, swept(&over, turned, t)?])
         };
-        let constraints = allowed
-            .blocked
+        let constraints = blocked
             .iter()
-            .map(|c| (c.id.as_str(), convex_pieces(&c.shape, t).iter().filter_map(|p| both(p)).collect()))
+            .map(|c| (c.id, convex_pieces(&c.shape, t).iter().filter_map(|p| both(p)).collect()))
             .collect();
         let mut sides = Vec::new();
-        for (shape, polygon) in allowed.region.iter().enumerate() {
+        for (shape, polygon) in region.iter().enumerate() {
             for (ring, side, a, b) in inward(polygon) {
                 if let Some(patches) = both(&[a, b]) {
                     let normal = (b - a).perp().normalize_or_zero();
@@ -285,7 +290,7 @@ impl<'a> Barriers<'a> {
         for (id, pieces) in &self.constraints {
             let Some(along_u) = way_out(pieces.iter().map(|p| &p[0]), p.x, p.y, 0.0) else { continue };
             let Some(along_v) = way_out(pieces.iter().map(|p| &p[1]), p.y, p.x, 0.0) else { continue };
-            stops.push(Stop { by: Barrier::Constraint((*id).to_owned()), along_u, along_v });
+            stops.push(Stop { by: Barrier::Constraint(*id), along_u, along_v });
         }
         for (barrier, normal, patches) in &self.sides {
             let Some(along_u) = way_out(std::iter::once(&patches[0]), p.x, p.y, normal.x) else { continue };

@@ -149,14 +149,14 @@ pub(super) fn hooked_sliding(
 }
 
 fn rows(band: &Band<'_>, v: f64, pitch: f64) -> Vec<Row> {
-    band.rows.iter().map(|&(k, slab)| (k, slab.at(v + k as f64 * pitch).collect())).collect()
+    band.rows.iter().map(|&(k, slab)| Row::of(k, slab, v + k as f64 * pitch, 0.0)).collect()
 }
 
 /// The middle one of the lines between `lo` and `hi` at which a left end and a right end of any rows come whole
 /// pitches apart; `None` when there is none.
 fn halves(low: &[Row], high: &[Row], pitch: f64, lo: f64, hi: f64) -> Option<f64> {
     let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
-        let pairs = low.iter().zip(high).flat_map(|(p, q)| p.1.iter().zip(&q.1));
+        let pairs = low.iter().zip(high).flat_map(|(p, q)| p.all().zip(q.all()));
         pairs.map(|(p, q)| [of(p), of(q)]).collect()
     };
     let mut cuts = Vec::new();
@@ -188,14 +188,14 @@ impl Search<'_> {
     fn loose(&self, rows: &[Row], grounded: bool) -> usize {
         let pitch = self.tile.pitch().x;
         let alone: Vec<usize> =
-            rows.iter().map(|(_, gaps)| greedy(gaps.iter().copied(), pitch, |_, _| {})).collect();
+            rows.iter().map(|row| greedy(row.free.iter().copied(), pitch, |_, _| {})).collect();
         let mut from_here: usize = alone.iter().sum();
         let mut most = 0;
-        for (i, ((k, _), alone)) in rows.iter().zip(&alone).enumerate() {
+        for (i, (row, alone)) in rows.iter().zip(&alone).enumerate() {
             if from_here <= most.max(self.best.placed.len()) {
                 return most.max(from_here);
             }
-            if !grounded || *k == 0 {
+            if !grounded || row.k == 0 {
                 most = most.max(by_positions(&rows[i..], pitch));
             }
             from_here -= alone;
@@ -205,9 +205,9 @@ impl Search<'_> {
 
     /// No layout in these rows has more: by runs.
     fn tight(&mut self, rows: &[Row], grounded: bool) -> usize {
-        let carried = Carried::new(rows, self.tile.pitch().x, Round::Bound);
+        let carried = Carried::new(rows, self.tile.pitch().x, Round::Bound, grounded);
         self.steps += carried.steps;
-        carried.count(grounded)
+        carried.count()
     }
 
     /// Tries the lines at the foot of a range. Whether the answer is exact for that line.
@@ -216,12 +216,16 @@ impl Search<'_> {
         let (tile, pitch) = (self.tile, self.tile.pitch());
         let v = inside(lo, hi, self.room.tolerance);
         let rows = rows(band, v, pitch.y);
-        let carried = Carried::new(&rows, pitch.x, Round::Lay);
+        let carried = Carried::new(&rows, pitch.x, Round::Lay, grounded);
         self.steps += carried.steps;
-        if carried.count(grounded) > self.best.placed.len() {
-            let tiles = carried.tiles(grounded);
+        if carried.count() > self.best.placed.len() {
+            let tiles = carried.tiles();
             // All shift together, so that none uses up the tolerance without need.
-            let free = |row: usize| rows.iter().filter(move |r| r.0 == row).flat_map(|r| r.1.iter());
+            let base = tiles.iter().map(|tile| tile.0).min();
+            let free = |row: usize| {
+                let there = rows.iter().filter(move |r| r.k == row);
+                there.flat_map(move |r| if Some(row) == base { r.lowest() } else { &r.free })
+            };
             let slack = |&(row, u): &(usize, f64)| {
                 free(row).map(|&(_, b)| b - u).find(|&left| left >= -THIN * 10.0).unwrap_or(0.0)
             };
@@ -245,9 +249,10 @@ impl Search<'_> {
 fn by_positions(rows: &[Row], pitch: f64) -> usize {
     let mut below: Option<(usize, Vec<(f64, f64)>)> = None;
     let mut sum = 0;
-    for (k, widest) in rows {
+    for row in rows {
+        let (k, widest) = (&row.k, &row.free);
         let here = match &below {
-            None => widest.clone(),
+            None => row.lowest().to_vec(),
             Some((row, _)) if row + 1 != *k => break,
             Some((_, below)) => {
                 // Two tiles a pitch apart carry one between them.

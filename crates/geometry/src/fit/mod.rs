@@ -23,6 +23,8 @@ mod brute;
 mod carry;
 mod choice;
 mod cut;
+#[cfg(test)]
+mod foot_tests;
 mod grid;
 mod hold;
 mod hooked;
@@ -35,11 +37,12 @@ mod stacks;
 #[cfg(test)]
 mod tests;
 
+pub(crate) use blocked::convex_pieces;
 pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back};
 pub use rows::{fit_rows, fit_rows_improving};
-pub use slide::least_slide;
+pub use slide::{Part, least_slide};
 pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 
 use crate::{Polygon, Rect};
@@ -55,18 +58,55 @@ pub const FINE: f64 = 1e-9;
 pub struct Allowed {
     /// The face, or what is left of it: the union of these shapes. They may touch and overlap.
     pub region: Vec<Polygon>,
-    /// Shapes that no tile may reach into; touching is allowed. They may overlap, and several may share an id.
+    /// Shapes that no tile may reach into; touching is allowed. They may overlap, and several may share a number.
     pub blocked: Vec<Constraint>,
+    /// What the lowest row carries below it.
+    pub foot: Option<Foot>,
     /// How far (metres) a tile may reach over a border and still count as touching. Use [`FINE`]; more than a
     /// millionth of a metre begins to be a rule of its own.
     pub tolerance: f64,
 }
 
-/// A blocked shape with the name that the caller knows it by.
+impl Allowed {
+    /// The numbers of all shapes that stop something, each once.
+    pub fn numbers(&self) -> Vec<usize> {
+        let below = self.foot.iter();
+        let below = below.flat_map(|foot| foot.blocked.iter().map(|c| c.id).chain(foot.within));
+        let mut numbers: Vec<usize> = self.blocked.iter().map(|c| c.id).chain(below).collect();
+        numbers.sort_unstable();
+        numbers.dedup();
+        numbers
+    }
+
+    /// The same without the shapes of a number.
+    pub fn without(&self, number: usize) -> Self {
+        let others = |all: &[Constraint]| all.iter().filter(|c| c.id != number).cloned().collect();
+        let foot = self.foot.as_ref().map(|foot| Foot {
+            within: foot.within.filter(|within| *within != number),
+            blocked: others(&foot.blocked),
+            ..*foot
+        });
+        Self { blocked: others(&self.blocked), foot, ..self.clone() }
+    }
+}
+
+/// What each tile of the lowest row carries below it, such as a rail: a strip as wide as the tile. In a layout whose upper
+/// tiles need not be carried, every tile counts as one of the lowest row.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Foot {
+    /// How far it reaches below the tile, metres.
+    pub depth: f64,
+    /// The number of what keeps it within the region; `None` where it may reach beyond.
+    pub within: Option<usize>,
+    /// Shapes that it may not reach into; touching is allowed.
+    pub blocked: Vec<Constraint>,
+}
+
+/// A blocked shape with the number that the caller knows it by.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Constraint {
-    /// The caller's name: a setback, a clearance, a locked tile.
-    pub id: String,
+    /// The caller's number for what it stands for: a setback, a clearance, a locked tile.
+    pub id: usize,
     /// The shape.
     pub shape: Polygon,
 }
@@ -252,6 +292,9 @@ pub enum FitError {
         ejemplo 1e-9"
     ))]
     Tolerance(f64),
+    /// What the lowest row carries reaches below it by no length.
+    #[error("{}", tell!("the lowest row carries something that reaches {_0} m below it: give 0 or more", "la fila más baja lleva algo que llega {_0} m por debajo: dé 0 o más"))]
+    Foot(f64),
     /// A corner is no finite number, or beyond 100 km.
     #[error("{}", tell!("corner {corner} of {shape} is no finite place: draw it again", "la esquina {corner} de {shape} no es un lugar finito: dibújela otra vez"))]
     Corner {
@@ -300,13 +343,27 @@ pub fn fit_best(
     Ok(best.map(|fit| Fit { bound, ..fit }))
 }
 
-/// Whether a tile may stand with its lower left corner at each of some places.
+/// A place for a tile.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Place {
+    /// Its lower left corner.
+    pub at: DVec2,
+    /// Whether it belongs to the lowest row, and carries the [`Foot`].
+    pub lowest: bool,
+}
+
+/// Whether a tile may stand at each of some places.
 ///
 /// # Errors
 /// A tile, a tolerance or a corner that can't be worked with.
-pub fn stands(allowed: &Allowed, tile: &Tile, places: &[DVec2]) -> Result<Vec<bool>, FitError> {
+pub fn stands(allowed: &Allowed, tile: &Tile, places: &[Place]) -> Result<Vec<bool>, FitError> {
     let room = room::Room::new(allowed, tile)?;
-    let free = |p: &DVec2| room.slab(p.y).is_some_and(|slab| slab.at(p.y).any(|(a, b)| a <= p.x && p.x <= b));
+    let free = |place: &Place| {
+        let DVec2 { x, y } = place.at;
+        let holds = |(a, b): (f64, f64)| a <= x && x <= b;
+        room.slab(y)
+            .is_some_and(|slab| if place.lowest { slab.foot_at(y).any(holds) } else { slab.at(y).any(holds) })
+    };
     Ok(places.iter().map(free).collect())
 }
 
@@ -320,12 +377,20 @@ fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
     if !(t > 0.0 && t < size.min_element() / 100.0) {
         return Err(FitError::Tolerance(t));
     }
+    if let Some(foot) = &allowed.foot
+        && !(0.0..1e5).contains(&foot.depth)
+    {
+        return Err(FitError::Foot(foot.depth));
+    }
     let named = allowed.region.iter().map(|shape| (None, shape));
-    for (id, shape) in named.chain(allowed.blocked.iter().map(|c| (Some(&c.id), &c.shape))) {
+    let below = allowed.foot.iter().flat_map(|foot| &foot.blocked);
+    for (id, shape) in named.chain(allowed.blocked.iter().chain(below).map(|c| (Some(c.id), &c.shape))) {
         if let Some(corner) =
             shape.rings().flatten().position(|p| !p.is_finite() || p.abs().max_element() > 1e5)
         {
-            let shape = id.map_or(pick("the face", "el faldón").to_owned(), |id| format!("{id:?}"));
+            let shape = id.map_or(pick("the face", "el faldón").to_owned(), |id| {
+                tell!("blocked shape {id}", "la forma bloqueada {id}")
+            });
             return Err(FitError::Corner { shape, corner });
         }
     }

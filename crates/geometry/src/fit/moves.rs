@@ -5,7 +5,7 @@
 use super::Joints;
 use super::blocked::Patch;
 use super::carry::{Carried, Round};
-use super::grid::Row;
+use super::grid::{Row, Stretches};
 use super::hold::{Lines, Move};
 use super::room::{Room, THIN};
 use super::rows::{greedy, inside, whole_pitches};
@@ -14,7 +14,7 @@ use glam::{DVec2, dvec2};
 
 /// The least winning move along u and the least along v, where there is one.
 pub(super) fn least_moves(
-    id: &str,
+    id: usize,
     (rest, own): (&Room, &[Patch]),
     lines: &Lines,
     farthest: f64,
@@ -54,7 +54,7 @@ pub(super) fn least_moves(
                     if lines.hooked.is_some() { pick(", every upper tile carried", ", cada pieza superior apoyada") } else { "" },
                     if exact { "" } else { pick("; too many ends for the best of each, so a lesser move may win", "; demasiados extremos para el mejor de cada uno, así que un movimiento menor puede ganar") },
                 );
-                Some(Move { id: id.to_owned(), by: axis * by, wins, searched })
+                Some(Move { id, by: axis * by, wins, searched })
             })
         })
         .collect()
@@ -69,8 +69,9 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
     let together = if lines.hooked == Some(Joints::Free) { lines.rows.len().max(1) } else { 1 };
     for rows in lines.rows.chunks(together) {
         let ends = |&(v, column): &(f64, Option<f64>)| -> Vec<f64> {
-            let gaps = || rest.slab(v).into_iter().flat_map(move |slab| slab.at(v));
-            column.map_or_else(|| gaps().flat_map(|(a, b)| [a, b]).collect(), |u| vec![u])
+            let row = rest.slab(v).map(|slab| Row::of(0, slab, v, 0.0));
+            let ends = || row.iter().flat_map(Row::all).flat_map(|&(a, b)| [a, b]).collect();
+            column.map_or_else(ends, |u| vec![u])
         };
         let fixed: Vec<f64> = rows.iter().flat_map(ends).collect();
         // The bends of the patches as the rows meet them.
@@ -113,26 +114,29 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
 fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> (usize, bool) {
     let pitch = lines.tile.pitch().x;
     let rows: Vec<Row> =
-        lines.rows.iter().enumerate().map(|(k, &(v, _))| (k, free(rest, own, v, by))).collect();
+        lines.rows.iter().enumerate().map(|(k, &(v, _))| free(rest, own, k, v, by)).collect();
     if lines.hooked == Some(Joints::Free) {
-        let carried = Carried::new(&rows, pitch, Round::Lay);
-        return (carried.count(lines.grounded), carried.exact);
+        let carried = Carried::new(&rows, pitch, Round::Lay, lines.grounded);
+        return (carried.count(), carried.exact);
     }
     let first = lines.rows.iter().find_map(|row| row.1).unwrap_or(0.0);
-    // The places of each row in half pitches from the first.
-    let places: Vec<Vec<i64>> = rows
-        .iter()
-        .zip(&lines.rows)
-        .map(|((_, free), &(_, column))| match column {
+    // The places of each row in half pitches from the first, and those of the row as the lowest.
+    let places_in = |free: &[(f64, f64)], column: Option<f64>| -> Vec<i64> {
+        match column {
             None => (0..greedy(free.iter().copied(), pitch, |_, _| {}) as i64).collect(),
             Some(u) => free
                 .iter()
                 .flat_map(|&(a, b)| ((a - u) / pitch).ceil() as i64..=((b - u) / pitch).floor() as i64)
                 .map(|n| n * 2 + ((u - first) / pitch * 2.0).round() as i64)
                 .collect(),
-        })
-        .collect();
-    if lines.grounded && places.first().is_none_or(Vec::is_empty) {
+        }
+    };
+    let with_columns = || rows.iter().zip(&lines.rows);
+    let places: Vec<Vec<i64>> =
+        with_columns().map(|(row, &(_, column))| places_in(&row.free, column)).collect();
+    let lowest: Vec<Vec<i64>> =
+        with_columns().map(|(row, &(_, column))| places_in(row.lowest(), column)).collect();
+    if lines.grounded && lowest.first().is_none_or(Vec::is_empty) {
         return (0, true);
     }
     let Some(joints) = lines.hooked else { return (places.iter().map(Vec::len).sum(), true) };
@@ -141,7 +145,7 @@ fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> (usize, bool
     let upon = |base: usize| {
         let mut below: Option<Vec<i64>> = None;
         let mut total = 0;
-        for row in places.iter().skip(base) {
+        for row in lowest.iter().skip(base).take(1).chain(places.iter().skip(base + 1)) {
             let mut here = row.clone();
             if let Some(below) = &below {
                 here.retain(|n| [n - aside, n + aside].iter().all(|m| below.binary_search(m).is_ok()));
@@ -154,8 +158,8 @@ fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> (usize, bool
     ((0..bases).map(upon).max().unwrap_or(0), true)
 }
 
-/// The free stretches at `v` when the constraint is moved.
-fn free(rest: &Room, own: &[Patch], v: f64, by: DVec2) -> Vec<(f64, f64)> {
+/// The row at `v` when the constraint is moved.
+fn free(rest: &Room, own: &[Patch], k: usize, v: f64, by: DVec2) -> Row {
     let met = v - by.y;
     let mut blocked: Vec<(f64, f64)> = own
         .iter()
@@ -163,20 +167,25 @@ fn free(rest: &Room, own: &[Patch], v: f64, by: DVec2) -> Vec<(f64, f64)> {
         .map(|p| (p.left_at(met) + by.x, p.right_at(met) + by.x))
         .collect();
     blocked.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
-    let mut free: Vec<(f64, f64)> = Vec::new();
-    for (a, b) in rest.slab(v).into_iter().flat_map(|slab| slab.at(v)) {
-        let mut from = a;
-        for &(left, right) in blocked.iter().filter(|s| s.1 > a && s.0 < b) {
-            if left > from {
-                free.push((from, left));
+    let left_of = |stretches: &Stretches| {
+        let mut free = Stretches::new();
+        for &(a, b) in stretches {
+            let mut from = a;
+            for &(left, right) in blocked.iter().filter(|s| s.1 > a && s.0 < b) {
+                if left > from {
+                    free.push((from, left));
+                }
+                from = from.max(right);
             }
-            from = from.max(right);
+            if from < b {
+                free.push((from, b));
+            }
         }
-        if from < b {
-            free.push((from, b));
-        }
-    }
-    free
+        free
+    };
+    let Some(slab) = rest.slab(v) else { return Row { k, free: Stretches::new(), foot: None } };
+    let row = Row::of(k, slab, v, 0.0);
+    Row { k, free: left_of(&row.free), foot: row.foot.as_ref().map(left_of) }
 }
 
 #[cfg(test)]
@@ -192,7 +201,7 @@ mod tests {
     }
 
     fn question() -> Question {
-        Question { near: 0.5, movable: vec!["b0".to_owned()], farthest: 0.6 }
+        Question { near: 0.5, movable: vec![0], farthest: 0.6 }
     }
 
     #[test]
@@ -203,16 +212,13 @@ mod tests {
             let fit = lay(&allowed, &tile(1.0, 1.0, 0.0), &rules(joints));
             assert_eq!(fit.count(), 2);
             let held = holds_back(&allowed, &fit, &question(), &never).unwrap();
-            assert_eq!(
-                (held.prices[0].id.as_str(), held.prices[0].tiles, held.prices[0].proved),
-                ("b0", 2, true)
-            );
+            assert_eq!((held.prices[0].id, held.prices[0].tiles, held.prices[0].proved), (0, 2, true));
             let right = held.moves.iter().find(|m| m.by.x != 0.0).unwrap();
             assert!((right.by.x - 0.04).abs() < 1e-8 && right.wins == 1, "{right:?}");
             let down = held.moves.iter().find(|m| m.by.y != 0.0).unwrap();
             assert!((down.by.y + 0.2).abs() < 1e-8 && down.wins == 2, "{down:?}");
             let near = &held.near[0];
-            assert_eq!(near.stops[0].by, Barrier::Constraint("b0".to_owned()));
+            assert_eq!(near.stops[0].by, Barrier::Constraint(0));
             assert!((near.stops[0].depth() - 0.04).abs() < 1e-8, "{near:?}");
         }
     }
@@ -247,7 +253,7 @@ mod tests {
         assert!(held.moves.is_empty() && held.prices.is_empty());
     }
 
-    /// The count on the fit's lines when b0 is moved, the slow way.
+    /// The count on the fit's lines when shape 0 is moved, the slow way.
     fn slow(
         allowed: &Allowed,
         lines: &[f64],
@@ -256,7 +262,7 @@ mod tests {
         by: DVec2,
     ) -> usize {
         let mut moved = allowed.clone();
-        for c in moved.blocked.iter_mut().filter(|c| c.id == "b0") {
+        for c in moved.blocked.iter_mut().filter(|c| c.id == 0) {
             c.shape = c.shape.map(|p| p + by);
         }
         let shapes = moved.region.iter().chain(moved.blocked.iter().map(|c| &c.shape));
@@ -335,7 +341,7 @@ mod tests {
             };
             let moved = |by: DVec2| {
                 let mut moved = allowed.clone();
-                for c in moved.blocked.iter_mut().filter(|c| c.id == "b0") {
+                for c in moved.blocked.iter_mut().filter(|c| c.id == 0) {
                     c.shape = c.shape.map(|p| p + by);
                 }
                 lay(&moved, &module, &RowRules { base, ..hooked }).count()

@@ -1,8 +1,8 @@
 //! The allowed positions of a tile, cut into trapezoids with level sides.
 
-use super::blocked::{Patch, patches};
+use super::blocked::{Patch, foot_patches, patches};
 use super::rows::Domain;
-use super::{Allowed, FitError, Tile, check};
+use super::{Allowed, FitError, Foot, Tile, check};
 use crate::Rect;
 
 /// Narrower than this (metres) is below the arithmetic.
@@ -21,13 +21,32 @@ pub(super) struct Slab {
     pub(super) lo: f64,
     pub(super) hi: f64,
     pub(super) gaps: Vec<Gap>,
+    /// Those of the lowest row, where what it carries below it leaves less.
+    pub(super) foot: Option<Vec<Gap>>,
 }
 
 impl Slab {
     /// The free stretches at `v`, left to right.
     pub(super) fn at(&self, v: f64) -> impl Iterator<Item = (f64, f64)> {
+        self.stretches(&self.gaps, v)
+    }
+
+    /// Those of the lowest row.
+    pub(super) fn foot_at(&self, v: f64) -> impl Iterator<Item = (f64, f64)> {
+        self.stretches(self.foot.as_ref().unwrap_or(&self.gaps), v)
+    }
+
+    fn stretches<'g>(&self, gaps: &'g [Gap], v: f64) -> impl Iterator<Item = (f64, f64)> + use<'g> {
         let s = ((v - self.lo) / (self.hi - self.lo)).clamp(0.0, 1.0);
-        self.gaps.iter().map(move |g| (mix(g.a, s), mix(g.b, s)))
+        gaps.iter().map(move |g| (mix(g.a, s), mix(g.b, s)))
+    }
+
+    /// What of it lies between two heights within it.
+    fn part(&self, lo: f64, hi: f64) -> Self {
+        let share = |v: f64| (v - self.lo) / (self.hi - self.lo);
+        let cut = |ends: [f64; 2]| [mix(ends, share(lo)), mix(ends, share(hi))];
+        let all = |gaps: &Vec<Gap>| gaps.iter().map(|gap| Gap { a: cut(gap.a), b: cut(gap.b) }).collect();
+        Self { lo, hi, gaps: all(&self.gaps), foot: self.foot.as_ref().map(all) }
     }
 }
 
@@ -44,13 +63,32 @@ pub(super) struct Room {
 }
 
 impl Room {
+    /// For layouts in which the lowest row alone carries the foot.
     pub(super) fn new(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
+        let mut room = Self::of(allowed, tile, None)?;
+        if allowed.foot.is_some() {
+            let foot = Self::footed(allowed, tile)?;
+            room.slabs = room.slabs.iter().flat_map(|slab| with_foot(slab, &foot.slabs)).collect();
+        }
+        Ok(room)
+    }
+
+    /// For layouts in which every tile carries it.
+    pub(super) fn footed(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
+        Self::of(allowed, tile, allowed.foot.as_ref())
+    }
+
+    fn of(allowed: &Allowed, tile: &Tile, foot: Option<&Foot>) -> Result<Self, FitError> {
         check(allowed, tile)?;
         let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
         let tolerance = allowed.tolerance;
         let Some(bounds) = Rect::around(corners) else { return Ok(Self { slabs: Vec::new(), tolerance }) };
-        let patches = patches(allowed, tile, bounds);
-        let from = bounds.min - tolerance;
+        let mut patches = patches(allowed, tile, bounds);
+        let mut from = bounds.min - tolerance;
+        if let Some(foot) = foot {
+            patches.extend(foot_patches(allowed, foot, tile, bounds));
+            from.y += foot.within.map_or(0.0, |_| foot.depth);
+        }
         let to = bounds.max - tile.size + tolerance;
         Ok(Self { slabs: slabs(&patches, from.to_array(), to.to_array()), tolerance })
     }
@@ -62,10 +100,7 @@ impl Room {
             for range in ranges {
                 let (lo, hi) = (slab.lo.max(range.lo), slab.hi.min(range.hi));
                 if hi - lo > THIN {
-                    let share = |v: f64| (v - slab.lo) / (slab.hi - slab.lo);
-                    let cut = |ends: [f64; 2]| [mix(ends, share(lo)), mix(ends, share(hi))];
-                    let gaps = slab.gaps.iter().map(|gap| Gap { a: cut(gap.a), b: cut(gap.b) }).collect();
-                    slabs.push(Slab { lo, hi, gaps });
+                    slabs.push(slab.part(lo, hi));
                 }
             }
         }
@@ -202,5 +237,33 @@ fn push(slabs: &mut Vec<Slab>, lo: f64, hi: f64, gaps: Vec<Gap>) {
             return;
         }
     }
-    slabs.push(Slab { lo, hi, gaps });
+    slabs.push(Slab { lo, hi, gaps, foot: None });
+}
+
+/// A band cut where the room of the lowest row changes, with that room.
+fn with_foot(slab: &Slab, foot: &[Slab]) -> Vec<Slab> {
+    let foot = foot.get(foot.partition_point(|f| f.hi <= slab.lo)..).unwrap_or_default();
+    let near = || foot.iter().take_while(|f| f.lo < slab.hi);
+    let mut levels: Vec<f64> =
+        near().flat_map(|f| [f.lo, f.hi]).filter(|&v| v > slab.lo && v < slab.hi).collect();
+    levels.extend([slab.lo, slab.hi]);
+    levels.sort_unstable_by(f64::total_cmp);
+    let mut cut: Vec<Slab> = Vec::new();
+    for pair in levels.windows(2).filter(|pair| pair[1] - pair[0] > THIN) {
+        let (lo, hi) = (pair[0], pair[1]);
+        let middle = (lo + hi) / 2.0;
+        let own = slab.part(lo, hi);
+        let there = near().find(|f| f.lo < middle && middle < f.hi);
+        let lowest = there.map_or_else(Vec::new, |f| f.part(lo, hi).gaps);
+        let same = lowest.len() == own.gaps.len()
+            && lowest.iter().zip(&own.gaps).all(|(p, q)| {
+                (0..2).all(|e| (p.a[e] - q.a[e]).abs() <= THIN && (p.b[e] - q.b[e]).abs() <= THIN)
+            });
+        match cut.last_mut() {
+            // Two bands of one that need not have been cut.
+            Some(last) if same && last.foot.is_none() => *last = slab.part(last.lo, hi),
+            _ => cut.push(Slab { foot: (!same).then_some(lowest), ..own }),
+        }
+    }
+    cut
 }

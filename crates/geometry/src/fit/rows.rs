@@ -44,7 +44,7 @@ struct Effort<'a> {
 
 fn lay(allowed: &Allowed, tile: &Tile, rules: &RowRules, effort: Effort<'_>) -> Result<Fit, FitError> {
     let Effort { most, stop, tell } = effort;
-    let room = Room::new(allowed, tile)?;
+    let room = if rules.hooked { Room::new(allowed, tile)? } else { Room::footed(allowed, tile)? };
     let domains = domains(&room, tile, rules.base)?;
     let pitch = tile.pitch().to_array();
     let pieces = room.pieces();

@@ -4,11 +4,20 @@
 //! where it lies now. What is left of all slides is cut into trapezoids, and the point of those that is nearest to
 //! staying is the answer: exact, for slides in any direction.
 
-use super::blocked::patches;
+use super::blocked::{foot_patches, patches};
 use super::room::slabs;
 use super::{Allowed, FitError, Tile, check};
 use crate::Rect;
 use glam::{DVec2, dvec2};
+
+/// A part of what slides.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Part {
+    /// Where it lies.
+    pub rect: Rect,
+    /// Whether it belongs to the lowest row, and carries the [`Foot`](super::Foot).
+    pub lowest: bool,
+}
 
 /// The least slide after which each of `parts` stands; zero when all stand already; `None` when no slide helps, or when
 /// `stop` said yes before the end.
@@ -17,7 +26,7 @@ use glam::{DVec2, dvec2};
 /// A part, a tolerance or a corner that can't be worked with.
 pub fn least_slide(
     allowed: &Allowed,
-    parts: &[Rect],
+    parts: &[Part],
     stop: &dyn Fn() -> bool,
 ) -> Result<Option<DVec2>, FitError> {
     let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
@@ -25,15 +34,21 @@ pub fn least_slide(
     let t = allowed.tolerance;
     let (mut from, mut to) = (DVec2::splat(f64::NEG_INFINITY), DVec2::splat(f64::INFINITY));
     let mut forbidden = Vec::new();
-    for part in parts {
+    for Part { rect: part, lowest } in parts {
         if stop() {
             return Ok(None);
         }
         let tile = Tile { size: part.size(), gap: DVec2::ZERO };
         check(allowed, &tile)?;
-        from = from.max(bounds.min - t - part.min);
+        let mut least = bounds.min - t;
+        let mut patches = patches(allowed, &tile, bounds);
+        if let Some(foot) = allowed.foot.as_ref().filter(|_| *lowest) {
+            least.y += foot.within.map_or(0.0, |_| foot.depth);
+            patches.extend(foot_patches(allowed, foot, &tile, bounds));
+        }
+        from = from.max(least - part.min);
         to = to.min(bounds.max + t - part.max);
-        forbidden.extend(patches(allowed, &tile, bounds).into_iter().map(|patch| patch.shifted(-part.min)));
+        forbidden.extend(patches.into_iter().map(|patch| patch.shifted(-part.min)));
     }
     if parts.is_empty() {
         return Ok(Some(DVec2::ZERO));
@@ -88,7 +103,8 @@ mod tests {
     use crate::Polygon;
 
     fn slide(allowed: &Allowed, parts: &[Rect]) -> Option<DVec2> {
-        least_slide(allowed, parts, &never).unwrap()
+        let parts: Vec<Part> = parts.iter().map(|&rect| Part { rect, lowest: true }).collect();
+        least_slide(allowed, &parts, &never).unwrap()
     }
 
     #[test]
@@ -100,7 +116,7 @@ mod tests {
         // A corner 0.3 and 0.4 into a quarter turn of a large polygon around (5, 3) of radius 1: straight out along it.
         let turn = std::f64::consts::TAU / 720.0;
         let round = (0..720).map(|i| dvec2(5.0, 3.0) + DVec2::from_angle(turn * f64::from(i))).collect();
-        allowed.blocked = vec![Constraint { id: "round".into(), shape: Polygon::new(round) }];
+        allowed.blocked = vec![Constraint { id: 0, shape: Polygon::new(round) }];
         let corner = dvec2(5.0 - 0.3, 3.0 - 0.4);
         let part = Rect { min: corner - dvec2(1.0, 1.0), max: corner };
         let by = slide(&allowed, &[part]).unwrap();

@@ -8,7 +8,7 @@
 
 mod sweep;
 
-use super::grid::{self, At, Band, Row};
+use super::grid::{self, At, Band, Row, Stretches};
 use super::room::{Room, THIN};
 use super::rows::{domains, inside, steps};
 use super::{Allowed, Base, FitError, Placed, Tile};
@@ -174,6 +174,9 @@ pub fn fit_stacks(
     Ok(search.answer(tile))
 }
 
+/// Columns from one to another, from the left.
+type Places = Vec<(i64, i64)>;
+
 /// Where the best was found.
 #[derive(Clone)]
 struct Found {
@@ -331,7 +334,7 @@ impl<'a> Search<'a> {
         let pitch = self.pitch[0];
         let mut ends: Vec<f64> = rows
             .iter()
-            .flat_map(|row| row.1.iter().flat_map(|&(a, b)| [a, b]))
+            .flat_map(|row| row.all().flat_map(|&(a, b)| [a, b]))
             .map(|end| end.rem_euclid(pitch))
             .chain([0.0, pitch])
             .collect();
@@ -348,8 +351,9 @@ impl<'a> Search<'a> {
             let (from, to) = (((a - u) / pitch).ceil() as i64, ((b - u) / pitch).floor() as i64);
             (from <= to).then_some((from, to))
         };
-        let held: Vec<(usize, Vec<(i64, i64)>)> =
-            rows.iter().map(|(k, gaps)| (*k, gaps.iter().filter_map(columns).collect())).collect();
+        let places = |gaps: &Stretches| -> Places { gaps.iter().filter_map(columns).collect() };
+        let held: Vec<(usize, Places, Option<Places>)> =
+            rows.iter().map(|row| (row.k, places(&row.free), row.foot.as_ref().map(places))).collect();
         let all: usize = held.iter().flat_map(|row| &row.1).map(|(a, b)| (b - a + 1) as usize).sum();
         if !self.hopes(all) {
             self.passed = self.passed.max(all);
@@ -362,7 +366,7 @@ impl<'a> Search<'a> {
         let mut heights = vec![0_usize; (last - first + 1) as usize];
         let mut above: Option<usize> = None;
         // From the highest row down: how many places stand one upon another from this row up.
-        for (k, row) in held.iter().rev() {
+        for (k, row, lowest) in held.iter().rev() {
             let on = above == Some(k + 1);
             let mut from = first;
             for &(a, b) in row.iter().chain([&(last + 1, last)]) {
@@ -377,8 +381,17 @@ impl<'a> Search<'a> {
                 from = from.max(b + 1);
             }
             above = Some(*k);
-            if !self.grounded || *k == 0 {
-                self.weigh(&heights, At { u, v, base: *k }, first);
+            if self.grounded && *k != 0 {
+                continue;
+            }
+            let at = At { u, v, base: *k };
+            match lowest {
+                None => self.weigh(&heights, at, first),
+                Some(lowest) => {
+                    let stands = |column: i64| lowest.iter().any(|&(a, b)| a <= column && column <= b);
+                    let on = (first..).zip(&heights).map(|(column, &h)| if stands(column) { h } else { 0 });
+                    self.weigh(&on.collect::<Vec<_>>(), at, first);
+                }
             }
         }
     }
@@ -472,7 +485,7 @@ impl<'a> Search<'a> {
 }
 
 fn rows(band: &Band<'_>, v: f64, pitch: f64) -> Vec<Row> {
-    band.rows.iter().map(|&(k, slab)| (k, slab.at(v + k as f64 * pitch).collect())).collect()
+    band.rows.iter().map(|&(k, slab)| Row::of(k, slab, v + k as f64 * pitch, 0.0)).collect()
 }
 
 /// What stacks cost, counted from their tiles.

@@ -4,6 +4,7 @@ use super::worked_out::Surface;
 use super::{FromPart, RoofPart};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, DVec3, Pitch, Plane, Polygon, signed_area};
+use std::collections::BTreeMap;
 
 /// The top of the box.
 ///
@@ -16,10 +17,11 @@ pub(super) fn top(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
     let datum = part.outline.outer.first().copied().unwrap_or_default().extend(part.eave_height.metres());
     Ok(vec![Surface {
         from: FromPart { part: part.id, side: 0, piece: 0 },
+        sides: Vec::new(),
         outline: Polygon::new(part.outline.outer.clone()),
         plane: Plane { datum, pitch: Pitch::FLAT, downslope: Default::default() },
         deck: false,
-        kinds: Vec::new(),
+        kinds: BTreeMap::new(),
     }])
 }
 
@@ -59,7 +61,7 @@ pub(super) fn cricket(part: &RoofPart, pitch: Pitch, roofs: &[&Surface]) -> Opti
         let id = part.sides.first()?.get(at)?.id;
         let outline = Polygon::new(corners.iter().map(|corner| corner.truncate()).collect()).oriented();
         let from = FromPart { part: part.id, side: id, piece: 0 };
-        Some(Surface { from, outline, plane, deck: true, kinds: Vec::new() })
+        Some(Surface { from, sides: vec![id], outline, plane, deck: true, kinds: BTreeMap::new() })
     };
     Some([face(start, before)?, face(end, after)?])
 }

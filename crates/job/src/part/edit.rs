@@ -10,10 +10,13 @@ use std::collections::BTreeSet;
 pub(crate) fn put_part(job: &mut Job, part: &RoofPart) -> Result<(), EditError> {
     check_part(part)?;
     take_number(job, part.id.0)?;
+    let mut part = part.clone();
     let Some(there) = job.parts.iter_mut().find(|there| there.id == part.id) else {
-        job.parts.push(part.clone());
+        part.settle_sides(None);
+        job.parts.push(part);
         return Ok(());
     };
+    part.settle_sides(Some(there));
     let before = std::mem::replace(there, part.clone());
     for face in job.faces.iter_mut().chain(&mut job.resting) {
         let Some(from) = face.from.filter(|from| from.part == part.id) else { continue };
@@ -96,11 +99,11 @@ pub(crate) fn free(job: &mut Job, id: PartId) -> Result<(), EditError> {
     for face in job.faces.iter_mut().filter(|face| face.from.is_some_and(|from| group.contains(&from.part))) {
         face.from = None;
         for kind in std::mem::take(&mut face.kinds) {
-            if !face.overruled.iter().any(|o| (o.ring, o.side) == (kind.ring, kind.side)) {
+            if face.overruled_kind(kind.side).is_none() {
                 face.overruled.push(kind);
             }
         }
-        face.overruled.sort_by_key(|o| (o.ring, o.side));
+        face.overruled.sort_by_key(|o| o.side);
     }
     job.parts.retain(|part| !group.contains(&part.id));
     Ok(())

@@ -1,8 +1,8 @@
 use super::worked_out::{Body, Surface};
 use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home, seen};
 use crate::{EditError, Face, FaceId, Job, Overrule, first_free};
-use chalkcourse_geometry::{DVec2, Length, Plane, Polygon};
-use std::collections::HashMap;
+use chalkcourse_geometry::{Length, Plane, Polygon, SideId, Sides};
+use std::collections::{HashMap, HashSet};
 use std::sync::Arc;
 
 /// What becomes of a part that can't be raised.
@@ -66,6 +66,7 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
     let mut waiting: HashMap<FromPart, Surface> = HashMap::new();
     let order: Vec<FromPart> = surfaces.iter().map(|surface| surface.from).collect();
     waiting.extend(surfaces.into_iter().map(|surface| (surface.from, surface)));
+    follow_sides(job, &waiting);
     let mut staying = Vec::with_capacity(job.faces.len());
     for mut face in std::mem::take(&mut job.faces) {
         let Some(from) = face.from else {
@@ -93,49 +94,53 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
     }
 }
 
+/// A face whose side gave its number away, or comes behind another one in its plane, goes on with that other side where
+/// nobody else has its face.
+fn follow_sides(job: &mut Job, surfaces: &HashMap<FromPart, Surface>) {
+    let mut taken: HashSet<FromPart> =
+        job.faces.iter().chain(&job.resting).filter_map(|face| face.from).collect();
+    for face in &mut job.faces {
+        let Some(from) = face.from.filter(|from| !surfaces.contains_key(from)) else { continue };
+        let stands_on = |surface: &&Surface| {
+            let of = surface.from;
+            (of.part, of.piece) == (from.part, from.piece) && surface.sides.contains(&from.side)
+        };
+        let free = surfaces.values().filter(|surface| stands_on(surface) && !taken.contains(&surface.from));
+        let next = free.min_by_key(|surface| surface.from);
+        if let Some(surface) = next {
+            taken.insert(surface.from);
+            face.from = Some(surface.from);
+        }
+    }
+}
+
 /// Gives a face what follows from its part. Its datum is its own and stays.
 fn shape(face: &mut Face, surface: Surface) {
-    let Surface { from, outline, plane, deck: _, kinds } = surface;
+    let Surface { from, sides: _, outline, plane, deck: _, kinds } = surface;
     if face.outline != outline {
-        face.overruled = carried(&face.overruled, &face.outline, &outline);
+        face.sides = carried(&face.sides, &face.outline, &outline);
     }
+    let kind_of = |((ring, side), kind)| Some(Overrule { side: face.sides.at(ring, side)?, kind });
+    face.kinds = kinds.into_iter().filter_map(kind_of).collect();
+    face.kinds.sort_by_key(|o| o.side);
     face.from = Some(from);
-    face.kinds = kinds;
     face.outline = outline;
     face.pitch = plane.pitch;
     face.downslope = plane.downslope;
     face.height = Length::from_metres(plane.height_at(face.datum));
 }
 
-/// Overruled kinds on an outline that changed: each goes with the side that took the old one's place, as long as
-/// there is one in its direction.
-fn carried(overruled: &[Overrule], before: &Polygon, after: &Polygon) -> Vec<Overrule> {
-    // From a file: there is no outline yet, and the numbers are those of the outline to come.
+/// The numbers of sides on an outline that changed.
+fn carried(sides: &Sides, before: &Polygon, after: &Polygon) -> Sides {
+    // From a file, or from rest: there is no outline yet, and the numbers are those of the outline to come.
     if before.outer.is_empty() {
-        return overruled.to_vec();
+        return if sides.fit(after) { sides.clone() } else { sides.with_found(none_found(after)) };
     }
-    let sides: Vec<(usize, usize, DVec2, DVec2)> = after.sides().collect();
-    let mut kept: Vec<Overrule> = Vec::new();
-    for overrule in overruled {
-        let old = before.sides().find(|&(ring, side, ..)| (ring, side) == (overrule.ring, overrule.side));
-        let Some((.., a, b)) = old else { continue };
-        let along = (b - a).normalize_or_zero();
-        let away = |&(_, _, c, d): &(usize, usize, DVec2, DVec2)| {
-            ((c + d) / 2.0 - (a + b) / 2.0).perp_dot(along).abs()
-                + 0.1 * ((c + d) / 2.0).distance((a + b) / 2.0)
-        };
-        let new = sides
-            .iter()
-            .filter(|(_, _, c, d)| (*d - *c).normalize_or_zero().dot(along) > 0.9)
-            .min_by(|p, q| away(p).total_cmp(&away(q)));
-        if let Some(&(ring, side, ..)) = new
-            && !kept.iter().any(|k| (k.ring, k.side) == (ring, side))
-        {
-            kept.push(Overrule { ring, side, kind: overrule.kind });
-        }
-    }
-    kept.sort_by_key(|o| (o.ring, o.side));
-    kept
+    sides.carried(before, after)
+}
+
+fn none_found(outline: &Polygon) -> Vec<Vec<Option<SideId>>> {
+    outline.rings().map(|ring| vec![None; ring.len()]).collect()
 }
 
 fn new_face(job: &mut Job, surface: &Surface) -> Face {
@@ -172,6 +177,7 @@ fn rest_what_is_needed(job: &mut Job) {
     for face in resting.iter_mut() {
         // What rests has no ground; nothing of the old one may linger, so that a file gives the same job back.
         face.outline = Polygon::default();
+        face.sides = face.sides.with_found(Vec::new());
         face.kinds.clear();
         face.overruled.clear();
         face.height = Length::ZERO;

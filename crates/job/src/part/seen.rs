@@ -2,7 +2,6 @@
 
 use super::worked_out::{Body, Surface, number_pieces};
 use super::{PartProblem, PartTrouble, RoofPart, chimney};
-use crate::Overrule;
 use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment, envelope};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -45,21 +44,22 @@ pub(super) fn seen(
         let Some((_, first)) = piece.surfaces.first().and_then(|&i| surfaces.get(i)) else { continue };
         let mut kinds: BTreeMap<(usize, usize), _> = BTreeMap::new();
         for (_, surface) in piece.surfaces.iter().filter_map(|&i| surfaces.get(i)) {
-            for kind in &surface.kinds {
-                let wall = surface.outline.sides().find(|&(r, s, ..)| (r, s) == (kind.ring, kind.side));
+            for (&place, &kind) in &surface.kinds {
+                let wall = surface.outline.sides().find(|&(ring, side, ..)| (ring, side) == place);
                 let Some((.., a, b)) = wall else { continue };
                 let on = |p: DVec2| distance_to_segment(p, a, b) < 1e-5;
                 let sides = piece.outline.sides().filter(|&(.., c, d)| on(c) && on(d));
-                kinds.extend(sides.map(|(ring, side, ..)| ((ring, side), kind.kind)));
+                kinds.extend(sides.map(|(ring, side, ..)| ((ring, side), kind)));
             }
         }
         kinds.extend(piece.kinds);
         pieces.push(Surface {
             from: first.from,
+            sides: first.sides.clone(),
             outline: piece.outline,
             plane: first.plane,
             deck: true,
-            kinds: kinds.into_iter().map(|((ring, side), kind)| Overrule { ring, side, kind }).collect(),
+            kinds,
         });
     }
     number_pieces(&mut pieces);

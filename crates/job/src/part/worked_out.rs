@@ -1,7 +1,8 @@
 use super::{FromPart, RoofPart, chimney};
-use crate::{Overrule, PartId};
+use crate::PartId;
 use chalkcourse_geometry::raise::{RaiseError, raise};
-use chalkcourse_geometry::{Plane, Polygon, Tolerances};
+use chalkcourse_geometry::{EdgeKind, Plane, Polygon, Tolerances};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// What was worked out from the parts of a job. It follows from them, so that it is in no file and two jobs never
@@ -62,12 +63,14 @@ pub(super) struct Body {
 #[derive(Clone, Debug)]
 pub(super) struct Surface {
     pub(super) from: FromPart,
+    /// All sides of the part that it stands on.
+    pub(super) sides: Vec<u32>,
     pub(super) outline: Polygon,
     pub(super) plane: Plane,
     /// False for the top of a chimney.
     pub(super) deck: bool,
-    /// Kinds that follow from the part.
-    pub(super) kinds: Vec<Overrule>,
+    /// Kinds that follow from the part, by ring and corner.
+    pub(super) kinds: BTreeMap<(usize, usize), EdgeKind>,
 }
 
 impl Body {
@@ -75,9 +78,9 @@ impl Body {
         Self { part: part.clone(), surfaces: surfaces(part) }
     }
 
-    /// Whether it is still that of a part: a name changes nothing.
+    /// Whether it is still that of a part: a name changes nothing, nor does the next free number.
     pub(super) fn is_of(&self, part: &RoofPart) -> bool {
-        let RoofPart { id, name: _, kind, outline, eave_height, sides, cricket } = part;
+        let RoofPart { id, name: _, kind, outline, eave_height, sides, next_side: _, cricket } = part;
         self.part.id == *id
             && self.part.kind == *kind
             && self.part.eave_height == *eave_height
@@ -95,17 +98,16 @@ fn surfaces(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
     let mut surfaces: Vec<Surface> = Vec::new();
     for (index, input) in raised.face_inputs(Tolerances::default().corner) {
         let Some(face) = raised.faces.get(index) else { continue };
-        let Some(side) = face.sides.first().and_then(|&at| part.side(at)) else { continue };
+        let sides: Vec<u32> = face.sides.iter().filter_map(|&at| part.side(at)).map(|side| side.id).collect();
+        // Of several sides in one plane that with the least number was there before the others.
+        let Some(&side) = sides.iter().min() else { continue };
         surfaces.push(Surface {
-            from: FromPart { part: part.id, side: side.id, piece: 0 },
+            from: FromPart { part: part.id, side, piece: 0 },
+            sides,
             outline: input.outline,
             plane: input.plane,
             deck: true,
-            kinds: input
-                .overruled
-                .into_iter()
-                .map(|((ring, side), kind)| Overrule { ring, side, kind })
-                .collect(),
+            kinds: input.overruled,
         });
     }
     Ok(surfaces)

@@ -67,11 +67,8 @@ impl OverruleSide {
     pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
         let face = find::face(job, &self.face)?;
         let SideRef { ring, side } = self.side.0;
-        match face.outline.rings().nth(ring) {
-            Some(corners) if side < corners.len() => {
-                Ok(Edit::PutFace(face.with_side_overruled(ring, side, self.kind)))
-            }
-            _ => Err(find::no_spot("side", self.side, &face.outline)),
-        }
+        let side = face.sides.at(ring, side);
+        let side = side.ok_or_else(|| find::no_spot("side", self.side, &face.outline))?;
+        Ok(Edit::PutFace(face.with_side_overruled(side, self.kind)))
     }
 }

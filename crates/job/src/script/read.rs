@@ -53,7 +53,7 @@ pub fn script_from_text(text: &str, path: &Path) -> Result<Script, FileError> {
     }
     let value: Value = file::parse(text, path)?;
     let (language, steps) = if value.get("format").is_some() {
-        file::check_label(text, path, EDITS_FORMAT)?;
+        file::version(text, path, EDITS_FORMAT, JOB_VERSION)?;
         let file: Labelled = file::parse(text, path)?;
         let language = file.language.as_deref().map(|code| language_of(code, path)).transpose()?;
         (language, file.data)

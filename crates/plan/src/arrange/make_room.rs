@@ -6,12 +6,13 @@
 //! findings there offer, and the straight ways past each thing that the block lies on. Such an answer is not proved least.
 
 use super::bounds;
-use crate::room::{Fire, is_checked, path_strips, room};
-use chalkcourse_geometry::fit::least_slide;
+use crate::room::{Fire, path_strips, room};
+use chalkcourse_geometry::fit::{Part, least_slide};
 use chalkcourse_geometry::{DVec2, Rect, Roof, Units, dvec2};
 use chalkcourse_job::{Block, BlockId, Edit, Job, apply};
 use chalkcourse_layout::{Layout, PlacedBlock, assemble};
-use chalkcourse_rules::{Finding, Severity, array_share, ridge_room};
+use chalkcourse_limits::{Share, array_share};
+use chalkcourse_rules::{Finding, Severity};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -81,15 +82,11 @@ pub fn slide_clear(job: &Job, block: BlockId, stop: &dyn Fn() -> bool) -> Option
 fn near_job(job: &Job, start: &Block, roof: &Arc<Roof>) -> Job {
     let mut near = job.clone();
     near.blocks.retain(|block| block.face == start.face);
-    let asked = |job: &Job| ridge_asked(job, &Layout::on_roof(job, Arc::clone(roof)));
+    let asked = |job: &Job| {
+        let layout = Layout::on_roof(job, Arc::clone(roof));
+        Share::of(job, array_share(&layout)).asked(job)
+    };
     if asked(&near) == asked(job) { near } else { job.clone() }
-}
-
-/// The room beside a ridge that the fire service is to have, metres in plan: it grows with the share of the roof that is
-/// covered.
-fn ridge_asked(job: &Job, layout: &Layout) -> f64 {
-    let fire = job.rule_book.fire_access.as_ref().filter(|_| is_checked(job, "fire-ridge"));
-    fire.map_or(0.0, |fire| ridge_room(fire, job, array_share(layout)).value.metres())
 }
 
 struct Search<'a> {
@@ -120,13 +117,13 @@ impl Search<'_> {
             return Vec::new();
         };
         let parts = parts(placed);
-        let ridge = ridge_asked(&self.trial, &layout);
+        let share = Share::of(&self.trial, array_share(&layout));
         let paths = std::iter::once(None).chain(path_strips(&self.trial, &layout, index).map(Some));
         paths
             .map(|path| {
-                let fire = Fire { ridge, path, beyond: false };
-                let allowed = room(&self.trial, &layout, index, &|id| id != self.start.id, fire);
-                least_slide(&allowed, &parts, stop).ok().flatten()
+                let fire = Fire { share, path, beyond: false };
+                let room = room(&self.trial, &layout, index, &|id| id != self.start.id, fire);
+                least_slide(&room.allowed, &parts, stop).ok().flatten()
             })
             .collect()
     }
@@ -203,15 +200,10 @@ impl Search<'_> {
     fn obstacles(&self) -> Vec<Rect> {
         let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
         let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
-        let ridge = ridge_asked(&self.trial, &layout);
-        let allowed = room(
-            &self.trial,
-            &layout,
-            index,
-            &|id| id != self.start.id,
-            Fire { ridge, path: None, beyond: false },
-        );
-        allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
+        let share = Share::of(&self.trial, array_share(&layout));
+        let fire = Fire { share, path: None, beyond: false };
+        let room = room(&self.trial, &layout, index, &|id| id != self.start.id, fire);
+        room.allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
     }
 
     /// Straight to the near side of the face, and straight past each thing that the block lies on at a place.
@@ -233,20 +225,20 @@ impl Search<'_> {
 
 /// A block as few rectangles: its rows without a break, and those that lie upon each other flush as one. The deck in the
 /// reveals belongs to it.
-fn parts(placed: &PlacedBlock) -> Vec<Rect> {
+fn parts(placed: &PlacedBlock) -> Vec<Part> {
     let Some(height) = placed.modules.first().map(|module| module.rect.size().y) else { return Vec::new() };
-    let mut parts: Vec<Rect> = Vec::new();
+    let mut parts: Vec<Part> = Vec::new();
     for row in &placed.strings {
-        let part = Rect { min: row.from, max: dvec2(row.to.x, row.to.y + height) };
-        let below = parts.iter_mut().find(|below| {
+        let rect = Rect { min: row.from, max: dvec2(row.to.x, row.to.y + height) };
+        let below = parts.iter_mut().map(|part| &mut part.rect).find(|below| {
             let flush = |a: f64, b: f64| (a - b).abs() < 1e-9;
-            flush(below.min.x, part.min.x)
-                && flush(below.max.x, part.max.x)
-                && flush(below.max.y + placed.reveal, part.min.y)
+            flush(below.min.x, rect.min.x)
+                && flush(below.max.x, rect.max.x)
+                && flush(below.max.y + placed.reveal, rect.min.y)
         });
         match below {
-            Some(below) => below.max.y = part.max.y,
-            None => parts.push(part),
+            Some(below) => below.max.y = rect.max.y,
+            None => parts.push(Part { rect, lowest: row.row == 0 }),
         }
     }
     parts

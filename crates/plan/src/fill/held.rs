@@ -4,10 +4,10 @@ use super::lay::{base, joints};
 use super::made::Maker;
 use super::report::modules;
 use super::{Fill, FillError, Laid, Mode, allowed};
-use crate::room::{What, barrier_words, penetration_name, what};
+use crate::room::{Room, What};
 use chalkcourse_geometry::fit::{
-    Allowed, Barrier, BlockRules, HeldBack as Held, Joints, Price, Question, RowRules, Tile, fit_best,
-    fit_blocks, holds_back,
+    Allowed, BlockRules, HeldBack as Held, Joints, Price, Question, RowRules, Tile, fit_best, fit_blocks,
+    holds_back,
 };
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{Job, PenetrationId};
@@ -122,13 +122,13 @@ impl HeldBack {
 pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) -> Result<HeldBack, FillError> {
     let layout = Layout::of(job);
     let (index, _) = layout.face(fill.face).ok_or(FillError::NoFace(fill.face))?;
-    let room = allowed(job, &layout, index, fill.basis.fire, &fill.blocks);
-    let movable: Vec<String> = layout
-        .penetrations
-        .iter()
-        .filter(|penetration| penetration.kind.can_be_moved() && penetration.on_face(index).is_some())
-        .map(penetration_name)
-        .collect();
+    let Room { allowed: room, things } = allowed(job, &layout, index, fill.basis.fire, &fill.blocks);
+    let can_be_moved = |what: &What| {
+        let through = what.penetration().and_then(|id| layout.penetration(id));
+        through.is_some_and(|penetration| penetration.kind.can_be_moved())
+    };
+    let movable =
+        things.iter().enumerate().filter(|(_, what)| can_be_moved(what)).map(|(id, _)| id).collect();
     let question = Question { near: NEAR, movable, farthest: FARTHEST };
     let held = match &fill.basis.laid {
         Laid::Nothing => Held::default(),
@@ -147,7 +147,7 @@ pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) ->
         Laid::Blocks(most) => blocks(job, &layout, index, fill, mode, *most, &room, stop)?,
     };
     let finished = !stop();
-    let mut told = tell(job, &layout, &room, &held);
+    let mut told = tell(job, &layout, index, &Room { allowed: room, things }, &held);
     told.finished = finished;
     Ok(told)
 }
@@ -166,44 +166,47 @@ fn blocks(
 ) -> Result<Held, FillError> {
     let maker = Maker { job, face: fill.face };
     let base = base(job, layout, index, mode);
-    let rules = BlockRules { most, apart: job.kit.clearances.between_blocks.metres(), base };
+    let rules = BlockRules { most, apart: chalkcourse_limits::apart(job), base };
     let mut held = Held::default();
-    let mut ids: Vec<&String> = room.blocked.iter().map(|blocked| &blocked.id).collect();
-    ids.sort_unstable();
-    ids.dedup();
-    for id in ids {
+    for id in room.numbers() {
         if stop() {
             break;
         }
-        let kept = room.blocked.iter().filter(|blocked| blocked.id != *id).cloned().collect();
-        let without = Allowed { blocked: kept, ..room.clone() };
+        let without = room.without(id);
         let (mut count, mut bound) = (0, 0);
         for (_, tile) in maker.tiles() {
             let found = fit_blocks(&without, &tile, &rules, stop)?;
             (count, bound) = (count.max(found.count), bound.max(found.bound));
         }
         let proved = fill.proved && count == bound;
-        held.prices.push(Price { id: id.clone(), tiles: count.saturating_sub(fill.modules), proved });
+        held.prices.push(Price { id, tiles: count.saturating_sub(fill.modules), proved });
     }
     held.prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
     Ok(held)
 }
 
 /// Puts what the fitting found into words and places.
-fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
+fn tell(job: &Job, layout: &Layout, index: usize, room: &Room, held: &Held) -> HeldBack {
+    let Some(face) = layout.roof.faces.get(index) else { return HeldBack::default() };
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     let mut told = HeldBack::default();
     for price in &held.prices {
         let sure =
             if price.proved { pick("costs", "cuesta") } else { pick("seems to cost", "parece costar") };
-        let words =
-            format!("{} {sure} {}.", capital(&barrier_words(&price.id, layout)), modules(price.tiles));
-        let shapes = room.blocked.iter().filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
-        let what = what(&price.id);
+        let Some(&what) = room.things.get(price.id) else { continue };
+        let words = format!("{} {sure} {}.", capital(&what.words(layout)), modules(price.tiles));
+        let below = room.allowed.foot.iter().flat_map(|foot| &foot.blocked);
+        let all = room.allowed.blocked.iter().chain(below);
+        let mut shapes: Vec<Polygon> = all.filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
+        if shapes.is_empty() {
+            // What keeps the rail on the deck is the border.
+            shapes.push(face.frame.clone());
+        }
         told.costs.push(Cost { what, shapes, modules: price.tiles, proved: price.proved, words });
     }
     for step in &held.moves {
-        let What::Penetration(penetration) = what(&step.id) else { continue };
+        let Some(what) = room.things.get(step.id) else { continue };
+        let Some(penetration) = what.penetration() else { continue };
         let (way, by) = direction(step.by);
         told.wins.push(Win {
             penetration,
@@ -212,7 +215,7 @@ fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
             words: tell!(
                 "{} moved {} {way} would win {}.",
                 "{} movido {} {way} ganaría {}.",
-                capital(&barrier_words(&step.id, layout)),
+                capital(&what.words(layout)),
                 small(by),
                 modules(step.wins)
             ),
@@ -223,14 +226,8 @@ fn tell(job: &Job, layout: &Layout, room: &Allowed, held: &Held) -> HeldBack {
         let mut words = Vec::new();
         let mut stops = Vec::new();
         for stop in &near.stops {
-            let (what, name) = match &stop.by {
-                Barrier::Constraint(id) => (what(id), barrier_words(id, layout)),
-                Barrier::Side { ring, side, .. } => (
-                    What::Edge { ring: *ring, side: *side },
-                    pick("the edge of the face", "el borde del faldón").to_owned(),
-                ),
-            };
-            words.push(tell!("{name}, by {}", "{name}, por {}", small(stop.depth())));
+            let what = What::of_barrier(&stop.by, &room.things, &room.allowed, face);
+            words.push(tell!("{}, by {}", "{}, por {}", what.words(layout), small(stop.depth())));
             let finite = |by: f64| by.is_finite().then_some(by);
             stops.push(NearStop {
                 what,

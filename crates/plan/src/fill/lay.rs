@@ -135,7 +135,7 @@ fn whole_blocks(
     joints(site.job, site.mode)?;
     let maker = Maker { job: site.job, face: site.face };
     let base = base(site.job, &site.layout, site.index, site.mode);
-    let rules = BlockRules { most, apart: site.job.kit.clearances.between_blocks.metres(), base };
+    let rules = BlockRules { most, apart: chalkcourse_limits::apart(site.job), base };
     let way = tell!(
         "at most {most} whole {}, {}",
         "como máximo {most} {}, {}",
@@ -183,7 +183,7 @@ pub(super) fn improve(
     let maker = Maker { job, face };
     let base = base(job, layout, index, mode);
     let rules = RowRules { joints: Joints::Free, base, hooked: true };
-    let room = allowed(job, layout, index, fire, &fill.blocks);
+    let room = allowed(job, layout, index, fire, &fill.blocks).allowed;
     let path = fill
         .basis
         .way

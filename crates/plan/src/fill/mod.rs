@@ -14,12 +14,12 @@ pub use report::{FillsReport, fills_report, fills_text};
 
 pub(crate) use made::block_of;
 
-use crate::room::{Fire, Strip, is_checked, path_strips, room};
+use crate::room::{Fire, Room, Strip, is_checked, path_strips, room};
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{Allowed, Fit, FitError};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job, Kit, Orientation, apply};
 use chalkcourse_layout::Layout;
-use chalkcourse_rules::{array_share, ridge_room};
+use chalkcourse_limits::{Share, array_share};
 use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 use std::sync::Arc;
@@ -254,21 +254,18 @@ fn fill_beside_ridges(
     mode: Mode,
     stop: &dyn Fn() -> bool,
 ) -> Result<Vec<Fill>, FillError> {
-    let fire = job.rule_book.fire_access.as_ref().filter(|_| is_checked(job, "fire-ridge"));
-    let Some(fire) = fire else { return fill_all(job, faces, mode, 0.0, stop).map(|(fills, _)| fills) };
-    let narrow = fire.ridge.up_to_share.value.metres();
-    let (first, after) = fill_all(job, faces, mode, narrow, stop)?;
-    let asked = ridge_room(fire, job, array_share(&Layout::of(&after))).value.metres();
-    if asked <= narrow {
+    let (first, after) = fill_all(job, faces, mode, Share::Within, stop)?;
+    let share = Share::of(job, array_share(&Layout::of(&after)));
+    if share.asked(job) <= Share::Within.asked(job) {
         return Ok(first);
     }
     // So many modules ask for more room beside the ridge. What stands clear of that is there at any time, should a
     // person stop the second pass.
-    let cut: Vec<Fill> = first.iter().map(|fill| trim::to_ridge(job, fill, asked)).collect();
+    let cut: Vec<Fill> = first.iter().map(|fill| trim::to_ridge(job, fill, share)).collect();
     if stop() {
         return Ok(cut);
     }
-    let (mut second, _) = match fill_all(job, faces, mode, asked, stop) {
+    let (mut second, _) = match fill_all(job, faces, mode, share, stop) {
         Err(FillError::Stopped(_)) => return Ok(cut),
         done => done?,
     };
@@ -317,16 +314,16 @@ fn rank(fill: &Fill) -> f64 {
     }
 }
 
-/// Fills faces with one clear room beside ridges, in plan; and the job with all of them in place.
+/// Fills faces with the clear room beside ridges for a share of the roof; and the job with all of them in place.
 fn fill_all(
     job: &Job,
     faces: &[FaceId],
     mode: Mode,
-    ridge: f64,
+    share: Share,
     stop: &dyn Fn() -> bool,
 ) -> Result<(Vec<Fill>, Job), FillError> {
     if let Mode::ToNumber(target) = mode {
-        let fills = number::fill(job, faces, target, ridge, stop)?;
+        let fills = number::fill(job, faces, target, share, stop)?;
         let after =
             fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap_or(job));
         return Ok((fills, after));
@@ -340,7 +337,7 @@ fn fill_all(
         }
         let site = Site::of(&job, face, mode, faces.len() > 1)?;
         let weight = worth::weight(&job, &site.layout, faces, face, mode);
-        let found = site.best(ridge, |site, allowed, fire| match mode {
+        let found = site.best(share, |site, allowed, fire| match mode {
             Mode::ByWorth(worth) => worth::fill_room(site, allowed, fire, worth, weight, stop),
             _ => lay::fill_room(site, allowed, fire, stop),
         })?;
@@ -396,18 +393,18 @@ impl<'a> Site<'a> {
     }
 
     fn allowed(&self, fire: Fire) -> Allowed {
-        allowed(self.job, &self.layout, self.index, fire, &[])
+        allowed(self.job, &self.layout, self.index, fire, &[]).allowed
     }
 
     /// The best fill over the ways to keep a pathway. A bound holds for one strip: a pathway elsewhere is another claim.
     fn best(
         &self,
-        ridge: f64,
+        share: Share,
         lay: impl Fn(&Self, &Allowed, Fire) -> Result<Fill, FillError>,
     ) -> Result<Fill, FillError> {
         let mut best: Option<(bool, Fill)> = None;
         for path in self.paths() {
-            let fire = Fire { ridge, path, beyond: self.beyond };
+            let fire = Fire { share, path, beyond: self.beyond };
             let mut found = lay(self, &self.allowed(fire), fire)?;
             let clear = path_is_clear(self.job, &found);
             if best.as_ref().is_none_or(|(was, best)| (clear, rank(&found)) > (*was, rank(best))) {
@@ -432,7 +429,7 @@ impl<'a> Site<'a> {
 }
 
 /// Where modules may stand on a face: locked blocks stay, but for those of a fill itself.
-fn allowed(job: &Job, layout: &Layout, index: usize, fire: Fire, own: &[Block]) -> Allowed {
+fn allowed(job: &Job, layout: &Layout, index: usize, fire: Fire, own: &[Block]) -> Room {
     let mine = |id: BlockId| own.iter().any(|block| block.id == id);
     let stays = |id: BlockId| !mine(id) && job.block(id).is_some_and(|block| block.locked);
     room(job, layout, index, &stays, fire)

@@ -12,6 +12,7 @@ use super::{
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Job, Orientation, apply};
+use chalkcourse_limits::Share;
 use chalkcourse_words::{pick, tell};
 
 /// More than this is a slip of the hand.
@@ -61,7 +62,7 @@ pub(super) fn fill(
     job: &Job,
     faces: &[FaceId],
     target: Target,
-    ridge: f64,
+    roof: Share,
     stop: &dyn Fn() -> bool,
 ) -> Result<Vec<Fill>, FillError> {
     let asked = modules(job, target.size)?;
@@ -77,7 +78,7 @@ pub(super) fn fill(
     let number = asked - locked;
     let mut offers = Vec::new();
     for &face in faces {
-        offers.push(offer(job, face, target, ridge, number, faces.len() == 1, stop)?);
+        offers.push(offer(job, face, target, roof, number, faces.len() == 1, stop)?);
     }
     let cost = |choice: &Choice| choice.cost;
     let least = |choice: &Choice| choice.least;
@@ -167,7 +168,7 @@ fn offer(
     job: &Job,
     face: FaceId,
     target: Target,
-    ridge: f64,
+    roof: Share,
     number: usize,
     alone: bool,
     stop: &dyn Fn() -> bool,
@@ -182,7 +183,7 @@ fn offer(
         choices: Vec::new(),
         most: 0,
         finished: true,
-        fire: Fire { ridge, path: site.paths().first().copied().flatten(), beyond: !alone },
+        fire: Fire { share: roof, path: site.paths().first().copied().flatten(), beyond: !alone },
         way: tell!("one grid, {}", "una sola cuadrícula, {}", made::base_words(job, base)),
         searched: String::new(),
     };
@@ -191,7 +192,7 @@ fn offer(
     let mut best_clear = false;
     let (mut sets, mut ruled_out) = (0, 0);
     for path in site.paths() {
-        let fire = Fire { ridge, path, beyond: !alone };
+        let fire = Fire { share: roof, path, beyond: !alone };
         let allowed = site.allowed(fire);
         let words = site.path_words(path);
         for (orientation, tile) in maker.tiles() {

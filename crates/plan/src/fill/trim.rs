@@ -2,26 +2,30 @@
 
 use super::{Fill, Laid, made};
 use crate::room::Fire;
-use chalkcourse_geometry::fit::{Tile, stands};
+use chalkcourse_geometry::fit::{Place, Tile, stands};
 use chalkcourse_geometry::{DVec2, dvec2};
 use chalkcourse_job::{Block, Cell, Job};
 use chalkcourse_layout::{Layout, PlacedBlock};
+use chalkcourse_limits::Share;
 
-/// A fill without the modules that reach into the wider room, and without those that they carried. Less is allowed with more
+/// A fill without the modules that reach into the room for a greater share of the roof, and without those that they carried. Less is allowed with more
 /// room kept free, so that the bound still holds.
-pub(super) fn to_ridge(job: &Job, fill: &Fill, ridge: f64) -> Fill {
+pub(super) fn to_ridge(job: &Job, fill: &Fill, share: Share) -> Fill {
     let mut cut = fill.clone();
     let layout = Layout::of(job);
     let Some((index, _)) = layout.face(fill.face) else { return cut };
-    let fire = Fire { ridge, ..fill.basis.fire };
-    let room = super::allowed(job, &layout, index, fire, &fill.blocks);
+    let fire = Fire { share, ..fill.basis.fire };
+    let room = super::allowed(job, &layout, index, fire, &fill.blocks).allowed;
     for block in &mut cut.blocks {
         let size = block.module_size(&job.kit);
         let tile = Tile { size, gap: DVec2::splat(block.reveal.metres()) };
         let cells: Vec<Cell> = block.cells().collect();
         // A hair inside, so that what touches the border does not count as beyond it for rounding.
-        let places: Vec<DVec2> =
-            cells.iter().map(|cell| block.corner_of(*cell, &job.kit) + dvec2(0.0, -1e-9)).collect();
+        let place = |cell: &Cell| Place {
+            at: block.corner_of(*cell, &job.kit) + dvec2(0.0, -1e-9),
+            lowest: cell.row == 0,
+        };
+        let places: Vec<Place> = cells.iter().map(place).collect();
         let Ok(stand) = stands(&room, &tile, &places) else { continue };
         block.off.extend(cells.iter().zip(stand).filter(|(_, stands)| !stands).map(|(cell, _)| *cell));
         unhook(job, block, index);

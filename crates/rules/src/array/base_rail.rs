@@ -194,7 +194,7 @@ mod tests {
         let mut job = at(60.0);
         // The rail is 58 to 60 in up the slope, 1.47 to 1.52 m; in plan 1.318 to 1.363 m.
         let hole = [(4.0, 1.2), (4.5, 1.2), (4.5, 1.34), (4.0, 1.34)];
-        job.faces[0].outline.holes.push(hole.map(|(x, y)| dvec2(x, y)).to_vec());
+        job.faces[0] = job.faces[0].with_hole(hole.map(|(x, y)| dvec2(x, y)).to_vec());
         let off = one(&job, "base-rail");
         assert!(off.message.contains("beyond the deck"), "{}", off.message);
         job.faces[0].outline.holes[0].iter_mut().for_each(|p| p.y -= 0.1);

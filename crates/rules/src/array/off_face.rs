@@ -232,7 +232,7 @@ mod tests {
     fn a_hole_is_no_deck() {
         let mut job = at(3.0, 1.0);
         let hole = face(9, "", &[(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)], 6.0, 180.0, 0.0);
-        job.faces[0].outline.holes.push(hole.outline.outer);
+        job.faces[0] = job.faces[0].with_hole(hole.outline.outer);
         let over = one(&job, "off-face");
         fixed(&job, &over);
         job.blocks = vec![block(3, 1, (0.5, 0.5), 1, 1)];

@@ -12,7 +12,7 @@ use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect};
+use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect, SideId};
 use chalkcourse_job::Cell;
 use chalkcourse_words::{pick, say, tell};
 
@@ -44,23 +44,22 @@ pub(crate) const RULE: Rule = Rule {
 fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let exposure = laid.on.courses.exposure;
     if exposure > 0.0 {
-        let mut sides: Vec<(usize, usize)> = Vec::new();
+        let mut sides: Vec<SideId> = Vec::new();
         for span in laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge) {
-            let side = (span.ring, span.side);
-            if !sides.contains(&side) {
-                sides.push(side);
-                findings.extend(finding(case, laid, side, exposure));
+            if !sides.contains(&span.id) {
+                sides.push(span.id);
+                findings.extend(finding(case, laid, span.id, exposure));
             }
         }
     }
 }
 
-fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64) -> Option<Finding> {
+fn finding(case: &Case<'_>, laid: &Laid<'_>, side: SideId, exposure: f64) -> Option<Finding> {
     let asked = f64::from(case.book.courses_to_ridge.value);
     let head = case.job.kit.flashing.head.metres();
     let needs = head + asked * exposure;
     let spans: Vec<&EdgeSpan> =
-        laid.face.edges.iter().filter(|s| (s.ring, s.side) == side && s.kind == EdgeKind::Ridge).collect();
+        laid.face.edges.iter().filter(|s| s.id == side && s.kind == EdgeKind::Ridge).collect();
     let ridge_over = |rect: &Rect| {
         let low = spans.iter().filter_map(|span| lowest_over(span, rect)).fold(f64::INFINITY, f64::min);
         (low.is_finite() && rect.min.y < low).then_some(low)
@@ -112,10 +111,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, side: (usize, usize), exposure: f64
     let found = MustMove {
         code: RULE.code,
         severity: Severity::Stop,
-        key: format!(
-            "ridge-course/block-{}/face-{}/ring-{}-side-{}",
-            laid.block.id, laid.on.id, side.0, side.1
-        ),
+        key: format!("ridge-course/block-{}/face-{}/side-{side}", laid.block.id, laid.on.id),
         says: tell!(
             "{left} between the head flashing of {} and the ridge of {}; the book asks {required}",
             "{left} entre el tapajuntas superior de {} y la cumbrera de {}; el libro pide {required}",

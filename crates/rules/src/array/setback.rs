@@ -10,7 +10,7 @@ use crate::measure::{TOLERANCE, at_least_to_segment, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, the_edge, too_short};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Polygon, RoofFace};
+use chalkcourse_geometry::{EdgeKind, EdgeSpan, Polygon, RoofFace, SideId};
 use chalkcourse_job::Cell;
 use chalkcourse_words::{pick, say, tell};
 
@@ -50,7 +50,7 @@ pub(crate) const RULE: Rule = Rule {
 struct Edge<'a> {
     ring: usize,
     /// `None` for a hole: it is one thing in the way, not one for each of its sides.
-    side: Option<usize>,
+    side: Option<SideId>,
     kind: EdgeKind,
     setback: f64,
     spans: Vec<&'a EdgeSpan>,
@@ -68,7 +68,7 @@ fn edges_of<'a>(case: &Case<'_>, face: &'a RoofFace) -> Vec<Edge<'a>> {
             continue;
         }
         let (ring, kind) = (span.ring, span.kind);
-        let side = (ring == 0).then_some(span.side);
+        let side = (ring == 0).then_some(span.id);
         match edges.iter_mut().find(|e| (e.ring, e.side, e.kind) == (ring, side, kind)) {
             Some(edge) => edge.spans.push(span),
             None => edges.push(Edge { ring, side, kind, setback, spans: vec![span] }),
@@ -112,11 +112,13 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, edge: &Edge<'_>) -> Option<Finding>
         code: RULE.code,
         severity: Severity::Stop,
         key: format!(
-            "setback/block-{}/face-{}/ring-{}{}/{}",
+            "setback/block-{}/face-{}/{}/{}",
             laid.block.id,
             laid.on.id,
-            edge.ring,
-            edge.side.map_or_else(String::new, |side| format!("-side-{side}")),
+            match (edge.side, laid.face.ring_id(edge.ring)) {
+                (Some(side), _) => format!("side-{side}"),
+                (None, ring) => format!("hole-{}", ring.unwrap_or_default()),
+            },
             edge.kind.code().replace(' ', "-")
         ),
         says: tell!(
@@ -171,7 +173,7 @@ mod tests {
             short.message,
             "Block 3 is 4 1/2\" from the rake of face South; the book asks 12\". Move the block 7 1/2\" to the right."
         );
-        assert_eq!(short.key, "setback/block-3/face-1/ring-0-side-3/rake");
+        assert_eq!(short.key, "setback/block-3/face-1/side-3/rake");
         assert_eq!(short.place.cells.len(), 2);
         fixed(&job, &short);
     }
@@ -223,10 +225,10 @@ mod tests {
         // the block's right side is at 8.172; the hole starts 5 in from it; the book asks 9 in
         let x = 8.172 + 5.0 * INCH;
         let hole = face(9, "", &[(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)], 6.0, 180.0, 0.0);
-        job.faces[0].outline.holes.push(hole.outline.outer);
+        job.faces[0] = job.faces[0].with_hole(hole.outline.outer);
         let short = one(&job, "setback");
         assert!(
-            short.message.contains("4\" to the left") && short.key.contains("ring-1"),
+            short.message.contains("4\" to the left") && short.key.contains("/hole-4/"),
             "{}",
             short.message
         );

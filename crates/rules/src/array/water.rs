@@ -93,11 +93,10 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan) -> Option<Finding>
             code: RULE.code,
             severity: Severity::Stop,
             key: format!(
-                "valley-hip/block-{}/face-{}/ring-{}-side-{}-{}",
+                "valley-hip/block-{}/face-{}/side-{}/face-{}",
                 laid.block.id,
                 laid.on.id,
-                span.ring,
-                span.side,
+                span.id,
                 span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
             ),
             says: tell!(
@@ -122,7 +121,7 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan) -> Option<Finding>
 #[cfg(test)]
 mod tests {
     use crate::testing::{block, book, face, fixed, gable_job, kit, of, one};
-    use chalkcourse_geometry::{EdgeKind, Length, dvec2};
+    use chalkcourse_geometry::{EdgeKind, Length, SideId, dvec2};
     use chalkcourse_job::{Job, Limit, Overrule};
 
     const INCH: f64 = 0.0254;
@@ -136,7 +135,7 @@ mod tests {
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 6.0, 180.0, 3.0),
             face(2, "West", &[(0.0, 0.0), (6.0, 6.0), (0.0, 12.0)], 6.0, 270.0, 3.0),
         ];
-        job.faces[0].overruled = vec![Overrule { ring: 0, side: 2, kind }];
+        job.faces[0].overruled = vec![Overrule { side: SideId(2), kind }];
         let book = book(&mut job);
         book.setbacks.clear();
         book.fire_access = None;

@@ -119,11 +119,10 @@ fn finding(case: &Case<'_>, laid: &Laid<'_>, span: &EdgeSpan, asked: f64, source
         code: RULE.code,
         severity: Severity::Stop,
         key: format!(
-            "fire-hip-valley/block-{}/face-{}/ring-{}-side-{}/face-{}",
+            "fire-hip-valley/block-{}/face-{}/side-{}/face-{}",
             laid.block.id,
             laid.on.id,
-            span.ring,
-            span.side,
+            span.id,
             span.neighbour.and_then(|n| case.face_id(n.face)).map_or(0, |id| id.0)
         ),
         says: tell!(

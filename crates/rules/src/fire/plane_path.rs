@@ -164,7 +164,7 @@ pub(super) fn removal(case: &Case<'_>, opening: &Opening) -> Fix {
 mod tests {
     use crate::Severity;
     use crate::testing::{block, book, face, fixed, gable_job, of, one};
-    use chalkcourse_geometry::EdgeKind;
+    use chalkcourse_geometry::{EdgeKind, SideId};
     use chalkcourse_job::{Job, PathScheme};
 
     /// A hip roof of 12 × 8 m: the south trapezoid carries the block.
@@ -205,13 +205,13 @@ mod tests {
     fn a_plane_without_a_ridge_is_not_judged() {
         let mut job = gable_job();
         let porch = face(1, "Porch", &[(0.0, 0.0), (6.0, 0.0), (6.0, 3.0), (0.0, 3.0)], 4.0, 180.0, 3.0);
-        job.faces = vec![porch.with_side_overruled(0, 2, Some(EdgeKind::WallLine))];
+        job.faces = vec![porch.with_side_overruled(SideId(2), Some(EdgeKind::WallLine))];
         job.blocks = vec![block(3, 1, (0.1, 0.4), 1, 3)];
         let note = one(&job, "fire-plane-path");
         assert_eq!(note.severity, Severity::Note);
         assert!(note.message.contains("not judged: ask the fire official"), "{}", note.message);
         // With a ridge, the same block leaves too little room.
-        job.faces[0] = job.faces[0].with_side_overruled(0, 2, Some(EdgeKind::Ridge));
+        job.faces[0] = job.faces[0].with_side_overruled(SideId(2), Some(EdgeKind::Ridge));
         assert_eq!(one(&job, "fire-plane-path").severity, Severity::Stop);
     }
 

@@ -13,7 +13,7 @@ use crate::measure::{TOLERANCE, to_segment};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::words::{Way, block_name, length, sentence, too_short};
-use chalkcourse_geometry::{DVec2, EdgeKind, Rect, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, Rect, SideId, dvec2};
 use chalkcourse_job::{Cell, FireAccess, Job, Limit};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{say, tell};
@@ -69,11 +69,11 @@ fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
     let share = case.share();
     let room = ridge_room(fire, case.job, share);
     if looked_at(fire, laid.face) {
-        let mut sides: Vec<(usize, usize)> = Vec::new();
+        let mut sides: Vec<SideId> = Vec::new();
         for span in laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge) {
-            if !sides.contains(&(span.ring, span.side)) {
-                sides.push((span.ring, span.side));
-                findings.extend(finding(case, laid, (span.ring, span.side), share, room));
+            if !sides.contains(&span.id) {
+                sides.push(span.id);
+                findings.extend(finding(case, laid, span.id, share, room));
             }
         }
     }
@@ -82,7 +82,7 @@ fn run(case: &Case<'_>, laid: &Laid<'_>, findings: &mut Vec<Finding>) {
 fn finding(
     case: &Case<'_>,
     laid: &Laid<'_>,
-    side: (usize, usize),
+    side: SideId,
     share: f64,
     room: &Limit<chalkcourse_geometry::Length>,
 ) -> Option<Finding> {
@@ -91,7 +91,7 @@ fn finding(
     let flat = |rect: &Rect| Rect { min: level(rect.min), max: level(rect.max) };
     let asked = room.value.metres();
     let spans: Vec<_> =
-        laid.face.edges.iter().filter(|s| (s.ring, s.side) == side && s.kind == EdgeKind::Ridge).collect();
+        laid.face.edges.iter().filter(|s| s.id == side && s.kind == EdgeKind::Ridge).collect();
     let away = |rect: &Rect| {
         let distances = spans.iter().map(|s| to_segment(&flat(rect), level(s.frame.0), level(s.frame.1)));
         distances.fold(f64::INFINITY, f64::min)
@@ -121,10 +121,7 @@ fn finding(
     let found = MustMove {
         code: RULE.code,
         severity: Severity::Stop,
-        key: format!(
-            "fire-ridge/block-{}/face-{}/ring-{}-side-{}",
-            laid.block.id, laid.on.id, side.0, side.1
-        ),
+        key: format!("fire-ridge/block-{}/face-{}/side-{side}", laid.block.id, laid.on.id),
         says: tell!(
             "{} leaves {measured} beside the ridge of {}, in plan; the array covers {:.1} % of the plan roof area, for which the \
              code asks {required}",

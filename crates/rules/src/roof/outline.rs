@@ -8,7 +8,7 @@ use crate::finding::{Finding, Fix, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::words::sentence;
-use chalkcourse_geometry::{Defect, RoofProblem};
+use chalkcourse_geometry::{Defect, RoofProblem, Sides};
 use chalkcourse_job::{Edit, Face};
 use chalkcourse_words::{pick, say, tell};
 
@@ -37,7 +37,8 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     let defects = case.layout.roof.problems.iter().filter_map(|problem| match problem {
         RoofProblem::BadFace { face, defect } => {
             let id = case.face_id(*face)?;
-            Some((format!("outline/face-{id}/{}", slug(defect)), (*face, *defect)))
+            let sides = &case.job.faces.get(*face)?.sides;
+            Some((format!("outline/face-{id}/{}", slug(sides, defect)), (*face, *defect)))
         }
         _ => None,
     });
@@ -48,7 +49,7 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
         findings.push(Finding {
             message: format!("{}: {wrong}.", sentence(&case.face_name(index))),
             place: Place { face: Some(face.id), shape, ..Place::default() },
-            measured: slug(&defect).replace('-', " "),
+            measured: measured(&defect),
             required: pick(
                 "an outline that encloses one area once",
                 "un contorno que encierra un área una sola vez",
@@ -61,14 +62,31 @@ fn run(case: &Case<'_>, findings: &mut Vec<Finding>) {
     }
 }
 
-fn slug(defect: &Defect) -> String {
-    match defect {
-        Defect::NotFinite { ring, .. } => format!("no-number-ring-{ring}"),
-        Defect::TooFewCorners { ring } => format!("too-few-corners-ring-{ring}"),
-        Defect::RepeatedCorner { ring, .. } => format!("repeated-corner-ring-{ring}"),
-        Defect::NoArea { ring } => format!("no-area-ring-{ring}"),
-        Defect::Crosses { .. } => "folds-over".into(),
-        Defect::HoleOutside { ring } => format!("hole-outside-ring-{ring}"),
+/// What is wrong, and the ring where it is one ring's trouble.
+fn trouble(defect: &Defect) -> (&'static str, Option<usize>) {
+    match *defect {
+        Defect::NotFinite { ring, .. } => ("no-number", Some(ring)),
+        Defect::TooFewCorners { ring } => ("too-few-corners", Some(ring)),
+        Defect::RepeatedCorner { ring, .. } => ("repeated-corner", Some(ring)),
+        Defect::NoArea { ring } => ("no-area", Some(ring)),
+        Defect::Crosses { .. } => ("folds-over", None),
+        Defect::HoleOutside { ring } => ("hole-outside", Some(ring)),
+    }
+}
+
+/// The same for a key: holes by their numbers, so that a hole that goes leaves its waivers to no other.
+fn slug(sides: &Sides, defect: &Defect) -> String {
+    match trouble(defect) {
+        (what, None) => what.to_owned(),
+        (what, Some(0)) => format!("{what}-outline"),
+        (what, Some(ring)) => format!("{what}-hole-{}", sides.of_ring(ring).unwrap_or_default()),
+    }
+}
+
+fn measured(defect: &Defect) -> String {
+    match trouble(defect) {
+        (what, None) => what.replace('-', " "),
+        (what, Some(ring)) => format!("{} ring {ring}", what.replace('-', " ")),
     }
 }
 
@@ -164,15 +182,9 @@ fn mended(face: &Face, defect: Defect) -> Option<Fix> {
         Defect::HoleOutside { ring } | Defect::NoArea { ring } | Defect::TooFewCorners { ring }
             if ring > 0 =>
         {
-            let mut less = face.clone();
-            less.outline.holes.remove(ring - 1);
-            less.overruled.retain(|o| o.ring != ring);
-            less.overruled.iter_mut().filter(|o| o.ring > ring).for_each(|o| o.ring -= 1);
-            // Another hole may now have this one's number and the same trouble: then there is no single step.
-            let same = less.outline.defects(1e-3).iter().any(|d| slug(d) == slug(&defect));
-            (!same).then(|| Fix {
+            Some(Fix {
                 label: tell!("Take hole {ring} away", "Quitar el hueco {ring}"),
-                edit: Edit::PutFace(less),
+                edit: Edit::PutFace(face.without_hole(ring)?),
             })
         }
         _ => None,

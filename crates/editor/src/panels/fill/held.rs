@@ -5,6 +5,7 @@ use crate::desk::Pointed;
 use crate::panels::quiet;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{Edit, FaceId, Penetration};
+use chalkcourse_limits::Against;
 use chalkcourse_plan::{Fill, HeldBack, What, Win};
 use egui::{Frame, Key, Margin, Sense, Stroke, Ui, WidgetInfo};
 
@@ -99,17 +100,14 @@ fn line(ui: &mut Ui, words: &str, name: &str, move_help: Option<&str>) -> Row {
 /// What a line speaks of, to be held.
 fn selection_of(document: &Document, face: FaceId, what: What) -> Selection {
     let edges = document.plan().layout.face(face).map_or(&[][..], |(_, on)| &on.edges);
-    match what {
-        What::Setback { edge }
-        | What::FireRidge { edge }
-        | What::FireHip { edge }
-        | What::RidgeCourses { edge } => edges
-            .get(edge)
+    match what.against {
+        Against::Side { side, .. } | Against::Hole { side, .. } => edges
+            .iter()
+            .find(|edge| edge.id == side)
             .map_or(Selection::Face(face), |edge| Selection::Side { face, ring: edge.ring, side: edge.side }),
-        What::Edge { ring, side } => Selection::Side { face, ring, side },
-        What::Penetration(id) => Selection::Penetration(id),
-        What::Block(id) => Selection::Block(id),
-        What::Pathway => Selection::Face(face),
+        Against::Penetration(id) => Selection::Penetration(id),
+        Against::Block(id) => Selection::Block(id),
+        Against::Border | Against::Pathway => Selection::Face(face),
     }
 }
 

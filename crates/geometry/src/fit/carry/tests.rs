@@ -64,7 +64,12 @@ fn random_rows(dice: &mut Dice, count: usize, length: usize) -> Vec<Row> {
                 gaps.push((at as f64, end as f64));
                 at = end + 1 + dice.below(7);
             }
-            (k, gaps)
+            // As the lowest row, half of them have less room.
+            let foot = (dice.below(2) == 0).then(|| {
+                let less = |&(a, b): &(f64, f64)| (a + dice.below(3) as f64, b - dice.below(6) as f64);
+                gaps.iter().map(less).filter(|(a, b)| a <= b).collect()
+            });
+            Row { k, free: gaps, foot }
         })
         .collect()
 }
@@ -85,24 +90,26 @@ fn runs_equal_every_layout() {
         let (count, length) = [(2, 24), (3, 20), (4, 16)][dice.below(3)];
         let rows = random_rows(&mut dice, count, length);
         let pitch = [4.0, 5.0][dice.below(2)];
-        let found = Carried::new(&rows, pitch, Round::Lay);
+        let found = Carried::new(&rows, pitch, Round::Lay, false);
         let slow = (0..count)
             .map(|base| {
-                let rows: Vec<Vec<f64>> = rows[base..].iter().map(|row| halves(&row.1)).collect();
-                every_layout(&rows, pitch, None)
+                let lowest = halves(rows[base].lowest());
+                let above = rows[base + 1..].iter().map(|row| halves(&row.free));
+                every_layout(&std::iter::once(lowest).chain(above).collect::<Vec<_>>(), pitch, None)
             })
             .max()
             .unwrap();
         assert!(found.exact);
-        assert_eq!(found.count(false), slow, "seed {seed}: pitch {pitch}, {rows:?}");
-        assert_eq!(Carried::new(&rows, pitch, Round::Bound).count(false), slow);
-        let tiles = found.tiles(false);
+        assert_eq!(found.count(), slow, "seed {seed}: pitch {pitch}, {rows:?}");
+        assert_eq!(Carried::new(&rows, pitch, Round::Bound, false).count(), slow);
+        let tiles = found.tiles();
         assert_eq!(tiles.len(), slow);
         let base = tiles.iter().map(|t| t.0).min().unwrap_or(0);
         for &(row, x) in &tiles {
             let line =
                 |row: usize| -> Vec<f64> { tiles.iter().filter(|t| t.0 == row).map(|t| t.1).collect() };
-            assert!(rows[row].1.iter().any(|g| g.0 <= x && x <= g.1), "seed {seed}: {x} in row {row}");
+            let room = if row == base { rows[row].lowest() } else { &rows[row].free };
+            assert!(room.iter().any(|g| g.0 <= x && x <= g.1), "seed {seed}: {x} in row {row}");
             assert!(line(row).windows(2).all(|p| p[1] - p[0] >= pitch));
             assert!(
                 row == base || stands_on(x, &line(row - 1), pitch),
@@ -110,7 +117,7 @@ fn runs_equal_every_layout() {
             );
         }
         total += slow;
-        by_bridge += usize::from(rows.iter().any(|r| r.1.windows(2).any(|g| g[1].0 - g[0].1 <= pitch)));
+        by_bridge += usize::from(rows.iter().any(|r| r.free.windows(2).any(|g| g[1].0 - g[0].1 <= pitch)));
     }
     assert!(total > 1500 && by_bridge > 200, "{total} tiles, {by_bridge} with a bridge");
 }
@@ -118,8 +125,9 @@ fn runs_equal_every_layout() {
 #[test]
 fn a_run_is_broken_where_that_carries_more() {
     // 3.5 pitches: one run of four carries three of the row above, two runs of two carry all four.
-    let rows: Vec<Row> = vec![(0, vec![(0.0, 7.0)]), (1, vec![(0.0, 2.0), (5.0, 7.0)])];
-    assert_eq!(Carried::new(&rows, 2.0, Round::Lay).count(false), 8);
+    let row = |k: usize, free: Vec<(f64, f64)>| Row { k, free, foot: None };
+    let rows = [row(0, vec![(0.0, 7.0)]), row(1, vec![(0.0, 2.0), (5.0, 7.0)])];
+    assert_eq!(Carried::new(&rows, 2.0, Round::Lay, false).count(), 8);
 }
 
 #[test]
@@ -130,11 +138,13 @@ fn merged_remainders_leave_a_bound_and_a_layout() {
         let rows: Vec<Row> = (0..24)
             .map(|k| {
                 let cut = dice.between(15.0, 30.0);
-                (k, vec![(dice.between(0.0, 5.0), cut), (cut + 1.5, dice.between(55.0, 60.0))])
+                let free = vec![(dice.between(0.0, 5.0), cut), (cut + 1.5, dice.between(55.0, 60.0))];
+                Row { k, free, foot: None }
             })
             .collect();
-        let (low, high) = (Carried::new(&rows, 1.0, Round::Lay), Carried::new(&rows, 1.0, Round::Bound));
-        assert!(low.count(false) <= high.count(false) && low.tiles(false).len() == low.count(false));
+        let (low, high) =
+            (Carried::new(&rows, 1.0, Round::Lay, false), Carried::new(&rows, 1.0, Round::Bound, false));
+        assert!(low.count() <= high.count() && low.tiles().len() == low.count());
         merged += usize::from(!low.exact);
     }
     assert!(merged > 0);

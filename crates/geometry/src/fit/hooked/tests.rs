@@ -146,8 +146,8 @@ fn a_hip_of_sixty_modules_and_twelve_pipes_is_proved() {
     let (height, module) = (9.99, tile(1.722, 1.134, 0.006));
     let (width, slant) = (height * 2.0, height * 0.45);
     let blocked = (0..12).map(|i| {
-        let share = (f64::from(i) * 0.618_034) % 1.0;
-        let v = height * (0.05 + 0.85 * (f64::from(i) + 0.5) / 12.0);
+        let share = (i as f64 * 0.618_034) % 1.0;
+        let v = height * (0.05 + 0.85 * (i as f64 + 0.5) / 12.0);
         let inset = slant * v / height;
         let at = dvec2(inset + (width - 2.0 * inset) * (0.05 + 0.9 * share), v);
         let shape = if i % 2 == 0 {
@@ -155,10 +155,10 @@ fn a_hip_of_sixty_modules_and_twelve_pipes_is_proved() {
         } else {
             rectangle(at.x - 0.2, at.y - 0.15, 0.4, 0.3)
         };
-        Constraint { id: format!("p{i}"), shape }
+        Constraint { id: i, shape }
     });
     let outline = shape(&[(0.0, 0.0), (width, 0.0), (width - slant, height), (slant, height)]);
-    let allowed = Allowed { region: vec![outline], blocked: blocked.collect(), tolerance: FINE };
+    let allowed = Allowed { region: vec![outline], blocked: blocked.collect(), foot: None, tolerance: FINE };
     let most = proved(&lay(&allowed, &module, &HOOKED));
     for joints in [Joints::Aligned, Joints::Lapped] {
         assert!(lay(&allowed, &module, &RowRules { joints, ..HOOKED }).count() <= most);

@@ -1,6 +1,6 @@
 use super::super::brute::{Dice, face, grid_cells, random_face, rectangle, tile};
 use super::super::tests::never;
-use super::super::{Base, Joints, RowRules, fit_rows};
+use super::super::{Base, Joints, Place, RowRules, fit_rows};
 use super::*;
 use glam::dvec2;
 
@@ -127,7 +127,8 @@ fn no_sampled_grid_beats_it_and_the_largest_is_what_rows_hold() {
         let best = numbers.found.iter().map(of).fold(0.0, f64::max);
         assert!((of(&worth.found[0]) - best).abs() < 1e-6, "seed {seed}");
         for stacks in &numbers.found {
-            let places: Vec<_> = stacks.placed.iter().map(|p| p.rect.min).collect();
+            let place = |p: &Placed| Place { at: p.rect.min, lowest: p.row == 0 };
+            let places: Vec<_> = stacks.placed.iter().map(place).collect();
             assert!(super::super::stands(&allowed, &module, &places).unwrap().into_iter().all(|s| s));
             for p in stacks.placed.iter().filter(|p| p.row > 0) {
                 assert!(stacks.placed.iter().any(|q| (q.row + 1, q.column) == (p.row, p.column)));

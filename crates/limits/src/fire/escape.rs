@@ -1,0 +1,86 @@
+//! Below a window that people leave by in an emergency the roof is free, and a pathway leads to it.
+//!
+//! Source: IRC R324.6.3 / IFC 1205.2.3 (section numbers from memory): no module on the portion of a roof below an emergency
+//! escape and rescue opening, and a pathway of at least 36 in to the opening. A strip straight down the slope is kept, from
+//! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
+//! are not looked at.
+
+use super::exempt;
+use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::off::Off;
+use crate::registry::Limit;
+use crate::site::Site;
+use chalkcourse_geometry::{Convex, Rect, dvec2};
+use chalkcourse_job::PenetrationKind;
+
+pub(crate) const LIMIT: Limit = Limit {
+    code: "fire-escape",
+    missing: |job| {
+        exempt(job).or_else(|| {
+            let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.below_escape.is_some());
+            if !asked {
+                return Some(Off::NotInEdition);
+            }
+            let any = job.penetrations.iter().any(|p| p.kind == PenetrationKind::EscapeWindow);
+            (!any).then_some(Off::NoEscapeWindow)
+        })
+    },
+    keep_outs,
+};
+
+fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    let Some(limit) = site.fire().and_then(|fire| fire.below_escape.as_ref()) else { return };
+    for (window, on) in site.through().filter(|(p, _)| p.kind == PenetrationKind::EscapeWindow) {
+        let wide = limit.value.metres().max(on.bounds.size().x);
+        let middle = on.bounds.centre().x;
+        let low = site.face.bounds.min.y.min(on.bounds.min.y);
+        let strip =
+            Rect { min: dvec2(middle - wide / 2.0, low), max: dvec2(middle + wide / 2.0, on.bounds.min.y) };
+        if strip.size().y <= 0.0 {
+            continue;
+        }
+        found.push(KeepOut {
+            rule: LIMIT.code,
+            against: Against::Penetration(window.id),
+            shape: Shape::Pieces(vec![Convex::rect(&strip)]),
+            reach: 0.0,
+            metric: Metric::OnSlope,
+            held: Held::Module,
+            asked: wide,
+            edges: Vec::new(),
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{INCH, book, gable, just, module, of, through};
+    use crate::{Off, off};
+    use chalkcourse_geometry::{DVec2, Length};
+    use chalkcourse_job::{PenetrationKind, Shape};
+
+    /// IRC R324.6.3: 36 in, half of it to each side of the middle; a wide window has a wide strip.
+    #[test]
+    fn short_of_at_and_beyond_half_a_pathway() {
+        let mut job = gable();
+        job.penetrations = vec![through(PenetrationKind::EscapeWindow, 6.0, 4.5)];
+        just(&job, "fire-escape", (6.0 + 18.0 * INCH, 1.0), DVec2::NEG_X);
+        assert!(
+            of(&job, "fire-escape").iter().all(|keep_out| keep_out.clears(&module(5.5, 5.25))),
+            "above it"
+        );
+        let (along, up) = (Length::from_inches(60.0), Length::from_inches(30.0));
+        job.penetrations[0].shape = Shape::Rectangle { along, up };
+        just(&job, "fire-escape", (6.0 + 30.0 * INCH, 1.0), DVec2::NEG_X);
+    }
+
+    #[test]
+    fn why_nothing_is_asked() {
+        let mut job = gable();
+        assert_eq!(off(&job, "fire-escape"), Some(Off::NoEscapeWindow));
+        book(&mut job).fire_access.as_mut().unwrap().below_escape = None;
+        assert_eq!(off(&job, "fire-escape"), Some(Off::NotInEdition));
+        book(&mut job).fire_access = None;
+        assert_eq!(off(&job, "fire-escape"), Some(Off::NoFireAccess));
+    }
+}

@@ -1,0 +1,39 @@
+//! Room for the fire service: IRC R324.6 and IFC 1205.2 (1204.2 in 2018), or IFC 605.11 of 2012 and 2015, as the rule book says.
+
+pub(crate) mod escape;
+pub(crate) mod hip_valley;
+pub(crate) mod ridge;
+
+use crate::off::Off;
+use crate::site::Site;
+use chalkcourse_geometry::RoofFace;
+use chalkcourse_job::{FireAccess, Job};
+
+/// Why fire access is not asked for in a job at all.
+pub fn exempt(job: &Job) -> Option<Off> {
+    let Some(book) = &job.rule_book.fire_access else { return Some(Off::NoFireAccess) };
+    let site = &job.site.building;
+    if site.detached_uninhabited {
+        return Some(Off::Detached);
+    }
+    let official = site.no_roof_operations.trim();
+    if !official.is_empty() {
+        return Some(Off::NoRoofOperations(official.to_owned()));
+    }
+    let integrated = book.integrated_exempt.as_ref().is_some_and(|limit| limit.value);
+    let read_by = site.integrated_listing_read_by.trim();
+    (integrated && !read_by.is_empty()).then(|| Off::Integrated(read_by.to_owned()))
+}
+
+/// Whether a plane is steep enough for the book to look at.
+pub fn looked_at(fire: &FireAccess, face: &RoofFace) -> bool {
+    // A hair over the exempt pitch is that pitch.
+    face.sound && face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5
+}
+
+impl Site<'_> {
+    /// What the book asks for the fire service on this face; `None` where the face is exempt.
+    pub(crate) fn fire(&self) -> Option<&FireAccess> {
+        self.job.rule_book.fire_access.as_ref().filter(|fire| looked_at(fire, self.face))
+    }
+}

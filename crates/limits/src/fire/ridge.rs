@@ -1,0 +1,130 @@
+//! Both sides of a level ridge are clear, by the share of the plan roof area that the array covers.
+//!
+//! Source: IRC R324.6.2 / IFC 1205.2.2: 18 in for up to 33 % (66 % with sprinklers), 36 in beyond. The share is taken of
+//! the whole roof and exactly 33 % counts as not more; the room is measured in plan, the safe reading of a code
+//! that says neither.
+
+use super::exempt;
+use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::registry::Limit;
+use crate::site::Site;
+use chalkcourse_geometry::{EdgeKind, Length};
+use chalkcourse_job::{FireAccess, Job};
+use chalkcourse_layout::Layout;
+
+pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, keep_outs };
+
+/// How much of the roof the array covers, by what the book asks beside a ridge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Share {
+    /// Up to the share for which the lesser room is asked.
+    Within,
+    /// More than that.
+    Beyond,
+}
+
+impl Share {
+    /// Of a share from 0 to 1; without fire access in the book it is within.
+    pub fn of(job: &Job, share: f64) -> Self {
+        let Some(fire) = &job.rule_book.fire_access else { return Self::Within };
+        let ridge = &fire.ridge;
+        let most = if job.site.building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
+        if share <= most.value + 1e-9 { Self::Within } else { Self::Beyond }
+    }
+
+    /// The clear room beside a ridge that the book asks for it.
+    pub fn room(self, fire: &FireAccess) -> &chalkcourse_job::Limit<Length> {
+        match self {
+            Self::Within => &fire.ridge.up_to_share,
+            Self::Beyond => &fire.ridge.beyond,
+        }
+    }
+
+    /// The clear room beside a ridge that is asked for in a job, metres in plan; 0 where none is.
+    pub fn asked(self, job: &Job) -> f64 {
+        let fire = job.rule_book.fire_access.as_ref().filter(|_| LIMIT.off(job).is_none());
+        fire.map_or(0.0, |fire| self.room(fire).value.metres())
+    }
+}
+
+/// The plan area of the array by the plan area of the whole roof; 0 without a roof.
+pub fn array_share(layout: &Layout) -> f64 {
+    let array: f64 = layout
+        .blocks
+        .iter()
+        .filter_map(|block| {
+            let face = layout.roof.faces.get(block.face).filter(|face| face.sound)?;
+            Some(block.area_under() / face.plane.pitch.slope_factor())
+        })
+        .sum();
+    let roof = layout.roof.plan_area();
+    if roof > 0.0 { array / roof } else { 0.0 }
+}
+
+fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    let Some(fire) = site.fire() else { return };
+    let asked = site.given.share.room(fire).value.metres();
+    for side in site.sides_with(|span| span.kind == EdgeKind::Ridge) {
+        found.push(KeepOut {
+            rule: LIMIT.code,
+            against: side.against(),
+            shape: Shape::Pieces(side.segments()),
+            reach: asked,
+            metric: Metric::InPlan { slope_factor: site.face.plane.pitch.slope_factor() },
+            held: Held::Module,
+            asked,
+            edges: side.edges(),
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Share;
+    use crate::testing::{INCH, SLOPE, book, gable, just, of};
+    use crate::{Off, off};
+    use chalkcourse_geometry::{DVec2, Pitch};
+    use chalkcourse_job::Building;
+
+    /// 18 in of plan.
+    #[test]
+    fn short_of_at_and_beyond_18_in_in_plan() {
+        just(&gable(), "fire-ridge", (3.0, (6.0 - 18.0 * INCH) * SLOPE - 1.134), DVec2::Y);
+    }
+
+    /// IRC R324.6.2 (2018): 18 in up to 33 %, 36 in beyond; with sprinklers 66 % (from memory).
+    #[test]
+    fn the_share_decides() {
+        let mut job = gable();
+        let inches = |share: Share, job: &_| (share.asked(job) / INCH).round();
+        for (share, expect) in [(0.0, 18.0), (0.33, 18.0), (0.331, 36.0), (0.9, 36.0)] {
+            assert_eq!(inches(Share::of(&job, share), &job), expect, "{share}");
+        }
+        job.site.building = Building { sprinklers: true, ..Building::default() };
+        for (share, expect) in [(0.331, 18.0), (0.66, 18.0), (0.661, 36.0)] {
+            assert_eq!(inches(Share::of(&job, share), &job), expect, "{share} with sprinklers");
+        }
+        book(&mut job).off.insert("fire-ridge".into());
+        assert_eq!(Share::Beyond.asked(&job), 0.0);
+    }
+
+    #[test]
+    fn what_is_exempt_is_asked_nothing() {
+        let with = |building: Building| {
+            let mut job = gable();
+            job.site.building = building;
+            (off(&job, "fire-ridge"), of(&job, "fire-ridge").len())
+        };
+        assert_eq!(with(Building::default()), (None, 1));
+        let detached = Building { detached_uninhabited: true, ..Building::default() };
+        assert_eq!(with(detached), (Some(Off::Detached), 0));
+        let found = Building { no_roof_operations: " Chief Ashdown ".into(), ..Building::default() };
+        assert_eq!(with(found), (Some(Off::NoRoofOperations("Chief Ashdown".into())), 0));
+        // The integrated exemption is off in the book, whoever read the listing.
+        let integrated = Building { integrated_listing_read_by: "R. Vale".into(), ..Building::default() };
+        assert_eq!(with(integrated), (None, 1));
+        let mut flat = gable();
+        flat.faces[0].pitch = Pitch::from_rise_in_12(2.0).unwrap();
+        assert!(of(&flat, "fire-ridge").is_empty(), "a plane of 2:12 is not looked at");
+    }
+}

@@ -1,0 +1,71 @@
+//! Side flashing stays clear of the lines that water and caps lie on: valleys and hips.
+//!
+//! Source: the rule book. A valley's lining reaches to both sides of its line (IRC R905.2.8.2, 2018: an open metal valley
+//! is at least 24 in wide) and takes no nail near it; a hip's caps lap over the faces on both sides. How near flashing and
+//! its nails may come is common practice, no source. Measured on the slope, square to the line, from the modules by
+//! as much more as the kit's side flashing reaches.
+
+use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::off::Off;
+use crate::registry::Limit;
+use crate::site::Site;
+use chalkcourse_geometry::{EdgeKind, Length};
+use chalkcourse_job::Job;
+
+pub(crate) const LIMIT: Limit = Limit {
+    code: "valley-hip",
+    missing: |job| {
+        let any = [EdgeKind::Valley, EdgeKind::Hip].into_iter().any(|kind| asked(job, kind).is_some());
+        (!any).then_some(Off::NotInBook)
+    },
+    keep_outs,
+};
+
+/// What a book asks from the line of an edge to the side flashing; `None` for kinds that have no such line.
+fn asked(job: &Job, kind: EdgeKind) -> Option<&chalkcourse_job::Limit<Length>> {
+    let roofing = job.rule_book.roofing.as_ref()?;
+    match kind {
+        EdgeKind::Valley => roofing.valley_clear.as_ref(),
+        EdgeKind::Hip => roofing.hip_clear.as_ref(),
+        _ => None,
+    }
+}
+
+fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    for side in site.sides() {
+        let Some(limit) = asked(site.job, side.kind) else { continue };
+        found.push(KeepOut {
+            rule: LIMIT.code,
+            against: side.against(),
+            shape: Shape::Pieces(side.segments()),
+            reach: limit.value.metres() + site.job.kit.flashing.side.metres(),
+            metric: Metric::OnSlope,
+            held: Held::Module,
+            asked: limit.value.metres(),
+            edges: side.edges(),
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{INCH, SLOPE, book, hip, just, kit, of};
+    use chalkcourse_geometry::{DVec2, Length};
+    use chalkcourse_job::Limit;
+
+    /// The kit's side flashing is 4 in wide and the book asks 5 in beside a hip: 9 in, square to it on the slope.
+    #[test]
+    fn short_of_at_and_beyond_what_is_asked() {
+        let mut job = hip();
+        let source = "common practice".into();
+        let roofing = book(&mut job).roofing.as_mut().unwrap();
+        roofing.hip_clear = Some(Limit { value: Length::from_inches(5.0), source });
+        kit(&mut job).flashing.side = Length::from_inches(4.0);
+        let line = DVec2::new(1.0, SLOPE).normalize();
+        let corner = line * 2.5 + DVec2::new(line.y, -line.x) * 9.0 * INCH;
+        just(&job, "valley-hip", (corner.x, corner.y - 1.134), DVec2::new(-line.y, line.x));
+        assert!((of(&job, "valley-hip")[0].asked - 5.0 * INCH).abs() < 1e-12);
+        book(&mut job).roofing.as_mut().unwrap().hip_clear = None;
+        assert!(of(&job, "valley-hip").is_empty());
+    }
+}

@@ -1,0 +1,50 @@
+//! What is kept free as a pathway for the fire service stays free.
+//!
+//! Source: IRC R324.6.1 / IFC 1205.2.1 (2018 on), or IFC 605.11 (2012, 2015), as the rule book says. Which way a pathway runs
+//! is for a whole layout to say; one that was chosen keeps modules off as any limit does.
+
+use crate::fire::exempt;
+use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::registry::Limit;
+use crate::site::Site;
+use chalkcourse_geometry::Convex;
+
+pub(crate) const LIMIT: Limit = Limit { code: "fire-plane-path", missing: exempt, keep_outs };
+
+fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    found.extend(site.given.kept.iter().map(|kept| KeepOut {
+        rule: LIMIT.code,
+        against: Against::Pathway,
+        shape: Shape::Pieces(vec![Convex::rect(kept)]),
+        reach: 0.0,
+        metric: Metric::OnSlope,
+        held: Held::Module,
+        asked: kept.size().x,
+        edges: Vec::new(),
+    }));
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{gable, module};
+    use crate::{Given, KeepOut, keep_outs};
+    use chalkcourse_geometry::{Rect, dvec2};
+    use chalkcourse_job::Job;
+    use chalkcourse_layout::Layout;
+
+    #[test]
+    fn what_is_kept_stays_free_unless_the_site_is_exempt() {
+        let mut job = gable();
+        let layout = Layout::of(&job);
+        let kept = vec![Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0))];
+        let given = Given { kept, ..Given::as_laid(&job, &layout) };
+        let of = |job: &Job| -> Vec<KeepOut> {
+            let all = keep_outs(job, &layout, 0, &given);
+            all.into_iter().filter(|keep_out| keep_out.rule == "fire-plane-path").collect()
+        };
+        let found = of(&job);
+        assert!(found[0].clears(&module(0.9, 2.0)) && !found[0].clears(&module(0.89, 2.0)));
+        job.site.building.detached_uninhabited = true;
+        assert!(of(&job).is_empty());
+    }
+}

@@ -1,0 +1,65 @@
+use crate::keep_out::KeepOut;
+use crate::off::Off;
+use crate::site::Site;
+use crate::{
+    base_rail, between_blocks, border, clearance, fire, flashing, overlap, pathway, ridge_course, setback,
+};
+use chalkcourse_job::Job;
+
+/// One limit on where a module may stand.
+pub struct Limit {
+    /// The code of its rule, by which a rule book switches it off.
+    pub code: &'static str,
+    /// Why it gives nothing for a job, where a measurement, a section of the book or a site's exemption says so.
+    pub(crate) missing: fn(&Job) -> Option<Off>,
+    /// What it keeps modules off on a face.
+    pub(crate) keep_outs: fn(&Site<'_>, &mut Vec<KeepOut>),
+}
+
+/// All limits.
+pub const LIMITS: &[&Limit] = &[
+    &border::LIMIT,
+    &overlap::LIMIT,
+    &setback::LIMIT,
+    &clearance::LIMIT,
+    &flashing::LIMIT,
+    &ridge_course::LIMIT,
+    &base_rail::LIMIT,
+    &between_blocks::LIMIT,
+    &fire::ridge::LIMIT,
+    &fire::hip_valley::LIMIT,
+    &fire::escape::LIMIT,
+    &pathway::LIMIT,
+];
+
+impl Limit {
+    /// Why it gives nothing for a job; `None` when it is on.
+    pub fn off(&self, job: &Job) -> Option<Off> {
+        if job.rule_book.off.contains(self.code) {
+            return Some(Off::Switched);
+        }
+        (self.missing)(job)
+    }
+}
+
+/// Why the limit of a rule gives nothing for a job; `None` when it is on, and for a rule that is no limit on one module.
+pub fn off(job: &Job, code: &str) -> Option<Off> {
+    LIMITS.iter().find(|limit| limit.code == code)?.off(job)
+}
+
+/// Nothing is ever missing.
+pub(crate) fn nothing_missing(_: &Job) -> Option<Off> {
+    None
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn no_code_is_taken_twice() {
+        let codes: BTreeSet<_> = LIMITS.iter().map(|limit| limit.code).collect();
+        assert_eq!(codes.len(), LIMITS.len());
+    }
+}

@@ -1,0 +1,80 @@
+//! Modules stay away from each kind of edge by that kind's own setback, measured square to the edge on the slope.
+//!
+//! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
+
+use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::off::Off;
+use crate::registry::Limit;
+use crate::site::Site;
+
+pub(crate) const LIMIT: Limit = Limit {
+    code: "setback",
+    missing: |job| job.rule_book.setbacks.is_empty().then_some(Off::NotInBook),
+    keep_outs,
+};
+
+fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    for side in site.sides() {
+        let setback = site.job.rule_book.setback(side.kind).metres();
+        if setback > 0.0 {
+            found.push(KeepOut {
+                rule: LIMIT.code,
+                against: side.against(),
+                shape: Shape::Pieces(side.segments()),
+                reach: setback,
+                metric: Metric::OnSlope,
+                held: Held::Module,
+                asked: setback,
+                edges: side.edges(),
+            });
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::testing::{INCH, SLOPE, book, gable, hip, just, module, of};
+    use crate::{Against, Off, off};
+    use chalkcourse_geometry::{DVec2, EdgeKind};
+
+    #[test]
+    fn each_kind_has_its_own() {
+        // The demo book: rake 12 in, eave 6 in, ridge 18 in.
+        just(&gable(), "setback", (12.0 * INCH, 2.0), DVec2::NEG_X);
+        just(&gable(), "setback", (3.0, 6.0 * INCH), DVec2::NEG_Y);
+        just(&gable(), "setback", (3.0, 6.0 * SLOPE - 1.134 - 18.0 * INCH), DVec2::Y);
+    }
+
+    #[test]
+    fn a_side_is_one_thing_and_so_is_a_hole() {
+        let mut job = gable();
+        let hole = [(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)];
+        job.faces[0].outline.holes.push(hole.map(Into::into).to_vec());
+        let found = of(&job, "setback");
+        assert_eq!(found.len(), 5, "{found:#?}");
+        let holes: Vec<_> = found.iter().filter(|k| matches!(k.against, Against::Hole { .. })).collect();
+        assert!(holes.len() == 1 && holes[0].edges.len() == 4);
+        book(&mut job).setbacks.remove(&EdgeKind::WallLine);
+        assert_eq!(of(&job, "setback").len(), 4);
+    }
+
+    #[test]
+    fn beside_a_hip_it_is_square_to_it_on_the_slope() {
+        let job = hip();
+        let keep_out =
+            of(&job, "setback").into_iter().find(|k| k.against_kind() == Some(EdgeKind::Hip)).unwrap();
+        // The upper left corner of the module at (u, v) on the line u : v = 1 : SLOPE is 2 m along the eave off it.
+        let away = keep_out.distance(&module(4.0, 2.0 * SLOPE - 1.134));
+        assert!((away - 2.0 * SLOPE / (1.0 + SLOPE * SLOPE).sqrt()).abs() < 1e-9, "{away}");
+    }
+
+    #[test]
+    fn switched_off_or_not_in_the_book() {
+        let mut job = gable();
+        book(&mut job).off.insert("setback".into());
+        assert_eq!((off(&job, "setback"), of(&job, "setback")), (Some(Off::Switched), Vec::new()));
+        let mut job = gable();
+        book(&mut job).setbacks.clear();
+        assert_eq!(off(&job, "setback"), Some(Off::NotInBook));
+    }
+}

@@ -1,0 +1,88 @@
+//! What the limits read of one face.
+
+use crate::given::Given;
+use crate::keep_out::Against;
+use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace};
+use chalkcourse_job::Job;
+use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
+
+/// A sound face with all that a limit may read.
+pub(crate) struct Site<'a> {
+    pub(crate) job: &'a Job,
+    pub(crate) layout: &'a Layout,
+    pub(crate) index: usize,
+    pub(crate) face: &'a RoofFace,
+    pub(crate) placed: &'a PlacedFace,
+    pub(crate) given: &'a Given,
+}
+
+/// The stretches of one side that have one kind, or of one hole: that is one thing in the way, not one for each of its sides.
+pub(crate) struct Side<'a> {
+    pub(crate) kind: EdgeKind,
+    /// With their places among the edges of the face.
+    pub(crate) spans: Vec<(usize, &'a EdgeSpan)>,
+}
+
+impl<'a> Site<'a> {
+    pub(crate) fn of(job: &'a Job, layout: &'a Layout, index: usize, given: &'a Given) -> Option<Self> {
+        let face = layout.roof.faces.get(index).filter(|face| face.sound)?;
+        Some(Self { job, layout, index, face, placed: layout.faces.get(index)?, given })
+    }
+
+    /// The border of the face.
+    pub(crate) fn sides(&self) -> Vec<Side<'a>> {
+        self.sides_with(|_| true)
+    }
+
+    /// Those stretches of the border.
+    pub(crate) fn sides_with(&self, counts: impl Fn(&EdgeSpan) -> bool) -> Vec<Side<'a>> {
+        let mut sides: Vec<Side<'a>> = Vec::new();
+        let key = |span: &EdgeSpan| (span.ring, (span.ring == 0).then_some(span.side), span.kind);
+        for (index, span) in self.face.edges.iter().enumerate().filter(|(_, span)| counts(span)) {
+            let same =
+                |side: &&mut Side<'_>| side.spans.first().is_some_and(|(_, own)| key(own) == key(span));
+            match sides.iter_mut().find(same) {
+                Some(side) => side.spans.push((index, span)),
+                None => sides.push(Side { kind: span.kind, spans: vec![(index, span)] }),
+            }
+        }
+        sides
+    }
+
+    /// What comes through the face, with its outline there.
+    pub(crate) fn through(&self) -> impl Iterator<Item = (&'a PlacedPenetration, &'a OnFace)> {
+        self.layout.penetrations.iter().filter_map(|p| Some((p, p.on_face(self.index)?)))
+    }
+
+    /// The blocks on the face that stay.
+    pub(crate) fn standing(&self) -> impl Iterator<Item = &'a PlacedBlock> {
+        let on = self.layout.blocks.iter().filter(|block| block.face == self.index);
+        on.filter(|block| block.bounds.is_some() && self.given.standing.contains(&block.id))
+    }
+
+    /// Whether modules lie, or are to come, on the face beyond a stretch of the border.
+    pub(crate) fn covered_beyond(&self, span: &EdgeSpan) -> bool {
+        span.neighbour
+            .is_some_and(|beyond| self.given.covered.get(beyond.face).is_some_and(|&covered| covered))
+    }
+}
+
+impl Side<'_> {
+    pub(crate) fn against(&self) -> Against {
+        let ids = self.spans.iter().map(|(_, span)| span.id);
+        match (self.spans.first(), ids.min()) {
+            (Some((_, span)), Some(side)) if span.ring == 0 => Against::Side { side, kind: self.kind },
+            (_, Some(side)) => Against::Hole { side, kind: self.kind },
+            _ => Against::Border,
+        }
+    }
+
+    /// The stretches as segments in the frame of the face.
+    pub(crate) fn segments(&self) -> Vec<Convex> {
+        self.spans.iter().map(|(_, span)| Convex::segment(span.frame.0, span.frame.1)).collect()
+    }
+
+    pub(crate) fn edges(&self) -> Vec<usize> {
+        self.spans.iter().map(|(index, _)| *index).collect()
+    }
+}

@@ -1,0 +1,300 @@
+//! As many modules as can be found on a face with nothing open against them by `check`: the judge of what fills claim.
+//!
+//! It knows the rules from the words of the rule book and the kit (`limits`), not from what fills faces, and has the last word from
+//! `check` alone: what it hands out was checked. It may lay several blocks, rows that hook by as much as the book asks, base rails
+//! anywhere that the kit allows, and leave any way for the fire service. What it finds is a floor under the truth, never a
+//! ceiling; it is the same for the same dice.
+//!
+//! - `shape`, `limits`, `room`: where a module may stand
+//! - `rows`, `pieces`: one block; several
+//! - `bands`: modules that need not hook, since blocks may touch
+//! - `corridor`: ways that are left for the fire service
+
+mod bands;
+mod blocks;
+mod corridor;
+mod limits;
+mod pieces;
+mod room;
+mod rows;
+mod shape;
+
+use crate::dice::Dice;
+use crate::verdict::{Open, bare, open_on};
+use chalkcourse_geometry::{DVec2, Roof, dvec2};
+use chalkcourse_job::{FaceId, Job, Orientation, RowJoints};
+use chalkcourse_layout::{Layout, assemble};
+use corridor::corridors;
+use limits::{Given, Limits, MET, fire};
+use pieces::{Field, Search, total};
+use room::Room;
+use rows::{Effort, Laying, Piece};
+use shape::Thing;
+use std::sync::Arc;
+
+/// What may be open against a layout that counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Strict {
+    /// No stop, and no two blocks nearer than the kit asks.
+    Kit,
+    /// No stop: two blocks nearer than the kit asks are a caution, and pass.
+    Stops,
+}
+
+/// How hard to look.
+#[derive(Clone, Copy, Debug)]
+pub struct Budget {
+    /// Times that a part of a layout is laid anew.
+    pub rounds: usize,
+    /// Ways for the fire service that are tried.
+    pub corridors: usize,
+    /// Stops as soon as more than so many are found.
+    pub enough: usize,
+}
+
+impl Budget {
+    /// A second or less on a usual face.
+    pub const QUICK: Self = Self { rounds: 6, corridors: 3, enough: usize::MAX };
+    /// For the long run.
+    pub const LONG: Self = Self { rounds: 60, corridors: 10, enough: usize::MAX };
+
+    /// The same, until more than so many are found.
+    pub fn beyond(self, enough: usize) -> Self {
+        Self { enough, ..self }
+    }
+}
+
+/// A layout by hand: checked.
+#[derive(Clone, Debug)]
+pub struct Hand {
+    /// Modules on the face, those of locked blocks not counted.
+    pub modules: usize,
+    /// The job with them in place.
+    pub job: Job,
+}
+
+/// The most modules found on one face, other faces as they are. Blocks of the face that are not locked make way.
+pub fn climb(job: &Job, face: FaceId, strict: Strict, budget: Budget, seed: u64) -> Hand {
+    let Some(climber) = Climber::of(job, face, strict, budget) else {
+        return Hand { modules: 0, job: job.clone() };
+    };
+    let mut best = Hand { modules: 0, job: blocks::with_pieces(job, face, &[]) };
+    if strict == Strict::Stops {
+        // What keeps the kit's distances passes as well.
+        best = climb(job, face, Strict::Kit, budget, seed);
+    }
+    climber.climb(&mut best, &mut Dice::new(seed));
+    best
+}
+
+/// The most found on some faces, one after the other, each beside those before it: modules of each, and the job.
+pub fn climb_all(
+    job: &Job,
+    faces: &[FaceId],
+    strict: Strict,
+    budget: Budget,
+    seed: u64,
+) -> (Vec<usize>, Job) {
+    let mut job = job.clone();
+    job.blocks.retain(|block| !faces.contains(&block.face) || block.locked);
+    let mut found = Vec::new();
+    for &face in faces {
+        let hand = climb(&job, face, strict, budget, seed);
+        found.push(hand.modules);
+        job = hand.job;
+    }
+    (found, job)
+}
+
+struct Climber<'a> {
+    job: &'a Job,
+    face: FaceId,
+    index: usize,
+    roof: Arc<Roof>,
+    layout: Layout,
+    strict: Strict,
+    budget: Budget,
+    /// What was open before anything was laid here.
+    before: Open,
+}
+
+impl<'a> Climber<'a> {
+    fn of(job: &'a Job, face: FaceId, strict: Strict, budget: Budget) -> Option<Self> {
+        let roof = Arc::new(assemble(job));
+        // What stays: locked blocks of the face, and the other faces.
+        let mut stays = job.clone();
+        stays.blocks.retain(|block| block.face != face || block.locked);
+        let layout = Layout::on_roof(&stays, Arc::clone(&roof));
+        let (index, on) = layout.face(face)?;
+        let steep = job.face(face)?.pitch >= job.kit.least_pitch || job.rule_book.off.contains("pitch");
+        if !on.sound || !steep {
+            return None;
+        }
+        let before = open_on(&bare(job), &roof);
+        Some(Self { job, face, index, roof, layout, strict, budget, before })
+    }
+
+    fn climb(&self, best: &mut Hand, dice: &mut Dice) {
+        let given = |ridge: f64| Given { ridge, beyond: self.beyond() };
+        let rooms: Vec<Given> = match fire(self.job) {
+            None => vec![given(0.0)],
+            Some(fire) => {
+                // The narrower room holds for a small array; a large one needs the wider.
+                let (narrow, wide) =
+                    (fire.ridge.up_to_share.value.metres(), fire.ridge.beyond.value.metres());
+                vec![given(narrow), given(narrow.max(wide))]
+            }
+        };
+        for given in rooms {
+            self.within(given, best, dice);
+        }
+    }
+
+    /// Whether modules lie on a face beyond a hip or a valley.
+    fn beyond(&self) -> bool {
+        let beside = self.layout.roof.faces[self.index].edges.iter().filter_map(|edge| edge.neighbour);
+        beside.into_iter().any(|n| self.layout.blocks.iter().any(|block| block.face == n.face))
+    }
+
+    fn within(&self, given: Given, best: &mut Hand, dice: &mut Dice) {
+        let enough = |best: &Hand| best.modules > self.budget.enough;
+        let field = self.field(given);
+        let free = self.lay(&field, self.budget.rounds, dice);
+        if total(&free) <= best.modules || enough(best) {
+            return;
+        }
+        if self.take(&free, best) {
+            return;
+        }
+        let rects: Vec<_> = free.iter().flat_map(|piece| field.rects(piece)).collect();
+        let ways = corridors(self.job, &self.layout, self.index, &rects, dice);
+        let rounds = self.budget.rounds / 2;
+        for way in ways.iter().take(self.budget.corridors) {
+            if enough(best) {
+                return;
+            }
+            let pieces = self.lay(&field.without(way), rounds, dice);
+            if total(&pieces) > best.modules {
+                self.take(&pieces, best);
+            }
+        }
+        // Too much of the roof is covered for the room beside the ridge: the top goes until it is not.
+        self.trim(free, best);
+        if let Some(way) = ways.first() {
+            self.trim(self.lay(&field.without(way), rounds, dice), best);
+        }
+    }
+
+    /// Takes a layout that is better and passes; whether it passes.
+    fn take(&self, pieces: &[Piece], best: &mut Hand) -> bool {
+        let job = blocks::with_pieces(self.job, self.face, pieces);
+        let passes = self.passes(&job);
+        if passes && total(pieces) > best.modules {
+            *best = Hand { modules: total(pieces), job };
+        }
+        passes
+    }
+
+    /// Takes modules away from the top and the ends of rows while that is still better than the best.
+    fn trim(&self, mut pieces: Vec<Piece>, best: &mut Hand) {
+        while total(&pieces) > best.modules + 1 {
+            let last = pieces.iter_mut().filter(|piece| !piece.rows.is_empty());
+            let Some(piece) =
+                last.max_by(|a, b| (a.foot + a.rows.len() as f64).total_cmp(&(b.foot + b.rows.len() as f64)))
+            else {
+                return;
+            };
+            if let Some(row) = piece.rows.last_mut() {
+                row.pop();
+                if row.is_empty() {
+                    piece.rows.pop();
+                }
+            }
+            pieces.retain(|piece| piece.count() > 0);
+            if self.take(&pieces, best) {
+                return;
+            }
+        }
+    }
+
+    fn passes(&self, job: &Job) -> bool {
+        let open = open_on(job, &self.roof);
+        let none_more = open.stops.is_subset(&self.before.stops);
+        none_more && (self.strict == Strict::Stops || open.near_blocks.is_subset(&self.before.near_blocks))
+    }
+
+    fn lay(&self, field: &Field, rounds: usize, dice: &mut Dice) -> Vec<Piece> {
+        if self.strict == Strict::Stops {
+            return bands::lay(field, rounds / 4, dice);
+        }
+        let effort = Effort { feet: 10 + rounds / 4, stacks: 12 + rounds / 4 };
+        pieces::lay(field, Search { effort, rounds, enough: self.budget.enough }, dice)
+    }
+
+    fn field(&self, given: Given) -> Field {
+        let kit = &self.job.kit;
+        let limits = Limits::of(self.job, &self.layout, self.index, given);
+        let frame = &self.layout.roof.faces[self.index].frame;
+        let (long, short) = (kit.module.length.metres(), kit.module.width.metres());
+        let rooms = kit.orientations.iter().map(|&way| {
+            let size: DVec2 = match way {
+                Orientation::Landscape => dvec2(long, short),
+                Orientation::Portrait => dvec2(short, long),
+            };
+            (way, Room::of(frame, &limits, size))
+        });
+        let apart = match self.strict {
+            Strict::Kit => kit.clearances.between_blocks.metres(),
+            Strict::Stops => 0.0,
+        };
+        let mut field = Field { rooms: rooms.collect(), layings: self.layings(), apart };
+        let locked = self.layout.blocks.iter().filter(|block| block.face == self.index);
+        let rects = locked.flat_map(|block| block.modules.iter().map(|module| module.rect));
+        let stays: Vec<Thing> = rects
+            .map(|rect| match apart > MET {
+                true => {
+                    let corners = rect.corners().to_vec();
+                    Thing::Convex { corners, reach: apart - MET, squeeze: 1.0, less: 0.0 }
+                }
+                false => Thing::Ground { rect, by: MET },
+            })
+            .collect();
+        if !stays.is_empty() {
+            field = field.without(&stays);
+        }
+        field
+    }
+
+    fn layings(&self) -> Vec<Laying> {
+        let (job, kit) = (self.job, &self.job.kit);
+        let off = |rule: &str| job.rule_book.off.contains(rule);
+        let free = kit.laying.joints.contains(&RowJoints::Free) || off("laying");
+        let joints = (!free).then(|| {
+            let share = |joint: &RowJoints| if *joint == RowJoints::HalfLapped { 0.5 } else { 0.0 };
+            kit.laying.joints.iter().map(share).collect::<Vec<f64>>()
+        });
+        let rail = kit.laying.base_rail;
+        let courses = self.layout.faces.get(self.index).map(|face| face.courses);
+        let courses =
+            courses.filter(|c| !rail.anywhere && !off("laying") && c.exposure > MET).map(|courses| {
+                let (from, to) = (rail.above_course_from.metres(), rail.above_course_to.metres());
+                (courses.first, courses.exposure, from - MET * 0.99, to + MET * 0.99)
+            });
+        let hooked = if off("hook") { 0.0 } else { job.rule_book.hooked_share.value };
+        // As near as the kit lets modules come, and as it usually lays them.
+        let least = (kit.reveal.least.metres() - MET * 0.99).max(0.0);
+        [least, least, kit.reveal.usual.metres(), kit.reveal.most.metres()]
+            .map(|reveal| Laying { reveal, hooked, joints: joints.clone(), courses })
+            .to_vec()
+    }
+}
+
+/// Where along the eave one module alone, on its own base rail, may begin at a height of a face's frame: the stretches between
+/// whose ends `check` has no stop that is about the module itself. Metres; pathways are not looked at.
+pub fn starts(job: &Job, face: FaceId, orientation: Orientation, v: f64) -> Vec<(f64, f64)> {
+    let Some(climber) = Climber::of(job, face, Strict::Kit, Budget::QUICK) else { return Vec::new() };
+    let ridge = fire(job).map_or(0.0, |fire| fire.ridge.up_to_share.value.metres());
+    let field = climber.field(Given { ridge, beyond: climber.beyond() });
+    let room = field.rooms.iter().find(|(way, _)| *way == orientation);
+    room.map_or_else(Vec::new, |(_, room)| room.starts(v, true))
+}

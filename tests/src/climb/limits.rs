@@ -1,0 +1,212 @@
+//! The limits of a rule book and a kit on one module of a face, written from the words of the book.
+//!
+//! Each is one [`Thing`] in the face's frame; a limit counts as met within a tenth of a millimetre, as `check` says it does.
+
+use super::shape::{Thing, hull};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
+use chalkcourse_job::{FireAccess, Job, PathScheme, PenetrationKind};
+use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
+
+/// What is met within this is met.
+pub(super) const MET: f64 = 1e-4;
+
+/// The limits on a face.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Limits {
+    /// On every module.
+    pub(super) modules: Vec<Thing>,
+    /// On the strip of base rail below modules of the lowest row of a block.
+    pub(super) rail: Vec<Thing>,
+    /// How far that strip reaches below them, metres.
+    pub(super) rail_reach: f64,
+}
+
+/// What depends on the whole layout.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Given {
+    /// Room beside a ridge for the fire service, metres in plan.
+    pub(super) ridge: f64,
+    /// Whether modules may lie beyond every hip and valley.
+    pub(super) beyond: bool,
+}
+
+/// Room for the fire service, where the book asks for it and nothing exempts the job.
+pub(super) fn fire(job: &Job) -> Option<&FireAccess> {
+    let fire = job.rule_book.fire_access.as_ref()?;
+    let site = &job.site.building;
+    let listed = fire.integrated_exempt.as_ref().is_some_and(|limit| limit.value);
+    let exempt = site.detached_uninhabited
+        || !site.no_roof_operations.trim().is_empty()
+        || listed && !site.integrated_listing_read_by.trim().is_empty();
+    (!exempt).then_some(fire)
+}
+
+/// Whether a face is steeper than what the book exempts.
+pub(super) fn looked_at(fire: &FireAccess, face: &RoofFace) -> bool {
+    face.sound && face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5
+}
+
+fn on(job: &Job, rule: &str) -> bool {
+    !job.rule_book.off.contains(rule)
+}
+
+impl Limits {
+    pub(super) fn of(job: &Job, layout: &Layout, index: usize, given: Given) -> Self {
+        let mut limits = Self::default();
+        let Some(face) = layout.roof.faces.get(index).filter(|face| face.sound) else { return limits };
+        for edge in &face.edges {
+            limits.edge(job, face, edge, given);
+        }
+        let exposure = layout.faces.get(index).map_or(0.0, |face| face.courses.exposure);
+        if on(job, "ridge-course") && exposure > 0.0 {
+            let room =
+                job.kit.flashing.head.metres() + f64::from(job.rule_book.courses_to_ridge.value) * exposure;
+            let ridges = face.edges.iter().filter(|edge| edge.kind == EdgeKind::Ridge);
+            limits.modules.extend(ridges.map(|edge| {
+                let (a, b) = edge.frame;
+                Thing::Below { a, b, room: room - MET }
+            }));
+        }
+        for penetration in &layout.penetrations {
+            for outline in penetration.on.iter().filter(|on| on.face == index) {
+                limits.penetration(job, face, penetration, outline);
+            }
+        }
+        if let Some(rail) = job.kit.base_rail.filter(|_| on(job, "base-rail")) {
+            limits.rail_reach = job.kit.flashing.base.metres();
+            for edge in &face.edges {
+                let off = if edge.kind == EdgeKind::Eave { rail.least_above_eave.metres() } else { 0.0 };
+                // Modules that keep off by more than that take their rail with them.
+                if on_slope(job, edge) < limits.rail_reach + off + 2.0 * MET {
+                    limits.rail.push(over(edge));
+                    limits.rail.extend((off > 0.0).then(|| near(edge, off, 1.0)));
+                }
+            }
+        }
+        limits
+    }
+
+    fn edge(&mut self, job: &Job, face: &RoofFace, edge: &EdgeSpan, given: Given) {
+        let reach = on_slope(job, edge);
+        self.keep_off(edge, reach, 1.0);
+        // Who keeps off an edge does not lie over it.
+        if reach < 2.0 * MET && on(job, "off-face") {
+            self.modules.push(over(edge));
+        }
+        let Some(fire) = fire(job).filter(|fire| looked_at(fire, face)) else { return };
+        let flat = face.plane.pitch.slope_factor();
+        if edge.kind == EdgeKind::Ridge && on(job, "fire-ridge") {
+            self.keep_off(edge, given.ridge, flat);
+        }
+        let inner = matches!(edge.kind, EdgeKind::Hip | EdgeKind::Valley) && edge.neighbour.is_some();
+        if let Some(limit) = fire.hip_or_valley.as_ref().filter(|_| inner && given.beyond) {
+            self.keep_off(edge, limit.value.metres(), flat);
+        }
+    }
+
+    fn keep_off(&mut self, edge: &EdgeSpan, reach: f64, squeeze: f64) {
+        if reach > 0.0 {
+            self.modules.push(near(edge, reach, squeeze));
+        }
+    }
+
+    fn penetration(&mut self, job: &Job, face: &RoofFace, penetration: &PlacedPenetration, on_face: &OnFace) {
+        if on(job, "clearance") {
+            self.modules.extend(around(&on_face.outline, clearance(job, penetration)));
+            self.modules.extend(strips(job, penetration, on_face));
+        }
+        let asked =
+            fire(job).filter(|fire| looked_at(fire, face)).and_then(|fire| fire.below_escape.as_ref());
+        let window = penetration.kind == PenetrationKind::EscapeWindow && on(job, "fire-escape");
+        if let Some(least) = asked.filter(|_| window) {
+            // From the window to the lower edge of the face, as wide as the window and no narrower than a pathway.
+            let Rect { min, max } = on_face.bounds;
+            let (middle, half) = ((min.x + max.x) / 2.0, least.value.metres().max(max.x - min.x) / 2.0);
+            let low = face.bounds.min.y.min(min.y);
+            let rect = Rect { min: dvec2(middle - half, low), max: dvec2(middle + half, min.y) };
+            self.modules.push(Thing::Ground { rect, by: MET });
+        }
+    }
+}
+
+/// A limit that is nothing still lets nobody lie over the line.
+fn near(edge: &EdgeSpan, reach: f64, squeeze: f64) -> Thing {
+    Thing::Convex { corners: vec![edge.frame.0, edge.frame.1], reach: reach - MET, squeeze, less: 0.0 }
+}
+
+/// How far modules keep off an edge, measured on the slope: its setback, or what keeps their side flashing off the line that
+/// water or caps lie on.
+fn on_slope(job: &Job, edge: &EdgeSpan) -> f64 {
+    let book = &job.rule_book;
+    let setback = if on(job, "setback") { book.setback(edge.kind).metres() } else { 0.0 };
+    let asked = book.roofing.as_ref().and_then(|roofing| match edge.kind {
+        EdgeKind::Valley => roofing.valley_clear.as_ref(),
+        EdgeKind::Hip => roofing.hip_clear.as_ref(),
+        _ => None,
+    });
+    let flashing = asked.map_or(0.0, |limit| limit.value.metres() + job.kit.flashing.side.metres());
+    if on(job, "valley-hip") { setback.max(flashing) } else { setback }
+}
+
+/// A rectangle may not lie over an edge.
+fn over(edge: &EdgeSpan) -> Thing {
+    Thing::Convex { corners: vec![edge.frame.0, edge.frame.1], reach: 0.0, squeeze: 1.0, less: MET }
+}
+
+/// The clearance all around: the penetration's own, or that of its kind.
+fn clearance(job: &Job, penetration: &PlacedPenetration) -> f64 {
+    let own = job.penetration(penetration.id).and_then(|p| p.clearance);
+    own.unwrap_or_else(|| job.rule_book.clearance(penetration.kind)).metres()
+}
+
+fn around(outline: &Polygon, clearance: f64) -> Vec<Thing> {
+    let (reach, less) = if clearance <= MET { (0.0, MET) } else { (clearance - MET, 0.0) };
+    if hull(outline.outer.clone()).len() == outline.outer.len() {
+        return vec![Thing::Convex { corners: outline.outer.clone(), reach, squeeze: 1.0, less }];
+    }
+    let mut things: Vec<Thing> = outline
+        .sides()
+        .map(|(_, _, a, b)| Thing::Convex { corners: vec![a, b], reach, squeeze: 1.0, less })
+        .collect();
+    things.push(Thing::Middle(outline.clone()));
+    things
+}
+
+/// Straight above and below, as wide as it is, where the book asks more there than all around and nobody decided for this one.
+fn strips(job: &Job, penetration: &PlacedPenetration, on_face: &OnFace) -> Vec<Thing> {
+    let book = &job.rule_book;
+    if job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some()) {
+        return Vec::new();
+    }
+    let around = clearance(job, penetration);
+    let Rect { min, max } = on_face.bounds;
+    let mut things = Vec::new();
+    let reach = |limits: &std::collections::BTreeMap<PenetrationKind, chalkcourse_job::Limit<_>>| {
+        limits
+            .get(&penetration.kind)
+            .map_or(0.0, |limit: &chalkcourse_job::Limit<chalkcourse_geometry::Length>| limit.value.metres())
+    };
+    let (above, below) = (reach(&book.clearances_above), reach(&book.clearances_below));
+    if above > around {
+        let rect = Rect { min: dvec2(min.x, max.y), max: dvec2(max.x, max.y + above) };
+        things.push(Thing::Ground { rect, by: MET });
+    }
+    if below > around {
+        let rect = Rect { min: dvec2(min.x, min.y - below), max: dvec2(max.x, min.y) };
+        things.push(Thing::Ground { rect, by: MET });
+    }
+    things
+}
+
+/// How many pathways a face needs on itself: none where the book asks for them on the whole roof alone.
+pub(super) fn on_each_slope(fire: &FireAccess, face: &RoofFace) -> usize {
+    match fire.scheme.value {
+        PathScheme::WholeRoof => 0,
+        PathScheme::EachSlope => 1 + usize::from(face.edges.iter().all(|edge| edge.kind != EdgeKind::Hip)),
+    }
+}
+
+/// Corners of a rectangle in plan.
+pub(super) fn in_plan(face: &RoofFace, rect: &Rect) -> [DVec2; 4] {
+    rect.corners().map(|p| face.plane.to_plan(p))
+}

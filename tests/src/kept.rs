@@ -1,0 +1,75 @@
+//! Layouts by hand that beat a claim once, kept as small jobs in `tests/data/claims`.
+
+use crate::top;
+use chalkcourse_job::{FaceId, Job, Kit, PriceList, RuleBook, load};
+use serde::Deserialize;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+/// One of them: a job with the layout in place, and what was claimed of the face.
+#[derive(Clone, Debug)]
+pub struct Kept {
+    /// What is told of it.
+    pub told: Told,
+    /// The job.
+    pub job: Job,
+}
+
+/// A line of the list.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Told {
+    /// The file beside the list.
+    pub file: String,
+    /// The face that the layout is on.
+    pub face: u32,
+    /// Modules on it.
+    pub modules: usize,
+    /// What no layout was to exceed.
+    pub claimed: usize,
+    /// What the claim left out.
+    pub why: String,
+}
+
+/// The folder.
+pub fn folder() -> PathBuf {
+    top().join("tests/data/claims")
+}
+
+/// All of them.
+///
+/// # Errors
+/// The list or a job can't be read.
+pub fn all() -> Result<Vec<Kept>, String> {
+    let path = folder().join("list.json");
+    let text = std::fs::read_to_string(&path).map_err(|error| format!("{}: {error}", path.display()))?;
+    let list: Vec<Told> =
+        serde_json::from_str(&text).map_err(|error| format!("{}: {error}", path.display()))?;
+    list.into_iter()
+        .map(|told| {
+            let job = load(&folder().join(&told.file)).map_err(|error| error.to_string())?;
+            Ok(Kept { told, job })
+        })
+        .collect()
+}
+
+impl Kept {
+    /// The face.
+    pub fn face(&self) -> FaceId {
+        FaceId(self.told.face)
+    }
+}
+
+/// A job without what no rule reads: parts but the module and the underlayment of the listing, prices, cautions.
+pub fn small(job: &Job) -> Job {
+    let mut kit = Kit::clone(&job.kit);
+    let underlayment = kit.fire.as_ref().map(|fire| fire.underlayment.clone());
+    kit.parts.retain(|part| part.number == kit.module.part || Some(&part.number) == underlayment.as_ref());
+    for part in &mut kit.parts {
+        part.needs.clear();
+    }
+    kit.crews.clear();
+    let book = RuleBook { cautions: Vec::new(), ..RuleBook::clone(&job.rule_book) };
+    let prices = PriceList { prices: Default::default(), ..PriceList::clone(&job.prices) };
+    Job { kit: Arc::new(kit), rule_book: Arc::new(book), prices: Arc::new(prices), ..job.clone() }
+}

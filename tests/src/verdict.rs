@@ -1,0 +1,153 @@
+//! What the program says about a job, as the judge of claims reads it. All that the judge asks of the program under test goes
+//! through here: the rules' findings, the modules of a face, what a fill claims.
+
+use chalkcourse_geometry::Roof;
+use chalkcourse_job::{Amount, FaceId, Job, Sticks, apply};
+use chalkcourse_layout::{Layout, assemble};
+use chalkcourse_plan::{FillError, Mode, Size, Target, Way, Worth, fill, fill_edit};
+use chalkcourse_rules::Severity;
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+/// What `check` has against a job, by key.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Open {
+    /// Stops that nobody waived.
+    pub stops: BTreeSet<String>,
+    /// Pairs of blocks that the kit wants farther apart: a caution.
+    pub near_blocks: BTreeSet<String>,
+}
+
+/// What `check` has against a job.
+pub fn open(job: &Job) -> Open {
+    open_on(job, &Arc::new(assemble(job)))
+}
+
+/// The same on a roof that was put together before.
+pub fn open_on(job: &Job, roof: &Arc<Roof>) -> Open {
+    let layout = Layout::on_roof(job, Arc::clone(roof));
+    let mut open = Open::default();
+    for finding in chalkcourse_rules::check(job, &layout) {
+        if finding.waived.is_some() {
+            continue;
+        }
+        if finding.severity == Severity::Stop {
+            open.stops.insert(finding.key.clone());
+        }
+        if finding.code == "between-blocks" {
+            open.near_blocks.insert(finding.key);
+        }
+    }
+    open
+}
+
+/// The job without any block: what is against that is against the roof, not against an array.
+pub fn bare(job: &Job) -> Job {
+    Job { blocks: Vec::new(), ..job.clone() }
+}
+
+/// Modules on a face.
+pub fn modules_on(job: &Job, face: FaceId) -> usize {
+    job.blocks.iter().filter(|block| block.face == face).map(|block| block.cells().count()).sum()
+}
+
+/// What a fill found on one face, and what it says that no layout exceeds.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Claim {
+    /// The face.
+    pub face: FaceId,
+    /// Modules laid.
+    pub laid: usize,
+    /// "At most" so many.
+    pub most: usize,
+    /// In words.
+    pub words: String,
+}
+
+/// The usual fill of some faces: the claim of each, and the job with all of them in place.
+///
+/// # Errors
+/// A face that can't be filled.
+pub fn claims(job: &Job, faces: &[FaceId]) -> Result<(Vec<Claim>, Job), FillError> {
+    claims_of(job, faces, Mode::SlidingRows)
+}
+
+/// The same for one way of filling.
+///
+/// # Errors
+/// A face that can't be filled.
+pub fn claims_of(job: &Job, faces: &[FaceId], mode: Mode) -> Result<(Vec<Claim>, Job), FillError> {
+    let fills = fill(job, faces, mode, &|| false)?;
+    let after =
+        fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap_or(job));
+    let claims = fills
+        .into_iter()
+        .map(|fill| Claim { face: fill.face, laid: fill.modules, most: fill.bound, words: fill.claim })
+        .collect();
+    Ok((claims, after))
+}
+
+/// What is said of a number of modules on some faces.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Number {
+    /// They are laid.
+    Laid(usize),
+    /// The faces hold so many at most.
+    TooMany(usize),
+    /// Something else.
+    Refused(String),
+}
+
+/// What is said when just so many modules are asked for, as compact as can be.
+pub fn number(job: &Job, faces: &[FaceId], modules: usize) -> Number {
+    let mode = Mode::ToNumber(Target { size: Size::Modules(modules), way: Way::Compact });
+    match claims_of(job, faces, mode) {
+        Ok((claims, _)) => Number::Laid(claims.iter().map(|claim| claim.laid).sum()),
+        Err(FillError::TooFew { most, .. }) => Number::TooMany(most),
+        Err(error) => Number::Refused(error.to_string()),
+    }
+}
+
+/// The most worth that a fill by worth claims for a face, with modules of a worth; `None` where it claims none.
+pub fn most_worth(job: &Job, face: FaceId, module: f64) -> Option<f64> {
+    let mode = Mode::ByWorth(Worth { module, by_area: false });
+    let fills = fill(job, &[face], mode, &|| false).ok()?;
+    fills.first()?.measure.as_ref().map(|measure| measure.bound)
+}
+
+/// A cut list of the order that is told to buy the least: the part, the runs that it is for, the rule of its sticks, and what it
+/// buys. Metres.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LeastCuts {
+    /// The part.
+    pub part: String,
+    /// Lengths of the runs.
+    pub runs: Vec<f64>,
+    /// How they may be made.
+    pub sticks: Sticks,
+    /// What is bought.
+    pub bought: f64,
+}
+
+/// All cut lists of a job's order that say that nothing less can be bought.
+pub fn least_cuts(job: &Job) -> Vec<LeastCuts> {
+    let plan = chalkcourse_plan::evaluate(job);
+    let terms = plan.takeoff.lines.iter().flat_map(|line| line.terms.iter().map(move |term| (line, term)));
+    terms
+        .filter_map(|(line, term)| {
+            let cuts = term.cuts.as_ref().filter(|cuts| cuts.proved)?;
+            let Amount::Cut(sticks) = &term.each else { return None };
+            Some(LeastCuts {
+                part: line.name.clone(),
+                runs: term.places.iter().map(|place| place.amount).collect(),
+                sticks: sticks.clone(),
+                bought: cuts.bought,
+            })
+        })
+        .collect()
+}
+
+/// Faces that the kit may stand on.
+pub fn steep_enough(job: &Job) -> Vec<FaceId> {
+    job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch).map(|face| face.id).collect()
+}

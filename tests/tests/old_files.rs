@@ -1,0 +1,71 @@
+//! Files of older versions: they say today what they said then. `tests/data/version-1` has the samples as that version wrote
+//! them, and one more with all that named sides by ring and corner.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
+
+use chalkcourse_geometry::{EdgeKind, Length, SideId};
+use chalkcourse_job::{FaceId, Job, job_from_text, job_to_text, load};
+use chalkcourse_layout::Layout;
+use chalkcourse_rules::check;
+use chalkcourse_tests::{samples, top};
+use std::path::Path;
+
+fn old(name: &str) -> Job {
+    load(&top().join("tests/data/version-1").join(name)).unwrap()
+}
+
+#[test]
+fn the_samples_of_version_1_are_the_jobs_that_they_were() {
+    for (name, job) in samples::all() {
+        let mut old = old(name);
+        // What comes with the program may have changed since; it is data of its own.
+        (old.kit, old.rule_book, old.prices) = (job.kit.clone(), job.rule_book.clone(), job.prices.clone());
+        assert_eq!(old, job, "{name}");
+    }
+}
+
+/// The findings of the marked file, by the program that wrote version 1: the two that a valley stops, the rake and the shaft
+/// of the shed were waived, and a waiver for a side 77 was told as one without a finding.
+#[test]
+fn what_named_sides_by_their_place_names_the_same_sides() {
+    let job = old("marked.chalk.json");
+    let findings = check(&job, &Layout::of(&job));
+    let waived: Vec<(&str, &str)> = findings
+        .iter()
+        .filter_map(|finding| Some((finding.code, finding.waived.as_ref()?.reason.as_str())))
+        .collect();
+    for known in [
+        ("setback", "the valley is lined wide"),
+        ("valley-hip", "the valley is lined wide"),
+        ("setback", "the shaft is coming out"),
+        ("setback", "agreed on site"),
+    ] {
+        assert!(waived.contains(&known), "{known:?} is not waived: {waived:?}");
+    }
+    assert_eq!(waived.len(), 4);
+    let told: Vec<&str> =
+        findings.iter().filter(|f| f.code == "waiver").map(|f| f.required.as_str()).collect();
+    assert_eq!(told, ["setback/block-16/face-2/ring-0-side-77/rake"]);
+
+    // Ring 1, side 1 of the shed is the second side of its hole; side 2 of the outline its ridge.
+    let shed = job.face(FaceId(18)).unwrap();
+    assert_eq!(shed.overruled_kind(SideId(2)), Some(EdgeKind::WallLine));
+    assert_eq!(shed.overruled_kind(SideId(5)), Some(EdgeKind::Step));
+    let spans = &Layout::of(&job).face(shed.id).unwrap().1.edges.clone();
+    let overruled: Vec<_> = spans.iter().filter(|s| s.overruled).map(|s| (s.ring, s.side, s.kind)).collect();
+    assert_eq!(overruled, [(0, 2, EdgeKind::WallLine), (1, 1, EdgeKind::Step)]);
+    let taped = shed.taped_now();
+    assert_eq!((taped.eave, taped.left), (Some(Length::from_mm(9980.0)), Some(Length::from_mm(6710.0))));
+    assert_eq!(taped.of, Some([SideId(0), SideId(2), SideId(3), SideId(1)]));
+
+    // Of the face of a part side 4 of the outline is a step; ring 3 it never had, and that is kept as naming nothing.
+    let south = job.face(FaceId(2)).unwrap();
+    let (.., south_on_roof) = Layout::of(&job).face(south.id).map(|(i, face)| (i, face.clone())).unwrap();
+    let steps: Vec<usize> = south_on_roof.edges.iter().filter(|s| s.overruled).map(|s| s.side).collect();
+    assert!(!steps.is_empty() && steps.iter().all(|side| *side == 4), "{steps:?}");
+    let lost: Vec<EdgeKind> = south.lost_overrules().map(|o| o.kind).collect();
+    assert_eq!(lost, [EdgeKind::Ridge]);
+
+    // Written as today's version it says the same.
+    let again = job_from_text(&job_to_text(&job).unwrap(), Path::new("again")).unwrap();
+    assert_eq!(again, job);
+}
