@@ -6,8 +6,8 @@ use chalkcourse_exchange::{
 };
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{
-    Job, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text, kit_from_text,
-    prices_from_bytes, rule_book_from_text, stock_from_csv,
+    Job, NoFiles, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
+    kit_from_text, prices_from_bytes, rule_book_from_text, script_from_text, stock_from_csv,
 };
 use chalkcourse_plan::{Ends, RaiseAs, evaluate};
 use std::path::Path;
@@ -16,8 +16,9 @@ use std::path::Path;
 pub type Importer = fn(&[u8]);
 
 /// All importers by the name of their fuzz target.
-pub const ALL: [(&str, Importer); 8] = [
+pub const ALL: [(&str, Importer); 9] = [
     ("job", job),
+    ("edits", edits),
     ("kit", kit),
     ("rule_book", rule_book),
     ("prices", prices),
@@ -43,6 +44,19 @@ pub fn job(bytes: &[u8]) {
     let places: u64 = job.blocks.iter().map(|b| u64::from(b.rows) * u64::from(b.columns)).sum();
     if job.faces.len() <= 12 && corners <= 120 && places <= 60 && job.penetrations.len() <= 12 {
         let _ = evaluate(&job);
+    }
+}
+
+/// A file of edits: each that can be done makes a job that is written and opened again as it was.
+pub fn edits(bytes: &[u8]) {
+    let path = Path::new("edits.json");
+    let Some(Ok(script)) = text(bytes).map(|text| script_from_text(text, path)) else { return };
+    let mut job = Job::new("new".to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    for step in script.steps.iter().take(12) {
+        let Ok(next) = step.apply(&job, &NoFiles) else { continue };
+        let back = job_to_text(&next).ok().and_then(|text| job_from_text(&text, path).ok());
+        assert!(back.as_ref() == Some(&next), "{} makes a job that is not opened as it was", step.name());
+        job = next;
     }
 }
 

@@ -15,7 +15,7 @@ use chalkcourse_job::{
 };
 use chalkcourse_limits::Against;
 use chalkcourse_plan::{
-    Fill, Mode, Size, Target, Way, Worth, evaluate, fill, fill_edit, fill_improving, hold_back,
+    Fill, FillError, Mode, Size, Target, Way, Worth, evaluate, fill, fill_edit, fill_improving, hold_back,
 };
 use chalkcourse_rules::Severity;
 use chalkcourse_tests::samples;
@@ -211,6 +211,51 @@ fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists()
     assert_eq!(fills.iter().map(|fill| fill.modules).sum::<usize>(), 12, "12 of 405 W");
     let error = fill(&job, &faces, TO(500, Way::Compact), &|| false).unwrap_err().to_string();
     assert!(error.contains("500 modules were asked for"), "{error}");
+}
+
+/// The most that goes in is told, on one face and on several, with room beside the ridge that grows with the array and beside
+/// locked blocks: that many are laid, and one more is refused with the same number.
+#[test]
+fn one_more_than_fits_is_told_how_many_do() {
+    let most = |job: &Job, faces: &[FaceId], modules: usize| match fill(
+        job,
+        faces,
+        TO(modules, Way::Compact),
+        &|| false,
+    ) {
+        Ok(fills) => panic!("{modules} were laid: {}", fills[0].claim),
+        Err(FillError::TooFew { asked, most, sure }) => {
+            assert!(sure && asked == modules);
+            most
+        }
+        Err(other) => panic!("{other}"),
+    };
+    let mut cases: Vec<(Job, Vec<FaceId>)> = Vec::new();
+    for n in 1..5 {
+        let reveal = builtin_kit().reveal.usual.metres();
+        let wide = 1.722 * f64::from(n) + reveal * f64::from(n - 1) + 1e-6;
+        let job = bare(wide, 1.134 * 2.0 + reveal + 1e-6);
+        assert_eq!(most(&job, &[FaceId(1)], 50), 2 * n as usize);
+        cases.push((job, vec![FaceId(1)]));
+    }
+    let alder = samples::alder_court();
+    let both: Vec<FaceId> = alder.faces.iter().map(|face| face.id).collect();
+    let (_, mut locked) = filled(&alder, both[0], Mode::WholeBlocks(1));
+    locked.blocks.iter_mut().for_each(|block| block.locked = true);
+    cases.extend([(locked, both.clone()), (alder.clone(), both.clone()), (alder, vec![both[0]])]);
+    let quarry = samples::quarry_lane();
+    let steep = quarry.faces.iter().filter(|face| face.pitch >= quarry.kit.least_pitch).take(3);
+    let steep: Vec<FaceId> = steep.map(|face| face.id).collect();
+    cases.push((quarry, steep));
+    for (job, faces) in cases {
+        let fits = most(&job, &faces, 400);
+        assert!(fits > 0);
+        assert_eq!(most(&job, &faces, fits + 1), fits, "{}", job.name);
+        let fills = fill(&job, &faces, TO(fits, Way::Compact), &|| false).unwrap();
+        let locked: usize = job.blocks.iter().filter(|b| b.locked).map(|b| b.cells().count()).sum();
+        assert_eq!(fills.iter().map(|fill| fill.modules).sum::<usize>() + locked, fits, "{}", job.name);
+        assert!(fills.iter().all(|fill| fill.bound >= fill.modules));
+    }
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! The pipeline without a screen: the same job, plan and numbers as in the window.
 
+mod apply;
 mod coursing;
 mod fit;
 mod formats;
@@ -14,7 +15,7 @@ use chalkcourse_plan::{Plan, evaluate};
 use chalkcourse_words::{Language, speak};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 /// Checks, counts and reports a roof with deck-mounted solar.
@@ -74,6 +75,8 @@ enum Command {
     },
     /// Fills faces with the array that no layout under the same rules can beat, with the proof and what holds it back.
     Fit(Box<fit::FitArgs>),
+    /// Does edits of a file on a job: all that the window can do, each answered by what it changed.
+    Apply(Box<apply::Apply>),
     /// Tells the courses of faces: where base rails fall, what is left at the ends, and exposures or places that leave whole
     /// courses.
     Coursing(coursing::CoursingArgs),
@@ -134,7 +137,7 @@ enum Command {
     },
     /// Prints the JSON Schema of a file format.
     Schema {
-        /// Which one: job, kit, rule-book, price-list, findings, plan, takeoff, roof.
+        /// Which one: job, kit, rule-book, price-list, edits, applied, findings, plan, takeoff, roof.
         name: String,
     },
 }
@@ -171,10 +174,7 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     speak(arguments.language.into());
     let done = run(arguments).and_then(|outcome| {
-        match &outcome.out {
-            Some(path) => write_atomically(path, outcome.text.as_bytes())?,
-            None => print(&outcome.text).context("can't write to the screen")?,
-        }
+        deliver(&outcome.text, outcome.out.as_deref())?;
         Ok(outcome.stops)
     });
     match done {
@@ -184,6 +184,14 @@ fn main() -> ExitCode {
             let _ = writeln!(std::io::stderr(), "chalkcourse-cli: {error:#}");
             ExitCode::from(2)
         }
+    }
+}
+
+/// Writes what a command has to say to a file, or to the screen where none is named.
+fn deliver(text: &str, out: Option<&Path>) -> anyhow::Result<()> {
+    match out {
+        Some(path) => Ok(write_atomically(path, text.as_bytes())?),
+        None => print(text).context("can't write to the screen"),
     }
 }
 
@@ -215,6 +223,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
             })
         }),
         Command::Fit(args) => fit::fit(*args),
+        Command::Apply(args) => apply::apply(&args),
         Command::Coursing(args) => coursing::courses(args),
         Command::FitUp(args) => coursing::deck(*args),
         Command::Picture { file, options } => {

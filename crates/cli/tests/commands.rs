@@ -440,3 +440,135 @@ fn leftovers_are_used_first_and_lines_switched_off() {
     assert_eq!((&step["from_stock"], &step["packages"]), (&40.0.into(), &2.into()), "{step}");
     assert!(lines.iter().all(|line| line["number"] != "FH-301"));
 }
+
+/// A folder with a job and a file of edits, and the two paths.
+fn with_edits(edits: &str) -> (tempfile::TempDir, String, String) {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (job, file) = (folder.path().join("job.chalk.json"), folder.path().join("edits.json"));
+    std::fs::copy(sample("alder-court.chalk.json"), &job).expect("copied");
+    std::fs::write(&file, edits).expect("written");
+    let words = |path: &Path| path.to_str().expect("a path of words").to_owned();
+    let (job, file) = (words(&job), words(&file));
+    (folder, job, file)
+}
+
+#[test]
+fn edits_of_a_file_are_done_and_answered() {
+    let (folder, job, file) = with_edits(
+        r#"[{"add-penetration": {"name": "Bath fan", "kind": "vent", "face": "South", "at": ["10 ft", "6 ft"]}},
+            {"change-building": {"wind_mph": 115}},
+            {"set-name": "Alder"}]"#,
+    );
+    let before = std::fs::read(&job).expect("the job");
+    let dry = run(&["apply", &job, &file]);
+    let told = text(&dry);
+    assert!(told.contains("penetration") && told.contains("“Bath fan” added"), "{told}");
+    assert!(told.contains("building.wind_mph none → 115.0") && told.contains("Nothing was saved"), "{told}");
+    assert_eq!(std::fs::read(&job).expect("the job"), before);
+    let to = folder.path().join("after.chalk.json").to_str().expect("words").to_owned();
+    let done = run(&["apply", &job, &file, "--save", &to, "--format", "json"]);
+    let report: serde_json::Value = serde_json::from_str(&text(&done)).expect("JSON");
+    assert_eq!((&report["format"], &report["saved"]), (&"chalkcourse-applied".into(), &to.as_str().into()));
+    let first = &report["edits"][0];
+    assert_eq!(
+        (&first["changes"][0]["what"], &first["changes"][0]["how"]),
+        (&"penetration".into(), &"added".into())
+    );
+    let id = first["changes"][0]["id"].as_u64().expect("the new number");
+    assert_eq!(first["modules"]["before"], first["modules"]["after"]);
+    let after: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(&to).expect("the job")).expect("JSON");
+    let there = after["data"]["penetrations"].as_array().expect("penetrations");
+    assert!(there.iter().any(|one| one["id"] == id && one["name"] == "Bath fan"));
+    assert_eq!((&after["data"]["name"], std::fs::read(&job).expect("the job")), (&"Alder".into(), before));
+    // The exit status is that of what the rules find in the end.
+    let stops = report["edits"][2]["stops"]["after"].as_u64().expect("a number");
+    assert_eq!(done.status.code(), Some(i32::from(stops > 0)), "{report}");
+}
+
+#[test]
+fn no_input_is_written_over_unless_that_is_asked_for() {
+    let (_folder, job, file) = with_edits(r#"{"set-name": "Renamed"}"#);
+    let before = std::fs::read(&job).expect("the job");
+    let over_job = run(&["apply", &job, &file, "--save", &job]);
+    assert_eq!(over_job.status.code(), Some(2));
+    assert!(words_of_error(&over_job).contains("--in-place"), "{}", words_of_error(&over_job));
+    let over_edits = run(&["apply", &job, &file, "--save", &file]);
+    assert!(words_of_error(&over_edits).contains("write over the edits"));
+    let elsewhere = run(&["apply", &job, &file, "--save", &format!("{job}.other"), "--in-place"]);
+    assert!(words_of_error(&elsewhere).contains("another file"), "{}", words_of_error(&elsewhere));
+    assert_eq!(std::fs::read(&job).expect("the job"), before);
+    assert!(!Path::new(&format!("{job}.other")).exists());
+    let done = run(&["apply", &job, &file, "--save", &job, "--in-place"]);
+    assert_eq!(done.status.code(), Some(0), "{}", words_of_error(&done));
+    assert!(std::fs::read_to_string(&job).expect("the job").contains("Renamed"));
+    assert_eq!(std::fs::read(format!("{job}.previous")).expect("the version before"), before);
+}
+
+#[test]
+fn an_edit_that_cannot_be_done_saves_nothing_or_is_left_out() {
+    let (folder, job, file) =
+        with_edits(r#"[{"set-name": "One"}, {"remove-block": "Nowhere"}, {"set-units": "metric"}]"#);
+    let to = folder.path().join("after.chalk.json").to_str().expect("words").to_owned();
+    let stopped = run(&["apply", &job, &file, "--save", &to]);
+    assert_eq!(stopped.status.code(), Some(2));
+    let said = words_of_error(&stopped);
+    assert!(said.contains("edits.json") && said.contains("edit 2 (remove-block)"), "{said}");
+    assert!(said.contains("no block \"Nowhere\"") && text(&stopped).contains("NOT DONE"), "{said}");
+    assert!(!Path::new(&to).exists() && text(&stopped).contains("Nothing was saved"));
+    let going = run(&["apply", &job, &file, "--save", &to, "--keep-going"]);
+    assert_eq!(going.status.code(), Some(2), "what was left out is told");
+    let after: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(&to).expect("the job")).expect("JSON");
+    assert_eq!((&after["data"]["name"], &after["data"]["units"]), (&"One".into(), &"metric".into()));
+    let unreadable = with_edits(r#"[{"set-name": "One"}, {"jump": 1}]"#);
+    let said = words_of_error(&run(&["apply", &unreadable.1, &unreadable.2]));
+    assert!(said.contains("edit 2 of 2") && said.contains("move-corner"), "{said}");
+}
+
+#[test]
+fn edits_come_through_a_pipe_and_onto_a_new_job() {
+    use std::io::Write;
+    use std::process::Stdio;
+    let folder = tempfile::tempdir().expect("a folder");
+    let to = folder.path().join("house.chalk.json").to_str().expect("words").to_owned();
+    let edits = r#"[
+        {"add-part": {"name": "House", "corners": [[0, 0], ["40 ft", 0], ["40 ft", "28 ft"], [0, "28 ft"]], "eave_height": "9 ft",
+                      "treatment": {"slope": "6:12"}, "overhang": "1 ft"}},
+        {"change-side": {"part": "House", "side": 2, "treatment": "gable"}},
+        {"change-side": {"part": "House", "side": 4, "treatment": "gable"}},
+        {"add-block": {"face": "South", "at": ["8 ft", "3 ft"], "rows": 2, "columns": 3}},
+        {"switch-modules": {"block": "A", "off": [{"row": 2, "place": 3}]}}]"#;
+    let mut child = Command::new(env!("CARGO_BIN_EXE_chalkcourse-cli"))
+        .args(["--language", "es", "apply", "new", "-", "--save", &to])
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("the program starts");
+    child.stdin.take().expect("a pipe").write_all(edits.as_bytes()).expect("piped");
+    let done = child.wait_with_output().expect("it ends");
+    let told = text(&done);
+    // In Spanish the faces have Spanish names, and "South" is none of them.
+    assert_eq!(done.status.code(), Some(2), "{told}");
+    assert!(words_of_error(&done).contains("\"Sur\""), "{}", words_of_error(&done));
+    let labelled =
+        format!(r#"{{"format": "chalkcourse-edits", "version": 1, "language": "en", "data": {edits}}}"#);
+    let file = folder.path().join("edits.json");
+    std::fs::write(&file, labelled).expect("written");
+    let file = file.to_str().expect("words");
+    let done = run(&["--language", "es", "apply", "new", file, "--save", &to]);
+    assert!(
+        text(&done).contains("5 módulos") && text(&done).contains("Guardado"),
+        "{}",
+        words_of_error(&done)
+    );
+    let plan = run(&["plan", &to, "--format", "json"]);
+    let report: serde_json::Value = serde_json::from_str(&text(&plan)).expect("JSON");
+    assert_eq!(report["faces"].as_array().expect("faces").len(), 2);
+    assert_eq!(report["summary"]["modules"], 5);
+    let schema: serde_json::Value =
+        serde_json::from_str(&text(&run(&["apply", "--print-schema"]))).expect("JSON");
+    assert_eq!(schema["title"], "chalkcourse-edits");
+    assert_eq!(run(&["apply", &to]).status.code(), Some(2), "edits are wanted");
+}

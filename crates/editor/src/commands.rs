@@ -158,6 +158,10 @@ pub(crate) enum Command {
     CopyPicture,
     /// The drawing on the clipboard, as lines.
     CopySvg,
+    /// The steps since the job was opened, as edits on the clipboard.
+    CopySteps,
+    /// The same in a file.
+    SaveSteps,
     Import,
     ImportFolder,
     RoofReport,
@@ -263,7 +267,7 @@ impl Command {
     ];
 
     /// All that has no key.
-    const WITHOUT_KEYS: [Self; 36] = [
+    const WITHOUT_KEYS: [Self; 38] = [
         Self::Export(OrderFormat::ByPart),
         Self::Export(OrderFormat::ByStage),
         Self::Export(OrderFormat::Workbook),
@@ -275,6 +279,8 @@ impl Command {
         Self::Print(CrewSheet::Build),
         Self::ExportPlan(PlanFormat::Svg),
         Self::CopySvg,
+        Self::CopySteps,
+        Self::SaveSteps,
         Self::Print(CrewSheet::Checklist),
         Self::Print(CrewSheet::Pallet),
         Self::Print(CrewSheet::Claim),
@@ -312,7 +318,7 @@ impl Command {
     pub(crate) fn can(self, document: &Document, desk: &Desk) -> bool {
         match self {
             Self::LeaveLesson => desk.lesson.is_some(),
-            Self::Undo => document.history().undo_label().is_some(),
+            Self::Undo | Self::CopySteps | Self::SaveSteps => document.history().undo_label().is_some(),
             Self::Redo => document.history().redo_label().is_some(),
             Self::Delete => desk.selection != Selection::Nothing || !desk.group.is_empty(),
             Self::HoldAll => !document.job().blocks.is_empty() || !document.job().penetrations.is_empty(),
@@ -352,6 +358,8 @@ impl Command {
             Self::AddOffer => text::ADD_SUPPLIER.now(),
             Self::CopyPicture => text::COPY_PICTURE.now(),
             Self::CopySvg => text::COPY_SVG.now(),
+            Self::CopySteps => text::COPY_STEPS.now(),
+            Self::SaveSteps => text::SAVE_STEPS.now(),
             Self::Print(CrewSheet::Build) => text::PRINT_BUILD.now(),
             Self::ExportPlan(PlanFormat::Svg) => text::EXPORT_SVG.now(),
             Self::Print(CrewSheet::Checklist) => text::PRINT_CHECKLIST.now(),

@@ -442,6 +442,11 @@ impl Editor {
             }
             Command::CopyPicture => self.copy_picture(ctx),
             Command::CopySvg => self.copy_svg(ctx),
+            Command::CopySteps => self.copy_steps(ctx),
+            Command::SaveSteps => {
+                let start = self.suggested("edits.json");
+                self.files.ask(ctx, Ask::Steps, start);
+            }
             Command::Import => self.ask_data(ctx, Ask::Import),
             Command::ImportFolder => self.ask_data(ctx, Ask::ImportFolder),
             Command::RoofReport => self.desk.windows.roof.open = !self.desk.windows.roof.open,

@@ -15,6 +15,8 @@ pub(crate) enum Ask {
     Export(OrderFormat),
     Print(CrewSheet),
     ExportPlan(PlanFormat),
+    /// The steps since the job was opened, as edits.
+    Steps,
     /// A file of buildings; a folder will do too where it is typed.
     Import,
     ImportFolder,
@@ -48,6 +50,7 @@ impl Ask {
                 | Self::Export(_)
                 | Self::Print(_)
                 | Self::ExportPlan(_)
+                | Self::Steps
         )
     }
 

@@ -3,7 +3,7 @@
 use crate::text;
 use chalkcourse_geometry::raise::{RaiseError, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_area};
-use chalkcourse_job::{Face, Job, PartId, PartKind, PartSide, RoofPart};
+use chalkcourse_job::{Face, Job, PartId, PartKind, PartSide, RoofPart, first_free};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{RaiseAs, part_over};
 
@@ -31,7 +31,7 @@ pub(crate) fn new_part(
 ) -> RoofPart {
     let mut part = part_over(job, outline, how);
     part.kind = kind;
-    part.name = free_name(job, kind);
+    part.name = first_free(text::part_kind(kind), |name| job.parts.iter().any(|part| part.name == name));
     let below = outline.bounds().and_then(|bounds| slope_at(layout, bounds.centre()));
     match kind {
         PartKind::Dormer => {
@@ -69,13 +69,6 @@ fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     let face = there.max_by(|a, b| height(&a.plane).total_cmp(&height(&b.plane)))?;
     let heights = face.plan.outer.iter().map(|&p| face.plane.height_at(p));
     Some((face.plane, heights.fold(f64::NEG_INFINITY, f64::max)))
-}
-
-/// "Dormer", or "Dormer 2" where there is one.
-fn free_name(job: &Job, kind: PartKind) -> String {
-    let word = text::part_kind(kind);
-    let mut names = std::iter::once(word.to_owned()).chain((2..).map(|n| format!("{word} {n}")));
-    names.find(|name| job.parts.iter().all(|part| part.name != *name)).unwrap_or_default()
 }
 
 /// The sides of the outline with the way out of each.

@@ -91,6 +91,13 @@ impl Block {
     /// Most modules in one block, so that a slip of the hand can't ask for a million.
     pub const MOST_CELLS: u64 = 10_000;
 
+    /// The first of A, B, … Z, A1 … that is not taken.
+    pub fn free_name(taken: impl Fn(&str) -> bool) -> String {
+        let rounds = std::iter::once(String::new()).chain((1_u64..).map(|round| round.to_string()));
+        let mut names = rounds.flat_map(|round| ('A'..='Z').map(move |letter| format!("{letter}{round}")));
+        names.find(|name| !taken(name)).unwrap_or_default()
+    }
+
     /// How far a row as a whole is shifted to the right.
     pub fn shift(&self, row: u32) -> Length {
         self.shifts.iter().find(|s| (s.row, s.from) == (row, 0)).map_or(Length::ZERO, |s| s.by)
@@ -111,9 +118,15 @@ impl Block {
     pub fn with_size(&self, rows: u32, columns: u32) -> Self {
         let mut block = self.clone();
         (block.rows, block.columns) = (rows.max(1), columns.max(1));
-        block.shifts.retain(|s| s.row < block.rows && s.from < block.columns);
-        block.off.retain(|c| c.row < block.rows && c.column < block.columns);
+        block.forget_beyond();
         block
+    }
+
+    /// Forgets what is said of rows and columns that are not there.
+    pub(crate) fn forget_beyond(&mut self) {
+        let (rows, columns) = (self.rows, self.columns);
+        self.shifts.retain(|s| s.row < rows && s.from < columns);
+        self.off.retain(|c| c.row < rows && c.column < columns);
     }
 
     /// The block with one module switched on or off.

@@ -5,23 +5,35 @@ use crate::{
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_words::{pick, tell};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
 /// The only way from one job to the next.
 ///
 /// A part, face, penetration or block is put whole: one that has a number of the job replaces what was there, a new one
 /// comes to the end and takes its number from [`Job::next_id`].
-#[derive(Clone, Debug, PartialEq)]
+///
+/// As data it is an object with one field that names what is done: `{"remove-block": 7}`. [`Step`](crate::Step) has shorter ways to
+/// say most of them.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Edit {
     /// Puts a part of the house; its roof is raised again.
     PutPart(RoofPart),
     /// Takes a part away with its faces, and the blocks that lie on them.
     RemovePart(PartId),
     /// Moves parts as they are, with the penetrations and blocks on them.
-    MoveParts(Vec<PartId>, PlanMove),
+    MoveParts {
+        /// Which.
+        parts: Vec<PartId>,
+        /// Turned and shifted so.
+        how: PlanMove,
+    },
     /// Turns the faces of a part, and of the parts that it meets, into drawn ones.
     FreePart(PartId),
-    /// Puts a face. Of one that comes from a part, name, datum, courses and overruled edges are a person's to change.
+    /// Puts a face. Of one that comes from a part, name, datum, courses, what was taped and overruled edges are a person's
+    /// to change.
     PutFace(Face),
     /// Takes a drawn face away, and the blocks that lie on it.
     RemoveFace(FaceId),
@@ -58,6 +70,31 @@ pub enum Edit {
 }
 
 impl Edit {
+    /// What each begins with as data.
+    pub(crate) const NAMES: [&str; 21] = [
+        "put-part",
+        "remove-part",
+        "move-parts",
+        "free-part",
+        "put-face",
+        "remove-face",
+        "put-penetration",
+        "remove-penetration",
+        "put-block",
+        "remove-block",
+        "waive",
+        "unwaive",
+        "set-name",
+        "set-site",
+        "set-units",
+        "set-underlay",
+        "set-kit",
+        "set-rule-book",
+        "set-prices",
+        "set-order",
+        "several",
+    ];
+
     /// The edit that changes some decisions about the order of a job.
     pub fn order(job: &Job, how: impl FnOnce(&mut OrderChoices)) -> Self {
         let mut order = (*job.order).clone();
@@ -65,6 +102,9 @@ impl Edit {
         Self::SetOrder(Arc::new(order))
     }
 }
+
+/// No number of a job is larger.
+const MOST_NUMBER: u32 = 1_999_999_999;
 
 /// Why an edit makes no sense. The job stays as it was.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -170,6 +210,17 @@ pub enum EditError {
     /// A waiver needs a reason.
     #[error("{}", tell!("a waiver needs a reason: write why this may be built so", "una dispensa necesita una razón: escriba por qué se puede construir así"))]
     NoReason,
+    /// A number beyond all that a job could need: those after it would run out.
+    #[error("{}", tell!("{_0} can't be the number of anything: numbers go up to {MOST_NUMBER}", "{_0} no puede ser el número de nada: los números llegan hasta {MOST_NUMBER}"))]
+    NoNumber(u32),
+    /// A kit, a rule book or a price list makes no sense.
+    #[error("{what}: {wrong}")]
+    Data {
+        /// Which of them.
+        what: &'static str,
+        /// What is wrong in it, and where.
+        wrong: String,
+    },
     /// A choice about the order makes no sense.
     #[error("{}", tell!("the order: {_0}", "el pedido: {_0}"))]
     Order(String),
@@ -182,16 +233,21 @@ pub enum EditError {
 pub fn apply(job: &Job, edit: &Edit) -> Result<Job, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
-    if touches_parts(edit) {
+    if touches_parts(job, edit) {
         part::follow(&mut next, part::Strictness::Refuse)?;
     }
     Ok(next)
 }
 
-fn touches_parts(edit: &Edit) -> bool {
+/// Whether faces have to follow their parts again.
+fn touches_parts(job: &Job, edit: &Edit) -> bool {
     match edit {
-        Edit::PutPart(_) | Edit::RemovePart(_) | Edit::MoveParts(..) | Edit::FreePart(_) => true,
-        Edit::Several(edits) => edits.iter().any(touches_parts),
+        Edit::PutPart(_) | Edit::RemovePart(_) | Edit::MoveParts { .. } | Edit::FreePart(_) => true,
+        Edit::Several(edits) => edits.iter().any(|edit| touches_parts(job, edit)),
+        // Its height is that of the roof over its datum, the very same as when the job is opened again.
+        Edit::PutFace(face) => {
+            face.from.is_some() && job.face(face.id).is_some_and(|there| there.datum != face.datum)
+        }
         _ => false,
     }
 }
@@ -200,21 +256,18 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
     match edit {
         Edit::PutPart(part) => part::put_part(job, part)?,
         Edit::RemovePart(id) => part::remove_part(job, *id)?,
-        Edit::MoveParts(ids, how) => part::move_parts(job, ids, how)?,
+        Edit::MoveParts { parts, how } => part::move_parts(job, parts, how)?,
         Edit::FreePart(id) => part::free(job, *id)?,
         Edit::PutFace(face) => {
             let mut face = face.clone();
+            fill_from_part(job, &mut face);
             if face.from.is_none() {
                 face.settle_sides(job.face(face.id));
             }
-            let face = &mut face;
-            check_face(face)?;
-            check_follows(job, face)?;
-            if face.from.is_some() {
-                face.height = Length::from_metres(face_height(job, face));
-            }
-            put(&mut job.faces, face, |f| f.id.0);
-            job.next_id = job.next_id.max(face.id.0.saturating_add(1));
+            check_face(&face)?;
+            check_follows(job, &face)?;
+            take_number(job, face.id.0)?;
+            put(&mut job.faces, &face, |f| f.id.0);
         }
         Edit::RemoveFace(id) => {
             if let Some(face) = job.face(*id).filter(|face| face.from.is_some()) {
@@ -225,8 +278,8 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
         }
         Edit::PutPenetration(penetration) => {
             check_penetration(penetration)?;
+            take_number(job, penetration.id.0)?;
             put(&mut job.penetrations, penetration, |p| p.id.0);
-            job.next_id = job.next_id.max(penetration.id.0.saturating_add(1));
         }
         Edit::RemovePenetration(id) => {
             remove(&mut job.penetrations, pick("penetration", "la penetración"), id.0, |p| p.id.0)?;
@@ -236,8 +289,8 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
             if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
                 return Err(EditError::Missing { what: pick("face", "el faldón"), number: block.face.0 });
             }
+            take_number(job, block.id.0)?;
             put(&mut job.blocks, block, |b| b.id.0);
-            job.next_id = job.next_id.max(block.id.0.saturating_add(1));
         }
         Edit::RemoveBlock(id) => remove(&mut job.blocks, pick("block", "el bloque"), id.0, |b| b.id.0)?,
         Edit::Waive(waiver) => {
@@ -263,9 +316,20 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
             check_underlay(underlay.as_ref())?;
             job.underlay.clone_from(underlay);
         }
-        Edit::SetKit(kit) => job.kit = Arc::clone(kit),
-        Edit::SetRuleBook(book) => job.rule_book = Arc::clone(book),
-        Edit::SetPrices(prices) => job.prices = Arc::clone(prices),
+        Edit::SetKit(kit) => {
+            kit.check().map_err(|wrong| EditError::Data { what: pick("the kit", "el kit"), wrong })?;
+            job.kit = Arc::clone(kit);
+        }
+        Edit::SetRuleBook(book) => {
+            let what = pick("the rule book", "el libro de reglas");
+            book.check().map_err(|wrong| EditError::Data { what, wrong })?;
+            job.rule_book = Arc::clone(book);
+        }
+        Edit::SetPrices(prices) => {
+            let what = pick("the price list", "la lista de precios");
+            prices.check().map_err(|wrong| EditError::Data { what, wrong })?;
+            job.prices = Arc::clone(prices);
+        }
         Edit::SetOrder(order) => {
             check_order(order, &job.kit).map_err(EditError::Order)?;
             job.order = Arc::clone(order);
@@ -275,31 +339,44 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
     Ok(())
 }
 
+/// What of a face follows from its part is in no data: it is as the job has it.
+fn fill_from_part(job: &Job, face: &mut Face) {
+    let there = job.face(face.id).filter(|there| there.from.is_some() && there.from == face.from);
+    let Some(there) = there.filter(|_| face.outline.outer.is_empty()) else { return };
+    face.outline.clone_from(&there.outline);
+    face.sides.clone_from(&there.sides);
+    face.kinds.clone_from(&there.kinds);
+    (face.pitch, face.downslope, face.height) = (there.pitch, there.downslope, there.height);
+}
+
+/// Takes a number that something of the job has or gets.
+pub(crate) fn take_number(job: &mut Job, number: u32) -> Result<(), EditError> {
+    if number > MOST_NUMBER {
+        return Err(EditError::NoNumber(number));
+    }
+    job.next_id = job.next_id.max(number + 1);
+    Ok(())
+}
+
 /// A face of a part keeps what follows from the part.
 fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
     let there = job.face(face.id);
-    let holds = match (there.map(|there| (there, there.from)), face.from) {
-        (None | Some((_, None)), None) => true,
-        (Some((there, Some(from))), Some(same)) => {
-            from == same
-                && (&there.outline, &there.sides) == (&face.outline, &face.sides)
-                && there.borders == face.borders
-                && there.kinds == face.kinds
-                && (there.pitch, there.downslope) == (face.pitch, face.downslope)
-                && (there.height == face.height || there.datum != face.datum)
-        }
-        _ => false,
-    };
+    // One number, one face: a face that rests comes back under its own.
+    let rests = job.resting.iter().any(|resting| resting.id == face.id);
+    let holds = !rests
+        && match (there.map(|there| (there, there.from)), face.from) {
+            (None | Some((_, None)), None) => true,
+            (Some((there, Some(from))), Some(same)) => {
+                from == same
+                    && (&there.outline, &there.sides) == (&face.outline, &face.sides)
+                    && there.borders == face.borders
+                    && there.kinds == face.kinds
+                    && (there.pitch, there.downslope) == (face.pitch, face.downslope)
+                    && (there.height == face.height || there.datum != face.datum)
+            }
+            _ => false,
+        };
     if holds { Ok(()) } else { Err(EditError::FollowsPart { name: face.name.clone() }) }
-}
-
-/// The height of a face of a part at a datum that may be a new one.
-fn face_height(job: &Job, face: &Face) -> f64 {
-    match job.face(face.id) {
-        Some(there) if there.datum != face.datum => there.plane().height_at(face.datum),
-        Some(there) => there.height.metres(),
-        None => face.height.metres(),
-    }
 }
 
 fn put<T: Clone>(list: &mut Vec<T>, item: &T, id: impl Fn(&T) -> u32) {

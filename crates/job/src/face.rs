@@ -117,6 +117,11 @@ impl Face {
         face
     }
 
+    /// The face as a drawn one, with what follows from its part written out.
+    pub(crate) fn by_itself(&self) -> Self {
+        Self { from: None, ..self.clone() }
+    }
+
     /// The plane of the face, and so its frame.
     pub fn plane(&self) -> Plane {
         Plane { datum: self.datum.extend(self.height.metres()), pitch: self.pitch, downslope: self.downslope }

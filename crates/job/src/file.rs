@@ -295,7 +295,7 @@ pub(crate) fn data_from_text<T: DeserializeOwned>(
 }
 
 /// The version of a file of a format. A newer one than is known is refused before its fields are looked at.
-fn version(text: &str, path: &Path, format: &str, known: u32) -> Result<u32, FileError> {
+pub(crate) fn version(text: &str, path: &Path, format: &str, known: u32) -> Result<u32, FileError> {
     #[derive(Deserialize)]
     struct Label {
         format: String,
@@ -315,7 +315,7 @@ fn version(text: &str, path: &Path, format: &str, known: u32) -> Result<u32, Fil
     Ok(label.version)
 }
 
-fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
+pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
     let mut deserializer = serde_json::Deserializer::from_str(text);
     let malformed = |field: String, error: &serde_json::Error| FileError::Malformed {
         path: path.to_owned(),

@@ -7,6 +7,8 @@ use std::sync::Arc;
 struct Step {
     label: String,
     job: Arc<Job>,
+    /// What made the job from that of the step before; none for the first.
+    edit: Option<Arc<Edit>>,
     /// The step that it was taken after; none for the first.
     after: Option<usize>,
 }
@@ -59,7 +61,12 @@ impl History {
     pub fn new(job: Job) -> Self {
         let job = Arc::new(job);
         Self {
-            steps: vec![Step { label: pick("open", "abrir").to_owned(), job: Arc::clone(&job), after: None }],
+            steps: vec![Step {
+                label: pick("open", "abrir").to_owned(),
+                job: Arc::clone(&job),
+                edit: None,
+                after: None,
+            }],
             line: vec![0],
             at: 0,
             preview: None,
@@ -86,9 +93,8 @@ impl History {
     /// # Errors
     /// [`EditError`]; the job stays as it was.
     pub fn edit(&mut self, label: &str, edit: &Edit) -> Result<bool, EditError> {
-        self.preview = None;
-        let next = apply(self.settled(), edit)?;
-        Ok(self.push(label.to_owned(), Arc::new(next)))
+        self.preview(label, edit).inspect_err(|_| self.preview = None)?;
+        Ok(self.commit())
     }
 
     /// Shows what a gesture would do, from where it began.
@@ -97,13 +103,14 @@ impl History {
     /// [`EditError`]; what was shown before stays.
     pub fn preview(&mut self, label: &str, edit: &Edit) -> Result<(), EditError> {
         let next = apply(self.settled(), edit)?;
-        self.preview = Some(Step { label: label.to_owned(), job: Arc::new(next), after: None });
+        let (job, edit) = (Arc::new(next), Some(Arc::new(edit.clone())));
+        self.preview = Some(Step { label: label.to_owned(), job, edit, after: None });
         Ok(())
     }
 
     /// Ends a gesture as one step. False when there was none or it changed nothing.
     pub fn commit(&mut self) -> bool {
-        self.preview.take().is_some_and(|step| self.push(step.label, step.job))
+        self.preview.take().is_some_and(|step| self.push(step))
     }
 
     /// Ends a gesture as if it had not been.
@@ -159,6 +166,18 @@ impl History {
         })
     }
 
+    /// The edits that lead from the job as it was opened to the job as it is now, one a step: those that were undone or done in
+    /// another way are not among them, nor is a gesture that is going on.
+    pub fn edits(&self) -> impl Iterator<Item = &Edit> {
+        let line = self.line.iter().take(self.at + 1);
+        line.filter_map(|&step| self.steps.get(step)?.edit.as_deref())
+    }
+
+    /// The job as it was opened.
+    pub fn opened(&self) -> &Arc<Job> {
+        &self.steps[0].job
+    }
+
     /// Goes to the job as it was after a step, aside or not; undo and redo then walk the steps that lead there and on. False for a
     /// number that no step has, and for the step that is now. A gesture that is going on is dropped.
     pub fn jump(&mut self, number: usize) -> bool {
@@ -201,14 +220,14 @@ impl History {
             .is_none_or(|saved| !Arc::ptr_eq(saved, self.settled()) && **saved != **self.settled())
     }
 
-    fn push(&mut self, label: String, job: Arc<Job>) -> bool {
-        if *job == **self.settled() {
+    fn push(&mut self, step: Step) -> bool {
+        if *step.job == **self.settled() {
             return false;
         }
         let after = Some(self.line[self.at]);
         self.line.truncate(self.at + 1);
         self.line.push(self.steps.len());
-        self.steps.push(Step { label, job, after });
+        self.steps.push(Step { after, ..step });
         self.at += 1;
         true
     }
@@ -231,6 +250,29 @@ mod tests {
 
     fn places(history: &History) -> Vec<PastPlace> {
         history.past().map(|step| step.place).collect()
+    }
+
+    /// What the edits make of the job as it was opened.
+    fn replayed(history: &History) -> Job {
+        history.edits().fold(Job::clone(history.opened()), |job, edit| apply(&job, edit).unwrap())
+    }
+
+    #[test]
+    fn the_edits_are_those_that_led_here() {
+        let mut history = start();
+        assert_eq!(history.edits().count(), 3);
+        history.undo();
+        assert!(history.preview("x", &Edit::SetName("x".to_owned())).is_ok());
+        assert_eq!(history.edits().count(), 2);
+        assert!(history.commit());
+        assert_eq!((history.edits().count(), replayed(&history).name.as_str()), (3, "x"));
+        // What changes nothing is no step, and what is refused leaves no gesture behind.
+        assert_eq!(history.edit("x", &Edit::SetName("x".to_owned())), Ok(false));
+        assert!(history.preview("y", &Edit::SetName("y".to_owned())).is_ok());
+        assert!(
+            history.edit("none", &Edit::RemoveBlock(crate::BlockId(99))).is_err() && !history.in_gesture()
+        );
+        assert_eq!((history.edits().count(), history.job().name.as_str()), (3, "x"));
     }
 
     fn start() -> History {
@@ -309,6 +351,9 @@ mod tests {
             let now: Vec<_> = history.past().filter(|step| step.place == Now).collect();
             assert_eq!(now.len(), 1);
             assert_eq!(known[now[0].number], history.job().name);
+            if turn % 50 == 0 {
+                assert_eq!(replayed(&history), **history.job());
+            }
         }
         assert!(known.len() > 100);
     }

@@ -6,6 +6,7 @@
 //! - [`FindingKey`], [`Quantity`], [`Waiver`]: what a rule's finding is named and measured by, and what a person accepts
 //! - [`Underlay`]: a picture under the plan
 //! - [`Edit`], [`apply`]: the only way from one job to the next
+//! - [`Script`]: edits from outside, whole or said shortly; [`differences`] tells what they changed
 //! - [`History`]: undo as earlier jobs; a gesture is one step
 //! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
 //!
@@ -23,6 +24,7 @@ mod history;
 mod holds;
 mod job;
 mod kit;
+mod names;
 mod order;
 mod part;
 mod penetration;
@@ -30,6 +32,7 @@ mod price_table;
 mod prices;
 mod quantity;
 mod rule_book;
+mod script;
 mod source;
 mod table;
 mod taped_deck;
@@ -57,6 +60,7 @@ pub use kit::{
     Group, HoldDown, Kit, Laying, Measure, ModuleSpec, OtherStick, Package, Part, RevealRange, Roll,
     RoofKind, RowJoints, Stage, Sticks, Term, Unit, Waste,
 };
+pub use names::first_free;
 pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, OwnWaste, Pricing, Profit, Received, RoofScope,
     RoofWork, WasteAs, counts_from_csv, stock_from_csv,
@@ -71,6 +75,10 @@ pub use quantity::{Quantity, Required};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
     OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
+};
+pub use script::{
+    EDITS_FORMAT, FieldDifference, Folder, How, JobDifference, NoFiles, Script, Shelf, Spot, Step, StepError,
+    Thing, Wrong, differences, edits_schema, edits_to_text, script_from_text,
 };
 pub use source::{Source, Standing};
 pub use taped_deck::TapedDeck;

@@ -125,13 +125,16 @@ fn is_first(piece: &u32) -> bool {
 }
 
 /// A move in plan that keeps lengths: turned about a point, then shifted.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
 pub struct PlanMove {
     /// Counter-clockwise, in degrees.
     pub turn: f64,
-    /// The point that the turn leaves where it is.
+    /// The point that the turn leaves where it is, in plan: x east, y north, metres.
+    #[schemars(with = "[f64; 2]")]
     pub about: DVec2,
-    /// The shift, in metres.
+    /// The shift after the turn: x east, y north, metres.
+    #[schemars(with = "[f64; 2]")]
     pub by: DVec2,
 }
 

@@ -21,21 +21,7 @@ const FLUSH: f64 = 5e-4;
 
 /// A name for a new block that none of the job has: A, B, … Z, then A1 and on.
 pub fn new_block_name(job: &Job) -> String {
-    free_name(|name| job.blocks.iter().any(|block| block.name == name))
-}
-
-/// The first of A, B, … Z, A1 … that is not taken.
-pub(crate) fn free_name(taken: impl Fn(&str) -> bool) -> String {
-    let mut round = 0_u32;
-    loop {
-        for letter in 'A'..='Z' {
-            let name = if round == 0 { letter.to_string() } else { format!("{letter}{round}") };
-            if !taken(&name) {
-                return name;
-            }
-        }
-        round += 1;
-    }
+    Block::free_name(|name| job.blocks.iter().any(|block| block.name == name))
 }
 
 /// A new block like another one.

@@ -5,6 +5,7 @@
 //! a block that is dragged leaves the roof and most cut lists as they were.
 
 mod access;
+mod applied;
 mod arrange;
 mod cost;
 mod coursing;
@@ -16,6 +17,9 @@ mod roof_report;
 mod room;
 
 pub use access::{PathwayReport, WindFaceReport, WindReport};
+pub use applied::{
+    Application, AppliedReport, AppliedStep, BeforeAfter, applied_report, applied_text, apply_script,
+};
 pub use arrange::{
     Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, make_room, mirror, new_block_name,
     other_slope, slide_clear, split,
@@ -152,6 +156,8 @@ pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
         ("kit", chalkcourse_job::kit_schema().to_value()),
         ("rule-book", chalkcourse_job::rule_book_schema().to_value()),
         ("price-list", chalkcourse_job::price_list_schema().to_value()),
+        ("edits", chalkcourse_job::edits_schema().to_value()),
+        ("applied", schemars::schema_for!(AppliedReport).to_value()),
         ("findings", schemars::schema_for!(FindingsReport).to_value()),
         ("takeoff", chalkcourse_takeoff::takeoff_schema().to_value()),
         ("plan", schemars::schema_for!(PlanReport).to_value()),

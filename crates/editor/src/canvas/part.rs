@@ -109,7 +109,7 @@ pub(super) fn corner_step(
 pub(super) fn move_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
     Step {
         label: text::move_of(name),
-        edit: Edit::MoveParts(parts.to_vec(), PlanMove::shift(by)),
+        edit: Edit::MoveParts { parts: parts.to_vec(), how: PlanMove::shift(by) },
         guides: Vec::new(),
     }
 }
@@ -124,7 +124,7 @@ pub(super) fn nudged(job: &Job, id: PartId, place: PartPlace, by: DVec2) -> Opti
             Some(Action::Edit(text::move_corner_of(&part.name), Edit::PutPart(next)))
         }
         _ => {
-            let edit = Edit::MoveParts(moving(job, id), PlanMove::shift(by));
+            let edit = Edit::MoveParts { parts: moving(job, id), how: PlanMove::shift(by) };
             Some(Action::Edit(text::nudge_of(&part.name), edit))
         }
     }

@@ -1,8 +1,9 @@
-//! The drawing on the clipboard: as it is seen, or as lines that other programs can scale.
+//! What goes to the clipboard: the drawing as it is seen, or as lines that other programs can scale; the steps as edits.
 
 use super::Editor;
 use crate::text;
 use crate::view::View;
+use chalkcourse_job::edits_to_text;
 use chalkcourse_sheets::{face_drawing, plan_drawing, svg};
 use egui::{ColorImage, Context, Rect, ScreenshotCallback, Vec2, ViewportCommand};
 use std::sync::Arc;
@@ -38,5 +39,21 @@ impl Editor {
             }
             None => text::NO_FACE_YET.now().to_owned(),
         };
+    }
+
+    /// Puts the steps since the job was opened on the clipboard as a file of edits.
+    pub(super) fn copy_steps(&mut self, ctx: &Context) {
+        match self.steps_text() {
+            Ok(steps) => {
+                ctx.copy_text(steps);
+                self.desk.said = text::STEPS_COPIED.now().to_owned();
+            }
+            Err(words) => self.wrong(text::CANT_COPY_STEPS.now(), words),
+        }
+    }
+
+    /// The steps since the job was opened as a file of edits; what was undone is not among them.
+    pub(super) fn steps_text(&self) -> Result<String, String> {
+        edits_to_text(self.document.history().edits()).map_err(|error| error.to_string())
     }
 }

@@ -184,6 +184,10 @@ impl Editor {
             Ask::Export(format) => self.write(order(&self.document, format), text::CANT_EXPORT.now(), path),
             Ask::Print(sheet) => self.write(crew_sheet(&self.document, sheet), text::CANT_PRINT.now(), path),
             Ask::ExportPlan(format) => self.export_plan(format, path),
+            Ask::Steps => {
+                let bytes = self.steps_text().map(String::into_bytes);
+                self.write(bytes, text::CANT_COPY_STEPS.now(), path);
+            }
             Ask::Import | Ask::ImportFolder => self.import(ctx, path),
             Ask::SavePicture => self.save_picture(ctx, path),
             Ask::Kit => {

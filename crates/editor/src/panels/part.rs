@@ -150,9 +150,10 @@ fn place(ui: &mut Ui, job: &Job, desk: &Desk, part: &RoofPart, actions: &mut Act
     let mut go = |to: DVec2| {
         let edit = match corner {
             Some((ring, corner)) => part.with_corner_moved(ring, corner, to).map(Edit::PutPart),
-            None => {
-                Some(Edit::MoveParts(crate::canvas::moving_parts(job, part.id), PlanMove::shift(to - from)))
-            }
+            None => Some(Edit::MoveParts {
+                parts: crate::canvas::moving_parts(job, part.id),
+                how: PlanMove::shift(to - from),
+            }),
         };
         actions.extend(edit.map(|edit| Action::Edit(text::move_of(&part.name), edit)));
     };

@@ -92,6 +92,8 @@ fn plan_out(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     for format in PlanFormat::ALL {
         item(ui, Command::ExportPlan(format), !document.job().faces.is_empty(), actions);
     }
+    ui.separator();
+    item(ui, Command::SaveSteps, document.history().undo_label().is_some(), actions);
 }
 
 fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mut Actions) {
@@ -147,7 +149,7 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     item(ui, Command::Delete, Command::Delete.can(document, desk), actions);
     item(ui, Command::HoldAll, Command::HoldAll.can(document, desk), actions);
     ui.separator();
-    for command in [Command::CopyPicture, Command::CopySvg] {
+    for command in [Command::CopyPicture, Command::CopySvg, Command::CopySteps] {
         item(ui, command, command.can(document, desk), actions);
     }
     ui.separator();

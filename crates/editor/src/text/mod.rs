@@ -74,6 +74,16 @@ pub(crate) const PRINT_BUILD: Say =
 pub(crate) const EXPORT_SVG: Say = say("Plan as SVG…", "Planta como SVG…");
 pub(crate) const COPY_PICTURE: Say = say("Copy the drawing as a picture", "Copiar el dibujo como imagen");
 pub(crate) const COPY_SVG: Say = say("Copy the drawing as SVG", "Copiar el dibujo como SVG");
+pub(crate) const COPY_STEPS: Say =
+    say("Copy the steps since opening as edits", "Copiar los pasos desde que se abrió como ediciones");
+pub(crate) const SAVE_STEPS: Say =
+    say("Steps since opening as edits…", "Pasos desde que se abrió como ediciones…");
+pub(crate) const STEPS_COPIED: Say = say(
+    "The steps are on the clipboard as edits: done again on the job as it was opened, they make this one.",
+    "Los pasos están en el portapapeles como ediciones: repetidos sobre la obra tal como se abrió, hacen esta.",
+);
+pub(crate) const CANT_COPY_STEPS: Say =
+    say("The steps could not be written", "No se pudieron escribir los pasos");
 pub(crate) const PICTURE_COPIED: Say =
     say("The drawing is on the clipboard.", "El dibujo está en el portapapeles.");
 pub(crate) const SVG_COPIED: Say =

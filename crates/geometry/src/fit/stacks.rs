@@ -115,7 +115,8 @@ impl Stacks {
 pub struct StacksFound {
     /// By number of tiles, rising; for the greatest worth one entry, which may be without tiles.
     pub found: Vec<Stacks>,
-    /// No layout in the space searched has more tiles.
+    /// No layout in the space searched has more tiles. Where fewer were asked for than this says, some may go in that were
+    /// not looked for; where more were asked for and the search ran to its end, just so many go in.
     pub most: usize,
     /// Different sets of places that were looked into.
     pub sets: usize,
@@ -161,7 +162,7 @@ pub fn fit_stacks(
     let mut search = Search::new(&room, pitch, costs, want, most, stop);
     for (i, (grounded, band)) in bands.iter().enumerate() {
         if !search.hopes(band.bound) {
-            search.ruled_out += bands.len() - i;
+            search.rule_out(bands.len() - i, band.bound);
             break;
         }
         search.grounded = *grounded;
@@ -203,6 +204,8 @@ struct Search<'a> {
     grounded: bool,
     capacity: usize,
     ruled_out: usize,
+    /// What was ruled out holds at most so many.
+    passed: usize,
     /// What was not looked into holds at most so many.
     left_open: usize,
     folds: Vec<(f64, i64)>,
@@ -252,6 +255,7 @@ impl<'a> Search<'a> {
             grounded: false,
             capacity: 0,
             ruled_out: 0,
+            passed: 0,
             left_open: 0,
             folds: Vec::new(),
             stop,
@@ -271,7 +275,8 @@ impl<'a> Search<'a> {
             (from.max(1)..=to.min(self.best.len().saturating_sub(1))).find(better).unwrap_or(usize::MAX);
     }
 
-    /// Whether places that hold so many tiles at most could better what was found.
+    /// Whether places that hold so many tiles at most could better what was found; for a number of tiles also whether more
+    /// go in, as long as there were too few.
     fn hopes(&self, tiles: usize) -> bool {
         match self.want {
             Want::Worth(_) => {
@@ -279,8 +284,13 @@ impl<'a> Search<'a> {
                 let got = self.best.first().and_then(Option::as_ref).map_or(0.0, |found| found.gain);
                 promise > got + 1e-9 * (1.0 + got.abs())
             }
-            Want::Numbers(..) => tiles >= self.open,
+            Want::Numbers(_, to) => tiles >= self.open || (tiles > self.capacity && self.capacity < to),
         }
+    }
+
+    fn rule_out(&mut self, ranges: usize, tiles: usize) {
+        self.ruled_out += ranges;
+        self.passed = self.passed.max(tiles);
     }
 
     /// Looks through base lines from `lo` to `hi` of a band; false when stopped.
@@ -300,7 +310,7 @@ impl<'a> Search<'a> {
             &mut self.folds,
         );
         if !self.hopes(most.0) {
-            self.ruled_out += 1;
+            self.rule_out(1, most.0);
             return true;
         }
         let cuts = grid::meetings(&low, &high, self.pitch[0]);
@@ -346,6 +356,7 @@ impl<'a> Search<'a> {
             rows.iter().map(|row| (row.k, places(&row.free), row.foot.as_ref().map(places))).collect();
         let all: usize = held.iter().flat_map(|row| &row.1).map(|(a, b)| (b - a + 1) as usize).sum();
         if !self.hopes(all) {
+            self.passed = self.passed.max(all);
             return;
         }
         let spans = || held.iter().flat_map(|row| row.1.iter());
@@ -443,7 +454,7 @@ impl<'a> Search<'a> {
             let least = if finished { cost } else { cost.min(left) };
             found.push(Stacks { placed, cost, least });
         }
-        let most = if finished { self.capacity } else { self.capacity.max(self.left_open) };
+        let most = self.capacity.max(self.passed).max(self.left_open);
         StacksFound { found, most, sets: self.seen.len(), ruled_out: self.ruled_out, finished }
     }
 

@@ -1,5 +1,5 @@
 use super::{PlanMove, RoofPart};
-use crate::edit::is_place;
+use crate::edit::{is_place, take_number};
 use crate::{EditError, Job, PartId};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_words::{pick, tell};
@@ -9,7 +9,7 @@ use std::collections::BTreeSet;
 /// eave; a datum whose wall line stays, stays.
 pub(crate) fn put_part(job: &mut Job, part: &RoofPart) -> Result<(), EditError> {
     check_part(part)?;
-    job.next_id = job.next_id.max(part.id.0.saturating_add(1));
+    take_number(job, part.id.0)?;
     let mut part = part.clone();
     let Some(there) = job.parts.iter_mut().find(|there| there.id == part.id) else {
         part.settle_sides(None);

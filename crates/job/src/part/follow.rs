@@ -1,6 +1,6 @@
 use super::worked_out::{Body, Surface};
 use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home, seen, sides};
-use crate::{EditError, Face, FaceId, Job, Overrule, PartId};
+use crate::{EditError, Face, FaceId, Job, Overrule, PartId, first_free};
 use chalkcourse_geometry::{Length, Plane, Polygon};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
@@ -153,11 +153,7 @@ fn free_name(job: &Job, surface: &Surface) -> String {
         }
         _ => way[..1].to_uppercase() + &way[1..],
     };
-    let is_free = |name: &String| !job.faces.iter().chain(&job.resting).any(|face| face.name == *name);
-    std::iter::once(wanted.clone())
-        .chain((2..).map(|n| format!("{wanted} {n}")))
-        .find(is_free)
-        .unwrap_or_default()
+    first_free(&wanted, |name| job.faces.iter().chain(&job.resting).any(|face| face.name == name))
 }
 
 /// A face rests while its side is there, or while a block waits for it.

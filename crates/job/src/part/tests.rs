@@ -164,7 +164,7 @@ fn parts_move_with_all_that_stands_on_them() {
     };
     job = apply(&job, &Edit::PutPenetration(pipe(dvec2(3.0, 1.0)))).unwrap();
     let how = PlanMove { turn: 90.0, about: DVec2::ZERO, by: dvec2(1.0, 2.0) };
-    let next = apply(&job, &Edit::MoveParts(vec![job.parts[0].id], how)).unwrap();
+    let next = apply(&job, &Edit::MoveParts { parts: vec![job.parts[0].id], how }).unwrap();
     assert!(next.penetrations[0].at.distance(dvec2(0.0, 5.0)) < 1e-9);
     assert!(corner_of_block(&next, 0).distance(how.of(corner_of_block(&job, 0))) < 1e-9);
     let turn = next.faces[0].downslope.degrees() - job.faces[0].downslope.degrees();

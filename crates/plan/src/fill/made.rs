@@ -1,7 +1,6 @@
 //! From placed tiles to blocks of a job, and the claim that goes with them.
 
 use super::{Basis, Fill, Laid, Measure, MeasureOf};
-use crate::arrange::free_name;
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
@@ -41,7 +40,7 @@ impl<'a> Maker<'a> {
         let stay = job.blocks.iter().filter(|block| block.face != self.face || block.locked);
         let mut names: Vec<String> = stay.map(|block| block.name.clone()).collect();
         for _ in 0..=nth {
-            let name = free_name(|name| names.iter().any(|taken| taken == name));
+            let name = Block::free_name(|name| names.iter().any(|taken| taken == name));
             names.push(name);
         }
         let like = Block {

@@ -20,7 +20,7 @@ use chalkcourse_geometry::fit::{Allowed, Fit, FitError};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job, Kit, Orientation, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Share, array_share};
-use chalkcourse_words::tell;
+use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 use std::sync::Arc;
 
@@ -195,14 +195,18 @@ pub enum FillError {
     #[error("{0}")]
     Asked(String),
     /// There is not so much room.
-    #[error("{}", tell!("{asked} modules were asked for; the faces hold {most} in one grid each, base rail as the kit allows", "se pidieron {asked} módulos; en los faldones caben {most} en una cuadrícula cada uno, con el riel \
-        base como permite el kit"
+    #[error("{}", tell!(
+        "{asked} modules were asked for; the faces hold {}{most} in one grid each, base rail as the kit allows",
+        "se pidieron {asked} módulos; en los faldones caben {}{most} en una cuadrícula cada uno, con el riel base como permite el kit",
+        if *sure { "" } else { pick("at most ", "como máximo ") }
     ))]
     TooFew {
         /// Asked for.
         asked: usize,
         /// There is room for.
         most: usize,
+        /// Whether there is room for just so many; no more, where the search was stopped.
+        sure: bool,
     },
     /// Locked blocks have more than what was asked for.
     #[error("{}", tell!("{asked} modules were asked for, and locked blocks hold {locked} already: unlock some or ask for more", "se pidieron {asked} módulos, y los bloques fijados ya tienen {locked}: libere algunos o pida más"
@@ -231,6 +235,20 @@ pub enum FillError {
 /// # Errors
 /// [`FillError`] when a face can't carry modules at all.
 pub fn fill(
+    job: &Job,
+    faces: &[FaceId],
+    mode: Mode,
+    stop: &dyn Fn() -> bool,
+) -> Result<Vec<Fill>, FillError> {
+    let fill = |mode| fill_beside_ridges(job, faces, mode, stop);
+    match mode {
+        Mode::ToNumber(target) => fill(mode).map_err(|told| number::most_that_fit(target, told, fill)),
+        _ => fill(mode),
+    }
+}
+
+/// With the clear room beside ridges that the array asks for in the end.
+fn fill_beside_ridges(
     job: &Job,
     faces: &[FaceId],
     mode: Mode,

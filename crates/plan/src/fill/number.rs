@@ -86,7 +86,7 @@ pub(super) fn fill(
     let Some((_, shares)) = share(&offers, number, &cost) else {
         let most: usize = offers.iter().map(|offer| offer.most).sum();
         if all_finished || most < number {
-            return Err(FillError::TooFew { asked, most: most + locked });
+            return Err(FillError::TooFew { asked, most: most + locked, sure: all_finished });
         }
         return Err(FillError::Stopped(asked));
     };
@@ -103,6 +103,29 @@ pub(super) fn fill(
         fills.push(fill);
     }
     Ok(fills)
+}
+
+/// How many go in after all, where more were asked for. Room beside a ridge that grows with the array makes one clear room
+/// hold more than may be laid in it, so that what a single pass tells is an upper end alone; below the right number every
+/// number goes in, since a module at the head of a stack may be left away.
+pub(super) fn most_that_fit(
+    target: Target,
+    told: FillError,
+    fill: impl Fn(Mode) -> Result<Vec<Fill>, FillError>,
+) -> FillError {
+    let FillError::TooFew { asked, most, sure: true } = told else { return told };
+    let (mut fits, mut above) = (0, most + 1);
+    while above - fits > 1 {
+        let number = if above > most { most } else { usize::midpoint(fits, above) };
+        match fill(Mode::ToNumber(Target { size: Size::Modules(number), ..target })) {
+            Ok(_) => fits = number,
+            // Locked blocks hold what they hold.
+            Err(FillError::Locked { locked, .. }) => fits = fits.max(locked.min(above - 1)),
+            Err(FillError::TooFew { sure: true, .. }) => above = number,
+            Err(_) => return FillError::TooFew { asked, most, sure: false },
+        }
+    }
+    FillError::TooFew { asked, most: fits, sure: true }
 }
 
 fn picked<'a>(offers: &'a [Offer], shares: &'a [usize]) -> impl Iterator<Item = &'a Choice> {

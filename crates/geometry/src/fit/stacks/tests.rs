@@ -153,6 +153,35 @@ fn no_sampled_grid_beats_it_and_the_largest_is_what_rows_hold() {
     assert!(full > 500, "{full}");
 }
 
+/// One number alone costs what it costs among all numbers; one that does not go in is told the number that does, and "no more
+/// than" holds for one that does.
+#[test]
+fn one_number_by_itself_is_that_of_all_and_too_many_is_told_how_many_go_in() {
+    let mut told = 0;
+    for seed in 1..80 {
+        let mut dice = Dice::new(seed);
+        let allowed = random_face(&mut dice, 6.0, 4.0);
+        let module = tile(dice.between(0.8, 1.8), dice.between(0.7, 1.3), 0.006);
+        let run = |from, to| {
+            let want = Want::Numbers(from, to);
+            fit_stacks(&allowed, &module, Base::Anywhere, &costs(), want, &never).unwrap()
+        };
+        let all = run(1, 999);
+        for number in 1..=all.most {
+            let alone = run(number, number);
+            assert!(alone.most >= all.most, "seed {seed}: {} for {number}", alone.most);
+            assert!((alone.found[0].cost - all.found[number - 1].cost).abs() < 1e-9, "seed {seed}: {number}");
+        }
+        for more in 1..4 {
+            let none = run(all.most + more, all.most + more);
+            assert!(none.found.is_empty() && none.finished);
+            assert_eq!(none.most, all.most, "seed {seed}: {more} too many");
+            told += 1;
+        }
+    }
+    assert!(told > 200);
+}
+
 #[test]
 fn a_stopped_search_claims_no_more_than_it_knows() {
     let allowed = face(rectangle(0.0, 0.0, 9.3, 5.2), vec![rectangle(3.3, 1.4, 0.3, 0.4)]);

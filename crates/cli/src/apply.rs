@@ -1,0 +1,166 @@
+//! Edits of a file done on a job.
+
+use crate::{Format, Outcome, json};
+use anyhow::{Context, bail};
+use chalkcourse_job::{
+    Folder, Job, Script, builtin_kit, builtin_prices, builtin_rule_book, load, save, script_from_text,
+};
+use chalkcourse_plan::{applied_report, applied_text, apply_script};
+use chalkcourse_words::{pick, tell};
+use clap::Args;
+use std::io::Read;
+use std::path::{Path, PathBuf};
+
+/// What is done, on what, and where it goes.
+#[derive(Args)]
+#[command(after_help = EXAMPLES)]
+pub(crate) struct Apply {
+    /// The job file; the word `new` for a job without a roof.
+    #[arg(required_unless_present = "print_schema")]
+    job: Option<PathBuf>,
+    /// The edits: one, or a list, as JSON; `-` reads them from where the command is piped to.
+    #[arg(required_unless_present = "print_schema")]
+    edits: Option<PathBuf>,
+    /// Writes the job after them. Without it nothing is written: the answer says what would change.
+    #[arg(long, value_name = "PATH")]
+    save: Option<PathBuf>,
+    /// Lets --save name the job file itself; the version before is kept beside it as `.previous`.
+    #[arg(long, requires = "save")]
+    in_place: bool,
+    /// Leaves out an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 all the same.
+    #[arg(long)]
+    keep_going: bool,
+    #[arg(long, value_enum, default_value = "text")]
+    format: Format,
+    /// Writes the answer there instead of to the screen.
+    #[arg(long, value_name = "PATH")]
+    out: Option<PathBuf>,
+    /// Prints the JSON Schema of edits, with a word about each.
+    #[arg(long)]
+    print_schema: bool,
+}
+
+const EXAMPLES: &str = r#"Examples of edits:
+  {"add-penetration": {"kind": "vent", "face": "South", "at": ["12 ft 4 in", "6 ft"], "size": {"square": ["16 in", "16 in"]}}}
+  {"move-corner": {"part": "House", "corner": 3, "by": ["2 ft", 0]}}
+  {"change-side": {"part": "House", "side": 2, "treatment": "gable", "overhang": "18 in"}}
+  {"change-part": {"part": "House", "eave_height": "10 ft"}}
+  {"change-building": {"street_sides": [180], "wind_mph": 115, "sprinklers": true}}
+  {"change-pricing": {"overhead_percent": "12", "profit": {"margin": {"percent": "20"}}}}
+  {"waive": {"key": "setback/…", "reason": "the official agreed, 3 March"}}
+  {"switch-modules": {"block": "A", "off": [{"row": 2, "place": 3}]}}
+
+Things are named by number or name, corners and sides count from 1, a bare number is metres. A session drawn in the window can be
+written as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
+
+Las cosas se nombran por número o nombre, las esquinas y los lados se cuentan desde 1, un número sin unidad son metros. Una
+sesión dibujada en la ventana se puede escribir como tal archivo y repetir sobre la obra tal como se abrió."#;
+
+/// More than this is no list of edits.
+const MOST_BYTES: u64 = 64 << 20;
+
+pub(crate) fn apply(arguments: &Apply) -> anyhow::Result<Outcome> {
+    let (Some(on), Some(edits)) = (&arguments.job, &arguments.edits) else {
+        return Ok(Outcome { text: json(&chalkcourse_job::edits_schema())?, out: None, stops: false });
+    };
+    if let Some(to) = &arguments.save {
+        check_target(to, on, edits, arguments.in_place)?;
+    }
+    let job = if is_new(on) { empty() } else { load(on)? };
+    let (script, folder) = read(edits)?;
+    let done = apply_script(&job, &script, &Folder(folder), arguments.keep_going);
+    let whole = done.refused.is_empty();
+    let saved = match &arguments.save {
+        Some(to) if whole || arguments.keep_going => {
+            save(&done.job, to)?;
+            Some(to.display().to_string())
+        }
+        _ => None,
+    };
+    let text = match arguments.format {
+        Format::Json => json(&applied_report(&done, saved))?,
+        Format::Text => {
+            let mut text = applied_text(&done);
+            text += &match saved {
+                Some(to) => tell!("Saved as {to}.\n", "Guardado como {to}.\n"),
+                None => pick("Nothing was saved.\n", "No se guardó nada.\n").to_owned(),
+            };
+            text
+        }
+    };
+    if let Some(first) = done.refused.first() {
+        crate::deliver(&text, arguments.out.as_deref())?;
+        bail!("{}: {first}", edits.display());
+    }
+    let stops = done.plan.worst() == Some(chalkcourse_rules::Severity::Stop);
+    Ok(Outcome { text, out: arguments.out.clone(), stops })
+}
+
+fn is_new(job: &Path) -> bool {
+    job == Path::new("new")
+}
+
+fn empty() -> Job {
+    let name = pick("New roof", "Techo nuevo").to_owned();
+    Job::new(name, builtin_kit(), builtin_rule_book(), builtin_prices())
+}
+
+/// The steps, and the folder from which they name files.
+fn read(edits: &Path) -> anyhow::Result<(Script, PathBuf)> {
+    let mut text = String::new();
+    if edits == Path::new("-") {
+        std::io::stdin().lock().take(MOST_BYTES).read_to_string(&mut text).context("-")?;
+        return Ok((script_from_text(&text, edits)?, std::env::current_dir()?));
+    }
+    let file = std::fs::File::open(edits).with_context(|| edits.display().to_string())?;
+    file.take(MOST_BYTES).read_to_string(&mut text).with_context(|| edits.display().to_string())?;
+    let folder = std::path::absolute(edits)?.parent().map(Path::to_owned).unwrap_or_default();
+    Ok((script_from_text(&text, edits)?, folder))
+}
+
+/// Refuses to write over what is read, but for the job itself where that is asked for.
+fn check_target(to: &Path, job: &Path, edits: &Path, in_place: bool) -> anyhow::Result<()> {
+    if is_same_file(to, edits) {
+        bail!(tell!(
+            "--save {} would write over the edits: name another file",
+            "--save {} escribiría sobre las ediciones: nombre otro archivo",
+            to.display()
+        ));
+    }
+    let same = !is_new(job) && is_same_file(to, job);
+    if same && !in_place {
+        bail!(tell!(
+            "--save {} would write over the job: name another file, or say --in-place (the version before is kept as .previous)",
+            "--save {} escribiría sobre la obra: nombre otro archivo, o diga --in-place (la versión anterior queda como .previous)",
+            to.display()
+        ));
+    }
+    if in_place && !same {
+        bail!(tell!(
+            "--in-place says that --save names the job itself, and {} is another file",
+            "--in-place dice que --save nombra la obra misma, y {} es otro archivo",
+            to.display()
+        ));
+    }
+    Ok(())
+}
+
+fn is_same_file(one: &Path, other: &Path) -> bool {
+    match (one.canonicalize(), other.canonicalize()) {
+        (Ok(one), Ok(other)) => one == other || is_same_inode(&one, &other),
+        _ => false,
+    }
+}
+
+/// Two names of one file.
+#[cfg(unix)]
+fn is_same_inode(one: &Path, other: &Path) -> bool {
+    use std::os::unix::fs::MetadataExt;
+    let place = |path: &Path| path.metadata().ok().map(|file| (file.dev(), file.ino()));
+    place(one).is_some_and(|at| place(other) == Some(at))
+}
+
+#[cfg(not(unix))]
+fn is_same_inode(_: &Path, _: &Path) -> bool {
+    false
+}

@@ -1,0 +1,176 @@
+//! Changes of blocks.
+
+use super::{Fields, Point, Which, Wrong, find};
+use crate::{Block, BlockId, Cell, Edit, Job, Orientation};
+use chalkcourse_geometry::Length;
+use chalkcourse_words::tell;
+use schemars::JsonSchema;
+use serde::Deserialize;
+use std::collections::BTreeSet;
+
+/// Adds a block.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AddBlock {
+    /// What people call it; the next free letter where none is given.
+    #[serde(default)]
+    name: Option<String>,
+    /// The face that it lies on.
+    face: Which,
+    /// Its lower left corner, from the left end of the face along the eave and from its lowest point up the slope.
+    at: Point,
+    /// Rows, from the eave up.
+    rows: u32,
+    /// Modules in a row.
+    columns: u32,
+    /// How the modules lie; the kit's first way where none is given.
+    #[serde(default)]
+    orientation: Option<Orientation>,
+    /// The gap between neighbouring modules; the kit's usual one where none is given.
+    #[serde(default)]
+    reveal: Option<Length>,
+}
+
+impl AddBlock {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let face = find::face(job, &self.face)?;
+        let taken = |name: &str| job.blocks.iter().any(|block| block.name == name);
+        Ok(Edit::PutBlock(Block {
+            id: BlockId(job.next_id),
+            name: self.name.clone().unwrap_or_else(|| Block::free_name(taken)),
+            face: face.id,
+            at: find::lower_left(face) + self.at.0,
+            rows: self.rows,
+            columns: self.columns,
+            orientation: self.orientation.or(job.kit.orientations.first().copied()).unwrap_or_default(),
+            reveal: self.reveal.unwrap_or(job.kit.reveal.usual),
+            shifts: Vec::new(),
+            off: BTreeSet::new(),
+            locked: false,
+        }))
+    }
+}
+
+/// Changes fields of a block. What lies beyond a smaller one is forgotten.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub(super) struct ChangeBlock {
+    /// The block.
+    block: Which,
+    #[serde(flatten)]
+    fields: Fields<Block>,
+}
+
+impl ChangeBlock {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let there = find::block(job, &self.block)?;
+        let mut changed = self.fields.over(there)?;
+        if changed.rows < there.rows || changed.columns < there.columns {
+            changed.forget_beyond();
+        }
+        Ok(Edit::PutBlock(changed))
+    }
+}
+
+/// Moves a block on its face.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct MoveBlock {
+    /// The block.
+    block: Which,
+    /// Where its lower left corner goes, from the left end of the face and from its lowest point, or
+    #[serde(default)]
+    to: Option<Point>,
+    /// by how much along the eave and up the slope.
+    #[serde(default)]
+    by: Option<Point>,
+}
+
+impl MoveBlock {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let there = find::block(job, &self.block)?;
+        let rests = || Wrong::Rests { block: there.name.clone() };
+        let from = find::lower_left(job.face(there.face).ok_or_else(rests)?);
+        let at = find::moved(there.at - from, self.to, self.by)? + from;
+        Ok(Edit::PutBlock(Block { at, ..there.clone() }))
+    }
+}
+
+/// Switches modules of a block off and on.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct SwitchModules {
+    /// The block.
+    block: Which,
+    /// Places that carry no module any more.
+    #[serde(default)]
+    off: Vec<ModulePlace>,
+    /// Places that carry one again.
+    #[serde(default)]
+    on: Vec<ModulePlace>,
+}
+
+/// A place of a block as sentences count it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct ModulePlace {
+    /// From 1 at the eave.
+    row: u32,
+    /// From 1 at the left.
+    place: u32,
+}
+
+impl ModulePlace {
+    fn cell(self, block: &Block, field: &'static str) -> Result<Cell, Wrong> {
+        let within = |number: u32, most: u32| number.checked_sub(1).filter(|&index| index < most);
+        match (within(self.row, block.rows), within(self.place, block.columns)) {
+            (Some(row), Some(column)) => Ok(Cell { row, column }),
+            _ => {
+                let wrong = tell!(
+                    "block {} has rows 1 to {} and places 1 to {}: there is no row {}, place {}",
+                    "el bloque {} tiene las filas 1 a {} y los lugares 1 a {}: no hay fila {}, lugar {}",
+                    block.name,
+                    block.rows,
+                    block.columns,
+                    self.row,
+                    self.place
+                );
+                Err(Wrong::field(field, wrong))
+            }
+        }
+    }
+}
+
+impl SwitchModules {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let mut block = find::block(job, &self.block)?.clone();
+        for place in &self.off {
+            block.off.insert(place.cell(&block, "off")?);
+        }
+        for place in &self.on {
+            let cell = place.cell(&block, "on")?;
+            block.off.remove(&cell);
+        }
+        Ok(Edit::PutBlock(block))
+    }
+}
+
+/// Shifts a row of a block along the eave.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ShiftRow {
+    /// The block.
+    block: Which,
+    /// Which row, from 1 at the eave.
+    row: u32,
+    /// How far to the right of where it would lie unshifted.
+    by: Length,
+}
+
+impl ShiftRow {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let block = find::block(job, &self.block)?;
+        let cell = ModulePlace { row: self.row, place: 1 }.cell(block, "row")?;
+        Ok(Edit::PutBlock(block.with_shift(cell.row, self.by)))
+    }
+}

@@ -1,0 +1,203 @@
+//! What a person may ask for in a script without writing a whole object.
+
+use super::blocks::{AddBlock, ChangeBlock, MoveBlock, ShiftRow, SwitchModules};
+use super::corners::{AddCorner, MoveCorner, RemoveCorner};
+use super::faces::{AddFace, ChangeFace, OverruleSide};
+use super::fields::Whole;
+use super::parts::{AddCourtyard, AddPart, ChangePart, ChangeSide, MoveParts};
+use super::penetrations::{AddPenetration, ChangePenetration, MovePenetration};
+use super::{Shelf, Which, Wrong, find};
+use crate::{
+    Accepted, Building, Edit, FindingKey, Job, Kit, OrderChoices, PriceList, Pricing, RoofWork, RuleBook,
+    Site, Underlay, Waiver,
+};
+use schemars::JsonSchema;
+use serde::Deserialize;
+use std::sync::Arc;
+
+/// A change said shortly: things by number or name, corners and sides by number, and only what is to be different.
+///
+/// `change-…` puts the fields that are given in place of what was there, and `null` takes one away; `put-…` and `set-…` of [`Edit`]
+/// put a whole thing.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[expect(clippy::enum_variant_names, reason = "the variants are the words that people write: `change-block`")]
+pub(super) enum Change {
+    AddPart(AddPart),
+    AddCourtyard(AddCourtyard),
+    ChangePart(ChangePart),
+    ChangeSide(ChangeSide),
+    MoveParts(MoveParts),
+    /// Takes a part away with its faces, and the blocks that lie on them.
+    RemovePart(Which),
+    /// Turns the faces of a part, and of the parts that it meets, into drawn ones.
+    FreePart(Which),
+    MoveCorner(MoveCorner),
+    AddCorner(AddCorner),
+    RemoveCorner(RemoveCorner),
+    AddFace(AddFace),
+    ChangeFace(ChangeFace),
+    OverruleSide(OverruleSide),
+    /// Takes a drawn face away, and the blocks that lie on it.
+    RemoveFace(Which),
+    AddPenetration(AddPenetration),
+    ChangePenetration(ChangePenetration),
+    MovePenetration(MovePenetration),
+    /// Takes a penetration away.
+    RemovePenetration(Which),
+    AddBlock(AddBlock),
+    ChangeBlock(ChangeBlock),
+    MoveBlock(MoveBlock),
+    SwitchModules(SwitchModules),
+    ShiftRow(ShiftRow),
+    /// Takes a block away.
+    RemoveBlock(Which),
+    Waive(Waive),
+    /// Changes what rules know of the house and the place: streets, eave height, wind, sprinklers, deck and more.
+    ChangeBuilding(Whole<Building>),
+    /// Changes address, notes, place.
+    ChangeSite(Whole<Site>),
+    /// Changes overhead and profit.
+    ChangePricing(Whole<Pricing>),
+    /// Changes how much of the roof is stripped and covered anew.
+    ChangeRoofWork(Whole<RoofWork>),
+    /// Changes other decisions about the order.
+    ChangeOrder(Whole<OrderChoices>),
+    /// Changes fields of the kit.
+    ChangeKit(Whole<Kit>),
+    /// Changes fields of the rule book.
+    ChangeRuleBook(Whole<RuleBook>),
+    /// Changes fields of the price list.
+    ChangePrices(Whole<PriceList>),
+    /// Changes how the picture under the plan lies.
+    ChangeUnderlay(Whole<Underlay>),
+    /// Takes the kit of a file, looked for from where the script is.
+    TakeKit(String),
+    /// Takes a rule book: the name of one that comes with the program, or a file.
+    TakeRuleBook(String),
+    /// Takes the price list of a file.
+    TakePrices(String),
+}
+
+/// Accepts a finding, or changes the reason.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Waive {
+    /// The stable key of the finding, as `check --format json` gives it.
+    key: FindingKey,
+    /// What is accepted: left out, it is what the finding measures when the edit is done.
+    #[serde(default)]
+    accepted: Option<Accepted>,
+    /// Why it is accepted.
+    reason: String,
+    /// Who accepted it.
+    #[serde(default)]
+    by: String,
+    /// The day, as the person writes it.
+    #[serde(default)]
+    date: String,
+}
+
+impl Change {
+    /// The words that only a change begins with, or a change as well as an [`Edit`].
+    pub(super) const NAMES: [&str; 37] = [
+        "add-part",
+        "add-courtyard",
+        "change-part",
+        "change-side",
+        "move-parts",
+        "remove-part",
+        "free-part",
+        "move-corner",
+        "add-corner",
+        "remove-corner",
+        "add-face",
+        "change-face",
+        "overrule-side",
+        "remove-face",
+        "add-penetration",
+        "change-penetration",
+        "move-penetration",
+        "remove-penetration",
+        "add-block",
+        "change-block",
+        "move-block",
+        "switch-modules",
+        "shift-row",
+        "remove-block",
+        "waive",
+        "change-building",
+        "change-site",
+        "change-pricing",
+        "change-roof-work",
+        "change-order",
+        "change-kit",
+        "change-rule-book",
+        "change-prices",
+        "change-underlay",
+        "take-kit",
+        "take-rule-book",
+        "take-prices",
+    ];
+
+    /// The edit that this is on a job. Pure, but for files that it names: those come from the shelf.
+    pub(super) fn edit(&self, job: &Job, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
+        let order = |order| Edit::SetOrder(Arc::new(order));
+        let there = || OrderChoices::clone(&job.order);
+        Ok(match self {
+            Self::AddPart(change) => change.edit(job)?,
+            Self::AddCourtyard(change) => change.edit(job)?,
+            Self::ChangePart(change) => change.edit(job)?,
+            Self::ChangeSide(change) => change.edit(job)?,
+            Self::MoveParts(change) => change.edit(job)?,
+            Self::RemovePart(which) => Edit::RemovePart(find::part(job, which)?.id),
+            Self::FreePart(which) => Edit::FreePart(find::part(job, which)?.id),
+            Self::MoveCorner(change) => change.edit(job)?,
+            Self::AddCorner(change) => change.edit(job)?,
+            Self::RemoveCorner(change) => change.edit(job)?,
+            Self::AddFace(change) => change.edit(job),
+            Self::ChangeFace(change) => change.edit(job)?,
+            Self::OverruleSide(change) => change.edit(job)?,
+            Self::RemoveFace(which) => Edit::RemoveFace(find::face(job, which)?.id),
+            Self::AddPenetration(change) => change.edit(job)?,
+            Self::ChangePenetration(change) => change.edit(job)?,
+            Self::MovePenetration(change) => change.edit(job)?,
+            Self::RemovePenetration(which) => Edit::RemovePenetration(find::penetration(job, which)?.id),
+            Self::AddBlock(change) => change.edit(job)?,
+            Self::ChangeBlock(change) => change.edit(job)?,
+            Self::MoveBlock(change) => change.edit(job)?,
+            Self::SwitchModules(change) => change.edit(job)?,
+            Self::ShiftRow(change) => change.edit(job)?,
+            Self::RemoveBlock(which) => Edit::RemoveBlock(find::block(job, which)?.id),
+            Self::Waive(Waive { key, accepted, reason, by, date }) => Edit::Waive(Waiver {
+                key: key.clone(),
+                accepted: accepted.clone(),
+                reason: reason.clone(),
+                by: by.clone(),
+                date: date.clone(),
+            }),
+            Self::ChangeBuilding(change) => {
+                let building = change.over(&job.site.building)?;
+                Edit::SetSite(Site { building, ..job.site.clone() })
+            }
+            Self::ChangeSite(change) => Edit::SetSite(change.over(&job.site)?),
+            Self::ChangePricing(change) => {
+                order(OrderChoices { pricing: change.over(&job.order.pricing)?, ..there() })
+            }
+            Self::ChangeRoofWork(change) => {
+                order(OrderChoices { roof: change.over(&job.order.roof)?, ..there() })
+            }
+            Self::ChangeOrder(change) => order(change.over(&job.order)?),
+            Self::ChangeKit(change) => Edit::SetKit(Arc::new(change.over(&job.kit)?)),
+            Self::ChangeRuleBook(change) => Edit::SetRuleBook(Arc::new(change.over(&job.rule_book)?)),
+            Self::ChangePrices(change) => Edit::SetPrices(Arc::new(change.over(&job.prices)?)),
+            Self::ChangeUnderlay(change) => {
+                let there = job.underlay.as_ref().ok_or(Wrong::NoUnderlay)?;
+                Edit::SetUnderlay(Some(change.over(there)?))
+            }
+            Self::TakeKit(file) => Edit::SetKit(Arc::new(shelf.kit(file)?)),
+            Self::TakeRuleBook(file) => Edit::SetRuleBook(shelf.rule_book(file)?),
+            Self::TakePrices(file) => Edit::SetPrices(Arc::new(shelf.prices(file)?)),
+        })
+    }
+}

@@ -1,0 +1,139 @@
+//! Corners of parts and of drawn faces, moved, added and taken away.
+
+use super::{Point, Spot, Which, Wrong, find};
+use crate::{Edit, Face, Job, RoofPart};
+use chalkcourse_geometry::raise::SideRef;
+use chalkcourse_geometry::{DVec2, Polygon};
+use chalkcourse_words::tell;
+use schemars::JsonSchema;
+use serde::Deserialize;
+
+/// Moves a corner of a part or of a drawn face.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct MoveCorner {
+    /// The part, or
+    #[serde(default)]
+    part: Option<Which>,
+    /// the drawn face.
+    #[serde(default)]
+    face: Option<Which>,
+    /// Which corner.
+    corner: Spot,
+    /// Where it goes in plan, or
+    #[serde(default)]
+    to: Option<Point>,
+    /// by how much.
+    #[serde(default)]
+    by: Option<Point>,
+}
+
+/// Adds a corner on a side of a part or of a drawn face.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AddCorner {
+    /// The part, or
+    #[serde(default)]
+    part: Option<Which>,
+    /// the drawn face.
+    #[serde(default)]
+    face: Option<Which>,
+    /// Which side.
+    side: Spot,
+    /// Where in plan; the middle of the side where none is given.
+    #[serde(default)]
+    at: Option<Point>,
+}
+
+/// Takes a corner of a part or of a drawn face away.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RemoveCorner {
+    /// The part, or
+    #[serde(default)]
+    part: Option<Which>,
+    /// the drawn face.
+    #[serde(default)]
+    face: Option<Which>,
+    /// Which corner.
+    corner: Spot,
+}
+
+/// What has corners that are moved by hand.
+enum Cornered<'a> {
+    Part(&'a RoofPart),
+    Face(&'a Face),
+}
+
+impl<'a> Cornered<'a> {
+    fn of(job: &'a Job, part: Option<&Which>, face: Option<&Which>) -> Result<Self, Wrong> {
+        match (part, face) {
+            (Some(part), None) => Ok(Self::Part(find::part(job, part)?)),
+            (None, Some(face)) => Ok(Self::Face(find::face(job, face)?)),
+            _ => Err(Wrong::OneOf { one: "part", other: "face" }),
+        }
+    }
+
+    fn outline(&self) -> &Polygon {
+        match self {
+            Self::Part(part) => &part.outline,
+            Self::Face(face) => &face.outline,
+        }
+    }
+
+    fn corner(&self, at: SideRef) -> Option<DVec2> {
+        self.outline().rings().nth(at.ring)?.get(at.side).copied()
+    }
+
+    fn put(
+        &self,
+        part: impl FnOnce(&RoofPart) -> Option<RoofPart>,
+        face: impl FnOnce(&Face) -> Option<Face>,
+    ) -> Option<Edit> {
+        match self {
+            Self::Part(there) => part(there).map(Edit::PutPart),
+            Self::Face(there) => face(there).map(Edit::PutFace),
+        }
+    }
+}
+
+impl MoveCorner {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
+        let none = || find::no_spot("corner", self.corner, of.outline());
+        let SideRef { ring, side } = self.corner.0;
+        let to = find::moved(of.corner(self.corner.0).ok_or_else(none)?, self.to, self.by)?;
+        of.put(|part| part.with_corner_moved(ring, side, to), |face| face.with_corner_moved(ring, side, to))
+            .ok_or_else(none)
+    }
+}
+
+impl AddCorner {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
+        let none = || find::no_spot("side", self.side, of.outline());
+        let SideRef { ring, side } = self.side.0;
+        let from = of.corner(self.side.0).ok_or_else(none)?;
+        let next =
+            of.corner(SideRef { ring, side: side + 1 }).or_else(|| of.corner(SideRef { ring, side: 0 }));
+        let at = self.at.map_or((from + next.ok_or_else(none)?) / 2.0, |at| at.0);
+        of.put(|part| part.with_corner_added(ring, side, at), |face| face.with_corner_added(ring, side, at))
+            .ok_or_else(none)
+    }
+}
+
+impl RemoveCorner {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
+        let SideRef { ring, side } = self.corner.0;
+        of.corner(self.corner.0).ok_or_else(|| find::no_spot("corner", self.corner, of.outline()))?;
+        let without = of.put(|part| part.without_corner(ring, side), |face| face.without_corner(ring, side));
+        without.ok_or_else(|| {
+            let wrong = tell!(
+                "an outline of three corners keeps them all",
+                "un contorno de tres esquinas las conserva todas"
+            );
+            Wrong::field("corner", wrong)
+        })
+    }
+}

@@ -1,0 +1,260 @@
+//! What one job has more, less or otherwise than another.
+
+use crate::{Face, Job};
+use chalkcourse_words::pick;
+use schemars::JsonSchema;
+use serde::Serialize;
+use serde_json::{Map, Value};
+
+/// A thing that one job has otherwise than another.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct JobDifference {
+    /// What kind of thing.
+    pub what: Thing,
+    /// Its number in the job, for what has one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub id: Option<u32>,
+    /// What people call it; the key of a waiver.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// What became of it.
+    pub how: How,
+    /// Fields that differ, of what is in both.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub fields: Vec<FieldDifference>,
+}
+
+/// A kind of thing in a job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Thing {
+    /// A part of the house.
+    Part,
+    /// A roof face.
+    Face,
+    /// A penetration.
+    Penetration,
+    /// A block.
+    Block,
+    /// An accepted finding.
+    Waiver,
+    /// The job itself: name, units.
+    Job,
+    /// Where it is.
+    Site,
+    /// The picture under the plan.
+    Underlay,
+    /// The kit.
+    Kit,
+    /// The rule book.
+    RuleBook,
+    /// The price list.
+    Prices,
+    /// Decisions about the order.
+    Order,
+}
+
+impl Thing {
+    /// The word for it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Part => pick("part", "parte"),
+            Self::Face => pick("face", "faldón"),
+            Self::Penetration => pick("penetration", "penetración"),
+            Self::Block => pick("block", "bloque"),
+            Self::Waiver => pick("waiver", "dispensa"),
+            Self::Job => pick("job", "obra"),
+            Self::Site => pick("site", "sitio"),
+            Self::Underlay => pick("picture under the plan", "imagen bajo la planta"),
+            Self::Kit => pick("kit", "kit"),
+            Self::RuleBook => pick("rule book", "libro de reglas"),
+            Self::Prices => pick("price list", "lista de precios"),
+            Self::Order => pick("order", "pedido"),
+        }
+    }
+}
+
+/// What became of a thing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum How {
+    /// It is new.
+    Added,
+    /// It is there, otherwise than before.
+    Changed,
+    /// It is gone.
+    Removed,
+}
+
+impl How {
+    /// The word for it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Added => pick("added", "se agrega"),
+            Self::Changed => pick("changed", "cambia"),
+            Self::Removed => pick("removed", "se quita"),
+        }
+    }
+}
+
+/// A field that differs.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct FieldDifference {
+    /// Its name in a job file.
+    pub field: String,
+    /// As a file has it, before; left out for what is long, and for what was not there.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub before: Option<Value>,
+    /// After.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub after: Option<Value>,
+}
+
+/// All differences of two jobs, part by part, face by face and so on. What follows from parts is told too.
+pub fn differences(before: &Job, after: &Job) -> Vec<JobDifference> {
+    let mut found = Vec::new();
+    let mut list = |what, before: Vec<Item>, after: Vec<Item>| of_lists(what, &before, &after, &mut found);
+    let items = |job: &Job| -> Vec<Item> {
+        job.parts.iter().map(|part| Item::of(Some(part.id.0), &part.name, part)).collect()
+    };
+    list(Thing::Part, items(before), items(after));
+    list(Thing::Face, faces(before), faces(after));
+    let items = |job: &Job| -> Vec<Item> {
+        job.penetrations.iter().map(|there| Item::of(Some(there.id.0), &there.name, there)).collect()
+    };
+    list(Thing::Penetration, items(before), items(after));
+    let items = |job: &Job| -> Vec<Item> {
+        job.blocks.iter().map(|block| Item::of(Some(block.id.0), &block.name, block)).collect()
+    };
+    list(Thing::Block, items(before), items(after));
+    let items = |job: &Job| -> Vec<Item> {
+        job.waivers.iter().map(|waiver| Item::of(None, &waiver.key.to_string(), waiver)).collect()
+    };
+    list(Thing::Waiver, items(before), items(after));
+    let items = |job: &Job| {
+        let fields = Map::from_iter([
+            ("name".to_owned(), Value::from(job.name.as_str())),
+            ("units".to_owned(), serde_json::to_value(job.units).unwrap_or_default()),
+        ]);
+        vec![Item { id: None, name: String::new(), fields }]
+    };
+    list(Thing::Job, items(before), items(after));
+    let site = |job: &Job| {
+        let mut item = Item::of(None, "", &job.site);
+        // What is said of the house stands in the site: field by field it says more.
+        item.fields.remove("building");
+        let building = Item::of(None, "", &job.site.building).fields;
+        item.fields.extend(building.into_iter().map(|(field, value)| (format!("building.{field}"), value)));
+        vec![item]
+    };
+    list(Thing::Site, site(before), site(after));
+    let items = |job: &Job| -> Vec<Item> { job.underlay.iter().flat_map(alone).collect() };
+    list(Thing::Underlay, items(before), items(after));
+    // Large ones are written out only where they differ.
+    if before.kit != after.kit {
+        list(Thing::Kit, alone(&before.kit), alone(&after.kit));
+    }
+    if before.rule_book != after.rule_book {
+        list(Thing::RuleBook, alone(&before.rule_book), alone(&after.rule_book));
+    }
+    if before.prices != after.prices {
+        list(Thing::Prices, alone(&before.prices), alone(&after.prices));
+    }
+    if before.order != after.order {
+        list(Thing::Order, alone(&before.order), alone(&after.order));
+    }
+    found
+}
+
+/// What a job has one of.
+fn alone(thing: &impl Serialize) -> Vec<Item> {
+    vec![Item::of(None, "", thing)]
+}
+
+/// A thing with its fields as a file has them.
+struct Item {
+    id: Option<u32>,
+    name: String,
+    fields: Map<String, Value>,
+}
+
+impl Item {
+    fn of(id: Option<u32>, name: &str, thing: &impl Serialize) -> Self {
+        let fields = match serde_json::to_value(thing) {
+            Ok(Value::Object(fields)) => fields,
+            _ => Map::new(),
+        };
+        Self { id, name: name.to_owned(), fields }
+    }
+
+    fn is(&self, other: &Self) -> bool {
+        self.id == other.id && (self.id.is_some() || self.name == other.name)
+    }
+}
+
+/// Faces with what follows from their part, and whether they rest.
+fn faces(job: &Job) -> Vec<Item> {
+    let item = |face: &Face, rests: bool| {
+        let mut item = Item::of(Some(face.id.0), &face.name, &face.by_itself());
+        if face.from.is_some() {
+            item.fields.insert("from".to_owned(), serde_json::to_value(face.from).unwrap_or_default());
+        }
+        if rests {
+            item.fields.insert("rests".to_owned(), Value::Bool(true));
+        }
+        item
+    };
+    let here = job.faces.iter().map(|face| item(face, false));
+    here.chain(job.resting.iter().map(|face| item(face, true))).collect()
+}
+
+fn of_lists(what: Thing, before: &[Item], after: &[Item], found: &mut Vec<JobDifference>) {
+    let told =
+        |item: &Item, how, fields| JobDifference { what, id: item.id, name: item.name.clone(), how, fields };
+    for item in after {
+        match before.iter().find(|old| old.is(item)) {
+            None => found.push(told(item, How::Added, Vec::new())),
+            Some(old) => {
+                let fields = of_fields(&old.fields, &item.fields);
+                if !fields.is_empty() {
+                    found.push(told(item, How::Changed, fields));
+                }
+            }
+        }
+    }
+    for item in before.iter().filter(|item| !after.iter().any(|new| new.is(item))) {
+        found.push(told(item, How::Removed, Vec::new()));
+    }
+}
+
+fn of_fields(before: &Map<String, Value>, after: &Map<String, Value>) -> Vec<FieldDifference> {
+    let mut names: Vec<&String> = before.keys().chain(after.keys()).collect();
+    names.sort_unstable();
+    names.dedup();
+    // A file leaves out what is not known, or says so.
+    let of =
+        |fields: &Map<String, Value>, name: &str| fields.get(name).filter(|value| !value.is_null()).cloned();
+    names
+        .into_iter()
+        .map(|name| (name, of(before, name), of(after, name)))
+        .filter(|(_, before, after)| before != after)
+        .map(|(name, before, after)| FieldDifference {
+            field: name.clone(),
+            before: before.filter(is_short),
+            after: after.filter(is_short),
+        })
+        .collect()
+}
+
+/// What goes in a line: a word, a number, a point.
+fn is_short(value: &Value) -> bool {
+    match value {
+        Value::Array(items) => {
+            items.len() <= 4 && items.iter().all(|item| !item.is_array() && !item.is_object())
+        }
+        Value::Object(fields) => {
+            fields.len() <= 2 && fields.values().all(|value| !value.is_array() && !value.is_object())
+        }
+        _ => true,
+    }
+}

@@ -1,0 +1,74 @@
+//! Changes of faces.
+
+use super::{Fields, Point, Spot, Which, Wrong, find};
+use crate::{Edit, Face, FaceId, Job, first_free};
+use chalkcourse_geometry::raise::SideRef;
+use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch};
+use chalkcourse_words::pick;
+use schemars::JsonSchema;
+use serde::Deserialize;
+
+/// Adds a drawn face. Its datum is its lowest corner, of those the one to the left of a person who looks up the slope.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AddFace {
+    /// What people call it; "Face" where none is given.
+    #[serde(default)]
+    name: Option<String>,
+    /// Its outline in plan.
+    corners: Vec<Point>,
+    /// Rise over run.
+    pitch: Pitch,
+    /// The way that water runs, degrees clockwise from north.
+    downslope: Azimuth,
+    /// Height of the lowest corner.
+    height: Length,
+}
+
+impl AddFace {
+    pub(super) fn edit(&self, job: &Job) -> Edit {
+        let taken = |name: &str| job.faces.iter().chain(&job.resting).any(|face| face.name == name);
+        let name = self.name.clone().unwrap_or_else(|| first_free(pick("Face", "Faldón"), taken));
+        let (id, outline) = (FaceId(job.next_id), find::outline(&self.corners));
+        Edit::PutFace(Face::new(id, name, outline, self.pitch, self.downslope, self.height))
+    }
+}
+
+/// Changes fields of a face. Of one that comes from a part: name, datum, courses, what was taped and overruled edges.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub(super) struct ChangeFace {
+    /// The face.
+    face: Which,
+    #[serde(flatten)]
+    fields: Fields<Face>,
+}
+
+impl ChangeFace {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        Ok(Edit::PutFace(self.fields.over(find::face(job, &self.face)?)?))
+    }
+}
+
+/// Decides what an edge of a face is, or leaves it to be worked out again.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct OverruleSide {
+    /// The face.
+    face: Which,
+    /// Which side.
+    side: Spot,
+    /// What it is; left out where it is to be worked out again.
+    #[serde(default)]
+    kind: Option<EdgeKind>,
+}
+
+impl OverruleSide {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let face = find::face(job, &self.face)?;
+        let SideRef { ring, side } = self.side.0;
+        let side = face.sides.at(ring, side);
+        let side = side.ok_or_else(|| find::no_spot("side", self.side, &face.outline))?;
+        Ok(Edit::PutFace(face.with_side_overruled(side, self.kind)))
+    }
+}

@@ -1,0 +1,91 @@
+//! Some fields of a thing in place of the whole thing.
+
+use super::Wrong;
+use chalkcourse_words::tell;
+use schemars::{JsonSchema, Schema, SchemaGenerator};
+use serde::de::{Deserialize, DeserializeOwned, Deserializer};
+use serde::ser::Serialize;
+use serde_json::{Map, Value};
+use std::borrow::Cow;
+use std::marker::PhantomData;
+
+/// Some fields of a `T`. Each that is given takes the place of what was there, whole; `null` takes it away, so that it is as in a
+/// new one. What is not given stays.
+///
+/// Which fields there are, and what each may be, is said by `T` alone: an edit of a field that comes to be needs no word here.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Fields<T> {
+    given: Map<String, Value>,
+    of: PhantomData<fn() -> T>,
+}
+
+/// Fields that tell which thing it is: none of them is changed.
+const FIXED: [&str; 2] = ["id", "from"];
+
+impl<T: Serialize + DeserializeOwned> Fields<T> {
+    /// A thing with these fields in place of its own.
+    pub(super) fn over(&self, there: &T) -> Result<T, Wrong> {
+        let unfit = |error: serde_json::Error| Wrong::field(".", error.to_string());
+        if let Some(field) = FIXED.iter().find(|field| self.given.contains_key(**field)) {
+            let wrong = tell!(
+                "it says which thing this is and stays: leave it out",
+                "dice qué cosa es esta y se queda: omítalo"
+            );
+            return Err(Wrong::field(*field, wrong));
+        }
+        let mut whole = serde_json::to_value(there).map_err(unfit)?;
+        let Value::Object(fields) = &mut whole else { return serde_json::from_value(whole).map_err(unfit) };
+        for (field, value) in &self.given {
+            match value {
+                Value::Null => drop(fields.remove(field)),
+                value => drop(fields.insert(field.clone(), value.clone())),
+            }
+        }
+        serde_path_to_error::deserialize(whole)
+            .map_err(|error| Wrong::field(error.path().to_string(), error.inner().to_string()))
+    }
+}
+
+impl<'de, T> Deserialize<'de> for Fields<T> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        Ok(Self { given: Map::deserialize(deserializer)?, of: PhantomData })
+    }
+}
+
+impl<T: JsonSchema> JsonSchema for Fields<T> {
+    fn inline_schema() -> bool {
+        true
+    }
+    fn schema_name() -> Cow<'static, str> {
+        format!("FieldsOf{}", T::schema_name()).into()
+    }
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        let mut schema = T::json_schema(generator);
+        // The words of the thing are not those of the edit, and what flattens this closes it.
+        for key in ["required", "description", "additionalProperties"] {
+            schema.remove(key);
+        }
+        if let Some(Value::Object(fields)) = schema.get_mut("properties") {
+            fields.retain(|field, _| !FIXED.contains(&field.as_str()));
+            for of_field in fields.values_mut() {
+                let kept = of_field.take();
+                *of_field = serde_json::json!({ "anyOf": [kept, { "type": "null" }] });
+            }
+        }
+        schema
+    }
+}
+
+/// [`Fields`] that stand by themselves.
+#[derive(Clone, Debug, PartialEq, serde::Deserialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub(super) struct Whole<T: JsonSchema> {
+    #[serde(flatten)]
+    fields: Fields<T>,
+}
+
+impl<T: JsonSchema + Serialize + DeserializeOwned> Whole<T> {
+    pub(super) fn over(&self, there: &T) -> Result<T, Wrong> {
+        self.fields.over(there)
+    }
+}

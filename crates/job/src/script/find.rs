@@ -1,0 +1,82 @@
+//! The things of a job that a script means.
+
+use super::{Point, Spot, Which, Wrong};
+use crate::{Block, Face, Job, Penetration, RoofPart};
+use chalkcourse_geometry::{DVec2, Polygon};
+use chalkcourse_words::{pick, tell};
+
+pub(super) fn part<'a>(job: &'a Job, which: &Which) -> Result<&'a RoofPart, Wrong> {
+    one(&job.parts, pick("part", "la parte"), which, |part| (part.id.0, &part.name))
+}
+
+pub(super) fn face<'a>(job: &'a Job, which: &Which) -> Result<&'a Face, Wrong> {
+    one(&job.faces, pick("face", "el faldón"), which, |face| (face.id.0, &face.name))
+}
+
+pub(super) fn penetration<'a>(job: &'a Job, which: &Which) -> Result<&'a Penetration, Wrong> {
+    one(&job.penetrations, pick("penetration", "la penetración"), which, |there| (there.id.0, &there.name))
+}
+
+pub(super) fn block<'a>(job: &'a Job, which: &Which) -> Result<&'a Block, Wrong> {
+    one(&job.blocks, pick("block", "el bloque"), which, |block| (block.id.0, &block.name))
+}
+
+/// The one thing of a list that is meant.
+fn one<'a, T>(
+    list: &'a [T],
+    what: &'static str,
+    which: &Which,
+    of: impl Fn(&T) -> (u32, &str),
+) -> Result<&'a T, Wrong> {
+    let is_meant = |item: &&T| match which {
+        Which::Number(number) => of(item).0 == *number,
+        Which::Name(name) => of(item).1 == name,
+    };
+    let mut meant = list.iter().filter(is_meant);
+    let asked = which.to_string();
+    let Some(first) = meant.next() else {
+        let known: Vec<String> = list.iter().map(|item| format!("{} {:?}", of(item).0, of(item).1)).collect();
+        return Err(Wrong::NoSuch { what, asked, known: known.join(", ") });
+    };
+    if meant.next().is_none() {
+        return Ok(first);
+    }
+    let numbers: Vec<String> = list.iter().filter(is_meant).map(|item| of(item).0.to_string()).collect();
+    Err(Wrong::SameName { what, asked, numbers: numbers.join(", ") })
+}
+
+/// Says that an outline has no such corner or side.
+pub(super) fn no_spot(field: &'static str, spot: Spot, outline: &Polygon) -> Wrong {
+    let counts: Vec<String> = outline.rings().map(|ring| ring.len().to_string()).collect();
+    let wrong = tell!(
+        "there is no {spot}: the rings have {} corners, counted from 1",
+        "no existe {spot}: los anillos tienen {} esquinas, contadas desde 1",
+        counts.join(", ")
+    );
+    Wrong::field(field, wrong)
+}
+
+/// Where something comes to be that is moved to a place or by a distance: one of the two.
+pub(super) fn moved(there: DVec2, to: Option<Point>, by: Option<Point>) -> Result<DVec2, Wrong> {
+    match (to, by) {
+        (Some(Point(to)), None) => Ok(to),
+        (None, Some(Point(by))) => Ok(there + by),
+        _ => Err(Wrong::OneOf { one: "to", other: "by" }),
+    }
+}
+
+/// The left end of a face along its eave and its lowest point, in its own frame: where the window measures from.
+pub(super) fn lower_left(face: &Face) -> DVec2 {
+    let plane = face.plane();
+    face.outline.outer.iter().map(|&corner| plane.to_frame(corner)).reduce(DVec2::min).unwrap_or_default()
+}
+
+pub(super) fn outline(corners: &[Point]) -> Polygon {
+    Polygon::new(corners.iter().map(|corner| corner.0).collect())
+}
+
+/// A word of the trade as a name begins.
+pub(super) fn capital(word: &str) -> String {
+    let mut letters = word.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

@@ -1,0 +1,137 @@
+//! Changes of parts of the house.
+
+use super::{Fields, Point, Spot, Which, Wrong, find};
+use crate::{Edit, Job, PartId, PartKind, PartSide, PlanMove, RoofPart, first_free};
+use chalkcourse_geometry::raise::{SideRef, Treatment};
+use chalkcourse_geometry::{Length, Pitch};
+use chalkcourse_words::tell;
+use schemars::JsonSchema;
+use serde::Deserialize;
+
+/// Adds a part of the house with the same on all sides.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AddPart {
+    /// What people call it; the word for its kind where none is given.
+    #[serde(default)]
+    name: Option<String>,
+    /// What it is.
+    #[serde(default)]
+    kind: PartKind,
+    /// Its wall lines in plan.
+    corners: Vec<Point>,
+    /// How high the roof's planes are over the wall lines; a chimney's top.
+    eave_height: Length,
+    /// What stands on all sides; walls for a chimney.
+    #[serde(default)]
+    treatment: Option<Treatment>,
+    /// How far the roof reaches beyond the walls, in plan.
+    #[serde(default)]
+    overhang: Length,
+    /// A chimney's: the pitch of the two small faces upslope of it.
+    #[serde(default)]
+    cricket: Option<Pitch>,
+}
+
+impl AddPart {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let taken = |name: &str| job.parts.iter().any(|part| part.name == name);
+        let name = self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name()), taken));
+        let treatment = match (self.treatment, self.kind) {
+            (Some(treatment), _) => treatment,
+            (None, PartKind::Chimney) => Treatment::Wall,
+            (None, _) => {
+                let wrong = tell!(
+                    "say what stands on its sides: {}, \"gable\" or \"wall\"",
+                    "diga qué hay en sus lados: {}, \"gable\" o \"wall\"",
+                    r#"{"slope": "6:12"}"#
+                );
+                return Err(Wrong::field("treatment", wrong));
+            }
+        };
+        let (id, outline) = (PartId(job.next_id), find::outline(&self.corners));
+        let part = RoofPart::new(id, name, self.kind, outline, self.eave_height, treatment, self.overhang);
+        Ok(Edit::PutPart(RoofPart { cricket: self.cricket, ..part }))
+    }
+}
+
+/// Adds a courtyard to a part.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AddCourtyard {
+    /// The part.
+    part: Which,
+    /// Its wall lines in plan.
+    corners: Vec<Point>,
+}
+
+impl AddCourtyard {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let corners = self.corners.iter().map(|corner| corner.0).collect();
+        Ok(Edit::PutPart(find::part(job, &self.part)?.with_courtyard(corners)))
+    }
+}
+
+/// Changes fields of a part.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub(super) struct ChangePart {
+    /// The part.
+    part: Which,
+    #[serde(flatten)]
+    fields: Fields<RoofPart>,
+}
+
+impl ChangePart {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        Ok(Edit::PutPart(self.fields.over(find::part(job, &self.part)?)?))
+    }
+}
+
+/// Changes fields of one side of a part, or of all its sides.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub(super) struct ChangeSide {
+    /// The part.
+    part: Which,
+    /// Which side; all of them where none is named.
+    #[serde(default)]
+    side: Option<Spot>,
+    #[serde(flatten)]
+    fields: Fields<PartSide>,
+}
+
+impl ChangeSide {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let part = find::part(job, &self.part)?;
+        if let Some(side) = self.side.filter(|side| part.side(side.0).is_none()) {
+            return Err(find::no_spot("side", side, &part.outline));
+        }
+        let mut changed = part.clone();
+        for (ring, sides) in changed.sides.iter_mut().enumerate() {
+            for (side, there) in sides.iter_mut().enumerate() {
+                if self.side.is_none_or(|asked| asked.0 == SideRef { ring, side }) {
+                    *there = self.fields.over(there)?;
+                }
+            }
+        }
+        Ok(Edit::PutPart(changed))
+    }
+}
+
+/// Moves parts as they are, with the penetrations and blocks on them.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct MoveParts {
+    /// Which.
+    parts: Vec<Which>,
+    /// Turned and shifted so.
+    how: PlanMove,
+}
+
+impl MoveParts {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let parts = self.parts.iter().map(|which| Ok(find::part(job, which)?.id));
+        Ok(Edit::MoveParts { parts: parts.collect::<Result<_, Wrong>>()?, how: self.how })
+    }
+}

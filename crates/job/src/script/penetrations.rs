@@ -1,0 +1,121 @@
+//! Changes of penetrations.
+
+use super::{Fields, Point, Which, Wrong, find};
+use crate::{Edit, Job, Penetration, PenetrationId, PenetrationKind, Shape, first_free};
+use chalkcourse_geometry::Length;
+use schemars::JsonSchema;
+use serde::Deserialize;
+
+/// Adds a penetration.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AddPenetration {
+    /// What people call it; the word for its kind where none is given.
+    #[serde(default)]
+    name: Option<String>,
+    /// What it is.
+    kind: PenetrationKind,
+    /// The face on which it is measured; in plan where none is named.
+    #[serde(default)]
+    face: Option<Which>,
+    /// Its middle: on a face from its left end along the eave and from its lowest point up the slope; in plan x east, y north.
+    at: Point,
+    /// How large it is on the deck; as usual for its kind where nothing is given.
+    #[serde(default)]
+    size: Option<Size>,
+    /// How far modules stay away from it, where that is not what the rule book says.
+    #[serde(default)]
+    clearance: Option<Length>,
+}
+
+/// How large a penetration is on the deck.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[schemars(rename = "PenetrationSize")]
+enum Size {
+    /// Round, so wide.
+    Round(Length),
+    /// Square to the eave: so long along it, and so far up the slope.
+    Square(Point),
+    /// Any shape.
+    Shape(Shape),
+}
+
+impl AddPenetration {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let taken = |name: &str| job.penetrations.iter().any(|there| there.name == name);
+        let name = self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name()), taken));
+        let at = match &self.face {
+            None => self.at.0,
+            Some(face) => {
+                let face = find::face(job, face)?;
+                face.plane().to_plan(find::lower_left(face) + self.at.0)
+            }
+        };
+        let shape = match &self.size {
+            None => self.kind.usual_shape(),
+            Some(Size::Round(diameter)) => Shape::Circle { diameter: *diameter },
+            Some(Size::Square(Point(size))) => {
+                Shape::Rectangle { along: Length::from_metres(size.x), up: Length::from_metres(size.y) }
+            }
+            Some(Size::Shape(shape)) => shape.clone(),
+        };
+        let id = PenetrationId(job.next_id);
+        Ok(Edit::PutPenetration(Penetration {
+            id,
+            name,
+            kind: self.kind,
+            at,
+            shape,
+            clearance: self.clearance,
+        }))
+    }
+}
+
+/// Changes fields of a penetration.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub(super) struct ChangePenetration {
+    /// The penetration.
+    penetration: Which,
+    #[serde(flatten)]
+    fields: Fields<Penetration>,
+}
+
+impl ChangePenetration {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        Ok(Edit::PutPenetration(self.fields.over(find::penetration(job, &self.penetration)?)?))
+    }
+}
+
+/// Moves a penetration.
+#[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct MovePenetration {
+    /// The penetration.
+    penetration: Which,
+    /// The face on which the move is measured; in plan where none is named.
+    #[serde(default)]
+    face: Option<Which>,
+    /// Where its middle goes: on a face from its left end and its lowest point, or
+    #[serde(default)]
+    to: Option<Point>,
+    /// by how much: on a face along the eave and up the slope, in plan x east and y north.
+    #[serde(default)]
+    by: Option<Point>,
+}
+
+impl MovePenetration {
+    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+        let there = find::penetration(job, &self.penetration)?;
+        let at = match &self.face {
+            None => find::moved(there.at, self.to, self.by)?,
+            Some(face) => {
+                let face = find::face(job, face)?;
+                let (plane, from) = (face.plane(), find::lower_left(face));
+                plane.to_plan(find::moved(plane.to_frame(there.at) - from, self.to, self.by)? + from)
+            }
+        };
+        Ok(Edit::PutPenetration(Penetration { at, ..there.clone() }))
+    }
+}

@@ -1,0 +1,142 @@
+//! Scripts as text: read from a file of one step, of a list, or of a list with its label; and edits written as one.
+
+use super::{Step, Wrong};
+use crate::Edit;
+use crate::file::{self, FileError, JOB_VERSION};
+use chalkcourse_words::{Language, spoken, tell};
+use schemars::{Schema, SchemaGenerator, generate::SchemaSettings, json_schema};
+use serde::de::IgnoredAny;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use std::path::Path;
+
+/// The format name in a file of edits.
+pub const EDITS_FORMAT: &str = "chalkcourse-edits";
+
+/// Steps in their order.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Script {
+    /// The language in which new faces get their names, where the file says one.
+    pub language: Option<Language>,
+    /// One after the other.
+    pub steps: Vec<Step>,
+}
+
+/// Which step of a script can't be done, and why.
+#[derive(Debug, thiserror::Error)]
+#[error("{}", tell!("edit {number} ({name}): {wrong}", "edición {number} ({name}): {wrong}"))]
+pub struct StepError {
+    /// Its place in the list, from 1.
+    pub number: usize,
+    /// The word that it begins with.
+    pub name: String,
+    /// What is wrong with it.
+    pub wrong: Wrong,
+}
+
+/// Reads a script: one step, a list of steps, or a list with the format's name and version around it. `path` is for the words of an
+/// error alone.
+///
+/// # Errors
+/// [`FileError`] names the line or the step, its field, and what was expected.
+pub fn script_from_text(text: &str, path: &Path) -> Result<Script, FileError> {
+    /// A list with its label.
+    #[derive(Deserialize)]
+    #[serde(deny_unknown_fields)]
+    struct Labelled {
+        #[serde(rename = "format")]
+        _format: IgnoredAny,
+        #[serde(rename = "version")]
+        _version: IgnoredAny,
+        language: Option<String>,
+        data: Value,
+    }
+    let value: Value = file::parse(text, path)?;
+    let (language, steps) = if value.get("format").is_some() {
+        file::version(text, path, EDITS_FORMAT, JOB_VERSION)?;
+        let file: Labelled = file::parse(text, path)?;
+        let language = file.language.as_deref().map(|code| language_of(code, path)).transpose()?;
+        (language, file.data)
+    } else {
+        (None, value)
+    };
+    let steps = match steps {
+        Value::Array(steps) => steps,
+        one => vec![one],
+    };
+    let of = steps.len();
+    let read = steps.into_iter().zip(1..).map(|(value, number)| {
+        Step::from_value(value).map_err(|(field, wrong)| {
+            FileError::wrong(
+                path,
+                tell!(
+                    "edit {number} of {of}, field {field}: {wrong}",
+                    "edición {number} de {of}, campo {field}: {wrong}"
+                ),
+            )
+        })
+    });
+    Ok(Script { language, steps: read.collect::<Result<_, _>>()? })
+}
+
+fn language_of(code: &str, path: &Path) -> Result<Language, FileError> {
+    Language::from_tag(code).ok_or_else(|| {
+        let known = Language::ALL.map(Language::code).join(", ");
+        let wrong = tell!(
+            "field language: {code:?} is none that is spoken here: one of {known}",
+            "campo language: {code:?} no se habla aquí: uno de {known}"
+        );
+        FileError::wrong(path, wrong)
+    })
+}
+
+/// The text of a file of edits, with the language that is spoken now: replayed on the job that they were made on, they make the
+/// same one again.
+///
+/// # Errors
+/// [`FileError::Wrong`] for an edit that JSON can't hold.
+pub fn edits_to_text<'a>(edits: impl IntoIterator<Item = &'a Edit>) -> Result<String, FileError> {
+    #[derive(Serialize)]
+    struct Out<'a> {
+        format: &'a str,
+        version: u32,
+        language: &'a str,
+        data: Vec<&'a Edit>,
+    }
+    let data = edits.into_iter().collect();
+    let out = Out { format: EDITS_FORMAT, version: JOB_VERSION, language: spoken().code(), data };
+    let path = Path::new(EDITS_FORMAT);
+    let mut text =
+        serde_json::to_string_pretty(&out).map_err(|error| FileError::wrong(path, error.to_string()))?;
+    text.push('\n');
+    Ok(text)
+}
+
+/// The JSON Schema (2020-12) of a script.
+pub fn edits_schema() -> Schema {
+    let mut generator = SchemaGenerator::new(SchemaSettings::draft2020_12());
+    let step = generator.subschema_for::<Step>();
+    let list = json_schema!({ "type": "array", "items": step });
+    let labelled = json_schema!({
+        "type": "object",
+        "properties": {
+            "format": { "const": EDITS_FORMAT },
+            "version": { "type": "integer", "minimum": 1 },
+            "language": {
+                "enum": Language::ALL.map(Language::code),
+                "description": "In which new faces get their names."
+            },
+            "data": list
+        },
+        "required": ["format", "version", "data"],
+        "additionalProperties": false
+    });
+    let mut schema = json_schema!({
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": EDITS_FORMAT,
+        "description": "One step, a list of steps, or a list with its label.",
+        "anyOf": [labelled, list, step]
+    });
+    schema.insert("$defs".to_owned(), Value::Object(generator.take_definitions(true)));
+    schema
+}

@@ -1,0 +1,88 @@
+//! Files that a step names.
+
+use super::Wrong;
+use crate::{
+    Edit, Kit, PriceList, RuleBook, Underlay, builtin_rule_books, load_kit, load_prices, load_rule_book,
+    underlay,
+};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+/// Where the files are that a step names.
+pub trait Shelf {
+    /// A kit.
+    ///
+    /// # Errors
+    /// [`Wrong::File`], or [`Wrong::NoFiles`].
+    fn kit(&self, file: &str) -> Result<Kit, Wrong>;
+    /// A rule book: one that comes with the program by its name, or a file.
+    ///
+    /// # Errors
+    /// As [`Self::kit`].
+    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong>;
+    /// A price list.
+    ///
+    /// # Errors
+    /// As [`Self::kit`].
+    fn prices(&self, file: &str) -> Result<PriceList, Wrong>;
+    /// An edit with paths from the script as paths from anywhere.
+    fn placed(&self, edit: Edit) -> Edit;
+}
+
+/// No files at all: what a step names must be in it.
+#[derive(Clone, Copy, Debug)]
+pub struct NoFiles;
+
+/// Files by their path from a folder.
+#[derive(Clone, Debug)]
+pub struct Folder(pub PathBuf);
+
+fn of_program(name: &str) -> Option<Arc<RuleBook>> {
+    builtin_rule_books().iter().find(|book| book.name == name).map(Arc::clone)
+}
+
+impl Shelf for NoFiles {
+    fn kit(&self, file: &str) -> Result<Kit, Wrong> {
+        Err(Wrong::NoFiles(file.to_owned()))
+    }
+    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong> {
+        of_program(name).ok_or_else(|| Wrong::NoFiles(name.to_owned()))
+    }
+    fn prices(&self, file: &str) -> Result<PriceList, Wrong> {
+        Err(Wrong::NoFiles(file.to_owned()))
+    }
+    fn placed(&self, edit: Edit) -> Edit {
+        edit
+    }
+}
+
+impl Folder {
+    fn path(&self, file: &str) -> PathBuf {
+        self.0.join(Path::new(file))
+    }
+}
+
+impl Shelf for Folder {
+    fn kit(&self, file: &str) -> Result<Kit, Wrong> {
+        Ok(load_kit(&self.path(file))?)
+    }
+    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong> {
+        match of_program(name) {
+            Some(book) => Ok(book),
+            None => Ok(Arc::new(load_rule_book(&self.path(name))?)),
+        }
+    }
+    fn prices(&self, file: &str) -> Result<PriceList, Wrong> {
+        Ok(load_prices(&self.path(file))?)
+    }
+    fn placed(&self, edit: Edit) -> Edit {
+        match edit {
+            Edit::SetUnderlay(Some(picture)) => {
+                let path = underlay::resolved(&picture.path, &self.0);
+                Edit::SetUnderlay(Some(Underlay { path, ..picture }))
+            }
+            Edit::Several(edits) => Edit::Several(edits.into_iter().map(|edit| self.placed(edit)).collect()),
+            edit => edit,
+        }
+    }
+}
