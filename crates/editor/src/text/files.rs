@@ -31,6 +31,7 @@ pub(crate) fn ask_title(ask: Ask) -> &'static str {
         Ask::Offer => pick("Add the price list of a supplier", "Agregar la lista de precios de un proveedor"),
         Ask::Picture => pick("Lay a picture under the plan", "Poner una imagen bajo la planta"),
         Ask::SavePicture => pick("Save the picture as", "Guardar la imagen como"),
+        Ask::Steps => pick("Write the steps to", "Escribir los pasos en"),
     }
 }
 
@@ -39,7 +40,7 @@ pub(crate) fn ask_button(ask: Ask) -> &'static str {
         Ask::Open => pick("Open", "Abrir"),
         Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => pick("Save", "Guardar"),
         Ask::CompareBook | Ask::CompareJob => pick("Compare", "Comparar"),
-        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) => pick("Write", "Escribir"),
+        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) | Ask::Steps => pick("Write", "Escribir"),
         Ask::Import | Ask::ImportFolder => pick("List", "Enumerar"),
         Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Stock | Ask::Counts | Ask::Offer | Ask::Picture => {
             pick("Load", "Cargar")
@@ -61,6 +62,7 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
         Ask::Counts => pick("Pallet list", "Lista de tarimas"),
         Ask::Picture => pick("Picture (PNG or JPEG)", "Imagen (PNG o JPEG)"),
         Ask::SavePicture => pick("PNG picture", "Imagen PNG"),
+        Ask::Steps => pick("Edits", "Ediciones"),
     }
 }
 
