@@ -13,10 +13,10 @@ mod random_jobs;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, History, Job, NoFiles, OrderChoices, Orientation, PartId, PartKind,
-    Penetration, PenetrationId, PenetrationKind, Place, PlanMove, RoofPart, Shape, Waiver, apply,
-    builtin_kit, builtin_prices, builtin_rule_books, edits_to_text, job_from_text, job_to_text,
-    script_from_text,
+    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, FindingKey, History, Job, NoFiles, OrderChoices,
+    Orientation, PartId, PartKind, Penetration, PenetrationId, PenetrationKind, Place, PlanMove, Quantity,
+    Required, RoofPart, Shape, Subject, Waiver, apply, builtin_kit, builtin_prices, builtin_rule_books,
+    edits_to_text, job_from_text, job_to_text, script_from_text,
 };
 use proptest::prelude::*;
 use std::path::Path;
@@ -91,12 +91,16 @@ fn edit(job: &Job, (what, at, x, y, n): Dice) -> Option<Edit> {
             Edit::PutFace(Face { name: format!("F{n}"), datum: face.datum + by, ..face.clone() })
         }
         14 => Edit::Waive(Waiver {
-            key: format!("setback/face-{n}"),
+            key: FindingKey::new("setback", Subject::Face(FaceId(n))),
+            accepted: (n % 2 == 0).then(|| Accepted {
+                measured: Quantity::Length(Length::from_metres(x.abs() / 7.0)),
+                required: Required::AtLeast(Quantity::Length(Length::from_inches(12.0))),
+            }),
             reason: "“so”, \\ \n 3 ft".to_owned(),
             by: "me".to_owned(),
             date: String::new(),
         }),
-        15 => Edit::Unwaive(format!("setback/face-{n}")),
+        15 => Edit::Unwaive(FindingKey::new("setback", Subject::Face(FaceId(n)))),
         16 => {
             let mut site = job.site.clone();
             site.building.wind_mph = Some(100.0 + x);

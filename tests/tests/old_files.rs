@@ -63,7 +63,7 @@ fn what_named_sides_by_their_place_names_the_same_sides() {
     assert_eq!(lapsed.len(), 4);
     let told: Vec<String> =
         findings.iter().filter(|f| f.rule == "waiver").map(|f| f.key.to_string()).collect();
-    assert_eq!(told, ["setback/block-16/face-2/ring-0-side-77/rake"]);
+    assert_eq!(told, ["waiver/setback/block-16/face-2/ring-0-side-77/rake"]);
 
     // Ring 1, side 1 of the shed is the second side of its hole; side 2 of the outline its ridge.
     let shed = job.face(FaceId(18)).unwrap();

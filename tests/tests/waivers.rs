@@ -96,7 +96,7 @@ fn a_waiver_stays_with_its_rake_when_corners_come() {
     let mut job = waived(&job(3.0, 20.0));
     job.blocks.pop();
     let mut face = job.faces[0].clone();
-    for at in [dvec2(1.0, 0.0), dvec2(2.0, 0.0), dvec2(3.0, 0.0)] {
+    for at in [dvec2(3.0, 0.0), dvec2(2.0, 0.0), dvec2(1.0, 0.0)] {
         face = face.with_corner_added(0, 0, at).unwrap();
     }
     let job = put(&job, face);

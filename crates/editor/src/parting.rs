@@ -58,8 +58,11 @@ pub(crate) fn kinds_lost(before: &Job, after: &Job) -> usize {
     }
     let of_parts = before.faces.iter().filter(|face| face.from.is_some());
     let lost = |face: &Face| face.lost_overrules().count();
-    let lost_now = |id| after.face(id).map_or(0, lost);
-    of_parts.map(|face| lost_now(face.id).saturating_sub(lost(face))).sum()
+    let lost_now = |before: &Face| {
+        let there = after.face(before.id).or_else(|| after.resting.iter().find(|face| face.id == before.id));
+        there.map_or(before.overruled.len(), lost)
+    };
+    of_parts.map(|face| lost_now(face).saturating_sub(lost(face))).sum()
 }
 
 /// The plane of the uppermost face over a plan point, and how high that face reaches.

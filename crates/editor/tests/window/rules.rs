@@ -133,7 +133,7 @@ fn a_book_is_chosen_saved_and_compared() {
     hand.press("Compare");
     hand.press("From a file…");
     hand.give_path(&path);
-    assert!(hand.sees("2 fields differ from"));
+    assert!(hand.sees("3 fields differ from"));
     assert!(hand.sees("Setbacks, on the slope: from rake, its source"));
     hand.harness.get_by_label("Book").click();
     hand.harness.run();

@@ -151,7 +151,7 @@ fn what_a_job_says_of_house_and_order_is_changed_field_by_field() {
         {"change-pricing": {"overhead_percent": "12.5", "profit": {"margin": {"percent": "20"}}}},
         {"change-roof-work": {"scope": "array-faces"}},
         {"change-rule-book": {"name": "Ours"}},
-        {"waive": {"key": "setback/face-1/side-2", "reason": "the neighbour's wall"}},
+        {"waive": {"key": "setback/block-3/face-1/side-2/rake", "reason": "the neighbour's wall"}},
         {"set-units": "metric"},
         {"set-name": "Alder"}
     ]"#,
