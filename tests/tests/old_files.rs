@@ -36,8 +36,8 @@ fn the_samples_of_version_1_are_the_jobs_that_they_were() {
     }
 }
 
-/// The findings of the marked file, by the program that wrote version 1: the two that a valley stops, the rake and the shaft
-/// of the shed were waived, and a waiver for a side 77 was told as one without a finding.
+/// The marked file was written by hand in the form of version 1. What its keys name follows from its outlines by counting corners:
+/// the two limits at a valley, the west rake and the shaft of the shed; a side 77 there never was.
 #[test]
 fn what_named_sides_by_their_place_names_the_same_sides() {
     let job = old("marked.chalk.json");
