@@ -239,7 +239,7 @@ fn the_text_says_what_to_put_on_the_truck() {
         "4 pieces",
         "2 rolls of 200 sq ft",
         "1 run of base rail, 22' 7 9/16\": cut from sticks of 8'",
-        "proved least",
+        "the least for these joints (proved)",
         "common practice, no source",
         "Waived findings",
         "the rake is bricked up",

@@ -59,16 +59,19 @@ fn many(word: &str, count: f64) -> String {
     format!("{} {}", number(count), plural(word, count))
 }
 
-/// How good a cut list is.
+/// How good a cut list is: for runs with their joints where the takeoff puts them; other splits are not searched.
 fn of_proof(cuts: &CutList, units: Units) -> String {
     let bought = Length::from_metres(cuts.bought).show(units);
     if cuts.proved {
-        tell!("{bought} bought, proved least", "se compran {bought}, demostrado lo mínimo")
+        tell!(
+            "{bought} bought, the least for these joints (proved)",
+            "se compran {bought}, lo mínimo con estos empalmes (demostrado)"
+        )
     } else {
         let more = Length::from_metres(cuts.bought - cuts.least).show(units);
         tell!(
-            "{bought} bought, at most {more} more than the least",
-            "se compran {bought}, como máximo {more} más que lo mínimo"
+            "{bought} bought, at most {more} more than the least for these joints",
+            "se compran {bought}, como máximo {more} más que lo mínimo con estos empalmes"
         )
     }
 }
