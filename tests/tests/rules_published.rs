@@ -4,12 +4,13 @@
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
 use chalkcourse_job::{Building, Exposure, Job, LoadStandard, builtin_rule_books};
 use chalkcourse_layout::Layout;
+use chalkcourse_limits::Share;
 use chalkcourse_rules::snow::{Snow, flat_psf, slope_factor, sloped_psf};
 use chalkcourse_rules::wind::{
     RoofShape, Wind, Zone, coefficients, elevation_factor, exposure_coefficient, velocity_pressure_with_kd,
     zone_width,
 };
-use chalkcourse_rules::{check, ice_barrier_length, ridge_room};
+use chalkcourse_rules::{check, ice_barrier_length};
 use chalkcourse_telling::checked;
 use chalkcourse_tests::samples;
 use std::sync::Arc;
@@ -116,7 +117,12 @@ fn ridge_by_share_and_edition() {
         job.rule_book = Arc::clone(&builtin_rule_books()[book]);
         job.site.building.sprinklers = sprinklers;
         let fire = job.rule_book.fire_access.clone().unwrap();
-        near(ridge_room(&fire, &job, share).value.inches(), expect, 1e-6, &format!("book {book}, {share}"));
+        near(
+            Share::of(&job, share).room(&fire).value.inches(),
+            expect,
+            1e-6,
+            &format!("book {book}, {share}"),
+        );
     }
 }
 

@@ -128,36 +128,9 @@ impl Convex {
         Self::around(points).unwrap_or_else(|| self.clone())
     }
 
-    /// The stretch of a move of a rectangle along a unit vector, in metres from where it is, during which it is nearer than
-    /// `reach` or lies on the piece; `None` where it passes. To slide along at just that distance is to pass.
-    pub fn too_near_along(&self, rect: &Rect, reach: f64, way: DVec2) -> Option<(f64, f64)> {
-        let swept = self.swept((rect.size() / 2.0 - SLIDE).max(DVec2::ZERO));
-        let from = rect.centre();
-        let mut found: Option<(f64, f64)> = None;
-        let mut meet = |t: f64| {
-            found = Some(found.map_or((t, t), |(low, high)| (low.min(t), high.max(t))));
-        };
-        for (a, b) in swept.sides() {
-            let side = b - a;
-            let outward = -side.perp().normalize_or_zero() * reach;
-            let cross = way.perp_dot(side);
-            if cross != 0.0 {
-                let to_side = a + outward - from;
-                let along = to_side.perp_dot(way) / cross;
-                if (0.0..=1.0).contains(&along) {
-                    meet(to_side.perp_dot(side) / cross);
-                }
-            }
-            // the rounded corner
-            let middle = (a - from).dot(way);
-            let off = (a - from).perp_dot(way);
-            let half = reach * reach - off * off;
-            if half >= 0.0 {
-                meet(middle - half.sqrt());
-                meet(middle + half.sqrt());
-            }
-        }
-        found.filter(|(low, high)| high > low)
+    /// Moves of a rectangle past the piece.
+    pub fn moves_of(&self, rect: &Rect) -> Moves {
+        Moves { swept: self.swept((rect.size() / 2.0 - SLIDE).max(DVec2::ZERO)), from: rect.centre() }
     }
 
     /// The line around all that is nearer than `reach`: exact, counter-clockwise.
@@ -215,6 +188,48 @@ impl Convex {
     }
 }
 
+/// Moves of one rectangle past one convex piece.
+#[derive(Clone, Debug)]
+pub struct Moves {
+    /// Where the middle of the rectangle meets the piece.
+    swept: Convex,
+    /// Where the middle is.
+    from: DVec2,
+}
+
+impl Moves {
+    /// The stretch of a move along a unit vector, in metres from where the rectangle is, during which it is nearer than
+    /// `reach` or lies on the piece; `None` where it passes. To slide along at just that distance is to pass.
+    pub fn too_near_along(&self, reach: f64, way: DVec2) -> Option<(f64, f64)> {
+        let from = self.from;
+        let mut found: Option<(f64, f64)> = None;
+        let mut meet = |t: f64| {
+            found = Some(found.map_or((t, t), |(low, high)| (low.min(t), high.max(t))));
+        };
+        for (a, b) in self.swept.sides() {
+            let side = b - a;
+            let outward = -side.perp().normalize_or_zero() * reach;
+            let cross = way.perp_dot(side);
+            if cross != 0.0 {
+                let to_side = a + outward - from;
+                let along = to_side.perp_dot(way) / cross;
+                if (0.0..=1.0).contains(&along) {
+                    meet(to_side.perp_dot(side) / cross);
+                }
+            }
+            // the rounded corner
+            let middle = (a - from).dot(way);
+            let off = (a - from).perp_dot(way);
+            let half = reach * reach - off * off;
+            if half >= 0.0 {
+                meet(middle - half.sqrt());
+                meet(middle + half.sqrt());
+            }
+        }
+        found.filter(|(low, high)| high > low)
+    }
+}
+
 impl Rect {
     /// The part of segment `a`–`b` inside the rectangle, as fractions of it; `None` when it passes by.
     pub fn clip(&self, a: DVec2, b: DVec2) -> Option<(f64, f64)> {
@@ -244,6 +259,27 @@ impl Rect {
         let corners = self.corners().into_iter().map(|corner| distance_to_segment(corner, a, b));
         let ends = [a, b].into_iter().map(|end| end.distance(self.nearest(end)));
         corners.chain(ends).fold(f64::INFINITY, f64::min)
+    }
+
+    /// How far it reaches beyond a shape, holes being outside: 0 when it lies inside but for the tolerance (metres).
+    ///
+    /// Measured at the corners that are out, and where a corner of the shape or a hole pokes in.
+    pub fn overhang(&self, shape: &Polygon, tolerance: f64) -> f64 {
+        // It may be thinner than the tolerance.
+        let spare = (self.size() / 2.0).min(DVec2::splat(tolerance));
+        let inside = Self { min: self.min + spare, max: self.max - spare };
+        let crossed = shape.sides().any(|(_, _, a, b)| inside.clip(a, b).is_some());
+        if !crossed && shape.contains(self.centre()) {
+            return 0.0;
+        }
+        let corners =
+            self.corners().into_iter().filter(|&p| !shape.contains(p)).map(|p| shape.distance_to_border(p));
+        let pokes = shape.sides().filter(|&(_, _, a, _)| inside.contains(a)).map(|(_, _, a, _)| {
+            let (low, high) = (a - self.min, self.max - a);
+            low.min(high).min_element()
+        });
+        // A side may cut across without any corner in or out; then it is at least more than nothing.
+        corners.chain(pokes).fold(tolerance * 2.0, f64::max)
     }
 
     /// Distance to another rectangle; 0 where they meet.
@@ -281,6 +317,18 @@ mod tests {
         check((4.0, 5.0), (9.0, 9.0), 5.0);
         // x + y = 3 passes the corner (1, 1) at 1/√2
         check((3.0, 0.0), (0.0, 3.0), std::f64::consts::FRAC_1_SQRT_2);
+    }
+
+    #[test]
+    fn how_far_over() {
+        let face =
+            Polygon::new(vec![dvec2(-1.0, -1.0), dvec2(0.75, -1.0), dvec2(0.75, 4.0), dvec2(-1.0, 4.0)]);
+        let over = |rect: Rect, shape: &Polygon| rect.overhang(shape, 1e-4);
+        assert!((over(unit(), &face) - 0.25).abs() < 1e-12);
+        assert_eq!(over(unit().moved(dvec2(-0.25, 0.0)), &face), 0.0);
+        let mut holed = Polygon::new(Rect::at(DVec2::splat(-5.0), DVec2::splat(10.0)).corners().to_vec());
+        holed.holes.push(vec![dvec2(0.4, 0.9), dvec2(0.6, 0.9), dvec2(0.6, 2.0), dvec2(0.4, 2.0)]);
+        assert!((over(unit(), &holed) - 0.1).abs() < 1e-12);
     }
 
     #[test]
@@ -363,7 +411,7 @@ mod tests {
             let way = [DVec2::X, DVec2::NEG_X, DVec2::Y, DVec2::NEG_Y][usize::from(way)];
             let rect = Rect::at(dvec2(u, v), dvec2(1.6, 1.0));
             let at = |by: f64| piece.clearance(&rect.moved(way * by));
-            match piece.too_near_along(&rect, reach, way) {
+            match piece.moves_of(&rect).too_near_along(reach, way) {
                 Some((low, high)) => {
                     prop_assert!((at(low) - reach).abs() < 1e-5 && (at(high) - reach).abs() < 1e-5);
                     prop_assert!(high - low < 1e-5 || at((low + high) / 2.0) < reach + 1e-9);

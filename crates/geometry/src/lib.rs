@@ -34,7 +34,7 @@ pub mod sides;
 pub mod taped;
 
 pub use azimuth::Azimuth;
-pub use convex::{Border, Convex};
+pub use convex::{Border, Convex, Moves};
 pub use length::{Length, LengthError, Units};
 pub use pitch::{Pitch, PitchError};
 pub use plane::{Plane, PlaneError};

@@ -10,20 +10,22 @@ use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::Job;
+use chalkcourse_job::RuleBook;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "valley-hip",
     missing: |job| {
-        let any = [EdgeKind::Valley, EdgeKind::Hip].into_iter().any(|kind| asked(job, kind).is_some());
+        let any = [EdgeKind::Valley, EdgeKind::Hip]
+            .into_iter()
+            .any(|kind| flashing_asked(&job.rule_book, kind).is_some());
         (!any).then_some(Off::NotInBook)
     },
     keep_outs,
 };
 
 /// What a book asks from the line of an edge to the side flashing; `None` for kinds that have no such line.
-fn asked(job: &Job, kind: EdgeKind) -> Option<&chalkcourse_job::Limit<Length>> {
-    let roofing = job.rule_book.roofing.as_ref()?;
+pub fn flashing_asked(book: &RuleBook, kind: EdgeKind) -> Option<&chalkcourse_job::Limit<Length>> {
+    let roofing = book.roofing.as_ref()?;
     match kind {
         EdgeKind::Valley => roofing.valley_clear.as_ref(),
         EdgeKind::Hip => roofing.hip_clear.as_ref(),
@@ -33,7 +35,7 @@ fn asked(job: &Job, kind: EdgeKind) -> Option<&chalkcourse_job::Limit<Length>> {
 
 fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for side in site.sides() {
-        let Some(limit) = asked(site.job, side.kind) else { continue };
+        let Some(limit) = flashing_asked(&site.job.rule_book, side.kind) else { continue };
         found.push(KeepOut {
             rule: LIMIT.code,
             against: side.against(),

@@ -129,7 +129,7 @@ impl KeepOut {
             Shape::Pieces(_) => {
                 self.pieces().map(|piece| piece.clearance(&held)).fold(f64::INFINITY, f64::min)
             }
-            Shape::Outside(inside) => -overhang(&held, inside),
+            Shape::Outside(inside) => -held.overhang(inside, TOLERANCE),
         }
     }
 
@@ -142,7 +142,7 @@ impl KeepOut {
                 piece.bounds().distance(&held) >= self.reach.max(TOLERANCE)
                     || piece.clearance(&held) >= self.reach - TOLERANCE
             }),
-            Shape::Outside(inside) => overhang(&held, inside) <= TOLERANCE,
+            Shape::Outside(inside) => held.overhang(inside, TOLERANCE) <= TOLERANCE,
         }
     }
 
@@ -161,7 +161,7 @@ impl KeepOut {
         let mut stretches = Vec::new();
         for held in modules.iter().filter_map(|module| self.held_of(module)) {
             let mut meet = |piece: &Convex, reach: f64| {
-                let stretch = piece.too_near_along(&held, reach, unit);
+                let stretch = piece.moves_of(&held).too_near_along(reach, unit);
                 stretches.extend(stretch.map(|(from, to)| (from / length, to / length)));
             };
             match &self.shape {
@@ -229,44 +229,12 @@ fn joined(mut stretches: Vec<(f64, f64)>) -> Vec<(f64, f64)> {
     joined
 }
 
-/// How far a rectangle reaches beyond a shape: 0 when it lies inside but for the tolerance, holes being outside.
-///
-/// Measured at the corners that are out, and where a corner of the shape or a hole pokes in.
-fn overhang(rect: &Rect, shape: &Polygon) -> f64 {
-    // A rail may be thinner than the tolerance.
-    let spare = (rect.size() / 2.0).min(DVec2::splat(TOLERANCE));
-    let inside = Rect { min: rect.min + spare, max: rect.max - spare };
-    let crossed = shape.sides().any(|(_, _, a, b)| inside.clip(a, b).is_some());
-    if !crossed && shape.contains(rect.centre()) {
-        return 0.0;
-    }
-    let corners =
-        rect.corners().into_iter().filter(|&p| !shape.contains(p)).map(|p| shape.distance_to_border(p));
-    let pokes = shape.sides().filter(|&(_, _, a, _)| inside.contains(a)).map(|(_, _, a, _)| {
-        let (low, high) = (a - rect.min, rect.max - a);
-        low.min(high).min_element()
-    });
-    // A side may cut across without any corner in or out; then it is at least more than nothing.
-    corners.chain(pokes).fold(TOLERANCE * 2.0, f64::max)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     fn unit() -> Rect {
         Rect::at(DVec2::ZERO, DVec2::ONE)
-    }
-
-    #[test]
-    fn how_far_over() {
-        let face =
-            Polygon::new(vec![dvec2(-1.0, -1.0), dvec2(0.75, -1.0), dvec2(0.75, 4.0), dvec2(-1.0, 4.0)]);
-        assert!((overhang(&unit(), &face) - 0.25).abs() < 1e-12);
-        assert_eq!(overhang(&unit().moved(dvec2(-0.25, 0.0)), &face), 0.0);
-        let mut holed = Polygon::new(Rect::at(DVec2::splat(-5.0), DVec2::splat(10.0)).corners().to_vec());
-        holed.holes.push(vec![dvec2(0.4, 0.9), dvec2(0.6, 0.9), dvec2(0.6, 2.0), dvec2(0.4, 2.0)]);
-        assert!((overhang(&unit(), &holed) - 0.1).abs() < 1e-12);
     }
 
     fn off(reach: f64, metric: Metric, held: Held) -> KeepOut {

@@ -32,8 +32,10 @@ mod site;
 mod testing;
 
 pub use between_blocks::apart;
+pub use fire::escape::escape_strip;
 pub use fire::ridge::{Share, array_share};
 pub use fire::{exempt, looked_at};
+pub use flashing::flashing_asked;
 pub use given::Given;
 pub use keep_out::{Against, Held, KeepOut, Metric, Shape};
 pub use off::Off;

@@ -5,7 +5,7 @@
 //! lies in none of them.
 
 use crate::{Candidate, Change};
-use chalkcourse_geometry::{DVec2, Polygon, Rect, Units, signed_area};
+use chalkcourse_geometry::{Convex, DVec2, Moves, Polygon, Rect, Units, signed_area};
 use chalkcourse_job::{Block, Edit};
 
 /// A direction on a face, seen by a person who stands at the eave and looks up the slope.
@@ -33,8 +33,8 @@ impl Way {
 
 /// A convex thing and how far modules stay from it.
 pub(crate) struct Obstacle {
-    /// Its corners: two for an edge.
-    pub(crate) corners: Vec<DVec2>,
+    /// What it is.
+    pub(crate) piece: Convex,
     /// Metres to stay away.
     pub(crate) reach: f64,
 }
@@ -89,14 +89,12 @@ pub(crate) fn rows_or_bounds(rows: &[Rect], pieces: usize) -> Vec<Rect> {
 /// The least move along one of some ways after which no row is too near to any obstacle.
 pub(crate) fn least_move(rows: &[Rect], obstacles: &[Obstacle], ways: &[Way], units: Units) -> Option<Move> {
     let rows = rows_or_bounds(rows, obstacles.len());
-    let hulls: Vec<(DVec2, Vec<DVec2>, f64)> = rows
-        .iter()
-        .flat_map(|row| obstacles.iter().map(|o| (row.centre(), hull_around(&o.corners, row), o.reach)))
-        .collect();
+    let moves: Vec<(Moves, f64)> =
+        rows.iter().flat_map(|row| obstacles.iter().map(|o| (o.piece.moves_of(row), o.reach))).collect();
     ways.iter()
         .map(|&way| {
             let stretches =
-                hulls.iter().filter_map(|(from, hull, reach)| stretch(hull, *reach, *from, way.unit()));
+                moves.iter().filter_map(|(moves, reach)| moves.too_near_along(*reach, way.unit()));
             Move { way, by: first_free(stretches.collect(), units) }
         })
         .min_by(|a, b| a.by.total_cmp(&b.by))
@@ -114,70 +112,8 @@ pub(crate) fn first_free(mut stretches: Vec<(f64, f64)>, units: Units) -> f64 {
     at
 }
 
-/// Taken off a rectangle on all sides, so that one that slides along a limit does not catch on it.
-const SLIDE: f64 = 1e-6;
-
-/// Where the middle of a rectangle may not be, if it is to stay off a convex thing.
-pub(crate) fn hull_around(corners: &[DVec2], rect: &Rect) -> Vec<DVec2> {
-    let half = rect.size() / 2.0 - SLIDE;
-    let offsets = Rect { min: -half, max: half }.corners();
-    convex_hull(corners.iter().flat_map(|&c| offsets.iter().map(move |&o| c + o)).collect())
-}
-
-/// The convex hull, counter-clockwise (Andrew's monotone chain).
-pub(crate) fn convex_hull(mut points: Vec<DVec2>) -> Vec<DVec2> {
-    points.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
-    points.dedup();
-    let half = |points: &mut dyn Iterator<Item = DVec2>| {
-        let mut chain: Vec<DVec2> = Vec::new();
-        for p in points {
-            while let [.., a, b] = chain[..]
-                && (b - a).perp_dot(p - b) <= 0.0
-            {
-                chain.pop();
-            }
-            chain.push(p);
-        }
-        chain.pop();
-        chain
-    };
-    let mut hull = half(&mut points.iter().copied());
-    hull.extend(half(&mut points.iter().rev().copied()));
-    hull
-}
-
-/// The stretch of the line `from + t · way` that is nearer than `reach` to a convex hull (or inside it).
-pub(crate) fn stretch(hull: &[DVec2], reach: f64, from: DVec2, way: DVec2) -> Option<(f64, f64)> {
-    let mut found: Option<(f64, f64)> = None;
-    let mut meet = |t: f64| {
-        found = Some(found.map_or((t, t), |(low, high)| (low.min(t), high.max(t))));
-    };
-    for (index, &a) in hull.iter().enumerate() {
-        let b = hull[(index + 1) % hull.len()];
-        let side = b - a;
-        let outward = -side.perp().normalize_or_zero() * reach;
-        let cross = way.perp_dot(side);
-        if cross != 0.0 {
-            let to_side = a + outward - from;
-            let along = to_side.perp_dot(way) / cross;
-            if (0.0..=1.0).contains(&along) {
-                meet(to_side.perp_dot(side) / cross);
-            }
-        }
-        // the rounded corner
-        let middle = (a - from).dot(way);
-        let off = (a - from).perp_dot(way);
-        let half = reach * reach - off * off;
-        if half >= 0.0 {
-            meet(middle - half.sqrt());
-            meet(middle + half.sqrt());
-        }
-    }
-    found.filter(|(low, high)| high > low)
-}
-
 /// A shape as convex pieces: itself, or its triangles.
-pub(crate) fn convex_pieces(shape: &Polygon) -> Vec<Vec<DVec2>> {
+pub(crate) fn convex_pieces(shape: &Polygon) -> Vec<Convex> {
     let corners = &shape.outer;
     let turn = signed_area(corners).signum();
     let convex = (0..corners.len()).all(|i| {
@@ -185,20 +121,19 @@ pub(crate) fn convex_pieces(shape: &Polygon) -> Vec<Vec<DVec2>> {
         (b - a).perp_dot(c - b) * turn >= -1e-12
     });
     if convex && shape.holes.is_empty() {
-        return vec![corners.clone()];
+        return Convex::around(corners.iter().copied()).into_iter().collect();
     }
     // An outline as taped may fold over itself; then what it covers is anyone's guess, and its hull is the safe one.
     let triangles = if shape.defects(1e-6).is_empty() { shape.triangles() } else { Vec::new() };
     if triangles.is_empty() {
-        return vec![convex_hull(corners.clone())];
+        return Convex::around(corners.iter().copied()).into_iter().collect();
     }
-    triangles.into_iter().map(|t| t.to_vec()).collect()
+    triangles.into_iter().filter_map(Convex::around).collect()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure;
     use chalkcourse_geometry::dvec2;
     use proptest::prelude::*;
 
@@ -216,7 +151,7 @@ mod tests {
     fn a_move_is_whole_sixteenths_and_enough() {
         let inch = 0.0254;
         let row = [Rect::at(dvec2(4.5 * inch, 0.0), dvec2(40.0 * inch, 20.0 * inch))];
-        let edge = Obstacle { corners: vec![dvec2(0.0, -9.0), dvec2(0.0, 9.0)], reach: 12.0 * inch };
+        let edge = Obstacle { piece: Convex::segment(dvec2(0.0, -9.0), dvec2(0.0, 9.0)), reach: 12.0 * inch };
         let it = least_move(&row, &[edge], &[Way::Right], Units::FeetInches).unwrap();
         assert!((it.by - 7.5 * inch).abs() < 1e-12, "{it:?}");
     }
@@ -229,12 +164,12 @@ mod tests {
             way in 0..4usize,
         ) {
             let row = Rect::at(dvec2(-0.8, -0.5), dvec2(1.6, 1.0));
-            let corners = vec![dvec2(u, v), dvec2(x, y)];
-            prop_assume!(measure::to_segment(&row, corners[0], corners[1]) < reach - 1e-3);
+            let (a, b) = (dvec2(u, v), dvec2(x, y));
+            prop_assume!(row.distance_to_segment(a, b) < reach - 1e-3);
             let way = Way::ALL[way];
-            let obstacle = Obstacle { corners: corners.clone(), reach };
+            let obstacle = Obstacle { piece: Convex::segment(a, b), reach };
             let it = least_move(&[row], &[obstacle], &[way], Units::Metric).unwrap();
-            let after = |by: f64| measure::to_segment(&row.moved(way.unit() * by), corners[0], corners[1]);
+            let after = |by: f64| row.moved(way.unit() * by).distance_to_segment(a, b);
             prop_assert!(after(it.by) >= reach - 1e-5, "{} < {reach}", after(it.by));
             prop_assert!(after(it.by - 0.0011) < reach);
         }

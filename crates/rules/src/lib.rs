@@ -37,15 +37,12 @@ pub mod wind;
 #[cfg(test)]
 mod testing;
 
-pub use array::water::flashing_room;
 pub use authority::Authority;
 pub use candidate::{Candidate, Change};
 pub use checker::{Checker, Ran, Unit};
 pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
 pub use finding::{Finding, Place, Severity};
-pub use fire::escape::escape_strip;
 pub use fire::pathway::{Pathway, blocks_a_path, pathways};
-pub use fire::ridge::{array_share, ridge_room};
 pub use registry::{RULES, Rule};
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};
 pub use why_not::{Exemption, Section, Unknown, WhyNot};

@@ -300,7 +300,7 @@ impl<'a> Snapshot<'a> {
 
     /// The plan area of the array by that of the whole roof.
     pub(crate) fn share(&self) -> f64 {
-        *self.share.get_or_init(|| crate::array_share(self.layout))
+        *self.share.get_or_init(|| chalkcourse_limits::array_share(self.layout))
     }
 
     /// What the wind on the roof follows from; `None` where the book or the site does not say enough.

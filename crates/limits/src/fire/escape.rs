@@ -5,13 +5,14 @@
 //! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
 //! are not looked at.
 
-use super::exempt;
+use super::{exempt, looked_at};
 use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
 use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
-use chalkcourse_geometry::{Convex, Rect, dvec2};
-use chalkcourse_job::PenetrationKind;
+use chalkcourse_geometry::{Convex, Rect, RoofFace, dvec2};
+use chalkcourse_job::{FireAccess, PenetrationKind};
+use chalkcourse_layout::{OnFace, PlacedPenetration};
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "fire-escape",
@@ -28,17 +29,29 @@ pub(crate) const LIMIT: Limit = Limit {
     keep_outs,
 };
 
+/// The strip below an escape window on a face, in its frame. `None` for what is no such window, on a face that is not looked
+/// at, under a book that does not ask, and where nothing of the face lies below.
+pub fn escape_strip(
+    fire: &FireAccess,
+    penetration: &PlacedPenetration,
+    on: &OnFace,
+    face: &RoofFace,
+) -> Option<Rect> {
+    let least = fire.below_escape.as_ref()?.value.metres();
+    if penetration.kind != PenetrationKind::EscapeWindow || !looked_at(fire, face) {
+        return None;
+    }
+    let half = least.max(on.bounds.size().x) / 2.0;
+    let middle = on.bounds.centre().x;
+    let low = face.bounds.min.y.min(on.bounds.min.y);
+    let strip = Rect { min: dvec2(middle - half, low), max: dvec2(middle + half, on.bounds.min.y) };
+    (strip.size().y > 0.0).then_some(strip)
+}
+
 fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
-    let Some(limit) = site.fire().and_then(|fire| fire.below_escape.as_ref()) else { return };
-    for (window, on) in site.through().filter(|(p, _)| p.kind == PenetrationKind::EscapeWindow) {
-        let wide = limit.value.metres().max(on.bounds.size().x);
-        let middle = on.bounds.centre().x;
-        let low = site.face.bounds.min.y.min(on.bounds.min.y);
-        let strip =
-            Rect { min: dvec2(middle - wide / 2.0, low), max: dvec2(middle + wide / 2.0, on.bounds.min.y) };
-        if strip.size().y <= 0.0 {
-            continue;
-        }
+    let Some(fire) = site.fire() else { return };
+    for (window, on) in site.through() {
+        let Some(strip) = escape_strip(fire, window, on, site.face) else { continue };
         found.push(KeepOut {
             rule: LIMIT.code,
             against: Against::Penetration(window.id),
@@ -46,7 +59,7 @@ fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
             reach: 0.0,
             metric: Metric::OnSlope,
             held: Held::Module,
-            asked: wide,
+            asked: strip.size().x,
             edges: Vec::new(),
         });
     }

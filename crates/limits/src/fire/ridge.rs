@@ -9,7 +9,7 @@ use crate::keep_out::{Held, KeepOut, Metric, Shape};
 use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::{FireAccess, Job};
+use chalkcourse_job::{Building, FireAccess, Job};
 use chalkcourse_layout::Layout;
 
 pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, keep_outs };
@@ -26,9 +26,14 @@ pub enum Share {
 impl Share {
     /// Of a share from 0 to 1; without fire access in the book it is within.
     pub fn of(job: &Job, share: f64) -> Self {
-        let Some(fire) = &job.rule_book.fire_access else { return Self::Within };
+        let fire = job.rule_book.fire_access.as_ref();
+        fire.map_or(Self::Within, |fire| Self::by(fire, &job.site.building, share))
+    }
+
+    /// Of a share from 0 to 1, as a book asks of a building.
+    pub fn by(fire: &FireAccess, building: &Building, share: f64) -> Self {
         let ridge = &fire.ridge;
-        let most = if job.site.building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
+        let most = if building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
         if share <= most.value + 1e-9 { Self::Within } else { Self::Beyond }
     }
 

@@ -5,7 +5,7 @@
 
 use super::near::{ends, into_the_face, place_of};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, at_least_to_segment, length, overhang, to_segment};
+use crate::measure::{at_least_to_segment, length};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid};
@@ -13,6 +13,7 @@ use crate::{Authority, Facts, WhyNot};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect, dvec2};
 use chalkcourse_job::{Cell, RailLimits, Required, Subject};
 use chalkcourse_layout::RunKind;
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "base-rail",
@@ -59,13 +60,15 @@ fn near_the_eave(view: BlockView<'_>, rails: &[Rect], limits: RailLimits) -> Opt
     let short = |span: &&EdgeSpan| {
         let (a, b) = span.frame;
         rails.iter().any(|rail| {
-            at_least_to_segment(rail, a, b) < least - TOLERANCE && to_segment(rail, a, b) < least - TOLERANCE
+            at_least_to_segment(rail, a, b) < least - TOLERANCE
+                && rail.distance_to_segment(a, b) < least - TOLERANCE
         })
     };
     let near: Vec<_> =
         laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Eave).filter(short).collect();
-    let away =
-        near.iter().flat_map(|span| rails.iter().map(|rail| to_segment(rail, span.frame.0, span.frame.1)));
+    let away = near
+        .iter()
+        .flat_map(|span| rails.iter().map(|rail| rail.distance_to_segment(span.frame.0, span.frame.1)));
     let nearest = away.reduce(f64::min)?;
     Some(Finding {
         measured: length(nearest),
@@ -78,7 +81,7 @@ fn near_the_eave(view: BlockView<'_>, rails: &[Rect], limits: RailLimits) -> Opt
 }
 
 fn off_the_deck(laid: &Laid<'_>, rails: &[Rect]) -> Option<Finding> {
-    let over = rails.iter().map(|rail| overhang(rail, &laid.face.frame)).fold(0.0, f64::max);
+    let over = rails.iter().map(|rail| rail.overhang(&laid.face.frame, TOLERANCE)).fold(0.0, f64::max);
     (over > TOLERANCE * 2.0).then(|| Finding {
         measured: length(over),
         required: Required::AtMost(length(0.0)),

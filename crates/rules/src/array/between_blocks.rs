@@ -4,13 +4,14 @@
 
 use super::overlap::{move_off, pair, pairs, place_on, rows_near, which_moves};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, length, to_rect};
+use crate::measure::length;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{FaceView, Laid};
 use crate::{Authority, Facts, WhyNot};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Cell, Required};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "between-blocks",
@@ -61,10 +62,10 @@ fn overlaps(moving: &Laid<'_>, other: &Laid<'_>) -> bool {
 fn near(moving: &Laid<'_>, other: &Laid<'_>, limit: f64) -> (Vec<Cell>, f64) {
     let mut nearest = f64::INFINITY;
     let mut cells = Vec::new();
-    for module in moving.placed.modules.iter().filter(|m| to_rect(&m.rect, &other.bounds) < limit) {
+    for module in moving.placed.modules.iter().filter(|m| m.rect.distance(&other.bounds) < limit) {
         let away = rows_near(&other.rows, &module.rect, limit)
             .iter()
-            .map(|row| to_rect(row, &module.rect))
+            .map(|row| row.distance(&module.rect))
             .fold(f64::INFINITY, f64::min);
         if away < limit {
             cells.push(module.cell);

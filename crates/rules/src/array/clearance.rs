@@ -7,14 +7,15 @@
 use super::near::place_of;
 use crate::clear::{Obstacle, Way, convex_pieces, least_move};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{TOLERANCE, length, to_polygon, to_rect};
+use crate::measure::{length, to_polygon};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid, Through};
 use crate::{Authority, Beside, Facts};
-use chalkcourse_geometry::Rect;
+use chalkcourse_geometry::{Convex, Rect};
 use chalkcourse_job::{Cell, Required, Subject};
 use chalkcourse_layout::OnFace;
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "clearance",
@@ -46,7 +47,7 @@ fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
         let Through { placed, on, .. } = *through;
         let strips: Vec<Rect> = placed.strips(on).collect();
         let kept = strips.iter().copied().fold(on.bounds, |all, strip| all.union(&strip));
-        if to_rect(&view.laid.bounds, &kept) > placed.clearance {
+        if view.laid.bounds.distance(&kept) > placed.clearance {
             continue;
         }
         findings.extend(
@@ -81,8 +82,8 @@ fn finding(
         }
     };
     let around = convex_pieces(&through.on.outline).into_iter();
-    let around = around.map(|corners| Obstacle { corners, reach: through.placed.clearance });
-    let beside = strips.iter().map(|strip| Obstacle { corners: strip.corners().to_vec(), reach: 0.0 });
+    let around = around.map(|piece| Obstacle { piece, reach: through.placed.clearance });
+    let beside = strips.iter().map(|strip| Obstacle { piece: Convex::rect(strip), reach: 0.0 });
     let by = least_move(&laid.rows, &around.chain(beside).collect::<Vec<_>>(), &Way::ALL, view.units());
     let own = through.penetration.clearance.is_some();
     let source = match limits.get(&through.placed.kind) {
@@ -106,7 +107,7 @@ fn around(laid: &Laid<'_>, on: &OnFace, clearance: f64) -> Option<(Vec<Cell>, f6
     let mut nearest = f64::INFINITY;
     let mut cells: Vec<Cell> = Vec::new();
     for module in &laid.placed.modules {
-        if to_rect(&module.rect, &on.bounds) > clearance {
+        if module.rect.distance(&on.bounds) > clearance {
             continue;
         }
         let away = to_polygon(&module.rect, &on.outline);

@@ -5,13 +5,13 @@
 //! diameters of hold.
 
 use crate::finding::{Finding, Severity};
-use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Deck, DeckLimits, Quantity, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "deck",

@@ -5,13 +5,14 @@
 use super::near::place_of;
 use crate::clear::moved;
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, length};
+use crate::measure::length;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid};
 use crate::{Authority, Candidate, Change, Facts, WhyNot};
 use chalkcourse_geometry::{Length, dvec2};
 use chalkcourse_job::{BaseRail, Block, Cell, Edit, Kit, Required, RowJoints, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "laying",

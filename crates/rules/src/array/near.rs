@@ -3,7 +3,7 @@
 use crate::clear::{Move, Obstacle, Way, least_move};
 use crate::finding::Place;
 use crate::view::Laid;
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, SideId, Units};
+use chalkcourse_geometry::{Convex, DVec2, EdgeKind, EdgeSpan, Rect, SideId, Units};
 use chalkcourse_job::Cell;
 
 /// The modules of a block that are nearer to something than a limit, and how near the nearest is; `None` where none is.
@@ -54,7 +54,9 @@ pub(crate) fn ends<'s>(spans: impl IntoIterator<Item = &'s EdgeSpan>) -> Vec<DVe
 pub(crate) fn into_the_face(rects: &[Rect], spans: &[&EdgeSpan], reach: f64, units: Units) -> Option<Move> {
     let inward = spans.first()?.inward();
     let ways: Vec<Way> = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01).collect();
-    let obstacles: Vec<Obstacle> =
-        spans.iter().map(|span| Obstacle { corners: vec![span.frame.0, span.frame.1], reach }).collect();
+    let obstacles: Vec<Obstacle> = spans
+        .iter()
+        .map(|span| Obstacle { piece: Convex::segment(span.frame.0, span.frame.1), reach })
+        .collect();
     least_move(rects, &obstacles, &ways, units)
 }

@@ -3,15 +3,18 @@
 //! Source: geometry. An edge that the book gives no setback still may not be crossed, nor a hole in the face.
 
 use super::near::place_of;
-use crate::clear::{hull_around, moved, round_up, rows_or_bounds, stretch};
+use crate::clear::{moved, round_up, rows_or_bounds};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, length, overhang};
+use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::{BlockView, Laid};
 use crate::{Authority, Candidate, Change, Facts};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, Units, distance_to_segment, dvec2};
+use chalkcourse_geometry::{
+    Convex, DVec2, EdgeKind, EdgeSpan, Polygon, Rect, Units, distance_to_segment, dvec2,
+};
 use chalkcourse_job::{Block, Cell, Edit, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "off-face",
@@ -27,12 +30,12 @@ pub(crate) const RULE: Rule = Rule {
 
 fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
     let laid = view.laid;
-    if overhang(&laid.bounds, &laid.face.frame) != 0.0 {
+    if laid.bounds.overhang(&laid.face.frame, TOLERANCE) != 0.0 {
         let over: Vec<(Cell, Rect, f64)> = laid
             .placed
             .modules
             .iter()
-            .map(|module| (module.cell, module.rect, overhang(&module.rect, &laid.face.frame)))
+            .map(|module| (module.cell, module.rect, module.rect.overhang(&laid.face.frame, TOLERANCE)))
             .filter(|(_, _, over)| *over > TOLERANCE)
             .collect();
         if let Some(worst) = over.iter().max_by(|a, b| a.2.total_cmp(&b.2)) {
@@ -105,7 +108,9 @@ impl Fit<'_> {
     fn stretches(&self, axis: DVec2, start: DVec2) -> Vec<(f64, f64)> {
         let pairs = self.rows.iter().flat_map(|row| self.sides.iter().map(move |side| (row, side)));
         pairs
-            .filter_map(|(row, &(a, b))| stretch(&hull_around(&[a, b], row), 0.0, row.centre() + start, axis))
+            .filter_map(|(row, &(a, b))| {
+                Convex::segment(a, b).moves_of(&row.moved(start)).too_near_along(0.0, axis)
+            })
             .collect()
     }
 

@@ -6,13 +6,14 @@
 use super::near::place_of;
 use crate::clear::{Obstacle, Way, least_move, rows_or_bounds};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{TOLERANCE, length, to_rect};
+use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{FaceView, Laid};
 use crate::{Authority, Candidate, Facts};
-use chalkcourse_geometry::{Rect, Units};
+use chalkcourse_geometry::{Convex, Rect, Units};
 use chalkcourse_job::{Cell, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "overlap",
@@ -58,7 +59,7 @@ pub(super) fn pairs<'s>(view: FaceView<'s>, reach: f64) -> Vec<(&'s Laid<'s>, &'
     for (index, one) in blocks.iter().enumerate() {
         let near =
             blocks.iter().skip(index + 1).take_while(|two| two.bounds.min.x <= one.bounds.max.x + reach);
-        pairs.extend(near.filter(|two| to_rect(&one.bounds, &two.bounds) <= reach).map(|two| (*one, *two)));
+        pairs.extend(near.filter(|two| one.bounds.distance(&two.bounds) <= reach).map(|two| (*one, *two)));
     }
     pairs
 }
@@ -73,7 +74,7 @@ pub(super) fn which_moves<'a>(one: &'a Laid<'a>, two: &'a Laid<'a>) -> (&'a Laid
 pub(super) fn move_off(moving: &Laid<'_>, other: &Laid<'_>, reach: f64, units: Units) -> Option<Candidate> {
     let there = rows_or_bounds(&other.rows, moving.rows.len());
     let obstacles: Vec<Obstacle> =
-        there.iter().map(|row| Obstacle { corners: row.corners().to_vec(), reach }).collect();
+        there.iter().map(|row| Obstacle { piece: Convex::rect(row), reach }).collect();
     least_move(&moving.rows, &obstacles, &Way::ALL, units).map(|by| by.of(moving.block))
 }
 

@@ -4,12 +4,12 @@
 //! too much no grip for the seal.
 
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
 use crate::{Authority, Candidate, Change, Facts};
 use chalkcourse_job::{Block, Edit, Quantity, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "reveal",

@@ -7,13 +7,14 @@
 use super::near::{Side, ends, place_of, sides};
 use crate::clear::{Move, Way, first_free};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, length};
+use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length, Rect};
 use chalkcourse_job::{Cell, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "ridge-course",

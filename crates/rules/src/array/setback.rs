@@ -5,13 +5,14 @@
 use super::near::{ends, into_the_face, nearer, place_of};
 use crate::clear::{Move, Obstacle, Way, convex_pieces, least_move};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, at_least_to_segment, length, to_segment};
+use crate::measure::{at_least_to_segment, length};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts, Section, WhyNot};
 use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length, Polygon, Rect, RoofFace, SideId};
 use chalkcourse_job::{Limit, Required, RuleBook, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "setback",
@@ -69,7 +70,10 @@ fn finding(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Finding> {
     }
     let (cells, nearest) = nearer(laid, limit, |rect| {
         let away = || {
-            edge.spans.iter().map(|s| to_segment(rect, s.frame.0, s.frame.1)).fold(f64::INFINITY, f64::min)
+            edge.spans
+                .iter()
+                .map(|s| rect.distance_to_segment(s.frame.0, s.frame.1))
+                .fold(f64::INFINITY, f64::min)
         };
         if may_be_near(rect) { away() } else { f64::INFINITY }
     })?;
@@ -96,7 +100,7 @@ fn move_off(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Move> {
     }
     let hole = laid.face.frame.holes.get(edge.ring.checked_sub(1)?)?;
     let pieces = convex_pieces(&Polygon::new(hole.clone()));
-    let obstacles: Vec<Obstacle> = pieces.into_iter().map(|corners| Obstacle { corners, reach }).collect();
+    let obstacles: Vec<Obstacle> = pieces.into_iter().map(|piece| Obstacle { piece, reach }).collect();
     least_move(&laid.rows, &obstacles, &Way::ALL, view.units())
 }
 

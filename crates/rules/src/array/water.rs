@@ -7,13 +7,14 @@
 
 use super::near::{Side, ends, into_the_face, nearer, place_of, sides};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, at_least_to_segment, length, to_segment};
+use crate::measure::{at_least_to_segment, length};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts, Section, WhyNot};
-use chalkcourse_geometry::{EdgeKind, Length, Rect};
-use chalkcourse_job::{Job, Limit, Required, RuleBook, Subject};
+use chalkcourse_geometry::{EdgeKind, Rect};
+use chalkcourse_job::{Required, Subject};
+use chalkcourse_limits::{TOLERANCE, flashing_asked};
 
 pub(crate) const RULE: Rule = Rule {
     code: "valley-hip",
@@ -25,44 +26,34 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([40.0, 32.0], [49.0, 32.0]),
     ],
     source: |job| {
-        let limit =
-            [EdgeKind::Valley, EdgeKind::Hip].into_iter().find_map(|kind| asked(&job.rule_book, kind));
+        let limit = [EdgeKind::Valley, EdgeKind::Hip]
+            .into_iter()
+            .find_map(|kind| flashing_asked(&job.rule_book, kind));
         limit.map_or(Authority::NotInBook, |limit| Authority::of(&limit.source))
     },
     missing: |job| {
-        let any =
-            [EdgeKind::Valley, EdgeKind::Hip].into_iter().any(|kind| asked(&job.rule_book, kind).is_some());
+        let any = [EdgeKind::Valley, EdgeKind::Hip]
+            .into_iter()
+            .any(|kind| flashing_asked(&job.rule_book, kind).is_some());
         (!any).then_some(WhyNot::NotInBook(Section::ValleysAndHips))
     },
     run: Run::Block(run),
 };
 
-/// What a book asks from the line of an edge to the side flashing; `None` for kinds that have no such line.
-fn asked(book: &RuleBook, kind: EdgeKind) -> Option<&Limit<Length>> {
-    let roofing = book.roofing.as_ref()?;
-    match kind {
-        EdgeKind::Valley => roofing.valley_clear.as_ref(),
-        EdgeKind::Hip => roofing.hip_clear.as_ref(),
-        _ => None,
-    }
-}
-
-/// How far modules stay from a kind of edge so that their side flashing keeps clear of it, metres on the slope; 0 where
-/// nothing is asked.
-pub fn flashing_room(job: &Job, kind: EdgeKind) -> f64 {
-    asked(&job.rule_book, kind).map_or(0.0, |limit| limit.value.metres() + job.kit.flashing.side.metres())
-}
-
 fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
-    let lines = view.laid.face.edges.iter().filter(|span| asked(view.book(), span.kind).is_some());
+    let lines = view.laid.face.edges.iter().filter(|span| flashing_asked(view.book(), span.kind).is_some());
     findings.extend(sides(lines).into_iter().filter_map(|side| finding(view, side)));
 }
 
 fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
-    let (laid, limit, flashing) = (view.laid, asked(view.book(), side.kind)?, view.kit().flashing.side);
+    let (laid, limit, flashing) =
+        (view.laid, flashing_asked(view.book(), side.kind)?, view.kit().flashing.side);
     let reach = limit.value.metres() + flashing.metres();
     let away = |rect: &Rect| {
-        side.spans.iter().map(|s| to_segment(rect, s.frame.0, s.frame.1)).fold(f64::INFINITY, f64::min)
+        side.spans
+            .iter()
+            .map(|s| rect.distance_to_segment(s.frame.0, s.frame.1))
+            .fold(f64::INFINITY, f64::min)
     };
     let far = |s: &&chalkcourse_geometry::EdgeSpan| {
         at_least_to_segment(&laid.bounds, s.frame.0, s.frame.1) >= reach - TOLERANCE

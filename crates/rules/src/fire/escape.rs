@@ -5,18 +5,19 @@
 //! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
 //! are not looked at.
 
-use super::{exempt, looked_at, source_of};
+use super::{exempt, source_of};
 use crate::array::near::place_of;
 use crate::clear::{Obstacle, Way, least_move};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{TOLERANCE, length};
+use crate::measure::length;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts, WhyNot};
-use chalkcourse_geometry::{Length, Rect, RoofFace, dvec2};
-use chalkcourse_job::{Cell, FireAccess, Limit, PenetrationKind, Quantity, Required, Subject};
-use chalkcourse_layout::{OnFace, PlacedPenetration};
+use chalkcourse_geometry::{Convex, Length, Rect};
+use chalkcourse_job::{Cell, Limit, PenetrationKind, Quantity, Required, Subject};
+use chalkcourse_layout::PlacedPenetration;
+use chalkcourse_limits::{TOLERANCE, escape_strip};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-escape",
@@ -41,24 +42,6 @@ pub(crate) const RULE: Rule = Rule {
     },
     run: Run::Block(run),
 };
-
-/// The strip below an escape window on a face, in its frame. `None` for what is no such window, on a face that is not looked
-/// at, and under a book that does not ask.
-pub fn escape_strip(
-    fire: &FireAccess,
-    penetration: &PlacedPenetration,
-    on: &OnFace,
-    face: &RoofFace,
-) -> Option<Rect> {
-    let least = fire.below_escape.as_ref()?.value.metres();
-    if penetration.kind != PenetrationKind::EscapeWindow || !looked_at(fire, face) {
-        return None;
-    }
-    let half = least.max(on.bounds.size().x) / 2.0;
-    let middle = on.bounds.centre().x;
-    let low = face.bounds.min.y.min(on.bounds.min.y);
-    Some(Rect { min: dvec2(middle - half, low), max: dvec2(middle + half, on.bounds.min.y) })
-}
 
 fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
     let Some(fire) = &view.book().fire_access else { return };
@@ -88,7 +71,7 @@ fn finding(
         .map(|(cell, over)| (cell, over.x))
         .collect();
     let most = over.iter().map(|(_, over)| *over).reduce(f64::max)?;
-    let obstacle = Obstacle { corners: strip.corners().to_vec(), reach: 0.0 };
+    let obstacle = Obstacle { piece: Convex::rect(&strip), reach: 0.0 };
     let by = least_move(&laid.rows, &[obstacle], &Way::ALL, view.units());
     let plan = strip.corners().map(|p| laid.face.plane.to_plan(p)).to_vec();
     let subject = Subject::Through(laid.block.id, window.id);

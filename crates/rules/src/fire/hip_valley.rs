@@ -3,17 +3,18 @@
 //! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out.
 //! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
 
-use super::{exempt, level, looked_at, source_of};
+use super::{exempt, level, source_of};
 use crate::array::near::{Side, ends, nearer, place_of, sides};
-use crate::clear::{Move, Way, first_free, hull_around, stretch};
+use crate::clear::{Move, Way, first_free};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, in_plan, to_segment};
+use crate::measure::in_plan;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid, ModulesBeyond};
 use crate::{Authority, Facts, WhyNot};
-use chalkcourse_geometry::{EdgeKind, Length, Rect, Units};
+use chalkcourse_geometry::{Convex, EdgeKind, Length, Rect, Units};
 use chalkcourse_job::{Limit, Required, Subject};
+use chalkcourse_limits::{TOLERANCE, looked_at};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-hip-valley",
@@ -50,7 +51,7 @@ fn finding(view: BlockView<'_>, side: Side<'_>, limit: &Limit<Length>) -> Option
     let away = |rect: &Rect| {
         let rect = level(laid.face, *rect);
         let spans = side.spans.iter().map(|span| level(laid.face, span.frame));
-        spans.map(|(a, b)| to_segment(&rect, a, b)).fold(f64::INFINITY, f64::min)
+        spans.map(|(a, b)| rect.distance_to_segment(a, b)).fold(f64::INFINITY, f64::min)
     };
     let (cells, nearest) = nearer(laid, asked - TOLERANCE, away)?;
     let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
@@ -74,7 +75,7 @@ fn move_off(laid: &Laid<'_>, side: &Side<'_>, asked: f64, units: Units) -> Optio
         let pairs = laid.rows.iter().flat_map(|row| side.spans.iter().map(move |span| (row, span)));
         let stretches = pairs.filter_map(|(row, span)| {
             let (row, (a, b)) = (level(laid.face, *row), level(laid.face, span.frame));
-            let (low, high) = stretch(&hull_around(&[a, b], &row), asked, row.centre(), way.unit())?;
+            let (low, high) = Convex::segment(a, b).moves_of(&row).too_near_along(asked, way.unit())?;
             Some((low * on_slope, high * on_slope))
         });
         Move { way, by: first_free(stretches.collect(), units) }

@@ -17,6 +17,7 @@ use crate::view::WholeView;
 use crate::{Authority, Exemption, Section, WhyNot};
 use chalkcourse_geometry::{DVec2, Rect, RoofFace, dvec2};
 use chalkcourse_job::{FireAccess, Job, Quantity, Source};
+use chalkcourse_limits::looked_at;
 
 /// Why fire access is not checked for a job at all.
 pub(crate) fn exempt(job: &Job) -> Option<WhyNot> {
@@ -42,12 +43,6 @@ pub(crate) fn source(job: &Job, of: fn(&FireAccess) -> &Source) -> Authority {
 pub(crate) fn source_of(job: &Job, of: fn(&FireAccess) -> Option<&Source>) -> Authority {
     let fire = job.rule_book.fire_access.as_ref();
     fire.map_or(Authority::NotInBook, |fire| of(fire).map_or(Authority::NotInEdition, Authority::of))
-}
-
-/// Whether a plane is steep enough to be looked at.
-pub(crate) fn looked_at(fire: &FireAccess, face: &RoofFace) -> bool {
-    // A hair over the exempt pitch is that pitch.
-    face.sound && face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5
 }
 
 /// Whether there is anything to look at: a block on a plane that is not exempt.

@@ -6,14 +6,13 @@
 //! step of the lattice it may miss, so the loss is the least that was found.
 
 use super::free::without;
-use super::looked_at;
 use super::pathway::{
     Away, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
 };
-use crate::measure::TOLERANCE;
 use crate::view::{BesideView, FaceView};
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, distance_to_segment, dvec2};
 use chalkcourse_job::{BlockId, Cell, FireAccess, PathScheme, PenetrationId};
+use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
 

@@ -6,7 +6,7 @@
 use super::opening::Opening;
 use super::pathway::{Away, alone, has_ridge, straddling};
 use super::plane_path::{opening_of, removal};
-use super::{exempt, has_array, looked_at, pathways, source};
+use super::{exempt, has_array, pathways, source};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
@@ -14,6 +14,7 @@ use crate::view::{BesideView, WholeView};
 use crate::{Facts, WhyNot};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FireAccess, PathScheme, Required, Subject};
+use chalkcourse_limits::looked_at;
 use std::collections::BTreeSet;
 
 pub(crate) const RULE: Rule = Rule {

@@ -7,12 +7,13 @@
 //! found is never too narrow. Pipe boots and vents do not count: the codes allow minor obstructions.
 
 use super::free::{common, joined, without};
-use super::looked_at;
-use crate::measure::TOLERANCE;
 use crate::view::{BesideView, FaceView, Snapshot};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_geometry::{
+    Convex, DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2,
+};
 use chalkcourse_job::{BlockId, Cell, FireAccess, Job, PenetrationKind};
 use chalkcourse_layout::Layout;
+use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -291,5 +292,5 @@ fn grown(points: &[DVec2], reach: f64) -> Polygon {
     let around = points.iter().flat_map(|&p| {
         (0..CORNERS).map(move |i| p + DVec2::from_angle(turn * (f64::from(i) + 0.5)) * radius)
     });
-    Polygon::new(crate::clear::convex_hull(around.collect()))
+    Convex::around(around).map_or_else(Polygon::default, |hull| Polygon::new(hull.corners().to_vec()))
 }

@@ -5,15 +5,15 @@
 
 use super::opening::{Opening, openings};
 use super::pathway::{Away, Pathway, alone, has_ridge, of_block, straddling};
-use super::{exempt, looked_at, pathways, source};
+use super::{exempt, pathways, source};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BesideView, FaceView};
 use crate::{Authority, Candidate, Change, Facts};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{Block, Cell, Edit, FireAccess, PathScheme, Required, Subject};
+use chalkcourse_limits::{TOLERANCE, looked_at};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-plane-path",

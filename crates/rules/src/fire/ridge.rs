@@ -4,18 +4,18 @@
 //! the whole roof and exactly 33 % counts as not more; the room is measured in plan, the safe reading of a code
 //! that says neither.
 
-use super::{exempt, level, looked_at, source};
+use super::{exempt, level, source};
 use crate::array::near::{Side, ends, nearer, place_of, sides};
-use crate::clear::{Move, Way, first_free, hull_around, stretch};
+use crate::clear::{Move, Way, first_free};
 use crate::finding::{Finding, Severity};
-use crate::measure::{TOLERANCE, in_plan, to_segment};
+use crate::measure::in_plan;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts};
-use chalkcourse_geometry::{EdgeKind, Length, Rect};
-use chalkcourse_job::{Building, FireAccess, Job, Limit, Required, Subject};
-use chalkcourse_layout::Layout;
+use chalkcourse_geometry::{Convex, EdgeKind, Length, Rect};
+use chalkcourse_job::{Limit, Required, Subject};
+use chalkcourse_limits::{Share, TOLERANCE, looked_at};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-ridge",
@@ -33,34 +33,9 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::BlockAndShare(run),
 };
 
-/// The plan area of the array by the plan area of the whole roof; 0 without a roof.
-pub fn array_share(layout: &Layout) -> f64 {
-    let array: f64 = layout
-        .blocks
-        .iter()
-        .filter_map(|block| {
-            let face = layout.roof.faces.get(block.face).filter(|face| face.sound)?;
-            Some(block.area_under() / face.plane.pitch.slope_factor())
-        })
-        .sum();
-    let roof = layout.roof.plan_area();
-    if roof > 0.0 { array / roof } else { 0.0 }
-}
-
-/// The clear room beside a ridge that the book asks for a share, with its source.
-pub fn ridge_room<'a>(fire: &'a FireAccess, job: &Job, share: f64) -> &'a Limit<Length> {
-    room_for(fire, &job.site.building, share)
-}
-
-fn room_for<'a>(fire: &'a FireAccess, building: &Building, share: f64) -> &'a Limit<Length> {
-    let ridge = &fire.ridge;
-    let most = if building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
-    if share <= most.value + 1e-9 { &ridge.up_to_share } else { &ridge.beyond }
-}
-
 fn run(view: BlockView<'_>, share: f64, findings: &mut Vec<Finding>) {
     let Some(fire) = &view.book().fire_access else { return };
-    let room = room_for(fire, &view.site().building, share);
+    let room = Share::by(fire, &view.site().building, share).room(fire);
     if looked_at(fire, view.laid.face) {
         let ridges = view.laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge);
         findings.extend(sides(ridges).into_iter().filter_map(|side| finding(view, side, share, room)));
@@ -72,7 +47,7 @@ fn finding(view: BlockView<'_>, side: Side<'_>, share: f64, room: &Limit<Length>
     let away = |rect: &Rect| {
         let rect = level(laid.face, *rect);
         let spans = side.spans.iter().map(|span| level(laid.face, span.frame));
-        spans.map(|(a, b)| to_segment(&rect, a, b)).fold(f64::INFINITY, f64::min)
+        spans.map(|(a, b)| rect.distance_to_segment(a, b)).fold(f64::INFINITY, f64::min)
     };
     if away(&laid.bounds) >= asked - TOLERANCE {
         return None;
@@ -82,7 +57,7 @@ fn finding(view: BlockView<'_>, side: Side<'_>, share: f64, room: &Limit<Length>
     let pairs = laid.rows.iter().flat_map(|row| side.spans.iter().map(move |span| (row, span)));
     let stretches = pairs.filter_map(|(row, span)| {
         let (row, (a, b)) = (level(laid.face, *row), level(laid.face, span.frame));
-        let (low, high) = stretch(&hull_around(&[a, b], &row), asked, row.centre(), Way::Down.unit())?;
+        let (low, high) = Convex::segment(a, b).moves_of(&row).too_near_along(asked, Way::Down.unit())?;
         Some((low * factor, high * factor))
     });
     let by = Move { way: Way::Down, by: first_free(stretches.collect(), view.units()) };
@@ -99,9 +74,9 @@ fn finding(view: BlockView<'_>, side: Side<'_>, share: f64, room: &Limit<Length>
 
 #[cfg(test)]
 mod tests {
-    use super::ridge_room;
     use crate::testing::{book, fixed, gable_job, measures, moves, of, one};
     use chalkcourse_job::{Building, Job};
+    use chalkcourse_limits::Share;
 
     const INCH: f64 = 0.0254;
 
@@ -130,7 +105,7 @@ mod tests {
     fn the_share_decides() {
         let mut job = gable_job();
         let fire = job.rule_book.fire_access.clone().unwrap();
-        let asks = |job: &Job, share: f64| ridge_room(&fire, job, share).value.inches().round();
+        let asks = |job: &Job, share: f64| Share::of(job, share).room(&fire).value.inches().round();
         for (share, expect) in [(0.0, 18.0), (0.33, 18.0), (0.331, 36.0), (0.9, 36.0)] {
             assert_eq!(asks(&job, share), expect, "{share}");
         }

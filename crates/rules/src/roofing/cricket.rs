@@ -6,12 +6,13 @@
 
 use super::{missing, source};
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{TOLERANCE, length};
+use crate::measure::length;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::PenetrationView;
 use crate::{Authority, Facts};
 use chalkcourse_job::{PenetrationKind, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "cricket",

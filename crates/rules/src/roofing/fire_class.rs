@@ -6,12 +6,12 @@
 
 use super::{missing, source_of};
 use crate::finding::{Finding, Severity};
-use crate::measure::TOLERANCE;
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{ClassAsked, Covering, Facts, Unknown, WhyNot};
 use chalkcourse_job::{Building, FireClass, Quantity, Required, RuleBook, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-class",

@@ -2,7 +2,6 @@ use super::{
     Coefficients, Figure, Near, Refused, RoofShape, Wind, Zone, coefficients, velocity_pressure_with_kd,
     zone_near, zone_width,
 };
-use crate::measure::to_segment;
 use crate::view::{BlockView, Laid, Snapshot};
 use crate::{Section, Unknown, WhyNot};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, RoofFace, dvec2};
@@ -198,7 +197,7 @@ fn near(laid: &Laid<'_>, rect: &Rect, width: f64) -> Near {
     let flat = Rect { min: level(rect.min), max: level(rect.max) };
     let mut near = Near::default();
     for span in &laid.face.edges {
-        if to_segment(&flat, level(span.frame.0), level(span.frame.1)) < width {
+        if flat.distance_to_segment(level(span.frame.0), level(span.frame.1)) < width {
             match span.kind {
                 EdgeKind::Eave => near.eave = true,
                 EdgeKind::Rake => near.rake = true,
