@@ -10,7 +10,7 @@
     reason = "a test may stop at the first surprise"
 )]
 
-use chalkcourse_job::{Edit, Job, apply};
+use chalkcourse_job::{Edit, Resolved, apply};
 use chalkcourse_plan::Evaluator;
 use chalkcourse_tests::samples;
 use criterion::{Criterion, criterion_group, criterion_main};
@@ -18,7 +18,7 @@ use std::hint::black_box;
 use std::time::{Duration, Instant};
 
 /// The job with its first block a step further along a way to and fro.
-fn moved(job: &Job, step: u32) -> Job {
+fn moved(job: &Resolved, step: u32) -> Resolved {
     let mut block = job.blocks[0].clone();
     block.at.x += f64::from(step % 50) * 0.01;
     apply(job, &Edit::PutBlock(block)).expect("a block may move by half a metre")

@@ -9,7 +9,7 @@
     reason = "a test may stop at the first surprise"
 )]
 
-use chalkcourse_job::{Cell, Edit, Job, apply};
+use chalkcourse_job::{Cell, Edit, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{Checker, check};
 use chalkcourse_tests::samples;
@@ -18,7 +18,7 @@ use std::hint::black_box;
 use std::time::Duration;
 
 /// Every block pushed into the rake, over the ridge, onto the pipe, and as wide as the face.
-fn all_wrong() -> Job {
+fn all_wrong() -> Resolved {
     let mut job = samples::mill_row();
     for block in &mut job.blocks {
         block.at.x = 0.05;

@@ -10,7 +10,7 @@
 
 #![allow(clippy::print_stdout, clippy::expect_used, reason = "a program for a terminal")]
 
-use chalkcourse_job::{Face, FaceId, Job};
+use chalkcourse_job::{Face, FaceId, Resolved};
 use chalkcourse_tests::climb::{Budget, Hand, Strict, climb};
 use chalkcourse_tests::houses::{self, House};
 use chalkcourse_tests::{kept, top, verdict};
@@ -49,11 +49,11 @@ fn main() {
         verbose: false,
         more: false,
     };
-    let mut jobs: Vec<(String, Vec<(String, Job)>)> = Vec::new();
+    let mut jobs: Vec<(String, Vec<(String, Resolved)>)> = Vec::new();
     let mut words = std::env::args().skip(1);
     while let Some(word) = words.next() {
         let mut next = || words.next().expect("a value after the option");
-        let house = |of: fn(u64) -> House, name: &str, seeds: String| -> Vec<(String, Job)> {
+        let house = |of: fn(u64) -> House, name: &str, seeds: String| -> Vec<(String, Resolved)> {
             let (from, to) = seeds.split_once('-').map_or((seeds.as_str(), seeds.as_str()), |pair| pair);
             let (from, to): (u64, u64) = (from.parse().expect("a number"), to.parse().expect("a number"));
             (from..=to)
@@ -104,7 +104,7 @@ fn panic_words(word: &str) -> ! {
     panic!("no such option: {word}")
 }
 
-fn judge(name: &str, job: &Job, options: &Options, table: &mut Table) {
+fn judge(name: &str, job: &Resolved, options: &Options, table: &mut Table) {
     let start = std::time::Instant::now();
     let before = verdict::open(job).stops;
     for face in verdict::steep_enough(job) {
@@ -135,7 +135,7 @@ fn judge(name: &str, job: &Job, options: &Options, table: &mut Table) {
     table.seconds.1 += start.elapsed().as_secs_f64();
 }
 
-fn judge_face(name: &str, job: &Job, face: &Face, options: &Options, table: &mut Table) {
+fn judge_face(name: &str, job: &Resolved, face: &Face, options: &Options, table: &mut Table) {
     let begun = std::time::Instant::now();
     let claims = match verdict::claims(job, &[face.id]) {
         Ok((claims, _)) => claims,
@@ -179,7 +179,7 @@ fn judge_face(name: &str, job: &Job, face: &Face, options: &Options, table: &mut
 }
 
 /// Numbers of modules that can be laid by hand, and worth that they have.
-fn judge_numbers(name: &str, job: &Job, face: &Face, by_hand: usize, table: &mut Table) {
+fn judge_numbers(name: &str, job: &Resolved, face: &Face, by_hand: usize, table: &mut Table) {
     if by_hand == 0 {
         return;
     }
@@ -206,7 +206,7 @@ fn judge_numbers(name: &str, job: &Job, face: &Face, by_hand: usize, table: &mut
     }
 }
 
-fn judge_cuts(name: &str, job: &Job, table: &mut Table) {
+fn judge_cuts(name: &str, job: &Resolved, table: &mut Table) {
     for cuts in verdict::least_cuts(job) {
         let mut dice = chalkcourse_tests::dice::Dice::new(3);
         let found = chalkcourse_tests::splits::split(&cuts.runs, &cuts.sticks, 400, &mut dice);

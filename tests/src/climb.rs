@@ -22,7 +22,7 @@ mod shape;
 use crate::dice::Dice;
 use crate::verdict::{Open, bare, open_on};
 use chalkcourse_geometry::{DVec2, Roof, dvec2};
-use chalkcourse_job::{FaceId, Job, Orientation, RowJoints};
+use chalkcourse_job::{FaceId, Orientation, Resolved, RowJoints};
 use chalkcourse_layout::{Layout, assemble};
 use corridor::corridors;
 use limits::{Given, Limits, MET, fire};
@@ -70,11 +70,11 @@ pub struct Hand {
     /// Modules on the face, those of locked blocks not counted.
     pub modules: usize,
     /// The job with them in place.
-    pub job: Job,
+    pub job: Resolved,
 }
 
 /// The most modules found on one face, other faces as they are. Blocks of the face that are not locked make way.
-pub fn climb(job: &Job, face: FaceId, strict: Strict, budget: Budget, seed: u64) -> Hand {
+pub fn climb(job: &Resolved, face: FaceId, strict: Strict, budget: Budget, seed: u64) -> Hand {
     let Some(climber) = Climber::of(job, face, strict, budget) else {
         return Hand { modules: 0, job: job.clone() };
     };
@@ -89,12 +89,12 @@ pub fn climb(job: &Job, face: FaceId, strict: Strict, budget: Budget, seed: u64)
 
 /// The most found on some faces, one after the other, each beside those before it: modules of each, and the job.
 pub fn climb_all(
-    job: &Job,
+    job: &Resolved,
     faces: &[FaceId],
     strict: Strict,
     budget: Budget,
     seed: u64,
-) -> (Vec<usize>, Job) {
+) -> (Vec<usize>, Resolved) {
     let mut job = job.clone();
     job.blocks.retain(|block| !faces.contains(&block.face) || block.locked);
     let mut found = Vec::new();
@@ -107,7 +107,7 @@ pub fn climb_all(
 }
 
 struct Climber<'a> {
-    job: &'a Job,
+    job: &'a Resolved,
     face: FaceId,
     index: usize,
     roof: Arc<Roof>,
@@ -119,7 +119,7 @@ struct Climber<'a> {
 }
 
 impl<'a> Climber<'a> {
-    fn of(job: &'a Job, face: FaceId, strict: Strict, budget: Budget) -> Option<Self> {
+    fn of(job: &'a Resolved, face: FaceId, strict: Strict, budget: Budget) -> Option<Self> {
         let roof = Arc::new(assemble(job));
         // What stays: locked blocks of the face, and the other faces.
         let mut stays = job.clone();
@@ -217,7 +217,7 @@ impl<'a> Climber<'a> {
         }
     }
 
-    fn passes(&self, job: &Job) -> bool {
+    fn passes(&self, job: &Resolved) -> bool {
         let open = open_on(job, &self.roof);
         let none_more = open.stops.is_subset(&self.before.stops);
         none_more && (self.strict == Strict::Stops || open.near_blocks.is_subset(&self.before.near_blocks))
@@ -291,7 +291,7 @@ impl<'a> Climber<'a> {
 
 /// Where along the eave one module alone, on its own base rail, may begin at a height of a face's frame: the stretches between
 /// whose ends `check` has no stop that is about the module itself. Metres; pathways are not looked at.
-pub fn starts(job: &Job, face: FaceId, orientation: Orientation, v: f64) -> Vec<(f64, f64)> {
+pub fn starts(job: &Resolved, face: FaceId, orientation: Orientation, v: f64) -> Vec<(f64, f64)> {
     let Some(climber) = Climber::of(job, face, Strict::Kit, Budget::QUICK) else { return Vec::new() };
     let ridge = fire(job).map_or(0.0, |fire| fire.ridge.up_to_share.value.metres());
     let field = climber.field(Given { ridge, beyond: climber.beyond() });

@@ -6,7 +6,7 @@ use chalkcourse_exchange::{
 };
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{
-    Job, NoFiles, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
+    NoFiles, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
     kit_from_text, prices_from_bytes, rule_book_from_text, script_from_text, stock_from_csv,
 };
 use chalkcourse_plan::{Ends, RaiseAs, evaluate};
@@ -51,7 +51,7 @@ pub fn job(bytes: &[u8]) {
 pub fn edits(bytes: &[u8]) {
     let path = Path::new("edits.json");
     let Some(Ok(script)) = text(bytes).map(|text| script_from_text(text, path)) else { return };
-    let mut job = Job::new("new".to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let mut job = Resolved::new("new".to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
     for step in script.steps.iter().take(12) {
         let Ok(next) = step.apply(&job, &NoFiles) else { continue };
         let back = job_to_text(&next).ok().and_then(|text| job_from_text(&text, path).ok());
@@ -105,7 +105,7 @@ pub fn city_json(bytes: &[u8]) {
 
 fn take(house: &House) {
     let _ = house.told();
-    let job = Job::new(String::new(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let job = Resolved::new(String::new(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT);
     let how =
         RaiseAs { pitch, eave: Length::from_feet(9.0), overhang: Length::from_feet(1.0), ends: Ends::Gable };

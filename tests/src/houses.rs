@@ -13,7 +13,8 @@ use chalkcourse_exchange::{HouseShape, find, list};
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Edit, Job, PartId, PartKind, RoofPart, RuleBook, apply, builtin_kit, builtin_prices, builtin_rule_book,
+    Edit, PartId, PartKind, Resolved, RoofPart, RuleBook, apply, builtin_kit, builtin_prices,
+    builtin_rule_book,
 };
 use chalkcourse_plan::{Ends, RaiseAs};
 use std::ops::RangeInclusive;
@@ -44,7 +45,7 @@ pub struct House {
     /// What it is.
     pub kind: Kind,
     /// The job: a roof without an array.
-    pub job: Job,
+    pub job: Resolved,
 }
 
 /// How large and how steep houses are made.
@@ -81,14 +82,14 @@ fn raised(seed: u64, mut dice: Dice, sizes: Sizes) -> House {
 }
 
 /// The job that a house starts from.
-fn empty(name: String, with_fire: bool) -> Job {
+fn empty(name: String, with_fire: bool) -> Resolved {
     let book = builtin_rule_book();
     let book =
         if with_fire { book } else { Arc::new(RuleBook { fire_access: None, ..RuleBook::clone(&book) }) };
-    Job::new(name, builtin_kit(), book, builtin_prices())
+    Resolved::new(name, builtin_kit(), book, builtin_prices())
 }
 
-fn house(dice: &mut Dice, kind: Kind, sizes: Sizes, seed: u64) -> Option<Job> {
+fn house(dice: &mut Dice, kind: Kind, sizes: Sizes, seed: u64) -> Option<Resolved> {
     let with_fire = dice.chance(0.5);
     let mut job = empty(format!("House {seed}"), with_fire);
     if with_fire && dice.chance(0.25) {
@@ -136,12 +137,12 @@ impl Roof {
     /// The job with a part more; sides count from the first corner, gables are named.
     fn put(
         &self,
-        job: &Job,
+        job: &Resolved,
         name: &str,
         kind: PartKind,
         corners: &[(f64, f64)],
         gables: &[usize],
-    ) -> Option<Job> {
+    ) -> Option<Resolved> {
         let outline = Polygon::new(corners.iter().map(|&(x, y)| dvec2(x, y)).collect());
         let slope = Treatment::Slope(self.pitch);
         let overhang = Length::from_metres(self.overhang);
@@ -159,11 +160,11 @@ impl Roof {
 /// A house with a wing to the south: one outline, or a part that runs into the main house.
 fn ell(
     dice: &mut Dice,
-    job: &Job,
+    job: &Resolved,
     roof: &Roof,
     (long, depth): (f64, f64),
     feet: &impl Fn(&mut Dice, f64, f64) -> f64,
-) -> Option<Job> {
+) -> Option<Resolved> {
     let wide = feet(dice, 14.0, 24.0).min(depth);
     let out = feet(dice, 6.0, 18.0);
     // At the left end, at the right end, or somewhere between.
@@ -203,11 +204,11 @@ fn ell(
 /// One or two dormers on the slope that falls south: gabled, or with a shed roof.
 fn dormers(
     dice: &mut Dice,
-    mut job: Job,
+    mut job: Resolved,
     roof: &Roof,
     (long, depth): (f64, f64),
     feet: &impl Fn(&mut Dice, f64, f64) -> f64,
-) -> Option<Job> {
+) -> Option<Resolved> {
     let many = 1 + dice.below(2);
     let wide = feet(dice, 4.0, 9.0);
     let front = feet(dice, 1.0, 3.0);
@@ -232,7 +233,7 @@ fn dormers(
 
 /// The roofs of real buildings in a city model, each as a job with the office book; none where the file can't be read.
 /// Footprints without a roof are left out.
-pub fn real(file: &Path, with_fire: bool) -> Vec<(String, Job)> {
+pub fn real(file: &Path, with_fire: bool) -> Vec<(String, Resolved)> {
     let Ok(listing) = list(file) else { return Vec::new() };
     let how = RaiseAs { pitch: Pitch::FLAT, eave: Length::ZERO, overhang: Length::ZERO, ends: Ends::Hip };
     let read = |id: &str| {

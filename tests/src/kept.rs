@@ -1,7 +1,7 @@
 //! Layouts by hand that beat a claim once, kept as small jobs in `tests/data/claims`.
 
 use crate::top;
-use chalkcourse_job::{FaceId, Job, Kit, PriceList, RuleBook, load};
+use chalkcourse_job::{FaceId, Kit, PriceList, Resolved, RuleBook, load};
 use serde::Deserialize;
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -12,7 +12,7 @@ pub struct Kept {
     /// What is told of it.
     pub told: Told,
     /// The job.
-    pub job: Job,
+    pub job: Resolved,
 }
 
 /// A line of the list.
@@ -61,7 +61,7 @@ impl Kept {
 }
 
 /// A job without what no rule reads: parts but the module and the underlayment of the listing, prices, cautions.
-pub fn small(job: &Job) -> Job {
+pub fn small(job: &Resolved) -> Resolved {
     let mut kit = Kit::clone(&job.kit);
     let underlayment = kit.fire.as_ref().map(|fire| fire.underlayment.clone());
     kit.parts.retain(|part| part.number == kit.module.part || Some(&part.number) == underlayment.as_ref());
@@ -71,5 +71,7 @@ pub fn small(job: &Job) -> Job {
     kit.crews.clear();
     let book = RuleBook { cautions: Vec::new(), ..RuleBook::clone(&job.rule_book) };
     let prices = PriceList { prices: Default::default(), ..PriceList::clone(&job.prices) };
-    Job { kit: Arc::new(kit), rule_book: Arc::new(book), prices: Arc::new(prices), ..job.clone() }
+    job.with(|job| {
+        (job.kit, job.rule_book, job.prices) = (Arc::new(kit), Arc::new(book), Arc::new(prices));
+    })
 }

@@ -19,7 +19,7 @@ use std::path::PathBuf;
 ///
 /// # Errors
 /// It can't be written as JSON.
-pub fn findings_of(job: &chalkcourse_job::Job) -> Result<String, serde_json::Error> {
+pub fn findings_of(job: &chalkcourse_job::Resolved) -> Result<String, serde_json::Error> {
     let plan = chalkcourse_plan::evaluate(job);
     let mut text = serde_json::to_string_pretty(&chalkcourse_plan::findings_report(job, &plan))?;
     text.push('\n');

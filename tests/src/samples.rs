@@ -3,15 +3,16 @@
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, PartId, PartKind, Penetration, PenetrationId,
-    PenetrationKind, Place, RoofPart, Shape, Site, apply, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Cell, Edit, Face, FaceId, Orientation, PartId, PartKind, Penetration, PenetrationId,
+    PenetrationKind, Place, Resolved, RoofPart, Shape, Site, apply, builtin_kit, builtin_prices,
+    builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 
 const FOOT: f64 = 0.3048;
 
 /// All samples: file name, job.
-pub fn all() -> Vec<(&'static str, Job)> {
+pub fn all() -> Vec<(&'static str, Resolved)> {
     vec![
         ("alder-court.chalk.json", alder_court()),
         ("quarry-lane.chalk.json", quarry_lane()),
@@ -20,11 +21,11 @@ pub fn all() -> Vec<(&'static str, Job)> {
     ]
 }
 
-struct Draw(Job);
+struct Draw(Resolved);
 
 impl Draw {
     fn new(name: &str, notes: &str) -> Self {
-        let mut job = Job::new(name.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let mut job = Resolved::new(name.to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
         job.site = Site {
             address: format!("{name}, Tamsin Bluff"),
             notes: notes.to_owned(),
@@ -132,7 +133,7 @@ impl Draw {
 }
 
 /// A 60 × 30 ft gable at 6:12 with three pipe boots, a chimney and the 3 × 4 block.
-pub fn alder_court() -> Job {
+pub fn alder_court() -> Resolved {
     let mut draw = Draw::new("Alder Court", "Ladder on the west side; the dog is friendly.");
     let (long, half, eave) = (60.0 * FOOT, 15.0 * FOOT, 9.0 * FOOT);
     let south =
@@ -153,7 +154,7 @@ pub fn alder_court() -> Job {
 }
 
 /// A hip and valley L at 6:12 with a porch at 4:12, a gable dormer and a skylight, made of parts.
-pub fn quarry_lane() -> Job {
+pub fn quarry_lane() -> Resolved {
     let mut draw = Draw::new("Quarry Lane", "Two storeys at the back: second ladder and tie-off points.");
     let eave = 3.0;
     let ell = [(0.0, 0.0), (6.0, 0.0), (6.0, -6.0), (12.0, -6.0), (12.0, 8.0), (0.0, 8.0)];
@@ -177,7 +178,7 @@ pub fn quarry_lane() -> Job {
 
 /// A 40-corner house with three dormers, for the time that a dragged corner takes: a long building with wings of uneven
 /// width on both sides, every side at 6:12, and a block on its longest slope.
-pub fn forty_corners() -> Job {
+pub fn forty_corners() -> Resolved {
     let mut draw = Draw::new("Forty corners", "");
     let (mut south, mut north) = (Vec::new(), Vec::new());
     for i in 0..5 {
@@ -216,7 +217,7 @@ pub fn forty_corners() -> Job {
 
 /// A terrace of a hundred houses in four streets, each with two faces and a block of 5 × 5 on both: the stress
 /// case, 200 faces and 5 000 modules.
-pub fn mill_row() -> Job {
+pub fn mill_row() -> Resolved {
     let mut draw = Draw::new("Mill Row", "Terrace: tell the neighbours on both sides before tear-off.");
     let (wide, half) = (10.0, 7.5);
     for street in 0..4u32 {
@@ -251,7 +252,7 @@ pub fn mill_row() -> Job {
 
 /// A hip house of 48 × 30 ft at 6:12 with an ell of 16 × 12 ft that meets it in two valleys, overhangs of 16 in, two pipes, a
 /// chimney, a skylight, and 18 modules as 6 + 5 + 4 + 3 on its south side: the second job that `data/hand` takes off by hand.
-pub fn heron_bend() -> Job {
+pub fn heron_bend() -> Resolved {
     let mut draw = Draw::new("Heron Bend", "Park on the street: the drive is new concrete.");
     let walls = [
         (0.0, 0.0),
@@ -297,7 +298,7 @@ pub fn heron_bend() -> Job {
 }
 
 /// A barn at 2:12 with a block on it: the kit refuses the pitch.
-pub fn low_barn() -> Job {
+pub fn low_barn() -> Resolved {
     let mut draw = Draw::new("Low Barn", "Shown to say no: the pitch is below what the kit allows.");
     let (long, half) = (40.0 * FOOT, 18.0 * FOOT);
     let south =

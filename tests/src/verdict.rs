@@ -2,7 +2,7 @@
 //! through here: the rules' findings, the modules of a face, what a fill claims.
 
 use chalkcourse_geometry::Roof;
-use chalkcourse_job::{Amount, FaceId, Job, Sticks, apply};
+use chalkcourse_job::{Amount, FaceId, Resolved, Sticks, apply};
 use chalkcourse_layout::{Layout, assemble};
 use chalkcourse_plan::{FillError, Mode, Size, Target, Way, Worth, fill, fill_edit};
 use chalkcourse_rules::Severity;
@@ -19,12 +19,12 @@ pub struct Open {
 }
 
 /// What `check` has against a job.
-pub fn open(job: &Job) -> Open {
+pub fn open(job: &Resolved) -> Open {
     open_on(job, &Arc::new(assemble(job)))
 }
 
 /// The same on a roof that was put together before.
-pub fn open_on(job: &Job, roof: &Arc<Roof>) -> Open {
+pub fn open_on(job: &Resolved, roof: &Arc<Roof>) -> Open {
     let layout = Layout::on_roof(job, Arc::clone(roof));
     let mut open = Open::default();
     for finding in chalkcourse_rules::check(job, &layout) {
@@ -42,12 +42,12 @@ pub fn open_on(job: &Job, roof: &Arc<Roof>) -> Open {
 }
 
 /// The job without any block: what is against that is against the roof, not against an array.
-pub fn bare(job: &Job) -> Job {
-    Job { blocks: Vec::new(), ..job.clone() }
+pub fn bare(job: &Resolved) -> Resolved {
+    job.with(|job| job.blocks.clear())
 }
 
 /// Modules on a face.
-pub fn modules_on(job: &Job, face: FaceId) -> usize {
+pub fn modules_on(job: &Resolved, face: FaceId) -> usize {
     job.blocks.iter().filter(|block| block.face == face).map(|block| block.cells().count()).sum()
 }
 
@@ -68,7 +68,7 @@ pub struct Claim {
 ///
 /// # Errors
 /// A face that can't be filled.
-pub fn claims(job: &Job, faces: &[FaceId]) -> Result<(Vec<Claim>, Job), FillError> {
+pub fn claims(job: &Resolved, faces: &[FaceId]) -> Result<(Vec<Claim>, Resolved), FillError> {
     claims_of(job, faces, Mode::SlidingRows)
 }
 
@@ -76,7 +76,7 @@ pub fn claims(job: &Job, faces: &[FaceId]) -> Result<(Vec<Claim>, Job), FillErro
 ///
 /// # Errors
 /// A face that can't be filled.
-pub fn claims_of(job: &Job, faces: &[FaceId], mode: Mode) -> Result<(Vec<Claim>, Job), FillError> {
+pub fn claims_of(job: &Resolved, faces: &[FaceId], mode: Mode) -> Result<(Vec<Claim>, Resolved), FillError> {
     let fills = fill(job, faces, mode, &|| false)?;
     let after =
         fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap_or(job));
@@ -99,7 +99,7 @@ pub enum Number {
 }
 
 /// What is said when just so many modules are asked for, as compact as can be.
-pub fn number(job: &Job, faces: &[FaceId], modules: usize) -> Number {
+pub fn number(job: &Resolved, faces: &[FaceId], modules: usize) -> Number {
     let mode = Mode::ToNumber(Target { size: Size::Modules(modules), way: Way::Compact });
     match claims_of(job, faces, mode) {
         Ok((claims, _)) => Number::Laid(claims.iter().map(|claim| claim.laid).sum()),
@@ -109,7 +109,7 @@ pub fn number(job: &Job, faces: &[FaceId], modules: usize) -> Number {
 }
 
 /// The most worth that a fill by worth claims for a face, with modules of a worth; `None` where it claims none.
-pub fn most_worth(job: &Job, face: FaceId, module: f64) -> Option<f64> {
+pub fn most_worth(job: &Resolved, face: FaceId, module: f64) -> Option<f64> {
     let mode = Mode::ByWorth(Worth { module, by_area: false });
     let fills = fill(job, &[face], mode, &|| false).ok()?;
     fills.first()?.measure.as_ref().map(|measure| measure.bound)
@@ -130,7 +130,7 @@ pub struct LeastCuts {
 }
 
 /// All cut lists of a job's order that say that nothing less can be bought.
-pub fn least_cuts(job: &Job) -> Vec<LeastCuts> {
+pub fn least_cuts(job: &Resolved) -> Vec<LeastCuts> {
     let plan = chalkcourse_plan::evaluate(job);
     let terms = plan.takeoff.lines.iter().flat_map(|line| line.terms.iter().map(move |term| (line, term)));
     terms
@@ -148,6 +148,6 @@ pub fn least_cuts(job: &Job) -> Vec<LeastCuts> {
 }
 
 /// Faces that the kit may stand on.
-pub fn steep_enough(job: &Job) -> Vec<FaceId> {
+pub fn steep_enough(job: &Resolved) -> Vec<FaceId> {
     job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch).map(|face| face.id).collect()
 }

@@ -10,7 +10,7 @@
 
 use chalkcourse_exchange::{HouseShape, find, list};
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_job::{Job, apply, builtin_kit, builtin_prices, builtin_rule_book};
+use chalkcourse_job::{Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book};
 use chalkcourse_plan::{Ends, RaiseAs, evaluate, roof_report};
 use chalkcourse_tests::top;
 use serde_json::Value;
@@ -54,7 +54,7 @@ fn every_roof_surface_of_the_sample_is_a_face_or_told_and_as_others_measure_it()
 fn a_building_becomes_a_job_with_the_same_areas() {
     let path = top().join("tests/data/3dbag-sample.city.jsonl");
     let house = find(&path, Some("NL.IMBAG.Pand.0503100000004048")).unwrap();
-    let empty = Job::new(String::new(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let empty = Resolved::new(String::new(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let how = RaiseAs { pitch: Pitch::FLAT, eave: Length::ZERO, overhang: Length::ZERO, ends: Ends::Hip };
     let job = apply(&empty, &house.edit(&empty, &how).unwrap()).unwrap();
     assert_eq!(job.name, house.name);

@@ -13,10 +13,10 @@ mod random_jobs;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, FindingKey, History, Job, NoFiles, OrderChoices,
+    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, FindingKey, History, NoFiles, OrderChoices,
     Orientation, PartId, PartKind, Penetration, PenetrationId, PenetrationKind, Place, PlanMove, Quantity,
-    Required, RoofPart, Shape, Subject, Waiver, apply, builtin_kit, builtin_prices, builtin_rule_books,
-    edits_to_text, job_from_text, job_to_text, script_from_text,
+    Required, Resolved, RoofPart, Shape, Subject, Waiver, apply, builtin_kit, builtin_prices,
+    builtin_rule_books, edits_to_text, job_from_text, job_to_text, script_from_text,
 };
 use proptest::prelude::*;
 use std::path::Path;
@@ -34,7 +34,7 @@ fn nth<T>(list: &[T], at: usize) -> Option<&T> {
 }
 
 /// An edit as the window makes them; `None` where there is nothing to do it to.
-fn edit(job: &Job, (what, at, x, y, n): Dice) -> Option<Edit> {
+fn edit(job: &Resolved, (what, at, x, y, n): Dice) -> Option<Edit> {
     let by = dvec2(x, y);
     let free = job.next_id;
     let corner = n as usize % 4;
@@ -149,7 +149,7 @@ fn edit(job: &Job, (what, at, x, y, n): Dice) -> Option<Edit> {
     })
 }
 
-fn replayed(job: &Job, text: &str) -> Job {
+fn replayed(job: &Resolved, text: &str) -> Resolved {
     let script = script_from_text(text, Path::new("edits")).expect("what is written is read");
     script
         .steps
@@ -158,7 +158,7 @@ fn replayed(job: &Job, text: &str) -> Job {
 }
 
 /// Edits by chance, as a session of the window takes them: some undone, some gestures.
-fn session(job: &Job, dice: &[Dice]) -> History {
+fn session(job: &Resolved, dice: &[Dice]) -> History {
     let mut history = History::new(job.clone());
     for &one in dice {
         let Some(edit) = edit(history.job(), one) else { continue };
@@ -180,9 +180,13 @@ fn session(job: &Job, dice: &[Dice]) -> History {
 }
 
 /// A house with an ell and a dormer beside what chance draws.
-fn house() -> Job {
-    let mut job =
-        Job::new("House".to_owned(), builtin_kit(), Arc::clone(&builtin_rule_books()[0]), builtin_prices());
+fn house() -> Resolved {
+    let mut job = Resolved::new(
+        "House".to_owned(),
+        builtin_kit(),
+        Arc::clone(&builtin_rule_books()[0]),
+        builtin_prices(),
+    );
     let slope = Treatment::Slope(Pitch::from_rise_in_12(7.0).unwrap());
     let rect = |x: f64, y: f64, w: f64, h: f64| {
         Polygon::new(vec![dvec2(x, y), dvec2(x + w, y), dvec2(x + w, y + h), dvec2(x, y + h)])
@@ -200,7 +204,7 @@ fn house() -> Job {
     job
 }
 
-fn check(job: &Job, dice: &[Dice]) -> Result<usize, TestCaseError> {
+fn check(job: &Resolved, dice: &[Dice]) -> Result<usize, TestCaseError> {
     let history = session(job, dice);
     let edits: Vec<&Edit> = history.edits().collect();
     let text = edits_to_text(edits.iter().copied()).unwrap();

@@ -10,8 +10,8 @@
 
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, RowJoints, RuleBook, apply, builtin_kit,
-    builtin_prices, builtin_rule_book,
+    Face, FaceId, Penetration, PenetrationId, PenetrationKind, Resolved, RowJoints, RuleBook, apply,
+    builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_limits::Against;
 use chalkcourse_plan::{
@@ -25,27 +25,27 @@ use std::sync::Arc;
 const MODES: [Mode; 5] =
     [Mode::OneGrid, Mode::SlidingRows, Mode::HalfLapped, Mode::OnCourses, Mode::WholeBlocks(2)];
 
-fn filled(job: &Job, face: FaceId, mode: Mode) -> (Fill, Job) {
+fn filled(job: &Resolved, face: FaceId, mode: Mode) -> (Fill, Resolved) {
     let fill = fill(job, &[face], mode, &|| false).expect("the face can be filled").remove(0);
     let job = apply(job, &fill_edit(job, &fill)).expect("the fill is an edit of this job");
     (fill, job)
 }
 
 /// Stops and cautions about blocks, in words.
-fn troubles(job: &Job) -> Vec<String> {
+fn troubles(job: &Resolved) -> Vec<String> {
     let plan = evaluate(job);
     plan.findings.iter().filter(|f| f.severity == Severity::Stop).map(|f| f.key.to_string()).collect()
 }
 
 /// One face of `wide` × `high` metres on the slope, with a book that asks for nothing.
-fn bare(wide: f64, high: f64) -> Job {
+fn bare(wide: f64, high: f64) -> Resolved {
     let mut book = RuleBook { setbacks: Default::default(), ..(*builtin_rule_book()).clone() };
     book.courses_to_ridge.value = 0;
     book.fire_access = None;
     let mut kit = (*builtin_kit()).clone();
     kit.flashing.head = Length::ZERO;
     kit.base_rail = None;
-    let mut job = Job::new("bare".into(), Arc::new(kit), Arc::new(book), builtin_prices());
+    let mut job = Resolved::new("bare".into(), Arc::new(kit), Arc::new(book), builtin_prices());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap();
     let run = high / pitch.slope_factor();
     let outline = Polygon::new(vec![dvec2(0.0, 0.0), dvec2(wide, 0.0), dvec2(wide, run), dvec2(0.0, run)]);
@@ -125,10 +125,10 @@ prop_compose! {
     fn face()(
         wide in 4.5..11.0f64, high in 2.0..7.0f64, left in 0.0..2.0f64, right in 0.0..2.0f64,
         boots in prop::collection::vec((0.1..0.9f64, 0.1..0.9f64, 0..5usize), 0..4),
-    ) -> Job {
+    ) -> Resolved {
         // without fire access: where a pathway is kept differs from mode to mode, and with it the claim
         let book = RuleBook { fire_access: None, ..(*builtin_rule_book()).clone() };
-        let mut job = Job::new("random".into(), builtin_kit(), Arc::new(book), builtin_prices());
+        let mut job = Resolved::new("random".into(), builtin_kit(), Arc::new(book), builtin_prices());
         let corners = vec![dvec2(0.0, 0.0), dvec2(wide, 0.0), dvec2(wide - right, high), dvec2(left, high)];
         let pitch = Pitch::from_rise_in_12(7.0).unwrap();
         job.faces.push(Face::new(FaceId(1), "F".into(), Polygon::new(corners), pitch, Azimuth::SOUTH, Length::ZERO));
@@ -217,7 +217,7 @@ fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists()
 /// locked blocks: that many are laid, and one more is refused with the same number.
 #[test]
 fn one_more_than_fits_is_told_how_many_do() {
-    let most = |job: &Job, faces: &[FaceId], modules: usize| match fill(
+    let most = |job: &Resolved, faces: &[FaceId], modules: usize| match fill(
         job,
         faces,
         TO(modules, Way::Compact),
@@ -230,7 +230,7 @@ fn one_more_than_fits_is_told_how_many_do() {
         }
         Err(other) => panic!("{other}"),
     };
-    let mut cases: Vec<(Job, Vec<FaceId>)> = Vec::new();
+    let mut cases: Vec<(Resolved, Vec<FaceId>)> = Vec::new();
     for n in 1..5 {
         let reveal = builtin_kit().reveal.usual.metres();
         let wide = 1.722 * f64::from(n) + reveal * f64::from(n - 1) + 1e-6;

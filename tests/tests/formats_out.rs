@@ -9,7 +9,7 @@
 
 use chalkcourse_exchange::{LocalPlan, house_to_glb, outlines_from_geojson, plan_to_geojson};
 use chalkcourse_geometry::{Length, Pitch, Polygon, dvec2};
-use chalkcourse_job::{Job, Place, apply, builtin_kit, builtin_prices, builtin_rule_book};
+use chalkcourse_job::{Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs, raise_roof};
 use chalkcourse_solid::{Kind, Show, solid};
@@ -99,7 +99,7 @@ fn gltf_holds_every_module_face_and_penetration_true_to_size() {
 /// A hip of 60 × 30 ft at 6:12: 2,012.46 ft² on the slope (closed form), and no triangle of it looks down.
 #[test]
 fn a_hip_has_its_area_in_gltf() {
-    let empty = Job::new("Hip".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let empty = Resolved::new("Hip".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let corners = [(0.0, 0.0), (60.0, 0.0), (60.0, 30.0), (0.0, 30.0)];
     let outline = Polygon::new(corners.map(|(x, y)| dvec2(x, y) * FOOT).to_vec());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap();

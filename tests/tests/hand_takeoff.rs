@@ -9,7 +9,7 @@
     reason = "a test may stop at the first surprise"
 )]
 
-use chalkcourse_job::{Job, Unit};
+use chalkcourse_job::{Resolved, Unit};
 use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::{Line, take_off};
 use chalkcourse_tests::{samples, top};
@@ -52,7 +52,7 @@ fn need(line: &Line) -> (f64, &'static str) {
 
 /// Every line of the order is in the table and every row of the table on the order. Pieces and packages are equal; what is measured
 /// is as near as the hand wrote it down, a thousandth.
-fn compare(job: &Job, name: &str) {
+fn compare(job: &Resolved, name: &str) {
     let takeoff = take_off(job, &Layout::of(job));
     let by_hand = table(name);
     let mut apart = String::new();

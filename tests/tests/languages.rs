@@ -1,7 +1,7 @@
 //! What follows from a job, in Spanish: the same facts, and no English among the words.
 #![allow(clippy::unwrap_used, reason = "a helper of a test may stop it")]
 
-use chalkcourse_job::{Job, builtin_kit, builtin_rule_books};
+use chalkcourse_job::{Resolved, builtin_kit, builtin_rule_books};
 use chalkcourse_plan::{Plan, evaluate};
 use chalkcourse_tests::samples;
 use chalkcourse_words::{Language, of_data, speaking};
@@ -18,7 +18,7 @@ fn is_english(words: &str) -> bool {
 }
 
 /// A job without names, in which everything that the rules can find is looked for.
-fn harsh(mut job: Job) -> Job {
+fn harsh(mut job: Resolved) -> Resolved {
     let book = std::sync::Arc::make_mut(&mut job.rule_book);
     for limit in book.setbacks.values_mut().chain(book.clearances.values_mut()) {
         limit.value = limit.value * 6.0;

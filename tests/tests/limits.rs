@@ -6,7 +6,7 @@ mod random_jobs;
 
 use chalkcourse_geometry::fit::{Allowed, Part, Place, Tile, stands};
 use chalkcourse_geometry::{Convex, DVec2, EdgeKind, Length, Polygon, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Job, Limit, PenetrationKind, RailLimits};
+use chalkcourse_job::{Block, BlockId, Limit, PenetrationKind, RailLimits, Resolved};
 use chalkcourse_layout::{Layout, outline_on_deck};
 use chalkcourse_limits::{Against, Given, Held, KeepOut, LIMITS, Shape, TOLERANCE, keep_outs, off, room};
 use chalkcourse_rules::check;
@@ -59,7 +59,7 @@ fn changes() -> impl Strategy<Value = Changes> {
 }
 
 impl Changes {
-    fn make(&self, job: &mut Job) {
+    fn make(&self, job: &mut Resolved) {
         let inches = Length::from_inches;
         let book = Arc::make_mut(&mut job.rule_book);
         let word = book.setbacks.values().next().unwrap().clone();
@@ -96,7 +96,7 @@ impl Changes {
 
 /// A face on which one module is tried at places.
 struct Trial {
-    job: Job,
+    job: Resolved,
     face: usize,
     keep_outs: Vec<KeepOut>,
     allowed: Allowed,
@@ -104,7 +104,7 @@ struct Trial {
 }
 
 impl Trial {
-    fn of(mut job: Job, face: usize) -> Option<Self> {
+    fn of(mut job: Resolved, face: usize) -> Option<Self> {
         let id = job.faces.get(face)?.id;
         let tried = Block {
             id: TRIED,

@@ -3,19 +3,19 @@
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_geometry::{EdgeKind, Length, SideId, Sides};
-use chalkcourse_job::{FaceId, Job, Lapse, job_from_text, job_to_text, load};
+use chalkcourse_job::{FaceId, Lapse, Resolved, job_from_text, job_to_text, load};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::check;
 use chalkcourse_tests::{samples, top};
 use std::path::Path;
 
-fn old(name: &str) -> Job {
+fn old(name: &str) -> Resolved {
     load(&top().join("tests/data/version-1").join(name)).unwrap()
 }
 
 /// The job without what tells how the faces of its parts came to be: today's samples number their sides as they are drawn,
 /// step by step, and a file of version 1 gets numbers in the order of the outlines.
-fn without_numbers(mut job: Job) -> Job {
+fn without_numbers(mut job: Resolved) -> Resolved {
     for face in job.faces.iter_mut().filter(|face| face.from.is_some()) {
         (face.sides, face.borders) = (Sides::in_order(&face.outline), Vec::new());
         face.kinds.clear();

@@ -3,14 +3,14 @@
 
 mod random_jobs;
 
-use chalkcourse_job::{FindingKey, Job, apply};
+use chalkcourse_job::{FindingKey, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{Finding, RULES, check};
 use proptest::prelude::*;
 use random_jobs::jobs;
 use std::collections::HashSet;
 
-fn all(job: &Job) -> Vec<Finding> {
+fn all(job: &Resolved) -> Vec<Finding> {
     check(job, &Layout::of(job))
 }
 

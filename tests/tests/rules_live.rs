@@ -4,7 +4,7 @@
 mod random_jobs;
 
 use chalkcourse_geometry::{EdgeKind, Length, Units, dvec2};
-use chalkcourse_job::{Block, Cell, Edit, Job, apply};
+use chalkcourse_job::{Block, Cell, Edit, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Evaluator, evaluate};
 use chalkcourse_rules::{Checker, RULES, Ran, Unit, check};
@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// One change of a kind, to the thing that a number picks, by some metres.
-fn change(job: &Job, (kind, which, by): (u8, usize, (f64, f64))) -> Option<Edit> {
+fn change(job: &Resolved, (kind, which, by): (u8, usize, (f64, f64))) -> Option<Edit> {
     let block = |change: &dyn Fn(&mut Block)| {
         let mut block = job.blocks.get(which % job.blocks.len().max(1))?.clone();
         change(&mut block);

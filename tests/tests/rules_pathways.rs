@@ -3,7 +3,7 @@
 
 mod raster;
 
-use chalkcourse_job::{Face, Job, PenetrationKind};
+use chalkcourse_job::{Face, PenetrationKind, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::pathways;
 use proptest::prelude::*;
@@ -27,7 +27,7 @@ fn blocks() -> impl Strategy<Value = Vec<((f64, f64), u32, u32)>> {
     prop_oneof![proptest::collection::vec(anywhere, 1..4), fence]
 }
 
-fn jobs() -> impl Strategy<Value = Job> {
+fn jobs() -> impl Strategy<Value = Resolved> {
     let through = (0.5..7.0f64, 0.5..3.5f64, any::<bool>()).prop_map(|(x, y, chimney)| {
         let kind = if chimney { PenetrationKind::Chimney } else { PenetrationKind::Vent };
         (kind, (x, y))
@@ -58,12 +58,12 @@ fn jobs() -> impl Strategy<Value = Job> {
         })
 }
 
-fn found(job: &Job, width: f64) -> bool {
+fn found(job: &Resolved, width: f64) -> bool {
     let job = asking(job, width);
     !pathways(&job, &Layout::of(&job)).is_empty()
 }
 
-fn passes(job: &Job, width: f64, touch: bool) -> bool {
+fn passes(job: &Resolved, width: f64, touch: bool) -> bool {
     pushed(&Layout::of(job), &[0], width, touch)
 }
 

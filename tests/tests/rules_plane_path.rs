@@ -6,7 +6,7 @@ mod raster;
 
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Length, Pitch, Polygon};
-use chalkcourse_job::{Edit, Job, PartId, PartKind, PenetrationKind, RoofPart, apply};
+use chalkcourse_job::{Edit, PartId, PartKind, PenetrationKind, Resolved, RoofPart, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{Severity, check};
 use proptest::prelude::*;
@@ -16,7 +16,7 @@ use raster::{ASKED, BLUR, beside, block, empty_job, penetration, pushed};
 use std::collections::BTreeMap;
 
 /// A house with an ell, hipped or with gables: ridges, hips and a valley.
-fn ell(long: f64, deep: f64, out: f64, wide: f64, rise: f64, gables: bool) -> Job {
+fn ell(long: f64, deep: f64, out: f64, wide: f64, rise: f64, gables: bool) -> Resolved {
     let corners = [(0.0, 0.0), (wide, 0.0), (wide, out), (long, out), (long, out + deep), (0.0, out + deep)];
     let outline = Polygon::new(corners.iter().map(|&c| c.into()).collect());
     let slope = Treatment::Slope(Pitch::from_rise_in_12(rise).unwrap());
@@ -33,7 +33,7 @@ fn ell(long: f64, deep: f64, out: f64, wide: f64, rise: f64, gables: bool) -> Jo
 
 type Spot = (usize, (f64, f64), u32, u32);
 
-fn jobs() -> impl Strategy<Value = Job> {
+fn jobs() -> impl Strategy<Value = Resolved> {
     let spot = (0..6usize, (-0.05..0.9f64, 0.0..1.0f64), 1..4u32, 1..6u32);
     let through = (0.5..8.0f64, 0.5..7.0f64);
     (
@@ -66,7 +66,7 @@ fn jobs() -> impl Strategy<Value = Job> {
 }
 
 /// Lays blocks by where they begin on a face, as shares of its width and height, off its eave and its top.
-fn place(job: &mut Job, spots: &[Spot]) {
+fn place(job: &mut Resolved, spots: &[Spot]) {
     let layout = Layout::of(job);
     for (number, &(face, at, rows, columns)) in (10..).zip(spots) {
         let face = face % layout.roof.faces.len();

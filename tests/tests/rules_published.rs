@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
-use chalkcourse_job::{Building, Exposure, Job, LoadStandard, builtin_rule_books};
+use chalkcourse_job::{Building, Exposure, LoadStandard, Resolved, builtin_rule_books};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::Share;
 use chalkcourse_rules::snow::{Snow, flat_psf, slope_factor, sloped_psf};
@@ -19,12 +19,12 @@ fn near(got: f64, expect: f64, within: f64, what: &str) {
     assert!((got - expect).abs() <= within, "{what}: {got}, expected {expect}");
 }
 
-fn codes(job: &Job) -> Vec<&'static str> {
+fn codes(job: &Resolved) -> Vec<&'static str> {
     check(job, &Layout::of(job)).iter().map(|finding| finding.rule).collect()
 }
 
 /// Alder Court with both faces at a pitch.
-fn at_pitch(rise: f64) -> Job {
+fn at_pitch(rise: f64) -> Resolved {
     let mut job = samples::alder_court();
     for face in &mut job.faces {
         face.pitch = Pitch::from_rise_in_12(rise).unwrap();
@@ -67,7 +67,7 @@ fn ice_barrier() {
 /// IRC R324.6 / IFC 1204.2 (2018) and 1205.2 (2021, 2024): exemptions, in the order of the published decision.
 #[test]
 fn fire_access_exemptions() {
-    let exempt = |job: &Job| {
+    let exempt = |job: &Resolved| {
         let line = checked(job).into_iter().find(|line| line.code == "fire-plane-path").unwrap();
         line.why_not
     };

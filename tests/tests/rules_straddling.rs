@@ -4,14 +4,14 @@
 
 mod raster;
 
-use chalkcourse_job::{Cell, Edit, Job, apply};
+use chalkcourse_job::{Cell, Edit, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{check, pathways};
 use proptest::prelude::*;
 use raster::{ASKED, BLUR, asking, block, empty_job, face, hip, pushed};
 use std::collections::BTreeSet;
 
-fn jobs() -> impl Strategy<Value = Job> {
+fn jobs() -> impl Strategy<Value = Resolved> {
     let block_at = ((0.2..7.0f64, 0.35..3.5f64), 1..3u32, 1..5u32, 1..5u32);
     (8.0..11.0f64, 5.0..7.5f64, 4.0..10.0f64, proptest::collection::vec(block_at, 1..6)).prop_map(
         |(long, deep, rise, blocks)| {
@@ -30,12 +30,12 @@ fn jobs() -> impl Strategy<Value = Job> {
 }
 
 /// Whether a pathway serves the first plane: on it, or straddling it and a plane beside it.
-fn found(job: &Job, width: f64) -> bool {
+fn found(job: &Resolved, width: f64) -> bool {
     let job = asking(job, width);
     pathways(&job, &Layout::of(&job)).iter().any(|path| path.faces.contains(&0))
 }
 
-fn any_pushed(job: &Job, width: f64, touch: bool) -> bool {
+fn any_pushed(job: &Resolved, width: f64, touch: bool) -> bool {
     let layout = Layout::of(job);
     [&[0][..], &[0, 1], &[0, 3]].iter().any(|faces| pushed(&layout, faces, width, touch))
 }
@@ -60,7 +60,7 @@ proptest! {
 fn straddling_alone_and_none() {
     let mut job = empty_job();
     job.faces = hip(12.0, 8.0, 6.0);
-    let kinds = |job: &Job| -> BTreeSet<usize> {
+    let kinds = |job: &Resolved| -> BTreeSet<usize> {
         let found = pathways(job, &Layout::of(job));
         found.iter().filter(|path| path.faces.contains(&0)).map(|path| path.faces.len()).collect()
     };
@@ -74,7 +74,7 @@ fn straddling_alone_and_none() {
 }
 
 /// The least number of modules whose removal clears a finding, by trying every set of them.
-fn by_trying(job: &Job, key: &str, most: usize) -> Option<usize> {
+fn by_trying(job: &Resolved, key: &str, most: usize) -> Option<usize> {
     let all: Vec<(usize, Cell)> = job
         .blocks
         .iter()
@@ -95,14 +95,14 @@ fn by_trying(job: &Job, key: &str, most: usize) -> Option<usize> {
     sets.into_iter().find(|&set| clears(set)).map(u32::count_ones).map(|count| count as usize)
 }
 
-fn switched_off(edit: &Edit, job: &Job) -> usize {
+fn switched_off(edit: &Edit, job: &Resolved) -> usize {
     let next = apply(job, edit).unwrap();
-    let count = |job: &Job| job.blocks.iter().map(|block| block.cells().count()).sum::<usize>();
+    let count = |job: &Resolved| job.blocks.iter().map(|block| block.cells().count()).sum::<usize>();
     count(job) - count(&next)
 }
 
 /// Small gables and hips with up to eight modules in the way.
-fn shut_jobs() -> impl Strategy<Value = Job> {
+fn shut_jobs() -> impl Strategy<Value = Resolved> {
     let block_at = ((0.1..1.2f64, 0.3..1.0f64), 1..3u32, 2..4u32);
     (3.7..6.5f64, 3.0..4.5f64, any::<bool>(), proptest::collection::vec(block_at, 1..3)).prop_map(
         |(long, deep, hipped, blocks)| {

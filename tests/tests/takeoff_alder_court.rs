@@ -17,15 +17,15 @@
 
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Job, Orientation, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Face, FaceId, Orientation, Resolved, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::{Header, Takeoff, take_off, takeoff_schema, to_json};
 use rust_decimal::Decimal;
 
-fn alder_court(up: Length) -> Job {
+fn alder_court(up: Length) -> Resolved {
     let feet = |x: f64, y: f64| dvec2(Length::from_feet(x).metres(), Length::from_feet(y).metres());
-    let mut job = Job::new("Alder Court".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let mut job = Resolved::new("Alder Court".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     job.faces.push(Face::new(
         FaceId(1),
         "South".into(),
@@ -51,7 +51,7 @@ fn alder_court(up: Length) -> Job {
     job
 }
 
-fn order(job: &Job) -> Takeoff {
+fn order(job: &Resolved) -> Takeoff {
     take_off(job, &Layout::of(job))
 }
 

@@ -13,12 +13,12 @@
     reason = "a test may stop at the first surprise"
 )]
 
-use chalkcourse_job::{Job, Unit};
+use chalkcourse_job::{Resolved, Unit};
 use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::{Line, Takeoff, take_off};
 use chalkcourse_tests::samples;
 
-fn order(job: &Job) -> Takeoff {
+fn order(job: &Resolved) -> Takeoff {
     take_off(job, &Layout::of(job))
 }
 

@@ -3,7 +3,7 @@
 
 use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Edit, Face, FaceId, Job, Lapse, Missing, apply, builtin_kit, builtin_prices,
+    Block, BlockId, Edit, Face, FaceId, Lapse, Missing, Resolved, apply, builtin_kit, builtin_prices,
     builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
@@ -16,8 +16,8 @@ const INCH: f64 = 0.0254;
 
 /// A gable of 12 × 12 m at 6:12; its south face has two more corners on the eave. A block lies so many inches from the east rake, one
 /// module of another so many from the west rake.
-fn job(east: f64, west: f64) -> Job {
-    let mut job = Job::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+fn job(east: f64, west: f64) -> Resolved {
+    let mut job = Resolved::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let face = |id: u32, corners: &[(f64, f64)], downslope: f64| {
         Face::new(
             FaceId(id),
@@ -51,29 +51,29 @@ fn job(east: f64, west: f64) -> Job {
     job
 }
 
-fn rakes(job: &Job) -> Vec<Finding> {
+fn rakes(job: &Resolved) -> Vec<Finding> {
     let findings = check(job, &Layout::of(job)).into_iter();
     findings.filter(|f| f.rule == "setback" && f.facts == Facts::Setback { kind: EdgeKind::Rake }).collect()
 }
 
-fn of_block(job: &Job, id: u32) -> Finding {
+fn of_block(job: &Resolved, id: u32) -> Finding {
     rakes(job).into_iter().find(|f| f.place.block == Some(BlockId(id))).unwrap()
 }
 
 /// The job with the finding of block 3 at the east rake waived as it is.
-fn waived(job: &Job) -> Job {
+fn waived(job: &Resolved) -> Resolved {
     let words = |text: &str| text.to_owned();
     let waiver =
         of_block(job, 3).waiver(words("the rake is bricked up"), words("R. Fenn"), words("2026-05-02"));
     apply(job, &Edit::Waive(waiver)).unwrap()
 }
 
-fn put(job: &Job, face: Face) -> Job {
+fn put(job: &Resolved, face: Face) -> Resolved {
     apply(job, &Edit::PutFace(face)).unwrap()
 }
 
 /// Whether a plan stops: what makes `check` end with 1.
-fn stops(job: &Job) -> bool {
+fn stops(job: &Resolved) -> bool {
     evaluate(job).worst() == Some(Severity::Stop)
 }
 

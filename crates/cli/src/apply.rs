@@ -3,7 +3,7 @@
 use crate::{Format, Outcome, json};
 use anyhow::{Context, bail};
 use chalkcourse_job::{
-    Folder, Job, Script, builtin_kit, builtin_prices, builtin_rule_book, load, save, script_from_text,
+    Folder, Resolved, Script, builtin_kit, builtin_prices, builtin_rule_book, load, save, script_from_text,
 };
 use chalkcourse_plan::{applied_report, applied_text, apply_script};
 use chalkcourse_words::{pick, tell};
@@ -100,9 +100,9 @@ fn is_new(job: &Path) -> bool {
     job == Path::new("new")
 }
 
-fn empty() -> Job {
+fn empty() -> Resolved {
     let name = pick("New roof", "Techo nuevo").to_owned();
-    Job::new(name, builtin_kit(), builtin_rule_book(), builtin_prices())
+    Resolved::new(name, builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
 /// The steps, and the folder from which they name files.

@@ -4,7 +4,7 @@ use crate::{Format, On, Outcome, json};
 use anyhow::Context;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit_up::Along;
-use chalkcourse_job::{Face, Job, load};
+use chalkcourse_job::{Face, Resolved, load};
 use chalkcourse_plan::{FitUpAsked, courses_text, coursing, deck_measured, evaluate, fit_up, fit_up_text};
 use clap::{Args, ValueEnum};
 
@@ -155,6 +155,6 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
     Ok(Outcome { text, out: args.on.out, stops: false })
 }
 
-fn metres(job: &Job, text: &str) -> anyhow::Result<f64> {
+fn metres(job: &Resolved, text: &str) -> anyhow::Result<f64> {
     Ok(Length::parse(text, job.units)?.metres())
 }

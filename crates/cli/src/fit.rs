@@ -1,7 +1,7 @@
 //! Fills faces.
 
 use crate::{Format, On, Outcome, json};
-use chalkcourse_job::{FaceId, Job, Orientation, apply, load};
+use chalkcourse_job::{FaceId, Orientation, Resolved, apply, load};
 use chalkcourse_plan::{Mode, Size, Target, Way, Worth, evaluate};
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
@@ -121,7 +121,7 @@ impl FitArgs {
     }
 
     /// The faces that are named, or all that the kit allows.
-    fn faces(&self, job: &Job) -> anyhow::Result<Vec<FaceId>> {
+    fn faces(&self, job: &Resolved) -> anyhow::Result<Vec<FaceId>> {
         let file = self.on.file.display();
         let known = || job.faces.iter().map(|f| f.name.as_str()).collect::<Vec<_>>().join(", ");
         if self.face.is_empty() {

@@ -6,7 +6,7 @@ use anyhow::Context;
 use chalkcourse_exchange::{Listing, find, house_to_glb, list, plan_to_geojson};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{
-    Job, Place, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
+    Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
 };
 use chalkcourse_plan::{area_text, evaluate};
 use clap::{Args, ValueEnum};
@@ -46,7 +46,7 @@ impl Import {
         let out = self.out.as_deref().context("name the job file to write with --out")?;
         let how = self.sides.how()?;
         let house = find(&self.from, self.building.as_deref())?;
-        let empty = Job::new(house.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let empty = Resolved::new(house.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let edit = house.edit(&empty, &how).with_context(|| self.from.display().to_string())?;
         let job = apply(&empty, &edit)?;
         chalkcourse_job::save(&job, out)?;

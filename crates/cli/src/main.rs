@@ -10,7 +10,7 @@ mod raise;
 mod tape;
 
 use anyhow::Context;
-use chalkcourse_job::{Job, load, load_rule_book, write_atomically};
+use chalkcourse_job::{Resolved, load, load_rule_book, write_atomically};
 use chalkcourse_plan::{Plan, evaluate};
 use chalkcourse_words::{Language, speak};
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -271,7 +271,10 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
     }
 }
 
-fn on_job(on: On, report: impl FnOnce(&Job, &Plan) -> anyhow::Result<String>) -> anyhow::Result<Outcome> {
+fn on_job(
+    on: On,
+    report: impl FnOnce(&Resolved, &Plan) -> anyhow::Result<String>,
+) -> anyhow::Result<Outcome> {
     let job = load(&on.file)?;
     let plan = evaluate(&job);
     let text = report(&job, &plan)?;

@@ -3,7 +3,8 @@
 use crate::{On, Outcome, json, write_file};
 use anyhow::Context;
 use chalkcourse_job::{
-    Edit, Job, OrderChoices, Override, OwnWaste, PriceList, apply, load, load_counts, load_prices, load_stock,
+    Edit, OrderChoices, Override, OwnWaste, PriceList, Resolved, apply, load, load_counts, load_prices,
+    load_stock,
 };
 use chalkcourse_plan::{By, evaluate};
 use chalkcourse_sheets::{claim_pdf, order_pdf, order_workbook, pallet_pdf};
@@ -120,7 +121,10 @@ pub(crate) enum SortBy {
     Stage,
 }
 
-fn decided(job: &Job, change: impl FnOnce(&mut OrderChoices) -> anyhow::Result<()>) -> anyhow::Result<Job> {
+fn decided(
+    job: &Resolved,
+    change: impl FnOnce(&mut OrderChoices) -> anyhow::Result<()>,
+) -> anyhow::Result<Resolved> {
     let mut order = (*job.order).clone();
     change(&mut order)?;
     Ok(apply(job, &Edit::SetOrder(Arc::new(order)))?)

@@ -49,7 +49,11 @@ pub(crate) struct Options {
 const MOST: usize = 8192;
 
 /// Writes the picture and says what it shows.
-pub(crate) fn write(job: &chalkcourse_job::Job, plan: &Plan, options: &Options) -> anyhow::Result<String> {
+pub(crate) fn write(
+    job: &chalkcourse_job::Resolved,
+    plan: &Plan,
+    options: &Options,
+) -> anyhow::Result<String> {
     let size = size(&options.size)?;
     let scene = Scene::of(&solid(job, &plan.layout, Show { array: !options.before }));
     let corners = scene.corners();
@@ -73,7 +77,11 @@ pub(crate) fn write(job: &chalkcourse_job::Job, plan: &Plan, options: &Options) 
     ))
 }
 
-fn light(job: &chalkcourse_job::Job, options: &Options, camera: Camera) -> anyhow::Result<(Light, String)> {
+fn light(
+    job: &chalkcourse_job::Resolved,
+    options: &Options,
+    camera: Camera,
+) -> anyhow::Result<(Light, String)> {
     let (Some(date), Some(hour)) = (&options.date, options.hour) else {
         let over_the_shoulder = Azimuth::from_degrees(camera.from.degrees() + 40.0).unit() * 0.77;
         return Ok((

@@ -5,7 +5,9 @@ use anyhow::{Context, bail};
 use chalkcourse_exchange::outlines_from_geojson;
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch, Units};
-use chalkcourse_job::{Edit, Job, PartSide, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book};
+use chalkcourse_job::{
+    Edit, PartSide, Resolved, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book,
+};
 use chalkcourse_plan::{Ends, RaiseAs, evaluate, part_over};
 use std::path::Path;
 
@@ -58,7 +60,7 @@ pub(crate) fn raise(
         let known: Vec<&str> = outlines.iter().map(|outline| outline.name.as_str()).collect();
         bail!("{shown}: no outline is named {:?}; there are {}", name.unwrap_or_default(), known.join(", "));
     };
-    let empty = Job::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    let empty = Resolved::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let outline = chosen.outline.clone().with_context(|| shown.to_string())?;
     let mut part = part_over(&empty, &outline, how);
     for text in sides {

@@ -5,7 +5,7 @@ use anyhow::{Context, bail};
 use chalkcourse_geometry::taped::{Form, Of, Reading, Taped, lay_out};
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Plane, Units, dvec2};
 use chalkcourse_job::{
-    Edit, Face, FaceId, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, save,
+    Edit, Face, FaceId, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, save,
 };
 use clap::Args;
 use std::fmt::Write;
@@ -109,7 +109,7 @@ pub(crate) fn run(tape: &Tape) -> anyhow::Result<Outcome> {
     }
     let job = match &tape.add_to {
         Some(path) => load(path)?,
-        None => Job::new(tape.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices()),
+        None => Resolved::new(tape.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices()),
     };
     let downslope = Azimuth::from_degrees(tape.downslope);
     let plan = taped.plan(&Plane { datum: dvec2(0.0, 0.0).extend(0.0), pitch, downslope });

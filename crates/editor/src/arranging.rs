@@ -3,7 +3,7 @@
 use crate::action::Action;
 use crate::background::{News, Work};
 use crate::{Document, Selection, text};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, FindingKey, Job, Subject};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, FindingKey, Resolved, Subject};
 use chalkcourse_plan::{
     Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, mirror, slide_clear, split,
 };
@@ -12,14 +12,14 @@ use std::sync::Arc;
 /// A search for the least move that clears a block, on a thread of its own.
 #[derive(Debug)]
 pub(crate) struct MakingRoom {
-    job: Arc<Job>,
+    job: Arc<Resolved>,
     block: BlockId,
     work: Work<Option<Slide>>,
 }
 
 impl MakingRoom {
     /// Begins to search.
-    pub(crate) fn begin(ctx: &egui::Context, job: Arc<Job>, block: BlockId) -> Self {
+    pub(crate) fn begin(ctx: &egui::Context, job: Arc<Resolved>, block: BlockId) -> Self {
         let asked = Arc::clone(&job);
         let work = Work::begin(ctx, move |stop, _| slide_clear(&asked, block, stop));
         Self { job, block, work }
@@ -37,7 +37,7 @@ impl MakingRoom {
 
     /// Once it has ended: the job that it was for, its block, and the move, or words on why there is no answer.
     #[expect(clippy::type_complexity, reason = "taken apart at once, in one place")]
-    pub(crate) fn answer(&self) -> Option<(Arc<Job>, BlockId, Result<Option<Slide>, &'static str>)> {
+    pub(crate) fn answer(&self) -> Option<(Arc<Resolved>, BlockId, Result<Option<Slide>, &'static str>)> {
         let found = match self.work.news() {
             News::None | News::SoFar(_) => return None,
             News::Done(None) if self.work.stopped() => Err(text::ROOM_STOPPED.now()),

@@ -18,7 +18,7 @@ pub(crate) enum Then {
     OpenSample,
     Recover(Left),
     /// Put a job on the desk, and say so.
-    Take(Box<chalkcourse_job::Job>, String),
+    Take(Box<chalkcourse_job::Resolved>, String),
     Quit,
 }
 

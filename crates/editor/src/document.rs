@@ -1,4 +1,4 @@
-use chalkcourse_job::{Edit, EditError, History, Job};
+use chalkcourse_job::{Edit, EditError, History, Resolved};
 use chalkcourse_plan::{Evaluator, Plan};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -11,7 +11,7 @@ pub struct Document {
     evaluator: Evaluator,
     plan: Arc<Plan>,
     /// The job that `plan` was made from.
-    planned: Arc<Job>,
+    planned: Arc<Resolved>,
     /// The plan from before the gesture that is going on.
     before: Option<Arc<Plan>>,
     path: Option<PathBuf>,
@@ -19,7 +19,7 @@ pub struct Document {
 
 impl Document {
     /// Opens a job that is as it is on disk at `path`, or that needs no saving yet.
-    pub(crate) fn new(job: Job, path: Option<PathBuf>) -> Self {
+    pub(crate) fn new(job: Resolved, path: Option<PathBuf>) -> Self {
         let history = History::new(job);
         let mut evaluator = Evaluator::default();
         let plan = Arc::new(evaluator.evaluate(history.job()));
@@ -27,7 +27,7 @@ impl Document {
     }
 
     /// The job as it is now, in the middle of a gesture too.
-    pub fn job(&self) -> &Arc<Job> {
+    pub fn job(&self) -> &Arc<Resolved> {
         self.history.job()
     }
 
@@ -47,7 +47,7 @@ impl Document {
     }
 
     /// The job without the gesture that is going on: what a gesture starts from.
-    pub(crate) fn settled(&self) -> &Arc<Job> {
+    pub(crate) fn settled(&self) -> &Arc<Resolved> {
         self.history.settled()
     }
 

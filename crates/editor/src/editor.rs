@@ -18,7 +18,7 @@ use crate::settings::Settings;
 use crate::view::{Space, View};
 use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
-use chalkcourse_job::{Edit, EditError, FindingKey, Job};
+use chalkcourse_job::{Edit, EditError, FindingKey, Resolved};
 use chalkcourse_words::{Language, speak};
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
@@ -399,7 +399,7 @@ impl Editor {
     }
 
     /// What a person set and no longer has a place is told, not dropped in silence.
-    fn tell_what_went(&mut self, before: &Job) {
+    fn tell_what_went(&mut self, before: &Resolved) {
         let lost = crate::parting::kinds_lost(before, self.document.settled());
         if lost > 0 {
             self.desk.said = text::kinds_lost(lost);

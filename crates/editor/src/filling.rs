@@ -2,7 +2,7 @@
 //! it holds.
 
 use crate::background::{News, Work};
-use chalkcourse_job::{FaceId, Job, Orientation};
+use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_plan::{
     Fill, FillError, HeldBack, Mode, Size, Target, Way, Worth, fill_improving, hold_back, lying,
 };
@@ -45,7 +45,7 @@ pub(crate) struct How {
 
 impl How {
     /// The job as it is to be filled.
-    fn asked_of(self, job: &Arc<Job>) -> Result<Arc<Job>, FillError> {
+    fn asked_of(self, job: &Arc<Resolved>) -> Result<Arc<Resolved>, FillError> {
         self.lie.map_or_else(|| Ok(Arc::clone(job)), |way| lying(job, way).map(Arc::new))
     }
 }
@@ -110,7 +110,7 @@ pub(crate) struct Filling {
 /// A fill that is worked out. It stops when it is dropped.
 #[derive(Debug)]
 struct Running {
-    job: Arc<Job>,
+    job: Arc<Resolved>,
     faces: Vec<FaceId>,
     how: How,
     since: Instant,
@@ -122,7 +122,7 @@ struct Running {
 /// An answer, the job that it stands in, and the search for what holds it back.
 #[derive(Debug)]
 struct Shown {
-    job: Arc<Job>,
+    job: Arc<Resolved>,
     fills: Vec<Fill>,
     asking: Option<Work<Vec<Option<HeldBack>>>>,
 }
@@ -130,7 +130,7 @@ struct Shown {
 /// What came of a fill.
 pub(crate) struct Answer {
     /// The job that it is for.
-    pub(crate) job: Arc<Job>,
+    pub(crate) job: Arc<Resolved>,
     /// How it was filled.
     pub(crate) how: How,
     /// Whether a person asked for the best so far.
@@ -141,7 +141,7 @@ pub(crate) struct Answer {
 
 impl Filling {
     /// Begins to fill faces of a job; what was running is given up.
-    pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Job>, faces: Vec<FaceId>) {
+    pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Resolved>, faces: Vec<FaceId>) {
         let how = self.asked.how();
         let (on, filled) = (Arc::clone(&job), faces.clone());
         let work = Work::begin(ctx, move |stop, tell| {
@@ -185,7 +185,7 @@ impl Filling {
     }
 
     /// Lists what stands in a job now, and begins to look for what holds it back.
-    pub(crate) fn show(&mut self, ctx: &egui::Context, job: Arc<Job>, fills: Vec<Fill>, how: How) {
+    pub(crate) fn show(&mut self, ctx: &egui::Context, job: Arc<Resolved>, fills: Vec<Fill>, how: How) {
         self.said.clear();
         let (on, asked) = (Arc::clone(&job), fills.clone());
         let asking = Work::begin(ctx, move |stop, tell| {
@@ -241,7 +241,7 @@ impl Filling {
     }
 
     /// Takes the list away where the job is no longer the one that it speaks of.
-    pub(crate) fn keep_in_step(&mut self, job: &Arc<Job>) {
+    pub(crate) fn keep_in_step(&mut self, job: &Arc<Resolved>) {
         self.asked.faces.retain(|id| job.face(*id).is_some());
         let Some(shown) = &mut self.shown else { return };
         if same_roof(&shown.job, job) {
@@ -253,8 +253,8 @@ impl Filling {
 }
 
 /// Whether two jobs are alike in all that a fill depends on.
-pub(crate) fn same_roof(one: &Arc<Job>, two: &Arc<Job>) -> bool {
-    let alike = |one: &Job, two: &Job| {
+pub(crate) fn same_roof(one: &Arc<Resolved>, two: &Arc<Resolved>) -> bool {
+    let alike = |one: &Resolved, two: &Resolved| {
         one.faces == two.faces
             && one.blocks == two.blocks
             && one.penetrations == two.penetrations

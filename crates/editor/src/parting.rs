@@ -3,7 +3,7 @@
 use crate::text;
 use chalkcourse_geometry::raise::{RaiseError, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_area};
-use chalkcourse_job::{Face, Job, PartId, PartKind, PartSide, RoofPart, first_free};
+use chalkcourse_job::{Face, PartId, PartKind, PartSide, Resolved, RoofPart, first_free};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{RaiseAs, part_over};
 
@@ -23,7 +23,7 @@ const CRICKET_FROM: f64 = 30.0;
 
 /// A part of a kind over a drawn footprint. `how` is what a whole roof is raised with now.
 pub(crate) fn new_part(
-    job: &Job,
+    job: &Resolved,
     layout: &Layout,
     kind: PartKind,
     outline: &Polygon,
@@ -52,7 +52,7 @@ pub(crate) fn new_part(
 }
 
 /// How many kinds of edges that a person set went with their sides when parts changed.
-pub(crate) fn kinds_lost(before: &Job, after: &Job) -> usize {
+pub(crate) fn kinds_lost(before: &Resolved, after: &Resolved) -> usize {
     if before.parts == after.parts {
         return 0;
     }
@@ -132,7 +132,7 @@ fn reach_the_slope(part: &mut RoofPart, plane: &Plane, front: SideRef, back: Sid
 }
 
 /// A porch: one slope away from the house, which it dies into, with open ends.
-fn lean_on(part: &mut RoofPart, job: &Job) {
+fn lean_on(part: &mut RoofPart, job: &Resolved) {
     let Some(house) = job.parts.iter().min_by(|a, b| away(a, part).total_cmp(&away(b, part))) else { return };
     part.eave_height = (house.eave_height - Length::from_feet(PORCH_BELOW)).max(Length::ZERO);
     let outs = ways_out(part);
@@ -168,7 +168,7 @@ fn away(house: &RoofPart, part: &RoofPart) -> f64 {
     to_house(house, middle)
 }
 
-fn chimney(job: &Job, part: RoofPart, below: Option<Plane>) -> RoofPart {
+fn chimney(job: &Resolved, part: RoofPart, below: Option<Plane>) -> RoofPart {
     let RoofPart { name, outline, eave_height, .. } = part;
     let Some(plane) = below else {
         let top = eave_height + Length::from_feet(CHIMNEY_OVER);
@@ -218,13 +218,13 @@ mod tests {
     }
 
     /// A gable house 20 m wide with its ridge east–west.
-    fn house(deep: f64) -> Job {
+    fn house(deep: f64) -> Resolved {
         let job = sample::empty();
         let part = part_over(&job, &rectangle((0.0, 20.0), (0.0, deep)), &usual_roof());
         apply(&job, &Edit::PutPart(part)).unwrap()
     }
 
-    fn added(job: &Job, kind: PartKind, outline: &Polygon) -> RoofPart {
+    fn added(job: &Resolved, kind: PartKind, outline: &Polygon) -> RoofPart {
         let part = new_part(job, &Layout::of(job), kind, outline, &usual_roof());
         apply(job, &Edit::PutPart(part.clone())).unwrap();
         part

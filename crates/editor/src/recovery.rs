@@ -3,7 +3,7 @@
 //! Each running program holds a lock on its own file in the folder; a copy whose lock is free belongs to one that
 //! ended without saying so.
 
-use chalkcourse_job::{FileError, Job, job_to_text, load, write_atomically};
+use chalkcourse_job::{FileError, Resolved, job_to_text, load, write_atomically};
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -38,7 +38,7 @@ pub struct Recovery {
     /// Held while the program runs.
     lock: File,
     /// The job that the copy holds, or that needs none.
-    safe: Option<Arc<Job>>,
+    safe: Option<Arc<Resolved>>,
     last: Option<Instant>,
     writer: Option<std::thread::JoinHandle<Result<(), FileError>>>,
 }
@@ -76,7 +76,7 @@ impl Recovery {
                 }
                 let written = fs::metadata(&path).and_then(|m| m.modified()).ok();
                 let from = fs::read_to_string(with(&stem, FROM)).ok().map(PathBuf::from);
-                let name = load(&path).ok().map(|job| job.name);
+                let name = load(&path).ok().map(|job| job.name.clone());
                 Some(Left { copy: path, name, from, written })
             })
             .collect();
@@ -95,13 +95,13 @@ impl Recovery {
     ///
     /// # Errors
     /// [`FileError`] as for any job file.
-    pub fn read(left: &Left) -> Result<Job, FileError> {
+    pub fn read(left: &Left) -> Result<Resolved, FileError> {
         load(&left.copy)
     }
 
     /// Writes a copy when the job is not safe and the last copy is old enough. Gives the time after which to ask
     /// again; none when all is safe.
-    pub fn tick(&mut self, job: &Arc<Job>, from: Option<&Path>, now: Instant) -> Option<Duration> {
+    pub fn tick(&mut self, job: &Arc<Resolved>, from: Option<&Path>, now: Instant) -> Option<Duration> {
         if self.safe.as_ref().is_some_and(|safe| Arc::ptr_eq(safe, job)) {
             return None;
         }
@@ -117,7 +117,7 @@ impl Recovery {
     }
 
     /// Says that a job needs no copy: it is on disk, or as it came.
-    pub fn mark_safe(&mut self, job: &Arc<Job>) {
+    pub fn mark_safe(&mut self, job: &Arc<Resolved>) {
         self.finish_writing();
         let _ = fs::remove_file(with(&self.stem, JOB));
         let _ = fs::remove_file(with(&self.stem, FROM));
@@ -142,7 +142,7 @@ impl Recovery {
         }
     }
 
-    fn write(&mut self, job: &Arc<Job>, from: Option<&Path>) {
+    fn write(&mut self, job: &Arc<Resolved>, from: Option<&Path>) {
         self.finish_writing();
         let (job_copy, from) = (Arc::clone(job), from.map(Path::to_owned));
         let stem = self.stem.clone();
@@ -212,7 +212,7 @@ mod tests {
         let first = Arc::new(sample::alder_court().unwrap());
         let start = Instant::now();
         assert_eq!(recovery.tick(&first, Some(Path::new("/jobs/a.json")), start), None);
-        let second = Arc::new(Job { name: "Alder Court, changed".to_owned(), ..(*first).clone() });
+        let second = Arc::new(first.with(|job| job.name = "Alder Court, changed".to_owned()));
         let soon = start + Duration::from_secs(4);
         assert_eq!(recovery.tick(&second, None, soon), Some(Duration::from_secs(6)));
         assert_eq!(recovery.tick(&second, None, start + Recovery::INTERVAL), None);

@@ -1,4 +1,4 @@
-use chalkcourse_job::{BlockId, Cell, FaceId, Job, PartId, PenetrationId};
+use chalkcourse_job::{BlockId, Cell, FaceId, PartId, PenetrationId, Resolved};
 
 /// What of a part of the house is held.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -64,7 +64,7 @@ pub enum Selection {
 
 impl Selection {
     /// The face that is held, or that what is held lies on.
-    pub fn face(self, job: &Job) -> Option<FaceId> {
+    pub fn face(self, job: &Resolved) -> Option<FaceId> {
         match self {
             Self::Face(face) | Self::Side { face, .. } | Self::Corner { face, .. } => Some(face),
             Self::Block(block) | Self::Module { block, .. } => job.block(block).map(|b| b.face),
@@ -81,7 +81,7 @@ impl Selection {
     }
 
     /// The same where the job still has it; else what is nearest to it.
-    pub(crate) fn still_there(self, job: &Job) -> Self {
+    pub(crate) fn still_there(self, job: &Resolved) -> Self {
         let corners = |face: FaceId, ring: usize| {
             job.face(face).and_then(|f| f.outline.rings().nth(ring)).map_or(0, <[_]>::len)
         };

@@ -3,7 +3,7 @@
 use crate::text;
 use chalkcourse_geometry::taped::{Form, MOST_CORNERS, Of, Reading, Taped, lay_out};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Units, dvec2, signed_area};
-use chalkcourse_job::{Face, FaceId, Job};
+use chalkcourse_job::{Face, FaceId, Resolved};
 use chalkcourse_layout::Layout;
 
 /// A line of the form: what is taped, and what was typed for it.
@@ -208,7 +208,7 @@ pub(crate) struct Ground {
 
 impl Ground {
     /// The side that is selected, where it is one of a sound face's outline.
-    pub(crate) fn of(layout: &Layout, job: &Job, selection: crate::Selection) -> Option<Self> {
+    pub(crate) fn of(layout: &Layout, job: &Resolved, selection: crate::Selection) -> Option<Self> {
         let crate::Selection::Side { face: id, ring: 0, side } = selection else { return None };
         let face = job.face(id)?;
         let (index, _) = layout.face(id)?;
@@ -225,7 +225,7 @@ pub(crate) fn face_of(
     taping: &Taping,
     worked: &Worked,
     ground: Option<&Ground>,
-    job: &Job,
+    job: &Resolved,
     layout: &Layout,
 ) -> Face {
     let id = FaceId(job.next_id);
@@ -301,7 +301,8 @@ mod tests {
         let ground = Ground::of(&layout, &job, top).unwrap();
         taping.against = Some(2);
         let worked = taping.worked(Units::FeetInches).unwrap();
-        job.faces.push(face_of(&taping, &worked, Some(&ground), &job, &layout));
+        let face = face_of(&taping, &worked, Some(&ground), &job, &layout);
+        job.faces.push(face);
         assert_eq!(job.faces[1].downslope, Azimuth::NORTH);
         let layout = Layout::of(&job);
         assert!(layout.roof.problems.is_empty(), "{:?}", layout.roof.problems);

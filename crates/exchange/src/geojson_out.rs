@@ -2,7 +2,7 @@
 
 use crate::LocalPlan;
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_job::{Job, Place};
+use chalkcourse_job::{Place, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::tell;
 use geojson::{Feature, FeatureCollection, Geometry, GeometryValue, JsonObject, Position};
@@ -31,7 +31,7 @@ pub enum GeoJsonOutError {
 ///
 /// # Errors
 /// [`GeoJsonOutError`] where the plan has no place on the globe that GeoJSON can tell.
-pub fn plan_to_geojson(job: &Job, layout: &Layout) -> Result<String, GeoJsonOutError> {
+pub fn plan_to_geojson(job: &Resolved, layout: &Layout) -> Result<String, GeoJsonOutError> {
     let plan = LocalPlan::around(job.site.place.ok_or(GeoJsonOutError::NoPlace)?);
     let mut features = Vec::new();
     for ((face, placed), on_roof) in job.faces.iter().zip(&layout.faces).zip(&layout.roof.faces) {

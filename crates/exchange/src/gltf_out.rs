@@ -4,7 +4,7 @@
 //! surface. Metres; glTF has y up and z towards whoever looks, so that east, north, up become x, −z, y.
 
 use chalkcourse_geometry::DVec3;
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_solid::{Kind, Of, Solid};
 use chalkcourse_words::tell;
 use serde_json::{Value, json};
@@ -52,7 +52,7 @@ fn turned(p: DVec3) -> [f32; 3] {
 ///
 /// # Errors
 /// [`GltfError`] where there is nothing, or more than 4 GB.
-pub fn house_to_glb(job: &Job, solid: &Solid) -> Result<Vec<u8>, GltfError> {
+pub fn house_to_glb(job: &Resolved, solid: &Solid) -> Result<Vec<u8>, GltfError> {
     let mut things: BTreeMap<Of, BTreeMap<Kind, Part>> = BTreeMap::new();
     for triangle in &solid.triangles {
         let Some(surface) = solid.surfaces.get(triangle.surface as usize) else { continue };
@@ -103,7 +103,7 @@ fn material(kind: Kind) -> Value {
     material
 }
 
-fn name_of(job: &Job, of: Of) -> String {
+fn name_of(job: &Resolved, of: Of) -> String {
     let block = |id| job.block(id).map_or("Block", |block| block.name.as_str());
     match of {
         Of::Ground => "Ground".to_owned(),
@@ -117,7 +117,7 @@ fn name_of(job: &Job, of: Of) -> String {
     }
 }
 
-fn extras(job: &Job, of: Of) -> Value {
+fn extras(job: &Resolved, of: Of) -> Value {
     match of {
         Of::Face(id) => match job.face(id) {
             Some(face) => json!({

@@ -2,7 +2,7 @@
 
 use crate::ImportError;
 use chalkcourse_geometry::{Defect, Length, Plane, Polygon};
-use chalkcourse_job::{Edit, Face, FaceId, Job, Place, Site};
+use chalkcourse_job::{Edit, Face, FaceId, Place, Resolved, Site};
 use chalkcourse_plan::{RaiseAs, raise_roof};
 use chalkcourse_words::{pick, tell};
 
@@ -173,7 +173,7 @@ impl House {
     ///
     /// # Errors
     /// [`ImportError`] where the footprint can't be raised, or no surface of the roof can be a face.
-    pub fn edit(&self, job: &Job, how: &RaiseAs) -> Result<Edit, ImportError> {
+    pub fn edit(&self, job: &Resolved, how: &RaiseAs) -> Result<Edit, ImportError> {
         let mut edits = Vec::new();
         if job.faces.is_empty() {
             edits.push(Edit::SetName(self.name.clone()));
@@ -204,7 +204,7 @@ fn face_name(plane: &Plane, taken: &[String]) -> String {
     std::iter::once(stem.clone()).chain((2..).map(|n| format!("{stem} {n}"))).find(free).unwrap_or_default()
 }
 
-fn put_faces(job: &Job, roof: &CityRoof) -> Vec<Edit> {
+fn put_faces(job: &Resolved, roof: &CityRoof) -> Vec<Edit> {
     let mut names: Vec<String> = job.faces.iter().map(|face| face.name.clone()).collect();
     let mut edits = Vec::new();
     for (id, surface) in (job.next_id..).zip(&roof.surfaces) {

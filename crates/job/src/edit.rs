@@ -1,6 +1,6 @@
 use crate::{
     Block, BlockId, Face, FaceId, FindingKey, Job, KeyError, Kit, OrderChoices, PartId, Penetration,
-    PenetrationId, PlanMove, PriceList, RoofPart, RuleBook, Site, Subject, Underlay, Waiver, part,
+    PenetrationId, PlanMove, PriceList, Resolved, RoofPart, RuleBook, Site, Subject, Underlay, Waiver, part,
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
@@ -96,7 +96,7 @@ impl Edit {
     ];
 
     /// The edit that changes some decisions about the order of a job.
-    pub fn order(job: &Job, how: impl FnOnce(&mut OrderChoices)) -> Self {
+    pub fn order(job: &Resolved, how: impl FnOnce(&mut OrderChoices)) -> Self {
         let mut order = (*job.order).clone();
         how(&mut order);
         Self::SetOrder(Arc::new(order))
@@ -230,7 +230,7 @@ pub enum EditError {
 ///
 /// # Errors
 /// [`EditError`] when the edit names what is not there or carries a number that no roof has.
-pub fn apply(job: &Job, edit: &Edit) -> Result<Job, EditError> {
+pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
     if touches_parts(job, edit) {
@@ -240,7 +240,7 @@ pub fn apply(job: &Job, edit: &Edit) -> Result<Job, EditError> {
 }
 
 /// Whether faces have to follow their parts again.
-fn touches_parts(job: &Job, edit: &Edit) -> bool {
+fn touches_parts(job: &Job<Face>, edit: &Edit) -> bool {
     match edit {
         Edit::PutPart(_) | Edit::RemovePart(_) | Edit::MoveParts { .. } | Edit::FreePart(_) => true,
         Edit::Several(edits) => edits.iter().any(|edit| touches_parts(job, edit)),
@@ -252,7 +252,7 @@ fn touches_parts(job: &Job, edit: &Edit) -> bool {
     }
 }
 
-fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
+fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
     match edit {
         Edit::PutPart(part) => part::put_part(job, part)?,
         Edit::RemovePart(id) => part::remove_part(job, *id)?,
@@ -340,7 +340,7 @@ fn apply_to(job: &mut Job, edit: &Edit) -> Result<(), EditError> {
 }
 
 /// What of a face follows from its part is in no data: it is as the job has it.
-fn fill_from_part(job: &Job, face: &mut Face) {
+fn fill_from_part(job: &Job<Face>, face: &mut Face) {
     let there = job.face(face.id).filter(|there| there.from.is_some() && there.from == face.from);
     let Some(there) = there.filter(|_| face.outline.outer.is_empty()) else { return };
     face.outline.clone_from(&there.outline);
@@ -350,7 +350,7 @@ fn fill_from_part(job: &Job, face: &mut Face) {
 }
 
 /// Takes a number that something of the job has or gets.
-pub(crate) fn take_number(job: &mut Job, number: u32) -> Result<(), EditError> {
+pub(crate) fn take_number(job: &mut Job<Face>, number: u32) -> Result<(), EditError> {
     if number > MOST_NUMBER {
         return Err(EditError::NoNumber(number));
     }
@@ -359,7 +359,7 @@ pub(crate) fn take_number(job: &mut Job, number: u32) -> Result<(), EditError> {
 }
 
 /// A face of a part keeps what follows from the part.
-fn check_follows(job: &Job, face: &Face) -> Result<(), EditError> {
+fn check_follows(job: &Job<Face>, face: &Face) -> Result<(), EditError> {
     let there = job.face(face.id);
     // One number, one face: a face that rests comes back under its own.
     let rests = job.resting.iter().any(|resting| resting.id == face.id);

@@ -1,19 +1,20 @@
 mod corners;
-pub(crate) mod in_file;
+pub(crate) mod decided;
+
+pub use decided::{DecidedFace, Ground};
 
 use crate::{FaceId, FromPart, SideBorders, TapedDeck};
 use chalkcourse_geometry::fit_up::FourSided;
 use chalkcourse_geometry::{
     Azimuth, DVec2, EdgeKind, FaceInput, Length, Pitch, Plane, Polygon, SideId, Sides,
 };
-use in_file::FaceInFile;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 
 /// A roof face, drawn or of a part.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(try_from = "FaceInFile", into = "FaceInFile")]
+#[serde(from = "DecidedFace", into = "DecidedFace")]
 pub struct Face {
     /// Its number in the job.
     pub id: FaceId,

@@ -1,7 +1,7 @@
 mod version_1;
 
 use crate::data::{DATA_VERSION, DataFile};
-use crate::{Job, Kit, PriceList, RuleBook, Underlay, edit, part, underlay};
+use crate::{Face, Job, Kit, PriceList, Resolved, RuleBook, Underlay, edit, part, resolved, underlay};
 use chalkcourse_words::{pick, tell};
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
@@ -102,7 +102,7 @@ impl FileError {
 ///
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
-pub fn load(path: &Path) -> Result<Job, FileError> {
+pub fn load(path: &Path) -> Result<Resolved, FileError> {
     let text = read_text(path, JOB_FORMAT)?;
     let mut job = job_from_text(&text, path)?;
     if let Some(underlay) = &mut job.underlay {
@@ -119,49 +119,44 @@ fn folder_of(path: &Path) -> &Path {
 }
 
 /// The job as its file has it: a picture is named from the folder of the job, so that both can be moved together.
-fn as_in(job: &Job, path: &Path) -> Option<Job> {
-    let underlay = job.underlay.as_ref()?;
-    let path = underlay::relative(Path::new(&underlay.path), folder_of(path));
-    Some(Job { underlay: Some(Underlay { path, ..underlay.clone() }), ..job.clone() })
+fn as_in(job: &Resolved, path: &Path) -> Job {
+    let mut job = job.decided();
+    if let Some(Underlay { path: picture, .. }) = &mut job.underlay {
+        *picture = underlay::relative(Path::new(picture.as_str()), folder_of(path));
+    }
+    job
 }
 
 /// Reads a job from the text of a job file, of this version or an older one; `path` is for the words of an error alone.
 ///
 /// # Errors
 /// [`FileError`] names the line or field and what was expected.
-pub fn job_from_text(text: &str, path: &Path) -> Result<Job, FileError> {
-    let (mut job, by_place) = match version(text, path, JOB_FORMAT, JOB_VERSION)? {
+pub fn job_from_text(text: &str, path: &Path) -> Result<Resolved, FileError> {
+    let (job, by_place) = match version(text, path, JOB_FORMAT, JOB_VERSION)? {
         1 => {
             let (job, by_place) = parse::<DataFile<version_1::Job>>(text, path)?.data.split();
             (job, Some(by_place))
         }
         _ => (parse::<DataFile<Job>>(text, path)?.data, None),
     };
-    number_sides(&mut job);
+    let job = resolved::numbered(job);
     check_job(&job).map_err(|wrong| FileError::wrong(path, wrong))?;
-    part::follow(&mut job, part::Strictness::Tell)
-        .map_err(|error| FileError::wrong(path, error.to_string()))?;
+    let mut job = resolved::raised(job).map_err(|error| FileError::wrong(path, error.to_string()))?;
     if let Some(by_place) = by_place {
         by_place.bring_over(&mut job);
     }
     Ok(job)
 }
 
-/// Numbers for the sides that were written without.
-fn number_sides(job: &mut Job) {
-    for part in &mut job.parts {
-        part.settle_sides(None);
-    }
-    for face in job.faces.iter_mut().filter(|face| face.from.is_none() && face.sides.is_empty()) {
-        face.settle_sides(None);
-    }
-}
-
 /// The text of a job file.
 ///
 /// # Errors
 /// [`FileError::Wrong`] for a job that JSON can't hold: a number in it is not finite.
-pub fn job_to_text(job: &Job) -> Result<String, FileError> {
+pub fn job_to_text(job: &Resolved) -> Result<String, FileError> {
+    text_of_job(&job.decided())
+}
+
+fn text_of_job(job: &Job) -> Result<String, FileError> {
     #[derive(Serialize)]
     struct Out<'a> {
         format: &'a str,
@@ -180,8 +175,8 @@ pub fn job_to_text(job: &Job) -> Result<String, FileError> {
 ///
 /// # Errors
 /// [`FileError::System`]; what was there is still there.
-pub fn save(job: &Job, path: &Path) -> Result<(), FileError> {
-    let text = job_to_text(as_in(job, path).as_ref().unwrap_or(job))?;
+pub fn save(job: &Resolved, path: &Path) -> Result<(), FileError> {
+    let text = text_of_job(&as_in(job, path))?;
     if path.exists() {
         let previous = previous_path(path);
         let old = fs::read(path).map_err(|error| FileError::system(path, pick("read", "leerlo"), error))?;
@@ -340,7 +335,7 @@ fn without_place(error: &serde_json::Error) -> String {
 }
 
 /// What a job must hold beyond the shape of its file.
-fn check_job(job: &Job) -> Result<(), String> {
+fn check_job(job: &Job<Face>) -> Result<(), String> {
     job.kit.check().map_err(|wrong| format!("field data.kit: {wrong}"))?;
     job.rule_book.check().map_err(|wrong| format!("field data.rule_book: {wrong}"))?;
     job.prices.check().map_err(|wrong| format!("field data.prices: {wrong}"))?;
@@ -414,8 +409,8 @@ mod tests {
     use super::*;
     use crate::{builtin_kit, builtin_prices, builtin_rule_book};
 
-    fn job() -> Job {
-        Job::new("Alder Court".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+    fn job() -> Resolved {
+        Resolved::new("Alder Court".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
     }
 
     fn refused(text: &str, words: &[&str]) {
@@ -432,7 +427,8 @@ mod tests {
         let first = job();
         save(&first, &path).unwrap();
         assert_eq!(load(&path).unwrap(), first);
-        let second = Job { name: "Quarry Lane".into(), ..first.clone() };
+        let mut second = first.clone();
+        second.name = "Quarry Lane".into();
         save(&second, &path).unwrap();
         save(&second, &path).unwrap();
         assert_eq!(load(&path).unwrap(), second);

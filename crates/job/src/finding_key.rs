@@ -5,7 +5,7 @@
 
 pub(crate) mod version_1;
 
-use crate::{BlockId, FaceId, Job, PartId, PenetrationId};
+use crate::{BlockId, FaceId, PartId, PenetrationId, Resolved};
 use chalkcourse_geometry::{EdgeKind, SideId};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -97,7 +97,7 @@ impl FindingKey {
     }
 
     /// What the job lacks of the things that the key names; `None` where all are there.
-    pub fn missing(&self, job: &Job) -> Option<Missing> {
+    pub fn missing(&self, job: &Resolved) -> Option<Missing> {
         let part = |id| job.part(id).is_none().then_some(Missing::Part(id));
         let on = |id| job.face(id).or_else(|| job.resting.iter().find(|face| face.id == id));
         let face = |id| on(id).is_none().then_some(Missing::Face(id));

@@ -1,4 +1,4 @@
-use crate::{Edit, EditError, Job, apply};
+use crate::{Edit, EditError, Resolved, apply};
 use chalkcourse_words::pick;
 use std::sync::Arc;
 
@@ -6,7 +6,7 @@ use std::sync::Arc;
 #[derive(Clone, Debug)]
 struct Step {
     label: String,
-    job: Arc<Job>,
+    job: Arc<Resolved>,
     /// What made the job from that of the step before; none for the first.
     edit: Option<Arc<Edit>>,
     /// The step that it was taken after; none for the first.
@@ -53,12 +53,12 @@ pub struct History {
     /// Where in the line the job is now.
     at: usize,
     preview: Option<Step>,
-    saved: Option<Arc<Job>>,
+    saved: Option<Arc<Resolved>>,
 }
 
 impl History {
     /// Starts with a job that is as it is on disk.
-    pub fn new(job: Job) -> Self {
+    pub fn new(job: Resolved) -> Self {
         let job = Arc::new(job);
         Self {
             steps: vec![Step {
@@ -75,12 +75,12 @@ impl History {
     }
 
     /// The job as it is now, in the middle of a gesture too.
-    pub fn job(&self) -> &Arc<Job> {
+    pub fn job(&self) -> &Arc<Resolved> {
         &self.preview.as_ref().unwrap_or(self.now()).job
     }
 
     /// The job without the gesture that is going on.
-    pub fn settled(&self) -> &Arc<Job> {
+    pub fn settled(&self) -> &Arc<Resolved> {
         &self.now().job
     }
 
@@ -174,7 +174,7 @@ impl History {
     }
 
     /// The job as it was opened.
-    pub fn opened(&self) -> &Arc<Job> {
+    pub fn opened(&self) -> &Arc<Resolved> {
         &self.steps[0].job
     }
 
@@ -238,9 +238,9 @@ mod tests {
     use super::*;
     use PastPlace::{Ahead, Aside, Before, Now};
 
-    fn empty() -> Job {
+    fn empty() -> Resolved {
         let (kit, book, prices) = (crate::builtin_kit(), crate::builtin_rule_book(), crate::builtin_prices());
-        Job::new("a job".to_owned(), kit, book, prices)
+        Resolved::new("a job".to_owned(), kit, book, prices)
     }
 
     fn renamed(history: &mut History, name: &str) {
@@ -253,8 +253,8 @@ mod tests {
     }
 
     /// What the edits make of the job as it was opened.
-    fn replayed(history: &History) -> Job {
-        history.edits().fold(Job::clone(history.opened()), |job, edit| apply(&job, edit).unwrap())
+    fn replayed(history: &History) -> Resolved {
+        history.edits().fold(Resolved::clone(history.opened()), |job, edit| apply(&job, edit).unwrap())
     }
 
     #[test]

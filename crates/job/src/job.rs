@@ -1,6 +1,6 @@
 use crate::{
-    Block, Deck, DripEdge, Face, FireClass, FromPart, Kit, OrderChoices, Penetration, PriceList, RoofPart,
-    RuleBook, Underlay, Waiver, WorkedOut,
+    Block, DecidedFace, Deck, DripEdge, Face, FireClass, FromPart, Kit, OrderChoices, Penetration, PriceList,
+    RoofPart, RuleBook, Underlay, Waiver,
 };
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, Length, Units};
@@ -40,10 +40,14 @@ id!(
     BlockId
 );
 
-/// Everything that a person decided or measured for one roof.
+/// Everything that a person decided or measured for one roof, and nothing that follows from it.
+///
+/// `F` is a face as it is held: [`DecidedFace`] with what was decided about it, as a file has it; [`Face`] in
+/// [`Resolved`](crate::Resolved), which works out the rest.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct Job {
+#[serde(deny_unknown_fields, bound(serialize = "F: Serialize", deserialize = "F: Deserialize<'de>"))]
+#[schemars(rename = "Job")]
+pub struct Job<F = DecidedFace> {
     /// What people call the job.
     pub name: String,
     /// Where it is.
@@ -56,11 +60,11 @@ pub struct Job {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub parts: Vec<RoofPart>,
     /// Roof faces: drawn ones, and those of parts with what a person decided about them.
-    pub faces: Vec<Face>,
+    pub faces: Vec<F>,
     /// Faces of parts that have no ground at present, because another part hides it or their side became a gable. They
     /// keep number, name and courses until they come back, and blocks wait on them.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub resting: Vec<Face>,
+    pub resting: Vec<F>,
     /// What comes through the roof.
     #[serde(default)]
     pub penetrations: Vec<Penetration>,
@@ -84,9 +88,6 @@ pub struct Job {
     pub order: Arc<OrderChoices>,
     /// The next free number for a part, face, penetration or block.
     pub next_id: u32,
-    /// What follows from the parts; never in a file.
-    #[serde(skip)]
-    pub worked_out: WorkedOut,
 }
 
 fn is_usual(order: &Arc<OrderChoices>) -> bool {
@@ -191,7 +192,7 @@ impl Building {
     }
 }
 
-impl Job {
+impl<F> Job<F> {
     /// A job without a roof.
     pub fn new(name: String, kit: Arc<Kit>, rule_book: Arc<RuleBook>, prices: Arc<PriceList>) -> Self {
         Self {
@@ -210,17 +211,65 @@ impl Job {
             prices,
             order: Arc::default(),
             next_id: 1,
-            worked_out: WorkedOut::default(),
         }
     }
 
-    /// The face of that number.
-    pub fn face(&self, id: FaceId) -> Option<&Face> {
-        self.faces.iter().find(|face| face.id == id)
+    /// The same with each face held otherwise.
+    pub(crate) fn with_faces<G>(self, how: impl FnMut(F) -> G) -> Job<G> {
+        let Self {
+            name,
+            site,
+            units,
+            parts,
+            faces,
+            resting,
+            penetrations,
+            blocks,
+            waivers,
+            underlay,
+            kit,
+            rule_book,
+            prices,
+            order,
+            next_id,
+        } = self;
+        let mut how = how;
+        Job {
+            name,
+            site,
+            units,
+            parts,
+            faces: faces.into_iter().map(&mut how).collect(),
+            resting: resting.into_iter().map(&mut how).collect(),
+            penetrations,
+            blocks,
+            waivers,
+            underlay,
+            kit,
+            rule_book,
+            prices,
+            order,
+            next_id,
+        }
     }
     /// The part of that number.
     pub fn part(&self, id: PartId) -> Option<&RoofPart> {
         self.parts.iter().find(|part| part.id == id)
+    }
+    /// The penetration of that number.
+    pub fn penetration(&self, id: PenetrationId) -> Option<&Penetration> {
+        self.penetrations.iter().find(|penetration| penetration.id == id)
+    }
+    /// The block of that number.
+    pub fn block(&self, id: BlockId) -> Option<&Block> {
+        self.blocks.iter().find(|block| block.id == id)
+    }
+}
+
+impl Job<Face> {
+    /// The face of that number.
+    pub fn face(&self, id: FaceId) -> Option<&Face> {
+        self.faces.iter().find(|face| face.id == id)
     }
     /// The faces on one side of a part, as pieces from left to right.
     pub fn faces_on(&self, part: PartId, side: u32) -> impl Iterator<Item = &Face> {
@@ -248,13 +297,5 @@ impl Job {
             }
         }
         joined.iter().map(|part| part.id).collect()
-    }
-    /// The penetration of that number.
-    pub fn penetration(&self, id: PenetrationId) -> Option<&Penetration> {
-        self.penetrations.iter().find(|penetration| penetration.id == id)
-    }
-    /// The block of that number.
-    pub fn block(&self, id: BlockId) -> Option<&Block> {
-        self.blocks.iter().find(|block| block.id == id)
     }
 }

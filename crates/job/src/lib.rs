@@ -1,7 +1,7 @@
 //! The job: everything that a person decided or measured, and nothing that can be worked out from it.
 //!
 //! - [`Job`] and what is in it: faces as drawn, penetrations, blocks, waivers
-//! - [`RoofPart`]: a part of the house; its faces follow from it after each edit and on loading
+//! - [`RoofPart`]: a part of the house; [`Resolved`]: a job with the faces that follow from its parts
 //! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it; each limit with its [`Source`]
 //! - [`FindingKey`], [`Quantity`], [`Waiver`]: what a rule's finding is named and measured by, and what a person accepts
 //! - [`Underlay`]: a picture under the plan
@@ -31,6 +31,7 @@ mod penetration;
 mod price_table;
 mod prices;
 mod quantity;
+mod resolved;
 mod rule_book;
 mod script;
 mod source;
@@ -46,7 +47,7 @@ pub use data::{
 };
 pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, FireListing, RailLimits};
 pub use edit::{Edit, EditError, apply};
-pub use face::{Courses, Face, Overrule};
+pub use face::{Courses, DecidedFace, Face, Ground, Overrule};
 pub use file::{
     FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, kit_schema, load,
     previous_path, price_list_schema, rule_book_schema, save, write_atomically,
@@ -67,11 +68,11 @@ pub use order::{
 };
 pub use part::{
     Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
-    WorkedOut,
 };
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use prices::{Alternate, Price, PriceList};
 pub use quantity::{Quantity, Required};
+pub use resolved::{Resolved, resolve};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
     OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,

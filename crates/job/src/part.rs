@@ -1,6 +1,7 @@
 //! Parts of a house as decisions: a footprint, what stands on each side, how high the eaves are. Their faces are
 //! worked out from them.
 
+mod body;
 mod borders;
 mod chimney;
 mod corners;
@@ -11,13 +12,13 @@ mod seen;
 mod sides;
 #[cfg(test)]
 mod tests;
-mod worked_out;
 
+pub(crate) use body::Body;
+pub use body::{PartProblem, PartTrouble};
 pub use borders::Border;
 pub(crate) use edit::{check_part, free, move_parts, put_part, remove_part};
 pub(crate) use follow::{Strictness, follow};
 pub use sides::SideBorders;
-pub use worked_out::{PartProblem, PartTrouble, WorkedOut};
 
 use crate::PartId;
 use chalkcourse_geometry::raise::{Footprint, Side, SideRef, Treatment};

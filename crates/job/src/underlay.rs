@@ -287,12 +287,12 @@ mod tests {
 
     #[test]
     fn a_job_and_its_picture_can_be_moved_together() {
-        use crate::{Edit, Job, apply, builtin_kit, builtin_prices, builtin_rule_book, load, save};
+        use crate::{Edit, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, save};
         let folder = tempfile::tempdir().unwrap();
         let (one, two) = (folder.path().join("one"), folder.path().join("two"));
         std::fs::create_dir_all(one.join("photos")).unwrap();
         std::fs::write(one.join("photos/roof.png"), b"abc").unwrap();
-        let job = Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let photo = Underlay { path: text_of(&one.join("photos/roof.png")), ..photo() };
         let job = apply(&job, &Edit::SetUnderlay(Some(photo.clone()))).unwrap();
         save(&job, &one.join("t.chalk.json")).unwrap();
@@ -300,7 +300,7 @@ mod tests {
         assert!(text.contains("\"photos/roof.png\""), "{text}");
         assert_eq!(load(&one.join("t.chalk.json")).unwrap(), job);
         std::fs::rename(&one, &two).unwrap();
-        let moved = load(&two.join("t.chalk.json")).unwrap().underlay.unwrap();
+        let moved = load(&two.join("t.chalk.json")).unwrap().underlay.clone().unwrap();
         assert_eq!(sha256(&read_picture(Path::new(&moved.path)).unwrap()), photo.sha256);
         // what lies nowhere is refused, in an edit and in a file
         let nowhere = Underlay { metres_per_pixel: 0.0, ..photo };

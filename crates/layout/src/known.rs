@@ -3,7 +3,7 @@
 
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{DVec2, Length, Polygon};
-use chalkcourse_job::{FaceId, Job, PartKind, RoofPart};
+use chalkcourse_job::{FaceId, PartKind, Resolved, RoofPart};
 
 /// A length of the building, and how it is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,7 +34,7 @@ fn drawn(length: Length) -> Known {
 /// How far the eave of a face reaches beyond the outer wall, in plan. The overhang of its own side goes before what was typed of
 /// the site, which is for all of them; a side that was drawn without one may have been drawn along the edge of the roof, and says
 /// nothing.
-pub fn overhang(job: &Job, face: FaceId) -> Option<Known> {
+pub fn overhang(job: &Resolved, face: FaceId) -> Option<Known> {
     let side = job.side_of(face).and_then(|(part, at)| part.side(at));
     let own = side.map(|side| side.overhang).filter(|overhang| *overhang > Length::ZERO);
     own.map(drawn).or_else(|| typed(job.site.building.overhang))
@@ -45,7 +45,7 @@ const LEAST_EAVE: f64 = 1.5;
 
 /// From the ground to the eave: as typed, else how high the roof of the largest part stands over its walls where the job's level
 /// can be the ground. (The edge of the eave is lower by its overhang's fall, which errs on the safe side.)
-pub fn eave_height(job: &Job) -> Option<Known> {
+pub fn eave_height(job: &Resolved) -> Option<Known> {
     let largest = || {
         let part = housing(job).max_by(|a, b| a.outline.area().total_cmp(&b.outline.area()))?;
         let sloped = part.sides.iter().flatten().filter(|s| matches!(s.treatment, Treatment::Slope(_)));
@@ -57,7 +57,7 @@ pub fn eave_height(job: &Job) -> Option<Known> {
 
 /// The least horizontal dimension of the building: as typed, else of the walls of its parts together, or of its drawn faces less
 /// the overhang that was typed for them.
-pub fn least_width(job: &Job) -> Option<Known> {
+pub fn least_width(job: &Resolved) -> Option<Known> {
     let of_parts = || {
         let corners: Vec<DVec2> = housing(job).flat_map(|part| part.outline.outer.iter().copied()).collect();
         narrowest(&corners)
@@ -73,7 +73,7 @@ pub fn least_width(job: &Job) -> Option<Known> {
 }
 
 /// Parts that people live under: a dormer, a porch or a chimney makes no building wider or higher.
-fn housing(job: &Job) -> impl Iterator<Item = &RoofPart> {
+fn housing(job: &Resolved) -> impl Iterator<Item = &RoofPart> {
     job.parts.iter().filter(|part| matches!(part.kind, PartKind::Main | PartKind::Ell | PartKind::Other))
 }
 
@@ -98,8 +98,8 @@ mod tests {
     use chalkcourse_geometry::{Pitch, dvec2};
     use chalkcourse_job::{Edit, PartId, apply, builtin_kit, builtin_prices, builtin_rule_book};
 
-    fn house(overhang_in: f64) -> Job {
-        let job = Job::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    fn house(overhang_in: f64) -> Resolved {
+        let job = Resolved::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let feet = |x: f64, y: f64| dvec2(x, y) * 0.3048;
         // 48 × 30 ft with an ell 20 ft wide that reaches 12 ft farther
         let corners = [(0.0, 0.0), (48.0, 0.0), (48.0, 30.0), (20.0, 30.0), (20.0, 42.0), (0.0, 42.0)];

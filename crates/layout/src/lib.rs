@@ -16,7 +16,7 @@ pub use courses::{CourseLines, courses_of};
 pub use penetration::{OnFace, PlacedPenetration, outline_on_deck};
 
 use chalkcourse_geometry::{Roof, RoofFace, Tolerances};
-use chalkcourse_job::{BlockId, FaceId, Job, PenetrationId};
+use chalkcourse_job::{BlockId, FaceId, PenetrationId, Resolved};
 use std::sync::Arc;
 
 /// Everything of a job in its place. Faces, penetrations and blocks are in the order of the job.
@@ -45,12 +45,12 @@ pub struct PlacedFace {
 
 impl Layout {
     /// Puts a job's roof together and everything on it.
-    pub fn of(job: &Job) -> Self {
+    pub fn of(job: &Resolved) -> Self {
         Self::on_roof(job, Arc::new(assemble(job)))
     }
 
     /// The same on a roof that was put together before from the same faces.
-    pub fn on_roof(job: &Job, roof: Arc<Roof>) -> Self {
+    pub fn on_roof(job: &Resolved, roof: Arc<Roof>) -> Self {
         let faces = job
             .faces
             .iter()
@@ -92,7 +92,7 @@ impl Layout {
 }
 
 /// The roof of a job, put together with the usual tolerances.
-pub fn assemble(job: &Job) -> Roof {
+pub fn assemble(job: &Resolved) -> Roof {
     let inputs: Vec<_> = job.faces.iter().map(chalkcourse_job::Face::input).collect();
     Roof::assemble(&inputs, Tolerances::default())
 }

@@ -8,7 +8,7 @@ use crate::overlap::around;
 use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::Length;
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "between-blocks",
@@ -22,7 +22,7 @@ fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 }
 
 /// How far apart two blocks of one face stay, metres: 0 where nothing is asked.
-pub fn apart(job: &Job) -> f64 {
+pub fn apart(job: &Resolved) -> f64 {
     if LIMIT.off(job).is_none() { job.kit.clearances.between_blocks.metres() } else { 0.0 }
 }
 

@@ -1,6 +1,6 @@
 use crate::fire::ridge::Share;
 use chalkcourse_geometry::Rect;
-use chalkcourse_job::{BlockId, Job};
+use chalkcourse_job::{BlockId, Resolved};
 use chalkcourse_layout::Layout;
 
 /// What keep-outs follow from beyond the face itself.
@@ -18,7 +18,7 @@ pub struct Given {
 
 impl Given {
     /// As a job is laid out, with all its blocks standing.
-    pub fn as_laid(job: &Job, layout: &Layout) -> Self {
+    pub fn as_laid(job: &Resolved, layout: &Layout) -> Self {
         let mut covered = vec![false; layout.roof.faces.len()];
         for block in layout.blocks.iter().filter(|block| block.bounds.is_some()) {
             if layout.roof.faces.get(block.face).is_some_and(|face| face.sound)

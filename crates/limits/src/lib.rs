@@ -46,11 +46,11 @@ pub use room::room;
 /// A limit is met when it is missed by no more than this, metres: far below what a tape can tell.
 pub const TOLERANCE: f64 = 1e-4;
 
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
 /// What keeps modules off a face, by its index; none on a face without a sound outline.
-pub fn keep_outs(job: &Job, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
+pub fn keep_outs(job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
     let Some(site) = site::Site::of(job, layout, face, given) else { return Vec::new() };
     let mut found = Vec::new();
     for limit in LIMITS.iter().filter(|limit| limit.off(job).is_none()) {

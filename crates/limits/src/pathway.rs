@@ -29,7 +29,7 @@ mod tests {
     use crate::testing::{gable, module};
     use crate::{Given, KeepOut, keep_outs};
     use chalkcourse_geometry::{Rect, dvec2};
-    use chalkcourse_job::Job;
+    use chalkcourse_job::Resolved;
     use chalkcourse_layout::Layout;
 
     #[test]
@@ -38,7 +38,7 @@ mod tests {
         let layout = Layout::of(&job);
         let kept = vec![Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0))];
         let given = Given { kept, ..Given::as_laid(&job, &layout) };
-        let of = |job: &Job| -> Vec<KeepOut> {
+        let of = |job: &Resolved| -> Vec<KeepOut> {
             let all = keep_outs(job, &layout, 0, &given);
             all.into_iter().filter(|keep_out| keep_out.rule == "fire-plane-path").collect()
         };

@@ -4,14 +4,14 @@ use crate::site::Site;
 use crate::{
     base_rail, between_blocks, border, clearance, fire, flashing, overlap, pathway, ridge_course, setback,
 };
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 
 /// One limit on where a module may stand.
 pub struct Limit {
     /// The code of its rule, by which a rule book switches it off.
     pub code: &'static str,
     /// Why it gives nothing for a job, where a measurement, a section of the book or a site's exemption says so.
-    pub(crate) missing: fn(&Job) -> Option<Off>,
+    pub(crate) missing: fn(&Resolved) -> Option<Off>,
     /// What it keeps modules off on a face.
     pub(crate) keep_outs: fn(&Site<'_>, &mut Vec<KeepOut>),
 }
@@ -34,7 +34,7 @@ pub const LIMITS: &[&Limit] = &[
 
 impl Limit {
     /// Why it gives nothing for a job; `None` when it is on.
-    pub fn off(&self, job: &Job) -> Option<Off> {
+    pub fn off(&self, job: &Resolved) -> Option<Off> {
         if job.rule_book.off.contains(self.code) {
             return Some(Off::Switched);
         }
@@ -43,12 +43,12 @@ impl Limit {
 }
 
 /// Why the limit of a rule gives nothing for a job; `None` when it is on, and for a rule that is no limit on one module.
-pub fn off(job: &Job, code: &str) -> Option<Off> {
+pub fn off(job: &Resolved, code: &str) -> Option<Off> {
     LIMITS.iter().find(|limit| limit.code == code)?.off(job)
 }
 
 /// Nothing is ever missing.
-pub(crate) fn nothing_missing(_: &Job) -> Option<Off> {
+pub(crate) fn nothing_missing(_: &Resolved) -> Option<Off> {
     None
 }
 

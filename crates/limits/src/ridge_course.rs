@@ -8,12 +8,12 @@ use crate::keep_out::{Held, KeepOut, Metric, Shape};
 use crate::registry::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, dvec2};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 
 pub(crate) const LIMIT: Limit = Limit { code: "ridge-course", missing: nothing_missing, keep_outs };
 
 /// How many full courses are left below a ridge: 0 where that is not asked.
-pub fn courses_asked(job: &Job) -> u32 {
+pub fn courses_asked(job: &Resolved) -> u32 {
     if LIMIT.off(job).is_none() { job.rule_book.courses_to_ridge.value } else { 0 }
 }
 

@@ -3,12 +3,12 @@
 use crate::given::Given;
 use crate::keep_out::Against;
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
 
 /// A sound face with all that a limit may read.
 pub(crate) struct Site<'a> {
-    pub(crate) job: &'a Job,
+    pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
     pub(crate) index: usize,
     pub(crate) face: &'a RoofFace,
@@ -24,7 +24,7 @@ pub(crate) struct Side<'a> {
 }
 
 impl<'a> Site<'a> {
-    pub(crate) fn of(job: &'a Job, layout: &'a Layout, index: usize, given: &'a Given) -> Option<Self> {
+    pub(crate) fn of(job: &'a Resolved, layout: &'a Layout, index: usize, given: &'a Given) -> Option<Self> {
         let face = layout.roof.faces.get(index).filter(|face| face.sound)?;
         Some(Self { job, layout, index, face, placed: layout.faces.get(index)?, given })
     }

@@ -4,8 +4,8 @@ use crate::{Given, KeepOut, TOLERANCE, keep_outs};
 use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Rect, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, PenetrationKind, RuleBook, Shape,
-    builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Face, FaceId, Kit, Penetration, PenetrationId, PenetrationKind, Resolved, RuleBook,
+    Shape, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -26,8 +26,8 @@ pub(crate) fn face(id: u32, corners: &[(f64, f64)], downslope: f64) -> Face {
 }
 
 /// A 12 × 12 m gable, 6:12; face 1 falls south and is 6 m deep in plan, 6.708 m up the slope. Nothing on it.
-pub(crate) fn gable() -> Job {
-    let mut job = Job::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+pub(crate) fn gable() -> Resolved {
+    let mut job = Resolved::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     job.faces = vec![
         face(1, &[(0.0, 0.0), (12.0, 0.0), (12.0, 6.0), (0.0, 6.0)], 180.0),
         face(2, &[(0.0, 6.0), (12.0, 6.0), (12.0, 12.0), (0.0, 12.0)], 0.0),
@@ -37,7 +37,7 @@ pub(crate) fn gable() -> Job {
 }
 
 /// Two planes, 6:12, that meet in a hip from (0, 0) to (6, 6) in plan; face 1 falls south.
-pub(crate) fn hip() -> Job {
+pub(crate) fn hip() -> Resolved {
     let mut job = gable();
     job.faces = vec![
         face(1, &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 180.0),
@@ -74,16 +74,16 @@ pub(crate) fn through(kind: PenetrationKind, x: f64, y: f64) -> Penetration {
     }
 }
 
-pub(crate) fn book(job: &mut Job) -> &mut RuleBook {
+pub(crate) fn book(job: &mut Resolved) -> &mut RuleBook {
     Arc::make_mut(&mut job.rule_book)
 }
 
-pub(crate) fn kit(job: &mut Job) -> &mut Kit {
+pub(crate) fn kit(job: &mut Resolved) -> &mut Kit {
     Arc::make_mut(&mut job.kit)
 }
 
 /// What a rule keeps modules off on face 1.
-pub(crate) fn of(job: &Job, rule: &str) -> Vec<KeepOut> {
+pub(crate) fn of(job: &Resolved, rule: &str) -> Vec<KeepOut> {
     let layout = Layout::of(job);
     let given = Given::as_laid(job, &layout);
     keep_outs(job, &layout, 0, &given).into_iter().filter(|keep_out| keep_out.rule == rule).collect()
@@ -95,7 +95,7 @@ pub(crate) fn module(u: f64, v: f64) -> Part {
 }
 
 /// That a rule lets a module be where it is and a little beyond the tolerance nearer not, the way that is given.
-pub(crate) fn just(job: &Job, rule: &str, at: (f64, f64), nearer: DVec2) {
+pub(crate) fn just(job: &Resolved, rule: &str, at: (f64, f64), nearer: DVec2) {
     let keep_outs = of(job, rule);
     let clear = |by: f64| {
         let moved = module(at.0 + nearer.x * by, at.1 + nearer.y * by);

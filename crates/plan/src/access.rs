@@ -2,7 +2,7 @@
 
 use crate::Plan;
 use chalkcourse_geometry::Length;
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -43,7 +43,7 @@ pub struct WindFaceReport {
     pub zones: Vec<(&'static str, f64, f64)>,
 }
 
-pub(crate) fn pathway_reports(job: &Job, plan: &Plan) -> Vec<PathwayReport> {
+pub(crate) fn pathway_reports(job: &Resolved, plan: &Plan) -> Vec<PathwayReport> {
     let id = |index: &usize| plan.layout.faces.get(*index).map(|face| face.id.0);
     chalkcourse_rules::pathways(job, &plan.layout)
         .into_iter()
@@ -56,7 +56,7 @@ pub(crate) fn pathway_reports(job: &Job, plan: &Plan) -> Vec<PathwayReport> {
         .collect()
 }
 
-pub(crate) fn wind_report(job: &Job, plan: &Plan) -> WindReport {
+pub(crate) fn wind_report(job: &Resolved, plan: &Plan) -> WindReport {
     let drawn = chalkcourse_rules::wind::drawn(job, &plan.layout);
     let faces = drawn.faces.iter().filter_map(|face| {
         let zones = face.zones.iter().map(|zone| (zone.zone.name(), zone.gcp, zone.psf)).collect();
@@ -71,7 +71,7 @@ pub(crate) fn wind_report(job: &Job, plan: &Plan) -> WindReport {
 }
 
 /// Pathways and wind as a person reads them.
-pub(crate) fn room_and_wind_text(job: &Job, plan: &Plan) -> String {
+pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
     let name = |index: &usize| plan.layout.faces.get(*index).map_or("", |face| face.name.as_str());
     let mut text = pick("Pathways for the fire service\n", "Pasos para los bomberos\n").to_owned();
     let paths = chalkcourse_rules::pathways(job, &plan.layout);

@@ -2,7 +2,7 @@
 
 use crate::{CAUTION, Evaluator, Plan};
 use chalkcourse_job::{
-    FieldDifference, How, Job, JobDifference, Script, Shelf, StepError, Waiver, Wrong, differences,
+    FieldDifference, How, JobDifference, Resolved, Script, Shelf, StepError, Waiver, Wrong, differences,
 };
 use chalkcourse_rules::Severity;
 use chalkcourse_words::{pick, putln, speaking, spoken, tell};
@@ -16,7 +16,7 @@ use std::fmt::Write;
 #[derive(Debug)]
 pub struct Application {
     /// The job after the steps that were done.
-    pub job: Job,
+    pub job: Resolved,
     /// What follows from it.
     pub plan: Plan,
     /// Step by step.
@@ -75,7 +75,7 @@ pub struct AppliedReport {
 
 /// Does the steps of a script one after the other. At the first that can't be done it ends, or, where asked to go on, leaves that
 /// one out. New faces get their names in the script's language.
-pub fn apply_script(job: &Job, script: &Script, shelf: &dyn Shelf, keep_going: bool) -> Application {
+pub fn apply_script(job: &Resolved, script: &Script, shelf: &dyn Shelf, keep_going: bool) -> Application {
     let mut evaluator = Evaluator::default();
     let (mut job, mut plan) = (job.clone(), evaluator.evaluate(job));
     let (mut steps, mut refused) = (Vec::new(), Vec::new());
@@ -114,7 +114,7 @@ pub fn apply_script(job: &Job, script: &Script, shelf: &dyn Shelf, keep_going: b
 }
 
 /// A waiver that a step gives by its key alone accepts the finding as it stands before the step.
-fn with_what_was_accepted(job: &Job, mut next: Job, plan: &Plan) -> Result<Job, Wrong> {
+fn with_what_was_accepted(job: &Resolved, mut next: Resolved, plan: &Plan) -> Result<Resolved, Wrong> {
     let given = |waiver: &&mut Waiver| waiver.accepted.is_none() && !job.waivers.contains(waiver);
     for waiver in next.waivers.iter_mut().filter(given) {
         let Some(finding) = plan.findings.iter().find(|finding| finding.key == waiver.key) else {

@@ -12,7 +12,7 @@ pub use make_room::{Slide, make_room, slide_clear};
 use crate::fill::block_of;
 use chalkcourse_geometry::fit::{Placed, Tile};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, Edit, FaceId, Job, RowShift};
+use chalkcourse_job::{Block, BlockId, Cell, Edit, FaceId, Resolved, RowShift};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
 
@@ -20,18 +20,18 @@ use std::collections::BTreeSet;
 const FLUSH: f64 = 5e-4;
 
 /// A name for a new block that none of the job has: A, B, … Z, then A1 and on.
-pub fn new_block_name(job: &Job) -> String {
+pub fn new_block_name(job: &Resolved) -> String {
     Block::free_name(|name| job.blocks.iter().any(|block| block.name == name))
 }
 
 /// A new block like another one.
-fn fresh(job: &Job, like: &Block) -> Block {
+fn fresh(job: &Resolved, like: &Block) -> Block {
     Block { id: BlockId(job.next_id), name: new_block_name(job), locked: false, ..like.clone() }
 }
 
 /// Puts a copy of a block on another face, as far from its left end and its lowest point as on its own. The copy has
-/// the number [`Job::next_id`]. `None` where a face has no sound outline or is the block's own.
-pub fn copy_to_face(job: &Job, block: BlockId, face: FaceId) -> Option<Edit> {
+/// the number [`Resolved::next_id`]. `None` where a face has no sound outline or is the block's own.
+pub fn copy_to_face(job: &Resolved, block: BlockId, face: FaceId) -> Option<Edit> {
     let block = job.block(block).filter(|block| block.face != face)?;
     let layout = Layout::of(job);
     let (_, from) = layout.face(block.face)?;
@@ -57,8 +57,8 @@ fn ridge_of(layout: &Layout, face: FaceId) -> Option<(DVec2, usize)> {
 }
 
 /// Puts a block's mirror image on the slope beyond the ridge: at the same place along the ridge and as far from it up
-/// the slope. The image has the number [`Job::next_id`]. `None` where no ridge is shared.
-pub fn mirror(job: &Job, block: BlockId) -> Option<Edit> {
+/// the slope. The image has the number [`Resolved::next_id`]. `None` where no ridge is shared.
+pub fn mirror(job: &Resolved, block: BlockId) -> Option<Edit> {
     let block = job.block(block)?;
     let layout = Layout::of(job);
     let (_, from) = layout.face(block.face)?;
@@ -107,8 +107,8 @@ pub enum Cut {
 }
 
 /// Cuts a block in two; no module moves. The lower or left part keeps its number, the other one has
-/// [`Job::next_id`]. `None` where the cut leaves nothing on one side.
-pub fn split(job: &Job, block: BlockId, cut: Cut) -> Option<Edit> {
+/// [`Resolved::next_id`]. `None` where the cut leaves nothing on one side.
+pub fn split(job: &Resolved, block: BlockId, cut: Cut) -> Option<Edit> {
     let block = job.block(block)?;
     let spacing = block.spacing(&job.kit);
     let (kept, mut part) = match cut {
@@ -161,7 +161,7 @@ fn lowered(off: &BTreeSet<Cell>, rows: u32, columns: u32) -> BTreeSet<Cell> {
 
 /// Makes one block of two that touch: on one face, lying the same way, with the same reveal, and with rows in line.
 /// The first keeps its number and name. `None` where they are not flush.
-pub fn join(job: &Job, block: BlockId, with: BlockId) -> Option<Edit> {
+pub fn join(job: &Resolved, block: BlockId, with: BlockId) -> Option<Edit> {
     let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
     let reveal = one.reveal.metres();
     let alike = one.face == two.face
@@ -219,7 +219,7 @@ fn touch(ones: &[Placed], twos: &[Placed], reveal: f64) -> bool {
 }
 
 /// Around the modules of a block, in the frame of its face.
-fn bounds(job: &Job, block: &Block) -> Option<Rect> {
+fn bounds(job: &Resolved, block: &Block) -> Option<Rect> {
     let size = block.module_size(&job.kit);
     Rect::around(block.cells().flat_map(|cell| {
         let low = block.corner_of(cell, &job.kit);

@@ -1,7 +1,7 @@
 //! Where the money of an order goes, and how it grows with the array.
 
 use crate::Plan;
-use chalkcourse_job::{Group, Job};
+use chalkcourse_job::{Group, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::{Takeoff, take_off};
 use rust_decimal::Decimal;
@@ -42,7 +42,7 @@ pub fn cost_by_group(takeoff: &Takeoff) -> Vec<GroupCost> {
 
 /// What the order costs as the array grows: blocks in the order of the job, each row by row from the eave up. The last
 /// step is the array as it is; with many rows, some steps between are left out.
-pub fn cost_by_rows(job: &Job, plan: &Plan) -> Vec<StepCost> {
+pub fn cost_by_rows(job: &Resolved, plan: &Plan) -> Vec<StepCost> {
     let rows: Vec<(usize, u32)> = job
         .blocks
         .iter()
@@ -74,7 +74,7 @@ mod tests {
     use super::*;
     use crate::evaluate;
 
-    fn alder_court() -> Job {
+    fn alder_court() -> Resolved {
         let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../sample-roofs/alder-court.chalk.json");
         chalkcourse_job::load(std::path::Path::new(path)).unwrap()
     }

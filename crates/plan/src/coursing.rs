@@ -5,7 +5,7 @@ use chalkcourse_geometry::Length;
 use chalkcourse_geometry::coursing::{
     BasePlace, Coursing, CoursingError, Exposure, Laid, Span, propose_base, propose_exposure,
 };
-use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Job, apply};
+use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
 use chalkcourse_words::{pick, putln, tell};
@@ -84,7 +84,11 @@ pub enum CoursesError {
 ///
 /// # Errors
 /// A face without a sound outline, or numbers that are no courses.
-pub fn coursing(job: &Job, face: FaceId, exposures: Option<(f64, f64)>) -> Result<FaceCourses, CoursesError> {
+pub fn coursing(
+    job: &Resolved,
+    face: FaceId,
+    exposures: Option<(f64, f64)>,
+) -> Result<FaceCourses, CoursesError> {
     let layout = Layout::of(job);
     let (index, on) = layout.face(face).ok_or(CoursesError::NoFace(face))?;
     let drawn = job.face(face).ok_or(CoursesError::NoFace(face))?;
@@ -111,13 +115,13 @@ pub fn coursing(job: &Job, face: FaceId, exposures: Option<(f64, f64)>) -> Resul
     Ok(told)
 }
 
-fn span_of(job: &Job, placed: &PlacedBlock) -> Option<Span> {
+fn span_of(job: &Resolved, placed: &PlacedBlock) -> Option<Span> {
     let bounds = placed.bounds?;
     Some(Span { bottom: bounds.min.y, top: bounds.max.y, head: job.kit.flashing.head.metres() })
 }
 
 fn block_courses(
-    job: &Job,
+    job: &Resolved,
     courses: &Coursing,
     block: &Block,
     span: Span,
@@ -144,7 +148,7 @@ fn block_courses(
 }
 
 /// What the rules have against a block, by the names of the findings.
-fn troubles(job: &Job, block: &Block) -> Vec<FindingKey> {
+fn troubles(job: &Resolved, block: &Block) -> Vec<FindingKey> {
     let findings = chalkcourse_rules::check(job, &Layout::of(job));
     let weighs = findings
         .into_iter()
@@ -159,14 +163,14 @@ fn moved(block: &Block, up: f64) -> Block {
 }
 
 /// The edit that lays the courses of a face with another exposure; the first line stays.
-pub fn exposure_edit(job: &Job, face: FaceId, exposure: f64) -> Option<Edit> {
+pub fn exposure_edit(job: &Resolved, face: FaceId, exposure: f64) -> Option<Edit> {
     let drawn = job.face(face)?;
     let courses = Courses { exposure: Length::from_metres(exposure), ..drawn.courses };
     Some(Edit::PutFace(Face { courses, ..drawn.clone() }))
 }
 
 /// The edit that moves a block up or down its face until its base rail lies at `bottom` in the frame of the face.
-pub fn base_edit(job: &Job, block: BlockId, bottom: f64) -> Option<Edit> {
+pub fn base_edit(job: &Resolved, block: BlockId, bottom: f64) -> Option<Edit> {
     let block = job.block(block)?;
     let layout = Layout::of(job);
     let bounds = layout.blocks.iter().find(|placed| placed.id == block.id)?.bounds?;
@@ -174,7 +178,7 @@ pub fn base_edit(job: &Job, block: BlockId, bottom: f64) -> Option<Edit> {
 }
 
 /// Courses of faces as a person reads them.
-pub fn courses_text(job: &Job, faces: &[FaceCourses]) -> String {
+pub fn courses_text(job: &Resolved, faces: &[FaceCourses]) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     let mut text = format!("{}\n", job.name);

@@ -4,7 +4,7 @@ use chalkcourse_geometry::fit_up::{
     Along, Bows, Closed, Deck, FitUpError, FourSided, Measured, RowToClose, Snap,
 };
 use chalkcourse_geometry::{DVec2, Length, RoofFace, distance_to_segment};
-use chalkcourse_job::{Block, Job, TapedDeck};
+use chalkcourse_job::{Block, Resolved, TapedDeck};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Given, Held, KeepOut, keep_outs};
 use chalkcourse_words::{pick, putln};
@@ -64,7 +64,7 @@ pub fn deck_measured(taped: &TapedDeck, face: &RoofFace) -> Option<Measured> {
 
 impl FitUpAsked {
     /// A block of a job on a deck as measured, with its base line where it lies above the eave.
-    pub fn of_block(job: &Job, block: &Block, measured: Measured) -> Self {
+    pub fn of_block(job: &Resolved, block: &Block, measured: Measured) -> Self {
         let size = block.module_size(&job.kit);
         let layout = Layout::of(job);
         let eave = layout.face(block.face).map_or(0.0, |(_, on)| on.bounds.min.y);
@@ -83,7 +83,7 @@ impl FitUpAsked {
 }
 
 /// How far modules stay off the left and the right side of a face with four corners: the most that any limit asks there.
-fn kept_beside(job: &Job, layout: &Layout, block: &Block) -> (f64, f64) {
+fn kept_beside(job: &Resolved, layout: &Layout, block: &Block) -> (f64, f64) {
     let Some((index, face)) = layout.face(block.face) else { return (0.0, 0.0) };
     let Some(deck) = FourSided::of(&face.frame.outer) else { return (0.0, 0.0) };
     let [a, b, c, d] = deck.corners;
@@ -117,7 +117,7 @@ pub struct FitUp {
 ///
 /// # Errors
 /// A measure that is no length, measures that make no deck, or a row that is none.
-pub fn fit_up(job: &Job, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
+pub fn fit_up(job: &Resolved, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
     let deck = asked.measured.solve()?;
     let snap = deck.snap(asked.up, asked.along);
     let reveals = (job.kit.reveal.least.metres(), job.kit.reveal.most.metres());
@@ -138,7 +138,7 @@ pub fn fit_up(job: &Job, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
 }
 
 /// A fit-up as a person reads it.
-pub fn fit_up_text(job: &Job, asked: &FitUpAsked, found: &FitUp) -> String {
+pub fn fit_up_text(job: &Resolved, asked: &FitUpAsked, found: &FitUp) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(job.units);
     let way = |metres: f64| if metres >= 0.0 { pick("right", "derecha") } else { pick("left", "izquierda") };
@@ -270,7 +270,7 @@ mod tests {
 
     #[test]
     fn a_square_deck_closes_by_hand() {
-        let job = Job::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let diagonal = 9.0_f64.hypot(5.0);
         let found = fit_up(&job, &asked(diagonal, diagonal)).unwrap();
         assert!(found.deck.racked_left.abs() < 1e-9 && found.deck.closing.abs() < 1e-9);
@@ -288,7 +288,7 @@ mod tests {
 
     #[test]
     fn a_racked_deck_narrows_the_row() {
-        let job = Job::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         // A parallelogram that leans right by 100 mm: d² = (9 ± 0.1)² + h² with h² = 25 - 0.01.
         let (rising, falling) = ((9.1_f64.powi(2) + 24.99).sqrt(), (8.9_f64.powi(2) + 24.99).sqrt());
         let found = fit_up(&job, &asked(rising, falling)).unwrap();

@@ -50,7 +50,7 @@ pub use chalkcourse_takeoff::{
 };
 
 use chalkcourse_geometry::Roof;
-use chalkcourse_job::{Face, Job};
+use chalkcourse_job::{Face, Resolved};
 use chalkcourse_layout::{Layout, assemble};
 use chalkcourse_rules::{Checker, Finding, Ran};
 use chalkcourse_takeoff::Takeoff;
@@ -87,7 +87,7 @@ pub struct Summary {
 }
 
 /// Works out everything that follows from a job.
-pub fn evaluate(job: &Job) -> Plan {
+pub fn evaluate(job: &Resolved) -> Plan {
     on_roof(job, Arc::new(assemble(job)), &mut Memory::default())
 }
 
@@ -101,7 +101,7 @@ pub struct Evaluator {
 
 impl Evaluator {
     /// The same plan as [`evaluate`] gives.
-    pub fn evaluate(&mut self, job: &Job) -> Plan {
+    pub fn evaluate(&mut self, job: &Resolved) -> Plan {
         let roof = match &self.last {
             Some((faces, roof)) if *faces == job.faces => Arc::clone(roof),
             _ => {
@@ -132,7 +132,7 @@ struct Memory {
     takeoff: chalkcourse_takeoff::Memo,
 }
 
-fn on_roof(job: &Job, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
+fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
     let layout = Layout::on_roof(job, roof);
     let findings = memory.checker.check(job, &layout);
     let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, &mut memory.takeoff);

@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::raise::{RaiseError, Treatment, raise};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, signed_area};
-use chalkcourse_job::{Edit, Job, PartId, PartKind, RoofPart};
+use chalkcourse_job::{Edit, PartId, PartKind, Resolved, RoofPart};
 use chalkcourse_words::pick;
 
 /// What stands on the short ends of a footprint.
@@ -32,14 +32,14 @@ pub struct RaiseAs {
 ///
 /// # Errors
 /// [`RaiseError`] says which corner or side is the trouble and what to do.
-pub fn raise_roof(job: &Job, outline: &Polygon, how: &RaiseAs) -> Result<Edit, RaiseError> {
+pub fn raise_roof(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> Result<Edit, RaiseError> {
     let part = part_over(job, outline, how);
     raise(&part.footprint())?;
     Ok(Edit::PutPart(part))
 }
 
 /// The part that [`raise_roof`] puts: the first is the main house.
-pub fn part_over(job: &Job, outline: &Polygon, how: &RaiseAs) -> RoofPart {
+pub fn part_over(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> RoofPart {
     let kind = if job.parts.is_empty() { PartKind::Main } else { PartKind::Ell };
     let taken = |name: &String| job.parts.iter().any(|part| part.name == *name);
     let stem = if kind == PartKind::Main { pick("Main", "Principal") } else { pick("Ell", "Ala") };
@@ -83,7 +83,7 @@ mod tests {
     const FOOT: f64 = 0.3048;
 
     fn raised(corners: &[(f64, f64)], ends: Ends, overhang: f64) -> crate::Plan {
-        let job = Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let outline = Polygon::new(corners.iter().map(|&(x, y)| dvec2(x, y) * FOOT).collect());
         let how = RaiseAs {
             pitch: Pitch::from_rise_in_12(6.0).unwrap(),

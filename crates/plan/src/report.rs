@@ -3,7 +3,7 @@
 use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_text, wind_report};
 use crate::{Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
-use chalkcourse_job::{Job, Orientation, RuleBook};
+use chalkcourse_job::{Orientation, Resolved, RuleBook};
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
 use chalkcourse_telling::{CheckedReport, FindingReport, checked};
@@ -128,7 +128,7 @@ pub struct FindingsReport<'a> {
 }
 
 /// A plan for other programs.
-pub fn plan_report<'a>(job: &'a Job, plan: &'a Plan) -> PlanReport<'a> {
+pub fn plan_report<'a>(job: &'a Resolved, plan: &'a Plan) -> PlanReport<'a> {
     let faces = job
         .faces
         .iter()
@@ -192,7 +192,7 @@ pub fn plan_report<'a>(job: &'a Job, plan: &'a Plan) -> PlanReport<'a> {
 }
 
 /// Findings for other programs.
-pub fn findings_report<'a>(job: &'a Job, plan: &'a Plan) -> FindingsReport<'a> {
+pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan) -> FindingsReport<'a> {
     FindingsReport {
         format: "chalkcourse-findings",
         version: 1,
@@ -217,7 +217,7 @@ pub fn severity_word(severity: Severity) -> &'static str {
 }
 
 /// One finding as lines of text: weight and code, words, source, waiver, key.
-fn finding_text(job: &Job, finding: &Finding) -> String {
+fn finding_text(job: &Resolved, finding: &Finding) -> String {
     let told = chalkcourse_telling::report(job, finding);
     let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.rule, told.message);
     let _ = putln!(text, "    source: {}", "    fuente: {}", told.source);
@@ -242,7 +242,7 @@ fn finding_text(job: &Job, finding: &Finding) -> String {
 }
 
 /// Findings as a person reads them.
-pub fn findings_text(job: &Job, plan: &Plan) -> String {
+pub fn findings_text(job: &Resolved, plan: &Plan) -> String {
     let book = &job.rule_book;
     let mut text = tell!(
         "{}\nRule book: {} ({})\n{}\n\n",
@@ -308,7 +308,7 @@ fn checked_text(rules: &[CheckedReport]) -> String {
 }
 
 /// The crew's checklist, to copy or to print.
-pub fn checklist_text(job: &Job, plan: &Plan) -> String {
+pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
     let mut text = tell!(
         "{}\nCrew checklist, after the rule book {}\n",
         "{}\nLista de verificación, según el libro de reglas {}\n",
@@ -361,7 +361,7 @@ pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
 }
 
 /// A plan as a person reads it.
-pub fn plan_text(job: &Job, plan: &Plan) -> String {
+pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     let mut text = format!("{}\n", job.name);
     if !job.site.address.is_empty() {
         let _ = writeln!(text, "{}", job.site.address);
@@ -438,7 +438,7 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
 }
 
 /// What the order says about its job: findings that are open and waivers, in words.
-pub fn order_header(job: &Job, plan: &Plan) -> Header {
+pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
     let line = |finding: &Finding| {
         let lapsed = chalkcourse_telling::lapse_words(job, finding);
         let lapsed = lapsed.map_or_else(String::new, |words| format!(" ({words})"));
@@ -465,12 +465,12 @@ pub fn order_header(job: &Job, plan: &Plan) -> Header {
 }
 
 /// The order as a person reads it.
-pub fn order_text(job: &Job, plan: &Plan) -> String {
+pub fn order_text(job: &Resolved, plan: &Plan) -> String {
     chalkcourse_takeoff::to_text(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
 /// The order to read, by group or by stage of work.
-pub fn order_text_by(job: &Job, plan: &Plan, by: chalkcourse_takeoff::By) -> String {
+pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_takeoff::By) -> String {
     chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by)
 }
 
@@ -478,7 +478,7 @@ pub fn order_text_by(job: &Job, plan: &Plan, by: chalkcourse_takeoff::By) -> Str
 ///
 /// # Errors
 /// [`OutputError`] when it can't be written.
-pub fn order_csv(job: &Job, plan: &Plan) -> Result<String, OutputError> {
+pub fn order_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     chalkcourse_takeoff::to_csv(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
@@ -486,7 +486,7 @@ pub fn order_csv(job: &Job, plan: &Plan) -> Result<String, OutputError> {
 ///
 /// # Errors
 /// [`OutputError`] when it can't be written.
-pub fn order_json(job: &Job, plan: &Plan) -> Result<String, OutputError> {
+pub fn order_json(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     chalkcourse_takeoff::to_json(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
@@ -509,7 +509,7 @@ impl Plan {
     }
 
     /// What the rules found, for other programs and for lists.
-    pub fn told(&self, job: &Job) -> Vec<FindingReport<'_>> {
+    pub fn told(&self, job: &Resolved) -> Vec<FindingReport<'_>> {
         self.findings.iter().map(|finding| chalkcourse_telling::report(job, finding)).collect()
     }
 

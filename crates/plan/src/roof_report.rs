@@ -2,7 +2,7 @@
 
 use crate::{Plan, area_text};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, RoofLine};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::CAUTION;
 use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
@@ -107,7 +107,7 @@ fn heights(all: impl Iterator<Item = f64>) -> Option<Heights> {
 }
 
 /// The roof of a job in numbers.
-pub fn roof_report(job: &Job, plan: &Plan) -> RoofReport {
+pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
     let roof = &plan.layout.roof;
     let lines = roof.lines();
     let of = |kind: EdgeKind| lines.iter().filter(move |line| line.kind == kind);
@@ -158,7 +158,7 @@ pub fn roof_report(job: &Job, plan: &Plan) -> RoofReport {
 }
 
 /// The roof of a job as a person reads it.
-pub fn roof_text(job: &Job, plan: &Plan) -> String {
+pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
     let report = roof_report(job, plan);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
     let mut text = tell!("{}\nRoof\n\n", "{}\nTecho\n\n", report.job);
@@ -221,7 +221,7 @@ pub fn roof_text(job: &Job, plan: &Plan) -> String {
 }
 
 /// "9' to 12' 6"", or one height where both are the same as shown.
-pub fn heights_text(heights: Option<Heights>, job: &Job) -> String {
+pub fn heights_text(heights: Option<Heights>, job: &Resolved) -> String {
     let Some(Heights { least, most }) = heights else { return pick("none", "ninguna").to_owned() };
     let show = |metres: f64| Length::from_metres(metres).show(job.units);
     let (least, most) = (show(least), show(most));
@@ -238,7 +238,7 @@ mod tests {
     const FOOT: f64 = 0.3048;
 
     fn report(ends: Ends) -> RoofReport {
-        let job = Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let corners = [(0.0, 0.0), (60.0, 0.0), (60.0, 30.0), (0.0, 30.0)];
         let outline = Polygon::new(corners.map(|(x, y)| dvec2(x, y) * FOOT).to_vec());
         let pitch = Pitch::from_rise_in_12(6.0).unwrap();
@@ -282,7 +282,7 @@ mod tests {
 
     #[test]
     fn a_job_without_a_roof_has_a_report_of_nothing() {
-        let job = Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let plan = evaluate(&job);
         let report = roof_report(&job, &plan);
         assert_eq!((report.squares, report.footprint_m2, report.ridge_m), (0.0, 0.0, None));

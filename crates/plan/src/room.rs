@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::fit::{Allowed, Barrier};
 use chalkcourse_geometry::{EdgeKind, Rect, RoofFace, distance_to_segment, dvec2};
-use chalkcourse_job::{BlockId, Job, PenetrationId};
+use chalkcourse_job::{BlockId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Against, Given, KeepOut, Share, keep_outs};
 use chalkcourse_words::{pick, tell};
@@ -46,7 +46,11 @@ fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
 }
 
 /// Strips that a pathway may keep to, where the job's rules ask for one.
-pub(crate) fn path_strips(job: &Job, layout: &Layout, face: usize) -> impl Iterator<Item = Strip> + use<> {
+pub(crate) fn path_strips(
+    job: &Resolved,
+    layout: &Layout,
+    face: usize,
+) -> impl Iterator<Item = Strip> + use<> {
     let wide = job.rule_book.fire_access.as_ref().map_or(0.0, |book| book.path_width.value.metres());
     let asked = is_checked(job, "fire-paths");
     if asked { strips(layout, face, wide) } else { Vec::new() }.into_iter()
@@ -63,7 +67,7 @@ fn ridge_span(face: &RoofFace) -> Option<(f64, f64)> {
 }
 
 /// Whether a rule is on in the job's book and applies to the job.
-pub(crate) fn is_checked(job: &Job, code: &str) -> bool {
+pub(crate) fn is_checked(job: &Resolved, code: &str) -> bool {
     chalkcourse_rules::RULES.iter().any(|rule| rule.code == code && rule.why_not(job).is_none())
 }
 
@@ -76,7 +80,7 @@ pub(crate) struct Room {
 
 /// The room that the limits leave on a face, beside the blocks that stay.
 pub(crate) fn room(
-    job: &Job,
+    job: &Resolved,
     layout: &Layout,
     face: usize,
     stays: &dyn Fn(BlockId) -> bool,

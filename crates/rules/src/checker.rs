@@ -11,7 +11,9 @@ use crate::view::{BesideView, ModulesBeyond, PenetrationView, Planes, Snapshot};
 use crate::waivers;
 use crate::wind::Conditions;
 use chalkcourse_geometry::{Roof, RoofFace, Units};
-use chalkcourse_job::{Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, RuleBook, Site};
+use chalkcourse_job::{
+    Block, BlockId, Face, FaceId, Kit, Penetration, PenetrationId, Resolved, RuleBook, Site,
+};
 use chalkcourse_layout::{Layout, PlacedFace, PlacedPenetration};
 use std::collections::HashMap;
 use std::sync::Arc;
@@ -115,7 +117,7 @@ fn nothing_found() -> Vec<Found> {
 
 impl Checker {
     /// The same findings as [`check`](crate::check) gives.
-    pub fn check(&mut self, job: &Job, layout: &Layout) -> Vec<Finding> {
+    pub fn check(&mut self, job: &Resolved, layout: &Layout) -> Vec<Finding> {
         self.ran.clear();
         let mut snapshot = Snapshot::of(job, layout);
         let mut kept =
@@ -162,7 +164,7 @@ impl Checker {
     }
 
     /// Gives a new number to whatever changed, and forgets what was found for it.
-    fn renew(&mut self, kept: &mut Kept, job: &Job, layout: &Layout, snapshot: &Snapshot<'_>) {
+    fn renew(&mut self, kept: &mut Kept, job: &Resolved, layout: &Layout, snapshot: &Snapshot<'_>) {
         let same_roof = Arc::ptr_eq(&kept.roof, &layout.roof);
         let mut redrawn = kept.faces.len() != job.faces.len()
             || !same_roof && kept.roof.problems != layout.roof.problems
@@ -244,7 +246,7 @@ impl Checker {
         }
     }
 
-    fn renew_penetrations(&mut self, kept: &mut Kept, job: &Job, layout: &Layout) {
+    fn renew_penetrations(&mut self, kept: &mut Kept, job: &Resolved, layout: &Layout) {
         let drawn = kept.drawn;
         for (penetration, placed) in job.penetrations.iter().zip(&layout.penetrations) {
             let same = kept.penetrations.get(&placed.id).is_some_and(|there| {
@@ -363,7 +365,7 @@ fn numbers_beside(numbers: &[u64], index: usize, face: &RoofFace) -> Vec<u64> {
 }
 
 impl Kept {
-    fn of(job: &Job, layout: &Layout) -> Self {
+    fn of(job: &Resolved, layout: &Layout) -> Self {
         Self {
             kit: Arc::clone(&job.kit),
             book: Arc::clone(&job.rule_book),
@@ -384,7 +386,7 @@ impl Kept {
     }
 
     /// Whether what every rule reads is as it was.
-    fn is_for(&self, job: &Job) -> bool {
+    fn is_for(&self, job: &Resolved) -> bool {
         self.units == job.units
             && (Arc::ptr_eq(&self.kit, &job.kit) || self.kit == job.kit)
             && (Arc::ptr_eq(&self.book, &job.rule_book) || self.book == job.rule_book)

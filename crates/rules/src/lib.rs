@@ -47,10 +47,10 @@ pub use registry::{RULES, Rule};
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};
 pub use why_not::{Exemption, Section, Unknown, WhyNot};
 
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
 /// All findings of a job, the most severe first; then in the order of rules and of the job.
-pub fn check(job: &Job, layout: &Layout) -> Vec<Finding> {
+pub fn check(job: &Resolved, layout: &Layout) -> Vec<Finding> {
     Checker::default().check(job, layout)
 }

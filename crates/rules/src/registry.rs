@@ -4,7 +4,7 @@ use crate::view::{
 };
 use crate::wind::Conditions;
 use crate::{Authority, Finding, WhyNot, array, fire, roof, roofing, wind};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 
 /// One rule. Its words are in crate `telling`, under its code.
 pub struct Rule {
@@ -13,9 +13,9 @@ pub struct Rule {
     /// The rule as a small drawing.
     pub sketch: &'static [Stroke],
     /// By whose word, for a job with its kit and book.
-    pub(crate) source: fn(&Job) -> Authority,
+    pub(crate) source: fn(&Resolved) -> Authority,
     /// Why it can't be checked for a job, where a measurement or a section of the book is missing.
-    pub(crate) missing: fn(&Job) -> Option<WhyNot>,
+    pub(crate) missing: fn(&Resolved) -> Option<WhyNot>,
     pub(crate) run: Run,
 }
 
@@ -85,18 +85,18 @@ pub const RULES: &[&Rule] = &[
 ];
 
 /// What is needed is there.
-pub(crate) fn nothing_missing(_: &Job) -> Option<WhyNot> {
+pub(crate) fn nothing_missing(_: &Resolved) -> Option<WhyNot> {
     None
 }
 
 impl Rule {
     /// By whose word, for a job with its kit and book.
-    pub fn source(&self, job: &Job) -> Authority {
+    pub fn source(&self, job: &Resolved) -> Authority {
         (self.source)(job)
     }
 
     /// Why the rule is not checked for a job; `None` when it is.
-    pub fn why_not(&self, job: &Job) -> Option<WhyNot> {
+    pub fn why_not(&self, job: &Resolved) -> Option<WhyNot> {
         if job.rule_book.off.contains(self.code) {
             return Some(WhyNot::Off);
         }

@@ -3,7 +3,7 @@
 //! Shingles below an array hold snow back, so a roof with a roof-integrated array counts as "all other surfaces",
 //! not as slippery. Drifts, sliding snow from a higher roof, and rain on snow are not in it.
 
-use chalkcourse_job::{FaceId, Job, LoadStandard};
+use chalkcourse_job::{FaceId, LoadStandard, Resolved};
 use chalkcourse_layout::Layout;
 
 /// What the flat-roof load follows from.
@@ -56,7 +56,7 @@ pub fn sloped_psf(snow: &Snow, degrees: f64, slippery: bool) -> f64 {
 /// The sloped-roof snow load of each sound face, pounds a square foot of plan: for a partly exposed, cold, ventilated
 /// roof of usual importance (Ce 1.0, Ct 1.1, Is 1.0), which an engineer confirms. `None` where the rule book does not go
 /// into loads, or the site does not say the ground snow load.
-pub fn on_faces(job: &Job, layout: &Layout) -> Option<Vec<(FaceId, f64)>> {
+pub fn on_faces(job: &Resolved, layout: &Layout) -> Option<Vec<(FaceId, f64)>> {
     let snow = Snow {
         standard: job.rule_book.loads.as_ref()?.standard.value,
         ground_psf: job.site.building.ground_snow_psf?,

@@ -3,8 +3,8 @@
 use crate::{Change, Finding, RULES, WhyNot, check};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Job, Kit, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
-    RuleBook, Shape, Source, Standing, apply, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Face, FaceId, Kit, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
+    Resolved, RuleBook, Shape, Source, Standing, apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -59,8 +59,8 @@ pub(crate) fn vent(id: u32, x: f64, y: f64) -> Penetration {
 
 /// A 12 × 12 m gable, 6:12; face 1 falls south and is 6 m deep in plan, 6.708 m up the slope. Block 3 is 2 rows of
 /// 3, 5.172 × 2.271 m, at (3, 1) on it. No finding.
-pub(crate) fn gable_job() -> Job {
-    let mut job = Job::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+pub(crate) fn gable_job() -> Resolved {
+    let mut job = Resolved::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     job.faces = vec![
         face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (12.0, 6.0), (0.0, 6.0)], 6.0, 180.0, 3.0),
         face(2, "North", &[(0.0, 6.0), (12.0, 6.0), (12.0, 12.0), (0.0, 12.0)], 6.0, 0.0, 3.0),
@@ -70,25 +70,25 @@ pub(crate) fn gable_job() -> Job {
     job
 }
 
-pub(crate) fn book(job: &mut Job) -> &mut RuleBook {
+pub(crate) fn book(job: &mut Resolved) -> &mut RuleBook {
     Arc::make_mut(&mut job.rule_book)
 }
 
-pub(crate) fn kit(job: &mut Job) -> &mut Kit {
+pub(crate) fn kit(job: &mut Resolved) -> &mut Kit {
     Arc::make_mut(&mut job.kit)
 }
 
-pub(crate) fn all(job: &Job) -> Vec<Finding> {
+pub(crate) fn all(job: &Resolved) -> Vec<Finding> {
     check(job, &Layout::of(job))
 }
 
 /// The findings of one rule.
-pub(crate) fn of(job: &Job, code: &str) -> Vec<Finding> {
+pub(crate) fn of(job: &Resolved, code: &str) -> Vec<Finding> {
     all(job).into_iter().filter(|finding| finding.rule == code).collect()
 }
 
 /// The only finding of a rule.
-pub(crate) fn one(job: &Job, code: &str) -> Finding {
+pub(crate) fn one(job: &Resolved, code: &str) -> Finding {
     let found = of(job, code);
     assert_eq!(found.len(), 1, "{found:#?}");
     found.into_iter().next().unwrap()
@@ -125,7 +125,7 @@ pub(crate) fn moves(finding: &Finding, along: f64, up: f64) {
 }
 
 /// Why a rule is not checked.
-pub(crate) fn why_not(job: &Job, code: &str) -> Option<WhyNot> {
+pub(crate) fn why_not(job: &Resolved, code: &str) -> Option<WhyNot> {
     RULES.iter().find(|rule| rule.code == code).and_then(|rule| rule.why_not(job))
 }
 
@@ -148,7 +148,7 @@ pub(crate) fn office() -> Source {
 }
 
 /// Takes the offered fix and checks that the finding is gone.
-pub(crate) fn fixed(job: &Job, finding: &Finding) -> Job {
+pub(crate) fn fixed(job: &Resolved, finding: &Finding) -> Resolved {
     let fix = finding.candidate.as_ref().unwrap_or_else(|| panic!("no candidate: {finding:#?}"));
     let next = apply(job, &fix.edit).unwrap();
     let still = all(&next).into_iter().find(|f| f.key == finding.key);

@@ -6,14 +6,14 @@ use crate::fire::opening::Opening;
 use crate::fire::pathway::{self, Pathway};
 use crate::wind::Conditions;
 use chalkcourse_geometry::{EdgeSpan, Rect, Roof, RoofFace, Units};
-use chalkcourse_job::{Block, BlockId, Face, FaceId, Job, Kit, Penetration, RuleBook, Site};
+use chalkcourse_job::{Block, BlockId, Face, FaceId, Kit, Penetration, Resolved, RuleBook, Site};
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
 use std::cell::OnceCell;
 use std::collections::HashMap;
 
 /// A job with its layout, and its blocks sorted by face.
 pub(crate) struct Snapshot<'a> {
-    job: &'a Job,
+    job: &'a Resolved,
     layout: &'a Layout,
     /// Blocks with modules that stand on a sound face, in the order of the job.
     blocks: Vec<Laid<'a>>,
@@ -192,7 +192,7 @@ pub(crate) struct WholeView<'s> {
 given!(WholeView);
 
 impl<'s> WholeView<'s> {
-    pub(crate) fn job(&self) -> &'s Job {
+    pub(crate) fn job(&self) -> &'s Resolved {
         self.snapshot.job
     }
 
@@ -226,7 +226,7 @@ impl ModulesBeyond {
 }
 
 impl<'a> Snapshot<'a> {
-    pub(crate) fn of(job: &'a Job, layout: &'a Layout) -> Self {
+    pub(crate) fn of(job: &'a Resolved, layout: &'a Layout) -> Self {
         let by_id: HashMap<BlockId, &Block> = job.blocks.iter().map(|block| (block.id, block)).collect();
         let blocks: Vec<Laid<'a>> = layout
             .blocks

@@ -1,10 +1,10 @@
 use crate::finding::{Finding, Severity};
 use crate::{Authority, Candidate, Change, Facts};
-use chalkcourse_job::{Edit, FindingKey, Job, Subject, WAIVER, Waiver};
+use chalkcourse_job::{Edit, FindingKey, Resolved, Subject, WAIVER, Waiver};
 use std::collections::{HashMap, HashSet};
 
 /// Puts each waiver on its finding, as one that covers it or one that lapsed; one whose finding is not there is a note.
-pub(crate) fn settle(job: &Job, findings: &mut Vec<Finding>) {
+pub(crate) fn settle(job: &Resolved, findings: &mut Vec<Finding>) {
     if job.waivers.is_empty() {
         return;
     }

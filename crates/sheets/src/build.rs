@@ -5,7 +5,7 @@ use crate::crew::{BOX, sheet};
 use crate::drawing::{face_drawing, legend, plan_drawing};
 use crate::page::{Column, Part, Row, pdf};
 use chalkcourse_geometry::Length;
-use chalkcourse_job::{Job, Stage};
+use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_plan::Plan;
 use chalkcourse_takeoff::CAUTION;
@@ -15,7 +15,7 @@ use chalkcourse_words::{pick, tell};
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up.
-pub fn build_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job);
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
     match plan_drawing(job, plan) {
@@ -86,7 +86,7 @@ pub fn build_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     pdf(&sheet)
 }
 
-fn rows(job: &Job, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<Row> {
+fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<Row> {
     let (Some(face), Some(on)) = (plan.layout.roof.faces.get(index), block.bounds) else { return Vec::new() };
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let per_row: Vec<usize> = {

@@ -2,7 +2,7 @@
 
 use crate::SheetError;
 use crate::page::{Column, Part, Row, Sheet, pdf};
-use chalkcourse_job::{Job, Stage};
+use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_plan::Plan;
 use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
 use chalkcourse_words::{pick, tell};
@@ -10,7 +10,7 @@ use chalkcourse_words::{pick, tell};
 /// A box to tick.
 pub(crate) const BOX: &str = "\u{2610}";
 
-pub(crate) fn sheet(title: String, job: &Job) -> Sheet {
+pub(crate) fn sheet(title: String, job: &Resolved) -> Sheet {
     let mut under = vec![job.name.clone(), job.site.address.clone()];
     under.retain(|line| !line.trim().is_empty());
     Sheet { title, under, foot: CAUTION.now().to_owned(), parts: Vec::new() }
@@ -27,7 +27,7 @@ fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up.
-pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+pub fn pallet_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
     let mut sheet = sheet(pick("Pallet list", "Lista de tarimas").to_owned(), job);
     sheet.parts.push(Part::Text(
@@ -81,7 +81,7 @@ pub fn pallet_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up.
-pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+pub fn claim_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let delivery = &job.order.delivery;
     let rows = pallet(&plan.takeoff, delivery);
     let mut sheet = sheet(
@@ -155,7 +155,7 @@ pub fn claim_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up.
-pub fn checklist_pdf(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+pub fn checklist_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let mut sheet = sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job);
     sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));
     for lines in chalkcourse_telling::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {

@@ -2,7 +2,7 @@
 //! SVG file, only scales it.
 
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Rect, Units, dvec2};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_plan::Plan;
 use chalkcourse_words::{pick, tell};
 
@@ -118,7 +118,7 @@ fn bounds_of(points: impl Iterator<Item = DVec2>) -> Option<Rect> {
 
 /// The roof from above, north up: faces with pitch and fall, edges by kind with their true lengths, penetrations, modules. None
 /// where nothing is drawn yet.
-pub fn plan_drawing(job: &Job, plan: &Plan) -> Option<Drawing> {
+pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     let layout = &plan.layout;
     let faces = &layout.roof.faces;
     let bounds = bounds_of(faces.iter().flat_map(|face| face.plan.outer.iter().copied()))?;
@@ -192,7 +192,7 @@ fn north(shapes: &mut Vec<Shape>, bounds: Rect) {
 
 /// One face true to size, its eave down: edges, penetrations, modules, and the lines to snap with their distances from the eave
 /// and from the left end. None for a face that is not sound.
-pub fn face_drawing(job: &Job, plan: &Plan, index: usize) -> Option<Drawing> {
+pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing> {
     let layout = &plan.layout;
     let (face, placed) = (layout.roof.faces.get(index)?, layout.faces.get(index)?);
     if !face.sound {

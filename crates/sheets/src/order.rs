@@ -3,7 +3,7 @@
 use crate::SheetError;
 use crate::page::{Column, Part, Row, Sheet, pdf};
 use chalkcourse_geometry::Units;
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_plan::{By, Plan, order_header};
 use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections};
 use chalkcourse_words::{pick, tell};
@@ -14,7 +14,7 @@ use rust_decimal::Decimal;
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up.
-pub fn order_pdf(job: &Job, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> {
+pub fn order_pdf(job: &Resolved, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> {
     let (takeoff, units) = (&plan.takeoff, job.units);
     let header = order_header(job, plan);
     let mut sheet = Sheet {

@@ -2,7 +2,7 @@
 
 use crate::SheetError;
 use chalkcourse_geometry::Units;
-use chalkcourse_job::{Group, Job, Profit, Stage};
+use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use chalkcourse_plan::{Plan, order_header};
 use chalkcourse_takeoff::{Line, Takeoff, cut_lists, spreadsheet_unit};
 use rust_decimal::Decimal;
@@ -84,7 +84,7 @@ impl Formats {
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up: with more lines than a workbook has rows.
-pub fn order_workbook(job: &Job, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+pub fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let formats = Formats::new();
     let mut workbook = Workbook::new();
     let takeoff = &plan.takeoff;
@@ -141,7 +141,7 @@ fn to_print(sheet: &mut Worksheet, name: &str, repeat: Option<u32>) -> Result<()
 
 fn order(
     sheet: &mut Worksheet,
-    job: &Job,
+    job: &Resolved,
     takeoff: &Takeoff,
     formats: &Formats,
     rows: Rows,
@@ -212,7 +212,7 @@ fn write_line(
 /// The steps from the lines to the total, each a formula of those above it.
 fn totals(
     sheet: &mut Worksheet,
-    job: &Job,
+    job: &Resolved,
     takeoff: &Takeoff,
     formats: &Formats,
     rows: Rows,
@@ -313,7 +313,7 @@ fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Format
 }
 
 /// What is to be known of the order: whose words it follows, what it assumes, findings, waivers, cautions.
-fn known(sheet: &mut Worksheet, job: &Job, plan: &Plan, formats: &Formats) -> Result<(), SheetError> {
+fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) -> Result<(), SheetError> {
     to_print(sheet, "To know", None)?;
     sheet.set_column_width(0, 22)?.set_column_width(1, 110)?;
     let header = order_header(job, plan);

@@ -9,7 +9,7 @@
 )]
 
 use calamine::{Data, Reader, Xlsx};
-use chalkcourse_job::{AddedLine, Edit, Group, Job, Stage, apply, load};
+use chalkcourse_job::{AddedLine, Edit, Group, Resolved, Stage, apply, load};
 use chalkcourse_plan::{By, Plan, evaluate};
 use chalkcourse_sheets::{
     Ink, Shape, build_pdf, checklist_pdf, claim_pdf, face_drawing, order_pdf, order_workbook, pallet_pdf,
@@ -25,7 +25,7 @@ const SAMPLES: [&str; 4] = ["alder-court", "quarry-lane", "mill-row", "low-barn"
 /// The first of the lines, counted from 0.
 const FIRST: usize = 3;
 
-fn sample(name: &str) -> (Job, Plan) {
+fn sample(name: &str) -> (Resolved, Plan) {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs").join(name);
     let job = load(&path.with_extension("chalk.json")).unwrap();
     let plan = evaluate(&job);

@@ -3,14 +3,14 @@
 use crate::build::Build;
 use crate::{Kind, Marks, Of};
 use chalkcourse_geometry::{DVec2, DVec3, Plane, dvec2};
-use chalkcourse_job::{Flashing, Job};
+use chalkcourse_job::{Flashing, Resolved};
 use chalkcourse_layout::{Layout, PlacedBlock, Run, RunKind};
 
 /// How far flashing is drawn above the deck, so that it never sinks into it.
 const SHEET: f64 = 0.006;
 
 /// All blocks on sound faces.
-pub(crate) fn blocks(build: &mut Build, job: &Job, layout: &Layout) {
+pub(crate) fn blocks(build: &mut Build, job: &Resolved, layout: &Layout) {
     for block in &layout.blocks {
         let face = layout.roof.faces.get(block.face).filter(|face| face.sound);
         if let Some(face) = face {

@@ -3,7 +3,7 @@
 use crate::build::{Build, Lifted};
 use crate::{Kind, Marks, Of};
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeSpan, Pitch, Plane, Polygon, RoofFace};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
 /// How thick the roof is drawn at its edges, straight up and down: a rafter's end with its deck and board (common practice,
@@ -75,7 +75,7 @@ fn above_zero(a: (DVec2, f64), b: (DVec2, f64)) -> Option<((DVec2, f64), (DVec2,
 
 /// The height of the ground: below the eave of the largest face by what the job says, else at 0 where the faces stand high
 /// enough above it for people to live there, else a storey below the lowest eave.
-pub(crate) fn ground_height(job: &Job, layout: &Layout) -> f64 {
+pub(crate) fn ground_height(job: &Resolved, layout: &Layout) -> f64 {
     let sound = || layout.roof.faces.iter().filter(|face| face.sound);
     let lowest_of = |face: &RoofFace| {
         face.plan.outer.iter().map(|&p| face.plane.height_at(p)).fold(f64::INFINITY, f64::min)

@@ -14,7 +14,7 @@ mod through;
 mod walls;
 
 use chalkcourse_geometry::DVec3;
-use chalkcourse_job::{BlockId, Cell, FaceId, Job, PenetrationId};
+use chalkcourse_job::{BlockId, Cell, FaceId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 
 /// What a surface is made of.
@@ -191,7 +191,7 @@ impl Default for Show {
 }
 
 /// The corners of all sound faces, on the roof and down on the ground: what a picture of the house must show.
-pub fn outline_points(job: &Job, layout: &Layout) -> Vec<DVec3> {
+pub fn outline_points(job: &Resolved, layout: &Layout) -> Vec<DVec3> {
     let ground = house::ground_height(job, layout);
     let faces = layout.roof.faces.iter().filter(|face| face.sound);
     faces
@@ -202,7 +202,7 @@ pub fn outline_points(job: &Job, layout: &Layout) -> Vec<DVec3> {
 }
 
 /// The house of a job in space.
-pub fn solid(job: &Job, layout: &Layout, show: Show) -> Solid {
+pub fn solid(job: &Resolved, layout: &Layout, show: Show) -> Solid {
     let mut build = build::Build::default();
     let ground = house::ground_height(job, layout);
     house::roof(&mut build, layout);

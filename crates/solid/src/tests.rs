@@ -7,11 +7,11 @@ use proptest::prelude::*;
 
 const FOOT: f64 = 0.3048;
 
-fn empty() -> Job {
-    Job::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+fn empty() -> Resolved {
+    Resolved::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
-fn face(job: &mut Job, corners: &[(f64, f64)], rise: f64, downslope: Azimuth, height: f64) -> FaceId {
+fn face(job: &mut Resolved, corners: &[(f64, f64)], rise: f64, downslope: Azimuth, height: f64) -> FaceId {
     let id = FaceId(job.next_id);
     job.next_id += 1;
     let outline = Polygon::new(corners.iter().map(|&(x, y)| dvec2(x, y)).collect());
@@ -21,7 +21,7 @@ fn face(job: &mut Job, corners: &[(f64, f64)], rise: f64, downslope: Azimuth, he
 }
 
 /// A gable of 60 × 30 ft at 6:12 with its eaves at 9 ft; the overhang as given.
-fn gable(overhang: f64) -> Job {
+fn gable(overhang: f64) -> Resolved {
     let mut job = empty();
     let (long, half, eave) = (60.0 * FOOT, 15.0 * FOOT, 9.0 * FOOT);
     face(&mut job, &[(0.0, 0.0), (long, 0.0), (long, half), (0.0, half)], 6.0, Azimuth::SOUTH, eave);
@@ -37,8 +37,8 @@ fn gable(overhang: f64) -> Job {
     job
 }
 
-fn with_block(mut job: Job, rows: u32, columns: u32) -> Job {
-    job.blocks.push(Block {
+fn with_block(mut job: Resolved, rows: u32, columns: u32) -> Resolved {
+    let block = Block {
         id: BlockId(job.next_id),
         name: "A".into(),
         face: job.faces[0].id,
@@ -50,12 +50,13 @@ fn with_block(mut job: Job, rows: u32, columns: u32) -> Job {
         shifts: Vec::new(),
         off: Default::default(),
         locked: false,
-    });
+    };
+    job.blocks.push(block);
     job.next_id += 1;
     job
 }
 
-fn of(job: &Job) -> Solid {
+fn of(job: &Resolved) -> Solid {
     solid(job, &Layout::of(job), Show::default())
 }
 
@@ -113,7 +114,7 @@ fn walls_stand_in_by_the_overhang_and_reach_the_ground() {
 fn the_ground_follows_the_eave_height_or_stands_to_reason() {
     let mut job = gable(0.3);
     job.site.building.eave_height = Some(Length::from_metres(6.0));
-    let ground = |job: &Job| house::ground_height(job, &Layout::of(job));
+    let ground = |job: &Resolved| house::ground_height(job, &Layout::of(job));
     assert!((ground(&job) - (9.0 * FOOT - 6.0)).abs() < 1e-9);
     job.site.building.eave_height = None;
     assert_eq!(ground(&job), 0.0);
@@ -188,7 +189,7 @@ fn a_chimney_stands_as_high_as_the_residential_code_wants() {
         shape: PenetrationKind::Chimney.usual_shape(),
         clearance: None,
     };
-    let top = |job: &Job| {
+    let top = |job: &Resolved| {
         of(job).triangles_of(Kind::Chimney).flat_map(|t| t.corners).map(|c| c.z).fold(0.0, f64::max)
     };
     // 3 ft below the ridge: the ridge, 16.5 ft up, is within 10 ft

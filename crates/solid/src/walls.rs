@@ -4,7 +4,7 @@ use crate::build::Build;
 use crate::house::THICK;
 use crate::{Kind, Marks, Of};
 use chalkcourse_geometry::{DVec2, EdgeSpan, Polygon, RoofFace};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
 /// How far the roof reaches beyond the walls, in plan, where nobody said: 1 ft (common practice, no source).
@@ -14,7 +14,7 @@ const OVERHANG: f64 = 0.3048;
 const CLOSE: f64 = 0.02;
 
 /// Outer walls, and walls under roofs that stand over others.
-pub(crate) fn walls(build: &mut Build, job: &Job, layout: &Layout, ground: f64) {
+pub(crate) fn walls(build: &mut Build, job: &Resolved, layout: &Layout, ground: f64) {
     let faces: Vec<&RoofFace> = layout.roof.faces.iter().filter(|face| face.sound).collect();
     let overhang = job.site.building.overhang.map_or(OVERHANG, |length| length.metres()).clamp(0.0, 10.0);
     for outline in wall_lines(&faces, overhang) {

@@ -1,4 +1,4 @@
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_words::{Say, say};
 
 /// What every order says beside its numbers.
@@ -36,7 +36,7 @@ pub struct Header {
 impl Header {
     /// The header of a job. Its waivers are told by their keys; a caller that has the findings at hand puts their words
     /// in place of those, and the findings that are left into [`Header::findings`].
-    pub fn of(job: &Job) -> Self {
+    pub fn of(job: &Resolved) -> Self {
         let waivers = job
             .waivers
             .iter()

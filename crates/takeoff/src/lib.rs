@@ -53,7 +53,7 @@ pub use text_cuts::cut_lists;
 pub use totals::{Totals, cost_of};
 pub use words::{show_amount, waste_words};
 
-use chalkcourse_job::{AddedLine, Amount, Job, Measure, Part, Term, Unit, Waste};
+use chalkcourse_job::{AddedLine, Amount, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{of_data, pick, tell};
 use measure::Measures;
@@ -71,12 +71,12 @@ pub enum OutputError {
 }
 
 /// The takeoff of a job as laid out. Lines are in the order of the kit's parts, and only of parts that are ordered.
-pub fn take_off(job: &Job, layout: &Layout) -> Takeoff {
+pub fn take_off(job: &Resolved, layout: &Layout) -> Takeoff {
     take_off_with(job, layout, &mut Memo::default())
 }
 
 /// The same takeoff, with a memory of what did not change since the last one.
-pub fn take_off_with(job: &Job, layout: &Layout, memo: &mut Memo) -> Takeoff {
+pub fn take_off_with(job: &Resolved, layout: &Layout, memo: &mut Memo) -> Takeoff {
     let mut measures = Measures::of(job, layout);
     memo.look_at(&measures);
     let mut takeoff =
@@ -143,7 +143,7 @@ fn term_of(part: &Part, term: &Term, measures: &mut Measures, memo: &mut Memo) -
     line
 }
 
-fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, memo: &mut Memo) -> Line {
+fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measures, memo: &mut Memo) -> Line {
     let choices = &job.order;
     let whole = |amount: f64| if part.unit == Unit::Each { amount::whole(amount) } else { amount };
     let need = whole(terms.iter().map(|term| term.need).sum());
@@ -207,7 +207,7 @@ fn line_of(job: &Job, part: &Part, terms: Vec<LineTerm>, measures: &Measures, me
 }
 
 /// The price of a part, or of the alternate that is taken in its place, with whether it is taxed.
-fn price_of(job: &Job, number: &str) -> (Option<Decimal>, bool, Option<(String, String)>) {
+fn price_of(job: &Resolved, number: &str) -> (Option<Decimal>, bool, Option<(String, String)>) {
     let Some(price) = job.prices.prices.get(number) else { return (None, true, None) };
     let wanted = job.order.alternates.get(number);
     match price.alternates.iter().find(|other| Some(&other.number) == wanted) {
@@ -219,7 +219,7 @@ fn price_of(job: &Job, number: &str) -> (Option<Decimal>, bool, Option<(String, 
 }
 
 /// A line that a person put on the order.
-fn added_line(job: &Job, added: &AddedLine) -> Line {
+fn added_line(job: &Resolved, added: &AddedLine) -> Line {
     let (listed, taxed, alternate) = price_of(job, &added.number);
     let price = added.price.or(listed);
     let off = job.order.off.get(&added.number);
@@ -276,7 +276,7 @@ fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<String>) {
 }
 
 /// What the count had to assume.
-fn notes_on_job(job: &Job, measures: &Measures, takeoff: &mut Takeoff) {
+fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
     let barrier =
         takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
     if barrier && measures.overhang_missing() {

@@ -2,7 +2,7 @@ use crate::cutlist::CutList;
 use crate::memo::Memo;
 use crate::{LineTerm, Place, PlaceShape, Spot};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
-use chalkcourse_job::{Amount, FaceId, Job, Kit, Measure, Part, Unit};
+use chalkcourse_job::{Amount, FaceId, Kit, Measure, Part, Resolved, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -34,7 +34,7 @@ impl Counted {
 
 /// Measures of a job as laid out. Each is taken once, when a part first asks for it, and then shared.
 pub(crate) struct Measures<'a> {
-    pub(crate) job: &'a Job,
+    pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
     kit: &'a Kit,
     /// Which faces are covered anew.
@@ -63,7 +63,7 @@ impl On<'_> {
 }
 
 impl<'a> Measures<'a> {
-    pub(crate) fn of(job: &'a Job, layout: &'a Layout) -> Self {
+    pub(crate) fn of(job: &'a Resolved, layout: &'a Layout) -> Self {
         Self {
             job,
             layout,

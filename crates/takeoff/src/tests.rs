@@ -14,12 +14,12 @@ mod choices;
 
 /// A face 60 ft long and 15 ft deep in plan at 6:12, with blocks on it. The reveal is 3 mm, so that a module and its
 /// reveal are 1.725 × 1.137 m.
-pub(crate) fn job(blocks: Vec<Block>) -> Job {
+pub(crate) fn job(blocks: Vec<Block>) -> Resolved {
     job_on(60.0, 15.0, blocks)
 }
 
 /// A face that holds all that blocks and their flashing reach to, with the array alone on the order.
-fn array_alone(block: Block) -> Job {
+fn array_alone(block: Block) -> Resolved {
     let mut job = job_on(300.0, 150.0, vec![Block { at: block.at + dvec2(20.0, 12.5), ..block }]);
     let order = OrderChoices {
         roof: RoofWork { scope: RoofScope::ArrayOnly, ..RoofWork::default() },
@@ -29,8 +29,8 @@ fn array_alone(block: Block) -> Job {
     job
 }
 
-fn job_on(long: f64, deep: f64, blocks: Vec<Block>) -> Job {
-    let mut job = Job::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+fn job_on(long: f64, deep: f64, blocks: Vec<Block>) -> Resolved {
+    let mut job = Resolved::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let (long, deep) = (Length::from_feet(long).metres(), Length::from_feet(deep).metres());
     let outline = Polygon::new(Rect::at(dvec2(0.0, 0.0), dvec2(long, deep)).corners().to_vec());
     let mut face = Face::new(
@@ -68,7 +68,7 @@ fn without(rows: u32, columns: u32, off: &[(u32, u32)]) -> Block {
     off.iter().fold(block(rows, columns), |block, &(row, column)| block.with_switched(Cell { row, column }))
 }
 
-pub(crate) fn takeoff(job: &Job) -> Takeoff {
+pub(crate) fn takeoff(job: &Resolved) -> Takeoff {
     take_off(job, &Layout::of(job))
 }
 
@@ -200,7 +200,7 @@ fn labels_count_from_one() {
     assert_eq!((labels[0].as_str(), labels[11].as_str()), ("row 1, column 1", "row 3, column 4"));
 }
 
-fn without_price(number: &str) -> Job {
+fn without_price(number: &str) -> Resolved {
     let mut job = job(vec![block(3, 4)]);
     let mut prices = (*builtin_prices()).clone();
     prices.prices.remove(number);

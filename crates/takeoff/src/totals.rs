@@ -1,7 +1,7 @@
 //! From lines to what the job is sold for, each step to the cent.
 
 use crate::{Line, Takeoff};
-use chalkcourse_job::{Group, Job, Profit, Stage};
+use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use rust_decimal::{Decimal, RoundingStrategy};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -65,7 +65,7 @@ pub fn cost_of<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Decimal {
 }
 
 impl Totals {
-    pub(crate) fn of(lines: &[Line], job: &Job) -> Self {
+    pub(crate) fn of(lines: &[Line], job: &Resolved) -> Self {
         let costs = |keep: &dyn Fn(&Line) -> bool| cost_of(lines.iter().filter(|line| keep(line)));
         let goods = costs(&|line| line.group != Group::Labour);
         let labour = costs(&|line| line.group == Group::Labour);

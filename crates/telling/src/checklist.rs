@@ -2,13 +2,13 @@
 //! as drawn asks for. Nothing here is wrong with the job, so none of it is a finding.
 
 use crate::names::length;
-use chalkcourse_job::{Caution, Job, Source};
+use chalkcourse_job::{Caution, Resolved, Source};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{IceBarrier, ice_barrier};
 use chalkcourse_words::{of_data, pick, tell};
 
 /// The lines of the checklist, those of the roof first.
-pub fn checklist(job: &Job, layout: &Layout) -> Vec<Caution> {
+pub fn checklist(job: &Resolved, layout: &Layout) -> Vec<Caution> {
     let mut lines = Vec::new();
     if let Some(roofing) = &job.rule_book.roofing {
         for (about, limit) in [
@@ -31,7 +31,7 @@ pub fn checklist(job: &Job, layout: &Layout) -> Vec<Caution> {
     lines
 }
 
-fn of_ice(job: &Job, layout: &Layout, barrier: IceBarrier) -> Caution {
+fn of_ice(job: &Resolved, layout: &Layout, barrier: IceBarrier) -> Caution {
     let about = pick("Ice barrier", "Barrera contra hielo").into();
     match barrier {
         IceBarrier::InsideWall(inside, source) => Caution {

@@ -1,10 +1,10 @@
 use crate::names::{Names, sentence};
-use chalkcourse_job::{BlockId, Cell, Job};
+use chalkcourse_job::{BlockId, Cell, Resolved};
 use chalkcourse_rules::{Candidate, Change};
 use chalkcourse_words::{modules, pick, tell};
 
 /// What a candidate does, as on a button: "Move block A 3 1/4\" up the slope".
-pub fn label(job: &Job, candidate: &Candidate) -> String {
+pub fn label(job: &Resolved, candidate: &Candidate) -> String {
     let names = Names { job };
     match &candidate.change {
         Change::Move(block, by) => {

@@ -29,7 +29,7 @@ pub use source::source;
 pub use waiver::{lapse_words, waived_words, waiver_words};
 pub use why_not::why_not;
 
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_rules::{Facts, Finding, Rule};
 use chalkcourse_words::Say;
 use names::Names;
@@ -70,12 +70,12 @@ pub fn reason(rule: &Rule) -> &'static str {
 }
 
 /// The sentence of a finding.
-pub fn message(job: &Job, finding: &Finding) -> String {
+pub fn message(job: &Resolved, finding: &Finding) -> String {
     told(job, finding).message
 }
 
 /// A finding of a job in words.
-pub fn told(job: &Job, finding: &Finding) -> Told {
+pub fn told(job: &Resolved, finding: &Finding) -> Told {
     let names = Names { job };
     let f = finding;
     match &f.facts {

@@ -1,13 +1,13 @@
 //! Things by their names, and lengths as a person on the roof says them.
 
 use chalkcourse_geometry::{EdgeKind, Length, Units};
-use chalkcourse_job::{BlockId, FaceId, Job, PenetrationId, Quantity, Required};
+use chalkcourse_job::{BlockId, FaceId, PenetrationId, Quantity, Required, Resolved};
 use chalkcourse_rules::Finding;
 use chalkcourse_words::{pick, tell};
 
 /// The names of a job's things.
 pub(crate) struct Names<'j> {
-    pub(crate) job: &'j Job,
+    pub(crate) job: &'j Resolved,
 }
 
 impl Names<'_> {

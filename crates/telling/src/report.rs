@@ -1,5 +1,5 @@
 use crate::{Told, label, lapse_words, source, title, told, why_not};
-use chalkcourse_job::{FindingKey, Job, Quantity, Required, Standing, Waiver};
+use chalkcourse_job::{FindingKey, Quantity, Required, Resolved, Standing, Waiver};
 use chalkcourse_rules::{Facts, Finding, Place, RULES, Severity};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -49,7 +49,7 @@ pub struct FactsReport<'a> {
 }
 
 /// A finding for other programs.
-pub fn report<'a>(job: &Job, finding: &'a Finding) -> FindingReport<'a> {
+pub fn report<'a>(job: &Resolved, finding: &'a Finding) -> FindingReport<'a> {
     let Told { message, measured, required } = told(job, finding);
     FindingReport {
         code: finding.rule,
@@ -86,7 +86,7 @@ pub struct CheckedReport {
 }
 
 /// What is checked for a job, against which book, and what is not.
-pub fn checked(job: &Job) -> Vec<CheckedReport> {
+pub fn checked(job: &Resolved) -> Vec<CheckedReport> {
     let book = format!("{}, {}", job.rule_book.name, job.rule_book.date);
     let line = |rule: &&chalkcourse_rules::Rule| {
         let why = rule.why_not(job);

@@ -1,10 +1,10 @@
 use crate::{wind, words};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_rules::Authority;
 use chalkcourse_words::{pick, tell};
 
 /// By whose word a rule asks something of a job.
-pub fn source(job: &Job, rule: &str, authority: &Authority) -> String {
+pub fn source(job: &Resolved, rule: &str, authority: &Authority) -> String {
     let book = &job.rule_book.name;
     match authority {
         Authority::Source(source) => source.text.clone(),

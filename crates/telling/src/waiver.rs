@@ -1,12 +1,12 @@
 //! What became of waivers.
 
 use crate::{Told, told};
-use chalkcourse_job::{Accepted, Job, Lapse, Missing, Quantity, Waiver};
+use chalkcourse_job::{Accepted, Lapse, Missing, Quantity, Resolved, Waiver};
 use chalkcourse_rules::Finding;
 use chalkcourse_words::{pick, tell};
 
 /// What became of the waiver of a finding; `None` where none was given for it.
-pub fn waiver_words(job: &Job, finding: &Finding) -> Option<String> {
+pub fn waiver_words(job: &Resolved, finding: &Finding) -> Option<String> {
     let waived = finding.waived.as_ref().map(waived_words);
     waived.or_else(|| lapse_words(job, finding))
 }
@@ -17,7 +17,7 @@ pub fn waived_words(waiver: &Waiver) -> String {
 }
 
 /// Why the waiver that was given for a finding no longer covers it, with what was accepted and what is now.
-pub fn lapse_words(job: &Job, finding: &Finding) -> Option<String> {
+pub fn lapse_words(job: &Resolved, finding: &Finding) -> Option<String> {
     let (waiver, lapse) = finding.lapsed.as_ref()?;
     let by = tell!(
         "the waiver by {} on {} (“{}”)",
@@ -51,7 +51,7 @@ pub fn lapse_words(job: &Job, finding: &Finding) -> Option<String> {
 }
 
 /// A finding as it was accepted and as it is now; where both read alike, to a tenth of a millimetre.
-fn both(job: &Job, finding: &Finding, accepted: &Accepted) -> (Told, Told) {
+fn both(job: &Resolved, finding: &Finding, accepted: &Accepted) -> (Told, Told) {
     let then =
         Finding { measured: accepted.measured, required: accepted.required.clone(), ..finding.clone() };
     let (mut one, mut other) = (told(job, &then), told(job, finding));

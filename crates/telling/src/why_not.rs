@@ -1,9 +1,9 @@
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_rules::{Exemption, Section, Unknown, WhyNot};
 use chalkcourse_words::{pick, tell};
 
 /// Why a rule is not checked for a job.
-pub fn why_not(job: &Job, why: &WhyNot) -> String {
+pub fn why_not(job: &Resolved, why: &WhyNot) -> String {
     let site = &job.site.building;
     let words = match why {
         WhyNot::Off => {

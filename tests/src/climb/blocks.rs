@@ -2,11 +2,11 @@
 
 use super::rows::Piece;
 use chalkcourse_geometry::{Length, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, Kit, Orientation, RowShift};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, Kit, Orientation, Resolved, RowShift};
 use std::collections::BTreeSet;
 
 /// The job with blocks on a face in place of those there that are not locked.
-pub(super) fn with_pieces(job: &Job, face: FaceId, pieces: &[Piece]) -> Job {
+pub(super) fn with_pieces(job: &Resolved, face: FaceId, pieces: &[Piece]) -> Resolved {
     let mut job = job.clone();
     job.blocks.retain(|block| block.face != face || block.locked);
     for piece in pieces {

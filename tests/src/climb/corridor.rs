@@ -5,7 +5,7 @@ use super::limits::{Limits, MET, fire, in_plan, looked_at, on_each_slope};
 use super::shape::Thing;
 use crate::dice::Dice;
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2};
-use chalkcourse_job::{Job, PenetrationKind};
+use chalkcourse_job::{PenetrationKind, Resolved};
 use chalkcourse_layout::Layout;
 use std::cmp::Reverse;
 use std::collections::{BTreeSet, BinaryHeap};
@@ -15,7 +15,7 @@ pub(super) type Corridor = Vec<Thing>;
 
 /// Corridors worth keeping, given where modules would stand without any, the cheapest first.
 pub(super) fn corridors(
-    job: &Job,
+    job: &Resolved,
     layout: &Layout,
     index: usize,
     modules: &[Rect],

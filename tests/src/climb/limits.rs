@@ -4,7 +4,7 @@
 
 use super::shape::{Thing, hull};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::{FireAccess, Job, PathScheme, PenetrationKind};
+use chalkcourse_job::{FireAccess, PathScheme, PenetrationKind, Resolved};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
 
 /// What is met within this is met.
@@ -31,7 +31,7 @@ pub(super) struct Given {
 }
 
 /// Room for the fire service, where the book asks for it and nothing exempts the job.
-pub(super) fn fire(job: &Job) -> Option<&FireAccess> {
+pub(super) fn fire(job: &Resolved) -> Option<&FireAccess> {
     let fire = job.rule_book.fire_access.as_ref()?;
     let site = &job.site.building;
     let listed = fire.integrated_exempt.as_ref().is_some_and(|limit| limit.value);
@@ -46,12 +46,12 @@ pub(super) fn looked_at(fire: &FireAccess, face: &RoofFace) -> bool {
     face.sound && face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5
 }
 
-fn on(job: &Job, rule: &str) -> bool {
+fn on(job: &Resolved, rule: &str) -> bool {
     !job.rule_book.off.contains(rule)
 }
 
 impl Limits {
-    pub(super) fn of(job: &Job, layout: &Layout, index: usize, given: Given) -> Self {
+    pub(super) fn of(job: &Resolved, layout: &Layout, index: usize, given: Given) -> Self {
         let mut limits = Self::default();
         let Some(face) = layout.roof.faces.get(index).filter(|face| face.sound) else { return limits };
         for edge in &face.edges {
@@ -86,7 +86,7 @@ impl Limits {
         limits
     }
 
-    fn edge(&mut self, job: &Job, face: &RoofFace, edge: &EdgeSpan, given: Given) {
+    fn edge(&mut self, job: &Resolved, face: &RoofFace, edge: &EdgeSpan, given: Given) {
         let reach = on_slope(job, edge);
         self.keep_off(edge, reach, 1.0);
         // Who keeps off an edge does not lie over it.
@@ -110,7 +110,13 @@ impl Limits {
         }
     }
 
-    fn penetration(&mut self, job: &Job, face: &RoofFace, penetration: &PlacedPenetration, on_face: &OnFace) {
+    fn penetration(
+        &mut self,
+        job: &Resolved,
+        face: &RoofFace,
+        penetration: &PlacedPenetration,
+        on_face: &OnFace,
+    ) {
         if on(job, "clearance") {
             self.modules.extend(around(&on_face.outline, clearance(job, penetration)));
             self.modules.extend(strips(job, penetration, on_face));
@@ -136,7 +142,7 @@ fn near(edge: &EdgeSpan, reach: f64, squeeze: f64) -> Thing {
 
 /// How far modules keep off an edge, measured on the slope: its setback, or what keeps their side flashing off the line that
 /// water or caps lie on.
-fn on_slope(job: &Job, edge: &EdgeSpan) -> f64 {
+fn on_slope(job: &Resolved, edge: &EdgeSpan) -> f64 {
     let book = &job.rule_book;
     let setback = if on(job, "setback") { book.setback(edge.kind).metres() } else { 0.0 };
     let asked = book.roofing.as_ref().and_then(|roofing| match edge.kind {
@@ -154,7 +160,7 @@ fn over(edge: &EdgeSpan) -> Thing {
 }
 
 /// The clearance all around: the penetration's own, or that of its kind.
-fn clearance(job: &Job, penetration: &PlacedPenetration) -> f64 {
+fn clearance(job: &Resolved, penetration: &PlacedPenetration) -> f64 {
     let own = job.penetration(penetration.id).and_then(|p| p.clearance);
     own.unwrap_or_else(|| job.rule_book.clearance(penetration.kind)).metres()
 }
@@ -173,7 +179,7 @@ fn around(outline: &Polygon, clearance: f64) -> Vec<Thing> {
 }
 
 /// Straight above and below, as wide as it is, where the book asks more there than all around and nobody decided for this one.
-fn strips(job: &Job, penetration: &PlacedPenetration, on_face: &OnFace) -> Vec<Thing> {
+fn strips(job: &Resolved, penetration: &PlacedPenetration, on_face: &OnFace) -> Vec<Thing> {
     let book = &job.rule_book;
     if job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some()) {
         return Vec::new();

@@ -4,8 +4,8 @@ use super::{House, Kind, empty};
 use crate::dice::Dice;
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Face, FaceId, Job, Kit, Orientation, Penetration, PenetrationId, PenetrationKind, RowJoints, RuleBook,
-    Shape,
+    Face, FaceId, Kit, Orientation, Penetration, PenetrationId, PenetrationKind, Resolved, RowJoints,
+    RuleBook, Shape,
 };
 use std::sync::Arc;
 
@@ -105,7 +105,7 @@ fn outline(dice: &mut Dice) -> (Vec<DVec2>, Kind) {
     (corners, Kind::Gable)
 }
 
-fn through(dice: &mut Dice, job: &mut Job, right: f64, top: f64) {
+fn through(dice: &mut Dice, job: &mut Resolved, right: f64, top: f64) {
     for _ in 0..dice.below(5) {
         let kind = *dice.one(&PenetrationKind::ALL);
         let inches = |dice: &mut Dice, from: f64, to: f64| Length::from_inches(dice.within(from, to));

@@ -2,10 +2,10 @@
 
 use crate::dice::Dice;
 use chalkcourse_geometry::{DVec2, Length, distance_to_segment};
-use chalkcourse_job::{Face, Job, Penetration, PenetrationId, PenetrationKind, Shape};
+use chalkcourse_job::{Face, Penetration, PenetrationId, PenetrationKind, Resolved, Shape};
 
 /// Two to six pipes, vents, at most two skylights and at most one chimney, on faces that something can stand on.
-pub(super) fn put(dice: &mut Dice, job: &mut Job) {
+pub(super) fn put(dice: &mut Dice, job: &mut Resolved) {
     let many = 2 + dice.below(5);
     let mut kinds = vec![PenetrationKind::PipeBoot; 4];
     kinds.extend([PenetrationKind::Vent; 3]);
@@ -49,7 +49,7 @@ fn shape(dice: &mut Dice, kind: PenetrationKind) -> Shape {
 }
 
 /// A place in a face, well off its border and off what is there already; `None` where none was found.
-fn place(dice: &mut Dice, job: &Job, kind: PenetrationKind) -> Option<DVec2> {
+fn place(dice: &mut Dice, job: &Resolved, kind: PenetrationKind) -> Option<DVec2> {
     // How far up the slope, as shares of it, and how far off the border, metres.
     let (from, to, off) = match kind {
         PenetrationKind::Vent => (0.65, 0.92, 0.4),

@@ -2,8 +2,8 @@
 
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Face, FaceId, Job, Orientation, Penetration, PenetrationId, PenetrationKind, Shape,
-    builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Cell, Face, FaceId, Orientation, Penetration, PenetrationId, PenetrationKind, Resolved,
+    Shape, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use proptest::prelude::*;
 use std::collections::BTreeSet;
@@ -117,9 +117,9 @@ fn penetrations() -> impl Strategy<Value = Vec<Penetration>> {
     })
 }
 
-pub(crate) fn jobs() -> impl Strategy<Value = Job> {
+pub(crate) fn jobs() -> impl Strategy<Value = Resolved> {
     (faces(), blocks(), penetrations(), any::<bool>()).prop_map(|(faces, blocks, penetrations, metric)| {
-        let mut job = Job::new("Random".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let mut job = Resolved::new("Random".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         job.units = if metric { Units::Metric } else { Units::FeetInches };
         (job.faces, job.blocks, job.penetrations, job.next_id) = (faces, blocks, penetrations, 50);
         job

@@ -4,8 +4,8 @@
 
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Edit, Face, FaceId, Job, Penetration, PenetrationId, PenetrationKind, apply, builtin_kit,
-    builtin_prices, builtin_rule_book,
+    Block, BlockId, Edit, Face, FaceId, Penetration, PenetrationId, PenetrationKind, Resolved, apply,
+    builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -18,8 +18,8 @@ pub(crate) const BLUR: f64 = 3.0 * STEP + 0.01;
 /// The width that the codes ask for, metres.
 pub(crate) const ASKED: f64 = 0.9144;
 
-pub(crate) fn empty_job() -> Job {
-    Job::new("Random".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+pub(crate) fn empty_job() -> Resolved {
+    Resolved::new("Random".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
 pub(crate) fn face(id: u32, corners: &[(f64, f64)], rise: f64, way: f64) -> Face {
@@ -72,7 +72,7 @@ pub(crate) fn penetration(id: u32, kind: PenetrationKind, at: (f64, f64)) -> Pen
 }
 
 /// The book's pathway made so wide.
-pub(crate) fn asking(job: &Job, width: f64) -> Job {
+pub(crate) fn asking(job: &Resolved, width: f64) -> Resolved {
     let mut book = (*job.rule_book).clone();
     book.fire_access.as_mut().unwrap().path_width.value = Length::from_metres(width);
     apply(job, &Edit::SetRuleBook(Arc::new(book))).unwrap()

@@ -10,15 +10,15 @@ mod waivers;
 
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon};
 use chalkcourse_job::{
-    Face, FaceId, Job, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
+    Face, FaceId, Resolved, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
 };
 use std::path::Path;
 
-pub(crate) fn empty() -> Job {
-    Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+pub(crate) fn empty() -> Resolved {
+    Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
-pub(crate) fn again(job: &Job) -> Job {
+pub(crate) fn again(job: &Resolved) -> Resolved {
     job_from_text(&job_to_text(job).unwrap(), Path::new("t")).unwrap()
 }
 

@@ -3,7 +3,7 @@
 use super::{again, empty};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, SideId, distance_to_segment, dvec2, signed_area};
-use chalkcourse_job::{Edit, FaceId, History, Job, PartId, PartKind, PartSide, RoofPart, apply};
+use chalkcourse_job::{Edit, FaceId, History, PartId, PartKind, PartSide, Resolved, RoofPart, apply};
 use chalkcourse_layout::Layout;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -17,7 +17,7 @@ struct Seen {
 }
 
 /// The edges of the ground that a part covers: its walls moved out by their overhangs.
-fn edges(job: &Job) -> Vec<((PartId, u32), DVec2, DVec2)> {
+fn edges(job: &Resolved) -> Vec<((PartId, u32), DVec2, DVec2)> {
     let mut list = Vec::new();
     for part in &job.parts {
         for (ring, corners) in part.outline.rings().enumerate() {
@@ -34,7 +34,7 @@ fn edges(job: &Job) -> Vec<((PartId, u32), DVec2, DVec2)> {
     list
 }
 
-fn seen(job: &Job) -> BTreeMap<(FaceId, SideId), Seen> {
+fn seen(job: &Resolved) -> BTreeMap<(FaceId, SideId), Seen> {
     let layout = Layout::of(job);
     let edges = edges(job);
     let mut all: BTreeMap<(FaceId, SideId), Seen> = BTreeMap::new();
@@ -88,7 +88,7 @@ fn rectangle(x: f64, y: f64, wide: f64, deep: f64) -> Polygon {
 }
 
 /// A house of 12 × 8 m with overhangs and a gabled dormer on its south slope.
-fn house() -> Job {
+fn house() -> Resolved {
     let (eave, over) = (Length::from_metres(3.0), Length::from_metres(0.3));
     let main = RoofPart::new(
         PartId(1),
@@ -103,7 +103,7 @@ fn house() -> Job {
     apply(&job, &Edit::PutPart(dormer(&job, 5.0, 2.2))).unwrap()
 }
 
-fn dormer(job: &Job, x: f64, wide: f64) -> RoofPart {
+fn dormer(job: &Resolved, x: f64, wide: f64) -> RoofPart {
     let high = Length::from_metres(4.3);
     let mut dormer = RoofPart::new(
         PartId(job.next_id),
@@ -148,7 +148,7 @@ fn build() -> impl Strategy<Value = Build> {
     ]
 }
 
-fn edit_of(job: &Job, build: &Build) -> Option<Edit> {
+fn edit_of(job: &Resolved, build: &Build) -> Option<Edit> {
     let part = |n: usize| job.parts.get(n % job.parts.len().max(1));
     let place = |part: &RoofPart, n: usize| part.outline.sides().nth(n % part.outline.sides().count());
     let put = |part: Option<RoofPart>| part.map(Edit::PutPart);
@@ -230,7 +230,7 @@ proptest! {
                 }
                 last.insert(name, now);
             }
-            let part_ids = |job: &Job| -> BTreeSet<(PartId, u32)> {
+            let part_ids = |job: &Resolved| -> BTreeSet<(PartId, u32)> {
                 job.parts.iter().flat_map(|p| p.sides.iter().flatten().map(|s| (p.id, s.id))).collect()
             };
             for (part, side) in part_ids(&after).difference(&part_ids(&before)) {

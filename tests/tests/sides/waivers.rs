@@ -2,7 +2,7 @@
 
 use super::{again, empty, face};
 use chalkcourse_geometry::{Length, SideId, dvec2};
-use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Job, Orientation, apply};
+use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Orientation, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{Finding, check};
 use std::collections::BTreeSet;
@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 const INCH: f64 = 0.0254;
 
 /// 12 × 6 m with a step of 0.3 m in its eave, and a module 3 in from either rake.
-fn two_rakes() -> Job {
+fn two_rakes() -> Resolved {
     let corners =
         [(0.0, 0.0), (4.0, 0.0), (4.0, -0.3), (8.0, -0.3), (8.0, 0.0), (12.0, 0.0), (12.0, 6.0), (0.0, 6.0)];
     let south = face(1, corners.map(|(x, y)| dvec2(x, y)).to_vec());
@@ -36,12 +36,12 @@ fn two_rakes() -> Job {
     job
 }
 
-fn setbacks(job: &Job) -> Vec<Finding> {
+fn setbacks(job: &Resolved) -> Vec<Finding> {
     check(job, &Layout::of(job)).into_iter().filter(|finding| finding.rule == "setback").collect()
 }
 
 /// Where in plan, along x, the setbacks are that somebody waived, and those that nobody did.
-fn waived(job: &Job) -> (Vec<f64>, Vec<f64>) {
+fn waived(job: &Resolved) -> (Vec<f64>, Vec<f64>) {
     let x = |finding: &Finding| {
         let shape = &finding.place.shape;
         (shape.iter().map(|p| p.x).sum::<f64>() / shape.len() as f64 * 100.0).round() / 100.0
@@ -51,7 +51,7 @@ fn waived(job: &Job) -> (Vec<f64>, Vec<f64>) {
     (yes.iter().map(x).collect(), no.iter().map(x).collect())
 }
 
-fn with_east_waived(job: &Job) -> Job {
+fn with_east_waived(job: &Resolved) -> Resolved {
     let east = setbacks(job).into_iter().find(|f| f.place.shape.iter().all(|p| p.x > 11.0)).unwrap();
     let waiver = east.waiver("agreed".into(), "R. Vale".into(), "2026-03-02".into());
     let job = apply(job, &Edit::Waive(waiver)).unwrap();
@@ -59,7 +59,7 @@ fn with_east_waived(job: &Job) -> Job {
     job
 }
 
-fn put(job: &Job, face: Face) -> Job {
+fn put(job: &Resolved, face: Face) -> Resolved {
     let next = apply(job, &Edit::PutFace(face)).unwrap();
     assert_eq!(again(&next), next);
     next

@@ -3,7 +3,7 @@
 use super::snap::{self, Guide, Scene};
 use crate::text;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, distance_to_segment, signed_area};
-use chalkcourse_job::{Face, FaceId, Job};
+use chalkcourse_job::{Face, FaceId, Resolved};
 use chalkcourse_layout::Layout;
 
 /// Sides of two faces within this distance are meant to be shared, metres: the roof's own tolerance.
@@ -112,7 +112,7 @@ struct Shared {
 
 /// A face with a slope that fits what it touches: water runs away from a shared ridge, or across the longest side;
 /// the height is such that it meets its neighbour.
-pub(crate) fn new_face(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Face {
+pub(crate) fn new_face(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Face {
     let id = FaceId(job.next_id);
     let outline = Polygon::new(corners);
     let shared = shared_side(layout, &outline);
@@ -191,7 +191,7 @@ fn downslope_of(outline: &Polygon) -> Azimuth {
 }
 
 /// Corners of other faces that lie on the same spot as a corner, so that they go where it goes.
-pub(crate) fn corners_at(job: &Job, at: DVec2) -> Vec<(FaceId, usize, usize)> {
+pub(crate) fn corners_at(job: &Resolved, at: DVec2) -> Vec<(FaceId, usize, usize)> {
     job.faces
         .iter()
         .flat_map(|face| {
@@ -234,11 +234,13 @@ mod tests {
     fn a_second_face_meets_the_first_at_the_ridge() {
         let mut job = sample::empty();
         let south = draft(&[(0.0, 0.0), (10.0, 0.0), (10.0, 4.0), (0.0, 4.0)]);
-        job.faces.push(new_face(&job, &Layout::of(&job), south.outline().unwrap()));
+        let face = new_face(&job, &Layout::of(&job), south.outline().unwrap());
+        job.faces.push(face);
         job.next_id = 2;
         // Not as deep as the first: its eave is higher, its ridge is the same.
         let north = draft(&[(0.0, 4.0), (10.0, 4.0), (10.0, 6.0), (0.0, 6.0)]);
-        job.faces.push(new_face(&job, &Layout::of(&job), north.outline().unwrap()));
+        let face = new_face(&job, &Layout::of(&job), north.outline().unwrap());
+        job.faces.push(face);
         assert_eq!(job.faces[1].downslope, Azimuth::NORTH);
         let layout = Layout::of(&job);
         assert!(layout.roof.problems.is_empty(), "{:?}", layout.roof.problems);

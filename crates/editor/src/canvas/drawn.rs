@@ -8,7 +8,7 @@ use crate::text;
 use crate::{Document, Selection};
 use chalkcourse_geometry::raise::raise;
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_job::{Edit, Job, PartKind, Penetration, PenetrationId, RoofPart, Shape};
+use chalkcourse_job::{Edit, PartKind, Penetration, PenetrationId, Resolved, RoofPart, Shape};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::part_over;
 
@@ -90,7 +90,7 @@ fn raised(label: String, part: RoofPart) -> Result<Drawn, Refused> {
 }
 
 /// A hole in a face that was drawn; over a raised roof, a courtyard of its part.
-fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refused> {
+fn hole(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refused> {
     let around = layout
         .roof
         .faces
@@ -111,7 +111,7 @@ fn hole(job: &Job, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refuse
 }
 
 /// A penetration is measured on the deck of the face that its middle lies on; beside all faces, in plan.
-fn penetration(job: &Job, layout: &Layout, corners: &[DVec2], desk: &Desk) -> Drawn {
+fn penetration(job: &Resolved, layout: &Layout, corners: &[DVec2], desk: &Desk) -> Drawn {
     let middle = middle_of(corners);
     let home = layout.roof.faces.iter().find(|face| face.sound && face.plan.contains(middle));
     let on_deck =

@@ -9,7 +9,7 @@ use super::snap::{self, Guide, Scene};
 use crate::text;
 use chalkcourse_geometry::{DVec2, Length, Plane, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, Job, Orientation, PartId, Penetration, RoofPart, RowShift,
+    Block, BlockId, Cell, Edit, Face, FaceId, Orientation, PartId, Penetration, Resolved, RoofPart, RowShift,
     Underlay,
 };
 use chalkcourse_layout::Layout;
@@ -93,7 +93,7 @@ pub(crate) struct Step {
 
 impl Gesture {
     /// The drag that begins on a hit.
-    pub(crate) fn begin(hit: Hit, job: &Job, layout: &Layout, plan: DVec2) -> Option<Self> {
+    pub(crate) fn begin(hit: Hit, job: &Resolved, layout: &Layout, plan: DVec2) -> Option<Self> {
         let on_face = |id: BlockId| {
             let start = job.block(id)?.clone();
             let plane = layout.face(start.face)?.1.plane;
@@ -233,7 +233,7 @@ fn move_corner(
 }
 
 /// A block of the usual size with its corner at a place of a face's frame.
-pub(crate) fn new_block(job: &Job, face: FaceId, at: DVec2) -> Block {
+pub(crate) fn new_block(job: &Resolved, face: FaceId, at: DVec2) -> Block {
     Block {
         id: BlockId(job.next_id),
         name: text::new_block_name(job),
@@ -259,7 +259,7 @@ pub(crate) struct Growth {
 }
 
 /// The block with rows and columns added to its sides. Modules that stay, stay where they are.
-pub(crate) fn grown(block: &Block, job: &Job, growth: Growth) -> Block {
+pub(crate) fn grown(block: &Block, job: &Resolved, growth: Growth) -> Block {
     let size = |now: u32, first: i64, last: i64| {
         let now = i64::from(now);
         // At least one stays: the side that moves stops there, the other one never moves.

@@ -6,7 +6,7 @@ use crate::action::Action;
 use crate::view::Space;
 use crate::{Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_job::{BlockId, Cell, Edit, Job, Penetration, PenetrationId};
+use chalkcourse_job::{BlockId, Cell, Edit, Penetration, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use egui::{CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind};
 use std::collections::BTreeSet;
@@ -26,7 +26,7 @@ impl Group {
     }
 
     /// Everything that can be moved or deleted by itself.
-    pub(crate) fn all(job: &Job) -> Self {
+    pub(crate) fn all(job: &Resolved) -> Self {
         Self {
             blocks: job.blocks.iter().map(|block| block.id).collect(),
             penetrations: job.penetrations.iter().map(|penetration| penetration.id).collect(),
@@ -117,7 +117,7 @@ impl Group {
     }
 
     /// What the job still has of it.
-    pub(crate) fn still_there(&mut self, job: &Job) {
+    pub(crate) fn still_there(&mut self, job: &Resolved) {
         self.blocks.retain(|id| job.block(*id).is_some());
         self.penetrations.retain(|id| job.penetration(*id).is_some());
         self.modules.retain(|(id, cell)| {
@@ -126,7 +126,7 @@ impl Group {
     }
 
     /// Blocks and penetrations, farther by so much in plan; modules go with their blocks alone. None where nothing moves.
-    pub(super) fn moved(&self, job: &Job, layout: &Layout, by: DVec2) -> Option<Edit> {
+    pub(super) fn moved(&self, job: &Resolved, layout: &Layout, by: DVec2) -> Option<Edit> {
         let blocks = self.blocks.iter().filter_map(|id| {
             let mut block = job.block(*id)?.clone();
             let plane = layout.face(block.face)?.1.plane;
@@ -143,7 +143,7 @@ impl Group {
     }
 
     /// The plan direction of a nudge along the frame of the face that the first block lies on.
-    pub(super) fn nudged(&self, job: &Job, layout: &Layout, by: DVec2) -> Option<Action> {
+    pub(super) fn nudged(&self, job: &Resolved, layout: &Layout, by: DVec2) -> Option<Action> {
         let first = self.blocks.first().and_then(|id| job.block(*id));
         let plane = first.and_then(|block| Some(layout.face(block.face)?.1.plane));
         let by = plane.map_or(by, |plane| plane.to_plan(by) - plane.to_plan(DVec2::ZERO));
@@ -151,7 +151,7 @@ impl Group {
     }
 
     /// Blocks and penetrations are gone, modules are switched off.
-    pub(crate) fn deleted(&self, job: &Job) -> Option<Action> {
+    pub(crate) fn deleted(&self, job: &Resolved) -> Option<Action> {
         let blocks = self.blocks.iter().map(|id| Edit::RemoveBlock(*id));
         let penetrations = self.penetrations.iter().map(|id| Edit::RemovePenetration(*id));
         let edits: Vec<Edit> = blocks.chain(penetrations).chain(self.switches(job, false)).collect();
@@ -160,7 +160,7 @@ impl Group {
     }
 
     /// All modules of it on or off: those that are held by themselves, and those of the blocks that are held.
-    pub(crate) fn switched(&self, job: &Job, on: bool) -> Option<Action> {
+    pub(crate) fn switched(&self, job: &Resolved, on: bool) -> Option<Action> {
         let whole = self.blocks.iter().filter_map(|id| {
             let mut block = job.block(*id)?.clone();
             block.off = if on { BTreeSet::new() } else { all_cells(&block) };
@@ -172,7 +172,7 @@ impl Group {
     }
 
     /// Blocks of single modules that are held, with those on or off.
-    fn switches(&self, job: &Job, on: bool) -> Vec<Edit> {
+    fn switches(&self, job: &Resolved, on: bool) -> Vec<Edit> {
         let blocks: BTreeSet<BlockId> = self.modules.iter().map(|(block, _)| *block).collect();
         let switched = blocks.into_iter().filter_map(|id| {
             let mut block = job.block(id)?.clone();
@@ -191,7 +191,7 @@ impl Group {
     }
 
     /// Whether any module of it is switched off.
-    pub(crate) fn has_off(&self, job: &Job) -> bool {
+    pub(crate) fn has_off(&self, job: &Resolved) -> bool {
         let off = |id: &BlockId| job.block(*id).is_some_and(|block| !block.off.is_empty());
         self.blocks.iter().any(off)
             || self.modules.iter().any(|(id, cell)| job.block(*id).is_some_and(|b| b.off.contains(cell)))

@@ -2,7 +2,7 @@ use crate::Selection;
 use crate::selection::PartPlace;
 use crate::view::Space;
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, PartId, PenetrationId};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, PartId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use egui::{Pos2, Vec2};
 
@@ -88,24 +88,24 @@ fn outside(space: &Space, plane: &Plane, at: DVec2, toward: DVec2, points: f32) 
 }
 
 /// The rectangle of a place of a block, with a module on it or not.
-pub(crate) fn cell_rect(job: &Job, block: &Block, cell: Cell) -> Rect {
+pub(crate) fn cell_rect(job: &Resolved, block: &Block, cell: Cell) -> Rect {
     Rect::at(block.corner_of(cell, &job.kit), block.module_size(&job.kit))
 }
 
 /// The rectangle around a row of a block, places without a module included.
-pub(crate) fn row_rect(job: &Job, block: &Block, row: u32) -> Rect {
+pub(crate) fn row_rect(job: &Resolved, block: &Block, row: u32) -> Rect {
     let first = cell_rect(job, block, Cell { row, column: 0 });
     first.union(&cell_rect(job, block, Cell { row, column: block.columns.saturating_sub(1) }))
 }
 
 /// The rectangle around all rows of a block.
-pub(crate) fn block_rect(job: &Job, block: &Block) -> Rect {
+pub(crate) fn block_rect(job: &Resolved, block: &Block) -> Rect {
     let first = row_rect(job, block, 0);
     (1..block.rows).map(|row| row_rect(job, block, row)).fold(first, |all, row| all.union(&row))
 }
 
 /// What is at a place of the screen. Handles come before things, small things before large ones.
-pub(crate) fn at(space: &Space, job: &Job, layout: &Layout, held: Selection, pos: Pos2) -> Hit {
+pub(crate) fn at(space: &Space, job: &Resolved, layout: &Layout, held: Selection, pos: Pos2) -> Hit {
     let plan = space.plan(pos);
     block_handle(space, job, layout, held, pos)
         .or_else(|| super::part::at(space, job, held, pos))
@@ -128,7 +128,7 @@ pub(super) fn nearest<T>(space: &Space, places: impl Iterator<Item = (T, Pos2)>,
     near.min_by(|(_, a), (_, b)| away(*a).total_cmp(&away(*b))).map(|(what, _)| what)
 }
 
-fn block_handle(space: &Space, job: &Job, layout: &Layout, held: Selection, pos: Pos2) -> Option<Hit> {
+fn block_handle(space: &Space, job: &Resolved, layout: &Layout, held: Selection, pos: Pos2) -> Option<Hit> {
     let block = job.block(held.block()?)?;
     let (index, face) = layout.face(block.face)?;
     if !space.shows(index) {
@@ -145,7 +145,7 @@ fn block_handle(space: &Space, job: &Job, layout: &Layout, held: Selection, pos:
 }
 
 /// The corners of a face's outline as drawn, with ring and number; none of one that follows from a part.
-pub(crate) fn corners(job: &Job, face: FaceId) -> impl Iterator<Item = (usize, usize, DVec2)> {
+pub(crate) fn corners(job: &Resolved, face: FaceId) -> impl Iterator<Item = (usize, usize, DVec2)> {
     job.face(face).filter(|face| face.from.is_none()).into_iter().flat_map(|face| {
         face.outline
             .rings()
@@ -154,7 +154,7 @@ pub(crate) fn corners(job: &Job, face: FaceId) -> impl Iterator<Item = (usize, u
     })
 }
 
-fn corner(space: &Space, job: &Job, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
+fn corner(space: &Space, job: &Resolved, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
     let face = held?;
     // Corners are moved in plan, where the faces beside them can be seen.
     if space.face_on.is_some() {
@@ -164,7 +164,7 @@ fn corner(space: &Space, job: &Job, held: Option<FaceId>, pos: Pos2) -> Option<H
     nearest(space, places, pos).map(|(ring, corner)| Hit::Corner { face, ring, corner })
 }
 
-fn side(space: &Space, job: &Job, layout: &Layout, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
+fn side(space: &Space, job: &Resolved, layout: &Layout, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
     let face = held?;
     if !space.shows(layout.face(face)?.0) {
         return None;
@@ -198,7 +198,7 @@ fn penetration(space: &Space, layout: &Layout, plan: DVec2, pos: Pos2) -> Option
         .map(|p| Hit::Penetration(p.id))
 }
 
-fn module(space: &Space, job: &Job, layout: &Layout, held: Selection, plan: DVec2) -> Option<Hit> {
+fn module(space: &Space, job: &Resolved, layout: &Layout, held: Selection, plan: DVec2) -> Option<Hit> {
     // The block that is held is on top, and its places without a module can be pressed too.
     if let Some(block) = held.block().and_then(|id| job.block(id))
         && let Some((index, face)) = layout.face(block.face)

@@ -4,7 +4,7 @@ use super::paint::Brush;
 use crate::desk::{Desk, Pointed};
 use crate::{Document, theme};
 use chalkcourse_geometry::{Polygon, Rect};
-use chalkcourse_job::{FindingKey, Job, apply};
+use chalkcourse_job::{FindingKey, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::Plan;
 use egui::Stroke;
@@ -15,7 +15,7 @@ use std::sync::Arc;
 pub(crate) struct Preview {
     key: FindingKey,
     plan: Arc<Plan>,
-    job: Job,
+    job: Resolved,
     layout: Layout,
 }
 

@@ -12,11 +12,11 @@ use crate::theme;
 use crate::view::{Space, View};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::{DVec2, nearest_on_segment};
-use chalkcourse_job::{Edit, FaceId, Job, PartId, PartKind, PlanMove, RoofPart};
+use chalkcourse_job::{Edit, FaceId, PartId, PartKind, PlanMove, Resolved, RoofPart};
 use egui::{Align2, Pos2, Stroke, Ui};
 
 /// The part that is held, or that the held face comes from.
-pub(super) fn held(job: &Job, selection: Selection) -> Option<&RoofPart> {
+pub(super) fn held(job: &Resolved, selection: Selection) -> Option<&RoofPart> {
     let id = match selection {
         Selection::Part(id, _) => id,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
@@ -28,7 +28,7 @@ pub(super) fn held(job: &Job, selection: Selection) -> Option<&RoofPart> {
 }
 
 /// The corner or side of the held part that is at a place of the screen.
-pub(super) fn at(space: &Space, job: &Job, selection: Selection, pos: Pos2) -> Option<Hit> {
+pub(super) fn at(space: &Space, job: &Resolved, selection: Selection, pos: Pos2) -> Option<Hit> {
     let part = held(job, selection).filter(|_| space.face_on.is_none())?;
     let places = corners(part).map(|(ring, corner, p)| ((ring, corner), space.screen_from_plan(p)));
     if let Some((ring, corner)) = nearest(space, places, pos) {
@@ -52,7 +52,7 @@ fn corners(part: &RoofPart) -> impl Iterator<Item = (usize, usize, DVec2)> {
 }
 
 /// The drag that begins on a hit: of a corner; of the whole part where it is held.
-pub(super) fn begin(hit: Hit, job: &Job, selection: Selection, plan: DVec2) -> Option<Gesture> {
+pub(super) fn begin(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2) -> Option<Gesture> {
     match hit {
         Hit::Part(id, PartPlace::Corner { ring, corner }) => {
             Some(Gesture::PartCorner { start: Box::new(job.part(id)?.clone()), ring, corner })
@@ -68,13 +68,13 @@ pub(super) fn begin(hit: Hit, job: &Job, selection: Selection, plan: DVec2) -> O
     }
 }
 
-fn moved_whole(job: &Job, id: PartId, grab: DVec2) -> Option<Gesture> {
+fn moved_whole(job: &Resolved, id: PartId, grab: DVec2) -> Option<Gesture> {
     let name = job.part(id)?.name.clone();
     Some(Gesture::MovePart { name, parts: moving(job, id), grab })
 }
 
 /// A house goes with all that stands on it or leans on it; any other part goes alone.
-pub(crate) fn moving(job: &Job, id: PartId) -> Vec<PartId> {
+pub(crate) fn moving(job: &Resolved, id: PartId) -> Vec<PartId> {
     match job.part(id).map(|part| part.kind) {
         Some(PartKind::Main) => job.parts_joined_to(id),
         _ => vec![id],
@@ -115,7 +115,7 @@ pub(super) fn move_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
 }
 
 /// What is held moved by so much: a corner, or the part.
-pub(super) fn nudged(job: &Job, id: PartId, place: PartPlace, by: DVec2) -> Option<Action> {
+pub(super) fn nudged(job: &Resolved, id: PartId, place: PartPlace, by: DVec2) -> Option<Action> {
     let part = job.part(id)?;
     match place {
         PartPlace::Corner { ring, corner } => {
@@ -132,7 +132,7 @@ pub(super) fn nudged(job: &Job, id: PartId, place: PartPlace, by: DVec2) -> Opti
 
 /// A corner more on a side, where the pointer is.
 pub(super) fn add_corner(
-    job: &Job,
+    job: &Resolved,
     id: PartId,
     ring: usize,
     side: usize,
@@ -147,7 +147,7 @@ pub(super) fn add_corner(
 }
 
 /// What taking away what is held of a part means.
-pub(super) fn delete(job: &Job, id: PartId, place: PartPlace) -> Option<Action> {
+pub(super) fn delete(job: &Resolved, id: PartId, place: PartPlace) -> Option<Action> {
     let part = job.part(id)?;
     let PartPlace::Corner { ring, corner } = place else {
         return Some(Action::EditAndSelect(

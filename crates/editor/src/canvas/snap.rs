@@ -10,7 +10,7 @@ pub(crate) use row::snapped as row;
 use super::hit::block_rect;
 use crate::text;
 use chalkcourse_geometry::{DVec2, Plane, Rect, RoofFace, nearest_on_segment};
-use chalkcourse_job::{Block, FaceId, Job};
+use chalkcourse_job::{Block, FaceId, Resolved};
 use chalkcourse_layout::Layout;
 
 /// A line on the drawing that says why something stopped where it did.
@@ -25,7 +25,7 @@ pub(crate) struct Guide {
 /// What a snap looks at.
 #[derive(Clone, Copy)]
 pub(crate) struct Scene<'a> {
-    pub(crate) job: &'a Job,
+    pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
     /// How near is near, in metres.
     pub(crate) reach: f64,

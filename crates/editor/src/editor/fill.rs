@@ -4,7 +4,7 @@ use super::Editor;
 use crate::desk::List;
 use crate::filling::{How, same_roof};
 use crate::{Selection, text};
-use chalkcourse_job::{Edit, FaceId, Job};
+use chalkcourse_job::{Edit, FaceId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Fill, Mode, fill_edit};
 use egui::Context;
@@ -72,13 +72,13 @@ impl Editor {
 }
 
 /// Modules on a face that would make way for a fill.
-fn standing(job: &Job, face: FaceId) -> usize {
+fn standing(job: &Resolved, face: FaceId) -> usize {
     let goes = job.blocks.iter().filter(|block| block.face == face && !block.locked);
     goes.map(|block| block.cells().count()).sum()
 }
 
 /// The faces that may carry modules; all where none may, so that the answer says why.
-fn fillable(job: &Job, layout: &Layout) -> Vec<FaceId> {
+fn fillable(job: &Resolved, layout: &Layout) -> Vec<FaceId> {
     let pitch =
         chalkcourse_rules::RULES.iter().any(|rule| rule.code == "pitch" && rule.why_not(job).is_none());
     let carries = |index: usize| {

@@ -6,7 +6,7 @@ use crate::dialogs::Then;
 use crate::importing::Importing;
 use crate::{Document, canvas, text};
 use chalkcourse_exchange::{House, house_to_glb, plan_to_geojson};
-use chalkcourse_job::{Job, apply, write_atomically};
+use chalkcourse_job::{Resolved, apply, write_atomically};
 use chalkcourse_sheets::{plan_drawing, svg};
 use chalkcourse_solid::{Show, solid};
 use egui::Context;
@@ -38,7 +38,7 @@ impl Editor {
     }
 
     /// A job of its own with a building, where this one has a roof already.
-    fn with_building(&mut self, house: &House) -> Result<Option<Job>, String> {
+    fn with_building(&mut self, house: &House) -> Result<Option<Resolved>, String> {
         let how = self.desk.raise_as.unwrap_or_else(canvas::usual_roof);
         let words = |error: &dyn std::fmt::Display| error.to_string();
         let now = Arc::clone(self.document.settled());
@@ -49,14 +49,14 @@ impl Editor {
             return Ok(None);
         }
         let (kit, book, prices) = (Arc::clone(&now.kit), Arc::clone(&now.rule_book), Arc::clone(&now.prices));
-        let mut job = Job::new(house.name.clone(), kit, book, prices);
+        let mut job = Resolved::new(house.name.clone(), kit, book, prices);
         job.units = now.units;
         let edit = house.edit(&job, &how).map_err(|error| words(&error))?;
         apply(&job, &edit).map(Some).map_err(|error| words(&error))
     }
 
     /// Puts a job with an imported building on the desk.
-    pub(super) fn take_building(&mut self, job: Job, said: String) {
+    pub(super) fn take_building(&mut self, job: Resolved, said: String) {
         let mut document = Document::new(job, None);
         document.mark_unsaved();
         self.put(document);

@@ -38,7 +38,7 @@ impl Editor {
         match load(path) {
             Ok(job) => {
                 let takeoff = evaluate(&job).takeoff;
-                self.desk.windows.order.other = Some(OtherOrder { name: job.name, takeoff });
+                self.desk.windows.order.other = Some(OtherOrder { name: job.name.clone(), takeoff });
                 self.desk.windows.order.part = OrderPart::Compare;
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),

@@ -7,7 +7,7 @@ use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed};
 use crate::filling::{Asked, Laying};
 use crate::{Document, fields, text, theme};
-use chalkcourse_job::{FaceId, Job, Orientation};
+use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_plan::{Fill, Size, Way};
 use egui::{RichText, ScrollArea, Ui};
 
@@ -60,7 +60,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     }
 }
 
-fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
+fn ways(ui: &mut Ui, asked: &mut Asked, job: &Resolved) {
     let ways = Laying::ALL.map(|way| (way, text::way(way)));
     if let Some(way) = fields::choice(ui, text::WAY.now(), asked.laying, &ways) {
         asked.laying = way;
@@ -102,7 +102,7 @@ fn ways(ui: &mut Ui, asked: &mut Asked, job: &Job) {
 }
 
 /// A number of modules or kilowatts.
-fn target(ui: &mut Ui, asked: &mut Asked, job: &Job) {
+fn target(ui: &mut Ui, asked: &mut Asked, job: &Resolved) {
     let watts = job.kit.module.watts.max(1.0);
     let by_power = matches!(asked.target.size, Size::Kilowatts(_));
     let kinds = [(false, text::BY_MODULES.now()), (true, text::BY_POWER.now())];

@@ -5,7 +5,7 @@ use crate::selection::PartPlace;
 use crate::{Document, Selection, fields, text, theme};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
-use chalkcourse_job::{Edit, Face, Job, PartId, PartKind, PartSide, PartTrouble, PlanMove, RoofPart};
+use chalkcourse_job::{Edit, Face, PartId, PartKind, PartSide, PartTrouble, PlanMove, Resolved, RoofPart};
 use egui::{Button, RichText, Ui};
 
 /// A part of the house: what it is, how high, what stands on each side.
@@ -58,8 +58,8 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
 }
 
 /// What is wrong with the part, and what it left without a face.
-fn told(ui: &mut Ui, job: &Job, part: &RoofPart) {
-    for problem in job.worked_out.problems().iter().filter(|problem| problem.part == part.id) {
+fn told(ui: &mut Ui, job: &Resolved, part: &RoofPart) {
+    for problem in job.problems().iter().filter(|problem| problem.part == part.id) {
         match &problem.trouble {
             PartTrouble::NotRaised(error) => fields::wrong(ui, &error.to_string()),
             PartTrouble::Hidden => fields::wrong(ui, text::PART_HIDDEN.now()),
@@ -138,7 +138,7 @@ fn either<T, E>(typed: &str, read: Result<T, E>) -> Result<Option<T>, E> {
 }
 
 /// Where the held corner is, or the first one: typed, it moves the corner, or the whole part.
-fn place(ui: &mut Ui, job: &Job, desk: &Desk, part: &RoofPart, actions: &mut Actions) {
+fn place(ui: &mut Ui, job: &Resolved, desk: &Desk, part: &RoofPart, actions: &mut Actions) {
     let corner = match desk.selection {
         Selection::Part(_, PartPlace::Corner { ring, corner }) => Some((ring, corner)),
         _ => None,
@@ -268,7 +268,7 @@ fn side_fields(
 }
 
 /// What a face that comes from a part is: the pitch of its side to type, and the way to the part.
-pub(super) fn of_face(ui: &mut Ui, job: &Job, face: &Face, actions: &mut Actions) {
+pub(super) fn of_face(ui: &mut Ui, job: &Resolved, face: &Face, actions: &mut Actions) {
     let Some((part, at)) = job.side_of(face.id) else { return };
     ui.horizontal_wrapped(|ui| {
         quiet(ui, text::FOLLOWS_PART.now());
@@ -284,7 +284,7 @@ pub(super) fn of_face(ui: &mut Ui, job: &Job, face: &Face, actions: &mut Actions
 }
 
 /// All parts of the job, to choose from.
-pub(super) fn list(ui: &mut Ui, job: &Job, selection: Selection, actions: &mut Actions) {
+pub(super) fn list(ui: &mut Ui, job: &Resolved, selection: Selection, actions: &mut Actions) {
     if job.parts.is_empty() {
         return;
     }

@@ -1,6 +1,6 @@
 //! Pictures of the house, made on a thread of their own: the window never waits for one.
 
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_picture::{Picture, Scene, Shot};
 use chalkcourse_plan::Plan;
 use chalkcourse_solid::{Of, Show, solid};
@@ -11,7 +11,7 @@ use std::sync::mpsc::{Receiver, Sender, channel};
 /// What is to be drawn.
 #[derive(Clone, Debug)]
 pub(crate) struct Order {
-    pub(crate) job: Arc<Job>,
+    pub(crate) job: Arc<Resolved>,
     pub(crate) plan: Arc<Plan>,
     pub(crate) show: Show,
     pub(crate) shot: Shot,

@@ -2,7 +2,7 @@
 
 use crate::filling::Laying;
 use chalkcourse_geometry::{DVec2, Length, Units};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_job::{Kit, RowJoints};
 use chalkcourse_plan::{Align, Cut, Fill, Measure, Spread};
 use chalkcourse_words::{Say, pick, say, tell};
@@ -243,7 +243,7 @@ pub(crate) fn filling(names: &[&str], seconds: f64) -> String {
         _ => tell!("Filling {} faces{since}…", "Llenando {} faldones{since}…", names.len()),
     }
 }
-pub(crate) fn fill_of(job: &Job, fills: &[Fill]) -> String {
+pub(crate) fn fill_of(job: &Resolved, fills: &[Fill]) -> String {
     let name =
         |fill: &Fill| job.face(fill.face).map_or(pick("a face", "un faldón"), |face| face.name.as_str());
     match fills {

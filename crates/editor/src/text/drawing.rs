@@ -5,7 +5,7 @@ use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
-use chalkcourse_job::{Block, Cell, Job, PenetrationKind};
+use chalkcourse_job::{Block, Cell, PenetrationKind, Resolved};
 use chalkcourse_layout::PlacedPenetration;
 use chalkcourse_words::{Say, pick, say, tell};
 
@@ -180,7 +180,7 @@ pub(crate) fn hole_in(face: &str) -> String {
 }
 
 /// What to do with the tool now.
-pub(crate) fn hint(tool: Tool, corners: usize, job: &Job) -> &'static str {
+pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
     match (tool, corners) {
         (Tool::Select, _) if job.faces.is_empty() => {
             pick("Choose “Draw face” to begin.", "Elija “Dibujar faldón” para empezar.")
@@ -337,7 +337,7 @@ pub(crate) fn pointer(document: &Document, view: View, at: DVec2) -> String {
 }
 
 // For screen readers
-pub(crate) fn drawing(job: &Job, view: View) -> String {
+pub(crate) fn drawing(job: &Resolved, view: View) -> String {
     match view {
         View::Plan | View::Solid => tell!("Drawing of {}, plan", "Dibujo de {}, planta", job.name),
         View::FaceOn(id) => {

@@ -2,7 +2,7 @@
 
 use crate::Document;
 use chalkcourse_geometry::Units;
-use chalkcourse_job::{Job, Unit};
+use chalkcourse_job::{Resolved, Unit};
 use chalkcourse_plan::Summary;
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{Line, LineTerm, Takeoff, show_amount};
@@ -24,7 +24,7 @@ pub(crate) fn findings_tab(open: usize) -> String {
 }
 
 /// What an empty list of findings means.
-pub(crate) fn nothing_found(job: &Job) -> &'static str {
+pub(crate) fn nothing_found(job: &Resolved) -> &'static str {
     if job.faces.is_empty() {
         pick(
             "Nothing to check yet: draw a face first.",
@@ -44,7 +44,7 @@ pub(crate) fn nothing_found(job: &Job) -> &'static str {
 }
 
 /// A finding in one line, for an order and for a screen reader.
-pub(crate) fn finding_words(job: &Job, finding: &Finding) -> String {
+pub(crate) fn finding_words(job: &Resolved, finding: &Finding) -> String {
     let waived = chalkcourse_telling::waiver_words(job, finding);
     let waived = waived.map_or_else(String::new, |words| format!(" ({words})"));
     format!("{}: {}{waived}", severity(finding.severity), chalkcourse_telling::message(job, finding))

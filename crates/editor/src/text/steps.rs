@@ -1,7 +1,7 @@
 //! What undo calls a step, and names for new things.
 
 use crate::Document;
-use chalkcourse_job::{Job, Past, PastPlace, PenetrationKind};
+use chalkcourse_job::{Past, PastPlace, PenetrationKind, Resolved};
 use chalkcourse_words::{Say, pick, say, tell};
 
 pub(crate) fn move_of(name: &str) -> String {
@@ -99,17 +99,17 @@ pub(crate) fn jumped(document: &Document) -> String {
 }
 
 /// "Face 3", a name that the job does not have yet.
-pub(crate) fn new_face_name(job: &Job) -> String {
+pub(crate) fn new_face_name(job: &Resolved) -> String {
     fresh(pick("Face", "Faldón"), |name| job.faces.iter().any(|face| face.name == name))
 }
 
 /// "Vent 2".
-pub(crate) fn new_penetration_name(job: &Job, kind: PenetrationKind) -> String {
+pub(crate) fn new_penetration_name(job: &Resolved, kind: PenetrationKind) -> String {
     fresh(super::kind(kind), |name| job.penetrations.iter().any(|p| p.name == name))
 }
 
 /// "B".
-pub(crate) fn new_block_name(job: &Job) -> String {
+pub(crate) fn new_block_name(job: &Resolved) -> String {
     chalkcourse_plan::new_block_name(job)
 }
 

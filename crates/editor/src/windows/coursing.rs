@@ -9,7 +9,7 @@ use crate::panels::quiet;
 use crate::{Document, Selection, fields, text, theme};
 use chalkcourse_geometry::coursing::Exposure;
 use chalkcourse_geometry::{Length, Units, dvec2};
-use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Job};
+use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Resolved};
 use chalkcourse_plan::{BlockCourses, CoursesError, FaceCourses, Place, base_edit, coursing, exposure_edit};
 use egui::{Context, RichText, ScrollArea, Ui};
 use std::sync::Arc;
@@ -33,7 +33,7 @@ pub(crate) struct Coursing {
 
 #[derive(Debug)]
 struct Last {
-    job: Arc<Job>,
+    job: Arc<Resolved>,
     face: FaceId,
     range: (f64, f64),
     told: Result<FaceCourses, CoursesError>,
@@ -55,7 +55,7 @@ impl Default for Coursing {
 
 impl Coursing {
     /// The courses of a face of the job as it is without a drag that is going on, and what is proposed for them.
-    fn told(&mut self, job: &Arc<Job>, face: FaceId) -> Result<&FaceCourses, String> {
+    fn told(&mut self, job: &Arc<Resolved>, face: FaceId) -> Result<&FaceCourses, String> {
         let range = (self.least.metres(), self.most.metres());
         let holds = |last: &Last| Arc::ptr_eq(&last.job, job) && last.face == face && last.range == range;
         if !self.last.as_ref().is_some_and(holds) {
@@ -195,7 +195,7 @@ fn lines(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
 /// Places of the block with its rail where the courses let it be.
 fn places(
     ui: &mut Ui,
-    job: &Job,
+    job: &Resolved,
     block: &Block,
     among: &Among,
     proposed: &BlockCourses,
@@ -230,7 +230,7 @@ fn places(
 /// Exposures that leave whole courses at both ends.
 fn exposures(
     ui: &mut Ui,
-    job: &Job,
+    job: &Resolved,
     face: &Face,
     among: &Among,
     proposed: &BlockCourses,

@@ -9,7 +9,7 @@ use crate::panels::quiet;
 use crate::{Document, Selection, fields, text, theme};
 use chalkcourse_geometry::fit_up::{Along, Closed, Deck, Measured, square_check};
 use chalkcourse_geometry::{Length, RoofFace};
-use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Job, TapedDeck};
+use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Resolved, TapedDeck};
 use chalkcourse_plan::{FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
 use chalkcourse_words::Say;
 use egui::{Context, ScrollArea, Ui};
@@ -104,14 +104,14 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
 
 /// A deck that could be worked out, and whose it is.
 struct Taped<'a> {
-    job: &'a Job,
+    job: &'a Resolved,
     face: &'a RoofFace,
     measured: Measured,
     deck: Deck,
 }
 
 /// The fields, with what is drawn where nothing was typed. What is typed goes into the job.
-fn measures(ui: &mut Ui, job: &Job, id: FaceId, face: &RoofFace, actions: &mut Actions) {
+fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &mut Actions) {
     let Some(of) = job.face(id) else { return };
     let units = job.units;
     let taped = of.taped_now();

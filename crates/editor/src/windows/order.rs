@@ -9,7 +9,7 @@ mod money;
 use crate::action::{Action, Actions};
 use crate::desk::Desk;
 use crate::{Document, text};
-use chalkcourse_job::{AddedLine, Edit, Group, Job, OrderChoices, PriceList, Stage};
+use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, PriceList, Resolved, Stage};
 use egui::{Context, Ui};
 use std::sync::Arc;
 
@@ -73,12 +73,12 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
 }
 
 /// One step that changes decisions about the order.
-fn change(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut OrderChoices)) {
+fn change(actions: &mut Actions, job: &Resolved, label: String, how: impl FnOnce(&mut OrderChoices)) {
     actions.push(Action::Edit(label, Edit::order(job, how)));
 }
 
 /// One step that changes the job's own copy of the price list. What no supplier writes is told, and changes nothing.
-fn change_prices(actions: &mut Actions, job: &Job, label: String, how: impl FnOnce(&mut PriceList)) {
+fn change_prices(actions: &mut Actions, job: &Resolved, label: String, how: impl FnOnce(&mut PriceList)) {
     let mut prices = (*job.prices).clone();
     how(&mut prices);
     if !prices.name.ends_with(text::CHANGED_PRICES.now()) {
@@ -91,7 +91,7 @@ fn change_prices(actions: &mut Actions, job: &Job, label: String, how: impl FnOn
 }
 
 /// A line of one's own, under a number that nothing else has.
-fn new_line(job: &Job) -> AddedLine {
+fn new_line(job: &Resolved) -> AddedLine {
     let taken = |number: &str| {
         job.kit.parts.iter().any(|part| part.number == number)
             || job.order.added.iter().any(|line| line.number == number)

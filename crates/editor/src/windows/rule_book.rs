@@ -4,7 +4,7 @@ use crate::commands::Command;
 use crate::panels::quiet;
 use crate::{fields, sketch, text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
-use chalkcourse_job::{Edit, Job, LimitRow, LimitValue, RuleBook, Source, Standing, builtin_rule_books};
+use chalkcourse_job::{Edit, LimitRow, LimitValue, Resolved, RuleBook, Source, Standing, builtin_rule_books};
 use chalkcourse_rules::RULES;
 use chalkcourse_words::of_data;
 use egui::{Button, ComboBox, Context, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
@@ -14,7 +14,7 @@ use std::sync::Arc;
 const NAME: f32 = 232.0;
 
 /// The job's rule book: what it says, which rules are on, and how it differs from another. Each change is a step.
-pub(super) fn show(ctx: &Context, job: &Job, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn show(ctx: &Context, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let mut open = true;
     window(ctx, text::RULE_BOOK_WINDOW.now(), &mut open, 540.0).show(ctx, |ui| {
         which(ui, job, actions);
@@ -54,7 +54,7 @@ fn take(label: String, book: RuleBook) -> Action {
 }
 
 /// Which book it is, and where it comes from and goes to.
-fn which(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn which(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let book = &job.rule_book;
     fields::row(ui, text::BOOK.now(), |ui, words| {
         if ui.button(text::SAVE_BOOK_SHORT.now()).on_hover_text(text::SAVE_RULE_BOOK.now()).clicked() {
@@ -114,7 +114,7 @@ fn choose(ui: &mut Ui, salt: &str, shown: &str, now: Option<&RuleBook>) -> Chose
     Chosen { book: chosen, response }
 }
 
-fn limits(ui: &mut Ui, job: &Job, windows: &mut Windows, actions: &mut Actions) {
+fn limits(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let book = &job.rule_book;
     super::book_parts::show(ui, book, actions);
     let mut part = "";
@@ -243,7 +243,7 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
 /// How wide a sketch is beside its rule, in points.
 const SKETCH: f32 = 120.0;
 
-fn rules(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let book = &job.rule_book;
     quiet(ui, text::RULE_SWITCH_HELP.now());
     for rule in RULES {

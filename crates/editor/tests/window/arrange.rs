@@ -3,7 +3,7 @@
 use crate::hand::Hand;
 use chalkcourse::Selection;
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_job::{Block, Cell, FaceId, Job, Penetration};
+use chalkcourse_job::{Block, Cell, FaceId, Penetration, Resolved};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
@@ -19,7 +19,7 @@ fn hold(hand: &mut Hand, nth: usize) {
     assert_eq!(hand.editor().selection(), Selection::Block(block.id));
 }
 
-fn on_face(job: &Job, frame: DVec2) -> DVec2 {
+fn on_face(job: &Resolved, frame: DVec2) -> DVec2 {
     job.face(SOUTH).unwrap().plane().to_plan(frame)
 }
 
@@ -84,7 +84,7 @@ fn keys_bring_a_block_in_line_with_the_nearest() {
     assert!((one.at.x - right(&hand).x).abs() < 1e-9, "left ends are not in line");
     hand.chord(Modifiers::COMMAND, Key::Z);
     hand.chord(Modifiers::COMMAND, Key::ArrowRight);
-    let end = |block: &Block, job: &Job| block.corner_of(Cell { row: 0, column: 1 }, &job.kit).x;
+    let end = |block: &Block, job: &Resolved| block.corner_of(Cell { row: 0, column: 1 }, &job.kit).x;
     let job = hand.job();
     assert!(
         (end(&job.blocks[0], &job) - end(&job.blocks[1], &job)).abs() < 1e-9,

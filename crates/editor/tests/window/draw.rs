@@ -132,7 +132,7 @@ fn a_ridge_corner_takes_both_faces_along() {
     hand.drag(from, to);
     hand.drop(to);
     let moved = hand.job();
-    let corner = |job: &chalkcourse_job::Job, face: usize| {
+    let corner = |job: &chalkcourse_job::Resolved, face: usize| {
         job.faces[face]
             .outline
             .outer

@@ -1,7 +1,7 @@
 use crate::hand::Hand;
 use chalkcourse::{Options, Selection};
 use chalkcourse_geometry::dvec2;
-use chalkcourse_job::{BlockId, FaceId, Job, Orientation};
+use chalkcourse_job::{BlockId, FaceId, Orientation, Resolved};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
@@ -178,7 +178,7 @@ fn choose(hand: &mut Hand, list: &str, what: &str) {
 }
 
 /// The sample with something changed.
-fn with_sample(change: impl FnOnce(&mut Job)) -> Hand {
+fn with_sample(change: impl FnOnce(&mut Resolved)) -> Hand {
     let mut job = Hand::new().job();
     change(&mut job);
     let folder = tempfile::tempdir().unwrap();
@@ -278,7 +278,8 @@ fn what_costs_modules_lights_up_and_is_selected() {
 fn the_move_of_a_penetration_that_wins_is_one_press() {
     let mut hand = with_sample(|job| job.penetrations[0].at = dvec2(12.53, 2.2));
     fill_south(&mut hand);
-    let (before, modules) = (hand.job().penetrations, hand.editor().document().plan().summary.modules);
+    let (before, modules) =
+        (hand.job().penetrations.clone(), hand.editor().document().plan().summary.modules);
     assert!(hand.harness.query_all_by_label_contains("Chimney (chimney) moved").next().is_none());
     hand.harness.get_all_by_label_contains("Move it: Pipe 1").next().expect("no move wins").click_accesskit();
     hand.harness.run();
@@ -302,7 +303,7 @@ fn a_person_says_how_modules_are_to_lie() {
     hand.press("Fill");
     choose(&mut hand, "Modules lie", "long side up the slope");
     fill_south(&mut hand);
-    let blocks = hand.job().blocks;
+    let blocks = hand.job().blocks.clone();
     assert!(!blocks.is_empty() && blocks.iter().all(|block| block.orientation == Orientation::Portrait));
     assert!(
         hand.sees("of at most ") && hand.sees(", portrait, "),

@@ -48,7 +48,7 @@ fn a_waiver_needs_a_reason_and_a_name_and_stays_with_the_job() {
     hand.harness.run();
     hand.type_text("R. Fenn");
     hand.press("Waive it");
-    let waivers = hand.job().waivers;
+    let waivers = hand.job().waivers.clone();
     assert_eq!((waivers.len(), waivers[0].by.as_str()), (1, "R. Fenn"));
     assert_eq!(findings(&hand).iter().filter(|f| f.waived.is_none()).count(), open - 1);
     assert!(hand.sees("waived by R. Fenn"));

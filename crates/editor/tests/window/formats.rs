@@ -54,7 +54,7 @@ fn a_footprint_of_a_folder_becomes_a_new_job_after_the_question() {
     std::fs::write(folder.path().join("mill.geojson"), square).unwrap();
     std::fs::write(folder.path().join("song.json"), "{}").unwrap();
     let mut hand = Hand::new();
-    let kit = hand.job().kit;
+    let kit = hand.job().kit.clone();
     list(&mut hand, folder.path());
     assert!(hand.sees("song.json"), "a file that can't be read is told");
     assert!(hand.sees("footprint"));

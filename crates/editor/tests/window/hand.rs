@@ -3,7 +3,7 @@
 use crate::painter::Painter;
 use chalkcourse::{Editor, Options};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2};
 use egui_kittest::kittest::Queryable;
 use egui_kittest::{Harness, HarnessBuilder};
@@ -52,7 +52,7 @@ impl Hand {
         self.harness.state().as_ref().unwrap()
     }
 
-    pub(crate) fn job(&self) -> Job {
+    pub(crate) fn job(&self) -> Resolved {
         (**self.editor().document().job()).clone()
     }
 

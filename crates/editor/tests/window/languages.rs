@@ -28,7 +28,7 @@ fn texts_of(value: &serde_json::Value, all: &mut Vec<String>) {
 /// What on the screen still speaks English.
 fn english(hand: &Hand) -> BTreeSet<String> {
     let mut data = Vec::new();
-    texts_of(&serde_json::to_value(hand.job()).unwrap(), &mut data);
+    texts_of(&serde_json::to_value(hand.job().decided()).unwrap(), &mut data);
     data.sort_by_key(|text| std::cmp::Reverse(text.len()));
     let mut found = BTreeSet::new();
     for node in hand.harness.query_all_by(|_| true) {

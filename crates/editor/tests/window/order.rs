@@ -83,7 +83,7 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
     .unwrap();
     menu(&mut hand, "File", "Load a price list…");
     hand.give_path(&path);
-    let prices = hand.job().prices;
+    let prices = hand.job().prices.clone();
     assert_eq!(prices.prices["FH-103"].alternates.len(), 1, "{}", hand.editor().said());
     hold(&mut hand, "FH-103");
     hand.press("Take instead");

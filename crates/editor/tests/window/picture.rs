@@ -45,7 +45,7 @@ fn drop_file(hand: &mut Hand, path: &Path) {
 }
 
 fn laid(hand: &Hand) -> Underlay {
-    hand.job().underlay.unwrap()
+    hand.job().underlay.clone().unwrap()
 }
 
 fn with_picture(folder: &Path) -> Hand {

@@ -67,7 +67,7 @@ fn a_wider_setback_is_a_step_that_finds_something_and_names_the_office() {
     assert!(findings(&hand).iter().all(|f| f.rule != "setback"));
     menu(&mut hand, "File", "Rule book…");
     fill(&mut hand, "From eave", "9'");
-    let book = hand.job().rule_book;
+    let book = hand.job().rule_book.clone();
     assert_eq!(book.setback(EdgeKind::Eave), Length::from_feet(9.0));
     assert!(book.setbacks[&EdgeKind::Eave].source.text.starts_with("amended by the office"));
     assert!(findings(&hand).iter().any(|f| f.rule == "setback"), "{:?}", findings(&hand));
@@ -125,7 +125,7 @@ fn a_book_is_chosen_saved_and_compared() {
     let mut hand = Hand::new();
     menu(&mut hand, "File", "Rule book…");
     fill(&mut hand, "From rake", "10\"");
-    let own = hand.job().rule_book;
+    let own = hand.job().rule_book.clone();
     hand.press("Save as…");
     hand.give_path(&path);
     assert_eq!(chalkcourse_job::load_rule_book(&path).unwrap(), *own);
@@ -205,7 +205,7 @@ fn the_deck_is_written_down_and_checked() {
     hand.harness.get_by_label("Sheathing").scroll_to_me();
     hand.harness.run();
     fill(&mut hand, "Sheathing", "3/8\"");
-    let deck = hand.job().site.building.deck;
+    let deck = hand.job().site.building.deck.clone();
     assert_eq!(deck.thickness, Some(Length::from_inches(0.375)));
     assert!(findings(&hand).iter().any(|f| f.key.to_string() == "deck/thickness"), "{:?}", findings(&hand));
     hand.chord(Modifiers::COMMAND, Key::Z);

@@ -131,8 +131,8 @@ mod tests {
         Face::new(FaceId(1), "South".into(), outline, pitch, Azimuth::SOUTH, Length::from_metres(3.0))
     }
 
-    fn job() -> Job {
-        let job = Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+    fn job() -> Resolved {
+        let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         apply(&job, &Edit::PutFace(face())).unwrap()
     }
 
@@ -140,7 +140,7 @@ mod tests {
         face.sides.rings().iter().map(|ring| ring.iter().map(|id| id.0).collect()).collect()
     }
 
-    fn put(job: &Job, face: Face) -> Job {
+    fn put(job: &Resolved, face: Face) -> Resolved {
         let next = apply(job, &Edit::PutFace(face)).unwrap();
         let text = job_to_text(&next).unwrap();
         assert_eq!(job_from_text(&text, Path::new("t")).unwrap(), next);

@@ -1,11 +1,11 @@
 //! Job files of version 1, which named a side by ring and corner. They say the same as those of today, with the sides by
 //! their numbers.
 
-use crate::face::in_file::FaceInFile;
+use crate::face::decided::FaceInFile;
 use crate::finding_key::version_1;
 use crate::{
-    Block, Face, FaceId, FindingKey, Kit, OrderChoices, Overrule, Penetration, PriceList, RoofPart, RuleBook,
-    Site, Subject, TapedDeck, Underlay, Waiver, WorkedOut,
+    Block, DecidedFace, FaceId, FindingKey, Kit, OrderChoices, Overrule, Penetration, PriceList, Resolved,
+    RoofPart, RuleBook, Site, Subject, TapedDeck, Underlay, Waiver,
 };
 use chalkcourse_geometry::{EdgeKind, Units};
 use serde::Deserialize;
@@ -43,7 +43,7 @@ pub(super) struct Job {
 #[derive(Deserialize)]
 #[serde(try_from = "FaceInFile<OldOverrule>")]
 struct OldFace {
-    face: Face,
+    face: DecidedFace,
     overruled: Vec<OldOverrule>,
 }
 
@@ -90,7 +90,7 @@ impl Job {
             next_id,
         } = self;
         let mut overruled = Vec::new();
-        let mut faces_of = |faces: Vec<OldFace>| -> Vec<Face> {
+        let mut faces_of = |faces: Vec<OldFace>| -> Vec<DecidedFace> {
             let face = |old: OldFace| {
                 overruled.push((old.face.id, old.overruled));
                 old.face
@@ -114,7 +114,6 @@ impl Job {
             prices,
             order,
             next_id,
-            worked_out: WorkedOut::default(),
         };
         (job, ByPlace { overruled })
     }
@@ -122,7 +121,7 @@ impl Job {
 
 impl ByPlace {
     /// Names the sides by the numbers that they got in the order of the outline. What named no side keeps naming none.
-    pub(super) fn bring_over(self, job: &mut crate::Job) {
+    pub(super) fn bring_over(self, job: &mut Resolved) {
         for (id, overruled) in self.overruled {
             let Some(face) = job.faces.iter_mut().find(|face| face.id == id) else { continue };
             for OldOverrule { ring, side, kind } in overruled {

@@ -1,12 +1,12 @@
 //! Keys as files of the first version have them, where sides and holes were named by their places in the outline.
 
 use super::{FindingKey, Subject};
-use crate::{BlockId, FaceId, Job};
+use crate::{BlockId, FaceId, Resolved};
 use chalkcourse_geometry::{EdgeKind, Roof, SideId, Tolerances};
 use std::borrow::Cow;
 
 /// The key of a text of the first version, for the job that it was written for. `None` where it can't be told what it named.
-pub(crate) fn read(text: &str, job: &Job) -> Option<FindingKey> {
+pub(crate) fn read(text: &str, job: &Resolved) -> Option<FindingKey> {
     let (rule, rest) = text.split_once('/')?;
     let steps: Vec<&str> = rest.split('/').collect();
     let numbered = |step: &str, what: &str| step.strip_prefix(what)?.parse::<u32>().ok();
@@ -39,7 +39,7 @@ pub(crate) fn read(text: &str, job: &Job) -> Option<FindingKey> {
 }
 
 /// `folds-over`, or `no-area-ring-1`.
-fn outline(job: &Job, face: FaceId, fault: &str) -> Option<Subject> {
+fn outline(job: &Resolved, face: FaceId, fault: &str) -> Option<Subject> {
     let matter = |fault: &str| Cow::Owned(fault.to_owned());
     match fault.rsplit_once("-ring-") {
         None => Some(Subject::Outline(face, matter(fault))),
@@ -67,7 +67,7 @@ impl Place {
 }
 
 /// The kind of edge that a key spoke of: said in it, always that of its rule, or what the side is.
-fn kind_of(rule: &str, more: &[&str], job: &Job, face: FaceId, side: SideId) -> Option<EdgeKind> {
+fn kind_of(rule: &str, more: &[&str], job: &Resolved, face: FaceId, side: SideId) -> Option<EdgeKind> {
     match (rule, more) {
         ("setback", [word]) => EdgeKind::ALL.into_iter().find(|kind| super::kind_code(*kind) == *word),
         ("ridge-course" | "fire-ridge", []) => Some(EdgeKind::Ridge),
@@ -89,7 +89,7 @@ mod tests {
     use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon};
 
     /// Two planes at a hip, the south one with a hole; block 3 on it.
-    fn job() -> Job {
+    fn job() -> Resolved {
         let face = |id: u32, corners: &[(f64, f64)], downslope: f64| {
             Face::new(
                 FaceId(id),
@@ -100,7 +100,7 @@ mod tests {
                 Length::from_metres(3.0),
             )
         };
-        let mut job = Job::new("Old".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let mut job = Resolved::new("Old".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         job.faces = vec![
             face(1, &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 180.0),
             face(2, &[(0.0, 0.0), (6.0, 6.0), (0.0, 12.0)], 270.0),

@@ -1,6 +1,6 @@
 //! What each side of a seen face borders: by that, and not by where it is, a side is found again when parts change.
 
-use super::worked_out::{Body, Surface};
+use super::body::{Body, Surface};
 use super::{FromPart, RoofPart};
 use crate::PartId;
 use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment};

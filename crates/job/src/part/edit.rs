@@ -1,13 +1,13 @@
 use super::{PlanMove, RoofPart};
 use crate::edit::{is_place, take_number};
-use crate::{EditError, Job, PartId};
+use crate::{EditError, Face, Job, PartId};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_words::{pick, tell};
 use std::collections::BTreeSet;
 
 /// Puts a part. The datums of its faces go with their wall lines, so that what lies on them keeps its distance to the
 /// eave; a datum whose wall line stays, stays.
-pub(crate) fn put_part(job: &mut Job, part: &RoofPart) -> Result<(), EditError> {
+pub(crate) fn put_part(job: &mut Job<Face>, part: &RoofPart) -> Result<(), EditError> {
     check_part(part)?;
     take_number(job, part.id.0)?;
     let mut part = part.clone();
@@ -46,13 +46,13 @@ fn carried(datum: DVec2, old: (DVec2, DVec2), new: (DVec2, DVec2)) -> DVec2 {
 }
 
 /// Takes a part away with its faces, and the blocks on them.
-pub(crate) fn remove_part(job: &mut Job, id: PartId) -> Result<(), EditError> {
+pub(crate) fn remove_part(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     let before = job.parts.len();
     job.parts.retain(|part| part.id != id);
     if job.parts.len() == before {
         return Err(EditError::Missing { what: pick("part", "la parte"), number: id.0 });
     }
-    let of_part = |face: &crate::Face| face.from.is_some_and(|from| from.part == id);
+    let of_part = |face: &Face| face.from.is_some_and(|from| from.part == id);
     let gone: BTreeSet<_> =
         job.faces.iter().chain(&job.resting).filter(|face| of_part(face)).map(|face| face.id).collect();
     job.faces.retain(|face| !of_part(face));
@@ -62,7 +62,7 @@ pub(crate) fn remove_part(job: &mut Job, id: PartId) -> Result<(), EditError> {
 }
 
 /// Moves parts as they are, with all that stands on them.
-pub(crate) fn move_parts(job: &mut Job, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
+pub(crate) fn move_parts(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
     for id in ids {
         if job.part(*id).is_none() {
             return Err(EditError::Missing { what: pick("part", "la parte"), number: id.0 });
@@ -93,7 +93,7 @@ pub(crate) fn move_parts(job: &mut Job, ids: &[PartId], how: &PlanMove) -> Resul
 
 /// Turns the faces of a part into drawn ones, with those of all parts that they meet: alone, its hole in the roof
 /// below would close under it.
-pub(crate) fn free(job: &mut Job, id: PartId) -> Result<(), EditError> {
+pub(crate) fn free(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     if job.part(id).is_none() {
         return Err(EditError::Missing { what: pick("part", "la parte"), number: id.0 });
     }

@@ -1,6 +1,6 @@
-use super::worked_out::{Body, Surface};
-use super::{FromPart, PartProblem, PartTrouble, RoofPart, WorkedOut, home, seen, sides};
-use crate::{EditError, Face, FaceId, Job, Overrule, PartId, first_free};
+use super::body::{Body, Surface};
+use super::{FromPart, PartProblem, PartTrouble, RoofPart, home, seen, sides};
+use crate::{EditError, Face, FaceId, Job, Overrule, PartId, Resolved, first_free};
 use chalkcourse_geometry::{Length, Plane, Polygon};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
@@ -19,14 +19,14 @@ pub(crate) enum Strictness {
 ///
 /// # Errors
 /// [`EditError::CantRaise`] with [`Strictness::Refuse`]; [`EditError::Tangled`].
-pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditError> {
-    if job.parts.is_empty() && job.worked_out.bodies.is_empty() && !has_faces_of_parts(job) {
+pub(crate) fn follow(job: &mut Resolved, strictness: Strictness) -> Result<(), EditError> {
+    if job.parts.is_empty() && job.bodies.is_empty() && !has_faces_of_parts(job) {
         return Ok(());
     }
     let bodies = bodies(job);
     let mut problems = Vec::new();
     for (part, body) in job.parts.iter().zip(&bodies) {
-        let known = job.worked_out.bodies.iter().any(|before| Arc::ptr_eq(before, body));
+        let known = job.bodies.iter().any(|before| Arc::ptr_eq(before, body));
         if let Err(error) = &body.surfaces {
             if strictness == Strictness::Refuse && !known {
                 return Err(EditError::CantRaise { part: part.name.clone(), error: error.clone() });
@@ -40,7 +40,7 @@ pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditEr
         // Each part stands as if it were alone; what lies over the same ground is found there.
         Err(_) => seen::alone(&job.parts, &bodies),
     };
-    job.worked_out = WorkedOut { bodies, problems };
+    (job.bodies, job.problems) = (bodies, problems);
     let stood = home::where_blocks_stand(job);
     put_surfaces(job, surfaces);
     // A file tells where its blocks stand.
@@ -51,18 +51,18 @@ pub(crate) fn follow(job: &mut Job, strictness: Strictness) -> Result<(), EditEr
     Ok(())
 }
 
-fn has_faces_of_parts(job: &Job) -> bool {
+fn has_faces_of_parts(job: &Job<Face>) -> bool {
     !job.resting.is_empty() || job.faces.iter().any(|face| face.from.is_some())
 }
 
 /// The bodies of all parts; one that was raised before from the same footprint is taken as it is.
-fn bodies(job: &Job) -> Vec<Arc<Body>> {
-    let known = |part: &RoofPart| job.worked_out.bodies.iter().find(|body| body.is_of(part));
+fn bodies(job: &Resolved) -> Vec<Arc<Body>> {
+    let known = |part: &RoofPart| job.bodies.iter().find(|body| body.is_of(part));
     job.parts.iter().map(|part| known(part).map_or_else(|| Arc::new(Body::of(part)), Arc::clone)).collect()
 }
 
 /// Gives each surface its face: the one that it had, one that rests, or a new one.
-fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
+fn put_surfaces(job: &mut Job<Face>, surfaces: Vec<Surface>) {
     let mut waiting: HashMap<FromPart, Surface> = HashMap::new();
     let order: Vec<FromPart> = surfaces.iter().map(|surface| surface.from).collect();
     waiting.extend(surfaces.into_iter().map(|surface| (surface.from, surface)));
@@ -101,7 +101,7 @@ fn put_surfaces(job: &mut Job, surfaces: Vec<Surface>) {
 
 /// A face whose side gave its number away, or comes behind another one in its plane, goes on with that other side where
 /// nobody else has its face.
-fn follow_sides(job: &mut Job, surfaces: &HashMap<FromPart, Surface>) {
+fn follow_sides(job: &mut Job<Face>, surfaces: &HashMap<FromPart, Surface>) {
     let mut taken: HashSet<FromPart> =
         job.faces.iter().chain(&job.resting).filter_map(|face| face.from).collect();
     for face in &mut job.faces {
@@ -133,7 +133,7 @@ fn shape(face: &mut Face, surface: Surface, there: &BTreeSet<(PartId, u32)>) {
     face.height = Length::from_metres(plane.height_at(face.datum));
 }
 
-fn new_face(job: &mut Job, surface: &Surface) -> Face {
+fn new_face(job: &mut Job<Face>, surface: &Surface) -> Face {
     let id = FaceId(job.next_id);
     job.next_id = job.next_id.saturating_add(1);
     let name = free_name(job, surface);
@@ -144,7 +144,7 @@ fn new_face(job: &mut Job, surface: &Surface) -> Face {
 }
 
 /// "South" on the main house, "Porch south" on a part with another name; "South 2" where there is one.
-fn free_name(job: &Job, surface: &Surface) -> String {
+fn free_name(job: &Job<Face>, surface: &Surface) -> String {
     let way = surface.plane.downslope.word();
     let of_part = job.parts.iter().find(|part| part.id == surface.from.part);
     let wanted = match of_part {
@@ -157,7 +157,7 @@ fn free_name(job: &Job, surface: &Surface) -> String {
 }
 
 /// A face rests while its side is there, or while a block waits for it.
-fn rest_what_is_needed(job: &mut Job) {
+fn rest_what_is_needed(job: &mut Job<Face>) {
     let Job { resting, parts, blocks, .. } = job;
     resting.retain(|face| {
         let side_is_there = face.from.is_some_and(|from| {

@@ -1,7 +1,7 @@
 //! Where blocks go when the faces under them change.
 
 use super::FromPart;
-use crate::{BlockId, FaceId, Job};
+use crate::{BlockId, Face, FaceId, Job};
 use chalkcourse_geometry::{DVec2, Plane};
 
 /// A block and the face that it stood on.
@@ -14,7 +14,7 @@ pub(super) struct Stood {
 }
 
 /// The blocks on faces of parts.
-pub(super) fn where_blocks_stand(job: &Job) -> Vec<Stood> {
+pub(super) fn where_blocks_stand(job: &Job<Face>) -> Vec<Stood> {
     job.blocks
         .iter()
         .filter_map(|block| {
@@ -26,7 +26,7 @@ pub(super) fn where_blocks_stand(job: &Job) -> Vec<Stood> {
 
 /// A block stays on its face where it is. Where that has no ground under the block's middle any more, and another
 /// face of the same side, or one in the very plane that it lay on, has, the block goes there and does not move.
-pub(super) fn bring_home(job: &mut Job, stood: &[Stood]) {
+pub(super) fn bring_home(job: &mut Job<Face>, stood: &[Stood]) {
     let Job { blocks, faces, kit, .. } = job;
     for block in blocks.iter_mut() {
         let Some(stood) = stood.iter().find(|stood| stood.block == block.id && stood.face == block.face)

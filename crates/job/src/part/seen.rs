@@ -1,6 +1,6 @@
 //! What one sees of all parts together.
 
-use super::worked_out::{Body, Surface, number_pieces};
+use super::body::{Body, Surface, number_pieces};
 use super::{PartProblem, PartTrouble, RoofPart, borders, chimney};
 use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment, envelope};
 use std::collections::{BTreeMap, BTreeSet};

@@ -17,8 +17,8 @@ fn part(id: u32, outline: Polygon) -> RoofPart {
 }
 
 /// A hip on 12 × 8 m with a block on its south face.
-fn house() -> Job {
-    let job = Job::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+fn house() -> Resolved {
+    let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let job = apply(&job, &Edit::PutPart(part(job.next_id, rectangle(0.0, 0.0, 12.0, 8.0)))).unwrap();
     let block = Block {
         id: BlockId(job.next_id),
@@ -36,15 +36,15 @@ fn house() -> Job {
     apply(&job, &Edit::PutBlock(block)).unwrap()
 }
 
-fn back_from_file(job: &Job) -> Job {
+fn back_from_file(job: &Resolved) -> Resolved {
     job_from_text(&job_to_text(job).unwrap(), Path::new("t")).unwrap()
 }
 
-fn names(job: &Job) -> Vec<&str> {
+fn names(job: &Resolved) -> Vec<&str> {
     job.faces.iter().map(|face| face.name.as_str()).collect()
 }
 
-fn corner_of_block(job: &Job, block: usize) -> DVec2 {
+fn corner_of_block(job: &Resolved, block: usize) -> DVec2 {
     let block = &job.blocks[block];
     job.face(block.face).unwrap().plane().to_plan(block.at)
 }
@@ -67,7 +67,7 @@ fn a_dragged_corner_raises_again_and_faces_keep_their_numbers() {
     let before = corner_of_block(&job, 0);
     let dragged = job.parts[0].with_corner_moved(0, 1, dvec2(14.0, 0.0)).unwrap();
     let next = apply(&job, &Edit::PutPart(dragged)).unwrap();
-    let ids = |job: &Job| job.faces.iter().map(|face| (face.id, face.from)).collect::<Vec<_>>();
+    let ids = |job: &Resolved| job.faces.iter().map(|face| (face.id, face.from)).collect::<Vec<_>>();
     assert_eq!(ids(&next), ids(&job));
     assert_eq!(corner_of_block(&next, 0), before, "its own eave did not move");
     assert_ne!(next.faces[1].outline, job.faces[1].outline);
@@ -189,7 +189,7 @@ fn what_follows_from_a_part_is_not_drawn_until_it_is_free() {
     assert_eq!(back_from_file(&free), free);
 }
 
-fn south_of(job: &Job) -> Face {
+fn south_of(job: &Resolved) -> Face {
     let mut south = job.faces[0].clone();
     south.outline.outer[0].x -= 1.0;
     south
@@ -241,10 +241,7 @@ fn a_chimney_with_its_cricket() {
     // Across the ridge it needs none, and says so.
     let across = RoofPart { outline: rectangle(5.5, 3.7, 1.0, 0.6), ..chimney };
     let across = apply(&job, &Edit::PutPart(across)).unwrap();
-    assert!(matches!(
-        across.worked_out.problems()[..],
-        [PartProblem { trouble: PartTrouble::NoCricket, .. }]
-    ));
+    assert!(matches!(across.problems()[..], [PartProblem { trouble: PartTrouble::NoCricket, .. }]));
 }
 
 #[test]
@@ -269,7 +266,7 @@ fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
     assert_eq!(back_from_file(&with), with);
     let sunk = RoofPart { eave_height: Length::from_metres(1.0), ..dormer };
     let hidden = apply(&with, &Edit::PutPart(sunk)).unwrap();
-    assert!(matches!(hidden.worked_out.problems()[..], [PartProblem { trouble: PartTrouble::Hidden, .. }]));
+    assert!(matches!(hidden.problems()[..], [PartProblem { trouble: PartTrouble::Hidden, .. }]));
     assert_eq!((hidden.faces.len(), hidden.resting.len()), (4, 2));
     let free = apply(&with, &Edit::FreePart(with.parts[1].id)).unwrap();
     assert!(free.parts.is_empty(), "the house under it is freed with it");

@@ -1,7 +1,7 @@
 //! Changes of blocks.
 
 use super::{Fields, Point, Which, Wrong, find};
-use crate::{Block, BlockId, Cell, Edit, Job, Orientation};
+use crate::{Block, BlockId, Cell, Edit, Orientation, Resolved};
 use chalkcourse_geometry::Length;
 use chalkcourse_words::tell;
 use schemars::JsonSchema;
@@ -32,7 +32,7 @@ pub(super) struct AddBlock {
 }
 
 impl AddBlock {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let face = find::face(job, &self.face)?;
         let taken = |name: &str| job.blocks.iter().any(|block| block.name == name);
         Ok(Edit::PutBlock(Block {
@@ -62,7 +62,7 @@ pub(super) struct ChangeBlock {
 }
 
 impl ChangeBlock {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let there = find::block(job, &self.block)?;
         let mut changed = self.fields.over(there)?;
         if changed.rows < there.rows || changed.columns < there.columns {
@@ -87,7 +87,7 @@ pub(super) struct MoveBlock {
 }
 
 impl MoveBlock {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let there = find::block(job, &self.block)?;
         let rests = || Wrong::Rests { block: there.name.clone() };
         let from = find::lower_left(job.face(there.face).ok_or_else(rests)?);
@@ -142,7 +142,7 @@ impl ModulePlace {
 }
 
 impl SwitchModules {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let mut block = find::block(job, &self.block)?.clone();
         for place in &self.off {
             block.off.insert(place.cell(&block, "off")?);
@@ -168,7 +168,7 @@ pub(super) struct ShiftRow {
 }
 
 impl ShiftRow {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let block = find::block(job, &self.block)?;
         let cell = ModulePlace { row: self.row, place: 1 }.cell(block, "row")?;
         Ok(Edit::PutBlock(block.with_shift(cell.row, self.by)))

@@ -8,8 +8,8 @@ use super::parts::{AddCourtyard, AddPart, ChangePart, ChangeSide, MoveParts};
 use super::penetrations::{AddPenetration, ChangePenetration, MovePenetration};
 use super::{Shelf, Which, Wrong, find};
 use crate::{
-    Accepted, Building, Edit, FindingKey, Job, Kit, OrderChoices, PriceList, Pricing, RoofWork, RuleBook,
-    Site, Underlay, Waiver,
+    Accepted, Building, Edit, FindingKey, Kit, OrderChoices, PriceList, Pricing, Resolved, RoofWork,
+    RuleBook, Site, Underlay, Waiver,
 };
 use schemars::JsonSchema;
 use serde::Deserialize;
@@ -141,7 +141,7 @@ impl Change {
     ];
 
     /// The edit that this is on a job. Pure, but for files that it names: those come from the shelf.
-    pub(super) fn edit(&self, job: &Job, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
         let order = |order| Edit::SetOrder(Arc::new(order));
         let there = || OrderChoices::clone(&job.order);
         Ok(match self {

@@ -1,7 +1,7 @@
 //! Corners of parts and of drawn faces, moved, added and taken away.
 
 use super::{Point, Spot, Which, Wrong, find};
-use crate::{Edit, Face, Job, RoofPart};
+use crate::{Edit, Face, Resolved, RoofPart};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_words::tell;
@@ -66,7 +66,7 @@ enum Cornered<'a> {
 }
 
 impl<'a> Cornered<'a> {
-    fn of(job: &'a Job, part: Option<&Which>, face: Option<&Which>) -> Result<Self, Wrong> {
+    fn of(job: &'a Resolved, part: Option<&Which>, face: Option<&Which>) -> Result<Self, Wrong> {
         match (part, face) {
             (Some(part), None) => Ok(Self::Part(find::part(job, part)?)),
             (None, Some(face)) => Ok(Self::Face(find::face(job, face)?)),
@@ -98,7 +98,7 @@ impl<'a> Cornered<'a> {
 }
 
 impl MoveCorner {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
         let none = || find::no_spot("corner", self.corner, of.outline());
         let SideRef { ring, side } = self.corner.0;
@@ -109,7 +109,7 @@ impl MoveCorner {
 }
 
 impl AddCorner {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
         let none = || find::no_spot("side", self.side, of.outline());
         let SideRef { ring, side } = self.side.0;
@@ -123,7 +123,7 @@ impl AddCorner {
 }
 
 impl RemoveCorner {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
         let SideRef { ring, side } = self.corner.0;
         of.corner(self.corner.0).ok_or_else(|| find::no_spot("corner", self.corner, of.outline()))?;

@@ -1,6 +1,6 @@
 //! What one job has more, less or otherwise than another.
 
-use crate::{Face, Job};
+use crate::{Face, Resolved};
 use chalkcourse_words::pick;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -111,27 +111,27 @@ pub struct FieldDifference {
 }
 
 /// All differences of two jobs, part by part, face by face and so on. What follows from parts is told too.
-pub fn differences(before: &Job, after: &Job) -> Vec<JobDifference> {
+pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     let mut found = Vec::new();
     let mut list = |what, before: Vec<Item>, after: Vec<Item>| of_lists(what, &before, &after, &mut found);
-    let items = |job: &Job| -> Vec<Item> {
+    let items = |job: &Resolved| -> Vec<Item> {
         job.parts.iter().map(|part| Item::of(Some(part.id.0), &part.name, part)).collect()
     };
     list(Thing::Part, items(before), items(after));
     list(Thing::Face, faces(before), faces(after));
-    let items = |job: &Job| -> Vec<Item> {
+    let items = |job: &Resolved| -> Vec<Item> {
         job.penetrations.iter().map(|there| Item::of(Some(there.id.0), &there.name, there)).collect()
     };
     list(Thing::Penetration, items(before), items(after));
-    let items = |job: &Job| -> Vec<Item> {
+    let items = |job: &Resolved| -> Vec<Item> {
         job.blocks.iter().map(|block| Item::of(Some(block.id.0), &block.name, block)).collect()
     };
     list(Thing::Block, items(before), items(after));
-    let items = |job: &Job| -> Vec<Item> {
+    let items = |job: &Resolved| -> Vec<Item> {
         job.waivers.iter().map(|waiver| Item::of(None, &waiver.key.to_string(), waiver)).collect()
     };
     list(Thing::Waiver, items(before), items(after));
-    let items = |job: &Job| {
+    let items = |job: &Resolved| {
         let fields = Map::from_iter([
             ("name".to_owned(), Value::from(job.name.as_str())),
             ("units".to_owned(), serde_json::to_value(job.units).unwrap_or_default()),
@@ -139,7 +139,7 @@ pub fn differences(before: &Job, after: &Job) -> Vec<JobDifference> {
         vec![Item { id: None, name: String::new(), fields }]
     };
     list(Thing::Job, items(before), items(after));
-    let site = |job: &Job| {
+    let site = |job: &Resolved| {
         let mut item = Item::of(None, "", &job.site);
         // What is said of the house stands in the site: field by field it says more.
         item.fields.remove("building");
@@ -148,7 +148,7 @@ pub fn differences(before: &Job, after: &Job) -> Vec<JobDifference> {
         vec![item]
     };
     list(Thing::Site, site(before), site(after));
-    let items = |job: &Job| -> Vec<Item> { job.underlay.iter().flat_map(alone).collect() };
+    let items = |job: &Resolved| -> Vec<Item> { job.underlay.iter().flat_map(alone).collect() };
     list(Thing::Underlay, items(before), items(after));
     // Large ones are written out only where they differ.
     if before.kit != after.kit {
@@ -193,7 +193,7 @@ impl Item {
 }
 
 /// Faces with what follows from their part, and whether they rest.
-fn faces(job: &Job) -> Vec<Item> {
+fn faces(job: &Resolved) -> Vec<Item> {
     let item = |face: &Face, rests: bool| {
         let mut item = Item::of(Some(face.id.0), &face.name, &face.by_itself());
         if face.from.is_some() {

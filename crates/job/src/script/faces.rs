@@ -1,7 +1,7 @@
 //! Changes of faces.
 
 use super::{Fields, Point, Spot, Which, Wrong, find};
-use crate::{Edit, Face, FaceId, Job, first_free};
+use crate::{Edit, Face, FaceId, Resolved, first_free};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch};
 use chalkcourse_words::pick;
@@ -26,7 +26,7 @@ pub(super) struct AddFace {
 }
 
 impl AddFace {
-    pub(super) fn edit(&self, job: &Job) -> Edit {
+    pub(super) fn edit(&self, job: &Resolved) -> Edit {
         let taken = |name: &str| job.faces.iter().chain(&job.resting).any(|face| face.name == name);
         let name = self.name.clone().unwrap_or_else(|| first_free(pick("Face", "Faldón"), taken));
         let (id, outline) = (FaceId(job.next_id), find::outline(&self.corners));
@@ -45,7 +45,7 @@ pub(super) struct ChangeFace {
 }
 
 impl ChangeFace {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         Ok(Edit::PutFace(self.fields.over(find::face(job, &self.face)?)?))
     }
 }
@@ -64,7 +64,7 @@ pub(super) struct OverruleSide {
 }
 
 impl OverruleSide {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let face = find::face(job, &self.face)?;
         let SideRef { ring, side } = self.side.0;
         let side = face.sides.at(ring, side);

@@ -1,23 +1,23 @@
 //! The things of a job that a script means.
 
 use super::{Point, Spot, Which, Wrong};
-use crate::{Block, Face, Job, Penetration, RoofPart};
+use crate::{Block, Face, Penetration, Resolved, RoofPart};
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_words::{pick, tell};
 
-pub(super) fn part<'a>(job: &'a Job, which: &Which) -> Result<&'a RoofPart, Wrong> {
+pub(super) fn part<'a>(job: &'a Resolved, which: &Which) -> Result<&'a RoofPart, Wrong> {
     one(&job.parts, pick("part", "la parte"), which, |part| (part.id.0, &part.name))
 }
 
-pub(super) fn face<'a>(job: &'a Job, which: &Which) -> Result<&'a Face, Wrong> {
+pub(super) fn face<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Face, Wrong> {
     one(&job.faces, pick("face", "el faldón"), which, |face| (face.id.0, &face.name))
 }
 
-pub(super) fn penetration<'a>(job: &'a Job, which: &Which) -> Result<&'a Penetration, Wrong> {
+pub(super) fn penetration<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Penetration, Wrong> {
     one(&job.penetrations, pick("penetration", "la penetración"), which, |there| (there.id.0, &there.name))
 }
 
-pub(super) fn block<'a>(job: &'a Job, which: &Which) -> Result<&'a Block, Wrong> {
+pub(super) fn block<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Block, Wrong> {
     one(&job.blocks, pick("block", "el bloque"), which, |block| (block.id.0, &block.name))
 }
 

@@ -36,7 +36,7 @@ use point::{Point, Which};
 pub use read::{EDITS_FORMAT, Script, StepError, edits_schema, edits_to_text, script_from_text};
 pub use shelf::{Folder, NoFiles, Shelf};
 
-use crate::{Edit, EditError, FileError, Job, apply};
+use crate::{Edit, EditError, FileError, Resolved, apply};
 use chalkcourse_words::{pick, tell};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::Value;
@@ -146,7 +146,7 @@ impl Step {
     ///
     /// # Errors
     /// [`Wrong`]: what of the step does not fit the job, and what does.
-    pub fn edit(&self, job: &Job, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
+    pub fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
         let edit = match &self.said {
             Said::Edit(edit) => Edit::clone(edit),
             Said::Change(change) => change.edit(job, shelf)?,
@@ -158,7 +158,7 @@ impl Step {
     ///
     /// # Errors
     /// [`Wrong`]; an edit that the job refuses among it.
-    pub fn apply(&self, job: &Job, shelf: &dyn Shelf) -> Result<Job, Wrong> {
+    pub fn apply(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Resolved, Wrong> {
         Ok(apply(job, &self.edit(job, shelf)?)?)
     }
 }

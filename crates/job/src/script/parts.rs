@@ -1,7 +1,7 @@
 //! Changes of parts of the house.
 
 use super::{Fields, Point, Spot, Which, Wrong, find};
-use crate::{Edit, Job, PartId, PartKind, PartSide, PlanMove, RoofPart, first_free};
+use crate::{Edit, PartId, PartKind, PartSide, PlanMove, Resolved, RoofPart, first_free};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_words::tell;
@@ -34,7 +34,7 @@ pub(super) struct AddPart {
 }
 
 impl AddPart {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let taken = |name: &str| job.parts.iter().any(|part| part.name == name);
         let name = self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name()), taken));
         let treatment = match (self.treatment, self.kind) {
@@ -66,7 +66,7 @@ pub(super) struct AddCourtyard {
 }
 
 impl AddCourtyard {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let corners = self.corners.iter().map(|corner| corner.0).collect();
         Ok(Edit::PutPart(find::part(job, &self.part)?.with_courtyard(corners)))
     }
@@ -83,7 +83,7 @@ pub(super) struct ChangePart {
 }
 
 impl ChangePart {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         Ok(Edit::PutPart(self.fields.over(find::part(job, &self.part)?)?))
     }
 }
@@ -102,7 +102,7 @@ pub(super) struct ChangeSide {
 }
 
 impl ChangeSide {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let part = find::part(job, &self.part)?;
         if let Some(side) = self.side.filter(|side| part.side(side.0).is_none()) {
             return Err(find::no_spot("side", side, &part.outline));
@@ -130,7 +130,7 @@ pub(super) struct MoveParts {
 }
 
 impl MoveParts {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let parts = self.parts.iter().map(|which| Ok(find::part(job, which)?.id));
         Ok(Edit::MoveParts { parts: parts.collect::<Result<_, Wrong>>()?, how: self.how })
     }

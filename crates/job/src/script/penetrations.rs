@@ -1,7 +1,7 @@
 //! Changes of penetrations.
 
 use super::{Fields, Point, Which, Wrong, find};
-use crate::{Edit, Job, Penetration, PenetrationId, PenetrationKind, Shape, first_free};
+use crate::{Edit, Penetration, PenetrationId, PenetrationKind, Resolved, Shape, first_free};
 use chalkcourse_geometry::Length;
 use schemars::JsonSchema;
 use serde::Deserialize;
@@ -42,7 +42,7 @@ enum Size {
 }
 
 impl AddPenetration {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let taken = |name: &str| job.penetrations.iter().any(|there| there.name == name);
         let name = self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name()), taken));
         let at = match &self.face {
@@ -83,7 +83,7 @@ pub(super) struct ChangePenetration {
 }
 
 impl ChangePenetration {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         Ok(Edit::PutPenetration(self.fields.over(find::penetration(job, &self.penetration)?)?))
     }
 }
@@ -106,7 +106,7 @@ pub(super) struct MovePenetration {
 }
 
 impl MovePenetration {
-    pub(super) fn edit(&self, job: &Job) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let there = find::penetration(job, &self.penetration)?;
         let at = match &self.face {
             None => find::moved(there.at, self.to, self.by)?,

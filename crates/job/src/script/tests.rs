@@ -8,8 +8,8 @@ use chalkcourse_geometry::{EdgeKind, Length, Units, dvec2};
 use std::path::Path;
 
 /// A drawn face 12 × 6 m and a house of 10 × 8 m beside it.
-fn job() -> Job {
-    let empty = Job::new("test".to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
+fn job() -> Resolved {
+    let empty = Resolved::new("test".to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let steps = r#"[
         {"add-face": {"name": "Shed", "corners": [[0, 0], ["12 m", 0], [12, 6.0], [0, 6]], "pitch": "6:12",
                       "downslope": 180.0, "height": "3 m"}},
@@ -24,7 +24,7 @@ fn script(text: &str) -> Script {
     script_from_text(text, Path::new("edits.json")).unwrap()
 }
 
-fn done(job: &Job, text: &str) -> Job {
+fn done(job: &Resolved, text: &str) -> Resolved {
     script(text).steps.iter().fold(job.clone(), |job, step| match step.apply(&job, &NoFiles) {
         Ok(next) => next,
         Err(wrong) => panic!("{}: {wrong}", step.name()),
@@ -32,7 +32,7 @@ fn done(job: &Job, text: &str) -> Job {
 }
 
 /// A step that the job refuses, with words of what is said.
-fn refused(job: &Job, text: &str, words: &[&str]) {
+fn refused(job: &Resolved, text: &str, words: &[&str]) {
     let script = script(text);
     let Err(said) = script.steps[0].apply(job, &NoFiles) else { panic!("{text} is not refused") };
     let said = said.to_string();
@@ -172,7 +172,7 @@ fn what_a_job_says_of_house_and_order_is_changed_field_by_field() {
     assert_eq!(after.waivers[0].reason, "the neighbour's wall");
     let [first, other, ..] = builtin_rule_books();
     let text = format!(r#"{{"take-rule-book": {:?}}}"#, other.name);
-    assert_eq!((done(&job, &text).rule_book, &job.rule_book), (other.clone(), first));
+    assert_eq!((done(&job, &text).rule_book.clone(), &job.rule_book), (other.clone(), first));
 }
 
 #[test]

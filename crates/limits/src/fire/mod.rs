@@ -7,10 +7,10 @@ pub(crate) mod ridge;
 use crate::off::Off;
 use crate::site::Site;
 use chalkcourse_geometry::RoofFace;
-use chalkcourse_job::{FireAccess, Job};
+use chalkcourse_job::{FireAccess, Resolved};
 
 /// Why fire access is not asked for in a job at all.
-pub fn exempt(job: &Job) -> Option<Off> {
+pub fn exempt(job: &Resolved) -> Option<Off> {
     let Some(book) = &job.rule_book.fire_access else { return Some(Off::NoFireAccess) };
     let site = &job.site.building;
     if site.detached_uninhabited {

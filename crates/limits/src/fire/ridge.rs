@@ -9,7 +9,7 @@ use crate::keep_out::{Held, KeepOut, Metric, Shape};
 use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::{Building, FireAccess, Job};
+use chalkcourse_job::{Building, FireAccess, Resolved};
 use chalkcourse_layout::Layout;
 
 pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, keep_outs };
@@ -25,7 +25,7 @@ pub enum Share {
 
 impl Share {
     /// Of a share from 0 to 1; without fire access in the book it is within.
-    pub fn of(job: &Job, share: f64) -> Self {
+    pub fn of(job: &Resolved, share: f64) -> Self {
         let fire = job.rule_book.fire_access.as_ref();
         fire.map_or(Self::Within, |fire| Self::by(fire, &job.site.building, share))
     }
@@ -46,7 +46,7 @@ impl Share {
     }
 
     /// The clear room beside a ridge that is asked for in a job, metres in plan; 0 where none is.
-    pub fn asked(self, job: &Job) -> f64 {
+    pub fn asked(self, job: &Resolved) -> f64 {
         let fire = job.rule_book.fire_access.as_ref().filter(|_| LIMIT.off(job).is_none());
         fire.map_or(0.0, |fire| self.room(fire).value.metres())
     }

@@ -2,7 +2,7 @@
 
 use super::bounds;
 use chalkcourse_geometry::dvec2;
-use chalkcourse_job::{Block, BlockId, Edit, Job};
+use chalkcourse_job::{Block, BlockId, Edit, Resolved};
 
 /// What two blocks have in line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,7 +17,7 @@ pub enum Align {
 
 /// Moves a block along or up its face until it is in line with another block there. `None` where the other one lies
 /// on another face, or either has no modules.
-pub fn align(job: &Job, block: BlockId, with: BlockId, to: Align) -> Option<Edit> {
+pub fn align(job: &Resolved, block: BlockId, with: BlockId, to: Align) -> Option<Edit> {
     let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
     if one.face != two.face {
         return None;
@@ -43,7 +43,7 @@ pub enum Spread {
 /// Moves the blocks between the first and the last one so that the gaps between neighbours are equal; those two stay. The
 /// order is that of their middles. `None` with fewer than three blocks, blocks on different faces, without modules, locked
 /// ones that would have to move, or where they have no room between the outer ones.
-pub fn distribute(job: &Job, blocks: &[BlockId], spread: Spread) -> Option<Edit> {
+pub fn distribute(job: &Resolved, blocks: &[BlockId], spread: Spread) -> Option<Edit> {
     let axis = match spread {
         Spread::Along => dvec2(1.0, 0.0),
         Spread::Up => dvec2(0.0, 1.0),

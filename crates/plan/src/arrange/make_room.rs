@@ -9,7 +9,7 @@ use super::bounds;
 use crate::room::{Fire, path_strips, room};
 use chalkcourse_geometry::fit::{Part, least_slide};
 use chalkcourse_geometry::{DVec2, Rect, Roof, Units, dvec2};
-use chalkcourse_job::{Block, BlockId, Edit, FindingKey, Job, apply};
+use chalkcourse_job::{Block, BlockId, Edit, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock, assemble};
 use chalkcourse_limits::{Share, array_share};
 use chalkcourse_rules::{Finding, Severity};
@@ -35,13 +35,13 @@ pub struct Slide {
 
 /// Moves a block the least distance after which its findings are clear and no other is new. `None` where it has
 /// nothing to clear by moving, or no such place was found.
-pub fn make_room(job: &Job, block: BlockId) -> Option<Edit> {
+pub fn make_room(job: &Resolved, block: BlockId) -> Option<Edit> {
     slide_clear(job, block, &|| false).map(|slide| slide.edit)
 }
 
 /// As [`make_room`], and says how far and whether that is proved least. Pure: it may run on another thread, and `stop` ends it
 /// with nothing.
-pub fn slide_clear(job: &Job, block: BlockId, stop: &dyn Fn() -> bool) -> Option<Slide> {
+pub fn slide_clear(job: &Resolved, block: BlockId, stop: &dyn Fn() -> bool) -> Option<Slide> {
     let start = job.block(block)?;
     // Between two blocks the one that is not locked gives way.
     let roof = Arc::new(assemble(job));
@@ -79,10 +79,10 @@ pub fn slide_clear(job: &Job, block: BlockId, stop: &dyn Fn() -> bool) -> Option
 
 /// The job with the blocks of one face alone, which is quicker to judge; or as it is where the others change what is asked
 /// of this face.
-fn near_job(job: &Job, start: &Block, roof: &Arc<Roof>) -> Job {
+fn near_job(job: &Resolved, start: &Block, roof: &Arc<Roof>) -> Resolved {
     let mut near = job.clone();
     near.blocks.retain(|block| block.face == start.face);
-    let asked = |job: &Job| {
+    let asked = |job: &Resolved| {
         let layout = Layout::on_roof(job, Arc::clone(roof));
         Share::of(job, array_share(&layout)).asked(job)
     };
@@ -91,7 +91,7 @@ fn near_job(job: &Job, start: &Block, roof: &Arc<Roof>) -> Job {
 
 struct Search<'a> {
     roof: Arc<Roof>,
-    trial: Job,
+    trial: Resolved,
     start: &'a Block,
     known: BTreeSet<FindingKey>,
 }

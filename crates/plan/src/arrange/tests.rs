@@ -5,7 +5,7 @@ use chalkcourse_rules::Severity;
 use std::path::Path;
 
 /// A 60 × 30 ft gable, 6:12, with block 7 of 3 rows of 4 on its south face and nothing to stop for.
-fn alder_court() -> Job {
+fn alder_court() -> Resolved {
     let text = include_str!("../../../../sample-roofs/alder-court.chalk.json");
     job_from_text(text, Path::new("alder-court.chalk.json")).unwrap()
 }
@@ -16,7 +16,7 @@ const NORTH: FaceId = FaceId(2);
 /// Half the depth of the house: where its ridge runs.
 const RIDGE: f64 = 4.572;
 
-fn uneven() -> Job {
+fn uneven() -> Resolved {
     let mut job = alder_court();
     let block = &mut job.blocks[0];
     let shift = |row, from, by| RowShift { row, from, by: Length::from_metres(by) };
@@ -25,12 +25,12 @@ fn uneven() -> Job {
     job
 }
 
-fn after(job: &Job, edit: Option<Edit>) -> Job {
+fn after(job: &Resolved, edit: Option<Edit>) -> Resolved {
     apply(job, &edit.expect("no edit")).unwrap()
 }
 
 /// Modules of some blocks in plan: lower and upper corner, in order.
-fn in_plan(job: &Job, blocks: &[BlockId], place: impl Fn(DVec2) -> DVec2) -> Vec<[DVec2; 2]> {
+fn in_plan(job: &Resolved, blocks: &[BlockId], place: impl Fn(DVec2) -> DVec2) -> Vec<[DVec2; 2]> {
     let layout = Layout::of(job);
     let mut all: Vec<[DVec2; 2]> = Vec::new();
     for id in blocks {
@@ -148,13 +148,8 @@ fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
 #[test]
 fn ends_come_in_line() {
     let mut job = alder_court();
-    job.blocks.push(Block {
-        id: BlockId(20),
-        at: dvec2(0.3, 4.0),
-        columns: 2,
-        rows: 1,
-        ..job.blocks[0].clone()
-    });
+    let block = job.blocks[0].clone();
+    job.blocks.push(Block { id: BlockId(20), at: dvec2(0.3, 4.0), columns: 2, rows: 1, ..block });
     for (to, of) in [
         (Align::Left, (|r: Rect| r.min.x) as fn(Rect) -> f64),
         (Align::Right, |r| r.max.x),
@@ -169,7 +164,7 @@ fn ends_come_in_line() {
     assert_eq!(align(&job, BlockId(20), A, Align::Left), None);
 }
 
-fn troubles(job: &Job) -> usize {
+fn troubles(job: &Resolved) -> usize {
     let findings = chalkcourse_rules::check(job, &Layout::of(job));
     findings.iter().filter(|f| f.severity != Severity::Note && f.place.block == Some(A)).count()
 }
@@ -235,7 +230,8 @@ fn what_is_clear_or_has_no_room_stays() {
 fn of_two_blocks_the_one_that_is_asked_moves() {
     let mut job = alder_court();
     let at = job.blocks[0].at + dvec2(6.8, 0.0);
-    job.blocks.push(Block { id: BlockId(20), at, name: "B".into(), columns: 1, ..job.blocks[0].clone() });
+    let block = job.blocks[0].clone();
+    job.blocks.push(Block { id: BlockId(20), at, name: "B".into(), columns: 1, ..block });
     for id in [A, BlockId(20)] {
         let moved = after(&job, make_room(&job, id));
         for (old, new) in job.blocks.iter().zip(&moved.blocks) {

@@ -5,8 +5,8 @@ use chalkcourse_job::{builtin_kit, builtin_prices, builtin_rule_book};
 const INCH: f64 = 0.0254;
 
 /// A face of 200 in up the slope with one block of a row, its base rail at some inches.
-fn job(rail: f64, courses: Courses) -> Job {
-    let mut job = Job::new("courses".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+fn job(rail: f64, courses: Courses) -> Resolved {
+    let mut job = Resolved::new("courses".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap();
     let run = 200.0 * INCH / pitch.slope_factor();
     let outline = Polygon::new(vec![dvec2(0.0, 0.0), dvec2(9.0, 0.0), dvec2(9.0, run), dvec2(0.0, run)]);

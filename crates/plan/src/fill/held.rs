@@ -10,7 +10,7 @@ use chalkcourse_geometry::fit::{
     holds_back,
 };
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
-use chalkcourse_job::{Job, PenetrationId};
+use chalkcourse_job::{PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{pick, tell};
 use serde::Serialize;
@@ -119,7 +119,12 @@ impl HeldBack {
 ///
 /// # Errors
 /// [`FillError`] where the face is no longer there.
-pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) -> Result<HeldBack, FillError> {
+pub fn hold_back(
+    job: &Resolved,
+    fill: &Fill,
+    mode: Mode,
+    stop: &dyn Fn() -> bool,
+) -> Result<HeldBack, FillError> {
     let layout = Layout::of(job);
     let (index, _) = layout.face(fill.face).ok_or(FillError::NoFace(fill.face))?;
     let Room { allowed: room, things } = allowed(job, &layout, index, fill.basis.fire, &fill.blocks);
@@ -155,7 +160,7 @@ pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) ->
 /// What each thing costs in whole blocks, and what nearly fits beside them.
 #[expect(clippy::too_many_arguments, reason = "all of them say where the blocks stand")]
 fn blocks(
-    job: &Job,
+    job: &Resolved,
     layout: &Layout,
     index: usize,
     fill: &Fill,
@@ -186,7 +191,7 @@ fn blocks(
 }
 
 /// Puts what the fitting found into words and places.
-fn tell(job: &Job, layout: &Layout, index: usize, room: &Room, held: &Held) -> HeldBack {
+fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held) -> HeldBack {
     let Some(face) = layout.roof.faces.get(index) else { return HeldBack::default() };
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     let mut told = HeldBack::default();

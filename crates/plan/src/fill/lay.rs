@@ -6,12 +6,12 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{
     Allowed, Base, BlockRules, Fit, Joints, RowRules, Tile, fit_blocks, fit_rows, fit_rows_improving,
 };
-use chalkcourse_job::{Job, Orientation, RowJoints};
+use chalkcourse_job::{Orientation, Resolved, RowJoints};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{pick, tell};
 
 /// Ways for the joints of rows that a mode asks for and the kit allows: the one that covers most first.
-pub(super) fn joints(job: &Job, mode: Mode) -> Result<Vec<Joints>, FillError> {
+pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillError> {
     let allows = |joints| job.kit.laying.joints.contains(&joints);
     let refuse = |joints| Err(FillError::Joints { kit: job.kit.name.clone(), joints });
     let all = [
@@ -37,7 +37,7 @@ pub(super) fn joints(job: &Job, mode: Mode) -> Result<Vec<Joints>, FillError> {
 }
 
 /// Where the base rail may fall on a face.
-pub(super) fn base(job: &Job, layout: &Layout, index: usize, mode: Mode) -> Base {
+pub(super) fn base(job: &Resolved, layout: &Layout, index: usize, mode: Mode) -> Base {
     let rail = job.kit.laying.base_rail;
     match layout.faces.get(index).map(|face| face.courses) {
         Some(lines) if mode == Mode::OnCourses || !rail.anywhere => Base::Courses {
@@ -164,7 +164,7 @@ fn whole_blocks(
 
 /// Goes on with rows that are not proved: better ones and lower bounds take the place of the fill and are told.
 pub(super) fn improve(
-    job: &Job,
+    job: &Resolved,
     layout: &Layout,
     fills: &mut [Fill],
     at: usize,

@@ -4,13 +4,13 @@ use super::{Basis, Fill, Laid, Measure, MeasureOf};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, FaceId, Job, Orientation, RowShift};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, Orientation, Resolved, RowShift};
 use chalkcourse_words::{pick, tell};
 use std::collections::BTreeSet;
 
 /// Makes blocks for a face.
 pub(super) struct Maker<'a> {
-    pub(super) job: &'a Job,
+    pub(super) job: &'a Resolved,
     pub(super) face: FaceId,
 }
 
@@ -85,7 +85,7 @@ impl<'a> Maker<'a> {
 }
 
 /// Where the base rail may fall, in words.
-pub(super) fn base_words(job: &Job, base: Base) -> String {
+pub(super) fn base_words(job: &Resolved, base: Base) -> String {
     let Base::Courses { play: (from, to), .. } = base else {
         return pick("base rail anywhere", "riel base en cualquier lugar").to_owned();
     };
@@ -105,7 +105,7 @@ pub(super) fn base_words(job: &Job, base: Base) -> String {
 }
 
 /// Says what a fill claims.
-pub(super) fn claim(job: &Job, fill: &mut Fill) {
+pub(super) fn claim(job: &Resolved, fill: &mut Fill) {
     let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
     let proved = if fill.proved { pick("proved", "demostrado") } else { pick("not proved", "sin demostrar") };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
@@ -119,7 +119,7 @@ pub(super) fn claim(job: &Job, fill: &mut Fill) {
     );
 }
 
-fn measure_words(job: &Job, measure: &Measure) -> String {
+fn measure_words(job: &Resolved, measure: &Measure) -> String {
     let money = |amount: f64| format!("{amount:.2} {}", job.prices.currency);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
     let Measure { of, value, bound } = *measure;

@@ -17,7 +17,7 @@ pub(crate) use made::block_of;
 use crate::room::{Fire, Room, Strip, is_checked, path_strips, room};
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{Allowed, Fit, FitError};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, Job, Kit, Orientation, apply};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, Kit, Orientation, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Share, array_share};
 use chalkcourse_words::{pick, tell};
@@ -235,7 +235,7 @@ pub enum FillError {
 /// # Errors
 /// [`FillError`] when a face can't carry modules at all.
 pub fn fill(
-    job: &Job,
+    job: &Resolved,
     faces: &[FaceId],
     mode: Mode,
     stop: &dyn Fn() -> bool,
@@ -249,7 +249,7 @@ pub fn fill(
 
 /// With the clear room beside ridges that the array asks for in the end.
 fn fill_beside_ridges(
-    job: &Job,
+    job: &Resolved,
     faces: &[FaceId],
     mode: Mode,
     stop: &dyn Fn() -> bool,
@@ -288,7 +288,7 @@ fn fill_beside_ridges(
 /// # Errors
 /// Those of [`fill`].
 pub fn fill_improving(
-    job: &Job,
+    job: &Resolved,
     faces: &[FaceId],
     mode: Mode,
     stop: &dyn Fn() -> bool,
@@ -316,12 +316,12 @@ fn rank(fill: &Fill) -> f64 {
 
 /// Fills faces with the clear room beside ridges for a share of the roof; and the job with all of them in place.
 fn fill_all(
-    job: &Job,
+    job: &Resolved,
     faces: &[FaceId],
     mode: Mode,
     share: Share,
     stop: &dyn Fn() -> bool,
-) -> Result<(Vec<Fill>, Job), FillError> {
+) -> Result<(Vec<Fill>, Resolved), FillError> {
     if let Mode::ToNumber(target) = mode {
         let fills = number::fill(job, faces, target, share, stop)?;
         let after =
@@ -351,7 +351,7 @@ fn fill_all(
 
 /// A face that may be filled.
 struct Site<'a> {
-    job: &'a Job,
+    job: &'a Resolved,
     layout: Layout,
     face: FaceId,
     index: usize,
@@ -361,7 +361,7 @@ struct Site<'a> {
 }
 
 impl<'a> Site<'a> {
-    fn of(job: &'a Job, face: FaceId, mode: Mode, beyond: bool) -> Result<Self, FillError> {
+    fn of(job: &'a Resolved, face: FaceId, mode: Mode, beyond: bool) -> Result<Self, FillError> {
         let drawn = job.face(face).ok_or(FillError::NoFace(face))?;
         let layout = Layout::of(job);
         let (index, on) = layout.face(face).ok_or(FillError::NoFace(face))?;
@@ -429,14 +429,14 @@ impl<'a> Site<'a> {
 }
 
 /// Where modules may stand on a face: locked blocks stay, but for those of a fill itself.
-fn allowed(job: &Job, layout: &Layout, index: usize, fire: Fire, own: &[Block]) -> Room {
+fn allowed(job: &Resolved, layout: &Layout, index: usize, fire: Fire, own: &[Block]) -> Room {
     let mine = |id: BlockId| own.iter().any(|block| block.id == id);
     let stays = |id: BlockId| !mine(id) && job.block(id).is_some_and(|block| block.locked);
     room(job, layout, index, &stays, fire)
 }
 
 /// Whether the plane still has its pathway with a fill in place.
-fn path_is_clear(job: &Job, fill: &Fill) -> bool {
+fn path_is_clear(job: &Resolved, fill: &Fill) -> bool {
     let Ok(after) = apply(job, &fill_edit(job, fill)) else { return false };
     let findings = chalkcourse_rules::check(&after, &Layout::of(&after));
     !findings.iter().any(|f| f.rule == "fire-plane-path" && f.place.face == Some(fill.face))
@@ -446,16 +446,16 @@ fn path_is_clear(job: &Job, fill: &Fill) -> bool {
 ///
 /// # Errors
 /// [`FillError::Orientation`] where the kit does not let them lie so.
-pub fn lying(job: &Job, way: Orientation) -> Result<Job, FillError> {
+pub fn lying(job: &Resolved, way: Orientation) -> Result<Resolved, FillError> {
     if !job.kit.orientations.contains(&way) {
         return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name() });
     }
     let kit = Kit { orientations: vec![way], ..Kit::clone(&job.kit) };
-    Ok(Job { kit: Arc::new(kit), ..job.clone() })
+    Ok(job.with(|job| job.kit = Arc::new(kit)))
 }
 
 /// The edits that put a fill on its face in place of the blocks that are not locked.
-pub fn fill_edit(job: &Job, fill: &Fill) -> Edit {
+pub fn fill_edit(job: &Resolved, fill: &Fill) -> Edit {
     let gone =
         job.blocks.iter().filter(|block| block.face == fill.face && !block.locked).map(|block| block.id);
     let edits = gone.map(Edit::RemoveBlock).chain(fill.blocks.iter().cloned().map(Edit::PutBlock)).collect();

@@ -11,7 +11,7 @@ use super::{
 };
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
-use chalkcourse_job::{FaceId, Job, Orientation, apply};
+use chalkcourse_job::{FaceId, Orientation, Resolved, apply};
 use chalkcourse_limits::Share;
 use chalkcourse_words::{pick, tell};
 
@@ -42,7 +42,7 @@ struct Offer {
 }
 
 /// How many modules a size is.
-fn modules(job: &Job, size: Size) -> Result<usize, FillError> {
+fn modules(job: &Resolved, size: Size) -> Result<usize, FillError> {
     let number = match size {
         Size::Modules(modules) => modules as f64,
         Size::Kilowatts(kilowatts) => (kilowatts * 1000.0 / job.kit.module.watts - 1e-9).ceil(),
@@ -59,7 +59,7 @@ fn modules(job: &Job, size: Size) -> Result<usize, FillError> {
 
 /// Fills faces with just so many modules together.
 pub(super) fn fill(
-    job: &Job,
+    job: &Resolved,
     faces: &[FaceId],
     target: Target,
     roof: Share,
@@ -165,7 +165,7 @@ fn share(offers: &[Offer], number: usize, cost: &dyn Fn(&Choice) -> f64) -> Opti
 
 /// What a face offers. Alone it is asked for the whole number only.
 fn offer(
-    job: &Job,
+    job: &Resolved,
     face: FaceId,
     target: Target,
     roof: Share,
@@ -252,7 +252,7 @@ fn offer(
 
 /// The fill of a face with its share.
 fn made_of(
-    job: &Job,
+    job: &Resolved,
     offer: &Offer,
     share: usize,
     (number, locked): (usize, usize),

@@ -3,7 +3,7 @@
 use super::FillError;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{StackCosts, Tile};
-use chalkcourse_job::{Amount, Job, Measure, Part, RoofKind};
+use chalkcourse_job::{Amount, Measure, Part, Resolved, RoofKind};
 
 /// What an outline costs.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -27,7 +27,7 @@ struct Rate {
 ///
 /// # Errors
 /// A part of the outline that the price list doesn't have.
-pub(super) fn outline(job: &Job, tile: &Tile, exposure: f64) -> Result<Outline, FillError> {
+pub(super) fn outline(job: &Resolved, tile: &Tile, exposure: f64) -> Result<Outline, FillError> {
     let of = |measure: Measure| rate(job, &measure);
     let mean = |one: Rate, two: Rate| (one.each + two.each) / 2.0;
     let (along, up) = tile.pitch().into();
@@ -60,7 +60,7 @@ pub(super) fn outline(job: &Job, tile: &Tile, exposure: f64) -> Result<Outline, 
 }
 
 /// What all parts cost that are counted by a measure, with the parts that are counted by those.
-fn rate(job: &Job, measure: &Measure) -> Result<Rate, FillError> {
+fn rate(job: &Resolved, measure: &Measure) -> Result<Rate, FillError> {
     let mut sum = Rate::default();
     for part in &job.kit.parts {
         for term in part.needs.iter().filter(|term| term.of == *measure && job.order.counts(term)) {
@@ -101,7 +101,7 @@ fn share(amount: &Amount) -> f64 {
 }
 
 /// What a piece, a metre or a square metre of a part costs, with its waste and with the parts that it needs.
-fn price(job: &Job, part: &Part) -> Result<f64, FillError> {
+fn price(job: &Resolved, part: &Part) -> Result<f64, FillError> {
     let listed = job.prices.prices.get(&part.number);
     let package = listed.and_then(|price| f64::try_from(price.package).ok());
     let package = package.ok_or_else(|| FillError::NoPrice(format!("{} ({})", part.name, part.number)))?;
@@ -129,8 +129,8 @@ mod tests {
     use rust_decimal::Decimal;
     use std::sync::Arc;
 
-    fn job() -> Job {
-        Job::new("prices".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
+    fn job() -> Resolved {
+        Resolved::new("prices".into(), builtin_kit(), builtin_rule_book(), builtin_prices())
     }
 
     const TILE: Tile = Tile { size: dvec2(1.722, 1.134), gap: DVec2::splat(0.003) };

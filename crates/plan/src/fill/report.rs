@@ -3,7 +3,7 @@
 use super::Fill;
 use crate::Plan;
 use chalkcourse_geometry::Length;
-use chalkcourse_job::{Cell, Job};
+use chalkcourse_job::{Cell, Resolved};
 use chalkcourse_words::{pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
@@ -26,7 +26,7 @@ pub struct FillsReport<'a> {
 }
 
 /// Fills for other programs; `plan` is that of the job with all of them in place.
-pub fn fills_report<'a>(job: &'a Job, fills: &'a [Fill], plan: &'a Plan) -> FillsReport<'a> {
+pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) -> FillsReport<'a> {
     FillsReport {
         format: "chalkcourse-fit",
         version: 1,
@@ -38,7 +38,7 @@ pub fn fills_report<'a>(job: &'a Job, fills: &'a [Fill], plan: &'a Plan) -> Fill
 }
 
 /// Fills as a person reads them; `plan` is that of the job with all of them in place.
-pub fn fills_text(job: &Job, fills: &[Fill], plan: &Plan) -> String {
+pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
     let mut text = format!("{}\n", job.name);
     for fill in fills {
         let face = job.face(fill.face).map_or("", |face| face.name.as_str());

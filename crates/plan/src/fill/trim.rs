@@ -4,13 +4,13 @@ use super::{Fill, Laid, made};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Place, Tile, stands};
 use chalkcourse_geometry::{DVec2, dvec2};
-use chalkcourse_job::{Block, Cell, Job};
+use chalkcourse_job::{Block, Cell, Resolved};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_limits::Share;
 
 /// A fill without the modules that reach into the room for a greater share of the roof, and without those that they carried. Less is allowed with more
 /// room kept free, so that the bound still holds.
-pub(super) fn to_ridge(job: &Job, fill: &Fill, share: Share) -> Fill {
+pub(super) fn to_ridge(job: &Resolved, fill: &Fill, share: Share) -> Fill {
     let mut cut = fill.clone();
     let layout = Layout::of(job);
     let Some((index, _)) = layout.face(fill.face) else { return cut };
@@ -48,7 +48,7 @@ pub(super) fn to_ridge(job: &Job, fill: &Fill, share: Share) -> Fill {
 }
 
 /// Takes away what nothing carries any more, row by row.
-fn unhook(job: &Job, block: &mut Block, face: usize) {
+fn unhook(job: &Resolved, block: &mut Block, face: usize) {
     for _ in 0..block.rows {
         let placed = PlacedBlock::of(block, face, &job.kit);
         let least = job.rule_book.hooked_share.value;

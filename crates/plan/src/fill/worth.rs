@@ -5,12 +5,12 @@ use super::outline::outline;
 use super::{Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Worth, lay};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Allowed, Want, fit_stacks};
-use chalkcourse_job::{FaceId, Job};
+use chalkcourse_job::{FaceId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{pick, tell};
 
 /// How much a module on a face counts: its area as a share of the largest of the faces that are filled.
-pub(super) fn weight(job: &Job, layout: &Layout, faces: &[FaceId], face: FaceId, mode: Mode) -> f64 {
+pub(super) fn weight(job: &Resolved, layout: &Layout, faces: &[FaceId], face: FaceId, mode: Mode) -> f64 {
     let Mode::ByWorth(Worth { by_area: true, .. }) = mode else { return 1.0 };
     let area = |face: FaceId| job.face(face).and(layout.face(face)).map_or(0.0, |(_, on)| on.slope_area);
     let most = faces.iter().map(|&face| area(face)).fold(0.0, f64::max);

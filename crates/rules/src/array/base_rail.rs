@@ -108,12 +108,12 @@ mod tests {
     use crate::testing::{book, fixed, gable_job, kit, measures, moves, of, one, why_not};
     use crate::{Facts, WhyNot};
     use chalkcourse_geometry::{Length, dvec2};
-    use chalkcourse_job::Job;
+    use chalkcourse_job::Resolved;
 
     const INCH: f64 = 0.0254;
 
     /// The modules so many inches above the eave; the demo kit's rail reaches 2 in below them and keeps 2 in.
-    fn at(inches: f64) -> Job {
+    fn at(inches: f64) -> Resolved {
         let mut job = gable_job();
         book(&mut job).setbacks.clear();
         job.blocks[0].at.y = inches * INCH;

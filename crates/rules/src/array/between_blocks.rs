@@ -80,11 +80,11 @@ mod tests {
     use crate::Severity;
     use crate::testing::{all, block, fixed, gable_job, kit, measures, of, one};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::Job;
+    use chalkcourse_job::Resolved;
 
     const INCH: f64 = 0.0254;
 
-    fn apart(inches: f64) -> Job {
+    fn apart(inches: f64) -> Resolved {
         let mut job = gable_job();
         kit(&mut job).clearances.between_blocks = Length::from_inches(12.0);
         job.blocks.push(block(4, 1, (8.172 + inches * INCH, 1.0), 1, 1));

@@ -144,14 +144,14 @@ mod tests {
     use crate::testing::{book, fixed, gable_job, inches, measures, moves, of, office, one, vent};
     use crate::{Authority, Beside, Facts};
     use chalkcourse_geometry::{Length, dvec2};
-    use chalkcourse_job::{Job, Limit, PenetrationKind, Shape};
+    use chalkcourse_job::{Limit, PenetrationKind, Resolved, Shape};
 
     const INCH: f64 = 0.0254;
     /// Where the block's right side is.
     const SIDE: f64 = 8.172;
 
     /// A 0.4 m vent so far to the right of the block, at half its height.
-    fn beside(away: f64) -> Job {
+    fn beside(away: f64) -> Resolved {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, SIDE + away + 0.2, 2.0)];
         job
@@ -206,7 +206,7 @@ mod tests {
 
     /// A 0.4 m vent so far below or above the block, in the middle of it, with a book that asks 9 in around, 18 in above it and
     /// 12 in below it.
-    fn in_line(away: f64, block_is_above: bool) -> Job {
+    fn in_line(away: f64, block_is_above: bool) -> Resolved {
         let mut job = gable_job();
         let slope = 1.25f64.sqrt();
         let v = if block_is_above { 1.0 - away - 0.2 } else { 1.0 + 2.271 + away + 0.2 };

@@ -92,9 +92,9 @@ mod tests {
     use crate::Severity;
     use crate::testing::{gable_job, of, why_not};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{Deck, DeckKind, Job};
+    use chalkcourse_job::{Deck, DeckKind, Resolved};
 
-    fn on(thick: f64, kind: DeckKind, span: f64) -> Job {
+    fn on(thick: f64, kind: DeckKind, span: f64) -> Resolved {
         let mut job = gable_job();
         job.site.building.deck = Deck {
             thickness: Some(Length::from_inches(thick)),
@@ -105,7 +105,7 @@ mod tests {
         job
     }
 
-    fn keys(job: &Job) -> Vec<String> {
+    fn keys(job: &Resolved) -> Vec<String> {
         of(job, "deck").into_iter().map(|finding| finding.key.to_string()).collect()
     }
 

@@ -117,9 +117,9 @@ mod tests {
     use crate::{Change, Facts};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::Quantity;
-    use chalkcourse_job::{Cell, Job};
+    use chalkcourse_job::{Cell, Resolved};
 
-    fn shifted(metres: f64) -> Job {
+    fn shifted(metres: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks[0] = job.blocks[0].with_shift(1, Length::from_metres(metres));
         job

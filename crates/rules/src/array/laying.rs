@@ -124,12 +124,12 @@ mod tests {
     use crate::{Facts, WhyNot};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::Required;
-    use chalkcourse_job::{BaseRail, Job, RowJoints};
+    use chalkcourse_job::{BaseRail, Resolved, RowJoints};
 
     /// A module is 1.722 m long and the reveal 3 mm: joints repeat each 1.725 m.
     const SPACING: f64 = 1.725;
 
-    fn shifted(joints: &[RowJoints], metres: f64) -> Job {
+    fn shifted(joints: &[RowJoints], metres: f64) -> Resolved {
         let mut job = gable_job();
         kit(&mut job).laying.joints = joints.to_vec();
         job.blocks[0] = job.blocks[0].with_shift(1, Length::from_metres(metres));
@@ -173,7 +173,7 @@ mod tests {
     }
 
     /// Courses of 5 in from 5 in up the slope: a course line each 0.127 m. The block lies at 1 m: 0.111 m above one.
-    fn on_courses(from: f64, to: f64, at: f64) -> Job {
+    fn on_courses(from: f64, to: f64, at: f64) -> Resolved {
         let mut job = gable_job();
         kit(&mut job).laying.base_rail = BaseRail {
             anywhere: false,

@@ -154,7 +154,7 @@ mod tests {
     use chalkcourse_geometry::EdgeKind;
 
     /// Without setbacks, so that the border alone decides.
-    fn at(u: f64, v: f64) -> chalkcourse_job::Job {
+    fn at(u: f64, v: f64) -> chalkcourse_job::Resolved {
         let mut job = gable_job();
         crate::testing::book(&mut job).setbacks.clear();
         job.blocks[0].at = (u, v).into();

@@ -114,9 +114,9 @@ mod tests {
     use crate::Facts;
     use crate::testing::{MODULE, block, fixed, gable_job, measures, moves, of, one};
     use chalkcourse_job::BlockId;
-    use chalkcourse_job::{Cell, Job};
+    use chalkcourse_job::{Cell, Resolved};
 
-    fn with_other(u: f64, v: f64) -> Job {
+    fn with_other(u: f64, v: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks.push(block(4, 1, (u, v), 1, 1));
         job

@@ -53,10 +53,10 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
 mod tests {
     use crate::testing::{fixed, gable_job, of, one};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::Job;
     use chalkcourse_job::Quantity;
+    use chalkcourse_job::Resolved;
 
-    fn with(inches: f64) -> Job {
+    fn with(inches: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks[0].reveal = Length::from_inches(inches);
         job

@@ -99,12 +99,12 @@ fn lowest_over(span: &EdgeSpan, rect: &Rect) -> Option<f64> {
 mod tests {
     use crate::Facts;
     use crate::testing::{book, fixed, gable_job, inches, measures, moves, of, one};
-    use chalkcourse_job::Job;
+    use chalkcourse_job::Resolved;
 
     const INCH: f64 = 0.0254;
 
     /// The block with so many inches from its upper edge to the ridge.
-    fn below_ridge(inches: f64) -> Job {
+    fn below_ridge(inches: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks[0].at.y = 6.0 * 1.25f64.sqrt() - 2.271 - inches * INCH;
         job

@@ -109,11 +109,11 @@ mod tests {
     use crate::testing::{block, book, face, fixed, gable_job, measures, moves, of, one};
     use crate::{Authority, Change};
     use chalkcourse_geometry::{EdgeKind, Length, Units};
-    use chalkcourse_job::Job;
+    use chalkcourse_job::Resolved;
 
     const INCH: f64 = 0.0254;
 
-    fn at(u: f64, v: f64) -> Job {
+    fn at(u: f64, v: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks[0].at = (u, v).into();
         job

@@ -77,14 +77,14 @@ fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
 mod tests {
     use crate::testing::{block, book, face, fixed, gable_job, inches, kit, measures, of, office, one};
     use chalkcourse_geometry::{EdgeKind, Length, SideId, dvec2};
-    use chalkcourse_job::{Job, Limit, Overrule};
+    use chalkcourse_job::{Limit, Overrule, Resolved};
 
     const INCH: f64 = 0.0254;
 
     /// Two planes at a hip from (0, 0) to (6, 6) in plan, which a person may have said to be a valley, and a block whose upper
     /// left corner, the nearest, is so many inches from it, square to it on the slope. The kit's side flashing is 4 in
     /// wide, the book asks 6 in beside a valley and 5 in beside a hip.
-    fn beside(inches: f64, kind: EdgeKind) -> Job {
+    fn beside(inches: f64, kind: EdgeKind) -> Resolved {
         let mut job = gable_job();
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 6.0, 180.0, 3.0),

@@ -93,12 +93,12 @@ mod tests {
     use crate::WhyNot;
     use crate::testing::{book, fixed, gable_job, measures, moves, of, one, vent, why_not};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{Job, PenetrationKind, Shape};
+    use chalkcourse_job::{PenetrationKind, Resolved, Shape};
 
     const INCH: f64 = 0.0254;
 
     /// A window so wide high above the block, its middle so far to the right of the block's right side.
-    fn beside(wide: f64, away: f64) -> Job {
+    fn beside(wide: f64, away: f64) -> Resolved {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, 8.172 + away * INCH, 4.5)];
         job.penetrations[0].kind = PenetrationKind::EscapeWindow;

@@ -87,13 +87,13 @@ fn move_off(laid: &Laid<'_>, side: &Side<'_>, asked: f64, units: Units) -> Optio
 mod tests {
     use crate::testing::{block, book, face, fixed, gable_job, measures, of, office, one};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{Job, Limit};
+    use chalkcourse_job::{Limit, Resolved};
 
     const INCH: f64 = 0.0254;
 
     /// Two planes at a hip from (0, 0) to (6, 6) in plan; a block so many inches of plan beside it, to the right of its
     /// upper left corner, and one far off on the other plane.
-    fn beside(inches: f64) -> Job {
+    fn beside(inches: f64) -> Resolved {
         let mut job = gable_job();
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 6.0, 180.0, 3.0),
@@ -114,7 +114,7 @@ mod tests {
 
     #[test]
     fn short_of_at_and_beyond_18_in() {
-        let on_south = |job: &Job| {
+        let on_south = |job: &Resolved| {
             of(job, "fire-hip-valley").into_iter().filter(|f| f.place.face.is_some_and(|f| f.0 == 1)).count()
         };
         assert_eq!(on_south(&beside(19.0)), 0);

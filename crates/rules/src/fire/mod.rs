@@ -16,11 +16,11 @@ pub(crate) mod street;
 use crate::view::WholeView;
 use crate::{Authority, Exemption, Section, WhyNot};
 use chalkcourse_geometry::{DVec2, Rect, RoofFace, dvec2};
-use chalkcourse_job::{FireAccess, Job, Quantity, Source};
+use chalkcourse_job::{FireAccess, Quantity, Resolved, Source};
 use chalkcourse_limits::looked_at;
 
 /// Why fire access is not checked for a job at all.
-pub(crate) fn exempt(job: &Job) -> Option<WhyNot> {
+pub(crate) fn exempt(job: &Resolved) -> Option<WhyNot> {
     let Some(book) = &job.rule_book.fire_access else { return Some(WhyNot::NotInBook(Section::FireAccess)) };
     let site = &job.site.building;
     if site.detached_uninhabited {
@@ -35,12 +35,12 @@ pub(crate) fn exempt(job: &Job) -> Option<WhyNot> {
 }
 
 /// By whose word a limit of the book's fire access is.
-pub(crate) fn source(job: &Job, of: fn(&FireAccess) -> &Source) -> Authority {
+pub(crate) fn source(job: &Resolved, of: fn(&FireAccess) -> &Source) -> Authority {
     job.rule_book.fire_access.as_ref().map_or(Authority::NotInBook, |fire| Authority::of(of(fire)))
 }
 
 /// The same of a limit that an edition may not have.
-pub(crate) fn source_of(job: &Job, of: fn(&FireAccess) -> Option<&Source>) -> Authority {
+pub(crate) fn source_of(job: &Resolved, of: fn(&FireAccess) -> Option<&Source>) -> Authority {
     let fire = job.rule_book.fire_access.as_ref();
     fire.map_or(Authority::NotInBook, |fire| of(fire).map_or(Authority::NotInEdition, Authority::of))
 }

@@ -151,12 +151,12 @@ fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>
 #[cfg(test)]
 mod tests {
     use crate::testing::{block, face, fixed, found, gable_job, of, one, taken};
-    use chalkcourse_job::Job;
+    use chalkcourse_job::Resolved;
 
     const PATH: f64 = 36.0 * 0.0254;
 
     /// A roof of one plane and another, both full but for a strip so wide on each side.
-    fn with_room(strip: f64) -> Job {
+    fn with_room(strip: f64) -> Resolved {
         let mut job = gable_job();
         // 4 modules and 3 reveals are 6.897 m
         let width = strip + 6.897 + 0.3;

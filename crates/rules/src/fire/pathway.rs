@@ -11,7 +11,7 @@ use crate::view::{BesideView, FaceView, Snapshot};
 use chalkcourse_geometry::{
     Convex, DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2,
 };
-use chalkcourse_job::{BlockId, Cell, FireAccess, Job, PenetrationKind};
+use chalkcourse_job::{BlockId, Cell, FireAccess, PenetrationKind, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::borrow::Cow;
@@ -35,7 +35,7 @@ pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
 
 /// All pathways of a job's roof: for each plane its straight ones, or one that winds, or else those that straddle it and a
 /// plane beside it. Empty without fire access in the rule book.
-pub fn pathways(job: &Job, layout: &Layout) -> Vec<Pathway> {
+pub fn pathways(job: &Resolved, layout: &Layout) -> Vec<Pathway> {
     let snapshot = Snapshot::of(job, layout);
     let Some(fire) = &job.rule_book.fire_access else { return Vec::new() };
     let none = Away::new();

@@ -125,10 +125,10 @@ mod tests {
     use crate::Severity;
     use crate::testing::{block, book, face, fixed, found, gable_job, of, one, taken};
     use chalkcourse_geometry::{EdgeKind, SideId};
-    use chalkcourse_job::{Job, PathScheme};
+    use chalkcourse_job::{PathScheme, Resolved};
 
     /// A hip roof of 12 × 8 m: the south trapezoid carries the block.
-    fn hip(at: (f64, f64), rows: u32, columns: u32) -> Job {
+    fn hip(at: (f64, f64), rows: u32, columns: u32) -> Resolved {
         let mut job = gable_job();
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (8.0, 4.0), (4.0, 4.0)], 6.0, 180.0, 3.0),

@@ -75,13 +75,13 @@ fn finding(view: BlockView<'_>, side: Side<'_>, share: f64, room: &Limit<Length>
 #[cfg(test)]
 mod tests {
     use crate::testing::{book, fixed, gable_job, measures, moves, of, one};
-    use chalkcourse_job::{Building, Job};
+    use chalkcourse_job::{Building, Resolved};
     use chalkcourse_limits::Share;
 
     const INCH: f64 = 0.0254;
 
     /// The block with so many inches of plan from its head to the ridge.
-    fn below(inches: f64) -> Job {
+    fn below(inches: f64) -> Resolved {
         let mut job = gable_job();
         book(&mut job).setbacks.clear();
         job.blocks[0].at.y = (6.0 - inches * INCH) * 1.25f64.sqrt() - 2.271;
@@ -105,7 +105,7 @@ mod tests {
     fn the_share_decides() {
         let mut job = gable_job();
         let fire = job.rule_book.fire_access.clone().unwrap();
-        let asks = |job: &Job, share: f64| Share::of(job, share).room(&fire).value.inches().round();
+        let asks = |job: &Resolved, share: f64| Share::of(job, share).room(&fire).value.inches().round();
         for (share, expect) in [(0.0, 18.0), (0.33, 18.0), (0.331, 36.0), (0.9, 36.0)] {
             assert_eq!(asks(&job, share), expect, "{share}");
         }

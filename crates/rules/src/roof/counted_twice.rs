@@ -49,7 +49,7 @@ mod tests {
     use crate::testing::{gable_job, of, one};
     use chalkcourse_job::Quantity;
 
-    fn pushed(metres: f64) -> chalkcourse_job::Job {
+    fn pushed(metres: f64) -> chalkcourse_job::Resolved {
         let mut job = gable_job();
         for corner in &mut job.faces[1].outline.outer {
             corner.y -= metres;

@@ -102,7 +102,7 @@ mod tests {
     use crate::{Change, Facts};
     use chalkcourse_geometry::{Length, Pitch};
 
-    fn raised(mm: f64) -> chalkcourse_job::Job {
+    fn raised(mm: f64) -> chalkcourse_job::Resolved {
         let mut job = gable_job();
         job.faces[1].height = Length::from_metres(3.0 + mm / 1000.0);
         job

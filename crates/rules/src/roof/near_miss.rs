@@ -50,7 +50,7 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
 mod tests {
     use crate::testing::{gable_job, inches, of, one};
 
-    fn apart(mm: f64) -> chalkcourse_job::Job {
+    fn apart(mm: f64) -> chalkcourse_job::Resolved {
         let mut job = gable_job();
         for corner in &mut job.faces[1].outline.outer {
             corner.y += mm / 1000.0;

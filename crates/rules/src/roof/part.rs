@@ -24,7 +24,7 @@ pub(crate) const RULE: Rule = Rule {
 };
 
 fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
-    for problem in view.job().worked_out.problems() {
+    for problem in view.job().problems() {
         let Some(part) = view.job().part(problem.part) else { continue };
         let (facts, matter, severity) = match &problem.trouble {
             PartTrouble::NotRaised(why) => {

@@ -80,9 +80,9 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
 mod tests {
     use crate::testing::{gable_job, kit, of};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{Building, FireClass, Job};
+    use chalkcourse_job::{Building, FireClass, Resolved};
 
-    fn on(covering: FireClass, by_law: Option<FireClass>, lot_feet: f64) -> Job {
+    fn on(covering: FireClass, by_law: Option<FireClass>, lot_feet: f64) -> Resolved {
         let mut job = gable_job();
         job.site.building = Building {
             covering_class: Some(covering),
@@ -93,7 +93,7 @@ mod tests {
         job
     }
 
-    fn keys(job: &Job) -> Vec<String> {
+    fn keys(job: &Resolved) -> Vec<String> {
         of(job, "fire-class").into_iter().map(|finding| finding.key.to_string()).collect()
     }
 

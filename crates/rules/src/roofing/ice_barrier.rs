@@ -2,7 +2,7 @@
 //! with a job.
 
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_job::{Job, Source};
+use chalkcourse_job::{Resolved, Source};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeMap;
 
@@ -37,7 +37,7 @@ pub fn ice_barrier_length(
 }
 
 /// What the book asks of an ice barrier on the faces of a job; nothing where it asks none.
-pub fn ice_barrier(job: &Job, layout: &Layout) -> Vec<IceBarrier> {
+pub fn ice_barrier(job: &Resolved, layout: &Layout) -> Vec<IceBarrier> {
     let Some(ice) = job.rule_book.roofing.as_ref().and_then(|roofing| roofing.ice_barrier.as_ref()) else {
         return Vec::new();
     };

@@ -9,20 +9,20 @@ pub(crate) mod slope;
 pub(crate) mod underlayment;
 
 use crate::{Authority, Section, WhyNot};
-use chalkcourse_job::{Job, Roofing, Source};
+use chalkcourse_job::{Resolved, Roofing, Source};
 
 /// Why roofing is not checked.
-pub(crate) fn missing(job: &Job) -> Option<WhyNot> {
+pub(crate) fn missing(job: &Resolved) -> Option<WhyNot> {
     job.rule_book.roofing.is_none().then_some(WhyNot::NotInBook(Section::Roofing))
 }
 
 /// By whose word a limit of the book's roofing is.
-pub(crate) fn source(job: &Job, of: fn(&Roofing) -> &Source) -> Authority {
+pub(crate) fn source(job: &Resolved, of: fn(&Roofing) -> &Source) -> Authority {
     job.rule_book.roofing.as_ref().map_or(Authority::NotInBook, |roofing| Authority::of(of(roofing)))
 }
 
 /// The same of a limit that a book may leave out.
-pub(crate) fn source_of(job: &Job, of: fn(&Roofing) -> Option<&Source>) -> Authority {
+pub(crate) fn source_of(job: &Resolved, of: fn(&Roofing) -> Option<&Source>) -> Authority {
     let roofing = job.rule_book.roofing.as_ref();
     roofing.map_or(Authority::NotInBook, |roofing| of(roofing).map_or(Authority::LeftOut, Authority::of))
 }

@@ -3,7 +3,7 @@
 use super::{Conditions, Figure, Refused, Zone, coefficients, zone_areas};
 use crate::{Section, Unknown, WhyNot};
 use chalkcourse_geometry::Polygon;
-use chalkcourse_job::Job;
+use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
 /// Zones on the faces of a roof, and what is not drawn.
@@ -46,7 +46,7 @@ const LEAST_AREA: f64 = 10.0;
 
 /// The zones of a job's roof. The effective wind area is the deck under a fastener where the site says it, and else the
 /// 10 ft² at which the figures are most severe.
-pub fn drawn(job: &Job, layout: &Layout) -> Drawn {
+pub fn drawn(job: &Resolved, layout: &Layout) -> Drawn {
     let square_feet = job.site.building.fastener_square_feet.unwrap_or(LEAST_AREA);
     let Some(conditions) = Conditions::of(job, layout) else {
         let why = if job.rule_book.loads.is_none() {
@@ -99,7 +99,7 @@ mod tests {
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Building, Exposure, LoadStandard};
 
-    fn in_wind() -> Job {
+    fn in_wind() -> Resolved {
         let mut job = gable_job();
         book(&mut job).loads.as_mut().unwrap().standard.value = LoadStandard::Asce722;
         job.site.building = Building {

@@ -70,10 +70,10 @@ mod tests {
     use crate::wind::{Refused, Zone, screen};
     use crate::{Facts, Unknown, WhyNot};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{Building, Exposure, Job, LoadStandard};
+    use chalkcourse_job::{Building, Exposure, LoadStandard, Resolved};
     use chalkcourse_layout::Layout;
 
-    fn in_wind(pounds: f64) -> Job {
+    fn in_wind(pounds: f64) -> Resolved {
         let mut job = gable_job();
         book(&mut job).loads.as_mut().unwrap().standard.value = LoadStandard::Asce722;
         job.site.building = Building {

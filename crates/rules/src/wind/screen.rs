@@ -5,7 +5,7 @@ use super::{
 use crate::view::{BlockView, Laid, Snapshot};
 use crate::{Section, Unknown, WhyNot};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, RoofFace, dvec2};
-use chalkcourse_job::{BlockId, Job, LoadStandard};
+use chalkcourse_job::{BlockId, LoadStandard, Resolved};
 use chalkcourse_layout::Layout;
 
 /// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
@@ -67,7 +67,7 @@ pub struct Conditions {
 
 impl Conditions {
     /// The conditions of a job. `None` where the rule book or the site does not say enough.
-    pub fn of(job: &Job, layout: &Layout) -> Option<Self> {
+    pub fn of(job: &Resolved, layout: &Layout) -> Option<Self> {
         let loads = job.rule_book.loads.as_ref()?;
         let site = &job.site.building;
         let standard = loads.standard.value;
@@ -119,7 +119,7 @@ fn other_kind(layout: &Layout) -> Option<EdgeKind> {
 }
 
 /// What a screening needs and a job does not say; `None` when it is all there.
-pub(super) fn unknown(job: &Job) -> Option<WhyNot> {
+pub(super) fn unknown(job: &Resolved) -> Option<WhyNot> {
     if job.rule_book.loads.is_none() {
         return Some(WhyNot::NotInBook(Section::Wind));
     }
@@ -136,7 +136,7 @@ pub(super) fn unknown(job: &Job) -> Option<WhyNot> {
 }
 
 /// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
-pub fn screen(job: &Job, layout: &Layout) -> Option<Screening> {
+pub fn screen(job: &Resolved, layout: &Layout) -> Option<Screening> {
     let snapshot = Snapshot::of(job, layout);
     let conditions = snapshot.wind()?;
     let blocks = snapshot

@@ -4,10 +4,10 @@ use super::roof::through;
 use super::{Measures, NEAR};
 use crate::{Place, PlaceShape, Spot};
 use chalkcourse_geometry::{DVec2, EdgeSpan, Rect, distance_to_segment, dvec2};
-use chalkcourse_job::{ChimneyPart, CricketPart, Job, PartKind, PenetrationKind, RoofPart};
+use chalkcourse_job::{ChimneyPart, CricketPart, PartKind, PenetrationKind, Resolved, RoofPart};
 
 /// Which faces of a job are those of a cricket.
-pub(super) fn cricket_faces(job: &Job) -> Vec<bool> {
+pub(super) fn cricket_faces(job: &Resolved) -> Vec<bool> {
     let chimney = |part| job.part(part).is_some_and(|part| part.kind == PartKind::Chimney);
     job.faces.iter().map(|face| face.from.is_some_and(|from| chimney(from.part))).collect()
 }

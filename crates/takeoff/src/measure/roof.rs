@@ -3,13 +3,13 @@
 use super::{Measures, NEAR, chimney, deck_under};
 use crate::{Place, PlaceShape, Spot, band, clip};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, RoofFace};
-use chalkcourse_job::{Job, Measure, PenetrationKind, RoofKind, RoofScope};
+use chalkcourse_job::{Measure, PenetrationKind, Resolved, RoofKind, RoofScope};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
 use std::sync::Arc;
 
 /// Which faces are shingled anew. A face whose outline is wrong has no area yet, and none is guessed; a cricket is covered with
 /// metal.
-pub(crate) fn covered(job: &Job, layout: &Layout) -> Vec<bool> {
+pub(crate) fn covered(job: &Resolved, layout: &Layout) -> Vec<bool> {
     let carries =
         |index: usize| layout.blocks.iter().any(|block| block.face == index && !block.modules.is_empty());
     let chosen = |index: usize, id| match &job.order.roof.scope {

@@ -15,7 +15,7 @@ fn decimal(text: &str) -> Decimal {
     text.parse().unwrap()
 }
 
-fn decided(job: &Job, change: impl FnOnce(&mut OrderChoices)) -> Job {
+fn decided(job: &Resolved, change: impl FnOnce(&mut OrderChoices)) -> Resolved {
     let mut order = (*job.order).clone();
     change(&mut order);
     apply(job, &Edit::SetOrder(Arc::new(order))).unwrap()
@@ -35,7 +35,7 @@ fn added(packages: u64, price: &str) -> AddedLine {
 }
 
 /// An order of one line: the array switched off, and something put on by hand.
-fn one_line(price: &str) -> Job {
+fn one_line(price: &str) -> Resolved {
     let mut job = array_alone(block(1, 1));
     job.blocks.clear();
     decided(&job, |order| order.added = vec![added(1, price)])
@@ -203,7 +203,7 @@ fn rows(csv: &str) -> Vec<csv::StringRecord> {
 }
 
 /// Every column of money adds up as it is printed, in CSV and in JSON.
-fn foots(job: &Job) {
+fn foots(job: &Resolved) {
     let takeoff = takeoff(job);
     let totals = &takeoff.totals;
     let text = to_csv(&takeoff, &Header::of(job), Units::FeetInches).unwrap();
@@ -246,7 +246,7 @@ fn the_pallet_list_says_what_is_short_and_what_can_start() {
         change(&mut counts);
         decided(&job, |order| order.delivery.counts = counts)
     };
-    let rows_of = |job: &Job| pallet(&takeoff, &job.order.delivery);
+    let rows_of = |job: &Resolved| pallet(&takeoff, &job.order.delivery);
     let complete = counted(&|_| {});
     // Work does not come on a pallet: what is counted of it is a stray.
     let rows: Vec<_> = rows_of(&complete).into_iter().filter(|row| row.ordered > 0).collect();
@@ -352,7 +352,7 @@ fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing()
 /// A membrane strip stays on its face, and two blocks side by side share what lies between them.
 #[test]
 fn the_strip_around_is_on_the_face_and_counted_once() {
-    let around = |job: &Job| {
+    let around = |job: &Resolved| {
         let layout = Layout::of(job);
         Measures::of(job, &layout).counted(&Measure::Around, &mut Memo::default()).total
     };

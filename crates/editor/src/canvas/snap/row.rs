@@ -4,7 +4,7 @@ use super::super::hit::row_rect;
 use super::{Guide, Pull, Scene, guide, upright};
 use crate::text;
 use chalkcourse_geometry::Length;
-use chalkcourse_job::{Block, Job};
+use chalkcourse_job::{Block, Resolved};
 
 /// Where a row that is shifted is meant to be, and why: in line with the row below, half a module aside, or as far as
 /// it and the row above still hook. Shifts are those of whole rows, against the block's corner.
@@ -41,7 +41,7 @@ pub(crate) fn snapped(scene: Scene, start: &Block, row: u32, wanted: f64) -> (f6
 }
 
 /// The least share of its lower edge over which a module of a row, or of the one above it, hooks into the row below.
-fn hooked(block: &Block, job: &Job, row: u32) -> f64 {
+fn hooked(block: &Block, job: &Resolved, row: u32) -> f64 {
     let size = block.module_size(&job.kit).x;
     let spans = |row: u32| -> Vec<(f64, f64)> {
         let cells = block.cells().filter(move |cell| cell.row == row);

@@ -5,7 +5,7 @@ use crate::action::{Action, Actions};
 use crate::commands::{Command, CrewSheet};
 use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
-use chalkcourse_job::{Job, Received};
+use chalkcourse_job::{Received, Resolved};
 use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
 use egui::{Align, Layout, RichText, Ui};
 use egui_extras::{Column, TableBuilder};
@@ -27,7 +27,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     can_start(ui, &rows);
 }
 
-fn head(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
+fn head(ui: &mut Ui, job: &Resolved, rows: &[PalletRow], actions: &mut Actions) {
     let delivery = &job.order.delivery;
     ui.horizontal_wrapped(|ui| {
         let open = rows.iter().filter(|row| row.counted.is_none()).count();
@@ -75,7 +75,7 @@ fn head(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
     });
 }
 
-fn table(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
+fn table(ui: &mut Ui, job: &Resolved, rows: &[PalletRow], actions: &mut Actions) {
     let heads = [
         ("", false),
         (text::COLUMN_NUMBER.now(), false),
@@ -117,7 +117,7 @@ fn table(ui: &mut Ui, job: &Job, rows: &[PalletRow], actions: &mut Actions) {
         });
 }
 
-fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Job, row: &PalletRow, actions: &mut Actions) {
+fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, row: &PalletRow, actions: &mut Actions) {
     let number = row.number.as_str();
     let label = || text::count_part(number);
     cells.col(|ui| {

@@ -5,7 +5,7 @@ use crate::action::Actions;
 use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{fields, text, theme};
-use chalkcourse_job::{AddedLine, Group, Job, OwnWaste, Stage};
+use chalkcourse_job::{AddedLine, Group, OwnWaste, Resolved, Stage};
 use chalkcourse_takeoff::{Line, LineState};
 use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
@@ -13,7 +13,7 @@ use egui::{RichText, ScrollArea, Ui};
 /// Room for it under the table.
 pub(super) const HIGH: f32 = 150.0;
 
-pub(super) fn show(ui: &mut Ui, job: &Job, desk: &mut Desk, line: &Line, actions: &mut Actions) {
+pub(super) fn show(ui: &mut Ui, job: &Resolved, desk: &mut Desk, line: &Line, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.label(RichText::new(format!("{}  {}", line.number, line.name)).strong());
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
@@ -32,7 +32,7 @@ pub(super) fn show(ui: &mut Ui, job: &Job, desk: &mut Desk, line: &Line, actions
     });
 }
 
-fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
+fn contents(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     let number = line.number.as_str();
     if let Some(own) = job.order.added.iter().find(|own| own.number == number) {
         added(ui, job, own, actions);
@@ -69,7 +69,7 @@ fn contents(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
 }
 
 /// What comes back from a job may be the office's own.
-fn gear(ui: &mut Ui, job: &Job, number: &str, actions: &mut Actions) {
+fn gear(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
     if !job.kit.part(number).is_some_and(|part| part.comes_back) {
         return;
     }
@@ -87,7 +87,7 @@ fn gear(ui: &mut Ui, job: &Job, number: &str, actions: &mut Actions) {
 }
 
 /// The office's own waste, with its source.
-fn waste(ui: &mut Ui, job: &Job, number: &str, actions: &mut Actions) {
+fn waste(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
     let own = job.order.waste.get(number);
     let shown = own.map(|own| ((own.share * 1e6).round() / 1e4).to_string()).unwrap_or_default();
     let parse = |typed: &str| match typed.trim().trim_end_matches('%').trim() {
@@ -119,7 +119,7 @@ fn waste(ui: &mut Ui, job: &Job, number: &str, actions: &mut Actions) {
 }
 
 /// What the supplier has in its place.
-fn alternates(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
+fn alternates(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     let Some(price) = job.prices.prices.get(&line.number).filter(|price| !price.alternates.is_empty()) else {
         return;
     };
@@ -147,7 +147,7 @@ fn alternates(ui: &mut Ui, job: &Job, line: &Line, actions: &mut Actions) {
 }
 
 /// A line of one's own, every part of it.
-fn added(ui: &mut Ui, job: &Job, own: &AddedLine, actions: &mut Actions) {
+fn added(ui: &mut Ui, job: &Resolved, own: &AddedLine, actions: &mut Actions) {
     let mut set = |how: &dyn Fn(&mut AddedLine)| {
         change(actions, job, text::change_line(&own.number), |order| {
             for line in order.added.iter_mut().filter(|line| line.number == own.number) {

@@ -5,7 +5,7 @@ use crate::action::{Action, Actions};
 use crate::desk::{Desk, Pointed};
 use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
-use chalkcourse_job::{Group, Job, Override, Price, Stage};
+use chalkcourse_job::{Group, Override, Price, Resolved, Stage};
 use chalkcourse_takeoff::{Line, LineState, cost_of, lines_for_spreadsheet, show_amount};
 use chalkcourse_words::{Say, say};
 use egui::{Align, Layout, RichText, Sense, Ui};
@@ -77,7 +77,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
 }
 
 /// What to look for, what to list, and what can be done with the list.
-fn bar(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
+fn bar(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
     ui.horizontal(|ui| {
         let state = &mut desk.windows.order;
         let find = egui::TextEdit::singleline(&mut state.find)
@@ -172,7 +172,7 @@ pub(super) fn is_off(line: &Line) -> bool {
     matches!(line.state, LineState::Off { .. })
 }
 
-fn table(ui: &mut Ui, job: &Job, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
+fn table(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
     // A row is pressed and pointed at as a whole, its words too.
     ui.style_mut().interaction.selectable_labels = false;
     TableBuilder::new(ui)
@@ -250,7 +250,7 @@ fn heading(ui: &mut Ui, desk: &mut Desk, title: &str, sort: Option<SortBy>, at_r
     }
 }
 
-fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Job, line: &Line, actions: &mut Actions) {
+fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, line: &Line, actions: &mut Actions) {
     let off = is_off(line);
     let paint = |ui: &Ui, words: String| {
         let p = theme::of(ui);
@@ -294,7 +294,7 @@ fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Job, line: &Line, action
 }
 
 /// A line that is ordered no more, or again.
-fn switch(actions: &mut Actions, job: &Job, line: &Line) {
+fn switch(actions: &mut Actions, job: &Resolved, line: &Line) {
     let (number, off) = (line.number.clone(), is_off(line));
     change(actions, job, text::switch_line(&line.number, off), |order| {
         if off {
@@ -305,7 +305,7 @@ fn switch(actions: &mut Actions, job: &Job, line: &Line) {
     });
 }
 
-fn packages(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Actions) {
+fn packages(ui: &mut Ui, job: &Resolved, line: &Line, off: bool, actions: &mut Actions) {
     if off {
         return;
     }
@@ -327,7 +327,7 @@ fn packages(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Action
 }
 
 /// So many packages whatever was counted; as counted where none are said.
-pub(super) fn set_packages(actions: &mut Actions, job: &Job, line: &Line, typed: Option<u64>) {
+pub(super) fn set_packages(actions: &mut Actions, job: &Resolved, line: &Line, typed: Option<u64>) {
     let number = line.number.clone();
     change(actions, job, text::packages_of(&line.number), |order| {
         if let Some(own) = order.added.iter_mut().find(|own| own.number == number) {
@@ -346,7 +346,7 @@ pub(super) fn set_packages(actions: &mut Actions, job: &Job, line: &Line, typed:
     });
 }
 
-fn price(ui: &mut Ui, job: &Job, line: &Line, off: bool, actions: &mut Actions) {
+fn price(ui: &mut Ui, job: &Resolved, line: &Line, off: bool, actions: &mut Actions) {
     if off {
         return;
     }

@@ -6,7 +6,7 @@ use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::panels::quiet;
 use crate::{fields, text, theme};
-use chalkcourse_job::{Holds, Job, Leftover, Profit, RoofKind, RoofScope, WasteAs};
+use chalkcourse_job::{Holds, Leftover, Profit, Resolved, RoofKind, RoofScope, WasteAs};
 use chalkcourse_words::of_data;
 use egui::{Align, RichText, ScrollArea, Ui};
 use rust_decimal::Decimal;
@@ -15,7 +15,7 @@ use rust_decimal::Decimal;
 const WORDS: f32 = 170.0;
 const WIDE: f32 = 420.0;
 
-pub(super) fn show(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+pub(super) fn show(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.set_max_width(WIDE);
         roof(ui, job, actions);
@@ -30,7 +30,7 @@ pub(super) fn show(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     });
 }
 
-fn roof(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn roof(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.strong(text::ROOF_WORK.now());
     let work = &job.order.roof;
     let scopes = [
@@ -66,7 +66,7 @@ fn roof(ui: &mut Ui, job: &Job, actions: &mut Actions) {
 }
 
 /// What the kit lets an office take with an order.
-fn choices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn choices(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     if job.kit.choices.is_empty() {
         return;
     }
@@ -87,7 +87,7 @@ fn choices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     }
 }
 
-fn prices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn prices(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let list = &job.prices;
     ui.horizontal(|ui| {
         ui.strong(text::PRICE_LIST.now());
@@ -111,7 +111,7 @@ fn prices(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     }
 }
 
-fn pricing(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn pricing(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.strong(text::ON_TOP.now());
     let pricing = &job.order.pricing;
     let percent = |typed: &str| parse_price(typed).map(Option::unwrap_or_default);
@@ -146,7 +146,7 @@ fn pricing(ui: &mut Ui, job: &Job, actions: &mut Actions) {
     }
 }
 
-fn stock(ui: &mut Ui, job: &Job, actions: &mut Actions) {
+fn stock(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.strong(text::STOCK.now());
         if ui.small_button(text::LOAD.now()).on_hover_text(text::STOCK_HELP.now()).clicked() {
@@ -170,7 +170,7 @@ fn stock(ui: &mut Ui, job: &Job, actions: &mut Actions) {
 }
 
 /// One leftover: its part, how much, and where it lies. Amounts are written as in a warehouse list.
-fn leftover(ui: &mut Ui, job: &Job, at: usize, left: &Leftover, actions: &mut Actions) {
+fn leftover(ui: &mut Ui, job: &Resolved, at: usize, left: &Leftover, actions: &mut Actions) {
     let nth = at + 1;
     let known = |typed: &str| match job.kit.parts.iter().find(|part| part.number == typed.trim()) {
         Some(part) => Ok(part.number.clone()),

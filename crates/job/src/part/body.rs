@@ -1,37 +1,11 @@
+//! A part with its roof, before other parts hide any of it.
+
 use super::borders::{Border, Edge};
 use super::{FromPart, RoofPart, chimney};
 use crate::PartId;
 use chalkcourse_geometry::raise::{RaiseError, raise};
 use chalkcourse_geometry::{EdgeKind, Plane, Polygon, Tolerances};
 use std::collections::BTreeMap;
-use std::sync::Arc;
-
-/// What was worked out from the parts of a job. It follows from them, so that it is in no file and two jobs never
-/// differ by it; it is kept so that an edit works out again only what it changes.
-#[derive(Clone, Default)]
-pub struct WorkedOut {
-    pub(super) bodies: Vec<Arc<Body>>,
-    pub(super) problems: Vec<PartProblem>,
-}
-
-impl std::fmt::Debug for WorkedOut {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "WorkedOut({} parts, {:?})", self.bodies.len(), self.problems)
-    }
-}
-
-impl PartialEq for WorkedOut {
-    fn eq(&self, _: &Self) -> bool {
-        true
-    }
-}
-
-impl WorkedOut {
-    /// What of the parts stands on no roof, and why.
-    pub fn problems(&self) -> &[PartProblem] {
-        &self.problems
-    }
-}
 
 /// A part that could not be worked out.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,7 +29,7 @@ pub enum PartTrouble {
 
 /// A part with its roof, before other parts hide any of it.
 #[derive(Clone, Debug)]
-pub(super) struct Body {
+pub(crate) struct Body {
     part: RoofPart,
     pub(super) surfaces: Result<Vec<Surface>, RaiseError>,
     /// The edges of the ground that it covers.

@@ -1,0 +1,100 @@
+use crate::part::{Body, Strictness, follow};
+use crate::{DecidedFace, EditError, Face, Job, Kit, PartProblem, PriceList, RuleBook};
+use std::fmt;
+use std::ops::{Deref, DerefMut};
+use std::sync::Arc;
+
+/// A job with the faces that follow from its parts: what all that looks at a roof reads.
+///
+/// It is made by [`resolve`] and [`apply`](crate::apply); [`decided`](Self::decided) gives back what a person decided, which is all that a
+/// file holds. What is changed in it by hand, as tests do, changes no part and is not raised again.
+#[derive(Clone)]
+pub struct Resolved {
+    job: Job<Face>,
+    /// Each part with its roof by itself: kept so that an edit raises again only the parts that it changes.
+    pub(crate) bodies: Vec<Arc<Body>>,
+    pub(crate) problems: Vec<PartProblem>,
+}
+
+/// Works out the faces that follow from the parts of a job. A part that can't be raised is told among the
+/// [`problems`](Resolved::problems).
+///
+/// # Errors
+/// [`EditError::Tangled`] where parts stand in each other so nearly that rounding leaves no answer.
+pub fn resolve(job: Job) -> Result<Resolved, EditError> {
+    raised(numbered(job))
+}
+
+/// A job with numbers for the sides that were written without; faces of parts have no ground yet.
+pub(crate) fn numbered(job: Job) -> Job<Face> {
+    let mut job = job.with_faces(Face::from);
+    for part in &mut job.parts {
+        part.settle_sides(None);
+    }
+    for face in job.faces.iter_mut().filter(|face| face.from.is_none() && face.sides.is_empty()) {
+        face.settle_sides(None);
+    }
+    job
+}
+
+/// The job with the ground of the faces of parts.
+pub(crate) fn raised(job: Job<Face>) -> Result<Resolved, EditError> {
+    let mut resolved = Resolved { job, bodies: Vec::new(), problems: Vec::new() };
+    follow(&mut resolved, Strictness::Tell)?;
+    Ok(resolved)
+}
+
+impl Resolved {
+    /// A job without a roof.
+    pub fn new(name: String, kit: Arc<Kit>, rule_book: Arc<RuleBook>, prices: Arc<PriceList>) -> Self {
+        let job = Job::new(name, kit, rule_book, prices);
+        Self { job, bodies: Vec::new(), problems: Vec::new() }
+    }
+
+    /// What a person decided.
+    pub fn decided(&self) -> Job {
+        self.job.clone().with_faces(DecidedFace::from)
+    }
+
+    /// The same with something changed that no face follows from.
+    #[must_use]
+    pub fn with(&self, change: impl FnOnce(&mut Job<Face>)) -> Self {
+        let mut changed = self.clone();
+        change(&mut changed.job);
+        changed
+    }
+
+    /// What of the parts stands on no roof, and why.
+    pub fn problems(&self) -> &[PartProblem] {
+        &self.problems
+    }
+}
+
+impl Deref for Resolved {
+    type Target = Job<Face>;
+
+    fn deref(&self) -> &Job<Face> {
+        &self.job
+    }
+}
+
+impl DerefMut for Resolved {
+    fn deref_mut(&mut self) -> &mut Job<Face> {
+        &mut self.job
+    }
+}
+
+impl PartialEq for Resolved {
+    /// Bodies are the parts worked out, and the parts are compared.
+    fn eq(&self, other: &Self) -> bool {
+        let Self { job, bodies: _, problems } = self;
+        (job, problems) == (&other.job, &other.problems)
+    }
+}
+
+impl fmt::Debug for Resolved {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { job, bodies: _, problems } = self;
+        f.debug_struct("Resolved").field("job", job).field("problems", problems).finish_non_exhaustive()
+    }
+}
