@@ -176,6 +176,13 @@ impl Trial {
         })
     }
 
+    /// What the module is too near to.
+    fn stop(&self, at: DVec2) -> Vec<(&'static str, Against)> {
+        let module = self.module(at);
+        let stop = self.keep_outs.iter().filter(|keep_out| !keep_out.clears(&module));
+        stop.map(|keep_out| (keep_out.rule, keep_out.against)).collect()
+    }
+
     /// Whether an outline is drawn where the module lies, or the rail below it.
     fn drawn_on(&self, at: DVec2) -> bool {
         let held = |keep_out: &KeepOut| {
@@ -204,8 +211,7 @@ impl Trial {
         let beside = |shape: &Polygon| {
             !shape.contains(edge.centre()) && shape.sides().all(|(_, _, a, b)| edge.clip(a, b).is_none())
         };
-        free.iter().any(|shape| rect.overhang(shape, 1e-9) <= 1e-8)
-            && self.zones.not_lowest.iter().all(beside)
+        free.iter().any(|shape| rect.overhang(shape, 1e-9) == 0.0) && self.zones.not_lowest.iter().all(beside)
     }
 
     /// Places near the borders of keep-outs, from a place aside and a place up of it, and what of them to try.
@@ -244,7 +250,7 @@ impl Trial {
         prop_assert!(outlined || !self.stopped(at, -hair, pieces), "no outline is drawn at {at}");
 
         // The zones are cut off at the border of the face, whether it counts or not.
-        let inside = self.module(at).rect.grown(TOLERANCE).overhang(&self.face.frame, 1e-9) <= 1e-8;
+        let inside = self.module(at).rect.grown(TOLERANCE).overhang(&self.face.frame, 1e-9) == 0.0;
         let free = inside && !stopped(TOLERANCE + 1e-5);
         prop_assert!(!free || self.drawn_free(at, 1e-5), "a zone is drawn where nothing stops it, {at}");
         let zoned = !self.drawn_free(at, 2.0 * TOLERANCE);
@@ -258,7 +264,11 @@ impl Trial {
             let stopped = |wider: f64| self.stopped(at, wider, checked);
             prop_assert!(!(lies && found), "the fill may lie at {at}, where the check finds something");
             prop_assert!(!found || stopped(-TOLERANCE + hair), "found at {at}, where nothing stops it");
-            prop_assert!(found || !stopped(-2.0 * TOLERANCE - hair), "nothing is found at {at}");
+            prop_assert!(
+                found || !stopped(-2.0 * TOLERANCE - hair),
+                "nothing is found at {at} for {:?}",
+                self.stop(at)
+            );
         }
         Ok(())
     }
