@@ -2,6 +2,7 @@
 //! where it may not, a border to snap to is where a module just clears; and what is switched off is gone from all of them.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
+mod limits_by_hand;
 mod random_jobs;
 
 use chalkcourse_geometry::fit::{Allowed, Part, Place, Tile, stands};
@@ -16,6 +17,7 @@ use chalkcourse_tests::houses;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
+use limits_by_hand::Tried;
 use random_jobs::jobs;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -111,6 +113,7 @@ impl Changes {
 struct Trial {
     job: Job,
     checker: Checker,
+    index: usize,
     face: RoofFace,
     keep_outs: Vec<KeepOut>,
     allowed: Allowed,
@@ -141,22 +144,27 @@ impl Trial {
         let others = RULES.iter().map(|rule| rule.code).filter(|code| limit(code).is_none());
         let others: Vec<String> = others.chain(["fire-plane-path"]).map(str::to_owned).collect();
         Arc::make_mut(&mut job.rule_book).off.extend(others);
-        Some(Self { job, checker: Checker::default(), face, keep_outs, allowed, zones, size, bounded })
+        Some(Self { job, checker: Checker::default(), index, face, keep_outs, allowed, zones, size, bounded })
     }
 
     fn module(&self, at: DVec2) -> Part {
         Part { rect: Rect::at(at, self.size), lowest: true }
     }
 
-    /// Whether the rules find something about the module at a place.
-    fn found(&mut self, at: DVec2) -> bool {
+    /// The rules that find something about the module at a place, and what is missing there by hand.
+    fn found(&mut self, at: DVec2) -> (BTreeSet<&'static str>, Vec<(&'static str, f64)>) {
         let tried = self.job.blocks.last_mut().unwrap();
         tried.at = at;
-        let findings = self.checker.check(&self.job, &Layout::of(&self.job));
-        findings.iter().any(|finding| {
+        let layout = Layout::of(&self.job);
+        let findings = self.checker.check(&self.job, &layout);
+        let about_it = findings.iter().filter(|finding| {
             let key = finding.key.to_string();
             key.split('/').any(|step| step == "block-999") && !key.ends_with("/length")
-        })
+        });
+        let module = Rect::at(at, self.size);
+        let by_hand =
+            Tried { job: &self.job, layout: &layout, index: self.index, face: &self.face, module, own: TRIED };
+        (about_it.map(|finding| finding.rule).collect(), by_hand.missing())
     }
 
     fn may_lie(&self, at: DVec2) -> bool {
@@ -260,7 +268,19 @@ impl Trial {
         );
 
         if self.bounded {
-            let found = self.found(at);
+            let (codes, by_hand) = self.found(at);
+            for &(code, missing) in &by_hand {
+                // Blocks that lie on each other are told once.
+                let told = codes.contains(code) || code == "between-blocks" && codes.contains("overlap");
+                let enough = missing <= 3.0 * TOLERANCE;
+                prop_assert!(told || enough, "{code}: {missing} is missing at {at}, and nothing is found");
+            }
+            for code in &codes {
+                let most = by_hand.iter().filter(|(by, _)| by == code).map(|(_, missing)| *missing);
+                let most = most.fold(f64::NEG_INFINITY, f64::max);
+                prop_assert!(most > TOLERANCE / 2.0, "{code} is found at {at}, and by hand {most} is missing");
+            }
+            let found = !codes.is_empty();
             let stopped = |wider: f64| self.stopped(at, wider, checked);
             prop_assert!(!(lies && found), "the fill may lie at {at}, where the check finds something");
             prop_assert!(!found || stopped(-TOLERANCE + hair), "found at {at}, where nothing stops it");

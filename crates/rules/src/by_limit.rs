@@ -133,3 +133,56 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
         Some(it.finding(view, Severity::Stop, Facts::TooNear { against: keep_out.against }))
     }));
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::{block, gable_job, of, vent};
+    use crate::view::Snapshot;
+    use chalkcourse_job::{Job, PenetrationKind};
+    use chalkcourse_layout::Layout;
+    use chalkcourse_limits::limit;
+
+    /// What the rule of a limit without a file of its own would find in a job.
+    fn plain(job: &Job, code: &str) -> Vec<Finding> {
+        let layout = Layout::of(job);
+        let snapshot = Snapshot::of(job, &layout);
+        let rule = rule(limit(code).unwrap());
+        assert_eq!(rule.code, code);
+        let mut found = Vec::new();
+        for view in snapshot.blocks() {
+            run(view, &snapshot.kept_off(code, view.laid.placed.face).0, &mut found);
+        }
+        found
+    }
+
+    /// With modules over the rake, too near to the ridge, and on a vent and below a window.
+    fn crowded() -> Job {
+        let mut job = gable_job();
+        job.blocks = vec![block(3, 1, (8.0, 3.7), 2, 3), block(4, 1, (0.1, 0.1), 1, 1)];
+        job.penetrations = vec![vent(5, 9.0, 4.0), vent(6, 10.0, 5.6)];
+        job.penetrations[1].kind = PenetrationKind::EscapeWindow;
+        job
+    }
+
+    /// Key, amounts, source and the modules are those of the rule with a file; its facts and what else its words need are not.
+    #[test]
+    fn the_rule_of_a_limit_without_a_file_finds_the_same() {
+        let job = crowded();
+        for code in ["off-face", "setback", "fire-ridge", "ridge-course"] {
+            let (plain, own) = (plain(&job, code), of(&job, code));
+            assert!(!own.is_empty() && plain.len() == own.len(), "{code}: {plain:#?}");
+            for (plain, own) in plain.into_iter().zip(own) {
+                assert_eq!((plain.key, plain.source), (own.key, own.source), "{code}");
+                assert_eq!((plain.required, plain.place.cells), (own.required, own.place.cells), "{code}");
+                let Some((one, two)) = crate::testing::lengths(plain.measured, own.measured) else { panic!() };
+                assert!((one - two).abs() < 1e-6, "{code}: {one} for {two}");
+            }
+        }
+        // Each limit is found by it, over whatever it keeps modules off.
+        for code in ["clearance", "fire-escape"] {
+            assert_eq!(plain(&job, code).is_empty(), of(&job, code).is_empty(), "{code}");
+            assert!(!plain(&job, code).is_empty(), "{code}");
+        }
+    }
+}

@@ -122,3 +122,58 @@ fn others_through<'a>(
     let others = scene.layout.penetrations.iter().filter(move |other| other.id != but);
     others.filter_map(move |other| Some((other.on_face(index)?.bounds.centre(), other.name.clone())))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::block_rect;
+    use super::*;
+    use crate::sample;
+    use chalkcourse_geometry::dvec2;
+    use chalkcourse_job::{Job, PenetrationKind};
+    use chalkcourse_layout::Layout;
+    use chalkcourse_rules::check;
+    use std::sync::Arc;
+
+    /// One vent so far to the right of where the first block just clears it, at half its height.
+    fn beside_the_block(aside: f64) -> (Job, f64) {
+        let mut job = sample::alder_court().unwrap();
+        job.penetrations.truncate(1);
+        let block = job.blocks[0].clone();
+        let (bounds, plane) = (block_rect(&job, &block), job.face(block.face).unwrap().plane());
+        let clearance = job.rule_book.clearance(PenetrationKind::Vent).metres();
+        let vent = &mut job.penetrations[0];
+        (vent.kind, vent.clearance) = (PenetrationKind::Vent, None);
+        let half = chalkcourse_layout::outline_on_deck(&vent.shape).bounds().unwrap().size().x / 2.0;
+        let just = bounds.max.x + clearance + half;
+        vent.at = plane.to_plan(dvec2(just + aside, bounds.centre().y));
+        (job, just)
+    }
+
+    fn snap(job: &Job) -> (DVec2, Vec<Guide>) {
+        snapped(Scene { job, layout: &Layout::of(job), reach: 0.05 }, &job.penetrations[0])
+    }
+
+    #[test]
+    fn a_vent_stops_where_a_block_just_clears_it() {
+        let too_near = |job: &Job| check(job, &Layout::of(job)).iter().any(|it| it.rule == "clearance");
+        for aside in [-0.03, -0.002, 0.002, 0.03] {
+            let (mut job, just) = beside_the_block(aside);
+            let plane = job.face(job.blocks[0].face).unwrap().plane();
+            let (to, guides) = snap(&job);
+            let at = plane.to_frame(to);
+            assert!((at.x - just).abs() < 1e-5, "{aside}: {} for {just}, {guides:?}", at.x);
+            assert!(guides.iter().any(|guide| guide.words.contains("just clear of")), "{guides:?}");
+            job.penetrations[0].at = to;
+            assert!(!too_near(&job), "{aside}");
+            job.penetrations[0].at = plane.to_plan(at - dvec2(0.001, 0.0));
+            assert!(too_near(&job), "{aside}");
+        }
+    }
+
+    #[test]
+    fn a_rule_that_is_off_stops_nothing() {
+        let (mut job, _) = beside_the_block(0.01);
+        Arc::make_mut(&mut job.rule_book).off.insert("clearance".into());
+        assert!(snap(&job).1.iter().all(|guide| !guide.words.contains("just clear of")));
+    }
+}
