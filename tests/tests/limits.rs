@@ -14,10 +14,10 @@ use chalkcourse_limits::{
 };
 use chalkcourse_rules::{Checker, RULES, check};
 use chalkcourse_tests::houses;
+use limits_by_hand::Tried;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
-use limits_by_hand::Tried;
 use random_jobs::jobs;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -162,8 +162,14 @@ impl Trial {
             key.split('/').any(|step| step == "block-999") && !key.ends_with("/length")
         });
         let module = Rect::at(at, self.size);
-        let by_hand =
-            Tried { job: &self.job, layout: &layout, index: self.index, face: &self.face, module, own: TRIED };
+        let by_hand = Tried {
+            job: &self.job,
+            layout: &layout,
+            index: self.index,
+            face: &self.face,
+            module,
+            own: TRIED,
+        };
         (about_it.map(|finding| finding.rule).collect(), by_hand.missing())
     }
 
@@ -278,7 +284,10 @@ impl Trial {
             for code in &codes {
                 let most = by_hand.iter().filter(|(by, _)| by == code).map(|(_, missing)| *missing);
                 let most = most.fold(f64::NEG_INFINITY, f64::max);
-                prop_assert!(most > TOLERANCE / 2.0, "{code} is found at {at}, and by hand {most} is missing");
+                prop_assert!(
+                    most > TOLERANCE / 2.0,
+                    "{code} is found at {at}, and by hand {most} is missing"
+                );
             }
             let found = !codes.is_empty();
             let stopped = |wider: f64| self.stopped(at, wider, checked);

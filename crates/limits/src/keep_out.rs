@@ -125,6 +125,13 @@ impl KeepOut {
         Self { reach, asked: reach, ..self }
     }
 
+    /// Whether it is a stretch of the border beside which no room is asked: what crosses it is off the face, and told by that.
+    pub(crate) fn is_bare_line(&self) -> bool {
+        let line = |pieces: &[Convex]| pieces.iter().all(|piece| piece.corners().len() < 3);
+        matches!(&self.shape, Shape::Pieces(pieces) if !self.edges.is_empty() && line(pieces))
+            && self.reach <= 0.0
+    }
+
     /// By somebody's word.
     pub(crate) fn by(self, by: By) -> Self {
         Self { by, ..self }

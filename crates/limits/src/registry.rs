@@ -50,6 +50,7 @@ impl Limit {
             && let Some(site) = Site::of(job, layout, face, given)
         {
             (self.gives)(&site, &mut found);
+            found.retain(|keep_out| !keep_out.is_bare_line());
         }
         found
     }

@@ -159,7 +159,7 @@ mod tests {
     /// With modules over the rake, too near to the ridge, and on a vent and below a window.
     fn crowded() -> Job {
         let mut job = gable_job();
-        job.blocks = vec![block(3, 1, (8.0, 3.7), 2, 3), block(4, 1, (0.1, 0.1), 1, 1)];
+        job.blocks = vec![block(3, 1, (8.0, 4.2), 2, 3), block(4, 1, (0.1, 0.1), 1, 1)];
         job.penetrations = vec![vent(5, 9.0, 4.0), vent(6, 10.0, 5.6)];
         job.penetrations[1].kind = PenetrationKind::EscapeWindow;
         job
@@ -175,7 +175,9 @@ mod tests {
             for (plain, own) in plain.into_iter().zip(own) {
                 assert_eq!((plain.key, plain.source), (own.key, own.source), "{code}");
                 assert_eq!((plain.required, plain.place.cells), (own.required, own.place.cells), "{code}");
-                let Some((one, two)) = crate::testing::lengths(plain.measured, own.measured) else { panic!() };
+                let Some((one, two)) = crate::testing::lengths(plain.measured, own.measured) else {
+                    panic!()
+                };
                 assert!((one - two).abs() < 1e-6, "{code}: {one} for {two}");
             }
         }

@@ -79,9 +79,11 @@ impl Tried<'_> {
             return None;
         }
         let at = |u: f64| a.y + (b.y - a.y) * (u - a.x) / (b.x - a.x);
-        let ridge = at(from).min(at(to));
+        let (low, high) = (at(from).min(at(to)), at(from).max(at(to)));
         let asked = f64::from(self.job.rule_book.courses_to_ridge.value) * exposure;
-        (min.y < ridge).then(|| asked - (ridge - max.y - self.job.kit.flashing.head.metres()))
+        let room = low - max.y - self.job.kit.flashing.head.metres();
+        // What lies beyond the ridge has no deck, and no courses above it.
+        Some((asked - room).min(high - min.y))
     }
 
     /// The book's fire access, on a face that it looks at.
@@ -127,9 +129,12 @@ impl Tried<'_> {
     fn around(&self, through: &PlacedPenetration, on: &OnFace) -> Vec<(&'static str, f64)> {
         let module = &self.module;
         let mut all = vec![("clearance", through.clearance - to_shape(module, &on.outline))];
-        let inside = module.grown(-TOLERANCE);
-        if to_shape(&inside, &on.outline) == 0.0 {
-            all.push(("clearance", ON_IT));
+        // How deep a module lies on it is told by how much smaller it may be and still does.
+        let on_it = |smaller: f64| to_shape(&module.grown(-smaller), &on.outline) == 0.0;
+        for (smaller, missing) in [(TOLERANCE / 2.0, 2.0 * TOLERANCE), (3.0 * TOLERANCE, ON_IT)] {
+            if on_it(smaller) {
+                all.push(("clearance", missing));
+            }
         }
         let Rect { min, max } = on.bounds;
         let high = |height: f64, from: f64, to: f64| (height > through.clearance).then_some((from, to));
