@@ -91,7 +91,7 @@ pub(crate) struct Desk {
     pub(crate) gesture: Option<Gesture>,
     /// Why the pointer is where it is.
     pub(crate) guides: Vec<Guide>,
-    /// The room that setbacks leave, kept for the next frame.
+    /// The zones where modules may not stand, kept for the next frame.
     pub(crate) zones: Option<Zones>,
     /// The dimension that is being typed over.
     pub(crate) typing: Option<Typing>,

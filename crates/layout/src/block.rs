@@ -147,6 +147,12 @@ impl PlacedBlock {
         self.runs.iter().filter(move |run| run.kind == kind)
     }
 
+    /// Modules of one row beside one another without a break, each as one rectangle with its row, in the order of `strings`.
+    pub fn stretches(&self) -> impl Iterator<Item = (u32, Rect)> {
+        let high = self.modules.first().map_or(0.0, |module| module.rect.size().y);
+        self.strings.iter().map(move |run| (run.row, Rect { min: run.from, max: run.to + dvec2(0.0, high) }))
+    }
+
     /// Area of the deck under the modules and the reveals between them, in m².
     pub fn area_under(&self) -> f64 {
         let rows: f64 = self.strings.iter().map(Run::length).sum();
@@ -186,11 +192,16 @@ impl Rows {
         let mut spans: Vec<Vec<(f64, f64)>> = vec![Vec::new(); rows as usize];
         for module in modules {
             let Some(row) = spans.get_mut(module.cell.row as usize) else { continue };
-            let (from, to) = (module.rect.min.x, module.rect.max.x);
-            match row.last_mut() {
-                Some(last) if from - last.1 <= reveal + NEAR => last.1 = to,
-                _ => row.push((from, to)),
-            }
+            row.push((module.rect.min.x, module.rect.max.x));
+        }
+        for row in &mut spans {
+            // A shift to the left may lay a module on the one before it, or past it.
+            row.sort_by(|a, b| a.0.total_cmp(&b.0));
+            row.dedup_by(|next, last| {
+                let joins = next.0 - last.1 <= reveal + NEAR;
+                last.1 = if joins { last.1.max(next.1) } else { last.1 };
+                joins
+            });
         }
         Self { spans }
     }

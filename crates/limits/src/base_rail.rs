@@ -3,7 +3,7 @@
 //! Source: the kit; the demo kit's numbers are invented with it. The rail carries the whole block: it is screwed to the deck
 //! on one snapped line, and the starter and the drip edge need the room below it.
 
-use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::keep_out::{Against, By, Held, KeepOut, Shape};
 use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
@@ -11,36 +11,19 @@ use chalkcourse_geometry::EdgeKind;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "base-rail",
-    missing: |job| job.kit.base_rail.is_none().then_some(Off::NotInKit),
-    keep_outs,
+    missing: |job| job.kit.base_rail.is_none().then_some(Off::KitWithoutRail),
+    gives,
 };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(limits) = site.job.kit.base_rail else { return };
     let held = Held::Rail { depth: site.job.kit.flashing.base.metres() };
     let least = limits.least_above_eave.metres();
     for side in site.sides_with(|span| span.kind == EdgeKind::Eave) {
-        found.push(KeepOut {
-            rule: LIMIT.code,
-            against: side.against(),
-            shape: Shape::Pieces(side.segments()),
-            reach: least,
-            metric: Metric::OnSlope,
-            held,
-            asked: least,
-            edges: side.edges(),
-        });
+        found.push(KeepOut { held, ..side.keep_out(LIMIT.code, least).by(By::Kit) });
     }
-    found.push(KeepOut {
-        rule: LIMIT.code,
-        against: Against::Border,
-        shape: Shape::Outside(site.face.frame.clone()),
-        reach: 0.0,
-        metric: Metric::OnSlope,
-        held,
-        asked: 0.0,
-        edges: Vec::new(),
-    });
+    let deck = KeepOut::of(LIMIT.code, Against::Border, Shape::Outside(site.face.frame.clone()));
+    found.push(KeepOut { held, ..deck.by(By::Kit) });
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 //!
 //! Source: the kit's own clearance between blocks.
 
-use crate::keep_out::KeepOut;
+use crate::keep_out::{By, KeepOut};
 use crate::off::Off;
 use crate::overlap::around;
 use crate::registry::Limit;
@@ -12,13 +12,13 @@ use chalkcourse_job::Resolved;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "between-blocks",
-    missing: |job| (job.kit.clearances.between_blocks <= Length::ZERO).then_some(Off::NotInKit),
-    keep_outs,
+    missing: |job| (job.kit.clearances.between_blocks <= Length::ZERO).then_some(Off::NoRoomBetween),
+    gives,
 };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let apart = apart(site.job);
-    found.extend(site.standing().map(|block| around(LIMIT.code, block, apart)));
+    found.extend(site.standing().map(|block| around(LIMIT.code, block).reaching(apart).by(By::Kit)));
 }
 
 /// How far apart two blocks of one face stay, metres: 0 where nothing is asked.

@@ -3,23 +3,14 @@
 //!
 //! Source: geometry. What a fill may fill is the face, whatever a book switches off: see [`room`](crate::room).
 
-use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::keep_out::{Against, KeepOut, Shape};
 use crate::registry::{Limit, nothing_missing};
 use crate::site::Site;
 
-pub(crate) const LIMIT: Limit = Limit { code: "off-face", missing: nothing_missing, keep_outs };
+pub(crate) const LIMIT: Limit = Limit { code: "off-face", missing: nothing_missing, gives };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
-    found.push(KeepOut {
-        rule: LIMIT.code,
-        against: Against::Border,
-        shape: Shape::Outside(site.face.frame.clone()),
-        reach: 0.0,
-        metric: Metric::OnSlope,
-        held: Held::Module,
-        asked: 0.0,
-        edges: Vec::new(),
-    });
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    found.push(KeepOut::of(LIMIT.code, Against::Border, Shape::Outside(site.face.frame.clone())));
 }
 
 #[cfg(test)]

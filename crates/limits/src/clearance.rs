@@ -4,37 +4,50 @@
 //! exact, from the module to the outline in the frame of the face. Straight above it a book may ask for more, since water and
 //! snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
 
-use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::keep_out::{Against, By, KeepOut, Shape};
 use crate::registry::{Limit, nothing_missing};
 use crate::site::Site;
-use chalkcourse_geometry::Convex;
+use chalkcourse_geometry::{Convex, Length};
+use chalkcourse_job::PenetrationKind;
+use chalkcourse_layout::PlacedPenetration;
+use std::collections::BTreeMap;
 
-pub(crate) const LIMIT: Limit = Limit { code: "clearance", missing: nothing_missing, keep_outs };
+pub(crate) const LIMIT: Limit = Limit { code: "clearance", missing: nothing_missing, gives };
 
 /// What an outline is cut into pieces to, metres: far below the tolerance.
 const FINE: f64 = 1e-9;
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for (penetration, on) in site.through() {
-        let mut keep = |pieces: Vec<Convex>, reach: f64, asked: f64| {
-            found.push(KeepOut {
-                rule: LIMIT.code,
-                against: Against::Penetration(penetration.id),
-                shape: Shape::Pieces(pieces),
-                reach,
-                metric: Metric::OnSlope,
-                held: Held::Module,
-                asked,
-                edges: Vec::new(),
-            });
-        };
-        keep(Convex::pieces(&on.outline, FINE), penetration.clearance, penetration.clearance);
+        let of =
+            |pieces| KeepOut::of(LIMIT.code, Against::Penetration(penetration.id), Shape::Pieces(pieces));
+        let (book, clearance) = (&site.job.rule_book, penetration.clearance);
+        let around = of(Convex::pieces(&on.outline, FINE)).reaching(clearance);
+        found.push(around.by(by(site, penetration, &book.clearances)));
         let middle = on.bounds.centre().y;
         for strip in penetration.strips(on) {
-            let above = strip.centre().y > middle;
-            let asked = if above { penetration.above } else { penetration.below };
-            keep(vec![Convex::rect(&strip)], 0.0, asked);
+            let (asked, limits) = if strip.centre().y > middle {
+                (penetration.above, &book.clearances_above)
+            } else {
+                (penetration.below, &book.clearances_below)
+            };
+            let strip = of(vec![Convex::rect(&strip)]).by(by(site, penetration, limits));
+            found.push(KeepOut { asked, ..strip });
         }
+    }
+}
+
+/// By whose word: a person may have decided for this one.
+fn by(
+    site: &Site<'_>,
+    penetration: &PlacedPenetration,
+    limits: &BTreeMap<PenetrationKind, chalkcourse_job::Limit<Length>>,
+) -> By {
+    let own = site.job.penetration(penetration.id).is_some_and(|it| it.clearance.is_some());
+    match limits.get(&penetration.kind) {
+        _ if own => By::Person,
+        Some(limit) => By::Source(limit.source.clone()),
+        None => By::Book,
     }
 }
 

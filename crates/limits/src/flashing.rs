@@ -5,7 +5,7 @@
 //! its nails may come is common practice, no source. Measured on the slope, square to the line, from the modules by
 //! as much more as the kit's side flashing reaches.
 
-use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::keep_out::{By, KeepOut};
 use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
@@ -18,9 +18,9 @@ pub(crate) const LIMIT: Limit = Limit {
         let any = [EdgeKind::Valley, EdgeKind::Hip]
             .into_iter()
             .any(|kind| flashing_asked(&job.rule_book, kind).is_some());
-        (!any).then_some(Off::NotInBook)
+        (!any).then_some(Off::NoRoomBesideLines)
     },
-    keep_outs,
+    gives,
 };
 
 /// What a book asks from the line of an edge to the side flashing; `None` for kinds that have no such line.
@@ -33,19 +33,13 @@ pub fn flashing_asked(book: &RuleBook, kind: EdgeKind) -> Option<&chalkcourse_jo
     }
 }
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for side in site.sides() {
         let Some(limit) = flashing_asked(&site.job.rule_book, side.kind) else { continue };
-        found.push(KeepOut {
-            rule: LIMIT.code,
-            against: side.against(),
-            shape: Shape::Pieces(side.segments()),
-            reach: limit.value.metres() + site.job.kit.flashing.side.metres(),
-            metric: Metric::OnSlope,
-            held: Held::Module,
-            asked: limit.value.metres(),
-            edges: side.edges(),
-        });
+        let asked = limit.value.metres();
+        let by = By::Source(limit.source.clone());
+        let reach = asked + site.job.kit.flashing.side.metres();
+        found.push(KeepOut { asked, ..side.keep_out(LIMIT.code, reach).by(by) });
     }
 }
 

@@ -1,5 +1,5 @@
 use crate::fire::ridge::Share;
-use chalkcourse_geometry::Rect;
+use chalkcourse_geometry::{EdgeSpan, Rect};
 use chalkcourse_job::{BlockId, Resolved};
 use chalkcourse_layout::Layout;
 
@@ -33,6 +33,11 @@ impl Given {
             standing: layout.blocks.iter().map(|block| block.id).collect(),
             kept: Vec::new(),
         }
+    }
+
+    /// Whether modules lie, or are to come, on the face beyond a stretch of the border of another.
+    pub fn covered_beyond(&self, span: &EdgeSpan) -> bool {
+        span.neighbour.is_some_and(|beyond| self.covered.get(beyond.face).is_some_and(|&covered| covered))
     }
 
     /// With modules on every face.

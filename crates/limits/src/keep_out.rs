@@ -1,7 +1,7 @@
 use crate::TOLERANCE;
 use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{Border, Convex, DVec2, EdgeKind, Polygon, Rect, SideId, dvec2};
-use chalkcourse_job::{BlockId, PenetrationId};
+use chalkcourse_job::{BlockId, PenetrationId, Source};
 use serde::Serialize;
 use std::borrow::Cow;
 
@@ -22,6 +22,8 @@ pub struct KeepOut {
     pub held: Held,
     /// What the book or the kit says, metres: less than the reach where flashing takes room of its own.
     pub asked: f64,
+    /// By whose word.
+    pub by: By,
     /// The stretches of the border that it is about, by their places among the edges of the face.
     pub edges: Vec<usize>,
 }
@@ -52,6 +54,21 @@ pub enum Against {
     Block(BlockId),
     /// Room that is kept free as a pathway.
     Pathway,
+}
+
+/// By whose word a limit is asked.
+#[derive(Clone, Debug, PartialEq)]
+pub enum By {
+    /// The source that the limit carries in the rule book.
+    Source(Source),
+    /// The rule book, which names no source for it.
+    Book,
+    /// The kit.
+    Kit,
+    /// A person, for this one thing.
+    Person,
+    /// Geometry: it can't be otherwise.
+    Geometry,
 }
 
 /// The shape of a thing in the way.
@@ -88,6 +105,38 @@ pub enum Held {
 }
 
 impl KeepOut {
+    /// All of a module may touch a shape and not lie on it, by geometry.
+    pub(crate) fn of(rule: &'static str, against: Against, shape: Shape) -> Self {
+        Self {
+            rule,
+            against,
+            shape,
+            reach: 0.0,
+            metric: Metric::OnSlope,
+            held: Held::Module,
+            asked: 0.0,
+            by: By::Geometry,
+            edges: Vec::new(),
+        }
+    }
+
+    /// So far off it, metres by the metric.
+    pub(crate) fn reaching(self, reach: f64) -> Self {
+        Self { reach, asked: reach, ..self }
+    }
+
+    /// Whether it is a stretch of the border beside which no room is asked: what crosses it is off the face, and told by that.
+    pub(crate) fn is_bare_line(&self) -> bool {
+        let line = |pieces: &[Convex]| pieces.iter().all(|piece| piece.corners().len() < 3);
+        matches!(&self.shape, Shape::Pieces(pieces) if !self.edges.is_empty() && line(pieces))
+            && self.reach <= 0.0
+    }
+
+    /// By somebody's word.
+    pub(crate) fn by(self, by: By) -> Self {
+        Self { by, ..self }
+    }
+
     /// What of a module is held off, by the metric; `None` for one that carries nothing of it.
     fn held_of(&self, module: &Part) -> Option<Rect> {
         let rect = match self.held {
@@ -199,6 +248,14 @@ impl KeepOut {
         lines
     }
 
+    /// The smallest upright rectangle around its shape, in the frame of the face; `None` for what lies outside of a shape.
+    pub fn bounds(&self) -> Option<Rect> {
+        match &self.shape {
+            Shape::Pieces(pieces) => pieces.iter().map(Convex::bounds).reduce(|a, b| a.union(&b)),
+            Shape::Outside(_) => None,
+        }
+    }
+
     /// What the border is where it keeps modules off.
     pub fn against_kind(&self) -> Option<EdgeKind> {
         match self.against {
@@ -238,16 +295,8 @@ mod tests {
     }
 
     fn off(reach: f64, metric: Metric, held: Held) -> KeepOut {
-        KeepOut {
-            rule: "test",
-            against: Against::Pathway,
-            shape: Shape::Pieces(vec![Convex::segment(dvec2(-9.0, 0.0), dvec2(9.0, 0.0))]),
-            reach,
-            metric,
-            held,
-            asked: reach,
-            edges: Vec::new(),
-        }
+        let shape = Shape::Pieces(vec![Convex::segment(dvec2(-9.0, 0.0), dvec2(9.0, 0.0))]);
+        KeepOut { metric, held, ..KeepOut::of("test", Against::Pathway, shape).reaching(reach) }
     }
 
     fn at(v: f64, lowest: bool) -> Part {

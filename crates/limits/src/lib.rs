@@ -7,7 +7,7 @@
 //!
 //! - [`keep_outs`]: what keeps modules off a face; [`Given`]: what that follows from beyond the face
 //! - [`off`]: why a limit gives none for a job, as data
-//! - [`room`]: what keep-outs leave of a face, for the fitting
+//! - [`room`]: what keep-outs leave of a face, for the fitting; [`Zones`]: the same, to draw
 //!
 //! One limit a file, [`LIMITS`] is the list of them. Lengths are metres in the frame of the face, no sentence in any language.
 
@@ -27,21 +27,22 @@ mod ridge_course;
 mod room;
 mod setback;
 mod site;
+mod zones;
 
 #[cfg(test)]
 mod testing;
 
 pub use between_blocks::apart;
-pub use fire::escape::escape_strip;
 pub use fire::ridge::{Share, array_share};
 pub use fire::{exempt, looked_at};
 pub use flashing::flashing_asked;
 pub use given::Given;
-pub use keep_out::{Against, Held, KeepOut, Metric, Shape};
-pub use off::Off;
-pub use registry::{LIMITS, Limit, off};
+pub use keep_out::{Against, By, Held, KeepOut, Metric, Shape};
+pub use off::{Exemption, Off};
+pub use registry::{LIMITS, Limit, limit, off};
 pub use ridge_course::courses_asked;
 pub use room::room;
+pub use zones::Zones;
 
 /// A limit is met when it is missed by no more than this, metres: far below what a tape can tell.
 pub const TOLERANCE: f64 = 1e-4;
@@ -51,10 +52,5 @@ use chalkcourse_layout::Layout;
 
 /// What keeps modules off a face, by its index; none on a face without a sound outline.
 pub fn keep_outs(job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
-    let Some(site) = site::Site::of(job, layout, face, given) else { return Vec::new() };
-    let mut found = Vec::new();
-    for limit in LIMITS.iter().filter(|limit| limit.off(job).is_none()) {
-        (limit.keep_outs)(&site, &mut found);
-    }
-    found
+    LIMITS.iter().flat_map(|limit| limit.keep_outs(job, layout, face, given)).collect()
 }

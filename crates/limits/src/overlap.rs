@@ -1,39 +1,24 @@
-//! No module lies on another one. Modules of one block can't: a block's reveal is never below zero and rows shift only along
-//! themselves. So it is blocks that stay which are in the way, row by row, reveals and all.
+//! No module lies on another one. Blocks that stay are in the way, row by row, reveals and all. Modules of one block are for
+//! whoever lays that block: a shift within a row may put one on the next, which the check tells.
 //!
 //! Source: geometry.
 
-use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::keep_out::{Against, KeepOut, Shape};
 use crate::registry::{Limit, nothing_missing};
 use crate::site::Site;
-use chalkcourse_geometry::{Convex, Rect, dvec2};
-use chalkcourse_layout::{PlacedBlock, Run};
+use chalkcourse_geometry::Convex;
+use chalkcourse_layout::PlacedBlock;
 
-pub(crate) const LIMIT: Limit = Limit { code: "overlap", missing: nothing_missing, keep_outs };
+pub(crate) const LIMIT: Limit = Limit { code: "overlap", missing: nothing_missing, gives };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
-    found.extend(site.standing().map(|block| around(LIMIT.code, block, 0.0)));
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    found.extend(site.standing().map(|block| around(LIMIT.code, block)));
 }
 
-/// What stays so far off a block.
-pub(crate) fn around(rule: &'static str, block: &PlacedBlock, reach: f64) -> KeepOut {
-    KeepOut {
-        rule,
-        against: Against::Block(block.id),
-        shape: Shape::Pieces(rows(block)),
-        reach,
-        metric: Metric::OnSlope,
-        held: Held::Module,
-        asked: reach,
-        edges: Vec::new(),
-    }
-}
-
-/// The rows of a block, each without a break.
-fn rows(block: &PlacedBlock) -> Vec<Convex> {
-    let high = block.modules.first().map_or(0.0, |module| module.rect.size().y);
-    let row = |run: &Run| Rect { min: run.from, max: run.to + dvec2(0.0, high) };
-    block.strings.iter().map(|run| Convex::rect(&row(run))).collect()
+/// What keeps modules off a block.
+pub(crate) fn around(rule: &'static str, block: &PlacedBlock) -> KeepOut {
+    let rows = block.stretches().map(|(_, row)| Convex::rect(&row)).collect();
+    KeepOut::of(rule, Against::Block(block.id), Shape::Pieces(rows))
 }
 
 #[cfg(test)]

@@ -4,23 +4,19 @@
 //! is for a whole layout to say; one that was chosen keeps modules off as any limit does.
 
 use crate::fire::exempt;
-use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::keep_out::{Against, By, KeepOut, Shape};
 use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::Convex;
 
-pub(crate) const LIMIT: Limit = Limit { code: "fire-plane-path", missing: exempt, keep_outs };
+pub(crate) const LIMIT: Limit = Limit { code: "fire-plane-path", missing: exempt, gives };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
-    found.extend(site.given.kept.iter().map(|kept| KeepOut {
-        rule: LIMIT.code,
-        against: Against::Pathway,
-        shape: Shape::Pieces(vec![Convex::rect(kept)]),
-        reach: 0.0,
-        metric: Metric::OnSlope,
-        held: Held::Module,
-        asked: kept.size().x,
-        edges: Vec::new(),
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+    let Some(fire) = site.job.rule_book.fire_access.as_ref() else { return };
+    found.extend(site.given.kept.iter().map(|kept| {
+        let shape = Shape::Pieces(vec![Convex::rect(kept)]);
+        let by = By::Source(fire.path_width.source.clone());
+        KeepOut { asked: kept.size().x, ..KeepOut::of(LIMIT.code, Against::Pathway, shape).by(by) }
     }));
 }
 

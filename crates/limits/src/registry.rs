@@ -1,3 +1,4 @@
+use crate::given::Given;
 use crate::keep_out::KeepOut;
 use crate::off::Off;
 use crate::site::Site;
@@ -5,6 +6,7 @@ use crate::{
     base_rail, between_blocks, border, clearance, fire, flashing, overlap, pathway, ridge_course, setback,
 };
 use chalkcourse_job::Resolved;
+use chalkcourse_layout::Layout;
 
 /// One limit on where a module may stand.
 pub struct Limit {
@@ -13,7 +15,7 @@ pub struct Limit {
     /// Why it gives nothing for a job, where a measurement, a section of the book or a site's exemption says so.
     pub(crate) missing: fn(&Resolved) -> Option<Off>,
     /// What it keeps modules off on a face.
-    pub(crate) keep_outs: fn(&Site<'_>, &mut Vec<KeepOut>),
+    pub(crate) gives: fn(&Site<'_>, &mut Vec<KeepOut>),
 }
 
 /// All limits.
@@ -40,11 +42,28 @@ impl Limit {
         }
         (self.missing)(job)
     }
+
+    /// What it keeps modules off on a face, by its index; none while it is off, and on a face without a sound outline.
+    pub fn keep_outs(&self, job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
+        let mut found = Vec::new();
+        if self.off(job).is_none()
+            && let Some(site) = Site::of(job, layout, face, given)
+        {
+            (self.gives)(&site, &mut found);
+            found.retain(|keep_out| !keep_out.is_bare_line());
+        }
+        found
+    }
+}
+
+/// The limit of a rule; `None` for a rule that is no limit on one module.
+pub fn limit(code: &str) -> Option<&'static Limit> {
+    LIMITS.iter().find(|limit| limit.code == code).copied()
 }
 
 /// Why the limit of a rule gives nothing for a job; `None` when it is on, and for a rule that is no limit on one module.
 pub fn off(job: &Resolved, code: &str) -> Option<Off> {
-    LIMITS.iter().find(|limit| limit.code == code)?.off(job)
+    limit(code)?.off(job)
 }
 
 /// Nothing is ever missing.

@@ -4,42 +4,36 @@
 //! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
 //! flashing to the ridge, and counted in courses of the face's exposure.
 
-use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::keep_out::{By, KeepOut, Shape};
 use crate::registry::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, dvec2};
 use chalkcourse_job::Resolved;
 
-pub(crate) const LIMIT: Limit = Limit { code: "ridge-course", missing: nothing_missing, keep_outs };
+pub(crate) const LIMIT: Limit = Limit { code: "ridge-course", missing: nothing_missing, gives };
 
 /// How many full courses are left below a ridge: 0 where that is not asked.
 pub fn courses_asked(job: &Resolved) -> u32 {
     if LIMIT.off(job).is_none() { job.rule_book.courses_to_ridge.value } else { 0 }
 }
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let exposure = site.placed.courses.exposure;
     // Without courses there is nothing to count.
     if exposure.is_nan() || exposure <= 0.0 {
         return;
     }
-    let asked = f64::from(site.job.rule_book.courses_to_ridge.value) * exposure;
+    let limit = &site.job.rule_book.courses_to_ridge;
+    let asked = f64::from(limit.value) * exposure;
     let down = dvec2(0.0, -(asked + site.job.kit.flashing.head.metres()));
     let below = |span: &EdgeSpan| {
         let (a, b) = span.frame;
         Convex::around([a, b, a + down, b + down])
     };
     for side in site.sides_with(|span| span.kind == EdgeKind::Ridge) {
-        found.push(KeepOut {
-            rule: LIMIT.code,
-            against: side.against(),
-            shape: Shape::Pieces(side.spans.iter().filter_map(|(_, span)| below(span)).collect()),
-            reach: 0.0,
-            metric: Metric::OnSlope,
-            held: Held::Module,
-            asked,
-            edges: side.edges(),
-        });
+        let shape = Shape::Pieces(side.spans.iter().filter_map(|(_, span)| below(span)).collect());
+        let by = By::Source(limit.source.clone());
+        found.push(KeepOut { shape, asked, ..side.keep_out(LIMIT.code, 0.0).by(by) });
     }
 }
 

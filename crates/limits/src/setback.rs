@@ -2,31 +2,24 @@
 //!
 //! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
 
-use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::keep_out::{By, KeepOut};
 use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
+use chalkcourse_geometry::Length;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "setback",
-    missing: |job| job.rule_book.setbacks.is_empty().then_some(Off::NotInBook),
-    keep_outs,
+    missing: |job| job.rule_book.setbacks.is_empty().then_some(Off::NoSetbacks),
+    gives,
 };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for side in site.sides() {
-        let setback = site.job.rule_book.setback(side.kind).metres();
-        if setback > 0.0 {
-            found.push(KeepOut {
-                rule: LIMIT.code,
-                against: side.against(),
-                shape: Shape::Pieces(side.segments()),
-                reach: setback,
-                metric: Metric::OnSlope,
-                held: Held::Module,
-                asked: setback,
-                edges: side.edges(),
-            });
+        let Some(limit) = site.job.rule_book.setbacks.get(&side.kind) else { continue };
+        if limit.value > Length::ZERO {
+            let by = By::Source(limit.source.clone());
+            found.push(side.keep_out(LIMIT.code, limit.value.metres()).by(by));
         }
     }
 }
@@ -75,6 +68,6 @@ mod tests {
         assert_eq!((off(&job, "setback"), of(&job, "setback")), (Some(Off::Switched), Vec::new()));
         let mut job = gable();
         book(&mut job).setbacks.clear();
-        assert_eq!(off(&job, "setback"), Some(Off::NotInBook));
+        assert_eq!(off(&job, "setback"), Some(Off::NoSetbacks));
     }
 }

@@ -1,8 +1,8 @@
 //! What the limits read of one face.
 
 use crate::given::Given;
-use crate::keep_out::Against;
-use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace};
+use crate::keep_out::{Against, KeepOut, Metric, Shape};
+use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace, SideId};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
 
@@ -19,6 +19,9 @@ pub(crate) struct Site<'a> {
 /// The stretches of one side that have one kind, or of one hole: that is one thing in the way, not one for each of its sides.
 pub(crate) struct Side<'a> {
     pub(crate) kind: EdgeKind,
+    /// The number of the side, or the least of a hole.
+    id: SideId,
+    is_hole: bool,
     /// With their places among the edges of the face.
     pub(crate) spans: Vec<(usize, &'a EdgeSpan)>,
 }
@@ -43,7 +46,11 @@ impl<'a> Site<'a> {
                 |side: &&mut Side<'_>| side.spans.first().is_some_and(|(_, own)| key(own) == key(span));
             match sides.iter_mut().find(same) {
                 Some(side) => side.spans.push((index, span)),
-                None => sides.push(Side { kind: span.kind, spans: vec![(index, span)] }),
+                None => {
+                    let is_hole = span.ring > 0;
+                    let id = if is_hole { self.face.ring_id(span.ring).unwrap_or(span.id) } else { span.id };
+                    sides.push(Side { kind: span.kind, id, is_hole, spans: vec![(index, span)] });
+                }
             }
         }
         sides
@@ -62,23 +69,29 @@ impl<'a> Site<'a> {
 
     /// Whether modules lie, or are to come, on the face beyond a stretch of the border.
     pub(crate) fn covered_beyond(&self, span: &EdgeSpan) -> bool {
-        span.neighbour
-            .is_some_and(|beyond| self.given.covered.get(beyond.face).is_some_and(|&covered| covered))
+        self.given.covered_beyond(span)
+    }
+
+    /// Measured level, as on a plan.
+    pub(crate) fn in_plan(&self) -> Metric {
+        Metric::InPlan { slope_factor: self.face.plane.pitch.slope_factor() }
     }
 }
 
 impl Side<'_> {
+    /// So much room beside its line, metres on the slope.
+    pub(crate) fn keep_out(&self, rule: &'static str, reach: f64) -> KeepOut {
+        let shape = Shape::Pieces(self.segments());
+        KeepOut { edges: self.edges(), ..KeepOut::of(rule, self.against(), shape).reaching(reach) }
+    }
+
     pub(crate) fn against(&self) -> Against {
-        let ids = self.spans.iter().map(|(_, span)| span.id);
-        match (self.spans.first(), ids.min()) {
-            (Some((_, span)), Some(side)) if span.ring == 0 => Against::Side { side, kind: self.kind },
-            (_, Some(side)) => Against::Hole { side, kind: self.kind },
-            _ => Against::Border,
-        }
+        let (side, kind) = (self.id, self.kind);
+        if self.is_hole { Against::Hole { side, kind } } else { Against::Side { side, kind } }
     }
 
     /// The stretches as segments in the frame of the face.
-    pub(crate) fn segments(&self) -> Vec<Convex> {
+    fn segments(&self) -> Vec<Convex> {
         self.spans.iter().map(|(_, span)| Convex::segment(span.frame.0, span.frame.1)).collect()
     }
 

@@ -198,7 +198,8 @@ impl What {
                 "the fire service's room beside the {kind}",
                 "el espacio de los bomberos junto a {kind}"
             ),
-            _ => pick("the edge of the face", "el borde del faldón").to_owned(),
+            "off-face" => pick("the edge of the face", "el borde del faldón").to_owned(),
+            _ => tell!("the room beside the {kind}", "el espacio junto a {kind}"),
         }
     }
 }

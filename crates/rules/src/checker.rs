@@ -7,7 +7,7 @@
 use crate::finding::Finding;
 use crate::fire::pathway;
 use crate::registry::{RULES, Rule, Run};
-use crate::view::{BesideView, ModulesBeyond, PenetrationView, Planes, Snapshot};
+use crate::view::{BesideView, Beyond, KeptOff, PenetrationView, Planes, Snapshot};
 use crate::waivers;
 use crate::wind::Conditions;
 use chalkcourse_geometry::{Roof, RoofFace, Units};
@@ -56,8 +56,8 @@ type Found = Option<(Also, Vec<Finding>)>;
 #[derive(Clone, Debug, PartialEq)]
 enum Also {
     Nothing,
-    Share(f64),
-    Beyond(ModulesBeyond),
+    KeptOff(KeptOff),
+    KeptOffAndShare(KeptOff, f64),
     Wind(Conditions),
     /// The numbers of the faces beside one.
     Beside(Vec<u64>),
@@ -91,6 +91,9 @@ struct KeptFace {
     /// Changes with the ground and the blocks.
     number: u64,
     found: Vec<Found>,
+    /// What its limits keep modules off, a rule each once somebody asked; and what that follows from beside the ground.
+    kept_off: Vec<Option<KeptOff>>,
+    beyond: Option<Beyond>,
     /// Its pathways, and the numbers of the planes beside it with which they were found.
     planes: Option<(Vec<u64>, Planes)>,
 }
@@ -197,6 +200,8 @@ impl Checker {
                 blocks: Vec::new(),
                 number: 0,
                 found: nothing_found(),
+                kept_off: vec![None; RULES.len()],
+                beyond: None,
                 planes: None,
             };
             match kept.faces.get_mut(index) {
@@ -209,6 +214,13 @@ impl Checker {
             kept.drawn_found = nothing_found();
         }
         kept.roof = Arc::clone(&layout.roof);
+        for (there, on_roof) in kept.faces.iter_mut().zip(&layout.roof.faces) {
+            let beyond = Some(snapshot.beyond(on_roof));
+            if there.beyond != beyond {
+                there.beyond = beyond;
+                there.kept_off.fill(None);
+            }
+        }
         self.renew_blocks(kept, snapshot);
         self.renew_penetrations(kept, job, layout);
     }
@@ -325,17 +337,21 @@ impl Checker {
                     once(slot, on, Also::Nothing, &mut |found| run(view, found));
                 }
             }
-            Run::BlockAndShare(run) => {
+            Run::KeptOff(run) => {
                 for view in snapshot.blocks() {
-                    let ((slot, on), share) = (kept.block(view.laid.block.id, at), snapshot.share());
-                    once(slot, on, Also::Share(share), &mut |found| run(view, share, found));
+                    let kept_off = kept.kept_off(snapshot, rule, at, view.laid.placed.face);
+                    let (slot, on) = kept.block(view.laid.block.id, at);
+                    once(slot, on, Also::KeptOff(kept_off.clone()), &mut |found| {
+                        run(view, &kept_off.0, found);
+                    });
                 }
             }
-            Run::BlockAndBeyond(run) => {
+            Run::KeptOffAndShare(run) => {
                 for view in snapshot.blocks() {
-                    let (slot, on) = kept.block(view.laid.block.id, at);
-                    let beyond = snapshot.modules_beyond(view.laid.face);
-                    once(slot, on, Also::Beyond(beyond.clone()), &mut |found| run(view, &beyond, found));
+                    let kept_off = kept.kept_off(snapshot, rule, at, view.laid.placed.face);
+                    let ((slot, on), share) = (kept.block(view.laid.block.id, at), snapshot.share());
+                    let also = Also::KeptOffAndShare(kept_off.clone(), share);
+                    once(slot, on, also, &mut |found| run(view, &kept_off.0, share, found));
                 }
             }
             Run::BlockInWind(run) => {
@@ -383,6 +399,14 @@ impl Kept {
     /// What a rule found for a block.
     fn block(&mut self, id: BlockId, rule: usize) -> (Option<&mut Found>, Unit) {
         (self.blocks.get_mut(&id).and_then(|block| block.found.get_mut(rule)), Unit::Block(id))
+    }
+
+    /// What the limit of a rule keeps modules off on a face, made once for all blocks there and for as long as what it follows
+    /// from is as it was.
+    fn kept_off(&mut self, snapshot: &Snapshot<'_>, rule: &Rule, at: usize, face: usize) -> KeptOff {
+        let slot = self.faces.get_mut(face).and_then(|face| face.kept_off.get_mut(at));
+        let make = || snapshot.kept_off(rule.code, face);
+        slot.map_or_else(make, |slot| slot.get_or_insert_with(make).clone())
     }
 
     /// Whether what every rule reads is as it was.

@@ -1,59 +1,14 @@
 //! The least move that clears a block of what is in its way.
 //!
-//! A rectangle that moves along a line is too near to a convex thing during one stretch of the move. The
-//! stretches of all rows against all pieces of the thing are known exactly, and the least move is the first that
-//! lies in none of them.
+//! During which stretches of a straight move a block is too near to a keep-out is known exactly; the least move is the first
+//! place that lies in none of them.
 
+use crate::view::Laid;
 use crate::{Candidate, Change};
-use chalkcourse_geometry::{Convex, DVec2, Moves, Polygon, Rect, Units, signed_area};
+use chalkcourse_geometry::fit::Part;
+use chalkcourse_geometry::{Convex, DVec2, Units};
 use chalkcourse_job::{Block, Edit};
-
-/// A direction on a face, seen by a person who stands at the eave and looks up the slope.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Way {
-    Left,
-    Right,
-    Up,
-    Down,
-}
-
-impl Way {
-    pub(crate) const ALL: [Self; 4] = [Self::Left, Self::Right, Self::Up, Self::Down];
-
-    /// In the face's frame.
-    pub(crate) fn unit(self) -> DVec2 {
-        match self {
-            Self::Left => DVec2::NEG_X,
-            Self::Right => DVec2::X,
-            Self::Up => DVec2::Y,
-            Self::Down => DVec2::NEG_Y,
-        }
-    }
-}
-
-/// A convex thing and how far modules stay from it.
-pub(crate) struct Obstacle {
-    /// What it is.
-    pub(crate) piece: Convex,
-    /// Metres to stay away.
-    pub(crate) reach: f64,
-}
-
-/// A move of a block in the frame of its face, metres.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) struct Move {
-    /// Which way.
-    pub(crate) way: Way,
-    /// How far; a whole number of steps.
-    pub(crate) by: f64,
-}
-
-impl Move {
-    /// The candidate that moves a block so.
-    pub(crate) fn of(self, block: &Block) -> Candidate {
-        moved(block, self.way.unit() * self.by)
-    }
-}
+use chalkcourse_limits::{Against, KeepOut, Shape};
 
 /// The candidate that moves a block.
 pub(crate) fn moved(block: &Block, by: DVec2) -> Candidate {
@@ -62,7 +17,7 @@ pub(crate) fn moved(block: &Block, by: DVec2) -> Candidate {
 }
 
 /// A move is shown to a sixteenth of an inch or a millimetre, and rounded up to it, so that what is shown clears.
-pub(crate) fn step(units: Units) -> f64 {
+fn step(units: Units) -> f64 {
     match units {
         Units::FeetInches => 0.0254 / 16.0,
         Units::Metric => 0.001,
@@ -70,108 +25,154 @@ pub(crate) fn step(units: Units) -> f64 {
 }
 
 /// A length rounded up to whole steps.
-pub(crate) fn round_up(length: f64, units: Units) -> f64 {
+fn round_up(length: f64, units: Units) -> f64 {
     let step = step(units);
     (length / step - 1e-6).ceil() * step
 }
 
 /// More rows times pieces than this are taken together as their bounds: a move that clears the bounds clears them.
 const MOST_PAIRS: usize = 1_024;
+/// Of places along the eave from which a way up or down is looked for, the nearest so many.
+const MOST_TURNS: usize = 16;
+
+/// The least move along the eave or up the slope, or else along both, after which a block clears some keep-outs.
+pub(crate) fn clear_of(laid: &Laid<'_>, keep_outs: &[&KeepOut], units: Units) -> Option<Candidate> {
+    let inward = keep_outs.first().and_then(|keep_out| inward(laid, keep_out));
+    let apart = keep_outs.iter().flat_map(|keep_out| side_by_side(keep_out)).collect();
+    let by = Clearing { rows: rows_of(laid, keep_outs), keep_outs, apart, inward, units }.least()?;
+    Some(moved(laid.block, by))
+}
+
+/// A border as its sides: what crosses two of them may clear each at a place of its own.
+fn side_by_side(keep_out: &KeepOut) -> Vec<KeepOut> {
+    let side = |a, b| {
+        let shape = Shape::Pieces(vec![Convex::segment(a, b)]);
+        KeepOut { shape, ..keep_out.clone() }
+    };
+    match &keep_out.shape {
+        Shape::Outside(inside) => inside.sides().map(|(_, _, a, b)| side(a, b)).collect(),
+        Shape::Pieces(_) => vec![keep_out.clone()],
+    }
+}
+
+/// Into the face from a side of it, since over the edge and away is no way to keep off it; around a hole is one.
+fn inward(laid: &Laid<'_>, keep_out: &KeepOut) -> Option<DVec2> {
+    let span = laid.face.edges.get(*keep_out.edges.first()?)?;
+    matches!(keep_out.against, Against::Side { .. }).then(|| span.inward())
+}
 
 /// Rows of a block, or their bounds when there are too many to look at one by one.
-pub(crate) fn rows_or_bounds(rows: &[Rect], pieces: usize) -> Vec<Rect> {
-    if rows.len().saturating_mul(pieces.max(1)) <= MOST_PAIRS {
-        return rows.to_vec();
-    }
-    rows.iter().copied().reduce(|a, b| a.union(&b)).into_iter().collect()
-}
-
-/// The least move along one of some ways after which no row is too near to any obstacle.
-pub(crate) fn least_move(rows: &[Rect], obstacles: &[Obstacle], ways: &[Way], units: Units) -> Option<Move> {
-    let rows = rows_or_bounds(rows, obstacles.len());
-    let moves: Vec<(Moves, f64)> =
-        rows.iter().flat_map(|row| obstacles.iter().map(|o| (o.piece.moves_of(row), o.reach))).collect();
-    ways.iter()
-        .map(|&way| {
-            let stretches =
-                moves.iter().filter_map(|(moves, reach)| moves.too_near_along(*reach, way.unit()));
-            Move { way, by: first_free(stretches.collect(), units) }
-        })
-        .min_by(|a, b| a.by.total_cmp(&b.by))
-}
-
-/// The first whole number of steps that lies in none of some stretches.
-pub(crate) fn first_free(mut stretches: Vec<(f64, f64)>, units: Units) -> f64 {
-    stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let mut at = 0.0;
-    for (from, to) in stretches {
-        if from < at + 1e-9 && to > at + 1e-9 {
-            at = round_up(to, units);
-        }
-    }
-    at
-}
-
-/// A shape as convex pieces: itself, or its triangles.
-pub(crate) fn convex_pieces(shape: &Polygon) -> Vec<Convex> {
-    let corners = &shape.outer;
-    let turn = signed_area(corners).signum();
-    let convex = (0..corners.len()).all(|i| {
-        let (a, b, c) = (corners[i], corners[(i + 1) % corners.len()], corners[(i + 2) % corners.len()]);
-        (b - a).perp_dot(c - b) * turn >= -1e-12
+fn rows_of(laid: &Laid<'_>, keep_outs: &[&KeepOut]) -> Vec<Part> {
+    let rows: Vec<Part> = laid.rows().collect();
+    let pieces = keep_outs.iter().map(|keep_out| match &keep_out.shape {
+        Shape::Pieces(pieces) => pieces.len(),
+        Shape::Outside(shape) => shape.sides().count() * 4,
     });
-    if convex && shape.holes.is_empty() {
-        return Convex::around(corners.iter().copied()).into_iter().collect();
+    if rows.len().saturating_mul(pieces.sum::<usize>().max(1)) <= MOST_PAIRS {
+        rows
+    } else {
+        vec![laid.whole()]
     }
-    // An outline as taped may fold over itself; then what it covers is anyone's guess, and its hull is the safe one.
-    let triangles = if shape.defects(1e-6).is_empty() { shape.triangles() } else { Vec::new() };
-    if triangles.is_empty() {
-        return Convex::around(corners.iter().copied()).into_iter().collect();
+}
+
+/// Rows that are to come to clear keep-outs.
+struct Clearing<'a> {
+    rows: Vec<Part>,
+    keep_outs: &'a [&'a KeepOut],
+    /// The same, borders as their sides.
+    apart: Vec<KeepOut>,
+    /// A move goes this way at least a little, where that is said.
+    inward: Option<DVec2>,
+    units: Units,
+}
+
+impl Clearing<'_> {
+    fn least(&self) -> Option<DVec2> {
+        let straight = [DVec2::X, DVec2::Y].into_iter().filter_map(|axis| {
+            let by = axis * self.along(axis, DVec2::ZERO)?;
+            (by != DVec2::ZERO).then_some(by)
+        });
+        let least = |a: &DVec2, b: &DVec2| a.length().total_cmp(&b.length());
+        straight.min_by(least).or_else(|| {
+            let (stops, _) = self.stops(DVec2::X, DVec2::ZERO);
+            let turned = stops.into_iter().take(MOST_TURNS).filter_map(|u| {
+                let aside = DVec2::X * u;
+                Some(aside + DVec2::Y * self.along(DVec2::Y, aside)?)
+            });
+            turned.filter(|by| *by != DVec2::ZERO).min_by(least)
+        })
     }
-    triangles.into_iter().filter_map(Convex::around).collect()
+
+    /// The least move along an axis, from `start`, in whole steps.
+    fn along(&self, axis: DVec2, start: DVec2) -> Option<f64> {
+        let (stops, stretches) = self.stops(axis, start);
+        stops.into_iter().find(|&by| {
+            let goes_in = self.inward.is_none_or(|inward| (start + axis * by).dot(inward) > 0.01 * by.abs());
+            goes_in
+                && !stretches.iter().any(|&(low, high)| low < by - 1e-9 && by + 1e-9 < high)
+                && self.on_the_face(start + axis * by)
+        })
+    }
+
+    /// Where something stops being too near, the nearest first; and the stretches in which it is.
+    fn stops(&self, axis: DVec2, start: DVec2) -> (Vec<f64>, Vec<(f64, f64)>) {
+        let rows = self.moved(start);
+        let stretches: Vec<(f64, f64)> =
+            self.apart.iter().flat_map(|keep_out| keep_out.too_near_along(&rows, axis)).collect();
+        let ends = |&(low, high): &(f64, f64)| [-round_up(-low, self.units), round_up(high, self.units)];
+        let mut stops: Vec<f64> = stretches.iter().flat_map(ends).chain([0.0]).collect();
+        stops.sort_by(|a, b| a.abs().total_cmp(&b.abs()).then(a.total_cmp(b)));
+        stops.dedup();
+        (stops, stretches)
+    }
+
+    fn moved(&self, by: DVec2) -> Vec<Part> {
+        self.rows.iter().map(|row| Part { rect: row.rect.moved(by), ..*row }).collect()
+    }
+
+    /// A border is crossed going out as well as going in.
+    fn on_the_face(&self, by: DVec2) -> bool {
+        let mut borders = self.keep_outs.iter().filter(|it| matches!(it.shape, Shape::Outside(_)));
+        borders.all(|border| self.moved(by).iter().all(|row| border.clears(row)))
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use chalkcourse_geometry::dvec2;
+    use crate::testing::{all, block, gable_job, vent};
+    use chalkcourse_geometry::Length;
     use proptest::prelude::*;
 
     #[test]
-    fn stretches_join_and_leave_gaps() {
-        let free = |s: &[(f64, f64)]| first_free(s.to_vec(), Units::Metric);
-        assert_eq!(free(&[]), 0.0);
-        assert_eq!(free(&[(-1.0, 0.5)]), 0.5);
-        assert_eq!(free(&[(0.4, 2.0), (-1.0, 0.5)]), 2.0);
-        assert_eq!(free(&[(-1.0, 0.5), (0.6, 2.0)]), 0.5);
-        assert_eq!(free(&[(-1.0, 0.0), (0.6, 2.0)]), 0.0);
-    }
-
-    #[test]
-    fn a_move_is_whole_sixteenths_and_enough() {
-        let inch = 0.0254;
-        let row = [Rect::at(dvec2(4.5 * inch, 0.0), dvec2(40.0 * inch, 20.0 * inch))];
-        let edge = Obstacle { piece: Convex::segment(dvec2(0.0, -9.0), dvec2(0.0, 9.0)), reach: 12.0 * inch };
-        let it = least_move(&row, &[edge], &[Way::Right], Units::FeetInches).unwrap();
-        assert!((it.by - 7.5 * inch).abs() < 1e-12, "{it:?}");
+    fn whole_steps() {
+        assert!((round_up(7.49 * 0.0254, Units::FeetInches) - 7.5 * 0.0254).abs() < 1e-12);
+        assert!((round_up(0.2051, Units::Metric) - 0.206).abs() < 1e-12);
+        assert_eq!(round_up(0.0, Units::Metric), 0.0);
     }
 
     proptest! {
-        /// The distance after the least move is what was asked, by the independent measure, and a step less is not.
+        /// After the least move there is no finding, and after half of it along any axis there is one.
         #[test]
-        fn the_least_move_is_least(
-            (u, v) in (-1.5..1.5f64, -1.5..1.5f64), (x, y) in (-2.0..2.0f64, -2.0..2.0f64), reach in 0.0..0.6f64,
-            way in 0..4usize,
-        ) {
-            let row = Rect::at(dvec2(-0.8, -0.5), dvec2(1.6, 1.0));
-            let (a, b) = (dvec2(u, v), dvec2(x, y));
-            prop_assume!(row.distance_to_segment(a, b) < reach - 1e-3);
-            let way = Way::ALL[way];
-            let obstacle = Obstacle { piece: Convex::segment(a, b), reach };
-            let it = least_move(&[row], &[obstacle], &[way], Units::Metric).unwrap();
-            let after = |by: f64| row.moved(way.unit() * by).distance_to_segment(a, b);
-            prop_assert!(after(it.by) >= reach - 1e-5, "{} < {reach}", after(it.by));
-            prop_assert!(after(it.by - 0.0011) < reach);
+        fn the_least_move_is_least((u, v) in (3.0..7.0f64, 1.0..3.5f64), clearance in 1.0..20.0f64) {
+            let mut job = gable_job();
+            job.units = Units::Metric;
+            job.blocks = vec![block(3, 1, (4.0, 2.0), 1, 1)];
+            job.penetrations = vec![vent(5, u, v)];
+            job.penetrations[0].clearance = Some(Length::from_inches(clearance));
+            let near = |job: &chalkcourse_job::Resolved| all(job).into_iter().find(|f| f.rule == "clearance");
+            let Some(found) = near(&job) else { return Ok(()) };
+            let Some(Change::Move(_, by)) = found.candidate.map(|candidate| candidate.change) else { panic!() };
+            let after = |by: DVec2| {
+                let mut moved = job.clone();
+                moved.blocks[0].at += by;
+                near(&moved).is_some()
+            };
+            prop_assert!(!after(by), "{by} is not enough");
+            for axis in [DVec2::X, DVec2::NEG_X, DVec2::Y, DVec2::NEG_Y] {
+                let half = axis * (by.length() / 2.0 - 0.001);
+                prop_assert!(by.length() < 0.01 || after(half), "half of {by} is enough along {axis}");
+            }
         }
     }
 }

@@ -3,6 +3,7 @@ use crate::wind::{Figure, Refused, Zone};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{EdgeKind, Length};
 use chalkcourse_job::{BlockId, FaceId, Missing, Waiver};
+use chalkcourse_limits::Against;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -55,6 +56,13 @@ pub enum Facts {
     },
     /// A penetration comes through no face.
     NoHome,
+    /// What a person decided or measured for sides of a face that are gone.
+    LostSides {
+        /// Kinds of sides that were overruled.
+        overrules: usize,
+        /// Whether a tape measured such sides.
+        taped: bool,
+    },
 
     /// A block lies on no sound face.
     NoDeck(NoDeck),
@@ -75,6 +83,17 @@ pub enum Facts {
         block: BlockId,
         /// The other.
         other: BlockId,
+    },
+    /// Modules of a block lie on one another.
+    OverlapWithin {
+        /// How many lie on the one before.
+        modules: usize,
+    },
+    /// Modules are too near to something that a limit without words of its own keeps them off.
+    TooNear {
+        /// What.
+        #[serde(skip)]
+        against: Against,
     },
     /// Modules are nearer to an edge than its setback.
     Setback {

@@ -17,6 +17,7 @@
 
 mod array;
 mod authority;
+mod by_limit;
 mod candidate;
 mod checker;
 mod clear;
@@ -45,7 +46,9 @@ pub use finding::{Finding, Place, Severity};
 pub use fire::pathway::{Pathway, blocks_a_path, pathways};
 pub use registry::{RULES, Rule};
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};
-pub use why_not::{Exemption, Section, Unknown, WhyNot};
+pub use why_not::{Section, Unknown, WhyNot};
+
+pub use chalkcourse_limits::{Against, Exemption};
 
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;

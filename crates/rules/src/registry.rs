@@ -1,10 +1,10 @@
 use crate::sketch::Stroke;
-use crate::view::{
-    BesideView, BlockView, DrawnView, FaceView, GroundView, ModulesBeyond, PenetrationView, WholeView,
-};
+use crate::view::{BesideView, BlockView, DrawnView, FaceView, GroundView, PenetrationView, WholeView};
 use crate::wind::Conditions;
-use crate::{Authority, Finding, WhyNot, array, fire, roof, roofing, wind};
+use crate::{Authority, Finding, WhyNot, array, by_limit, fire, roof, roofing, wind};
 use chalkcourse_job::Resolved;
+use chalkcourse_limits::{KeepOut, LIMITS};
+use std::sync::LazyLock;
 
 /// One rule. Its words are in crate `telling`, under its code.
 pub struct Rule {
@@ -14,7 +14,8 @@ pub struct Rule {
     pub sketch: &'static [Stroke],
     /// By whose word, for a job with its kit and book.
     pub(crate) source: fn(&Resolved) -> Authority,
-    /// Why it can't be checked for a job, where a measurement or a section of the book is missing.
+    /// Why it can't be checked for a job, where a measurement or a section of the book is missing; for the rule of a limit,
+    /// what beside the limit.
     pub(crate) missing: fn(&Resolved) -> Option<WhyNot>,
     pub(crate) run: Run,
 }
@@ -37,24 +38,35 @@ pub(crate) enum Run {
     Beside(fn(BesideView<'_>, Found<'_>)),
     /// One block with its face.
     Block(fn(BlockView<'_>, Found<'_>)),
-    /// One block, and the share of the roof that the array covers.
-    BlockAndShare(fn(BlockView<'_>, f64, Found<'_>)),
-    /// One block, and where modules lie beyond the edges of its face.
-    BlockAndBeyond(fn(BlockView<'_>, &ModulesBeyond, Found<'_>)),
+    /// One block, and what the limit of the rule keeps modules off on its face.
+    KeptOff(fn(BlockView<'_>, &[KeepOut], Found<'_>)),
+    /// The same, and the share of the roof that the array covers.
+    KeptOffAndShare(fn(BlockView<'_>, &[KeepOut], f64, Found<'_>)),
     /// One block, and what the wind on the roof follows from, where that is known.
     BlockInWind(fn(BlockView<'_>, &Conditions, Found<'_>)),
     /// One penetration, and the faces as drawn.
     Penetration(fn(PenetrationView<'_>, Found<'_>)),
 }
 
-/// All rules, in the order in which findings of one weight are listed.
-pub const RULES: &[&Rule] = &[
+/// All rules, in the order in which findings of one weight are listed: those with a file of their own, then one for each other
+/// limit.
+pub static RULES: LazyLock<Vec<&'static Rule>> = LazyLock::new(|| {
+    let own = |code: &str| OWN.iter().any(|rule| rule.code == code);
+    OWN.iter().copied().chain(BY_LIMIT.iter().filter(|rule| !own(rule.code))).collect()
+});
+
+/// The rule that each limit would have without a file of its own.
+static BY_LIMIT: LazyLock<Vec<Rule>> =
+    LazyLock::new(|| LIMITS.iter().map(|limit| by_limit::rule(limit)).collect());
+
+const OWN: &[&Rule] = &[
     &roof::part::RULE,
     &roof::outline::RULE,
     &roof::height_gap::RULE,
     &roof::near_miss::RULE,
     &roof::counted_twice::RULE,
     &roof::no_home::RULE,
+    &roof::lost::RULE,
     &array::no_deck::RULE,
     &array::pitch::RULE,
     &array::off_face::RULE,
@@ -100,6 +112,6 @@ impl Rule {
         if job.rule_book.off.contains(self.code) {
             return Some(WhyNot::Off);
         }
-        (self.missing)(job)
+        chalkcourse_limits::off(job, self.code).map(WhyNot::from).or_else(|| (self.missing)(job))
     }
 }

@@ -102,6 +102,15 @@ pub(crate) fn inches(quantity: Quantity) -> f64 {
     }
 }
 
+/// Metres in two amounts of one kind.
+pub(crate) fn lengths(one: Quantity, other: Quantity) -> Option<(f64, f64)> {
+    match (one, other) {
+        (Quantity::Length(one), Quantity::Length(other))
+        | (Quantity::InPlan(one), Quantity::InPlan(other)) => Some((one.metres(), other.metres())),
+        _ => None,
+    }
+}
+
 /// So many inches were measured, and at least or at most so many are asked.
 #[track_caller]
 pub(crate) fn measures(finding: &Finding, measured: f64, asked: f64) {

@@ -5,11 +5,14 @@
 use crate::fire::opening::Opening;
 use crate::fire::pathway::{self, Pathway};
 use crate::wind::Conditions;
-use chalkcourse_geometry::{EdgeSpan, Rect, Roof, RoofFace, Units};
-use chalkcourse_job::{Block, BlockId, Face, FaceId, Kit, Penetration, Resolved, RuleBook, Site};
+use chalkcourse_geometry::fit::Part;
+use chalkcourse_geometry::{Rect, Roof, RoofFace, Units};
+use chalkcourse_job::{Block, BlockId, Cell, Face, FaceId, Kit, Penetration, Resolved, RuleBook, Site};
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
+use chalkcourse_limits::{Given, KeepOut, Share};
 use std::cell::OnceCell;
 use std::collections::HashMap;
+use std::sync::Arc;
 
 /// A job with its layout, and its blocks sorted by face.
 pub(crate) struct Snapshot<'a> {
@@ -25,6 +28,8 @@ pub(crate) struct Snapshot<'a> {
     planes: Vec<Planes>,
     /// The share of the plan roof area that the array covers, once somebody asked.
     share: OnceCell<f64>,
+    /// What keep-outs follow from beyond a face, without any block, once somebody asked.
+    given: OnceCell<Given>,
     wind: OnceCell<Option<Conditions>>,
 }
 
@@ -49,6 +54,45 @@ pub(crate) struct Laid<'a> {
     pub(crate) bounds: Rect,
     /// Each row of modules without a break as one rectangle.
     pub(crate) rows: Vec<Rect>,
+}
+
+impl Laid<'_> {
+    /// Its modules, as limits look at them.
+    pub(crate) fn modules(&self) -> impl Iterator<Item = (Cell, Part)> {
+        self.placed
+            .modules
+            .iter()
+            .map(|module| (module.cell, Part { rect: module.rect, lowest: module.cell.row == 0 }))
+    }
+
+    /// Its rows, each without a break, in the same way.
+    pub(crate) fn rows(&self) -> impl Iterator<Item = Part> {
+        self.placed.stretches().map(|(row, rect)| Part { rect, lowest: row == 0 })
+    }
+
+    /// All of it in one.
+    pub(crate) fn whole(&self) -> Part {
+        Part { rect: self.bounds, lowest: true }
+    }
+}
+
+/// What a limit keeps modules off on a face, whatever blocks lie there.
+#[derive(Clone, Debug)]
+pub(crate) struct KeptOff(pub(crate) Arc<[KeepOut]>);
+
+impl PartialEq for KeptOff {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.0, &other.0) || self.0 == other.0
+    }
+}
+
+/// What the keep-outs of a face follow from beside the face, what comes through it, and its blocks.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Beyond {
+    /// How much of the roof the array covers.
+    share: Share,
+    /// For each stretch of its border, whether modules lie beyond it.
+    covered: Vec<bool>,
 }
 
 /// Something that comes through a face.
@@ -129,6 +173,17 @@ impl<'s> FaceView<'s> {
         let snapshot = self.snapshot;
         let list = snapshot.on_face.get(self.index).map(Vec::as_slice).unwrap_or_default();
         list.iter().filter_map(move |&index| snapshot.blocks.get(index))
+    }
+
+    /// What a limit keeps modules off there, with each of its blocks in the way of the others.
+    pub(crate) fn keep_outs(&self, code: &str) -> Vec<KeepOut> {
+        let standing = self.laid().map(|laid| laid.block.id).collect();
+        self.snapshot.keep_outs(code, self.index, &Given { standing, ..self.snapshot.given().clone() })
+    }
+
+    /// The view of one of its blocks.
+    pub(crate) fn block(&self, laid: &'s Laid<'s>) -> BlockView<'s> {
+        BlockView { snapshot: self.snapshot, laid }
     }
 
     /// What was found out about its pathways.
@@ -214,17 +269,6 @@ impl<'s> WholeView<'s> {
     }
 }
 
-/// Which stretches of the edge of a block's face have modules beyond them.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct ModulesBeyond(Vec<bool>);
-
-impl ModulesBeyond {
-    /// The stretches of one of some kinds with modules beyond them.
-    pub(crate) fn spans<'s>(&self, face: &'s RoofFace) -> impl Iterator<Item = &'s EdgeSpan> {
-        face.edges.iter().zip(&self.0).filter_map(|(span, beyond)| beyond.then_some(span))
-    }
-}
-
 impl<'a> Snapshot<'a> {
     pub(crate) fn of(job: &'a Resolved, layout: &'a Layout) -> Self {
         let by_id: HashMap<BlockId, &Block> = job.blocks.iter().map(|block| (block.id, block)).collect();
@@ -239,7 +283,7 @@ impl<'a> Snapshot<'a> {
                     face,
                     on: layout.faces.get(placed.face)?,
                     bounds: placed.bounds?,
-                    rows: rows_of(placed),
+                    rows: placed.stretches().map(|(_, row)| row).collect(),
                 })
             })
             .collect();
@@ -262,6 +306,7 @@ impl<'a> Snapshot<'a> {
             layout,
             planes: layout.roof.faces.iter().map(|_| Planes::default()).collect(),
             share: OnceCell::new(),
+            given: OnceCell::new(),
             wind: OnceCell::new(),
             blocks,
             on_face,
@@ -308,25 +353,29 @@ impl<'a> Snapshot<'a> {
         self.wind.get_or_init(|| Conditions::of(self.job, self.layout)).as_ref()
     }
 
-    /// Where there are modules beyond the edges of a face.
-    pub(crate) fn modules_beyond(&self, face: &RoofFace) -> ModulesBeyond {
-        let beyond = |span: &EdgeSpan| {
-            span.neighbour.is_some_and(|n| self.on_face.get(n.face).is_some_and(|blocks| !blocks.is_empty()))
-        };
-        ModulesBeyond(face.edges.iter().map(beyond).collect())
+    fn given(&self) -> &Given {
+        self.given.get_or_init(|| Given { standing: Vec::new(), ..Given::as_laid(self.job, self.layout) })
+    }
+
+    /// What the keep-outs of a face follow from beside itself and its blocks.
+    pub(crate) fn beyond(&self, face: &RoofFace) -> Beyond {
+        let given = self.given();
+        let covered = face.edges.iter().map(|span| given.covered_beyond(span)).collect();
+        Beyond { share: given.share, covered }
+    }
+
+    /// What the limit of a rule keeps modules off on a face, whatever blocks lie there.
+    pub(crate) fn kept_off(&self, code: &str, face: usize) -> KeptOff {
+        KeptOff(self.keep_outs(code, face, self.given()).into())
+    }
+
+    fn keep_outs(&self, code: &str, face: usize, given: &Given) -> Vec<KeepOut> {
+        let limit = chalkcourse_limits::limit(code);
+        limit.map_or_else(Vec::new, |limit| limit.keep_outs(self.job, self.layout, face, given))
     }
 
     /// The pathways of each face, to remember them; and to have them again.
     pub(crate) fn planes_mut(&mut self) -> &mut Vec<Planes> {
         &mut self.planes
     }
-}
-
-fn rows_of(placed: &PlacedBlock) -> Vec<Rect> {
-    let height = placed.modules.first().map_or(0.0, |module| module.rect.size().y);
-    placed
-        .strings
-        .iter()
-        .map(|run| Rect { min: run.from, max: run.to + chalkcourse_geometry::dvec2(0.0, height) })
-        .collect()
 }

@@ -1,3 +1,5 @@
+use chalkcourse_limits::{Exemption, Off};
+
 /// Why a rule is not checked for a job.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WhyNot {
@@ -29,6 +31,23 @@ pub enum WhyNot {
     NotKnown(Vec<Unknown>),
 }
 
+impl From<Off> for WhyNot {
+    fn from(off: Off) -> Self {
+        match off {
+            Off::Switched => Self::Off,
+            Off::NoSetbacks => Self::NotInBook(Section::Setbacks),
+            Off::NoRoomBesideLines => Self::NotInBook(Section::ValleysAndHips),
+            Off::NoFireAccess => Self::NotInBook(Section::FireAccess),
+            Off::KitWithoutRail => Self::KitWithoutRail,
+            Off::NoRoomBetween => Self::NoRoomBetween,
+            Off::NotInEdition => Self::NotInEdition,
+            Off::NoNumberInEdition => Self::NoNumberInEdition,
+            Off::Exempt(exemption) => Self::Exempt(exemption),
+            Off::NoEscapeWindow => Self::NoEscapeWindow,
+        }
+    }
+}
+
 /// A part of a rule book that a rule reads.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Section {
@@ -42,17 +61,6 @@ pub enum Section {
     ValleysAndHips,
     /// Wind.
     Wind,
-}
-
-/// Why fire access is not asked of a job.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Exemption {
-    /// A detached building in which nobody lives.
-    Detached,
-    /// The fire official found no roof operations.
-    NoRoofOperations,
-    /// A roof-integrated array whose listing somebody read.
-    Integrated,
 }
 
 /// What a job does not say.

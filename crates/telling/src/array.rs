@@ -5,7 +5,7 @@ use crate::why_not::unknown_name;
 use crate::{RuleWords, Told};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
 use chalkcourse_job::{BlockId, DeckKind, Quantity, Required, RowJoints, Subject};
-use chalkcourse_rules::{Beside, Finding, NoDeck, Unknown};
+use chalkcourse_rules::{Against, Beside, Finding, NoDeck, Unknown};
 use chalkcourse_words::{modules, pick, say, tell};
 
 pub(crate) const RULES: &[RuleWords] = &[
@@ -268,6 +268,44 @@ pub(crate) fn overlap(names: &Names<'_>, finding: &Finding, block: BlockId, othe
         ),
         measured: tell!("{deep} over", "{deep} encima"),
         required: pick("beside each other", "uno junto a otro").into(),
+    }
+}
+
+pub(crate) fn overlap_within(names: &Names<'_>, finding: &Finding, count: usize) -> Told {
+    let deep = names.too_much(measured(finding));
+    Told {
+        message: tell!(
+            "{} of {} are shifted up to {deep} over the module before them in their row.",
+            "{} de {} están corridos hasta {deep} sobre el módulo anterior de su fila.",
+            sentence(&modules(count)),
+            names.block_of(finding)
+        ),
+        measured: tell!("{deep} over", "{deep} encima"),
+        required: pick("beside each other", "uno junto a otro").into(),
+    }
+}
+
+/// Of a limit that has no words of its own: its code stands for what it is.
+pub(crate) fn too_near(names: &Names<'_>, finding: &Finding, against: Against) -> Told {
+    let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
+    let from = match against {
+        Against::Side { kind, .. } | Against::Hole { kind, .. } => {
+            tell!("the {} of {}", "{} de {}", pick(kind.name(), the_edge(kind)), names.face_of(finding))
+        }
+        Against::Border => tell!("the border of {}", "el contorno de {}", names.face_of(finding)),
+        Against::Penetration(id) => names.penetration(Some(id)),
+        Against::Block(id) => names.block(id),
+        Against::Pathway => pick("a pathway", "un paso").to_owned(),
+    };
+    Told {
+        message: tell!(
+            "{} is {near} from {from}; the limit “{}” asks {required}.",
+            "{} está a {near} de {from}; el límite “{}” pide {required}.",
+            sentence(&names.block_of(finding)),
+            finding.rule
+        ),
+        measured: near,
+        required: at_least(&required),
     }
 }
 

@@ -59,7 +59,7 @@ fn words(code: &str) -> Option<&'static RuleWords> {
     groups.into_iter().flatten().find(|words| words.code == code)
 }
 
-/// What a rule looks at, in a few words.
+/// What a rule looks at, in a few words; its code for the rule of a limit that has no words of its own.
 pub fn title(rule: &Rule) -> &'static str {
     words(rule.code).map_or(rule.code, |words| words.title.now())
 }
@@ -87,10 +87,13 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::NearMiss { face, other } => roof::near_miss(&names, f, *face, *other),
         Facts::CountedTwice { face, other } => roof::counted_twice(&names, f, *face, *other),
         Facts::NoHome => roof::no_home(&names, f),
+        Facts::LostSides { overrules, taped } => roof::lost_sides(&names, f, *overrules, *taped),
         Facts::NoDeck(state) => array::no_deck(&names, f, *state),
         Facts::Pitch => array::pitch(&names, f),
         Facts::OffFace { edge, modules, of } => array::off_face(&names, f, *edge, *modules, *of),
         Facts::Overlap { block, other } => array::overlap(&names, f, *block, *other),
+        Facts::OverlapWithin { modules } => array::overlap_within(&names, f, *modules),
+        Facts::TooNear { against } => array::too_near(&names, f, *against),
         Facts::Setback { kind } => array::setback(&names, f, *kind),
         Facts::Clearance { side, own } => array::clearance(&names, f, *side, *own),
         Facts::ValleyHip { kind, flashing } => array::valley_hip(&names, f, *kind, *flashing),
@@ -134,7 +137,7 @@ mod tests {
 
     #[test]
     fn every_rule_has_its_words_and_no_words_are_left_over() {
-        for rule in RULES {
+        for rule in RULES.iter() {
             let words = words(rule.code).unwrap_or_else(|| panic!("{}", rule.code));
             assert!(!words.title.now().is_empty() && !words.reason.now().is_empty());
         }

@@ -87,7 +87,48 @@ pub(crate) const RULES: &[RuleWords] = &[
             "geometría: no hay contra qué medirla",
         )),
     },
+    RuleWords {
+        code: "lost-sides",
+        title: say(
+            "What was decided for a side has its side",
+            "Lo que se decidió para un lado tiene su lado",
+        ),
+        reason: say(
+            "A kind that was set by hand, or a tape's reading, is of one side of a face and never of another.",
+            "Un tipo puesto a mano, o una lectura de cinta, es de un lado del faldón y nunca de otro.",
+        ),
+        geometry: Some(say(
+            "geometry: the outline has no such side any more",
+            "geometría: el contorno ya no tiene ese lado",
+        )),
+    },
 ];
+
+pub(crate) fn lost_sides(names: &Names<'_>, finding: &Finding, overrules: usize, taped: bool) -> Told {
+    let kinds = if overrules == 1 {
+        pick("the kind of a side that was set by hand", "el tipo de un lado, puesto a mano").to_owned()
+    } else {
+        tell!(
+            "the kinds of {overrules} sides that were set by hand",
+            "los tipos de {overrules} lados, puestos a mano"
+        )
+    };
+    let tape = pick("what the tape read", "lo que leyó la cinta");
+    let lost = match (overrules, taped) {
+        (0, _) => tape.to_owned(),
+        (_, false) => kinds,
+        (_, true) => tell!("{kinds}, and {tape}", "{kinds}, y {tape}"),
+    };
+    Told {
+        message: tell!(
+            "{}: {lost} counts for nothing, since the outline has no such side any more. Set it again where it belongs.",
+            "{}: {lost} no cuenta, porque el contorno ya no tiene ese lado. Póngalo de nuevo donde corresponda.",
+            sentence(&names.face_of(finding))
+        ),
+        measured: pick("sides that are gone", "lados que ya no están").to_owned(),
+        required: pick("sides of the outline", "lados del contorno").to_owned(),
+    }
+}
 
 fn part_name(names: &Names<'_>, finding: &Finding) -> String {
     let Subject::Part(id, _) = &finding.key.subject else { return String::new() };

@@ -2,8 +2,8 @@
 
 use super::gesture::Gesture;
 use super::{
-    Stage, group, paint_blocks, paint_courses, paint_fill, paint_marks, paint_paths, paint_preview,
-    paint_report, paint_roof, paint_zones, part, picture,
+    Stage, group, paint_blocks, paint_courses, paint_fill, paint_limits, paint_marks, paint_paths,
+    paint_preview, paint_report, paint_roof, paint_zones, part, picture,
 };
 use crate::Document;
 use crate::desk::Desk;
@@ -23,6 +23,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) 
     brush.painter.rect_filled(stage.space.area, CornerRadius::ZERO, brush.palette.ground);
     picture::paint(&brush, document, desk);
     paint_roof::faces(&brush, document, desk);
+    paint_limits::zones(&brush, document, desk);
     paint_zones::zones(&brush, document, desk);
     paint_paths::pathways(&brush, document, desk);
     paint_roof::penetrations(&brush, document, desk);

@@ -1,64 +1,21 @@
-//! Faces, their edges, courses and setbacks, and what comes through the roof.
+//! Faces, their edges and courses, and what comes through the roof.
 
 use super::paint::{Brush, severity_sign};
 use super::picture;
 use crate::desk::Desk;
 use crate::view::View;
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Roof, RoofFace, dvec2};
-use chalkcourse_job::RuleBook;
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, RoofFace, dvec2};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::Severity;
 use egui::{Align2, Stroke};
-use std::sync::Arc;
-
-/// The room that setbacks leave on each face, in plan. Kept while roof and rule book are the same.
-#[derive(Clone, Debug)]
-pub(crate) struct Zones {
-    roof: Arc<Roof>,
-    book: Arc<RuleBook>,
-    rooms: Vec<Vec<Polygon>>,
-}
-
-impl Zones {
-    fn of(roof: &Arc<Roof>, book: &Arc<RuleBook>) -> Self {
-        let rooms = roof.faces.iter().map(|face| room(face, book)).collect();
-        Self { roof: Arc::clone(roof), book: Arc::clone(book), rooms }
-    }
-
-    fn fits(&self, roof: &Arc<Roof>, book: &Arc<RuleBook>) -> bool {
-        Arc::ptr_eq(&self.roof, roof) && Arc::ptr_eq(&self.book, book)
-    }
-}
-
-fn room(face: &RoofFace, book: &RuleBook) -> Vec<Polygon> {
-    let strips: Vec<Polygon> = face
-        .edges
-        .iter()
-        .filter_map(|edge| {
-            let setback = book.setback(edge.kind).metres();
-            let inward = edge.inward();
-            // A little over the edge, so that no sliver stays.
-            let (out, into) = (inward * -0.01, inward * setback);
-            let (a, b) = edge.frame;
-            (setback > 0.0).then(|| Polygon::new(vec![a + out, b + out, b + into, a + into]))
-        })
-        .collect();
-    if !face.sound || strips.is_empty() {
-        return Vec::new();
-    }
-    face.frame.difference(&strips).iter().map(|p| p.map(|f| face.plane.to_plan(f))).collect()
-}
 
 /// How much of a face is seen over a picture, of 255.
 const OVER_PICTURE: u8 = 96;
 
-pub(super) fn faces(brush: &Brush, document: &Document, desk: &mut Desk) {
+pub(super) fn faces(brush: &Brush, document: &Document, desk: &Desk) {
     let job = document.job();
     let layout = &document.plan().layout;
-    if !desk.zones.as_ref().is_some_and(|zones| zones.fits(&layout.roof, &job.rule_book)) {
-        desk.zones = Some(Zones::of(&layout.roof, &job.rule_book));
-    }
     let held = desk.selection.face(job);
     let over_picture = picture::shows(document, desk);
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
@@ -74,10 +31,6 @@ pub(super) fn faces(brush: &Brush, document: &Document, desk: &mut Desk) {
         }
         if desk.view != View::Plan || desk.courses_in_plan {
             courses(brush, face, placed.courses);
-        }
-        let zone = Stroke::new(1.0, p.zone);
-        for room in desk.zones.iter().flat_map(|zones| zones.rooms.get(index)).flatten() {
-            brush.outline(room, zone, Some((2.0, 4.0)));
         }
     }
 }
@@ -238,13 +191,6 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
         brush.fill(&placed.plan, p.penetration);
         let color = if held || hovered { p.accent } else { p.line };
         brush.outline(&placed.plan, Stroke::new(if held { 2.5 } else { 1.5 }, color), None);
-        for on in placed.on.iter().filter(|on| brush.space.shows(on.face)) {
-            let Some(face) = layout.roof.faces.get(on.face) else { continue };
-            for room in on.outline.offset(placed.clearance) {
-                let in_plan = room.map(|f| face.plane.to_plan(f));
-                brush.outline(&in_plan, Stroke::new(1.0, p.zone), Some((2.0, 4.0)));
-            }
-        }
     }
 }
 

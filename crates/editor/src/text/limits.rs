@@ -36,6 +36,10 @@ pub(crate) fn at_limit(keep_out: &KeepOut, kind: EdgeKind, layout: &Layout, unit
         (_, Against::Penetration(id)) => {
             clear_of(layout.penetration(id).map_or("", |through| through.name.as_str()))
         }
+        ("off-face", _) => at_edge(kind),
+        (_, Against::Side { .. } | Against::Hole { .. }) => {
+            tell!("{} from the {}", "a {} de {}", small(), kind.name())
+        }
         (_, Against::Block(id)) => clear_of_block(layout.block(id).map_or("", |block| block.name.as_str())),
         _ => at_edge(kind),
     }

@@ -246,7 +246,7 @@ const SKETCH: f32 = 120.0;
 fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let book = &job.rule_book;
     quiet(ui, text::RULE_SWITCH_HELP.now());
-    for rule in RULES {
+    for rule in RULES.iter() {
         let mut on = !book.off.contains(rule.code);
         ui.add_space(theme::GAP);
         ui.horizontal(|ui| {

@@ -226,7 +226,7 @@ fn each_rule_stands_beside_its_sketch() {
     let mut hand = Hand::new();
     menu(&mut hand, "File", "Rule book…");
     hand.press("Rules");
-    for rule in chalkcourse_rules::RULES {
+    for rule in chalkcourse_rules::RULES.iter() {
         let title = chalkcourse_telling::title(rule);
         assert!(hand.harness.query_by_label(&format!("Sketch: {title}")).is_some(), "{title}");
     }

@@ -6,7 +6,7 @@
 //! are not looked at.
 
 use super::{exempt, looked_at};
-use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
+use crate::keep_out::{Against, By, KeepOut, Shape};
 use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
@@ -26,12 +26,12 @@ pub(crate) const LIMIT: Limit = Limit {
             (!any).then_some(Off::NoEscapeWindow)
         })
     },
-    keep_outs,
+    gives,
 };
 
 /// The strip below an escape window on a face, in its frame. `None` for what is no such window, on a face that is not looked
 /// at, under a book that does not ask, and where nothing of the face lies below.
-pub fn escape_strip(
+fn escape_strip(
     fire: &FireAccess,
     penetration: &PlacedPenetration,
     on: &OnFace,
@@ -48,20 +48,14 @@ pub fn escape_strip(
     (strip.size().y > 0.0).then_some(strip)
 }
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(fire) = site.fire() else { return };
+    let Some(limit) = &fire.below_escape else { return };
     for (window, on) in site.through() {
         let Some(strip) = escape_strip(fire, window, on, site.face) else { continue };
-        found.push(KeepOut {
-            rule: LIMIT.code,
-            against: Against::Penetration(window.id),
-            shape: Shape::Pieces(vec![Convex::rect(&strip)]),
-            reach: 0.0,
-            metric: Metric::OnSlope,
-            held: Held::Module,
-            asked: strip.size().x,
-            edges: Vec::new(),
-        });
+        let shape = Shape::Pieces(vec![Convex::rect(&strip)]);
+        let below = KeepOut::of(LIMIT.code, Against::Penetration(window.id), shape);
+        found.push(KeepOut { asked: strip.size().x, ..below.by(By::Source(limit.source.clone())) });
     }
 }
 

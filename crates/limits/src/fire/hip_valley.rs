@@ -4,7 +4,7 @@
 //! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
 
 use super::exempt;
-use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::keep_out::{By, KeepOut};
 use crate::off::Off;
 use crate::registry::Limit;
 use crate::site::Site;
@@ -15,28 +15,20 @@ pub(crate) const LIMIT: Limit = Limit {
     missing: |job| {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some());
-            (!asked).then_some(Off::NotInEdition)
+            (!asked).then_some(Off::NoNumberInEdition)
         })
     },
-    keep_outs,
+    gives,
 };
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(limit) = site.fire().and_then(|fire| fire.hip_or_valley.as_ref()) else { return };
-    let asked = limit.value.metres();
     let between =
         |span: &EdgeSpan| matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley) && site.covered_beyond(span);
     for side in site.sides_with(between) {
-        found.push(KeepOut {
-            rule: LIMIT.code,
-            against: side.against(),
-            shape: Shape::Pieces(side.segments()),
-            reach: asked,
-            metric: Metric::InPlan { slope_factor: site.face.plane.pitch.slope_factor() },
-            held: Held::Module,
-            asked,
-            edges: side.edges(),
-        });
+        let by = By::Source(limit.source.clone());
+        let beside = side.keep_out(LIMIT.code, limit.value.metres()).by(by);
+        found.push(KeepOut { metric: site.in_plan(), ..beside });
     }
 }
 

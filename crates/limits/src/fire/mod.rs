@@ -4,7 +4,7 @@ pub(crate) mod escape;
 pub(crate) mod hip_valley;
 pub(crate) mod ridge;
 
-use crate::off::Off;
+use crate::off::{Exemption, Off};
 use crate::site::Site;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::{FireAccess, Resolved};
@@ -14,15 +14,14 @@ pub fn exempt(job: &Resolved) -> Option<Off> {
     let Some(book) = &job.rule_book.fire_access else { return Some(Off::NoFireAccess) };
     let site = &job.site.building;
     if site.detached_uninhabited {
-        return Some(Off::Detached);
+        return Some(Off::Exempt(Exemption::Detached));
     }
-    let official = site.no_roof_operations.trim();
-    if !official.is_empty() {
-        return Some(Off::NoRoofOperations(official.to_owned()));
+    if !site.no_roof_operations.trim().is_empty() {
+        return Some(Off::Exempt(Exemption::NoRoofOperations));
     }
     let integrated = book.integrated_exempt.as_ref().is_some_and(|limit| limit.value);
-    let read_by = site.integrated_listing_read_by.trim();
-    (integrated && !read_by.is_empty()).then(|| Off::Integrated(read_by.to_owned()))
+    let read = !site.integrated_listing_read_by.trim().is_empty();
+    (integrated && read).then_some(Off::Exempt(Exemption::Integrated))
 }
 
 /// Whether a plane is steep enough for the book to look at.

@@ -5,14 +5,14 @@
 //! that says neither.
 
 use super::exempt;
-use crate::keep_out::{Held, KeepOut, Metric, Shape};
+use crate::keep_out::{By, KeepOut};
 use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, Length};
 use chalkcourse_job::{Building, FireAccess, Resolved};
 use chalkcourse_layout::Layout;
 
-pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, keep_outs };
+pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, gives };
 
 /// How much of the roof the array covers, by what the book asks beside a ridge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -66,20 +66,13 @@ pub fn array_share(layout: &Layout) -> f64 {
     if roof > 0.0 { array / roof } else { 0.0 }
 }
 
-fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
+fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(fire) = site.fire() else { return };
-    let asked = site.given.share.room(fire).value.metres();
+    let room = site.given.share.room(fire);
     for side in site.sides_with(|span| span.kind == EdgeKind::Ridge) {
-        found.push(KeepOut {
-            rule: LIMIT.code,
-            against: side.against(),
-            shape: Shape::Pieces(side.segments()),
-            reach: asked,
-            metric: Metric::InPlan { slope_factor: site.face.plane.pitch.slope_factor() },
-            held: Held::Module,
-            asked,
-            edges: side.edges(),
-        });
+        let by = By::Source(room.source.clone());
+        let beside = side.keep_out(LIMIT.code, room.value.metres()).by(by);
+        found.push(KeepOut { metric: site.in_plan(), ..beside });
     }
 }
 
@@ -87,7 +80,7 @@ fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 mod tests {
     use super::Share;
     use crate::testing::{INCH, SLOPE, book, gable, just, of};
-    use crate::{Off, off};
+    use crate::{Exemption, Off, off};
     use chalkcourse_geometry::{DVec2, Pitch};
     use chalkcourse_job::Building;
 
@@ -122,9 +115,9 @@ mod tests {
         };
         assert_eq!(with(Building::default()), (None, 1));
         let detached = Building { detached_uninhabited: true, ..Building::default() };
-        assert_eq!(with(detached), (Some(Off::Detached), 0));
+        assert_eq!(with(detached), (Some(Off::Exempt(Exemption::Detached)), 0));
         let found = Building { no_roof_operations: " Chief Ashdown ".into(), ..Building::default() };
-        assert_eq!(with(found), (Some(Off::NoRoofOperations("Chief Ashdown".into())), 0));
+        assert_eq!(with(found), (Some(Off::Exempt(Exemption::NoRoofOperations)), 0));
         // The integrated exemption is off in the book, whoever read the listing.
         let integrated = Building { integrated_listing_read_by: "R. Vale".into(), ..Building::default() };
         assert_eq!(with(integrated), (None, 1));

@@ -3,17 +3,17 @@
 //! Source: the kit; the demo kit's numbers are invented with it. The rail carries the whole block: it is screwed to the deck
 //! on one snapped line, and the starter and the drip edge need the room below it.
 
-use super::near::{ends, into_the_face, place_of};
-use crate::finding::{Finding, Severity};
-use crate::measure::{at_least_to_segment, length};
-use crate::registry::{Rule, Run};
+use crate::by_limit::{TooNear, ends, place_of};
+use crate::clear::clear_of;
+use crate::finding::{Finding, Place, Severity};
+use crate::measure::length;
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid};
-use crate::{Authority, Facts, WhyNot};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Rect, dvec2};
-use chalkcourse_job::{Cell, RailLimits, Required, Subject};
-use chalkcourse_layout::RunKind;
-use chalkcourse_limits::TOLERANCE;
+use crate::{Authority, Facts};
+use chalkcourse_job::{Cell, FindingKey, Required, Subject};
+use chalkcourse_layout::{Run as Stretch, RunKind};
+use chalkcourse_limits::{Against, KeepOut, TOLERANCE};
 
 pub(crate) const RULE: Rule = Rule {
     code: "base-rail",
@@ -26,23 +26,17 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([50.0, 8.0], [50.0, 22.0]),
     ],
     source: |_| Authority::Kit,
-    missing: |job| job.kit.base_rail.is_none().then_some(WhyNot::KitWithoutRail),
-    run: Run::Block(run),
+    missing: nothing_missing,
+    run: Run::KeptOff(run),
 };
 
-/// The strips of deck that the base rail of a block covers, in the frame of its face.
-fn rails(view: BlockView<'_>) -> Vec<Rect> {
-    let down = dvec2(0.0, view.kit().flashing.base.metres());
-    let runs = view.laid.placed.runs.iter().filter(|run| run.kind == RunKind::BaseRail);
-    runs.map(|run| Rect { min: run.from - down, max: run.to }).collect()
-}
-
-fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
-    let Some(limits) = view.kit().base_rail else { return };
-    let rails = rails(view);
-    let off = near_the_eave(view, &rails, limits).or_else(|| off_the_deck(view.laid, &rails));
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    let near: Vec<TooNear<'_>> = keep_outs.iter().filter_map(|it| TooNear::of(view.laid, it)).collect();
+    let (deck, eaves): (Vec<_>, Vec<_>) =
+        near.into_iter().partition(|near| near.keep_out.against == Against::Border);
+    let off = near_the_eave(view, eaves).or_else(|| off_the_deck(view, deck.into_iter().next()?));
     findings.extend(off);
-    findings.extend(too_long(view.laid, &rails, limits));
+    findings.extend(too_long(view));
 }
 
 /// Modules of the lowest row.
@@ -55,45 +49,38 @@ fn subject(laid: &Laid<'_>, matter: &'static str) -> Subject {
     Subject::OfBlock(laid.block.id, laid.on.id, matter.into())
 }
 
-fn near_the_eave(view: BlockView<'_>, rails: &[Rect], limits: RailLimits) -> Option<Finding> {
-    let (laid, least) = (view.laid, limits.least_above_eave.metres());
-    let short = |span: &&EdgeSpan| {
-        let (a, b) = span.frame;
-        rails.iter().any(|rail| {
-            at_least_to_segment(rail, a, b) < least - TOLERANCE
-                && rail.distance_to_segment(a, b) < least - TOLERANCE
-        })
-    };
-    let near: Vec<_> =
-        laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Eave).filter(short).collect();
-    let away = near
-        .iter()
-        .flat_map(|span| rails.iter().map(|rail| rail.distance_to_segment(span.frame.0, span.frame.1)));
-    let nearest = away.reduce(f64::min)?;
+/// One finding for all eaves: the rail is one thing, snapped to one line.
+fn near_the_eave(view: BlockView<'_>, eaves: Vec<TooNear<'_>>) -> Option<Finding> {
+    let laid = view.laid;
+    let keep_outs: Vec<&KeepOut> = eaves.iter().map(|near| near.keep_out).collect();
+    let shape = keep_outs.iter().flat_map(|keep_out| ends(laid, keep_out)).collect();
+    let nearest = eaves.iter().map(TooNear::away).reduce(f64::min)?;
+    let finding = eaves.into_iter().next()?.finding(view, Severity::Stop, Facts::RailAboveEave);
     Some(Finding {
+        key: FindingKey::new(RULE.code, subject(laid, "eave")),
         measured: length(nearest),
-        required: Required::AtLeast(length(least)),
-        source: Authority::Kit,
-        candidate: into_the_face(rails, &near, least, view.units()).map(|by| by.of(laid.block)),
-        place: place_of(laid, lowest(laid), ends(near)),
-        ..Finding::of(RULE.code, Severity::Stop, subject(laid, "eave"), Facts::RailAboveEave)
+        required: Required::AtLeast(length(keep_outs.first()?.asked)),
+        candidate: clear_of(laid, &keep_outs, view.units()),
+        place: Place { cells: lowest(laid), shape, ..finding.place },
+        ..finding
     })
 }
 
-fn off_the_deck(laid: &Laid<'_>, rails: &[Rect]) -> Option<Finding> {
-    let over = rails.iter().map(|rail| rail.overhang(&laid.face.frame, TOLERANCE)).fold(0.0, f64::max);
-    (over > TOLERANCE * 2.0).then(|| Finding {
-        measured: length(over),
-        required: Required::AtMost(length(0.0)),
-        source: Authority::Kit,
-        place: place_of(laid, lowest(laid), laid.face.plan.outer.clone()),
-        ..Finding::of(RULE.code, Severity::Stop, subject(laid, "deck"), Facts::RailOffDeck)
+fn off_the_deck(view: BlockView<'_>, deck: TooNear<'_>) -> Option<Finding> {
+    let finding = deck.finding(view, Severity::Stop, Facts::RailOffDeck);
+    Some(Finding {
+        key: FindingKey::new(RULE.code, subject(view.laid, "deck")),
+        candidate: None,
+        place: Place { cells: lowest(view.laid), ..finding.place },
+        ..finding
     })
 }
 
-fn too_long(laid: &Laid<'_>, rails: &[Rect], limits: RailLimits) -> Option<Finding> {
-    let most = limits.longest.metres();
-    let longest = rails.iter().map(|rail| rail.size().x).fold(0.0, f64::max);
+/// The rail without a break, which is no limit on one module.
+fn too_long(view: BlockView<'_>) -> Option<Finding> {
+    let laid = view.laid;
+    let most = view.kit().base_rail?.longest.metres();
+    let longest = laid.placed.runs_of(RunKind::BaseRail).map(Stretch::length).fold(0.0, f64::max);
     (longest > most + TOLERANCE).then(|| Finding {
         measured: length(longest),
         required: Required::AtMost(length(most)),

@@ -2,15 +2,12 @@
 //!
 //! Source: the kit's own clearance between blocks. A caution: a crew may find another way to flash a narrow gap.
 
-use super::overlap::{move_off, pair, pairs, place_on, rows_near, which_moves};
+use super::overlap::{for_pairs, place_on};
 use crate::finding::{Finding, Severity};
-use crate::measure::length;
-use crate::registry::{Rule, Run};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{FaceView, Laid};
-use crate::{Authority, Facts, WhyNot};
-use chalkcourse_geometry::Length;
-use chalkcourse_job::{Cell, Required};
+use crate::view::FaceView;
+use crate::{Authority, Facts};
 use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
@@ -27,52 +24,22 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([48.0, 38.0], [60.0, 38.0]),
     ],
     source: |_| Authority::Kit,
-    missing: |job| (job.kit.clearances.between_blocks <= Length::ZERO).then_some(WhyNot::NoRoomBetween),
+    missing: nothing_missing,
     run: Run::Face(run),
 };
 
 fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
-    let room = view.kit().clearances.between_blocks.metres();
-    for (one, two) in pairs(view, room) {
-        let (moving, other) = which_moves(one, two);
-        let (cells, nearest) = near(moving, other, room - TOLERANCE);
+    for_pairs(view, RULE.code, |moving, other, near| {
         // Blocks that lie on each other are told by another rule.
-        if cells.is_empty() || overlaps(moving, other) {
-            continue;
+        if near.nearest < -TOLERANCE {
+            return;
         }
         let facts = Facts::BetweenBlocks { block: moving.block.id, other: other.block.id };
         findings.push(Finding {
-            measured: length(nearest),
-            required: Required::AtLeast(length(room)),
-            source: Authority::Kit,
-            candidate: move_off(moving, other, room, view.units()),
-            place: place_on(moving, other, cells),
-            ..Finding::of(RULE.code, Severity::Caution, pair(one, two), facts)
+            place: place_on(other, &near, moving),
+            ..near.finding(view.block(moving), Severity::Caution, facts)
         });
-    }
-}
-
-fn overlaps(moving: &Laid<'_>, other: &Laid<'_>) -> bool {
-    moving.rows.iter().any(|row| {
-        rows_near(&other.rows, row, 0.0).iter().any(|there| row.overlap(there).min_element() > TOLERANCE)
-    })
-}
-
-/// The modules of one block that are nearer than `limit` to another, and how near the nearest is.
-fn near(moving: &Laid<'_>, other: &Laid<'_>, limit: f64) -> (Vec<Cell>, f64) {
-    let mut nearest = f64::INFINITY;
-    let mut cells = Vec::new();
-    for module in moving.placed.modules.iter().filter(|m| m.rect.distance(&other.bounds) < limit) {
-        let away = rows_near(&other.rows, &module.rect, limit)
-            .iter()
-            .map(|row| row.distance(&module.rect))
-            .fold(f64::INFINITY, f64::min);
-        if away < limit {
-            cells.push(module.cell);
-            nearest = nearest.min(away);
-        }
-    }
-    (cells, nearest)
+    });
 }
 
 #[cfg(test)]

@@ -4,18 +4,17 @@
 //! distance is exact, from the module to the outline in the frame of the face. Straight above it a book may ask for more,
 //! since water and snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
 
-use super::near::place_of;
-use crate::clear::{Obstacle, Way, convex_pieces, least_move};
+use crate::by_limit::TooNear;
+use crate::clear::clear_of;
 use crate::finding::{Finding, Place, Severity};
-use crate::measure::{length, to_polygon};
+use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{BlockView, Laid, Through};
+use crate::view::{BlockView, Through};
 use crate::{Authority, Beside, Facts};
-use chalkcourse_geometry::{Convex, Rect};
-use chalkcourse_job::{Cell, Required, Subject};
-use chalkcourse_layout::OnFace;
-use chalkcourse_limits::TOLERANCE;
+use chalkcourse_geometry::Rect;
+use chalkcourse_job::{FindingKey, Required, Subject};
+use chalkcourse_limits::{Against, By, KeepOut};
 
 pub(crate) const RULE: Rule = Rule {
     code: "clearance",
@@ -39,104 +38,53 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |_| Authority::EachItsOwn,
     missing: nothing_missing,
-    run: Run::Block(run),
+    run: Run::KeptOff(run),
 };
 
-fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
     for through in view.through() {
-        let Through { placed, on, .. } = *through;
-        let strips: Vec<Rect> = placed.strips(on).collect();
-        let kept = strips.iter().copied().fold(on.bounds, |all, strip| all.union(&strip));
-        if view.laid.bounds.distance(&kept) > placed.clearance {
-            continue;
-        }
-        findings.extend(
-            around(view.laid, on, placed.clearance)
-                .map(|(cells, nearest)| finding(view, through, &strips, (Beside::Around, cells, nearest))),
-        );
-        for side in [Beside::Above, Beside::Below] {
-            let in_strip = in_strip(view.laid, on, &strips, side);
-            findings.extend(in_strip.map(|(cells, gap)| finding(view, through, &strips, (side, cells, gap))));
-        }
+        let against = Against::Penetration(through.placed.id);
+        let own: Vec<&KeepOut> = keep_outs.iter().filter(|keep_out| keep_out.against == against).collect();
+        let near = own.iter().filter_map(|keep_out| TooNear::of(view.laid, keep_out));
+        findings.extend(near.map(|near| finding(view, through, &own, near)));
     }
 }
 
-fn finding(
-    view: BlockView<'_>,
-    through: &Through<'_>,
-    strips: &[Rect],
-    (side, cells, measured): (Beside, Vec<Cell>, f64),
-) -> Finding {
-    let (laid, id) = (view.laid, through.placed.id);
-    let (asked, limits, subject) = match side {
-        Beside::Around => {
-            (through.placed.clearance, &view.book().clearances, Subject::Through(laid.block.id, id))
-        }
-        Beside::Above => {
-            let subject = Subject::BesideOf(laid.block.id, id, "above".into());
-            (through.placed.above, &view.book().clearances_above, subject)
-        }
-        Beside::Below => {
-            let subject = Subject::BesideOf(laid.block.id, id, "below".into());
-            (through.placed.below, &view.book().clearances_below, subject)
-        }
+fn finding(view: BlockView<'_>, through: &Through<'_>, own: &[&KeepOut], near: TooNear<'_>) -> Finding {
+    let (block, id, keep_out) = (view.laid.block.id, through.placed.id, near.keep_out);
+    let (side, measured) = beside(&near, view, through);
+    let facts = Facts::Clearance { side, own: keep_out.by == By::Person };
+    let subject = match side {
+        Beside::Around => Subject::Through(block, id),
+        Beside::Above => Subject::BesideOf(block, id, "above".into()),
+        Beside::Below => Subject::BesideOf(block, id, "below".into()),
     };
-    let around = convex_pieces(&through.on.outline).into_iter();
-    let around = around.map(|piece| Obstacle { piece, reach: through.placed.clearance });
-    let beside = strips.iter().map(|strip| Obstacle { piece: Convex::rect(strip), reach: 0.0 });
-    let by = least_move(&laid.rows, &around.chain(beside).collect::<Vec<_>>(), &Way::ALL, view.units());
-    let own = through.penetration.clearance.is_some();
-    let source = match limits.get(&through.placed.kind) {
-        _ if own => Authority::Person,
-        Some(limit) => Authority::of(&limit.source),
-        None => Authority::EachItsOwn,
-    };
+    let finding = near.finding(view, Severity::Stop, facts);
     Finding {
+        key: FindingKey::new(RULE.code, subject),
         measured: length(measured),
-        required: Required::AtLeast(length(asked)),
-        source,
-        candidate: by.map(|by| by.of(laid.block)),
-        place: Place { penetration: Some(id), ..place_of(laid, cells, through.placed.plan.outer.clone()) },
-        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Clearance { side, own })
+        required: Required::AtLeast(length(keep_out.asked)),
+        candidate: clear_of(view.laid, own, view.units()),
+        place: Place { penetration: Some(id), shape: through.placed.plan.outer.clone(), ..finding.place },
+        ..finding
     }
 }
 
-/// The modules that are too near all around, and how near the nearest is.
-fn around(laid: &Laid<'_>, on: &OnFace, clearance: f64) -> Option<(Vec<Cell>, f64)> {
-    let limit = clearance - TOLERANCE;
-    let mut nearest = f64::INFINITY;
-    let mut cells: Vec<Cell> = Vec::new();
-    for module in &laid.placed.modules {
-        if module.rect.distance(&on.bounds) > clearance {
-            continue;
-        }
-        let away = to_polygon(&module.rect, &on.outline);
-        // With no clearance at all a module still may not lie on it.
-        let over = || limit <= 0.0 && to_polygon(&module.rect.grown(-TOLERANCE), &on.outline) == 0.0;
-        if away < limit || over() {
-            cells.push(module.cell);
-            nearest = nearest.min(away);
-        }
+/// On which side modules are too near, and how near the nearest is: straight up or down the slope from a strip's foot.
+fn beside(near: &TooNear<'_>, view: BlockView<'_>, through: &Through<'_>) -> (Beside, f64) {
+    if near.keep_out.reach >= near.keep_out.asked {
+        return (Beside::Around, near.away());
     }
-    (!cells.is_empty()).then_some((cells, nearest))
-}
-
-/// The modules that reach into the strip above or below, and how near the nearest is up or down the slope.
-fn in_strip(laid: &Laid<'_>, on: &OnFace, strips: &[Rect], side: Beside) -> Option<(Vec<Cell>, f64)> {
-    let above = side == Beside::Above;
-    let of_side = |strip: &&Rect| (strip.centre().y > on.bounds.centre().y) == above;
-    let strip = strips.iter().find(of_side)?;
-    let mut nearest = f64::INFINITY;
-    let mut cells: Vec<Cell> = Vec::new();
-    for module in &laid.placed.modules {
-        if strip.overlap(&module.rect).min_element() > TOLERANCE {
-            let (rect, bounds) = (&module.rect, &on.bounds);
-            let gap = if above { rect.min.y - bounds.max.y } else { bounds.min.y - rect.max.y };
-            cells.push(module.cell);
-            nearest = nearest.min(gap.max(0.0));
-        }
+    let bounds = through.on.bounds;
+    let modules = view.laid.placed.modules.iter().filter(|module| near.cells.contains(&module.cell));
+    let nearest = |gap: fn(&Rect, &Rect) -> f64| {
+        modules.map(|module| gap(&module.rect, &bounds)).fold(f64::INFINITY, f64::min).max(0.0)
+    };
+    if near.keep_out.bounds().is_some_and(|strip| strip.centre().y > bounds.centre().y) {
+        (Beside::Above, nearest(|module, bounds| module.min.y - bounds.max.y))
+    } else {
+        (Beside::Below, nearest(|module, bounds| bounds.min.y - module.max.y))
     }
-    (!cells.is_empty()).then_some((cells, nearest))
 }
 
 #[cfg(test)]

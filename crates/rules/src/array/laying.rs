@@ -2,7 +2,7 @@
 //!
 //! Source: the kit, its `laying`; the demo kit allows all joints and any height. What fills a face keeps to the same.
 
-use super::near::place_of;
+use crate::by_limit::place_of;
 use crate::clear::moved;
 use crate::finding::{Finding, Severity};
 use crate::measure::length;
@@ -12,6 +12,7 @@ use crate::view::{BlockView, Laid};
 use crate::{Authority, Candidate, Change, Facts, WhyNot};
 use chalkcourse_geometry::{Length, dvec2};
 use chalkcourse_job::{BaseRail, Block, Cell, Edit, Kit, Required, RowJoints, Subject};
+use chalkcourse_layout::PlacedModule;
 use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
@@ -51,36 +52,77 @@ fn allowed(kit: &Kit, spacing: f64) -> Option<Vec<f64>> {
     Some(shifts)
 }
 
-/// The lowest row whose joints fall where the kit does not let them.
+/// The lowest row whose joints fall where the kit does not let them: each module against those that it lies over, since a row
+/// may be shifted from any of its places on.
 fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
     let block = laid.block;
     let spacing = block.spacing(kit).x;
     let allowed = allowed(kit, spacing)?;
-    let has_modules = |row: u32| laid.placed.modules.iter().any(|module| module.cell.row == row);
-    (1..block.rows).filter(|&row| has_modules(row) && has_modules(row - 1)).find_map(|row| {
-        let shift = (block.shift(row) - block.shift(row - 1)).metres();
-        let within = shift.rem_euclid(spacing);
-        let nearest =
-            allowed.iter().copied().min_by(|a, b| (a - within).abs().total_cmp(&(b - within).abs()))?;
-        let by = nearest - within;
-        if by.abs() <= TOLERANCE {
+    let rows: Vec<&[PlacedModule]> = laid.placed.modules.chunk_by(|a, b| a.cell.row == b.cell.row).collect();
+    rows.windows(2).find_map(|pair| {
+        let [below, row] = pair else { return None };
+        let number = row.first()?.cell.row;
+        if below.first()?.cell.row + 1 != number {
             return None;
         }
-        let modules = laid.placed.modules.iter();
-        let cells: Vec<Cell> = modules.map(|module| module.cell).filter(|cell| cell.row == row).collect();
+        let asides: Vec<(Cell, Aside)> = row
+            .iter()
+            .filter_map(|it| Some((it.cell, aside(block, it, below, spacing, &allowed)?)))
+            .collect();
+        let wrong: Vec<&(Cell, Aside)> =
+            asides.iter().filter(|(_, aside)| aside.by.abs() > TOLERANCE).collect();
+        let Aside { within, by } = wrong.first()?.1;
+        let whole = asides.iter().all(|(_, other)| (other.by - by).abs() <= TOLERANCE);
+        let cells = if whole {
+            row.iter().map(|module| module.cell).collect()
+        } else {
+            wrong.iter().map(|(cell, _)| *cell).collect()
+        };
         let facts = Facts::Joints { aside: Length::from_metres(within) };
         Some(Finding {
             measured: length(by.abs()),
             required: Required::Joints(kit.laying.joints.clone()),
             source: Authority::Kit,
-            candidate: Some(Candidate {
-                change: Change::Slide(block.id, row, Length::from_metres(by)),
-                edit: Edit::PutBlock(slid(block, row, by)),
+            candidate: whole.then(|| Candidate {
+                change: Change::Slide(block.id, number, Length::from_metres(by)),
+                edit: Edit::PutBlock(slid(block, number, by)),
             }),
             place: place_of(laid, cells, Vec::new()),
-            ..Finding::of(RULE.code, Severity::Stop, Subject::Row(block.id, row + 1), facts)
+            ..Finding::of(RULE.code, Severity::Stop, Subject::Row(block.id, number + 1), facts)
         })
     })
+}
+
+/// How the joints of a module lie to those of one that it lies over, metres.
+#[derive(Clone, Copy)]
+struct Aside {
+    /// To the right, within one module.
+    within: f64,
+    /// From there to the nearest that the kit allows.
+    by: f64,
+}
+
+/// The worst of those that a module lies over; `None` over none.
+fn aside(
+    block: &Block,
+    module: &PlacedModule,
+    below: &[PlacedModule],
+    spacing: f64,
+    allowed: &[f64],
+) -> Option<Aside> {
+    let over = |other: &&PlacedModule| module.rect.overlap(&other.rect).x > TOLERANCE;
+    let asides = below.iter().filter(over).filter_map(|other| {
+        let within = (shifted(block, module.cell) - shifted(block, other.cell)).rem_euclid(spacing);
+        let by = allowed.iter().map(|to| to - within).min_by(|a, b| a.abs().total_cmp(&b.abs()))?;
+        Some(Aside { within, by })
+    });
+    asides.max_by(|a, b| a.by.abs().total_cmp(&b.by.abs()))
+}
+
+/// How far a place of a block is shifted to the right, metres.
+fn shifted(block: &Block, cell: Cell) -> f64 {
+    let shifts = block.shifts.iter().filter(|shift| shift.row == cell.row && shift.from <= cell.column);
+    shifts.map(|shift| shift.by.metres()).sum()
 }
 
 /// The block with a row and all above it slid, so that those above stay as they are to one another.
@@ -123,8 +165,7 @@ mod tests {
     use crate::testing::{fixed, gable_job, kit, of, one, why_not};
     use crate::{Facts, WhyNot};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::Required;
-    use chalkcourse_job::{BaseRail, Resolved, RowJoints};
+    use chalkcourse_job::{BaseRail, Cell, Required, Resolved, RowJoints, RowShift};
 
     /// A module is 1.722 m long and the reveal 3 mm: joints repeat each 1.725 m.
     const SPACING: f64 = 1.725;
@@ -161,6 +202,23 @@ mod tests {
         assert!((next.blocks[0].shift(1).metres() - SPACING / 2.0).abs() < 1e-9);
         assert_eq!(of(&shifted(&[RowJoints::HalfLapped, RowJoints::Aligned], 0.0), "laying"), vec![]);
         assert_eq!(of(&shifted(&[RowJoints::HalfLapped, RowJoints::Free], 0.3), "laying"), vec![]);
+    }
+
+    /// The first module of the upper row is off, the others are shifted; or all but the last are in line.
+    #[test]
+    fn joints_of_a_row_that_is_shifted_from_one_of_its_places_on() {
+        let mut job = shifted(&[RowJoints::Aligned], 0.0);
+        job.blocks[0].shifts = vec![RowShift { row: 1, from: 1, by: Length::from_metres(0.5) }];
+        let some = one(&job, "laying");
+        assert_eq!((some.place.cells.len(), some.candidate), (2, None));
+        job.blocks[0].off.insert(Cell { row: 1, column: 0 });
+        let all = one(&job, "laying");
+        assert_eq!(all.place.cells.len(), 2);
+        fixed(&job, &all);
+        job.blocks[0].shifts[0].by = Length::from_metres(SPACING);
+        assert_eq!(of(&job, "laying"), vec![], "a whole module aside");
+        job.blocks[0].shifts[0] = RowShift { row: 1, from: 2, by: Length::from_metres(0.1) };
+        assert_eq!(one(&job, "laying").place.cells, [Cell { row: 1, column: 2 }]);
     }
 
     #[test]

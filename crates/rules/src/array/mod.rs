@@ -6,7 +6,6 @@ pub(crate) mod clearance;
 pub(crate) mod deck;
 pub(crate) mod hook;
 pub(crate) mod laying;
-pub(crate) mod near;
 pub(crate) mod no_deck;
 pub(crate) mod off_face;
 pub(crate) mod overlap;

@@ -1,19 +1,18 @@
 //! No module lies on another one.
 //!
-//! Source: geometry. Modules of one block can't: a block's reveal is never below zero and rows shift only along
-//! themselves. So blocks of one face are held against each other.
+//! Source: geometry. Blocks of one face are held against each other, and modules of one row against the one before them: a
+//! shift within the row may be to the left. Rows can't: a block's reveal is never below zero.
 
-use super::near::place_of;
-use crate::clear::{Obstacle, Way, least_move, rows_or_bounds};
+use crate::by_limit::{TooNear, place_of};
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{FaceView, Laid};
-use crate::{Authority, Candidate, Facts};
-use chalkcourse_geometry::{Convex, Rect, Units};
+use crate::{Authority, Facts};
+use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Cell, Required, Subject};
-use chalkcourse_limits::TOLERANCE;
+use chalkcourse_limits::{Against, TOLERANCE};
 
 pub(crate) const RULE: Rule = Rule {
     code: "overlap",
@@ -24,97 +23,82 @@ pub(crate) const RULE: Rule = Rule {
 };
 
 fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
-    for (one, two) in pairs(view, 0.0) {
-        let least = one.bounds.overlap(&two.bounds).min_element();
-        if least <= TOLERANCE {
-            continue;
-        }
-        let (moving, other) = which_moves(one, two);
-        let (cells, depth) = covered(moving, other);
-        if cells.is_empty() {
-            continue;
-        }
+    findings.extend(view.laid().filter_map(within));
+    for_pairs(view, RULE.code, |moving, other, near| {
         let facts = Facts::Overlap { block: moving.block.id, other: other.block.id };
         findings.push(Finding {
-            measured: length(depth),
-            required: Required::AtMost(length(0.0)),
-            candidate: move_off(moving, other, 0.0, view.units()),
-            place: place_on(moving, other, cells),
-            ..Finding::of(RULE.code, Severity::Stop, pair(one, two), facts)
+            place: place_on(other, &near, moving),
+            ..near.finding(view.block(moving), Severity::Stop, facts)
         });
-    }
+    });
 }
 
-/// The same whichever of two blocks comes first.
-pub(super) fn pair(one: &Laid<'_>, two: &Laid<'_>) -> Subject {
-    Subject::Blocks(one.block.id.min(two.block.id), one.block.id.max(two.block.id))
+/// Modules of one block that a shift to the left lays on the one before them in their row, or past it: what such a row is made
+/// of nobody can count.
+fn within(laid: &Laid<'_>) -> Option<Finding> {
+    let pairs = laid.placed.modules.windows(2).filter_map(|pair| match pair {
+        [before, after] if before.cell.row == after.cell.row => {
+            let over = before.rect.max.x - after.rect.min.x;
+            (over > TOLERANCE).then(|| (after.cell, over.min(after.rect.size().x)))
+        }
+        _ => None,
+    });
+    let (cells, over): (Vec<Cell>, Vec<f64>) = pairs.unzip();
+    let most = over.into_iter().reduce(f64::max)?;
+    let facts = Facts::OverlapWithin { modules: cells.len() };
+    Some(Finding {
+        measured: length(most),
+        required: Required::AtMost(length(0.0)),
+        place: place_of(laid, cells, Vec::new()),
+        ..Finding::of(RULE.code, Severity::Stop, Subject::OnFace(laid.block.id, laid.on.id), facts)
+    })
 }
 
-/// Pairs of blocks of a face whose bounds come nearer than `reach`.
-pub(super) fn pairs<'s>(view: FaceView<'s>, reach: f64) -> Vec<(&'s Laid<'s>, &'s Laid<'s>)> {
-    // From left to right, so that far blocks are not held against each other.
+/// Pairs of blocks of a face of which the one that moves is too near to the other, by a limit of that rule.
+pub(super) fn for_pairs<'s>(
+    view: FaceView<'s>,
+    code: &str,
+    mut near: impl FnMut(&'s Laid<'s>, &'s Laid<'s>, TooNear<'_>),
+) {
     let mut blocks: Vec<&Laid<'_>> = view.laid().collect();
-    blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
-    let mut pairs = Vec::new();
-    for (index, one) in blocks.iter().enumerate() {
-        let near =
-            blocks.iter().skip(index + 1).take_while(|two| two.bounds.min.x <= one.bounds.max.x + reach);
-        pairs.extend(near.filter(|two| one.bounds.distance(&two.bounds) <= reach).map(|two| (*one, *two)));
+    if blocks.len() < 2 {
+        return;
     }
-    pairs
+    let keep_outs = view.keep_outs(code);
+    let around = |laid: &Laid<'_>| keep_outs.iter().find(|it| it.against == Against::Block(laid.block.id));
+    let reach = keep_outs.iter().map(|keep_out| keep_out.reach).fold(0.0, f64::max);
+    // From left to right, so that far blocks are not held against each other.
+    blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
+    for (index, one) in blocks.iter().enumerate() {
+        let beside =
+            blocks.iter().skip(index + 1).take_while(|two| two.bounds.min.x <= one.bounds.max.x + reach);
+        for two in beside.filter(|two| one.bounds.distance(&two.bounds) <= reach) {
+            let (moving, other) = which_moves(one, two);
+            if let Some(found) = around(other).and_then(|keep_out| TooNear::of(moving, keep_out)) {
+                near(moving, other, found);
+            }
+        }
+    }
 }
 
 /// The one that was placed later moves, unless it is locked and the other is not.
-pub(super) fn which_moves<'a>(one: &'a Laid<'a>, two: &'a Laid<'a>) -> (&'a Laid<'a>, &'a Laid<'a>) {
+fn which_moves<'s>(one: &'s Laid<'s>, two: &'s Laid<'s>) -> (&'s Laid<'s>, &'s Laid<'s>) {
     let (early, late) = if one.block.id < two.block.id { (one, two) } else { (two, one) };
     if late.block.locked && !early.block.locked { (early, late) } else { (late, early) }
 }
 
-/// The least move of a block after which it is `reach` away from another.
-pub(super) fn move_off(moving: &Laid<'_>, other: &Laid<'_>, reach: f64, units: Units) -> Option<Candidate> {
-    let there = rows_or_bounds(&other.rows, moving.rows.len());
-    let obstacles: Vec<Obstacle> =
-        there.iter().map(|row| Obstacle { piece: Convex::rect(row), reach }).collect();
-    least_move(&moving.rows, &obstacles, &Way::ALL, units).map(|by| by.of(moving.block))
-}
-
-/// Where one block is in the way of another: the other's bounds.
-pub(super) fn place_on(moving: &Laid<'_>, other: &Laid<'_>, cells: Vec<Cell>) -> Place {
-    let plan = |p| other.face.plane.to_plan(p);
-    place_of(moving, cells, other.bounds.corners().map(plan).to_vec())
-}
-
-/// The rows of a block that come within `reach` of a rectangle up the slope. Rows run from the eave up.
-pub(super) fn rows_near<'a>(rows: &'a [Rect], rect: &Rect, reach: f64) -> &'a [Rect] {
-    let from = rows.partition_point(|row| row.max.y < rect.min.y - reach);
-    let rows = rows.get(from..).unwrap_or_default();
-    let to = rows.partition_point(|row| row.min.y <= rect.max.y + reach);
-    rows.get(..to).unwrap_or_default()
-}
-
-/// The modules of one block that lie on another, and how deep the deepest does.
-fn covered(moving: &Laid<'_>, other: &Laid<'_>) -> (Vec<Cell>, f64) {
-    let mut depth = 0.0f64;
-    let mut cells = Vec::new();
-    for module in &moving.placed.modules {
-        let over = rows_near(&other.rows, &module.rect, 0.0)
-            .iter()
-            .map(|row| row.overlap(&module.rect).min_element())
-            .fold(0.0, f64::max);
-        if over > TOLERANCE {
-            cells.push(module.cell);
-            depth = depth.max(over);
-        }
-    }
-    (cells, depth)
+/// Where one block is in the way of another: its bounds.
+pub(super) fn place_on(other: &Laid<'_>, near: &TooNear<'_>, moving: &Laid<'_>) -> Place {
+    let plan = |p: DVec2| other.face.plane.to_plan(p);
+    place_of(moving, near.cells.clone(), other.bounds.corners().map(plan).to_vec())
 }
 
 #[cfg(test)]
 mod tests {
     use crate::Facts;
     use crate::testing::{MODULE, block, fixed, gable_job, measures, moves, of, one};
-    use chalkcourse_job::BlockId;
-    use chalkcourse_job::{Cell, Resolved};
+    use chalkcourse_geometry::Length;
+    use chalkcourse_job::{BlockId, Cell, Resolved, RowShift};
 
     fn with_other(u: f64, v: f64) -> Resolved {
         let mut job = gable_job();
@@ -152,10 +136,28 @@ mod tests {
         assert!(of(&job, "overlap").is_empty());
     }
 
+    /// Modules are 1.722 m long with 3 mm between them.
+    #[test]
+    fn a_shift_within_a_row_short_of_at_and_beyond_the_reveal() {
+        let shifted = |metres: f64| {
+            let mut job = gable_job();
+            job.blocks[0].shifts = vec![RowShift { row: 1, from: 1, by: Length::from_metres(metres) }];
+            job
+        };
+        assert!(of(&shifted(0.2), "overlap").is_empty());
+        assert!(of(&shifted(-0.003), "overlap").is_empty());
+        let over = one(&shifted(-0.003 - 0.0254), "overlap");
+        measures(&over, 1.0, 0.0);
+        assert_eq!(over.facts, Facts::OverlapWithin { modules: 1 });
+        assert_eq!(over.key.to_string(), "overlap/block-3/face-1");
+        assert_eq!(over.place.cells, [Cell { row: 1, column: 1 }]);
+        assert_eq!(of(&shifted(-9.0), "overlap").len(), 1, "past the one before it");
+    }
+
     #[test]
     fn rows_of_one_block_may_shift() {
         let mut job = gable_job();
-        job.blocks[0] = job.blocks[0].with_shift(1, chalkcourse_geometry::Length::from_metres(0.3));
+        job.blocks[0] = job.blocks[0].with_shift(1, Length::from_metres(0.3));
         assert!(of(&job, "overlap").is_empty());
     }
 }

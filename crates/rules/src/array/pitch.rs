@@ -3,7 +3,7 @@
 //! Source: the kit; the demo kit's 4:12 is common practice, no source. Water that runs slowly backs up under
 //! flashing that is lapped like shingles.
 
-use super::near::place_of;
+use crate::by_limit::place_of;
 use crate::finding::{Finding, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;

@@ -4,17 +4,15 @@
 //! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
 //! flashing to the ridge, and counted in courses of the face's exposure.
 
-use super::near::{Side, ends, place_of, sides};
-use crate::clear::{Move, Way, first_free};
+use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length, Rect};
-use chalkcourse_job::{Cell, Required, Subject};
-use chalkcourse_limits::TOLERANCE;
+use chalkcourse_geometry::{EdgeSpan, Length, Rect};
+use chalkcourse_limits::{KeepOut, TOLERANCE};
 
 pub(crate) const RULE: Rule = Rule {
     code: "ridge-course",
@@ -29,59 +27,32 @@ pub(crate) const RULE: Rule = Rule {
     ],
     source: |job| Authority::of(&job.rule_book.courses_to_ridge.source),
     missing: nothing_missing,
-    run: Run::Block(run),
+    run: Run::KeptOff(run),
 };
 
-fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
-    if view.laid.on.courses.exposure > 0.0 {
-        let ridges = view.laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge);
-        findings.extend(sides(ridges).into_iter().filter_map(|side| finding(view, side)));
-    }
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    let courses = view.book().courses_to_ridge.value;
+    let exposure = Length::from_metres(view.laid.on.courses.exposure);
+    findings.extend(keep_outs.iter().filter_map(|keep_out| {
+        let near = TooNear::of(view.laid, keep_out)?;
+        let room = room(view, &near);
+        let finding = near.finding(view, Severity::Stop, Facts::RidgeCourse { courses, exposure });
+        Some(Finding { measured: length(room), ..finding })
+    }));
 }
 
-fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
-    let (laid, limit, exposure) = (view.laid, &view.book().courses_to_ridge, view.laid.on.courses.exposure);
-    let asked = f64::from(limit.value) * exposure;
+/// What is left between the head flashing and the ridge, straight up the slope, where that is least.
+fn room(view: BlockView<'_>, near: &TooNear<'_>) -> f64 {
     let head = view.kit().flashing.head.metres();
-    let spans = &side.spans;
-    let lowest = |rect: &Rect| {
-        let low = spans.iter().filter_map(|span| lowest_over(span, rect)).fold(f64::INFINITY, f64::min);
-        low.is_finite().then_some(low)
+    let ridge = |rect: &Rect| {
+        let spans = near.keep_out.edges.iter().filter_map(|edge| view.laid.face.edges.get(*edge));
+        spans.filter_map(|span| lowest_over(span, rect)).fold(f64::INFINITY, f64::min)
     };
-    // The bounds reach as high as any module: most blocks end here.
-    let ridge = spans.iter().map(|s| s.frame.0.y.min(s.frame.1.y)).fold(f64::INFINITY, f64::min);
-    if laid.bounds.max.y + head + asked <= ridge + TOLERANCE {
-        return None;
-    }
-    let mut room = f64::INFINITY;
-    let mut cells: Vec<Cell> = Vec::new();
-    for module in &laid.placed.modules {
-        let Some(ridge) = lowest(&module.rect).filter(|low| module.rect.min.y < *low) else { continue };
-        let left = ridge - module.rect.max.y - head;
-        if left < asked - TOLERANCE {
-            cells.push(module.cell);
-            room = room.min(left);
-        }
-    }
-    if cells.is_empty() {
-        return None;
-    }
-    // Moving down, a module is wrong from where its foot passes below the ridge to where its head is far enough.
-    let stretches = laid.placed.modules.iter().filter_map(|module| {
-        let low = lowest(&module.rect)?;
-        Some((module.rect.min.y - low, module.rect.max.y + head + asked - low))
-    });
-    let by = Move { way: Way::Down, by: first_free(stretches.collect(), view.units()) };
-    let facts = Facts::RidgeCourse { courses: limit.value, exposure: Length::from_metres(exposure) };
-    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
-    Some(Finding {
-        measured: length(room),
-        required: Required::AtLeast(length(asked)),
-        source: Authority::of(&limit.source),
-        candidate: Some(by.of(laid.block)),
-        place: place_of(laid, cells, ends(side.spans)),
-        ..Finding::of(RULE.code, Severity::Stop, subject, facts)
-    })
+    let modules = view.laid.placed.modules.iter().filter(|module| near.cells.contains(&module.cell));
+    modules
+        .map(|module| ridge(&module.rect) - module.rect.max.y - head)
+        .fold(f64::INFINITY, f64::min)
+        .min(near.keep_out.asked)
 }
 
 /// The lowest height of an edge over the width of a rectangle; `None` where it runs beside it.

@@ -2,17 +2,13 @@
 //!
 //! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
 
-use super::near::{ends, into_the_face, nearer, place_of};
-use crate::clear::{Move, Obstacle, Way, convex_pieces, least_move};
+use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
-use crate::measure::{at_least_to_segment, length};
-use crate::registry::{Rule, Run};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
-use crate::{Authority, Facts, Section, WhyNot};
-use chalkcourse_geometry::{EdgeKind, EdgeSpan, Length, Polygon, Rect, RoofFace, SideId};
-use chalkcourse_job::{Limit, Required, RuleBook, Subject};
-use chalkcourse_limits::TOLERANCE;
+use crate::{Authority, Facts};
+use chalkcourse_limits::KeepOut;
 
 pub(crate) const RULE: Rule = Rule {
     code: "setback",
@@ -25,83 +21,15 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([83.0, 38.0], [92.0, 38.0]),
     ],
     source: |_| Authority::EachItsOwn,
-    missing: |job| job.rule_book.setbacks.is_empty().then_some(WhyNot::NotInBook(Section::Setbacks)),
-    run: Run::Block(run),
+    missing: nothing_missing,
+    run: Run::KeptOff(run),
 };
 
-/// The spans of one side, or of one hole, that have one kind.
-struct Edge<'a> {
-    ring: usize,
-    /// `None` for a hole: it is one thing in the way, not one for each of its sides.
-    side: Option<SideId>,
-    kind: EdgeKind,
-    setback: &'a Limit<Length>,
-    spans: Vec<&'a EdgeSpan>,
-}
-
-fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
-    let edges = edges_of(view.book(), view.laid.face);
-    findings.extend(edges.iter().filter_map(|edge| finding(view, edge)));
-}
-
-fn edges_of<'a>(book: &'a RuleBook, face: &'a RoofFace) -> Vec<Edge<'a>> {
-    let mut edges: Vec<Edge<'a>> = Vec::new();
-    for span in &face.edges {
-        let Some(setback) = book.setbacks.get(&span.kind).filter(|limit| limit.value > Length::ZERO) else {
-            continue;
-        };
-        let (ring, kind) = (span.ring, span.kind);
-        let side = (ring == 0).then_some(span.id);
-        match edges.iter_mut().find(|e| (e.ring, e.side, e.kind) == (ring, side, kind)) {
-            Some(edge) => edge.spans.push(span),
-            None => edges.push(Edge { ring, side, kind, setback, spans: vec![span] }),
-        }
-    }
-    edges
-}
-
-fn finding(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Finding> {
-    let (laid, asked) = (view.laid, edge.setback.value.metres());
-    let limit = asked - TOLERANCE;
-    let may_be_near =
-        |rect: &Rect| edge.spans.iter().any(|s| at_least_to_segment(rect, s.frame.0, s.frame.1) < limit);
-    if !may_be_near(&laid.bounds) {
-        return None;
-    }
-    let (cells, nearest) = nearer(laid, limit, |rect| {
-        let away = || {
-            edge.spans
-                .iter()
-                .map(|s| rect.distance_to_segment(s.frame.0, s.frame.1))
-                .fold(f64::INFINITY, f64::min)
-        };
-        if may_be_near(rect) { away() } else { f64::INFINITY }
-    })?;
-    let (block, face) = (laid.block.id, laid.on.id);
-    let subject = match edge.side {
-        Some(side) => Subject::Side(block, face, side, edge.kind),
-        None => Subject::Hole(block, face, laid.face.ring_id(edge.ring)?, edge.kind),
-    };
-    Some(Finding {
-        measured: length(nearest),
-        required: Required::AtLeast(length(asked)),
-        source: Authority::of(&edge.setback.source),
-        candidate: move_off(view, edge).map(|by| by.of(laid.block)),
-        place: place_of(laid, cells, ends(edge.spans.iter().copied())),
-        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Setback { kind: edge.kind })
-    })
-}
-
-/// The least move that keeps off an edge: into the face, or any way around a hole.
-fn move_off(view: BlockView<'_>, edge: &Edge<'_>) -> Option<Move> {
-    let (laid, reach) = (view.laid, edge.setback.value.metres());
-    if edge.side.is_some() {
-        return into_the_face(&laid.rows, &edge.spans, reach, view.units());
-    }
-    let hole = laid.face.frame.holes.get(edge.ring.checked_sub(1)?)?;
-    let pieces = convex_pieces(&Polygon::new(hole.clone()));
-    let obstacles: Vec<Obstacle> = pieces.into_iter().map(|piece| Obstacle { piece, reach }).collect();
-    least_move(&laid.rows, &obstacles, &Way::ALL, view.units())
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    findings.extend(keep_outs.iter().filter_map(|keep_out| {
+        let kind = keep_out.against_kind()?;
+        Some(TooNear::of(view.laid, keep_out)?.finding(view, Severity::Stop, Facts::Setback { kind }))
+    }));
 }
 
 #[cfg(test)]

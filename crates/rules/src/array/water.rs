@@ -5,16 +5,14 @@
 //! its nails may come is common practice, no source. Measured on the slope, square to the line, from the modules by
 //! as much more as the kit's side flashing reaches.
 
-use super::near::{Side, ends, into_the_face, nearer, place_of, sides};
+use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
-use crate::measure::{at_least_to_segment, length};
-use crate::registry::{Rule, Run};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
-use crate::{Authority, Facts, Section, WhyNot};
-use chalkcourse_geometry::{EdgeKind, Rect};
-use chalkcourse_job::{Required, Subject};
-use chalkcourse_limits::{TOLERANCE, flashing_asked};
+use crate::{Authority, Facts};
+use chalkcourse_geometry::EdgeKind;
+use chalkcourse_limits::{KeepOut, flashing_asked};
 
 pub(crate) const RULE: Rule = Rule {
     code: "valley-hip",
@@ -31,46 +29,16 @@ pub(crate) const RULE: Rule = Rule {
             .find_map(|kind| flashing_asked(&job.rule_book, kind));
         limit.map_or(Authority::NotInBook, |limit| Authority::of(&limit.source))
     },
-    missing: |job| {
-        let any = [EdgeKind::Valley, EdgeKind::Hip]
-            .into_iter()
-            .any(|kind| flashing_asked(&job.rule_book, kind).is_some());
-        (!any).then_some(WhyNot::NotInBook(Section::ValleysAndHips))
-    },
-    run: Run::Block(run),
+    missing: nothing_missing,
+    run: Run::KeptOff(run),
 };
 
-fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
-    let lines = view.laid.face.edges.iter().filter(|span| flashing_asked(view.book(), span.kind).is_some());
-    findings.extend(sides(lines).into_iter().filter_map(|side| finding(view, side)));
-}
-
-fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
-    let (laid, limit, flashing) =
-        (view.laid, flashing_asked(view.book(), side.kind)?, view.kit().flashing.side);
-    let reach = limit.value.metres() + flashing.metres();
-    let away = |rect: &Rect| {
-        side.spans
-            .iter()
-            .map(|s| rect.distance_to_segment(s.frame.0, s.frame.1))
-            .fold(f64::INFINITY, f64::min)
-    };
-    let far = |s: &&chalkcourse_geometry::EdgeSpan| {
-        at_least_to_segment(&laid.bounds, s.frame.0, s.frame.1) >= reach - TOLERANCE
-    };
-    if side.spans.iter().all(far) {
-        return None;
-    }
-    let (cells, nearest) = nearer(laid, reach - TOLERANCE, away)?;
-    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
-    Some(Finding {
-        measured: length(nearest - flashing.metres()),
-        required: Required::AtLeast(length(limit.value.metres())),
-        source: Authority::of(&limit.source),
-        candidate: into_the_face(&laid.rows, &side.spans, reach, view.units()).map(|by| by.of(laid.block)),
-        place: place_of(laid, cells, ends(side.spans)),
-        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::ValleyHip { kind: side.kind, flashing })
-    })
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    let flashing = view.kit().flashing.side;
+    findings.extend(keep_outs.iter().filter_map(|keep_out| {
+        let facts = Facts::ValleyHip { kind: keep_out.against_kind()?, flashing };
+        Some(TooNear::of(view.laid, keep_out)?.finding(view, Severity::Stop, facts))
+    }));
 }
 
 #[cfg(test)]

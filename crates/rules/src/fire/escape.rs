@@ -5,19 +5,17 @@
 //! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
 //! are not looked at.
 
-use super::{exempt, source_of};
-use crate::array::near::place_of;
-use crate::clear::{Obstacle, Way, least_move};
+use super::source_of;
+use crate::Facts;
+use crate::by_limit::TooNear;
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
-use crate::{Authority, Facts, WhyNot};
-use chalkcourse_geometry::{Convex, Length, Rect};
-use chalkcourse_job::{Cell, Limit, PenetrationKind, Quantity, Required, Subject};
-use chalkcourse_layout::PlacedPenetration;
-use chalkcourse_limits::{TOLERANCE, escape_strip};
+use chalkcourse_geometry::Rect;
+use chalkcourse_job::Required;
+use chalkcourse_limits::{Against, KeepOut};
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-escape",
@@ -30,62 +28,32 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Wrong([56.0, 14.0, 22.0, 14.0]),
     ],
     source: |job| source_of(job, |fire| fire.below_escape.as_ref().map(|limit| &limit.source)),
-    missing: |job| {
-        exempt(job).or_else(|| {
-            let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.below_escape.is_some());
-            if !asked {
-                return Some(WhyNot::NotInEdition);
-            }
-            let any = job.penetrations.iter().any(|p| p.kind == PenetrationKind::EscapeWindow);
-            (!any).then_some(WhyNot::NoEscapeWindow)
-        })
-    },
-    run: Run::Block(run),
+    missing: nothing_missing,
+    run: Run::KeptOff(run),
 };
 
-fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
-    let Some(fire) = &view.book().fire_access else { return };
-    let Some(limit) = &fire.below_escape else { return };
-    findings.extend(view.through().iter().filter_map(|through| {
-        let strip = escape_strip(fire, through.placed, through.on, view.laid.face)?;
-        finding(view, through.placed, strip, limit)
-    }));
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    findings.extend(keep_outs.iter().filter_map(|strip| finding(view, strip)));
 }
 
-fn finding(
-    view: BlockView<'_>,
-    window: &PlacedPenetration,
-    strip: Rect,
-    limit: &Limit<Length>,
-) -> Option<Finding> {
-    let laid = view.laid;
-    if strip.overlap(&laid.bounds).min_element() <= TOLERANCE {
-        return None;
-    }
-    let over: Vec<(Cell, f64)> = laid
-        .placed
-        .modules
-        .iter()
-        .map(|module| (module.cell, strip.overlap(&module.rect)))
-        .filter(|(_, over)| over.min_element() > TOLERANCE)
-        .map(|(cell, over)| (cell, over.x))
-        .collect();
-    let most = over.iter().map(|(_, over)| *over).reduce(f64::max)?;
-    let obstacle = Obstacle { piece: Convex::rect(&strip), reach: 0.0 };
-    let by = least_move(&laid.rows, &[obstacle], &Way::ALL, view.units());
-    let plan = strip.corners().map(|p| laid.face.plane.to_plan(p)).to_vec();
-    let subject = Subject::Through(laid.block.id, window.id);
+fn finding(view: BlockView<'_>, strip: &KeepOut) -> Option<Finding> {
+    let (near, bounds) = (TooNear::of(view.laid, strip)?, strip.bounds()?);
+    let Against::Penetration(window) = strip.against else { return None };
+    let most = widest_over(view, &near, &bounds);
+    let plan = bounds.corners().map(|p| view.laid.face.plane.to_plan(p)).to_vec();
+    let finding = near.finding(view, Severity::Stop, Facts::FireEscape);
     Some(Finding {
         measured: length(most),
-        required: Required::Free(Quantity::Length(Length::from_metres(strip.size().x))),
-        source: Authority::of(&limit.source),
-        candidate: by.map(|by| by.of(laid.block)),
-        place: Place {
-            penetration: Some(window.id),
-            ..place_of(laid, over.into_iter().map(|(cell, _)| cell).collect(), plan)
-        },
-        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::FireEscape)
+        required: Required::Free(length(strip.asked)),
+        place: Place { penetration: Some(window), shape: plan, ..finding.place },
+        ..finding
     })
+}
+
+/// How much of the width of a strip the worst module covers.
+fn widest_over(view: BlockView<'_>, near: &TooNear<'_>, strip: &Rect) -> f64 {
+    let modules = view.laid.placed.modules.iter().filter(|module| near.cells.contains(&module.cell));
+    modules.map(|module| strip.overlap(&module.rect).x).fold(0.0, f64::max)
 }
 
 #[cfg(test)]

@@ -3,18 +3,14 @@
 //! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out.
 //! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
 
-use super::{exempt, level, source_of};
-use crate::array::near::{Side, ends, nearer, place_of, sides};
-use crate::clear::{Move, Way, first_free};
+use super::source_of;
+use crate::Facts;
+use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
-use crate::measure::in_plan;
-use crate::registry::{Rule, Run};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{BlockView, Laid, ModulesBeyond};
-use crate::{Authority, Facts, WhyNot};
-use chalkcourse_geometry::{Convex, EdgeKind, Length, Rect, Units};
-use chalkcourse_job::{Limit, Required, Subject};
-use chalkcourse_limits::{TOLERANCE, looked_at};
+use crate::view::BlockView;
+use chalkcourse_limits::KeepOut;
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-hip-valley",
@@ -27,60 +23,15 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([42.0, 44.0], [58.0, 44.0]),
     ],
     source: |job| source_of(job, |fire| fire.hip_or_valley.as_ref().map(|limit| &limit.source)),
-    missing: |job| {
-        exempt(job).or_else(|| {
-            let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some());
-            (!asked).then_some(WhyNot::NoNumberInEdition)
-        })
-    },
-    run: Run::BlockAndBeyond(run),
+    missing: nothing_missing,
+    run: Run::KeptOff(run),
 };
 
-fn run(view: BlockView<'_>, beyond: &ModulesBeyond, findings: &mut Vec<Finding>) {
-    let Some(fire) = &view.book().fire_access else { return };
-    let Some(limit) = &fire.hip_or_valley else { return };
-    if looked_at(fire, view.laid.face) {
-        let lines = beyond.spans(view.laid.face);
-        let lines = lines.filter(|span| matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley));
-        findings.extend(sides(lines).into_iter().filter_map(|side| finding(view, side, limit)));
-    }
-}
-
-fn finding(view: BlockView<'_>, side: Side<'_>, limit: &Limit<Length>) -> Option<Finding> {
-    let (laid, asked) = (view.laid, limit.value.metres());
-    let away = |rect: &Rect| {
-        let rect = level(laid.face, *rect);
-        let spans = side.spans.iter().map(|span| level(laid.face, span.frame));
-        spans.map(|(a, b)| rect.distance_to_segment(a, b)).fold(f64::INFINITY, f64::min)
-    };
-    let (cells, nearest) = nearer(laid, asked - TOLERANCE, away)?;
-    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
-    Some(Finding {
-        measured: in_plan(nearest),
-        required: Required::AtLeast(in_plan(asked)),
-        source: Authority::of(&limit.source),
-        candidate: move_off(laid, &side, asked, view.units()).map(|by| by.of(laid.block)),
-        place: place_of(laid, cells, ends(side.spans)),
-        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::FireHipValley { kind: side.kind })
-    })
-}
-
-/// The least move away from a line, into the face.
-fn move_off(laid: &Laid<'_>, side: &Side<'_>, asked: f64, units: Units) -> Option<Move> {
-    let inward = side.spans.first()?.inward();
-    let factor = laid.face.plane.pitch.slope_factor();
-    let ways = Way::ALL.into_iter().filter(|way| way.unit().dot(inward) > 0.01);
-    ways.map(|way| {
-        let on_slope = if matches!(way, Way::Up | Way::Down) { factor } else { 1.0 };
-        let pairs = laid.rows.iter().flat_map(|row| side.spans.iter().map(move |span| (row, span)));
-        let stretches = pairs.filter_map(|(row, span)| {
-            let (row, (a, b)) = (level(laid.face, *row), level(laid.face, span.frame));
-            let (low, high) = Convex::segment(a, b).moves_of(&row).too_near_along(asked, way.unit())?;
-            Some((low * on_slope, high * on_slope))
-        });
-        Move { way, by: first_free(stretches.collect(), units) }
-    })
-    .min_by(|a, b| a.by.total_cmp(&b.by))
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    findings.extend(keep_outs.iter().filter_map(|keep_out| {
+        let facts = Facts::FireHipValley { kind: keep_out.against_kind()? };
+        Some(TooNear::of(view.laid, keep_out)?.finding(view, Severity::Stop, facts))
+    }));
 }
 
 #[cfg(test)]

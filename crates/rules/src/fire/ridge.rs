@@ -4,18 +4,14 @@
 //! the whole roof and exactly 33 % counts as not more; the room is measured in plan, the safe reading of a code
 //! that says neither.
 
-use super::{exempt, level, source};
-use crate::array::near::{Side, ends, nearer, place_of, sides};
-use crate::clear::{Move, Way, first_free};
+use super::source;
+use crate::Facts;
+use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
-use crate::measure::in_plan;
-use crate::registry::{Rule, Run};
+use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
-use crate::{Authority, Facts};
-use chalkcourse_geometry::{Convex, EdgeKind, Length, Rect};
-use chalkcourse_job::{Limit, Required, Subject};
-use chalkcourse_limits::{Share, TOLERANCE, looked_at};
+use chalkcourse_limits::KeepOut;
 
 pub(crate) const RULE: Rule = Rule {
     code: "fire-ridge",
@@ -29,47 +25,13 @@ pub(crate) const RULE: Rule = Rule {
         Stroke::Measure([86.0, 41.0], [86.0, 52.0]),
     ],
     source: |job| source(job, |fire| &fire.ridge.up_to_share.source),
-    missing: exempt,
-    run: Run::BlockAndShare(run),
+    missing: nothing_missing,
+    run: Run::KeptOffAndShare(run),
 };
 
-fn run(view: BlockView<'_>, share: f64, findings: &mut Vec<Finding>) {
-    let Some(fire) = &view.book().fire_access else { return };
-    let room = Share::by(fire, &view.site().building, share).room(fire);
-    if looked_at(fire, view.laid.face) {
-        let ridges = view.laid.face.edges.iter().filter(|span| span.kind == EdgeKind::Ridge);
-        findings.extend(sides(ridges).into_iter().filter_map(|side| finding(view, side, share, room)));
-    }
-}
-
-fn finding(view: BlockView<'_>, side: Side<'_>, share: f64, room: &Limit<Length>) -> Option<Finding> {
-    let (laid, asked) = (view.laid, room.value.metres());
-    let away = |rect: &Rect| {
-        let rect = level(laid.face, *rect);
-        let spans = side.spans.iter().map(|span| level(laid.face, span.frame));
-        spans.map(|(a, b)| rect.distance_to_segment(a, b)).fold(f64::INFINITY, f64::min)
-    };
-    if away(&laid.bounds) >= asked - TOLERANCE {
-        return None;
-    }
-    let (cells, nearest) = nearer(laid, asked - TOLERANCE, away)?;
-    let factor = laid.face.plane.pitch.slope_factor();
-    let pairs = laid.rows.iter().flat_map(|row| side.spans.iter().map(move |span| (row, span)));
-    let stretches = pairs.filter_map(|(row, span)| {
-        let (row, (a, b)) = (level(laid.face, *row), level(laid.face, span.frame));
-        let (low, high) = Convex::segment(a, b).moves_of(&row).too_near_along(asked, Way::Down.unit())?;
-        Some((low * factor, high * factor))
-    });
-    let by = Move { way: Way::Down, by: first_free(stretches.collect(), view.units()) };
-    let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
-    Some(Finding {
-        measured: in_plan(nearest),
-        required: Required::AtLeast(in_plan(asked)),
-        source: Authority::of(&room.source),
-        candidate: Some(by.of(laid.block)),
-        place: place_of(laid, cells, ends(side.spans)),
-        ..Finding::of(RULE.code, Severity::Stop, subject, Facts::FireRidge { share })
-    })
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], share: f64, findings: &mut Vec<Finding>) {
+    let near = keep_outs.iter().filter_map(|keep_out| TooNear::of(view.laid, keep_out));
+    findings.extend(near.map(|near| near.finding(view, Severity::Stop, Facts::FireRidge { share })));
 }
 
 #[cfg(test)]

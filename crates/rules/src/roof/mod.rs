@@ -2,6 +2,7 @@
 
 pub(crate) mod counted_twice;
 pub(crate) mod height_gap;
+pub(crate) mod lost;
 pub(crate) mod near_miss;
 pub(crate) mod no_home;
 pub(crate) mod outline;

@@ -3,8 +3,8 @@
 //! Source: IRC R905.2.8.5 (2018): a drip edge at eaves and rake edges of shingle roofs.
 
 use super::{missing, source_of};
-use crate::array::near::ends;
 use crate::finding::{Finding, Place, Severity};
+use crate::measure::ends;
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;

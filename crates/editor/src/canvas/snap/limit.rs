@@ -3,7 +3,7 @@
 use super::{Pull, Scene, beside, upright};
 use crate::text;
 use chalkcourse_geometry::fit::Part;
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, RoofFace, distance_to_segment};
 use chalkcourse_job::Block;
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_limits::{Against, Given, KeepOut, Shape, keep_outs};
@@ -41,13 +41,8 @@ pub(super) fn pulls(scene: Scene, index: usize, block: &Block, way: DVec2) -> Ve
 }
 
 /// The rows of a block, each without a break.
-fn rows(placed: &PlacedBlock) -> Vec<Part> {
-    let high = placed.modules.first().map_or(0.0, |module| module.rect.size().y);
-    let row = |run: &chalkcourse_layout::Run| Part {
-        rect: Rect { min: run.from, max: run.to + dvec2(0.0, high) },
-        lowest: run.row == 0,
-    };
-    placed.strings.iter().map(row).collect()
+pub(super) fn rows(placed: &PlacedBlock) -> Vec<Part> {
+    placed.stretches().map(|(row, rect)| Part { rect, lowest: row == 0 }).collect()
 }
 
 /// Up the slope a block goes by level edges alone; along the eave by all that are steep enough.

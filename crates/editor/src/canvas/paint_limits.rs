@@ -1,0 +1,83 @@
+//! Zones where modules may not stand: what the limits keep them off, the same that the check measures to.
+
+use super::gesture::Gesture;
+use super::paint::Brush;
+use crate::Document;
+use crate::desk::Desk;
+use chalkcourse_geometry::RoofFace;
+use chalkcourse_job::BlockId;
+use chalkcourse_limits::{Given, KeepOut, keep_outs};
+use chalkcourse_plan::Plan;
+use egui::Stroke;
+use std::sync::Arc;
+
+/// The zones of all faces, kept until there is another plan.
+#[derive(Clone, Debug)]
+pub(crate) struct Zones {
+    plan: Arc<Plan>,
+    dragged: Option<BlockId>,
+    faces: Vec<OfFace>,
+}
+
+/// The zones of one face, kept while its keep-outs are the same.
+#[derive(Clone, Debug)]
+struct OfFace {
+    face: RoofFace,
+    keep_outs: Vec<KeepOut>,
+    zones: chalkcourse_limits::Zones,
+}
+
+impl Zones {
+    /// Beside the face's own limits, a block that is dragged has the others in its way.
+    fn of(document: &Document, dragged: Option<BlockId>, before: Option<Self>) -> Self {
+        let (job, plan) = (document.job(), document.plan());
+        let layout = &plan.layout;
+        let mut given = Given::as_laid(job, layout);
+        let face_of = |id: BlockId| layout.block(id).map(|block| block.face);
+        let on = dragged.and_then(face_of);
+        given.standing.retain(|id| on.is_some() && Some(*id) != dragged && face_of(*id) == on);
+        let mut before = before.map_or_else(Vec::new, |zones| zones.faces).into_iter();
+        let faces = layout.roof.faces.iter().enumerate().map(|(index, face)| {
+            let keep_outs = keep_outs(job, layout, index, &given);
+            before.next().filter(|it| it.keep_outs == keep_outs && it.face == *face).unwrap_or_else(|| {
+                OfFace {
+                    zones: chalkcourse_limits::Zones::of(face, &keep_outs),
+                    face: face.clone(),
+                    keep_outs,
+                }
+            })
+        });
+        let faces = faces.collect();
+        Self { plan: Arc::clone(plan), dragged, faces }
+    }
+}
+
+/// The block that a drag moves or changes.
+fn dragged(gesture: Option<&Gesture>) -> Option<BlockId> {
+    match gesture? {
+        Gesture::MoveBlock { start, .. }
+        | Gesture::ResizeBlock { start, .. }
+        | Gesture::ShiftRow { start, .. } => Some(start.id),
+        _ => None,
+    }
+}
+
+pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
+    let dragged = dragged(desk.gesture.as_ref());
+    let kept = desk.zones.take();
+    let same = |zones: &Zones| Arc::ptr_eq(&zones.plan, document.plan()) && zones.dragged == dragged;
+    let zones = match kept {
+        Some(zones) if same(&zones) => zones,
+        kept => Zones::of(document, dragged, kept),
+    };
+    let stroke = Stroke::new(1.0, brush.palette.zone);
+    for (_, it) in zones.faces.iter().enumerate().filter(|(index, _)| brush.space.shows(*index)) {
+        // Dots around what is free for modules, dashes around what is not for the lowest row.
+        for (shapes, dashes) in [(&it.zones.free, (2.0, 4.0)), (&it.zones.not_lowest, (7.0, 4.0))] {
+            for shape in shapes {
+                brush.outline(&shape.map(|p| it.face.plane.to_plan(p)), stroke, Some(dashes));
+            }
+        }
+    }
+    desk.zones = Some(zones);
+}

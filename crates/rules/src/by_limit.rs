@@ -1,0 +1,190 @@
+//! A limit on one module as the check reads it: its keep-outs, measured against the modules of a block.
+//!
+//! What is the same for all limits follows from the keep-out alone: which modules, how near, how much is asked, by whose word,
+//! between which things, where. A rule adds its facts, and says otherwise where its words measure something else.
+
+use crate::clear::clear_of;
+use crate::finding::{Finding, Place, Severity};
+use crate::measure::{self, in_plan, length};
+use crate::registry::{Rule, Run, nothing_missing};
+use crate::sketch::{SLOPE, Stroke};
+use crate::view::{BlockView, Laid};
+use crate::{Authority, Facts};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{Cell, Quantity, Required, Subject};
+use chalkcourse_limits::{Against, By, KeepOut, Limit, Metric, Shape};
+
+/// Modules of a block that are too near to something.
+pub(crate) struct TooNear<'s> {
+    pub(crate) keep_out: &'s KeepOut,
+    pub(crate) cells: Vec<Cell>,
+    /// How far the nearest is away, metres by the metric of the keep-out; below 0, how deep it lies within.
+    pub(crate) nearest: f64,
+}
+
+impl<'s> TooNear<'s> {
+    /// The modules of a block that do not clear a keep-out; `None` where all do.
+    pub(crate) fn of(laid: &Laid<'_>, keep_out: &'s KeepOut) -> Option<Self> {
+        // What holds all of them clears it: most blocks end here.
+        if keep_out.clears(&laid.whole()) {
+            return None;
+        }
+        let mut it = Self { keep_out, cells: Vec::new(), nearest: f64::INFINITY };
+        for (cell, module) in laid.modules().filter(|(_, module)| !keep_out.clears(module)) {
+            it.cells.push(cell);
+            it.nearest = it.nearest.min(keep_out.distance(&module));
+        }
+        (!it.cells.is_empty()).then_some(it)
+    }
+
+    /// How far the nearest is away, but for how deep it lies within.
+    pub(crate) fn away(&self) -> f64 {
+        self.nearest.max(0.0)
+    }
+
+    /// What the rule of the keep-out finds, as far as that follows from the keep-out.
+    pub(crate) fn finding(self, view: BlockView<'_>, severity: Severity, facts: Facts) -> Finding {
+        let (laid, keep_out) = (view.laid, self.keep_out);
+        let (measured, required) = self.measured();
+        Finding {
+            measured,
+            required,
+            source: authority(&keep_out.by),
+            candidate: clear_of(laid, &[keep_out], view.units()),
+            place: place_of(laid, self.cells, shape_in_plan(laid, keep_out)),
+            ..Finding::of(keep_out.rule, severity, subject(laid, keep_out.against), facts)
+        }
+    }
+
+    /// What is left of what is asked; or how deep it lies on what may be touched.
+    fn measured(&self) -> (Quantity, Required) {
+        let KeepOut { reach, asked, against, metric, .. } = *self.keep_out;
+        let amount = |metres| match metric {
+            Metric::OnSlope => length(metres),
+            Metric::InPlan { .. } => in_plan(metres),
+        };
+        if asked == 0.0 && matches!(against, Against::Border | Against::Block(_)) {
+            return (amount(-self.nearest), Required::AtMost(amount(0.0)));
+        }
+        // A line has no depth; where the shape itself is the room, how deep a module lies in it is what is missing.
+        let away = if reach > 0.0 { self.away() } else { self.nearest };
+        let room = if reach >= asked { away - (reach - asked) } else { asked + away - reach };
+        (amount(room), Required::AtLeast(amount(asked)))
+    }
+}
+
+/// By whose word a limit is asked.
+pub(crate) fn authority(by: &By) -> Authority {
+    match by {
+        By::Source(source) => Authority::of(source),
+        By::Book => Authority::EachItsOwn,
+        By::Kit => Authority::Kit,
+        By::Person => Authority::Person,
+        By::Geometry => Authority::Geometry,
+    }
+}
+
+/// A block and what it is too near to.
+fn subject(laid: &Laid<'_>, against: Against) -> Subject {
+    let (block, face) = (laid.block.id, laid.on.id);
+    match against {
+        Against::Border | Against::Pathway => Subject::OnFace(block, face),
+        Against::Side { side, kind } => Subject::Side(block, face, side, kind),
+        Against::Hole { side, kind } => Subject::Hole(block, face, side, kind),
+        Against::Penetration(id) => Subject::Through(block, id),
+        Against::Block(other) => Subject::Blocks(block.min(other), block.max(other)),
+    }
+}
+
+/// Where modules of a block are in the way of something.
+pub(crate) fn place_of(laid: &Laid<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Place {
+    Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape }
+}
+
+/// What a keep-out is about, to show: the ends of its stretches of the border, or its shape.
+fn shape_in_plan(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
+    let plan = |p: DVec2| laid.face.plane.to_plan(p);
+    match &keep_out.shape {
+        _ if !keep_out.edges.is_empty() => ends(laid, keep_out),
+        Shape::Outside(_) => laid.face.plan.outer.clone(),
+        Shape::Pieces(pieces) => pieces.iter().flat_map(|piece| piece.corners()).map(|p| plan(*p)).collect(),
+    }
+}
+
+/// Both ends of each stretch of the border that a keep-out is about, in plan.
+pub(crate) fn ends(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
+    measure::ends(keep_out.edges.iter().filter_map(|edge| laid.face.edges.get(*edge)))
+}
+
+/// The rule of a limit that has no file of its own: what it finds follows from its keep-outs.
+pub(crate) fn rule(limit: &'static Limit) -> Rule {
+    Rule {
+        code: limit.code,
+        sketch: &[SLOPE, Stroke::Module([20.0, 20.0, 24.0, 16.0]), Stroke::Wrong([56.0, 20.0, 24.0, 16.0])],
+        source: |_| Authority::EachItsOwn,
+        missing: nothing_missing,
+        run: Run::KeptOff(run),
+    }
+}
+
+fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) {
+    findings.extend(keep_outs.iter().filter_map(|keep_out| {
+        let it = TooNear::of(view.laid, keep_out)?;
+        Some(it.finding(view, Severity::Stop, Facts::TooNear { against: keep_out.against }))
+    }));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::{block, gable_job, of, vent};
+    use crate::view::Snapshot;
+    use chalkcourse_job::{PenetrationKind, Resolved};
+    use chalkcourse_layout::Layout;
+    use chalkcourse_limits::limit;
+
+    /// What the rule of a limit without a file of its own would find in a job.
+    fn plain(job: &Resolved, code: &str) -> Vec<Finding> {
+        let layout = Layout::of(job);
+        let snapshot = Snapshot::of(job, &layout);
+        let rule = rule(limit(code).unwrap());
+        assert_eq!(rule.code, code);
+        let mut found = Vec::new();
+        for view in snapshot.blocks() {
+            run(view, &snapshot.kept_off(code, view.laid.placed.face).0, &mut found);
+        }
+        found
+    }
+
+    /// With modules over the rake, too near to the ridge, and on a vent and below a window.
+    fn crowded() -> Resolved {
+        let mut job = gable_job();
+        job.blocks = vec![block(3, 1, (8.0, 4.2), 2, 3), block(4, 1, (0.1, 0.1), 1, 1)];
+        job.penetrations = vec![vent(5, 9.0, 4.0), vent(6, 10.0, 5.6)];
+        job.penetrations[1].kind = PenetrationKind::EscapeWindow;
+        job
+    }
+
+    /// Key, amounts, source and the modules are those of the rule with a file; its facts and what else its words need are not.
+    #[test]
+    fn the_rule_of_a_limit_without_a_file_finds_the_same() {
+        let job = crowded();
+        for code in ["off-face", "setback", "fire-ridge", "ridge-course"] {
+            let (plain, own) = (plain(&job, code), of(&job, code));
+            assert!(!own.is_empty() && plain.len() == own.len(), "{code}: {plain:#?}");
+            for (plain, own) in plain.into_iter().zip(own) {
+                assert_eq!((plain.key, plain.source), (own.key, own.source), "{code}");
+                assert_eq!((plain.required, plain.place.cells), (own.required, own.place.cells), "{code}");
+                let Some((one, two)) = crate::testing::lengths(plain.measured, own.measured) else {
+                    panic!()
+                };
+                assert!((one - two).abs() < 1e-6, "{code}: {one} for {two}");
+            }
+        }
+        // Each limit is found by it, over whatever it keeps modules off.
+        for code in ["clearance", "fire-escape"] {
+            assert_eq!(plain(&job, code).is_empty(), of(&job, code).is_empty(), "{code}");
+            assert!(!plain(&job, code).is_empty(), "{code}");
+        }
+    }
+}
