@@ -218,8 +218,9 @@ impl Ground {
 /// Whether a finding is about a keep-out.
 fn is_about(finding: &Finding, keep_out: &KeepOut) -> bool {
     let same = match (&finding.key.subject, keep_out.against) {
-        (Subject::Side(_, _, own, _), Against::Side { side, .. }) => *own == side,
-        (Subject::Side(..) | Subject::Hole(..), Against::Side { .. }) => false,
+        (Subject::Side(_, _, own, _), Against::Side { side, .. })
+        | (Subject::Hole(_, _, own, _), Against::Hole { side, .. }) => *own == side,
+        (Subject::Hole(..), Against::Side { .. }) | (Subject::Side(..), Against::Hole { .. }) => false,
         (Subject::Through(_, own) | Subject::BesideOf(_, own, _), Against::Penetration(id)) => *own == id,
         (Subject::Blocks(one, two), Against::Block(id)) => *one == id || *two == id,
         _ => true,
