@@ -217,7 +217,7 @@ fn fixes(ui: &mut Ui, document: &Document, desk: &mut Desk, finding: &Finding, a
     }
     let Some(found) = desk.fixing.of(job, &finding.key) else { return };
     let offered = found.offered();
-    if offered.is_empty() {
+    if offered.is_empty() && found.tried > 0 {
         quiet(ui, text::NO_FIX.now());
     } else if found.together.is_some() {
         quiet(ui, text::NO_SINGLE_FIX.now());

@@ -77,16 +77,22 @@ pub(super) struct Trials<'a> {
     checker: Checker,
     stop: &'a dyn Fn() -> bool,
     left: usize,
+    done: usize,
 }
 
 impl<'a> Trials<'a> {
     pub(super) fn on(layout: &Layout, left: usize, stop: &'a dyn Fn() -> bool) -> Self {
-        Self { roof: Arc::clone(&layout.roof), checker: Checker::default(), stop, left }
+        Self { roof: Arc::clone(&layout.roof), checker: Checker::default(), stop, left, done: 0 }
     }
 
     /// Lets so many more be tried.
     pub(super) fn allow(&mut self, more: usize) {
         self.left += more;
+    }
+
+    /// How many were tried.
+    pub(super) fn done(&self) -> usize {
+        self.done
     }
 
     /// Whether it was asked to end before its work was done.
@@ -100,6 +106,7 @@ impl<'a> Trials<'a> {
             return None;
         }
         self.left -= 1;
+        self.done += 1;
         let job = apply(from, edit).ok().filter(|job| job != from)?;
         let layout = if job.faces == from.faces {
             Layout::on_roof(&job, Arc::clone(&self.roof))

@@ -49,6 +49,8 @@ pub struct Fixes {
     pub single: Vec<Fix>,
     /// The best sequence, where no single step does it but for taking a block away.
     pub together: Option<Fix>,
+    /// Jobs that were checked on the way: 0 where nothing that is known here could clear it.
+    pub tried: usize,
     /// The search was stopped before its end.
     pub stopped: bool,
 }
@@ -78,9 +80,10 @@ impl Offers {
         Self(open.map(|f| (f.key.clone(), fixes(job, plan, &f.key, &|| false))).collect())
     }
 
-    /// The best fix of a finding in words, or that none was found; nothing where none was looked for.
+    /// The best fix of a finding in words, or that none was found; nothing where there was none to look for.
     pub fn words(&self, job: &Job, key: &FindingKey) -> Option<String> {
-        self.0.get(key).map(|fixes| words::fixes_words(job, fixes, Seen::Text))
+        let found = self.0.get(key).filter(|fixes| fixes.tried > 0);
+        found.map(|fixes| words::fixes_words(job, fixes, Seen::Text))
     }
 }
 
@@ -114,7 +117,7 @@ pub fn fixes(job: &Job, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> bool) 
     }
     found.sort_by(Fix::rank);
     found.truncate(MOST_OFFERED);
-    Fixes { single: found, together, stopped: trials.stopped() }
+    Fixes { single: found, together, tried: trials.done(), stopped: trials.stopped() }
 }
 
 /// Candidates, each kind with the best first: what keeps all modules before what does not.
