@@ -4,10 +4,10 @@
 
 mod random_jobs;
 
-use chalkcourse_geometry::{DVec2, dvec2};
+use chalkcourse_geometry::dvec2;
 use chalkcourse_job::{Block, BlockId, Edit, FindingKey, Job, Quantity, Required, Subject, apply};
 use chalkcourse_layout::Layout;
-use chalkcourse_plan::{Fix, Plan, evaluate, fixes, open_findings};
+use chalkcourse_plan::{Fix, Plan, Seen, evaluate, fix_words, fixes, open_findings};
 use chalkcourse_rules::{Checker, Finding, Severity, check};
 use chalkcourse_tests::dice::Dice;
 use chalkcourse_tests::houses::{USUAL, usual};
@@ -226,7 +226,7 @@ fn what_a_search_of_moves_clears_has_a_fix_that_keeps_all_modules() {
                 let offered = fixes(&job, &plan, &finding.key, NEVER);
                 clearable += 1;
                 any += usize::from(offered.best().is_some());
-                let whole = offered.single.iter().any(|fix| fix.lost == 0);
+                let whole = offered.offered().iter().any(|fix| fix.lost == 0);
                 kept += usize::from(whole);
                 if !whole {
                     println!("no fix that keeps all modules: {}", finding.key);
@@ -249,22 +249,28 @@ fn a_fix_of_nothing_is_none_and_stopping_ends_at_once() {
     assert!(stopped.stopped && stopped.offered().is_empty());
 }
 
-/// Two blocks on a face that each leave the other no room: both have to go.
+/// A block over the left rake, and another one so near on its right that the first can't come in before that has made room.
 #[test]
-fn what_one_step_does_not_clear_a_sequence_may() {
+fn what_one_step_clears_at_a_loss_a_sequence_clears_without() {
     let mut job = samples::alder_court();
+    job.penetrations.clear();
     let first = job.blocks[0].clone();
     let width = 4.0 * first.spacing(&job.kit).x;
-    // Right of the first one as near as may be, up to where the chimney and the pipes are.
-    job.penetrations.clear();
-    let at = first.at + DVec2::new(width + 1.5, 0.0);
-    job.blocks.push(Block { id: BlockId(20), name: "B".into(), at, columns: 4, ..first });
     job.blocks[0].at.x = -0.6;
+    let at = dvec2(width + 0.1, first.at.y);
+    job.blocks.push(Block { id: BlockId(20), name: "B".into(), at, ..first });
     job.next_id = 21;
     let plan = evaluate(&job);
-    for finding in stops(&plan.findings).values() {
-        for fix in fixes(&job, &plan, &finding.key, NEVER).offered() {
-            assert_holds(&job, &plan.findings, finding, fix);
-        }
-    }
+    let over = plan.findings.iter().find(|f| f.rule == "off-face").unwrap();
+    let offered = fixes(&job, &plan, &over.key, NEVER);
+    let best = offered.best().unwrap();
+    assert_eq!((best.steps.len(), best.lost), (2, 0), "{offered:#?}");
+    assert_holds(&job, &plan.findings, over, best);
+    let words = fix_words(&job, best, Seen::Plan);
+    assert!(words.starts_with("First move block A ") && words.contains(", then move block B "), "{words}");
+    // With the other one locked, modules have to go.
+    job.blocks[1].locked = true;
+    let plan = evaluate(&job);
+    let offered = fixes(&job, &plan, &over.key, NEVER);
+    assert!(offered.best().is_some_and(|fix| fix.lost > 0), "{offered:#?}");
 }

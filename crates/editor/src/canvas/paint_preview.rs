@@ -5,7 +5,7 @@ use crate::desk::{Desk, Pointed};
 use crate::{Document, theme};
 use chalkcourse_geometry::{Polygon, Rect};
 use chalkcourse_job::{FindingKey, Job, apply};
-use chalkcourse_layout::Layout;
+use chalkcourse_layout::{Layout, PlacedModule};
 use chalkcourse_plan::Plan;
 use egui::Stroke;
 use std::sync::Arc;
@@ -84,7 +84,9 @@ fn paint(brush: &Brush, document: &Document, preview: &Preview) {
         }
     }
     for (face, block) in plan_blocks(&preview.layout, brush).filter(|placed| changed(placed.1.id)) {
-        for module in &block.modules {
+        let before = document.plan().layout.block(block.id).filter(|before| before.face == block.face);
+        let stays = |module: &PlacedModule| before.is_some_and(|before| before.modules.contains(module));
+        for module in block.modules.iter().filter(|module| !stays(module)) {
             let outline = on_plan(&face.plane, &module.rect);
             brush.fill(&outline, theme::faint(p.note, 46));
             brush.outline(&outline, Stroke::new(1.8, p.note), dashes);

@@ -220,7 +220,8 @@ fn fixes(ui: &mut Ui, document: &Document, desk: &mut Desk, finding: &Finding, a
     if offered.is_empty() && found.tried > 0 {
         quiet(ui, text::NO_FIX.now());
     } else if found.together.is_some() {
-        quiet(ui, text::NO_SINGLE_FIX.now());
+        let alone = found.has_a_single_step();
+        quiet(ui, if alone { text::FEWER_MODULES.now() } else { text::NO_SINGLE_FIX.now() });
     }
     let seen = desk.view.seen();
     for (index, fix) in offered.into_iter().enumerate() {

@@ -398,6 +398,10 @@ pub(crate) const NO_FIX: Say = say(
     "No fix was found among moves, rows, modules and pathways.",
     "No se halló arreglo entre movimientos, filas, módulos y pasos.",
 );
+pub(crate) const FEWER_MODULES: Say = say(
+    "No single step clears it and keeps as many modules; together these do:",
+    "Ningún paso solo lo resuelve y conserva tantos módulos; juntos sí:",
+);
 pub(crate) const NO_SINGLE_FIX: Say =
     say("No single step clears it; these together do:", "Ningún paso solo lo resuelve; estos juntos sí:");
 pub(crate) const WAIVE: Say = say("Waive…", "Dispensar…");

@@ -47,7 +47,7 @@ const MOST_OFFERED: usize = 3;
 pub struct Fixes {
     /// Single steps that clear it, the best first. One that takes a whole block away is here only where nothing else does it.
     pub single: Vec<Fix>,
-    /// The best sequence, where no single step does it but for taking a block away.
+    /// The best sequence, where no single step does it or each of them costs modules that the sequence keeps.
     pub together: Option<Fix>,
     /// Jobs that were checked on the way: 0 where nothing that is known here could clear it.
     pub tried: usize,
@@ -61,6 +61,12 @@ impl Fixes {
         let mut all: Vec<&Fix> = self.single.iter().chain(&self.together).collect();
         all.sort_by(|a, b| a.rank(b));
         all
+    }
+
+    /// Whether a single step clears it without taking a whole block away.
+    pub fn has_a_single_step(&self) -> bool {
+        let takes = |fix: &Fix| fix.steps.iter().any(|step| matches!(step.change, Change::Take(_)));
+        self.single.iter().any(|fix| !takes(fix))
     }
 
     /// What is offered first.
@@ -102,14 +108,16 @@ pub fn fixes(job: &Job, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> bool) 
     for kind in kinds(&asked, &mut trials, stop) {
         found.extend(search.first(&state, kind, &mut trials, &mut near));
     }
+    found.sort_by(Fix::rank);
     let mut together = None;
-    if found.is_empty() {
+    if found.first().is_none_or(|best| best.lost > 0) {
         for kind in asked.blocks().into_iter().map(|block| moves::through_others(&asked, block, stop)) {
             found.extend(search.first(&state, kind, &mut trials, &mut near));
         }
+        together = sequence::together(&search, near, &mut trials, stop);
+        together = together.filter(|fix| found.iter().all(|single| fix.lost < single.lost));
     }
     if found.is_empty() {
-        together = sequence::together(&search, near, &mut trials, stop);
         trials.allow(MOST_BLOCKS);
         for kind in asked.blocks().into_iter().map(modules::take) {
             found.extend(search.first(&state, kind, &mut trials, &mut Vec::new()));

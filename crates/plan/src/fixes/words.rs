@@ -10,11 +10,17 @@ use chalkcourse_words::{modules, pick, tell};
 /// What was found for a finding in a sentence: the best fix, or that there is none.
 pub(super) fn fixes_words(job: &Job, fixes: &Fixes, seen: Seen) -> String {
     match fixes.best() {
-        Some(fix) if fix.steps.len() > 1 => tell!(
-            "no single step clears it; {}",
-            "ningún paso solo lo resuelve; {}",
-            fix_words(job, fix, seen)
-        ),
+        Some(fix) if fix.steps.len() > 1 => {
+            let words = fix_words(job, fix, seen);
+            if fixes.has_a_single_step() {
+                tell!(
+                    "no single step keeps as many modules: {words}",
+                    "ningún paso solo conserva tantos módulos: {words}"
+                )
+            } else {
+                tell!("no single step clears it: {words}", "ningún paso solo lo resuelve: {words}")
+            }
+        }
         Some(fix) => fix_words(job, fix, seen),
         None => pick(
             "none was found among moves, rows, modules and pathways",
