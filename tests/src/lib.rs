@@ -13,6 +13,7 @@ pub mod samples;
 pub mod splits;
 pub mod verdict;
 
+use chalkcourse_plan::Offers;
 use std::path::PathBuf;
 
 /// What the rules find on a job and what they checked, as a findings file.
@@ -21,7 +22,11 @@ use std::path::PathBuf;
 /// It can't be written as JSON.
 pub fn findings_of(job: &chalkcourse_job::Resolved) -> Result<String, serde_json::Error> {
     let plan = chalkcourse_plan::evaluate(job);
-    let mut text = serde_json::to_string_pretty(&chalkcourse_plan::findings_report(job, &plan))?;
+    let mut text = serde_json::to_string_pretty(&chalkcourse_plan::findings_report(
+        job,
+        &plan,
+        &Offers::of(job, &plan),
+    ))?;
     text.push('\n');
     Ok(text)
 }

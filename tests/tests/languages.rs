@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, reason = "a helper of a test may stop it")]
 
 use chalkcourse_job::{Resolved, builtin_kit, builtin_rule_books};
-use chalkcourse_plan::{Plan, evaluate};
+use chalkcourse_plan::{Plan, Seen, evaluate, fix_words, fixes};
 use chalkcourse_tests::samples;
 use chalkcourse_words::{Language, of_data, speaking};
 use std::collections::BTreeSet;
@@ -71,7 +71,14 @@ fn findings_checklist_and_order_are_said_in_spanish() {
                 codes.insert(finding.rule);
                 let told = speaking(Language::Spanish, || chalkcourse_telling::report(&job, finding));
                 [&told.message, &told.measured, &told.required].into_iter().for_each(|words| hear(words));
-                told.fix.iter().for_each(|fix| hear(fix));
+            }
+            // One finding a rule: to look for fixes takes its time.
+            let mut rules = BTreeSet::new();
+            for finding in plan.findings.iter().filter(|f| job.faces.len() < 50 && rules.insert(f.rule)) {
+                let found = fixes(&job, &plan, &finding.key, &|| false);
+                for (fix, seen) in found.offered().into_iter().zip([Seen::Text, Seen::Plan, Seen::FaceOn]) {
+                    hear(&speaking(Language::Spanish, || fix_words(&job, fix, seen)));
+                }
             }
             for rule in speaking(Language::Spanish, || chalkcourse_telling::checked(&job)) {
                 hear(rule.title);

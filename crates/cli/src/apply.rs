@@ -64,7 +64,7 @@ pub(crate) fn apply(arguments: &Apply) -> anyhow::Result<Outcome> {
         return Ok(Outcome { text: json(&chalkcourse_job::edits_schema())?, out: None, stops: false });
     };
     if let Some(to) = &arguments.save {
-        check_target(to, on, edits, arguments.in_place)?;
+        check_target(to, on, Some(edits), arguments.in_place)?;
     }
     let job = if is_new(on) { empty() } else { load(on)? };
     let (script, folder) = read(edits)?;
@@ -119,8 +119,13 @@ fn read(edits: &Path) -> anyhow::Result<(Script, PathBuf)> {
 }
 
 /// Refuses to write over what is read, but for the job itself where that is asked for.
-fn check_target(to: &Path, job: &Path, edits: &Path, in_place: bool) -> anyhow::Result<()> {
-    if is_same_file(to, edits) {
+pub(crate) fn check_target(
+    to: &Path,
+    job: &Path,
+    edits: Option<&Path>,
+    in_place: bool,
+) -> anyhow::Result<()> {
+    if edits.is_some_and(|edits| is_same_file(to, edits)) {
         bail!(tell!(
             "--save {} would write over the edits: name another file",
             "--save {} escribiría sobre las ediciones: nombre otro archivo",

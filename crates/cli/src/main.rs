@@ -3,6 +3,7 @@
 mod apply;
 mod coursing;
 mod fit;
+mod fix;
 mod formats;
 mod orders;
 mod picture;
@@ -11,7 +12,7 @@ mod tape;
 
 use anyhow::Context;
 use chalkcourse_job::{Resolved, load, load_rule_book, write_atomically};
-use chalkcourse_plan::{Plan, evaluate};
+use chalkcourse_plan::{Offers, Plan, evaluate};
 use chalkcourse_words::{Language, speak};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
@@ -55,9 +56,14 @@ enum Command {
     Check {
         #[command(flatten)]
         on: On,
+        /// Says of each finding what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
+        #[arg(long)]
+        fixes: bool,
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
     },
+    /// Clears a finding by the best fix that was found for it, or all that have one.
+    Fix(fix::FixArguments),
     /// Lists what to order, with where each quantity comes from in JSON.
     Takeoff(orders::TakeoffArguments),
     /// Tells what one order has more or less than another, and what that costs.
@@ -206,12 +212,14 @@ fn print(text: &str) -> std::io::Result<()> {
 
 fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
     match arguments.command {
-        Command::Check { on, format } => on_job(on, |job, plan| {
+        Command::Check { on, fixes, format } => on_job(on, |job, plan| {
+            let offers = if fixes { Offers::of(job, plan) } else { Offers::default() };
             Ok(match format {
-                Format::Text => chalkcourse_plan::findings_text(job, plan),
-                Format::Json => json(&chalkcourse_plan::findings_report(job, plan))?,
+                Format::Text => chalkcourse_plan::findings_text(job, plan, &offers),
+                Format::Json => json(&chalkcourse_plan::findings_report(job, plan, &offers))?,
             })
         }),
+        Command::Fix(arguments) => fix::fix(&arguments),
         Command::Takeoff(arguments) => orders::takeoff(arguments),
         Command::CompareOrders(arguments) => orders::compare(&arguments),
         Command::Suppliers(arguments) => orders::suppliers(&arguments),

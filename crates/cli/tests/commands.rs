@@ -47,6 +47,41 @@ fn check_is_fine_on_alder_court_and_stops_at_low_barn() {
 }
 
 #[test]
+fn a_finding_is_told_with_its_fix_and_cleared_by_it() {
+    let plain = on("check", "quarry-lane.chalk.json", &[]);
+    assert!(!text(&plain).contains("    fix: "), "nobody asked for fixes");
+    let asked = on("check", "quarry-lane.chalk.json", &["--fixes", "--format", "json"]);
+    let report: serde_json::Value = serde_json::from_str(&text(&asked)).expect("JSON");
+    let finding = &report["findings"][0];
+    let (fix, key) = (finding["fix"].as_str().expect("words"), finding["key"].as_str().expect("a key"));
+    // West of the valley; in words alone nobody sees a left.
+    assert!(fix.contains("of block South") && fix.ends_with("to the west"), "{fix}");
+
+    let folder = tempfile::tempdir().unwrap();
+    let to = folder.path().join("fixed.chalk.json");
+    let save = ["--save", to.to_str().unwrap()];
+    let one = on("fix", "quarry-lane.chalk.json", &[&["--finding", key][..], &save].concat());
+    assert_eq!(one.status.code(), Some(0), "{}{}", text(&one), words_of_error(&one));
+    assert!(text(&one).contains(fix) && text(&one).contains("findings to stop for 2 → 0"), "{}", text(&one));
+    let checked = run(&["check", to.to_str().unwrap()]);
+    assert_eq!(checked.status.code(), Some(0), "{}", text(&checked));
+
+    let all = on("fix", "quarry-lane.chalk.json", &["--all", "--format", "json"]);
+    let report: serde_json::Value = serde_json::from_str(&text(&all)).expect("JSON");
+    assert_eq!(report["format"], "chalkcourse-applied");
+    assert!(report["saved"].is_null() && report["edits"][0]["stops"]["after"] == 0, "{report}");
+
+    let unknown = on("fix", "quarry-lane.chalk.json", &["--finding", "setback/roof"]);
+    assert_eq!(unknown.status.code(), Some(2));
+    assert!(words_of_error(&unknown).contains("nothing is found by the key setback/roof"));
+    let none = on("fix", "low-barn.chalk.json", &["--finding", "underlayment/face-1"]);
+    assert!(text(&none).contains("No fix is offered."), "{}", text(&none));
+    let over = sample("quarry-lane.chalk.json");
+    let over = on("fix", "quarry-lane.chalk.json", &["--all", "--save", over.to_str().unwrap()]);
+    assert_eq!(over.status.code(), Some(2), "the job would be written over");
+}
+
+#[test]
 fn check_tells_what_was_not_checked_and_why() {
     let plain = text(&on("check", "alder-court.chalk.json", &[]));
     let (checked, not_checked) = plain.split_once("What was not checked").expect("both parts");

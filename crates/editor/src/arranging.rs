@@ -3,9 +3,10 @@
 use crate::action::Action;
 use crate::background::{News, Work};
 use crate::{Document, Selection, text};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, FindingKey, Resolved, Subject};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, FindingKey, Resolved, Subject};
 use chalkcourse_plan::{
-    Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, mirror, slide_clear, split,
+    Align, Cut, Seen, Slide, Spread, align, copy_to_face, distribute, join, mirror, slide_clear, split,
 };
 use std::sync::Arc;
 
@@ -128,16 +129,33 @@ pub(crate) fn joinable(document: &Document, id: BlockId) -> Vec<&Block> {
     job.blocks.iter().filter(|other| join(job, id, other.id).is_some()).collect()
 }
 
+/// The end of a block that a person sees at the left or at the right; on a face that falls to the side of the screen, and of base
+/// rails, that of the face.
+fn seen_end(job: &Resolved, id: BlockId, to: Align, seen: Seen) -> Align {
+    let toward = match to {
+        Align::Left => DVec2::NEG_X,
+        Align::Right => DVec2::X,
+        Align::Bottom => return to,
+    };
+    let plane = job.block(id).and_then(|block| job.face(block.face)).map(Face::plane);
+    match plane.map_or(0.0, |plane| seen.on_face(&plane, toward).x) {
+        along if along < 0.0 => Align::Left,
+        along if along > 0.0 => Align::Right,
+        _ => to,
+    }
+}
+
 /// Brings a block in line with another one.
-pub(crate) fn aligned(document: &Document, id: BlockId, with: BlockId, to: Align) -> Action {
+pub(crate) fn aligned(document: &Document, id: BlockId, with: BlockId, to: Align, seen: Seen) -> Action {
+    let to = seen_end(document.job(), id, to, seen);
     let edit = align(document.job(), id, with, to);
     step(document, id, edit, Selection::Block(id), text::align_of, text::NOT_ALIGNED.now())
 }
 
 /// Brings a block in line with the nearest one on its face.
-pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align) -> Action {
+pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align, seen: Seen) -> Action {
     match nearest(document, id, |_| true) {
-        Some(other) => aligned(document, id, other, to),
+        Some(other) => aligned(document, id, other, to, seen),
         None => Action::Say(text::NOT_ALIGNED.now().to_owned()),
     }
 }

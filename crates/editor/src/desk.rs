@@ -4,6 +4,7 @@ use crate::canvas::{
 };
 use crate::commands::Tool;
 use crate::filling::Filling;
+use crate::fixing::Fixing;
 use crate::lesson::Lesson;
 use crate::panels::{Costs, Filter};
 use crate::pictures::Pictures;
@@ -33,8 +34,8 @@ pub(crate) enum Pointed {
     Nothing,
     /// The key of a finding.
     Finding(FindingKey),
-    /// The button that would clear a finding, by its key.
-    Fix(FindingKey),
+    /// A button that would clear a finding, by its key, and which of those that are offered.
+    Fix(FindingKey, usize),
     /// The number of a part.
     Line(String),
     /// One term of a part.
@@ -116,6 +117,8 @@ pub(crate) struct Desk {
     pub(crate) lesson: Option<Lesson>,
     /// Filling faces.
     pub(crate) fill: Filling,
+    /// What clears the findings that are looked at.
+    pub(crate) fixing: Fixing,
     /// The search for room that is going on.
     pub(crate) making_room: Option<MakingRoom>,
     /// Which findings are listed.

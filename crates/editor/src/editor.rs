@@ -127,7 +127,7 @@ impl Editor {
     pub fn lit(&self) -> Option<String> {
         match &self.desk.pointed {
             Pointed::Nothing => None,
-            Pointed::Finding(key) | Pointed::Fix(key) => Some(key.to_string()),
+            Pointed::Finding(key) | Pointed::Fix(key, _) => Some(key.to_string()),
             Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => Some(row.clone()),
         }
     }
@@ -158,7 +158,10 @@ impl Editor {
 
     /// Whether something is worked out in the background.
     pub fn is_working(&self) -> bool {
-        self.desk.making_room.is_some() || self.desk.fill.running().is_some() || self.desk.fill.is_asking()
+        self.desk.making_room.is_some()
+            || self.desk.fill.running().is_some()
+            || self.desk.fill.is_asking()
+            || self.desk.fixing.is_working()
     }
 
     /// The finding whose fix is drawn before it is done, by its key.
@@ -205,6 +208,7 @@ impl Editor {
         }
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
+        self.desk.fixing.go_on(&ctx, &self.document);
         egui::CentralPanel::no_frame().show(ui, |ui| self.drawing(ui));
         self.beside(&ctx);
         self.over(&ctx);

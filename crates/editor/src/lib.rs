@@ -30,6 +30,7 @@ mod editor;
 mod fields;
 mod files;
 mod filling;
+mod fixing;
 mod frame_times;
 mod importing;
 mod lesson;

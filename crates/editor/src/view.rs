@@ -1,6 +1,8 @@
 use crate::theme::GRAB;
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
 use chalkcourse_job::FaceId;
+use chalkcourse_layout::Layout;
+use chalkcourse_plan::Seen;
 use egui::{Pos2, Vec2};
 
 /// What the drawing shows.
@@ -13,6 +15,23 @@ pub(crate) enum View {
     FaceOn(FaceId),
     /// The house in space.
     Solid,
+}
+
+impl View {
+    /// How directions on a face are seen.
+    pub(crate) fn seen(self) -> Seen {
+        match self {
+            Self::FaceOn(_) => Seen::FaceOn,
+            Self::Plan => Seen::Plan,
+            Self::Solid => Seen::Text,
+        }
+    }
+
+    /// A step on the screen (right, up) as one in plan.
+    pub(crate) fn in_plan(self, layout: &Layout, screen: DVec2) -> DVec2 {
+        let Self::FaceOn(face) = self else { return screen };
+        layout.face(face).map_or(screen, |(_, on)| on.plane.to_plan(screen) - on.plane.to_plan(DVec2::ZERO))
+    }
 }
 
 /// Where the drawing is looked at, and how near.

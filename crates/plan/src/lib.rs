@@ -11,10 +11,12 @@ mod cost;
 mod coursing;
 mod fill;
 mod fit_up;
+mod fixes;
 mod raised;
 mod report;
 mod roof_report;
 mod room;
+mod seen;
 
 pub use access::{PathwayReport, WindFaceReport, WindReport};
 pub use applied::{
@@ -33,6 +35,7 @@ pub use fill::{
     Way, Win, Worth, fill, fill_edit, fill_improving, fills_report, fills_text, hold_back, lying,
 };
 pub use fit_up::{FitUp, FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
+pub use fixes::{Change, Fix, Fixes, Offers, Step, fix_words, fixes, open_findings};
 pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
@@ -40,6 +43,7 @@ pub use report::{
     order_text_by, plan_report, plan_text, severity_word,
 };
 pub use room::What;
+pub use seen::Seen;
 
 pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,

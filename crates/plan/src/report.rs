@@ -1,7 +1,7 @@
 //! A plan as a report: for the command line and for other programs. The numbers are the plan's own.
 
 use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_text, wind_report};
-use crate::{Plan, Summary};
+use crate::{Offers, Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Orientation, Resolved, RuleBook};
 use chalkcourse_rules::{Finding, Severity};
@@ -191,8 +191,12 @@ pub fn plan_report<'a>(job: &'a Resolved, plan: &'a Plan) -> PlanReport<'a> {
     }
 }
 
-/// Findings for other programs.
-pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan) -> FindingsReport<'a> {
+/// Findings for other programs, with the fixes that were worked out.
+pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan, offers: &Offers) -> FindingsReport<'a> {
+    let mut findings = plan.told(job);
+    for finding in &mut findings {
+        finding.fix = offers.words(job, finding.key);
+    }
     FindingsReport {
         format: "chalkcourse-findings",
         version: 1,
@@ -200,7 +204,7 @@ pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan) -> FindingsReport<
         rule_book: &job.rule_book.name,
         based_on: &job.rule_book.based_on,
         caution: CAUTION.now(),
-        findings: plan.told(job),
+        findings,
         pathways: pathway_reports(job, plan),
         wind: wind_report(job, plan),
         checked: checked(job),
@@ -217,11 +221,11 @@ pub fn severity_word(severity: Severity) -> &'static str {
 }
 
 /// One finding as lines of text: weight and code, words, source, waiver, key.
-fn finding_text(job: &Resolved, finding: &Finding) -> String {
+fn finding_text(job: &Resolved, finding: &Finding, offers: &Offers) -> String {
     let told = chalkcourse_telling::report(job, finding);
     let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.rule, told.message);
     let _ = putln!(text, "    source: {}", "    fuente: {}", told.source);
-    if let Some(fix) = &told.fix {
+    if let Some(fix) = offers.words(job, &finding.key) {
         let _ = putln!(text, "    fix: {}", "    arreglo: {}", fix);
     }
     if let Some(lapsed) = &told.lapsed {
@@ -241,8 +245,8 @@ fn finding_text(job: &Resolved, finding: &Finding) -> String {
     text
 }
 
-/// Findings as a person reads them.
-pub fn findings_text(job: &Resolved, plan: &Plan) -> String {
+/// Findings as a person reads them, with the fixes that were worked out.
+pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
     let book = &job.rule_book;
     let mut text = tell!(
         "{}\nRule book: {} ({})\n{}\n\n",
@@ -253,7 +257,7 @@ pub fn findings_text(job: &Resolved, plan: &Plan) -> String {
         book.based_on
     );
     for finding in &plan.findings {
-        text.push_str(&finding_text(job, finding));
+        text.push_str(&finding_text(job, finding, offers));
         text.push('\n');
     }
     let count =
@@ -431,7 +435,7 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
         text.push_str(pick("  none against this rule book\n\n", "  ninguno según este libro de reglas\n\n"));
     }
     for finding in &plan.findings {
-        text.push_str(&finding_text(job, finding));
+        text.push_str(&finding_text(job, finding, &Offers::default()));
     }
     let _ = writeln!(text, "\n{}", CAUTION.now());
     text

@@ -4,7 +4,6 @@
 //! - [`title`], [`reason`]: what a rule looks at, and why there is such a rule
 //! - [`source`], [`why_not`]: by whose word, and why a rule is not checked
 //! - [`waiver_words`]: what became of a finding's waiver
-//! - [`label`]: what a candidate does, as on a button
 //! - [`report`], [`checked`], [`checklist`]: for other programs and for paper
 //!
 //! One file a group of rules, as in crate `rules`. Names of blocks, faces and penetrations come from the job, by their numbers.
@@ -12,7 +11,6 @@
 mod array;
 mod checklist;
 mod fire;
-mod label;
 mod names;
 mod report;
 mod roof;
@@ -23,7 +21,7 @@ mod why_not;
 pub mod wind;
 
 pub use checklist::checklist;
-pub use label::label;
+pub use names::{Names, sentence};
 pub use report::{CheckedReport, FindingReport, checked, report};
 pub use source::source;
 pub use waiver::{lapse_words, waived_words, waiver_words};
@@ -32,7 +30,6 @@ pub use why_not::why_not;
 use chalkcourse_job::Resolved;
 use chalkcourse_rules::{Facts, Finding, Rule};
 use chalkcourse_words::Say;
-use names::Names;
 
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -5,9 +5,10 @@ use chalkcourse_job::{BlockId, FaceId, PenetrationId, Quantity, Required, Resolv
 use chalkcourse_rules::Finding;
 use chalkcourse_words::{pick, tell};
 
-/// The names of a job's things.
-pub(crate) struct Names<'j> {
-    pub(crate) job: &'j Resolved,
+/// The names of a job's things, and lengths in its units.
+pub struct Names<'j> {
+    /// The job.
+    pub job: &'j Resolved,
 }
 
 impl Names<'_> {
@@ -16,7 +17,7 @@ impl Names<'_> {
     }
 
     /// `block A`, or `block 3` for one without a name.
-    pub(crate) fn block(&self, id: BlockId) -> String {
+    pub fn block(&self, id: BlockId) -> String {
         let name = self.job.block(id).map(|block| block.name.trim()).filter(|name| !name.is_empty());
         match name.and(self.job.block(id)) {
             Some(block) => tell!("block {}", "el bloque {}", block.name),
@@ -30,7 +31,7 @@ impl Names<'_> {
     }
 
     /// `face South`, or its number when it has no name.
-    pub(crate) fn face(&self, id: FaceId) -> String {
+    pub fn face(&self, id: FaceId) -> String {
         match self.job.face(id) {
             Some(face) if !face.name.trim().is_empty() => tell!("face {}", "el faldón {}", face.name),
             _ => tell!("face {}", "el faldón {}", id),
@@ -43,7 +44,7 @@ impl Names<'_> {
     }
 
     /// A penetration in the middle of a sentence: `the vent “Kitchen”`.
-    pub(crate) fn penetration(&self, id: Option<PenetrationId>) -> String {
+    pub fn penetration(&self, id: Option<PenetrationId>) -> String {
         match id.and_then(|id| self.job.penetration(id)) {
             Some(it) if it.name.trim().is_empty() => it.kind.with_article().to_owned(),
             Some(it) => format!("{} “{}”", it.kind.with_article(), it.name),
@@ -51,7 +52,8 @@ impl Names<'_> {
         }
     }
 
-    pub(crate) fn length(&self, metres: f64) -> String {
+    /// A length to the nearest sixteenth or millimetre: inches alone up to a yard.
+    pub fn length(&self, metres: f64) -> String {
         length(metres, self.units())
     }
 
@@ -134,7 +136,7 @@ pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
 }
 
 /// The first letter large.
-pub(crate) fn sentence(text: &str) -> String {
+pub fn sentence(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

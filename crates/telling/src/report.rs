@@ -1,4 +1,4 @@
-use crate::{Told, label, lapse_words, source, title, told, why_not};
+use crate::{Told, lapse_words, source, title, told, why_not};
 use chalkcourse_job::{FindingKey, Quantity, Required, Resolved, Standing, Waiver};
 use chalkcourse_rules::{Facts, Finding, Place, RULES, Severity};
 use schemars::JsonSchema;
@@ -27,7 +27,7 @@ pub struct FindingReport<'a> {
     pub key: &'a FindingKey,
     /// The same as amounts and facts.
     pub facts: FactsReport<'a>,
-    /// A change that would clear it, in words.
+    /// What clears it, tried, in words; or that nothing was found. Nothing where it was not looked for.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub fix: Option<String>,
     /// The waiver of a person who accepted it.
@@ -62,7 +62,7 @@ pub fn report<'a>(job: &Resolved, finding: &'a Finding) -> FindingReport<'a> {
         standing: finding.source.standing(),
         key: &finding.key,
         facts: FactsReport { measured: finding.measured, required: &finding.required, about: &finding.facts },
-        fix: finding.candidate.as_ref().map(|candidate| label(job, candidate)),
+        fix: None,
         waived: finding.waived.as_ref(),
         lapsed: lapse_words(job, finding),
     }

@@ -3,8 +3,8 @@
 use super::hit::Hit;
 use super::paint::Brush;
 use crate::action::Action;
-use crate::view::Space;
-use crate::{Selection, text, theme};
+use crate::view::{Space, View};
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{BlockId, Cell, Edit, Penetration, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
@@ -142,11 +142,15 @@ impl Group {
         (!edits.is_empty()).then_some(Edit::Several(edits))
     }
 
-    /// The plan direction of a nudge along the frame of the face that the first block lies on.
-    pub(super) fn nudged(&self, job: &Resolved, layout: &Layout, by: DVec2) -> Option<Action> {
+    /// A step on the screen, along the axis nearest to it of the face that the first block lies on.
+    pub(super) fn nudged(&self, document: &Document, view: View, screen: DVec2) -> Option<Action> {
+        let (job, layout) = (document.job(), &document.plan().layout);
         let first = self.blocks.first().and_then(|id| job.block(*id));
         let plane = first.and_then(|block| Some(layout.face(block.face)?.1.plane));
-        let by = plane.map_or(by, |plane| plane.to_plan(by) - plane.to_plan(DVec2::ZERO));
+        let by = plane.map_or_else(
+            || view.in_plan(layout, screen),
+            |plane| plane.to_plan(view.seen().on_face(&plane, screen)) - plane.to_plan(DVec2::ZERO),
+        );
         Some(Action::Edit(text::nudge_of(&text::group_words(self)), self.moved(job, layout, by)?))
     }
 

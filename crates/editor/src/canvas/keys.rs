@@ -5,6 +5,7 @@ use crate::canvas::interact::close_draft;
 use crate::commands::Tool;
 use crate::desk::Desk;
 use crate::selection::PartPlace;
+use crate::view::View;
 use crate::{Document, Selection, text, windows};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Edit, Penetration};
@@ -22,8 +23,8 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     if let Some(by) = nudge(ui) {
         actions.extend(match desk.tool {
             Tool::Picture => super::picture::nudged(document, by),
-            _ if !desk.group.is_empty() => desk.group.nudged(document.job(), &document.plan().layout, by),
-            _ => nudged(document, desk.selection, by),
+            _ if !desk.group.is_empty() => desk.group.nudged(document, desk.view, by),
+            _ => nudged(document, desk.view, desk.selection, by),
         });
     }
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
@@ -72,7 +73,7 @@ pub(super) fn escape(ctx: &Context, desk: &mut Desk, actions: &mut Actions) {
     }
 }
 
-/// How far the arrow keys of this frame go: 1 in, with Shift 1 ft, with Alt 1/16 in.
+/// How far the arrow keys of this frame go on the screen, to the right and up: 1 in, with Shift 1 ft, with Alt 1/16 in.
 fn nudge(ui: &Ui) -> Option<DVec2> {
     let steps = [
         (Modifiers::SHIFT, Length::from_feet(1.0)),
@@ -96,21 +97,26 @@ fn nudge(ui: &Ui) -> Option<DVec2> {
     })
 }
 
-/// Moves what is held by so much in the frame of its face; a corner moves in plan.
-fn nudged(document: &Document, held: Selection, by: DVec2) -> Option<Action> {
+/// Moves what is held by so much on the screen: what lies on a face along the axis of that face that is nearest to the key, a
+/// corner just so.
+fn nudged(document: &Document, view: View, held: Selection, screen: DVec2) -> Option<Action> {
     let job = document.job();
+    let layout = &document.plan().layout;
+    let by = view.in_plan(layout, screen);
     match held {
         Selection::Block(id) | Selection::Module { block: id, .. } => {
             let mut block = job.block(id)?.clone();
-            block.at += by;
+            block.at += view.seen().on_face(&job.face(block.face)?.plane(), screen);
             Some(Action::Edit(text::nudge_of(&text::block_name(&block.name)), Edit::PutBlock(block)))
         }
         Selection::Penetration(id) => {
             let penetration = job.penetration(id)?;
-            let layout = &document.plan().layout;
             let home = layout.penetration(id)?.home.and_then(|index| layout.roof.faces.get(index));
             let at = match home {
-                Some(face) => face.plane.to_plan(face.plane.to_frame(penetration.at) + by),
+                Some(face) => {
+                    let along = view.seen().on_face(&face.plane, screen);
+                    face.plane.to_plan(face.plane.to_frame(penetration.at) + along)
+                }
                 None => penetration.at + by,
             };
             let label = text::nudge_of(&penetration.name);

@@ -19,7 +19,7 @@ pub(crate) fn show(stage: &Stage, document: &Document, desk: &Desk, actions: &mu
 
 fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
     ui.set_min_width(190.0);
-    let job = document.job();
+    let (job, seen) = (document.job(), desk.view.seen());
     match desk.selection {
         Selection::Module { block, cell } => {
             let off = job.block(block).is_some_and(|b| b.off.contains(&cell));
@@ -27,14 +27,14 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.extend(keys::switch(document, desk.selection));
             }
             ui.separator();
-            arrange(std::slice::from_mut(ui), document, desk.selection, block, actions);
+            arrange(std::slice::from_mut(ui), document, desk.selection, seen, block, actions);
             ui.separator();
             if ui.button(text::DELETE_BLOCK.now()).clicked() {
                 actions.extend(keys::delete(document, Selection::Block(block)));
             }
         }
         Selection::Block(id) => {
-            arrange(std::slice::from_mut(ui), document, desk.selection, id, actions);
+            arrange(std::slice::from_mut(ui), document, desk.selection, seen, id, actions);
             ui.separator();
             if let Some(block) = job.block(id).filter(|b| !b.off.is_empty())
                 && ui.button(text::SWITCH_ALL_ON.now()).clicked()

@@ -14,7 +14,7 @@ pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
     let plan = document.plan();
     match &desk.pointed {
         Pointed::Nothing | Pointed::Near(..) => {}
-        Pointed::Finding(key) | Pointed::Fix(key) => {
+        Pointed::Finding(key) | Pointed::Fix(key, _) => {
             if let Some(finding) = plan.findings.iter().find(|f| f.key == *key) {
                 light_finding(brush, document, &finding.place);
             }

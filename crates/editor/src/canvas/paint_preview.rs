@@ -5,7 +5,7 @@ use crate::desk::{Desk, Pointed};
 use crate::{Document, theme};
 use chalkcourse_geometry::{Polygon, Rect};
 use chalkcourse_job::{FindingKey, Resolved, apply};
-use chalkcourse_layout::Layout;
+use chalkcourse_layout::{Layout, PlacedModule};
 use chalkcourse_plan::Plan;
 use egui::Stroke;
 use std::sync::Arc;
@@ -14,6 +14,8 @@ use std::sync::Arc;
 #[derive(Debug)]
 pub(crate) struct Preview {
     key: FindingKey,
+    /// Which of the fixes that are offered.
+    which: usize,
     plan: Arc<Plan>,
     job: Resolved,
     layout: Layout,
@@ -28,21 +30,22 @@ impl Preview {
 
 /// Draws what the fix would do whose button has the pointer or the focus.
 pub(super) fn preview(brush: &Brush, document: &Document, desk: &mut Desk) {
-    let Pointed::Fix(key) = &desk.pointed else {
+    let Pointed::Fix(key, which) = &desk.pointed else {
         desk.preview = None;
         return;
     };
     let plan = document.plan();
-    let kept = desk.preview.take().filter(|preview| preview.key == *key && Arc::ptr_eq(&preview.plan, plan));
+    let same = |preview: &Preview| (&preview.key, preview.which) == (key, *which);
+    let kept = desk.preview.take().filter(|preview| same(preview) && Arc::ptr_eq(&preview.plan, plan));
     desk.preview = kept.or_else(|| {
-        let finding = plan.findings.iter().find(|finding| finding.key == *key)?;
-        let job = apply(document.job(), &finding.candidate.as_ref()?.edit).ok()?;
+        let fix = *desk.fixing.of(document.job(), key)?.offered().get(*which)?;
+        let job = apply(document.job(), &fix.edit()).ok()?;
         let layout = if job.faces == document.job().faces {
             Layout::on_roof(&job, Arc::clone(&plan.layout.roof))
         } else {
             Layout::of(&job)
         };
-        Some(Preview { key: key.clone(), plan: Arc::clone(plan), job, layout })
+        Some(Preview { key: key.clone(), which: *which, plan: Arc::clone(plan), job, layout })
     });
     if let Some(preview) = &desk.preview {
         paint(brush, document, preview);
@@ -56,6 +59,13 @@ fn paint(brush: &Brush, document: &Document, preview: &Preview) {
     for face in &preview.job.faces {
         if now.face(face.id) != Some(face) {
             brush.outline(&face.outline, Stroke::new(2.0, p.note), dashes);
+        }
+    }
+    for penetration in &preview.layout.penetrations {
+        if now.penetration(penetration.id).map(|it| it.at)
+            != preview.job.penetration(penetration.id).map(|it| it.at)
+        {
+            brush.outline(&penetration.plan, Stroke::new(1.8, p.note), dashes);
         }
     }
     let changed = |id| preview.job.block(id) != now.block(id) || preview.job.block(id).is_none();
@@ -74,7 +84,9 @@ fn paint(brush: &Brush, document: &Document, preview: &Preview) {
         }
     }
     for (face, block) in plan_blocks(&preview.layout, brush).filter(|placed| changed(placed.1.id)) {
-        for module in &block.modules {
+        let before = document.plan().layout.block(block.id).filter(|before| before.face == block.face);
+        let stays = |module: &PlacedModule| before.is_some_and(|before| before.modules.contains(module));
+        for module in block.modules.iter().filter(|module| !stays(module)) {
             let outline = on_plan(&face.plane, &module.rect);
             brush.fill(&outline, theme::faint(p.note, 46));
             brush.outline(&outline, Stroke::new(1.8, p.note), dashes);

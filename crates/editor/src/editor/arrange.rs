@@ -23,7 +23,9 @@ impl Editor {
             (Some(id), Command::Split) => arranging::cut_at(document, self.desk.selection, id),
             (Some(id), Command::Join) => arranging::joined_with_nearest(document, id),
             (Some(id), Command::Spread(way)) => arranging::spread(document, id, way),
-            (Some(id), Command::AlignTo(to)) => arranging::aligned_with_nearest(document, id, to),
+            (Some(id), Command::AlignTo(to)) => {
+                arranging::aligned_with_nearest(document, id, to, self.desk.view.seen())
+            }
             (Some(id), _) => {
                 self.make_room(ctx, id);
                 return;

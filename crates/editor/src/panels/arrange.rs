@@ -4,17 +4,18 @@ use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::{Document, Selection, arranging, text};
 use chalkcourse_job::{Block, BlockId};
-use chalkcourse_plan::{Align, Cut, Spread, other_slope};
+use chalkcourse_plan::{Align, Cut, Seen, Spread, other_slope};
 use egui::{Button, Response, ScrollArea, Ui};
 
 /// Longer menus scroll.
 const MENU_HEIGHT: f32 = 320.0;
 
-/// Buttons for a block, dealt out to columns; `held` says which module of it is held.
+/// Buttons for a block, dealt out to columns; `held` says which module of it is held, `seen` which end is left.
 pub(crate) fn show(
     columns: &mut [Ui],
     document: &Document,
     held: Selection,
+    seen: Seen,
     id: BlockId,
     actions: &mut Actions,
 ) {
@@ -89,7 +90,7 @@ pub(crate) fn show(
             for other in &beside {
                 for to in [Align::Left, Align::Right, Align::Bottom] {
                     if ui.button(text::align_to(to, &text::block_name(&other.name))).clicked() {
-                        actions.push(arranging::aligned(document, id, other.id, to));
+                        actions.push(arranging::aligned(document, id, other.id, to, seen));
                     }
                 }
             }

@@ -13,7 +13,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: BlockId, a
     let Some(block) = job.block(id) else { return };
     let units = job.units;
     heading(ui, &text::block_name(&block.name));
-    ui.columns(2, |columns| arrange::show(columns, document, desk.selection, id, actions));
+    ui.columns(2, |columns| arrange::show(columns, document, desk.selection, desk.view.seen(), id, actions));
     let mut put = |next: Block| {
         actions.push(Action::Edit(text::change_of(&text::block_name(&block.name)), Edit::PutBlock(next)));
     };

@@ -4,6 +4,7 @@ use crate::desk::{Desk, Pointed, Waiving};
 use crate::settings::Settings;
 use crate::{Document, Selection, canvas, sketch, text, theme};
 use chalkcourse_job::{Edit, WAIVER};
+use chalkcourse_plan::fix_words;
 use chalkcourse_rules::{Finding, Place, Severity};
 use chalkcourse_words::of_data;
 use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
@@ -138,11 +139,17 @@ fn row(
         WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(document.job(), finding))
     });
     let under = ui.rect_contains_pointer(rect);
-    if (under || response.has_focus()) && desk.pointed != Pointed::Fix(finding.key.clone()) {
+    let on_a_fix = matches!(&desk.pointed, Pointed::Fix(key, _) if *key == finding.key);
+    if (under || response.has_focus()) && !on_a_fix {
         desk.pointed = Pointed::Finding(finding.key.clone());
+    }
+    let held = desk.fixing.is_open(&finding.key) || concerns(&finding.place, desk.selection);
+    if finding.waived.is_none() && (under || on_a_fix || response.has_focus() || held) {
+        desk.fixing.look_at(&finding.key, under || on_a_fix || response.has_focus());
     }
     let pressed = under && ui.input(|input| input.pointer.primary_clicked());
     if pressed || response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        desk.fixing.open(&finding.key);
         actions.push(Action::Select(selection_of(&finding.place)));
     }
 }
@@ -185,17 +192,7 @@ fn contents(
         ui.label(RichText::new(words).color(p.caution));
     }
     ui.horizontal_wrapped(|ui| {
-        if let Some(candidate) = &finding.candidate {
-            let label = chalkcourse_telling::label(job, candidate);
-            let button = ui.button(&label).on_hover_text(text::FIX_HELP.now());
-            // What it would do is drawn before it is done.
-            if button.hovered() || button.has_focus() {
-                desk.pointed = Pointed::Fix(finding.key.clone());
-            }
-            if button.clicked() {
-                actions.push(Action::Edit(label, candidate.edit.clone()));
-            }
-        }
+        fixes(ui, document, desk, finding, actions);
         // What is said of a waiver is no trouble to accept.
         if finding.rule == WAIVER {
             return;
@@ -210,6 +207,34 @@ fn contents(
             desk.waiving = Some(Waiving { key: finding.key.clone(), reason, shown: false });
         }
     });
+}
+
+/// Buttons for what clears a finding, the best first; or words on why there is none.
+fn fixes(ui: &mut Ui, document: &Document, desk: &mut Desk, finding: &Finding, actions: &mut Actions) {
+    let job = document.job();
+    if desk.fixing.is_looking_for(&finding.key) {
+        quiet(ui, text::FIX_IS_SOUGHT.now());
+    }
+    let Some(found) = desk.fixing.of(job, &finding.key) else { return };
+    let offered = found.offered();
+    if offered.is_empty() && found.tried > 0 {
+        quiet(ui, text::NO_FIX.now());
+    } else if found.together.is_some() {
+        let alone = found.has_a_single_step();
+        quiet(ui, if alone { text::FEWER_MODULES.now() } else { text::NO_SINGLE_FIX.now() });
+    }
+    let seen = desk.view.seen();
+    for (index, fix) in offered.into_iter().enumerate() {
+        let label = fix_words(job, fix, seen);
+        let button = ui.button(&label).on_hover_text(text::FIX_HELP.now());
+        // What it would do is drawn before it is done.
+        if button.hovered() || button.has_focus() {
+            desk.pointed = Pointed::Fix(finding.key.clone(), index);
+        }
+        if button.clicked() {
+            actions.push(Action::Edit(label, fix.edit()));
+        }
+    }
 }
 
 fn write_waiver(

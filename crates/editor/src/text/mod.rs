@@ -389,7 +389,21 @@ pub(crate) const NO_QUANTITIES: Say = say(
 pub(crate) const NO_PRICE: Say = say("no price", "sin precio");
 pub(crate) const ACCEPTED: Say = say("Accepted by a person", "Aceptados por una persona");
 pub(crate) const WAIVED: Say = say("Waived", "Dispensado");
-pub(crate) const FIX_HELP: Say = say("Do this; undo takes it back.", "Hacer esto; deshacer lo revierte.");
+pub(crate) const FIX_HELP: Say = say(
+    "Do this; undo takes it back. It was tried: fewer findings of this weight, and no new one.",
+    "Hacer esto; deshacer lo revierte. Se probó: menos hallazgos de este peso, y ninguno nuevo.",
+);
+pub(crate) const FIX_IS_SOUGHT: Say = say("Looking for a fix…", "Buscando un arreglo…");
+pub(crate) const NO_FIX: Say = say(
+    "No fix was found among moves, rows, modules and pathways.",
+    "No se halló arreglo entre movimientos, filas, módulos y pasos.",
+);
+pub(crate) const FEWER_MODULES: Say = say(
+    "No single step clears it and keeps as many modules; together these do:",
+    "Ningún paso solo lo resuelve y conserva tantos módulos; juntos sí:",
+);
+pub(crate) const NO_SINGLE_FIX: Say =
+    say("No single step clears it; these together do:", "Ningún paso solo lo resuelve; estos juntos sí:");
 pub(crate) const WAIVE: Say = say("Waive…", "Dispensar…");
 pub(crate) const WAIVE_AGAIN: Say = say("Accept it again…", "Aceptar de nuevo…");
 pub(crate) const WAIVE_HELP: Say = say(

@@ -47,6 +47,33 @@ fn arrow_keys_nudge_by_inch_foot_and_sixteenth() {
     assert_eq!(block(&hand).at, start);
 }
 
+/// On a face that falls to the north, up the screen is down the slope; face-on its eave is down.
+#[test]
+fn arrow_keys_go_where_they_point_on_a_face_that_falls_to_the_north() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    hand.key(Key::M);
+    let job = hand.job();
+    let north = job.blocks[1].clone();
+    assert_ne!(north.face, job.blocks[0].face, "the mirror image is held");
+    assert_eq!(hand.editor().selection(), Selection::Block(north.id));
+    let plan = |hand: &Hand| {
+        let job = hand.job();
+        job.face(north.face).unwrap().plane().to_plan(job.blocks[1].at)
+    };
+    for (key, way) in [(Key::ArrowUp, dvec2(0.0, 1.0)), (Key::ArrowRight, dvec2(1.0, 0.0))] {
+        let before = plan(&hand);
+        hand.key(key);
+        let moved = plan(&hand) - before;
+        assert!(moved.length() > 0.02 && moved.normalize().distance(way) < 1e-9, "{key:?}: {moved}");
+    }
+    hand.key(Key::Num2);
+    let before = hand.job().blocks[1].at;
+    hand.key(Key::ArrowUp);
+    let moved = hand.job().blocks[1].at - before;
+    assert!((moved - dvec2(0.0, 0.0254)).length() < 1e-9, "face-on: {moved}");
+}
+
 #[test]
 fn a_handle_adds_columns_and_counts_follow() {
     let mut hand = Hand::new();

@@ -1,6 +1,8 @@
 use crate::hand::Hand;
 use chalkcourse_geometry::dvec2;
-use chalkcourse_rules::Finding;
+use chalkcourse_job::FindingKey;
+use chalkcourse_plan::{Seen, fix_words, fixes};
+use chalkcourse_rules::{Finding, Severity};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
@@ -18,18 +20,51 @@ fn break_a_rule(hand: &mut Hand) {
     assert!(!findings(hand).is_empty(), "nothing was broken");
 }
 
+/// Looks at the first stop until what clears it was worked out; its key, and the words of the best fix.
+fn look_at_the_first(hand: &mut Hand) -> (FindingKey, String) {
+    let finding = findings(hand)[0].clone();
+    assert_eq!(finding.severity, Severity::Stop);
+    let plan = hand.editor().document().plan().clone();
+    let found = fixes(&hand.job(), &plan, &finding.key, &|| false);
+    let label = fix_words(&hand.job(), found.best().expect("no fix was found"), Seen::Plan);
+    let words = format!("Stop: {}", chalkcourse_telling::message(&hand.job(), &finding));
+    hand.harness.get_by_label(&words).hover();
+    hand.settle();
+    hand.settle();
+    (finding.key, label)
+}
+
+fn stops(hand: &Hand) -> usize {
+    findings(hand).iter().filter(|f| f.severity == Severity::Stop).count()
+}
+
 #[test]
-fn a_fix_is_one_step_and_clears_its_finding() {
+fn a_finding_that_is_looked_at_shows_a_fix_that_was_tried_as_one_step() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
-    let before = hand.job();
-    let finding = findings(&hand).into_iter().find(|f| f.candidate.is_some()).expect("no finding has a fix");
-    let label = chalkcourse_telling::label(&hand.job(), finding.candidate.as_ref().unwrap());
+    let (before, stopped) = (hand.job(), stops(&hand));
+    let (key, label) = look_at_the_first(&mut hand);
+    assert_eq!(hand.job(), before, "to look changes nothing");
     hand.harness.get_all_by_label(&label).next().unwrap().click();
     hand.harness.run();
-    assert!(findings(&hand).iter().all(|f| f.key != finding.key), "the fix did not clear it");
+    assert!(stops(&hand) < stopped, "the fix leaves as many stops");
+    assert!(findings(&hand).iter().all(|f| f.key != key), "the fix did not clear it");
+    hand.settle();
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), before);
+}
+
+#[test]
+fn nothing_is_worked_out_during_a_drag() {
+    let mut hand = Hand::new();
+    break_a_rule(&mut hand);
+    hand.settle();
+    let job = hand.job();
+    let at = job.faces[0].plane().to_plan(job.blocks[0].at + dvec2(0.8, 0.5));
+    let (from, to) = (hand.at(at), hand.at(at + dvec2(0.3, 0.1)));
+    hand.drag(from, to);
+    assert!(!findings(&hand).is_empty() && !hand.editor().is_working());
+    hand.drop(to);
 }
 
 #[test]
@@ -75,11 +110,10 @@ fn pointing_at_a_fix_shows_what_it_would_do_and_changes_nothing() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     let before = hand.job();
-    let finding = findings(&hand).into_iter().find(|f| f.candidate.is_some()).expect("no finding has a fix");
-    let label = chalkcourse_telling::label(&hand.job(), finding.candidate.as_ref().unwrap());
+    let (key, label) = look_at_the_first(&mut hand);
     assert_eq!(hand.editor().previewed(), None);
     hand.harness.get_all_by_label(&label).next().unwrap().hover();
     hand.harness.run();
-    assert_eq!(hand.editor().previewed(), Some(&finding.key));
+    assert_eq!(hand.editor().previewed(), Some(&key));
     assert_eq!(hand.job(), before);
 }

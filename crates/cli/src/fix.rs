@@ -1,0 +1,97 @@
+//! What clears a finding, done.
+
+use crate::apply::check_target;
+use crate::{Format, Outcome, json};
+use anyhow::bail;
+use chalkcourse_job::{FindingKey, NoFiles, Resolved, edits_to_text, load, save, script_from_text};
+use chalkcourse_plan::{Evaluator, Fix, Seen, applied_report, applied_text, apply_script, fix_words, fixes};
+use chalkcourse_rules::Severity;
+use chalkcourse_words::{pick, tell};
+use clap::Args;
+use std::fmt::Write;
+use std::path::PathBuf;
+
+/// What is cleared, and where the job goes.
+#[derive(Args)]
+pub(crate) struct FixArguments {
+    /// The job file.
+    job: PathBuf,
+    /// The key of the finding, as `check` tells it: its best fix is done.
+    #[arg(long, value_name = "KEY", required_unless_present = "all")]
+    finding: Option<String>,
+    /// Does fix after fix, stops first, until none is offered.
+    #[arg(long, conflicts_with = "finding")]
+    all: bool,
+    /// Writes the job after it. Without it nothing is written: the answer says what would change.
+    #[arg(long, value_name = "PATH")]
+    save: Option<PathBuf>,
+    /// Lets --save name the job file itself; the version before is kept beside it as `.previous`.
+    #[arg(long, requires = "save")]
+    in_place: bool,
+    #[arg(long, value_enum, default_value = "text")]
+    format: Format,
+    /// Writes the answer there instead of to the screen.
+    #[arg(long, value_name = "PATH")]
+    out: Option<PathBuf>,
+}
+
+pub(crate) fn fix(arguments: &FixArguments) -> anyhow::Result<Outcome> {
+    if let Some(to) = &arguments.save {
+        check_target(to, &arguments.job, None, arguments.in_place)?;
+    }
+    let job = load(&arguments.job)?;
+    let key = arguments.finding.as_deref().map(str::parse::<FindingKey>).transpose()?;
+    let mut said = String::new();
+    let mut edits = Vec::new();
+    let mut now = job.clone();
+    let mut evaluator = Evaluator::default();
+    while let Some(found) = next(&mut evaluator, &now, key.as_ref())? {
+        let _ = writeln!(said, "{}", fix_words(&now, &found, Seen::Text));
+        let edit = found.edit();
+        now = chalkcourse_job::apply(&now, &edit)?;
+        edits.push(edit);
+        if key.is_some() {
+            break;
+        }
+    }
+    if edits.is_empty() {
+        said += pick("No fix is offered.\n", "No se ofrece ningún arreglo.\n");
+    }
+    let script = script_from_text(&edits_to_text(&edits)?, &arguments.job)?;
+    let done = apply_script(&job, &script, &NoFiles, false);
+    let saved = match &arguments.save {
+        Some(to) => {
+            save(&done.job, to)?;
+            Some(to.display().to_string())
+        }
+        None => None,
+    };
+    let text = match arguments.format {
+        Format::Json => json(&applied_report(&done, saved))?,
+        Format::Text => {
+            let last = match &saved {
+                Some(to) => tell!("Saved as {to}.\n", "Guardado como {to}.\n"),
+                None => pick("Nothing was saved.\n", "No se guardó nada.\n").to_owned(),
+            };
+            format!("{said}\n{}{last}", applied_text(&done))
+        }
+    };
+    let stops = done.plan.worst() == Some(Severity::Stop);
+    Ok(Outcome { text, out: arguments.out.clone(), stops })
+}
+
+/// The best fix of a finding, or of the first that has one.
+fn next(evaluator: &mut Evaluator, job: &Resolved, key: Option<&FindingKey>) -> anyhow::Result<Option<Fix>> {
+    let plan = evaluator.evaluate(job);
+    if let Some(key) = key
+        && !plan.findings.iter().any(|finding| finding.key == *key)
+    {
+        bail!(tell!(
+            "nothing is found by the key {key}: take one from `check`",
+            "no hay hallazgo con la clave {key}: tome una de `check`"
+        ));
+    }
+    let asked = plan.findings.iter().filter(|finding| key.is_none_or(|key| finding.key == *key));
+    let mut best = asked.map(|finding| fixes(job, &plan, &finding.key, &|| false).best().cloned());
+    Ok(best.find_map(|fix| fix))
+}

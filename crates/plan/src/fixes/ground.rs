@@ -1,0 +1,242 @@
+//! Where a group of modules may stand on a face as all limits at once see it, along lines.
+
+use chalkcourse_geometry::fit::{Allowed, Part};
+use chalkcourse_geometry::{DVec2, Rect, Units, dvec2};
+use chalkcourse_job::{BaseRail, BlockId, Resolved, RowJoints, Subject};
+use chalkcourse_layout::{CourseLines, Layout, PlacedBlock};
+use chalkcourse_limits::{Against, Given, KeepOut, Shape, TOLERANCE, keep_outs};
+use chalkcourse_rules::Finding;
+
+/// Ends of lines that are gone on from, so that a face with a thousand pipes does not keep a person waiting.
+const MOST_ENDS: usize = 24;
+
+/// What moves as one.
+#[derive(Clone, Debug)]
+pub(super) struct Body {
+    /// As rectangles, a little less than the modules: what passes but for the tolerance stands free.
+    parts: Vec<Part>,
+    /// The lower edge of the base rail's row, up the slope.
+    bottom: f64,
+    bounds: Rect,
+}
+
+impl Body {
+    pub(super) fn of(parts: &[Part]) -> Option<Self> {
+        // From corner to corner a little more, and still below the tolerance.
+        let less = |part: &Part| Part { rect: part.rect.grown(-0.7 * TOLERANCE), ..*part };
+        let bounds = parts.iter().map(|part| part.rect).reduce(|a, b| a.union(&b))?;
+        Some(Self { parts: parts.iter().map(less).collect(), bottom: bounds.min.y, bounds })
+    }
+
+    fn moved(&self, by: DVec2) -> Vec<Part> {
+        self.parts.iter().map(|part| Part { rect: part.rect.moved(by), ..*part }).collect()
+    }
+}
+
+/// A block as few rectangles: its rows without a break. The deck in the reveals belongs to it.
+pub(super) fn rows_of(placed: &PlacedBlock, counts: impl Fn(u32) -> bool) -> Vec<Part> {
+    let height = placed.modules.first().map_or(0.0, |module| module.rect.size().y);
+    let rows = placed.strings.iter().filter(|run| counts(run.row));
+    let part = |run: &chalkcourse_layout::Run| Part {
+        rect: Rect { min: run.from, max: dvec2(run.to.x, run.to.y + height) },
+        lowest: run.row == 0,
+    };
+    rows.map(part).collect()
+}
+
+/// The limits on a face.
+pub(super) struct Ground {
+    pub(super) keep_outs: Vec<KeepOut>,
+    /// Where the base rail may lie among the courses, where the kit does not leave that free.
+    rail: Option<(CourseLines, BaseRail)>,
+    bounds: Rect,
+    units: Units,
+}
+
+impl Ground {
+    /// The limits on a face that has a sound outline, beside the blocks that stay, with strips kept as pathways.
+    pub(super) fn of(
+        job: &Resolved,
+        layout: &Layout,
+        face: usize,
+        stays: impl Fn(BlockId) -> bool,
+        kept: Vec<Rect>,
+    ) -> Option<Self> {
+        let on = layout.roof.faces.get(face).filter(|on| on.sound)?;
+        let mut given = Given { kept, ..Given::as_laid(job, layout) };
+        given.standing.retain(|id| stays(*id));
+        let laying = &job.kit.laying;
+        let courses = layout.faces.get(face)?.courses;
+        let asked = crate::room::is_checked(job, "laying") && !laying.base_rail.anywhere;
+        let rail = (asked && courses.exposure > TOLERANCE).then_some((courses, laying.base_rail));
+        Some(Self {
+            keep_outs: keep_outs(job, layout, face, &given),
+            rail,
+            bounds: on.bounds,
+            units: job.units,
+        })
+    }
+
+    /// The same where the limits that a body breaks anyhow ask no more than what is there now, but for those that a finding is
+    /// about.
+    pub(super) fn eased(mut self, body: &Body, finding: &Finding) -> Self {
+        self.keep_outs.retain_mut(|keep_out| {
+            let nearest = body.parts.iter().map(|part| keep_out.distance(part)).fold(f64::INFINITY, f64::min);
+            let broken = !body.parts.iter().all(|part| keep_out.clears(part));
+            if !broken || is_about(finding, keep_out) {
+                return true;
+            }
+            keep_out.reach = nearest - TOLERANCE;
+            keep_out.reach > 0.0 && matches!(keep_out.shape, Shape::Pieces(_))
+        });
+        if finding.rule != "laying" && self.rail_forbids(body.bottom) {
+            self.rail = None;
+        }
+        self
+    }
+
+    /// The same wherever the base rail falls among the courses.
+    pub(super) fn on_any_course(self) -> Self {
+        Self { rail: None, ..self }
+    }
+
+    /// What the fitting reads.
+    pub(super) fn allowed(&self, layout: &Layout, face: usize) -> Option<Allowed> {
+        Some(chalkcourse_limits::room(layout.roof.faces.get(face)?, &self.keep_outs, &mut |_| 0))
+    }
+
+    /// Whether a body stands free after a move.
+    pub(super) fn is_free(&self, body: &Body, by: DVec2) -> bool {
+        let parts = body.moved(by);
+        !self.rail_forbids(body.bottom + by.y)
+            && self.keep_outs.iter().all(|keep_out| parts.iter().all(|part| keep_out.clears(part)))
+    }
+
+    /// The nearest free places on a line along an axis, one each way, from a place to start at: whole steps, rounded away from
+    /// what is in the way.
+    pub(super) fn free_along(&self, body: &Body, from: DVec2, axis: DVec2) -> Vec<DVec2> {
+        if axis.y == 0.0 && self.rail_forbids(body.bottom + from.y) {
+            return Vec::new();
+        }
+        let stretches = self.stretches(body, from, axis);
+        let mut ends = self.ends(body, from, axis, &stretches);
+        ends.sort_by(|a, b| a.abs().total_cmp(&b.abs()));
+        let free = |by: f64| {
+            let within = stretches.iter().any(|&(low, high)| low + 1e-9 < by && by < high - 1e-9);
+            !within && self.is_on(body, from + axis * by)
+        };
+        let first = |way: f64| ends.iter().copied().find(|&by| by * way >= 0.0 && free(by));
+        [1.0, -1.0].into_iter().filter_map(first).map(|by| from + axis * by).collect()
+    }
+
+    /// Moves along an axis after which something begins to be free, or the body comes onto the bounds of the face; the
+    /// shortest first, staying among them.
+    pub(super) fn turns(&self, body: &Body, axis: DVec2) -> Vec<f64> {
+        let stretches = self.stretches(body, DVec2::ZERO, axis);
+        let mut ends = self.ends(body, DVec2::ZERO, axis, &stretches);
+        let onto = [self.bounds.min - body.bounds.min, self.bounds.max - body.bounds.max];
+        ends.extend(onto.map(|by| {
+            let by = by.dot(axis);
+            by.signum() * self.up(by.abs())
+        }));
+        ends.sort_by(|a, b| a.abs().total_cmp(&b.abs()));
+        ends.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+        ends.truncate(MOST_ENDS);
+        ends
+    }
+
+    /// Stretches of a move in which something is in the way.
+    fn stretches(&self, body: &Body, from: DVec2, axis: DVec2) -> Vec<(f64, f64)> {
+        let parts = body.moved(from);
+        let mut all: Vec<(f64, f64)> =
+            self.keep_outs.iter().flat_map(|keep_out| keep_out.too_near_along(&parts, axis)).collect();
+        if axis.y != 0.0 {
+            all.extend(self.rail_stretches(body.bottom + from.y));
+        }
+        all
+    }
+
+    /// Staying, and both ends of each stretch in whole steps away from it. Where a rail may lie is told as it is: the room may
+    /// be less than a step.
+    fn ends(&self, body: &Body, from: DVec2, axis: DVec2, stretches: &[(f64, f64)]) -> Vec<f64> {
+        let away = |by: f64, more: f64| more * self.up(by * more);
+        let mut ends = vec![0.0];
+        ends.extend(stretches.iter().flat_map(|&(low, high)| [away(low, -1.0), away(high, 1.0)]));
+        if axis.y != 0.0 {
+            let bottom = body.bottom + from.y;
+            ends.extend(self.rail_stretches(bottom).into_iter().flat_map(|(low, high)| [low, high]));
+        }
+        ends
+    }
+
+    /// A length rounded up to whole steps, as lengths are told.
+    pub(super) fn up(&self, length: f64) -> f64 {
+        let step = match self.units {
+            Units::FeetInches => 0.0254 / 16.0,
+            Units::Metric => 0.001,
+        };
+        (length / step - 1e-6).ceil() * step
+    }
+
+    /// Whether no part lies beyond a border: along a line that meets no border all of it may lie outside.
+    fn is_on(&self, body: &Body, by: DVec2) -> bool {
+        let mut borders =
+            self.keep_outs.iter().filter(|keep_out| matches!(keep_out.shape, Shape::Outside(_))).peekable();
+        if borders.peek().is_none() {
+            return true;
+        }
+        let parts = body.moved(by);
+        borders.all(|border| parts.iter().all(|part| border.clears(part)))
+    }
+
+    fn rail_forbids(&self, bottom: f64) -> bool {
+        let Some((courses, rail)) = self.rail else { return false };
+        let above = (bottom - courses.first).rem_euclid(courses.exposure);
+        let fits = |above: f64| {
+            above >= rail.above_course_from.metres() - TOLERANCE
+                && above <= rail.above_course_to.metres() + TOLERANCE
+        };
+        ![-courses.exposure, 0.0, courses.exposure].into_iter().any(|course| fits(above + course))
+    }
+
+    /// Stretches of a move up the slope in which the rail lies between two allowed heights.
+    fn rail_stretches(&self, bottom: f64) -> Vec<(f64, f64)> {
+        let Some((courses, rail)) = self.rail else { return Vec::new() };
+        let (from, to) = (rail.above_course_from.metres(), rail.above_course_to.metres());
+        if to - from >= courses.exposure {
+            return Vec::new();
+        }
+        let height = self.bounds.size().y / courses.exposure;
+        let lines = height.clamp(0.0, 500.0) as i32 + 2;
+        (-2..lines)
+            .map(|line| courses.first + f64::from(line) * courses.exposure - bottom)
+            .map(|line| (line + to, line + courses.exposure + from))
+            .collect()
+    }
+}
+
+/// Whether a finding is about a keep-out.
+fn is_about(finding: &Finding, keep_out: &KeepOut) -> bool {
+    let same = match (&finding.key.subject, keep_out.against) {
+        (Subject::Side(_, _, own, _), Against::Side { side, .. })
+        | (Subject::Hole(_, _, own, _), Against::Hole { side, .. }) => *own == side,
+        (Subject::Hole(..), Against::Side { .. }) | (Subject::Side(..), Against::Hole { .. }) => false,
+        (Subject::Through(_, own) | Subject::BesideOf(_, own, _), Against::Penetration(id)) => *own == id,
+        (Subject::Blocks(one, two), Against::Block(id)) => *one == id || *two == id,
+        _ => true,
+    };
+    same && keep_out.rule == finding.rule
+}
+
+/// Shifts of a row against the one below that the kit allows, within one module; none where any is allowed.
+pub(super) fn joints(job: &Resolved, spacing: f64) -> Option<Vec<f64>> {
+    let mut shifts = Vec::new();
+    for joints in &job.kit.laying.joints {
+        match joints {
+            RowJoints::Free => return None,
+            RowJoints::Aligned => shifts.extend([0.0, spacing]),
+            RowJoints::HalfLapped => shifts.push(spacing / 2.0),
+        }
+    }
+    Some(shifts)
+}

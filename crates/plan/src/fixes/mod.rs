@@ -1,0 +1,239 @@
+//! What would clear a finding, tried: each fix that is offered was applied, and the whole check of the job that it gives has
+//! fewer stops and none that is new or worse. For a caution the same of stops and cautions, and so on.
+//!
+//! Candidates, one kind a file: a block is moved past all limits at once, a row slid, the reveal set, modules switched off or
+//! on, a pathway opened, what is in the way moved, what is wrong with the house mended; at the last a block is taken away. A
+//! locked block is left as it is. Where no single step clears a finding, up to three are tried one after the other.
+//!
+//! - [`fixes`]: what clears one finding
+//! - [`open_findings`]: what every fix makes less
+//! - [`fix_words`]: a fix in words, by what the person sees
+//!
+//! The search is no proof: where nothing is offered, nothing was found among these.
+
+mod change;
+mod ground;
+mod house;
+mod judge;
+mod modules;
+mod moves;
+mod rows;
+mod sequence;
+mod words;
+
+pub use change::{Change, Fix, Step};
+pub use judge::open_findings;
+pub use words::fix_words;
+
+use crate::{Plan, Seen};
+use chalkcourse_geometry::Rect;
+use chalkcourse_job::{Block, BlockId, FindingKey, Resolved, Subject};
+use chalkcourse_rules::Finding;
+use ground::Ground;
+use judge::{Standing, State, Trials};
+use std::collections::BTreeMap;
+
+/// Jobs that are checked for one finding.
+const MOST_TRIALS: usize = 300;
+/// Candidates of one kind that are tried.
+const MOST_OF_A_KIND: usize = 40;
+/// Blocks that a finding may be cleared by.
+const MOST_BLOCKS: usize = 6;
+/// Fixes that are offered.
+const MOST_OFFERED: usize = 3;
+
+/// What was found for a finding.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Fixes {
+    /// Single steps that clear it, the best first. One that takes a whole block away is here only where nothing else does it.
+    pub single: Vec<Fix>,
+    /// The best sequence, where no single step does it or each of them costs modules that the sequence keeps.
+    pub together: Option<Fix>,
+    /// Jobs that were checked on the way: 0 where nothing that is known here could clear it.
+    pub tried: usize,
+    /// The search was stopped before its end.
+    pub stopped: bool,
+}
+
+impl Fixes {
+    /// All that is offered, the best first.
+    pub fn offered(&self) -> Vec<&Fix> {
+        let mut all: Vec<&Fix> = self.single.iter().chain(&self.together).collect();
+        all.sort_by(|a, b| a.rank(b));
+        all
+    }
+
+    /// Whether a single step clears it without taking a whole block away.
+    pub fn has_a_single_step(&self) -> bool {
+        let takes = |fix: &Fix| fix.steps.iter().any(|step| matches!(step.change, Change::Take(_)));
+        self.single.iter().any(|fix| !takes(fix))
+    }
+
+    /// What is offered first.
+    pub fn best(&self) -> Option<&Fix> {
+        self.offered().first().copied()
+    }
+}
+
+/// What was found for the findings of a plan.
+#[derive(Clone, Debug, Default)]
+pub struct Offers(BTreeMap<FindingKey, Fixes>);
+
+impl Offers {
+    /// For all that nobody waived.
+    pub fn of(job: &Resolved, plan: &Plan) -> Self {
+        let open = plan.findings.iter().filter(|finding| finding.waived.is_none());
+        Self(open.map(|f| (f.key.clone(), fixes(job, plan, &f.key, &|| false))).collect())
+    }
+
+    /// The best fix of a finding in words, or that none was found; nothing where there was none to look for.
+    pub fn words(&self, job: &Resolved, key: &FindingKey) -> Option<String> {
+        let found = self.0.get(key).filter(|fixes| fixes.tried > 0);
+        found.map(|fixes| words::fixes_words(job, fixes, Seen::Text))
+    }
+}
+
+/// What clears a finding that nobody waived. Nothing for a key that no finding has. Pure: it may run on another thread, and
+/// `stop` ends it with what was found so far.
+pub fn fixes(job: &Resolved, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> bool) -> Fixes {
+    let state = State { job: job.clone(), layout: plan.layout.clone(), findings: plan.findings.clone() };
+    let Some(finding) = state.finding(key).filter(|finding| finding.waived.is_none()) else {
+        return Fixes::default();
+    };
+    let mut trials = Trials::on(&plan.layout, MOST_TRIALS, stop);
+    let search = Search { key, before: Standing::of(&plan.findings), modules: state.modules() };
+    let asked = Asked { state: &state, finding };
+    let mut found = Vec::new();
+    let mut near = Vec::new();
+    for kind in kinds(&asked, &mut trials, stop) {
+        found.extend(search.first(&state, kind, &mut trials, &mut near));
+    }
+    found.sort_by(Fix::rank);
+    let mut together = None;
+    if found.first().is_none_or(|best| best.lost > 0) {
+        for kind in asked.blocks().into_iter().map(|block| moves::through_others(&asked, block, stop)) {
+            found.extend(search.first(&state, kind, &mut trials, &mut near));
+        }
+        together = sequence::together(&search, near, &mut trials, stop);
+        together = together.filter(|fix| found.iter().all(|single| fix.lost < single.lost));
+    }
+    if found.is_empty() {
+        trials.allow(MOST_BLOCKS);
+        for kind in asked.blocks().into_iter().map(modules::take) {
+            found.extend(search.first(&state, kind, &mut trials, &mut Vec::new()));
+        }
+    }
+    found.sort_by(Fix::rank);
+    found.truncate(MOST_OFFERED);
+    Fixes { single: found, together, tried: trials.done(), stopped: trials.stopped() }
+}
+
+/// Candidates, each kind with the best first: what keeps all modules before what does not.
+fn kinds(asked: &Asked<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) -> Vec<Vec<Step>> {
+    let mut kinds = vec![house::steps(asked)];
+    let blocks = asked.blocks();
+    for block in &blocks {
+        kinds.push(moves::of_block(asked, block, stop));
+        kinds.push(rows::slides(asked, block));
+        kinds.push(rows::reveal(asked, block));
+        kinds.push(modules::on(asked, block));
+    }
+    kinds.push(moves::of_what_comes_through(asked));
+    for block in &blocks {
+        kinds.push(modules::off(asked, block, trials));
+    }
+    kinds.push(modules::pathway(asked));
+    kinds.retain(|kind| !kind.is_empty());
+    kinds
+}
+
+/// A finding in a job.
+struct Asked<'a> {
+    state: &'a State,
+    finding: &'a Finding,
+}
+
+impl<'a> Asked<'a> {
+    /// The blocks that may be changed for it: those that it is about, of a pathway those on the face or on the roof.
+    fn blocks(&self) -> Vec<&'a Block> {
+        let job = &self.state.job;
+        let place = &self.finding.place;
+        let ids: Vec<BlockId> = match &self.finding.key.subject {
+            Subject::Blocks(one, two) => vec![*one.max(two), *one.min(two)],
+            _ => match place.block {
+                Some(block) => vec![block],
+                None if !self.finding.rule.starts_with("fire") => Vec::new(),
+                None => {
+                    let there = |block: &&Block| place.face.is_none_or(|face| block.face == face);
+                    job.blocks.iter().filter(there).map(|block| block.id).collect()
+                }
+            },
+        };
+        let unlocked = ids.into_iter().filter_map(|id| job.block(id)).filter(|block| !block.locked);
+        unlocked.take(MOST_BLOCKS).collect()
+    }
+
+    /// The limits on a face, beside the blocks that stay.
+    fn ground(&self, face: usize, stays: impl Fn(BlockId) -> bool, kept: Vec<Rect>) -> Option<Ground> {
+        Ground::of(&self.state.job, &self.state.layout, face, stays, kept)
+    }
+
+    /// The limits on a row of a block, beside the other blocks.
+    fn ground_of(&self, block: &Block) -> Option<Ground> {
+        let (face, _) = self.state.layout.face(block.face)?;
+        self.ground(face, |id| id != block.id, Vec::new()).map(Ground::on_any_course)
+    }
+}
+
+/// A finding that is to be cleared, and the job as it was.
+struct Search<'a> {
+    key: &'a FindingKey,
+    before: Standing,
+    modules: usize,
+}
+
+/// Steps that clear a finding and break something else.
+struct Near {
+    fix: Fix,
+    state: State,
+    broken: Vec<FindingKey>,
+}
+
+impl Search<'_> {
+    /// The first step of a kind that clears the finding. Those that break something else meanwhile are kept.
+    fn first(
+        &self,
+        state: &State,
+        kind: Vec<Step>,
+        trials: &mut Trials<'_>,
+        near: &mut Vec<Near>,
+    ) -> Option<Fix> {
+        self.first_after(state, &[], kind.into_iter().take(MOST_OF_A_KIND), trials, near)
+    }
+
+    /// The same after some steps.
+    fn first_after(
+        &self,
+        state: &State,
+        before: &[Step],
+        kind: impl Iterator<Item = Step>,
+        trials: &mut Trials<'_>,
+        near: &mut Vec<Near>,
+    ) -> Option<Fix> {
+        for step in kind {
+            let Some(after) = trials.run(&state.job, &step.edit) else { continue };
+            let standing = Standing::of(&after.findings);
+            if !self.before.is_gone(self.key, &standing) {
+                continue;
+            }
+            let steps: Vec<Step> = before.iter().cloned().chain([step]).collect();
+            let fix = Fix::of(steps, self.modules, after.modules());
+            let broken = self.before.broken(self.key, &standing);
+            if broken.is_empty() {
+                return Some(fix);
+            }
+            near.push(Near { fix, state: after, broken });
+        }
+        None
+    }
+}

@@ -1,0 +1,89 @@
+//! Modules that are switched off with what they carried, or on; pathways that are opened; and a block that is taken away.
+
+use super::Asked;
+use super::change::{Change, Step};
+use super::judge::{State, Trials};
+use chalkcourse_job::{Block, BlockId, Cell, Edit, Subject};
+use std::collections::BTreeSet;
+
+/// How many times what hung on modules that are off is switched off in its turn.
+const MOST_ROUNDS: usize = 12;
+
+/// Switches off the modules of a block that a finding is about, and then those that hung in them.
+pub(super) fn off(asked: &Asked<'_>, block: &Block, trials: &mut Trials<'_>) -> Vec<Step> {
+    let place = &asked.finding.place;
+    if place.block != Some(block.id) || place.cells.is_empty() {
+        return Vec::new();
+    }
+    let mut cells: BTreeSet<Cell> = place.cells.iter().copied().collect();
+    for _ in 0..MOST_ROUNDS {
+        let Some(step) = switched_off(block, &cells) else { return Vec::new() };
+        let Some(after) = trials.run(&asked.state.job, &step.edit) else { return Vec::new() };
+        let hang: BTreeSet<Cell> = hanging(asked.state, &after, block.id);
+        if hang.is_empty() {
+            return vec![step];
+        }
+        cells.extend(hang);
+    }
+    Vec::new()
+}
+
+/// Modules of a block that hook too little after a change, of those rows that did hook before.
+fn hanging(before: &State, after: &State, block: BlockId) -> BTreeSet<Cell> {
+    let of = |state: &State, row: u32| {
+        state.findings.iter().any(|f| f.rule == "hook" && f.key.subject == Subject::Row(block, row))
+    };
+    after
+        .findings
+        .iter()
+        .filter(|f| match &f.key.subject {
+            Subject::Row(id, row) => f.rule == "hook" && *id == block && !of(before, *row),
+            _ => false,
+        })
+        .flat_map(|f| f.place.cells.iter().copied())
+        .collect()
+}
+
+fn switched_off(block: &Block, cells: &BTreeSet<Cell>) -> Option<Step> {
+    let off: Vec<Cell> = block.cells().filter(|cell| cells.contains(cell)).collect();
+    let mut less = block.clone();
+    less.off.extend(off.iter().copied());
+    let some_left = less.cells().next().is_some() && !off.is_empty();
+    some_left.then_some(Step { change: Change::SwitchOff(block.id, off), edit: Edit::PutBlock(less) })
+}
+
+/// Switches on what is missing below a row that hooks too little.
+pub(super) fn on(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
+    let Subject::Row(_, row) = asked.finding.key.subject else { return Vec::new() };
+    let Some(below) = row.checked_sub(2).filter(|_| asked.finding.rule == "hook") else { return Vec::new() };
+    let kit = &asked.state.job.kit;
+    let width = block.module_size(kit).x;
+    let carries = |off: &Cell| {
+        let under =
+            |cell: &Cell| (block.corner_of(*cell, kit).x - block.corner_of(*off, kit).x).abs() < width;
+        asked.finding.place.cells.iter().any(under)
+    };
+    let mut filled = block.clone();
+    filled.off.retain(|off| off.row != below || !carries(off));
+    let count = block.off.len() - filled.off.len();
+    match count {
+        0 => Vec::new(),
+        _ => vec![Step { change: Change::SwitchOn(block.id, below, count), edit: Edit::PutBlock(filled) }],
+    }
+}
+
+/// Switches off the modules that stand in the pathway that opens at the least loss.
+pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
+    let Some(opening) = &asked.finding.candidate else { return Vec::new() };
+    let chalkcourse_rules::Change::OpenPathway(blocks) = &opening.change else { return Vec::new() };
+    let locked = |id: BlockId| asked.state.job.block(id).is_none_or(|block| block.locked);
+    if blocks.iter().any(|(id, _)| locked(*id)) {
+        return Vec::new();
+    }
+    vec![Step { change: Change::OpenPathway(blocks.clone()), edit: opening.edit.clone() }]
+}
+
+/// Takes a block away.
+pub(super) fn take(block: &Block) -> Vec<Step> {
+    vec![Step { change: Change::Take(block.id), edit: Edit::RemoveBlock(block.id) }]
+}

@@ -1,0 +1,163 @@
+//! Moves of a block past all limits at once: straight, first one way and then the other, and the least in any direction. A
+//! penetration that can be moved goes out of the way of blocks likewise.
+
+use super::Asked;
+use super::change::{Change, Step};
+use super::ground::{Body, Ground, rows_of};
+use crate::room::path_strips;
+use chalkcourse_geometry::fit::least_slide;
+use chalkcourse_geometry::{DVec2, Rect, dvec2};
+use chalkcourse_job::{Block, BlockId, Edit, Penetration};
+use chalkcourse_layout::PlacedBlock;
+use chalkcourse_limits::Against;
+
+/// Moves that are tried of those that some limits leave.
+const MOST_MOVES: usize = 12;
+
+/// Whether a finding may be about where a block lies.
+fn is_about_place(rule: &str) -> bool {
+    matches!(rule, "laying" | "fire-paths" | "fire-street" | "wind" | "deck")
+        || chalkcourse_limits::LIMITS.iter().any(|limit| limit.code == rule)
+}
+
+/// Moves of a block: past all limits at once, the shortest first; then with room for a pathway, where one may run; then past
+/// what the finding is about, and no nearer to what else the block breaks anyhow.
+pub(super) fn of_block(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
+    let Some(placed) = asked.state.layout.block(block.id).filter(|_| is_about_place(asked.finding.rule))
+    else {
+        return Vec::new();
+    };
+    let Some(body) = Body::of(&rows_of(placed, |_| true)) else { return Vec::new() };
+    let ground = |kept: Vec<Rect>| asked.ground(placed.face, |id| id != block.id, kept);
+    let Some(all) = ground(Vec::new()) else { return Vec::new() };
+    let mut found = past(asked, &all, &body, placed, stop);
+    let mut beside: Vec<DVec2> = path_strips(&asked.state.job, &asked.state.layout, placed.face)
+        .filter_map(|strip| {
+            let low = placed.bounds?.min.y - 1e3;
+            let kept = Rect::at(dvec2(strip.from, low), dvec2(strip.wide, 2e3));
+            Some(past(asked, &ground(vec![kept])?, &body, placed, stop))
+        })
+        .flatten()
+        .collect();
+    sort(&mut beside);
+    found.extend(beside.into_iter().take(MOST_MOVES));
+    found.extend(past(asked, &all.eased(&body, asked.finding), &body, placed, stop));
+    steps(block, found)
+}
+
+/// Moves of a block past all limits, were it not for the other blocks that may be moved too: for the first of several steps.
+pub(super) fn through_others(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
+    let Some(placed) = asked.state.layout.block(block.id).filter(|_| is_about_place(asked.finding.rule))
+    else {
+        return Vec::new();
+    };
+    let locked = |id: BlockId| asked.state.job.block(id).is_some_and(|other| other.locked) && id != block.id;
+    let body = Body::of(&rows_of(placed, |_| true));
+    let ground = asked.ground(placed.face, locked, Vec::new());
+    let found = body.zip(ground).map(|(body, ground)| past(asked, &ground, &body, placed, stop));
+    steps(block, found.unwrap_or_default())
+}
+
+fn steps(block: &Block, moves: Vec<DVec2>) -> Vec<Step> {
+    let mut seen: Vec<DVec2> = Vec::new();
+    for by in moves.into_iter().filter(|by| by.length() > 1e-6) {
+        if !seen.iter().any(|there| there.distance(by) < 1e-6) {
+            seen.push(by);
+        }
+    }
+    let step = |by: DVec2| Step {
+        change: Change::Move(block.id, by),
+        edit: Edit::PutBlock(Block { at: block.at + by, ..block.clone() }),
+    };
+    seen.into_iter().map(step).collect()
+}
+
+fn sort(moves: &mut [DVec2]) {
+    moves.sort_by(|a, b| a.abs().element_sum().total_cmp(&b.abs().element_sum()));
+}
+
+/// The shortest moves after which a block stands free.
+fn past(
+    asked: &Asked<'_>,
+    ground: &Ground,
+    body: &Body,
+    placed: &PlacedBlock,
+    stop: &dyn Fn() -> bool,
+) -> Vec<DVec2> {
+    if ground.is_free(body, DVec2::ZERO) {
+        return Vec::new();
+    }
+    let mut found: Vec<DVec2> = Vec::new();
+    for (first, then) in [(DVec2::X, DVec2::Y), (DVec2::Y, DVec2::X)] {
+        for by in ground.turns(body, first) {
+            if stop() {
+                return Vec::new();
+            }
+            found.extend(ground.free_along(body, first * by, then));
+        }
+    }
+    sort(&mut found);
+    if found.is_empty() {
+        found.extend(any_way(asked, ground, body, placed, stop));
+    }
+    found.truncate(MOST_MOVES);
+    found
+}
+
+/// The least move in any direction, in whole steps around it that stand free.
+fn any_way(
+    asked: &Asked<'_>,
+    ground: &Ground,
+    body: &Body,
+    placed: &PlacedBlock,
+    stop: &dyn Fn() -> bool,
+) -> Vec<DVec2> {
+    let parts = rows_of(placed, |_| true);
+    let allowed = ground.allowed(&asked.state.layout, placed.face);
+    let least = allowed.and_then(|allowed| least_slide(&allowed, &parts, stop).ok().flatten());
+    let Some(least) = least else { return Vec::new() };
+    let away = |by: f64| [ground.up(by), -ground.up(-by)];
+    let mut around: Vec<DVec2> =
+        away(least.x).into_iter().flat_map(|u| away(least.y).map(|v| dvec2(u, v))).collect();
+    around.retain(|by| ground.is_free(body, *by));
+    sort(&mut around);
+    around.push(least);
+    around
+}
+
+/// Straight moves of a penetration after which it is no longer in the way of any block on the face.
+pub(super) fn of_what_comes_through(asked: &Asked<'_>) -> Vec<Step> {
+    let job = &asked.state.job;
+    let place = &asked.finding.place;
+    let of = place.penetration.and_then(|id| job.penetration(id)).filter(|it| it.kind.can_be_moved());
+    let (Some(it), Some(on_id)) = (of, place.face) else { return Vec::new() };
+    let Some((face, on)) = asked.state.layout.face(on_id) else { return Vec::new() };
+    let parts: Vec<_> = asked
+        .state
+        .layout
+        .blocks
+        .iter()
+        .filter(|block| block.face == face)
+        .flat_map(|block| rows_of(block, |_| true))
+        .collect();
+    let Some(body) = Body::of(&parts) else { return Vec::new() };
+    let Some(ground) = asked.ground(face, |_| false, Vec::new()) else { return Vec::new() };
+    let mut ground = ground.on_any_course();
+    ground.keep_outs.retain(|keep_out| keep_out.against == Against::Penetration(it.id));
+    // The blocks past the penetration one way is the penetration past them the other way.
+    let mut ways: Vec<DVec2> = [DVec2::X, DVec2::Y]
+        .into_iter()
+        .flat_map(|axis| ground.free_along(&body, DVec2::ZERO, axis))
+        .map(|by| -by)
+        .filter(|by| by.length() > 1e-6)
+        .collect();
+    sort(&mut ways);
+    let step = |by: DVec2| Step {
+        change: Change::MoveThrough { penetration: it.id, face: on_id, by },
+        edit: Edit::PutPenetration(Penetration {
+            at: on.plane.to_plan(on.plane.to_frame(it.at) + by),
+            ..it.clone()
+        }),
+    };
+    ways.into_iter().map(step).collect()
+}

@@ -1,0 +1,232 @@
+//! A fix in words, as on a button: `Move block A 3 1/4" up the slope`.
+
+use super::{Change, Fix, Fixes};
+use crate::Seen;
+use chalkcourse_geometry::{Azimuth, DVec2, Length};
+use chalkcourse_job::{BlockId, Cell, FaceId, Resolved};
+use chalkcourse_telling::{Names, sentence};
+use chalkcourse_words::{modules, pick, tell};
+
+/// What was found for a finding in a sentence: the best fix, or that there is none.
+pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> String {
+    match fixes.best() {
+        Some(fix) if fix.steps.len() > 1 => {
+            let words = fix_words(job, fix, seen);
+            if fixes.has_a_single_step() {
+                tell!(
+                    "no single step keeps as many modules: {words}",
+                    "ningún paso solo conserva tantos módulos: {words}"
+                )
+            } else {
+                tell!("no single step clears it: {words}", "ningún paso solo lo resuelve: {words}")
+            }
+        }
+        Some(fix) => fix_words(job, fix, seen),
+        None => pick(
+            "none was found among moves, rows, modules and pathways",
+            "no se halló ninguno entre movimientos, filas, módulos y pasos",
+        )
+        .to_owned(),
+    }
+}
+
+/// What a fix does: one step, or `First …, then …`.
+pub fn fix_words(job: &Resolved, fix: &Fix, seen: Seen) -> String {
+    let words: Vec<String> = fix.steps.iter().map(|step| of_change(job, &step.change, seen)).collect();
+    let words = match words.as_slice() {
+        [] => String::new(),
+        [one] => one.clone(),
+        [first, then @ ..] => {
+            tell!(
+                "first {first}, then {}",
+                "primero {first}, luego {}",
+                then.join(pick(", then ", ", luego "))
+            )
+        }
+    };
+    sentence(&words)
+}
+
+fn of_change(job: &Resolved, change: &Change, seen: Seen) -> String {
+    let names = Names { job };
+    match change {
+        Change::Move(block, by) => {
+            let ways = ways(job, job.block(*block).map(|it| it.face), *by, seen);
+            tell!("move {} {ways}", "mover {} {ways}", names.block(*block))
+        }
+        Change::MoveThrough { penetration, face, by } => {
+            let ways = ways(job, Some(*face), *by, seen);
+            tell!("move {} {ways}", "mover {} {ways}", names.penetration(Some(*penetration)))
+        }
+        Change::Take(block) => tell!("take {} away", "quitar {}", names.block(*block)),
+        Change::SwitchOff(block, cells) => switch_off(&names, &[(*block, cells.clone())]),
+        Change::SwitchOn(block, row, count) => tell!(
+            "switch on {} in row {} of {}",
+            "encender {} en la fila {} de {}",
+            modules(*count),
+            row + 1,
+            names.block(*block)
+        ),
+        Change::ShiftOver(block, row) => tell!(
+            "shift row {} of {} over the row below",
+            "correr la fila {} de {} sobre la fila de abajo",
+            row + 1,
+            names.block(*block)
+        ),
+        Change::Slide { block, row, above, by } => {
+            let along = DVec2::new(by.metres(), 0.0);
+            let ways = ways(job, job.block(*block).map(|it| it.face), along, seen);
+            let (row, name) = (row + 1, names.block(*block));
+            if *above {
+                tell!(
+                    "shift row {row} of {name} and those above it {ways}",
+                    "correr la fila {row} de {name} y las de arriba {ways}"
+                )
+            } else {
+                tell!("shift row {row} of {name} {ways}", "correr la fila {row} de {name} {ways}")
+            }
+        }
+        Change::Reveal(block, to) => tell!(
+            "set the reveal of {} to {}",
+            "poner la separación de {} en {}",
+            names.block(*block),
+            names.length(to.metres())
+        ),
+        Change::OpenPathway(blocks) => switch_off(&names, blocks),
+        Change::Lift(face, by) => lift(&names, *face, *by),
+        Change::RepeatedCorner => pick("take the repeated corner away", "quitar la esquina repetida").into(),
+        Change::Hole(ring) => tell!("take hole {ring} away", "quitar el hueco {ring}"),
+        Change::DripEdge => pick("put drip edge on with this job", "poner goterón con esta obra").into(),
+        Change::Unwaive => pick("take the waiver away", "quitar la dispensa").into(),
+    }
+}
+
+fn lift(names: &Names<'_>, face: FaceId, by: Length) -> String {
+    let verb = if by.metres() > 0.0 { pick("raise", "subir") } else { pick("lower", "bajar") };
+    format!("{verb} {} {}", names.face(face), names.length(by.metres().abs()))
+}
+
+/// How far and which way in a face's frame, by what the person sees: `3 1/4" to the left and 1" up the slope`.
+fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) -> String {
+    let names = Names { job };
+    let Some(plane) = face.and_then(|id| job.face(id)).map(chalkcourse_job::Face::plane) else {
+        return String::new();
+    };
+    let slope = if by.y > 0.0 {
+        pick("up the slope", "pendiente arriba")
+    } else {
+        pick("down the slope", "pendiente abajo")
+    };
+    let along = DVec2::new(by.x, 0.0);
+    let up = DVec2::new(0.0, by.y);
+    let along_words = match seen {
+        Seen::Text => {
+            let to = Azimuth::of(plane.along() * by.x.signum()).word();
+            tell!("to the {to}", "hacia el {to}")
+        }
+        _ => on_screen(seen.on_screen(&plane, along)).to_owned(),
+    };
+    let shown = seen.on_screen(&plane, up);
+    // Where up the screen is up the slope, one word says both.
+    let up_words = match seen {
+        Seen::Plan if shown != up => format!("{} ({slope})", on_screen(shown)),
+        _ => slope.to_owned(),
+    };
+    let told: Vec<String> = [(by.x, along_words), (by.y, up_words)]
+        .into_iter()
+        .filter(|(by, _)| by.abs() > 1e-9)
+        .map(|(by, way)| format!("{} {way}", names.length(by.abs())))
+        .collect();
+    told.join(pick(" and ", " y "))
+}
+
+fn on_screen(way: DVec2) -> &'static str {
+    if way.x.abs() > way.y.abs() {
+        if way.x > 0.0 { pick("to the right", "a la derecha") } else { pick("to the left", "a la izquierda") }
+    } else if way.y > 0.0 {
+        pick("up the plan", "hacia arriba en la planta")
+    } else {
+        pick("down the plan", "hacia abajo en la planta")
+    }
+}
+
+/// Places are named up to so many.
+const MOST_PLACES: usize = 12;
+
+fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> String {
+    let of_block = |(block, cells): &(BlockId, Vec<Cell>)| {
+        let place = |cell: &Cell| tell!("row {} place {}", "fila {} lugar {}", cell.row + 1, cell.column + 1);
+        let places: Vec<String> = cells.iter().take(MOST_PLACES).map(place).collect();
+        let more = if cells.len() > places.len() { ", …" } else { "" };
+        format!("{} ({}{more})", names.block(*block), places.join(", "))
+    };
+    tell!(
+        "switch off {} of {}",
+        "apagar {} de {}",
+        modules(blocks.iter().map(|(_, cells)| cells.len()).sum()),
+        blocks.iter().map(of_block).collect::<Vec<_>>().join(pick(" and ", " y "))
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::fixes::Step;
+    use chalkcourse_geometry::{Pitch, Polygon, Units, dvec2};
+    use chalkcourse_job::{Block, Edit, Face, Orientation, builtin_kit, builtin_prices, builtin_rule_book};
+
+    /// A block on a face that falls to an azimuth.
+    fn falling_to(degrees: f64) -> Resolved {
+        let mut job = Resolved::new("A".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let outline = [(0.0, 0.0), (9.0, 0.0), (9.0, 9.0), (0.0, 9.0)].map(Into::into).to_vec();
+        let pitch = Pitch::from_rise_in_12(6.0).unwrap();
+        let height = Length::from_metres(3.0);
+        job.faces =
+            vec![Face::new(FaceId(1), "A".into(), Polygon::new(outline), pitch, degrees.into(), height)];
+        job.blocks = vec![Block {
+            id: BlockId(2),
+            name: "A".into(),
+            face: FaceId(1),
+            at: DVec2::ONE,
+            rows: 2,
+            columns: 2,
+            orientation: Orientation::Landscape,
+            reveal: Length::from_inches(0.125),
+            shifts: Vec::new(),
+            off: Default::default(),
+            locked: false,
+        }];
+        job.units = Units::FeetInches;
+        job
+    }
+
+    fn check(degrees: f64, (u, v): (f64, f64), seen: Seen, expected: &str) {
+        let change = Change::Move(BlockId(2), dvec2(u, v) * 0.0254);
+        let step = Step { change, edit: Edit::SetName(String::new()) };
+        let words = fix_words(&falling_to(degrees), &Fix::of(vec![step], 4, 4), seen);
+        assert_eq!(words, format!("Move block A {expected}"), "{degrees}");
+    }
+
+    #[test]
+    fn directions_are_those_of_what_is_seen() {
+        check(180.0, (2.0, 1.0), Seen::Plan, "2\" to the right and 1\" up the slope");
+        check(0.0, (2.0, 1.0), Seen::Plan, "2\" to the left and 1\" down the plan (up the slope)");
+        check(90.0, (0.0, 1.0), Seen::Plan, "1\" to the left (up the slope)");
+        check(90.0, (2.0, 0.0), Seen::Plan, "2\" up the plan");
+        check(0.0, (-2.0, -1.0), Seen::FaceOn, "2\" to the left and 1\" down the slope");
+        check(0.0, (2.0, 0.0), Seen::Text, "2\" to the west");
+        check(180.0, (2.0, 0.0), Seen::Text, "2\" to the east");
+        check(90.0, (2.0, -1.0), Seen::Text, "2\" to the north and 1\" down the slope");
+    }
+
+    #[test]
+    fn steps_are_told_in_their_order() {
+        let step = |change| Step { change, edit: Edit::SetName(String::new()) };
+        let steps = vec![
+            step(Change::Slide { block: BlockId(2), row: 1, above: false, by: Length::from_inches(-3.0) }),
+            step(Change::Take(BlockId(2))),
+        ];
+        let words = fix_words(&falling_to(0.0), &Fix::of(steps, 4, 0), Seen::Plan);
+        assert_eq!(words, "First shift row 2 of block A 3\" to the right, then take block A away");
+    }
+}
