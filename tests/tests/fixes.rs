@@ -37,7 +37,7 @@ fn some_houses(count: usize) -> Vec<Resolved> {
             let face = dice.below(layout.faces.len());
             let bounds = layout.roof.faces[face].bounds;
             let at = bounds.min + bounds.size() * dvec2(dice.within(-0.1, 0.7), dice.within(-0.1, 0.7));
-            job.blocks.push(Block {
+            let block = Block {
                 id: BlockId(900 + number),
                 name: number.to_string(),
                 face: layout.faces[face].id,
@@ -49,7 +49,8 @@ fn some_houses(count: usize) -> Vec<Resolved> {
                 shifts: Vec::new(),
                 off: BTreeSet::new(),
                 locked: dice.chance(0.1),
-            });
+            };
+            job.blocks.push(block);
         }
         job.next_id = 950;
         job
