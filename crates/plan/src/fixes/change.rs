@@ -23,8 +23,8 @@ pub enum Change {
     SwitchOff(BlockId, Vec<Cell>),
     /// Switches so many modules of a row on; rows count from 0.
     SwitchOn(BlockId, u32, usize),
-    /// Lays a row over the row below.
-    ShiftOver(BlockId, u32),
+    /// Lays a row over the row below, so far to the right.
+    ShiftOver(BlockId, u32, Length),
     /// Slides a row along the eave, alone or with all above it.
     Slide {
         /// The block.
@@ -57,7 +57,7 @@ impl Change {
     pub(super) fn distance(&self) -> f64 {
         match self {
             Self::Move(_, by) | Self::MoveThrough { by, .. } => by.abs().element_sum(),
-            Self::Slide { by, .. } | Self::Lift(_, by) => by.metres().abs(),
+            Self::Slide { by, .. } | Self::ShiftOver(.., by) | Self::Lift(_, by) => by.metres().abs(),
             _ => 0.0,
         }
     }

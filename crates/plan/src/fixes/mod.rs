@@ -19,6 +19,8 @@ mod modules;
 mod moves;
 mod rows;
 mod sequence;
+#[cfg(test)]
+mod tests;
 mod words;
 
 pub use change::{Change, Fix, Step};

@@ -61,7 +61,7 @@ fn over_the_row_below(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
         .flat_map(|by| {
             let mut alone = slide(block, row, false, by);
             if by == -aside {
-                alone.change = Change::ShiftOver(block.id, row);
+                alone.change = Change::ShiftOver(block.id, row, Length::from_metres(by));
             }
             [slide(block, row, true, by), alone]
         })

@@ -67,7 +67,7 @@ fn of_change(job: &Resolved, change: &Change, seen: Seen) -> String {
             row + 1,
             names.block(*block)
         ),
-        Change::ShiftOver(block, row) => tell!(
+        Change::ShiftOver(block, row, _) => tell!(
             "shift row {} of {} over the row below",
             "correr la fila {} de {} sobre la fila de abajo",
             row + 1,
