@@ -7,7 +7,6 @@ use crate::fire::exempt;
 use crate::keep_out::{Against, Held, KeepOut, Metric, Shape};
 use crate::registry::Limit;
 use crate::site::Site;
-use chalkcourse_geometry::Convex;
 
 pub(crate) const LIMIT: Limit = Limit { code: "fire-plane-path", missing: exempt, keep_outs };
 
@@ -15,11 +14,11 @@ fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     found.extend(site.given.kept.iter().map(|kept| KeepOut {
         rule: LIMIT.code,
         against: Against::Pathway,
-        shape: Shape::Pieces(vec![Convex::rect(kept)]),
+        shape: Shape::Pieces(vec![kept.clone()]),
         reach: 0.0,
         metric: Metric::OnSlope,
         held: Held::Module,
-        asked: kept.size().x,
+        asked: kept.bounds().size().x,
         edges: Vec::new(),
     }));
 }
@@ -28,7 +27,7 @@ fn keep_outs(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 mod tests {
     use crate::testing::{gable, module};
     use crate::{Given, KeepOut, keep_outs};
-    use chalkcourse_geometry::{Rect, dvec2};
+    use chalkcourse_geometry::{Convex, Rect, dvec2};
     use chalkcourse_job::Job;
     use chalkcourse_layout::Layout;
 
@@ -36,7 +35,7 @@ mod tests {
     fn what_is_kept_stays_free_unless_the_site_is_exempt() {
         let mut job = gable();
         let layout = Layout::of(&job);
-        let kept = vec![Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0))];
+        let kept = vec![Convex::rect(&Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0)))];
         let given = Given { kept, ..Given::as_laid(&job, &layout) };
         let of = |job: &Job| -> Vec<KeepOut> {
             let all = keep_outs(job, &layout, 0, &given);

@@ -205,7 +205,7 @@ fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
     hand.key(Key::Enter);
     fill_south(&mut hand);
     assert_eq!(hand.editor().document().plan().summary.modules, 9, "{}", hand.editor().said());
-    assert!(hand.sees("9 of at most "), "the claim is not shown");
+    assert!(hand.sees("the most compact 9 "), "the claim is not shown");
     // 9 modules of 405 W are 3.645 kW: 3.7 kW take one more
     hand.chord(Modifiers::COMMAND, Key::Z);
     choose(&mut hand, "Size by", "kilowatts");

@@ -25,12 +25,20 @@ pub(super) struct Clique {
 }
 
 impl Clique {
-    /// All modules that cover a point, each grown by its least spacing.
+    /// All modules that cover a point, each grown by its least spacing, and drawn down where it is not held.
     pub(super) fn over(field: &Field, point: DVec2) -> Self {
+        let modules = field.kinds.iter().enumerate().filter(|(_, of)| !of.free);
         let piece = |(kind, of): (usize, &Kind)| {
             let rect = Rect { min: point - of.reach, max: point + dvec2(0.0, of.drop) };
             Piece { kind, rect }
         };
+        Self { pieces: modules.map(piece).collect() }
+    }
+
+    /// All modules that cover a point, grown but not drawn down, and all free stretches that cover it.
+    pub(super) fn beside(field: &Field, point: DVec2) -> Self {
+        let piece =
+            |(kind, of): (usize, &Kind)| Piece { kind, rect: Rect { min: point - of.reach, max: point } };
         Self { pieces: field.kinds.iter().enumerate().map(piece).collect() }
     }
 
@@ -39,7 +47,7 @@ impl Clique {
     /// line is the same for what may be held and what may not: the two can stand in one lowest row.
     pub(super) fn leaning(field: &Field, levels: &[(f64, f64)], top: f64) -> Self {
         let mut pieces = Vec::new();
-        for (kind, of) in field.kinds.iter().enumerate() {
+        for (kind, of) in field.kinds.iter().enumerate().filter(|(_, of)| !of.free) {
             let tops = levels.iter().skip(1).map(|level| level.0).chain([top]);
             pieces.extend(levels.iter().zip(tops).map(|(&(v, u), top)| Piece {
                 kind,

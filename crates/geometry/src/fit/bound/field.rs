@@ -3,7 +3,7 @@
 use super::super::room::{Gap, Ground, Slab};
 use super::super::stretch::joined;
 use super::super::{Allowed, FINE, FitError, Tile};
-use super::{Neighbours, shelf};
+use super::{Neighbours, Passage, shelf};
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
@@ -13,7 +13,8 @@ const SHAVED: f64 = 1e-7;
 /// Positions nearer to a border than this (metres) are none: all borders lie a [`FINE`] further out than they must.
 pub(super) const HAIR: f64 = 2e-10;
 
-/// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block.
+/// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block. Or the free
+/// stretches of a passage at one level.
 pub(super) struct Kind {
     /// Two modules of this kind whose positions are nearer than this along u and along v exclude each other.
     pub(super) reach: DVec2,
@@ -21,6 +22,15 @@ pub(super) struct Kind {
     pub(super) drop: f64,
     /// Where their lower left corners may be.
     pub(super) slabs: Vec<Slab>,
+    /// Whether these are no modules, but free stretches.
+    pub(super) free: bool,
+}
+
+/// The free stretches of a passage, at every level.
+pub(super) struct Passing {
+    /// Those at all levels; a stretch belongs to the level at half its height.
+    pub(super) kind: Kind,
+    pub(super) levels: [f64; 2],
 }
 
 /// All that may be placed.
@@ -29,13 +39,20 @@ pub(super) struct Field {
     /// How much further apart along u two modules of different lines stand than two of one line, when their heights
     /// overlap: by so much a clique may lean. 0 where this is not known to hold.
     pub(super) lean: f64,
+    /// What is left free, if anything must be.
+    pub(super) passing: Option<Passing>,
 }
 
 impl Field {
-    pub(super) fn new(allowed: &Allowed, sizes: &[DVec2], laws: &Neighbours) -> Result<Self, FitError> {
+    pub(super) fn new(
+        allowed: &Allowed,
+        sizes: &[DVec2],
+        laws: &Neighbours,
+        passage: Option<&Passage>,
+    ) -> Result<Self, FitError> {
         // Positions that the arithmetic may lose are within this of a border.
         let allowed = Allowed { tolerance: allowed.tolerance.max(FINE), ..allowed.clone() };
-        let least = laws.joint[0].min(laws.apart);
+        let least = laws.spacing();
         let further = laws.further();
         let mut kinds = Vec::new();
         for &size in sizes {
@@ -48,7 +65,7 @@ impl Field {
             let ground = Ground::of(&allowed, &tile, None)?;
             let mut add = |slabs: Vec<Slab>, drop: f64| {
                 if !slabs.is_empty() {
-                    kinds.push(Kind { reach, drop, slabs });
+                    kinds.push(Kind { reach, drop, slabs, free: false });
                 }
             };
             if laws.hooked > 0.0 {
@@ -61,12 +78,26 @@ impl Field {
             }
         }
         let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
-        Ok(Self { kinds, lean })
+        let passing = passage.map(|passage| Passing::of(passage, least.max(0.0))).transpose()?.flatten();
+        Ok(Self { kinds, lean, passing })
+    }
+
+    /// Adds the free stretches at some levels as kinds of their own.
+    pub(super) fn pass(&mut self, levels: &[f64]) {
+        let Some(passing) = &self.passing else { return };
+        let new: Vec<Kind> = levels.iter().filter_map(|&level| passing.at(level)).collect();
+        self.kinds.extend(new);
+    }
+
+    /// At how many levels stretches are looked at.
+    pub(super) fn passed(&self) -> usize {
+        self.kinds.iter().filter(|kind| kind.free).count()
     }
 
     /// Least and greatest coordinate of any position along an axis.
     pub(super) fn span(&self, axis: usize) -> Option<(f64, f64)> {
-        let corners = self.kinds.iter().flat_map(|kind| kind.slabs.iter()).flat_map(|slab| {
+        let modules = self.kinds.iter().filter(|kind| !kind.free);
+        let corners = modules.flat_map(|kind| kind.slabs.iter()).flat_map(|slab| {
             let us = slab.gaps.iter().flat_map(|gap| gap.a.into_iter().chain(gap.b));
             us.map(|u| dvec2(u, slab.lo)).chain([dvec2(f64::NAN, slab.hi)])
         });
@@ -74,6 +105,44 @@ impl Field {
         ends.fold(None, |span: Option<(f64, f64)>, x| {
             Some(span.map_or((x, x), |(a, b)| (a.min(x), b.max(x))))
         })
+    }
+}
+
+impl Passing {
+    /// With stretches narrower and lower by the spacing that boxes of modules have on their right and above them. `None` where
+    /// that leaves nothing to look at.
+    fn of(passage: &Passage, spacing: f64) -> Result<Option<Self>, FitError> {
+        let size = dvec2(passage.width, Passage::HEIGHT) - spacing;
+        let [from, to] = passage.levels;
+        if size.min_element() < spacing.max(1e-3) || to <= from {
+            return Ok(None);
+        }
+        let ways = Allowed { tolerance: passage.ways.tolerance.max(FINE), ..passage.ways.clone() };
+        let ground = Ground::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
+        let kind = Kind { reach: size - SHAVED, drop: 0.0, slabs: ground.room.slabs, free: true };
+        Ok(Some(Self { kind, levels: passage.levels }))
+    }
+
+    /// Whether every layout has a stretch at a level.
+    pub(super) fn crosses(&self, level: f64) -> bool {
+        self.levels[0] <= level && level <= self.levels[1]
+    }
+
+    /// The v of positions of stretches at a level.
+    pub(super) fn foot(&self, level: f64) -> f64 {
+        level - self.kind.reach.y / 2.0
+    }
+
+    /// The stretches at a level; `None` where no layout need have one, or none can be seen.
+    fn at(&self, level: f64) -> Option<Kind> {
+        if !self.crosses(level) {
+            return None;
+        }
+        let (lo, hi) = (self.foot(level) - HAIR * 10.0, self.foot(level) + HAIR * 10.0);
+        let slabs = self.kind.slabs.iter().filter(|slab| slab.lo < hi && lo < slab.hi);
+        let slabs: Vec<Slab> = slabs.map(|slab| slab.part(slab.lo.max(lo), slab.hi.min(hi))).collect();
+        let Kind { reach, drop, free, .. } = self.kind;
+        (!slabs.is_empty()).then_some(Kind { reach, drop, slabs, free })
     }
 }
 

@@ -30,36 +30,67 @@ pub(super) fn lines(field: &Field, stop: &dyn Fn() -> bool) -> Vec<Lines> {
             }
             let mut most = 0;
             points(field, axis, phase, &mut |_, _| most += 1);
-            found.push(Lines { axis, phase, most });
+            // A stretch on each level line that a way crosses is there in every layout.
+            let free = if axis == 0 { heights(field, Lines { axis, phase, most }).len() } else { 0 };
+            found.push(Lines { axis, phase, most: most.saturating_sub(free) });
         }
     }
     found.sort_by_key(|lines: &Lines| (lines.most, lines.axis));
     found
 }
 
-/// The cliques of the points on lines, once pushed to the right or up and once to the left or down.
+/// The cliques of the points on lines.
 pub(super) fn cliques(field: &Field, lines: Lines) -> Vec<Clique> {
     let mut cliques = Vec::new();
     points(field, lines.axis, lines.phase, &mut |along, line| {
         let point = if lines.axis == 0 { dvec2(along, line) } else { dvec2(line, along) };
         cliques.push(Clique::over(field, point));
+        if lines.axis == 0 && crossed(field, line).is_some() {
+            cliques.push(Clique::beside(field, point));
+        }
     });
     cliques
+}
+
+/// The levels of level lines that a way must cross.
+pub(super) fn heights(field: &Field, lines: Lines) -> Vec<f64> {
+    let Some((from, to)) = field.span(1) else { return Vec::new() };
+    levels(field, lines, from, to).filter(|&line| crossed(field, line).is_some()).collect()
+}
+
+/// All lines of one axis that positions between two ends can meet.
+fn levels(field: &Field, lines: Lines, from: f64, to: f64) -> impl Iterator<Item = f64> + use<> {
+    let apart = spacing(field, 1 - lines.axis);
+    let first = ((from - lines.phase) / apart).floor() + 1.0;
+    let last = ((to - lines.phase) / apart).floor() + 1.0;
+    let count = (last - first).clamp(0.0, 1e5) as u32;
+    (0..=count).map(move |n| lines.phase + (first + f64::from(n)) * apart)
+}
+
+/// From one line to the next.
+fn spacing(field: &Field, across: usize) -> f64 {
+    let modules = field.kinds.iter().filter(|kind| !kind.free);
+    modules.map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min)
+}
+
+/// The free stretches on a level line, where every layout has one.
+fn crossed(field: &Field, line: f64) -> Option<(&Kind, Vec<(f64, f64)>)> {
+    let passing = field.passing.as_ref().filter(|passing| passing.crosses(line))?;
+    let foot = passing.foot(line);
+    let stretches = passing.kind.shadow(0, foot - HAIR, foot + HAIR);
+    (!stretches.is_empty()).then_some((&passing.kind, stretches))
 }
 
 /// Lays lines and, on each, points from its beginning such that every module on it holds one.
 fn points(field: &Field, axis: usize, phase: f64, tell: &mut dyn FnMut(f64, f64)) {
     let across = 1 - axis;
     let Some((from, to)) = field.span(across) else { return };
-    let apart = field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min);
-    let mut n = ((from - phase) / apart).floor() + 1.0;
-    loop {
-        let line = phase + n * apart;
-        let shadows: Vec<(&Kind, Vec<(f64, f64)>)> = field
-            .kinds
-            .iter()
-            .map(|kind| (kind, kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR)))
-            .collect();
+    for line in levels(field, Lines { axis, phase, most: 0 }, from, to) {
+        let modules = field.kinds.iter().filter(|kind| !kind.free);
+        let shadow = |kind: &'_ Kind| kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR);
+        let free = if axis == 0 { crossed(field, line) } else { None };
+        let shadows: Vec<(&Kind, Vec<(f64, f64)>)> =
+            modules.map(|kind| (kind, shadow(kind))).chain(free).collect();
         let mut last = f64::NEG_INFINITY;
         loop {
             // On upright lines a point in the room below a module meets it too.
@@ -75,10 +106,6 @@ fn points(field: &Field, axis: usize, phase: f64, tell: &mut dyn FnMut(f64, f64)
             tell(point, line);
             last = point;
         }
-        if line > to {
-            break;
-        }
-        n += 1.0;
     }
 }
 
@@ -87,7 +114,7 @@ fn phases(field: &Field, axis: usize) -> Vec<f64> {
     let across = 1 - axis;
     let mut ends = Vec::new();
     let mut less = Vec::new();
-    for kind in &field.kinds {
+    for kind in field.kinds.iter().filter(|kind| !kind.free) {
         let reach = kind.reach[across];
         if axis == 0 {
             for (i, slab) in kind.slabs.iter().enumerate() {
@@ -117,7 +144,11 @@ fn phases(field: &Field, axis: usize) -> Vec<f64> {
             }
         }
     }
-    let apart = field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min);
+    if let Some(passing) = field.passing.as_ref().filter(|_| axis == 0) {
+        // Just within what a way must cross.
+        ends.extend([passing.levels[0] + 1e-6, passing.levels[1] - 1e-6]);
+    }
+    let apart = spacing(field, across);
     let Some((from, _)) = field.span(across) else { return Vec::new() };
     let mut all: Vec<f64> = Vec::new();
     for (list, nearest) in [(ends, apart * 1e-6), (less, apart * 1e-3)] {
