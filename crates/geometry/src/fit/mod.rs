@@ -11,7 +11,8 @@
 //!
 //! - [`fit_rows`]: rows that slide, one grid, half-lapped rows, base rail anywhere or on the courses, hooked rows
 //! - [`fit_blocks`]: at most so many whole rectangles of tiles
-//! - [`fit_several`]: several blocks of rows that slide and hook over a share of their lower edge
+//! - [`fit_several`]: several blocks of rows that slide and hook over a share of their lower edge; [`beside`], [`halves`]: room for
+//!   who lays blocks one after the other
 //! - [`at_most`]: an upper bound on every layout, whatever its kind, or on every one that leaves a way free
 //! - [`fit_stacks`]: one grid at every offset, by worth or to a number, every upper tile carried
 //! - [`cells`], [`fit_worth`], [`fit_number`]: choose among the places of one grid, by worth or to a number
@@ -50,7 +51,7 @@ pub use bound::{AtMost, Effort, Neighbours, Passage, at_most};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back, near_fits};
 pub use rows::{fit_rows, fit_rows_improving};
-pub use several::{HookRules, Several, fit_several};
+pub use several::{HookRules, Several, beside, fit_several, halves};
 pub use slide::{Part, least_slide};
 pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 

@@ -2,7 +2,7 @@
 
 use super::every::Every;
 use super::judge::Judge;
-use super::lay::{any, fill_room, joints};
+use super::lay::{fill_room, joints, rows, several};
 use super::report::modules;
 use super::search::STEPS;
 use super::trim::rects;
@@ -167,7 +167,13 @@ fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) ->
         }
         let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
         let found = match site.mode {
-            Mode::SlidingRows => any(site, &without, fire, usize::MAX, stop)?,
+            Mode::SlidingRows => {
+                let (rows, more) = (
+                    rows(site, &without, fire, usize::MAX, stop)?,
+                    several(site, &without, fire, usize::MAX, stop)?,
+                );
+                if more.modules > rows.modules { more } else { rows }
+            }
             _ => fill_room(site, &without, fire, stop)?,
         };
         let tiles = found.modules.saturating_sub(fill.modules);

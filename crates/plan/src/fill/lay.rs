@@ -2,9 +2,10 @@
 
 use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed, made};
 use crate::room::Fire;
+use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{
-    Allowed, Base, BlockRules, Fit, HookRules, Joints, RowRules, fit_blocks, fit_rows, fit_rows_improving,
-    fit_several,
+    Allowed, Base, BlockRules, Constraint, Fit, HookRules, Joints, Placed, RowRules, Tile, beside,
+    fit_blocks, fit_rows, fit_rows_improving, fit_several, halves,
 };
 use chalkcourse_job::{Block, Job, Orientation, RowJoints};
 use chalkcourse_layout::Layout;
@@ -146,10 +147,44 @@ fn whole_blocks(
 /// Whole blocks that are looked for where rows and several blocks hold less than there may be room for.
 const WHOLE: usize = 3;
 
-/// Lays the room on a face in all ways that the kit allows, as far as one could hold more than those before it, and keeps the
-/// fullest: one block of rows, each carried wholly by the one below; several blocks whose rows hook as far as the book asks; whole
-/// rectangles. With `enough` modules the search ends. There is no bound in it.
-pub(super) fn any(
+/// Lays the room on a face with one block of rows, each module carried wholly by the row below, as the kit lets joints fall: the
+/// fullest, or the first with `enough`. There is no bound in it.
+pub(super) fn rows(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    enough: usize,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    rows_of(site, allowed, fire, (site.job.kit.reveal.usual, enough), stop)
+}
+
+fn rows_of(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    (reveal, enough): (Length, usize),
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let mut best = site.maker().nothing(fire);
+    for (orientation, tile) in site.maker().tiles_with(reveal) {
+        for joints in joints(site.job, site.mode)? {
+            if best.modules >= enough {
+                break;
+            }
+            let fit = fit_rows(allowed, &tile, &RowRules { joints, base: site.base(), hooked: true }, stop)?;
+            if fit.count() > best.modules {
+                best = rows_fill(site, fire, orientation, fit, usize::MAX);
+            }
+        }
+    }
+    Ok(best)
+}
+
+/// Lays the room on a face in all other ways that the kit allows: several blocks whose rows hook as far as the book asks, whole
+/// rectangles; and where fewer than `enough` are found, the same and rows with the least reveal of the kit. The fullest, or the
+/// first with `enough`. There is no bound in it.
+pub(super) fn several(
     site: &Site<'_>,
     allowed: &Allowed,
     fire: &Fire,
@@ -158,7 +193,12 @@ pub(super) fn any(
 ) -> Result<Fill, FillError> {
     let (maker, base) = (site.maker(), site.base());
     let ways = joints(site.job, site.mode)?;
-    let apart = chalkcourse_limits::apart(site.job);
+    let (hooked, apart) = (site.job.rule_book.hooked_share.value, chalkcourse_limits::apart(site.job));
+    let reveal = site.job.kit.reveal;
+    let mut reveals = vec![reveal.usual];
+    if reveal.least < reveal.usual {
+        reveals.push(reveal.least);
+    }
     let mut best = maker.nothing(fire);
     let mut better = |found: Fill| {
         if found.modules > best.modules {
@@ -166,28 +206,89 @@ pub(super) fn any(
         }
         best.modules >= enough
     };
-    for (orientation, tile) in maker.tiles() {
-        for &joints in &ways {
-            let fit = fit_rows(allowed, &tile, &RowRules { joints, base, hooked: true }, stop)?;
-            if better(rows_fill(site, fire, orientation, fit, usize::MAX)) {
-                return Ok(best);
+    for reveal in reveals {
+        for (orientation, tile) in maker.tiles_with(reveal) {
+            if ways.contains(&Joints::Free) {
+                let rules = HookRules { base, hooked, apart };
+                let found = fit_several(allowed, &tile, &rules, enough, stop)?;
+                let blocks = maker.blocks(orientation, tile, found.blocks.iter().map(Vec::as_slice));
+                if better(pieces(site, fire, blocks)) {
+                    return Ok(best);
+                }
             }
+            if ways.contains(&Joints::Free) || ways.contains(&Joints::Aligned) {
+                let found = fit_blocks(allowed, &tile, &BlockRules { most: WHOLE, apart, base }, stop)?;
+                let blocks = found.blocks.iter().map(|block| block.placed.as_slice());
+                if better(pieces(site, fire, maker.blocks(orientation, tile, blocks))) {
+                    return Ok(best);
+                }
+            }
+        }
+        if reveal < site.job.kit.reveal.usual && better(rows_of(site, allowed, fire, (reveal, enough), stop)?)
+        {
+            return Ok(best);
         }
     }
-    for (orientation, tile) in maker.tiles() {
-        if ways.contains(&Joints::Free) {
-            let hooked = site.job.rule_book.hooked_share.value;
-            let found = fit_several(allowed, &tile, &HookRules { base, hooked, apart }, enough, stop)?;
-            let blocks = maker.blocks(orientation, tile, found.blocks.iter().map(Vec::as_slice));
-            if better(pieces(site, fire, blocks)) {
-                return Ok(best);
-            }
+    // What no search above lays: modules of both orientations, several blocks where rows may not slide.
+    if !ways.contains(&Joints::Free) || site.job.kit.orientations.len() > 1 {
+        better(mixed(site, allowed, fire, enough, stop)?);
+    }
+    Ok(best)
+}
+
+/// Halves of a face that blocks laid one after the other begin in.
+const MOST_HALVES: usize = 24;
+
+/// Blocks one after the other, each the fullest that the room leaves, lying either way; the first anywhere, or in one half of the
+/// face.
+fn mixed(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    enough: usize,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let mut best: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
+    let count =
+        |laid: &[(Orientation, Tile, Vec<Placed>)]| laid.iter().map(|(_, _, p)| p.len()).sum::<usize>();
+    let starts = std::iter::once(None).chain(halves(allowed).into_iter().take(MOST_HALVES).map(Some));
+    for half in starts {
+        if count(&best) >= enough || stop() {
+            break;
         }
-        if ways.contains(&Joints::Free) || ways.contains(&Joints::Aligned) {
-            let found = fit_blocks(allowed, &tile, &BlockRules { most: WHOLE, apart, base }, stop)?;
-            let blocks = found.blocks.iter().map(|block| block.placed.as_slice());
-            if better(pieces(site, fire, maker.blocks(orientation, tile, blocks))) {
-                return Ok(best);
+        let mut first = allowed.clone();
+        first.blocked.extend(half.map(|shape| Constraint { id: usize::MAX, shape }));
+        let mut laid: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
+        let mut room = first;
+        while let Some(next) = fullest(site, &room, stop)?.filter(|_| laid.len() < MOST_BLOCKS) {
+            laid.push(next);
+            let blocks: Vec<Vec<Placed>> = laid.iter().map(|(_, _, placed)| placed.clone()).collect();
+            room = beside(allowed, &blocks, chalkcourse_limits::apart(site.job));
+        }
+        if count(&laid) > count(&best) {
+            best = laid;
+        }
+    }
+    let blocks = (0u32..).zip(&best);
+    let blocks = blocks.filter_map(|(n, (way, tile, placed))| site.maker().block(n, *way, *tile, placed));
+    Ok(pieces(site, fire, blocks.collect()))
+}
+
+/// So many blocks are laid one after the other.
+const MOST_BLOCKS: usize = 8;
+
+/// The block of rows with most modules, lying either way, as the kit lets joints fall.
+fn fullest(
+    site: &Site<'_>,
+    room: &Allowed,
+    stop: &dyn Fn() -> bool,
+) -> Result<Option<(Orientation, Tile, Vec<Placed>)>, FillError> {
+    let mut best: Option<(Orientation, Tile, Vec<Placed>)> = None;
+    for (orientation, tile) in site.maker().tiles() {
+        for joints in joints(site.job, site.mode)? {
+            let fit = fit_rows(room, &tile, &RowRules { joints, base: site.base(), hooked: true }, stop)?;
+            if fit.count() > best.as_ref().map_or(0, |(_, _, placed)| placed.len()) {
+                best = Some((orientation, tile, fit.placed));
             }
         }
     }

@@ -17,6 +17,11 @@ pub(super) struct Maker<'a> {
 impl<'a> Maker<'a> {
     /// The module in each way that the kit lets it lie.
     pub(super) fn tiles(&self) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
+        self.tiles_with(self.job.kit.reveal.usual)
+    }
+
+    /// The same with some reveal between them.
+    pub(super) fn tiles_with(&self, reveal: Length) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
         let kit = &self.job.kit;
         kit.orientations.iter().map(move |&orientation| {
             let (long, short) = (kit.module.length.metres(), kit.module.width.metres());
@@ -24,7 +29,7 @@ impl<'a> Maker<'a> {
                 Orientation::Landscape => dvec2(long, short),
                 Orientation::Portrait => dvec2(short, long),
             };
-            (orientation, Tile { size, gap: DVec2::splat(kit.reveal.usual.metres()) })
+            (orientation, Tile { size, gap: DVec2::splat(reveal.metres()) })
         })
     }
 
@@ -51,7 +56,7 @@ impl<'a> Maker<'a> {
             rows: 1,
             columns: 1,
             orientation,
-            reveal: job.kit.reveal.usual,
+            reveal: Length::from_metres(tile.gap.x),
             shifts: Vec::new(),
             off: BTreeSet::new(),
             locked: false,
@@ -123,6 +128,11 @@ pub(super) fn claim(job: &Job, fill: &mut Fill, mode: Mode) {
     } else {
         tell!("{modules}, none can hold more than {bound}", "{modules}, ninguna puede tener más de {bound}")
     };
+    let narrow = fill.blocks.iter().find(|block| block.reveal < job.kit.reveal.usual);
+    let reveal = narrow.map_or_else(String::new, |block| {
+        let small = block.reveal.show_small(job.units);
+        tell!(", reveal {small}", ", con junta de {small}")
+    });
     let usual = matches!(mode, Mode::SlidingRows);
     fill.basis.every = usual;
     let kind =
@@ -137,7 +147,8 @@ pub(super) fn claim(job: &Job, fill: &mut Fill, mode: Mode) {
     } else {
         String::new()
     };
-    fill.claim = format!("{kind}{most}{measured}, {}{over} ({proved})", ways.join(pick(" or ", " o ")));
+    fill.claim =
+        format!("{kind}{most}{measured}, {}{reveal}{over} ({proved})", ways.join(pick(" or ", " o ")));
 }
 
 /// What a claim over all layouts leaves out: that the kit's distance between blocks is only a caution.

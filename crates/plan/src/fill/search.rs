@@ -45,14 +45,21 @@ pub(super) fn face(
     Ok(fill)
 }
 
-/// All kinds of layouts, and a bound for all of them.
+/// All kinds of layouts, and a bound for all of them: first what is found at once, and more where that leaves a gap.
 fn usual(judge: &Judge, site: &Site<'_>, share: Share, stop: &dyn Fn() -> bool) -> Result<Fill, FillError> {
     let every = Every::of(judge, site.face, site.index, share);
-    // What straight lines tell is there at once, and ends the search where it is reached.
-    let enough = every.at_most(usize::MAX, 0, stop)?;
-    let lay = |allowed: &Allowed, fire: &Fire| lay::any(site, allowed, fire, enough, stop);
-    let mut fill = best(judge, site, share, enough as f64, &lay, stop)?;
-    fill.bound = every.at_most(fill.modules, STEPS, stop)?.max(fill.modules);
+    let by_lines = every.at_most(usize::MAX, 0, stop)?;
+    let rows = |allowed: &Allowed, fire: &Fire| lay::rows(site, allowed, fire, by_lines, stop);
+    let mut fill = best(judge, site, share, by_lines as f64, &rows, stop)?;
+    let bound = if fill.modules < by_lines { every.at_most(fill.modules, STEPS, stop)? } else { by_lines };
+    if fill.modules < bound && !stop() {
+        let several = |allowed: &Allowed, fire: &Fire| lay::several(site, allowed, fire, bound, stop);
+        let fuller = best(judge, site, share, bound as f64, &several, stop)?;
+        if fuller.modules > fill.modules {
+            fill = fuller;
+        }
+    }
+    fill.bound = bound.max(fill.modules);
     fill.proved = fill.bound == fill.modules;
     (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill));
     Ok(fill)

@@ -90,8 +90,8 @@ mod tests {
         ];
         let (ways, width) = of(&job);
         assert!(ways.len() == 1 && (ways[0].0 - 0.002).abs() < 1e-6 && (ways[0].1 - 11.998).abs() < 1e-6);
-        // 36 in less two tolerances.
-        assert!(width.is_some_and(|width| (width - (0.9144 - 2e-4)).abs() < 1e-4), "{width:?}");
+        // Half of 36 in less a tolerance is 0.4571 m; 0.025 m above and below its middle a disc is 2 √(0.4571² - 0.025²) wide.
+        assert!(width.is_some_and(|width| (width - 0.91283).abs() < 1e-5), "{width:?}");
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (8.0, 4.0), (4.0, 4.0)], 6.0, 180.0, 3.0),
             face(2, "East", &[(12.0, 0.0), (12.0, 8.0), (8.0, 4.0)], 6.0, 90.0, 3.0),

@@ -111,7 +111,7 @@ pub struct Passage {
 
 impl Passage {
     /// So high the stretch is free that is looked at, metres.
-    pub const HEIGHT: f64 = 0.01;
+    pub const HEIGHT: f64 = 0.05;
 }
 
 /// How far a search for a bound goes.

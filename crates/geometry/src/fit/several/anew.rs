@@ -1,6 +1,7 @@
-//! Some of a layout taken away and laid anew beside the rest: one block or two, all rows above a level. And layouts that begin on
-//! one side of a line.
+//! Some of a layout taken away and laid anew beside the rest: one block or two, rows above a level, one side of an upright line.
+//! And layouts that begin on one side of a line.
 
+use super::super::stretch::{Stretch, joined};
 use super::super::{Allowed, Constraint, FitError, Placed, Tile};
 use super::{HookRules, Several, packed};
 use crate::{Convex, Polygon, Rect};
@@ -32,7 +33,7 @@ pub(super) fn improved(
 ) -> Result<Several, FitError> {
     let mut search = Search { allowed, tile, rules, enough, stop, best: first };
     search.rounds()?;
-    for side in sides(allowed) {
+    for side in halves(allowed) {
         if search.is_over() {
             break;
         }
@@ -66,7 +67,7 @@ impl Search<'_> {
         let mut wins = true;
         while wins {
             wins = false;
-            for kept in kept(&self.best.blocks) {
+            for kept in kept(&self.best.blocks, self.tile, self.rules) {
                 if self.is_over() {
                     return Ok(());
                 }
@@ -97,8 +98,9 @@ impl Search<'_> {
     }
 }
 
-/// What may stay of a layout.
-fn kept(blocks: &Blocks) -> Vec<Blocks> {
+/// What may stay of a layout: all but one block or two, what is below a level, of all blocks or of one, what is on one side of an
+/// upright line.
+fn kept(blocks: &Blocks, tile: &Tile, rules: &HookRules) -> Vec<Blocks> {
     let without = |gone: &[usize]| {
         let stay = blocks.iter().enumerate().filter(|(i, _)| !gone.contains(i));
         stay.map(|(_, block)| block.clone()).collect::<Blocks>()
@@ -112,21 +114,62 @@ fn kept(blocks: &Blocks) -> Vec<Blocks> {
             found.extend((i + 1..blocks.len()).map(|j| without(&[i, j])));
         }
     }
-    let mut levels: Vec<f64> = blocks.iter().flatten().map(|placed| placed.rect.max.y).collect();
-    levels.sort_by(f64::total_cmp);
-    levels.dedup_by(|a, b| *a - *b < 1e-6);
+    let ends = |of: &dyn Fn(&Placed) -> f64| {
+        let mut ends: Vec<f64> = blocks.iter().flatten().map(of).collect();
+        ends.sort_by(f64::total_cmp);
+        ends.dedup_by(|a, b| *a - *b < 1e-6);
+        ends
+    };
+    let mut levels = ends(&|placed| placed.rect.max.y);
     levels.pop();
-    for level in levels.into_iter().rev() {
-        let below = |block: &Vec<Placed>| -> Vec<Placed> {
-            block.iter().filter(|placed| placed.rect.max.y < level + 1e-6).copied().collect()
-        };
-        found.push(blocks.iter().map(below).filter(|block| !block.is_empty()).collect());
+    for level in levels.iter().rev() {
+        let below = |placed: &Placed| placed.rect.max.y < level + 1e-6;
+        found.push(part(blocks, tile, rules, &|_, placed| below(placed)));
+        if blocks.len() > 1 {
+            let one = |i: usize| part(blocks, tile, rules, &move |at, placed| at != i || below(placed));
+            found.extend((0..blocks.len()).map(one));
+        }
     }
+    for line in ends(&|placed| placed.rect.max.x) {
+        found.push(part(blocks, tile, rules, &|_, placed| placed.rect.max.x < line + 1e-6));
+    }
+    for line in ends(&|placed| placed.rect.min.x) {
+        found.push(part(blocks, tile, rules, &|_, placed| placed.rect.min.x > line - 1e-6));
+    }
+    let all: usize = blocks.iter().map(Vec::len).sum();
+    found.retain(|part| part.iter().map(Vec::len).sum::<usize>() < all);
     found
 }
 
-/// The room that some blocks leave for others.
-fn beside(allowed: &Allowed, blocks: &Blocks, apart: f64) -> Allowed {
+/// The tiles of some blocks that stay, without those that hang on what does not.
+fn part(blocks: &Blocks, tile: &Tile, rules: &HookRules, stays: &dyn Fn(usize, &Placed) -> bool) -> Blocks {
+    let mut parts = Vec::new();
+    for (at, block) in blocks.iter().enumerate() {
+        let mut stay: Vec<Placed> = Vec::new();
+        let mut below: Vec<Stretch> = Vec::new();
+        for row in block.chunk_by(|p, q| p.row == q.row) {
+            let under = joined(below, tile.gap.x + 1e-6);
+            let width = tile.size.x;
+            let held = |u: f64| -> f64 {
+                under.iter().map(|&(a, b)| ((u + width).min(b) - u.max(a)).max(0.0)).sum::<f64>() / width
+            };
+            let left: Vec<Placed> = row
+                .iter()
+                .filter(|p| stays(at, p) && (p.row == 0 || held(p.rect.min.x) >= rules.hooked - 1e-6))
+                .copied()
+                .collect();
+            below = left.iter().map(|p| (p.rect.min.x, p.rect.max.x)).collect();
+            stay.extend(left);
+        }
+        if !stay.is_empty() {
+            parts.push(stay);
+        }
+    }
+    parts
+}
+
+/// The room that some blocks leave for others, which stay so far apart.
+pub fn beside(allowed: &Allowed, blocks: &[Vec<Placed>], apart: f64) -> Allowed {
     let mut left = allowed.clone();
     for block in blocks {
         // Neighbours of a row count as one: fewer shapes to look at.
@@ -145,8 +188,8 @@ fn beside(allowed: &Allowed, blocks: &Blocks, apart: f64) -> Allowed {
     left
 }
 
-/// Half planes above and below, left and right of where something in the way begins or ends.
-fn sides(allowed: &Allowed) -> Vec<Polygon> {
+/// Half planes above and below, left and right of where something in the way begins or ends: as shapes that would block them.
+pub fn halves(allowed: &Allowed) -> Vec<Polygon> {
     let bounds: Vec<Rect> = allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect();
     let Some(all) = Rect::around(allowed.region.iter().flat_map(|shape| shape.outer.iter().copied())) else {
         return Vec::new();

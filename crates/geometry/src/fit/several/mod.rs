@@ -17,6 +17,7 @@ use super::{Allowed, Base, FitError, Placed, Tile};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
+pub use anew::{beside, halves};
 pub(super) use groups::groups;
 
 /// What a layout of several blocks keeps to.
