@@ -150,7 +150,7 @@ pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) ->
         Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, stop)?,
     };
     if mode == Mode::SlidingRows {
-        settle(&judge, &site, fill, &room, &mut held, stop)?;
+        held.prices = prices(&judge, &site, fill, &room, stop)?;
     }
     let finished = !stop();
     let mut told = tell(site.job, &site.layout, site.index, &room, &held);
@@ -158,24 +158,17 @@ pub fn hold_back(job: &Job, fill: &Fill, mode: Mode, stop: &dyn Fn() -> bool) ->
     Ok(told)
 }
 
-/// What each thing costs in blocks, and what nearly fits beside them.
+/// What each thing costs in blocks of one way of laying, and what nearly fits beside them.
 fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) -> Result<Held, FillError> {
     let mut held = Held { near: near(site, fill, &room.allowed)?, ..Held::default() };
+    if site.mode == Mode::SlidingRows {
+        return Ok(held);
+    }
     for id in room.allowed.numbers() {
         if stop() {
             break;
         }
-        let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
-        let found = match site.mode {
-            Mode::SlidingRows => {
-                let (rows, more) = (
-                    rows(site, &without, fire, usize::MAX, stop)?,
-                    several(site, &without, fire, usize::MAX, stop)?,
-                );
-                if more.modules > rows.modules { more } else { rows }
-            }
-            _ => fill_room(site, &without, fire, stop)?,
-        };
+        let found = fill_room(site, &room.allowed.without(id), &fill.basis.fire, stop)?;
         let tiles = found.modules.saturating_sub(fill.modules);
         held.prices.push(Price { id, tiles, proved: fill.proved && found.modules == found.bound });
     }
@@ -205,22 +198,32 @@ fn near(site: &Site<'_>, fill: &Fill, room: &Allowed) -> Result<Vec<NearFit>, Fi
     Ok(found)
 }
 
-/// "Costs" is said of all layouts only where as many as were found without a thing are as many as there can be without it.
-fn settle(
+/// What each thing costs in all layouts: both numbers are of the usual search, and "costs" is said where both are as many as any
+/// layout can have.
+fn prices(
     judge: &Judge,
     site: &Site<'_>,
     fill: &Fill,
     room: &Room,
-    held: &mut Held,
     stop: &dyn Fn() -> bool,
-) -> Result<(), FillError> {
+) -> Result<Vec<Price>, FillError> {
     let every = Every::of(judge, site.face, site.index, fill.basis.fire.share);
-    for price in &mut held.prices {
-        let Some(&what) = room.things.get(price.id) else { continue };
-        let found = fill.modules + price.tiles;
-        price.proved = fill.proved && !stop() && every.without(what, found, STEPS, stop)? == found;
+    let mut prices = Vec::new();
+    for id in room.allowed.numbers() {
+        let Some(&what) = room.things.get(id).filter(|_| !stop()) else { continue };
+        let bound = every.without(what, fill.modules, STEPS, stop)?.max(fill.modules);
+        let mut found = fill.modules;
+        if found < bound {
+            let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
+            found = found.max(rows(site, &without, fire, bound, stop)?.modules);
+            if found < bound {
+                found = found.max(several(site, &without, fire, bound, stop)?.modules);
+            }
+        }
+        prices.push(Price { id, tiles: found - fill.modules, proved: fill.proved && found == bound });
     }
-    Ok(())
+    prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
+    Ok(prices)
 }
 
 /// Puts what the fitting found into words and places.
