@@ -1,4 +1,4 @@
-//! Sets of positions of which a layout takes one at most.
+//! Sets of positions of which a layout takes one at most, or a few.
 
 use super::field::{Field, Kind};
 use crate::Rect;
@@ -22,24 +22,30 @@ impl Piece {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Clique {
     pub(super) pieces: Vec<Piece>,
+    /// How many of them a layout takes at most: more than one for all that meet a line.
+    pub(super) most: usize,
 }
 
+/// Beyond any face, metres.
+const FAR: f64 = 1e7;
+
 impl Clique {
-    /// All modules that cover a point, each grown by its least spacing, and drawn down where it is not held.
+    /// All modules that cover a point, each grown by its least spacing.
     pub(super) fn over(field: &Field, point: DVec2) -> Self {
-        let modules = field.kinds.iter().enumerate().filter(|(_, of)| !of.free);
         let piece = |(kind, of): (usize, &Kind)| {
             let rect = Rect { min: point - of.reach, max: point + dvec2(0.0, of.drop) };
             Piece { kind, rect }
         };
-        Self { pieces: modules.map(piece).collect() }
+        Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most: 1 }
     }
 
-    /// All modules that cover a point, grown but not drawn down, and all free stretches that cover it.
-    pub(super) fn beside(field: &Field, point: DVec2) -> Self {
-        let piece =
-            |(kind, of): (usize, &Kind)| Piece { kind, rect: Rect { min: point - of.reach, max: point } };
-        Self { pieces: field.kinds.iter().enumerate().map(piece).collect() }
+    /// All modules that meet a level line, of which a layout has so many at most.
+    pub(super) fn across(field: &Field, line: f64, most: usize) -> Self {
+        let piece = |(kind, of): (usize, &Kind)| {
+            let rect = Rect { min: dvec2(-FAR, line - of.reach.y), max: dvec2(FAR, line) };
+            Piece { kind, rect }
+        };
+        Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most }
     }
 
     /// For kinds of one size: for each level from the lowest where it begins, and the least u of a window as wide as the
@@ -47,14 +53,14 @@ impl Clique {
     /// line is the same for what may be held and what may not: the two can stand in one lowest row.
     pub(super) fn leaning(field: &Field, levels: &[(f64, f64)], top: f64) -> Self {
         let mut pieces = Vec::new();
-        for (kind, of) in field.kinds.iter().enumerate().filter(|(_, of)| !of.free) {
+        for (kind, of) in field.kinds.iter().enumerate() {
             let tops = levels.iter().skip(1).map(|level| level.0).chain([top]);
             pieces.extend(levels.iter().zip(tops).map(|(&(v, u), top)| Piece {
                 kind,
                 rect: Rect { min: dvec2(u, v), max: dvec2(u + of.reach.x, top) },
             }));
         }
-        Self { pieces }
+        Self { pieces, most: 1 }
     }
 
     pub(super) fn has(&self, kind: usize, p: DVec2) -> bool {

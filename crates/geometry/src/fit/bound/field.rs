@@ -13,8 +13,7 @@ const SHAVED: f64 = 1e-7;
 /// Positions nearer to a border than this (metres) are none: all borders lie a [`FINE`] further out than they must.
 pub(super) const HAIR: f64 = 2e-10;
 
-/// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block. Or the free
-/// stretches of a passage at one level.
+/// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block.
 pub(super) struct Kind {
     /// Two modules of this kind whose positions are nearer than this along u and along v exclude each other.
     pub(super) reach: DVec2,
@@ -22,14 +21,14 @@ pub(super) struct Kind {
     pub(super) drop: f64,
     /// Where their lower left corners may be.
     pub(super) slabs: Vec<Slab>,
-    /// Whether these are no modules, but free stretches.
-    pub(super) free: bool,
 }
 
 /// The free stretches of a passage, at every level.
 pub(super) struct Passing {
-    /// Those at all levels; a stretch belongs to the level at half its height.
-    pub(super) kind: Kind,
+    /// Where their lower left corners may be.
+    stretches: Vec<Slab>,
+    /// How far they reach along u and up.
+    pub(super) reach: DVec2,
     pub(super) levels: [f64; 2],
 }
 
@@ -65,7 +64,7 @@ impl Field {
             let ground = Ground::of(&allowed, &tile, None)?;
             let mut add = |slabs: Vec<Slab>, drop: f64| {
                 if !slabs.is_empty() {
-                    kinds.push(Kind { reach, drop, slabs, free: false });
+                    kinds.push(Kind { reach, drop, slabs });
                 }
             };
             if laws.hooked > 0.0 {
@@ -82,22 +81,9 @@ impl Field {
         Ok(Self { kinds, lean, passing })
     }
 
-    /// Adds the free stretches at some levels as kinds of their own.
-    pub(super) fn pass(&mut self, levels: &[f64]) {
-        let Some(passing) = &self.passing else { return };
-        let new: Vec<Kind> = levels.iter().filter_map(|&level| passing.at(level)).collect();
-        self.kinds.extend(new);
-    }
-
-    /// At how many levels stretches are looked at.
-    pub(super) fn passed(&self) -> usize {
-        self.kinds.iter().filter(|kind| kind.free).count()
-    }
-
     /// Least and greatest coordinate of any position along an axis.
     pub(super) fn span(&self, axis: usize) -> Option<(f64, f64)> {
-        let modules = self.kinds.iter().filter(|kind| !kind.free);
-        let corners = modules.flat_map(|kind| kind.slabs.iter()).flat_map(|slab| {
+        let corners = self.kinds.iter().flat_map(|kind| kind.slabs.iter()).flat_map(|slab| {
             let us = slab.gaps.iter().flat_map(|gap| gap.a.into_iter().chain(gap.b));
             us.map(|u| dvec2(u, slab.lo)).chain([dvec2(f64::NAN, slab.hi)])
         });
@@ -119,30 +105,17 @@ impl Passing {
         }
         let ways = Allowed { tolerance: passage.ways.tolerance.max(FINE), ..passage.ways.clone() };
         let ground = Ground::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
-        let kind = Kind { reach: size - SHAVED, drop: 0.0, slabs: ground.room.slabs, free: true };
-        Ok(Some(Self { kind, levels: passage.levels }))
+        Ok(Some(Self { stretches: ground.room.slabs, reach: size - SHAVED, levels: passage.levels }))
     }
 
-    /// Whether every layout has a stretch at a level.
-    pub(super) fn crosses(&self, level: f64) -> bool {
-        self.levels[0] <= level && level <= self.levels[1]
-    }
-
-    /// The v of positions of stretches at a level.
-    pub(super) fn foot(&self, level: f64) -> f64 {
-        level - self.kind.reach.y / 2.0
-    }
-
-    /// The stretches at a level; `None` where no layout need have one, or none can be seen.
-    fn at(&self, level: f64) -> Option<Kind> {
-        if !self.crosses(level) {
+    /// Where along a level line a stretch may begin; `None` where no layout need have one there.
+    pub(super) fn at(&self, line: f64) -> Option<Vec<(f64, f64)>> {
+        if line < self.levels[0] || self.levels[1] < line {
             return None;
         }
-        let (lo, hi) = (self.foot(level) - HAIR * 10.0, self.foot(level) + HAIR * 10.0);
-        let slabs = self.kind.slabs.iter().filter(|slab| slab.lo < hi && lo < slab.hi);
-        let slabs: Vec<Slab> = slabs.map(|slab| slab.part(slab.lo.max(lo), slab.hi.min(hi))).collect();
-        let Kind { reach, drop, free, .. } = self.kind;
-        (!slabs.is_empty()).then_some(Kind { reach, drop, slabs, free })
+        let foot = line - self.reach.y / 2.0;
+        let found = joined(level_shadow(&self.stretches, foot - HAIR, foot + HAIR), 0.0);
+        (!found.is_empty()).then_some(found)
     }
 }
 

@@ -30,32 +30,92 @@ pub(super) fn lines(field: &Field, stop: &dyn Fn() -> bool) -> Vec<Lines> {
             }
             let mut most = 0;
             points(field, axis, phase, &mut |_, _| most += 1);
-            // A stretch on each level line that a way crosses is there in every layout.
-            let free = if axis == 0 { heights(field, Lines { axis, phase, most }).len() } else { 0 };
-            found.push(Lines { axis, phase, most: most.saturating_sub(free) });
+            if axis == 0 && field.passing.is_some() {
+                most = on_lines(field, phase).map(|(_, _, most)| most).sum();
+            }
+            found.push(Lines { axis, phase, most });
         }
     }
     found.sort_by_key(|lines: &Lines| (lines.most, lines.axis));
     found
 }
 
-/// The cliques of the points on lines.
+/// The cliques of the points on lines; and where a way is left free, of all that meets each level line.
 pub(super) fn cliques(field: &Field, lines: Lines) -> Vec<Clique> {
     let mut cliques = Vec::new();
     points(field, lines.axis, lines.phase, &mut |along, line| {
         let point = if lines.axis == 0 { dvec2(along, line) } else { dvec2(line, along) };
         cliques.push(Clique::over(field, point));
-        if lines.axis == 0 && crossed(field, line).is_some() {
-            cliques.push(Clique::beside(field, point));
-        }
     });
+    if lines.axis == 0 && field.passing.is_some() {
+        let fewer = on_lines(field, lines.phase).filter(|(_, points, most)| most < points);
+        cliques.extend(fewer.map(|(line, _, most)| Clique::across(field, line, most)));
+    }
     cliques
 }
 
-/// The levels of level lines that a way must cross.
-pub(super) fn heights(field: &Field, lines: Lines) -> Vec<f64> {
-    let Some((from, to)) = field.span(1) else { return Vec::new() };
-    levels(field, lines, from, to).filter(|&line| crossed(field, line).is_some()).collect()
+/// The level lines of a phase: each with the points that meet all modules on it, and with how many of those a layout has at most
+/// when it leaves a way.
+fn on_lines(field: &Field, phase: f64) -> impl Iterator<Item = (f64, usize, usize)> + use<'_> {
+    let span = field.span(1);
+    let lines = span.map(|(from, to)| levels(field, Lines { axis: 0, phase, most: 0 }, from, to));
+    lines.into_iter().flatten().map(move |line| {
+        let shadows = shadows(field, 0, line);
+        let mut points = 0;
+        stabbed(0, &shadows, &mut |_| points += 1);
+        let most = field
+            .passing
+            .as_ref()
+            .and_then(|passing| passing.at(line).map(|free| beside(&shadows, &free, passing.reach.x)));
+        (line, points, most.map_or(points, |most| most.min(points)))
+    })
+}
+
+/// The most modules on a level line to the left and to the right of one free stretch, wherever it is.
+fn beside(shadows: &[(&Kind, Vec<(f64, f64)>)], free: &[(f64, f64)], wide: f64) -> usize {
+    // Where as many modules as can be end, one after the other from the left; and where they begin, from the right.
+    let mut ends: Vec<f64> = Vec::new();
+    loop {
+        let from = ends.last().map_or(f64::NEG_INFINITY, |last| last - HAIR);
+        let next = shadows.iter().filter_map(|(kind, stretches)| {
+            let at = stretches.get(stretches.partition_point(|s| s.1 < from))?;
+            Some(at.0.max(from) + kind.reach.x)
+        });
+        let end = next.fold(f64::INFINITY, f64::min);
+        if end == f64::INFINITY {
+            break;
+        }
+        ends.push(end);
+    }
+    let mut starts: Vec<f64> = Vec::new();
+    loop {
+        let to = starts.last().map_or(f64::INFINITY, |last| last + HAIR);
+        let next = shadows.iter().filter_map(|(kind, stretches)| {
+            let most = to - kind.reach.x;
+            let at = stretches.iter().rev().find(|s| s.0 <= most)?;
+            Some(at.1.min(most))
+        });
+        let start = next.fold(f64::NEG_INFINITY, f64::max);
+        if start == f64::NEG_INFINITY {
+            break;
+        }
+        starts.push(start);
+    }
+    let right = |at: f64| starts.iter().filter(|start| **start >= at + wide - HAIR).count();
+    let first = std::iter::once((0, f64::NEG_INFINITY));
+    let left = first.chain((1..).zip(ends.iter().map(|end| end - HAIR)));
+    let with = left.filter_map(|(count, from)| {
+        let at = free.get(free.partition_point(|s| s.1 < from))?;
+        Some(count + right(at.0.max(from)))
+    });
+    with.max().unwrap_or(0)
+}
+
+/// For each kind where along a line it has positions that meet it.
+fn shadows(field: &Field, axis: usize, line: f64) -> Vec<(&Kind, Vec<(f64, f64)>)> {
+    let across = 1 - axis;
+    let shadow = |kind: &Kind| kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR);
+    field.kinds.iter().map(|kind| (kind, shadow(kind))).collect()
 }
 
 /// All lines of one axis that positions between two ends can meet.
@@ -69,16 +129,7 @@ fn levels(field: &Field, lines: Lines, from: f64, to: f64) -> impl Iterator<Item
 
 /// From one line to the next.
 fn spacing(field: &Field, across: usize) -> f64 {
-    let modules = field.kinds.iter().filter(|kind| !kind.free);
-    modules.map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min)
-}
-
-/// The free stretches on a level line, where every layout has one.
-fn crossed(field: &Field, line: f64) -> Option<(&Kind, Vec<(f64, f64)>)> {
-    let passing = field.passing.as_ref().filter(|passing| passing.crosses(line))?;
-    let foot = passing.foot(line);
-    let stretches = passing.kind.shadow(0, foot - HAIR, foot + HAIR);
-    (!stretches.is_empty()).then_some((&passing.kind, stretches))
+    field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min)
 }
 
 /// Lays lines and, on each, points from its beginning such that every module on it holds one.
@@ -86,26 +137,26 @@ fn points(field: &Field, axis: usize, phase: f64, tell: &mut dyn FnMut(f64, f64)
     let across = 1 - axis;
     let Some((from, to)) = field.span(across) else { return };
     for line in levels(field, Lines { axis, phase, most: 0 }, from, to) {
-        let modules = field.kinds.iter().filter(|kind| !kind.free);
-        let shadow = |kind: &'_ Kind| kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR);
-        let free = if axis == 0 { crossed(field, line) } else { None };
-        let shadows: Vec<(&Kind, Vec<(f64, f64)>)> =
-            modules.map(|kind| (kind, shadow(kind))).chain(free).collect();
-        let mut last = f64::NEG_INFINITY;
-        loop {
-            // On upright lines a point in the room below a module meets it too.
-            let ends = shadows.iter().filter_map(|(kind, stretches)| {
-                let from = last + if axis == 1 { kind.drop } else { 0.0 };
-                let next = stretches.get(stretches.partition_point(|s| s.1 < from + HAIR))?;
-                Some(next.0.max(from) + kind.reach[axis])
-            });
-            let point = ends.fold(f64::INFINITY, f64::min);
-            if point == f64::INFINITY {
-                break;
-            }
-            tell(point, line);
-            last = point;
+        stabbed(axis, &shadows(field, axis, line), &mut |along| tell(along, line));
+    }
+}
+
+/// Points on one line, from its beginning, such that every module on it holds one.
+fn stabbed(axis: usize, shadows: &[(&Kind, Vec<(f64, f64)>)], tell: &mut dyn FnMut(f64)) {
+    let mut last = f64::NEG_INFINITY;
+    loop {
+        // On upright lines a point in the room below a module meets it too.
+        let ends = shadows.iter().filter_map(|(kind, stretches)| {
+            let from = last + if axis == 1 { kind.drop } else { 0.0 };
+            let next = stretches.get(stretches.partition_point(|s| s.1 < from + HAIR))?;
+            Some(next.0.max(from) + kind.reach[axis])
+        });
+        let point = ends.fold(f64::INFINITY, f64::min);
+        if point == f64::INFINITY {
+            break;
         }
+        tell(point);
+        last = point;
     }
 }
 
@@ -114,7 +165,7 @@ fn phases(field: &Field, axis: usize) -> Vec<f64> {
     let across = 1 - axis;
     let mut ends = Vec::new();
     let mut less = Vec::new();
-    for kind in field.kinds.iter().filter(|kind| !kind.free) {
+    for kind in &field.kinds {
         let reach = kind.reach[across];
         if axis == 0 {
             for (i, slab) in kind.slabs.iter().enumerate() {

@@ -50,8 +50,8 @@ impl Master {
         self.points.push(column);
     }
 
-    /// Adds a clique with some of the points in it.
-    pub(super) fn add_clique(&mut self, points: impl Iterator<Item = usize>) {
+    /// Adds a clique with some of the points in it, which takes so much weight.
+    pub(super) fn add_clique(&mut self, points: impl Iterator<Item = usize>, most: usize) {
         let column = self.gain.len();
         for row in &mut self.rows {
             row.push(0.0);
@@ -66,7 +66,7 @@ impl Master {
         }
         // No two cliques quite alike, so that the method can't run in a circle.
         let count = self.slacks.len();
-        let mut right = 1.0 + 1e-6 * ((count as f64 * 0.618_033_988_75) % 1.0);
+        let mut right = most as f64 + 1e-6 * ((count as f64 * 0.618_033_988_75) % 1.0);
         for (i, row) in self.rows.iter().enumerate() {
             let times = new[self.basic[i]];
             if times != 0.0 {

@@ -33,9 +33,9 @@
 //! modules from corner to corner could be in one clique.
 //!
 //! **A way that is left free.** Where the rules ask for one ([`Passage`]), some stretch so wide is free of modules at each
-//! level between two. A stretch at one level counts as a module of a kind of its own that every layout has: on as many
-//! levels as are looked at, as much is taken off the bound. Modules keep no distance from it, so that it is made narrower and
-//! lower by s and shares no clique with boxes that are drawn down or lean.
+//! level between two. Modules that meet a level line stand on it to the left of the stretch and to the right: of all that meet
+//! the line a layout has no more than fit so, wherever the stretch is ([`lines`]). Modules keep no distance from it, so that
+//! it is made narrower and lower by s.
 //!
 //! Weights on cliques such that every position lies in 1 or more in all bound the modules by their sum: each module finds
 //! weight 1, and no clique's weight is found twice. This is all the proof there is; how weights are come by does not
@@ -149,15 +149,12 @@ pub fn at_most(
     effort: Effort,
     stop: &dyn Fn() -> bool,
 ) -> Result<AtMost, FitError> {
-    let mut field = Field::new(allowed, sizes, laws, passage)?;
+    let field = Field::new(allowed, sizes, laws, passage)?;
     let all = lines::lines(&field, stop);
     let by_lines = all.first().map_or(0, |lines| lines.most);
     let mut answer = AtMost { most: by_lines, by_lines, steps: 0, open: false };
     if by_lines <= effort.known {
         return Ok(answer);
-    }
-    if let Some(level) = all.iter().find(|lines| lines.axis == 0) {
-        field.pass(&lines::heights(&field, *level));
     }
     let mut seeds = Vec::new();
     for axis in [0, 1] {
@@ -165,11 +162,9 @@ pub fn at_most(
             seeds.extend(lines::cliques(&field, *lines));
         }
     }
-    // A stretch at each level that is looked at is there in every layout.
-    let there = field.passed() as f64;
     let mut cover = Cover::new(&field, seeds);
-    let weighed = cover.lower(effort.known as f64 + there + 1.0 - 1e-6, effort.steps, stop);
-    let most = (weighed.weight - there + 1e-6).floor().max(0.0);
+    let weighed = cover.lower(effort.known as f64 + 1.0 - 1e-6, effort.steps, stop);
+    let most = (weighed.weight + 1e-6).floor();
     answer.steps = weighed.steps;
     answer.open = !weighed.least;
     if most < by_lines as f64 {

@@ -11,30 +11,10 @@ const TOO_MUCH: f64 = 1e-5;
 /// Positions whose v differ by less (metres) share a window of a leaning clique.
 const SAME_LEVEL: f64 = 1e-6;
 
-/// Points that modules with more than 1 in all cover; each in up to four ways to stand over the same positions. Once with modules
-/// drawn down and once, where a way is left free, with its stretches and modules that are not.
+/// Points that modules with more than 1 in all cover; each in up to four ways to stand over the same positions.
 pub(super) fn boxes(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
-    let mut cliques = drawn(field, weighed, false);
-    if weighed.iter().any(|(p, _)| is_free(field, p)) {
-        cliques.extend(drawn(field, weighed, true));
-    }
-    cliques
-}
-
-fn is_free(field: &Field, hole: &Hole) -> bool {
-    field.kinds.get(hole.kind).is_some_and(|kind| kind.free)
-}
-
-/// How far a module keeps others away below it; not beside free stretches.
-fn drop(field: &Field, hole: &Hole, beside: bool) -> f64 {
-    field.kinds.get(hole.kind).map_or(0.0, |kind| if beside { 0.0 } else { kind.drop })
-}
-
-/// The heaviest points, beside free stretches or not.
-fn drawn(field: &Field, weighed: &[(&Hole, f64)], beside: bool) -> Vec<Clique> {
-    let weighed: Vec<&(&Hole, f64)> = weighed.iter().filter(|(p, _)| beside || !is_free(field, p)).collect();
     let mut found: Vec<(f64, Vec<usize>)> = Vec::new();
-    let foot = |p: &Hole| p.at.y - drop(field, p, beside);
+    let foot = |p: &Hole| p.at.y - field.kinds.get(p.kind).map_or(0.0, |kind| kind.drop);
     for row in weighed.iter().map(|(p, _)| foot(p)) {
         let band: Vec<usize> = (0..weighed.len())
             .filter(|&i| {
@@ -42,9 +22,6 @@ fn drawn(field: &Field, weighed: &[(&Hole, f64)], beside: bool) -> Vec<Clique> {
                 foot(p) <= row && row < p.at.y + reach(field, p).y
             })
             .collect();
-        if beside && !band.iter().any(|&i| is_free(field, weighed[i].0)) {
-            continue;
-        }
         for &left in &band {
             let u = weighed[left].0.at.x;
             let members: Vec<usize> = band
@@ -66,8 +43,8 @@ fn drawn(field: &Field, weighed: &[(&Hole, f64)], beside: bool) -> Vec<Clique> {
     let mut cliques: Vec<Clique> = Vec::new();
     for (_, members) in found.iter().take(40) {
         let holes: Vec<&Hole> = members.iter().map(|&i| weighed[i].0).collect();
-        for point in corners(field, &holes, beside) {
-            let clique = if beside { Clique::beside(field, point) } else { Clique::over(field, point) };
+        for point in corners(field, &holes) {
+            let clique = Clique::over(field, point);
             if !cliques.contains(&clique) {
                 cliques.push(clique);
             }
@@ -81,12 +58,12 @@ fn reach(field: &Field, hole: &Hole) -> DVec2 {
 }
 
 /// Points that all of some modules cover: as far left, right, down and up as takes in what lies next to them.
-fn corners(field: &Field, holes: &[&Hole], beside: bool) -> Vec<DVec2> {
+fn corners(field: &Field, holes: &[&Hole]) -> Vec<DVec2> {
     let span = |axis: usize| -> [f64; 2] {
         let over = |f: &dyn Fn(&Hole) -> f64, start: f64, pick: fn(f64, f64) -> f64| {
             holes.iter().map(|hole| f(hole)).fold(start, pick)
         };
-        let drop = |hole: &Hole| drop(field, hole, beside) * axis as f64;
+        let drop = |hole: &Hole| field.kinds.get(hole.kind).map_or(0.0, |kind| kind.drop * axis as f64);
         // Lower sides belong to a clique, upper ones don't.
         let least = over(&|h| h.at[axis] - drop(h), f64::NEG_INFINITY, f64::max) + 1e-9;
         let most = over(&|h| h.at[axis] + reach(field, h)[axis], f64::INFINITY, f64::min);
@@ -109,12 +86,11 @@ fn corners(field: &Field, holes: &[&Hole], beside: bool) -> Vec<DVec2> {
 pub(super) fn leaning(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
     let Some(of) = field.kinds.first().map(|kind| kind.reach) else { return Vec::new() };
     let lean = field.lean;
-    let weighed: Vec<&(&Hole, f64)> = weighed.iter().filter(|(p, _)| !is_free(field, p)).collect();
     let mut found: Vec<(f64, Clique)> = Vec::new();
-    for (anchor, _) in weighed.iter().copied() {
+    for &(anchor, _) in weighed {
         let foot = anchor.at.y;
         let mut band: Vec<&(&Hole, f64)> =
-            weighed.iter().copied().filter(|(p, _)| foot <= p.at.y && p.at.y < foot + of.y).collect();
+            weighed.iter().filter(|(p, _)| foot <= p.at.y && p.at.y < foot + of.y).collect();
         band.sort_by(|(p, _), (q, _)| p.at.y.total_cmp(&q.at.y).then(p.at.x.total_cmp(&q.at.x)));
         let levels: Vec<&[&(&Hole, f64)]> = band.chunk_by(|p, q| q.0.at.y - p.0.at.y < SAME_LEVEL).collect();
         let starts = band.iter().flat_map(|(p, _)| [p.at.x, p.at.x - lean]);

@@ -221,7 +221,7 @@ fn passage(wide: f64, high: f64, blocked: Vec<Polygon>) -> Passage {
     Passage { ways: face(rectangle(0.0, 0.0, wide, high), blocked), width: 0.914, levels: [0.5, high - 0.5] }
 }
 
-/// By hand: 9 m hold 5 in a row, and 4 beside 0.914 m; 8.5 m less 0.914 m hold 4 as well.
+/// By hand: 9 m and 8.7 m hold 5 in a row, and 4 beside 0.914 m; 9.6 m less 0.914 m hold 5 as well.
 #[test]
 fn a_way_that_is_left_free_takes_a_module_of_each_row() {
     for (wide, n) in [(9.0, 16), (8.7, 16), (9.6, 20)] {
@@ -238,7 +238,7 @@ fn a_way_that_is_left_free_takes_a_module_of_each_row() {
 fn no_layout_that_leaves_a_way_has_more() {
     let tile = Tile { size: MODULE, gap: DVec2::splat(0.003) };
     let (mut tight, mut all) = (0, 0);
-    for seed in 0..60 {
+    for seed in 0..30 {
         let mut dice = Dice::new(seed + 4000);
         let (wide, high) = (dice.between(4.0, 12.0), dice.between(2.5, 7.0));
         let through: Vec<_> = (0..dice.below(3))
@@ -249,10 +249,10 @@ fn no_layout_that_leaves_a_way_has_more() {
         let effort = Effort { known: 0, steps: 20_000_000 };
         let bound = at_most(&allowed, &[MODULE], &USUAL, Some(&way), effort, &never).unwrap();
         let plain = most(&allowed, &[MODULE], &USUAL, 0);
-        assert!(bound.most <= plain.most, "seed {seed}: {bound:?}, {plain:?} without a way");
+        assert!(bound.by_lines <= plain.by_lines, "seed {seed}: {bound:?}, {plain:?} without a way");
         let mut best = 0;
-        for step in 0..24 {
-            let from = (wide - 0.914) * f64::from(step) / 23.0;
+        for step in 0..16 {
+            let from = (wide - 0.914) * f64::from(step) / 15.0;
             let strip = rectangle(from, -1.0, 0.914, high + 2.0);
             let meets =
                 |shape: &Polygon| shape.bounds().is_some_and(|b| b.min.x < from + 0.914 && from < b.max.x);
