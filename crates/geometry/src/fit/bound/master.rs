@@ -230,14 +230,14 @@ mod tests {
             master.add_point(std::iter::empty());
         }
         for i in 0..5 {
-            master.add_clique([i, (i + 1) % 5].into_iter());
+            master.add_clique([i, (i + 1) % 5].into_iter(), 1);
         }
         assert!(master.solve(usize::MAX));
         let total: f64 = master.points().iter().map(|p| p.1).sum();
         let dual: f64 = master.cliques().iter().sum();
         assert!((total - 2.5).abs() < 1e-4 && (dual - 2.5).abs() < 1e-9, "{total} {dual}");
         // One more clique over three of them, then a sixth point in no clique but one.
-        master.add_clique([0, 1, 2].into_iter());
+        master.add_clique([0, 1, 2].into_iter(), 1);
         assert!(master.solve(usize::MAX));
         let dual: f64 = master.cliques().iter().sum();
         assert!((dual - 2.0).abs() < 1e-9, "{dual}");
