@@ -70,8 +70,11 @@ fn a_face_n_modules_wide_holds_n_and_a_hair_less_holds_one_fewer() {
             let (fill, job) = filled(&bare(wide + 1e-6, 1.2), FaceId(1), mode);
             assert_eq!((fill.modules, fill.bound), (n as usize, n as usize), "{mode:?}: {}", fill.claim);
             assert_eq!(troubles(&job), Vec::<String>::new());
-            // `check` passes a tenth of a millimetre, and the bound ranges over what it passes.
-            let (fill, _) = filled(&bare(wide - 1e-3, 1.2), FaceId(1), Mode::OneGrid);
+            // `check` passes a tenth of a millimetre, and narrower reveals: what the usual bound ranges over.
+            if mode == Mode::SlidingRows {
+                continue;
+            }
+            let (fill, _) = filled(&bare(wide - 1e-6, 1.2), FaceId(1), mode);
             assert_eq!(
                 (fill.modules, fill.bound),
                 (n as usize - 1, n as usize - 1),
