@@ -103,7 +103,7 @@ pub fn number(job: &Resolved, faces: &[FaceId], modules: usize) -> Number {
     let mode = Mode::ToNumber(Target { size: Size::Modules(modules), way: Way::Compact });
     match claims_of(job, faces, mode) {
         Ok((claims, _)) => Number::Laid(claims.iter().map(|claim| claim.laid).sum()),
-        Err(FillError::TooFew { most, .. }) => Number::TooMany(most),
+        Err(FillError::TooFew { most, .. } | FillError::NotFound { most, .. }) => Number::TooMany(most),
         Err(error) => Number::Refused(error.to_string()),
     }
 }
@@ -112,7 +112,7 @@ pub fn number(job: &Resolved, faces: &[FaceId], modules: usize) -> Number {
 pub fn most_worth(job: &Resolved, face: FaceId, module: f64) -> Option<f64> {
     let mode = Mode::ByWorth(Worth { module, by_area: false });
     let fills = fill(job, &[face], mode, &|| false).ok()?;
-    fills.first()?.measure.as_ref().map(|measure| measure.bound)
+    fills.first()?.measure.as_ref()?.any
 }
 
 /// A cut list of the order that is told to buy the least: the part, the runs that it is for, the rule of its sticks, and what it

@@ -457,7 +457,7 @@ proptest! {
         }
         let layout = Layout::of(&job);
         let mut given = Given::as_laid(&job, &layout);
-        given.kept = vec![Rect::at(dvec2(1.0, 0.0), dvec2(0.9, 6.0))];
+        given.kept = vec![Convex::rect(&Rect::at(dvec2(1.0, 0.0), dvec2(0.9, 6.0)))];
         for limit in LIMITS {
             let mut without = job.clone();
             Arc::make_mut(&mut without.rule_book).off.insert(limit.code.to_owned());

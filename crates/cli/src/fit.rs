@@ -55,11 +55,11 @@ pub(crate) struct FitArgs {
 enum FitMode {
     /// Rows and columns in line; the grid may lie anywhere.
     OneGrid,
-    /// Each row may slide along the eave by itself, as the kit allows.
+    /// The usual way, all that the kit allows: in one block or several, rows that slide and hook as far as the book asks.
     SlidingRows,
     /// Every other row half a module aside.
     HalfLapped,
-    /// Sliding rows, with the base rail where the kit allows it above a course line.
+    /// Rows that slide in one block, with the base rail where the kit allows it above a course line.
     OnCourses,
     /// Rectangles alone.
     WholeBlocks,

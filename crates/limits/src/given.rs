@@ -1,5 +1,5 @@
 use crate::fire::ridge::Share;
-use chalkcourse_geometry::{EdgeSpan, Rect};
+use chalkcourse_geometry::{Convex, EdgeSpan};
 use chalkcourse_job::{BlockId, Resolved};
 use chalkcourse_layout::Layout;
 
@@ -13,7 +13,7 @@ pub struct Given {
     /// Blocks that stay where they are.
     pub standing: Vec<BlockId>,
     /// Room on the face that is kept free as a pathway.
-    pub kept: Vec<Rect>,
+    pub kept: Vec<Convex>,
 }
 
 impl Given {

@@ -7,16 +7,15 @@ use crate::fire::exempt;
 use crate::keep_out::{Against, By, KeepOut, Shape};
 use crate::registry::Limit;
 use crate::site::Site;
-use chalkcourse_geometry::Convex;
 
 pub(crate) const LIMIT: Limit = Limit { code: "fire-plane-path", missing: exempt, gives };
 
 fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(fire) = site.job.rule_book.fire_access.as_ref() else { return };
     found.extend(site.given.kept.iter().map(|kept| {
-        let shape = Shape::Pieces(vec![Convex::rect(kept)]);
+        let shape = Shape::Pieces(vec![kept.clone()]);
         let by = By::Source(fire.path_width.source.clone());
-        KeepOut { asked: kept.size().x, ..KeepOut::of(LIMIT.code, Against::Pathway, shape).by(by) }
+        KeepOut { asked: kept.bounds().size().x, ..KeepOut::of(LIMIT.code, Against::Pathway, shape).by(by) }
     }));
 }
 
@@ -24,7 +23,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 mod tests {
     use crate::testing::{gable, module};
     use crate::{Given, KeepOut, keep_outs};
-    use chalkcourse_geometry::{Rect, dvec2};
+    use chalkcourse_geometry::{Convex, Rect, dvec2};
     use chalkcourse_job::Resolved;
     use chalkcourse_layout::Layout;
 
@@ -32,7 +31,7 @@ mod tests {
     fn what_is_kept_stays_free_unless_the_site_is_exempt() {
         let mut job = gable();
         let layout = Layout::of(&job);
-        let kept = vec![Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0))];
+        let kept = vec![Convex::rect(&Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0)))];
         let given = Given { kept, ..Given::as_laid(&job, &layout) };
         let of = |job: &Resolved| -> Vec<KeepOut> {
             let all = keep_outs(job, &layout, 0, &given);

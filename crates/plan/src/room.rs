@@ -1,69 +1,57 @@
 //! Where modules of a face may stand under the job's limits, for the fitting, and words for what stands in the way.
 
 use chalkcourse_geometry::fit::{Allowed, Barrier};
-use chalkcourse_geometry::{EdgeKind, Rect, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_geometry::{Convex, Rect, RoofFace, distance_to_segment, dvec2};
 use chalkcourse_job::{BlockId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
-use chalkcourse_limits::{Against, Given, KeepOut, Share, keep_outs};
+use chalkcourse_limits::{Against, Given, KeepOut, Share, TOLERANCE, keep_outs};
 use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 
-/// Room that the fire service keeps on a face.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// What the fire service asks of a face, as far as that is no fixed region.
+#[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Fire {
     /// How much of the roof is covered in the end.
     pub(crate) share: Share,
-    /// Where the pathway runs, if one is kept.
-    pub(crate) path: Option<Strip>,
     /// Whether modules are to come on the faces beyond hips and valleys too.
     pub(crate) beyond: bool,
+    /// What is left free for a pathway, in the face's frame.
+    pub(crate) kept: Vec<Convex>,
 }
 
-/// A strip up the slope that is kept as a pathway: where it begins along the eave and how wide it is, in the face's frame.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) struct Strip {
-    pub(crate) from: f64,
-    pub(crate) wide: f64,
+/// Strips straight up a face that a pathway may keep to, where the job's rules ask for one: at both ends of each stretch from
+/// which one can go up to the ridge past chimneys and skylights. None on a face where no straight one can run.
+pub(crate) fn path_strips(job: &Resolved, layout: &Layout, face: usize) -> Vec<Convex> {
+    let ways = path_ways(job, layout, face);
+    let mut strips: Vec<Convex> = Vec::new();
+    for (from, to) in ways {
+        for strip in [from, (to - path_width(job)).max(from)].map(|at| strip(job, layout, face, at)) {
+            if !strips.contains(&strip) {
+                strips.push(strip);
+            }
+        }
+    }
+    strips
 }
 
-/// Strips of `wide` metres that a pathway may keep to: at both ends of the ridge, and beside what a person can't walk
-/// over. None on a face without a ridge, where a pathway runs on the plane beside it.
-fn strips(layout: &Layout, face: usize, wide: f64) -> Vec<Strip> {
-    let Some((left, right)) = layout.roof.faces.get(face).and_then(ridge_span) else { return Vec::new() };
-    let in_the_way = layout
-        .penetrations
-        .iter()
-        .filter(|p| chalkcourse_rules::blocks_a_path(p.kind))
-        .filter_map(|p| p.on_face(face))
-        .map(|on| (on.bounds.min.x, on.bounds.max.x));
-    let beside = in_the_way.flat_map(|(from, to)| [from - wide, to]);
-    [left, right - wide]
-        .into_iter()
-        .chain(beside)
-        .filter(|from| *from >= left - 1e-9 && from + wide <= right + 1e-9)
-        .map(|from| Strip { from, wide })
-        .collect()
+/// The stretches along the eave that are wide enough for a straight pathway, where one is asked for: from, to, metres.
+pub(crate) fn path_ways(job: &Resolved, layout: &Layout, face: usize) -> Vec<(f64, f64)> {
+    let asked = is_checked(job, "fire-paths") || is_checked(job, "fire-plane-path");
+    let ways = if asked { chalkcourse_rules::ways_up(job, layout, face) } else { Vec::new() };
+    let wide = path_width(job) - TOLERANCE;
+    ways.into_iter().filter(|(from, to)| wide > 0.0 && to - from >= wide).collect()
 }
 
-/// Strips that a pathway may keep to, where the job's rules ask for one.
-pub(crate) fn path_strips(
-    job: &Resolved,
-    layout: &Layout,
-    face: usize,
-) -> impl Iterator<Item = Strip> + use<> {
-    let wide = job.rule_book.fire_access.as_ref().map_or(0.0, |book| book.path_width.value.metres());
-    let asked = is_checked(job, "fire-paths");
-    if asked { strips(layout, face, wide) } else { Vec::new() }.into_iter()
+/// How wide a pathway is, metres; 0 without room for the fire service in the book.
+pub(crate) fn path_width(job: &Resolved) -> f64 {
+    job.rule_book.fire_access.as_ref().map_or(0.0, |book| book.path_width.value.metres())
 }
 
-/// Where the ridges of a face begin and end along the eave.
-fn ridge_span(face: &RoofFace) -> Option<(f64, f64)> {
-    let ends = face
-        .edges
-        .iter()
-        .filter(|edge| edge.kind == EdgeKind::Ridge)
-        .flat_map(|edge| [edge.frame.0.x, edge.frame.1.x]);
-    ends.fold(None, |span: Option<(f64, f64)>, u| Some(span.map_or((u, u), |(a, b)| (a.min(u), b.max(u)))))
+/// A straight pathway that begins at a place along the eave.
+pub(crate) fn strip(job: &Resolved, layout: &Layout, face: usize, from: f64) -> Convex {
+    let bounds = layout.roof.faces.get(face).map(|face| face.bounds);
+    let (low, high) = bounds.map_or((0.0, 0.0), |bounds| (bounds.min.y - 1.0, bounds.max.y + 1.0));
+    Convex::rect(&Rect { min: dvec2(from, low), max: dvec2(from + path_width(job), high) })
 }
 
 /// Whether a rule is on in the job's book and applies to the job.
@@ -84,19 +72,17 @@ pub(crate) fn room(
     layout: &Layout,
     face: usize,
     stays: &dyn Fn(BlockId) -> bool,
-    fire: Fire,
+    fire: &Fire,
 ) -> Room {
     let Some(on) = layout.roof.faces.get(face) else {
         return Room { allowed: Allowed::default(), things: Vec::new() };
     };
     let laid = Given::as_laid(job, layout);
-    let (low, high) = (on.bounds.min.y - 1.0, on.bounds.max.y + 1.0);
-    let kept = |strip: Strip| Rect { min: dvec2(strip.from, low), max: dvec2(strip.from + strip.wide, high) };
     let given = Given {
         share: fire.share,
         covered: if fire.beyond { vec![true; laid.covered.len()] } else { laid.covered },
         standing: laid.standing.into_iter().filter(|id| stays(*id)).collect(),
-        kept: fire.path.map(kept).into_iter().collect(),
+        kept: fire.kept.clone(),
     };
     let mut things: Vec<What> = Vec::new();
     let mut number = |keep_out: &KeepOut| {

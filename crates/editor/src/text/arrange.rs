@@ -110,10 +110,10 @@ pub(crate) const FILL_BROKE: Say = say(
 
 pub(crate) fn way(way: Laying) -> &'static str {
     match way {
-        Laying::SlidingRows => pick("rows that slide", "filas que se deslizan"),
+        Laying::SlidingRows => pick("all that the kit allows", "todo lo que permite el kit"),
         Laying::OneGrid => pick("one grid", "una sola cuadrícula"),
         Laying::HalfLapped => pick("half-lapped rows", "filas a media pieza"),
-        Laying::OnCourses => pick("rows on the courses", "filas sobre las hiladas"),
+        Laying::OnCourses => pick("rows on the courses, one block", "filas sobre las hiladas, un bloque"),
         Laying::WholeBlocks => pick("whole blocks", "bloques enteros"),
         Laying::ByWorth => pick("by worth", "por valor"),
         Laying::ToNumber => pick("to a number", "hasta un número"),
@@ -176,9 +176,16 @@ pub(crate) fn fill_chosen(chosen: usize) -> String {
 }
 /// "So far 49 of at most 52"
 pub(crate) fn so_far(fills: &[Fill]) -> String {
+    tell!("So far {}", "Hasta ahora {}", of_most(fills))
+}
+/// "25 of at most 26", where no layout of any kind has more; a narrower claim is told with its kind alone.
+fn of_most(fills: &[Fill]) -> String {
     let modules: usize = fills.iter().map(|fill| fill.modules).sum();
-    let bound: usize = fills.iter().map(|fill| fill.bound).sum();
-    tell!("So far {modules} of at most {bound}", "Hasta ahora {modules} de {bound} como máximo")
+    let most: Option<usize> = fills.iter().map(Fill::most).sum();
+    match most {
+        Some(most) => tell!("{modules} of at most {most}", "{modules} de {most} como máximo"),
+        None => chalkcourse_words::modules(modules),
+    }
 }
 /// What was found against the most that there can be, from 0 to 1.
 pub(crate) fn share_found(fills: &[Fill]) -> f32 {
@@ -252,26 +259,14 @@ pub(crate) fn fill_of(job: &Resolved, fills: &[Fill]) -> String {
     }
 }
 pub(crate) fn filled(fills: &[Fill]) -> String {
-    let modules: usize = fills.iter().map(|fill| fill.modules).sum();
-    let bound: usize = fills.iter().map(|fill| fill.bound).sum();
     match fills {
-        [_] => tell!("Filled: {modules} of at most {bound}", "Llenado: {modules} de {bound} como máximo"),
-        _ => tell!(
-            "Filled {} faces: {modules} of at most {bound}",
-            "Llenados {} faldones: {modules} de {bound} como máximo",
-            fills.len()
-        ),
+        [_] => tell!("Filled: {}", "Llenado: {}", of_most(fills)),
+        _ => tell!("Filled {} faces: {}", "Llenados {} faldones: {}", fills.len(), of_most(fills)),
     }
 }
 /// "Face South: 25 of at most 25"
 pub(crate) fn fill_row(name: &str, fill: &Fill) -> String {
-    tell!(
-        "{}: {} of at most {}",
-        "{}: {} de {} como máximo",
-        super::face_heading(name),
-        fill.modules,
-        fill.bound
-    )
+    format!("{}: {}", super::face_heading(name), of_most(std::slice::from_ref(fill)))
 }
 /// "At 2 places one more module is stopped by …"
 pub(crate) fn near_row(words: &str, places: usize) -> String {

@@ -41,7 +41,11 @@ fn a_face_is_filled_by_key_and_undo_brings_the_block_back() {
     assert!(hand.job().blocks.iter().all(|block| block.face == SOUTH && block.id != BlockId(7)));
     let stops = hand.editor().document().plan().findings.iter();
     assert_eq!(stops.filter(|f| f.severity == chalkcourse_rules::Severity::Stop).count(), 0);
-    assert!(hand.sees(&format!("{modules} of at most ")), "the claim is not shown");
+    assert!(
+        hand.sees(&format!("{modules} of at most "))
+            || hand.sees(&format!("{modules}, none can hold more than ")),
+        "the claim is not shown"
+    );
     assert!(hand.sees("What holds it back"));
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), before, "undo does not bring the old block back");
@@ -205,7 +209,7 @@ fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
     hand.key(Key::Enter);
     fill_south(&mut hand);
     assert_eq!(hand.editor().document().plan().summary.modules, 9, "{}", hand.editor().said());
-    assert!(hand.sees("9 of at most "), "the claim is not shown");
+    assert!(hand.sees("the most compact 9 "), "the claim is not shown");
     // 9 modules of 405 W are 3.645 kW: 3.7 kW take one more
     hand.chord(Modifiers::COMMAND, Key::Z);
     choose(&mut hand, "Size by", "kilowatts");
@@ -305,8 +309,5 @@ fn a_person_says_how_modules_are_to_lie() {
     fill_south(&mut hand);
     let blocks = hand.job().blocks.clone();
     assert!(!blocks.is_empty() && blocks.iter().all(|block| block.orientation == Orientation::Portrait));
-    assert!(
-        hand.sees("of at most ") && hand.sees(", portrait, "),
-        "the claim does not say what was searched"
-    );
+    assert!(hand.sees(", portrait, whatever the blocks"), "the claim does not say what was searched");
 }

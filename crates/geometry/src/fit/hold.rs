@@ -4,7 +4,7 @@
 use super::blocked::{Patch, convex_pieces, foot_strip, patches, swept};
 use super::moves::least_moves;
 use super::room::Room;
-use super::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Tile, fit_rows};
+use super::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Placed, RowRules, Tile, fit_rows};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
@@ -115,7 +115,8 @@ pub fn holds_back(
     stop: &dyn Fn() -> bool,
 ) -> Result<HeldBack, FitError> {
     let tile = fit.proof.tile;
-    let mut answer = HeldBack { near: near_fits(allowed, fit, question.near)?, ..HeldBack::default() };
+    let near = near_fits(allowed, &tile, &fit.proof.rules, &fit.placed, question.near)?;
+    let mut answer = HeldBack { near, ..HeldBack::default() };
     for id in allowed.numbers() {
         if stop() {
             break;
@@ -131,7 +132,9 @@ pub fn holds_back(
         }
         let rest = Room::new(&allowed.without(id), &tile)?;
         let own: Vec<Patch> = of_id(allowed, &tile, id);
-        if let (Some(lines), false) = (Lines::of(allowed, fit), own.is_empty()) {
+        if let (Some(lines), false) =
+            (Lines::of(allowed, &tile, &fit.proof.rules, &fit.placed), own.is_empty())
+        {
             answer.moves.extend(least_moves(id, (&rest, &own), &lines, question.farthest, fit.count(), stop));
         }
     }
@@ -162,9 +165,8 @@ pub(super) struct Lines {
 }
 
 impl Lines {
-    fn of(allowed: &Allowed, fit: &Fit) -> Option<Self> {
-        let first = fit.placed.first()?;
-        let (tile, rules) = (fit.proof.tile, fit.proof.rules);
+    fn of(allowed: &Allowed, tile: &Tile, rules: &RowRules, placed: &[Placed]) -> Option<Self> {
+        let (first, tile) = (placed.first()?, *tile);
         let pitch = tile.pitch();
         let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
         let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
@@ -189,16 +191,26 @@ impl Lines {
     }
 }
 
-fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, FitError> {
-    super::check(allowed, &fit.proof.tile)?;
-    let Some(lines) = Lines::of(allowed, fit) else { return Ok(Vec::new()) };
+/// The places on the lines of some placed tiles of one block where one more nearly fits: each thing that stops it does so by no
+/// more than `near`, metres.
+///
+/// Errors: a tile, a tolerance or a corner that cannot be worked with.
+pub fn near_fits(
+    allowed: &Allowed,
+    tile: &Tile,
+    rules: &RowRules,
+    placed: &[Placed],
+    near: f64,
+) -> Result<Vec<NearFit>, FitError> {
+    super::check(allowed, tile)?;
+    let Some(lines) = Lines::of(allowed, tile, rules, placed) else { return Ok(Vec::new()) };
     let barriers = Barriers::new(allowed, &lines.tile);
     let below = allowed.foot.as_ref().map(|foot| Barriers::below(allowed, foot, &lines.tile));
-    let lowest = fit.placed.iter().filter(|p| p.row == 0).map(|p| p.rect.min.y).fold(f64::INFINITY, f64::min);
+    let lowest = placed.iter().filter(|p| p.row == 0).map(|p| p.rect.min.y).fold(f64::INFINITY, f64::min);
     let mut found: Vec<NearFit> = Vec::new();
-    for rect in candidates(allowed, fit, &lines) {
+    for rect in candidates(allowed, placed, &lines) {
         // Tolerances on both sides, so that neighbours a gap apart do not count as overlapping.
-        let taken = fit.placed.iter().any(|p| (p.rect.overlap(&rect) + lines.tile.gap).min_element() > 1e-6);
+        let taken = placed.iter().any(|p| (p.rect.overlap(&rect) + lines.tile.gap).min_element() > 1e-6);
         if taken || found.iter().any(|f| f.rect.min.distance(rect.min) < 1e-6) {
             continue;
         }
@@ -218,7 +230,7 @@ fn near_fits(allowed: &Allowed, fit: &Fit, near: f64) -> Result<Vec<NearFit>, Fi
 }
 
 /// Places of the grid; in rows that slide, the places next to laid tiles and above and below them.
-fn candidates(allowed: &Allowed, fit: &Fit, lines: &Lines) -> Vec<Rect> {
+fn candidates(allowed: &Allowed, placed: &[Placed], lines: &Lines) -> Vec<Rect> {
     let pitch = lines.tile.pitch();
     let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()));
     let Some(bounds) = bounds else { return Vec::new() };
@@ -229,7 +241,7 @@ fn candidates(allowed: &Allowed, fit: &Fit, lines: &Lines) -> Vec<Rect> {
             let to = ((bounds.max.x - u) / pitch.x).ceil() as i64;
             places.extend((from..=to).map(|n| dvec2(u + n as f64 * pitch.x, v)));
         } else {
-            for p in fit.placed.iter().map(|p| p.rect.min) {
+            for p in placed.iter().map(|p| p.rect.min) {
                 if (p.y - v).abs() < 1e-9 {
                     places.extend([dvec2(p.x - pitch.x, v), dvec2(p.x + pitch.x, v)]);
                 } else if (p.y - v).abs() < pitch.y * 1.5 {

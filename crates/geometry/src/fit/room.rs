@@ -42,7 +42,7 @@ impl Slab {
     }
 
     /// What of it lies between two heights within it.
-    fn part(&self, lo: f64, hi: f64) -> Self {
+    pub(super) fn part(&self, lo: f64, hi: f64) -> Self {
         let share = |v: f64| (v - self.lo) / (self.hi - self.lo);
         let cut = |ends: [f64; 2]| [mix(ends, share(lo)), mix(ends, share(hi))];
         let all = |gaps: &Vec<Gap>| gaps.iter().map(|gap| Gap { a: cut(gap.a), b: cut(gap.b) }).collect();

@@ -118,11 +118,12 @@ impl Search<'_> {
         };
         let parts = parts(placed);
         let share = Share::of(&self.trial, array_share(&layout));
-        let paths = std::iter::once(None).chain(path_strips(&self.trial, &layout, index).map(Some));
+        let strips = path_strips(&self.trial, &layout, index);
+        let paths = std::iter::once(Vec::new()).chain(strips.into_iter().map(|strip| vec![strip]));
         paths
-            .map(|path| {
-                let fire = Fire { share, path, beyond: false };
-                let room = room(&self.trial, &layout, index, &|id| id != self.start.id, fire);
+            .map(|kept| {
+                let fire = Fire { share, beyond: false, kept };
+                let room = room(&self.trial, &layout, index, &|id| id != self.start.id, &fire);
                 least_slide(&room.allowed, &parts, stop).ok().flatten()
             })
             .collect()
@@ -201,8 +202,8 @@ impl Search<'_> {
         let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
         let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
         let share = Share::of(&self.trial, array_share(&layout));
-        let fire = Fire { share, path: None, beyond: false };
-        let room = room(&self.trial, &layout, index, &|id| id != self.start.id, fire);
+        let fire = Fire { share, beyond: false, kept: Vec::new() };
+        let room = room(&self.trial, &layout, index, &|id| id != self.start.id, &fire);
         room.allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
     }
 

@@ -1,13 +1,16 @@
 //! What holds a fill back, asked for when a person wants to know: it lays the face again without each thing in the way.
 
-use super::lay::{base, joints};
-use super::made::Maker;
+use super::every::Every;
+use super::judge::Judge;
+use super::lay::{fill_room, joints, rows, several};
 use super::report::modules;
-use super::{Fill, FillError, Laid, Mode, allowed};
+use super::search::STEPS;
+use super::trim::rects;
+use super::{Fill, FillError, Laid, Mode, Site, allowed};
 use crate::room::{Room, What};
 use chalkcourse_geometry::fit::{
-    Allowed, BlockRules, HeldBack as Held, Joints, Price, Question, RowRules, Tile, fit_best, fit_blocks,
-    holds_back,
+    Allowed, HeldBack as Held, Joints, NearFit, Placed, Price, Question, RowRules, Tile, fit_best,
+    holds_back, near_fits,
 };
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{PenetrationId, Resolved};
@@ -125,69 +128,107 @@ pub fn hold_back(
     mode: Mode,
     stop: &dyn Fn() -> bool,
 ) -> Result<HeldBack, FillError> {
-    let layout = Layout::of(job);
-    let (index, _) = layout.face(fill.face).ok_or(FillError::NoFace(fill.face))?;
-    let Room { allowed: room, things } = allowed(job, &layout, index, fill.basis.fire, &fill.blocks);
+    let judge = Judge::of(job, &[fill.face]);
+    let site = Site::of(&judge, &judge.bare, fill.face, mode, fill.basis.fire.beyond)?;
+    let Room { allowed: room, things } =
+        allowed(site.job, &site.layout, site.index, &fill.basis.fire, &fill.blocks);
     let can_be_moved = |what: &What| {
-        let through = what.penetration().and_then(|id| layout.penetration(id));
+        let through = what.penetration().and_then(|id| site.layout.penetration(id));
         through.is_some_and(|penetration| penetration.kind.can_be_moved())
     };
     let movable =
         things.iter().enumerate().filter(|(_, what)| can_be_moved(what)).map(|(id, _)| id).collect();
     let question = Question { near: NEAR, movable, farthest: FARTHEST };
-    let held = match &fill.basis.laid {
+    let room = Room { allowed: room, things };
+    let mut held = match &fill.basis.laid {
         Laid::Nothing => Held::default(),
-        Laid::Rows(fit, _) => holds_back(&room, fit, &question, stop)?,
+        Laid::Rows(fit) => holds_back(&room.allowed, fit, &question, stop)?,
         Laid::Stacks => {
-            let maker = Maker { job, face: fill.face };
-            let tiles: Vec<Tile> = maker.tiles().map(|(_, tile)| tile).collect();
-            joints(job, mode)?;
-            let base = base(job, &layout, index, mode);
-            let rules = RowRules { joints: Joints::Aligned, base, hooked: true };
-            match fit_best(&room, &tiles, &rules, stop)? {
-                Some(fit) => holds_back(&room, &fit, &question, stop)?,
+            let tiles: Vec<Tile> = site.maker().tiles().map(|(_, tile)| tile).collect();
+            joints(site.job, mode)?;
+            let rules = RowRules { joints: Joints::Aligned, base: site.base(), hooked: true };
+            match fit_best(&room.allowed, &tiles, &rules, stop)? {
+                Some(fit) => holds_back(&room.allowed, &fit, &question, stop)?,
                 None => Held::default(),
             }
         }
-        Laid::Blocks(most) => blocks(job, &layout, index, fill, mode, *most, &room, stop)?,
+        Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, stop)?,
     };
+    if mode == Mode::SlidingRows {
+        held.prices = prices(&judge, &site, fill, &room, stop)?;
+    }
     let finished = !stop();
-    let mut told = tell(job, &layout, index, &Room { allowed: room, things }, &held);
+    let mut told = tell(site.job, &site.layout, site.index, &room, &held);
     told.finished = finished;
     Ok(told)
 }
 
-/// What each thing costs in whole blocks, and what nearly fits beside them.
-#[expect(clippy::too_many_arguments, reason = "all of them say where the blocks stand")]
-fn blocks(
-    job: &Resolved,
-    layout: &Layout,
-    index: usize,
-    fill: &Fill,
-    mode: Mode,
-    most: usize,
-    room: &Allowed,
-    stop: &dyn Fn() -> bool,
-) -> Result<Held, FillError> {
-    let maker = Maker { job, face: fill.face };
-    let base = base(job, layout, index, mode);
-    let rules = BlockRules { most, apart: chalkcourse_limits::apart(job), base };
-    let mut held = Held::default();
-    for id in room.numbers() {
+/// What each thing costs in blocks of one way of laying, and what nearly fits beside them.
+fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) -> Result<Held, FillError> {
+    let mut held = Held { near: near(site, fill, &room.allowed)?, ..Held::default() };
+    if site.mode == Mode::SlidingRows {
+        return Ok(held);
+    }
+    for id in room.allowed.numbers() {
         if stop() {
             break;
         }
-        let without = room.without(id);
-        let (mut count, mut bound) = (0, 0);
-        for (_, tile) in maker.tiles() {
-            let found = fit_blocks(&without, &tile, &rules, stop)?;
-            (count, bound) = (count.max(found.count), bound.max(found.bound));
-        }
-        let proved = fill.proved && count == bound;
-        held.prices.push(Price { id, tiles: count.saturating_sub(fill.modules), proved });
+        let found = fill_room(site, &room.allowed.without(id), &fill.basis.fire, stop)?;
+        let tiles = found.modules.saturating_sub(fill.modules);
+        held.prices.push(Price { id, tiles, proved: fill.proved && found.modules == found.bound });
     }
     held.prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
     Ok(held)
+}
+
+/// Places beside each block where one more module nearly fits.
+fn near(site: &Site<'_>, fill: &Fill, room: &Allowed) -> Result<Vec<NearFit>, FillError> {
+    let base = site.base();
+    let all: Vec<Rect> =
+        fill.blocks.iter().flat_map(|block| rects(site, block)).map(|(_, rect)| rect).collect();
+    let mut found: Vec<NearFit> = Vec::new();
+    for block in &fill.blocks {
+        let size = block.module_size(&site.job.kit);
+        let tile = Tile { size, gap: DVec2::splat(block.reveal.metres()) };
+        let placed = rects(site, block).into_iter().map(|(cell, rect)| Placed {
+            row: cell.row as usize,
+            column: cell.column as usize,
+            rect,
+        });
+        let rules = RowRules { joints: Joints::Free, base, hooked: false };
+        let places = near_fits(room, &tile, &rules, &placed.collect::<Vec<_>>(), NEAR)?;
+        let clear = |near: &NearFit| all.iter().all(|rect| rect.overlap(&near.rect).min_element() < 1e-6);
+        found.extend(places.into_iter().filter(clear));
+    }
+    Ok(found)
+}
+
+/// What each thing costs in all layouts: both numbers are of the usual search, and "costs" is said where both are as many as any
+/// layout can have.
+fn prices(
+    judge: &Judge,
+    site: &Site<'_>,
+    fill: &Fill,
+    room: &Room,
+    stop: &dyn Fn() -> bool,
+) -> Result<Vec<Price>, FillError> {
+    let every = Every::of(judge, site.face, site.index, fill.basis.fire.share);
+    let mut prices = Vec::new();
+    for id in room.allowed.numbers() {
+        let Some(&what) = room.things.get(id).filter(|_| !stop()) else { continue };
+        let bound = every.without(what, fill.modules, STEPS, stop)?.max(fill.modules);
+        let mut found = fill.modules;
+        if found < bound {
+            let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
+            found = found.max(rows(site, &without, fire, bound, stop)?.modules);
+            if found < bound {
+                found = found.max(several(site, &without, fire, bound, stop)?.modules);
+            }
+        }
+        prices.push(Price { id, tiles: found - fill.modules, proved: fill.proved && found == bound });
+    }
+    prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
+    Ok(prices)
 }
 
 /// Puts what the fitting found into words and places.

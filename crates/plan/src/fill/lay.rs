@@ -1,12 +1,13 @@
-//! Rows and whole blocks: as many modules as can be.
+//! Rows, several blocks and whole blocks: as many modules as can be in some room.
 
-use super::made::{self, Maker};
-use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed};
+use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed, made};
 use crate::room::Fire;
+use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{
-    Allowed, Base, BlockRules, Fit, Joints, RowRules, Tile, fit_blocks, fit_rows, fit_rows_improving,
+    Allowed, Base, BlockRules, Constraint, Fit, HookRules, Joints, Placed, RowRules, Tile, beside,
+    fit_blocks, fit_rows, fit_rows_improving, fit_several, halves,
 };
-use chalkcourse_job::{Orientation, Resolved, RowJoints};
+use chalkcourse_job::{Block, Orientation, Resolved, RowJoints};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{pick, tell};
 
@@ -49,92 +50,74 @@ pub(super) fn base(job: &Resolved, layout: &Layout, index: usize, mode: Mode) ->
     }
 }
 
-/// Fills the room on a face with rows or whole blocks.
+/// What the kit asks of the base rail, in words; nothing where it may lie anywhere.
+pub(super) fn base_asked(site: &Site<'_>) -> String {
+    match site.base() {
+        Base::Anywhere => String::new(),
+        base => made::base_words(site.job, base),
+    }
+}
+
+/// Fills the room on a face in one way of laying. The bound is that of the way.
 pub(super) fn fill_room(
     site: &Site<'_>,
     allowed: &Allowed,
-    fire: Fire,
+    fire: &Fire,
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     if let Mode::WholeBlocks(most) = site.mode {
         return whole_blocks(site, allowed, fire, most, stop);
     }
-    let maker = Maker { job: site.job, face: site.face };
-    let base = base(site.job, &site.layout, site.index, site.mode);
-    let ways = joints(site.job, site.mode)?;
-    let mut best: Option<(Orientation, Fit)> = None;
-    let mut bounds = Vec::new();
+    let maker = site.maker();
+    let base = site.base();
+    let (mut best, mut bound): (Option<(Orientation, Fit)>, usize) = (None, 0);
     for (orientation, tile) in maker.tiles() {
-        let mut bound = 0;
+        let (mut most, ways) = (0, joints(site.job, site.mode)?);
         for &joints in &ways {
             // Where rows slide freely the other ways are among theirs: only worth a look where those are not proved.
             let free = ways.first() == Some(&Joints::Free);
-            if free && joints != Joints::Free && best.as_ref().is_none_or(|(_, fit)| fit.count() >= bound) {
+            if free && joints != Joints::Free && best.as_ref().is_none_or(|(_, fit)| fit.count() >= most) {
                 break;
             }
             // a module with nothing below it to hook into may not be built
             let fit = fit_rows(allowed, &tile, &RowRules { joints, base, hooked: true }, stop)?;
             if !free || joints == Joints::Free {
-                bound = bound.max(fit.bound);
+                most = most.max(fit.bound);
             }
             if best.as_ref().is_none_or(|(_, best)| fit.count() > best.count()) {
                 best = Some((orientation, fit));
             }
         }
-        bounds.push(bound);
+        bound = bound.max(most);
     }
     let Some((orientation, fit)) = best else { return Ok(maker.nothing(fire)) };
-    Ok(rows_fill(&maker, site.mode, base, fire, orientation, fit, bounds))
+    Ok(rows_fill(site, fire, orientation, fit, bound))
 }
 
-/// A fill of rows.
-fn rows_fill(
-    maker: &Maker<'_>,
-    mode: Mode,
-    base: Base,
-    fire: Fire,
-    orientation: Orientation,
-    fit: Fit,
-    bounds: Vec<usize>,
-) -> Fill {
+/// A fill of rows in one block.
+fn rows_fill(site: &Site<'_>, fire: &Fire, orientation: Orientation, fit: Fit, bound: usize) -> Fill {
+    let maker = site.maker();
     let blocks: Vec<_> = maker.block(0, orientation, fit.proof.tile, &fit.placed).into_iter().collect();
-    let bound = bounds.iter().copied().max().unwrap_or(0);
-    let rows = match mode {
-        Mode::OneGrid => pick("one grid", "una sola cuadrícula").to_owned(),
-        Mode::HalfLapped => pick("half-lapped rows", "filas a media pieza").to_owned(),
-        _ => match maker.job.kit.laying.joints.as_slice() {
-            joints if joints.contains(&RowJoints::Free) => {
-                pick("rows sliding", "filas que se deslizan").to_owned()
-            }
-            joints => {
-                let names: Vec<&str> = joints
-                    .iter()
-                    .map(|joints| match joints {
-                        RowJoints::HalfLapped => pick("half-lapped", "a media pieza"),
-                        _ => pick("aligned", "alineadas"),
-                    })
-                    .collect();
-                tell!("rows {} as the kit asks", "filas {} como pide el kit", names.join(pick(" or ", " o ")))
-            }
-        },
+    let rows = match site.mode {
+        Mode::OneGrid => pick("one grid", "una sola cuadrícula"),
+        Mode::HalfLapped => pick("half-lapped rows in one block", "filas a media pieza en un bloque"),
+        _ => pick("rows in one block", "filas en un bloque"),
     };
-    let way = format!("{rows}, {}", made::base_words(maker.job, base));
-    let searched = fit.proof.words();
-    let modules = fit.count();
-    let basis = Basis { fire, way, laid: Laid::Rows(Box::new(fit), bounds) };
+    let way = format!("{rows}, {}", made::base_words(site.job, site.base()));
+    let (searched, modules) = (fit.proof.words(), fit.count());
+    let basis = Basis { fire: fire.clone(), way, laid: Laid::Rows(Box::new(fit)), every: false };
     maker.fill(blocks, modules, bound, modules == bound, searched, basis)
 }
 
 fn whole_blocks(
     site: &Site<'_>,
     allowed: &Allowed,
-    fire: Fire,
+    fire: &Fire,
     most: usize,
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     joints(site.job, site.mode)?;
-    let maker = Maker { job: site.job, face: site.face };
-    let base = base(site.job, &site.layout, site.index, site.mode);
+    let (maker, base) = (site.maker(), site.base());
     let rules = BlockRules { most, apart: chalkcourse_limits::apart(site.job), base };
     let way = tell!(
         "at most {most} whole {}, {}",
@@ -148,11 +131,10 @@ fn whole_blocks(
         let found = fit_blocks(allowed, &tile, &rules, stop)?;
         bound = bound.max(found.bound);
         if best.as_ref().is_none_or(|best| found.count > best.modules) {
-            let blocks = (0u32..)
-                .zip(&found.blocks)
-                .filter_map(|(n, block)| maker.block(n, orientation, tile, &block.placed))
-                .collect();
-            let basis = Basis { fire, way: way.clone(), laid: Laid::Blocks(most) };
+            let blocks = found.blocks.iter().map(|block| block.placed.as_slice());
+            let blocks = maker.blocks(orientation, tile, blocks);
+            let basis =
+                Basis { fire: fire.clone(), way: way.clone(), laid: Laid::Blocks(most), every: false };
             best = Some(maker.fill(blocks, found.count, found.bound, false, found.method, basis));
         }
     }
@@ -162,63 +144,185 @@ fn whole_blocks(
     Ok(fill)
 }
 
-/// Goes on with rows that are not proved: better ones and lower bounds take the place of the fill and are told.
-pub(super) fn improve(
-    job: &Resolved,
-    layout: &Layout,
-    fills: &mut [Fill],
-    at: usize,
-    mode: Mode,
+/// Whole blocks that are looked for where rows and several blocks hold less than there may be room for.
+const WHOLE: usize = 3;
+
+/// Lays the room on a face with one block of rows, each module carried wholly by the row below, as the kit lets joints fall: the
+/// fullest, or the first with `enough`. There is no bound in it.
+pub(super) fn rows(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    enough: usize,
     stop: &dyn Fn() -> bool,
-    tell: &mut dyn FnMut(&[Fill]),
-) -> Result<(), FillError> {
-    let Some(fill) = fills.get(at).filter(|fill| !fill.proved) else { return Ok(()) };
-    let (Laid::Rows(_, bounds), Some((index, _))) = (&fill.basis.laid, layout.face(fill.face)) else {
-        return Ok(());
+) -> Result<Fill, FillError> {
+    rows_of(site, allowed, fire, (site.job.kit.reveal.usual, enough), stop)
+}
+
+fn rows_of(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    (reveal, enough): (Length, usize),
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let mut best = site.maker().nothing(fire);
+    for (orientation, tile) in site.maker().tiles_with(reveal) {
+        for joints in joints(site.job, site.mode)? {
+            if best.modules >= enough {
+                break;
+            }
+            let fit = fit_rows(allowed, &tile, &RowRules { joints, base: site.base(), hooked: true }, stop)?;
+            if fit.count() > best.modules {
+                best = rows_fill(site, fire, orientation, fit, usize::MAX);
+            }
+        }
+    }
+    Ok(best)
+}
+
+/// Lays the room on a face in all other ways that the kit allows: several blocks whose rows hook as far as the book asks, whole
+/// rectangles; and where fewer than `enough` are found, the same and rows with the least reveal of the kit. The fullest, or the
+/// first with `enough`. There is no bound in it.
+pub(super) fn several(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    enough: usize,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let (maker, base) = (site.maker(), site.base());
+    let ways = joints(site.job, site.mode)?;
+    let (hooked, apart) = (site.job.rule_book.hooked_share.value, chalkcourse_limits::apart(site.job));
+    let reveal = site.job.kit.reveal;
+    let mut reveals = vec![reveal.usual];
+    if reveal.least < reveal.usual {
+        reveals.push(reveal.least);
+    }
+    let mut best = maker.nothing(fire);
+    let mut better = |found: Fill| {
+        if found.modules > best.modules {
+            best = found;
+        }
+        best.modules >= enough
     };
-    let (fire, face, mut bounds) = (fill.basis.fire, fill.face, bounds.clone());
-    if joints(job, mode)?.first() != Some(&Joints::Free) {
+    for reveal in reveals {
+        for (orientation, tile) in maker.tiles_with(reveal) {
+            if ways.contains(&Joints::Free) {
+                let rules = HookRules { base, hooked, apart };
+                let found = fit_several(allowed, &tile, &rules, enough, stop)?;
+                let blocks = maker.blocks(orientation, tile, found.blocks.iter().map(Vec::as_slice));
+                if better(pieces(site, fire, blocks)) {
+                    return Ok(best);
+                }
+            }
+            if ways.contains(&Joints::Free) || ways.contains(&Joints::Aligned) {
+                let found = fit_blocks(allowed, &tile, &BlockRules { most: WHOLE, apart, base }, stop)?;
+                let blocks = found.blocks.iter().map(|block| block.placed.as_slice());
+                if better(pieces(site, fire, maker.blocks(orientation, tile, blocks))) {
+                    return Ok(best);
+                }
+            }
+        }
+        if reveal < site.job.kit.reveal.usual && better(rows_of(site, allowed, fire, (reveal, enough), stop)?)
+        {
+            return Ok(best);
+        }
+    }
+    // What no search above lays: modules of both orientations, several blocks where rows may not slide.
+    if !ways.contains(&Joints::Free) || site.job.kit.orientations.len() > 1 {
+        better(mixed(site, allowed, fire, enough, stop)?);
+    }
+    Ok(best)
+}
+
+/// Halves of a face that blocks laid one after the other begin in.
+const MOST_HALVES: usize = 24;
+
+/// Blocks one after the other, each the fullest that the room leaves, lying either way; the first anywhere, or in one half of the
+/// face.
+fn mixed(
+    site: &Site<'_>,
+    allowed: &Allowed,
+    fire: &Fire,
+    enough: usize,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let mut best: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
+    let count =
+        |laid: &[(Orientation, Tile, Vec<Placed>)]| laid.iter().map(|(_, _, p)| p.len()).sum::<usize>();
+    let starts = std::iter::once(None).chain(halves(allowed).into_iter().take(MOST_HALVES).map(Some));
+    for half in starts {
+        if count(&best) >= enough || stop() {
+            break;
+        }
+        let mut first = allowed.clone();
+        first.blocked.extend(half.map(|shape| Constraint { id: usize::MAX, shape }));
+        let mut laid: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
+        let mut room = first;
+        while let Some(next) = fullest(site, &room, stop)?.filter(|_| laid.len() < MOST_BLOCKS) {
+            laid.push(next);
+            let blocks: Vec<Vec<Placed>> = laid.iter().map(|(_, _, placed)| placed.clone()).collect();
+            room = beside(allowed, &blocks, chalkcourse_limits::apart(site.job));
+        }
+        if count(&laid) > count(&best) {
+            best = laid;
+        }
+    }
+    let blocks = (0u32..).zip(&best);
+    let blocks = blocks.filter_map(|(n, (way, tile, placed))| site.maker().block(n, *way, *tile, placed));
+    Ok(pieces(site, fire, blocks.collect()))
+}
+
+/// So many blocks are laid one after the other.
+const MOST_BLOCKS: usize = 8;
+
+/// The block of rows with most modules, lying either way, as the kit lets joints fall.
+fn fullest(
+    site: &Site<'_>,
+    room: &Allowed,
+    stop: &dyn Fn() -> bool,
+) -> Result<Option<(Orientation, Tile, Vec<Placed>)>, FillError> {
+    let mut best: Option<(Orientation, Tile, Vec<Placed>)> = None;
+    for (orientation, tile) in site.maker().tiles() {
+        for joints in joints(site.job, site.mode)? {
+            let fit = fit_rows(room, &tile, &RowRules { joints, base: site.base(), hooked: true }, stop)?;
+            if fit.count() > best.as_ref().map_or(0, |(_, _, placed)| placed.len()) {
+                best = Some((orientation, tile, fit.placed));
+            }
+        }
+    }
+    Ok(best)
+}
+
+/// A fill of several blocks.
+fn pieces(site: &Site<'_>, fire: &Fire, blocks: Vec<Block>) -> Fill {
+    let modules = blocks.iter().map(|block| block.cells().count()).sum();
+    let way = made::base_words(site.job, site.base());
+    let basis = Basis { fire: fire.clone(), way, laid: Laid::Pieces, every: false };
+    site.maker().fill(blocks, modules, usize::MAX, false, String::new(), basis)
+}
+
+/// Goes on with rows in one block on the room of a fill: tells of each with more modules.
+pub(super) fn improve(
+    site: &Site<'_>,
+    fill: &Fill,
+    stop: &dyn Fn() -> bool,
+    tell: &mut dyn FnMut(Fill),
+) -> Result<(), FillError> {
+    if joints(site.job, site.mode)?.first() != Some(&Joints::Free) {
         return Ok(());
     }
-    let maker = Maker { job, face };
-    let base = base(job, layout, index, mode);
-    let rules = RowRules { joints: Joints::Free, base, hooked: true };
-    let room = allowed(job, layout, index, fire, &fill.blocks).allowed;
-    let path = fill
-        .basis
-        .way
-        .find(pick(", pathway", ", paso"))
-        .map_or("", |from| &fill.basis.way[from..])
-        .to_owned();
-    let tiles: Vec<(Orientation, Tile)> = maker.tiles().collect();
-    for (way, (orientation, tile)) in tiles.into_iter().enumerate() {
-        let holds = fills.get(at).map_or(0, |fill| fill.modules);
-        if bounds.get(way).is_none_or(|bound| *bound <= holds) {
-            continue;
-        }
+    let fire = &fill.basis.fire;
+    let room = allowed(site.job, &site.layout, site.index, fire, &fill.blocks).allowed;
+    let rules = RowRules { joints: Joints::Free, base: site.base(), hooked: true };
+    let mut most = fill.modules;
+    for (orientation, tile) in site.maker().tiles() {
         let mut better = |fit: &Fit| {
-            let (Some(fill), Some(bound)) = (fills.get_mut(at), bounds.get_mut(way)) else { return };
-            let lower = fit.bound < *bound;
-            *bound = (*bound).min(fit.bound);
-            if fit.count() > fill.modules {
-                let ids: Vec<_> = fill.blocks.iter().map(|block| (block.id, block.name.clone())).collect();
-                *fill = rows_fill(&maker, mode, base, fire, orientation, fit.clone(), bounds.clone());
-                fill.basis.way += &path;
-                // the same block goes on under its number
-                for (block, (id, name)) in fill.blocks.iter_mut().zip(ids) {
-                    (block.id, block.name) = (id, name);
-                }
-            } else if lower {
-                fill.bound = bounds.iter().copied().max().unwrap_or(0).max(fill.modules);
-                if let Laid::Rows(_, known) = &mut fill.basis.laid {
-                    known.clone_from(&bounds);
-                }
-            } else {
-                return;
+            if fit.count() > most {
+                most = fit.count();
+                tell(rows_fill(site, fire, orientation, fit.clone(), usize::MAX));
             }
-            fill.proved = fill.bound <= fill.modules;
-            made::claim(job, fill);
-            tell(fills);
         };
         let last = fit_rows_improving(&room, &tile, &rules, stop, &mut better)?;
         better(&last);

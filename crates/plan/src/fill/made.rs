@@ -1,6 +1,6 @@
 //! From placed tiles to blocks of a job, and the claim that goes with them.
 
-use super::{Basis, Fill, Laid, Measure, MeasureOf};
+use super::{Basis, Fill, Laid, Measure, MeasureOf, Mode};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
@@ -17,6 +17,11 @@ pub(super) struct Maker<'a> {
 impl<'a> Maker<'a> {
     /// The module in each way that the kit lets it lie.
     pub(super) fn tiles(&self) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
+        self.tiles_with(self.job.kit.reveal.usual)
+    }
+
+    /// The same with some reveal between them.
+    pub(super) fn tiles_with(&self, reveal: Length) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
         let kit = &self.job.kit;
         kit.orientations.iter().map(move |&orientation| {
             let (long, short) = (kit.module.length.metres(), kit.module.width.metres());
@@ -24,7 +29,7 @@ impl<'a> Maker<'a> {
                 Orientation::Landscape => dvec2(long, short),
                 Orientation::Portrait => dvec2(short, long),
             };
-            (orientation, Tile { size, gap: DVec2::splat(kit.reveal.usual.metres()) })
+            (orientation, Tile { size, gap: DVec2::splat(reveal.metres()) })
         })
     }
 
@@ -51,12 +56,22 @@ impl<'a> Maker<'a> {
             rows: 1,
             columns: 1,
             orientation,
-            reveal: job.kit.reveal.usual,
+            reveal: Length::from_metres(tile.gap.x),
             shifts: Vec::new(),
             off: BTreeSet::new(),
             locked: false,
         };
         block_of(&like, &tile, placed)
+    }
+
+    /// Tiles of several new blocks.
+    pub(super) fn blocks<'p>(
+        &self,
+        orientation: Orientation,
+        tile: Tile,
+        placed: impl Iterator<Item = &'p [Placed]>,
+    ) -> Vec<Block> {
+        (0u32..).zip(placed).filter_map(|(n, placed)| self.block(n, orientation, tile, placed)).collect()
     }
 
     pub(super) fn fill(
@@ -74,12 +89,8 @@ impl<'a> Maker<'a> {
     }
 
     /// A fill without modules.
-    pub(super) fn nothing(&self, fire: Fire) -> Fill {
-        let basis = Basis {
-            fire,
-            way: pick("no orientation is allowed", "no se permite ningún sentido").to_owned(),
-            laid: Laid::Nothing,
-        };
+    pub(super) fn nothing(&self, fire: &Fire) -> Fill {
+        let basis = Basis { fire: fire.clone(), way: String::new(), laid: Laid::Nothing, every: false };
         self.fill(Vec::new(), 0, 0, true, pick("nothing", "nada").to_owned(), basis)
     }
 }
@@ -104,32 +115,72 @@ pub(super) fn base_words(job: &Resolved, base: Base) -> String {
     }
 }
 
-/// Says what a fill claims.
-pub(super) fn claim(job: &Resolved, fill: &mut Fill) {
+/// Says what a fill claims: a narrow question by its kind first, then what was laid and what none can exceed.
+pub(super) fn claim(job: &Resolved, fill: &mut Fill, mode: Mode) {
     let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
     let proved = if fill.proved { pick("proved", "demostrado") } else { pick("not proved", "sin demostrar") };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
-    fill.claim = tell!(
-        "{} of at most {}{measured}, {}, {} ({proved})",
-        "{} de {} como máximo{measured}, {}, {} ({proved})",
-        fill.modules,
-        fill.bound,
-        ways.join(pick(" or ", " o ")),
-        fill.basis.way
-    );
+    let (modules, bound) = (fill.modules, fill.bound);
+    let most = if matches!(mode, Mode::ToNumber(_)) {
+        modules.to_string()
+    } else if modules == bound {
+        tell!("{modules} of at most {bound}", "{modules} de {bound} como máximo")
+    } else {
+        tell!("{modules}, none can hold more than {bound}", "{modules}, ninguna puede tener más de {bound}")
+    };
+    let narrow = fill.blocks.iter().find(|block| block.reveal < job.kit.reveal.usual);
+    let reveal = narrow.map_or_else(String::new, |block| {
+        let small = block.reveal.show_small(job.units);
+        tell!(", reveal {small}", ", con junta de {small}")
+    });
+    let usual = matches!(mode, Mode::SlidingRows);
+    fill.basis.every = usual;
+    let kind =
+        if usual || fill.basis.way.is_empty() { String::new() } else { format!("{}: ", fill.basis.way) };
+    let apart = apart_words(job);
+    let over = if usual {
+        let base = if fill.basis.way.is_empty() { String::new() } else { format!(", {}", fill.basis.way) };
+        tell!(
+            ", whatever the blocks, rows and pathways{base}{apart}",
+            ", sean cuales sean los bloques, las filas y los pasos{base}{apart}"
+        )
+    } else {
+        String::new()
+    };
+    fill.claim =
+        format!("{kind}{most}{measured}, {}{reveal}{over} ({proved})", ways.join(pick(" or ", " o ")));
+}
+
+/// What a claim over all layouts leaves out: that the kit's distance between blocks is only a caution.
+fn apart_words(job: &Resolved) -> String {
+    let apart = chalkcourse_limits::apart(job);
+    if apart <= 0.0 {
+        return String::new();
+    }
+    let apart = Length::from_metres(apart).show(job.units);
+    tell!(", blocks {apart} apart as the kit asks", ", bloques a {apart} como pide el kit")
 }
 
 fn measure_words(job: &Resolved, measure: &Measure) -> String {
     let money = |amount: f64| format!("{amount:.2} {}", job.prices.currency);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
-    let Measure { of, value, bound } = *measure;
+    let Measure { of, value, bound, any } = *measure;
     match of {
-        MeasureOf::Worth => tell!(
-            ", worth {} of at most {}",
-            ", con valor de {} de {} como máximo",
-            money(value),
-            money(bound)
-        ),
+        MeasureOf::Worth => {
+            let all = any.map_or_else(String::new, |any| {
+                tell!(
+                    ", and no layout of any kind is worth more than {}",
+                    ", y ninguna disposición de ninguna clase vale más de {}",
+                    money(any)
+                )
+            });
+            tell!(
+                ", worth {} of at most {}{all}",
+                ", con valor de {} de {} como máximo{all}",
+                money(value),
+                money(bound)
+            )
+        }
         MeasureOf::FlashingCost => {
             tell!(
                 ", flashing around them {} of at least {}",

@@ -1,11 +1,21 @@
 //! Fills faces with the array that no layout under the same rules can beat, and says what that claim covers.
+//!
+//! - [`fill`], [`fill_improving`]: the fills of faces; `shares` tries both rooms beside the ridge, `search` one face
+//! - `lay`, `worth`, `number`: ways of laying in some room; `corridor`: ways that may be left free; `trim`: modules taken out
+//! - `judge`: what `check` says to a layout; `every`: the bound over all layouts that it passes
+//! - [`hold_back`]: what holds a fill back; `made`: blocks and words
 
+mod corridor;
+mod every;
 mod held;
+mod judge;
 mod lay;
 mod made;
 mod number;
 mod outline;
 mod report;
+mod search;
+mod shares;
 mod trim;
 mod worth;
 
@@ -14,13 +24,15 @@ pub use report::{FillsReport, fills_report, fills_text};
 
 pub(crate) use made::block_of;
 
-use crate::room::{Fire, Room, Strip, is_checked, path_strips, room};
-use chalkcourse_geometry::Length;
-use chalkcourse_geometry::fit::{Allowed, Fit, FitError};
-use chalkcourse_job::{Block, BlockId, Edit, FaceId, Kit, Orientation, Resolved, apply};
+use crate::room::{Fire, Room, is_checked, room};
+use chalkcourse_geometry::fit::{Allowed, Base, Fit, FitError};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, Kit, Orientation, Resolved};
 use chalkcourse_layout::Layout;
-use chalkcourse_limits::{Share, array_share};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_limits::Share;
+use chalkcourse_words::tell;
+use corridor::Corridor;
+use judge::Judge;
+use made::Maker;
 use serde::Serialize;
 use std::sync::Arc;
 
@@ -30,7 +42,7 @@ use std::sync::Arc;
 pub enum Mode {
     /// Rows and columns in line; the grid may lie anywhere.
     OneGrid,
-    /// Rows hook into one another and each may slide along the eave by itself, as the kit allows.
+    /// The usual way: all that the kit allows, in one block or several.
     SlidingRows,
     /// As one grid, every other row half a module aside.
     HalfLapped,
@@ -92,9 +104,9 @@ pub struct Fill {
     pub blocks: Vec<Block>,
     /// Modules in them.
     pub modules: usize,
-    /// No layout in the space that was searched holds more.
+    /// No layout of the kind that the claim names holds more; in the usual fill, none that `check` passes.
     pub bound: usize,
-    /// Whether nothing better exists in the space that was searched.
+    /// Whether nothing better of that kind exists.
     pub proved: bool,
     /// What was made as great or as small as can be, where that is not the number of modules.
     pub measure: Option<Measure>,
@@ -116,8 +128,10 @@ pub struct Measure {
     pub of: MeasureOf,
     /// On this face; money in the currency of the price list, lengths in metres.
     pub value: f64,
-    /// No layout in the space that was searched has more worth, or less cost or length, with as many modules.
+    /// No layout of the kind that the claim names has more worth, or less cost or length, with as many modules.
     pub bound: f64,
+    /// No layout of any kind has more worth; not told of cost and length.
+    pub any: Option<f64>,
 }
 
 /// What a [`Measure`] is of.
@@ -139,16 +153,20 @@ pub(crate) struct Basis {
     /// The way of laying, in words.
     way: String,
     laid: Laid,
+    /// Whether the claim is about layouts of every kind.
+    every: bool,
 }
 
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Laid {
     /// Nothing.
     Nothing,
-    /// Rows, with the bound of each orientation of the kit.
-    Rows(Box<Fit>, Vec<usize>),
+    /// Rows of one block.
+    Rows(Box<Fit>),
     /// At most so many whole blocks.
     Blocks(usize),
+    /// Several blocks, or what is left of some.
+    Pieces,
     /// One grid, chosen by worth or to a number.
     Stacks,
 }
@@ -196,17 +214,29 @@ pub enum FillError {
     Asked(String),
     /// There is not so much room.
     #[error("{}", tell!(
-        "{asked} modules were asked for; the faces hold {}{most} in one grid each, base rail as the kit allows",
-        "se pidieron {asked} módulos; en los faldones caben {}{most} en una cuadrícula cada uno, con el riel base como permite el kit",
-        if *sure { "" } else { pick("at most ", "como máximo ") }
+        "{asked} modules were asked for; {found} were laid, and no layout of these faces holds more than {most}",
+        "se pidieron {asked} módulos; se colocaron {found}, y ninguna disposición de estos faldones tiene más de {most}"
     ))]
     TooFew {
         /// Asked for.
         asked: usize,
-        /// There is room for.
+        /// So many can be laid.
+        found: usize,
+        /// No layout has more.
         most: usize,
-        /// Whether there is room for just so many; no more, where the search was stopped.
-        sure: bool,
+    },
+    /// There may be room, but no layout was found.
+    #[error("{}", tell!(
+        "{asked} modules were asked for; {found} were laid. No layout of these faces holds more than {most}: whether one holds {asked} is not known",
+        "se pidieron {asked} módulos; se colocaron {found}. Ninguna disposición de estos faldones tiene más de {most}: no se sabe si alguna tiene {asked}"
+    ))]
+    NotFound {
+        /// Asked for.
+        asked: usize,
+        /// So many can be laid.
+        found: usize,
+        /// No layout has more.
+        most: usize,
     },
     /// Locked blocks have more than what was asked for.
     #[error("{}", tell!("{asked} modules were asked for, and locked blocks hold {locked} already: unlock some or ask for more", "se pidieron {asked} módulos, y los bloques fijados ya tienen {locked}: libere algunos o pida más"
@@ -228,9 +258,10 @@ pub enum FillError {
 /// Fills faces, one after the other. Locked blocks stay and the rest fits around them. `stop` is asked now and then; when it
 /// says true the best so far comes back, with the bound that is left; faces that were not begun are left out.
 ///
-/// Where the job's rule book asks for room for the fire service, each face that has a ridge keeps a strip up the slope for a
-/// pathway, at an end of the ridge or beside a chimney or skylight, whichever costs least; and the clear room beside the ridge is that for the share of the roof that is covered in the end.
-/// The claim of each fill says so: layouts that keep a pathway elsewhere were not searched.
+/// What is handed out was checked: it has no stop that was not there before. Where layouts without thought for pathways have one,
+/// ways that may be left free are tried one by one, and modules taken out. The usual fill ([`Mode::SlidingRows`]) claims for
+/// every layout of the face that `check` passes beside what stays, two blocks no nearer than the kit asks; the others for
+/// their own way of laying, whatever pathway is left. Room beside the ridge by the share of the roof is tried with both.
 ///
 /// # Errors
 /// [`FillError`] when a face can't carry modules at all.
@@ -240,46 +271,11 @@ pub fn fill(
     mode: Mode,
     stop: &dyn Fn() -> bool,
 ) -> Result<Vec<Fill>, FillError> {
-    let fill = |mode| fill_beside_ridges(job, faces, mode, stop);
-    match mode {
-        Mode::ToNumber(target) => fill(mode).map_err(|told| number::most_that_fit(target, told, fill)),
-        _ => fill(mode),
+    if let Mode::ToNumber(target) = mode {
+        return number::fill(job, faces, target, stop);
     }
-}
-
-/// With the clear room beside ridges that the array asks for in the end.
-fn fill_beside_ridges(
-    job: &Resolved,
-    faces: &[FaceId],
-    mode: Mode,
-    stop: &dyn Fn() -> bool,
-) -> Result<Vec<Fill>, FillError> {
-    let (first, after) = fill_all(job, faces, mode, Share::Within, stop)?;
-    let share = Share::of(job, array_share(&Layout::of(&after)));
-    if share.asked(job) <= Share::Within.asked(job) {
-        return Ok(first);
-    }
-    // So many modules ask for more room beside the ridge. What stands clear of that is there at any time, should a
-    // person stop the second pass.
-    let cut: Vec<Fill> = first.iter().map(|fill| trim::to_ridge(job, fill, share)).collect();
-    if stop() {
-        return Ok(cut);
-    }
-    let (mut second, _) = match fill_all(job, faces, mode, share, stop) {
-        Err(FillError::Stopped(_)) => return Ok(cut),
-        done => done?,
-    };
-    for old in cut {
-        match second.iter_mut().find(|new| new.face == old.face) {
-            None => second.push(old),
-            Some(new) if !new.proved && rank(&old) > rank(new) => {
-                *new = Fill { bound: new.bound.max(old.modules), ..old };
-                made::claim(job, new);
-            }
-            Some(_) => {}
-        }
-    }
-    Ok(second)
+    let judge = Judge::of(job, faces);
+    shares::fill(&judge, faces, mode, stop)
 }
 
 /// As [`fill`], and then goes on with what is not proved until it is or `stop` says true. `tell` hears of the first answer
@@ -296,14 +292,25 @@ pub fn fill_improving(
 ) -> Result<Vec<Fill>, FillError> {
     let mut fills = fill(job, faces, mode, stop)?;
     tell(&fills);
-    let layout = Layout::of(job);
-    for at in 0..fills.len() {
-        if stop() {
-            break;
-        }
-        lay::improve(job, &layout, &mut fills, at, mode, stop, tell)?;
+    if mode == Mode::SlidingRows {
+        let judge = Judge::of(job, faces);
+        search::improve(&judge, &mut fills, stop, tell)?;
     }
     Ok(fills)
+}
+
+impl Fill {
+    /// No layout of any kind that `check` passes has more modules; `None` where the claim is about one way of laying.
+    pub fn most(&self) -> Option<usize> {
+        self.basis.every.then_some(self.bound)
+    }
+
+    /// The same blocks go on under their numbers and names.
+    fn keep_names(&mut self, before: &Self) {
+        for (block, old) in self.blocks.iter_mut().zip(&before.blocks) {
+            (block.id, block.name) = (old.id, old.name.clone());
+        }
+    }
 }
 
 /// What makes one fill better than another.
@@ -314,43 +321,9 @@ fn rank(fill: &Fill) -> f64 {
     }
 }
 
-/// Fills faces with the clear room beside ridges for a share of the roof; and the job with all of them in place.
-fn fill_all(
-    job: &Resolved,
-    faces: &[FaceId],
-    mode: Mode,
-    share: Share,
-    stop: &dyn Fn() -> bool,
-) -> Result<(Vec<Fill>, Resolved), FillError> {
-    if let Mode::ToNumber(target) = mode {
-        let fills = number::fill(job, faces, target, share, stop)?;
-        let after =
-            fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap_or(job));
-        return Ok((fills, after));
-    }
-    let mut job = job.clone();
-    let mut fills = Vec::new();
-    for &face in faces {
-        // With nothing found yet there is still a first answer to give; after that, what was not begun stays as it is.
-        if !fills.is_empty() && stop() {
-            break;
-        }
-        let site = Site::of(&job, face, mode, faces.len() > 1)?;
-        let weight = worth::weight(&job, &site.layout, faces, face, mode);
-        let found = site.best(share, |site, allowed, fire| match mode {
-            Mode::ByWorth(worth) => worth::fill_room(site, allowed, fire, worth, weight, stop),
-            _ => lay::fill_room(site, allowed, fire, stop),
-        })?;
-        if let Ok(next) = apply(&job, &fill_edit(&job, &found)) {
-            job = next;
-        }
-        fills.push(found);
-    }
-    Ok((fills, job))
-}
-
 /// A face that may be filled.
 struct Site<'a> {
+    /// The roof with all that stays, and what was filled before.
     job: &'a Resolved,
     layout: Layout,
     face: FaceId,
@@ -361,9 +334,15 @@ struct Site<'a> {
 }
 
 impl<'a> Site<'a> {
-    fn of(job: &'a Resolved, face: FaceId, mode: Mode, beyond: bool) -> Result<Self, FillError> {
+    fn of(
+        judge: &Judge,
+        job: &'a Resolved,
+        face: FaceId,
+        mode: Mode,
+        beyond: bool,
+    ) -> Result<Self, FillError> {
         let drawn = job.face(face).ok_or(FillError::NoFace(face))?;
-        let layout = Layout::of(job);
+        let layout = judge.laid_out(job);
         let (index, on) = layout.face(face).ok_or(FillError::NoFace(face))?;
         if !on.sound {
             return Err(FillError::Unsound(drawn.name.clone()));
@@ -378,68 +357,32 @@ impl<'a> Site<'a> {
         Ok(Self { job, layout, face, index, mode, beyond })
     }
 
-    /// Ways to keep a pathway for the fire service clear on the face; one without where none is asked for.
-    fn paths(&self) -> Vec<Option<Strip>> {
-        let mut paths: Vec<Option<Strip>> =
-            path_strips(self.job, &self.layout, self.index).map(Some).collect();
-        if paths.is_empty() {
-            paths.push(None);
-        }
-        paths
+    fn maker(&self) -> Maker<'a> {
+        Maker { job: self.job, face: self.face }
+    }
+
+    fn base(&self) -> Base {
+        lay::base(self.job, &self.layout, self.index, self.mode)
     }
 
     fn exposure(&self) -> f64 {
         self.layout.faces.get(self.index).map_or(0.0, |face| face.courses.exposure)
     }
 
-    fn allowed(&self, fire: Fire) -> Allowed {
+    fn fire(&self, share: Share, kept: Corridor) -> Fire {
+        Fire { share, beyond: self.beyond, kept }
+    }
+
+    fn allowed(&self, fire: &Fire) -> Allowed {
         allowed(self.job, &self.layout, self.index, fire, &[]).allowed
-    }
-
-    /// The best fill over the ways to keep a pathway. A bound holds for one strip: a pathway elsewhere is another claim.
-    fn best(
-        &self,
-        share: Share,
-        lay: impl Fn(&Self, &Allowed, Fire) -> Result<Fill, FillError>,
-    ) -> Result<Fill, FillError> {
-        let mut best: Option<(bool, Fill)> = None;
-        for path in self.paths() {
-            let fire = Fire { share, path, beyond: self.beyond };
-            let mut found = lay(self, &self.allowed(fire), fire)?;
-            let clear = path_is_clear(self.job, &found);
-            if best.as_ref().is_none_or(|(was, best)| (clear, rank(&found)) > (*was, rank(best))) {
-                found.basis.way += &self.path_words(path);
-                made::claim(self.job, &mut found);
-                best = Some((clear, found));
-            }
-        }
-        best.map(|(_, fill)| fill).ok_or(FillError::NoFace(self.face))
-    }
-
-    fn path_words(&self, path: Option<Strip>) -> String {
-        let left = self.layout.roof.faces.get(self.index).map_or(0.0, |face| face.bounds.min.x);
-        path.map_or_else(String::new, |strip| {
-            let from = Length::from_metres(strip.from - left).show(self.job.units);
-            tell!(
-                ", pathway kept {from} from the left end of the face",
-                ", el paso se mantiene a {from} del extremo izquierdo del faldón"
-            )
-        })
     }
 }
 
 /// Where modules may stand on a face: locked blocks stay, but for those of a fill itself.
-fn allowed(job: &Resolved, layout: &Layout, index: usize, fire: Fire, own: &[Block]) -> Room {
+fn allowed(job: &Resolved, layout: &Layout, index: usize, fire: &Fire, own: &[Block]) -> Room {
     let mine = |id: BlockId| own.iter().any(|block| block.id == id);
     let stays = |id: BlockId| !mine(id) && job.block(id).is_some_and(|block| block.locked);
     room(job, layout, index, &stays, fire)
-}
-
-/// Whether the plane still has its pathway with a fill in place.
-fn path_is_clear(job: &Resolved, fill: &Fill) -> bool {
-    let Ok(after) = apply(job, &fill_edit(job, fill)) else { return false };
-    let findings = chalkcourse_rules::check(&after, &Layout::of(&after));
-    !findings.iter().any(|f| f.rule == "fire-plane-path" && f.place.face == Some(fill.face))
 }
 
 /// A job as if its kit let modules lie in one way alone: for a fill that a person wants to have so.

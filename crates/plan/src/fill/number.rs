@@ -3,15 +3,16 @@
 //! Each face gives the least cost of every number that it holds; how many each face carries is then chosen over all
 //! faces at once. Both are exact, so the sum is.
 
+use super::corridor::Corridor;
+use super::judge::Judge;
 use super::made::{self, Maker};
 use super::outline::{Outline, outline};
 use super::{
-    Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Size, Target, Way, fill_edit, lay,
-    path_is_clear,
+    Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Size, Target, Way, lay, shares, trim,
 };
-use crate::room::Fire;
+use crate::room::{Fire, path_strips};
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
-use chalkcourse_job::{FaceId, Orientation, Resolved, apply};
+use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_limits::Share;
 use chalkcourse_words::{pick, tell};
 
@@ -24,7 +25,6 @@ struct Choice {
     orientation: Orientation,
     tile: Tile,
     fire: Fire,
-    path: String,
     /// With what a block costs by itself.
     cost: f64,
     least: f64,
@@ -34,7 +34,6 @@ struct Choice {
 struct Offer {
     face: FaceId,
     choices: Vec<Option<Choice>>,
-    most: usize,
     finished: bool,
     fire: Fire,
     way: String,
@@ -58,11 +57,13 @@ fn modules(job: &Resolved, size: Size) -> Result<usize, FillError> {
 }
 
 /// Fills faces with just so many modules together.
+///
+/// One grid on each face first, which is proved least; where that has a stop, beside ways that may be left free. Where no such
+/// layout has as many, they are taken from the fullest that the usual search finds.
 pub(super) fn fill(
     job: &Resolved,
     faces: &[FaceId],
     target: Target,
-    roof: Share,
     stop: &dyn Fn() -> bool,
 ) -> Result<Vec<Fill>, FillError> {
     let asked = modules(job, target.size)?;
@@ -75,65 +76,229 @@ pub(super) fn fill(
     if locked > asked {
         return Err(FillError::Locked { asked, locked });
     }
-    let number = asked - locked;
-    let mut offers = Vec::new();
-    for &face in faces {
-        offers.push(offer(job, face, target, roof, number, faces.len() == 1, stop)?);
-    }
-    let cost = |choice: &Choice| choice.cost;
-    let least = |choice: &Choice| choice.least;
-    let all_finished = offers.iter().all(|offer| offer.finished);
-    let Some((_, shares)) = share(&offers, number, &cost) else {
-        let most: usize = offers.iter().map(|offer| offer.most).sum();
-        if all_finished || most < number {
-            return Err(FillError::TooFew { asked, most: most + locked, sure: all_finished });
+    let asking = Asking { judge: &Judge::of(job, faces), faces, target, number: asked - locked, locked };
+    for (share, beside) in
+        [(Share::Within, false), (Share::Within, true), (Share::Beyond, false), (Share::Beyond, true)]
+    {
+        match asking.in_grids(share, beside, stop)? {
+            Grids::Pass(fills) => return Ok(fills),
+            Grids::Stopped => {}
+            // With more left free there is no more room.
+            Grids::NoRoom => break,
         }
-        return Err(FillError::Stopped(asked));
-    };
-    let total: f64 = picked(&offers, &shares).map(cost).sum();
-    let bound = if all_finished { total } else { share(&offers, number, &least).map_or(0.0, |(sum, _)| sum) };
-    let proved = total - bound <= 1e-7 * (1.0 + total);
-    let mut so_far = job.clone();
-    let mut fills = Vec::new();
-    for (offer, &share) in offers.iter().zip(&shares) {
-        let fill = made_of(&so_far, offer, share, (number, locked), target.way, proved);
-        if let Ok(next) = apply(&so_far, &fill_edit(&so_far, &fill)) {
-            so_far = next;
+        if stop() {
+            return Err(FillError::Stopped(asked));
         }
-        fills.push(fill);
     }
-    Ok(fills)
+    asking.take_of_the_fullest(stop)
 }
 
-/// How many go in after all, where more were asked for. Room beside a ridge that grows with the array makes one clear room
-/// hold more than may be laid in it, so that what a single pass tells is an upper end alone; below the right number every
-/// number goes in, since a module at the head of a stack may be left away.
-pub(super) fn most_that_fit(
+/// What came of one grid on each face.
+enum Grids {
+    /// So many, and nothing against them.
+    Pass(Vec<Fill>),
+    /// So many, and the rules have a stop.
+    Stopped,
+    /// Not so many.
+    NoRoom,
+}
+
+/// What is asked for.
+struct Asking<'a> {
+    judge: &'a Judge,
+    faces: &'a [FaceId],
     target: Target,
-    told: FillError,
-    fill: impl Fn(Mode) -> Result<Vec<Fill>, FillError>,
-) -> FillError {
-    let FillError::TooFew { asked, most, sure: true } = told else { return told };
-    let (mut fits, mut above) = (0, most + 1);
-    while above - fits > 1 {
-        let number = if above > most { most } else { usize::midpoint(fits, above) };
-        match fill(Mode::ToNumber(Target { size: Size::Modules(number), ..target })) {
-            Ok(_) => fits = number,
-            // Locked blocks hold what they hold.
-            Err(FillError::Locked { locked, .. }) => fits = fits.max(locked.min(above - 1)),
-            Err(FillError::TooFew { sure: true, .. }) => above = number,
-            Err(_) => return FillError::TooFew { asked, most, sure: false },
-        }
-    }
-    FillError::TooFew { asked, most: fits, sure: true }
+    /// So many new modules.
+    number: usize,
+    locked: usize,
 }
 
-fn picked<'a>(offers: &'a [Offer], shares: &'a [usize]) -> impl Iterator<Item = &'a Choice> {
-    offers.iter().zip(shares).filter_map(|(offer, &share)| offer.choices.get(share.checked_sub(1)?)?.as_ref())
+impl Asking<'_> {
+    /// The least in one grid on each face, without thought for pathways or beside a straight one on each face.
+    fn in_grids(&self, share: Share, beside: bool, stop: &dyn Fn() -> bool) -> Result<Grids, FillError> {
+        let mut offers = Vec::new();
+        for &face in self.faces {
+            offers.push(self.offer(face, share, beside, stop)?);
+        }
+        let (cost, least) = (|choice: &Choice| choice.cost, |choice: &Choice| choice.least);
+        let all_finished = offers.iter().all(|offer| offer.finished);
+        let Some((total, shares)) = share_out(&offers, self.number, &cost) else { return Ok(Grids::NoRoom) };
+        let bound = if all_finished {
+            total
+        } else {
+            share_out(&offers, self.number, &least).map_or(0.0, |(sum, _)| sum)
+        };
+        // Beside a way that was chosen, another one may cost less.
+        let proved = !beside && total - bound <= 1e-7 * (1.0 + total);
+        let mut so_far = self.judge.bare.clone();
+        let mut fills = Vec::new();
+        for (offer, &share) in offers.iter().zip(&shares) {
+            let fill = self.made_of(&so_far, offer, share, proved);
+            so_far = self.judge.with(&so_far, &fill).0;
+            fills.push(fill);
+        }
+        // All that is asked beside a ridge is asked here.
+        let passes = self.judge.stops(&so_far, Share::Beyond).is_empty();
+        Ok(if passes { Grids::Pass(fills) } else { Grids::Stopped })
+    }
+
+    /// As many of the fullest layouts as are asked for.
+    fn take_of_the_fullest(&self, stop: &dyn Fn() -> bool) -> Result<Vec<Fill>, FillError> {
+        let Self { judge, faces, target, number, locked } = *self;
+        let mut fills = shares::fill(judge, faces, Mode::SlidingRows, stop)?;
+        let found: usize = fills.iter().map(|fill| fill.modules).sum();
+        let most: usize = fills.iter().map(|fill| fill.bound).sum();
+        if found < number {
+            let (asked, found, most) = (number + locked, found + locked, most + locked);
+            return Err(if most < asked {
+                FillError::TooFew { asked, found, most }
+            } else {
+                FillError::NotFound { asked, found, most }
+            });
+        }
+        let mut over = found - number;
+        for at in (0..fills.len()).rev() {
+            let others = fills.iter().enumerate().filter(|(other, _)| *other != at);
+            let job = others.fold(judge.bare.clone(), |job, (_, fill)| judge.with(&job, fill).0);
+            let Some(fill) = fills.get_mut(at) else { continue };
+            let site = Site::of(judge, &job, fill.face, Mode::SlidingRows, faces.len() > 1)?;
+            let before = fill.modules;
+            *fill = trim::to_number(&site, fill, before - over.min(before));
+            over = over.saturating_sub(before - fill.modules);
+            fill.proved = false;
+            fill.basis.way = tell!(
+                "{number}{} on all faces, taken from the fullest layout found",
+                "{number}{} en todos los faldones, tomados de la disposición más llena hallada",
+                stays(locked)
+            );
+            made::claim(&job, fill, Mode::ToNumber(target));
+        }
+        // What carries others takes them along, so that there may be fewer than asked for.
+        let left: usize = fills.iter().map(|fill| fill.modules).sum();
+        if left == number {
+            Ok(fills)
+        } else {
+            Err(FillError::NotFound { asked: number + locked, found, most })
+        }
+    }
+
+    /// What a face offers. Alone it is asked for the whole number only.
+    fn offer(
+        &self,
+        face: FaceId,
+        share: Share,
+        beside: bool,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<Offer, FillError> {
+        let (number, alone) = (self.number, self.faces.len() == 1);
+        let mode = Mode::ToNumber(self.target);
+        let site = Site::of(self.judge, &self.judge.bare, face, mode, !alone)?;
+        lay::joints(site.job, mode)?;
+        let (maker, base) = (site.maker(), site.base());
+        let mut offer = Offer {
+            face,
+            choices: Vec::new(),
+            finished: true,
+            fire: site.fire(share, Vec::new()),
+            way: tell!("one grid, {}", "una sola cuadrícula, {}", made::base_words(site.job, base)),
+            searched: String::new(),
+        };
+        offer.choices.resize_with(number, || None);
+        let from = if alone { number } else { 1 };
+        let mut ways: Vec<Corridor> = vec![Vec::new()];
+        if beside {
+            let strips = path_strips(site.job, &site.layout, site.index);
+            if !strips.is_empty() {
+                ways = strips.into_iter().map(|strip| vec![strip]).collect();
+            }
+        }
+        let (mut sets, mut ruled_out) = (0, 0);
+        for kept in ways {
+            let fire = site.fire(share, kept);
+            let allowed = site.allowed(&fire);
+            for (orientation, tile) in maker.tiles() {
+                let Outline { costs, block } = match self.target.way {
+                    Way::Cheapest => outline(site.job, &tile, site.exposure())?,
+                    Way::Compact => Outline { costs: StackCosts::length_around(&tile), block: 0.0 },
+                };
+                let found = fit_stacks(&allowed, &tile, base, &costs, Want::Numbers(from, number), stop)?;
+                offer.finished &= found.finished;
+                (sets, ruled_out) = (sets + found.sets, ruled_out + found.ruled_out);
+                for stacks in found.found {
+                    let (cost, least) = (stacks.cost + block, stacks.least + block);
+                    let Some(slot) =
+                        stacks.placed.len().checked_sub(1).and_then(|n| offer.choices.get_mut(n))
+                    else {
+                        continue;
+                    };
+                    if slot.as_ref().is_none_or(|had| cost < had.cost) {
+                        *slot = Some(Choice { stacks, orientation, tile, fire: fire.clone(), cost, least });
+                    }
+                }
+            }
+        }
+        offer.searched = self.searched(sets, ruled_out, offer.finished);
+        Ok(offer)
+    }
+
+    fn searched(&self, sets: usize, ruled_out: usize, finished: bool) -> String {
+        tell!(
+            "one grid on each face at every offset, every upper module carried by the one below it, from one base line; every share \
+             between the faces; on this face {sets} different sets of places, {ruled_out} ranges of offsets ruled out by a bound{}{}",
+            "una cuadrícula en cada faldón con cada desfase, cada módulo superior apoyado en el de abajo, \
+            desde una línea base; cada reparto entre los faldones; en este faldón {sets} conjuntos distintos \
+            de lugares, {ruled_out} rangos de desfases descartados por una cota{}{}",
+            if self.target.way == Way::Cheapest {
+                pick(
+                    "; flashing by the metre and by the corner, before whole packages",
+                    "; tapajuntas por metro y por esquina, antes de paquetes enteros",
+                )
+            } else {
+                ""
+            },
+            if finished { "" } else { pick("; stopped before the end", "; parado antes del final") }
+        )
+    }
+
+    /// The fill of a face with its share.
+    fn made_of(&self, job: &Resolved, offer: &Offer, share: usize, proved: bool) -> Fill {
+        let (maker, number) = (Maker { job, face: offer.face }, self.number);
+        let choice = share.checked_sub(1).and_then(|n| offer.choices.get(n)?.as_ref());
+        let blocks = choice
+            .and_then(|choice| maker.block(0, choice.orientation, choice.tile, &choice.stacks.placed))
+            .into_iter()
+            .collect();
+        let how = match self.target.way {
+            Way::Compact => pick("most compact", "más compactos"),
+            Way::Cheapest => pick("cheapest", "más baratos"),
+        };
+        let words = tell!(
+            "the {how} {number}{} on all faces, {}",
+            "los {number} {how}{} en todos los faldones, {}",
+            stays(self.locked),
+            offer.way
+        );
+        let fire = choice.map_or(&offer.fire, |choice| &choice.fire).clone();
+        let basis = Basis { fire, way: words, laid: Laid::Stacks, every: false };
+        let mut fill = maker.fill(blocks, share, share, proved, offer.searched.clone(), basis);
+        let of = match self.target.way {
+            Way::Compact => MeasureOf::LengthAround,
+            Way::Cheapest => MeasureOf::FlashingCost,
+        };
+        let (value, bound) = choice.map_or((0.0, 0.0), |choice| (choice.cost, choice.least));
+        fill.measure = Some(Measure { of, value, bound, any: None });
+        made::claim(job, &mut fill, Mode::ToNumber(self.target));
+        fill
+    }
+}
+
+/// With those that stay.
+fn stays(locked: usize) -> String {
+    if locked > 0 { tell!(" beside {locked} locked", " además de {locked} fijados") } else { String::new() }
 }
 
 /// How many modules each face carries so that the sum costs least.
-fn share(offers: &[Offer], number: usize, cost: &dyn Fn(&Choice) -> f64) -> Option<(f64, Vec<usize>)> {
+fn share_out(offers: &[Offer], number: usize, cost: &dyn Fn(&Choice) -> f64) -> Option<(f64, Vec<usize>)> {
     let mut sums: Vec<f64> = vec![f64::INFINITY; number + 1];
     *sums.first_mut()? = 0.0;
     let mut taken: Vec<Vec<usize>> = Vec::new();
@@ -161,135 +326,4 @@ fn share(offers: &[Offer], number: usize, cost: &dyn Fn(&Choice) -> f64) -> Opti
         left -= *share;
     }
     Some((sum, shares))
-}
-
-/// What a face offers. Alone it is asked for the whole number only.
-fn offer(
-    job: &Resolved,
-    face: FaceId,
-    target: Target,
-    roof: Share,
-    number: usize,
-    alone: bool,
-    stop: &dyn Fn() -> bool,
-) -> Result<Offer, FillError> {
-    let mode = Mode::ToNumber(target);
-    let site = Site::of(job, face, mode, !alone)?;
-    lay::joints(job, mode)?;
-    let base = lay::base(job, &site.layout, site.index, mode);
-    let maker = Maker { job, face };
-    let mut offer = Offer {
-        face,
-        choices: Vec::new(),
-        most: 0,
-        finished: true,
-        fire: Fire { share: roof, path: site.paths().first().copied().flatten(), beyond: !alone },
-        way: tell!("one grid, {}", "una sola cuadrícula, {}", made::base_words(job, base)),
-        searched: String::new(),
-    };
-    offer.choices.resize_with(number, || None);
-    let from = if alone { number } else { 1 };
-    let mut best_clear = false;
-    let (mut sets, mut ruled_out) = (0, 0);
-    for path in site.paths() {
-        let fire = Fire { share: roof, path, beyond: !alone };
-        let allowed = site.allowed(fire);
-        let words = site.path_words(path);
-        for (orientation, tile) in maker.tiles() {
-            let Outline { costs, block } = match target.way {
-                Way::Cheapest => outline(job, &tile, site.exposure())?,
-                Way::Compact => Outline { costs: StackCosts::length_around(&tile), block: 0.0 },
-            };
-            let found = fit_stacks(&allowed, &tile, base, &costs, Want::Numbers(from, number), stop)?;
-            offer.most = offer.most.max(found.most);
-            offer.finished &= found.finished;
-            (sets, ruled_out) = (sets + found.sets, ruled_out + found.ruled_out);
-            for stacks in found.found {
-                let (cost, least) = (stacks.cost + block, stacks.least + block);
-                let Some(slot) = stacks.placed.len().checked_sub(1).and_then(|n| offer.choices.get_mut(n))
-                else {
-                    continue;
-                };
-                if slot.as_ref().is_none_or(|had| cost < had.cost) {
-                    let path = words.clone();
-                    *slot = Some(Choice { stacks, orientation, tile, fire, path, cost, least });
-                }
-            }
-        }
-        // A strip that does not keep the plane's pathway clear is of use only where none does.
-        let clear = offer.choices.iter().flatten().next_back().is_some_and(|choice| {
-            let blocks = maker.block(0, choice.orientation, choice.tile, &choice.stacks.placed);
-            let basis = Basis { fire, way: String::new(), laid: Laid::Stacks };
-            let trial = maker.fill(blocks.into_iter().collect(), 0, 0, false, String::new(), basis);
-            path_is_clear(job, &trial)
-        });
-        best_clear |= clear;
-    }
-    if !best_clear {
-        offer.way += pick(
-            "; no strip keeps the plane's pathway clear",
-            "; ninguna franja deja libre el paso del plano",
-        );
-    }
-    offer.searched = tell!(
-        "one grid on each face at every offset, every upper module carried by the one below it, from one base line; every share \
-         between the faces; on this face {sets} different sets of places, {ruled_out} ranges of offsets ruled out by a bound{}{}",
-        "una cuadrícula en cada faldón con cada desfase, cada módulo superior apoyado en el de abajo, \
-        desde una línea base; cada reparto entre los faldones; en este faldón {sets} conjuntos distintos \
-        de lugares, {ruled_out} rangos de desfases descartados por una cota{}{}",
-        if target.way == Way::Cheapest {
-            pick(
-                "; flashing by the metre and by the corner, before whole packages",
-                "; tapajuntas por metro y por esquina, antes de paquetes enteros",
-            )
-        } else {
-            ""
-        },
-        if offer.finished { "" } else { pick("; stopped before the end", "; parado antes del final") }
-    );
-    Ok(offer)
-}
-
-/// The fill of a face with its share.
-fn made_of(
-    job: &Resolved,
-    offer: &Offer,
-    share: usize,
-    (number, locked): (usize, usize),
-    way: Way,
-    proved: bool,
-) -> Fill {
-    let maker = Maker { job, face: offer.face };
-    let choice = share.checked_sub(1).and_then(|n| offer.choices.get(n)?.as_ref());
-    let blocks = choice
-        .and_then(|choice| maker.block(0, choice.orientation, choice.tile, &choice.stacks.placed))
-        .into_iter()
-        .collect();
-    let how = match way {
-        Way::Compact => pick("most compact", "más compactos"),
-        Way::Cheapest => pick("cheapest", "más baratos"),
-    };
-    let stays = if locked > 0 {
-        tell!(" beside {locked} locked", " además de {locked} fijados")
-    } else {
-        String::new()
-    };
-    let path = choice.map_or("", |choice| choice.path.as_str());
-    let words = tell!(
-        "the {how} {number}{stays} on all faces, {}{path}",
-        "los {number} {how}{stays} en todos los faldones, {}{path}",
-        offer.way
-    );
-    let fire = choice.map_or(offer.fire, |choice| choice.fire);
-    let basis = Basis { fire, way: words, laid: Laid::Stacks };
-    let bound = offer.most.max(share);
-    let mut fill = maker.fill(blocks, share, bound, proved, offer.searched.clone(), basis);
-    let of = match way {
-        Way::Compact => MeasureOf::LengthAround,
-        Way::Cheapest => MeasureOf::FlashingCost,
-    };
-    let (value, bound) = choice.map_or((0.0, 0.0), |choice| (choice.cost, choice.least));
-    fill.measure = Some(Measure { of, value, bound });
-    made::claim(job, &mut fill);
-    fill
 }

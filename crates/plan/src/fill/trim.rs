@@ -1,50 +1,150 @@
-//! What is left of a fill when more room is kept free beside the ridge.
+//! Layouts with modules taken out.
 
-use super::{Fill, Laid, made};
-use crate::room::Fire;
+use super::corridor::{Corridor, stands_in};
+use super::judge::Judge;
+use super::{Fill, Laid, Site};
 use chalkcourse_geometry::fit::{Place, Tile, stands};
-use chalkcourse_geometry::{DVec2, dvec2};
-use chalkcourse_job::{Block, Cell, Resolved};
-use chalkcourse_layout::{Layout, PlacedBlock};
-use chalkcourse_limits::Share;
+use chalkcourse_geometry::{DVec2, Rect, dvec2};
+use chalkcourse_job::{Block, BlockId, Cell, Resolved};
+use chalkcourse_layout::PlacedBlock;
+use chalkcourse_limits::{Share, array_share};
+use chalkcourse_rules::{Change, Finding};
+use std::collections::BTreeSet;
 
-/// A fill without the modules that reach into the room for a greater share of the roof, and without those that they carried. Less is allowed with more
-/// room kept free, so that the bound still holds.
-pub(super) fn to_ridge(job: &Resolved, fill: &Fill, share: Share) -> Fill {
+/// The modules of a block, as they lie.
+pub(super) fn rects(site: &Site<'_>, block: &Block) -> Vec<(Cell, Rect)> {
+    let placed = PlacedBlock::of(block, site.index, &site.job.kit);
+    placed.modules.iter().map(|module| (module.cell, module.rect)).collect()
+}
+
+/// A fill without some modules, and without those that they carried.
+fn cut(site: &Site<'_>, fill: &Fill, away: &BTreeSet<(BlockId, Cell)>) -> Fill {
     let mut cut = fill.clone();
-    let layout = Layout::of(job);
-    let Some((index, _)) = layout.face(fill.face) else { return cut };
-    let fire = Fire { share, ..fill.basis.fire };
-    let room = super::allowed(job, &layout, index, fire, &fill.blocks).allowed;
     for block in &mut cut.blocks {
-        let size = block.module_size(&job.kit);
+        let cells = away.iter().filter(|(id, _)| *id == block.id).map(|(_, cell)| *cell);
+        let before = block.off.len();
+        block.off.extend(cells);
+        if block.off.len() > before {
+            unhook(site.job, block, site.index);
+            settle(block);
+        }
+    }
+    cut.blocks.retain(|block| block.cells().next().is_some());
+    cut.modules = cut.blocks.iter().map(|block| block.cells().count()).sum();
+    if cut.modules != fill.modules {
+        (cut.measure, cut.basis.laid) = (None, Laid::Pieces);
+        cut.proved = false;
+    }
+    cut
+}
+
+/// A fill without the modules that stand in a way.
+pub(super) fn out_of(site: &Site<'_>, fill: &Fill, way: &Corridor) -> Fill {
+    let hit = |block: &Block| {
+        let modules = rects(site, block).into_iter().filter(|(_, rect)| stands_in(way, rect));
+        modules.map(|(cell, _)| (block.id, cell)).collect::<Vec<_>>()
+    };
+    cut(site, fill, &fill.blocks.iter().flat_map(hit).collect())
+}
+
+/// A fill without the modules that reach into the room beside the ridge for a greater share of the roof.
+pub(super) fn to_ridge(site: &Site<'_>, fill: &Fill, share: Share) -> Fill {
+    let mut fire = fill.basis.fire.clone();
+    fire.share = share;
+    let room = super::allowed(site.job, &site.layout, site.index, &fire, &fill.blocks).allowed;
+    let mut away = BTreeSet::new();
+    for block in &fill.blocks {
+        let size = block.module_size(&site.job.kit);
         let tile = Tile { size, gap: DVec2::splat(block.reveal.metres()) };
         let cells: Vec<Cell> = block.cells().collect();
         // A hair inside, so that what touches the border does not count as beyond it for rounding.
         let place = |cell: &Cell| Place {
-            at: block.corner_of(*cell, &job.kit) + dvec2(0.0, -1e-9),
+            at: block.corner_of(*cell, &site.job.kit) + dvec2(0.0, -1e-9),
             lowest: cell.row == 0,
         };
         let places: Vec<Place> = cells.iter().map(place).collect();
         let Ok(stand) = stands(&room, &tile, &places) else { continue };
-        block.off.extend(cells.iter().zip(stand).filter(|(_, stands)| !stands).map(|(cell, _)| *cell));
-        unhook(job, block, index);
+        let gone = cells.iter().zip(stand).filter(|(_, stands)| !stands);
+        away.extend(gone.map(|(cell, _)| (block.id, *cell)));
     }
-    cut.blocks.retain(|block| block.cells().next().is_some());
-    cut.modules = cut.blocks.iter().map(|block| block.cells().count()).sum();
-    cut.bound = cut.bound.max(cut.modules);
-    cut.proved = cut.modules == cut.bound && fill.measure.is_none();
+    let mut cut = cut(site, fill, &away);
     cut.basis.fire = fire;
-    if cut.modules != fill.modules {
-        cut.measure = None;
-        if let Laid::Rows(fit, _) = &mut cut.basis.laid {
-            let kept: Vec<DVec2> =
-                cut.blocks.iter().flat_map(|b| b.cells().map(|cell| b.corner_of(cell, &job.kit))).collect();
-            fit.placed.retain(|p| kept.iter().any(|at| at.distance(p.rect.min) < 1e-6));
-        }
-    }
-    made::claim(job, &mut cut);
     cut
+}
+
+/// Takes modules out of a fill, one by one from its top, until the array covers no more of the roof than some share.
+pub(super) fn to_share(site: &Site<'_>, judge: &Judge, fill: &Fill, share: Share) -> Fill {
+    let mut fill = fill.clone();
+    loop {
+        let after = judge.with(site.job, &fill).0;
+        if fill.blocks.is_empty() || Share::of(&after, array_share(&judge.laid_out(&after))) <= share {
+            return fill;
+        }
+        fill = without_one(site, &fill);
+    }
+}
+
+/// A fill with so many modules, the others taken out from its top.
+pub(super) fn to_number(site: &Site<'_>, fill: &Fill, number: usize) -> Fill {
+    let mut fill = fill.clone();
+    while fill.modules > number {
+        fill = without_one(site, &fill);
+    }
+    fill
+}
+
+/// A fill without the one module that is least missed: one that carries none, of the highest row, at the end of the shorter of
+/// its runs.
+fn without_one(site: &Site<'_>, fill: &Fill) -> Fill {
+    let all: Vec<(BlockId, Cell, Rect)> = fill
+        .blocks
+        .iter()
+        .flat_map(|block| rects(site, block).into_iter().map(|(cell, rect)| (block.id, cell, rect)))
+        .collect();
+    let in_row = |one: &(BlockId, Cell, Rect)| {
+        all.iter().filter(|other| other.0 == one.0 && other.1.row == one.1.row).count()
+    };
+    let key = |one: &(BlockId, Cell, Rect)| (one.2.max.y, -(in_row(one) as f64), one.2.max.x);
+    let highest = all.iter().max_by(|a, b| {
+        let (a, b) = (key(a), key(b));
+        a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)).then(a.2.total_cmp(&b.2))
+    });
+    let away = highest.map(|(id, cell, _)| (*id, *cell));
+    cut(site, fill, &away.into_iter().collect())
+}
+
+/// Takes modules out of a fill until no stop is left that was not there before: those whose removal the rules offer, those that a
+/// finding names, or else from the top.
+pub(super) fn to_pass(site: &Site<'_>, judge: &Judge, fill: &Fill) -> Fill {
+    let mut fill = fill.clone();
+    while !fill.blocks.is_empty() {
+        let (_, stops) = judge.with(site.job, &fill);
+        if stops.is_empty() {
+            break;
+        }
+        let own = |id: BlockId| fill.blocks.iter().any(|block| block.id == id);
+        let offered = stops.iter().filter_map(|stop| offered(stop, &own)).min_by_key(BTreeSet::len);
+        let named = || stops.iter().find_map(|stop| named(stop, &own));
+        fill = match offered.or_else(named) {
+            Some(away) => cut(site, &fill, &away),
+            None => without_one(site, &fill),
+        };
+    }
+    fill
+}
+
+/// What a finding offers to take out, where all of that is of the fill.
+fn offered(stop: &Finding, own: &dyn Fn(BlockId) -> bool) -> Option<BTreeSet<(BlockId, Cell)>> {
+    let Change::OpenPathway(blocks) = &stop.candidate.as_ref()?.change else { return None };
+    let whole = !blocks.is_empty() && blocks.iter().all(|(id, _)| own(*id));
+    let all = blocks.iter().flat_map(|(id, cells)| cells.iter().map(|cell| (*id, *cell)));
+    whole.then(|| all.collect())
+}
+
+/// The modules that a finding names, where they are of the fill and not all of a pathway's plane.
+fn named(stop: &Finding, own: &dyn Fn(BlockId) -> bool) -> Option<BTreeSet<(BlockId, Cell)>> {
+    let block = stop.place.block.filter(|id| own(*id) && !stop.place.cells.is_empty())?;
+    Some(stop.place.cells.iter().map(|cell| (block, *cell)).collect())
 }
 
 /// Takes away what nothing carries any more, row by row.
@@ -62,5 +162,14 @@ fn unhook(job: &Resolved, block: &mut Block, face: usize) {
             break;
         }
         block.off.extend(loose);
+    }
+}
+
+/// Rows and columns as many as modules need.
+fn settle(block: &mut Block) {
+    let rows = block.cells().map(|cell| cell.row + 1).max();
+    let columns = block.cells().map(|cell| cell.column + 1).max();
+    if let Some((rows, columns)) = rows.zip(columns) {
+        *block = block.with_size(rows, columns);
     }
 }

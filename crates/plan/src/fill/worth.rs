@@ -1,8 +1,7 @@
 //! The modules that are worth most together.
 
-use super::made::{self, Maker};
 use super::outline::outline;
-use super::{Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Worth, lay};
+use super::{Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Worth, lay, made};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Allowed, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Resolved};
@@ -21,7 +20,7 @@ pub(super) fn weight(job: &Resolved, layout: &Layout, faces: &[FaceId], face: Fa
 pub(super) fn fill_room(
     site: &Site<'_>,
     allowed: &Allowed,
-    fire: Fire,
+    fire: &Fire,
     worth: Worth,
     weight: f64,
     stop: &dyn Fn() -> bool,
@@ -34,8 +33,7 @@ pub(super) fn fill_room(
         )));
     }
     lay::joints(site.job, site.mode)?;
-    let maker = Maker { job: site.job, face: site.face };
-    let base = lay::base(site.job, &site.layout, site.index, site.mode);
+    let (maker, base) = (site.maker(), site.base());
     let value = worth.module * weight;
     let mut best: Option<Fill> = None;
     let (mut most, mut bound, mut finished) = (0, 0.0_f64, true);
@@ -73,9 +71,9 @@ pub(super) fn fill_room(
                     pick("; stopped before the end", "; parado antes del final")
                 }
             );
-            let basis = Basis { fire, way, laid: Laid::Stacks };
+            let basis = Basis { fire: fire.clone(), way, laid: Laid::Stacks, every: false };
             let mut fill = maker.fill(blocks, laid.len(), 0, false, searched, basis);
-            fill.measure = Some(Measure { of: MeasureOf::Worth, value: worth, bound: worth });
+            fill.measure = Some(Measure { of: MeasureOf::Worth, value: worth, bound: worth, any: None });
             best = Some(fill);
         }
     }
@@ -86,4 +84,13 @@ pub(super) fn fill_room(
         fill.proved = finished || measure.bound - measure.value <= 1e-7 * (1.0 + measure.value);
     }
     Ok(fill)
+}
+
+/// Says what no layout of any kind is worth more than, where none has more than so many modules: that of the modules, as if no
+/// flashing were around them.
+pub(super) fn bound_all(fill: &mut Fill, most: usize, worth: Worth, weight: f64) {
+    fill.bound = most.max(fill.modules);
+    if let Some(measure) = &mut fill.measure {
+        measure.any = Some((most as f64 * worth.module * weight).max(measure.value));
+    }
 }

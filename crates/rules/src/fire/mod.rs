@@ -6,6 +6,7 @@
 pub(crate) mod escape;
 mod free;
 pub(crate) mod hip_valley;
+pub(crate) mod kept;
 pub(crate) mod opening;
 pub(crate) mod paths;
 pub(crate) mod pathway;

@@ -7,7 +7,7 @@
 
 use super::free::without;
 use super::pathway::{
-    Away, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
+    Away, NEAR_END, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
 };
 use crate::view::{BesideView, FaceView};
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, distance_to_segment, dvec2};
@@ -183,7 +183,7 @@ fn on_lattice(planes: &[FaceView<'_>], fire: &FireAccess, known: Option<usize>) 
     let lattice = lattice(planes, &modules, reach)?;
     let close = |place: usize, edges: &[(DVec2, DVec2)]| {
         let p = lattice.at(place);
-        edges.iter().any(|&(a, b)| distance_to_segment(p, a, b) <= reach + 0.02 + lattice.step)
+        edges.iter().any(|&(a, b)| distance_to_segment(p, a, b) <= reach + NEAR_END + lattice.step)
     };
     let way = cheapest_way(&lattice, &|place| close(place, &eaves), &|place| close(place, &ridges), known)?;
     let away: Away = way

@@ -30,6 +30,10 @@ pub struct Pathway {
     pub straight: bool,
 }
 
+/// A disc is at an edge when its middle is farther from it than half a width by no more than this, metres: what two planes miss
+/// each other by, and round corners that are drawn as polygons.
+pub(super) const NEAR_END: f64 = 0.02;
+
 /// Modules that are thought away.
 pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
 
@@ -216,7 +220,7 @@ pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -
                     distance_to_segment(c, a, b),
                     distance_to_segment(d, a, b),
                 ];
-                ends.into_iter().fold(f64::INFINITY, f64::min) <= reach + 0.02
+                ends.into_iter().fold(f64::INFINITY, f64::min) <= reach + NEAR_END
             })
         })
     };

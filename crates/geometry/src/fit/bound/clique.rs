@@ -1,4 +1,4 @@
-//! Sets of positions of which a layout takes one at most.
+//! Sets of positions of which a layout takes one at most, or a few.
 
 use super::field::{Field, Kind};
 use crate::Rect;
@@ -22,7 +22,12 @@ impl Piece {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Clique {
     pub(super) pieces: Vec<Piece>,
+    /// How many of them a layout takes at most: more than one for all that meet a line.
+    pub(super) most: usize,
 }
+
+/// Beyond any face, metres.
+const FAR: f64 = 1e7;
 
 impl Clique {
     /// All modules that cover a point, each grown by its least spacing.
@@ -31,7 +36,16 @@ impl Clique {
             let rect = Rect { min: point - of.reach, max: point + dvec2(0.0, of.drop) };
             Piece { kind, rect }
         };
-        Self { pieces: field.kinds.iter().enumerate().map(piece).collect() }
+        Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most: 1 }
+    }
+
+    /// All modules that meet a level line, of which a layout has so many at most.
+    pub(super) fn across(field: &Field, line: f64, most: usize) -> Self {
+        let piece = |(kind, of): (usize, &Kind)| {
+            let rect = Rect { min: dvec2(-FAR, line - of.reach.y), max: dvec2(FAR, line) };
+            Piece { kind, rect }
+        };
+        Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most }
     }
 
     /// For kinds of one size: for each level from the lowest where it begins, and the least u of a window as wide as the
@@ -46,7 +60,7 @@ impl Clique {
                 rect: Rect { min: dvec2(u, v), max: dvec2(u + of.reach.x, top) },
             }));
         }
-        Self { pieces }
+        Self { pieces, most: 1 }
     }
 
     pub(super) fn has(&self, kind: usize, p: DVec2) -> bool {

@@ -1,5 +1,5 @@
 //! The least weight on cliques such that every position lies in a weight of 1: no layout has more modules than that,
-//! since it takes one position of each clique at most. Found by turns: positions that lie in too little become points
+//! since it takes one position of each clique at most, or as many as the clique says. Found by turns: positions that lie in too little become points
 //! of a linear programme, and cliques that hold too much of its points become cliques of it.
 
 use super::clique::Clique;
@@ -45,7 +45,7 @@ impl<'a> Cover<'a> {
 
     fn add_clique(&mut self, clique: Clique) {
         let holds = self.points.iter().enumerate().filter(|(_, p)| clique.has(p.kind, p.at));
-        self.master.add_clique(holds.map(|(i, _)| i).collect::<Vec<_>>().into_iter());
+        self.master.add_clique(holds.map(|(i, _)| i).collect::<Vec<_>>().into_iter(), clique.most);
         self.cliques.push(clique);
     }
 
@@ -81,7 +81,7 @@ impl<'a> Cover<'a> {
                     .map(|(c, w)| (c, *w))
                     .filter(|(_, w)| *w > 1e-12)
                     .collect();
-                let total: f64 = used.iter().map(|(_, w)| w).sum();
+                let total: f64 = used.iter().map(|(clique, w)| w * clique.most as f64).sum();
                 let (least, mut holes) = coverage(self.field, &used);
                 if least > 0.0 {
                     best.weight = best.weight.min(total / least.min(1.0));

@@ -3,7 +3,7 @@
 use super::super::room::{Gap, Ground, Slab};
 use super::super::stretch::joined;
 use super::super::{Allowed, FINE, FitError, Tile};
-use super::{Neighbours, shelf};
+use super::{Neighbours, Passage, shelf};
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
@@ -23,19 +23,35 @@ pub(super) struct Kind {
     pub(super) slabs: Vec<Slab>,
 }
 
+/// The free stretches of a passage, at every level.
+pub(super) struct Passing {
+    /// Where their lower left corners may be.
+    stretches: Vec<Slab>,
+    /// How far they reach along u and up.
+    pub(super) reach: DVec2,
+    pub(super) levels: [f64; 2],
+}
+
 /// All that may be placed.
 pub(super) struct Field {
     pub(super) kinds: Vec<Kind>,
     /// How much further apart along u two modules of different lines stand than two of one line, when their heights
     /// overlap: by so much a clique may lean. 0 where this is not known to hold.
     pub(super) lean: f64,
+    /// What is left free, if anything must be.
+    pub(super) passing: Option<Passing>,
 }
 
 impl Field {
-    pub(super) fn new(allowed: &Allowed, sizes: &[DVec2], laws: &Neighbours) -> Result<Self, FitError> {
+    pub(super) fn new(
+        allowed: &Allowed,
+        sizes: &[DVec2],
+        laws: &Neighbours,
+        passage: Option<&Passage>,
+    ) -> Result<Self, FitError> {
         // Positions that the arithmetic may lose are within this of a border.
         let allowed = Allowed { tolerance: allowed.tolerance.max(FINE), ..allowed.clone() };
-        let least = laws.joint[0].min(laws.apart);
+        let least = laws.spacing();
         let further = laws.further();
         let mut kinds = Vec::new();
         for &size in sizes {
@@ -61,7 +77,8 @@ impl Field {
             }
         }
         let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
-        Ok(Self { kinds, lean })
+        let passing = passage.map(|passage| Passing::of(passage, least.max(0.0))).transpose()?.flatten();
+        Ok(Self { kinds, lean, passing })
     }
 
     /// Least and greatest coordinate of any position along an axis.
@@ -74,6 +91,31 @@ impl Field {
         ends.fold(None, |span: Option<(f64, f64)>, x| {
             Some(span.map_or((x, x), |(a, b)| (a.min(x), b.max(x))))
         })
+    }
+}
+
+impl Passing {
+    /// With stretches narrower and lower by the spacing that boxes of modules have on their right and above them. `None` where
+    /// that leaves nothing to look at.
+    fn of(passage: &Passage, spacing: f64) -> Result<Option<Self>, FitError> {
+        let size = dvec2(passage.width, Passage::HEIGHT) - spacing;
+        let [from, to] = passage.levels;
+        if size.min_element() < spacing.max(1e-3) || to <= from {
+            return Ok(None);
+        }
+        let ways = Allowed { tolerance: passage.ways.tolerance.max(FINE), ..passage.ways.clone() };
+        let ground = Ground::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
+        Ok(Some(Self { stretches: ground.room.slabs, reach: size - SHAVED, levels: passage.levels }))
+    }
+
+    /// Where along a level line a stretch may begin; `None` where no layout need have one there.
+    pub(super) fn at(&self, line: f64) -> Option<Vec<(f64, f64)>> {
+        if line < self.levels[0] || self.levels[1] < line {
+            return None;
+        }
+        let foot = line - self.reach.y / 2.0;
+        let found = joined(level_shadow(&self.stretches, foot - HAIR, foot + HAIR), 0.0);
+        (!found.is_empty()).then_some(found)
     }
 }
 

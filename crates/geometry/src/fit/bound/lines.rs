@@ -30,6 +30,9 @@ pub(super) fn lines(field: &Field, stop: &dyn Fn() -> bool) -> Vec<Lines> {
             }
             let mut most = 0;
             points(field, axis, phase, &mut |_, _| most += 1);
+            if axis == 0 && field.passing.is_some() {
+                most = on_lines(field, phase).map(|(_, _, most)| most).sum();
+            }
             found.push(Lines { axis, phase, most });
         }
     }
@@ -37,48 +40,123 @@ pub(super) fn lines(field: &Field, stop: &dyn Fn() -> bool) -> Vec<Lines> {
     found
 }
 
-/// The cliques of the points on lines, once pushed to the right or up and once to the left or down.
+/// The cliques of the points on lines; and where a way is left free, of all that meets each level line.
 pub(super) fn cliques(field: &Field, lines: Lines) -> Vec<Clique> {
     let mut cliques = Vec::new();
     points(field, lines.axis, lines.phase, &mut |along, line| {
         let point = if lines.axis == 0 { dvec2(along, line) } else { dvec2(line, along) };
         cliques.push(Clique::over(field, point));
     });
+    if lines.axis == 0 && field.passing.is_some() {
+        let fewer = on_lines(field, lines.phase).filter(|(_, points, most)| most < points);
+        cliques.extend(fewer.map(|(line, _, most)| Clique::across(field, line, most)));
+    }
     cliques
+}
+
+/// The level lines of a phase: each with the points that meet all modules on it, and with how many of those a layout has at most
+/// when it leaves a way.
+fn on_lines(field: &Field, phase: f64) -> impl Iterator<Item = (f64, usize, usize)> + use<'_> {
+    let span = field.span(1);
+    let lines = span.map(|(from, to)| levels(field, Lines { axis: 0, phase, most: 0 }, from, to));
+    lines.into_iter().flatten().map(move |line| {
+        let shadows = shadows(field, 0, line);
+        let mut points = 0;
+        stabbed(0, &shadows, &mut |_| points += 1);
+        let most = field
+            .passing
+            .as_ref()
+            .and_then(|passing| passing.at(line).map(|free| beside(&shadows, &free, passing.reach.x)));
+        (line, points, most.map_or(points, |most| most.min(points)))
+    })
+}
+
+/// The most modules on a level line to the left and to the right of one free stretch, wherever it is.
+fn beside(shadows: &[(&Kind, Vec<(f64, f64)>)], free: &[(f64, f64)], wide: f64) -> usize {
+    // Where as many modules as can be end, one after the other from the left; and where they begin, from the right.
+    let mut ends: Vec<f64> = Vec::new();
+    loop {
+        let from = ends.last().map_or(f64::NEG_INFINITY, |last| last - HAIR);
+        let next = shadows.iter().filter_map(|(kind, stretches)| {
+            let at = stretches.get(stretches.partition_point(|s| s.1 < from))?;
+            Some(at.0.max(from) + kind.reach.x)
+        });
+        let end = next.fold(f64::INFINITY, f64::min);
+        if end == f64::INFINITY {
+            break;
+        }
+        ends.push(end);
+    }
+    let mut starts: Vec<f64> = Vec::new();
+    loop {
+        let to = starts.last().map_or(f64::INFINITY, |last| last + HAIR);
+        let next = shadows.iter().filter_map(|(kind, stretches)| {
+            let most = to - kind.reach.x;
+            let at = stretches.iter().rev().find(|s| s.0 <= most)?;
+            Some(at.1.min(most))
+        });
+        let start = next.fold(f64::NEG_INFINITY, f64::max);
+        if start == f64::NEG_INFINITY {
+            break;
+        }
+        starts.push(start);
+    }
+    let right = |at: f64| starts.iter().filter(|start| **start >= at + wide - HAIR).count();
+    let first = std::iter::once((0, f64::NEG_INFINITY));
+    let left = first.chain((1..).zip(ends.iter().map(|end| end - HAIR)));
+    let with = left.filter_map(|(count, from)| {
+        let at = free.get(free.partition_point(|s| s.1 < from))?;
+        Some(count + right(at.0.max(from)))
+    });
+    with.max().unwrap_or(0)
+}
+
+/// For each kind where along a line it has positions that meet it.
+fn shadows(field: &Field, axis: usize, line: f64) -> Vec<(&Kind, Vec<(f64, f64)>)> {
+    let across = 1 - axis;
+    let shadow = |kind: &Kind| kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR);
+    field.kinds.iter().map(|kind| (kind, shadow(kind))).collect()
+}
+
+/// All lines of one axis that positions between two ends can meet.
+fn levels(field: &Field, lines: Lines, from: f64, to: f64) -> impl Iterator<Item = f64> + use<> {
+    let apart = spacing(field, 1 - lines.axis);
+    let first = ((from - lines.phase) / apart).floor() + 1.0;
+    let last = ((to - lines.phase) / apart).floor() + 1.0;
+    let count = (last - first).clamp(0.0, 1e5) as u32;
+    (0..=count).map(move |n| lines.phase + (first + f64::from(n)) * apart)
+}
+
+/// From one line to the next.
+fn spacing(field: &Field, across: usize) -> f64 {
+    field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min)
 }
 
 /// Lays lines and, on each, points from its beginning such that every module on it holds one.
 fn points(field: &Field, axis: usize, phase: f64, tell: &mut dyn FnMut(f64, f64)) {
     let across = 1 - axis;
     let Some((from, to)) = field.span(across) else { return };
-    let apart = field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min);
-    let mut n = ((from - phase) / apart).floor() + 1.0;
+    for line in levels(field, Lines { axis, phase, most: 0 }, from, to) {
+        stabbed(axis, &shadows(field, axis, line), &mut |along| tell(along, line));
+    }
+}
+
+/// Points on one line, from its beginning, such that every module on it holds one.
+fn stabbed(axis: usize, shadows: &[(&Kind, Vec<(f64, f64)>)], tell: &mut dyn FnMut(f64)) {
+    let mut last = f64::NEG_INFINITY;
     loop {
-        let line = phase + n * apart;
-        let shadows: Vec<(&Kind, Vec<(f64, f64)>)> = field
-            .kinds
-            .iter()
-            .map(|kind| (kind, kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR)))
-            .collect();
-        let mut last = f64::NEG_INFINITY;
-        loop {
-            // On upright lines a point in the room below a module meets it too.
-            let ends = shadows.iter().filter_map(|(kind, stretches)| {
-                let from = last + if axis == 1 { kind.drop } else { 0.0 };
-                let next = stretches.get(stretches.partition_point(|s| s.1 < from + HAIR))?;
-                Some(next.0.max(from) + kind.reach[axis])
-            });
-            let point = ends.fold(f64::INFINITY, f64::min);
-            if point == f64::INFINITY {
-                break;
-            }
-            tell(point, line);
-            last = point;
-        }
-        if line > to {
+        // On upright lines a point in the room below a module meets it too.
+        let ends = shadows.iter().filter_map(|(kind, stretches)| {
+            let from = last + if axis == 1 { kind.drop } else { 0.0 };
+            let next = stretches.get(stretches.partition_point(|s| s.1 < from + HAIR))?;
+            Some(next.0.max(from) + kind.reach[axis])
+        });
+        let point = ends.fold(f64::INFINITY, f64::min);
+        if point == f64::INFINITY {
             break;
         }
-        n += 1.0;
+        tell(point);
+        last = point;
     }
 }
 
@@ -117,7 +195,11 @@ fn phases(field: &Field, axis: usize) -> Vec<f64> {
             }
         }
     }
-    let apart = field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min);
+    if let Some(passing) = field.passing.as_ref().filter(|_| axis == 0) {
+        // Just within what a way must cross.
+        ends.extend([passing.levels[0] + 1e-6, passing.levels[1] - 1e-6]);
+    }
+    let apart = spacing(field, across);
     let Some((from, _)) = field.span(across) else { return Vec::new() };
     let mut all: Vec<f64> = Vec::new();
     for (list, nearest) in [(ends, apart * 1e-6), (less, apart * 1e-3)] {

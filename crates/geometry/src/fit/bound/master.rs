@@ -50,8 +50,8 @@ impl Master {
         self.points.push(column);
     }
 
-    /// Adds a clique with some of the points in it.
-    pub(super) fn add_clique(&mut self, points: impl Iterator<Item = usize>) {
+    /// Adds a clique with some of the points in it, which takes so much weight.
+    pub(super) fn add_clique(&mut self, points: impl Iterator<Item = usize>, most: usize) {
         let column = self.gain.len();
         for row in &mut self.rows {
             row.push(0.0);
@@ -66,7 +66,7 @@ impl Master {
         }
         // No two cliques quite alike, so that the method can't run in a circle.
         let count = self.slacks.len();
-        let mut right = 1.0 + 1e-6 * ((count as f64 * 0.618_033_988_75) % 1.0);
+        let mut right = most as f64 + 1e-6 * ((count as f64 * 0.618_033_988_75) % 1.0);
         for (i, row) in self.rows.iter().enumerate() {
             let times = new[self.basic[i]];
             if times != 0.0 {
@@ -230,14 +230,14 @@ mod tests {
             master.add_point(std::iter::empty());
         }
         for i in 0..5 {
-            master.add_clique([i, (i + 1) % 5].into_iter());
+            master.add_clique([i, (i + 1) % 5].into_iter(), 1);
         }
         assert!(master.solve(usize::MAX));
         let total: f64 = master.points().iter().map(|p| p.1).sum();
         let dual: f64 = master.cliques().iter().sum();
         assert!((total - 2.5).abs() < 1e-4 && (dual - 2.5).abs() < 1e-9, "{total} {dual}");
         // One more clique over three of them, then a sixth point in no clique but one.
-        master.add_clique([0, 1, 2].into_iter());
+        master.add_clique([0, 1, 2].into_iter(), 1);
         assert!(master.solve(usize::MAX));
         let dual: f64 = master.cliques().iter().sum();
         assert!((dual - 2.0).abs() < 1e-9, "{dual}");

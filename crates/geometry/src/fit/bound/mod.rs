@@ -11,18 +11,31 @@
 //! wider at both ends, blocks nearer by it, the share less by it. A distance between blocks that is only a caution
 //! is no limit for a claim on all that may be built: give 0, or less by the tolerance, and the bound holds for that too.
 //!
-//! **Why every such layout obeys it.** Let s be the least of joint and distance between blocks. Two modules of a layout
-//! are s apart along u or along v, so boxes `w + s` by `h + s` from their lower left corners, lower and left sides
-//! included and the others not, have no point in common. From this and more follow *cliques*: sets of positions of which
-//! a layout takes at most one.
+//! **Why every such layout obeys it.** Let j be the least joint, a the distance between blocks, and s the spacing
+//! ([`Neighbours::spacing`]): j, or a / √2 where that is less, or a where that is below 0. Two modules of a layout are s
+//! apart along u or along v. In one block they are j apart along one of them. In two blocks they are a apart as the crow
+//! flies, and that may be from corner to corner: less than a along u and along v, but where both were less than a / √2,
+//! the way would be less than a. So boxes `w + s` by `h + s` from their lower left corners, lower and left sides included
+//! and the others not, have no point in common. From this and more follow *cliques*: sets of positions of which a layout
+//! takes at most one.
 //!
 //! - All positions whose box has a given point.
 //! - A module that is not held is the lowest row of its block, so that what is below it belongs to another: its box may be
-//!   drawn down by as much as two blocks must be further apart than two rows ([`shelf`] tells the positions that no
-//!   row below can hold; where it can't tell they count as held, with the smaller box).
-//! - Modules less than a row apart in height that are not in one line belong to two blocks, which are further apart along
-//!   u than neighbours. So a window as wide as a box may stand elsewhere on each line
-//!   within a height of `h + s`, shifted by what two blocks must be further apart: still at most one.
+//!   drawn down by as much as two blocks must be further apart than s ([`Neighbours::further`]). Two boxes that share a
+//!   point then are less than s apart along u, and so at least √(a² − s²) along v: what is left of the way from corner
+//!   to corner. ([`shelf`] tells the positions that no row below can hold; where it can't tell they count as held, with
+//!   the smaller box.)
+//! - Modules less than a row apart in height that are not in one line belong to two blocks. They are less than s apart along
+//!   v, and so at least √(a² − s²) along u. So a window as wide as a box may stand elsewhere on each line
+//!   within a height of `h + s`, shifted by what that is more than s: still at most one.
+//!
+//! No clique uses both: boxes that are drawn down do not lean, and those that lean are not drawn down. With both at once two
+//! modules from corner to corner could be in one clique.
+//!
+//! **A way that is left free.** Where the rules ask for one ([`Passage`]), some stretch so wide is free of modules at each
+//! level between two. Modules that meet a level line stand on it to the left of the stretch and to the right: of all that meet
+//! the line a layout has no more than fit so, wherever the stretch is ([`lines`]). Modules keep no distance from it, so that
+//! it is made narrower and lower by s.
 //!
 //! Weights on cliques such that every position lies in 1 or more in all bound the modules by their sum: each module finds
 //! weight 1, and no clique's weight is found twice. This is all the proof there is; how weights are come by does not
@@ -53,6 +66,7 @@ use super::{Allowed, FitError};
 use cover::Cover;
 use field::Field;
 use glam::DVec2;
+use std::f64::consts::FRAC_1_SQRT_2;
 
 /// How modules of one face may stand to each other: limits as the rules let them be, their tolerance taken off.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -70,12 +84,34 @@ pub struct Neighbours {
 }
 
 impl Neighbours {
-    /// How much further apart modules of two blocks stand than neighbours in one block, along one axis, when they overlap
-    /// or are less than a joint apart along the other.
-    fn further(&self) -> f64 {
-        let joint = self.joint[0].max(0.0);
-        if self.apart <= joint { 0.0 } else { (self.apart * self.apart - joint * joint).sqrt() - joint }
+    /// Any two modules are so far apart along u or along v, metres; below 0, how far they may overlap.
+    fn spacing(&self) -> f64 {
+        self.joint[0].min(if self.apart > 0.0 { self.apart * FRAC_1_SQRT_2 } else { self.apart })
     }
+
+    /// How much further apart than the spacing modules of two blocks stand along one axis, when they are nearer than it along
+    /// the other.
+    fn further(&self) -> f64 {
+        let spacing = self.spacing().max(0.0);
+        let across = self.apart * self.apart - spacing * spacing;
+        if self.apart > 0.0 { (across.max(0.0).sqrt() - spacing).max(0.0) } else { 0.0 }
+    }
+}
+
+/// A way that every layout leaves free: at each level between two some stretch without modules.
+#[derive(Clone, Debug)]
+pub struct Passage {
+    /// Where the way may run: the face and what nobody walks over.
+    pub ways: Allowed,
+    /// How wide it is, metres, over a height of [`Self::HEIGHT`].
+    pub width: f64,
+    /// It crosses all levels from here to here.
+    pub levels: [f64; 2],
+}
+
+impl Passage {
+    /// So high the stretch is free that is looked at, metres.
+    pub const HEIGHT: f64 = 0.05;
 }
 
 /// How far a search for a bound goes.
@@ -100,8 +136,8 @@ pub struct AtMost {
     pub open: bool,
 }
 
-/// Bounds the modules of any layout: `sizes` are those of the orientations that the kit lets modules have, width along u
-/// and height along v, metres. `stop` ends it early with a bound that holds.
+/// Bounds the modules of any layout, or of any that leaves a way free: `sizes` are those of the orientations that the kit lets
+/// modules have, width along u and height along v, metres. `stop` ends it early with a bound that holds.
 ///
 /// # Errors
 /// A size, a tolerance or a corner that can't be worked with; a spacing that lets modules overlap by half.
@@ -109,10 +145,11 @@ pub fn at_most(
     allowed: &Allowed,
     sizes: &[DVec2],
     laws: &Neighbours,
+    passage: Option<&Passage>,
     effort: Effort,
     stop: &dyn Fn() -> bool,
 ) -> Result<AtMost, FitError> {
-    let field = Field::new(allowed, sizes, laws)?;
+    let field = Field::new(allowed, sizes, laws, passage)?;
     let all = lines::lines(&field, stop);
     let by_lines = all.first().map_or(0, |lines| lines.most);
     let mut answer = AtMost { most: by_lines, by_lines, steps: 0, open: false };

@@ -4,8 +4,10 @@
 //! A search, not a proof: [`at_most`](super::at_most) says what is left open. Rows of one set of lines are packed from the
 //! left, each tile held by the row below or far enough from all that stands to be the lowest of a block of its own
 //! ([`parts`]); upright cuts part the face, and each part has the lines that suit it. The same from the right. What
-//! comes out is put together to blocks and looked at as a whole ([`groups`]).
+//! comes out is put together to blocks and looked at as a whole ([`groups`]). Then some of it is taken away and laid anew
+//! beside the rest, as long as that wins ([`anew`]).
 
+mod anew;
 mod groups;
 mod parts;
 mod phases;
@@ -15,6 +17,7 @@ use super::{Allowed, Base, FitError, Placed, Tile};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
+pub use anew::{beside, halves};
 pub(super) use groups::groups;
 
 /// What a layout of several blocks keeps to.
@@ -60,7 +63,7 @@ impl Yard<'_> {
     }
 }
 
-/// Lays blocks of rows with as many tiles as the search finds. `stop` ends it early with what there is.
+/// Lays blocks of rows with as many tiles as the search finds, or with `enough`. `stop` ends it early with what there is.
 ///
 /// # Errors
 /// A tile, a tolerance, courses or a corner that can't be worked with.
@@ -68,12 +71,24 @@ pub fn fit_several(
     allowed: &Allowed,
     tile: &Tile,
     rules: &HookRules,
+    enough: usize,
+    stop: &dyn Fn() -> bool,
+) -> Result<Several, FitError> {
+    // Blocks nearer than a joint could not be told from one block.
+    let rules = HookRules { apart: rules.apart.max(tile.gap.max_element() + 1e-3), ..*rules };
+    let first = packed(allowed, tile, &rules, stop)?;
+    anew::improved(allowed, tile, &rules, first, enough, stop)
+}
+
+/// Rows packed from either side, in parts beside each other.
+fn packed(
+    allowed: &Allowed,
+    tile: &Tile,
+    rules: &HookRules,
     stop: &dyn Fn() -> bool,
 ) -> Result<Several, FitError> {
     let room = Room::new(allowed, tile)?;
-    // Blocks nearer than a joint could not be told from one block.
-    let apart = rules.apart.max(tile.gap.max_element() + 1e-3);
-    let yard = Yard { room: &room, tile: *tile, rules: HookRules { apart, ..*rules } };
+    let yard = Yard { room: &room, tile: *tile, rules: *rules };
     let phases = phases::phases(&yard)?;
     let mut best = Several::default();
     for mirrored in [false, true] {

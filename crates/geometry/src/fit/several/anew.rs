@@ -1,0 +1,217 @@
+//! Some of a layout taken away and laid anew beside the rest: one block or two, rows above a level, one side of an upright line.
+//! And layouts that begin on one side of a line.
+
+use super::super::stretch::{Stretch, joined};
+use super::super::{Allowed, Constraint, FitError, Placed, Tile};
+use super::{HookRules, Several, packed};
+use crate::{Convex, Polygon, Rect};
+use glam::dvec2;
+
+/// The search ends after so many steps of packing rows.
+const MOST_STEPS: usize = 3_000_000;
+
+/// At most so many lines of one kind are begun beside.
+const MOST_LINES: usize = 12;
+
+/// Round corners are drawn around by so much, metres.
+const SLACK: f64 = 1e-4;
+
+/// Beyond any face, metres.
+const FAR: f64 = 1e4;
+
+/// Blocks of tiles.
+type Blocks = Vec<Vec<Placed>>;
+
+/// The best that comes of a layout.
+pub(super) fn improved(
+    allowed: &Allowed,
+    tile: &Tile,
+    rules: &HookRules,
+    first: Several,
+    enough: usize,
+    stop: &dyn Fn() -> bool,
+) -> Result<Several, FitError> {
+    let mut search = Search { allowed, tile, rules, enough, stop, best: first };
+    search.rounds()?;
+    for side in halves(allowed) {
+        if search.is_over() {
+            break;
+        }
+        let mut beside = allowed.clone();
+        beside.blocked.push(Constraint { id: usize::MAX, shape: side });
+        let begun = packed(&beside, tile, rules, stop)?;
+        search.best.steps += begun.steps;
+        if search.laid(begun.blocks)? {
+            search.rounds()?;
+        }
+    }
+    Ok(search.best)
+}
+
+struct Search<'a> {
+    allowed: &'a Allowed,
+    tile: &'a Tile,
+    rules: &'a HookRules,
+    enough: usize,
+    stop: &'a dyn Fn() -> bool,
+    best: Several,
+}
+
+impl Search<'_> {
+    fn is_over(&self) -> bool {
+        self.best.count() >= self.enough || self.best.steps > MOST_STEPS || (self.stop)()
+    }
+
+    /// As long as something that is laid anew wins.
+    fn rounds(&mut self) -> Result<(), FitError> {
+        let mut wins = true;
+        while wins {
+            wins = false;
+            for kept in kept(&self.best.blocks, self.tile, self.rules) {
+                if self.is_over() {
+                    return Ok(());
+                }
+                if self.laid(kept)? {
+                    wins = true;
+                    break;
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// Lays what some blocks leave, and takes all of it where that is more; whether it is.
+    fn laid(&mut self, mut blocks: Blocks) -> Result<bool, FitError> {
+        let more =
+            packed(&beside(self.allowed, &blocks, self.rules.apart), self.tile, self.rules, self.stop)?;
+        self.best.steps += more.steps + 1_000;
+        let wins = more.count() + blocks.iter().map(Vec::len).sum::<usize>() > self.best.count();
+        if wins {
+            blocks.extend(more.blocks);
+            blocks.sort_by(|p, q| {
+                let v = |block: &[Placed]| block.first().map_or(0.0, |placed| placed.rect.min.y);
+                v(p).total_cmp(&v(q))
+            });
+            self.best.blocks = blocks;
+        }
+        Ok(wins)
+    }
+}
+
+/// What may stay of a layout: all but one block or two, what is below a level, of all blocks or of one, what is on one side of an
+/// upright line.
+fn kept(blocks: &Blocks, tile: &Tile, rules: &HookRules) -> Vec<Blocks> {
+    let without = |gone: &[usize]| {
+        let stay = blocks.iter().enumerate().filter(|(i, _)| !gone.contains(i));
+        stay.map(|(_, block)| block.clone()).collect::<Blocks>()
+    };
+    let mut found = Vec::new();
+    if blocks.len() > 1 {
+        found.extend((0..blocks.len()).map(|i| without(&[i])));
+    }
+    if (3..=5).contains(&blocks.len()) {
+        for i in 0..blocks.len() {
+            found.extend((i + 1..blocks.len()).map(|j| without(&[i, j])));
+        }
+    }
+    let ends = |of: &dyn Fn(&Placed) -> f64| {
+        let mut ends: Vec<f64> = blocks.iter().flatten().map(of).collect();
+        ends.sort_by(f64::total_cmp);
+        ends.dedup_by(|a, b| *a - *b < 1e-6);
+        ends
+    };
+    let mut levels = ends(&|placed| placed.rect.max.y);
+    levels.pop();
+    for level in levels.iter().rev() {
+        let below = |placed: &Placed| placed.rect.max.y < level + 1e-6;
+        found.push(part(blocks, tile, rules, &|_, placed| below(placed)));
+        if blocks.len() > 1 {
+            let one = |i: usize| part(blocks, tile, rules, &move |at, placed| at != i || below(placed));
+            found.extend((0..blocks.len()).map(one));
+        }
+    }
+    for line in ends(&|placed| placed.rect.max.x) {
+        found.push(part(blocks, tile, rules, &|_, placed| placed.rect.max.x < line + 1e-6));
+    }
+    for line in ends(&|placed| placed.rect.min.x) {
+        found.push(part(blocks, tile, rules, &|_, placed| placed.rect.min.x > line - 1e-6));
+    }
+    let all: usize = blocks.iter().map(Vec::len).sum();
+    found.retain(|part| part.iter().map(Vec::len).sum::<usize>() < all);
+    found
+}
+
+/// The tiles of some blocks that stay, without those that hang on what does not.
+fn part(blocks: &Blocks, tile: &Tile, rules: &HookRules, stays: &dyn Fn(usize, &Placed) -> bool) -> Blocks {
+    let mut parts = Vec::new();
+    for (at, block) in blocks.iter().enumerate() {
+        let mut stay: Vec<Placed> = Vec::new();
+        let mut below: Vec<Stretch> = Vec::new();
+        for row in block.chunk_by(|p, q| p.row == q.row) {
+            let under = joined(below, tile.gap.x + 1e-6);
+            let width = tile.size.x;
+            let held = |u: f64| -> f64 {
+                under.iter().map(|&(a, b)| ((u + width).min(b) - u.max(a)).max(0.0)).sum::<f64>() / width
+            };
+            let left: Vec<Placed> = row
+                .iter()
+                .filter(|p| stays(at, p) && (p.row == 0 || held(p.rect.min.x) >= rules.hooked - 1e-6))
+                .copied()
+                .collect();
+            below = left.iter().map(|p| (p.rect.min.x, p.rect.max.x)).collect();
+            stay.extend(left);
+        }
+        if !stay.is_empty() {
+            parts.push(stay);
+        }
+    }
+    parts
+}
+
+/// The room that some blocks leave for others, which stay so far apart.
+pub fn beside(allowed: &Allowed, blocks: &[Vec<Placed>], apart: f64) -> Allowed {
+    let mut left = allowed.clone();
+    for block in blocks {
+        // Neighbours of a row count as one: fewer shapes to look at.
+        let mut runs: Vec<Rect> = Vec::new();
+        for placed in block {
+            match runs.last_mut() {
+                Some(run) if run.min.y == placed.rect.min.y && placed.rect.min.x - run.max.x < apart => {
+                    run.max = run.max.max(placed.rect.max);
+                }
+                _ => runs.push(placed.rect),
+            }
+        }
+        let around = runs.iter().map(|run| Convex::rect(run).outline(apart, SLACK));
+        left.blocked.extend(around.map(|shape| Constraint { id: usize::MAX, shape }));
+    }
+    left
+}
+
+/// Half planes above and below, left and right of where something in the way begins or ends: as shapes that would block them.
+pub fn halves(allowed: &Allowed) -> Vec<Polygon> {
+    let bounds: Vec<Rect> = allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect();
+    let Some(all) = Rect::around(allowed.region.iter().flat_map(|shape| shape.outer.iter().copied())) else {
+        return Vec::new();
+    };
+    let lines = |axis: usize| {
+        let within = |x: &f64| all.min[axis] + 0.5 < *x && *x < all.max[axis] - 0.5;
+        let mut lines: Vec<f64> =
+            bounds.iter().flat_map(|b| [b.min[axis], b.max[axis]]).filter(within).collect();
+        lines.sort_by(f64::total_cmp);
+        lines.dedup_by(|a, b| *a - *b < 0.05);
+        lines.truncate(MOST_LINES);
+        lines
+    };
+    let rect = |min, max| Polygon::new(Rect { min, max }.corners().to_vec());
+    let mut found = Vec::new();
+    for v in lines(1) {
+        found.push(rect(dvec2(-FAR, v), dvec2(FAR, FAR)));
+        found.push(rect(dvec2(-FAR, -FAR), dvec2(FAR, v)));
+    }
+    for u in lines(0) {
+        found.push(rect(dvec2(u, -FAR), dvec2(FAR, FAR)));
+        found.push(rect(dvec2(-FAR, -FAR), dvec2(u, FAR)));
+    }
+    found
+}

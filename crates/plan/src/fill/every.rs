@@ -1,0 +1,101 @@
+//! How many modules any layout of a face can have that `check` passes, whatever its kind.
+
+use super::judge::Judge;
+use super::made::Maker;
+use crate::room::{Fire, Room, What, is_checked, room};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_geometry::fit::{Allowed, Effort, FitError, Neighbours, Passage, at_most};
+use chalkcourse_job::{FaceId, FindingKey, Resolved, Subject};
+use chalkcourse_limits::{Against, Share, TOLERANCE, apart};
+
+/// What a search takes off each number below: limits pass what misses them by a tolerance, and rounding takes a hair.
+const HAIR: f64 = 1e-6;
+
+/// A share of a lower edge that is less by this passes: see the rule `hook`.
+const HOOK_SLACK: f64 = 1e-4;
+
+/// Gaps in a row that are wider than the reveal by this still count as reveals: see the layout of blocks.
+const REVEAL_SLACK: f64 = 5e-4;
+
+/// Every layout of new blocks on one face beside what stays, with nothing open against it by the rules, no two blocks nearer than
+/// the kit asks: as far as a bound needs to know them. Nothing in it says less than the rules do:
+///
+/// - where modules may stand is the room of the limits with what `check` lets pass: a tolerance at each border, and one for round
+///   corners, which are drawn around; measured in plan, both are longer up the slope;
+/// - room beside the ridge is the lesser of the book's two, unless a share of the roof was given;
+/// - joints, distances and shares are the kit's and the book's, less the same tolerance;
+/// - a pathway is asked for where no other plane can have it.
+pub(super) struct Every {
+    room: Room,
+    sizes: Vec<DVec2>,
+    laws: Neighbours,
+    passage: Option<Passage>,
+}
+
+impl Every {
+    /// On one face; `share` is how much of the roof is covered.
+    pub(super) fn of(judge: &Judge, face: FaceId, index: usize, share: Share) -> Self {
+        let (job, layout) = (&judge.bare, &judge.layout);
+        let fire = Fire { share, beyond: false, kept: Vec::new() };
+        let stays = |id| job.block(id).is_some();
+        let mut room = room(job, layout, index, &stays, &fire);
+        let factor = layout.roof.faces.get(index).map_or(1.0, |face| face.plane.pitch.slope_factor());
+        room.allowed.tolerance = 2.0 * TOLERANCE * factor + HAIR;
+        let sizes = Maker { job, face }.tiles().map(|(_, tile)| tile.size).collect();
+        let asked = !judge.had(&FindingKey::new("fire-plane-path", Subject::Face(face)));
+        let passage = if asked { chalkcourse_rules::passage(job, layout, index) } else { None };
+        Self { room, sizes, laws: laws(job), passage }
+    }
+
+    /// No such layout has more modules than this: `known` is how many one has, `steps` how long to look.
+    pub(super) fn at_most(
+        &self,
+        known: usize,
+        steps: usize,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<usize, FitError> {
+        self.within(&self.room.allowed, self.passage.as_ref(), known, steps, stop)
+    }
+
+    /// The same as if one thing were not in the way.
+    pub(super) fn without(
+        &self,
+        what: What,
+        known: usize,
+        steps: usize,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<usize, FitError> {
+        let passage = self.passage.as_ref().filter(|_| what.against != Against::Pathway);
+        let id = self.room.things.iter().position(|thing| *thing == what);
+        let allowed = id.map_or_else(|| self.room.allowed.clone(), |id| self.room.allowed.without(id));
+        self.within(&allowed, passage, known, steps, stop)
+    }
+
+    fn within(
+        &self,
+        allowed: &Allowed,
+        passage: Option<&Passage>,
+        known: usize,
+        steps: usize,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<usize, FitError> {
+        Ok(at_most(allowed, &self.sizes, &self.laws, passage, Effort { known, steps }, stop)?.most)
+    }
+}
+
+/// How modules may stand to each other, less what passes.
+fn laws(job: &Resolved) -> Neighbours {
+    let reveal = job.kit.reveal;
+    let joint = if is_checked(job, "reveal") {
+        [reveal.least.metres() - TOLERANCE - HAIR, reveal.most.metres() + TOLERANCE + HAIR]
+    } else {
+        [-TOLERANCE, job.kit.module.length.metres()]
+    };
+    let asked = job.rule_book.hooked_share.value - HOOK_SLACK - HAIR;
+    Neighbours {
+        joint,
+        apart: apart(job) - TOLERANCE - HAIR,
+        hooked: if is_checked(job, "hook") { asked.max(0.0) } else { 0.0 },
+        bridged: joint[1] + REVEAL_SLACK,
+    }
+}

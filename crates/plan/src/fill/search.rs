@@ -1,0 +1,174 @@
+//! One face: laid without thought for pathways, checked, and where the rules say no, laid anew beside each way that may be left
+//! free.
+
+use super::corridor::{Corridor, corridors};
+use super::every::Every;
+use super::judge::Judge;
+use super::{Fill, FillError, Laid, Mode, Site, lay, made, rank, trim, worth};
+use crate::room::Fire;
+use chalkcourse_geometry::fit::Allowed;
+use chalkcourse_limits::Share;
+use chalkcourse_words::{pick, tell};
+
+/// Ways that may be left free that a face is laid anew beside.
+const MOST_LAID: usize = 6;
+
+/// How far a bound is looked for at first, and how far in the end; a million steps take about a millisecond.
+pub(super) const STEPS: usize = 40_000_000;
+const MOST_STEPS: usize = 2_000_000_000;
+
+/// The best that was found on a face, with its bound and its claim.
+pub(super) fn face(
+    judge: &Judge,
+    site: &Site<'_>,
+    share: Share,
+    weight: f64,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let mut fill = match site.mode {
+        Mode::SlidingRows => usual(judge, site, share, stop)?,
+        Mode::ByWorth(asked) => {
+            let lay =
+                |allowed: &Allowed, fire: &Fire| worth::fill_room(site, allowed, fire, asked, weight, stop);
+            let mut fill = best(judge, site, share, f64::INFINITY, &lay, stop)?;
+            let every = Every::of(judge, site.face, site.index, share);
+            let most = every.at_most(fill.modules, STEPS, stop)?;
+            worth::bound_all(&mut fill, most, asked, weight);
+            fill
+        }
+        _ => {
+            let lay = |allowed: &Allowed, fire: &Fire| lay::fill_room(site, allowed, fire, stop);
+            best(judge, site, share, f64::INFINITY, &lay, stop)?
+        }
+    };
+    made::claim(site.job, &mut fill, site.mode);
+    Ok(fill)
+}
+
+/// All kinds of layouts, and a bound for all of them: first what is found at once, and more where that leaves a gap.
+fn usual(judge: &Judge, site: &Site<'_>, share: Share, stop: &dyn Fn() -> bool) -> Result<Fill, FillError> {
+    let every = Every::of(judge, site.face, site.index, share);
+    let by_lines = every.at_most(usize::MAX, 0, stop)?;
+    let rows = |allowed: &Allowed, fire: &Fire| lay::rows(site, allowed, fire, by_lines, stop);
+    let mut fill = best(judge, site, share, by_lines as f64, &rows, stop)?;
+    let bound = if fill.modules < by_lines { every.at_most(fill.modules, STEPS, stop)? } else { by_lines };
+    if fill.modules < bound && !stop() {
+        let several = |allowed: &Allowed, fire: &Fire| lay::several(site, allowed, fire, bound, stop);
+        let fuller = best(judge, site, share, bound as f64, &several, stop)?;
+        if fuller.modules > fill.modules {
+            fill = fuller;
+        }
+    }
+    fill.bound = bound.max(fill.modules);
+    fill.proved = fill.bound == fill.modules;
+    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill));
+    Ok(fill)
+}
+
+fn searched(site: &Site<'_>, fill: &Fill) -> String {
+    let laid = match (&fill.basis.laid, fill.blocks.len()) {
+        (Laid::Rows(_), _) | (_, 1) => pick("one block", "un bloque"),
+        _ => pick("several blocks", "varios bloques"),
+    };
+    let others = site.job.blocks.iter().any(|block| block.face != site.face);
+    tell!(
+        "rows that slide in one block, several blocks whose rows hook as far as the book asks, up to three rectangles; pathways by \
+         what check says, beside each way that may be left free; the fullest is {laid}; the bound is over all layouts that check \
+         passes: sets of places of which a layout takes one at most{}",
+        "filas que se deslizan en un bloque, varios bloques cuyas filas se enganchan lo que pide el reglamento, hasta tres \
+         rectángulos; los pasos según la verificación, junto a cada vía que puede quedar libre; lo más lleno es {laid}; la cota vale \
+         para toda disposición que la verificación acepta: conjuntos de lugares de los que una disposición toma uno como máximo{}",
+        if others { pick("; other faces as they are", "; los demás faldones como están") } else { "" }
+    )
+}
+
+/// The best in one way of laying. The bound is that without any way left free: it holds whatever way is.
+fn best(
+    judge: &Judge,
+    site: &Site<'_>,
+    share: Share,
+    enough: f64,
+    lay: &dyn Fn(&Allowed, &Fire) -> Result<Fill, FillError>,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
+    let within = |kept: Corridor| {
+        let fire = site.fire(share, kept);
+        lay(&site.allowed(&fire), &fire)
+    };
+    let free = within(Vec::new())?;
+    if judge.passes(site.job, &free) {
+        return Ok(free);
+    }
+    let mut best = trim::to_pass(site, judge, &free);
+    let mut laid = 0;
+    for way in corridors(site, &free.blocks) {
+        if stop() || laid >= MOST_LAID || rank(&best) >= enough {
+            break;
+        }
+        // Where not even what is left beside it passes, nothing that is laid beside it will.
+        let left = trim::out_of(site, &free, &way);
+        if !judge.passes(site.job, &left) {
+            continue;
+        }
+        laid += 1;
+        let anew = within(way)?;
+        for found in [left, anew] {
+            let found =
+                if judge.passes(site.job, &found) { found } else { trim::to_pass(site, judge, &found) };
+            if rank(&found) > rank(&best) {
+                best = found;
+            }
+        }
+    }
+    best.bound = free.bound.max(best.modules);
+    best.proved = free.proved && rank(&best) >= rank(&free);
+    if let (Some(best), Some(free)) = (&mut best.measure, &free.measure) {
+        best.bound = free.bound.max(best.value);
+    }
+    Ok(best)
+}
+
+/// Goes on with faces whose bound is not reached: better layouts and lower bounds are told, all faces at a time.
+pub(super) fn improve(
+    judge: &Judge,
+    fills: &mut [Fill],
+    stop: &dyn Fn() -> bool,
+    tell: &mut dyn FnMut(&[Fill]),
+) -> Result<(), FillError> {
+    for at in 0..fills.len() {
+        let Some(fill) = fills.get(at).filter(|fill| !fill.proved).cloned() else { continue };
+        let others = fills.iter().enumerate().filter(|(other, _)| *other != at);
+        let job = others.fold(judge.bare.clone(), |job, (_, fill)| judge.with(&job, fill).0);
+        let site = Site::of(judge, &job, fill.face, Mode::SlidingRows, fills.len() > 1)?;
+        // The room beside the ridge that was left free is asked for; without it the bound is the lesser room's.
+        let every = Every::of(judge, site.face, site.index, Share::Within);
+        let mut steps = STEPS;
+        while steps < MOST_STEPS && !stop() && fills.get(at).is_some_and(|fill| !fill.proved) {
+            steps *= 8;
+            let bound = every.at_most(fill.modules, steps, stop)?;
+            let Some(now) = fills.get_mut(at).filter(|now| bound < now.bound) else { continue };
+            now.bound = bound.max(now.modules);
+            now.proved = now.bound == now.modules;
+            made::claim(&job, now, Mode::SlidingRows);
+            tell(fills);
+        }
+        let mut found: Vec<Fill> = Vec::new();
+        if !stop() && fills.get(at).is_some_and(|fill| !fill.proved) {
+            lay::improve(&site, &fill, stop, &mut |better| found.push(better))?;
+        }
+        for mut better in found {
+            let Some(now) = fills.get_mut(at).filter(|now| better.modules > now.modules) else { continue };
+            if !judge.with(&job, &better).1.is_empty() {
+                continue;
+            }
+            better.keep_names(now);
+            better.bound = now.bound.max(better.modules);
+            better.proved = better.bound == better.modules;
+            (better.basis.way, better.searched) = (lay::base_asked(&site), searched(&site, &better));
+            made::claim(&job, &mut better, Mode::SlidingRows);
+            *now = better;
+            tell(fills);
+        }
+    }
+    Ok(())
+}
