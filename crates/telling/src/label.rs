@@ -24,11 +24,11 @@ pub fn label(job: &Job, candidate: &Candidate) -> String {
         }
         Change::Take(block) => tell!("Take {} away", "Quitar {}", names.block(*block)),
         Change::SwitchOff(block, count) => {
-            tell!("Switch off {} of {}", "Apagar {} de {}", modules(*count), names.block(*block))
+            tell!("Switch off {} of {}", "Quitar {} de {}", modules(*count), names.block(*block))
         }
         Change::SwitchOn(block, row, count) => tell!(
             "Switch on {} in row {} of {}",
-            "Encender {} en la fila {} de {}",
+            "Volver a poner {} en la fila {} de {}",
             modules(*count),
             row + 1,
             names.block(*block)
@@ -84,7 +84,7 @@ fn open_pathway(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> String {
     };
     tell!(
         "Switch off {} of {}",
-        "Apagar {} de {}",
+        "Quitar {} de {}",
         modules(blocks.iter().map(|(_, cells)| cells.len()).sum()),
         blocks.iter().map(of_block).collect::<Vec<_>>().join(pick(" and ", " y "))
     )

@@ -16,7 +16,7 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     if ui.ctx().text_edit_focused() || desk.gesture.is_some() || desk.typing.is_some() {
         return;
     }
-    if !super::has_keys(ui) {
+    if !super::has_keys(ui) || desk.windows.has_keys {
         return;
     }
     if let Some(by) = nudge(ui) {

@@ -1,8 +1,9 @@
 //! Above the head flashing there are full courses of shingles before the ridge.
 //!
 //! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above
-//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
-//! flashing to the ridge, and counted in courses of the face's exposure.
+//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of what stays
+//! visible of the flashing to the ridge. Courses lie on the face's lines: what is over between the last line and the ridge
+//! is part of no whole course, and comes on top.
 
 use super::near::{Side, ends, place_of, sides};
 use crate::clear::{Move, Way, first_free};
@@ -41,7 +42,7 @@ fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
 
 fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
     let (laid, limit, exposure) = (view.laid, &view.book().courses_to_ridge, view.laid.on.courses.exposure);
-    let asked = f64::from(limit.value) * exposure;
+    let asked = |ridge: f64| view.laid.on.courses.room_for(limit.value, ridge);
     let head = view.kit().flashing.head.metres();
     let spans = &side.spans;
     let lowest = |rect: &Rect| {
@@ -50,17 +51,18 @@ fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
     };
     // The bounds reach as high as any module: most blocks end here.
     let ridge = spans.iter().map(|s| s.frame.0.y.min(s.frame.1.y)).fold(f64::INFINITY, f64::min);
-    if laid.bounds.max.y + head + asked <= ridge + TOLERANCE {
+    if laid.bounds.max.y + head + asked(ridge) <= ridge + TOLERANCE {
         return None;
     }
-    let mut room = f64::INFINITY;
+    let (mut room, mut required) = (f64::INFINITY, 0.0);
     let mut cells: Vec<Cell> = Vec::new();
     for module in &laid.placed.modules {
         let Some(ridge) = lowest(&module.rect).filter(|low| module.rect.min.y < *low) else { continue };
         let left = ridge - module.rect.max.y - head;
-        if left < asked - TOLERANCE {
+        if left < asked(ridge) - TOLERANCE {
             cells.push(module.cell);
             room = room.min(left);
+            required = f64::max(required, asked(ridge));
         }
     }
     if cells.is_empty() {
@@ -69,14 +71,14 @@ fn finding(view: BlockView<'_>, side: Side<'_>) -> Option<Finding> {
     // Moving down, a module is wrong from where its foot passes below the ridge to where its head is far enough.
     let stretches = laid.placed.modules.iter().filter_map(|module| {
         let low = lowest(&module.rect)?;
-        Some((module.rect.min.y - low, module.rect.max.y + head + asked - low))
+        Some((module.rect.min.y - low, module.rect.max.y + head + asked(low) - low))
     });
     let by = Move { way: Way::Down, by: first_free(stretches.collect(), view.units()) };
     let facts = Facts::RidgeCourse { courses: limit.value, exposure: Length::from_metres(exposure) };
     let subject = Subject::Side(laid.block.id, laid.on.id, side.id, side.kind);
     Some(Finding {
         measured: length(room),
-        required: Required::AtLeast(length(asked)),
+        required: Required::AtLeast(length(required)),
         source: Authority::of(&limit.source),
         candidate: Some(by.of(laid.block)),
         place: place_of(laid, cells, ends(side.spans)),
@@ -103,21 +105,24 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// The block with so many inches from its upper edge to the ridge.
+    /// The block with so many inches from its upper edge to the ridge, which is 264.102 in up.
     fn below_ridge(inches: f64) -> Job {
         let mut job = gable_job();
         job.blocks[0].at.y = 6.0 * 1.25f64.sqrt() - 2.271 - inches * INCH;
         job
     }
 
-    /// The demo kit's head flashing reaches 8 in, a course is 5 in: 13 in are needed.
+    /// The demo kit's head flashing shows 8 in, a course is 5 in. The ridge is 6 m × 1.118 = 264.102 in up, lines at multiples
+    /// of 5: the last whole course lies from 255 to 260, 4.102 in are over. By hand: 8 + 5 + 4.102 = 17.102 in are needed.
     #[test]
     fn short_of_at_and_beyond_one_course() {
-        assert!(of(&below_ridge(14.0), "ridge-course").is_empty());
-        assert!(of(&below_ridge(13.0), "ridge-course").is_empty());
-        let job = below_ridge(12.0);
+        assert!(of(&below_ridge(18.0), "ridge-course").is_empty());
+        assert!(of(&below_ridge(17.11), "ridge-course").is_empty());
+        // 13 in are a course of room, and no whole course on its lines.
+        assert_eq!(of(&below_ridge(13.0), "ridge-course").len(), 1);
+        let job = below_ridge(16.102);
         let short = one(&job, "ridge-course");
-        measures(&short, 4.0, 5.0);
+        measures(&short, 8.102, 9.102);
         moves(&short, 0.0, -1.0);
         assert_eq!(short.place.cells.len(), 3);
         fixed(&job, &short);
