@@ -120,10 +120,11 @@ mod tests {
         assert!(of(&below_ridge(17.11), "ridge-course").is_empty());
         // 13 in are a course of room, and no whole course on its lines.
         assert_eq!(of(&below_ridge(13.0), "ridge-course").len(), 1);
-        let job = below_ridge(16.102);
+        // 6 m × √1.25 are 264.102517 in: 5 and 4.102517 are asked, 8 are there.
+        let job = below_ridge(16.0);
         let short = one(&job, "ridge-course");
-        measures(&short, 8.102, 9.102);
-        moves(&short, 0.0, -1.0);
+        measures(&short, 8.0, 9.102_517);
+        moves(&short, 0.0, -1.125);
         assert_eq!(short.place.cells.len(), 3);
         fixed(&job, &short);
     }
