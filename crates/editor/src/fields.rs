@@ -155,9 +155,9 @@ fn typed<T, E: std::fmt::Display>(
             if response.changed() {
                 ui.data_mut(|data| data.remove_temp::<bool>(refused));
             }
-            // Left by a key it keeps the keyboard and what was typed; a press elsewhere goes where it goes.
-            let pressed = ui.input(|input| input.pointer.any_pressed() || input.pointer.any_released());
-            if response.lost_focus() && !pressed && text.trim() != shown.trim() {
+            // Left by Enter or Tab it keeps the keyboard and what was typed; what else takes the keyboard has it.
+            let by_key = ui.input(|input| input.key_pressed(Key::Enter) || input.key_pressed(Key::Tab));
+            if response.lost_focus() && by_key && text.trim() != shown.trim() {
                 response.request_focus();
                 ui.data_mut(|data| data.insert_temp(refused, true));
             }
