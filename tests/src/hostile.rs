@@ -72,8 +72,9 @@ pub fn rule_book(bytes: &[u8]) {
 
 /// A price list file: JSON, and the same bytes as a table.
 pub fn prices(bytes: &[u8]) {
+    let kit = builtin_kit();
     for name in ["prices.json", "prices.csv", "prices.xlsx"] {
-        let _ = prices_from_bytes(bytes.to_vec(), Path::new(name));
+        let _ = prices_from_bytes(bytes.to_vec(), Path::new(name), &kit);
     }
 }
 
@@ -104,7 +105,7 @@ pub fn city_json(bytes: &[u8]) {
 }
 
 fn take(house: &House) {
-    let _ = house.told();
+    let _ = house.told(chalkcourse_geometry::Units::FeetInches);
     let job = Resolved::new(String::new(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT);
     let how =

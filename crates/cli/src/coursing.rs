@@ -80,7 +80,7 @@ pub(crate) struct FitUpArgs {
     /// The base line above the eave at its lower end; as in the job where it is not given.
     #[arg(long)]
     up: Option<String>,
-    /// Modules in a row; as in the block where it is not given.
+    /// Modules in each row; as in the block where it is not given.
     #[arg(long)]
     modules: Option<usize>,
     /// How much a module may be larger or smaller.
@@ -144,7 +144,9 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
     if let Some(up) = &args.up {
         asked.up = metres(&job, up)?;
     }
-    asked.modules = args.modules.unwrap_or(asked.modules);
+    if let Some(modules) = args.modules {
+        asked.rows.iter_mut().filter(|row| **row > 0).for_each(|row| *row = modules);
+    }
     asked.module_varies = metres(&job, &args.module_varies)?;
     asked.reveal_varies = metres(&job, &args.reveal_varies)?;
     let found = fit_up(&job, &asked)?;

@@ -8,7 +8,7 @@ use chalkcourse_geometry::Units;
 use chalkcourse_job::{
     Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
 };
-use chalkcourse_plan::{area_text, evaluate};
+use chalkcourse_plan::{area_text, evaluate, standing};
 use clap::{Args, ValueEnum};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
@@ -50,7 +50,7 @@ impl Import {
         let edit = house.edit(&empty, &how).with_context(|| self.from.display().to_string())?;
         let job = apply(&empty, &edit)?;
         chalkcourse_job::save(&job, out)?;
-        let told = house.told();
+        let told = house.told(job.units);
         let mut text = match self.format {
             Format::Text => chalkcourse_plan::roof_text(&job, &evaluate(&job)),
             Format::Json => {
@@ -150,7 +150,7 @@ impl Export {
                 let drawing = chalkcourse_sheets::plan_drawing(&job, &plan);
                 let drawing =
                     drawing.with_context(|| format!("{}: no face is drawn yet", self.file.display()))?;
-                chalkcourse_sheets::svg(&drawing).into_bytes()
+                chalkcourse_sheets::svg(&drawing, &standing(&job, &plan)).into_bytes()
             }
             ExportFormat::Build => chalkcourse_sheets::build_pdf(&job, &plan)?,
             ExportFormat::Glb => {

@@ -201,6 +201,11 @@ fn deliver(text: &str, out: Option<&Path>) -> anyhow::Result<()> {
     }
 }
 
+/// What is to be known of the work and is not its output.
+pub(crate) fn aside(words: &str) {
+    let _ = writeln!(std::io::stderr(), "{words}");
+}
+
 /// Prints all of it; a reader that has seen enough (`| head`) is no error.
 fn print(text: &str) -> std::io::Result<()> {
     let mut out = std::io::stdout().lock();

@@ -3,8 +3,8 @@
 use crate::{On, Outcome, json, write_file};
 use anyhow::Context;
 use chalkcourse_job::{
-    Edit, OrderChoices, Override, OwnWaste, PriceList, Resolved, apply, load, load_counts, load_prices,
-    load_stock,
+    Edit, Kit, OrderChoices, Override, OwnWaste, PriceList, PriceReading, Resolved, apply, load, load_counts,
+    load_prices, load_stock,
 };
 use chalkcourse_plan::{By, evaluate};
 use chalkcourse_sheets::{claim_pdf, order_pdf, order_workbook, pallet_pdf};
@@ -134,12 +134,19 @@ fn split<'a>(text: &'a str, what: &str) -> anyhow::Result<(&'a str, &'a str)> {
     text.split_once('=').with_context(|| format!("{text:?}: write it as NUMBER={what}"))
 }
 
+/// A price list; what became of its lines is told beside the output.
+fn prices_told(path: &Path, kit: &Kit) -> anyhow::Result<PriceList> {
+    let PriceReading { list, summary } = load_prices(path, kit)?;
+    crate::aside(&format!("{}: {}", path.display(), summary.text()));
+    Ok(list)
+}
+
 pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
     let TakeoffArguments { mut on, format, by, prices, stock, off, packages, take, own, waste, save } =
         arguments;
     let mut job = load(&on.file)?;
     if let Some(path) = prices {
-        job = apply(&job, &Edit::SetPrices(Arc::new(load_prices(&path)?)))?;
+        job = apply(&job, &Edit::SetPrices(Arc::new(prices_told(&path, &job.kit)?)))?;
     }
     job = decided(&job, |order| {
         if let Some(path) = stock {
@@ -212,9 +219,10 @@ pub(crate) fn compare(arguments: &CompareArguments) -> anyhow::Result<Outcome> {
 }
 
 pub(crate) fn suppliers(arguments: &SuppliersArguments) -> anyhow::Result<Outcome> {
-    let takeoff = evaluate(&load(&arguments.job)?).takeoff;
+    let job = load(&arguments.job)?;
+    let takeoff = evaluate(&job).takeoff;
     let lists: Vec<PriceList> =
-        arguments.lists.iter().map(|path| load_prices(path)).collect::<Result<_, _>>()?;
+        arguments.lists.iter().map(|path| prices_told(path, &job.kit)).collect::<Result<_, _>>()?;
     let comparison = chalkcourse_plan::compare_prices(&takeoff, &lists.iter().collect::<Vec<_>>());
     let text = match arguments.format {
         TextOrJson::Text => comparison.text(),

@@ -4,6 +4,7 @@ use crate::{Document, Selection};
 use chalkcourse_geometry::Rect;
 use chalkcourse_geometry::coursing::{Coursing, Span};
 use chalkcourse_job::{BlockId, FaceId};
+use chalkcourse_plan::block_span;
 
 /// The face that is spoken of: that of what is held, else the one before, else the first with a block on it.
 pub(crate) fn face_spoken_of(document: &Document, held: Selection, before: Option<FaceId>) -> Option<FaceId> {
@@ -44,8 +45,7 @@ pub(crate) fn among(document: &Document, block: BlockId) -> Option<Among> {
     let bounds = placed.bounds?;
     layout.roof.faces.get(placed.face).filter(|face| face.sound)?;
     let lines = layout.faces.get(placed.face)?.courses;
-    let head = document.job().kit.flashing.head.metres();
-    let span = Span { bottom: bounds.min.y, top: bounds.max.y, head };
+    let span = block_span(document.job(), placed)?;
     let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };
     Some(Among { courses, span, bounds })
 }

@@ -31,6 +31,8 @@ pub(crate) enum Dialog {
     Recovered(Vec<Left>),
     /// Something went wrong: in what, and the words.
     Wrong { title: String, words: String },
+    /// What came of something that was done: of what, and the words.
+    Told { title: String, words: String },
     /// The cautions in full.
     Cautions,
     /// All keys.
@@ -56,6 +58,7 @@ pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> 
         Dialog::Unsaved(_) => "unsaved",
         Dialog::Recovered(_) => "recovered",
         Dialog::Wrong { .. } => "wrong",
+        Dialog::Told { .. } => "told",
         Dialog::Cautions => "cautions",
         Dialog::Keys => "keys",
     };
@@ -64,7 +67,7 @@ pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> 
         match dialog {
             Dialog::Unsaved(then) => unsaved(ui, then, name),
             Dialog::Recovered(left) => recovered(ui, left),
-            Dialog::Wrong { title, words } => {
+            Dialog::Wrong { title, words } | Dialog::Told { title, words } => {
                 title_of(ui, title);
                 ui.label(words);
                 buttons(ui, &[(text::OK.now(), Reply::Close)])

@@ -53,6 +53,8 @@ pub struct Editor {
     quitting: bool,
     title: String,
     space: Option<Space>,
+    /// What was lit when the drawing was painted.
+    lit_when_painted: Option<String>,
     frame_times: Option<FrameTimes>,
     /// A finger was seen on the screen.
     fingers: bool,
@@ -83,6 +85,7 @@ impl Editor {
             quitting: false,
             title: String::new(),
             space: None,
+            lit_when_painted: None,
             frame_times: None,
             fingers: false,
         };
@@ -130,6 +133,11 @@ impl Editor {
             Pointed::Finding(key) | Pointed::Fix(key, _) => Some(key.to_string()),
             Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => Some(row.clone()),
         }
+    }
+
+    /// [`Self::lit`] as the drawing was painted last.
+    pub fn lit_when_painted(&self) -> Option<String> {
+        self.lit_when_painted.clone()
     }
 
     /// What the roof report lights on the drawing: the name of a face, or the word for a kind of edge.
@@ -287,6 +295,7 @@ impl Editor {
         // What moved is painted in the same frame.
         self.carry_out(&ctx, actions);
         canvas::paint(ui, &stage, &self.document, &mut self.desk);
+        self.lit_when_painted = self.lit();
         let mut actions = Actions::new();
         canvas::outline(ui, &stage, &self.document, &self.desk, &mut actions);
         canvas::dimensions(ui, &stage, &self.document, &mut self.desk, &mut actions);
@@ -431,7 +440,12 @@ impl Editor {
                 let start = self.suggested(&format!("order.{}", format.extension()));
                 self.files.ask(ctx, Ask::Export(format), start);
             }
-            Command::Order => self.desk.windows.order.open = !self.desk.windows.order.open,
+            Command::Order => {
+                let windows = &mut self.desk.windows;
+                windows.order.open = !windows.order.open;
+                // It lies over the drawing: keys are for it until the drawing is pressed.
+                windows.has_keys = windows.order.open;
+            }
             Command::LoadStock => self.ask_data(ctx, Ask::Stock),
             Command::LoadCounts => self.ask_data(ctx, Ask::Counts),
             Command::CompareJob => self.ask_data(ctx, Ask::CompareJob),
@@ -475,6 +489,10 @@ impl Editor {
             Command::HoldAll => {
                 let all = canvas::Group::all(self.document.job());
                 self.carry_out(ctx, vec![Action::Hold(all)]);
+            }
+            // The key is not for what lies unseen behind a window that is worked in.
+            Command::Delete if self.desk.windows.has_keys => {
+                text::DELETE_ON_DRAWING.now().clone_into(&mut self.desk.said);
             }
             Command::Delete => {
                 let delete = match self.desk.group.is_empty() {

@@ -118,7 +118,8 @@ pub(crate) fn tick(ui: &mut Ui, on: bool, enabled: bool, label: &str, help: &str
     tick.on_hover_text(help).clicked()
 }
 
-/// A typed value that is kept while it is typed, and given when the person is done with it.
+/// A typed value that is kept while it is typed, and given when the person is done with it. What can't be read is told with the
+/// way to write it; until then text and keyboard stay in the field, and Esc takes the typing back.
 fn typed<T, E: std::fmt::Display>(
     ui: &mut Ui,
     label: &str,
@@ -150,12 +151,26 @@ fn typed<T, E: std::fmt::Display>(
         }
         Ok(_) => None,
         Err(error) => {
+            let refused = id.with("refused");
+            if response.changed() {
+                ui.data_mut(|data| data.remove_temp::<bool>(refused));
+            }
+            // Left by Enter or Tab it keeps the keyboard and what was typed; what else takes the keyboard has it.
+            let by_key = ui.input(|input| input.key_pressed(Key::Enter) || input.key_pressed(Key::Tab));
+            if response.lost_focus() && by_key && text.trim() != shown.trim() {
+                response.request_focus();
+                ui.data_mut(|data| data.insert_temp(refused, true));
+            }
+            if !tell && ui.data(|data| data.get_temp::<bool>(refused).unwrap_or(false)) {
+                response.show_tooltip_text(error.to_string());
+            }
             // An empty field that is still typed into is no error yet.
             if tell && !(response.has_focus() && text.trim().is_empty()) {
                 wrong(ui, &error.to_string());
             }
             if !response.has_focus() && text.trim() == shown.trim() {
                 forget(ui);
+                ui.data_mut(|data| data.remove_temp::<bool>(refused));
             }
             None
         }

@@ -6,6 +6,7 @@ use crate::desk::Desk;
 use crate::theme::{self, Palette};
 use crate::{Document, solid_view, text};
 use chalkcourse_geometry::{DVec2, Rect as Bounds};
+use chalkcourse_plan::is_bare_cost;
 use egui::{
     Button, CentralPanel, Frame, Id, Key, Margin, Mesh, Modifiers, Painter, Panel, Pos2, Rect, RichText,
     Role, ScrollArea, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo,
@@ -60,6 +61,7 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
     let p = theme::of(ui);
     ui.spacing_mut().item_spacing.y = 5.0 * large;
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        not_done(ui, document, large, p);
         heading(ui, text::HOME_COVERS.now(), large, p);
         egui::Grid::new("home facts").num_columns(2).spacing([14.0 * large, 4.0 * large]).show(ui, |ui| {
             for (number, what) in text::home_facts(document) {
@@ -69,9 +71,7 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
             }
         });
         heading(ui, text::HOME_COSTS.now(), large, p);
-        let price = text::home_price(document).unwrap_or_else(|| text::TO_BE_QUOTED.now().to_owned());
-        ui.label(RichText::new(price).size(theme::size::TITLE * 1.25 * large).strong());
-        ui.label(RichText::new(text::PRICE_NOTE.now()).size(theme::size::BODY * large).color(p.quiet));
+        price(ui, document, large, p);
         heading(ui, text::FROM_ABOVE.now(), large, p);
         let size = Vec2::new(ui.available_width(), 190.0 * large);
         let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
@@ -82,6 +82,43 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
             ui.label(RichText::new(words.now()).size(theme::size::BODY * large));
         }
     });
+}
+
+/// What stops the job, before all else: it is not shown as if it were done.
+fn not_done(ui: &mut Ui, document: &Document, large: f32, p: &Palette) {
+    let stops = chalkcourse_plan::standing(document.job(), document.plan()).stops;
+    if stops.is_empty() {
+        return;
+    }
+    ui.label(
+        RichText::new(text::HOME_NOT_DONE.now()).size(theme::size::TITLE * large).color(p.stop).strong(),
+    );
+    for stop in stops {
+        ui.label(RichText::new(stop).size(theme::size::BODY * large));
+    }
+}
+
+/// The price. The bare cost is never shown by accident: it is told what it is, and shown when somebody says so.
+fn price(ui: &mut Ui, document: &Document, large: f32, p: &Palette) {
+    let bare = is_bare_cost(document.job());
+    let price = text::home_price(document);
+    // Another amount is asked about again.
+    let told = Id::unique(("bare cost", &price));
+    let shown = ui.data(|data| data.get_temp::<bool>(told).unwrap_or(false));
+    if bare && price.is_some() {
+        let words = RichText::new(text::HOME_BARE_COST.now());
+        ui.label(words.size(theme::size::TITLE * large).color(p.stop).strong());
+        if !shown {
+            let words = RichText::new(text::SHOW_BARE_COST.now()).size(theme::size::BODY * large);
+            if ui.button(words).clicked() {
+                ui.data_mut(|data| data.insert_temp(told, true));
+            }
+            return;
+        }
+    }
+    let price = price.unwrap_or_else(|| text::TO_BE_QUOTED.now().to_owned());
+    ui.label(RichText::new(price).size(theme::size::TITLE * 1.25 * large).strong());
+    ui.label(RichText::new(text::PRICE_NOTE.now()).size(theme::size::BODY * large).color(p.quiet));
 }
 
 fn heading(ui: &mut Ui, words: &str, large: f32, p: &Palette) {

@@ -1,9 +1,9 @@
 //! A building as a file has it, before it becomes part of a job.
 
 use crate::ImportError;
-use chalkcourse_geometry::{Defect, Length, Plane, Polygon};
+use chalkcourse_geometry::{Defect, Length, Plane, Polygon, Units};
 use chalkcourse_job::{Edit, Face, FaceId, Place, Resolved, Site};
-use chalkcourse_plan::{RaiseAs, raise_roof};
+use chalkcourse_plan::{RaiseAs, area_text, raise_roof};
 use chalkcourse_words::{pick, tell};
 
 /// A building out of a file, in local metres around its own middle.
@@ -146,21 +146,23 @@ impl House {
     }
 
     /// What was not taken over as it stands in the file, and what to look at, in sentences.
-    pub fn told(&self) -> Vec<String> {
+    pub fn told(&self, units: Units) -> Vec<String> {
         let mut told = self.notes.clone();
         if let HouseShape::Roof(roof) = &self.shape {
             for surface in roof.surfaces.iter().filter(|s| s.off > crate::TOLD_OFF) {
-                told.push(tell!("Roof surface {} is no exact plane: a corner is {:.3} m off the face made of it.", "La superficie de techo {} no es un plano exacto: una esquina está a {:.3} m del faldón que se \
-        hizo de ella.",
-                    surface.number, surface.off
+                told.push(tell!(
+                    "Roof surface {} is no exact plane: a corner is {} off the face made of it.",
+                    "La superficie de techo {} no es un plano exacto: una esquina está a {} del faldón que se hizo de ella.",
+                    surface.number,
+                    Length::from_metres(surface.off).show_small(units)
                 ));
             }
             for left in &roof.left_out {
                 told.push(tell!(
-                    "Roof surface {} ({:.2} m²) was left out: {}.",
-                    "La superficie de techo {} ({:.2} m²) se omitió: {}.",
+                    "Roof surface {} ({}) was left out: {}.",
+                    "La superficie de techo {} ({}) se omitió: {}.",
                     left.number,
-                    left.area,
+                    area_text(left.area, units),
                     left.reason
                 ));
             }
@@ -188,7 +190,10 @@ impl House {
                 edits.push(raised);
             }
             HouseShape::Roof(roof) if roof.surfaces.is_empty() => {
-                return Err(ImportError::NoFaces { name: self.name.clone(), told: self.told().join(" ") });
+                return Err(ImportError::NoFaces {
+                    name: self.name.clone(),
+                    told: self.told(job.units).join(" "),
+                });
             }
             HouseShape::Roof(roof) => edits.extend(put_faces(job, roof)),
         }

@@ -4,6 +4,7 @@
 use crate::cityjson::{CityReader, is_whole};
 use crate::geojson_in::outlines_from_geojson;
 use crate::{House, HouseShape, ImportError};
+use chalkcourse_geometry::Units;
 use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 use std::fs::File;
@@ -108,7 +109,7 @@ fn entry(file: &Path, house: &House) -> Entry {
         plan_area_m2: house.plan_area(),
         faces: house.faces(),
         left_out,
-        told: house.told(),
+        told: house.told(Units::Metric),
     }
 }
 

@@ -33,12 +33,12 @@ pub struct Span {
     pub bottom: f64,
     /// v of the upper edge of the highest row, metres.
     pub top: f64,
-    /// How far the head flashing reaches above that, metres.
+    /// How much of the head flashing stays visible above that, metres.
     pub head: f64,
 }
 
 impl Span {
-    /// v at which shingles go on, above the head flashing, metres.
+    /// v at which shingles go on, above what stays visible of the head flashing, metres.
     pub fn end(&self) -> f64 {
         self.top + self.head
     }
@@ -63,12 +63,14 @@ pub struct Laid {
     /// How much of a course shows between the last line below the rail and the rail, metres; the whole exposure
     /// when the rail is on a line.
     pub cut_at_base: f64,
-    /// What is left of the course that begins behind the head flashing, up to its next line, metres; the whole
-    /// exposure when the flashing ends on a line.
+    /// How much shows of the course that is cut to the head flashing, up to the next course line or to the top of the face,
+    /// metres; 0 when the flashing ends on a line.
     pub cut_at_head: f64,
-    /// Whole courses from the head flashing to the top of the face.
+    /// Whole courses from the first course line at or above the head flashing to the top of the face: courses lie on lines,
+    /// and what is between the flashing and that line is none of them.
     pub whole_to_top: usize,
-    /// What is left of the last course below the top, metres; 0 when it is whole.
+    /// What is left above the last line below the top, metres; 0 when that course is whole. Cut course, whole courses
+    /// and this add up to the way from the head flashing to the top.
     pub left_at_top: f64,
 }
 
@@ -137,33 +139,37 @@ impl Coursing {
         if !(array.top > array.bottom && array.head >= 0.0) {
             return Err(CoursingError::Heights { from: array.bottom, to: array.top });
         }
-        let (base, end) = (self.at(array.bottom)?, self.at(array.end())?);
-        let shows = |on: OnCourse| if on.above == 0.0 { self.exposure } else { self.exposure - on.above };
+        let (base, end, top) = (self.at(array.bottom)?, self.at(array.end())?, self.at(self.top)?);
         let cut_at_base = if base.above == 0.0 { self.exposure } else { base.above };
-        let over = ((self.top - array.end() + READ) / self.exposure).max(0.0);
-        let top = self.at(self.top)?;
-        Ok(Laid {
-            base,
-            cut_at_base,
-            cut_at_head: shows(end),
-            whole_to_top: over.floor() as usize,
-            left_at_top: top.above,
-        })
+        let next = if end.above == 0.0 { end.course } else { end.course + 1 };
+        let room = (self.top - array.end()).max(0.0);
+        let (cut_at_head, left_at_top) = if next > top.course {
+            // No line is left above the flashing: all that shows is one cut course.
+            (room, 0.0)
+        } else if end.above == 0.0 {
+            (0.0, top.above)
+        } else {
+            (self.exposure - end.above, top.above)
+        };
+        let whole_to_top = usize::try_from(top.course - next).unwrap_or(0);
+        Ok(Laid { base, cut_at_base, cut_at_head, whole_to_top, left_at_top })
     }
 }
 
-/// An exposure that leaves whole courses at both ends.
+/// An exposure with which both the base rail and the top of the face lie on course lines.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Exposure {
     /// From one course line to the next, metres.
     pub exposure: f64,
     /// Courses from the first line to the base rail line.
     pub below: usize,
-    /// Courses from the end of the head flashing to the top of the face.
+    /// Whole courses from the first line at or above the head flashing to the top of the face.
     pub above: usize,
+    /// How much shows of the course that is cut to the head flashing, metres; 0 when the flashing ends on a line.
+    pub cut_at_head: f64,
     /// How far the lines miss the base rail line, metres: below 0 the line lies lower.
     pub off_base: f64,
-    /// How far the last line misses the top, counted up from the head flashing, metres.
+    /// How far the last line misses the top of the face, metres: below 0 the line lies lower.
     pub off_top: f64,
 }
 
@@ -174,12 +180,14 @@ impl Exposure {
     }
 }
 
-/// The exposures within `range` (least, greatest; metres) that leave whole courses both from the first line up to
-/// the base rail and from the head flashing up to the top of the face, each to `within` metres; those with the
-/// least miss first. Of `courses` its own exposure is not looked at.
+/// The exposures within `range` (least, greatest; metres) that bring a course line both to the base rail and to the top of
+/// the face, each to `within` metres; those with the least miss first. Of `courses` its own exposure is not looked at.
+/// Courses run on beside the array, so that one set of lines serves both ends; how much of a course is cut at the
+/// head is told with each.
 ///
-/// With m courses below and n above, both misses are straight lines in the exposure: the least greatest miss lies
-/// where they are equal and opposite, or at an end of the range. Every pair (m, n) that the range allows is asked.
+/// With m courses up to the rail and n up to the top, both misses are straight lines in the exposure: the least
+/// greatest miss lies where they are equal and opposite, or at an end of the range. Every pair (m, n) that the range
+/// allows is asked.
 ///
 /// # Errors
 /// Heights that run downwards, an empty range, or a miss of half a course and more.
@@ -196,12 +204,12 @@ pub fn propose_exposure(
     if !(within >= 0.0 && within < least / 2.0) {
         return Err(CoursingError::Within(within));
     }
-    let (low, high) = (array.bottom - courses.first, courses.top - array.end());
+    let (low, high) = (array.bottom - courses.first, courses.top - courses.first);
     Coursing { exposure: least, ..*courses }.check()?;
     if !(array.top > array.bottom && array.head >= 0.0 && low.is_finite() && high.is_finite()) {
         return Err(CoursingError::Heights { from: array.bottom, to: array.top });
     }
-    if low < -within || high < -within {
+    if low < -within || courses.top - array.end() < -within {
         return Ok(Vec::new());
     }
     let counts = |length: f64| {
@@ -210,7 +218,7 @@ pub fn propose_exposure(
     };
     let mut found: Vec<Exposure> = Vec::new();
     for below in counts(low) {
-        // Which exposures this count allows at all, and with them which counts above.
+        // Which exposures this count allows at all, and with them which counts up to the top.
         let m = below as f64;
         let (from, to) = if below == 0 {
             range
@@ -220,23 +228,22 @@ pub fn propose_exposure(
         if from > to {
             continue;
         }
-        let above_from = ((high - within) / to).ceil().max(0.0) as usize;
-        let above_to = ((high + within) / from).floor().min(MOST) as usize;
-        for above in above_from..=above_to {
-            let n = above as f64;
+        let all_from = ((high - within) / to).ceil().max(0.0) as usize;
+        let all_to = ((high + within) / from).floor().min(MOST) as usize;
+        for all in all_from..=all_to {
+            let n = all as f64;
             // |m e - low| and |n e - high|: both lines go up, so the best e balances them, or zeroes the only one.
             let best = if m + n > 0.0 { (low + high) / (m + n) } else { from };
             let exposure = best.clamp(from, to);
-            let found_ = Exposure {
-                exposure,
-                below,
-                above,
-                off_base: m * exposure - low,
-                off_top: n * exposure - high,
-            };
-            if found_.miss() <= within {
-                found.push(found_);
+            let (off_base, off_top) = (m * exposure - low, n * exposure - high);
+            if off_base.abs().max(off_top.abs()) > within {
+                continue;
             }
+            // The last line is the top, however little it misses.
+            let top = courses.first + n * exposure;
+            let laid = Coursing { exposure, top, ..*courses }.laid(array)?;
+            let (above, cut_at_head) = (laid.whole_to_top, laid.cut_at_head);
+            found.push(Exposure { exposure, below, above, cut_at_head, off_base, off_top });
         }
     }
     found.sort_by(|p, q| p.miss().total_cmp(&q.miss()).then(q.exposure.total_cmp(&p.exposure)));
@@ -250,9 +257,9 @@ pub struct BasePlace {
     pub course: usize,
     /// v of the base rail line, metres.
     pub bottom: f64,
-    /// What is left of the course behind the head flashing, metres: the whole exposure when it ends on a line.
+    /// How much shows of the course that is cut to the head flashing, metres; 0 when the flashing ends on a line.
     pub cut_at_head: f64,
-    /// Whole courses from the head flashing to the top of the face.
+    /// Whole courses from the first line at or above the head flashing to the top of the face.
     pub whole_to_top: usize,
 }
 
@@ -307,13 +314,13 @@ mod tests {
 
     #[test]
     fn a_rail_on_the_seventh_line_and_a_head_that_ends_on_one() {
-        // By hand, in inches: lines at 5, 10 …; rail at 35 is line 6 from 0; the head ends at 150; 50 left: ten.
+        // By hand, in inches: lines at 5, 10 …; rail at 35 is line 6 from 0; the head ends at 150, a line; 50 left: ten.
         let laid =
             five_inch().laid(&Span { bottom: 35.0 * INCH, top: 142.0 * INCH, head: 8.0 * INCH }).unwrap();
         assert_eq!((laid.base.course, laid.base.above), (6, 0.0));
         assert_eq!((laid.whole_to_top, laid.left_at_top), (10, 0.0));
-        assert!((laid.cut_at_head - 5.0 * INCH).abs() < 1e-12);
-        // 2 in higher: 2 in of a course show below the rail, 3 in are left behind the head, nine whole ones go on.
+        assert!(laid.cut_at_head == 0.0);
+        // 2 in higher: 2 in of a course show below the rail, 3 in up to the line at 155, then nine whole ones.
         let laid =
             five_inch().laid(&Span { bottom: 37.0 * INCH, top: 144.0 * INCH, head: 8.0 * INCH }).unwrap();
         assert!((laid.base.above - 2.0 * INCH).abs() < 1e-12 && laid.base.course == 6);
@@ -321,15 +328,39 @@ mod tests {
         assert!((laid.cut_at_head - 3.0 * INCH).abs() < 1e-12 && laid.whole_to_top == 9);
     }
 
+    /// A strip at the head and a remainder at the top that together make a course are no course: both are cut.
     #[test]
-    fn an_exposure_between_five_and_six_inches_that_comes_out_at_both_ends() {
-        // 33 in below and 44 in above: 5 1/2 in goes 6 and 8 times.
-        let courses = Coursing { eave: 0.0, top: 200.0 * INCH, first: 5.0 * INCH, exposure: 5.0 * INCH };
+    fn strip_and_remainder_are_not_added_up_to_a_course() {
+        let laid = |top: f64, end: f64| {
+            let courses = Coursing { top: top * INCH, ..five_inch() };
+            let span = Span { bottom: 35.0 * INCH, top: (end - 8.0) * INCH, head: 8.0 * INCH };
+            let laid = courses.laid(&span).unwrap();
+            let inches = |metres: f64| (metres / INCH * 1e6).round() / 1e6;
+            (inches(laid.cut_at_head), laid.whole_to_top, inches(laid.left_at_top))
+        };
+        // 60 ft by 15 ft at 6:12 is 201.246 in up; the flashing ends at 166.187: the next line is 170, the last 200: six,
+        // with 3.813 in below and 1.246 in above. 35.059 / 5 is 7.01, which is not the number of courses.
+        assert_eq!(laid(201.246, 166.187), (3.813, 6, 1.246));
+        // By hand: the flashing ends at 192, lines at 195 and 200: one whole; at 196 none, although 6 in are left.
+        assert_eq!(laid(202.0, 192.0), (3.0, 1, 2.0));
+        assert_eq!(laid(202.0, 196.0), (4.0, 0, 2.0));
+        // Beyond the last line all that shows is one strip.
+        assert_eq!(laid(204.0, 201.0), (3.0, 0, 0.0));
+        assert_eq!(laid(204.0, 205.0), (0.0, 0, 0.0));
+        // The line itself, to the 1/32 in that a tape reads.
+        assert_eq!(laid(200.0, 195.02), (0.0, 1, 0.0));
+    }
+
+    #[test]
+    fn an_exposure_that_brings_a_line_to_the_rail_and_to_the_ridge() {
+        // By hand, in inches: from the first line at 5 up to the rail at 38 are 33, up to the ridge at 203 are 198: 5 1/2 goes
+        // 6 and 36 times. Lines at 5 + 5.5 n: above the flashing's end at 156 the next is 159.0, the 28th: 3.0 cut, 8 whole.
+        let courses = Coursing { eave: 0.0, top: 203.0 * INCH, first: 5.0 * INCH, exposure: 5.0 * INCH };
         let array = Span { bottom: 38.0 * INCH, top: 148.0 * INCH, head: 8.0 * INCH };
         let found = propose_exposure((5.0 * INCH, 6.0 * INCH), &courses, &array, INCH / 16.0).unwrap();
         let best = found.first().unwrap();
         assert!((best.exposure - 5.5 * INCH).abs() < 1e-9 && (best.below, best.above) == (6, 8), "{best:?}");
-        assert!(best.miss() < 1e-9);
+        assert!(best.miss() < 1e-9 && (best.cut_at_head - 3.0 * INCH).abs() < 1e-9, "{best:?}");
     }
 
     #[test]
@@ -363,12 +394,19 @@ mod tests {
                 prop_assert!((0.12..=0.16).contains(&p.exposure) && p.miss() <= within);
                 let base = 0.127 + p.below as f64 * p.exposure;
                 prop_assert!((base - bottom).abs() <= within + 1e-9);
-                prop_assert!((array.end() + p.above as f64 * p.exposure - top).abs() <= within + 1e-9);
+                // Lines from the first one up, one by one: the last is the top, and those at or above the flashing are whole.
+                let lines: Vec<f64> = (0..).map(|n| 0.127 + f64::from(n) * p.exposure)
+                    .take_while(|v| *v <= top + within + 1e-9).collect();
+                prop_assert!((lines.last().unwrap() - top).abs() <= within + 1e-9);
+                let above = lines.iter().filter(|v| **v >= array.end() - READ).count();
+                prop_assert_eq!(p.above, above.saturating_sub(1));
             }
             let whole = |length: f64| ((length / e).round() * e - length).abs() <= within;
-            if whole(bottom - 0.127) && whole(top - array.end()) {
-                let counts = (((bottom - 0.127) / e).round() as usize, ((top - array.end()) / e).round() as usize);
-                prop_assert!(found.iter().any(|p| (p.below, p.above) == counts), "{e} {counts:?} {found:?}");
+            if whole(bottom - 0.127) && whole(top - 0.127) {
+                let below = ((bottom - 0.127) / e).round() as usize;
+                let all = |exposure: f64| ((top - 0.127) / exposure).round();
+                let same = |p: &Exposure| p.below == below && all(p.exposure) == all(e);
+                prop_assert!(found.iter().any(same), "{e} {below} {found:?}");
             }
         }
 
@@ -379,9 +417,9 @@ mod tests {
             let laid = courses.laid(&array).unwrap();
             let back = 0.15 + laid.base.course as f64 * e + laid.base.above;
             prop_assert!((back - bottom).abs() <= READ);
-            prop_assert!(laid.cut_at_head > 0.0 && laid.cut_at_head <= e + 1e-12);
-            let rest = top - array.end() - laid.whole_to_top as f64 * e;
-            prop_assert!(rest >= -READ && rest < e);
+            prop_assert!(laid.cut_at_head >= 0.0 && laid.cut_at_head <= e + 1e-12);
+            let sum = laid.cut_at_head + laid.whole_to_top as f64 * e + laid.left_at_top;
+            prop_assert!((sum - (top - array.end()).max(0.0)).abs() <= 2.0 * READ, "{laid:?}");
             for place in propose_base(&courses, &array, 0.0, 3).unwrap() {
                 prop_assert!(place.whole_to_top >= 3);
                 let on = courses.at(place.bottom).unwrap();

@@ -320,8 +320,10 @@ pub struct RowToClose {
     pub module: f64,
     /// How much one may be larger or smaller than that.
     pub module_varies: f64,
-    /// Least and greatest reveal between neighbours.
-    pub reveals: (f64, f64),
+    /// The reveal that it is laid with: it stays unless the row is too long with it.
+    pub reveal: f64,
+    /// The least reveal between neighbours.
+    pub least: f64,
     /// How far one reveal can be set wrong.
     pub reveal_varies: f64,
     /// From side to side.
@@ -331,8 +333,11 @@ pub struct RowToClose {
 /// Whether and how a row closes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Closed {
-    /// The reveal to set: the one that fills the opening, within the range.
+    /// The reveal to set: as laid, or where the row is too long with that, the one with which it just fills its
+    /// opening, and never less than the least.
     pub reveal: f64,
+    /// By how much the row is too long for its opening as it is laid; 0 where it fits.
+    pub too_long: f64,
     /// What is over at the sides with that reveal; below 0 what is missing.
     pub spare: f64,
     /// By how much the row can come out longer or shorter when all err the same way.
@@ -348,8 +353,8 @@ pub struct Closed {
 }
 
 impl RowToClose {
-    /// Whether and how the row closes: modules at the least reveal must go into the opening. Too wide an opening
-    /// leaves something over at the sides, which flashings take up.
+    /// Whether and how the row closes: modules at the least reveal must go into the opening. Joints are not opened to fill it:
+    /// what is over stays at the sides, which flashings take up.
     ///
     /// With sizes that vary the reveals are what gives: the row closes when the reveals that are left, the modules'
     /// error shared among them, are not below the least.
@@ -357,7 +362,7 @@ impl RowToClose {
     /// # Errors
     /// No modules, or a length that is none.
     pub fn close(&self) -> Result<Closed, FitUpError> {
-        let (least, greatest) = self.reveals;
+        let (least, laid) = (self.least, self.reveal);
         let lengths = [
             (pick("the module", "el módulo"), self.module, self.module > 0.0),
             (
@@ -371,7 +376,7 @@ impl RowToClose {
                 self.reveal_varies >= 0.0,
             ),
             (pick("the least reveal", "la separación mínima"), least, least >= 0.0),
-            (pick("the greatest reveal", "la separación máxima"), greatest, greatest >= least),
+            (pick("the reveal", "la separación"), laid, laid >= 0.0),
             (pick("the opening", "el claro"), self.opening, self.opening > 0.0),
         ];
         for (name, value, good) in lengths {
@@ -395,11 +400,13 @@ impl RowToClose {
         }
         let (n, joints) = (self.modules as f64, (self.modules - 1) as f64);
         let left = self.opening - n * self.module;
-        let reveal = if joints > 0.0 { (left / joints).clamp(least, greatest) } else { least };
+        let too_long = (joints * laid - left).max(0.0);
+        let reveal = if too_long > 0.0 && joints > 0.0 { (left / joints).max(least) } else { laid };
         let (worst, likely) = stack(self.modules, self.module_varies, self.reveal_varies);
         let closes = |error: f64| left - error - joints * least >= -1e-12;
         Ok(Closed {
             reveal,
+            too_long,
             spare: left - joints * reveal,
             worst,
             likely,

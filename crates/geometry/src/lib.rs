@@ -10,7 +10,7 @@
 //! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
 //! - [`envelope`]: what one sees of roofs that stand in each other
 //! - [`fit`]: exact fitting of equal rectangles on a face
-//! - [`coursing`]: an array among the courses of shingles: whole courses at both ends
+//! - [`coursing`]: an array among the courses of shingles: cut and whole courses at both ends
 //! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
 //! - [`taped`]: a face from side lengths and diagonals as taped on the deck
 //! - [`sides`]: numbers of sides that last while corners come, go and move

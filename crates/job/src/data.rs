@@ -1,6 +1,8 @@
 //! The data files that come with the program, and a person's own.
 
 use crate::file::{self, FileError};
+use crate::price_reading::PriceReading;
+use crate::price_table::COLUMNS;
 use crate::table::Table;
 use crate::{Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv};
 use chalkcourse_words::pick;
@@ -118,34 +120,35 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
     file::write_atomically(path, text.as_bytes())
 }
 
-/// Reads a price list of a person's own: JSON, CSV, or a workbook by the end of its name (`.xlsx`, `.xls`, `.ods`).
+/// Reads a price list of a person's own: JSON, CSV, or a workbook by the end of its name (`.xlsx`, `.xls`, `.ods`), and says
+/// what of it the kit knows.
 ///
 /// A table has the columns `number` and `price`, and maybe `name`, `untaxed` and `alternate for`; rows without a number
 /// say the `currency`, `date`, `tax %`, `delivery` and `list` (its name, else the file's).
 ///
 /// # Errors
-/// [`FileError`] names the file, the line or field, and what was expected.
-pub fn load_prices(path: &Path) -> Result<PriceList, FileError> {
-    prices_from_bytes(file::read_bytes(path, pick("price list", "lista de precios"))?, path)
+/// [`FileError`] names the file, the line or field, and what was expected: a number that can be read in two ways is refused.
+pub fn load_prices(path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
+    prices_from_bytes(file::read_bytes(path, pick("price list", "lista de precios"))?, path, kit)
 }
 
 /// Reads a price list from the bytes of its file: JSON, or a table as the ending of its path says.
 ///
 /// # Errors
 /// As [`load_prices`].
-pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path) -> Result<PriceList, FileError> {
+pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
     let name = path.file_stem().map_or_else(String::new, |stem| stem.to_string_lossy().into_owned());
     let table = match ending(path).as_str() {
-        "csv" | "tsv" | "txt" => Table::from_csv(&file::text_of(bytes, path)?),
-        "xlsx" | "xlsm" | "xls" | "ods" => Table::from_workbook(&bytes),
+        "csv" | "tsv" | "txt" => Table::from_csv(&file::text_of(bytes, path)?, &COLUMNS),
+        "xlsx" | "xlsm" | "xls" | "ods" => Table::from_workbook(&bytes, &COLUMNS),
         _ => {
             let prices: PriceList = file::data_from_text(&file::text_of(bytes, path)?, path, PRICES_FORMAT)?;
             prices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
-            return Ok(prices);
+            return Ok(PriceReading::of(prices, kit));
         }
     };
     table
-        .and_then(|table| crate::price_table::price_list(&table, &name))
+        .and_then(|table| crate::price_table::price_list(&table, &name, kit))
         .map_err(|wrong| FileError::wrong(path, wrong))
 }
 

@@ -125,8 +125,11 @@ pub struct RevealRange {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Flashing {
-    /// Head flashing, up the slope beyond the top row.
+    /// Head flashing, up the slope beyond the top row: what of it stays visible below the shingles.
     pub head: Length,
+    /// How far the shingles lie over the head flashing, beyond what stays visible of it.
+    #[serde(default)]
+    pub head_lap: Length,
     /// Side flashing, beyond each side.
     pub side: Length,
     /// Base rail, down the slope below the lowest row.

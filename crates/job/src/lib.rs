@@ -28,6 +28,8 @@ mod names;
 mod order;
 mod part;
 mod penetration;
+mod percent_cells;
+mod price_reading;
 mod price_table;
 mod prices;
 mod quantity;
@@ -39,6 +41,7 @@ mod table;
 mod taped_deck;
 mod underlay;
 mod waiver;
+mod written_number;
 
 pub use block::{Block, Cell, Orientation, RowShift};
 pub use data::{
@@ -70,6 +73,7 @@ pub use part::{
     Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
 };
 pub use penetration::{Penetration, PenetrationKind, Shape};
+pub use price_reading::{PriceReading, PriceSummary};
 pub use prices::{Alternate, Price, PriceList};
 pub use quantity::{Quantity, Required};
 pub use resolved::{Resolved, resolve};
@@ -85,3 +89,4 @@ pub use source::{Source, Standing};
 pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
 pub use waiver::{Accepted, Lapse, Waiver};
+pub use written_number::amount_from_text;

@@ -1,156 +1,317 @@
 //! A price list as a table: CSV or a workbook.
 
-use crate::table::{Row, Table};
-use crate::{Alternate, Price, PriceList};
+use crate::price_reading::{PriceReading, PriceSummary};
+use crate::table::{Kind, Row, Table};
+use crate::written_number::{Mark, mark_of, read};
+use crate::{Alternate, Kit, Price, PriceList};
 use chalkcourse_words::{pick, tell};
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
-use std::str::FromStr;
+
+/// The columns that a table of prices must have, each by its names.
+pub(crate) const COLUMNS: [&[&str]; 2] = [NUMBER, PRICE];
+const NUMBER: &[&str] = &["number", "número", "numero"];
+const PRICE: &[&str] = &["price", "precio"];
+const NAME: &[&str] = &["name", "nombre"];
+const UNTAXED: &[&str] = &["untaxed", "sin impuesto"];
+const INSTEAD: &[&str] = &["alternate for", "alterna de"];
 
 /// Reads a price list out of a table with the columns `number` and `price`, and maybe `name`, `untaxed` ("yes") and
 /// `alternate for` (the number of the part in whose place a row may be taken).
 ///
 /// A row without a number says something of the whole list: its `name` cell is `list`, `date`, `currency`, `tax %` or
-/// `delivery`, its `price` cell what that is.
-pub(crate) fn price_list(table: &Table, name: &str) -> Result<PriceList, String> {
-    let (number, price) = (table.column("number")?, table.column("price")?);
-    let (words, untaxed, instead) =
-        (table.column("name").ok(), table.column("untaxed").ok(), table.column("alternate for").ok());
-    let cell =
-        |row: &Row, column: Option<usize>| column.map_or_else(String::new, |at| row.cell(at).to_owned());
-    let mut list = PriceList {
-        name: name.to_owned(),
-        date: String::new(),
-        currency: String::new(),
-        tax_percent: None,
-        delivery: None,
-        prices: BTreeMap::new(),
+/// `delivery`, its `price` cell what that is. Numbers are read as their column is written; part numbers as the kit spells them.
+pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceReading, String> {
+    let columns = Columns {
+        number: table.column(NUMBER)?,
+        price: table.column(PRICE)?,
+        name: table.column(NAME).ok(),
+        untaxed: table.column(UNTAXED).ok(),
+        instead: table.column(INSTEAD).ok(),
     };
-    let mut alternates = Vec::new();
-    for row in table.rows() {
-        let amount = row.cell(price);
-        let wrong = |wrong: String| format!("{}: {wrong}", row.place());
-        let part = row.cell(number).to_owned();
-        if part.is_empty() {
-            match cell(row, words).to_lowercase().as_str() {
-                "list" => amount.clone_into(&mut list.name),
-                "date" => amount.clone_into(&mut list.date),
-                "currency" => amount.clone_into(&mut list.currency),
-                "tax %" => list.tax_percent = Some(money(amount).map_err(wrong)?),
-                "delivery" => list.delivery = Some(money(amount).map_err(wrong)?),
-                other => {
-                    return Err(wrong(tell!(
-                        "a row without a number is one of list, date, currency, tax %, delivery, not {other:?}",
-                        "una fila sin número es una de list, date, currency, tax %, delivery, no {other:?}"
-                    )));
-                }
-            }
-            continue;
-        }
-        // A part that the supplier lists without a price has none: it is told as missing, not taken for nothing.
-        if amount.is_empty() {
-            continue;
-        }
-        let package = money(amount).map_err(wrong)?;
-        let other = cell(row, instead);
-        if other.is_empty() {
-            let untaxed = matches!(cell(row, untaxed).to_lowercase().as_str(), "yes" | "true" | "x" | "1");
-            let price = Price { untaxed, ..Price::of(package) };
-            if list.prices.insert(part.clone(), price).is_some() {
-                return Err(wrong(tell!("{part:?} has a price already", "{part:?} ya tiene precio")));
-            }
-        } else {
-            alternates.push((
-                row.place(),
-                other,
-                Alternate { number: part, name: cell(row, words), package },
-            ));
-        }
+    if let Some(row) = table.longer_row() {
+        return Err(tell!(
+            "{}: it has more cells than the header; put a number with a comma in quotes",
+            "{}: tiene más celdas que el encabezado; ponga entre comillas un número con coma",
+            row.place()
+        ));
     }
-    for (place, other, alternate) in alternates {
-        match list.prices.get_mut(&other) {
-            Some(price) => price.alternates.push(alternate),
-            None => {
-                return Err(tell!(
-                    "{place}: the list has no price for {other:?}, whose alternate this is",
-                    "{place}: la lista no tiene precio de {other:?}, de la que esta es alterna"
-                ));
-            }
-        }
-    }
-    if list.currency.is_empty() {
+    let mut reader = Reader {
+        kit,
+        columns,
+        mark: None,
+        list: PriceList {
+            name: name.to_owned(),
+            date: String::new(),
+            currency: String::new(),
+            tax_percent: None,
+            delivery: None,
+            prices: BTreeMap::new(),
+        },
+        summary: PriceSummary { titles: table.titles(), ..PriceSummary::default() },
+        alternates: Vec::new(),
+    };
+    reader.summary.other_sheets = table.other_sheets().to_vec();
+    reader.words(table)?;
+    if reader.list.currency.is_empty() {
         return Err(pick(
             "the list must say its currency: a row without a number, with the name \"currency\"",
             "la lista debe decir su moneda: una fila sin número, con el nombre \"currency\"",
         )
         .to_owned());
     }
-    list.check()?;
-    Ok(list)
+    reader.mark = reader.mark(table)?;
+    for row in table.rows() {
+        reader.row(row).map_err(|wrong| format!("{}: {wrong}", row.place()))?;
+    }
+    reader.alternates()?;
+    reader.list.check()?;
+    Ok(reader.done())
 }
 
-/// A decimal as typed: `184.50`, `1,184.50`, `$184.50`. A workbook keeps binary fractions; what is a hair beside four
-/// decimals was four decimals.
-fn money(text: &str) -> Result<Decimal, String> {
-    let plain: String = text.chars().filter(|c| !matches!(c, '$' | '€' | '£' | ' ' | '\u{a0}')).collect();
-    // A comma groups thousands where three figures follow it; a decimal comma is told, not guessed.
-    let grouped =
-        plain.split('.').next().unwrap_or_default().split(',').skip(1).all(|group| group.len() == 3);
-    let amount = Decimal::from_str(&plain.replace(',', "")).or_else(|_| Decimal::from_scientific(&plain));
-    match amount {
-        Ok(amount) if grouped => {
-            let rounded = amount.round_dp(4);
-            let hair = Decimal::new(1, 9);
-            Ok(if (amount - rounded).abs() < hair { rounded } else { amount })
-        }
-        _ => Err(tell!(
-            "can't read {text:?} as money: write it as 184.50",
-            "no se puede leer {text:?} como dinero: escríbalo como 184.50"
-        )),
+struct Columns {
+    number: usize,
+    price: usize,
+    name: Option<usize>,
+    untaxed: Option<usize>,
+    instead: Option<usize>,
+}
+
+struct Reader<'a> {
+    kit: &'a Kit,
+    columns: Columns,
+    /// How the texts of the price column are written.
+    mark: Option<Mark>,
+    list: PriceList,
+    summary: PriceSummary,
+    /// Place, the part in whose place it may be taken, the alternate.
+    alternates: Vec<(String, String, Alternate)>,
+}
+
+fn cell(row: &Row, column: Option<usize>) -> &str {
+    column.map_or("", |at| row.cell(at))
+}
+
+/// What a row without a number may say of the whole list.
+const SAYS: [&str; 5] = ["list", "date", "currency", "tax %", "delivery"];
+
+impl Reader<'_> {
+    /// What a row without a number says.
+    fn about(&self, row: &Row) -> Option<String> {
+        row.cell(self.columns.number).is_empty().then(|| cell(row, self.columns.name).to_lowercase())
     }
+
+    /// Name, date and currency of the list.
+    fn words(&mut self, table: &Table) -> Result<(), String> {
+        for row in table.rows() {
+            let amount = row.cell(self.columns.price);
+            match self.about(row).as_deref() {
+                Some("list") => amount.clone_into(&mut self.list.name),
+                Some("date") => amount.clone_into(&mut self.list.date),
+                Some("currency") => amount.clone_into(&mut self.list.currency),
+                Some(other) if !SAYS.contains(&other) && !amount.is_empty() => {
+                    return Err(tell!(
+                        "{}: a row without a number is one of {}, not {other:?}",
+                        "{}: una fila sin número es una de {}, no {other:?}",
+                        row.place(),
+                        SAYS.join(", ")
+                    ));
+                }
+                _ => {}
+            }
+        }
+        Ok(())
+    }
+
+    fn mark(&self, table: &Table) -> Result<Option<Mark>, String> {
+        let price = self.columns.price;
+        let amounts = table.rows().iter().filter(|row| {
+            let words =
+                self.about(row).is_some_and(|about| ["list", "date", "currency"].contains(&about.as_str()));
+            row.kind(price) == Kind::Text && !words
+        });
+        let texts = amounts.filter_map(|row| Some((row.place(), self.bare(row.cell(price)).ok()?)));
+        mark_of(texts)
+    }
+
+    /// An amount without the sign or the code of its currency.
+    fn bare<'t>(&self, text: &'t str) -> Result<&'t str, String> {
+        let currency = self.list.currency.to_uppercase();
+        let text = text.trim().trim_end_matches('%').trim_end();
+        let apart = |c: char| c.is_alphabetic() || matches!(c, '$' | '€' | '£');
+        let head = text.find(|c: char| !apart(c)).unwrap_or(text.len());
+        let (before, rest) = text.split_at(head);
+        let tail = rest.trim_end_matches(apart).len();
+        let (number, after) = rest.split_at(tail);
+        if number.trim().is_empty() {
+            return Ok(text);
+        }
+        for said in [before, after] {
+            let other = match said {
+                "" | "$" => false,
+                "€" => currency != "EUR",
+                "£" => currency != "GBP",
+                // "US$" is "USD" too.
+                code => !currency.starts_with(&code.trim_end_matches('$').to_uppercase()),
+            };
+            if other {
+                return Err(tell!(
+                    "{text:?} is not in {currency}, the currency of the list",
+                    "{text:?} no está en {currency}, la moneda de la lista"
+                ));
+            }
+        }
+        Ok(number.trim())
+    }
+
+    /// An amount of money.
+    fn money(&self, row: &Row) -> Result<Decimal, String> {
+        let (text, kind) = (row.cell(self.columns.price), row.kind(self.columns.price));
+        if kind == Kind::Percent || text.ends_with('%') {
+            return Err(tell!(
+                "a price can't be {text} %: format the cell as a number",
+                "un precio no puede ser {text} %: dé a la celda formato de número",
+                text = text.trim_end_matches('%').trim_end()
+            ));
+        }
+        self.number(row)
+    }
+
+    fn number(&self, row: &Row) -> Result<Decimal, String> {
+        let (text, kind) = (row.cell(self.columns.price), row.kind(self.columns.price));
+        // A workbook keeps binary fractions; what is a hair beside four decimals was four decimals.
+        let near = |amount: Decimal| {
+            let rounded = amount.round_dp(4);
+            if (amount - rounded).abs() < Decimal::new(1, 9) { rounded } else { amount }
+        };
+        match kind {
+            Kind::Text => read(self.bare(text)?, self.mark),
+            Kind::Number | Kind::Percent => read(text, Some(Mark::Point)).map(near),
+        }
+    }
+
+    /// Sales tax. Less than one percent without a percent sign may be a share, 0.0825 for 8.25 %: it is not guessed.
+    fn percent(&self, row: &Row) -> Result<Decimal, String> {
+        let text = row.cell(self.columns.price);
+        let percent = self.number(row)?;
+        let said = row.kind(self.columns.price) == Kind::Percent || text.ends_with('%');
+        if !said && percent > Decimal::ZERO && percent < Decimal::ONE {
+            return Err(tell!(
+                "a tax of {text} can be a share or percent: write it with its sign, as 8.25 %",
+                "un impuesto de {text} puede ser una fracción o un porcentaje: escríbalo con su signo, como 8.25 %"
+            ));
+        }
+        Ok(percent)
+    }
+
+    fn row(&mut self, row: &Row) -> Result<(), String> {
+        let amount = row.cell(self.columns.price);
+        if let Some(about) = self.about(row) {
+            match about.as_str() {
+                "tax %" => self.list.tax_percent = Some(self.percent(row)?),
+                "delivery" => self.list.delivery = Some(self.money(row)?),
+                said if SAYS.contains(&said) => {}
+                // A title among the lines.
+                _ => self.summary.titles += 1,
+            }
+            return Ok(());
+        }
+        let typed = row.cell(self.columns.number);
+        // A part that the supplier lists without a price has none: it is told as missing, not taken for nothing.
+        if amount.is_empty() {
+            self.summary.without_price.push(typed.to_owned());
+            return Ok(());
+        }
+        let package = self.money(row)?;
+        let other = cell(row, self.columns.instead);
+        if !other.is_empty() {
+            let alternate = Alternate {
+                number: typed.to_owned(),
+                name: cell(row, self.columns.name).to_owned(),
+                package,
+            };
+            self.alternates.push((row.place(), other.to_owned(), alternate));
+            return Ok(());
+        }
+        let untaxed = match cell(row, self.columns.untaxed).to_lowercase().as_str() {
+            "" | "no" | "false" => false,
+            "yes" | "true" | "x" | "sí" | "si" => true,
+            said => {
+                return Err(tell!(
+                    "{said:?} under \"untaxed\": write yes or no",
+                    "{said:?} en \"untaxed\": escriba yes o no"
+                ));
+            }
+        };
+        let part = self.part(typed);
+        match self.list.prices.get(&part) {
+            Some(price) if price.package == package && price.untaxed == untaxed => {
+                self.summary.twice.push(part);
+            }
+            Some(price) => {
+                return Err(tell!(
+                    "{part:?} has a price already, {}; take one of the two out",
+                    "{part:?} ya tiene precio, {}; quite uno de los dos",
+                    price.package
+                ));
+            }
+            None => {
+                self.list.prices.insert(part, Price { untaxed, ..Price::of(package) });
+            }
+        }
+        Ok(())
+    }
+
+    /// A part number as the kit spells it: letters and figures decide, not capitals, blanks or dashes.
+    fn part(&mut self, typed: &str) -> String {
+        if self.kit.part(typed).is_some() {
+            return typed.to_owned();
+        }
+        let wanted = letters(typed);
+        let mut alike = self.kit.parts.iter().filter(|part| letters(&part.number) == wanted);
+        let (Some(part), None) = (alike.next(), alike.next()) else { return typed.to_owned() };
+        let told = (typed.to_owned(), part.number.clone());
+        if !self.summary.respelled.contains(&told) {
+            self.summary.respelled.push(told);
+        }
+        part.number.clone()
+    }
+
+    fn alternates(&mut self) -> Result<(), String> {
+        for (place, typed, alternate) in std::mem::take(&mut self.alternates) {
+            let part = self.part(&typed);
+            match self.list.prices.get_mut(&part) {
+                Some(price) => {
+                    price.alternates.push(alternate);
+                    self.summary.alternates += 1;
+                }
+                None => {
+                    return Err(tell!(
+                        "{place}: the list has no price for {typed:?}, whose alternate this is",
+                        "{place}: la lista no tiene precio de {typed:?}, de la que esta es alterna"
+                    ));
+                }
+            }
+        }
+        Ok(())
+    }
+
+    fn done(self) -> PriceReading {
+        let mut reading = PriceReading::of(self.list, self.kit);
+        reading.summary = PriceSummary {
+            taken: reading.summary.taken,
+            unknown: reading.summary.unknown,
+            missing: reading.summary.missing,
+            ..self.summary
+        };
+        reading
+    }
+}
+
+/// What of a part number tells it from others.
+fn letters(number: &str) -> String {
+    number.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_uppercase).collect()
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn decimal(text: &str) -> Decimal {
-        Decimal::from_str(text).unwrap()
-    }
-
-    #[test]
-    fn money_reads_as_people_write_it() {
-        assert_eq!(money("184.50").unwrap(), decimal("184.50"));
-        assert_eq!(money("$1,184.5").unwrap(), decimal("1184.5"));
-        assert_eq!(money("0.30000000000000004").unwrap(), decimal("0.3"));
-        for wrong in ["12,50", "twelve", "", "1.2.3", "NaN"] {
-            assert!(money(wrong).is_err(), "{wrong}");
-        }
-    }
-
-    #[test]
-    fn a_table_gives_a_list() {
-        let text = "number;name;price;untaxed;alternate for\n\
-                    ;currency;USD;;\n;tax %;7.25;;\n;delivery;85;;\n;date;2026-04-01;;\n\
-                    FH-101;Module;212.00;;\nFH-102;Foot;;;\nFH-401;Strip;48.00;yes;\nQX-9;Other module;205.5;;FH-101\n";
-        let list = price_list(&Table::from_csv(text).unwrap(), "Harbour Supply").unwrap();
-        assert_eq!((list.name.as_str(), list.currency.as_str()), ("Harbour Supply", "USD"));
-        assert_eq!(list.tax_percent, Some(decimal("7.25")));
-        assert_eq!(list.prices.len(), 2, "a row without a price gives none");
-        assert!(list.prices["FH-401"].untaxed);
-        assert_eq!(list.prices["FH-101"].alternates[0].number, "QX-9");
-    }
-
-    #[test]
-    fn what_is_wrong_is_told_with_its_line() {
-        let check = |text: &str, words: &str| {
-            let wrong = price_list(&Table::from_csv(text).unwrap(), "x").unwrap_err();
-            assert!(wrong.contains(words), "{wrong}");
-        };
-        check("number,name,price\n,currency,USD\nA,,1\nA,,2\n", "line 4");
-        check("number,name,price\n,currency,USD\nA,,x\n", "line 3");
-        check("number,name,price\nA,,1\n", "currency");
-        check("number,name,price\n,colour,red\n", "tax %");
-        check("part,price\n", "\"number\"");
-    }
-}
+mod tests;

@@ -1,49 +1,74 @@
 //! A table with a header row, out of CSV or a workbook: prices and stock come so.
 
+use crate::percent_cells;
 use calamine::{Data, Reader};
-use chalkcourse_words::pick;
+use chalkcourse_words::{pick, tell};
+use rust_decimal::Decimal;
+use std::str::FromStr;
+
+/// Titles may stand over a header row; so many rows are looked through for it.
+const TITLES: usize = 20;
 
 /// Rows under a header, cells as texts.
 pub(crate) struct Table {
     header: Vec<String>,
     rows: Vec<Row>,
+    /// Rows over the header.
+    titles: usize,
+    /// Sheets of the workbook that were not read, by their names.
+    other_sheets: Vec<String>,
     /// What a row is called for people: "line" of a text, "row" of a workbook.
     word: &'static str,
 }
 
 pub(crate) struct Row {
-    cells: Vec<String>,
+    cells: Vec<Cell>,
     number: u64,
     word: &'static str,
 }
 
+/// A cell, and whether its file says what its number is.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Cell {
+    pub(crate) text: String,
+    pub(crate) kind: Kind,
+}
+
+/// What a file says of a cell.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Kind {
+    /// A text: how its number is written is the writer's.
+    #[default]
+    Text,
+    /// A number of a workbook, its text with a decimal point.
+    Number,
+    /// A number of a workbook that is shown as percent; its text is so many percent.
+    Percent,
+}
+
 impl Table {
-    /// Comma, semicolon or tab: what the header row has most of.
-    pub(crate) fn from_csv(text: &str) -> Result<Self, String> {
+    /// Comma, semicolon or tab: the one with which a row has all `columns`, or what the first row has most of.
+    pub(crate) fn from_csv(text: &str, columns: &[&[&str]]) -> Result<Self, String> {
         let text = text.trim_start_matches('\u{feff}');
         let first = text.lines().next().unwrap_or_default();
         let count = |c: char| first.matches(c).count();
-        let delimiter =
-            [';', '\t'].into_iter().fold(',', |best, c| if count(c) > count(best) { c } else { best });
-        let mut reader = csv::ReaderBuilder::new()
-            .has_headers(false)
-            .flexible(true)
-            .delimiter(delimiter as u8)
-            .trim(csv::Trim::All)
-            .from_reader(text.as_bytes());
-        let mut rows = Vec::new();
-        for record in reader.records() {
-            let record = record.map_err(|error| error.to_string())?;
-            let number = record.position().map_or(0, csv::Position::line);
-            rows.push((number, record.iter().map(str::to_owned).collect()));
+        let most = [';', '\t'].into_iter().fold(',', |best, c| if count(c) > count(best) { c } else { best });
+        let mut usual = None;
+        for delimiter in [most, ',', ';', '\t'] {
+            let rows = csv_rows(text, delimiter)?;
+            if header_at(&rows, columns).is_some() {
+                return Self::of(rows, columns, pick("line", "línea"));
+            }
+            usual.get_or_insert(rows);
         }
-        Self::of(rows, pick("line", "línea"))
+        Self::of(usual.unwrap_or_default(), columns, pick("line", "línea"))
     }
 
-    /// The first sheet of a workbook. A number is the shortest decimal that is that number, which is what was typed.
-    pub(crate) fn from_workbook(bytes: &[u8]) -> Result<Self, String> {
+    /// The first sheet of a workbook that has all `columns`. A number is the shortest decimal that is that number, which is
+    /// what was typed.
+    pub(crate) fn from_workbook(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, String> {
         // The reader overflows on the name of a cell far outside any sheet; that is a bad file, not the end of the program.
-        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes)).unwrap_or_else(|_| {
+        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes, columns)).unwrap_or_else(|_| {
             Err(pick(
                 "the workbook is damaged: a cell of it can't be read",
                 "el libro de cálculo está dañado: no se puede leer una celda",
@@ -52,51 +77,150 @@ impl Table {
         })
     }
 
-    fn from_workbook_or_panic(bytes: &[u8]) -> Result<Self, String> {
+    fn from_workbook_or_panic(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, String> {
         let mut book =
             calamine::open_workbook_auto_from_rs(std::io::Cursor::new(bytes)).map_err(|e| e.to_string())?;
-        let sheet = book
-            .worksheet_range_at(0)
-            .ok_or(pick("the workbook has no sheet", "el libro de cálculo no tiene hojas"))?
-            .map_err(|e| e.to_string())?;
-        let top = sheet.start().map_or(0, |(row, _)| u64::from(row));
-        let text = |cell: &Data| match cell {
-            Data::Empty => String::new(),
-            Data::String(text) => text.trim().to_owned(),
-            Data::Float(number) => format!("{number}"),
-            other => other.to_string(),
-        };
-        let rows = sheet.rows().zip(top + 1..).map(|(row, number)| (number, row.iter().map(text).collect()));
-        Self::of(rows.collect(), "row")
+        let names = book.sheet_names();
+        let mut first = None;
+        for (at, name) in names.iter().enumerate() {
+            let Some(sheet) = book.worksheet_range_at(at) else { continue };
+            let sheet = sheet.map_err(|e| e.to_string())?;
+            let (top, left) = sheet.start().unwrap_or_default();
+            let percent = percent_cells::of_sheet(bytes, name);
+            let rows = (top..).zip(sheet.rows()).map(|(row, cells)| {
+                let cells =
+                    (left..).zip(cells).map(|(column, data)| cell(data, percent.contains(&(row, column))));
+                (u64::from(row) + 1, cells.collect::<Vec<Cell>>())
+            });
+            let rows: Vec<_> = rows.collect();
+            let here = header_at(&rows, columns).is_some();
+            if here || first.is_none() {
+                first = Some((at, rows));
+            }
+            if here {
+                break;
+            }
+        }
+        let (read, rows) =
+            first.ok_or(pick("the workbook has no sheet", "el libro de cálculo no tiene hojas"))?;
+        let mut table = Self::of(rows, columns, pick("row", "fila"))?;
+        let others = names.into_iter().enumerate().filter(|(at, _)| *at != read);
+        table.other_sheets = others.map(|(_, name)| name).collect();
+        Ok(table)
     }
 
-    fn of(rows: Vec<(u64, Vec<String>)>, word: &'static str) -> Result<Self, String> {
-        let mut rows = rows
-            .into_iter()
-            .filter(|(_, cells)| cells.iter().any(|cell| !cell.is_empty()))
-            .map(|(number, cells)| Row { cells, number, word });
-        let header = rows.next().ok_or("there is no header row")?;
-        let header = header.cells.iter().map(|cell| cell.trim().to_lowercase()).collect();
-        Ok(Self { header, rows: rows.collect(), word })
+    fn of(rows: Vec<(u64, Vec<Cell>)>, columns: &[&[&str]], word: &'static str) -> Result<Self, String> {
+        let at = header_at(&rows, columns);
+        let mut rows = rows.into_iter().filter(|(_, cells)| filled(cells));
+        let titles = at.unwrap_or(0);
+        let header = rows
+            .nth(titles)
+            .ok_or(pick("there is no header row", "no hay fila de encabezados"))?
+            .1
+            .iter()
+            .map(|cell| cell.text.trim().to_lowercase())
+            .collect();
+        let rows = rows.map(|(number, cells)| Row { cells, number, word }).collect();
+        Ok(Self { header, rows, titles, other_sheets: Vec::new(), word })
     }
 
-    /// The column of that name, whatever its capitals.
-    pub(crate) fn column(&self, name: &str) -> Result<usize, String> {
-        self.header.iter().position(|cell| cell == name).ok_or_else(|| {
+    /// The column of one of these names, whatever its capitals; the first name is what the error asks for.
+    pub(crate) fn column(&self, names: &[&str]) -> Result<usize, String> {
+        self.header.iter().position(|cell| names.contains(&cell.as_str())).ok_or_else(|| {
             let known = self.header.iter().map(|cell| format!("{cell:?}")).collect::<Vec<_>>().join(", ");
-            format!("the first {} needs a column {name:?}; it has {known}", self.word)
+            let name = names.first().copied().unwrap_or_default();
+            let word = self.word;
+            tell!(
+                "the header needs a column {name:?}; the first {word} has {known}",
+                "el encabezado necesita una columna {name:?}; la primera {word} tiene {known}"
+            )
         })
     }
 
     pub(crate) fn rows(&self) -> &[Row] {
         &self.rows
     }
+
+    /// How many rows with something in them stand over the header.
+    pub(crate) fn titles(&self) -> usize {
+        self.titles
+    }
+
+    /// Sheets of the workbook that were not read.
+    pub(crate) fn other_sheets(&self) -> &[String] {
+        &self.other_sheets
+    }
+
+    /// The first row with more cells than the header, which tells of a comma within a number that stands without quotes.
+    pub(crate) fn longer_row(&self) -> Option<&Row> {
+        let wide = self.header.len();
+        self.rows.iter().find(|row| row.cells.iter().skip(wide).any(|cell| !cell.text.is_empty()))
+    }
+}
+
+fn csv_rows(text: &str, delimiter: char) -> Result<Vec<(u64, Vec<Cell>)>, String> {
+    let mut reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .delimiter(delimiter as u8)
+        .trim(csv::Trim::All)
+        .from_reader(text.as_bytes());
+    let mut rows = Vec::new();
+    for record in reader.records() {
+        let record = record.map_err(|error| error.to_string())?;
+        let number = record.position().map_or(0, csv::Position::line);
+        let cells = record.iter().map(|text| Cell { text: text.to_owned(), kind: Kind::Text });
+        rows.push((number, cells.collect()));
+    }
+    Ok(rows)
+}
+
+fn cell(data: &Data, percent: bool) -> Cell {
+    let (text, kind) = match data {
+        Data::Empty => (String::new(), Kind::Text),
+        Data::String(text) => (text.trim().to_owned(), Kind::Text),
+        Data::Float(number) if percent => {
+            // In decimal: 0.0825 is 8.25 %, not a hair beside it.
+            let share = Decimal::from_str(&number.to_string()).ok();
+            let shown = share.and_then(|share| share.checked_mul(Decimal::ONE_HUNDRED));
+            (
+                shown.map_or_else(|| number.to_string(), |percent| percent.normalize().to_string()),
+                Kind::Percent,
+            )
+        }
+        Data::Float(number) => (number.to_string(), Kind::Number),
+        Data::Int(number) => (number.to_string(), Kind::Number),
+        Data::DateTime(day) => {
+            let (year, month, day, ..) = day.to_ymd_hms_milli();
+            (format!("{year}-{month:02}-{day:02}"), Kind::Text)
+        }
+        other => (other.to_string(), Kind::Text),
+    };
+    Cell { text, kind }
+}
+
+fn filled(cells: &[Cell]) -> bool {
+    cells.iter().any(|cell| !cell.text.is_empty())
+}
+
+/// Which of the filled rows is the header: the first that has a cell for each of `columns`.
+fn header_at(rows: &[(u64, Vec<Cell>)], columns: &[&[&str]]) -> Option<usize> {
+    let has = |cells: &[Cell], names: &[&str]| {
+        cells.iter().any(|cell| names.contains(&cell.text.trim().to_lowercase().as_str()))
+    };
+    let mut filled = rows.iter().filter(|(_, cells)| filled(cells)).take(TITLES);
+    filled.position(|(_, cells)| columns.iter().all(|names| has(cells, names)))
 }
 
 impl Row {
     /// A cell; empty where the row is shorter.
     pub(crate) fn cell(&self, column: usize) -> &str {
-        self.cells.get(column).map_or("", |cell| cell.trim())
+        self.cells.get(column).map_or("", |cell| cell.text.trim())
+    }
+
+    /// What the file says of a cell.
+    pub(crate) fn kind(&self, column: usize) -> Kind {
+        self.cells.get(column).map_or(Kind::Text, |cell| cell.kind)
     }
 
     /// "line 7"

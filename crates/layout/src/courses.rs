@@ -1,4 +1,5 @@
 use chalkcourse_geometry::RoofFace;
+use chalkcourse_geometry::coursing::READ;
 use chalkcourse_job::Courses;
 
 /// Where the course lines of a face run, as heights `v` in its frame, metres.
@@ -49,6 +50,17 @@ impl CourseLines {
         Some(self.first + self.exposure * line)
     }
 
+    /// How far below a height, such as a ridge, shingles must begin so that so many whole courses lie on the lines between,
+    /// metres. What is left above the last line is part of it; 0 for no courses, and where there are no lines.
+    pub fn room_for(&self, whole: u32, below: f64) -> f64 {
+        if whole == 0 || self.exposure.is_nan() || self.exposure <= 0.0 {
+            return 0.0;
+        }
+        let turns = ((below - self.first + READ) / self.exposure).floor();
+        let over = (below - self.first - turns * self.exposure).max(0.0);
+        over + f64::from(whole) * self.exposure
+    }
+
     /// How many courses lie, in part or whole, between two heights.
     pub fn crossed(&self, from: f64, to: f64) -> usize {
         if self.exposure.is_nan() || self.exposure <= 0.0 || to <= from {
@@ -76,6 +88,19 @@ mod tests {
         assert_eq!(lines().lines().collect::<Vec<_>>(), vec![0.3, 0.8, 1.3, 1.8]);
         assert_eq!(lines().nearest(1.0), Some(0.8));
         assert_eq!(lines().nearest(99.0), Some(1.8));
+    }
+
+    #[test]
+    fn room_for_whole_courses_begins_at_the_last_line() {
+        // By hand: lines at 0.3, 0.8, 1.3, 1.8; below 2.0 the last is 1.8. One course: from 1.3, 0.7 below; two: 1.2.
+        let near = |room: f64, by_hand: f64| assert!((room - by_hand).abs() < 1e-12, "{room}");
+        near(lines().room_for(1, 2.0), 0.7);
+        near(lines().room_for(2, 2.0), 1.2);
+        near(lines().room_for(0, 2.0), 0.0);
+        // On a line nothing is over; and a line that a tape can't tell from the ridge is the ridge.
+        near(lines().room_for(1, 1.8), 0.5);
+        near(lines().room_for(1, 1.7999), 0.5);
+        near(CourseLines { exposure: 0.0, ..lines() }.room_for(1, 2.0), 0.0);
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! Above the head flashing there are full courses of shingles before the ridge.
 //!
 //! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above
-//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
-//! flashing to the ridge, and counted in courses of the face's exposure.
+//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of what stays
+//! visible of the flashing to the ridge. Courses lie on the face's lines: what is over between the last line and the ridge
+//! is part of no whole course, and comes on top.
 
 use crate::keep_out::{By, KeepOut, Shape};
 use crate::registry::{Limit, nothing_missing};
@@ -18,19 +19,19 @@ pub fn courses_asked(job: &Resolved) -> u32 {
 }
 
 fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
-    let exposure = site.placed.courses.exposure;
+    let (courses, limit) = (site.placed.courses, &site.job.rule_book.courses_to_ridge);
     // Without courses there is nothing to count.
-    if exposure.is_nan() || exposure <= 0.0 {
+    if courses.exposure.is_nan() || courses.exposure <= 0.0 {
         return;
     }
-    let limit = &site.job.rule_book.courses_to_ridge;
-    let asked = f64::from(limit.value) * exposure;
-    let down = dvec2(0.0, -(asked + site.job.kit.flashing.head.metres()));
+    let room = |span: &EdgeSpan| courses.room_for(limit.value, span.frame.0.y.min(span.frame.1.y));
     let below = |span: &EdgeSpan| {
         let (a, b) = span.frame;
+        let down = dvec2(0.0, -(room(span) + site.job.kit.flashing.head.metres()));
         Convex::around([a, b, a + down, b + down])
     };
     for side in site.sides_with(|span| span.kind == EdgeKind::Ridge) {
+        let asked = side.spans.iter().map(|(_, span)| room(span)).fold(0.0, f64::max);
         let shape = Shape::Pieces(side.spans.iter().filter_map(|(_, span)| below(span)).collect());
         let by = By::Source(limit.source.clone());
         found.push(KeepOut { shape, asked, ..side.keep_out(LIMIT.code, 0.0).by(by) });
@@ -42,13 +43,16 @@ mod tests {
     use crate::testing::{INCH, SLOPE, book, gable, just, of};
     use chalkcourse_geometry::{DVec2, Length};
 
-    /// The demo kit's head flashing reaches 8 in, a course is 5 in: 13 in are needed, with two courses 18.
+    /// The demo kit's head flashing shows 8 in, a course is 5 in. The face is 6 × 1.118 = 6.7082 m, 264.102 in up: the last line
+    /// is 260, 4.102 in are over, and one course begins at 255. By hand: 17.102 in are needed, with two courses 22.102.
     #[test]
     fn short_of_at_and_beyond_so_many_courses() {
         let mut job = gable();
-        just(&job, "ridge-course", (3.0, 6.0 * SLOPE - 1.134 - 13.0 * INCH), DVec2::Y);
+        let on_line = 255.0 * INCH - 8.0 * INCH - 1.134;
+        just(&job, "ridge-course", (3.0, on_line), DVec2::Y);
+        assert!((6.0 * SLOPE - on_line - 1.134 - 17.102 * INCH).abs() < 1e-4);
         book(&mut job).courses_to_ridge.value = 2;
-        just(&job, "ridge-course", (3.0, 6.0 * SLOPE - 1.134 - 18.0 * INCH), DVec2::Y);
+        just(&job, "ridge-course", (3.0, on_line - 5.0 * INCH), DVec2::Y);
         assert_eq!(super::courses_asked(&job), 2);
         job.faces[0].courses.exposure = Length::ZERO;
         assert!(of(&job, "ridge-course").is_empty(), "without courses there is nothing to count");

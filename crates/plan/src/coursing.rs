@@ -1,10 +1,10 @@
 //! The courses of a face and the blocks among them: where base rails fall, what is left at the ends, and which exposure or
 //! which place of a block would leave whole courses.
 
-use chalkcourse_geometry::Length;
 use chalkcourse_geometry::coursing::{
     BasePlace, Coursing, CoursingError, Exposure, Laid, Span, propose_base, propose_exposure,
 };
+use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
@@ -50,7 +50,7 @@ pub struct BlockCourses {
     pub span: Span,
     /// How it lies now.
     pub laid: Laid,
-    /// Exposures of the whole face that leave whole courses below and above the block as it lies, the best first.
+    /// Exposures of the whole face that bring lines to the rail of the block as it lies and to the top, the best first.
     pub exposures: Vec<Exposure>,
     /// Places of the block that leave whole courses below it and as many above it as the rule book asks, the nearest first.
     pub places: Vec<Place>,
@@ -108,14 +108,15 @@ pub fn coursing(
         blocks: Vec::new(),
     };
     for placed in layout.blocks.iter().filter(|placed| placed.face == index) {
-        if let (Some(span), Some(block)) = (span_of(job, placed), job.block(placed.id)) {
+        if let (Some(span), Some(block)) = (block_span(job, placed), job.block(placed.id)) {
             told.blocks.push(block_courses(job, &courses, block, span, exposures)?);
         }
     }
     Ok(told)
 }
 
-fn span_of(job: &Resolved, placed: &PlacedBlock) -> Option<Span> {
+/// What of a block lies along the slope, with as much of the head flashing as stays visible; `None` without modules.
+pub fn block_span(job: &Resolved, placed: &PlacedBlock) -> Option<Span> {
     let bounds = placed.bounds?;
     Some(Span { bottom: bounds.min.y, top: bounds.max.y, head: job.kit.flashing.head.metres() })
 }
@@ -204,20 +205,26 @@ pub fn courses_text(job: &Resolved, faces: &[FaceCourses]) -> String {
             }
         );
         for block in &face.blocks {
-            block_text(&mut text, face, block, &long, &small);
+            block_text(&mut text, face, block, job.units);
+            let lap = job.kit.flashing.head_lap.metres();
+            if lap > 0.0 {
+                let _ = putln!(
+                    text,
+                    "    the head flashing shows {} and goes on {} under the shingles",
+                    "    el tapajuntas superior muestra {} y sigue {} bajo las tejas",
+                    small(job.kit.flashing.head.metres()),
+                    small(lap)
+                );
+            }
         }
     }
     let _ = writeln!(text, "\n{}", crate::CAUTION.now());
     text
 }
 
-fn block_text(
-    text: &mut String,
-    face: &FaceCourses,
-    block: &BlockCourses,
-    long: &dyn Fn(f64) -> String,
-    small: &dyn Fn(f64) -> String,
-) {
+fn block_text(text: &mut String, face: &FaceCourses, block: &BlockCourses, units: Units) {
+    let long = |metres: f64| Length::from_metres(metres).show(units);
+    let small = |metres: f64| Length::from_metres(metres).show_small(units);
     let Laid { base, cut_at_head, whole_to_top, left_at_top, .. } = block.laid;
     let from_eave = |v: f64| long(v - face.courses.eave);
     let rail = if base.above == 0.0 {
@@ -225,15 +232,14 @@ fn block_text(
     } else {
         tell!("{} above course line {}", "{} sobre la línea de hilada {}", small(base.above), base.course + 1)
     };
+    let whole = whole_words(whole_to_top);
+    let cut = cut_words(cut_at_head, units);
     let _ = putln!(
         text,
-        "  block {}: base rail line {} up from the eave, {rail}; {} of a course behind the head flashing, then {whole_to_top} \
-         whole courses to the top{}",
-        "  bloque {}: línea del riel base a {} del alero, {rail}; {} de hilada detrás del tapajuntas \
-        superior, luego {whole_to_top} hiladas enteras hasta arriba{}",
+        "  block {}: base rail line {} up from the eave, {rail}; {cut}, then {whole} to the top{}",
+        "  bloque {}: línea del riel base a {} del alero, {rail}; {cut}, luego {whole} hasta arriba{}",
         block.name,
         from_eave(block.span.bottom),
-        small(cut_at_head),
         if left_at_top == 0.0 {
             String::new()
         } else {
@@ -244,8 +250,8 @@ fn block_text(
     if block.exposures.is_empty() {
         let _ = putln!(
             text,
-            "    no exposure from {} to {} leaves whole courses at both ends",
-            "    ninguna exposición de {} a {} deja hiladas enteras en ambos extremos",
+            "    no exposure from {} to {} brings a course line to the rail and to the top",
+            "    ninguna exposición de {} a {} lleva una línea de hilada al riel y al borde superior",
             small(least),
             small(most)
         );
@@ -253,27 +259,53 @@ fn block_text(
     for it in &block.exposures {
         let _ = putln!(
             text,
-            "    an exposure of {} leaves {} whole courses below the rail and {} above the head, to {}",
-            "    una exposición de {} deja {} hiladas enteras bajo el riel y {} arriba, con {}",
+            "    an exposure of {} brings a course line to the rail and to the top, to {}: {} from the first line to the rail; {}, \
+             then {} above",
+            "    una exposición de {} lleva una línea de hilada al riel y al borde superior, a {}: {} de la primera línea al riel; \
+             {}, luego {} arriba",
             small(it.exposure),
-            it.below,
-            it.above,
-            small(it.miss())
+            small(it.miss()),
+            whole_words(it.below),
+            cut_words(it.cut_at_head, units),
+            whole_words(it.above)
         );
     }
     for Place { base, clear } in &block.places {
         let _ = putln!(
             text,
-            "    base rail at course line {}, {} up from the eave: {} behind the head, {} whole courses to the top{}",
-            "    riel base en la línea de hilada {}, a {} del alero: {} detrás del tapajuntas superior, {} \
-        hiladas enteras hasta arriba{}",
+            "    base rail at course line {}, {} up from the eave: {}, then {} to the top{}",
+            "    riel base en la línea de hilada {}, a {} del alero: {}, luego {} hasta arriba{}",
             base.course + 1,
             from_eave(base.bottom),
-            small(base.cut_at_head),
-            base.whole_to_top,
+            cut_words(base.cut_at_head, units),
+            whole_words(base.whole_to_top),
             if *clear { "" } else { pick("; the rules are against it", "; las reglas no lo permiten") }
         );
     }
+}
+
+/// "6 whole courses"
+pub fn whole_words(courses: usize) -> String {
+    match courses {
+        1 => pick("1 whole course", "1 hilada entera").to_owned(),
+        _ => tell!("{courses} whole courses", "{courses} hiladas enteras"),
+    }
+}
+
+/// "3 13/16" of a cut course above the head flashing"
+pub fn cut_words(cut: f64, units: Units) -> String {
+    if cut == 0.0 {
+        return pick(
+            "no cut course, the head flashing ends on a course line",
+            "sin hilada cortada, el tapajuntas superior termina en una línea de hilada",
+        )
+        .to_owned();
+    }
+    tell!(
+        "{} of a cut course above the head flashing",
+        "{} de hilada cortada sobre el tapajuntas superior",
+        Length::from_metres(cut).show_small(units)
+    )
 }
 
 #[cfg(test)]

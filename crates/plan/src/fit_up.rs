@@ -3,16 +3,16 @@
 use chalkcourse_geometry::fit_up::{
     Along, Bows, Closed, Deck, FitUpError, FourSided, Measured, RowToClose, Snap,
 };
-use chalkcourse_geometry::{DVec2, Length, RoofFace, distance_to_segment};
+use chalkcourse_geometry::{DVec2, Length, RoofFace, Units, distance_to_segment};
 use chalkcourse_job::{Block, Resolved, TapedDeck};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Given, Held, KeepOut, keep_outs};
-use chalkcourse_words::{pick, putln};
+use chalkcourse_words::{pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
 /// What is fitted to a deck.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FitUpAsked {
     /// What the tape says.
     pub measured: Measured,
@@ -20,10 +20,10 @@ pub struct FitUpAsked {
     pub up: f64,
     /// What it should be parallel to.
     pub along: Along,
-    /// Modules in a row.
-    pub modules: usize,
-    /// Rows.
-    pub rows: usize,
+    /// Modules in each row from the eave up, from its first to its last; 0 for a row without any.
+    pub rows: Vec<usize>,
+    /// The reveal that the block is laid with, metres.
+    pub reveal: f64,
     /// A module along a row and up the slope, metres.
     pub module: (f64, f64),
     /// What is kept free beside the left and the right side, metres.
@@ -72,14 +72,28 @@ impl FitUpAsked {
             measured,
             up: block.at.y - eave,
             along: Along::Eave,
-            modules: block.columns as usize,
-            rows: block.rows as usize,
+            rows: rows_of(&layout, block),
+            reveal: block.reveal.metres(),
             module: (size.x, size.y),
             beside: kept_beside(job, &layout, block),
             module_varies: 0.0,
             reveal_varies: 0.0,
         }
     }
+}
+
+/// Modules of each row of a block from its first to its last, from the eave up; 0 for a row that is switched off.
+fn rows_of(layout: &Layout, block: &Block) -> Vec<usize> {
+    let modules = layout.block(block.id).map(|placed| placed.modules.as_slice()).unwrap_or_default();
+    (0..block.rows)
+        .map(|row| {
+            let columns = modules.iter().filter(|module| module.cell.row == row).map(|m| m.cell.column);
+            let ends = columns.fold(None, |ends: Option<(u32, u32)>, column| {
+                Some(ends.map_or((column, column), |(first, last)| (first.min(column), last.max(column))))
+            });
+            ends.map_or(0, |(first, last)| (last - first + 1) as usize)
+        })
+        .collect()
 }
 
 /// How far modules stay off the left and the right side of a face with four corners: the most that any limit asks there.
@@ -101,40 +115,139 @@ fn kept_beside(job: &Resolved, layout: &Layout, block: &Block) -> (f64, f64) {
 }
 
 /// What follows.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FitUp {
     /// The deck.
     pub deck: Deck,
     /// Where to snap the base line.
     pub snap: Snap,
-    /// From where to where a block with square sides may reach along the eave, metres.
+    /// Each row with modules, from the eave up.
+    pub rows: Vec<RowFit>,
+    /// The reveal for the block, metres: as laid, or the least that a row which closes asks.
+    pub reveal: f64,
+}
+
+/// A row in the opening at its own height.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct RowFit {
+    /// Which row, 1 at the eave.
+    pub row: usize,
+    /// Modules from its first to its last.
+    pub modules: usize,
+    /// From where to where it may reach along the eave, metres.
     pub opening: (f64, f64),
-    /// Whether and how a row closes in it.
+    /// Whether and how it closes there.
     pub closed: Closed,
 }
 
-/// Works out how a block goes on a deck as measured, with the reveals that the kit allows.
+impl FitUp {
+    /// Whether every row closes with modules as on the sheet.
+    pub fn closes(&self) -> bool {
+        self.rows.iter().all(|row| row.closed.closes)
+    }
+}
+
+/// Works out how a block goes on a deck as measured: each row in the opening at its own height, with the reveal that it has
+/// unless it is too long, down to the least that the kit allows.
 ///
 /// # Errors
 /// A measure that is no length, measures that make no deck, or a row that is none.
 pub fn fit_up(job: &Resolved, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
     let deck = asked.measured.solve()?;
     let snap = deck.snap(asked.up, asked.along);
-    let reveals = (job.kit.reveal.least.metres(), job.kit.reveal.most.metres());
-    let rows = asked.rows.max(1) as f64;
-    let high = rows * asked.module.1 + (rows - 1.0) * reveals.1;
     let lowest = snap.at_left.min(snap.at_right);
-    let (left, right) = deck.opening(lowest, high);
-    let opening = (left + asked.beside.0, right - asked.beside.1);
-    let row = RowToClose {
-        modules: asked.modules,
-        module: asked.module.0,
-        module_varies: asked.module_varies,
-        reveals,
-        reveal_varies: asked.reveal_varies,
-        opening: opening.1 - opening.0,
+    let close = |row: usize, modules: usize| {
+        let up = lowest + row as f64 * (asked.module.1 + asked.reveal);
+        let (left, right) = deck.opening(up, asked.module.1);
+        let opening = (left + asked.beside.0, right - asked.beside.1);
+        let to_close = RowToClose {
+            modules,
+            module: asked.module.0,
+            module_varies: asked.module_varies,
+            reveal: asked.reveal,
+            least: job.kit.reveal.least.metres(),
+            reveal_varies: asked.reveal_varies,
+            opening: opening.1 - opening.0,
+        };
+        Ok(RowFit { row: row + 1, modules, opening, closed: to_close.close()? })
     };
-    Ok(FitUp { deck, snap, opening, closed: row.close()? })
+    let some = asked.rows.iter().any(|modules| *modules > 0);
+    let rows: Vec<RowFit> = asked
+        .rows
+        .iter()
+        .enumerate()
+        // Of a block without modules its first row says so.
+        .filter(|(row, modules)| **modules > 0 || !some && *row == 0)
+        .map(|(row, modules)| close(row, *modules))
+        .collect::<Result<_, FitUpError>>()?;
+    let closing = rows.iter().filter(|row| row.closed.closes).map(|row| row.closed.reveal);
+    let reveal = closing.fold(asked.reveal, f64::min);
+    Ok(FitUp { deck, snap, rows, reveal })
+}
+
+/// What is to be said of one row, in a sentence: whether it closes with the reveal that it has, or with which.
+pub fn row_words(row: &RowFit, laid: f64, units: Units) -> String {
+    let long = |metres: f64| Length::from_metres(metres).show(units);
+    let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
+    let RowFit { row, modules, opening, closed } = row;
+    let open = long(opening.1 - opening.0);
+    let modules = crate::modules_words(*modules);
+    let head = tell!("Row {row}, {modules}: {open} to fill", "Fila {row}, {modules}: {open} por llenar");
+    let tail = match (closed.closes, closed.too_long > 1e-9) {
+        (true, false) => tell!(
+            "it fits with its reveal of {}, {} is over at the sides",
+            "cabe con su separación de {}, sobran {} a los lados",
+            small(laid),
+            long(closed.spare.max(0.0))
+        ),
+        (true, true) => tell!(
+            "with its reveal of {} it is {} too long; it closes with {}",
+            "con su separación de {} sobran {} de largo; cierra con {}",
+            small(laid),
+            small(closed.too_long),
+            small(closed.reveal)
+        ),
+        (false, _) => tell!(
+            "it does not close: even with the least reveal of {} it is {} too long; take a module out of this row or move what \
+             stops it",
+            "no cierra: aun con la separación mínima de {} sobran {} de largo; quite un módulo de esta fila o mueva lo que la \
+             detiene",
+            small(closed.reveal),
+            long(-closed.spare)
+        ),
+    };
+    format!("{head}; {tail}.")
+}
+
+/// How far a row can err, and whether it closes all the same.
+pub fn row_errors(closed: &Closed, units: Units) -> String {
+    let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
+    let yes = |closes: bool| {
+        if closes { pick("it closes", "cierra") } else { pick("it does not close", "no cierra") }
+    };
+    tell!(
+        "Sizes and reveals can add up to {} either way at worst: {}; {} as the root of the sum of squares: {}.",
+        "Tamaños y separaciones pueden sumar {} hacia cualquier lado en el peor caso: {}; {} como raíz de la suma de cuadrados: {}.",
+        small(closed.worst),
+        yes(closed.closes_at_worst),
+        small(closed.likely),
+        yes(closed.closes_likely)
+    )
+}
+
+/// What to do with the reveal of the block.
+pub fn reveal_words(found: &FitUp, laid: f64, units: Units) -> String {
+    let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
+    if (found.reveal - laid).abs() < 1e-9 {
+        tell!("The reveal stays at {}.", "La separación queda en {}.", small(laid))
+    } else {
+        tell!(
+            "Set the reveal of the block to {} instead of {}: a row is too long with that.",
+            "Ponga la separación del bloque en {} en lugar de {}: con esa una fila sobra.",
+            small(found.reveal),
+            small(laid)
+        )
+    }
 }
 
 /// A fit-up as a person reads it.
@@ -142,33 +255,57 @@ pub fn fit_up_text(job: &Resolved, asked: &FitUpAsked, found: &FitUp) -> String 
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(job.units);
     let way = |metres: f64| if metres >= 0.0 { pick("right", "derecha") } else { pick("left", "izquierda") };
-    let FitUp { deck, snap, opening, closed } = found;
+    let FitUp { deck, snap, rows, .. } = found;
     let mut text = String::new();
-    let _ = putln!(
-        text,
-        "Deck: the measures close to {}; spread over all six, none changes by more than {}",
-        "Entablado: las medidas cierran a {}; repartido entre las seis, ninguna cambia más de {}",
-        small(deck.closing),
-        small(deck.adjusted)
-    );
+    // Half a millimetre is below what a tape is read to.
+    let read = 0.5e-3;
+    if deck.closing.abs() < read {
+        text.push_str(pick("Deck: the measures agree\n", "Entablado: las medidas concuerdan\n"));
+    } else {
+        let _ = putln!(
+            text,
+            "Deck: the measures disagree by {}; spread over all six, none changes by more than {}",
+            "Entablado: las medidas discrepan en {}; repartido entre las seis, ninguna cambia más de {}",
+            small(deck.closing),
+            small(deck.adjusted)
+        );
+    }
     for (end, racked) in
         [(pick("left", "izquierdo"), deck.racked_left), (pick("right", "derecho"), deck.racked_right)]
     {
+        let _ = if racked.abs() < read {
+            putln!(
+                text,
+                "  the {end} end of the head is square to the eave",
+                "  el extremo {end} de arriba está a escuadra con el alero"
+            )
+        } else {
+            putln!(
+                text,
+                "  the {end} end of the head stands {} to the {} of square to the eave",
+                "  el extremo {end} de arriba está {} a la {} de la escuadra con el alero",
+                small(racked),
+                way(racked)
+            )
+        };
+    }
+    if deck.head_out_of_parallel.abs() < read {
+        text.push_str(pick(
+            "  head and eave are parallel\n",
+            "  el borde superior y el alero son paralelos\n",
+        ));
+    } else {
+        let end = match deck.head_out_of_parallel > 0.0 {
+            true => pick("right", "derecho"),
+            false => pick("left", "izquierdo"),
+        };
         let _ = putln!(
             text,
-            "  the {end} end of the head stands {} to the {} of square to the eave",
-            "  el extremo {end} de arriba está {} a la {} de la escuadra con el alero",
-            small(racked),
-            way(racked)
+            "  the head is {} farther from the eave at its {end} end",
+            "  el borde superior está {} más lejos del alero en su extremo {end}",
+            small(deck.head_out_of_parallel)
         );
     }
-    let _ = putln!(
-        text,
-        "  the head is {} farther from the eave at its {} end",
-        "  el borde superior está {} más lejos del alero en su extremo {}",
-        small(deck.head_out_of_parallel),
-        way(deck.head_out_of_parallel)
-    );
     let along = match asked.along {
         Along::Eave => pick("parallel to the eave", "paralela al alero"),
         Along::Head => pick("parallel to the head", "paralela al borde superior"),
@@ -186,50 +323,18 @@ pub fn fit_up_text(job: &Resolved, asked: &FitUpAsked, found: &FitUp) -> String 
         long(snap.at_right),
         long(snap.at_middle)
     );
-    let _ = putln!(
-        text,
-        "Row of {}: {} to fill between {} and {} from the left end of the eave",
-        "Fila de {}: {} por llenar entre {} y {} del extremo izquierdo del alero",
-        asked.modules,
-        long(opening.1 - opening.0),
-        long(opening.0),
-        long(opening.1)
-    );
-    let verdict = match (closed.closes, closed.closes_likely, closed.closes_at_worst) {
-        (false, ..) => pick(
-            "it does not close: take a module out or move what stops it",
-            "no cierra: quite un módulo o mueva lo que la detiene",
-        ),
-        (true, false, _) => pick(
-            "it closes with modules as on the sheet, but not with the sizes that are likely",
-            "cierra con módulos como en la ficha, pero no con los tamaños probables",
-        ),
-        (true, true, false) => pick(
-            "it closes with the sizes that are likely, not with the worst",
-            "cierra con los tamaños probables, no con los peores",
-        ),
-        (true, true, true) => pick("it closes even with the worst", "cierra aun con los peores"),
-    };
-    let over = if closed.spare >= 0.0 {
-        pick("over at the sides", "sobran a los lados")
-    } else {
-        pick("missing", "faltan")
-    };
-    let _ = putln!(
-        text,
-        "  {verdict}; set the reveal to {}: {} {over}",
-        "  {verdict}; ponga la separación en {}: {} {over}",
-        small(closed.reveal),
-        small(closed.spare)
-    );
-    let _ = putln!(
-        text,
-        "  sizes and reveals can add up to {} either way at worst, {} as the root of the sum of squares",
-        "  tamaños y separaciones pueden sumar {} hacia cualquier lado en el peor caso, {} como raíz de la \
-        suma de cuadrados",
-        small(closed.worst),
-        small(closed.likely)
-    );
+    for row in rows {
+        let _ = putln!(
+            text,
+            "{} It may reach from {} to {} from the left end of the eave.\n  {}",
+            "{} Puede llegar de {} a {} del extremo izquierdo del alero.\n  {}",
+            row_words(row, asked.reveal, job.units),
+            long(row.opening.0),
+            long(row.opening.1),
+            row_errors(&row.closed, job.units)
+        );
+    }
+    let _ = writeln!(text, "{}", reveal_words(found, asked.reveal, job.units));
     let _ = putln!(
         text,
         "Measure each line from one datum, and check the first module of a row before the next.\n\n{}",
@@ -259,8 +364,8 @@ mod tests {
             },
             up: 0.5,
             along: Along::Eave,
-            modules: 5,
-            rows: 3,
+            rows: vec![5, 5, 5],
+            reveal: 0.003,
             module: (1.722, 1.134),
             beside: (0.15, 0.15),
             module_varies: 0.001,
@@ -274,16 +379,82 @@ mod tests {
         let diagonal = 9.0_f64.hypot(5.0);
         let found = fit_up(&job, &asked(diagonal, diagonal)).unwrap();
         assert!(found.deck.racked_left.abs() < 1e-9 && found.deck.closing.abs() < 1e-9);
-        assert!((found.opening.0 - 0.15).abs() < 1e-9 && (found.opening.1 - 8.85).abs() < 1e-9);
-        // 8.7 m less 5 of 1.722 m are 90 mm for 4 reveals of at most 1/4 in, 6.35 mm: 64.6 mm are over.
-        assert!((found.closed.reveal - 0.00635).abs() < 1e-12);
-        assert!((found.closed.spare - (0.09 - 4.0 * 0.00635)).abs() < 1e-9);
-        // 5 modules of 1 mm and 4 reveals of half a millimetre: 7 mm at worst, √(5 + 1) = 2.449 mm likely.
-        assert!((found.closed.worst - 0.007).abs() < 1e-12);
-        assert!((found.closed.likely - 6.0_f64.sqrt() * 1e-3).abs() < 1e-12);
-        assert!(found.closed.closes_at_worst);
+        assert_eq!(found.rows.len(), 3);
+        for row in &found.rows {
+            assert!((row.opening.0 - 0.15).abs() < 1e-9 && (row.opening.1 - 8.85).abs() < 1e-9);
+            // 8.7 m less 5 of 1.722 m are 90 mm; 4 reveals of 3 mm stay as they are, 78 mm are over.
+            assert!(row.closed.reveal == 0.003 && (row.closed.spare - 0.078).abs() < 1e-9);
+            // 5 modules of 1 mm and 4 reveals of half a millimetre: 7 mm at worst, √(5 + 1) = 2.449 mm likely.
+            assert!((row.closed.worst - 0.007).abs() < 1e-12);
+            assert!((row.closed.likely - 6.0_f64.sqrt() * 1e-3).abs() < 1e-12);
+            assert!(row.closed.closes_at_worst);
+        }
+        assert!(found.closes() && found.reveal == 0.003);
         let text = fit_up_text(&job, &asked(diagonal, diagonal), &found);
-        assert!(text.contains("it closes even with the worst"), "{text}");
+        assert!(text.contains("it fits with its reveal") && text.contains("The reveal stays"), "{text}");
+    }
+
+    /// A row of four in 58 ft opens no joint.
+    #[test]
+    fn a_reveal_is_not_opened_to_fill_a_deck() {
+        let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        let (wide, high) = (60.0 * 0.3048, 5.0);
+        let diagonal = f64::hypot(wide, high);
+        let measured = Measured {
+            eave: wide,
+            head: wide,
+            rising: diagonal,
+            falling: diagonal,
+            ..asked(1.0, 1.0).measured
+        };
+        let asked = FitUpAsked {
+            measured,
+            beside: (0.3048, 0.3048),
+            rows: vec![4, 4, 4],
+            reveal: 0.003_175,
+            ..asked(diagonal, diagonal)
+        };
+        let found = fit_up(&job, &asked).unwrap();
+        assert!(found.rows.iter().all(|row| row.closed.reveal == 0.003_175));
+        let text = fit_up_text(&job, &asked, &found);
+        assert!(text.contains("Row 1, 4 modules: 58' to fill; it fits with its reveal of 1/8\""), "{text}");
+    }
+
+    /// On a gable end that narrows upwards each row has its own opening: the lower ones are not judged by the highest.
+    #[test]
+    fn each_row_has_the_opening_at_its_own_height() {
+        let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        // Symmetric: eave 9, head 5, 4 up: rakes √(2² + 4²), diagonals √(7² + 4²). Each side comes in by half of the height.
+        let (rake, diagonal) = (20.0_f64.sqrt(), 65.0_f64.sqrt());
+        let measured = Measured {
+            head: 5.0,
+            left: rake,
+            right: rake,
+            rising: diagonal,
+            falling: diagonal,
+            ..asked(1.0, 1.0).measured
+        };
+        let rows =
+            FitUpAsked { measured, beside: (0.0, 0.0), rows: vec![4, 0, 3], up: 0.0, ..asked(1.0, 1.0) };
+        let found = fit_up(&job, &rows).unwrap();
+        let wide = |row: &RowFit| row.opening.1 - row.opening.0;
+        // By hand: the first row ends 1.134 up: 9 - 1.134 = 7.866; the third 2 · 1.137 + 1.134 = 3.408 up: 5.592.
+        assert_eq!(found.rows.iter().map(|row| (row.row, row.modules)).collect::<Vec<_>>(), [(1, 4), (3, 3)]);
+        assert!((wide(&found.rows[0]) - 7.866).abs() < 1e-9 && (wide(&found.rows[1]) - 5.592).abs() < 1e-9);
+        assert!(found.closes());
+        // Four of 1.722 m are 6.888 m: they close in the first row and not in the third.
+        let found = fit_up(&job, &FitUpAsked { rows: vec![4, 0, 4], ..rows }).unwrap();
+        assert!(found.rows[0].closed.closes && !found.rows[1].closed.closes && !found.closes());
+        let text = fit_up_text(&job, &rows, &found);
+        assert!(
+            text.contains("Row 3, 4 modules") && text.contains("take a module out of this row"),
+            "{text}"
+        );
+        // Three joints of 3 mm in 6.888 + 0.006 m: too long by 3 mm, and closed with 2 mm.
+        let tight = FitUpAsked { beside: (0.0, 7.866 - 6.894), rows: vec![4], ..rows };
+        let found = fit_up(&job, &tight).unwrap();
+        assert!((found.reveal - 0.002).abs() < 1e-9 && (found.rows[0].closed.too_long - 0.003).abs() < 1e-9);
+        assert!(fit_up_text(&job, &tight, &found).contains("Set the reveal of the block"));
     }
 
     #[test]
@@ -293,11 +464,14 @@ mod tests {
         let (rising, falling) = ((9.1_f64.powi(2) + 24.99).sqrt(), (8.9_f64.powi(2) + 24.99).sqrt());
         let found = fit_up(&job, &asked(rising, falling)).unwrap();
         assert!((found.deck.racked_left - 0.1).abs() < 1e-9 && (found.deck.racked_right - 0.1).abs() < 1e-9);
-        // The block is 3.4147 m high from 0.5 m up: its left side stands clear at its head, its right at its foot.
-        let (high, tall) = (3.0 * 1.134 + 2.0 * 0.00635, 24.99_f64.sqrt());
-        assert!((found.opening.0 - (0.15 + 0.1 * (0.5 + high) / tall)).abs() < 1e-9);
-        assert!((found.opening.1 - (8.85 + 0.1 * 0.5 / tall)).abs() < 1e-9);
-        assert!(fit_up(&job, &FitUpAsked { modules: 0, ..asked(rising, falling) }).is_err());
+        // A row of 1.134 m: its left side stands clear at its head, its right at its foot.
+        let tall = 24.99_f64.sqrt();
+        for (nth, row) in found.rows.iter().enumerate() {
+            let foot = 0.5 + nth as f64 * (1.134 + 0.003);
+            assert!((row.opening.0 - (0.15 + 0.1 * (foot + 1.134) / tall)).abs() < 1e-9);
+            assert!((row.opening.1 - (8.85 + 0.1 * foot / tall)).abs() < 1e-9);
+        }
+        assert!(fit_up(&job, &FitUpAsked { rows: vec![0], ..asked(rising, falling) }).is_err());
         assert!(fit_up(&job, &asked(30.0, 30.0)).is_err());
     }
 }

@@ -7,6 +7,7 @@
 mod access;
 mod applied;
 mod arrange;
+mod base_line;
 mod cost;
 mod coursing;
 mod fill;
@@ -17,6 +18,7 @@ mod report;
 mod roof_report;
 mod room;
 mod seen;
+mod standing;
 
 pub use access::{PathwayReport, WindFaceReport, WindReport};
 pub use applied::{
@@ -26,24 +28,30 @@ pub use arrange::{
     Align, Cut, Slide, Spread, align, copy_to_face, distribute, join, make_room, mirror, new_block_name,
     other_slope, slide_clear, split,
 };
+pub use base_line::{BaseLine, FromEdge, base_line};
 pub use cost::{GroupCost, StepCost, cost_by_group, cost_by_rows};
 pub use coursing::{
-    BlockCourses, CoursesError, FaceCourses, Place, base_edit, courses_text, coursing, exposure_edit,
+    BlockCourses, CoursesError, FaceCourses, Place, base_edit, block_span, courses_text, coursing, cut_words,
+    exposure_edit, whole_words,
 };
 pub use fill::{
     Cost, Fill, FillError, FillsReport, HeldBack, Measure, MeasureOf, Mode, Near, NearStop, Size, Target,
     Way, Win, Worth, fill, fill_edit, fill_improving, fills_report, fills_text, hold_back, lying,
 };
-pub use fit_up::{FitUp, FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
+pub use fit_up::{
+    FitUp, FitUpAsked, RowFit, deck_as_drawn, deck_measured, fit_up, fit_up_text, reveal_words, row_errors,
+    row_words,
+};
 pub use fixes::{Change, Fix, Fixes, Offers, Step, fix_words, fixes, open_findings};
 pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
     BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
-    checklist_text, findings_report, findings_text, order_csv, order_header, order_json, order_text,
-    order_text_by, plan_report, plan_text, severity_word,
+    checklist_text, findings_report, findings_text, modules_words, order_csv, order_header, order_json,
+    order_text, order_text_by, plan_report, plan_text, rows_words, severity_word,
 };
 pub use room::What;
 pub use seen::Seen;
+pub use standing::{NOT_TO_BUILD, Standing, is_bare_cost, standing};
 
 pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,

@@ -1,6 +1,8 @@
 //! A plan as a report: for the command line and for other programs. The numbers are the plan's own.
 
 use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_text, wind_report};
+use crate::base_line::{FromEdge, base_line};
+use crate::standing::{open_words, standing, waived_words};
 use crate::{Offers, Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Orientation, Resolved, RuleBook};
@@ -319,6 +321,9 @@ pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
         job.name,
         job.rule_book.name
     );
+    for line in standing(job, plan).lines() {
+        let _ = writeln!(text, "{line}");
+    }
     let mut about = String::new();
     for line in chalkcourse_telling::checklist(job, &plan.layout) {
         if line.about != about {
@@ -373,10 +378,10 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     let summary = &plan.summary;
     let _ = putln!(
         text,
-        "\n{} modules, {:.2} kW, {:.0} kg of modules\nRoof: {} in plan, {} on the slope; array {}\n\nFaces",
-        "\n{} módulos, {:.2} kW, {:.0} kg de módulos\nTecho: {} en planta, {} en la pendiente; arreglo \
+        "\n{}, {:.2} kW, {:.0} kg of modules\nRoof: {} in plan, {} on the slope; array {}\n\nFaces",
+        "\n{}, {:.2} kW, {:.0} kg de módulos\nTecho: {} en planta, {} en la pendiente; arreglo \
         {}\n\nFaldones",
-        summary.modules,
+        modules_words(summary.modules),
         summary.kilowatts,
         summary.modules_kg,
         area_text(summary.plan_area, job.units),
@@ -408,26 +413,32 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     for block in &job.blocks {
         let Some(placed) = plan.layout.block(block.id) else { continue };
         let face = job.face(block.face).map_or("", |face| face.name.as_str());
-        let (Some(bounds), Some(on_roof)) = (placed.bounds, plan.layout.roof.faces.get(placed.face)) else {
+        let line = plan.layout.roof.faces.get(placed.face).and_then(|on_roof| base_line(on_roof, placed));
+        let Some(line) = line else {
             let _ = putln!(
                 text,
                 "  {:<16} on {face}: all modules are switched off",
-                "  {:<16} en {face}: todos los módulos están apagados",
+                "  {:<16} en {face}: todos los módulos están quitados",
                 block.name
             );
             continue;
         };
+        let from = |from: Option<FromEdge>| {
+            let known = from.map(|from| {
+                let length = Length::from_metres(from.length()).show(job.units);
+                tell!("{length} from the {}", "{length} desde {}", from.kind.name())
+            });
+            known.unwrap_or_else(|| pick("not known", "no se sabe").to_owned())
+        };
         let _ = putln!(
             text,
-            "  {:<16} on {face}: {} rows of {}, {} modules; base rail {} above the eave, left side {} from the left end",
-            "  {:<16} en {face}: {} filas de {}, {} módulos; riel base a {} del alero, lado izquierdo a {} del \
-        extremo izquierdo",
+            "  {:<16} on {face}: {}, {}; base rail {}, its left end {} along it",
+            "  {:<16} en {face}: {}, {}; riel base a {}, su extremo izquierdo a {} sobre él",
             block.name,
-            block.rows,
-            block.columns,
-            placed.modules.len(),
-            Length::from_metres(bounds.min.y - on_roof.bounds.min.y).show(job.units),
-            Length::from_metres(bounds.min.x - on_roof.bounds.min.x).show(job.units),
+            rows_words(block.rows as usize, block.columns as usize),
+            modules_words(placed.modules.len()),
+            from(line.up),
+            from(line.along),
         );
     }
     let _ = putln!(text, "\nFindings\n", "\nHallazgos\n");
@@ -443,28 +454,11 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
 
 /// What the order says about its job: findings that are open and waivers, in words.
 pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
-    let line = |finding: &Finding| {
-        let lapsed = chalkcourse_telling::lapse_words(job, finding);
-        let lapsed = lapsed.map_or_else(String::new, |words| format!(" ({words})"));
-        let message = chalkcourse_telling::message(job, finding);
-        format!("{}: {message}{lapsed}", severity_word(finding.severity))
-    };
+    let line =
+        |finding: &Finding| format!("{}: {}", severity_word(finding.severity), open_words(job, finding));
     let (waived, open): (Vec<&Finding>, Vec<&Finding>) =
         plan.findings.iter().partition(|f| f.waived.is_some());
-    let waivers = waived
-        .into_iter()
-        .filter_map(|finding| {
-            let waiver = finding.waived.as_ref()?;
-            Some(tell!(
-                "{} Waived by {} on {}: {}",
-                "{} Dispensado por {} el {}: {}",
-                chalkcourse_telling::message(job, finding),
-                waiver.by,
-                waiver.date,
-                waiver.reason
-            ))
-        })
-        .collect();
+    let waivers = waived.into_iter().filter_map(|finding| waived_words(job, finding)).collect();
     Header { findings: open.into_iter().map(line).collect(), waivers, ..Header::of(job) }
 }
 
@@ -492,6 +486,22 @@ pub fn order_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
 /// [`OutputError`] when it can't be written.
 pub fn order_json(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     chalkcourse_takeoff::to_json(&plan.takeoff, &order_header(job, plan), job.units)
+}
+
+/// "3 rows of 4"
+pub fn rows_words(rows: usize, each: usize) -> String {
+    match rows {
+        1 => tell!("1 row of {each}", "1 fila de {each}"),
+        _ => tell!("{rows} rows of {each}", "{rows} filas de {each}"),
+    }
+}
+
+/// "12 modules"
+pub fn modules_words(modules: usize) -> String {
+    match modules {
+        1 => pick("1 module", "1 módulo").to_owned(),
+        _ => tell!("{modules} modules", "{modules} módulos"),
+    }
 }
 
 /// An area in square feet (and squares of 100 ft² for a roof) or square metres.

@@ -2,12 +2,13 @@
 
 use crate::SheetError;
 use crate::crew::{BOX, sheet};
-use crate::drawing::{face_drawing, legend, plan_drawing};
-use crate::page::{Column, Part, Row, pdf};
-use chalkcourse_geometry::Length;
+use crate::drawing::{FACE_ROOM, PLAN_ROOM, face_drawing, legend, plan_drawing};
+use crate::page::{Column, Part, Row, Sheet, pdf};
+use chalkcourse_geometry::coursing::Coursing;
+use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_layout::PlacedBlock;
-use chalkcourse_plan::Plan;
+use chalkcourse_plan::{FromEdge, Plan, base_line, block_span, cut_words, rows_words, whole_words};
 use chalkcourse_takeoff::CAUTION;
 use chalkcourse_words::{pick, tell};
 
@@ -16,12 +17,17 @@ use chalkcourse_words::{pick, tell};
 /// # Errors
 /// [`SheetError`] when the writer gives up.
 pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job);
+    pdf(&build_sheet(job, plan))
+}
+
+/// What [`build_pdf`] prints.
+pub fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+    let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job, plan);
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
     match plan_drawing(job, plan) {
         Some(drawing) => {
-            sheet.parts.push(Part::Drawing { drawing, height: 380.0 });
-            sheet.parts.push(Part::Text(legend().to_owned()));
+            sheet.parts.push(Part::Drawing { drawing, height: PLAN_ROOM.1 });
+            sheet.parts.push(Part::Text(legend()));
         }
         None => sheet.parts.push(Part::Text(
             pick("No face of the roof is drawn yet.", "Todavía no se dibuja ningún faldón del techo.")
@@ -43,7 +49,7 @@ pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
             "Faldón {}, pendiente {pitch}",
             placed.name
         )));
-        sheet.parts.push(Part::Drawing { drawing, height: 300.0 });
+        sheet.parts.push(Part::Drawing { drawing, height: FACE_ROOM.1 });
         sheet.parts.push(Part::Table {
             columns: vec![
                 Column::words("", 0.25),
@@ -51,7 +57,10 @@ pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
                 Column::words(pick("Rows of modules", "Filas de módulos"), 1.3),
                 Column::words(pick("Base line, up from the eave", "Línea base, desde el alero"), 1.6),
                 Column::words(
-                    pick("Left edge, from the left end", "Borde izquierdo, del extremo izquierdo"),
+                    pick(
+                        "Left end, along that line from the rake",
+                        "Extremo izquierdo, sobre esa línea desde el borde",
+                    ),
                     1.7,
                 ),
                 Column::words(pick("Reveal", "Separación"), 0.8),
@@ -83,12 +92,13 @@ pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
             })
             .collect(),
     });
-    pdf(&sheet)
+    sheet
 }
 
 fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<Row> {
-    let (Some(face), Some(on)) = (plan.layout.roof.faces.get(index), block.bounds) else { return Vec::new() };
-    let long = |metres: f64| Length::from_metres(metres).show(job.units);
+    let Some(line) = plan.layout.roof.faces.get(index).and_then(|face| base_line(face, block)) else {
+        return Vec::new();
+    };
     let per_row: Vec<usize> = {
         let mut counts = std::collections::BTreeMap::new();
         block.modules.iter().for_each(|module| *counts.entry(module.cell.row).or_insert(0) += 1);
@@ -96,15 +106,15 @@ fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<R
     };
     let same = per_row.windows(2).all(|pair| pair[0] == pair[1]);
     let modules = match (same, per_row.first()) {
-        (true, Some(each)) => tell!("{} rows of {each}", "{} filas de {each}", per_row.len()),
+        (true, Some(each)) => rows_words(per_row.len(), *each),
         _ => per_row.iter().map(usize::to_string).collect::<Vec<_>>().join(" + "),
     };
     let mut rows = vec![Row::Cells(vec![
         BOX.to_owned(),
         block.name.clone(),
         modules,
-        long(on.min.y - face.bounds.min.y),
-        long(on.min.x - face.bounds.min.x),
+        from_words(line.up, EdgeKind::Eave, job.units),
+        from_words(line.along, EdgeKind::Rake, job.units),
         Length::from_metres(block.reveal).show_small(job.units),
     ])];
     // Rows that do not begin where the block does are told one by one.
@@ -115,14 +125,44 @@ fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<R
     }
     let set_in: Vec<String> = starts
         .into_iter()
-        .filter(|(_, left)| left - on.min.x > 0.001)
+        .filter(|(_, left)| (left - line.start.x).abs() > 0.001)
         .map(|(row, left)| {
-            let by = Length::from_metres(left - on.min.x).show_small(job.units);
-            tell!("row {} begins {by} to the right", "la fila {} empieza {by} a la derecha", row + 1)
+            let by = Length::from_metres((left - line.start.x).abs()).show_small(job.units);
+            if left > line.start.x {
+                tell!("row {} begins {by} to the right", "la fila {} empieza {by} a la derecha", row + 1)
+            } else {
+                tell!("row {} begins {by} to the left", "la fila {} empieza {by} a la izquierda", row + 1)
+            }
         })
         .collect();
     if !set_in.is_empty() {
         rows.push(Row::Note(set_in.join("; ")));
     }
+    rows.extend(above(job, plan, index, block).map(Row::Note));
     rows
+}
+
+/// What a tape reads, and from what where it is not the usual edge.
+fn from_words(from: Option<FromEdge>, usual: EdgeKind, units: Units) -> String {
+    let Some(from) = from else { return "–".to_owned() };
+    let length = Length::from_metres(from.length()).show(units);
+    if from.kind == usual {
+        length
+    } else {
+        tell!("{length} from the {}", "{length} desde {}", from.kind.name())
+    }
+}
+
+/// How the courses go on above a block, as the crew cuts them.
+fn above(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Option<String> {
+    let lines = plan.layout.faces.get(index)?.courses;
+    let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };
+    let laid = courses.laid(&block_span(job, block)?).ok()?;
+    let whole = whole_words(laid.whole_to_top);
+    let cut = cut_words(laid.cut_at_head, job.units);
+    let lap = Length::from_metres(job.kit.flashing.head_lap.metres()).show_small(job.units);
+    Some(tell!(
+        "Above: {cut}, then {whole}; the shingles lie over {lap} of the head flashing.",
+        "Arriba: {cut}, luego {whole}; las tejas tapan {lap} del tapajuntas superior."
+    ))
 }

@@ -3,17 +3,17 @@
 use crate::SheetError;
 use crate::page::{Column, Part, Row, Sheet, pdf};
 use chalkcourse_job::{Resolved, Stage};
-use chalkcourse_plan::Plan;
+use chalkcourse_plan::{Plan, standing};
 use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
 use chalkcourse_words::{pick, tell};
 
 /// A box to tick.
 pub(crate) const BOX: &str = "\u{2610}";
 
-pub(crate) fn sheet(title: String, job: &Resolved) -> Sheet {
+pub(crate) fn sheet(title: String, job: &Resolved, plan: &Plan) -> Sheet {
     let mut under = vec![job.name.clone(), job.site.address.clone()];
     under.retain(|line| !line.trim().is_empty());
-    Sheet { title, under, foot: CAUTION.now().to_owned(), parts: Vec::new() }
+    Sheet { title, under, standing: standing(job, plan), foot: CAUTION.now().to_owned(), parts: Vec::new() }
 }
 
 /// A row, and the note below it where there is one.
@@ -28,8 +28,13 @@ fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
 /// # Errors
 /// [`SheetError`] when the writer gives up.
 pub fn pallet_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    pdf(&pallet_sheet(job, plan))
+}
+
+/// What [`pallet_pdf`] prints.
+pub fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
-    let mut sheet = sheet(pick("Pallet list", "Lista de tarimas").to_owned(), job);
+    let mut sheet = sheet(pick("Pallet list", "Lista de tarimas").to_owned(), job, plan);
     sheet.parts.push(Part::Text(
         pick(
             "Tick what is whole and there. Write what came, and what is damaged, before you sign for it.",
@@ -74,7 +79,7 @@ pub fn pallet_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     sheet.parts.push(Part::Text(
         pick("Counted by ………………………………    Date ………………………", "Contó ………………………………    Fecha ………………………").to_owned(),
     ));
-    pdf(&sheet)
+    sheet
 }
 
 /// What to tell the supplier: what is short, damaged or over, with notes; and what can start.
@@ -82,12 +87,18 @@ pub fn pallet_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 /// # Errors
 /// [`SheetError`] when the writer gives up.
 pub fn claim_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+    pdf(&claim_sheet(job, plan))
+}
+
+/// What [`claim_pdf`] prints.
+pub fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let delivery = &job.order.delivery;
     let rows = pallet(&plan.takeoff, delivery);
     let mut sheet = sheet(
         pick("Delivery: what is short, damaged or over", "Entrega: lo que falta, está dañado o sobra")
             .to_owned(),
         job,
+        plan,
     );
     for (what, text) in [
         (pick("Date", "Fecha"), &delivery.date),
@@ -148,7 +159,7 @@ pub fn claim_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
         };
         sheet.parts.push(Part::Text(format!("{}: {words}", stage.stage.name())));
     }
-    pdf(&sheet)
+    sheet
 }
 
 /// What a crew goes through before and during the work: the book's cautions, and what the roof as drawn asks for.
@@ -156,7 +167,13 @@ pub fn claim_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
 /// # Errors
 /// [`SheetError`] when the writer gives up.
 pub fn checklist_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    let mut sheet = sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job);
+    pdf(&checklist_sheet(job, plan))
+}
+
+/// What [`checklist_pdf`] prints.
+pub fn checklist_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+    let mut sheet =
+        sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job, plan);
     sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));
     for lines in chalkcourse_telling::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
         sheet.parts.extend(lines.first().map(|line| Part::Heading(line.about.clone())));
@@ -171,5 +188,5 @@ pub fn checklist_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError>
         pick("Gone through by ………………………………    Date ………………………", "Revisó ………………………………    Fecha ………………………")
             .to_owned(),
     ));
-    pdf(&sheet)
+    sheet
 }

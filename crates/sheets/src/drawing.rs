@@ -1,9 +1,10 @@
 //! The roof as a drawing of lines, areas and words: in plan, or one face true to size. What it is put on, a sheet of paper or an
 //! SVG file, only scales it.
 
+use crate::labels::{Labels, around};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Rect, Units, dvec2};
 use chalkcourse_job::Resolved;
-use chalkcourse_plan::Plan;
+use chalkcourse_plan::{FromEdge, Plan, base_line};
 use chalkcourse_words::{pick, tell};
 
 /// What an ink is for; on paper each is told apart by shape too.
@@ -79,6 +80,14 @@ pub fn edge_line(kind: EdgeKind) -> (f32, &'static [f32], &'static [f32]) {
 }
 
 const SMALL: f32 = 7.0;
+/// The base line to snap: a dash and three dots, which no edge has.
+const BASE_LINE: [f32; 8] = [9.0, 2.0, 1.5, 2.0, 1.5, 2.0, 1.5, 2.0];
+/// A way that is shorter than this (metres) is none.
+const SHORT: f64 = 0.01;
+/// The room of the roof and of a face on the plan to build from, points wide and high. Words are placed for that size; where the drawing
+/// is larger they have more room.
+pub(crate) const PLAN_ROOM: (f32, f32) = (526.0, 380.0);
+pub(crate) const FACE_ROOM: (f32, f32) = (526.0, 300.0);
 
 fn edge(kind: EdgeKind, from: DVec2, to: DVec2) -> Shape {
     let (width, dashes, gaps) = edge_line(kind);
@@ -86,15 +95,32 @@ fn edge(kind: EdgeKind, from: DVec2, to: DVec2) -> Shape {
     Shape::Line { points: vec![from, to], width: width * 0.6, dashes, ink: Ink::Dark }
 }
 
-/// A line with a length beside it, as dimensions are drawn.
-fn dimension(shapes: &mut Vec<Shape>, from: DVec2, to: DVec2, units: Units) {
-    let length = (to - from).length();
-    if length < 0.01 {
-        return;
+/// The line of a dimension, from an edge that a tape is held on.
+fn dimension_line(shapes: &mut Vec<Shape>, labels: &mut Labels, from: FromEdge) {
+    if from.length() >= SHORT {
+        let points = vec![from.edge, from.to];
+        shapes.push(Shape::Line { points, width: 0.5, dashes: vec![2.0, 1.5], ink: Ink::Soft });
+        labels.take_line(from.edge, from.to);
     }
-    shapes.push(Shape::Line { points: vec![from, to], width: 0.5, dashes: vec![2.0, 1.5], ink: Ink::Soft });
-    let text = Length::from_metres(length).show(units);
-    shapes.push(Shape::Words { at: (from + to) / 2.0, turn: upright(to - from), size: SMALL, text });
+}
+
+/// The length of a dimension, beside its line where nothing else lies.
+fn dimension_words(labels: &mut Labels, from: FromEdge, units: Units) -> Option<Shape> {
+    let (a, b) = (from.edge, from.to);
+    if from.length() < SHORT {
+        return None;
+    }
+    let text = Length::from_metres(from.length()).show(units);
+    let aside = (b - a).perp().normalize_or_zero() * labels.points(f64::from(SMALL) * 0.9);
+    let turns = [upright(b - a), 0.0];
+    let spots: Vec<_> = turns
+        .into_iter()
+        .flat_map(|turn| [1.0, -1.0, 2.0, -2.0, 3.5, -3.5, 5.0, -5.0].map(|side| (turn, side)))
+        .flat_map(|(turn, side)| {
+            [0.5, 0.35, 0.65, 0.2, 0.8, 0.0, 1.0].map(|share| (a.lerp(b, share) + aside * side, turn))
+        })
+        .collect();
+    labels.put(text, SMALL, spots)
 }
 
 /// The turn of words along a line that are never upside down.
@@ -131,43 +157,38 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     for penetration in &layout.penetrations {
         shapes.push(Shape::Area { ring: penetration.plan.outer.clone(), ink: Ink::Penetration });
     }
-    for face in faces {
-        for span in &face.edges {
-            shapes.push(edge(span.kind, span.plan.0, span.plan.1));
-        }
+    let mut labels = Labels::new(bounds, PLAN_ROOM);
+    layout.penetrations.iter().filter_map(|it| it.plan.bounds()).for_each(|rect| labels.take_rect(rect));
+    labels.take_rect(north(&mut shapes, bounds));
+    // Each line of the roof once: drawn from both faces its dashes would fill each other's gaps.
+    let lines = layout.roof.lines();
+    for line in &lines {
+        let (a, b) = (line.space.0.truncate(), line.space.1.truncate());
+        shapes.push(edge(line.kind, a, b));
     }
-    for (index, (face, placed)) in faces.iter().zip(&layout.faces).enumerate() {
-        for span in &face.edges {
-            // An edge of two faces is named once.
-            if span.neighbour.is_none_or(|other| other.face >= index) {
-                let (a, b) = span.plan;
-                let out = (b - a).perp().normalize_or_zero() * -0.25;
-                let text =
-                    format!("{} {}", span.kind.name(), Length::from_metres(span.length).show(job.units));
-                if (b - a).length() > room_of(&text, bounds) {
-                    shapes.push(Shape::Words {
-                        at: (a + b) / 2.0 + out,
-                        turn: upright(b - a),
-                        size: SMALL,
-                        text,
-                    });
-                }
-            }
-        }
+    let mut words = Vec::new();
+    for (face, placed) in faces.iter().zip(&layout.faces) {
         let text = format!("{}  {}", placed.name, face.plane.pitch);
         if let Some(middle) = inside(&face.plan) {
-            shapes.push(Shape::Words { at: middle, turn: 0.0, size: SMALL + 1.5, text });
+            let spots = around(Rect { min: middle, max: middle }, &labels, &text, SMALL + 1.5);
+            words.extend(labels.put(text, SMALL + 1.5, std::iter::once((middle, 0.0)).chain(spots)));
         }
     }
-    north(&mut shapes, bounds);
+    for line in &lines {
+        let (a, b) = (line.space.0.truncate(), line.space.1.truncate());
+        let text = format!("{} {}", line.kind.name(), Length::from_metres(line.length).show(job.units));
+        if (b - a).length() < labels.length(&text, SMALL) {
+            continue;
+        }
+        let out = (b - a).perp().normalize_or_zero() * -labels.points(f64::from(SMALL));
+        let spots = [1.0, -1.0].into_iter().flat_map(|side| {
+            [0.5, 0.35, 0.65, 0.25, 0.75].map(|share| (a.lerp(b, share) + out * side, upright(b - a)))
+        });
+        words.extend(labels.put(text, SMALL, spots));
+    }
+    shapes.append(&mut words);
     let title = tell!("{}, plan, north up", "{}, planta, el norte arriba", job.name);
     Some(Drawing { title, bounds, shapes })
-}
-
-/// How long a line must be for words beside it, metres: as on a drawing of some 480 points.
-fn room_of(text: &str, bounds: Rect) -> f64 {
-    let points = text.chars().count() as f64 * f64::from(SMALL) * 0.5;
-    points * bounds.size().max_element() / 480.0
 }
 
 /// A place inside a shape, far from its border where that is simple.
@@ -179,7 +200,8 @@ fn inside(shape: &Polygon) -> Option<DVec2> {
     Some(largest.iter().sum::<DVec2>() / 3.0)
 }
 
-fn north(shapes: &mut Vec<Shape>, bounds: Rect) {
+/// The arrow to the north. What it takes.
+fn north(shapes: &mut Vec<Shape>, bounds: Rect) -> Rect {
     let size = bounds.size().max_element() * 0.05;
     let foot = dvec2(bounds.max.x - size * 0.6, bounds.max.y - size * 1.8);
     let head = foot + dvec2(0.0, size);
@@ -188,6 +210,7 @@ fn north(shapes: &mut Vec<Shape>, bounds: Rect) {
     shapes.push(Shape::Line { points, width: 1.0, dashes: Vec::new(), ink: Ink::Dark });
     let at = head + dvec2(0.0, size * 0.35);
     shapes.push(Shape::Words { at, turn: 0.0, size: SMALL + 1.0, text: "N".to_owned() });
+    Rect { min: foot - dvec2(wing, 0.0), max: bounds.max }
 }
 
 /// One face true to size, its eave down: edges, penetrations, modules, and the lines to snap with their distances from the eave
@@ -204,45 +227,76 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
         let modules = block.modules.iter();
         shapes.extend(modules.map(|m| Shape::Area { ring: m.rect.corners().to_vec(), ink: Ink::Module }));
     }
+    let mut labels = Labels::new(bounds, FACE_ROOM);
+    let mut named = Vec::new();
     for penetration in &layout.penetrations {
         if let Some(on) = penetration.on_face(index) {
             shapes.push(Shape::Area { ring: on.outline.outer.clone(), ink: Ink::Penetration });
             if let Some(on) = on.outline.bounds() {
-                // Beside what they name, which is often smaller than they are.
-                let below = on.size().y / 2.0 + bounds.size().max_element() * 0.016;
-                let at = on.centre() - dvec2(0.0, below);
-                shapes.push(Shape::Words { at, turn: 0.0, size: SMALL, text: penetration.name.clone() });
+                labels.take_rect(on);
+                named.push((on, penetration.name.clone()));
             }
         }
     }
     shapes.extend(face.edges.iter().map(|span| edge(span.kind, span.frame.0, span.frame.1)));
-    for block in layout.blocks.iter().filter(|block| block.face == index) {
-        let Some(on) = block.bounds else { continue };
-        // The base line runs on to both sides, as it is snapped.
-        let line = vec![dvec2(on.min.x - 0.4, on.min.y), dvec2(on.max.x + 0.4, on.min.y)];
+    let mut words = Vec::new();
+    let blocks = || layout.blocks.iter().filter(|block| block.face == index);
+    let lines: Vec<_> = blocks().filter_map(|block| base_line(face, block)).collect();
+    // The base line runs on to both sides, as it is snapped.
+    for line in &lines {
+        let (from, to) = (line.start - dvec2(0.4, 0.0), dvec2(line.end + 0.4, line.start.y));
         shapes.push(Shape::Line {
-            points: line,
+            points: vec![from, to],
             width: 1.8,
-            dashes: vec![9.0, 2.0, 2.0, 2.0],
+            dashes: BASE_LINE.to_vec(),
             ink: Ink::Dark,
         });
-        let x = on.min.x + on.size().x * 0.35;
-        dimension(&mut shapes, dvec2(x, face.bounds.min.y), dvec2(x, on.min.y), job.units);
-        let y = on.min.y + on.size().y * 0.5;
-        dimension(&mut shapes, dvec2(face.bounds.min.x, y), dvec2(on.min.x, y), job.units);
-        let text = tell!("Block {}", "Bloque {}", block.name);
-        shapes.push(Shape::Words { at: on.centre(), turn: 0.0, size: SMALL + 1.5, text });
+        labels.take_line(from, to);
     }
+    // All lines first: no length stands on the line of another.
+    for from in lines.iter().flat_map(|line| [line.up, line.along]).flatten() {
+        dimension_line(&mut shapes, &mut labels, from);
+    }
+    for from in lines.iter().flat_map(|line| [line.up, line.along]).flatten() {
+        words.extend(dimension_words(&mut labels, from, job.units));
+    }
+    for (on, name) in named {
+        // Beside what they name, which is often smaller than they are.
+        let spots = around(on, &labels, &name, SMALL);
+        words.extend(labels.put(name, SMALL, spots));
+    }
+    for block in blocks() {
+        let Some(on) = block.bounds else { continue };
+        let text = tell!("Block {}", "Bloque {}", block.name);
+        let within = [0.5, 0.65, 0.35, 0.8, 0.2]
+            .into_iter()
+            .flat_map(|v| [0.5, 0.35, 0.65, 0.2, 0.8].map(|u| (on.min + on.size() * dvec2(u, v), 0.0)));
+        words.extend(labels.put(text, SMALL + 1.5, within));
+    }
+    shapes.append(&mut words);
     let title = tell!("Face {}, true size, eave down", "Faldón {}, tamaño real, alero abajo", placed.name);
     Some(Drawing { title, bounds, shapes })
 }
 
-/// What the signs of a drawing mean.
-pub(crate) fn legend() -> &'static str {
-    pick(
-        "Thick line: eave. Thin: rake. Long dashes: ridge. Dash and dot: hip. Short dashes: valley. Heavy dots: wall. \
-         Dash with two dots, running on beside a block: the base line to snap.",
-        "Línea gruesa: alero. Delgada: borde inclinado. Guiones largos: cumbrera. Guion y punto: limatesa. Guiones \
-         cortos: limahoya. Puntos gruesos: muro. Guion y dos puntos, que sigue a los lados de un bloque: la línea base por trazar.",
-    )
+/// What the signs of a drawing mean: each kind of edge by what [`edge_line`] draws it with.
+pub(crate) fn legend() -> String {
+    let kinds = EdgeKind::ALL.into_iter().map(|kind| format!("{}: {}.", sign_words(kind), kind.name()));
+    let base = pick(
+        "Dash with three dots, running on beside a block: the base line to snap.",
+        "Guion y tres puntos, que sigue a los lados de un bloque: la línea base por trazar.",
+    );
+    kinds.chain([base.to_owned()]).collect::<Vec<_>>().join(" ")
+}
+
+fn sign_words(kind: EdgeKind) -> &'static str {
+    match kind {
+        EdgeKind::Eave => pick("Thick line", "Línea gruesa"),
+        EdgeKind::Rake => pick("Thin line", "Línea delgada"),
+        EdgeKind::Ridge => pick("Long dashes", "Guiones largos"),
+        EdgeKind::Hip => pick("Dash and dot", "Guion y punto"),
+        EdgeKind::Valley => pick("Short dashes", "Guiones cortos"),
+        EdgeKind::WallLine => pick("Heavy dots", "Puntos gruesos"),
+        EdgeKind::Step => pick("Dash with two short ones", "Guion y dos cortos"),
+        EdgeKind::PitchChange => pick("Light dots", "Puntos finos"),
+    }
 }

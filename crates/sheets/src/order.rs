@@ -4,7 +4,7 @@ use crate::SheetError;
 use crate::page::{Column, Part, Row, Sheet, pdf};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Resolved;
-use chalkcourse_plan::{By, Plan, order_header};
+use chalkcourse_plan::{By, Plan, order_header, standing};
 use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections};
 use chalkcourse_words::{pick, tell};
 use rust_decimal::Decimal;
@@ -15,6 +15,11 @@ use rust_decimal::Decimal;
 /// # Errors
 /// [`SheetError`] when the writer gives up.
 pub fn order_pdf(job: &Resolved, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> {
+    pdf(&order_sheet(job, plan, by))
+}
+
+/// What [`order_pdf`] prints.
+pub fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
     let (takeoff, units) = (&plan.takeoff, job.units);
     let header = order_header(job, plan);
     let mut sheet = Sheet {
@@ -30,6 +35,7 @@ pub fn order_pdf(job: &Resolved, plan: &Plan, by: By) -> Result<Vec<u8>, SheetEr
                 takeoff.currency
             ),
         ],
+        standing: standing(job, plan),
         foot: header.caution.clone(),
         parts: Vec::new(),
     };
@@ -86,7 +92,7 @@ pub fn order_pdf(job: &Resolved, plan: &Plan, by: By) -> Result<Vec<u8>, SheetEr
         }
     }
     parts.push(Part::Caution(header.caution.clone()));
-    pdf(&sheet)
+    sheet
 }
 
 fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
@@ -115,7 +121,7 @@ fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
         columns: vec![
             Column::words(pick("Number", "Número"), 0.9),
             Column::words(pick("What", "Qué"), 2.9),
-            Column::words(pick("Need", "Falta"), 1.7),
+            Column::words(pick("Need", "Se necesita"), 1.7),
             Column::words(pick("Order", "Pedir"), 1.7),
             Column::numbers(pick("Price", "Precio"), 0.9),
             Column::numbers(pick("Cost", "Costo"), 1.0),

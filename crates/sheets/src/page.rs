@@ -4,7 +4,8 @@ use crate::SheetError;
 use crate::drawing::{self, Drawing, Shape};
 use crate::letters::Letters;
 use chalkcourse_geometry::DVec2;
-use chalkcourse_words::{spoken, tell};
+use chalkcourse_plan::{NOT_TO_BUILD, Standing};
+use chalkcourse_words::{pick, spoken, tell};
 use krilla::Document;
 use krilla::color::rgb;
 use krilla::geom::{PathBuilder, Point, Rect, Transform};
@@ -21,6 +22,8 @@ pub struct Sheet {
     pub title: String,
     /// What it is of: small lines below the title.
     pub under: Vec<String>,
+    /// What stops the job and what was waived: all of it below the title, and across each page that it is not to be built.
+    pub standing: Standing,
     /// What is printed at the foot of each page, with the page's number.
     pub foot: String,
     /// What stands on it, from the top.
@@ -86,8 +89,12 @@ pub enum Row {
 /// Letter paper (ANSI/ASME Y14.1: 8.5 × 11 in), in points of 1/72 in.
 const PAPER: (f32, f32) = (612.0, 792.0);
 const MARGIN: f32 = 43.0;
-/// Where what is on a page ends, above its foot.
-const BOTTOM: f32 = PAPER.1 - 62.0;
+/// Between what is on a page and the lines at its foot.
+const FOOT: f32 = 18.0;
+/// Below the last line at the foot.
+const UNDER_FOOT: f32 = 25.0;
+/// A page has at least this much room between its head and its foot.
+const LEAST: f32 = 240.0;
 const WIDE: f32 = PAPER.0 - 2.0 * MARGIN;
 /// Between columns.
 const GAP: f32 = 7.0;
@@ -102,26 +109,170 @@ const INK: Ink = [20, 22, 26];
 /// 7:1 on white.
 const SOFT: Ink = [84, 88, 96];
 const LINE: Ink = [150, 154, 162];
+/// Across a page, behind all else.
+const PALE: Ink = [244, 222, 222];
+const STOP: Ink = [150, 20, 20];
 
 enum Mark {
-    Drawing { at: (f32, f32), scale: f32, drawing: Drawing },
-    Text { at: (f32, f32), size: f32, bold: bool, ink: Ink, text: String },
-    Bar { at: (f32, f32), size: (f32, f32), ink: Ink },
+    Drawing {
+        at: (f32, f32),
+        scale: f32,
+        drawing: Drawing,
+    },
+    Text {
+        at: (f32, f32),
+        size: f32,
+        bold: bool,
+        ink: Ink,
+        text: String,
+    },
+    Bar {
+        at: (f32, f32),
+        size: (f32, f32),
+        ink: Ink,
+    },
+    /// Large pale words from the lower left to the upper right.
+    Across(String),
+}
+
+/// What is put on a page, and what it says from its top to its foot, line by line.
+struct Page {
+    marks: Vec<Mark>,
+}
+
+impl Page {
+    fn words(&self) -> Vec<String> {
+        let text = |mark: &Mark| match mark {
+            Mark::Text { text, .. } | Mark::Across(text) => Some(text.clone()),
+            Mark::Drawing { .. } | Mark::Bar { .. } => None,
+        };
+        self.marks.iter().filter_map(text).collect()
+    }
+}
+
+/// What a sheet says, page by page and line by line, as it is set; the words of drawings are left out.
+///
+/// # Errors
+/// As [`pdf`].
+pub fn words(sheet: &Sheet) -> Result<Vec<Vec<String>>, SheetError> {
+    let letters = Letters::both()?;
+    Ok(set(sheet, &letters)?.iter().map(Page::words).collect())
+}
+
+/// The pages of a sheet with head and foot.
+fn set(sheet: &Sheet, letters: &[Letters; 2]) -> Result<Vec<Page>, SheetError> {
+    let foot = Foot::of(sheet, letters);
+    let head = Head::of(sheet, letters);
+    if foot.top - head.bottom < LEAST {
+        return Err(SheetError::NoRoom);
+    }
+    let pages = Setter::set(sheet, letters, head.bottom, foot.top);
+    let count = pages.len();
+    let whole = (1..).zip(pages).map(|(number, mut body)| {
+        let mut marks = head.marks();
+        marks.append(&mut body);
+        marks.extend(foot.marks(letters, number, count));
+        Page { marks }
+    });
+    Ok(whole.collect())
+}
+
+/// What stands at the top of each page of a job that something stops.
+struct Head {
+    lines: Vec<String>,
+    /// Where it ends, points from the top of the paper.
+    bottom: f32,
+    across: bool,
+}
+
+impl Head {
+    fn of(sheet: &Sheet, letters: &[Letters; 2]) -> Self {
+        let stops = &sheet.standing.stops;
+        let Some(first) = stops.first() else {
+            return Self { lines: Vec::new(), bottom: MARGIN, across: false };
+        };
+        let mut text = format!("{}: {first}", NOT_TO_BUILD.now());
+        match stops.len() - 1 {
+            0 => {}
+            1 => {
+                text.push_str(pick(" One more finding is on page 1.", " Otro hallazgo está en la página 1."));
+            }
+            more => text.push_str(&tell!(
+                " {more} more findings are on page 1.",
+                " Otros {more} hallazgos están en la página 1."
+            )),
+        }
+        let lines = letters[1].lines(&text, BODY, WIDE - 2.0 * GAP);
+        let bottom = MARGIN - 14.0 + lines.len() as f32 * BODY * LEAD + 14.0;
+        Self { lines, bottom, across: true }
+    }
+
+    fn marks(&self) -> Vec<Mark> {
+        if !self.across {
+            return Vec::new();
+        }
+        let (top, high) = (MARGIN - 14.0, self.lines.len() as f32 * BODY * LEAD);
+        let mut marks = vec![Mark::Across(NOT_TO_BUILD.now().to_owned())];
+        marks.push(Mark::Bar { at: (MARGIN, top - 4.0), size: (WIDE, 1.4), ink: STOP });
+        marks.push(Mark::Bar { at: (MARGIN, top + high + 4.0), size: (WIDE, 1.4), ink: STOP });
+        marks.extend(self.lines.iter().enumerate().map(|(nth, text)| Mark::Text {
+            at: (MARGIN + GAP, top + BODY + nth as f32 * BODY * LEAD),
+            size: BODY,
+            bold: true,
+            ink: STOP,
+            text: text.clone(),
+        }));
+        marks
+    }
+}
+
+/// The caution at the foot of each page, all of it.
+struct Foot {
+    lines: Vec<String>,
+    /// Where what is on a page ends, points from the top of the paper.
+    top: f32,
+}
+
+impl Foot {
+    fn of(sheet: &Sheet, letters: &[Letters; 2]) -> Self {
+        // Room for the number of the page, whichever it is.
+        let room = letters[0].width(&number_of(9999, 9999), SMALL) + 2.0 * GAP;
+        let lines = letters[0].lines(&sheet.foot, SMALL, WIDE - room);
+        let high = lines.len().max(1) as f32 * SMALL * LEAD;
+        Self { lines, top: PAPER.1 - UNDER_FOOT - high - FOOT }
+    }
+
+    fn marks(&self, letters: &[Letters; 2], page: usize, of: usize) -> Vec<Mark> {
+        let number = number_of(page, of);
+        let mut marks = vec![Mark::Bar { at: (MARGIN, self.top + 8.0), size: (WIDE, 0.5), ink: LINE }];
+        let text = |x: f32, line: usize, text: String| Mark::Text {
+            at: (x, self.top + FOOT + line as f32 * SMALL * LEAD),
+            size: SMALL,
+            bold: false,
+            ink: SOFT,
+            text,
+        };
+        marks.push(text(PAPER.0 - MARGIN - letters[0].width(&number, SMALL), 0, number));
+        marks.extend(self.lines.iter().enumerate().map(|(line, words)| text(MARGIN, line, words.clone())));
+        marks
+    }
+}
+
+fn number_of(page: usize, of: usize) -> String {
+    tell!("page {page} of {of}", "página {page} de {of}")
 }
 
 /// A sheet as a PDF file on letter paper.
 ///
 /// # Errors
-/// [`SheetError`] when the writer gives up.
+/// [`SheetError`] when the writer gives up, or a page can't hold its caution.
 pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
     let letters = Letters::both()?;
-    let pages = Setter::set(sheet, &letters);
+    let pages = set(sheet, &letters)?;
     let mut document = Document::new();
     document.set_metadata(Metadata::new().title(sheet.title.clone()).language(spoken().code().to_owned()));
     let settings = PageSettings::from_wh(PAPER.0, PAPER.1).ok_or(SheetError::Letters)?;
-    let count = pages.len();
-    for (number, mut marks) in (1..).zip(pages) {
-        marks.extend(foot(sheet, &letters, number, count));
+    for Page { marks } in pages {
         let mut page = document.start_page_with(settings.clone());
         let mut surface = page.surface();
         for mark in marks {
@@ -133,30 +284,23 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
     document.finish().map_err(|error| SheetError::Pdf(format!("{error:?}")))
 }
 
-fn foot(sheet: &Sheet, letters: &[Letters; 2], page: usize, of: usize) -> Vec<Mark> {
-    let plain = &letters[0];
-    let number = tell!("page {page} of {of}", "página {page} de {of}");
-    let mut marks = vec![Mark::Bar { at: (MARGIN, BOTTOM + 8.0), size: (WIDE, 0.5), ink: LINE }];
-    let text = |x: f32, line: usize, text: String| Mark::Text {
-        at: (x, BOTTOM + 18.0 + line as f32 * SMALL * LEAD),
-        size: SMALL,
-        bold: false,
-        ink: SOFT,
-        text,
-    };
-    let room = plain.width(&number, SMALL) + 2.0 * GAP;
-    marks.push(text(PAPER.0 - MARGIN - room + 2.0 * GAP, 0, number));
-    let lines = plain.lines(&sheet.foot, SMALL, WIDE - room);
-    marks.extend(lines.into_iter().take(3).enumerate().map(|(line, words)| text(MARGIN, line, words)));
-    marks
-}
-
 fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
     let fill = |[red, green, blue]: Ink| {
         Some(Fill { paint: rgb::Color::new(red, green, blue).into(), ..Fill::default() })
     };
     match mark {
         Mark::Drawing { at, scale, drawing } => draw_all(surface, plain, at, scale, &drawing),
+        Mark::Across(text) => {
+            // As large as the way from corner to corner lets it be.
+            let (wide, high) = (PAPER.0 - 2.0 * MARGIN, PAPER.1 - 4.0 * MARGIN);
+            let size = 0.92 * wide.hypot(high) / bold.width(&text, 1.0).max(0.1);
+            let (sin, cos) = (-high.atan2(wide)).sin_cos();
+            surface.push_transform(&Transform::from_row(cos, sin, -sin, cos, PAPER.0 / 2.0, PAPER.1 / 2.0));
+            surface.set_fill(fill(PALE));
+            let at = Point::from_xy(-bold.width(&text, size) / 2.0, size * 0.35);
+            surface.draw_text(at, bold.font.clone(), size, &text, false, TextDirection::LeftToRight);
+            surface.pop();
+        }
         Mark::Text { at, size, bold: heavy, ink, text } => {
             surface.set_fill(fill(ink));
             let font = if heavy { &bold.font } else { &plain.font };
@@ -260,17 +404,23 @@ struct Setter<'a> {
     pages: Vec<Vec<Mark>>,
     /// How far down the page is full, points from the top of the paper.
     y: f32,
+    /// Where what is on a page begins and ends.
+    top: f32,
+    bottom: f32,
 }
 
 impl<'a> Setter<'a> {
-    fn set(sheet: &Sheet, letters: &'a [Letters; 2]) -> Vec<Vec<Mark>> {
-        let mut setter = Self { letters, pages: vec![Vec::new()], y: MARGIN };
+    fn set(sheet: &Sheet, letters: &'a [Letters; 2], top: f32, bottom: f32) -> Vec<Vec<Mark>> {
+        let mut setter = Self { letters, pages: vec![Vec::new()], y: top, top, bottom };
         setter.words(&sheet.title, 16.0, true, INK, 0.0);
         setter.y += 2.0;
         for line in &sheet.under {
             setter.words(line, BODY, false, SOFT, 0.0);
         }
         setter.y += 4.0;
+        for line in sheet.standing.lines() {
+            setter.caution(&line);
+        }
         for (nth, part) in sheet.parts.iter().enumerate() {
             match part {
                 Part::Heading(text) => {
@@ -304,10 +454,10 @@ impl<'a> Setter<'a> {
 
     /// Begins a page where less than this is left. Whether it did.
     fn keep(&mut self, height: f32) -> bool {
-        let full = self.y + height > BOTTOM && self.y > MARGIN;
+        let full = self.y + height > self.bottom && self.y > self.top;
         if full {
             self.pages.push(Vec::new());
-            self.y = MARGIN;
+            self.y = self.top;
         }
         full
     }

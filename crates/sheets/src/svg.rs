@@ -2,6 +2,7 @@
 
 use crate::drawing::{Drawing, Ink, Shape};
 use chalkcourse_geometry::DVec2;
+use chalkcourse_plan::{NOT_TO_BUILD, Standing};
 use chalkcourse_takeoff::CAUTION;
 use std::fmt::Write as _;
 
@@ -10,11 +11,27 @@ const LONG: f64 = 960.0;
 /// User units in a point.
 const POINT: f64 = 96.0 / 72.0;
 
-/// The drawing as an SVG file. It carries the cautions as its description.
-pub fn svg(drawing: &Drawing) -> String {
+/// Letters of the lines below the drawing, user units.
+const LETTER: f64 = 13.0;
+/// No usual sans-serif is wider than this on average, as a share of its size (common practice, no source).
+const WIDE: f64 = 0.58;
+/// A drawing is at least so wide, so that lines below it have room.
+const LEAST: f64 = 480.0;
+
+/// The drawing as an SVG file. What stops the job, what was waived and the cautions stand below it, whole; that it is not to be built
+/// stands across it.
+pub fn svg(drawing: &Drawing, standing: &Standing) -> String {
     let size = drawing.bounds.size();
     let scale = LONG / size.max_element().max(1e-6);
-    let (width, height) = (size.x * scale, size.y * scale);
+    let (width, drawn) = ((size.x * scale).max(LEAST), size.y * scale);
+    let below: Vec<(String, bool)> = standing
+        .lines()
+        .iter()
+        .map(|line| (line.as_str(), true))
+        .chain([(CAUTION.now(), false)])
+        .flat_map(|(line, bold)| wrapped(line, width - 20.0).into_iter().map(move |line| (line, bold)))
+        .collect();
+    let height = drawn + (below.len() as f64 + 1.0) * LETTER * 1.3;
     let at = |p: DVec2| ((p.x - drawing.bounds.min.x) * scale, (drawing.bounds.max.y - p.y) * scale);
     let path = |points: &[DVec2]| {
         let places = points.iter().map(|&p| at(p)).map(|(x, y)| format!("{x:.2} {y:.2}"));
@@ -66,8 +83,46 @@ pub fn svg(drawing: &Drawing) -> String {
             }
         };
     }
+    if !standing.stops.is_empty() {
+        let words = escaped(NOT_TO_BUILD.now());
+        let size = (width / (words.chars().count() as f64 * 0.75)).min(drawn);
+        let (x, y) = (width / 2.0, drawn / 2.0);
+        let turn = -(drawn.atan2(width)).to_degrees() * 0.6;
+        let _ = writeln!(
+            out,
+            "<text x=\"{x:.2}\" y=\"{y:.2}\" dy=\"0.35em\" font-family=\"sans-serif\" font-size=\"{size:.1}\" font-weight=\"bold\" \
+             text-anchor=\"middle\" transform=\"rotate({turn:.2} {x:.2} {y:.2})\" fill=\"#961414\" fill-opacity=\"0.28\">{words}</text>"
+        );
+    }
+    for (nth, (line, bold)) in (1..).zip(&below) {
+        let y = drawn + f64::from(nth) * LETTER * 1.3;
+        let (weight, ink) = if *bold { ("bold", "#961414") } else { ("normal", color(Ink::Soft)) };
+        let _ = writeln!(
+            out,
+            "<text x=\"10\" y=\"{y:.2}\" font-family=\"sans-serif\" font-size=\"{LETTER}\" font-weight=\"{weight}\" fill=\"{ink}\">{}</text>",
+            escaped(line)
+        );
+    }
     out.push_str("</svg>\n");
     out
+}
+
+/// A text in lines that fit a width, broken at blanks.
+fn wrapped(text: &str, width: f64) -> Vec<String> {
+    let most = ((width / (LETTER * WIDE)) as usize).max(20);
+    let mut lines = vec![String::new()];
+    for word in text.split_whitespace() {
+        let room = lines.last().map_or(0, |line| line.chars().count()) + 1 + word.chars().count() <= most;
+        match lines.last_mut() {
+            Some(line) if line.is_empty() => line.push_str(word),
+            Some(line) if room => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_owned()),
+        }
+    }
+    lines
 }
 
 fn color(ink: Ink) -> &'static str {

@@ -3,7 +3,7 @@
 use crate::SheetError;
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Profit, Resolved, Stage};
-use chalkcourse_plan::{Plan, order_header};
+use chalkcourse_plan::{NOT_TO_BUILD, Plan, Standing, order_header, standing};
 use chalkcourse_takeoff::{Line, Takeoff, cut_lists, spreadsheet_unit};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -92,10 +92,17 @@ pub fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError
         first: HEAD,
         last: HEAD + u32::try_from(takeoff.lines.len()).unwrap_or(u32::MAX - HEAD).max(1) - 1,
     };
-    order(workbook.add_worksheet(), job, takeoff, &formats, rows)?;
+    let standing = standing(job, plan);
+    order(workbook.add_worksheet(), job, takeoff, &formats, rows, &standing)?;
     costs(workbook.add_worksheet(), takeoff, &formats, rows)?;
     cuts(workbook.add_worksheet(), takeoff, job.units, &formats)?;
     known(workbook.add_worksheet(), job, plan, &formats)?;
+    if !standing.stops.is_empty() {
+        for sheet in workbook.worksheets_mut() {
+            // The head of each printed page; all of what stops the job does not fit there.
+            sheet.set_header(format!("&C&\"-,Bold\"{}: &\"-,Regular\"see \"To know\"", NOT_TO_BUILD.now()));
+        }
+    }
     Ok(workbook.save_to_buffer()?)
 }
 
@@ -145,9 +152,12 @@ fn order(
     takeoff: &Takeoff,
     formats: &Formats,
     rows: Rows,
+    standing: &Standing,
 ) -> Result<(), SheetError> {
     to_print(sheet, ORDER, Some(HEAD - 1))?;
-    sheet.write_string_with_format(0, 0, format!("Order for {}", job.name), &formats.title)?;
+    let title = format!("Order for {}", job.name);
+    let title = if standing.stops.is_empty() { title } else { format!("{}: {title}", NOT_TO_BUILD.now()) };
+    sheet.write_string_with_format(0, 0, title, &formats.title)?;
     let about = format!(
         "{}, {}. Amounts in {}. Planning aid only: see the last sheet.",
         job.prices.name, job.prices.date, takeoff.currency
@@ -330,6 +340,7 @@ fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) 
     ];
     rows.extend(off.map(|line| ("Not ordered", line)));
     rows.extend(plan.takeoff.notes.iter().map(|note| ("About the count", note.clone())));
+    rows.extend(standing(job, plan).stops.into_iter().map(|stop| (NOT_TO_BUILD.now(), stop)));
     rows.extend(header.findings.iter().map(|finding| ("Finding", finding.clone())));
     rows.extend(header.waivers.iter().map(|waiver| ("Waived", waiver.clone())));
     rows.push(("Caution", header.caution));

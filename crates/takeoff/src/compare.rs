@@ -138,7 +138,7 @@ impl Comparison {
                 let _ = putln!(
                     out,
                     "  {}  {}  need {} -> {}, {} -> {} {}  {more}",
-                    "  {}  {}  falta {} -> {}, {} -> {} {}  {more}",
+                    "  {}  {}  se necesita {} -> {}, {} -> {} {}  {more}",
                     plain(&change.number),
                     plain(&change.name),
                     change.need_words[0],

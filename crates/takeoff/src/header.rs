@@ -11,7 +11,7 @@ module as live whenever light falls on it.",
         del producto y las instrucciones del fabricante. El diseño estructural corresponde a un ingeniero \
         con licencia y el trabajo eléctrico a un electricista calificado, con licencia donde se exige. \
         Las caídas y la descarga o el arco de corriente directa pueden matar: cuente y pida desde el \
-        suelo, y trate cada módulo como vivo siempre que le dé la luz.",
+        suelo, y trate cada módulo como energizado siempre que le dé la luz.",
 );
 
 /// What an order says about the job that it is for.

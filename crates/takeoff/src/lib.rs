@@ -53,11 +53,13 @@ pub use text_cuts::cut_lists;
 pub use totals::{Totals, cost_of};
 pub use words::{show_amount, waste_words};
 
-use chalkcourse_job::{AddedLine, Amount, Measure, Part, Resolved, Term, Unit, Waste};
+use chalkcourse_job::{AddedLine, Amount, BlockId, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
+use chalkcourse_rules::wind::MoreFasteners;
 use chalkcourse_words::{of_data, pick, tell};
 use measure::Measures;
 use rust_decimal::Decimal;
+use std::collections::BTreeMap;
 
 /// Why a takeoff could not be written.
 #[derive(Debug, thiserror::Error)]
@@ -287,6 +289,10 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
                 .to_owned(),
         );
     }
+    let wind = takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::WindFastener);
+    if wind {
+        takeoff.notes.extend(wind_notes(job, measures.more_fasteners()));
+    }
     if takeoff.lines.is_empty() {
         return;
     }
@@ -325,6 +331,27 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
             Some(_) => {}
         }
     }
+}
+
+/// Where wind asks more fasteners, by block and zone.
+fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<String> {
+    let mut zones: BTreeMap<(BlockId, &str), (u32, usize)> = BTreeMap::new();
+    for more in asked {
+        let (a_foot, modules) = zones.entry((more.block, more.zone.name())).or_default();
+        *a_foot = (*a_foot).max(more.a_foot);
+        *modules += 1;
+    }
+    let words = |((block, zone), (a_foot, modules)): ((BlockId, &str), (u32, usize))| {
+        let name = job.block(block).map_or("", |block| block.name.as_str());
+        tell!(
+            "Wind, a screening: {a_foot} fasteners a foot in zone {zone} on {modules} of the modules of block {name}. What is more than the kit's is on \
+             the order. Only feet and their fasteners are taken to carry; rail and hooks are counted for nothing. By a licensed engineer.",
+            "Viento, una revisión: {a_foot} fijaciones por pata en la zona {zone} en {modules} de los módulos del bloque {name}. Lo que pasa de las del \
+             kit está en el pedido. Solo se toman como portantes las patas y sus fijaciones; el riel y los ganchos no se cuentan. Que lo \
+             diseñe un ingeniero con licencia."
+        )
+    };
+    zones.into_iter().map(words).collect()
 }
 
 #[cfg(test)]

@@ -4,6 +4,8 @@ use crate::{LineTerm, Place, PlaceShape, Spot};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Amount, FaceId, Kit, Measure, Part, Resolved, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
+use chalkcourse_rules::wind::{MoreFasteners, more_fasteners};
+use std::cell::OnceCell;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -44,6 +46,7 @@ pub(crate) struct Measures<'a> {
     known: BTreeMap<Measure, Counted>,
     parts: BTreeMap<&'a str, Counted>,
     cuts: BTreeMap<&'a str, (Arc<Vec<Place>>, Arc<CutList>)>,
+    wind: OnceCell<Vec<MoreFasteners>>,
 }
 
 /// A block with the number of its face.
@@ -73,6 +76,7 @@ impl<'a> Measures<'a> {
             known: BTreeMap::new(),
             parts: BTreeMap::new(),
             cuts: BTreeMap::new(),
+            wind: OnceCell::new(),
         }
     }
 
@@ -117,6 +121,11 @@ impl<'a> Measures<'a> {
         };
         self.known.insert(measure.clone(), counted.clone());
         counted
+    }
+
+    /// The modules that wind asks more fasteners of, once somebody asked.
+    pub(crate) fn more_fasteners(&self) -> &[MoreFasteners] {
+        self.wind.get_or_init(|| more_fasteners(self.job, self.layout))
     }
 
     /// Sticks of a part in the cut list of another.
@@ -219,6 +228,14 @@ impl<'a> Measures<'a> {
             Measure::InsideCorner => places.extend(corners(on, CornerKind::Inside)),
             Measure::BaseCornerLeft => places.extend(corners(on, CornerKind::BaseLeft)),
             Measure::BaseCornerRight => places.extend(corners(on, CornerKind::BaseRight)),
+            Measure::WindFastener => {
+                for more in self.more_fasteners().iter().filter(|more| more.block == block.id) {
+                    let module = block.modules.iter().find(|module| module.cell == more.cell);
+                    places.extend(module.map(|module| {
+                        on.place(Spot::Module(more.cell), more.more, PlaceShape::Rect(module.rect))
+                    }));
+                }
+            }
             Measure::Under => places.push(area(on, Spot::Under, deck_under(block))),
             Measure::BondingPath => {
                 let path = bonding_path(block);

@@ -29,7 +29,8 @@ pub(crate) fn noun(measure: &Measure) -> &str {
         Measure::ArrayMembrane => {
             pick("array with the strip around it", "arreglo con la franja a su alrededor")
         }
-        Measure::BondingPath => pick("bonding path", "trayecto de puesta a tierra"),
+        Measure::BondingPath => pick("bonding path", "trayecto de la unión eléctrica"),
+        Measure::WindFastener => pick("fastener more that wind asks", "fijación más que pide el viento"),
         Measure::Part(number) => number,
         Measure::Sticks(_) => {
             pick("stick of this length in the cut list", "tramo de este largo en la lista de cortes")
@@ -196,6 +197,9 @@ pub(crate) fn nouns(measure: &Measure, count: f64) -> String {
             "lados inferiores y superiores de chimeneas y tragaluces",
         )
         .to_owned(),
+        Measure::WindFastener => {
+            pick("fasteners more that wind asks", "fijaciones más que pide el viento").to_owned()
+        }
         // A part keeps its number as it is.
         Measure::Part(number) => number.clone(),
         _ => plural(noun(measure), count),

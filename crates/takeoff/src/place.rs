@@ -150,7 +150,7 @@ impl Spot {
             Self::UnderAndAround => {
                 pick("under and around the array", "debajo del arreglo y alrededor").to_owned()
             }
-            Self::BondingPath => pick("bonding path", "trayecto de puesta a tierra").to_owned(),
+            Self::BondingPath => pick("bonding path", "trayecto de la unión eléctrica").to_owned(),
             Self::Face => pick("the face", "el faldón").to_owned(),
             Self::Edge(kind) => kind.name().to_owned(),
             Self::SideWall => {

@@ -78,7 +78,7 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
             }
             say(&tell!("      source: {}", "      fuente: {}", plain(&line.source)));
         }
-        say(&format!("  {heading}: {cost} {}", plain(&takeoff.currency)));
+        say(&format!("  {heading}: {} {}", cents(cost), plain(&takeoff.currency)));
     }
     if !takeoff.off.is_empty() {
         say("");
@@ -96,11 +96,11 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
         let currency = plain(&takeoff.currency);
         let amount = amount.map_or_else(
             || pick("not known", "no se sabe").to_owned(),
-            |amount| format!("{amount} {currency}"),
+            |amount| format!("{} {currency}", cents(amount)),
         );
         say(&format!("{what}: {amount}"));
     }
-    let total = format!("{} {}", takeoff.totals.total, plain(&takeoff.currency));
+    let total = format!("{} {}", cents(takeoff.totals.total), plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
         say(&tell!("Total: {total}", "Total: {total}"));
     } else {
@@ -143,6 +143,11 @@ pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     ]
 }
 
+/// An amount with at least two decimals.
+fn cents(amount: Decimal) -> String {
+    if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() }
+}
+
 /// Without characters that move a terminal's cursor or start a line.
 pub(crate) fn plain(text: &str) -> String {
     text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
@@ -175,7 +180,7 @@ impl Widths {
         let _ = put!(
             row,
             "  {:<number$}  {:<name$}  need {:<need$}  order {:<order$}",
-            "  {:<number$}  {:<name$}  falta {:<need$}  pedir {:<order$}",
+            "  {:<number$}  {:<name$}  se necesita {:<need$}  pedir {:<order$}",
             plain(&line.number),
             plain(&line.name),
             need_words(line, units),

@@ -43,7 +43,8 @@ pub(crate) fn plural(word: &str, count: f64) -> String {
 pub(crate) fn packages(line: &Line, units: Units) -> String {
     let count = line.packages as f64;
     let package = plural(&line.package, count);
-    if line.unit == Unit::Each && line.holds == 1.0 {
+    // A package of one is what it holds: "3 sticks", "20 hours".
+    if matches!(line.unit, Unit::Each | Unit::Time) && line.holds == 1.0 {
         return format!("{} {package}", line.packages);
     }
     tell!(
@@ -52,6 +53,12 @@ pub(crate) fn packages(line: &Line, units: Units) -> String {
         line.packages,
         show_amount(line.holds, line.unit, units)
     )
+}
+
+/// A short way in inches, a longer one as roofs are measured: `12"`, `20'`.
+fn way(length: Length, units: Units) -> String {
+    // Up to a yard people say inches (common practice, no source).
+    if length.metres() <= 0.9145 { length.show_small(units) } else { length.show(units) }
 }
 
 /// "3 rolls"
@@ -153,6 +160,10 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
         Unit::Each if matches!(term.of, Measure::Part(_)) => {
             tell!("{} of {}", "{} de {}", number(term.measured), noun(&term.of))
         }
+        // A part that is measured is one thing, in however many places it lies.
+        unit if matches!(term.of, Measure::Part(_)) => {
+            format!("{}, {}", noun(&term.of), show_amount(term.measured, unit, units))
+        }
         Unit::Each => format!("{} {}", number(term.measured), nouns(&term.of, term.measured)),
         unit => {
             format!("{} {}, {}", number(runs), nouns(&term.of, runs), show_amount(term.measured, unit, units))
@@ -162,10 +173,10 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
         &Amount::Count(1.0) => measured,
         Amount::Count(count) => format!("{measured} × {}", number(*count)),
         Amount::Length(length) if term.of_unit == Unit::Each => {
-            format!("{measured} × {}", length.show_small(units))
+            format!("{measured} × {}", way(*length, units))
         }
         Amount::Length(length) => {
-            tell!("{measured}: {} each", "{measured}: {} cada uno", length.show_small(units))
+            tell!("{measured}: {} each", "{measured}: {} cada uno", way(*length, units))
         }
         Amount::Pieces { length, lap } if *lap == Length::ZERO => {
             tell!(
@@ -186,14 +197,14 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
             tell!(
                 "{measured}: one every {} both ways",
                 "{measured}: una cada {} en ambos sentidos",
-                spacing.show_small(units)
+                way(*spacing, units)
             )
         }
         Amount::Spaced(spacing) => {
             tell!(
                 "{measured}: one every {} and one at each run's end",
                 "{measured}: una cada {} y una al final de cada tramo",
-                spacing.show_small(units)
+                way(*spacing, units)
             )
         }
         Amount::Rate { take, of } => {
@@ -229,9 +240,9 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
             let (strips, rolls) = term.laid.as_ref().map_or((0, 0), |laid| (laid.strips.len(), laid.rolls));
             let double = if roll.starter { pick(", double", ", doble") } else { "" };
             tell!(
-                "{measured}: laid in {strips} strips {} wide lapping {}{double}, {} at ends; {} begun",
-                "{measured}: colocado en {strips} franjas de {} de ancho que solapan {}{double}, {} en los \
-        extremos; {} empezados",
+                "{measured}: laid in {} {} wide lapping {}{double}, {} at ends; {} begun",
+                "{measured}: colocado en {} de {} de ancho que solapan {}{double}, {} en los extremos; se empiezan {}",
+                many(pick("strip", "franja"), strips as f64),
                 roll.width.show_small(units),
                 roll.side_lap.show_small(units),
                 roll.end_lap.show_small(units),

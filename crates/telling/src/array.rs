@@ -374,18 +374,32 @@ pub(crate) fn valley_hip(names: &Names<'_>, finding: &Finding, kind: EdgeKind, f
 pub(crate) fn ridge_course(names: &Names<'_>, finding: &Finding, courses: u32, exposure: Length) -> Told {
     let room = measured(finding);
     let required = tell!(
-        "{courses} full {} ({})",
-        "{courses} {} ({})",
+        "{courses} whole {} ({} on its lines)",
+        "{courses} {} ({} en sus líneas)",
         if courses == 1 { pick("course", "hilada entera") } else { pick("courses", "hiladas enteras") },
         names.length(asked(finding))
     );
     let (left, measured) = if room > 0.0 {
-        let measured = tell!(
-            "{} ({:.2} course)",
-            "{} ({:.2} hiladas)",
-            names.too_short(room),
-            (room / exposure.metres() * 100.0 + 1e-6).floor() / 100.0
-        );
+        // What is over above the last course line is part of what is asked, and of no course.
+        let over = asked(finding) - f64::from(courses) * exposure.metres();
+        let whole = ((room - over) / exposure.metres() + 1e-6).floor().max(0.0);
+        let measured = match whole {
+            0.0 => tell!(
+                "{} (no whole course on the lines)",
+                "{} (ninguna hilada entera en las líneas)",
+                names.too_short(room)
+            ),
+            1.0 => tell!(
+                "{} (1 whole course on the lines)",
+                "{} (1 hilada entera en las líneas)",
+                names.too_short(room)
+            ),
+            whole => tell!(
+                "{} ({whole} whole courses on the lines)",
+                "{} ({whole} hiladas enteras en las líneas)",
+                names.too_short(room)
+            ),
+        };
         (tell!("{measured} is left", "Quedan {measured}"), measured)
     } else {
         (pick("Nothing is left", "No queda nada").to_owned(), pick("nothing", "nada").to_owned())

@@ -166,7 +166,7 @@ pub(crate) fn fire_class(names: &Names<'_>, finding: &Finding, of: Covering, why
     Told {
         message: tell!(
             "{} has {measured} against fire, and {required} is needed: {why}.",
-            "{} tiene {measured} contra fuego, y hace falta {required}: {why}.",
+            "{} tiene {measured} contra fuego, y se necesita {required}: {why}.",
             sentence(what)
         ),
         measured,

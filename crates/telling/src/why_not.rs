@@ -9,7 +9,7 @@ pub fn why_not(job: &Resolved, why: &WhyNot) -> String {
         WhyNot::Off => {
             return tell!(
                 "switched off in the rule book “{}”",
-                "apagada en el libro de reglas “{}”",
+                "desactivada en el libro de reglas “{}”",
                 job.rule_book.name
             );
         }
@@ -81,7 +81,7 @@ fn not_in_book(section: Section) -> &'static str {
     }
 }
 
-fn not_known(unknown: &[Unknown]) -> String {
+pub(crate) fn not_known(unknown: &[Unknown]) -> String {
     let whole = match unknown {
         [Unknown::DeckCondition] => pick(
             "the job does not say what state the deck is in",

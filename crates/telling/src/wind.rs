@@ -85,14 +85,12 @@ pub fn about(drawn: &Drawn) -> String {
 pub fn not_drawn(drawn: &Drawn) -> Vec<String> {
     let whole = drawn.from.as_ref().err().map(|why| match why {
         WhyNot::NotInBook(Section::Wind) => {
-            pick("the rule book does not go into wind", "el libro de reglas no trata el viento")
+            pick("the rule book does not go into wind", "el libro de reglas no trata el viento").to_owned()
         }
-        _ => pick(
-            "the job does not say wind speed, exposure, eave height and least width",
-            "la obra no dice velocidad del viento, exposición, altura del alero y ancho mínimo",
-        ),
+        WhyNot::NotKnown(unknown) => crate::why_not::not_known(unknown),
+        _ => pick("the wind is not worked out", "el viento no se calculó").to_owned(),
     });
-    whole.map(str::to_owned).into_iter().chain(drawn.refused.iter().map(|it| refused(*it))).collect()
+    whole.into_iter().chain(drawn.refused.iter().map(|it| refused(*it))).collect()
 }
 
 pub(crate) fn lifted(names: &Names<'_>, finding: &Finding, zone: Zone, by: Figure, psf: f64) -> Told {
@@ -100,10 +98,12 @@ pub(crate) fn lifted(names: &Names<'_>, finding: &Finding, zone: Zone, by: Figur
     Told {
         message: tell!(
             "{} reaches zone {} ({}): {psf:.1} psf outward, {pounds:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
-             the edge zones, or set more fasteners; have it designed by a licensed engineer.",
+             the edge zones, or set more fasteners: the order counts those that hold. Only feet and their fasteners are taken to carry; \
+             rail and hooks locate and are counted for nothing. Have it designed by a licensed engineer.",
             "{} llega a la zona {} ({}): {psf:.1} psf hacia afuera, {pounds:.0} lb en una fijación, que según se \
-             dice aguanta {holds:.0} lb. No entre en las zonas de borde, o ponga más fijaciones; encargue el \
-             diseño a un ingeniero con licencia.",
+             dice aguanta {holds:.0} lb. No entre en las zonas de borde, o ponga más fijaciones: el pedido \
+             cuenta las que aguantan. Solo se toman como portantes las patas y sus fijaciones; el riel y los ganchos ubican y no se \
+             cuentan. Encargue el diseño a un ingeniero con licencia.",
             sentence(&names.block_of(finding)),
             zone.name(),
             figure(by)

@@ -57,13 +57,24 @@ impl Limits {
         for edge in &face.edges {
             limits.edge(job, face, edge, given);
         }
-        let exposure = layout.faces.get(index).map_or(0.0, |face| face.courses.exposure);
-        if on(job, "ridge-course") && exposure > 0.0 {
-            let room =
-                job.kit.flashing.head.metres() + f64::from(job.rule_book.courses_to_ridge.value) * exposure;
+        let courses = layout.faces.get(index).map(|face| face.courses);
+        if let Some(courses) = courses.filter(|courses| on(job, "ridge-course") && courses.exposure > 0.0) {
+            let whole = job.rule_book.courses_to_ridge.value as usize;
             let ridges = face.edges.iter().filter(|edge| edge.kind == EdgeKind::Ridge);
             limits.modules.extend(ridges.map(|edge| {
                 let (a, b) = edge.frame;
+                // Line by line: down from the last one at or below the ridge, a course for each that is asked. A tape
+                // reads 1/32 in.
+                let ridge = a.y.min(b.y);
+                let mut line = courses.first;
+                while line > ridge {
+                    line -= courses.exposure;
+                }
+                while line + courses.exposure <= ridge + 0.000_79 {
+                    line += courses.exposure;
+                }
+                let over = if whole > 0 { (ridge - line).max(0.0) } else { 0.0 };
+                let room = job.kit.flashing.head.metres() + over + whole as f64 * courses.exposure;
                 Thing::Below { a, b, room: room - MET }
             }));
         }

@@ -20,14 +20,16 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     if !super::has_keys(ui) {
         return;
     }
-    if let Some(by) = nudge(ui) {
+    // What is held behind a window that is worked in does not move.
+    let on_drawing = !desk.windows.has_keys;
+    if on_drawing && let Some(by) = nudge(ui) {
         actions.extend(match desk.tool {
             Tool::Picture => super::picture::nudged(document, by),
             _ if !desk.group.is_empty() => desk.group.nudged(document, desk.view, by),
             _ => nudged(document, desk.view, desk.selection, by),
         });
     }
-    if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
+    if on_drawing && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
         let group = &desk.group;
         actions.extend(match group.is_empty() {
             true => switch(document, desk.selection),

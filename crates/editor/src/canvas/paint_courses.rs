@@ -30,8 +30,7 @@ pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
     let rail = text::mark_of_rail(&text::on_line(&laid.base, units));
     let line = Line { color: p.accent, width: 2.0, words: &rail };
     level(brush, face, among.span.bottom, &line);
-    let whole = (laid.cut_at_head - among.courses.exposure).abs() < 1e-9;
-    let head = if whole {
+    let head = if laid.cut_at_head == 0.0 {
         text::MARK_HEAD_WHOLE.now().to_owned()
     } else {
         text::mark_of_head(&small(laid.cut_at_head))

@@ -4,6 +4,7 @@ use super::Editor;
 use crate::text;
 use crate::view::View;
 use chalkcourse_job::edits_to_text;
+use chalkcourse_plan::standing;
 use chalkcourse_sheets::{face_drawing, plan_drawing, svg};
 use egui::{ColorImage, Context, Rect, ScreenshotCallback, Vec2, ViewportCommand};
 use std::sync::Arc;
@@ -34,7 +35,7 @@ impl Editor {
         };
         self.desk.said = match drawing {
             Some(drawing) => {
-                ctx.copy_text(svg(&drawing));
+                ctx.copy_text(svg(&drawing, &standing(job, plan)));
                 text::SVG_COPIED.now().to_owned()
             }
             None => text::NO_FACE_YET.now().to_owned(),

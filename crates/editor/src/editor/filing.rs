@@ -8,9 +8,7 @@ use crate::files::{Answer, Ask};
 use crate::lesson::Lesson;
 use crate::windows::Part;
 use crate::{Document, Recovery, sample, solid_view, text};
-use chalkcourse_job::{
-    Edit, load, load_kit, load_prices, load_rule_book, save, save_rule_book, write_atomically,
-};
+use chalkcourse_job::{Edit, load, load_kit, load_rule_book, save, save_rule_book, write_atomically};
 use chalkcourse_plan::By;
 use chalkcourse_sheets::{
     SheetError, build_pdf, checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf,
@@ -215,10 +213,7 @@ impl Editor {
             Ask::CompareJob => self.compare_job(path),
             Ask::Offer => self.add_offer(path),
             Ask::Picture => self.lay_picture(ctx, path),
-            Ask::Prices => {
-                let prices = load_prices(path).map(|prices| Edit::SetPrices(Arc::new(prices)));
-                self.take_data(text::LOAD_PRICES.now(), prices);
-            }
+            Ask::Prices => self.load_prices(path),
         }
     }
 

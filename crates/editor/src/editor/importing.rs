@@ -7,6 +7,7 @@ use crate::importing::Importing;
 use crate::{Document, canvas, text};
 use chalkcourse_exchange::{House, house_to_glb, plan_to_geojson};
 use chalkcourse_job::{Resolved, apply, write_atomically};
+use chalkcourse_plan::standing;
 use chalkcourse_sheets::{plan_drawing, svg};
 use chalkcourse_solid::{Show, solid};
 use egui::Context;
@@ -69,7 +70,7 @@ impl Editor {
         let layout = &plan.layout;
         let bytes = match format {
             PlanFormat::Svg => plan_drawing(job, plan)
-                .map(|drawing| svg(&drawing).into_bytes())
+                .map(|drawing| svg(&drawing, &standing(job, plan)).into_bytes())
                 .ok_or_else(|| text::NO_FACE_YET.now().to_owned()),
             PlanFormat::GeoJson => {
                 plan_to_geojson(job, layout).map(String::into_bytes).map_err(|error| error.to_string())

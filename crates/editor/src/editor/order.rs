@@ -1,9 +1,10 @@
 //! Files that the order's window asks for: leftovers, counts, other orders and prices.
 
 use super::Editor;
+use crate::dialogs::Dialog;
 use crate::text;
 use crate::windows::{OrderPart, OtherOrder};
-use chalkcourse_job::{Edit, load, load_counts, load_prices, load_stock};
+use chalkcourse_job::{Edit, PriceReading, PriceSummary, load, load_counts, load_prices, load_stock};
 use chalkcourse_plan::evaluate;
 use std::path::Path;
 use std::sync::Arc;
@@ -45,11 +46,31 @@ impl Editor {
         }
     }
 
+    pub(super) fn load_prices(&mut self, path: &Path) {
+        match load_prices(path, &self.document.job().kit) {
+            Ok(PriceReading { list, summary }) => {
+                self.edit(text::LOAD_PRICES.now(), &Edit::SetPrices(Arc::new(list)));
+                self.desk.said = text::taken(text::LOAD_PRICES.now());
+                self.tell_prices(&summary);
+            }
+            Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
+        }
+    }
+
+    /// What became of the lines of a list, to be seen before its prices are believed.
+    fn tell_prices(&mut self, summary: &PriceSummary) {
+        if !summary.is_plain() {
+            let title = text::PRICES_READ.now().to_owned();
+            self.dialog = Some(Dialog::Told { title, words: summary.text() });
+        }
+    }
+
     pub(super) fn add_offer(&mut self, path: &Path) {
-        match load_prices(path) {
-            Ok(list) => {
+        match load_prices(path, &self.document.job().kit) {
+            Ok(PriceReading { list, summary }) => {
                 self.desk.windows.order.offers.push(Arc::new(list));
                 self.desk.windows.order.part = OrderPart::Compare;
+                self.tell_prices(&summary);
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }

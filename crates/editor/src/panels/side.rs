@@ -76,7 +76,10 @@ fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Setti
         }
     });
     ui.separator();
-    desk.pointed = crate::desk::Pointed::Nothing;
+    // What a row of the order's window points at is known from the frame before.
+    let order = &desk.windows.order;
+    let line = order.pointed.clone().filter(|_| order.open);
+    desk.pointed = line.map_or(crate::desk::Pointed::Nothing, crate::desk::Pointed::Line);
     ScrollArea::vertical().id_salt(desk.list).auto_shrink([false, false]).show(ui, |ui| match desk.list {
         List::Findings => findings::show(ui, document, desk, settings, actions),
         List::Quantities => quantities::show(ui, document, desk, actions),

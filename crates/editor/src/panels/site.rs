@@ -2,7 +2,8 @@ use super::{deck, quiet};
 use crate::action::{Action, Actions};
 use crate::{Document, fields, text};
 use chalkcourse_geometry::{Azimuth, Length, Units};
-use chalkcourse_job::{Building, Edit, Exposure, Place, Site};
+use chalkcourse_job::{Building, Edit, Exposure, Place, Resolved, Site};
+use chalkcourse_layout::known::{self, KnownFrom};
 use egui::{CollapsingHeader, RichText, Ui};
 
 /// What rules need to know of the house and the place. A field that is empty is not known.
@@ -14,7 +15,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         quiet(ui, text::HOUSE_WHY.now());
         globe(ui, &mut place);
         fire(ui, &mut building);
-        house(ui, &mut building, job.units);
+        house(ui, job, &mut building);
         deck::show(ui, &mut building, job.units);
         loads(ui, &mut building, job.units);
     });
@@ -74,14 +75,37 @@ fn fire(ui: &mut Ui, building: &mut Building) {
     }
 }
 
-fn house(ui: &mut Ui, building: &mut Building, units: Units) {
+fn house(ui: &mut Ui, job: &Resolved, building: &mut Building) {
     part(ui, text::SIZE_PART.now());
-    for (label, help, length) in [
-        (text::EAVE_HEIGHT.now(), text::EAVE_HEIGHT_HELP.now(), &mut building.eave_height),
-        (text::LEAST_WIDTH.now(), text::LEAST_WIDTH_HELP.now(), &mut building.least_width),
-        (text::OVERHANG.now(), text::OVERHANG_HELP.now(), &mut building.overhang),
+    let units = job.units;
+    let drawn_overhang = || {
+        let known = job.faces.iter().filter_map(|face| known::overhang(job, face.id));
+        known
+            .filter(|known| known.from == KnownFrom::Drawn)
+            .max_by(|a, b| a.length.metres().total_cmp(&b.length.metres()))
+    };
+    for (label, help, length, known) in [
+        (
+            text::EAVE_HEIGHT.now(),
+            text::EAVE_HEIGHT_HELP.now(),
+            &mut building.eave_height,
+            known::eave_height(job),
+        ),
+        (
+            text::LEAST_WIDTH.now(),
+            text::LEAST_WIDTH_HELP.now(),
+            &mut building.least_width,
+            known::least_width(job),
+        ),
+        (text::OVERHANG.now(), text::OVERHANG_HELP.now(), &mut building.overhang, drawn_overhang()),
     ] {
         length_field(ui, label, help, length, units, 0.0);
+        // What the house as drawn says is used, and not asked again.
+        if length.is_none()
+            && let Some(known) = known.filter(|known| known.from == KnownFrom::Drawn)
+        {
+            quiet(ui, &text::known_as_drawn(&known.length.show(units)));
+        }
     }
 }
 

@@ -380,7 +380,7 @@ pub(crate) const SPREAD_HELP: Say = say(
 );
 pub(crate) const NOT_SPREAD: Say = say(
     "Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.",
-    "Nada que repartir: hacen falta tres bloques del faldón que no estén fijados, con lugar entre los \
+    "Nada que repartir: se necesitan tres bloques del faldón que no estén fijados, con lugar entre los \
         extremos y espacios distintos.",
 );
 pub(crate) fn align_command(to: Align) -> &'static str {

@@ -24,8 +24,8 @@ pub(crate) const RAIL_IS_ON_A_LINE: Say =
 pub(crate) const MOVE_IT: Say = say("Move it", "Moverlo");
 pub(crate) const USE_IT: Say = say("Use it", "Usarla");
 pub(crate) const WHOLE_BY_EXPOSURE: Say = say(
-    "An exposure that leaves whole courses at both ends",
-    "Una exposición que deja hiladas enteras en ambos extremos",
+    "An exposure that brings a course line to the rail and to the top",
+    "Una exposición que lleva una línea de hilada al riel y al borde superior",
 );
 pub(crate) const LEAST_EXPOSURE: Say = say("Exposure from", "Exposición desde");
 pub(crate) const MOST_EXPOSURE: Say = say("Exposure to", "Exposición hasta");
@@ -35,9 +35,8 @@ pub(crate) const SHINGLE_RANGE_HELP: Say = say(
         común, sin fuente).",
 );
 pub(crate) const NO_EXPOSURE: Say = say(
-    "No exposure in this range comes out at both ends to 1/16\": move the block, or allow another range.",
-    "Ninguna exposición de este rango sale justa en ambos extremos a 1/16\": mueva el bloque o permita \
-        otro rango.",
+    "No exposure in this range brings a line to both to 1/16\": move the block, or allow another range.",
+    "Ninguna exposición de este rango lleva una línea a ambos a 1/16\": mueva el bloque o permita otro rango.",
 );
 
 /// "South: courses"
@@ -70,7 +69,6 @@ pub(crate) fn on_line(on: &OnCourse, units: Units) -> String {
 pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
     let small = |metres: f64| Length::from_metres(metres).show_small(units);
     let up = Length::from_metres(among.span.bottom - among.courses.eave).show(units);
-    let whole = among.courses.exposure;
     let base = if laid.base.above == 0.0 {
         tell!(
             "Base rail line {up} up from the eave, {}.",
@@ -85,7 +83,7 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
             small(laid.cut_at_base)
         )
     };
-    let head = if (laid.cut_at_head - whole).abs() < 1e-9 {
+    let head = if laid.cut_at_head == 0.0 {
         pick(
             "The head flashing ends on a course line: the first course above it is whole.",
             "El tapajuntas superior termina en una línea de hilada: la primera hilada arriba es entera.",
@@ -93,8 +91,8 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
         .to_owned()
     } else {
         tell!(
-            "{} is left of the course behind the head flashing.",
-            "Quedan {} de la hilada detrás del tapajuntas superior.",
+            "A cut course shows {} above the head flashing, up to the next course line.",
+            "Una hilada cortada muestra {} sobre el tapajuntas superior, hasta la próxima línea de hilada.",
             small(laid.cut_at_head)
         )
     };
@@ -111,8 +109,8 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
         )
     } else {
         tell!(
-            "{} whole {courses} above the array; {} is left of the last one below the top.",
-            "{} {courses} sobre el arreglo; quedan {} de la última bajo el borde superior.",
+            "{} whole {courses} above the array; {} is left above them below the top.",
+            "{} {courses} sobre el arreglo; quedan {} sobre ellas bajo el borde superior.",
             laid.whole_to_top,
             small(laid.left_at_top)
         )
@@ -120,7 +118,7 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
     [base, head, top]
 }
 
-/// "Course line 29, 1 3/4" up: 3" left at the head, 9 whole courses above"
+/// "Course line 29, 1 3/4" up: 3" of a cut course at the head, 9 whole courses above"
 pub(crate) fn base_place(place: &Place, by: f64, units: Units) -> String {
     let Place { base: place, clear } = place;
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
@@ -131,8 +129,8 @@ pub(crate) fn base_place(place: &Place, by: f64, units: Units) -> String {
         pick("courses", "hiladas enteras")
     };
     tell!(
-        "Course line {}, {} {way}: {} left at the head, {} whole {courses} above{}",
-        "Línea de hilada {}, {} {way}: quedan {} en la parte superior, {} {courses} arriba{}",
+        "Course line {}, {} {way}: {} of a cut course at the head, {} whole {courses} above{}",
+        "Línea de hilada {}, {} {way}: {} de hilada cortada en la parte superior, {} {courses} arriba{}",
         place.course + 1,
         small(by),
         small(place.cut_at_head),
@@ -151,7 +149,7 @@ pub(crate) fn no_base_place(least: u32) -> String {
         "Ninguna línea deja {least} {courses} sobre este bloque, como pide el libro de reglas."
     )
 }
-/// "5 3/8": 27 courses below the rail, 9 above, 1/32" off at most"
+/// "5 3/8": 27 courses below the rail, 3" cut at the head and 9 whole above, 1/32" off at most"
 pub(crate) fn exposure_proposal(exposure: &Exposure, units: Units) -> String {
     let small = |metres: f64| Length::from_metres(metres).show_small(units);
     let off = if exposure.miss() < chalkcourse_geometry::coursing::READ {
@@ -160,10 +158,11 @@ pub(crate) fn exposure_proposal(exposure: &Exposure, units: Units) -> String {
         tell!("{} off at most", "{} de diferencia como máximo", small(exposure.miss()))
     };
     tell!(
-        "{}: {} below the rail, {} above, {off}",
-        "{}: {} bajo el riel, {} arriba, {off}",
+        "{}: {} below the rail, {} cut at the head and {} whole above, {off}",
+        "{}: {} bajo el riel, {} cortados y {} enteras arriba, {off}",
         small(exposure.exposure),
         exposure.below,
+        small(exposure.cut_at_head),
         exposure.above
     )
 }
@@ -176,8 +175,8 @@ pub(crate) fn mark_of_rail(on: &str) -> String {
 }
 pub(crate) fn mark_of_head(left: &str) -> String {
     tell!(
-        "head flashing ends here: {left} left of the course",
-        "aquí termina el tapajuntas superior: quedan {left} de la hilada"
+        "head flashing ends here: {left} of a cut course above it",
+        "aquí termina el tapajuntas superior: {left} de hilada cortada encima"
     )
 }
 pub(crate) fn mark_of_top(whole: usize, left: &str, cut: bool) -> String {

@@ -77,8 +77,8 @@ pub(crate) const GROUP_HELP: Say = say(
     "Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.",
     "Arrastre uno y se mueven todos, o use las flechas. Con Mayús, un clic o un recuadro toma más, y suelta.",
 );
-pub(crate) const GROUP_ON: Say = say("Switch these modules on", "Encender estos módulos");
-pub(crate) const GROUP_OFF: Say = say("Switch these modules off", "Apagar estos módulos");
+pub(crate) const GROUP_ON: Say = say("Switch these modules on", "Volver a poner estos módulos");
+pub(crate) const GROUP_OFF: Say = say("Switch these modules off", "Quitar estos módulos");
 pub(crate) const GROUP_DELETE: Say = say("Delete all of these", "Borrar todo esto");
 
 /// "2 blocks, 1 penetration, 3 modules"
@@ -371,7 +371,7 @@ pub(crate) fn block_words(block: &Block, modules: usize) -> String {
 }
 
 pub(crate) fn module_words(cell: Cell, off: bool) -> String {
-    let state = if off { pick(", switched off", ", apagado") } else { "" };
+    let state = if off { pick(", switched off", ", quitado") } else { "" };
     tell!(
         "Module row {}, column {}{state}",
         "Módulo fila {}, columna {}{state}",

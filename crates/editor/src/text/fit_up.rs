@@ -1,6 +1,6 @@
 //! Words about a deck as a tape measures it.
 
-use chalkcourse_geometry::fit_up::{Along, Closed, Deck, Snap};
+use chalkcourse_geometry::fit_up::{Along, Deck, Snap};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_words::{Say, pick, say, tell};
 
@@ -163,45 +163,14 @@ pub(crate) fn snap(snap: &Snap, units: Units) -> String {
     )
 }
 
-/// "59' to fill, with 6" kept free at the left and 6" at the right."
-pub(crate) fn opening(opening: f64, (left, right): (f64, f64), units: Units) -> String {
-    let open = Length::from_metres(opening).show(units);
+/// "6" kept free at the left and 6" at the right."
+pub(crate) fn kept_beside((left, right): (f64, f64), units: Units) -> String {
     tell!(
-        "{open} to fill, with {} kept free at the left and {} at the right.",
-        "{open} por llenar, con {} libres a la izquierda y {} a la derecha.",
+        "{} kept free at the left and {} at the right.",
+        "{} libres a la izquierda y {} a la derecha.",
         small(left, units),
         small(right, units)
     )
-}
-
-/// Whether and how a row closes, in sentences.
-pub(crate) fn closed(closed: &Closed, modules: u32, units: Units) -> Vec<String> {
-    let reveal = small(closed.reveal, units);
-    let mut said = Vec::new();
-    if closed.closes {
-        said.push(tell!(
-            "{modules} modules close with a reveal of {reveal}; {} is over at the sides.",
-            "{modules} módulos cierran con una separación de {reveal}; sobran {} a los lados.",
-            small(closed.spare.max(0.0), units)
-        ));
-    } else {
-        said.push(tell!(
-            "{modules} modules do not close: even with the least reveal of {reveal} they are {} too long.",
-            "{modules} módulos no cierran: aun con la separación mínima de {reveal} sobran {} de largo.",
-            small(closed.spare, units)
-        ));
-    }
-    let yes =
-        |closes: bool| if closes { pick("closes", "cierra") } else { pick("does not close", "no cierra") };
-    said.push(tell!(
-        "Worst case ± {}: {}. Root-sum-square ± {}: {}.",
-        "Peor caso ± {}: {}. Raíz de la suma de cuadrados ± {}: {}.",
-        small(closed.worst, units),
-        yes(closed.closes_at_worst),
-        small(closed.likely, units),
-        yes(closed.closes_likely)
-    ));
-    said
 }
 pub(crate) fn picture(times: f64) -> String {
     if times > 1.0 {

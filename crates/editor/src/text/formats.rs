@@ -9,7 +9,7 @@ use std::path::Path;
 pub(crate) const PLACE: Say = say("Latitude, longitude", "Latitud, longitud");
 pub(crate) const PLACE_HELP: Say = say(
     "Of the plan's origin, in degrees of WGS 84, as maps give them: 39.1, -84.5. Needed to write the plan as GeoJSON.",
-    "Del origen de la planta, en grados de WGS 84, como las dan los mapas: 39.1, -84.5. Hace falta \
+    "Del origen de la planta, en grados de WGS 84, como las dan los mapas: 39.1, -84.5. Se necesita \
         para escribir la planta como GeoJSON.",
 );
 pub(crate) const BAD_PLACE: Say = say(
@@ -109,7 +109,7 @@ pub(crate) fn import_of(house: &House) -> String {
 }
 
 pub(crate) fn imported(house: &House) -> String {
-    let told = house.told().len();
+    let told = house.told(Units::Metric).len();
     let more = match told {
         0 => String::new(),
         1 => pick(

@@ -140,7 +140,7 @@ const HELP: [(Say, Say); 27] = [
         FORM,
         say(
             "What shape the face has: it says which lengths are needed.",
-            "Qué forma tiene el faldón: dice qué longitudes hacen falta.",
+            "Qué forma tiene el faldón: dice qué longitudes se necesitan.",
         ),
     ),
     (

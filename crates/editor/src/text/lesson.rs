@@ -109,7 +109,7 @@ pub(crate) const WORDS_OF_THE_TRADE: [Entry; 36] = [
         ),
     ),
     (
-        say("bonding", "puesta a tierra"),
+        say("bonding", "unión eléctrica"),
         say(
             "Joining all metal so that it has one voltage, and a way to ground. Work for a qualified electrician.",
             "Unir todo el metal para que tenga un solo voltaje, y un camino a tierra. Trabajo de un electricista calificado.",
@@ -234,7 +234,7 @@ pub(crate) const WORDS_OF_THE_TRADE: [Entry; 36] = [
         say("module", "módulo"),
         say(
             "One solar panel. It is live whenever light falls on it.",
-            "Un panel solar. Está vivo siempre que le da la luz.",
+            "Un panel solar. Está energizado siempre que le da la luz.",
         ),
     ),
     (

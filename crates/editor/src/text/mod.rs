@@ -239,9 +239,13 @@ pub(crate) const LAST_CORNERS: Say = say(
     "A face keeps its last three corners: delete the face instead.",
     "Un faldón conserva sus últimas tres esquinas: borre mejor el faldón.",
 );
-pub(crate) const SWITCH_ON: Say = say("Switch this module on", "Encender este módulo");
-pub(crate) const SWITCH_OFF: Say = say("Switch this module off", "Apagar este módulo");
-pub(crate) const SWITCH_ALL_ON: Say = say("Switch all modules on", "Encender todos los módulos");
+pub(crate) const DELETE_ON_DRAWING: Say = say(
+    "Delete is for what is held on the drawing: press there first.",
+    "Suprimir es para lo seleccionado en el dibujo: pulse ahí primero.",
+);
+pub(crate) const SWITCH_ON: Say = say("Switch this module on", "Volver a poner este módulo");
+pub(crate) const SWITCH_OFF: Say = say("Switch this module off", "Quitar este módulo");
+pub(crate) const SWITCH_ALL_ON: Say = say("Switch all modules on", "Volver a poner todos los módulos");
 pub(crate) const ADD_CORNER: Say = say("Add a corner here", "Agregar aquí una esquina");
 pub(crate) const DELETE_CORNER: Say = say("Delete this corner", "Borrar esta esquina");
 pub(crate) const DELETE_BLOCK: Say = say("Delete the block", "Borrar el bloque");
@@ -281,7 +285,7 @@ pub(crate) const KIT: Say = say("Kit", "Kit");
 pub(crate) const RULE_BOOK: Say = say("Rule book", "Libro de reglas");
 pub(crate) const PRICES: Say = say("Price list", "Lista de precios");
 pub(crate) const LOAD: Say = say("Load…", "Cargar…");
-pub(crate) const NO_NAME: Say = say("A name is needed.", "Hace falta un nombre.");
+pub(crate) const NO_NAME: Say = say("A name is needed.", "Se necesita un nombre.");
 pub(crate) const BAD_COUNT: Say =
     say("Type a whole number from 1 to 1000.", "Escriba un número entero de 1 a 1000.");
 pub(crate) const PITCH: Say = say("Pitch", "Pendiente");
@@ -485,7 +489,7 @@ pub(crate) const CAUTIONS_LONG: [Say; 4] = [
     ),
     say(
         "Direct current kills, and it can't be switched off at the module: a module is live whenever light falls on it.",
-        "La corriente directa mata, y no se puede apagar en el módulo: un módulo está vivo siempre que le \
+        "La corriente directa mata, y no se puede apagar en el módulo: un módulo está energizado siempre que le \
         da la luz.",
     ),
 ];

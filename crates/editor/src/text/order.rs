@@ -27,7 +27,7 @@ pub(crate) fn order_total(takeoff: &Takeoff) -> String {
 // Lines
 pub(crate) const COLUMN_NUMBER: Say = say("Number", "Número");
 pub(crate) const COLUMN_WHAT: Say = say("What", "Qué");
-pub(crate) const COLUMN_NEED: Say = say("Need", "Falta");
+pub(crate) const COLUMN_NEED: Say = say("Need", "Se necesita");
 pub(crate) const COLUMN_ORDER: Say = say("Order", "Pedir");
 pub(crate) const COLUMN_PACKAGE: Say = say("Package", "Paquete");
 pub(crate) const COLUMN_PRICE: Say = say("Price", "Precio");
@@ -76,7 +76,7 @@ pub(crate) const TAKE_INSTEAD: Say = say("Take instead", "Tomar en su lugar");
 pub(crate) const LINE_WHAT: Say = say("What it is", "Qué es");
 pub(crate) const LINE_PACKAGE: Say = say("A package is a", "Un paquete es");
 pub(crate) const LINE_GROUP: Say = say("Group", "Grupo");
-pub(crate) const LINE_STAGE: Say = say("Needed for", "Hacen falta para");
+pub(crate) const LINE_STAGE: Say = say("Needed for", "Se necesita para");
 pub(crate) const REMOVE_LINE: Say = say("Take the line away", "Quitar el renglón");
 
 pub(crate) fn lines_copied(count: usize) -> String {
@@ -151,6 +151,8 @@ pub(crate) const UNKNOWN_HELP: Say = say(
     "Empty: not known, which every output tells. It is never taken for zero.",
     "Vacío: no se sabe, y cada salida lo dice. Nunca se toma por cero.",
 );
+pub(crate) const PRICES_READ: Say =
+    say("What became of the price list", "Qué se hizo de la lista de precios");
 pub(crate) const ON_TOP: Say = say("On top of the cost", "Además del costo");
 pub(crate) const OVERHEAD: Say = say("Overhead, % of the cost", "Gastos generales, % del costo");
 pub(crate) const PROFIT: Say = say("Profit", "Ganancia");

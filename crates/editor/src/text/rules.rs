@@ -255,7 +255,7 @@ pub(crate) const THERE: Say = say("the other", "el otro");
 pub(crate) const NOTHING_THERE: Say = say("nothing", "nada");
 pub(crate) const RULE_SWITCH_HELP: Say = say(
     "A rule that is off is told in every report of what was not checked.",
-    "Una regla apagada se menciona en cada informe de lo que no se revisó.",
+    "Una regla desactivada se menciona en cada informe de lo que no se revisó.",
 );
 pub(crate) const BAD_SHARE: Say =
     say("Type a share, such as 33 % or 0.33.", "Escriba una parte, por ejemplo 33 % o 0.33.");
@@ -458,6 +458,11 @@ pub(crate) fn step_cost(step: &StepCost, currency: &str) -> String {
     format!("{}: {currency} {:.2}", modules(step.modules), step.cost)
 }
 pub(crate) use chalkcourse_words::modules;
+
+/// "As the house is drawn: 10' 6""
+pub(crate) fn known_as_drawn(length: &str) -> String {
+    tell!("As the house is drawn: {length}", "Según la casa dibujada: {length}")
+}
 
 #[cfg(test)]
 mod tests {

@@ -71,6 +71,14 @@ pub(crate) const PRICE_NOTE: Say = say(
     "As planned today; the written offer counts. What it yields and saves is not worked out here.",
     "Según el plan de hoy; vale la oferta por escrito. Lo que produce y ahorra no se calcula aquí.",
 );
+pub(crate) const HOME_NOT_DONE: Say = say(
+    "Not ready to build: these findings are open",
+    "No está lista para construir: estos hallazgos están abiertos",
+);
+pub(crate) const HOME_BARE_COST: Say =
+    say("Bare cost: no overhead and no profit is in it", "Costo solo: sin gastos generales ni ganancia");
+pub(crate) const SHOW_BARE_COST: Say =
+    say("Show the bare cost all the same", "Mostrar el costo solo de todos modos");
 pub(crate) const GOOD_TO_KNOW: Say = say("Good to know", "Conviene saber");
 pub(crate) const HOME_CAUTIONS: [Say; 3] = [
     say(
@@ -85,7 +93,7 @@ pub(crate) const HOME_CAUTIONS: [Say; 3] = [
     ),
     say(
         "Please stay off the roof. Modules are live whenever light falls on them.",
-        "Por favor no suba al techo. Los módulos están vivos siempre que les da la luz.",
+        "Por favor no suba al techo. Los módulos están energizados siempre que les da la luz.",
     ),
 ];
 

@@ -70,7 +70,7 @@ pub(crate) fn lettered(letter: char, words: &str) -> String {
     format!("{letter}   {words}")
 }
 
-pub(crate) const STILL_NEEDED: Say = say("Still needed: ", "Falta todavía: ");
+pub(crate) const STILL_NEEDED: Say = say("Still needed: ", "Todavía se necesita: ");
 
 /// Which reading is still needed.
 pub(crate) fn still_needed(name: &str) -> String {

@@ -227,7 +227,7 @@ fn places(
     ghost
 }
 
-/// Exposures that leave whole courses at both ends.
+/// Exposures that bring a course line to the rail and to the top.
 fn exposures(
     ui: &mut Ui,
     job: &Resolved,

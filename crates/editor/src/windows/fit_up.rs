@@ -7,10 +7,12 @@ use crate::coursing::{block_spoken_of, face_spoken_of};
 use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{Document, Selection, fields, text, theme};
-use chalkcourse_geometry::fit_up::{Along, Closed, Deck, Measured, square_check};
+use chalkcourse_geometry::fit_up::{Along, Deck, Measured, square_check};
 use chalkcourse_geometry::{Length, RoofFace};
 use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Resolved, TapedDeck};
-use chalkcourse_plan::{FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text};
+use chalkcourse_plan::{
+    FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text, reveal_words, row_errors, row_words,
+};
 use chalkcourse_words::Say;
 use egui::{Context, ScrollArea, Ui};
 
@@ -216,12 +218,13 @@ fn row(
     };
     match fit_up(job, &asked) {
         Ok(found) => {
-            let (left, right) = found.opening;
-            ui.label(text::opening(right - left, asked.beside, units));
-            for words in text::closed(&found.closed, block.columns, units) {
-                ui.label(words);
+            ui.label(text::kept_beside(asked.beside, units));
+            for row in &found.rows {
+                ui.label(row_words(row, asked.reveal, units));
+                quiet(ui, &row_errors(&row.closed, units));
             }
-            set_reveal(ui, block, &found.closed, actions);
+            ui.label(reveal_words(&found, asked.reveal, units));
+            set_reveal(ui, block, &found, actions);
             Some(fit_up_text(job, &asked, &found))
         }
         Err(error) => {
@@ -231,11 +234,11 @@ fn row(
     }
 }
 
-fn set_reveal(ui: &mut Ui, block: &Block, closed: &Closed, actions: &mut Actions) {
-    let differs = (closed.reveal - block.reveal.metres()).abs() > 1e-6;
-    let button = ui.add_enabled(closed.closes && differs, egui::Button::new(text::SET_REVEAL.now()));
+fn set_reveal(ui: &mut Ui, block: &Block, found: &chalkcourse_plan::FitUp, actions: &mut Actions) {
+    let differs = (found.reveal - block.reveal.metres()).abs() > 1e-6;
+    let button = ui.add_enabled(found.closes() && differs, egui::Button::new(text::SET_REVEAL.now()));
     if button.on_hover_text(text::SET_REVEAL_HELP.now()).clicked() {
-        let next = Block { reveal: Length::from_metres(closed.reveal), ..block.clone() };
+        let next = Block { reveal: Length::from_metres(found.reveal), ..block.clone() };
         let label = text::set_reveal_of(&text::block_name(&block.name));
         actions.push(Action::EditAndSelect(label, Edit::PutBlock(next), Selection::Block(block.id)));
     }

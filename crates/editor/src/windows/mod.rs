@@ -65,6 +65,8 @@ pub(crate) struct Windows {
     sourcing: Option<String>,
     /// The book that the job's is compared with.
     pub(crate) other: Option<Arc<RuleBook>>,
+    /// The last press was in a window: keys that change what is held on the drawing are not for the drawing then.
+    pub(crate) has_keys: bool,
 }
 
 /// A part of the rule book's window.
@@ -112,7 +114,36 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
         history::show(ctx, document, &mut desk.windows, actions);
     }
     palette::show(ctx, document, desk, actions);
+    desk.windows.follow_keys(ctx);
     desk.windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
+}
+
+impl Windows {
+    /// Keys go where the last press was; a list that unfolds from a window is a part of it.
+    fn follow_keys(&mut self, ctx: &Context) {
+        let pressed = ctx.input(|input| input.pointer.press_origin().filter(|_| input.pointer.any_pressed()));
+        let layer = pressed.and_then(|at| ctx.layer_id_at(at));
+        match layer.map(|layer| layer.order) {
+            Some(egui::Order::Middle) => self.has_keys = true,
+            Some(egui::Order::Background) => self.has_keys = false,
+            _ => {}
+        }
+        self.has_keys &= self.any_open();
+    }
+
+    fn any_open(&self) -> bool {
+        self.rule_book
+            || self.roof.open
+            || self.order.open
+            || self.import.is_some()
+            || self.coursing.open
+            || self.fit_up.open
+            || self.copy_to.is_some()
+            || self.taped
+            || self.checklist
+            || self.glossary
+            || self.history
+    }
 }
 
 /// Closes the window that lies over the others, if one is open; a field that was typed in is left first.

@@ -21,6 +21,8 @@ use lines::{Shown, SortBy};
 pub(crate) struct OrderWindow {
     pub(crate) open: bool,
     pub(crate) part: OrderPart,
+    /// The line whose row is pointed at: its places light up on the roof.
+    pub(crate) pointed: Option<String>,
     /// What was typed to find a line.
     find: String,
     shown: Shown,
@@ -46,6 +48,7 @@ pub(crate) enum OrderPart {
 /// Shows the window.
 pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let mut open = true;
+    let before = desk.windows.order.pointed.take();
     super::window(ctx, text::ORDER.now(), &mut open, 860.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
             for (part, name) in [
@@ -69,7 +72,15 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
             OrderPart::Compare => compare::show(ui, document, desk, actions),
         }
     });
-    desk.windows.order.open = open;
+    let order = &mut desk.windows.order;
+    if !open {
+        order.pointed = None;
+    }
+    if order.pointed != before {
+        // The drawing was painted before this window.
+        ctx.request_repaint();
+    }
+    order.open = open;
 }
 
 /// One step that changes decisions about the order.

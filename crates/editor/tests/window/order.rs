@@ -83,6 +83,11 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
     .unwrap();
     menu(&mut hand, "File", "Load a price list…");
     hand.give_path(&path);
+    assert!(hand.harness.query_by_label("What became of the price list").is_some());
+    assert!(
+        hand.harness.query_by_label_contains("1 price taken, 0 unknown to the kit, 0 left alone").is_some()
+    );
+    hand.press("OK");
     let prices = hand.job().prices.clone();
     assert_eq!(prices.prices["FH-103"].alternates.len(), 1, "{}", hand.editor().said());
     hold(&mut hand, "FH-103");
@@ -258,4 +263,53 @@ fn two_orders_and_two_suppliers_stand_beside_each_other() {
     hand.give_path(std::path::Path::new(file));
     assert!(hand.sees("Harbour Supply, spring"));
     assert!(hand.sees("Without a price, and not in the total: FH-107, FH-130"));
+}
+
+/// Frames go on after the row is pointed at: the drawing is painted before the window, and must know.
+#[test]
+fn a_row_that_is_pointed_at_stays_lit_in_the_frames_after() {
+    let mut hand = opened();
+    let at = hand.harness.get_by_label("FH-102").rect().center();
+    hand.harness.hover_at(at);
+    hand.harness.run_steps(4);
+    assert_eq!(hand.editor().lit().as_deref(), Some("FH-102"));
+    assert_eq!(
+        hand.editor().lit_when_painted().as_deref(),
+        Some("FH-102"),
+        "the drawing was painted without it"
+    );
+}
+
+#[test]
+fn delete_in_the_window_leaves_the_roof_behind_it_alone() {
+    let mut hand = Hand::new();
+    hand.click_plan(5.0, 1.5);
+    let before = hand.job();
+    assert!(before.blocks.len() == 1);
+    hand.key(Key::O);
+    hand.key(Key::Delete);
+    assert!(hand.job() == before, "a block behind the window is gone");
+    hold(&mut hand, "FH-102");
+    hand.key(Key::Delete);
+    hand.key(Key::ArrowRight);
+    assert!(hand.job() == before, "what is held behind the window was changed");
+    assert!(hand.editor().said().contains("press there first"), "{}", hand.editor().said());
+    // With the window closed the key is for the drawing again.
+    hand.key(Key::O);
+    hand.key(Key::Delete);
+    assert!(hand.job().blocks.is_empty());
+}
+
+#[test]
+fn a_field_that_refuses_keeps_keyboard_and_text_and_says_how_to_write_it() {
+    let mut hand = opened();
+    let before = hand.job();
+    fill(&mut hand, "Price of FH-103", "12,5");
+    let field = hand.harness.get_by_label("Price of FH-103");
+    assert_eq!(field.value().unwrap(), "12,5");
+    assert!(field.is_focused(), "the keyboard left the field");
+    assert!(hand.sees("write it with a decimal point, as 184.50"));
+    assert!(hand.job() == before);
+    hand.key(Key::Escape);
+    assert_eq!(hand.harness.get_by_label("Price of FH-103").value().unwrap(), "14.80");
 }

@@ -1,5 +1,6 @@
 use super::*;
 use crate::{CityRoof, HouseShape, Reason};
+use chalkcourse_geometry::Units;
 use serde_json::{Value, json};
 
 /// A gable roof of 8 × 6 m over walls of 3 m, ridge along x at 5 m: two faces at a slope of 2 in 3.
@@ -60,7 +61,7 @@ fn a_barn_has_two_faces_three_metres_over_its_ground() {
     let houses = read(&barn()).unwrap();
     assert_eq!(houses.len(), 1, "the tree is no building");
     assert_eq!((houses[0].id.as_str(), houses[0].name.as_str()), ("barn", "Low Barn"));
-    assert!(houses[0].told().is_empty(), "{:?}", houses[0].told());
+    assert!(houses[0].told(Units::Metric).is_empty(), "{:?}", houses[0].told(Units::Metric));
     let roof = roof(&barn());
     assert_eq!((roof.surfaces.len(), roof.left_out.len(), roof.lod.as_str()), (2, 0, "2.2"));
     for (surface, azimuth) in roof.surfaces.iter().zip([180.0, 0.0]) {
@@ -87,7 +88,7 @@ fn feet_become_metres_and_an_unnamed_grid_is_told() {
     assert!((surface.plane.pitch.degrees() - 33.690_067_5).abs() < 1e-6);
     let mut unnamed = barn();
     unnamed["metadata"] = json!({});
-    assert!(read(&unnamed).unwrap()[0].told()[0].contains("taken as metres"));
+    assert!(read(&unnamed).unwrap()[0].told(Units::Metric)[0].contains("taken as metres"));
     unnamed["transform"]["scale"] = json!([1e-7, 1e-7, 1e-3]);
     assert!(refused(&unnamed).contains("degrees, not metres"));
 }
@@ -98,7 +99,7 @@ fn what_stretches_lengths_is_brought_back_or_refused() {
     web["metadata"]["referenceSystem"] = json!("https://www.opengis.net/def/crs/EPSG/0/3857");
     web["transform"]["translate"] = json!([1_216_000.0, 6_764_000.0, 10.0]);
     let house = read(&web).unwrap().remove(0);
-    assert!(house.told()[0].contains("Web Mercator"), "{:?}", house.told());
+    assert!(house.told(Units::Metric)[0].contains("Web Mercator"), "{:?}", house.told(Units::Metric));
     assert!((house.place.unwrap().latitude - 51.7998).abs() < 1e-3);
     // at this latitude 8 × 3 m of the file are 4.9575 × 1.8543 m of ground (PROJ 9.5.1 and Karney's geodesics, as in `grid`)
     assert!((roof(&web).surfaces[0].outline.area() - 24.0 * 0.619_694 * 0.618_101).abs() < 1e-4);
@@ -137,7 +138,7 @@ fn every_roof_surface_is_taken_or_told() {
     assert!(matches!(reason(6), Reason::NoArea | Reason::Outline(_)));
     assert!(matches!(reason(7), Reason::OutOfPlane(off) if off > 0.3));
     assert_eq!(reason(8), Reason::TooFewCorners);
-    let told = read(&model).unwrap()[0].told().join("\n");
+    let told = read(&model).unwrap()[0].told(Units::Metric).join("\n");
     assert!(told.contains("Roof surface 7") && told.contains("out of the plane"), "{told}");
 }
 
@@ -149,7 +150,7 @@ fn a_corner_a_little_off_its_plane_is_told_with_the_distance() {
     let roof = roof(&model);
     assert_eq!(roof.surfaces.len(), 2);
     assert!((roof.surfaces[0].off - 0.0166).abs() < 1e-3, "{}", roof.surfaces[0].off);
-    let told = read(&model).unwrap()[0].told();
+    let told = read(&model).unwrap()[0].told(Units::Metric);
     assert!(told.len() == 2 && told[0].contains("0.017 m off"), "{told:?}");
 }
 
@@ -168,7 +169,11 @@ fn a_geometry_without_marks_is_told_and_the_finest_with_them_taken() {
     model["CityObjects"]["barn-0"]["geometry"] = json!([blind]);
     let house = read(&model).unwrap().remove(0);
     assert_eq!(house.faces(), 0);
-    assert!(house.told()[0].contains("does not say which surfaces are roof"), "{:?}", house.told());
+    assert!(
+        house.told(Units::Metric)[0].contains("does not say which surfaces are roof"),
+        "{:?}",
+        house.told(Units::Metric)
+    );
 }
 
 #[test]

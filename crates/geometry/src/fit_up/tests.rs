@@ -84,25 +84,28 @@ fn a_row_closes_or_says_what_is_missing() {
         modules: 4,
         module: 1.722,
         module_varies: 0.002,
-        reveals: (0.0016, 0.006),
+        reveal: 0.006,
+        least: 0.0016,
         reveal_varies: 0.0,
         opening: 4.0 * 1.722 + 3.0 * 0.004,
     };
     let closed = row.close().unwrap();
+    // Three joints of 6 mm are 6 mm too long; of 4 mm they fill the opening.
     assert!((closed.reveal - 0.004).abs() < 1e-12 && closed.spare.abs() < 1e-12);
+    assert!((closed.too_long - 0.006).abs() < 1e-12);
     // 3 (4 - 1.6) = 7.2 mm to give: not 4 · 2 = 8 mm, but 2 · √4 = 4 mm.
     assert!((closed.worst - 0.008).abs() < 1e-12 && (closed.likely - 0.004).abs() < 1e-12);
     assert_eq!((closed.closes, closed.closes_at_worst, closed.closes_likely), (true, false, true));
-    let wide = RowToClose { opening: row.opening + 0.1, ..row }.close().unwrap();
-    assert!(
-        (wide.reveal - 0.006).abs() < 1e-12 && (wide.spare - 0.094).abs() < 1e-12 && wide.closes_at_worst
-    );
+    // Room to spare opens no joint.
+    let wide = RowToClose { opening: row.opening + 0.1, reveal: 0.003, ..row }.close().unwrap();
+    assert!(wide.reveal == 0.003 && wide.too_long == 0.0 && wide.closes_at_worst);
+    assert!((wide.spare - 0.103).abs() < 1e-12);
     let narrow = RowToClose { opening: 4.0 * 1.722, ..row }.close().unwrap();
     assert!(!narrow.closes && (narrow.spare + 0.0048).abs() < 1e-12);
     // Pythagoras again: 3 of one and 4 of another make 5.
     assert!((stack(2, 3.0 / 2.0_f64.sqrt(), 4.0).1 - 5.0).abs() < 1e-12);
     assert!(RowToClose { modules: 0, ..row }.close().is_err());
-    assert!(RowToClose { reveals: (0.006, 0.001), ..row }.close().is_err());
+    assert!(RowToClose { reveal: -0.001, ..row }.close().is_err());
     assert!(RowToClose { opening: f64::NAN, ..row }.close().is_err());
 }
 

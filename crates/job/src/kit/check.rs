@@ -79,6 +79,7 @@ impl Kit {
         let flashing = self.flashing;
         for (field, length) in [
             ("flashing.head", flashing.head),
+            ("flashing.head_lap", flashing.head_lap),
             ("flashing.side", flashing.side),
             ("flashing.base", flashing.base),
             ("flashing.membrane", flashing.membrane),

@@ -48,16 +48,18 @@ impl Kit {
         Some(count.sum()).filter(|count: &f64| *count > 0.0)
     }
 
+    /// Deck that one fastener holds where the kit's feet and fasteners are set, square feet; `None` where the kit does not say.
+    pub fn deck_a_fastener(&self) -> Option<f64> {
+        let square_feet = self.module.length.feet() * self.module.width.feet();
+        Some(square_feet / (self.feet_a_module()? * self.fasteners_a_foot()?))
+    }
+
     /// One fastener: what a person said of this site, else the kit's own. `None` where neither does.
     pub fn fastener(&self, site: &Site) -> Option<Fastener> {
         let said = &site.building;
-        let module = || {
-            let square_feet = self.module.length.feet() * self.module.width.feet();
-            Some(square_feet / (self.feet_a_module()? * self.fasteners_a_foot()?))
-        };
         Some(Fastener {
             pounds: said.fastener_pounds.or(self.hold_down.as_ref().map(|hold| hold.pounds))?,
-            square_feet: said.fastener_square_feet.or_else(module)?,
+            square_feet: said.fastener_square_feet.or_else(|| self.deck_a_fastener())?,
         })
     }
 

@@ -48,6 +48,8 @@ pub enum Measure {
     ArrayMembrane,
     /// Length of the way from the lowest row past every module device to the top of the array.
     BondingPath,
+    /// Each module that the wind screening asks more fasteners of than the kit sets: how many more.
+    WindFastener,
     /// Pieces of another part, before waste and packages.
     Part(String),
     /// Sticks of this length in the cut list of another part.
@@ -171,6 +173,7 @@ impl Measure {
             | Self::SideCourse
             | Self::HeadModule
             | Self::HeadSupport
+            | Self::WindFastener
             | Self::HeadCornerLeft
             | Self::HeadCornerRight
             | Self::InsideCorner

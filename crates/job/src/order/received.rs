@@ -75,9 +75,9 @@ impl Delivery {
 /// # Errors
 /// The line and what was expected there.
 pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String> {
-    let table = crate::table::Table::from_csv(text)?;
-    let (number, counted) = (table.column("number")?, table.column("counted")?);
-    let (damaged, note) = (table.column("damaged").ok(), table.column("note").ok());
+    let table = crate::table::Table::from_csv(text, &[&["number"], &["counted"]])?;
+    let (number, counted) = (table.column(&["number"])?, table.column(&["counted"])?);
+    let (damaged, note) = (table.column(&["damaged"]).ok(), table.column(&["note"]).ok());
     let mut counts = BTreeMap::new();
     for row in table.rows().iter().filter(|row| !row.cell(counted).is_empty()) {
         let count = |column: usize| match row.cell(column) {

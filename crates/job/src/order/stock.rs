@@ -43,9 +43,9 @@ impl Leftover {
 /// # Errors
 /// The line and what was expected there.
 pub fn stock_from_csv(text: &str) -> Result<Vec<Leftover>, String> {
-    let table = crate::table::Table::from_csv(text)?;
-    let (number, amount) = (table.column("number")?, table.column("amount")?);
-    let note = table.column("note").ok();
+    let table = crate::table::Table::from_csv(text, &[&["number"], &["amount"]])?;
+    let (number, amount) = (table.column(&["number"])?, table.column(&["amount"])?);
+    let note = table.column(&["note"]).ok();
     let mut stock = Vec::new();
     for row in table.rows() {
         let amount =

@@ -197,7 +197,7 @@ impl Change {
             }
             Self::TakeKit(file) => Edit::SetKit(Arc::new(shelf.kit(file)?)),
             Self::TakeRuleBook(file) => Edit::SetRuleBook(shelf.rule_book(file)?),
-            Self::TakePrices(file) => Edit::SetPrices(Arc::new(shelf.prices(file)?)),
+            Self::TakePrices(file) => Edit::SetPrices(Arc::new(shelf.prices(file, &job.kit)?)),
         })
     }
 }

@@ -20,11 +20,11 @@ pub trait Shelf {
     /// # Errors
     /// As [`Self::kit`].
     fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong>;
-    /// A price list.
+    /// A price list, its parts as a kit spells them.
     ///
     /// # Errors
     /// As [`Self::kit`].
-    fn prices(&self, file: &str) -> Result<PriceList, Wrong>;
+    fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, Wrong>;
     /// An edit with paths from the script as paths from anywhere.
     fn placed(&self, edit: Edit) -> Edit;
 }
@@ -48,7 +48,7 @@ impl Shelf for NoFiles {
     fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong> {
         of_program(name).ok_or_else(|| Wrong::NoFiles(name.to_owned()))
     }
-    fn prices(&self, file: &str) -> Result<PriceList, Wrong> {
+    fn prices(&self, file: &str, _: &Kit) -> Result<PriceList, Wrong> {
         Err(Wrong::NoFiles(file.to_owned()))
     }
     fn placed(&self, edit: Edit) -> Edit {
@@ -72,8 +72,8 @@ impl Shelf for Folder {
             None => Ok(Arc::new(load_rule_book(&self.path(name))?)),
         }
     }
-    fn prices(&self, file: &str) -> Result<PriceList, Wrong> {
-        Ok(load_prices(&self.path(file))?)
+    fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, Wrong> {
+        Ok(load_prices(&self.path(file), kit)?.list)
     }
     fn placed(&self, edit: Edit) -> Edit {
         match edit {

@@ -38,24 +38,27 @@ fn metric_shingles_of_five_and_five_eighths_by_hand() {
     let told = coursing(&job, FaceId(1), None).unwrap();
     assert_eq!(told.lines, 35);
     assert!((told.left_at_top / INCH - 3.125).abs() < 1e-9);
-    // 22.5 in is the fourth line. The module is 1134 mm, 44.646 in, the head flashing 8 in: it ends at 75.146 in, 13.359
-    // courses up, so that 0.641 of a course, 3.604 in, are left behind it; 124.854 in are 22 courses and 1.104 in.
+    // 22.5 in is the fourth line. The module is 1134 mm, 44.646 in, the head flashing shows 8 in: it ends at 75.146 in, 13.359
+    // courses up. The next line is the 14th, at 78.75 in: 3.604 in of a cut course, then 21 whole ones up to the 35th, 3.125 in over.
     let block = &told.blocks[0];
     assert_eq!((block.laid.base.course, block.laid.base.above), (3, 0.0));
     assert!((block.laid.cut_at_head / INCH - 3.604).abs() < 1e-3);
-    assert_eq!(block.laid.whole_to_top, 22);
+    assert_eq!(block.laid.whole_to_top, 21);
+    assert!((block.laid.left_at_top / INCH - 3.125).abs() < 1e-9);
     assert!(block.places.iter().any(|place| place.base.course == 3 && place.clear));
 }
 
 #[test]
 fn a_proposed_exposure_comes_out_when_it_is_laid() {
-    // From the line at 5 in to a rail at 38.25 in are 33.25 in; from the head at 90.896 in to the top 109.104 in. 142.354 in in 30
-    // courses are 4.745 in each: 7 come to 33.216 in, 23 to 109.139 in, both 0.035 in off.
+    // From the line at 5 in to a rail at 38.25 in are 33.25 in, to the top 195 in. 228.25 in in 48 courses are 4.755 in each: 7 come
+    // to 33.286 in, 41 to 194.964 in, both 0.036 in off. The head flashing ends at 90.896 in, 18.06 courses above the first line:
+    // 22 whole ones from the 19th on.
     let five = Length::from_inches(5.0);
     let job = job(38.25, Courses { exposure: five, first: five });
     let told = coursing(&job, FaceId(1), Some((4.5 * INCH, 5.0 * INCH))).unwrap();
     let proposed = told.blocks[0].exposures.first().expect("some exposure comes out");
-    assert!((proposed.exposure / INCH - 4.745).abs() < 1e-3 && (proposed.below, proposed.above) == (7, 23));
+    assert!((proposed.exposure / INCH - 4.755).abs() < 1e-3 && (proposed.below, proposed.above) == (7, 22));
+    assert!((proposed.cut_at_head / INCH - 4.453).abs() < 1e-3);
     let edit = exposure_edit(&job, FaceId(1), proposed.exposure).unwrap();
     let after = apply(&job, &edit).unwrap();
     let laid = coursing(&after, FaceId(1), None).unwrap().blocks[0].laid;

@@ -1,8 +1,9 @@
 //! Above the head flashing there are full courses of shingles before the ridge.
 //!
 //! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above
-//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of the
-//! flashing to the ridge, and counted in courses of the face's exposure.
+//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of what stays
+//! visible of the flashing to the ridge. Courses lie on the face's lines: what is over between the last line and the ridge
+//! is part of no whole course, and comes on top.
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
@@ -74,22 +75,26 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// The block with so many inches from its upper edge to the ridge.
+    /// The block with so many inches from its upper edge to the ridge, which is 264.102 in up.
     fn below_ridge(inches: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks[0].at.y = 6.0 * 1.25f64.sqrt() - 2.271 - inches * INCH;
         job
     }
 
-    /// The demo kit's head flashing reaches 8 in, a course is 5 in: 13 in are needed.
+    /// The demo kit's head flashing shows 8 in, a course is 5 in. The ridge is 6 m × 1.118 = 264.102 in up, lines at multiples
+    /// of 5: the last whole course lies from 255 to 260, 4.102 in are over. By hand: 8 + 5 + 4.102 = 17.102 in are needed.
     #[test]
     fn short_of_at_and_beyond_one_course() {
-        assert!(of(&below_ridge(14.0), "ridge-course").is_empty());
-        assert!(of(&below_ridge(13.0), "ridge-course").is_empty());
-        let job = below_ridge(12.0);
+        assert!(of(&below_ridge(18.0), "ridge-course").is_empty());
+        assert!(of(&below_ridge(17.11), "ridge-course").is_empty());
+        // 13 in are a course of room, and no whole course on its lines.
+        assert_eq!(of(&below_ridge(13.0), "ridge-course").len(), 1);
+        // 6 m × √1.25 are 264.102517 in: 5 and 4.102517 are asked, 8 are there.
+        let job = below_ridge(16.0);
         let short = one(&job, "ridge-course");
-        measures(&short, 4.0, 5.0);
-        moves(&short, 0.0, -1.0);
+        measures(&short, 8.0, 9.102_517);
+        moves(&short, 0.0, -1.125);
         assert_eq!(short.place.cells.len(), 3);
         fixed(&job, &short);
     }

@@ -11,8 +11,7 @@ use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::PenetrationView;
 use crate::{Authority, Facts};
-use chalkcourse_job::{PenetrationKind, Required, Subject};
-use chalkcourse_limits::TOLERANCE;
+use chalkcourse_job::{Required, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "cricket",
@@ -33,11 +32,11 @@ pub(crate) const RULE: Rule = Rule {
 fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
     let Some(roofing) = &view.drawn.book().roofing else { return };
     let (penetration, most) = (view.penetration, roofing.cricket_from.value.metres());
-    if matches!(penetration.kind, PenetrationKind::Skylight | PenetrationKind::EscapeWindow) {
-        return;
-    }
     let on = penetration.home.and_then(|home| Some((home, penetration.on_face(home)?)));
-    let Some((home, on)) = on.filter(|(_, on)| on.bounds.size().x > most + TOLERANCE) else { return };
+    let Some((home, on)) = on.filter(|(_, on)| roofing.asks_cricket(penetration.kind, on.bounds.size().x))
+    else {
+        return;
+    };
     findings.push(Finding {
         measured: length(on.bounds.size().x),
         required: Required::AtMost(length(most)),

@@ -3,7 +3,7 @@
 
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{Resolved, Source};
-use chalkcourse_layout::Layout;
+use chalkcourse_layout::{Layout, known};
 use std::collections::BTreeMap;
 
 /// What an ice barrier is to reach.
@@ -42,17 +42,19 @@ pub fn ice_barrier(job: &Resolved, layout: &Layout) -> Vec<IceBarrier> {
         return Vec::new();
     };
     let inside = &ice.inside_wall;
-    let Some(overhang) = job.site.building.overhang else {
-        return vec![IceBarrier::InsideWall(inside.value, inside.source.clone())];
-    };
-    // Faces of one pitch ask for one length.
-    let mut by_pitch: BTreeMap<u64, (Pitch, Vec<usize>)> = BTreeMap::new();
+    // Faces of one pitch and one overhang ask for one length; an overhang that was typed on raising the house is known.
+    let mut alike: BTreeMap<(u64, u64), (Pitch, Length, Vec<usize>)> = BTreeMap::new();
+    let mut unknown = false;
     for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
-        let pitch = face.plane.pitch;
-        let tenths = (pitch.rise_in_12() * 10.0).round() as u64;
-        by_pitch.entry(tenths).or_insert((pitch, Vec::new())).1.push(index);
+        let Some(overhang) = job.faces.get(index).and_then(|face| known::overhang(job, face.id)) else {
+            unknown = true;
+            continue;
+        };
+        let (pitch, overhang) = (face.plane.pitch, overhang.length);
+        let key = ((pitch.rise_in_12() * 10.0).round() as u64, (overhang.metres() * 1e4).round() as u64);
+        alike.entry(key).or_insert((pitch, overhang, Vec::new())).2.push(index);
     }
-    let lines = by_pitch.into_values().map(|(pitch, faces)| {
+    let lines = alike.into_values().map(|(pitch, overhang, faces)| {
         let steep = pitch.slope() >= ice.steep_from.value.slope() - super::SLACK;
         let least = steep.then_some(ice.steep_length.value);
         IceBarrier::OnFaces {
@@ -62,7 +64,9 @@ pub fn ice_barrier(job: &Resolved, layout: &Layout) -> Vec<IceBarrier> {
             source: if steep { ice.steep_length.source.clone() } else { inside.source.clone() },
         }
     });
-    lines.collect()
+    let asked = (unknown || layout.roof.faces.iter().all(|face| !face.sound))
+        .then(|| IceBarrier::InsideWall(inside.value, inside.source.clone()));
+    asked.into_iter().chain(lines).collect()
 }
 
 #[cfg(test)]

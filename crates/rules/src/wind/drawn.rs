@@ -1,7 +1,8 @@
 //! The zones of a roof as the figures draw them, with the outward pressure in each.
 
+use super::screen::unknown_wind;
 use super::{Conditions, Figure, Refused, Zone, coefficients, zone_areas};
-use crate::{Section, Unknown, WhyNot};
+use crate::{Section, WhyNot};
 use chalkcourse_geometry::Polygon;
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
@@ -44,20 +45,16 @@ pub struct DrawnZone {
 /// The effective wind area of the figures' most severe values, square feet.
 const LEAST_AREA: f64 = 10.0;
 
-/// The zones of a job's roof. The effective wind area is the deck under a fastener where the site says it, and else the
+/// The zones of a job's roof. The effective wind area is the deck under a fastener where site or kit say it, and else the
 /// 10 ft² at which the figures are most severe.
 pub fn drawn(job: &Resolved, layout: &Layout) -> Drawn {
-    let square_feet = job.site.building.fastener_square_feet.unwrap_or(LEAST_AREA);
+    let said = job.site.building.fastener_square_feet.or_else(|| job.kit.deck_a_fastener());
+    let square_feet = said.unwrap_or(LEAST_AREA);
     let Some(conditions) = Conditions::of(job, layout) else {
         let why = if job.rule_book.loads.is_none() {
             WhyNot::NotInBook(Section::Wind)
         } else {
-            WhyNot::NotKnown(vec![
-                Unknown::WindSpeed,
-                Unknown::Exposure,
-                Unknown::EaveHeight,
-                Unknown::LeastWidth,
-            ])
+            WhyNot::NotKnown(unknown_wind(job))
         };
         return Drawn { from: Err(why), faces: Vec::new(), refused: Vec::new() };
     };

@@ -9,6 +9,7 @@
 
 mod coefficients;
 mod drawn;
+mod fasteners;
 pub(crate) mod rule;
 mod screen;
 mod velocity;
@@ -16,6 +17,7 @@ mod zones;
 
 pub use coefficients::{Coefficients, Curve, RoofShape, Zone, coefficients};
 pub use drawn::{Drawn, DrawnZone, FaceZones, drawn};
+pub use fasteners::{MoreFasteners, more_fasteners};
 pub use screen::{BlockScreening, Conditions, Screening, Uplift, screen, shape_of};
 pub use velocity::{Wind, elevation_factor, exposure_coefficient, velocity_pressure_with_kd, zone_width};
 pub use zones::{Near, ZoneArea, zone_areas, zone_near};

@@ -34,9 +34,10 @@ pub(crate) const RULE: Rule = Rule {
 
 fn run(view: BlockView<'_>, conditions: &Conditions, findings: &mut Vec<Finding>) {
     let laid = view.laid;
-    let (Some(holds), Some(loads)) = (view.site().building.fastener_pounds, &view.book().loads) else {
+    let (Some(fastener), Some(loads)) = (view.kit().fastener(view.site()), &view.book().loads) else {
         return;
     };
+    let holds = fastener.pounds;
     let Some(outcome) = uplift(view, conditions) else { return };
     let (measured, required, source, severity, facts) = match outcome {
         Ok(uplift) if uplift.pounds > holds + 1e-6 => (
@@ -86,6 +87,27 @@ mod tests {
             ..Building::default()
         };
         job
+    }
+
+    /// One fact, one place: what one fastener holds is the kit's word where nobody tested it on this deck, and height and width are
+    /// as the house is drawn where nobody typed them.
+    #[test]
+    fn what_kit_and_house_say_is_not_asked_again() {
+        let mut job = in_wind(60.0);
+        let building = &mut job.site.building;
+        (building.fastener_pounds, building.fastener_square_feet) = (None, None);
+        assert_eq!(why_not(&job, "wind"), None);
+        let outcome = screen(&job, &Layout::of(&job)).unwrap().blocks[0].outcome.clone().unwrap();
+        // Five feet a module of 21.02 sq ft: a fastener holds 4.204 sq ft, the demand of the next test by 4.204 / 4.
+        assert!((outcome.pounds - 63.7 * 4.204 / 4.0).abs() < 0.4, "{outcome:?}");
+        assert!(of(&job, "wind").is_empty(), "the demo kit's screw holds 75 lb");
+        crate::testing::kit(&mut job).hold_down.as_mut().unwrap().pounds = 60.0;
+        assert_eq!(of(&job, "wind").len(), 1);
+        // The faces of the test's gable are drawn 12 m across at the least.
+        job.site.building.least_width = None;
+        assert_eq!(why_not(&job, "wind"), None);
+        job.site.building.eave_height = None;
+        assert_eq!(why_not(&job, "wind"), Some(WhyNot::NotKnown(vec![Unknown::EaveHeight])));
     }
 
     /// Worked by hand: 6:12 is 26.57°, figure 2C. The roof rises 3 m, so h = 12 + 4.92 = 16.92 ft; Kz = 2.41 (16.92 / 3280)^(2/7.5) =

@@ -6,7 +6,7 @@ use crate::view::{BlockView, Laid, Snapshot};
 use crate::{Section, Unknown, WhyNot};
 use chalkcourse_geometry::{DVec2, EdgeKind, Rect, RoofFace, dvec2};
 use chalkcourse_job::{BlockId, LoadStandard, Resolved};
-use chalkcourse_layout::Layout;
+use chalkcourse_layout::{Layout, known};
 
 /// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
 const GCPI: f64 = 0.18;
@@ -71,7 +71,7 @@ impl Conditions {
         let loads = job.rule_book.loads.as_ref()?;
         let site = &job.site.building;
         let standard = loads.standard.value;
-        let height_ft = site.eave_height?.feet() + half_rise(layout) / 0.3048;
+        let height_ft = known::eave_height(job)?.length.feet() + half_rise(layout) / 0.3048;
         let wind = Wind {
             standard,
             mph: site.wind_mph?,
@@ -83,7 +83,7 @@ impl Conditions {
             standard,
             height_ft,
             q_kd_psf: velocity_pressure_with_kd(&wind),
-            zone_width_ft: zone_width(site.least_width?.feet(), height_ft),
+            zone_width_ft: zone_width(known::least_width(job)?.length.feet(), height_ft),
             least_psf: loads.least_pressure_psf.value,
             shape: shape_of(layout),
         })
@@ -124,15 +124,26 @@ pub(super) fn unknown(job: &Resolved) -> Option<WhyNot> {
         return Some(WhyNot::NotInBook(Section::Wind));
     }
     let site = &job.site.building;
-    let missing = Unknown::among([
+    let mut missing = unknown_wind(job);
+    missing.extend(Unknown::among([
+        (Unknown::FastenerHold, site.fastener_pounds.is_none() && job.kit.hold_down.is_none()),
+        (
+            Unknown::DeckUnderFastener,
+            site.fastener_square_feet.is_none() && job.kit.deck_a_fastener().is_none(),
+        ),
+    ]));
+    (!missing.is_empty()).then_some(WhyNot::NotKnown(missing))
+}
+
+/// What the wind on a roof follows from and neither site nor drawing says.
+pub(super) fn unknown_wind(job: &Resolved) -> Vec<Unknown> {
+    let site = &job.site.building;
+    Unknown::among([
         (Unknown::WindSpeed, site.wind_mph.is_none()),
         (Unknown::Exposure, site.exposure.is_none()),
-        (Unknown::EaveHeight, site.eave_height.is_none()),
-        (Unknown::LeastWidth, site.least_width.is_none()),
-        (Unknown::FastenerHold, site.fastener_pounds.is_none()),
-        (Unknown::DeckUnderFastener, site.fastener_square_feet.is_none()),
-    ]);
-    (!missing.is_empty()).then_some(WhyNot::NotKnown(missing))
+        (Unknown::EaveHeight, known::eave_height(job).is_none()),
+        (Unknown::LeastWidth, known::least_width(job).is_none()),
+    ])
 }
 
 /// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
@@ -151,34 +162,69 @@ pub fn screen(job: &Resolved, layout: &Layout) -> Option<Screening> {
     })
 }
 
-/// Wind that lifts one block. `None` where the site does not say how much deck a fastener holds.
+/// Wind that lifts one block. `None` where neither site nor kit says how much deck a fastener holds.
 pub(super) fn uplift(view: BlockView<'_>, conditions: &Conditions) -> Option<Result<Uplift, Refused>> {
-    let laid = view.laid;
-    let loads = view.book().loads.as_ref()?;
-    let square_feet = view.site().building.fastener_square_feet?;
-    let module = &view.kit().module;
-    let module_feet = module.length.feet() * module.width.feet();
-    let dead = if module_feet > 0.0 { module.mass_kg / 0.453_592_37 / module_feet } else { 0.0 };
-    let of = |shape| {
-        let degrees = laid.face.plane.pitch.degrees();
-        let figure: Coefficients = coefficients(conditions.standard, shape, degrees)?;
-        let steep = degrees > 27.0;
-        let width = conditions.zone_width_ft * 0.3048;
-        let worst = laid
-            .placed
-            .modules
-            .iter()
-            .map(|m| zone_near(conditions.standard, shape, steep, near(laid, &m.rect, width)))
-            .filter_map(|zone| Some((zone, figure.outward(zone, square_feet)?)))
-            .min_by(|a, b| a.1.total_cmp(&b.1));
-        let Some((zone, gcp)) = worst else { return Err(Refused::NoZone) };
-        let psf = conditions.psf(gcp);
-        // Dead load acts straight down; what of it is square to the deck holds the array.
-        let holds = dead * laid.face.plane.pitch.radians().cos();
-        let pounds = (loads.wind_factor.value * psf - loads.dead_factor.value * holds) * square_feet;
-        Ok(Uplift { zone, figure: figure.figure, psf, pounds: pounds.max(0.0) })
+    let square_feet = view.kit().fastener(view.site())?.square_feet;
+    let lift = match Lift::of(view, conditions)? {
+        Ok(lift) => lift,
+        Err(refused) => return Some(Err(refused)),
     };
-    Some(conditions.shape.and_then(of))
+    let outward = |zone| Some((zone, lift.figure.outward(zone, square_feet)?));
+    let worst = view.laid.placed.modules.iter().filter_map(|module| outward(lift.zone(&module.rect)));
+    let Some((zone, _)) = worst.min_by(|a, b| a.1.total_cmp(&b.1)) else { return Some(Err(Refused::NoZone)) };
+    let (psf, pounds) = lift.on_fastener(zone, square_feet)?;
+    Some(Ok(Uplift { zone, figure: lift.figure.figure, psf, pounds: pounds.max(0.0) }))
+}
+
+/// What lifts the fasteners of one block.
+pub(super) struct Lift<'a> {
+    laid: &'a Laid<'a>,
+    conditions: &'a Conditions,
+    figure: Coefficients,
+    shape: RoofShape,
+    /// What of the array's weight is square to the deck, pounds a square foot.
+    dead: f64,
+    wind_factor: f64,
+    dead_factor: f64,
+}
+
+impl<'a> Lift<'a> {
+    /// `None` where the rule book does not go into loads; refused where the figures don't have the roof.
+    pub(super) fn of(view: BlockView<'a>, conditions: &'a Conditions) -> Option<Result<Self, Refused>> {
+        let laid = view.laid;
+        let loads = view.book().loads.as_ref()?;
+        let module = &view.kit().module;
+        let module_feet = module.length.feet() * module.width.feet();
+        let dead = if module_feet > 0.0 { module.mass_kg / 0.453_592_37 / module_feet } else { 0.0 };
+        let of = |shape| {
+            let figure = coefficients(conditions.standard, shape, laid.face.plane.pitch.degrees())?;
+            Ok(Self {
+                laid,
+                conditions,
+                figure,
+                shape,
+                // Dead load acts straight down; what of it is square to the deck holds the array.
+                dead: dead * laid.face.plane.pitch.radians().cos(),
+                wind_factor: loads.wind_factor.value,
+                dead_factor: loads.dead_factor.value,
+            })
+        };
+        Some(conditions.shape.and_then(of))
+    }
+
+    /// The zone that a module is in.
+    pub(super) fn zone(&self, rect: &Rect) -> Zone {
+        let steep = self.laid.face.plane.pitch.degrees() > 27.0;
+        let near = near(self.laid, rect, self.conditions.zone_width_ft * 0.3048);
+        zone_near(self.conditions.standard, self.shape, steep, near)
+    }
+
+    /// Outward pressure, pounds a square foot at strength level, and what lifts one fastener with so much deck, pounds for allowable
+    /// stress design. `None` for a zone that the figure does not have.
+    pub(super) fn on_fastener(&self, zone: Zone, square_feet: f64) -> Option<(f64, f64)> {
+        let psf = self.conditions.psf(self.figure.outward(zone, square_feet)?);
+        Some((psf, (self.wind_factor * psf - self.dead_factor * self.dead) * square_feet))
+    }
 }
 
 /// Half of how far the roof rises, metres: the mean roof height is the eave's and this.

@@ -2,10 +2,10 @@
 
 use super::{change, change_prices, detail, new_line, parse_packages, right};
 use crate::action::{Action, Actions};
-use crate::desk::{Desk, Pointed};
+use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
-use chalkcourse_job::{Group, Override, Price, Resolved, Stage};
+use chalkcourse_job::{Group, Override, Price, Resolved, Stage, amount_from_text};
 use chalkcourse_takeoff::{Line, LineState, cost_of, lines_for_spreadsheet, show_amount};
 use chalkcourse_words::{Say, say};
 use egui::{Align, Layout, RichText, Sense, Ui};
@@ -209,7 +209,7 @@ fn table(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions
                     cells(&mut row, job, line, actions);
                     let response = row.response();
                     if response.hovered() {
-                        desk.pointed = Pointed::Line(line.number.clone());
+                        desk.windows.order.pointed = Some(line.number.clone());
                     }
                     if response.clicked() {
                         let open = desk.opened_line.as_deref() == Some(line.number.as_str());
@@ -391,8 +391,8 @@ pub(super) fn parse_price(typed: &str) -> Result<Option<Decimal>, String> {
     if typed.is_empty() {
         return Ok(None);
     }
-    match typed.parse::<Decimal>() {
-        Ok(price) if !price.is_sign_negative() => Ok(Some(price)),
-        _ => Err(text::BAD_PRICE.now().to_owned()),
+    match amount_from_text(typed)? {
+        price if price.is_sign_negative() => Err(text::BAD_PRICE.now().to_owned()),
+        price => Ok(Some(price)),
     }
 }

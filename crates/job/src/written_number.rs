@@ -1,0 +1,173 @@
+//! Numbers as people write them in a column, with a decimal point or a decimal comma.
+//!
+//! A number is never guessed: `1.205` is twelve hundred and five with a decimal comma and one and a bit with a decimal point.
+//! What the other cells of its column say decides; where they say nothing, it is refused.
+
+use chalkcourse_words::tell;
+use rust_decimal::Decimal;
+use std::str::FromStr;
+
+/// The sign before the decimals.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Mark {
+    Point,
+    Comma,
+}
+
+/// A number by one way of writing. Groups of three are apart by the other sign, an apostrophe or a blank.
+fn read_as(text: &str, mark: Mark) -> Option<Decimal> {
+    let (mark, other) = match mark {
+        Mark::Point => ('.', ','),
+        Mark::Comma => (',', '.'),
+    };
+    let (sign, text) = text.strip_prefix('-').map_or(("", text), |text| ("-", text));
+    let (whole, decimals) = match text.split_once(mark) {
+        Some((_, "")) => return None,
+        Some((whole, decimals)) => (whole, decimals),
+        None => (text, ""),
+    };
+    let apart = |c: char| c == other || matches!(c, '\'' | '’' | ' ' | '\u{a0}' | '\u{2009}' | '\u{202f}');
+    let groups: Vec<&str> = whole.split(apart).collect();
+    let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
+    let one_sign = whole.chars().filter(|c| apart(*c)).collect::<std::collections::BTreeSet<_>>().len() <= 1;
+    let grouped = match groups.as_slice() {
+        [one] => !one.is_empty(),
+        [first, rest @ ..] => {
+            (1..=3).contains(&first.len()) && !first.starts_with('0') && rest.iter().all(|g| g.len() == 3)
+        }
+        [] => false,
+    };
+    if !(grouped && one_sign && digits(decimals) && groups.iter().all(|group| digits(group))) {
+        return None;
+    }
+    Decimal::from_str(&format!("{sign}{}.{decimals}0", groups.concat())).ok().map(|number| number.normalize())
+}
+
+/// What a text says of the way in which its column is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Says {
+    Nothing,
+    Only(Mark),
+    /// It is a number either way, and not the same one.
+    Either,
+    NoNumber,
+}
+
+fn says(text: &str) -> Says {
+    match (read_as(text, Mark::Point), read_as(text, Mark::Comma)) {
+        (Some(point), Some(comma)) if point == comma => Says::Nothing,
+        (Some(_), Some(_)) => Says::Either,
+        (Some(_), None) => Says::Only(Mark::Point),
+        (None, Some(_)) => Says::Only(Mark::Comma),
+        (None, None) => Says::NoNumber,
+    }
+}
+
+/// How the numbers of a column are written, from all its texts with their places; `None` where none of them says.
+///
+/// # Errors
+/// Two cells that are written in two ways.
+pub(crate) fn mark_of<'a>(cells: impl Iterator<Item = (String, &'a str)>) -> Result<Option<Mark>, String> {
+    let mut found: Option<(Mark, String, String)> = None;
+    for (place, text) in cells {
+        let Says::Only(mark) = says(text) else { continue };
+        match &found {
+            Some((first, at, said)) if *first != mark => {
+                return Err(tell!(
+                    "{place}: {text:?} and {said:?} in {at} are written in two ways; write all with a decimal point, as 1205.00",
+                    "{place}: {text:?} y {said:?} en {at} están escritos de dos maneras; escriba todos con punto decimal, como 1205.00"
+                ));
+            }
+            Some(_) => {}
+            None => found = Some((mark, place, text.to_owned())),
+        }
+    }
+    Ok(found.map(|(mark, ..)| mark))
+}
+
+/// A number as its column is written.
+///
+/// # Errors
+/// What can't be read, or can be read in two ways.
+pub(crate) fn read(text: &str, mark: Option<Mark>) -> Result<Decimal, String> {
+    let no_number = || {
+        tell!(
+            "can't read {text:?} as a number: write it as 1205.00",
+            "no se puede leer {text:?} como número: escríbalo como 1205.00"
+        )
+    };
+    match (says(text), mark) {
+        (Says::NoNumber, _) => Err(no_number()),
+        (Says::Either, None) => Err(tell!(
+            "{text:?} can be read in two ways, and no other cell says which: write it as 1205.00 or 1.21",
+            "{text:?} se puede leer de dos maneras y ninguna otra celda dice cuál: escríbalo como 1205.00 o 1.21"
+        )),
+        (_, mark) => read_as(text, mark.unwrap_or(Mark::Point))
+            .or_else(|| read_as(text, Mark::Comma))
+            .ok_or_else(no_number),
+    }
+}
+
+/// An amount that one person types in one field: with a decimal point, thousands apart by commas or not.
+///
+/// # Errors
+/// What can't be read so: a decimal comma is told, not guessed.
+pub fn amount_from_text(text: &str) -> Result<Decimal, String> {
+    read_as(text.trim(), Mark::Point).ok_or_else(|| {
+        tell!(
+            "can't read {text:?}: write it with a decimal point, as 184.50 or 1,205.00",
+            "no se puede leer {text:?}: escríbalo con punto decimal, como 184.50 o 1,205.00"
+        )
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn decimal(text: &str) -> Decimal {
+        Decimal::from_str(text).unwrap()
+    }
+
+    #[test]
+    fn each_way_of_writing_is_told_by_what_only_it_allows() {
+        for (text, is) in [
+            ("184.50", Says::Only(Mark::Point)),
+            ("1,205.00", Says::Only(Mark::Point)),
+            ("1,205,000", Says::Only(Mark::Point)),
+            ("0.125", Says::Only(Mark::Point)),
+            ("1.205,00", Says::Only(Mark::Comma)),
+            ("12,5", Says::Only(Mark::Comma)),
+            ("0,125", Says::Only(Mark::Comma)),
+            ("1.205", Says::Either),
+            ("1,205", Says::Either),
+            ("1205", Says::Nothing),
+            ("1 205", Says::Nothing),
+            ("1'205", Says::Nothing),
+            ("1205.125", Says::Only(Mark::Point)),
+            ("12 50", Says::NoNumber),
+            ("1.2.3", Says::NoNumber),
+            ("1,205'000.00", Says::NoNumber),
+            ("1.", Says::NoNumber),
+            (".5", Says::NoNumber),
+            ("", Says::NoNumber),
+            ("1e3", Says::NoNumber),
+            ("twelve", Says::NoNumber),
+        ] {
+            assert_eq!(says(text), is, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_column_decides_what_one_cell_leaves_open() {
+        let of = |texts: &[&str]| mark_of(texts.iter().map(|text| ("line 2".to_owned(), *text)));
+        assert_eq!(read("1.205", of(&["12,50", "1.205"]).unwrap()).unwrap(), decimal("1205"));
+        assert_eq!(read("1.205", of(&["12.50", "1.205"]).unwrap()).unwrap(), decimal("1.205"));
+        assert_eq!(of(&["12", "1.205"]).unwrap(), None);
+        assert!(read("1.205", None).unwrap_err().contains("two ways"));
+        assert!(of(&["12.50", "12,50"]).unwrap_err().contains("two ways"));
+        assert_eq!(read("-1.205,5", Some(Mark::Comma)).unwrap(), decimal("-1205.5"));
+        assert!(amount_from_text("1.205,00").is_err() && amount_from_text("12,5").is_err());
+        assert_eq!(amount_from_text(" 1,205.50 ").unwrap(), decimal("1205.50"));
+    }
+}
