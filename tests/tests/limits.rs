@@ -136,7 +136,7 @@ impl Trial {
         let face = layout.roof.faces.get(index).filter(|on| on.sound)?.clone();
         let mut given = Given::as_laid(&job, &layout);
         given.standing.retain(|id| *id != TRIED);
-        given.kept = kept.into_iter().collect();
+        given.kept = kept.iter().map(Convex::rect).collect();
         let keep_outs = keep_outs(&job, &layout, index, &given);
         let mut number = 0..;
         let allowed = room(&face, &keep_outs, &mut |_| number.next().unwrap());
@@ -358,8 +358,10 @@ fn check_fill_outlines_and_zones_are_one_region_on_houses() {
                 Err(wrong) => panic!("house {seed}, face {face}: {wrong}\n{changes:?}, pathway {path:?}"),
             }
             let layout = Layout::of(&job);
-            let given =
-                Given { kept: vec![Rect::at(DVec2::ZERO, DVec2::ONE)], ..Given::as_laid(&job, &layout) };
+            let given = Given {
+                kept: vec![Convex::rect(&Rect::at(DVec2::ZERO, DVec2::ONE))],
+                ..Given::as_laid(&job, &layout)
+            };
             asked.extend(keep_outs(&job, &layout, face, &given).into_iter().map(|keep_out| keep_out.rule));
         }
     }

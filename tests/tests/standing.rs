@@ -6,7 +6,7 @@ mod random_jobs;
 use calamine::{Data, Reader, Xlsx};
 use chalkcourse_job::{Edit, Resolved, apply};
 use chalkcourse_plan::{
-    By, CAUTION, NOT_TO_BUILD, Plan, checklist_text, courses_text, coursing, evaluate, findings_text,
+    By, CAUTION, NOT_TO_BUILD, Offers, Plan, checklist_text, courses_text, coursing, evaluate, findings_text,
     order_csv, order_json, order_text, plan_text, standing,
 };
 use chalkcourse_sheets::{
@@ -70,7 +70,7 @@ fn stands_on_all(job: &Resolved) {
     }
     let mut texts = vec![
         ("the checklist as text", checklist_text(job, &plan)),
-        ("the findings", findings_text(job, &plan)),
+        ("the findings", findings_text(job, &plan, &Offers::default())),
         ("the plan", plan_text(job, &plan)),
         ("the order as text", order_text(job, &plan)),
         ("the order as CSV", order_csv(job, &plan).unwrap()),

@@ -69,18 +69,31 @@ impl Tried<'_> {
         all
     }
 
-    /// Straight up the slope from the end of the head flashing to the lowest point of a ridge over the module.
+    /// Straight up the slope from the end of the head flashing to the lowest point of a ridge over the module, with whole courses
+    /// on the lines between.
     fn courses(&self, span: &EdgeSpan) -> Option<f64> {
         let (a, b) = span.frame;
         let Rect { min, max } = self.module;
         let (from, to) = (a.x.min(b.x).max(min.x), a.x.max(b.x).min(max.x));
-        let exposure = self.layout.faces[self.index].courses.exposure;
+        let courses = self.layout.faces[self.index].courses;
+        let exposure = courses.exposure;
         if to - from <= TOLERANCE || exposure <= 0.0 {
             return None;
         }
         let at = |u: f64| a.y + (b.y - a.y) * (u - a.x) / (b.x - a.x);
         let (low, high) = (at(from).min(at(to)), at(from).max(at(to)));
-        let asked = f64::from(self.job.rule_book.courses_to_ridge.value) * exposure;
+        // Lines are a course apart from the first on, also down; one within 1/32 in of the ridge counts as on it. What is over
+        // above the last line is part of no whole course.
+        let (mut line, ridge) = (courses.first, a.y.min(b.y));
+        while line > ridge + 0.000_79 {
+            line -= exposure;
+        }
+        while line + exposure <= ridge + 0.000_79 {
+            line += exposure;
+        }
+        let whole = self.job.rule_book.courses_to_ridge.value;
+        let over = if whole > 0 { (ridge - line).max(0.0) } else { 0.0 };
+        let asked = over + f64::from(whole) * exposure;
         let room = low - max.y - self.job.kit.flashing.head.metres();
         // What lies beyond the ridge has no deck, and no courses above it.
         Some((asked - room).min(high - min.y))

@@ -1,7 +1,7 @@
 //! Where a group of modules may stand on a face as all limits at once see it, along lines.
 
 use chalkcourse_geometry::fit::{Allowed, Part};
-use chalkcourse_geometry::{DVec2, Rect, Units, dvec2};
+use chalkcourse_geometry::{Convex, DVec2, Rect, Units, dvec2};
 use chalkcourse_job::{BaseRail, BlockId, Resolved, RowJoints, Subject};
 use chalkcourse_layout::{CourseLines, Layout, PlacedBlock};
 use chalkcourse_limits::{Against, Given, KeepOut, Shape, TOLERANCE, keep_outs};
@@ -60,7 +60,7 @@ impl Ground {
         layout: &Layout,
         face: usize,
         stays: impl Fn(BlockId) -> bool,
-        kept: Vec<Rect>,
+        kept: Vec<Convex>,
     ) -> Option<Self> {
         let on = layout.roof.faces.get(face).filter(|on| on.sound)?;
         let mut given = Given { kept, ..Given::as_laid(job, layout) };

@@ -28,7 +28,7 @@ pub use judge::open_findings;
 pub use words::fix_words;
 
 use crate::{Plan, Seen};
-use chalkcourse_geometry::Rect;
+use chalkcourse_geometry::Convex;
 use chalkcourse_job::{Block, BlockId, FindingKey, Resolved, Subject};
 use chalkcourse_rules::Finding;
 use ground::Ground;
@@ -176,7 +176,7 @@ impl<'a> Asked<'a> {
     }
 
     /// The limits on a face, beside the blocks that stay.
-    fn ground(&self, face: usize, stays: impl Fn(BlockId) -> bool, kept: Vec<Rect>) -> Option<Ground> {
+    fn ground(&self, face: usize, stays: impl Fn(BlockId) -> bool, kept: Vec<Convex>) -> Option<Ground> {
         Ground::of(&self.state.job, &self.state.layout, face, stays, kept)
     }
 

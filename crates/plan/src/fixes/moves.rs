@@ -6,7 +6,7 @@ use super::change::{Change, Step};
 use super::ground::{Body, Ground, rows_of};
 use crate::room::path_strips;
 use chalkcourse_geometry::fit::least_slide;
-use chalkcourse_geometry::{DVec2, Rect, dvec2};
+use chalkcourse_geometry::{Convex, DVec2, dvec2};
 use chalkcourse_job::{Block, BlockId, Edit, Penetration};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_limits::Against;
@@ -28,15 +28,12 @@ pub(super) fn of_block(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool
         return Vec::new();
     };
     let Some(body) = Body::of(&rows_of(placed, |_| true)) else { return Vec::new() };
-    let ground = |kept: Vec<Rect>| asked.ground(placed.face, |id| id != block.id, kept);
+    let ground = |kept: Vec<Convex>| asked.ground(placed.face, |id| id != block.id, kept);
     let Some(all) = ground(Vec::new()) else { return Vec::new() };
     let mut found = past(asked, &all, &body, placed, stop);
     let mut beside: Vec<DVec2> = path_strips(&asked.state.job, &asked.state.layout, placed.face)
-        .filter_map(|strip| {
-            let low = placed.bounds?.min.y - 1e3;
-            let kept = Rect::at(dvec2(strip.from, low), dvec2(strip.wide, 2e3));
-            Some(past(asked, &ground(vec![kept])?, &body, placed, stop))
-        })
+        .into_iter()
+        .filter_map(|strip| Some(past(asked, &ground(vec![strip])?, &body, placed, stop)))
         .flatten()
         .collect();
     sort(&mut beside);

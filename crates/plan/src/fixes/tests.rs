@@ -308,7 +308,8 @@ fn a_pathway_is_opened_at_the_least_loss() {
         face(2, &[(0.0, 6.0), (wide, 6.0), (wide, 12.0), (0.0, 12.0)], 0.0),
     ];
     job.blocks = vec![block(3, (0.31, 1.0), 2, 4)];
-    job.blocks.push(Block { id: BlockId(4), face: FaceId(2), ..job.blocks[0].clone() });
+    let north = Block { id: BlockId(4), face: FaceId(2), ..job.blocks[0].clone() };
+    job.blocks.push(north);
     let plan = evaluate(&job);
     for finding in plan.findings.iter().filter(|finding| finding.rule.starts_with("fire-p")) {
         let found = fixes(&job, &plan, &finding.key, &|| false);
