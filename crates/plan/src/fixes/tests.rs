@@ -1,6 +1,8 @@
 //! Each kind of fix on a small job, with hand-worked numbers: a 12 × 12 m gable at 6:12, its south face 6.708 m up the slope, block 3
 //! of 2 rows of 3 (5.172 × 2.271 m) at (3, 1) on it. The demo module is 1.722 × 1.134 m, the reveal 3 mm.
 
+mod by_limit;
+
 use super::*;
 use crate::evaluate;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, SideId, dvec2};
@@ -308,7 +310,8 @@ fn a_pathway_is_opened_at_the_least_loss() {
         face(2, &[(0.0, 6.0), (wide, 6.0), (wide, 12.0), (0.0, 12.0)], 0.0),
     ];
     job.blocks = vec![block(3, (0.31, 1.0), 2, 4)];
-    job.blocks.push(Block { id: BlockId(4), face: FaceId(2), ..job.blocks[0].clone() });
+    let north = Block { id: BlockId(4), face: FaceId(2), ..job.blocks[0].clone() };
+    job.blocks.push(north);
     let plan = evaluate(&job);
     for finding in plan.findings.iter().filter(|finding| finding.rule.starts_with("fire-p")) {
         let found = fixes(&job, &plan, &finding.key, &|| false);
