@@ -168,7 +168,7 @@ pub enum Facts {
     },
     /// Too few pathways to the ridge.
     FirePaths {
-        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; `None` where no
+        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
         /// removal does.
         opening: Option<Vec<(BlockId, Vec<Cell>)>>,
     },
@@ -176,7 +176,7 @@ pub enum Facts {
     NoRidge,
     /// Too few pathways by a plane.
     FirePlanePath {
-        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; `None` where no
+        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
         /// removal does.
         opening: Option<Vec<(BlockId, Vec<Cell>)>>,
     },

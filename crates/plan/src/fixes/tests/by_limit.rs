@@ -83,6 +83,7 @@ fn off_a_hip_by_the_shorter_way() {
 fn from_another_block() {
     let beside = |u: f64| {
         let mut job = gable();
+        kit(&mut job).clearances.between_blocks = Length::ZERO;
         job.blocks.push(block(4, (u, 1.0), 1, 1));
         job
     };
