@@ -3,7 +3,6 @@
 //! What is the same for all limits follows from the keep-out alone: which modules, how near, how much is asked, by whose word,
 //! between which things, where. A rule adds its facts, and says otherwise where its words measure something else.
 
-use crate::clear::clear_of;
 use crate::finding::{Finding, Place, Severity};
 use crate::measure::{self, in_plan, length};
 use crate::registry::{Rule, Run, nothing_missing};
@@ -50,7 +49,6 @@ impl<'s> TooNear<'s> {
             measured,
             required,
             source: authority(&keep_out.by),
-            candidate: clear_of(laid, &[keep_out], view.units()),
             place: place_of(laid, self.cells, shape_in_plan(laid, keep_out)),
             ..Finding::of(keep_out.rule, severity, subject(laid, keep_out.against), facts)
         }

@@ -2,7 +2,7 @@ use crate::Unknown;
 use crate::wind::{Figure, Refused, Zone};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::{BlockId, FaceId, Missing, Waiver};
+use chalkcourse_job::{BlockId, Cell, FaceId, Missing, Waiver};
 use chalkcourse_limits::Against;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -168,15 +168,17 @@ pub enum Facts {
     },
     /// Too few pathways to the ridge.
     FirePaths {
-        /// Whether taking out some modules opens what is missing.
-        opens: bool,
+        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
+        /// removal does.
+        opening: Option<Vec<(BlockId, Vec<Cell>)>>,
     },
     /// There is no ridge to lead a pathway to; not judged.
     NoRidge,
     /// Too few pathways by a plane.
     FirePlanePath {
-        /// Whether taking out some modules opens what is missing.
-        opens: bool,
+        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
+        /// removal does.
+        opening: Option<Vec<(BlockId, Vec<Cell>)>>,
     },
     /// Neither a plane nor one beside it has a ridge; not judged.
     NoRidgeBeside,

@@ -1,4 +1,4 @@
-use crate::{Authority, Candidate, Facts};
+use crate::{Authority, Facts};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{
     Accepted, BlockId, Cell, FaceId, FindingKey, Lapse, PenetrationId, Quantity, Required, Subject, Waiver,
@@ -37,8 +37,6 @@ pub struct Finding {
     pub source: Authority,
     /// What else a sentence about it needs.
     pub facts: Facts,
-    /// A change that would clear it, where the rule knows one.
-    pub candidate: Option<Candidate>,
     /// The waiver of a person who accepted it as it is.
     pub waived: Option<Waiver>,
     /// A waiver that was given for it and no longer covers it, and why.
@@ -73,7 +71,6 @@ impl Finding {
             place: Place::default(),
             source: Authority::Geometry,
             facts,
-            candidate: None,
             waived: None,
             lapsed: None,
         }

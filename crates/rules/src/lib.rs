@@ -18,9 +18,7 @@
 mod array;
 mod authority;
 mod by_limit;
-mod candidate;
 mod checker;
-mod clear;
 mod facts;
 mod finding;
 mod fire;
@@ -39,7 +37,6 @@ pub mod wind;
 mod testing;
 
 pub use authority::Authority;
-pub use candidate::{Candidate, Change};
 pub use checker::{Checker, Ran, Unit};
 pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
 pub use finding::{Finding, Place, Severity};

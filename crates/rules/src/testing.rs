@@ -1,10 +1,10 @@
 //! Small jobs for the tests of rules, and short ways to ask about them.
 
-use crate::{Change, Finding, RULES, WhyNot, check};
+use crate::{Facts, Finding, RULES, WhyNot, check};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Face, FaceId, Kit, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
-    Resolved, RuleBook, Shape, Source, Standing, apply, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Cell, Face, FaceId, Kit, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
+    Resolved, RuleBook, Shape, Source, Standing, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -123,16 +123,6 @@ pub(crate) fn measures(finding: &Finding, measured: f64, asked: f64) {
     assert!(near(got, measured) && near(limit, asked), "{got} of {limit}");
 }
 
-/// The candidate moves the block by so many inches along the eave and up the slope, to a sixteenth.
-#[track_caller]
-pub(crate) fn moves(finding: &Finding, along: f64, up: f64) {
-    let Some(Change::Move(_, by)) = finding.candidate.as_ref().map(|candidate| &candidate.change) else {
-        panic!("{finding:#?}")
-    };
-    let by = *by / 0.0254;
-    assert!((by.x - along).abs() < 0.0626 && (by.y - up).abs() < 0.0626, "{by}");
-}
-
 /// Why a rule is not checked.
 pub(crate) fn why_not(job: &Resolved, code: &str) -> Option<WhyNot> {
     RULES.iter().find(|rule| rule.code == code).and_then(|rule| rule.why_not(job))
@@ -144,25 +134,34 @@ pub(crate) fn found(finding: &Finding) -> u32 {
     count
 }
 
-/// How many modules the candidate takes out of a pathway.
-pub(crate) fn taken(finding: &Finding) -> usize {
-    match finding.candidate.as_ref().map(|candidate| &candidate.change) {
-        Some(Change::OpenPathway(blocks)) => blocks.iter().map(|(_, cells)| cells.len()).sum(),
+/// The modules that a finding of the fire service names, whose removal opens a pathway.
+fn opening(finding: &Finding) -> &[(BlockId, Vec<Cell>)] {
+    match &finding.facts {
+        Facts::FirePaths { opening: Some(opening) } | Facts::FirePlanePath { opening: Some(opening) } => {
+            opening
+        }
         other => panic!("{other:?}"),
     }
 }
 
-pub(crate) fn office() -> Source {
-    Source::new("office", Standing::Office)
+/// How many modules are to be taken out of a pathway.
+pub(crate) fn taken(finding: &Finding) -> usize {
+    opening(finding).iter().map(|(_, cells)| cells.len()).sum()
 }
 
-/// Takes the offered fix and checks that the finding is gone.
-pub(crate) fn fixed(job: &Resolved, finding: &Finding) -> Resolved {
-    let fix = finding.candidate.as_ref().unwrap_or_else(|| panic!("no candidate: {finding:#?}"));
-    let next = apply(job, &fix.edit).unwrap();
+/// Takes them out and checks that the finding is gone.
+pub(crate) fn opened(job: &Resolved, finding: &Finding) {
+    let mut next = job.clone();
+    for (id, cells) in opening(finding) {
+        let block = next.blocks.iter_mut().find(|block| block.id == *id).unwrap();
+        block.off.extend(cells.iter().copied());
+    }
     let still = all(&next).into_iter().find(|f| f.key == finding.key);
-    assert!(still.is_none(), "{:?} left {still:#?}", fix.change);
-    next
+    assert!(still.is_none(), "{still:#?}");
+}
+
+pub(crate) fn office() -> Source {
+    Source::new("office", Standing::Office)
 }
 
 #[test]

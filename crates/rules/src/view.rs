@@ -6,7 +6,7 @@ use crate::fire::opening::Opening;
 use crate::fire::pathway::{self, Pathway};
 use crate::wind::Conditions;
 use chalkcourse_geometry::fit::Part;
-use chalkcourse_geometry::{Rect, Roof, RoofFace, Units};
+use chalkcourse_geometry::{Rect, Roof, RoofFace};
 use chalkcourse_job::{Block, BlockId, Cell, Face, FaceId, Kit, Penetration, Resolved, RuleBook, Site};
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
 use chalkcourse_limits::{Given, KeepOut, Share};
@@ -65,11 +65,6 @@ impl Laid<'_> {
             .map(|module| (module.cell, Part { rect: module.rect, lowest: module.cell.row == 0 }))
     }
 
-    /// Its rows, each without a break, in the same way.
-    pub(crate) fn rows(&self) -> impl Iterator<Item = Part> {
-        self.placed.stretches().map(|(row, rect)| Part { rect, lowest: row == 0 })
-    }
-
     /// All of it in one.
     pub(crate) fn whole(&self) -> Part {
         Part { rect: self.bounds, lowest: true }
@@ -120,10 +115,6 @@ macro_rules! given {
             #[allow(dead_code, reason = "as above")]
             pub(crate) fn site(&self) -> &'s Site {
                 &self.snapshot.job.site
-            }
-            #[allow(dead_code, reason = "as above")]
-            pub(crate) fn units(&self) -> Units {
-                self.snapshot.job.units
             }
         }
     };

@@ -1,6 +1,6 @@
 use crate::finding::{Finding, Severity};
-use crate::{Authority, Candidate, Change, Facts};
-use chalkcourse_job::{Edit, FindingKey, Resolved, Subject, WAIVER, Waiver};
+use crate::{Authority, Facts};
+use chalkcourse_job::{FindingKey, Resolved, Subject, WAIVER, Waiver};
 use std::collections::{HashMap, HashSet};
 
 /// Puts each waiver on its finding, as one that covers it or one that lapsed; one whose finding is not there is a note.
@@ -22,7 +22,6 @@ pub(crate) fn settle(job: &Resolved, findings: &mut Vec<Finding>) {
         let facts = Facts::WaiverIdle { waiver: waiver.clone(), missing: waiver.key.missing(job) };
         findings.push(Finding {
             source: Authority::Waivers,
-            candidate: Some(Candidate { change: Change::Unwaive, edit: Edit::Unwaive(waiver.key.clone()) }),
             ..Finding::of(WAIVER, Severity::Note, Subject::Waiver(Box::new(waiver.key.clone())), facts)
         });
     }

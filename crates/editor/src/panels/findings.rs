@@ -325,7 +325,6 @@ mod tests {
             place,
             source: Authority::Geometry,
             facts: Facts::NoHome,
-            candidate: None,
             waived: None,
             lapsed: None,
         }

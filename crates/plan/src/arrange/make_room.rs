@@ -2,17 +2,17 @@
 //!
 //! Where a block may stand as a whole is what all that is in its way leaves of the plane of its slides; the nearest point of
 //! that is the answer, and the rules themselves judge it. Where they ask for what no shape says (a pathway that may run in
-//! several places, a finding that a person waived), places are tried one after the other: from each the moves that the
-//! findings there offer, and the straight ways past each thing that the block lies on. Such an answer is not proved least.
+//! several places, a finding that a person waived), places are tried one after the other: from each the ways past each limit
+//! that the block breaks there. Such an answer is not proved least.
 
-use super::bounds;
+use crate::fixes::ground::{Body, Ground, rows_of};
 use crate::room::{Fire, path_strips, room};
 use chalkcourse_geometry::fit::{Part, least_slide};
-use chalkcourse_geometry::{DVec2, Rect, Roof, Units, dvec2};
+use chalkcourse_geometry::{DVec2, Roof};
 use chalkcourse_job::{Block, BlockId, Edit, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock, assemble};
-use chalkcourse_limits::{Share, array_share};
-use chalkcourse_rules::{Finding, Severity};
+use chalkcourse_limits::{LIMITS, Share, array_share};
+use chalkcourse_rules::{Facts, Finding, Severity};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -74,7 +74,7 @@ pub fn slide_clear(job: &Resolved, block: BlockId, stop: &dyn Fn() -> bool) -> O
             }
         }
     }
-    search.by_steps(first, stop)
+    search.by_steps(stop)
 }
 
 /// The job with the blocks of one face alone, which is quicker to judge; or as it is where the others change what is asked
@@ -100,8 +100,6 @@ struct Search<'a> {
 struct Judged {
     /// Findings of the block that a move may clear.
     in_the_way: usize,
-    /// The moves that they offer.
-    moves: Vec<DVec2>,
     /// All that weighs, of the whole job.
     keys: BTreeSet<FindingKey>,
     /// Whether a person waived a finding of the block: what it is about may stay in the way.
@@ -130,19 +128,18 @@ impl Search<'_> {
     }
 
     /// The nearest place that moves one after the other come to.
-    fn by_steps(&self, first: Judged, stop: &dyn Fn() -> bool) -> Option<Slide> {
-        let obstacles = self.obstacles();
+    fn by_steps(&self, stop: &dyn Fn() -> bool) -> Option<Slide> {
+        let (ground, body) = self.ground()?;
         let mut seen: BTreeSet<(i64, i64)> = BTreeSet::from([(0, 0)]);
         let mut open: Vec<(usize, DVec2)> = Vec::new();
-        let mut here = (0, DVec2::ZERO, first);
+        let mut here = (0, DVec2::ZERO);
         for _ in 0..MOST_PLACES {
             if stop() {
                 break;
             }
-            let (moves, by, judged) = &here;
+            let (moves, by) = &here;
             if *moves < MOST_MOVES {
-                let ways = judged.moves.iter().copied().chain(self.ways_past(&obstacles, *by));
-                for next in ways.map(|step| *by + step) {
+                for next in ground.ways_past_each(&body.at(*by)).into_iter().map(|step| *by + step) {
                     let rounded = (next * 1e6).round();
                     if seen.insert((rounded.x as i64, rounded.y as i64)) {
                         open.push((moves + 1, next));
@@ -156,9 +153,17 @@ impl Search<'_> {
             if self.clear(&judged) {
                 return Some(self.slide(by, false));
             }
-            here = (moves, by, judged);
+            here = (moves, by);
         }
         None
+    }
+
+    /// The limits on the face, and the block as it lies there at first.
+    fn ground(&self) -> Option<(Ground, Body)> {
+        let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
+        let placed = layout.block(self.start.id)?;
+        let ground = Ground::of(&self.trial, &layout, placed.face, |id| id != self.start.id, Vec::new())?;
+        Some((ground, Body::of(&rows_of(placed, |_| true))?))
     }
 
     fn clear(&self, judged: &Judged) -> bool {
@@ -183,54 +188,24 @@ impl Search<'_> {
         let layout = Layout::on_roof(&job, Arc::clone(&self.roof));
         let findings = chalkcourse_rules::check(&job, &layout);
         let weighs = |f: &&Finding| f.waived.is_none() && f.severity != Severity::Note;
-        let mut judged = Judged { in_the_way: 0, moves: Vec::new(), keys: BTreeSet::new(), waived: false };
+        let mut judged = Judged { in_the_way: 0, keys: BTreeSet::new(), waived: false };
         judged.waived = findings.iter().any(|f| f.waived.is_some() && f.place.block == Some(moved.id));
         for finding in findings.iter().filter(weighs) {
             judged.keys.insert(finding.key.clone());
             if finding.place.block != Some(moved.id) {
                 continue;
             }
-            let by = move_of(finding, &moved);
-            judged.moves.extend(by);
-            judged.in_the_way += usize::from(by.is_some() || finding.rule == "off-face");
+            judged.in_the_way += usize::from(is_about_place(finding));
         }
         Some(judged)
-    }
-
-    /// Bounds of all that the block may not lie on.
-    fn obstacles(&self) -> Vec<Rect> {
-        let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
-        let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
-        let share = Share::of(&self.trial, array_share(&layout));
-        let fire = Fire { share, beyond: false, kept: Vec::new() };
-        let room = room(&self.trial, &layout, index, &|id| id != self.start.id, &fire);
-        room.allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect()
-    }
-
-    /// Straight to the near side of the face, and straight past each thing that the block lies on at a place.
-    fn ways_past(&self, obstacles: &[Rect], by: DVec2) -> Vec<DVec2> {
-        let Some(here) = bounds(&self.trial, &self.moved(by, false)) else { return Vec::new() };
-        let up = |length: f64| round_up(length, self.trial.units);
-        let mut ways = Vec::new();
-        for there in obstacles.iter().filter(|there| here.overlap(there).min_element() > 1e-6) {
-            ways.extend([
-                dvec2(-up(here.max.x - there.min.x), 0.0),
-                dvec2(up(there.max.x - here.min.x), 0.0),
-                dvec2(0.0, -up(here.max.y - there.min.y)),
-                dvec2(0.0, up(there.max.y - here.min.y)),
-            ]);
-        }
-        ways
     }
 }
 
 /// A block as few rectangles: its rows without a break, and those that lie upon each other flush as one. The deck in the
 /// reveals belongs to it.
 fn parts(placed: &PlacedBlock) -> Vec<Part> {
-    let Some(height) = placed.modules.first().map(|module| module.rect.size().y) else { return Vec::new() };
     let mut parts: Vec<Part> = Vec::new();
-    for row in &placed.strings {
-        let rect = Rect { min: row.from, max: dvec2(row.to.x, row.to.y + height) };
+    for (row, rect) in placed.stretches() {
         let below = parts.iter_mut().map(|part| &mut part.rect).find(|below| {
             let flush = |a: f64, b: f64| (a - b).abs() < 1e-9;
             flush(below.min.x, rect.min.x)
@@ -239,28 +214,17 @@ fn parts(placed: &PlacedBlock) -> Vec<Part> {
         });
         match below {
             Some(below) => below.max.y = rect.max.y,
-            None => parts.push(Part { rect, lowest: row.row == 0 }),
+            None => parts.push(Part { rect, lowest: row == 0 }),
         }
     }
     parts
 }
 
-/// The move of a block that a finding offers.
-fn move_of(finding: &Finding, block: &Block) -> Option<DVec2> {
-    match &finding.candidate.as_ref()?.edit {
-        Edit::PutBlock(next) if next.id == block.id && next.at != block.at => {
-            let only_moved = Block { at: block.at, ..next.clone() } == *block;
-            only_moved.then_some(next.at - block.at)
-        }
-        _ => None,
+/// Whether a finding is about where a block lies as a whole.
+fn is_about_place(finding: &Finding) -> bool {
+    match finding.facts {
+        Facts::RailTooLong | Facts::OverlapWithin { .. } | Facts::FirePlanePath { .. } => false,
+        Facts::RailAmongCourses { .. } => true,
+        _ => LIMITS.iter().any(|limit| limit.code == finding.rule),
     }
-}
-
-/// Whole sixteenths of an inch, or millimetres, as moves are told.
-fn round_up(length: f64, units: Units) -> f64 {
-    let step = match units {
-        Units::FeetInches => 0.0254 / 16.0,
-        Units::Metric => 0.001,
-    };
-    (length / step - 1e-6).ceil() * step
 }

@@ -275,6 +275,25 @@ fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
     assert_eq!(slide_clear(&job, A, &|| true), None, "stopped at once");
 }
 
+/// A rake asks 12 in; 8 in are there and a person took that as it is. No shape says how much nearer a block may go.
+#[test]
+fn with_a_waived_limit_places_are_tried_one_after_the_other() {
+    let mut job = alder_court();
+    job.blocks[0].at.x = Length::from_inches(8.0).metres();
+    let of = |job: &Resolved| chalkcourse_rules::check(job, &Layout::of(job));
+    let short = of(&job).into_iter().find(|finding| finding.rule == "setback").unwrap();
+    job.waivers.push(short.waiver("agreed".into(), "R. Fenn".into(), "2026-03-01".into()));
+    job.penetrations.push(vent(5.0, 2.5));
+    let slide = slide_clear(&job, A, &|| false).unwrap();
+    assert!(!slide.proved && slide.by.length() > 0.0);
+    let open = |job: &Resolved| {
+        let weighs = |f: &chalkcourse_rules::Finding| f.severity != Severity::Note && f.waived.is_none();
+        of(job).iter().filter(|f| weighs(f) && f.place.block == Some(A)).count()
+    };
+    assert!(open(&job) > 0);
+    assert_eq!(open(&apply(&job, &slide.edit).unwrap()), 0);
+}
+
 #[test]
 fn names_go_on_after_z() {
     let mut job = alder_court();

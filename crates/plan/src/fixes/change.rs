@@ -46,6 +46,8 @@ pub enum Change {
     RepeatedCorner,
     /// Takes a hole away, by its ring.
     Hole(usize),
+    /// Takes back what was decided or measured for sides of a face that are gone.
+    TakeBack(FaceId),
     /// Puts drip edge on.
     DripEdge,
     /// Takes a waiver away.

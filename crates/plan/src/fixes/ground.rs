@@ -1,7 +1,7 @@
 //! Where a group of modules may stand on a face as all limits at once see it, along lines.
 
 use chalkcourse_geometry::fit::{Allowed, Part};
-use chalkcourse_geometry::{Convex, DVec2, Rect, Units, dvec2};
+use chalkcourse_geometry::{Convex, DVec2, Rect, Units};
 use chalkcourse_job::{BaseRail, BlockId, Resolved, RowJoints, Subject};
 use chalkcourse_layout::{CourseLines, Layout, PlacedBlock};
 use chalkcourse_limits::{Against, Given, KeepOut, Shape, TOLERANCE, keep_outs};
@@ -12,7 +12,7 @@ const MOST_ENDS: usize = 24;
 
 /// What moves as one.
 #[derive(Clone, Debug)]
-pub(super) struct Body {
+pub(crate) struct Body {
     /// As rectangles, a little less than the modules: what passes but for the tolerance stands free.
     parts: Vec<Part>,
     /// The lower edge of the base rail's row, up the slope.
@@ -21,7 +21,7 @@ pub(super) struct Body {
 }
 
 impl Body {
-    pub(super) fn of(parts: &[Part]) -> Option<Self> {
+    pub(crate) fn of(parts: &[Part]) -> Option<Self> {
         // From corner to corner a little more, and still below the tolerance.
         let less = |part: &Part| Part { rect: part.rect.grown(-0.7 * TOLERANCE), ..*part };
         let bounds = parts.iter().map(|part| part.rect).reduce(|a, b| a.union(&b))?;
@@ -31,21 +31,21 @@ impl Body {
     fn moved(&self, by: DVec2) -> Vec<Part> {
         self.parts.iter().map(|part| Part { rect: part.rect.moved(by), ..*part }).collect()
     }
+
+    /// The same somewhere else.
+    pub(crate) fn at(&self, by: DVec2) -> Self {
+        Self { parts: self.moved(by), bottom: self.bottom + by.y, bounds: self.bounds.moved(by) }
+    }
 }
 
 /// A block as few rectangles: its rows without a break. The deck in the reveals belongs to it.
-pub(super) fn rows_of(placed: &PlacedBlock, counts: impl Fn(u32) -> bool) -> Vec<Part> {
-    let height = placed.modules.first().map_or(0.0, |module| module.rect.size().y);
-    let rows = placed.strings.iter().filter(|run| counts(run.row));
-    let part = |run: &chalkcourse_layout::Run| Part {
-        rect: Rect { min: run.from, max: dvec2(run.to.x, run.to.y + height) },
-        lowest: run.row == 0,
-    };
-    rows.map(part).collect()
+pub(crate) fn rows_of(placed: &PlacedBlock, counts: impl Fn(u32) -> bool) -> Vec<Part> {
+    let rows = placed.stretches().filter(|(row, _)| counts(*row));
+    rows.map(|(row, rect)| Part { rect, lowest: row == 0 }).collect()
 }
 
 /// The limits on a face.
-pub(super) struct Ground {
+pub(crate) struct Ground {
     pub(super) keep_outs: Vec<KeepOut>,
     /// Where the base rail may lie among the courses, where the kit does not leave that free.
     rail: Option<(CourseLines, BaseRail)>,
@@ -55,7 +55,7 @@ pub(super) struct Ground {
 
 impl Ground {
     /// The limits on a face that has a sound outline, beside the blocks that stay, with strips kept as pathways.
-    pub(super) fn of(
+    pub(crate) fn of(
         job: &Resolved,
         layout: &Layout,
         face: usize,
@@ -131,7 +131,7 @@ impl Ground {
 
     /// Moves along an axis after which something begins to be free, or the body comes onto the bounds of the face; the
     /// shortest first, staying among them.
-    pub(super) fn turns(&self, body: &Body, axis: DVec2) -> Vec<f64> {
+    fn turns(&self, body: &Body, axis: DVec2) -> Vec<f64> {
         let stretches = self.stretches(body, DVec2::ZERO, axis);
         let mut ends = self.ends(body, DVec2::ZERO, axis, &stretches);
         let onto = [self.bounds.min - body.bounds.min, self.bounds.max - body.bounds.max];
@@ -143,6 +143,30 @@ impl Ground {
         ends.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
         ends.truncate(MOST_ENDS);
         ends
+    }
+
+    /// Moves straight along one axis, or first along one and then along the other, after which a body stands free; as they are
+    /// found.
+    pub(crate) fn ways(&self, body: &Body) -> impl Iterator<Item = DVec2> {
+        [(DVec2::X, DVec2::Y), (DVec2::Y, DVec2::X)].into_iter().flat_map(move |(first, then)| {
+            self.turns(body, first).into_iter().flat_map(move |by| self.free_along(body, first * by, then))
+        })
+    }
+
+    /// Moves of a body past each limit that it breaks as if that were the only one: straight where that does it.
+    pub(crate) fn ways_past_each(&self, body: &Body) -> Vec<DVec2> {
+        let alone = |keep_outs: Vec<KeepOut>, rail| Self { keep_outs, rail, ..*self };
+        let limits = self.keep_outs.iter().map(|keep_out| alone(vec![keep_out.clone()], None));
+        let rail = alone(Vec::new(), self.rail);
+        limits
+            .chain([rail])
+            .filter(|limit| !limit.is_free(body, DVec2::ZERO))
+            .flat_map(|limit| {
+                let straight = [DVec2::X, DVec2::Y].map(|axis| limit.free_along(body, DVec2::ZERO, axis));
+                let straight = straight.concat();
+                if straight.is_empty() { limit.ways(body).collect() } else { straight }
+            })
+            .collect()
     }
 
     /// Stretches of a move in which something is in the way.

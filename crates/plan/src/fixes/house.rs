@@ -1,4 +1,4 @@
-//! Findings about no block: faces that do not meet, outlines, drip edge, waivers.
+//! Findings about no block: faces that do not meet, outlines, what was said of sides that are gone, drip edge, waivers.
 
 use super::Asked;
 use super::change::{Change, Step};
@@ -10,6 +10,11 @@ pub(super) fn steps(asked: &Asked<'_>) -> Vec<Step> {
     let step = match (&asked.finding.facts, &asked.finding.key.subject) {
         (Facts::HeightGap { even: true, .. }, Subject::Faces(..)) => lifted(asked),
         (Facts::Outline { fault, ring, .. }, _) => mended(asked, *fault, *ring),
+        (Facts::LostSides { .. }, Subject::Face(face)) => asked
+            .state
+            .job
+            .face(*face)
+            .map(|face| Step { change: Change::TakeBack(face.id), edit: Edit::PutFace(face.without_lost()) }),
         (Facts::DripEdge, _) => Some(drip_edge(asked)),
         (_, Subject::Waiver(key)) if asked.finding.rule == WAIVER => {
             Some(Step { change: Change::Unwaive, edit: Edit::Unwaive(key.as_ref().clone()) })

@@ -12,7 +12,7 @@
 //! The search is no proof: where nothing is offered, nothing was found among these.
 
 mod change;
-mod ground;
+pub(crate) mod ground;
 mod house;
 mod judge;
 mod modules;

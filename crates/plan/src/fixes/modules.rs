@@ -4,6 +4,7 @@ use super::Asked;
 use super::change::{Change, Step};
 use super::judge::{State, Trials};
 use chalkcourse_job::{Block, BlockId, Cell, Edit, Subject};
+use chalkcourse_rules::Facts;
 use std::collections::BTreeSet;
 
 /// How many times what hung on modules that are off is switched off in its turn.
@@ -74,13 +75,19 @@ pub(super) fn on(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
 
 /// Switches off the modules that stand in the pathway that opens at the least loss.
 pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
-    let Some(opening) = &asked.finding.candidate else { return Vec::new() };
-    let chalkcourse_rules::Change::OpenPathway(blocks) = &opening.change else { return Vec::new() };
-    let locked = |id: BlockId| asked.state.job.block(id).is_none_or(|block| block.locked);
-    if blocks.iter().any(|(id, _)| locked(*id)) {
-        return Vec::new();
-    }
-    vec![Step { change: Change::OpenPathway(blocks.clone()), edit: opening.edit.clone() }]
+    let blocks = match &asked.finding.facts {
+        Facts::FirePaths { opening: Some(blocks) } | Facts::FirePlanePath { opening: Some(blocks) } => blocks,
+        _ => return Vec::new(),
+    };
+    let less = |(id, cells): &(BlockId, Vec<Cell>)| {
+        let mut less = asked.state.job.block(*id).filter(|block| !block.locked)?.clone();
+        less.off.extend(cells.iter().copied());
+        let some_left = less.cells().next().is_some();
+        Some(if some_left { Edit::PutBlock(less) } else { Edit::RemoveBlock(*id) })
+    };
+    let edits: Option<Vec<Edit>> = blocks.iter().map(less).collect();
+    let step = |edits| Step { change: Change::OpenPathway(blocks.clone()), edit: Edit::Several(edits) };
+    edits.map(step).into_iter().collect()
 }
 
 /// Takes a block away.

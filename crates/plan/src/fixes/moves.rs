@@ -85,13 +85,11 @@ fn past(
         return Vec::new();
     }
     let mut found: Vec<DVec2> = Vec::new();
-    for (first, then) in [(DVec2::X, DVec2::Y), (DVec2::Y, DVec2::X)] {
-        for by in ground.turns(body, first) {
-            if stop() {
-                return Vec::new();
-            }
-            found.extend(ground.free_along(body, first * by, then));
+    for by in ground.ways(body) {
+        if stop() {
+            return Vec::new();
         }
+        found.push(by);
     }
     sort(&mut found);
     if found.is_empty() {

@@ -5,6 +5,7 @@ use super::change::{Change, Step};
 use super::ground::{Body, joints, rows_of};
 use chalkcourse_geometry::{DVec2, Length};
 use chalkcourse_job::{Block, Edit, Subject};
+use chalkcourse_rules::Facts;
 use std::collections::BTreeSet;
 
 /// The block with a row slid, alone or with all above it.
@@ -32,12 +33,13 @@ pub(super) fn slides(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     steps
 }
 
-/// To the joints that the kit allows, on either side.
+/// To the joints that the kit allows, on either side; a row may be shifted from any of its places on.
 fn into_joint(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
     let spacing = block.spacing(&asked.state.job.kit).x;
     let Some(below) = row.checked_sub(1) else { return Vec::new() };
     let aside = (block.shift(row) - block.shift(below)).metres();
-    let within = aside.rem_euclid(spacing);
+    let Facts::Joints { aside: within } = asked.finding.facts else { return Vec::new() };
+    let within = within.metres();
     let ways = joints(&asked.state.job, spacing).unwrap_or_default();
     ways.into_iter()
         .flat_map(|to| [to - within, to - within - spacing, -aside])

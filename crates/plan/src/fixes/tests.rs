@@ -1,6 +1,8 @@
 //! Each kind of fix on a small job, with hand-worked numbers: a 12 × 12 m gable at 6:12, its south face 6.708 m up the slope, block 3
 //! of 2 rows of 3 (5.172 × 2.271 m) at (3, 1) on it. The demo module is 1.722 × 1.134 m, the reveal 3 mm.
 
+mod by_limit;
+
 use super::*;
 use crate::evaluate;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, SideId, dvec2};

@@ -96,6 +96,11 @@ fn of_change(job: &Resolved, change: &Change, seen: Seen) -> String {
         Change::Lift(face, by) => lift(&names, *face, *by),
         Change::RepeatedCorner => pick("take the repeated corner away", "quitar la esquina repetida").into(),
         Change::Hole(ring) => tell!("take hole {ring} away", "quitar el hueco {ring}"),
+        Change::TakeBack(face) => tell!(
+            "take back what was said of sides that {} no longer has",
+            "retirar lo que se dijo de lados que {} ya no tiene",
+            names.face(*face)
+        ),
         Change::DripEdge => pick("put drip edge on with this job", "poner goterón con esta obra").into(),
         Change::Unwaive => pick("take the waiver away", "quitar la dispensa").into(),
     }

@@ -45,7 +45,7 @@ fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
 #[cfg(test)]
 mod tests {
     use crate::Severity;
-    use crate::testing::{all, block, fixed, gable_job, kit, measures, of, one};
+    use crate::testing::{all, block, gable_job, kit, measures, of, one};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::Resolved;
 
@@ -62,11 +62,9 @@ mod tests {
     fn short_of_at_and_beyond() {
         assert!(of(&apart(13.0), "between-blocks").is_empty());
         assert!(of(&apart(12.0), "between-blocks").is_empty());
-        let job = apart(10.0);
-        let near = one(&job, "between-blocks");
+        let near = one(&apart(10.0), "between-blocks");
         assert_eq!(near.severity, Severity::Caution);
         measures(&near, 10.0, 12.0);
-        fixed(&job, &near);
     }
 
     #[test]

@@ -3,15 +3,14 @@
 //! Source: the kit, its `laying`; the demo kit allows all joints and any height. What fills a face keeps to the same.
 
 use crate::by_limit::place_of;
-use crate::clear::moved;
 use crate::finding::{Finding, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid};
-use crate::{Authority, Candidate, Change, Facts, WhyNot};
-use chalkcourse_geometry::{Length, dvec2};
-use chalkcourse_job::{BaseRail, Block, Cell, Edit, Kit, Required, RowJoints, Subject};
+use crate::{Authority, Facts, WhyNot};
+use chalkcourse_geometry::Length;
+use chalkcourse_job::{BaseRail, Block, Cell, Kit, Required, RowJoints, Subject};
 use chalkcourse_layout::PlacedModule;
 use chalkcourse_limits::TOLERANCE;
 
@@ -83,10 +82,6 @@ fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
             measured: length(by.abs()),
             required: Required::Joints(kit.laying.joints.clone()),
             source: Authority::Kit,
-            candidate: whole.then(|| Candidate {
-                change: Change::Slide(block.id, number, Length::from_metres(by)),
-                edit: Edit::PutBlock(slid(block, number, by)),
-            }),
             place: place_of(laid, cells, Vec::new()),
             ..Finding::of(RULE.code, Severity::Stop, Subject::Row(block.id, number + 1), facts)
         })
@@ -125,12 +120,6 @@ fn shifted(block: &Block, cell: Cell) -> f64 {
     shifts.map(|shift| shift.by.metres()).sum()
 }
 
-/// The block with a row and all above it slid, so that those above stay as they are to one another.
-fn slid(block: &Block, row: u32, by: f64) -> Block {
-    (row..block.rows)
-        .fold(block.clone(), |slid, row| slid.with_shift(row, block.shift(row) + Length::from_metres(by)))
-}
-
 /// The base rail at a height over a course line that the kit does not allow.
 fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
     let courses = laid.on.courses;
@@ -154,7 +143,6 @@ fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
         measured: length(above),
         required: Required::Between(length(least), length(most)),
         source: Authority::Kit,
-        candidate: Some(moved(laid.block, dvec2(0.0, by))),
         place: place_of(laid, Vec::new(), Vec::new()),
         ..Finding::of(RULE.code, Severity::Stop, subject, facts)
     })
@@ -162,7 +150,7 @@ fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{fixed, gable_job, kit, of, one, why_not};
+    use crate::testing::{gable_job, inches, kit, of, one, why_not};
     use crate::{Facts, WhyNot};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{BaseRail, Cell, Required, Resolved, RowJoints, RowShift};
@@ -183,23 +171,20 @@ mod tests {
         assert_eq!(of(&shifted(&aligned, 0.0), "laying"), vec![]);
         // A whole module aside the joints are in line again.
         assert_eq!(of(&shifted(&aligned, SPACING), "laying"), vec![]);
-        let job = shifted(&aligned, 0.1);
-        let found = one(&job, "laying");
-        assert_eq!(found.required, Required::Joints(aligned.to_vec()));
-        assert_eq!(fixed(&job, &found).blocks[0].shift(1), Length::ZERO);
-        // Nearer to the next joint it goes on to that one.
-        let job = shifted(&aligned, SPACING - 0.1);
-        let next = fixed(&job, &one(&job, "laying"));
-        assert!((next.blocks[0].shift(1).metres() - SPACING).abs() < 1e-9);
+        // As far from the next joint as from the one before it.
+        for by in [0.1, SPACING - 0.1] {
+            let found = one(&shifted(&aligned, by), "laying");
+            assert_eq!(found.required, Required::Joints(aligned.to_vec()));
+            assert!((inches(found.measured) - 0.1 / 0.0254).abs() < 1e-9, "{by}");
+        }
     }
 
     #[test]
     fn joints_half_a_module_aside() {
         let lapped = [RowJoints::HalfLapped];
         assert_eq!(of(&shifted(&lapped, SPACING / 2.0), "laying"), vec![]);
-        let job = shifted(&lapped, 0.0);
-        let next = fixed(&job, &one(&job, "laying"));
-        assert!((next.blocks[0].shift(1).metres() - SPACING / 2.0).abs() < 1e-9);
+        let found = one(&shifted(&lapped, 0.0), "laying");
+        assert!((inches(found.measured) - SPACING / 2.0 / 0.0254).abs() < 1e-9);
         assert_eq!(of(&shifted(&[RowJoints::HalfLapped, RowJoints::Aligned], 0.0), "laying"), vec![]);
         assert_eq!(of(&shifted(&[RowJoints::HalfLapped, RowJoints::Free], 0.3), "laying"), vec![]);
     }
@@ -209,25 +194,13 @@ mod tests {
     fn joints_of_a_row_that_is_shifted_from_one_of_its_places_on() {
         let mut job = shifted(&[RowJoints::Aligned], 0.0);
         job.blocks[0].shifts = vec![RowShift { row: 1, from: 1, by: Length::from_metres(0.5) }];
-        let some = one(&job, "laying");
-        assert_eq!((some.place.cells.len(), some.candidate), (2, None));
+        assert_eq!(one(&job, "laying").place.cells.len(), 2);
         job.blocks[0].off.insert(Cell { row: 1, column: 0 });
-        let all = one(&job, "laying");
-        assert_eq!(all.place.cells.len(), 2);
-        fixed(&job, &all);
+        assert_eq!(one(&job, "laying").place.cells.len(), 2);
         job.blocks[0].shifts[0].by = Length::from_metres(SPACING);
         assert_eq!(of(&job, "laying"), vec![], "a whole module aside");
         job.blocks[0].shifts[0] = RowShift { row: 1, from: 2, by: Length::from_metres(0.1) };
         assert_eq!(one(&job, "laying").place.cells, [Cell { row: 1, column: 2 }]);
-    }
-
-    #[test]
-    fn rows_above_go_with_a_row_that_is_slid() {
-        let mut job = shifted(&[RowJoints::Aligned], 0.1);
-        job.blocks[0].rows = 3;
-        job.blocks[0] = job.blocks[0].with_shift(2, Length::from_metres(0.1));
-        let next = fixed(&job, &one(&job, "laying"));
-        assert_eq!(of(&next, "laying"), vec![], "the third row was in line with the second, and is");
     }
 
     /// Courses of 5 in from 5 in up the slope: a course line each 0.127 m. The block lies at 1 m: 0.111 m above one.
@@ -248,15 +221,11 @@ mod tests {
         for fine in [line + 0.01, line + 0.015, line + 0.02] {
             assert_eq!(of(&on_courses(0.01, 0.02, fine), "laying"), vec![], "{fine}");
         }
-        // The least way: up to the stretch over it, or down to the one under it.
-        for (at, goes_to) in
-            [(line, line + 0.01), (line + 0.03, line + 0.02), (line + 0.12, line + 0.127 + 0.01)]
-        {
-            let job = on_courses(0.01, 0.02, at);
-            let found = one(&job, "laying");
+        // Over the course line whose stretch is the nearest: 0.12 m above one are 7 mm below the next.
+        for (above, told) in [(0.0, 0.0), (0.03, 0.03), (0.12, -0.007)] {
+            let found = one(&on_courses(0.01, 0.02, line + above), "laying");
             assert!(matches!(found.facts, Facts::RailAmongCourses { .. }));
-            let next = fixed(&job, &found);
-            assert!((next.blocks[0].at.y - goes_to).abs() < 1e-9, "{at}: {}", next.blocks[0].at.y);
+            assert!((inches(found.measured) * 0.0254 - told).abs() < 1e-9, "{above}: {found:#?}");
         }
     }
 

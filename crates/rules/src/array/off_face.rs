@@ -7,9 +7,8 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::{BlockView, Laid};
-use crate::{Authority, Candidate, Change, Facts};
+use crate::{Authority, Facts};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, distance_to_segment};
-use chalkcourse_job::{Block, Cell, Edit};
 use chalkcourse_limits::{KeepOut, TOLERANCE};
 
 pub(crate) const RULE: Rule = Rule {
@@ -30,12 +29,7 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
         let (edge, shape) = edge_near(view.laid, &worst(view.laid, &over)?);
         let facts = Facts::OffFace { edge, modules: over.cells.len(), of: view.laid.placed.modules.len() };
         let finding = over.finding(view, Severity::Stop, facts);
-        let or_off = || switch_off(view.laid.block, &finding.place.cells);
-        Some(Finding {
-            candidate: Some(finding.candidate.clone().unwrap_or_else(or_off)),
-            place: Place { shape, ..finding.place.clone() },
-            ..finding
-        })
+        Some(Finding { place: Place { shape, ..finding.place }, ..finding })
     }));
 }
 
@@ -62,20 +56,10 @@ fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (Option<EdgeKind>, Vec<DVec2>) {
     near.map_or((None, Vec::new()), |span| (Some(span.kind), vec![span.plan.0, span.plan.1]))
 }
 
-/// Switches some modules off, or takes the block away when none is left.
-pub(crate) fn switch_off(block: &Block, cells: &[Cell]) -> Candidate {
-    if block.cells().count() <= cells.len() {
-        return Candidate { change: Change::Take(block.id), edit: Edit::RemoveBlock(block.id) };
-    }
-    let mut less = block.clone();
-    less.off.extend(cells.iter().copied());
-    Candidate { change: Change::SwitchOff(block.id, cells.len()), edit: Edit::PutBlock(less) }
-}
-
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, face, fixed, gable_job, measures, moves, of, one};
-    use crate::{Change, Facts};
+    use crate::Facts;
+    use crate::testing::{block, face, gable_job, measures, of, one};
     use chalkcourse_geometry::EdgeKind;
 
     /// Without setbacks, so that the border alone decides.
@@ -91,34 +75,18 @@ mod tests {
         assert!(of(&at(3.0, 1.0), "off-face").is_empty());
         // 12 m wide, the block 5.172 m: at 6.828 it touches
         assert!(of(&at(6.828, 1.0), "off-face").is_empty());
-        let job = at(6.828 + 0.0254, 1.0);
-        let over = one(&job, "off-face");
+        let over = one(&at(6.828 + 0.0254, 1.0), "off-face");
         assert!(matches!(over.facts, Facts::OffFace { edge: Some(EdgeKind::Rake), .. }), "{:?}", over.facts);
         measures(&over, 1.0, 0.0);
-        moves(&over, -1.0, 0.0);
         assert_eq!(over.place.cells.len(), 2);
-        fixed(&job, &over);
     }
 
+    /// Six columns of 1.725 m lie on 12 m; of nine, three reach over, two modules each.
     #[test]
-    fn a_corner_needs_two_moves() {
-        let job = at(7.0, 5.0);
-        let over = one(&job, "off-face");
-        let Some(Change::Move(_, by)) = over.candidate.as_ref().map(|it| &it.change) else {
-            panic!("{over:#?}")
-        };
-        assert!(by.x < 0.0 && by.y < 0.0, "{by}");
-        fixed(&job, &over);
-    }
-
-    #[test]
-    fn what_does_not_fit_is_switched_off() {
+    fn all_that_reach_over_are_named() {
         let mut job = at(0.0, 0.0);
         job.blocks[0].columns = 9;
-        let over = one(&job, "off-face");
-        let change = &over.candidate.as_ref().unwrap().change;
-        assert!(matches!(change, Change::SwitchOff(_, 6)), "{change:?}");
-        fixed(&job, &over);
+        assert_eq!(one(&job, "off-face").place.cells.len(), 6);
     }
 
     #[test]
@@ -126,8 +94,7 @@ mod tests {
         let mut job = at(3.0, 1.0);
         let hole = face(9, "", &[(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)], 6.0, 180.0, 0.0);
         job.faces[0] = job.faces[0].with_hole(hole.outline.outer);
-        let over = one(&job, "off-face");
-        fixed(&job, &over);
+        assert_eq!(of(&job, "off-face").len(), 1);
         job.blocks = vec![block(3, 1, (0.5, 0.5), 1, 1)];
         assert!(of(&job, "off-face").is_empty());
     }

@@ -7,8 +7,8 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
-use crate::{Authority, Candidate, Change, Facts};
-use chalkcourse_job::{Block, Edit, Quantity, Required, Subject};
+use crate::{Authority, Facts};
+use chalkcourse_job::{Quantity, Required, Subject};
 use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
@@ -28,21 +28,13 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     let range = view.kit().reveal;
     for block in &view.job().blocks {
         let has = block.reveal.metres();
-        let nearest = if has < range.least.metres() - TOLERANCE {
-            range.least
-        } else if has > range.most.metres() + TOLERANCE {
-            range.most
-        } else {
+        if (range.least.metres() - TOLERANCE..=range.most.metres() + TOLERANCE).contains(&has) {
             continue;
-        };
+        }
         findings.push(Finding {
             measured: Quantity::Length(block.reveal),
             required: Required::Between(Quantity::Length(range.least), Quantity::Length(range.most)),
             source: Authority::Kit,
-            candidate: Some(Candidate {
-                change: Change::Reveal(block.id, nearest),
-                edit: Edit::PutBlock(Block { reveal: nearest, ..block.clone() }),
-            }),
             place: Place { face: Some(block.face), block: Some(block.id), ..Place::default() },
             ..Finding::of(RULE.code, Severity::Stop, Subject::Block(block.id), Facts::Reveal)
         });
@@ -51,7 +43,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{fixed, gable_job, of, one};
+    use crate::testing::{gable_job, of, one};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::Quantity;
     use chalkcourse_job::Resolved;
@@ -67,11 +59,9 @@ mod tests {
         for fine in [1.0 / 16.0, 1.0 / 8.0, 1.0 / 4.0] {
             assert!(of(&with(fine), "reveal").is_empty(), "{fine}");
         }
-        let job = with(0.5);
-        let wide = one(&job, "reveal");
-        assert_eq!(wide.measured, Quantity::Length(Length::from_inches(0.5)));
-        assert_eq!(fixed(&job, &wide).blocks[0].reveal, Length::from_inches(0.25));
-        let job = with(0.0);
-        assert_eq!(fixed(&job, &one(&job, "reveal")).blocks[0].reveal, Length::from_inches(1.0 / 16.0));
+        for wrong in [0.0, 0.5] {
+            let found = one(&with(wrong), "reveal");
+            assert_eq!(found.measured, Quantity::Length(Length::from_inches(wrong)));
+        }
     }
 }

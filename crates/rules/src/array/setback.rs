@@ -34,9 +34,9 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, book, face, fixed, gable_job, measures, moves, of, one};
-    use crate::{Authority, Change};
-    use chalkcourse_geometry::{EdgeKind, Length, Units};
+    use crate::Authority;
+    use crate::testing::{block, book, face, gable_job, inches, measures, of, one};
+    use chalkcourse_geometry::{EdgeKind, Length};
     use chalkcourse_job::Resolved;
 
     const INCH: f64 = 0.0254;
@@ -51,25 +51,22 @@ mod tests {
     fn short_of_at_and_beyond_the_rake_setback() {
         assert!(of(&at(13.0 * INCH, 1.0), "setback").is_empty());
         assert!(of(&at(12.0 * INCH, 1.0), "setback").is_empty());
-        let job = at(4.5 * INCH, 1.0);
-        let short = one(&job, "setback");
+        let short = one(&at(4.5 * INCH, 1.0), "setback");
         measures(&short, 4.5, 12.0);
-        moves(&short, 7.5, 0.0);
         assert_eq!(short.key.to_string(), "setback/block-3/face-1/side-3/rake");
         assert_eq!(short.place.cells.len(), 2);
-        fixed(&job, &short);
     }
 
     #[test]
     fn each_kind_has_its_own() {
         // eave 6 in: 5 in is short of it; ridge 18 in: the block's head is at 1 + 2.271 m
         let eave = one(&at(3.0, 5.0 * INCH), "setback");
-        moves(&eave, 0.0, 1.0);
+        measures(&eave, 5.0, 6.0);
         let slope = 6.0 * 1.25f64.sqrt();
         let ridge_limit = slope - 2.271 - 18.0 * INCH;
         assert!(of(&at(3.0, ridge_limit), "setback").is_empty());
         let ridge = one(&at(3.0, ridge_limit + INCH), "setback");
-        moves(&ridge, 0.0, -1.0);
+        measures(&ridge, 17.0, 18.0);
         let Authority::Source(source) = &ridge.source else { panic!("{ridge:#?}") };
         assert!(source.text.contains("R324.6.2"));
         let mut job = at(3.0, 5.0 * INCH);
@@ -78,19 +75,7 @@ mod tests {
     }
 
     #[test]
-    fn metric_moves_are_whole_millimetres() {
-        let mut job = at(0.1002, 1.0);
-        job.units = Units::Metric;
-        let short = one(&job, "setback");
-        let Some(Change::Move(_, by)) = short.candidate.as_ref().map(|it| &it.change) else {
-            panic!("{short:#?}")
-        };
-        assert!((by.x - 0.205).abs() < 1e-12, "{by}");
-        fixed(&job, &short);
-    }
-
-    #[test]
-    fn a_hip_is_cleared_by_the_shorter_way() {
+    fn a_hip_is_measured_square_to_it_on_the_slope() {
         // A triangle that falls south; its hips rise at 45° in plan, steeper in the frame.
         let mut job = gable_job();
         job.faces = vec![
@@ -99,11 +84,10 @@ mod tests {
         ];
         job.blocks = vec![block(3, 1, (2.0, 1.0), 1, 2)];
         let short = one(&job, "setback");
-        let Some(Change::Move(_, by)) = short.candidate.as_ref().map(|it| &it.change) else {
-            panic!("{short:#?}")
-        };
-        assert!(short.key.to_string().ends_with("/hip") && by.x > 0.0 && by.y == 0.0, "{by}");
-        fixed(&job, &short);
+        // The corner at (2, 2.134) lies (1.1180 * 2 - 2.134) / 1.5 m off the line that rises 1.1180 m a metre.
+        assert!(short.key.to_string().ends_with("/hip"));
+        let away = (1.25f64.sqrt() * 2.0 - 2.134) / 1.5;
+        assert!((inches(short.measured) - away / 0.0254).abs() < 1e-6, "{short:#?}");
     }
 
     #[test]
@@ -114,9 +98,8 @@ mod tests {
         let hole = face(9, "", &[(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)], 6.0, 180.0, 0.0);
         job.faces[0] = job.faces[0].with_hole(hole.outline.outer);
         let short = one(&job, "setback");
-        moves(&short, -4.0, 0.0);
+        measures(&short, 5.0, 9.0);
         assert_eq!(short.key.to_string(), "setback/block-3/face-1/hole-4/wall-line");
-        fixed(&job, &short);
     }
 
     #[test]

@@ -43,7 +43,7 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, book, face, fixed, gable_job, inches, kit, measures, of, office, one};
+    use crate::testing::{block, book, face, gable_job, inches, kit, measures, of, office, one};
     use chalkcourse_geometry::{EdgeKind, Length, SideId, dvec2};
     use chalkcourse_job::{Limit, Overrule, Resolved};
 
@@ -80,10 +80,7 @@ mod tests {
         for (kind, asked) in [(EdgeKind::Hip, 9.0), (EdgeKind::Valley, 10.0)] {
             assert!(of(&beside(asked + 1.0, kind), "valley-hip").is_empty());
             assert!(of(&beside(asked, kind), "valley-hip").is_empty());
-            let job = beside(asked - 2.0, kind);
-            let short = one(&job, "valley-hip");
-            measures(&short, asked - 6.0, asked - 4.0);
-            fixed(&job, &short);
+            measures(&one(&beside(asked - 2.0, kind), "valley-hip"), asked - 6.0, asked - 4.0);
         }
     }
 
@@ -96,9 +93,7 @@ mod tests {
 
     #[test]
     fn flashing_over_the_line_lies_on_it() {
-        let job = beside(2.0, EdgeKind::Hip);
-        let over = one(&job, "valley-hip");
+        let over = one(&beside(2.0, EdgeKind::Hip), "valley-hip");
         assert!(inches(over.measured) < 0.0);
-        fixed(&job, &over);
     }
 }

@@ -59,7 +59,7 @@ fn widest_over(view: BlockView<'_>, near: &TooNear<'_>, strip: &Rect) -> f64 {
 #[cfg(test)]
 mod tests {
     use crate::WhyNot;
-    use crate::testing::{book, fixed, gable_job, measures, moves, of, one, vent, why_not};
+    use crate::testing::{book, gable_job, measures, of, one, vent, why_not};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{PenetrationKind, Resolved, Shape};
 
@@ -80,11 +80,7 @@ mod tests {
     fn short_of_at_and_beyond_half_a_pathway() {
         assert!(of(&beside(24.0, 19.0), "fire-escape").is_empty());
         assert!(of(&beside(24.0, 18.0), "fire-escape").is_empty());
-        let job = beside(24.0, 15.0);
-        let short = one(&job, "fire-escape");
-        measures(&short, 3.0, 36.0);
-        moves(&short, -3.0, 0.0);
-        fixed(&job, &short);
+        measures(&one(&beside(24.0, 15.0), "fire-escape"), 3.0, 36.0);
         // A wide window has a wide strip.
         assert!(of(&beside(60.0, 30.0), "fire-escape").is_empty());
         assert_eq!(of(&beside(60.0, 29.0), "fire-escape").len(), 1);

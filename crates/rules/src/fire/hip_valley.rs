@@ -36,7 +36,7 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, book, face, fixed, gable_job, measures, of, office, one};
+    use crate::testing::{block, book, face, gable_job, measures, of, office, one};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Limit, Resolved};
 
@@ -70,10 +70,7 @@ mod tests {
         };
         assert_eq!(on_south(&beside(19.0)), 0);
         assert_eq!(on_south(&beside(18.0)), 0);
-        let job = beside(16.0);
-        let short = one(&job, "fire-hip-valley");
-        measures(&short, 16.0, 18.0);
-        fixed(&job, &short);
+        measures(&one(&beside(16.0), "fire-hip-valley"), 16.0, 18.0);
         let mut job = beside(16.0);
         job.blocks.pop();
         assert!(of(&job, "fire-hip-valley").is_empty(), "modules on one side alone");

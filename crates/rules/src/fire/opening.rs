@@ -26,6 +26,17 @@ pub(crate) struct Opening {
     pub(crate) strip: Vec<DVec2>,
 }
 
+impl Opening {
+    /// The modules of each block.
+    pub(super) fn by_blocks(&self) -> Vec<(BlockId, Vec<Cell>)> {
+        let mut blocks: BTreeMap<BlockId, Vec<Cell>> = BTreeMap::new();
+        for (block, cell) in &self.away {
+            blocks.entry(*block).or_default().push(*cell);
+        }
+        blocks.into_iter().collect()
+    }
+}
+
 /// What opens a pathway on a plane, or over it and one beside it: for each the fewest modules, fewest first. Where the
 /// book asks for pathways on each slope, only what runs straight up the plane itself.
 pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> {

@@ -5,7 +5,7 @@
 
 use super::opening::Opening;
 use super::pathway::{Away, alone, has_ridge, straddling};
-use super::plane_path::{opening_of, removal};
+use super::plane_path::opening_of;
 use super::{exempt, has_array, pathways, source};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
@@ -63,12 +63,10 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
         return;
     }
     let opening = open(fire, &steep, &there);
-    let all = || steep.iter().map(|plane| plane.own);
     findings.push(Finding {
         severity: Severity::Stop,
         measured: pathways(fire, found),
-        facts: Facts::FirePaths { opens: opening.is_some() },
-        candidate: opening.as_ref().map(|opening| removal(all(), opening)),
+        facts: Facts::FirePaths { opening: opening.as_ref().map(Opening::by_blocks) },
         place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
         ..asked()
     });
@@ -107,7 +105,7 @@ fn most_separate(sets: &BTreeSet<Vec<usize>>) -> usize {
 }
 
 /// A pathway that is there, or that is there once some modules are away.
-struct Candidate<'c> {
+struct Possible<'c> {
     faces: Vec<usize>,
     loss: usize,
     opening: Option<&'c Opening>,
@@ -116,23 +114,23 @@ struct Candidate<'c> {
 /// The fewest modules whose removal makes two pathways on separate planes of those that are there and those that can be
 /// opened.
 fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>>) -> Option<Opening> {
-    let mut candidates: Vec<Candidate<'_>> =
-        there.iter().map(|faces| Candidate { faces: faces.clone(), loss: 0, opening: None }).collect();
+    let mut possible: Vec<Possible<'_>> =
+        there.iter().map(|faces| Possible { faces: faces.clone(), loss: 0, opening: None }).collect();
     for opening in steep.iter().flat_map(|&plane| opening_of(plane, fire)) {
-        candidates.push(Candidate {
+        possible.push(Possible {
             faces: opening.faces.clone(),
             loss: opening.away.len(),
             opening: Some(opening),
         });
     }
-    candidates.sort_by_key(|candidate| candidate.loss);
-    let mut best: Option<(usize, [&Candidate<'_>; 2])> = None;
-    for (at, one) in candidates.iter().enumerate() {
+    possible.sort_by_key(|one| one.loss);
+    let mut best: Option<(usize, [&Possible<'_>; 2])> = None;
+    for (at, one) in possible.iter().enumerate() {
         if best.as_ref().is_some_and(|(loss, _)| 2 * one.loss >= *loss) {
             break;
         }
-        let apart = |two: &&Candidate<'_>| one.faces.iter().all(|face| !two.faces.contains(face));
-        let Some(two) = candidates.iter().skip(at + 1).find(apart) else { continue };
+        let apart = |two: &&Possible<'_>| one.faces.iter().all(|face| !two.faces.contains(face));
+        let Some(two) = possible.iter().skip(at + 1).find(apart) else { continue };
         let loss = one.loss + two.loss;
         if best.as_ref().is_none_or(|(least, _)| loss < *least) {
             best = Some((loss, [one, two]));
@@ -140,7 +138,7 @@ fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>
     }
     let (_, pair) = best?;
     let mut all = Opening { away: Away::new(), faces: Vec::new(), strip: Vec::<DVec2>::new() };
-    for opening in pair.into_iter().filter_map(|candidate| candidate.opening) {
+    for opening in pair.into_iter().filter_map(|one| one.opening) {
         all.away.extend(opening.away.iter().copied());
         all.faces.extend(opening.faces.iter().copied());
         all.strip.extend(opening.strip.iter().copied());
@@ -150,7 +148,7 @@ fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{block, face, fixed, found, gable_job, of, one, taken};
+    use crate::testing::{block, face, found, gable_job, of, one, opened, taken};
     use chalkcourse_job::Resolved;
 
     const PATH: f64 = 36.0 * 0.0254;
@@ -177,7 +175,7 @@ mod tests {
         assert_eq!(found(&short), 0);
         // one column of 2 modules on each plane
         assert_eq!(taken(&short), 4);
-        fixed(&job, &short);
+        opened(&job, &short);
     }
 
     #[test]
@@ -186,7 +184,7 @@ mod tests {
         job.blocks[1].columns = 2;
         let short = one(&job, "fire-paths");
         assert_eq!(found(&short), 1);
-        fixed(&job, &short);
+        opened(&job, &short);
     }
 
     #[test]

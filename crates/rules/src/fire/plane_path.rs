@@ -4,15 +4,15 @@
 //! roof, two under a single ridge. Planes beside are those over a hip, a valley or a change of pitch.
 
 use super::opening::{Opening, openings};
-use super::pathway::{Away, Pathway, alone, has_ridge, of_block, straddling};
+use super::pathway::{Away, Pathway, alone, has_ridge, straddling};
 use super::{exempt, pathways, source};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{BesideView, FaceView};
-use crate::{Authority, Candidate, Change, Facts};
+use crate::view::BesideView;
+use crate::{Authority, Facts};
 use chalkcourse_geometry::EdgeKind;
-use chalkcourse_job::{Block, Cell, Edit, FireAccess, PathScheme, Required, Subject};
+use chalkcourse_job::{FireAccess, PathScheme, Required, Subject};
 use chalkcourse_limits::{TOLERANCE, looked_at};
 
 pub(crate) const RULE: Rule = Rule {
@@ -65,11 +65,10 @@ fn run(view: BesideView<'_>, findings: &mut Vec<Finding>) {
         .then(|| opening_of(view, fire).first())
         .flatten()
         .filter(|opening| self::found(view, fire, &opening.away) >= asked);
-    let mut stop = finding(Severity::Stop, Facts::FirePlanePath { opens: opening.is_some() });
+    let mut stop = finding(Severity::Stop, Facts::FirePlanePath { opening: opening.map(Opening::by_blocks) });
     stop.measured = pathways(fire, found);
     if let Some(opening) = opening {
         stop.place.shape.clone_from(&opening.strip);
-        stop.candidate = Some(removal(std::iter::once(own).chain(view.beside()), opening));
     }
     findings.push(stop);
 }
@@ -96,34 +95,11 @@ fn found(view: BesideView<'_>, fire: &FireAccess, away: &Away) -> usize {
     }
 }
 
-/// Takes modules away on some planes.
-pub(super) fn removal<'s>(planes: impl Iterator<Item = FaceView<'s>>, opening: &Opening) -> Candidate {
-    let mut edits: Vec<Edit> = Vec::new();
-    let mut blocks: Vec<(chalkcourse_job::BlockId, Vec<Cell>)> = Vec::new();
-    let planes: Vec<FaceView<'s>> = planes.collect();
-    let on = opening.faces.iter().filter_map(|face| planes.iter().find(|plane| plane.index == *face));
-    for laid in on.flat_map(|plane| plane.laid()) {
-        let cells: Vec<Cell> = of_block(&opening.away, laid.block.id).collect();
-        if cells.is_empty() {
-            continue;
-        }
-        let mut less: Block = laid.block.clone();
-        less.off.extend(cells.iter().copied());
-        edits.push(if laid.placed.modules.len() == cells.len() {
-            Edit::RemoveBlock(laid.block.id)
-        } else {
-            Edit::PutBlock(less)
-        });
-        blocks.push((laid.block.id, cells));
-    }
-    Candidate { change: Change::OpenPathway(blocks), edit: Edit::Several(edits) }
-}
-
 #[cfg(test)]
 mod tests {
     use crate::Facts;
     use crate::Severity;
-    use crate::testing::{block, book, face, fixed, found, gable_job, of, one, taken};
+    use crate::testing::{block, book, face, found, gable_job, of, one, opened, taken};
     use chalkcourse_geometry::{EdgeKind, SideId};
     use chalkcourse_job::{PathScheme, Resolved};
 
@@ -157,7 +133,7 @@ mod tests {
         job.blocks = vec![block(3, 1, (0.4, 1.0), 1, 6)];
         let short = one(&job, "fire-plane-path");
         assert_eq!(found(&short), 1);
-        fixed(&job, &short);
+        opened(&job, &short);
     }
 
     /// The codes say nothing of a porch whose roof ends at a wall (common practice, no source: ask the fire official).
@@ -185,7 +161,7 @@ mod tests {
             let short = one(&job, "fire-plane-path");
             // 36 in take one column of modules at the end: one a row
             assert_eq!(taken(&short), blocks as usize);
-            fixed(&job, &short);
+            opened(&job, &short);
         }
     }
 }

@@ -7,9 +7,9 @@ use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
-use crate::{Authority, Candidate, Change, Facts, Fault};
+use crate::{Authority, Facts, Fault};
 use chalkcourse_geometry::{DVec2, Defect, RoofProblem, SideId};
-use chalkcourse_job::{Edit, Face, Subject};
+use chalkcourse_job::{Face, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "outline",
@@ -34,7 +34,6 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
         let Some(&(face, defect)) = list.first() else { continue };
         let (fault, ring, corner) = told(defect);
         findings.push(Finding {
-            candidate: mended(face, defect),
             place: Place { face: Some(face.id), shape: shape(face, defect), ..Place::default() },
             ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Outline { fault, ring, corner })
         });
@@ -76,38 +75,9 @@ fn shape(face: &Face, defect: Defect) -> Vec<DVec2> {
     }
 }
 
-/// All repeated corners of a ring taken away, or a hole that is none.
-fn mended(face: &Face, defect: Defect) -> Option<Candidate> {
-    if face.from.is_some() {
-        return None;
-    }
-    match defect {
-        Defect::RepeatedCorner { ring, .. } => {
-            let mut less = face.clone();
-            loop {
-                let again = less.outline.defects(1e-3).into_iter().find_map(|defect| match defect {
-                    Defect::RepeatedCorner { ring: there, corner } if there == ring => Some(corner),
-                    _ => None,
-                });
-                match again {
-                    Some(corner) => less = less.without_corner(ring, corner)?,
-                    None => break,
-                }
-            }
-            Some(Candidate { change: Change::RepeatedCorner, edit: Edit::PutFace(less) })
-        }
-        Defect::HoleOutside { ring } | Defect::NoArea { ring } | Defect::TooFewCorners { ring }
-            if ring > 0 =>
-        {
-            Some(Candidate { change: Change::Hole(ring), edit: Edit::PutFace(face.without_hole(ring)?) })
-        }
-        _ => None,
-    }
-}
-
 #[cfg(test)]
 mod tests {
-    use crate::testing::{fixed, gable_job, of, one};
+    use crate::testing::{gable_job, of, one};
     use crate::{Facts, Fault};
     use chalkcourse_geometry::dvec2;
 
@@ -129,13 +99,12 @@ mod tests {
 
     /// Corners a millimetre apart are one corner; farther apart they are two.
     #[test]
-    fn repeated_corners_go() {
+    fn corners_that_are_one() {
         let mut job = gable_job();
         job.faces[1].outline.outer.insert(1, dvec2(0.0008, 6.0));
         job.faces[1].outline.outer.insert(2, dvec2(0.0012, 6.0));
         let wrong = one(&job, "outline");
         assert!(matches!(wrong.facts, Facts::Outline { fault: Fault::RepeatedCorner, ring: 0, .. }));
-        fixed(&job, &wrong);
         let mut job = gable_job();
         job.faces[1].outline.outer.insert(1, dvec2(0.0012, 6.0));
         assert!(of(&job, "outline").is_empty());
@@ -148,7 +117,9 @@ mod tests {
         assert!(matches!(one(&job, "outline").facts, Facts::Outline { fault: Fault::TooFewCorners, .. }));
         let mut job = gable_job();
         job.faces[1].outline.holes = vec![vec![dvec2(50.0, 6.0), dvec2(51.0, 6.0), dvec2(51.0, 7.0)]];
-        let wrong = one(&job, "outline");
-        fixed(&job, &wrong);
+        assert!(matches!(
+            one(&job, "outline").facts,
+            Facts::Outline { fault: Fault::HoleOutside, ring: 1, .. }
+        ));
     }
 }

@@ -8,9 +8,9 @@ use crate::measure::ends;
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
-use crate::{Authority, Candidate, Change, Facts, Unknown, WhyNot};
+use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_geometry::EdgeKind;
-use chalkcourse_job::{DripEdge, Edit, Site, Subject};
+use chalkcourse_job::{DripEdge, Subject};
 
 pub(crate) const RULE: Rule = Rule {
     code: "drip-edge",
@@ -40,13 +40,10 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     let Some(asked) = asked.filter(|_| view.site().building.drip_edge == Some(DripEdge::Absent)) else {
         return;
     };
-    let mut site: Site = view.site().clone();
-    site.building.drip_edge = Some(DripEdge::WithThisJob);
     let edges = view.layout().roof.faces.iter().flat_map(|face| &face.edges);
     let bare = edges.filter(|span| matches!(span.kind, EdgeKind::Eave | EdgeKind::Rake));
     findings.push(Finding {
         source: Authority::of(&asked.source),
-        candidate: Some(Candidate { change: Change::DripEdge, edit: Edit::SetSite(site) }),
         place: Place { shape: ends(bare), ..Place::default() },
         ..Finding::of(RULE.code, Severity::Stop, Subject::Whole, Facts::DripEdge)
     });
@@ -54,7 +51,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::testing::{fixed, gable_job, of, one, why_not};
+    use crate::testing::{gable_job, of, one, why_not};
     use crate::{Unknown, WhyNot};
     use chalkcourse_job::DripEdge;
 
@@ -72,6 +69,5 @@ mod tests {
         let bare = one(&job, "drip-edge");
         // Two eaves and four rakes.
         assert_eq!(bare.place.shape.len(), 12);
-        fixed(&job, &bare);
     }
 }
