@@ -41,9 +41,8 @@ id!(
 );
 
 /// Everything that a person decided or measured for one roof, and nothing that follows from it.
-///
-/// `F` is a face as it is held: [`DecidedFace`] with what was decided about it, as a file has it; [`Face`] in
-/// [`Resolved`](crate::Resolved), which works out the rest.
+// `F` is a face as it is held: `DecidedFace` with what was decided about it, as a file has it; `Face` in `Resolved`, which works
+// out the rest. The sentence above stands in the schema too.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, bound(serialize = "F: Serialize", deserialize = "F: Deserialize<'de>"))]
 #[schemars(rename = "Job")]

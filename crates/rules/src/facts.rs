@@ -232,6 +232,16 @@ pub enum Facts {
     },
 }
 
+impl Facts {
+    /// The modules whose removal opens a pathway that is missing, by their blocks, at the least loss that was found.
+    pub fn opening(&self) -> Option<&[(BlockId, Vec<Cell>)]> {
+        match self {
+            Self::FirePaths { opening } | Self::FirePlanePath { opening } => opening.as_deref(),
+            _ => None,
+        }
+    }
+}
+
 /// What is wrong with an outline.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]

@@ -8,7 +8,7 @@ use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, Resolved};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_limits::{Share, array_share};
-use chalkcourse_rules::{Change, Finding};
+use chalkcourse_rules::Finding;
 use std::collections::BTreeSet;
 
 /// The modules of a block, as they lie.
@@ -135,7 +135,7 @@ pub(super) fn to_pass(site: &Site<'_>, judge: &Judge, fill: &Fill) -> Fill {
 
 /// What a finding offers to take out, where all of that is of the fill.
 fn offered(stop: &Finding, own: &dyn Fn(BlockId) -> bool) -> Option<BTreeSet<(BlockId, Cell)>> {
-    let Change::OpenPathway(blocks) = &stop.candidate.as_ref()?.change else { return None };
+    let blocks = stop.facts.opening()?;
     let whole = !blocks.is_empty() && blocks.iter().all(|(id, _)| own(*id));
     let all = blocks.iter().flat_map(|(id, cells)| cells.iter().map(|cell| (*id, *cell)));
     whole.then(|| all.collect())

@@ -4,7 +4,6 @@ use super::Asked;
 use super::change::{Change, Step};
 use super::judge::{State, Trials};
 use chalkcourse_job::{Block, BlockId, Cell, Edit, Subject};
-use chalkcourse_rules::Facts;
 use std::collections::BTreeSet;
 
 /// How many times what hung on modules that are off is switched off in its turn.
@@ -75,10 +74,7 @@ pub(super) fn on(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
 
 /// Switches off the modules that stand in the pathway that opens at the least loss.
 pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
-    let blocks = match &asked.finding.facts {
-        Facts::FirePaths { opening: Some(blocks) } | Facts::FirePlanePath { opening: Some(blocks) } => blocks,
-        _ => return Vec::new(),
-    };
+    let Some(blocks) = asked.finding.facts.opening() else { return Vec::new() };
     let less = |(id, cells): &(BlockId, Vec<Cell>)| {
         let mut less = asked.state.job.block(*id).filter(|block| !block.locked)?.clone();
         less.off.extend(cells.iter().copied());
@@ -86,7 +82,7 @@ pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
         Some(if some_left { Edit::PutBlock(less) } else { Edit::RemoveBlock(*id) })
     };
     let edits: Option<Vec<Edit>> = blocks.iter().map(less).collect();
-    let step = |edits| Step { change: Change::OpenPathway(blocks.clone()), edit: Edit::Several(edits) };
+    let step = |edits| Step { change: Change::OpenPathway(blocks.to_vec()), edit: Edit::Several(edits) };
     edits.map(step).into_iter().collect()
 }
 
