@@ -151,7 +151,7 @@ fn a_corner_a_little_off_its_plane_is_told_with_the_distance() {
     assert_eq!(roof.surfaces.len(), 2);
     assert!((roof.surfaces[0].off - 0.0166).abs() < 1e-3, "{}", roof.surfaces[0].off);
     let told = read(&model).unwrap()[0].told(Units::Metric);
-    assert!(told.len() == 2 && told[0].contains("0.017 m off"), "{told:?}");
+    assert!(told.len() == 2 && told[0].contains("17 mm off"), "{told:?}");
 }
 
 #[test]

@@ -9,7 +9,7 @@ use super::trim::rects;
 use super::{Fill, FillError, Laid, Mode, Site, allowed};
 use crate::room::{Room, What};
 use chalkcourse_geometry::fit::{
-    Allowed, HeldBack as Held, Joints, NearFit, Placed, Price, Question, RowRules, Tile, fit_best,
+    Allowed, HeldBack as Held, Joints, Move, NearFit, Placed, Price, Question, RowRules, Tile, fit_best,
     holds_back, near_fits,
 };
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
@@ -152,7 +152,7 @@ pub fn hold_back(
                 None => Held::default(),
             }
         }
-        Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, stop)?,
+        Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, &question, stop)?,
     };
     if mode == Mode::SlidingRows {
         held.prices = prices(&judge, &site, fill, &room, stop)?;
@@ -164,9 +164,16 @@ pub fn hold_back(
 }
 
 /// What each thing costs in blocks of one way of laying, and what nearly fits beside them.
-fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) -> Result<Held, FillError> {
+fn pieces(
+    site: &Site<'_>,
+    fill: &Fill,
+    room: &Room,
+    question: &Question,
+    stop: &dyn Fn() -> bool,
+) -> Result<Held, FillError> {
     let mut held = Held { near: near(site, fill, &room.allowed)?, ..Held::default() };
     if site.mode == Mode::SlidingRows {
+        held.moves = moves(site, fill, room, question, stop)?;
         return Ok(held);
     }
     for id in room.allowed.numbers() {
@@ -179,6 +186,24 @@ fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) ->
     }
     held.prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
     Ok(held)
+}
+
+/// Moves after which one block of rows, laid in place of the blocks, has more modules than they: those of the fullest such block.
+fn moves(
+    site: &Site<'_>,
+    fill: &Fill,
+    room: &Room,
+    question: &Question,
+    stop: &dyn Fn() -> bool,
+) -> Result<Vec<Move>, FillError> {
+    let one = rows(site, &room.allowed, &fill.basis.fire, usize::MAX, stop)?;
+    let Laid::Rows(fit) = &one.basis.laid else { return Ok(Vec::new()) };
+    let found = holds_back(&room.allowed, fit, question, stop)?.moves;
+    let more = |step: Move| {
+        let wins = (one.modules + step.wins).checked_sub(fill.modules).filter(|&wins| wins > 0)?;
+        Some(Move { wins, ..step })
+    };
+    Ok(found.into_iter().filter_map(more).collect())
 }
 
 /// Places beside each block where one more module nearly fits.

@@ -109,7 +109,8 @@ fn a_block_is_moved_off_a_rake_in_whole_sixteenths() {
     assert!((by.x - 0.191).abs() < 1e-9, "{by}: 12 in are 304.8 mm, 114.1 are there");
 }
 
-/// Head flashing 8 in and one course of 5 in are 13 in to the ridge; 12 are left. The fire service asks 18 in in plan, 20.125 in up
+/// Head flashing 8 in, one course of 5 in and the 4.103 in over the last line of a slope of 264.103 are 17.103 in to the ridge; 12
+/// are left, and 5 1/8 the next sixteenth. The fire service asks 18 in in plan, 20.125 in up
 /// a slope of 6:12: where that is asked too, it is the more.
 #[test]
 fn a_block_is_moved_down_from_a_ridge() {
@@ -117,7 +118,7 @@ fn a_block_is_moved_down_from_a_ridge() {
     job.blocks[0].at.y = 6.0 * 1.25f64.sqrt() - 2.271 - 12.0 * INCH;
     moves(&job, "ridge-course", 0.0, -8.125);
     without(&mut job, &["fire-ridge", "setback"]);
-    moves(&job, "ridge-course", 0.0, -1.0);
+    moves(&job, "ridge-course", 0.0, -5.125);
 }
 
 /// The rail reaches 2 in below the modules and keeps 2 in above the eave.

@@ -26,8 +26,8 @@ pub(super) fn show(
     }
     let mut point = |words: &str| *pointed = Pointed::Near(found.face, words.to_owned());
     let costs: Vec<_> = held.costs.iter().filter(|cost| cost.modules > 0).collect();
-    for cost in &costs {
-        let row = line(ui, &cost.words, &text::cost_named(&cost.words), None);
+    for (place, cost) in costs.iter().enumerate() {
+        let row = line(ui, place, &cost.words, &text::cost_named(&cost.words), None);
         if row.pointed {
             point(&cost.words);
         }
@@ -35,8 +35,8 @@ pub(super) fn show(
             actions.push(Action::Select(selection_of(document, found.face, cost.what)));
         }
     }
-    for win in &held.wins {
-        let row = line(ui, &win.words, &text::win_named(&win.words), Some(&win.searched));
+    for (place, win) in held.wins.iter().enumerate() {
+        let row = line(ui, place, &win.words, &text::win_named(&win.words), Some(&win.searched));
         if row.pointed {
             point(&win.words);
         }
@@ -46,9 +46,9 @@ pub(super) fn show(
             actions.push(Action::Select(Selection::Penetration(win.penetration)));
         }
     }
-    for (words, places) in held.near_by_words() {
+    for (place, (words, places)) in held.near_by_words().into_iter().enumerate() {
         let said = text::near_row(words, places);
-        let row = line(ui, &said, &text::near_named(&said), None);
+        let row = line(ui, place, &said, &text::near_named(&said), None);
         if row.pointed {
             point(words);
         }
@@ -65,8 +65,9 @@ struct Row {
     moved: bool,
 }
 
-/// A card whose place lights up while it is pointed at; with a button for a move that wins.
-fn line(ui: &mut Ui, words: &str, name: &str, move_help: Option<&str>) -> Row {
+/// A card whose place lights up while it is pointed at; with a button for a move that wins. Two cards may say the same, of two
+/// rakes: their places in the list tell them apart.
+fn line(ui: &mut Ui, place: usize, words: &str, name: &str, move_help: Option<&str>) -> Row {
     let p = theme::of(ui);
     let frame = Frame::new()
         .fill(p.field)
@@ -74,7 +75,7 @@ fn line(ui: &mut Ui, words: &str, name: &str, move_help: Option<&str>) -> Row {
         .corner_radius(6)
         .inner_margin(Margin::symmetric(8, 5));
     let mut button = None;
-    let card = ui.push_id(name, |ui| {
+    let card = ui.push_id((place, name), |ui| {
         frame.show(ui, |ui| {
             ui.set_min_width(ui.available_width());
             ui.label(words);
@@ -86,7 +87,7 @@ fn line(ui: &mut Ui, words: &str, name: &str, move_help: Option<&str>) -> Row {
         })
     });
     let rect = card.inner.response.rect;
-    let id = ui.make_persistent_id(("held back", name));
+    let id = ui.make_persistent_id(("held back", place, name));
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::ListItem, true, name));
     let moved = button.as_ref().is_some_and(egui::Response::clicked);
