@@ -282,7 +282,7 @@ fn what_costs_modules_lights_up_and_is_selected() {
     assert_ne!(hand.editor().selection(), Selection::Face(SOUTH), "{lit}");
 }
 
-/// A pipe 2 in too far left for a column of modules, and a chimney that would win one higher up: nobody moves a chimney.
+/// A pipe 7 in too far right for one module more, and a chimney that would win one higher up: nobody moves a chimney.
 #[test]
 fn the_move_of_a_penetration_that_wins_is_one_press() {
     let mut hand = with_sample(|job| job.penetrations[0].at = dvec2(12.53, 2.2));
@@ -290,7 +290,7 @@ fn the_move_of_a_penetration_that_wins_is_one_press() {
     let (before, modules) =
         (hand.job().penetrations.clone(), hand.editor().document().plan().summary.modules);
     assert!(hand.harness.query_all_by_label_contains("Chimney (chimney) moved").next().is_none());
-    hand.harness.get_all_by_label_contains("Move it: Pipe 1").next().expect("no move wins").click_accesskit();
+    hand.harness.get_all_by_label_contains("Move it: Pipe 2").next().expect("no move wins").click_accesskit();
     hand.harness.run();
     assert_ne!(hand.job().penetrations, before);
     hand.click_plan(1.5, 1.0);

@@ -45,7 +45,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     hand.key(Key::Escape);
     hand.key(Key::L);
     hand.settle();
-    assert!(hand.sees("Step 5 of 6"));
+    assert!(hand.sees("Step 5 of 6"), "{:?}, {}", hand.job().blocks, hand.editor().said());
     // Any rule that is broken and mended will do: the array pushed off the roof, and taken back.
     assert!(hand.job().blocks.iter().any(|b| b.id == block(&hand).id));
     let at = hand.job().blocks[0].at;

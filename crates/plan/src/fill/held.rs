@@ -9,8 +9,8 @@ use super::trim::rects;
 use super::{Fill, FillError, Laid, Mode, Site, allowed};
 use crate::room::{Room, What};
 use chalkcourse_geometry::fit::{
-    Allowed, HeldBack as Held, Joints, Move, NearFit, Placed, Price, Question, RowRules, Tile, fit_best,
-    holds_back, near_fits,
+    Allowed, Barrier, HeldBack as Held, Joints, Move, NearFit, Placed, Price, Question, RowRules, Stop, Tile,
+    fit_best, holds_back, near_fits,
 };
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{PenetrationId, Resolved};
@@ -152,10 +152,11 @@ pub fn hold_back(
                 None => Held::default(),
             }
         }
-        Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, &question, stop)?,
+        Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, stop)?,
     };
     if mode == Mode::SlidingRows {
         held.prices = prices(&judge, &site, fill, &room, stop)?;
+        held.moves = moves_that_win(job, &site, fill, &room, &held, &question, stop);
     }
     let finished = !stop();
     let mut told = tell(site.job, &site.layout, site.index, &room, &held);
@@ -164,16 +165,9 @@ pub fn hold_back(
 }
 
 /// What each thing costs in blocks of one way of laying, and what nearly fits beside them.
-fn pieces(
-    site: &Site<'_>,
-    fill: &Fill,
-    room: &Room,
-    question: &Question,
-    stop: &dyn Fn() -> bool,
-) -> Result<Held, FillError> {
+fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) -> Result<Held, FillError> {
     let mut held = Held { near: near(site, fill, &room.allowed)?, ..Held::default() };
     if site.mode == Mode::SlidingRows {
-        held.moves = moves(site, fill, room, question, stop)?;
         return Ok(held);
     }
     for id in room.allowed.numbers() {
@@ -188,22 +182,56 @@ fn pieces(
     Ok(held)
 }
 
-/// Moves after which one block of rows, laid in place of the blocks, has more modules than they: those of the fullest such block.
-fn moves(
+/// The least move of each penetration after which the face, filled again by the usual search, has more modules. Tried are the moves
+/// that rows by themselves would win by, and those past which a module that nearly fits would stand.
+fn moves_that_win(
+    job: &Resolved,
     site: &Site<'_>,
     fill: &Fill,
     room: &Room,
+    held: &Held,
     question: &Question,
     stop: &dyn Fn() -> bool,
-) -> Result<Vec<Move>, FillError> {
-    let one = rows(site, &room.allowed, &fill.basis.fire, usize::MAX, stop)?;
-    let Laid::Rows(fit) = &one.basis.laid else { return Ok(Vec::new()) };
-    let found = holds_back(&room.allowed, fit, question, stop)?.moves;
-    let more = |step: Move| {
-        let wins = (one.modules + step.wins).checked_sub(fill.modules).filter(|&wins| wins > 0)?;
-        Some(Move { wins, ..step })
-    };
-    Ok(found.into_iter().filter_map(more).collect())
+) -> Vec<Move> {
+    let mut tried: Vec<(usize, DVec2)> = held.moves.iter().map(|step| (step.id, step.by)).collect();
+    for place in &held.near {
+        let of = |it: &Stop| question.movable.iter().copied().find(|id| it.by == Barrier::Constraint(*id));
+        let Some(id) = place.stops.first().and_then(of) else { continue };
+        if place.stops.iter().any(|it| of(it) != Some(id)) {
+            continue;
+        }
+        let most = |way: fn(&Stop) -> f64| place.stops.iter().map(way).fold(0.0, f64::max);
+        for (by, axis) in [(most(|it| it.along_u), DVec2::X), (most(|it| it.along_v), DVec2::Y)] {
+            if by.is_finite() && by <= question.farthest {
+                // A tenth of a millimetre more, so that it does not stand at the very limit.
+                let by = (by + 1e-4) * axis;
+                tried.extend([(id, by), (id, -by)]);
+            }
+        }
+    }
+    tried.sort_by(|a, b| a.1.length().total_cmp(&b.1.length()));
+    let Some(plane) = job.face(site.face).map(|face| face.plane()) else { return Vec::new() };
+    let mut found: Vec<Move> = Vec::new();
+    for (id, by) in tried {
+        if stop() {
+            break;
+        }
+        let penetration = room.things.get(id).and_then(What::penetration);
+        let Some(penetration) = penetration.filter(|_| found.iter().all(|step| step.id != id)) else {
+            continue;
+        };
+        let after = job.with(|job| {
+            if let Some(it) = job.penetrations.iter_mut().find(|it| it.id == penetration) {
+                it.at = plane.to_plan(plane.to_frame(it.at) + by);
+            }
+        });
+        let again = super::fill(&after, &[site.face], site.mode, stop);
+        let Some(again) = again.ok().and_then(|fills| fills.into_iter().next()) else { continue };
+        if let Some(wins) = again.modules.checked_sub(fill.modules).filter(|&wins| wins > 0) {
+            found.push(Move { id, by, wins, searched: again.searched });
+        }
+    }
+    found
 }
 
 /// Places beside each block where one more module nearly fits.

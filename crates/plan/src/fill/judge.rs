@@ -1,8 +1,8 @@
 //! What `check` says to layouts while they are searched for.
 
 use crate::fill::{Fill, fill_edit};
-use chalkcourse_geometry::Roof;
-use chalkcourse_job::{FaceId, FindingKey, Resolved, apply};
+use chalkcourse_geometry::{DVec2, Roof, dvec2};
+use chalkcourse_job::{Block, BlockId, FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, assemble};
 use chalkcourse_limits::{Share, array_share};
 use chalkcourse_rules::{Checker, Finding, Severity};
@@ -32,7 +32,45 @@ impl Judge {
         let mut judge = Self { bare, layout, roof, checker: RefCell::default(), before: BTreeSet::new() };
         let before = judge.all_stops(&judge.bare, &judge.layout);
         judge.before = before.into_iter().map(|finding| finding.key).collect();
+        judge.before.extend(judge.whatever_is_laid(faces));
         judge
+    }
+
+    /// Pathways that no layout can have: what is asked on two planes, where one alone is drawn, is missing as soon as one module
+    /// lies there, wherever it does. A sketch of one face is filled all the same, and the finding tells.
+    fn whatever_is_laid(&self, faces: &[FaceId]) -> BTreeSet<FindingKey> {
+        let mut always: Option<BTreeSet<FindingKey>> = None;
+        for &face in faces {
+            let Some((_, on)) = self.layout.face(face).filter(|(_, on)| on.sound) else { continue };
+            for place in 0..9_u8 {
+                let share = dvec2(f64::from(place % 3), f64::from(place / 3)) / 2.0;
+                let mut block = Block {
+                    id: BlockId(self.bare.next_id),
+                    name: String::new(),
+                    face,
+                    at: DVec2::ZERO,
+                    rows: 1,
+                    columns: 1,
+                    orientation: self.bare.kit.orientations.first().copied().unwrap_or_default(),
+                    reveal: self.bare.kit.reveal.usual,
+                    shifts: Vec::new(),
+                    off: BTreeSet::new(),
+                    locked: false,
+                };
+                block.at = on.bounds.min
+                    + (on.bounds.size() - block.module_size(&self.bare.kit)).max(DVec2::ZERO) * share;
+                let probe = self.bare.with(|job| job.blocks.push(block));
+                let stops = self.all_stops(&probe, &self.laid_out(&probe));
+                let missing = stops.into_iter().filter(|stop| stop.rule == "fire-paths").map(|stop| stop.key);
+                let missing: BTreeSet<FindingKey> = missing.collect();
+                let both = always.map_or_else(|| missing.clone(), |all| &all & &missing);
+                if both.is_empty() {
+                    return both;
+                }
+                always = Some(both);
+            }
+        }
+        always.unwrap_or_default()
     }
 
     /// A job of the same roof as it is laid out.
