@@ -30,7 +30,7 @@ fn fresh(job: &Resolved, like: &Block) -> Block {
 }
 
 /// Puts a copy of a block on another face, as far from its left end and its lowest point as on its own. The copy has
-/// the number [`Resolved::next_id`]. `None` where a face has no sound outline or is the block's own.
+/// the number [`next_id`](chalkcourse_job::Job::next_id). `None` where a face has no sound outline or is the block's own.
 pub fn copy_to_face(job: &Resolved, block: BlockId, face: FaceId) -> Option<Edit> {
     let block = job.block(block).filter(|block| block.face != face)?;
     let layout = Layout::of(job);
@@ -57,7 +57,7 @@ fn ridge_of(layout: &Layout, face: FaceId) -> Option<(DVec2, usize)> {
 }
 
 /// Puts a block's mirror image on the slope beyond the ridge: at the same place along the ridge and as far from it up
-/// the slope. The image has the number [`Resolved::next_id`]. `None` where no ridge is shared.
+/// the slope. The image has the number [`next_id`](chalkcourse_job::Job::next_id). `None` where no ridge is shared.
 pub fn mirror(job: &Resolved, block: BlockId) -> Option<Edit> {
     let block = job.block(block)?;
     let layout = Layout::of(job);
@@ -107,7 +107,7 @@ pub enum Cut {
 }
 
 /// Cuts a block in two; no module moves. The lower or left part keeps its number, the other one has
-/// [`Resolved::next_id`]. `None` where the cut leaves nothing on one side.
+/// [`next_id`](chalkcourse_job::Job::next_id). `None` where the cut leaves nothing on one side.
 pub fn split(job: &Resolved, block: BlockId, cut: Cut) -> Option<Edit> {
     let block = job.block(block)?;
     let spacing = block.spacing(&job.kit);
