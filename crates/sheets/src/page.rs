@@ -291,11 +291,12 @@ fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
     match mark {
         Mark::Drawing { at, scale, drawing } => draw_all(surface, plain, at, scale, &drawing),
         Mark::Across(text) => {
-            // As large as the way from corner to corner lets it be.
-            let (wide, high) = (PAPER.0 - 2.0 * MARGIN, PAPER.1 - 4.0 * MARGIN);
-            let size = 0.92 * wide.hypot(high) / bold.width(&text, 1.0).max(0.1);
-            let (sin, cos) = (-high.atan2(wide)).sin_cos();
-            surface.push_transform(&Transform::from_row(cos, sin, -sin, cos, PAPER.0 / 2.0, PAPER.1 / 2.0));
+            // As large as its slanted box lets it be within the margins, which a printer leaves white.
+            let (wide, high) = (WIDE, PAPER.1 - 2.0 * MARGIN);
+            let (sin, cos) = high.atan2(wide).sin_cos();
+            let long = bold.width(&text, 1.0);
+            let size = (wide / (long * cos + LEAD * sin)).min(high / (long * sin + LEAD * cos));
+            surface.push_transform(&Transform::from_row(cos, -sin, sin, cos, PAPER.0 / 2.0, PAPER.1 / 2.0));
             surface.set_fill(fill(PALE));
             let at = Point::from_xy(-bold.width(&text, size) / 2.0, size * 0.35);
             surface.draw_text(at, bold.font.clone(), size, &text, false, TextDirection::LeftToRight);
