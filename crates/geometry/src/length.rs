@@ -27,6 +27,19 @@ pub enum Units {
     Metric,
 }
 
+/// To what part of an inch lengths are told.
+const PARTS: f64 = 16.0;
+
+impl Units {
+    /// To what lengths are told, metres: a sixteenth of an inch, or a millimetre.
+    pub fn told_to(self) -> f64 {
+        match self {
+            Self::FeetInches => INCH / PARTS,
+            Self::Metric => 0.001,
+        }
+    }
+}
+
 /// Why a typed length could not be read.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum LengthError {
@@ -116,7 +129,7 @@ impl Length {
     pub fn show_small(self, units: Units) -> String {
         match units {
             Units::FeetInches => {
-                let sixteenths = (self.inches() * 16.0).round();
+                let sixteenths = (self.inches() * PARTS).round();
                 let sign = if sixteenths < 0.0 { "-" } else { "" };
                 let sixteenths = sixteenths.abs() as u64;
                 format!("{sign}{}\"", inches_text(sixteenths))
@@ -176,7 +189,7 @@ fn inches_text(sixteenths: u64) -> String {
 }
 
 fn show_feet_inches(length: Length) -> String {
-    let sixteenths = (length.inches() * 16.0).round();
+    let sixteenths = (length.inches() * PARTS).round();
     let sign = if sixteenths < 0.0 { "-" } else { "" };
     // Beyond u64 a length is not one that a roof has; the cast saturates and stays readable.
     let sixteenths = sixteenths.abs() as u64;

@@ -37,8 +37,8 @@ pub enum Facts {
         lower: FaceId,
         /// The upper one.
         upper: FaceId,
-        /// Whether the gap is the same all along, so that one lift closes it.
-        even: bool,
+        /// The face, drawn, whose lift closes all of the gap, and how far up; none where the gap is not the same all along.
+        lift: Option<(FaceId, Length)>,
     },
     /// Sides of two faces all but meet.
     NearMiss {

@@ -80,7 +80,9 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::Hidden => roof::hidden(&names, f),
         Facts::NoCricket => roof::no_cricket(&names, f),
         Facts::Outline { fault, ring, corner } => roof::outline(&names, f, *fault, *ring, *corner),
-        Facts::HeightGap { lower, upper, even } => roof::height_gap(&names, f, *lower, *upper, *even),
+        Facts::HeightGap { lower, upper, lift } => {
+            roof::height_gap(&names, f, *lower, *upper, lift.is_some())
+        }
         Facts::NearMiss { face, other } => roof::near_miss(&names, f, *face, *other),
         Facts::CountedTwice { face, other } => roof::counted_twice(&names, f, *face, *other),
         Facts::NoHome => roof::no_home(&names, f),

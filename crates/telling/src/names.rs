@@ -59,13 +59,13 @@ impl Names<'_> {
 
     /// What was measured and is too short: rounded down, so that it never reads like what is required.
     pub(crate) fn too_short(&self, metres: f64) -> String {
-        let step = step(self.units());
+        let step = self.units().told_to();
         self.length(((metres / step + 1e-6).floor() * step).max(0.0))
     }
 
     /// What was measured and is too much: rounded up.
     pub(crate) fn too_much(&self, metres: f64) -> String {
-        let step = step(self.units());
+        let step = self.units().told_to();
         self.length((metres / step - 1e-6).ceil() * step)
     }
 }
@@ -74,14 +74,6 @@ impl Names<'_> {
 pub(crate) fn length(metres: f64, units: Units) -> String {
     let length = Length::from_metres(metres);
     if metres.abs() < 0.915 { length.show_small(units) } else { length.show(units) }
-}
-
-/// Lengths are told to a sixteenth of an inch or a millimetre.
-fn step(units: Units) -> f64 {
-    match units {
-        Units::FeetInches => 0.0254 / 16.0,
-        Units::Metric => 0.001,
-    }
 }
 
 /// The number in an amount: metres, a part of one, a count, pounds, square metres; 0 where there is none.

@@ -21,6 +21,23 @@ impl Default for Laying {
     }
 }
 
+impl Laying {
+    /// Shifts of a row against the one below that the kit allows, within one module, metres; none where any is allowed.
+    ///
+    /// `spacing` is from a module to the next of its row, metres.
+    pub fn shifts(&self, spacing: f64) -> Option<Vec<f64>> {
+        let mut shifts = Vec::new();
+        for joints in &self.joints {
+            match joints {
+                RowJoints::Free => return None,
+                RowJoints::Aligned => shifts.extend([0.0, spacing]),
+                RowJoints::HalfLapped => shifts.push(spacing / 2.0),
+            }
+        }
+        Some(shifts)
+    }
+}
+
 fn all_joints() -> Vec<RowJoints> {
     vec![RowJoints::Free, RowJoints::Aligned, RowJoints::HalfLapped]
 }
@@ -47,6 +64,26 @@ pub struct BaseRail {
     pub above_course_from: Length,
     /// The greatest one.
     pub above_course_to: Length,
+}
+
+impl BaseRail {
+    /// How far up the slope a rail must go to lie where it may, metres, and how far above its course line it lies now; of the
+    /// course lines that it lies by, the one whose allowed stretch is nearest. `None` where it may lie anywhere or there are
+    /// no courses.
+    ///
+    /// `bottom` is the rail's height up the slope and `first` that of a course line, metres.
+    pub fn off(&self, bottom: f64, first: f64, exposure: f64) -> Option<(f64, f64)> {
+        if self.anywhere || exposure <= f64::EPSILON {
+            return None;
+        }
+        let (least, most) = (self.above_course_from.metres(), self.above_course_to.metres());
+        let above = (bottom - first).rem_euclid(exposure);
+        [exposure, 0.0, -exposure]
+            .into_iter()
+            .map(|course| above + course)
+            .map(|above| (above.max(least).min(most) - above, above))
+            .min_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))
+    }
 }
 
 impl Default for BaseRail {

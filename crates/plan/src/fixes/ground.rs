@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::fit::{Allowed, Part};
 use chalkcourse_geometry::{Convex, DVec2, Rect, Units};
-use chalkcourse_job::{BaseRail, BlockId, Resolved, RowJoints, Subject};
+use chalkcourse_job::{BaseRail, BlockId, Resolved, Subject};
 use chalkcourse_layout::{CourseLines, Layout, PlacedBlock};
 use chalkcourse_limits::{Against, Given, KeepOut, Shape, TOLERANCE, keep_outs};
 use chalkcourse_rules::Finding;
@@ -195,10 +195,7 @@ impl Ground {
 
     /// A length rounded up to whole steps, as lengths are told.
     pub(super) fn up(&self, length: f64) -> f64 {
-        let step = match self.units {
-            Units::FeetInches => 0.0254 / 16.0,
-            Units::Metric => 0.001,
-        };
+        let step = self.units.told_to();
         (length / step - 1e-6).ceil() * step
     }
 
@@ -215,12 +212,7 @@ impl Ground {
 
     fn rail_forbids(&self, bottom: f64) -> bool {
         let Some((courses, rail)) = self.rail else { return false };
-        let above = (bottom - courses.first).rem_euclid(courses.exposure);
-        let fits = |above: f64| {
-            above >= rail.above_course_from.metres() - TOLERANCE
-                && above <= rail.above_course_to.metres() + TOLERANCE
-        };
-        ![-courses.exposure, 0.0, courses.exposure].into_iter().any(|course| fits(above + course))
+        rail.off(bottom, courses.first, courses.exposure).is_some_and(|(by, _)| by.abs() > TOLERANCE)
     }
 
     /// Stretches of a move up the slope in which the rail lies between two allowed heights.
@@ -250,17 +242,4 @@ fn is_about(finding: &Finding, keep_out: &KeepOut) -> bool {
         _ => true,
     };
     same && keep_out.rule == finding.rule
-}
-
-/// Shifts of a row against the one below that the kit allows, within one module; none where any is allowed.
-pub(super) fn joints(job: &Resolved, spacing: f64) -> Option<Vec<f64>> {
-    let mut shifts = Vec::new();
-    for joints in &job.kit.laying.joints {
-        match joints {
-            RowJoints::Free => return None,
-            RowJoints::Aligned => shifts.extend([0.0, spacing]),
-            RowJoints::HalfLapped => shifts.push(spacing / 2.0),
-        }
-    }
-    Some(shifts)
 }

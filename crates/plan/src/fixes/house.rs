@@ -2,13 +2,13 @@
 
 use super::Asked;
 use super::change::{Change, Step};
-use chalkcourse_geometry::{Defect, EdgeSpan, Length, Tolerances};
-use chalkcourse_job::{DripEdge, Edit, Face, Subject, WAIVER};
+use chalkcourse_geometry::{Defect, Length};
+use chalkcourse_job::{DripEdge, Edit, Face, FaceId, Subject, WAIVER};
 use chalkcourse_rules::{Facts, Fault};
 
 pub(super) fn steps(asked: &Asked<'_>) -> Vec<Step> {
     let step = match (&asked.finding.facts, &asked.finding.key.subject) {
-        (Facts::HeightGap { even: true, .. }, Subject::Faces(..)) => lifted(asked),
+        (Facts::HeightGap { lift: Some((face, by)), .. }, _) => lifted(asked, *face, *by),
         (Facts::Outline { fault, ring, .. }, _) => mended(asked, *fault, *ring),
         (Facts::LostSides { .. }, Subject::Face(face)) => asked
             .state
@@ -24,35 +24,11 @@ pub(super) fn steps(asked: &Asked<'_>) -> Vec<Step> {
     step.into_iter().collect()
 }
 
-/// The face that is lifted is the one with fewer neighbours, of two the one drawn later, and none of a part: the one
-/// lift closes all of the gap, which is the same all along.
-fn lifted(asked: &Asked<'_>) -> Option<Step> {
-    let (job, roof) = (&asked.state.job, &asked.state.layout.roof);
-    let Facts::HeightGap { lower, upper, .. } = asked.finding.facts else { return None };
-    let index = |id| job.faces.iter().position(|face| face.id == id);
-    let (lower, upper) = (index(lower)?, index(upper)?);
-    let edges = |index: usize| -> &[EdgeSpan] {
-        roof.faces.get(index).map(|face| face.edges.as_slice()).unwrap_or_default()
-    };
-    let neighbours = |index: usize| edges(index).iter().filter(|span| span.neighbour.is_some()).count();
-    let key = |index: usize| (neighbours(index), std::cmp::Reverse(index));
-    let (moving, other) = if key(lower) < key(upper) { (lower, upper) } else { (upper, lower) };
-    let rises: Vec<f64> = edges(moving)
-        .iter()
-        .filter_map(|span| span.neighbour.filter(|n| n.face == other))
-        .flat_map(|neighbour| [neighbour.gap.0, neighbour.gap.1])
-        .collect();
-    let low = rises.iter().copied().fold(f64::INFINITY, f64::min);
-    let high = rises.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-    let (by, uneven) = ((low + high) / 2.0, (high - low) / 2.0);
-    let face = job.faces.get(moving).filter(|face| face.from.is_none())?;
-    (by.is_finite() && uneven <= Tolerances::default().height * 0.9).then(|| {
-        let height = Length::from_metres(face.height.metres() + by);
-        Step {
-            change: Change::Lift(face.id, Length::from_metres(by)),
-            edit: Edit::PutFace(Face { height, ..face.clone() }),
-        }
-    })
+/// A face lifted so far.
+fn lifted(asked: &Asked<'_>, face: FaceId, by: Length) -> Option<Step> {
+    let face = asked.state.job.face(face)?;
+    let height = Length::from_metres(face.height.metres() + by.metres());
+    Some(Step { change: Change::Lift(face.id, by), edit: Edit::PutFace(Face { height, ..face.clone() }) })
 }
 
 /// All repeated corners of a ring taken away, or a hole that is none.

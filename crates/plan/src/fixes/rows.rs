@@ -2,7 +2,7 @@
 
 use super::Asked;
 use super::change::{Change, Step};
-use super::ground::{Body, joints, rows_of};
+use super::ground::{Body, rows_of};
 use chalkcourse_geometry::{DVec2, Length};
 use chalkcourse_job::{Block, Edit, Subject};
 use chalkcourse_rules::Facts;
@@ -40,7 +40,7 @@ fn into_joint(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
     let aside = (block.shift(row) - block.shift(below)).metres();
     let Facts::Joints { aside: within } = asked.finding.facts else { return Vec::new() };
     let within = within.metres();
-    let ways = joints(&asked.state.job, spacing).unwrap_or_default();
+    let ways = asked.state.job.kit.laying.shifts(spacing).unwrap_or_default();
     ways.into_iter()
         .flat_map(|to| [to - within, to - within - spacing, -aside])
         .filter(|by| by.abs() > 1e-9)

@@ -38,25 +38,12 @@ fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
     findings.extend(rail(view.laid, view.kit().laying.base_rail));
 }
 
-/// Shifts of a row against the one below that the kit allows, within one module; none where any is allowed.
-fn allowed(kit: &Kit, spacing: f64) -> Option<Vec<f64>> {
-    let mut shifts = Vec::new();
-    for joints in &kit.laying.joints {
-        match joints {
-            RowJoints::Free => return None,
-            RowJoints::Aligned => shifts.extend([0.0, spacing]),
-            RowJoints::HalfLapped => shifts.push(spacing / 2.0),
-        }
-    }
-    Some(shifts)
-}
-
 /// The lowest row whose joints fall where the kit does not let them: each module against those that it lies over, since a row
 /// may be shifted from any of its places on.
 fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
     let block = laid.block;
     let spacing = block.spacing(kit).x;
-    let allowed = allowed(kit, spacing)?;
+    let allowed = kit.laying.shifts(spacing)?;
     let rows: Vec<&[PlacedModule]> = laid.placed.modules.chunk_by(|a, b| a.cell.row == b.cell.row).collect();
     rows.windows(2).find_map(|pair| {
         let [below, row] = pair else { return None };
@@ -123,17 +110,7 @@ fn shifted(block: &Block, cell: Cell) -> f64 {
 /// The base rail at a height over a course line that the kit does not allow.
 fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
     let courses = laid.on.courses;
-    if rail.anywhere || courses.exposure <= TOLERANCE {
-        return None;
-    }
-    let (least, most) = (rail.above_course_from.metres(), rail.above_course_to.metres());
-    let above = (laid.bounds.min.y - courses.first).rem_euclid(courses.exposure);
-    // Of the course lines that it lies by, the one whose allowed stretch is nearest.
-    let (by, above) = [courses.exposure, 0.0, -courses.exposure]
-        .into_iter()
-        .map(|course| above + course)
-        .map(|above| (above.clamp(least, most) - above, above))
-        .min_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))?;
+    let (by, above) = rail.off(laid.bounds.min.y, courses.first, courses.exposure)?;
     if by.abs() <= TOLERANCE {
         return None;
     }
@@ -141,7 +118,10 @@ fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
     let facts = Facts::RailAmongCourses { exposure: Length::from_metres(courses.exposure) };
     Some(Finding {
         measured: length(above),
-        required: Required::Between(length(least), length(most)),
+        required: Required::Between(
+            length(rail.above_course_from.metres()),
+            length(rail.above_course_to.metres()),
+        ),
         source: Authority::Kit,
         place: place_of(laid, Vec::new(), Vec::new()),
         ..Finding::of(RULE.code, Severity::Stop, subject, facts)

@@ -10,8 +10,8 @@ use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
 use crate::{Authority, Facts};
-use chalkcourse_geometry::{DVec2, EdgeSpan, RoofProblem, Tolerances};
-use chalkcourse_job::Required;
+use chalkcourse_geometry::{DVec2, EdgeSpan, Length, RoofProblem, Tolerances};
+use chalkcourse_job::{FaceId, Required};
 
 pub(crate) const RULE: Rule = Rule {
     code: "height-gap",
@@ -58,14 +58,14 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
                 RULE.code,
                 Severity::Caution,
                 subject,
-                Facts::HeightGap { lower, upper, even: is_even(view, worst) },
+                Facts::HeightGap { lower, upper, lift: lift(view, worst) },
             )
         });
     }
 }
 
-/// Whether one lift closes all of the gap: of the face with fewer neighbours, of two the one drawn later, and none of a part.
-fn is_even(view: DrawnView<'_>, gap: Gap) -> bool {
+/// The lift that closes all of the gap: of the face with fewer neighbours, of two the one drawn later, and none of a part.
+fn lift(view: DrawnView<'_>, gap: Gap) -> Option<(FaceId, Length)> {
     let edges = |index: usize| -> &[EdgeSpan] {
         view.roof().faces.get(index).map(|face| face.edges.as_slice()).unwrap_or_default()
     };
@@ -80,9 +80,10 @@ fn is_even(view: DrawnView<'_>, gap: Gap) -> bool {
         .collect();
     let low = rises.iter().copied().fold(f64::INFINITY, f64::min);
     let high = rises.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-    let uneven = (high - low) / 2.0;
-    let drawn = view.faces().get(moving).is_some_and(|face| face.from.is_none());
-    drawn && low.is_finite() && uneven <= Tolerances::default().height * 0.9
+    let (by, uneven) = ((low + high) / 2.0, (high - low) / 2.0);
+    let face = view.faces().get(moving).filter(|face| face.from.is_none())?;
+    let even = by.is_finite() && uneven <= Tolerances::default().height * 0.9;
+    even.then(|| (face.id, Length::from_metres(by)))
 }
 
 #[cfg(test)]
@@ -104,7 +105,10 @@ mod tests {
         let gap = one(&raised(80.0), "height-gap");
         assert_eq!(gap.key.to_string(), "height-gap/face-1/face-2");
         assert!((inches(gap.measured) * 0.0254 - 0.08).abs() < 1e-9, "{gap:#?}");
-        assert!(matches!(gap.facts, Facts::HeightGap { even: true, .. }));
+        // Of two faces that meet each other alone the one drawn later is lowered by as much.
+        let Facts::HeightGap { lift: Some((face, by)), .. } = gap.facts else { panic!("{gap:#?}") };
+        assert_eq!(face, raised(80.0).faces[1].id);
+        assert!((by.metres() + 0.08).abs() < 1e-9, "{by:?}");
     }
 
     #[test]
@@ -113,6 +117,6 @@ mod tests {
         job.faces[1].pitch = Pitch::from_rise_in_12(6.2).unwrap();
         job.faces[1].downslope = chalkcourse_geometry::Azimuth::from_degrees(1.0);
         let gap = one(&job, "height-gap");
-        assert!(matches!(gap.facts, Facts::HeightGap { even: false, .. }));
+        assert!(matches!(gap.facts, Facts::HeightGap { lift: None, .. }));
     }
 }
