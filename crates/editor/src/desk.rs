@@ -1,6 +1,6 @@
 use crate::arranging::MakingRoom;
 use crate::canvas::{
-    Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Typing, WindZones, Zones,
+    Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Shaped, Typing, WindZones, Zones,
 };
 use crate::commands::Tool;
 use crate::filling::Filling;
@@ -84,6 +84,8 @@ pub(crate) struct Desk {
     pub(crate) trouble: Option<DVec2>,
     /// What the outline that is being drawn becomes.
     pub(crate) outline_for: OutlineFor,
+    /// What the corners of the next outline make.
+    pub(crate) shaped: Shaped,
     /// How a whole roof is raised; none until a person looked at it.
     pub(crate) raise_as: Option<RaiseAs>,
     /// The outline that is being drawn.

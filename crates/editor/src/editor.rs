@@ -482,6 +482,7 @@ impl Editor {
                 self.drop_gesture();
                 self.desk.said = text::undone(self.document.undo().as_deref());
             }
+            Command::Redo if self.desk.draft.as_mut().is_some_and(|draft| draft.again()) => {}
             Command::Redo => {
                 self.drop_gesture();
                 self.desk.said = text::redone(self.document.redo().as_deref());

@@ -44,6 +44,7 @@ mod settings;
 mod show_home;
 mod sketch;
 mod solid_view;
+mod squaring;
 mod taping;
 mod text;
 mod theme;

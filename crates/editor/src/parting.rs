@@ -1,5 +1,7 @@
 //! A new part of the house from a drawn footprint: what it stands on, which way it faces, how high it is.
 
+mod ell;
+
 use crate::text;
 use chalkcourse_geometry::raise::{RaiseError, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_area};
@@ -45,6 +47,9 @@ pub(crate) fn new_part(
             // A wing has the eaves of the house.
             if let Some(house) = job.parts.first() {
                 part.eave_height = house.eave_height;
+            }
+            if kind == PartKind::Ell {
+                ell::run_into(&mut part, job, layout, how);
             }
         }
     }

@@ -2,8 +2,8 @@
 //! Each can be typed over, and what is held changes so that it is true.
 
 use super::Stage;
-use super::draft::corners_at;
 use super::hit::block_rect;
+use super::new_face::corners_at;
 use super::paint_marks::words_of_measure;
 use super::paint_roof::crossings;
 use crate::action::{Action, Actions};

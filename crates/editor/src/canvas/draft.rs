@@ -1,50 +1,153 @@
-//! A face that is being drawn: corners so far, and how it becomes a face of the roof.
+//! An outline that is being drawn: corners so far, and where the next one is meant to be.
 
+use super::shaped::Shaped;
 use super::snap::{self, Guide, Scene};
 use crate::text;
-use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, distance_to_segment, signed_area};
-use chalkcourse_job::{Face, FaceId, Resolved};
-use chalkcourse_layout::Layout;
+use chalkcourse_geometry::{Azimuth, DVec2, Length, Units, signed_area};
+use chalkcourse_job::Resolved;
 
-/// Sides of two faces within this distance are meant to be shared, metres: the roof's own tolerance.
-const SHARED: f64 = 0.010;
+/// How the pointer is meant.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Aim {
+    /// Past all snaps.
+    pub(crate) free: bool,
+    /// At right angles to the side before, and where it can be to the first.
+    pub(crate) square: bool,
+}
 
-/// A face that is being drawn.
+/// An outline that is being drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Draft {
+    /// What the corners make.
+    pub(crate) shaped: Shaped,
+    /// The way that the first side of a rectangle runs, in plan; none for east.
+    along: Option<DVec2>,
     /// Corners so far, in plan.
     pub(crate) corners: Vec<DVec2>,
+    /// Corners that were taken back, the last one first to come again.
+    gone: Vec<DVec2>,
     /// Where the next corner would be.
     pub(crate) next: Option<DVec2>,
-    /// The length to the next corner as typed.
+    /// The length to the next corner as typed; of a rectangle both lengths.
     pub(crate) typed: String,
+    /// The angle to the side before as typed, degrees; of the first side its bearing.
+    pub(crate) angle: String,
     /// What is wrong with what was typed or drawn.
     pub(crate) wrong: String,
 }
 
 impl Draft {
+    /// One of a shape, along the house that is there.
+    pub(crate) fn of(shaped: Shaped, job: &Resolved) -> Self {
+        Self { shaped, along: way_of_house(job), ..Self::default() }
+    }
+
     /// Looks where the pointer means the next corner to be.
-    pub(crate) fn aim(&mut self, scene: Scene, pointer: DVec2, free: bool) -> Vec<Guide> {
-        if free {
-            self.next = Some(pointer);
+    pub(crate) fn aim(&mut self, scene: Scene, pointer: DVec2, how: Aim) -> Vec<Guide> {
+        let (next, guides) = self.aimed(scene, pointer, how);
+        self.next = Some(next);
+        let typed = super::shaped::size(&self.typed, scene.job.units);
+        if self.shaped != Shaped::Corners
+            && let Ok(size) = typed
+            && let Some(at) = self.shaped.sized(self.along(), &self.corners, pointer, size)
+        {
+            self.next = Some(at);
             return Vec::new();
         }
-        if let Some(&first) = self.corners.first()
-            && self.corners.len() >= 3
-            && first.distance(pointer) <= scene.reach
-        {
-            self.next = Some(first);
-            return vec![Guide { line: (first, first), words: text::CLOSES.now().to_owned() }];
-        }
-        let anchors: Vec<DVec2> = self.corners.last().copied().into_iter().collect();
-        let (at, guides) = snap::point(scene, pointer, &anchors, &self.corners, &[]);
-        self.next = Some(at);
         guides
     }
 
+    fn aimed(&self, scene: Scene, pointer: DVec2, how: Aim) -> (DVec2, Vec<Guide>) {
+        if self.shaped == Shaped::Corners
+            && let Some(way) = self.typed_way(pointer)
+            && let Some(&last) = self.corners.last()
+        {
+            return (last + way * (pointer - last).dot(way).max(0.01), Vec::new());
+        }
+        if how.free {
+            return (pointer, Vec::new());
+        }
+        if let Some(&first) = self.corners.first()
+            && self.shaped == Shaped::Corners
+            && self.corners.len() >= 3
+            && first.distance(pointer) <= scene.reach
+        {
+            return (first, vec![Guide { line: (first, first), words: text::CLOSES.now().to_owned() }]);
+        }
+        if self.shaped != Shaped::Corners {
+            return snap::point(scene, pointer, &[], &[], &[]);
+        }
+        if how.square
+            && let Some(square) = self.squared(pointer, scene.reach)
+        {
+            return square;
+        }
+        let anchors: Vec<DVec2> = self.corners.last().copied().into_iter().collect();
+        snap::point(scene, pointer, &anchors, &self.corners, &[])
+    }
+
+    /// The next corner at a right angle to the side before, or straight on; where it comes near, such that the side to the first
+    /// corner is square to the first side.
+    fn squared(&self, pointer: DVec2, reach: f64) -> Option<(DVec2, Vec<Guide>)> {
+        let &last = self.corners.last()?;
+        let before = match self.corners.as_slice() {
+            [.., a, b] => (*b - *a).try_normalize()?,
+            _ => self.along(),
+        };
+        let to = pointer - last;
+        let along = if to.dot(before).abs() > to.perp_dot(before).abs() { before } else { before.perp() };
+        let foot = last + along * to.dot(along);
+        let mut guides = vec![Guide { line: (last, foot), words: text::square_to(None) }];
+        if let [first, second, _, ..] = self.corners.as_slice() {
+            let side = (*second - *first).normalize_or_zero();
+            let ways = [side, side.perp()].into_iter().filter(|way| way.dot(along).abs() > 0.1);
+            let level = ways.map(|way| foot - along * ((foot - *first).dot(way) / along.dot(way)));
+            let near = level.filter(|at| at.distance(foot) <= reach * 1.5 && at.distance(last) > 1e-6);
+            if let Some(at) = near.min_by(|a, b| a.distance(foot).total_cmp(&b.distance(foot))) {
+                guides = vec![
+                    Guide { line: (last, at), words: text::square_to(None) },
+                    Guide { line: (*first, at), words: text::SQUARE_TO_FIRST.now().to_owned() },
+                ];
+                return Some((at, guides));
+            }
+        }
+        Some((foot, guides))
+    }
+
+    /// The way of the next side by the typed angle: of the first side a bearing, of each other the angle to the side before, on
+    /// the side where one points. None where none was typed.
+    fn typed_way(&self, pointer: DVec2) -> Option<DVec2> {
+        let angle = read_angle(&self.angle).filter(|angle| angle.is_finite())?;
+        match self.corners.as_slice() {
+            [] => None,
+            [_] => Some(Azimuth::from_degrees(angle).unit()),
+            [.., a, b] => {
+                let back = (*a - *b).try_normalize()?;
+                let left = back.perp_dot(pointer - *b) >= 0.0;
+                let turn = if left { angle } else { -angle };
+                Some(DVec2::from_angle(turn.to_radians()).rotate(back))
+            }
+        }
+    }
+
+    /// The way that the first side of a rectangle runs.
+    fn along(&self) -> DVec2 {
+        self.along.unwrap_or(DVec2::X)
+    }
+
+    /// Corners of what would be there if the next one were set where it was aimed at: of a shape all of it.
+    pub(crate) fn shown(&self) -> Vec<DVec2> {
+        let mut corners = self.corners.clone();
+        corners.extend(self.next);
+        self.shaped.outline(self.along(), &corners)
+    }
+
     /// Whether the next corner would close the outline.
-    pub(crate) fn closes(&self) -> bool {
-        self.corners.len() >= 3 && self.next.is_some() && self.next == self.corners.first().copied()
+    fn closes(&self) -> bool {
+        self.shaped == Shaped::Corners
+            && self.corners.len() >= 3
+            && self.next.is_some()
+            && self.next == self.corners.first().copied()
     }
 
     /// Sets the next corner where it was aimed at. True when that closes the outline.
@@ -56,36 +159,72 @@ impl Draft {
         if let Some(next) = self.next
             && self.corners.last().is_none_or(|last| last.distance(next) > 1e-3)
         {
-            self.corners.push(next);
-            self.typed.clear();
+            self.push(next);
+        }
+        self.shaped.is_whole(self.corners.len())
+    }
+
+    fn push(&mut self, corner: DVec2) {
+        self.corners.push(corner);
+        self.gone.clear();
+        self.typed.clear();
+        self.angle.clear();
+    }
+
+    /// Sets the next corner as typed: at a length toward where it was aimed at, or such that a shape has the typed size. True
+    /// when that closes the outline.
+    pub(crate) fn set_typed(&mut self, units: Units) -> bool {
+        let wrong = |words: &str| words.to_owned();
+        if self.shaped != Shaped::Corners {
+            match super::shaped::size(&self.typed, units) {
+                Ok(size) if size.min_element() > 0.0 => {
+                    let to = self.next.unwrap_or(DVec2::ZERO);
+                    self.next = self.shaped.sized(self.along(), &self.corners, to, size);
+                    return self.set();
+                }
+                Ok(_) => self.wrong = wrong(text::LENGTH_NOT_POSITIVE.now()),
+                Err(Some(error)) => self.wrong = error.to_string(),
+                Err(None) => self.wrong = wrong(text::TWO_LENGTHS.now()),
+            }
+            return false;
+        }
+        if !self.angle.trim().is_empty() && read_angle(&self.angle).is_none() {
+            self.wrong = wrong(text::NO_ANGLE.now());
+            return false;
+        }
+        let length = match Length::parse(&self.typed, units) {
+            Ok(length) => length,
+            Err(error) => {
+                self.wrong = error.to_string();
+                return false;
+            }
+        };
+        let way = self.corners.last().zip(self.next).and_then(|(&last, next)| (next - last).try_normalize());
+        match (self.corners.last(), way) {
+            (Some(_), Some(_)) if length <= Length::ZERO => {
+                self.wrong = wrong(text::LENGTH_NOT_POSITIVE.now())
+            }
+            (Some(&last), Some(way)) => {
+                self.push(last + way * length.metres());
+                self.next = None;
+                self.wrong.clear();
+            }
+            _ => self.wrong = wrong(text::NO_DIRECTION.now()),
         }
         false
     }
 
-    /// Sets the next corner at a typed length toward where it was aimed at.
-    pub(crate) fn set_typed(&mut self, length: Length) {
-        let (Some(&last), Some(next)) = (self.corners.last(), self.next) else {
-            self.wrong = text::NO_DIRECTION.now().to_owned();
-            return;
-        };
-        let Some(along) = (next - last).try_normalize() else {
-            self.wrong = text::NO_DIRECTION.now().to_owned();
-            return;
-        };
-        if length <= Length::ZERO {
-            self.wrong = text::LENGTH_NOT_POSITIVE.now().to_owned();
-            return;
-        }
-        self.corners.push(last + along * length.metres());
-        self.next = None;
-        self.typed.clear();
+    /// Takes the last corner back.
+    pub(crate) fn back(&mut self) {
+        self.gone.extend(self.corners.pop());
         self.wrong.clear();
     }
 
-    /// Takes the last corner back.
-    pub(crate) fn back(&mut self) {
-        self.corners.pop();
-        self.wrong.clear();
+    /// Sets the corner again that was taken back last. False where there is none.
+    pub(crate) fn again(&mut self) -> bool {
+        let corner = self.gone.pop();
+        self.corners.extend(corner);
+        corner.is_some()
     }
 
     /// The outline that the corners make.
@@ -93,161 +232,50 @@ impl Draft {
     /// # Errors
     /// Words for the person where they make none.
     pub(crate) fn outline(&self) -> Result<Vec<DVec2>, String> {
-        if self.corners.len() < 3 {
+        let corners = match self.shaped {
+            Shaped::Corners => self.corners.clone(),
+            shaped if shaped.is_whole(self.corners.len()) => shaped.outline(self.along(), &self.corners),
+            _ => return Err(text::SHAPE_NOT_WHOLE.now().to_owned()),
+        };
+        if corners.len() < 3 {
             return Err(text::THREE_CORNERS.now().to_owned());
         }
-        if signed_area(&self.corners).abs() < 1e-4 {
+        if signed_area(&corners).abs() < 1e-4 {
             return Err(text::NO_AREA.now().to_owned());
         }
-        Ok(self.corners.clone())
+        Ok(corners)
     }
 }
 
-/// A side of the new outline that runs along a side of a face that is there.
-struct Shared {
-    face: usize,
-    /// The stretch in common, in plan.
-    line: (DVec2, DVec2),
+/// An angle as typed: "90", "90°", "22.5 deg"; degrees.
+fn read_angle(typed: &str) -> Option<f64> {
+    typed
+        .trim()
+        .trim_end_matches("deg")
+        .trim_end_matches(['°', ' '])
+        .parse()
+        .ok()
+        .filter(|a: &f64| a.is_finite())
 }
 
-/// A face with a slope that fits what it touches: water runs away from a shared ridge, or across the longest side;
-/// the height is such that it meets its neighbour.
-pub(crate) fn new_face(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Face {
-    let id = FaceId(job.next_id);
-    let outline = Polygon::new(corners);
-    let shared = shared_side(layout, &outline);
-    let neighbour = shared.as_ref().and_then(|s| Some((s, layout.roof.faces.get(s.face)?)));
-    let pitch = neighbour.map(|(_, face)| face.plane.pitch);
-    let pitch = pitch.unwrap_or_else(|| Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT));
-    let downslope = match neighbour {
-        Some((shared, face)) => {
-            let (a, b) = shared.line;
-            let middle = face.plan.bounds().map_or(a, |bounds| bounds.centre());
-            let along = face.plane.downslope.unit();
-            let level = (b - a).normalize_or_zero().dot(along).abs() < 0.1;
-            let at_top = face.plane.height_at((a + b) / 2.0) > face.plane.height_at(middle);
-            if !level {
-                // Along a rake, or a hip or valley that is not known yet: water keeps its way.
-                face.plane.downslope
-            } else if at_top {
-                Azimuth::of(-along)
-            } else {
-                face.plane.downslope
-            }
-        }
-        None => downslope_of(&outline),
-    };
-    let name = text::new_face_name(job);
-    // As high as the eaves that are there, until the neighbour says otherwise.
-    let eave = job.faces.first().map_or(Length::from_feet(9.0), |face| face.height);
-    let mut face = Face::new(id, name, outline, pitch, downslope, eave);
-    if let Some((shared, neighbour)) = neighbour {
-        let middle = (shared.line.0 + shared.line.1) / 2.0;
-        let gap = neighbour.plane.height_at(middle) - face.plane().height_at(middle);
-        face.height = Length::from_metres(face.height.metres() + gap);
-    }
-    face
-}
-
-/// The longest stretch that an outline shares with a face.
-fn shared_side(layout: &Layout, outline: &Polygon) -> Option<Shared> {
-    let mut best: Option<(f64, Shared)> = None;
-    for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
-        for (_, _, a, b) in face.plan.sides() {
-            let Some(along) = (b - a).try_normalize() else { continue };
-            let length = (b - a).dot(along);
-            for (_, _, c, d) in outline.sides() {
-                let off = |p: DVec2| (p - a).perp_dot(along).abs();
-                if off(c) > SHARED || off(d) > SHARED {
-                    continue;
-                }
-                let (c, d) = ((c - a).dot(along), (d - a).dot(along));
-                let (from, to) = (c.min(d).max(0.0), c.max(d).min(length));
-                if to - from > best.as_ref().map_or(SHARED, |(most, _)| *most) {
-                    let line = (a + along * from, a + along * to);
-                    best = Some((to - from, Shared { face: index, line }));
-                }
-            }
-        }
-    }
-    best.map(|(_, shared)| shared)
-}
-
-/// Out across the longest side; of several the southernmost, since plans are drawn with the street below.
-fn downslope_of(outline: &Polygon) -> Azimuth {
-    let inside_left = signed_area(&outline.outer) > 0.0;
-    let longest = outline.sides().map(|(_, _, a, b)| a.distance(b)).fold(0.0, f64::max);
-    outline
-        .sides()
-        .filter(|(_, _, a, b)| a.distance(*b) >= longest * 0.999)
-        .min_by(|(_, _, a, b), (_, _, c, d)| (a.y + b.y).total_cmp(&(c.y + d.y)))
-        .map_or(Azimuth::SOUTH, |(_, _, a, b)| {
-            let out = (b - a).perp() * if inside_left { -1.0 } else { 1.0 };
-            let azimuth = Azimuth::of(out);
-            // A side drawn along an axis gives a direction without float dust.
-            let quarter = (azimuth.degrees() / 90.0).round() * 90.0;
-            if (azimuth.degrees() - quarter).abs() < 1e-6 { Azimuth::from_degrees(quarter) } else { azimuth }
-        })
-}
-
-/// Corners of other faces that lie on the same spot as a corner, so that they go where it goes.
-pub(crate) fn corners_at(job: &Resolved, at: DVec2) -> Vec<(FaceId, usize, usize)> {
-    job.faces
-        .iter()
-        .flat_map(|face| {
-            face.outline.rings().enumerate().flat_map(move |(ring, corners)| {
-                corners
-                    .iter()
-                    .enumerate()
-                    .filter(move |(_, p)| distance_to_segment(**p, at, at) <= SHARED)
-                    .map(move |(corner, _)| (face.id, ring, corner))
-            })
-        })
-        .collect()
+/// The way that the house stands: along the longest side of what was drawn first. None without a roof.
+fn way_of_house(job: &Resolved) -> Option<DVec2> {
+    let outline =
+        job.parts.first().map(|part| &part.outline).or(job.faces.first().map(|face| &face.outline))?;
+    let longest =
+        outline.sides().map(|(_, _, a, b)| b - a).max_by(|a, b| a.length().total_cmp(&b.length()))?;
+    let way = longest.try_normalize()?;
+    // Toward the right of the screen, so that the first of two lengths is the one across it.
+    Some([way, way.perp(), -way, -way.perp()].into_iter().fold(way, |a, b| if b.x > a.x { b } else { a }))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::sample;
     use chalkcourse_geometry::dvec2;
 
     fn draft(corners: &[(f64, f64)]) -> Draft {
         Draft { corners: corners.iter().map(|&(x, y)| dvec2(x, y)).collect(), ..Draft::default() }
-    }
-
-    #[test]
-    fn a_first_face_falls_toward_its_lower_long_side() {
-        let job = sample::empty();
-        let layout = Layout::of(&job);
-        for corners in [
-            [(0.0, 0.0), (10.0, 0.0), (10.0, 4.0), (0.0, 4.0)],
-            [(0.0, 4.0), (10.0, 4.0), (10.0, 0.0), (0.0, 0.0)],
-        ] {
-            let face = new_face(&job, &layout, draft(&corners).outline().unwrap());
-            assert_eq!(face.downslope, Azimuth::SOUTH);
-            assert_eq!(face.datum, dvec2(0.0, 0.0));
-        }
-    }
-
-    #[test]
-    fn a_second_face_meets_the_first_at_the_ridge() {
-        let mut job = sample::empty();
-        let south = draft(&[(0.0, 0.0), (10.0, 0.0), (10.0, 4.0), (0.0, 4.0)]);
-        let face = new_face(&job, &Layout::of(&job), south.outline().unwrap());
-        job.faces.push(face);
-        job.next_id = 2;
-        // Not as deep as the first: its eave is higher, its ridge is the same.
-        let north = draft(&[(0.0, 4.0), (10.0, 4.0), (10.0, 6.0), (0.0, 6.0)]);
-        let face = new_face(&job, &Layout::of(&job), north.outline().unwrap());
-        job.faces.push(face);
-        assert_eq!(job.faces[1].downslope, Azimuth::NORTH);
-        let layout = Layout::of(&job);
-        assert!(layout.roof.problems.is_empty(), "{:?}", layout.roof.problems);
-        assert_eq!(
-            layout.roof.lines().iter().filter(|l| l.kind == chalkcourse_geometry::EdgeKind::Ridge).count(),
-            1
-        );
     }
 
     #[test]

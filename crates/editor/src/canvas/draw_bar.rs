@@ -3,12 +3,13 @@
 use super::drawn::OutlineFor;
 use super::interact::close_draft;
 use super::keys::escape;
+use super::shaped::Shaped;
 use crate::action::{Action, Actions};
 use crate::commands::{Command, Tool};
 use crate::desk::Desk;
 use crate::view::View;
 use crate::{Document, text, theme};
-use chalkcourse_geometry::{Length, Units};
+use chalkcourse_geometry::Units;
 use chalkcourse_job::{PartKind, PenetrationKind};
 use egui::{Button, Key, RichText, TextEdit, Ui};
 
@@ -30,6 +31,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         let hint = match desk.tool {
             Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
             Tool::Select if desk.view == View::Solid => text::HOUSE_HINT.now(),
+            Tool::DrawFace if desk.shaped != Shaped::Corners => text::shape_hint(corners),
             tool => text::hint(tool, corners, document.job()),
         };
         ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
@@ -82,9 +84,26 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units, actions: &mut Actions
         kinds(ui, desk);
     }
     ui.separator();
+    if !begun {
+        shapes(ui, desk);
+    }
     if desk.outline_for == OutlineFor::Roof && !begun {
         super::raise_bar::show(ui, desk, units);
     }
+}
+
+/// What the corners make: chosen before the first one.
+fn shapes(ui: &mut Ui, desk: &mut Desk) {
+    for shaped in Shaped::ALL {
+        if ui
+            .add(Button::selectable(desk.shaped == shaped, text::shaped(shaped)))
+            .on_hover_text(text::shaped_help(shaped))
+            .clicked()
+        {
+            desk.shaped = shaped;
+        }
+    }
+    ui.separator();
 }
 
 fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
@@ -93,31 +112,53 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
         return;
     }
     let units = document.job().units;
-    let label = ui.label(text::NEXT_LENGTH.now());
-    let id = egui::Id::unique("next length");
+    let by_corners = draft.shaped == Shaped::Corners;
+    let (words, hint) = match draft.shaped {
+        Shaped::Corners => (text::NEXT_LENGTH.now(), text::length_hint(units)),
+        _ if draft.corners.len() < 2 => (text::SIZE.now(), text::size_hint(units)),
+        _ => (text::CUT_SIZE.now(), text::size_hint(units)),
+    };
+    let label = ui.label(words);
     let field = ui
         .add(
             TextEdit::singleline(&mut draft.typed)
-                .id(id)
+                .id(egui::Id::unique("next length"))
                 .desired_width(110.0)
-                .hint_text(text::length_hint(units)),
+                .hint_text(hint),
         )
         .labelled_by(label.id);
-    if field.changed() {
+    let mut fields = vec![field.clone()];
+    if by_corners {
+        let first = draft.corners.len() == 1;
+        let label = ui.label(if first { text::BEARING.now() } else { text::ANGLE.now() });
+        let hint = if first { text::BEARING_HELP.now() } else { text::ANGLE_HELP.now() };
+        let angle = ui
+            .add(
+                TextEdit::singleline(&mut draft.angle)
+                    .id(egui::Id::unique("next angle"))
+                    .desired_width(44.0)
+                    .hint_text("90°"),
+            )
+            .labelled_by(label.id)
+            .on_hover_text(hint);
+        fields.push(angle);
+    }
+    if fields.iter().any(egui::Response::changed) {
         draft.wrong.clear();
     }
+    let left_by = |key| {
+        let left = fields.iter().any(egui::Response::lost_focus);
+        left && ui.input(|input| input.key_pressed(key))
+    };
     let mut close = false;
     let mut give_up = false;
-    if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
-        if draft.typed.trim().is_empty() {
+    if left_by(Key::Enter) {
+        if draft.typed.trim().is_empty() && draft.angle.trim().is_empty() {
             close = true;
         } else {
-            match Length::parse(&draft.typed, units) {
-                Ok(length) => draft.set_typed(length),
-                Err(error) => draft.wrong = error.to_string(),
-            }
+            close = draft.set_typed(units);
         }
-    } else if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape)) {
+    } else if left_by(Key::Escape) {
         give_up = true;
     } else if field.has_focus()
         && draft.typed.is_empty()
@@ -131,7 +172,9 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
     if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
         field.request_focus();
     }
-    close |= ui.add_enabled(draft.corners.len() >= 3, Button::new(text::CLOSE_FACE.now())).clicked();
+    if by_corners {
+        close |= ui.add_enabled(draft.corners.len() >= 3, Button::new(text::CLOSE_FACE.now())).clicked();
+    }
     if ui.button(text::TAKE_BACK_CORNER.now()).clicked() {
         draft.back();
     }

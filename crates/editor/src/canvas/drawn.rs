@@ -1,6 +1,7 @@
 //! What a drawn outline becomes: a face, a whole roof, a hole in a face, or a penetration with an outline of its own.
 
-use super::draft::{Draft, new_face};
+use super::Draft;
+use super::new_face::new_face;
 use crate::desk::Desk;
 use crate::parting::{new_part, trouble_spot};
 use crate::selection::PartPlace;

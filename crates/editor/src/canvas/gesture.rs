@@ -1,8 +1,8 @@
 //! Drags: from where they began and where the pointer is, the edit that they mean.
 
-use super::draft::corners_at;
 use super::group::Group;
 use super::hit::Hit;
+use super::new_face::corners_at;
 use super::part;
 use super::picture::{self, Mode};
 use super::snap::{self, Guide, Scene};

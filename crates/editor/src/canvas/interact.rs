@@ -3,7 +3,7 @@ use super::gesture::{Gesture, new_block, snapped};
 use super::group::Group;
 use super::hit::{self, Hit};
 use super::snap::Scene;
-use super::{Draft, Stage, keys, menu, pan_key, part, picture};
+use super::{Aim, Draft, Shaped, Stage, keys, menu, pan_key, part, picture};
 use crate::action::{Action, Actions};
 use crate::commands::Tool;
 use crate::desk::Desk;
@@ -200,16 +200,35 @@ fn drag(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &
 }
 
 fn draw_face(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let draft = desk.draft.get_or_insert_with(Draft::default);
-    if let Some(pos) = stage.response.hover_pos() {
+    let job = document.job();
+    if desk.draft.as_ref().is_none_or(|draft| draft.corners.is_empty() && draft.shaped != desk.shaped) {
+        desk.draft = Some(Draft::of(desk.shaped, job));
+    }
+    let Some(draft) = &mut desk.draft else { return };
+    let how = Aim { free: free(ui), square: ui.input(|input| input.modifiers.shift) };
+    // Pressed and pulled open: a rectangle from where the button went down.
+    if stage.response.drag_started_by(PointerButton::Primary)
+        && !pan_key(ui)
+        && draft.corners.is_empty()
+        && let Some(origin) = ui.input(|input| input.pointer.press_origin())
+    {
+        if draft.shaped == Shaped::Corners {
+            *draft = Draft::of(Shaped::Rectangle, job);
+        }
+        draft.aim(scene(stage, document), stage.space.plan(origin), how);
+        draft.set();
+    }
+    let pos = stage.response.hover_pos().or_else(|| stage.response.interact_pointer_pos());
+    if let Some(pos) = pos {
         let typing = !draft.typed.trim().is_empty();
-        let aimed = draft.aim(scene(stage, document), stage.space.plan(pos), free(ui));
+        let aimed = draft.aim(scene(stage, document), stage.space.plan(pos), how);
         // A typed length wants the direction alone.
         desk.guides = if typing { Vec::new() } else { aimed };
     } else {
         desk.guides.clear();
     }
-    if stage.response.clicked() && draft.set() {
+    let pulled = stage.response.drag_stopped_by(PointerButton::Primary) && !draft.corners.is_empty();
+    if (stage.response.clicked() || pulled) && draft.set() {
         close_draft(document, desk, actions);
     }
 }
@@ -228,6 +247,10 @@ pub(super) fn close_draft(document: &Document, desk: &mut Desk, actions: &mut Ac
         Err(refused) => {
             desk.trouble = refused.at;
             if let Some(draft) = &mut desk.draft {
+                // The last corner of a shape is to be set anew.
+                if draft.shaped.is_whole(draft.corners.len()) {
+                    draft.back();
+                }
                 draft.wrong = refused.words;
             }
         }

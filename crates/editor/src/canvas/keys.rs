@@ -50,12 +50,12 @@ pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut A
     }
 }
 
-/// Esc lets go of the nearest thing: a face half drawn, a tool, what is held, a window over the drawing.
+/// Esc lets go of the nearest thing: the last corner of an outline, the tape, a tool, what is held, a window over the drawing.
 pub(super) fn escape(ctx: &Context, desk: &mut Desk, actions: &mut Actions) {
-    if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty())
-        || desk.tape.is_some()
-        || !desk.handling.points.is_empty()
-    {
+    let draft = desk.draft.as_mut().filter(|draft| !draft.corners.is_empty());
+    if let Some(draft) = draft {
+        draft.back();
+    } else if desk.tape.is_some() || !desk.handling.points.is_empty() {
         desk.let_go();
     } else if desk.tool != Tool::Select {
         desk.take(Tool::Select);
@@ -126,7 +126,7 @@ fn nudged(document: &Document, view: View, held: Selection, screen: DVec2) -> Op
         }
         Selection::Corner { face, ring, corner } => {
             let from = *job.face(face)?.outline.rings().nth(ring)?.get(corner)?;
-            let edits = super::draft::corners_at(job, from)
+            let edits = super::new_face::corners_at(job, from)
                 .into_iter()
                 .filter_map(|(face, ring, corner)| job.face(face)?.with_corner_moved(ring, corner, from + by))
                 .map(Edit::PutFace)

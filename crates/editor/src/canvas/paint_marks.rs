@@ -246,6 +246,23 @@ pub(super) fn draft(brush: &Brush, document: &Document, desk: &Desk) {
         let (a, b) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
         brush.label_along(a, b, 12.0, &words, color);
     };
+    let shown = draft.shown();
+    if !shown.is_empty() {
+        // A shape: all of it as it would be, each side with its length.
+        for (&a, &b) in shown.iter().zip(shown.iter().cycle().skip(1)) {
+            let (from, to) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
+            brush.styled(from, to, p.accent, (1.6, &[7.0], &[4.0]));
+            side(a, b, p.accent);
+        }
+        if let Some(next) = draft.next {
+            let at = brush.space.screen_from_plan(next);
+            brush.painter.circle_stroke(at, theme::HANDLE, Stroke::new(1.6, p.accent));
+        }
+        for (index, &at) in points.iter().enumerate() {
+            handle(brush, at, index == 0);
+        }
+        return;
+    }
     for pair in draft.corners.windows(2) {
         side(pair[0], pair[1], p.text);
     }

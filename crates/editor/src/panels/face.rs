@@ -2,8 +2,8 @@ use super::{heading, part, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::desk::Desk;
-use crate::{Document, Selection, fields, text, theme};
-use chalkcourse_geometry::{EdgeKind, Length, Units};
+use crate::{Document, Selection, fields, squaring, text, theme};
+use chalkcourse_geometry::{EdgeKind, Length, Polygon, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
@@ -33,6 +33,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         part::of_face(ui, job, face, actions);
     } else {
         slope(ui, face, units, actions);
+        square(ui, &face.outline, || squaring::of_face(job, id), actions);
     }
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
@@ -57,6 +58,22 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         corner_fields(ui, face, ring, corner, units, &mut put);
     }
     sides(ui, document, desk, face, actions);
+}
+
+/// How far an outline is out of square, and a button that squares it.
+pub(super) fn square(
+    ui: &mut Ui,
+    outline: &Polygon,
+    edit: impl FnOnce() -> Option<(String, Edit)>,
+    actions: &mut Actions,
+) {
+    let Some(off) = squaring::off(outline) else { return };
+    ui.horizontal(|ui| {
+        ui.label(RichText::new(text::out_of_square(off)).color(theme::of(ui).caution));
+        if ui.button(text::SQUARE_IT.now()).on_hover_text(text::SQUARE_IT_HELP.now()).clicked() {
+            actions.extend(edit().map(|(label, edit)| Action::Edit(label, edit)));
+        }
+    });
 }
 
 /// What follows from no part: pitch, downslope, height.

@@ -2,7 +2,7 @@ use super::{heading, quiet};
 use crate::action::{Action, Actions};
 use crate::desk::Desk;
 use crate::selection::PartPlace;
-use crate::{Document, Selection, fields, text, theme};
+use crate::{Document, Selection, fields, squaring, text, theme};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
 use chalkcourse_job::{Edit, Face, PartId, PartKind, PartSide, PartTrouble, PlanMove, Resolved, RoofPart};
@@ -39,6 +39,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
         }
         all_sides(ui, part, units, &mut put);
     }
+    super::face::square(ui, &part.outline, || squaring::of_part(part), actions);
     place(ui, job, desk, part, actions);
     if part.kind != PartKind::Chimney {
         sides(ui, desk, part, units, actions);

@@ -1,6 +1,6 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
-use crate::canvas::{Dimension, Group, OutlineFor, Toward};
+use crate::canvas::{Dimension, Group, OutlineFor, Shaped, Toward};
 use crate::commands::Tool;
 use crate::view::View;
 use crate::{Document, text};
@@ -214,6 +214,71 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
         ),
         (Tool::Tape, _) => pick("Drag from one place to another.", "Arrastre de un lugar a otro."),
         (Tool::Picture, _) => text::NO_PICTURE.now(),
+    }
+}
+
+/// What to do next for a rectangle, an L or a T with so many corners.
+pub(crate) fn shape_hint(corners: usize) -> &'static str {
+    match corners {
+        0 => pick(
+            "Click one corner, or press and pull the rectangle open.",
+            "Haga clic en una esquina, u oprima y jale el rectángulo.",
+        ),
+        1 => pick(
+            "Click the corner across, or type the size and Enter.",
+            "Haga clic en la esquina opuesta, o escriba la medida y Entrar.",
+        ),
+        _ => pick(
+            "Click the inner corner, or type the size of the notch and Enter.",
+            "Haga clic en la esquina interior, o escriba la medida del recorte y Entrar.",
+        ),
+    }
+}
+
+/// How far an outline is out of square.
+pub(crate) fn out_of_square(degrees: f64) -> String {
+    tell!("{degrees:.1}° out of square", "{degrees:.1}° fuera de escuadra")
+}
+
+pub(crate) fn square_of(name: &str) -> String {
+    tell!("Square {name}", "Escuadrar {name}")
+}
+
+/// The button of a shape.
+pub(crate) fn shaped(shaped: Shaped) -> &'static str {
+    match shaped {
+        Shaped::Corners => pick("Corner by corner", "Esquina por esquina"),
+        Shaped::Rectangle => pick("Rectangle", "Rectángulo"),
+        Shaped::Ell => pick("L", "L"),
+        Shaped::Tee => pick("T", "T"),
+    }
+}
+
+pub(crate) fn shaped_help(shaped: Shaped) -> &'static str {
+    match shaped {
+        Shaped::Corners => pick(
+            "Any outline. Shift holds right angles; type a length and an angle.",
+            "Cualquier contorno. Mayús mantiene los ángulos rectos; escriba longitud y ángulo.",
+        ),
+        Shaped::Rectangle => pick(
+            "Two corners, or one and a size such as 30' x 48'. Pressing and pulling makes one too.",
+            "Dos esquinas, o una y la medida, como 30' x 48'. También al oprimir y jalar.",
+        ),
+        Shaped::Ell => pick(
+            "A rectangle, then the inner corner of what is not there.",
+            "Un rectángulo y luego la esquina interior de lo que falta.",
+        ),
+        Shaped::Tee => pick(
+            "A rectangle, then one of its two inner corners; the other is its mirror image.",
+            "Un rectángulo y luego una de las dos esquinas interiores; la otra es su reflejo.",
+        ),
+    }
+}
+
+pub(crate) fn size_hint(units: Units) -> &'static str {
+    match units {
+        Units::FeetInches => "30' x 48'",
+        Units::Metric => "9 m x 14 m",
     }
 }
 

@@ -198,6 +198,34 @@ pub(crate) const TOOL_PENETRATION: Say = say("Penetration", "Penetración");
 pub(crate) const TOOL_BLOCK: Say = say("Block", "Bloque");
 pub(crate) const TOOL_TAPE: Say = say("Tape", "Cinta");
 pub(crate) const NEXT_LENGTH: Say = say("Length of this side", "Longitud de este lado");
+pub(crate) const ANGLE: Say = say("Angle", "Ángulo");
+pub(crate) const ANGLE_HELP: Say = say(
+    "To the side before, on the side where you point: 90 is square, 135 a bay. Empty: as you point.",
+    "Con el lado anterior, hacia donde apunta: 90 es a escuadra, 135 un mirador. Vacío: como apunte.",
+);
+pub(crate) const BEARING: Say = say("Bearing", "Rumbo");
+pub(crate) const BEARING_HELP: Say = say(
+    "Of the first side by the compass: 0 is north, 90 east. Empty: as you point.",
+    "Del primer lado según la brújula: 0 es norte, 90 este. Vacío: como apunte.",
+);
+pub(crate) const SIZE: Say = say("Size", "Medida");
+pub(crate) const CUT_SIZE: Say = say("Size of the notch", "Medida del recorte");
+pub(crate) const TWO_LENGTHS: Say = say(
+    "Type both lengths, across and up: 30' x 48'.",
+    "Escriba las dos longitudes, a lo ancho y hacia arriba: 30' x 48'.",
+);
+pub(crate) const NO_ANGLE: Say =
+    say("Type the angle in degrees, such as 90 or 22.5.", "Escriba el ángulo en grados, como 90 o 22.5.");
+pub(crate) const SHAPE_NOT_WHOLE: Say = say(
+    "Set the corner across, or type the size and Enter.",
+    "Marque la esquina opuesta, o escriba la medida y Entrar.",
+);
+pub(crate) const SQUARE_TO_FIRST: Say = say("square to the first side", "a escuadra con el primer lado");
+pub(crate) const SQUARE_IT: Say = say("Square it", "Escuadrarlo");
+pub(crate) const SQUARE_IT_HELP: Say = say(
+    "Turns sides that are nearly square onto the two directions of the house. Slanted sides stay as they are.",
+    "Gira los lados casi a escuadra hasta las dos direcciones de la casa. Los lados inclinados se quedan como están.",
+);
 pub(crate) const CLOSE_FACE: Say = say("Close the outline", "Cerrar el contorno");
 pub(crate) const TAKE_BACK_CORNER: Say = say("Take back a corner", "Quitar una esquina");
 

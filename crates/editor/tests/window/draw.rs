@@ -228,7 +228,8 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     hand.key(Key::Enter);
     assert_eq!(hand.job(), job);
     assert!(hand.sees("A hole lies inside one face"));
-    hand.key(Key::Escape);
+    // A corner each.
+    (0..4).for_each(|_| hand.key(Key::Escape));
 
     hand.key(Key::D);
     hand.press("Penetration outline");
@@ -310,4 +311,201 @@ fn a_vent_and_a_block_are_placed_and_moved_by_keys_alone() {
     hand.key(Key::B);
     hand.key(Key::Enter);
     assert_eq!(hand.job().blocks.len(), before.blocks.len() + 1);
+}
+
+/// What is drawn for a whole roof, the sizes of its first part's sides in feet.
+fn walls(hand: &Hand) -> Vec<f64> {
+    let sides =
+        hand.job().parts[0].outline.sides().map(|(_, _, a, b)| a.distance(b) / feet(1.0)).collect::<Vec<_>>();
+    sides.iter().map(|side| (side * 1000.0).round() / 1000.0).collect()
+}
+
+#[test]
+fn a_house_by_two_corners_and_its_size() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.press("Whole roof");
+    hand.press("Rectangle");
+    hand.click_plan(-5.0, -4.0);
+    let toward = hand.at(dvec2(2.0, 1.0));
+    hand.harness.hover_at(toward);
+    hand.harness.run();
+    hand.type_text("48' x 30");
+    hand.key(Key::Enter);
+    assert_eq!(walls(&hand), [48.0, 30.0, 48.0, 30.0], "{}", hand.editor().said());
+    let part = &hand.job().parts[0];
+    assert!(part.outline.outer.iter().any(|p| p.distance(dvec2(-5.0, -4.0)) < 0.2), "from the first corner");
+    assert_eq!(hand.job().faces.len(), 2, "two slopes and two gables");
+}
+
+#[test]
+fn pressed_and_pulled_open_with_the_size_typed_meanwhile() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.press("Whole roof");
+    let (from, to) = (hand.at(dvec2(-5.0, -4.0)), hand.at(dvec2(3.0, 2.0)));
+    hand.drag(from, to);
+    assert!(hand.job().parts.is_empty(), "the button is still down");
+    hand.type_text("40 x 24");
+    hand.drop(to);
+    assert_eq!(walls(&hand), [40.0, 24.0, 40.0, 24.0], "{}", hand.editor().said());
+}
+
+#[test]
+fn an_ell_shaped_house_and_a_tee() {
+    for (shape, sides) in [
+        ("L", vec![48.0, 18.0, 32.0, 12.0, 16.0, 30.0]),
+        ("T", vec![48.0, 18.0, 16.0, 12.0, 16.0, 12.0, 16.0, 18.0]),
+    ] {
+        let mut hand = Hand::empty();
+        hand.key(Key::D);
+        hand.press("Whole roof");
+        hand.press(shape);
+        hand.click_plan(-7.0, 4.0);
+        let toward = hand.at(dvec2(2.0, 0.0));
+        hand.harness.hover_at(toward);
+        hand.harness.run();
+        hand.type_text("48 x 30");
+        hand.key(Key::Enter);
+        // The notch lies at the lower right.
+        let toward = hand.at(dvec2(6.0, -4.5));
+        hand.harness.hover_at(toward);
+        hand.harness.run();
+        hand.type_text(if shape == "L" { "32 x 12" } else { "16 x 12" });
+        hand.key(Key::Enter);
+        let mut drawn = walls(&hand);
+        let at = drawn.iter().position(|side| *side == 48.0).unwrap();
+        drawn.rotate_left(at);
+        if drawn[1] != sides[1] {
+            // The other way around.
+            drawn[1..].reverse();
+        }
+        assert_eq!(drawn, sides, "{shape}: {}", hand.editor().said());
+    }
+}
+
+#[test]
+fn a_size_that_is_none_is_told_in_place() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.press("Rectangle");
+    hand.click_plan(-5.0, -4.0);
+    for (typed, told) in
+        [("30", "Type both lengths"), ("30 x wide", "can't read \"wide\""), ("0 x 12", "longer than 0")]
+    {
+        hand.type_text(typed);
+        hand.key(Key::Enter);
+        assert!(hand.sees(told), "{typed}");
+        (0..typed.len()).for_each(|_| hand.key(Key::Backspace));
+    }
+    assert!(hand.job().faces.is_empty());
+}
+
+/// Shift: each side square to the one before though the hand is not, and the last corner square to the first side.
+#[test]
+fn shift_holds_right_angles() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    let shift = Modifiers::SHIFT;
+    for (x, y) in [(-5.0, -4.0), (4.0, -3.4), (4.4, 1.5), (-5.4, 1.1)] {
+        let pos = hand.at(dvec2(x, y));
+        hand.harness.event(egui::Event::PointerMoved(pos));
+        hand.harness.run_steps(2);
+        for pressed in [true, false] {
+            hand.harness.event_modifiers(
+                egui::Event::PointerButton {
+                    pos,
+                    button: egui::PointerButton::Primary,
+                    pressed,
+                    modifiers: shift,
+                },
+                shift,
+            );
+        }
+        hand.harness.run_steps(30);
+    }
+    hand.key(Key::Enter);
+    let job = hand.job();
+    assert_eq!(job.faces.len(), 1, "{}", hand.editor().said());
+    let off = chalkcourse_geometry::out_of_square(&job.faces[0].outline.outer);
+    assert!(off.is_none(), "{off:?}");
+}
+
+#[test]
+fn a_side_by_length_and_angle() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    hand.click_plan(-4.0, -4.0);
+    let toward = hand.at(dvec2(0.0, -3.0));
+    hand.harness.hover_at(toward);
+    hand.harness.run();
+    hand.type_text("20");
+    hand.key(Key::Tab);
+    hand.type_text("90");
+    hand.key(Key::Enter);
+    let toward = hand.at(dvec2(2.0, 2.0));
+    hand.harness.hover_at(toward);
+    hand.harness.run();
+    hand.type_text("10");
+    hand.key(Key::Tab);
+    hand.type_text("135");
+    hand.key(Key::Enter);
+    let toward = hand.at(dvec2(-4.0, 3.0));
+    hand.click(toward);
+    hand.key(Key::Enter);
+    let job = hand.job();
+    assert_eq!(job.faces.len(), 1, "{}", hand.editor().said());
+    let corners = &job.faces[0].outline.outer;
+    assert!((corners[1] - corners[0]).distance(dvec2(feet(20.0), 0.0)) < 1e-6, "east: {corners:?}");
+    let turned = (corners[2] - corners[1]) / feet(10.0);
+    assert!(turned.distance(dvec2(0.5_f64.sqrt(), 0.5_f64.sqrt())) < 1e-6, "{turned}");
+}
+
+/// Esc takes one corner back, and what it took can be had again.
+#[test]
+fn esc_takes_one_corner() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    for (x, y) in [(-4.0, -4.0), (4.0, -4.0), (4.0, 0.0), (0.0, 3.0)] {
+        hand.click_plan(x, y);
+    }
+    hand.key(Key::Escape);
+    hand.chord(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z);
+    hand.key(Key::Escape);
+    hand.key(Key::Enter);
+    assert_eq!(hand.job().faces[0].outline.outer.len(), 3, "{}", hand.editor().said());
+}
+
+#[test]
+fn out_of_square_is_told_and_squared() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    let free = Modifiers::ALT;
+    for (x, y) in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {
+        let pos = hand.at(dvec2(x, y));
+        for event in [egui::Event::PointerMoved(pos)] {
+            hand.harness.event_modifiers(event, free);
+        }
+        hand.harness.run_steps(2);
+        for pressed in [true, false] {
+            hand.harness.event_modifiers(
+                egui::Event::PointerButton {
+                    pos,
+                    button: egui::PointerButton::Primary,
+                    pressed,
+                    modifiers: free,
+                },
+                free,
+            );
+        }
+        hand.harness.run_steps(30);
+    }
+    hand.key(Key::Enter);
+    assert_eq!(hand.job().faces.len(), 1, "{}", hand.editor().said());
+    assert!(hand.sees("° out of square"));
+    hand.press("Square it");
+    assert!(!hand.sees("° out of square"));
+    assert_eq!(chalkcourse_geometry::out_of_square(&hand.job().faces[0].outline.outer), None);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert!(hand.sees("° out of square"), "it can be undone");
 }
