@@ -11,7 +11,7 @@ use crate::view::View;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{PartKind, PenetrationKind};
-use egui::{Button, Key, RichText, TextEdit, Ui};
+use egui::{Button, Key, Modifiers, RichText, TextEdit, Ui};
 
 /// Shows the strip.
 pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
@@ -146,10 +146,9 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
     if fields.iter().any(egui::Response::changed) {
         draft.wrong.clear();
     }
-    let left_by = |key| {
-        let left = fields.iter().any(egui::Response::lost_focus);
-        left && ui.input(|input| input.key_pressed(key))
-    };
+    // A key that leaves a field is for that alone.
+    let left = fields.iter().any(egui::Response::lost_focus);
+    let left_by = |key| left && ui.input_mut(|input| input.consume_key(Modifiers::NONE, key));
     let mut close = false;
     let mut give_up = false;
     if left_by(Key::Enter) {
