@@ -204,6 +204,8 @@ pub(crate) enum Command {
     Cautions,
     Checklist,
     Pathways,
+    /// The walls are drawn, and a whole roof is raised over them.
+    RaiseRoof,
     /// A face from measurements.
     TapedFace,
     /// A picture from a file.
@@ -218,7 +220,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 45] = [
+    const WITH_KEYS: [Self; 46] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -257,6 +259,7 @@ impl Command {
         Self::ShowHome,
         Self::Use(Tool::Select),
         Self::TapedFace,
+        Self::RaiseRoof,
         Self::Use(Tool::DrawFace),
         Self::Use(Tool::Penetration),
         Self::Use(Tool::Block),
@@ -406,6 +409,7 @@ impl Command {
             Self::Cautions => text::CAUTIONS.now(),
             Self::Checklist => text::CHECKLIST.now(),
             Self::Pathways => text::PATHWAYS.now(),
+            Self::RaiseRoof => text::RAISE_OVER_WALLS.now(),
             Self::TapedFace => text::TAPED_FACE.now(),
             Self::LayPicture => text::LAY_PICTURE.now(),
             Self::WindZones => text::WIND_ZONES.now(),
@@ -455,6 +459,7 @@ impl Command {
             Self::SolidView => (Modifiers::NONE, Key::Num3),
             Self::ShowHome => (Modifiers::NONE, Key::F11),
             Self::Use(Tool::Select) => (Modifiers::NONE, Key::S),
+            Self::RaiseRoof => (Modifiers::NONE, Key::W),
             Self::TapedFace => (Modifiers::SHIFT, Key::D),
             Self::Use(Tool::DrawFace) => (Modifiers::NONE, Key::D),
             Self::Use(Tool::Penetration) => (Modifiers::NONE, Key::P),

@@ -185,6 +185,13 @@ impl Desk {
         }
     }
 
+    /// Takes up the drawing of walls that a whole roof is raised over: a rectangle, which most houses are.
+    pub(crate) fn draw_walls(&mut self) {
+        self.take(Tool::DrawFace);
+        self.outline_for = OutlineFor::Roof;
+        self.shaped = Shaped::Rectangle;
+    }
+
     /// After the job changed: what is gone can't be held or shown.
     pub(crate) fn keep_in_step(&mut self, document: &Document) {
         let job = document.job();

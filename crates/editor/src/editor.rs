@@ -73,7 +73,7 @@ impl Editor {
         speak(language);
         let document = Document::new(sample::alder_court().unwrap_or_else(|_| sample::empty()), None);
         let mut editor = Self {
-            desk: Desk::fresh(&document),
+            desk: Desk { raise_as: settings.raise_as, ..Desk::fresh(&document) },
             document,
             language,
             settings,
@@ -544,6 +544,7 @@ impl Editor {
             Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
             Command::WindZones => self.desk.show_zones = !self.desk.show_zones,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
+            Command::RaiseRoof => self.desk.draw_walls(),
             Command::TapedFace => self.desk.windows.taped = !self.desk.windows.taped,
             Command::Find => self.desk.windows.palette = Some(crate::windows::Palette::default()),
             Command::Keys => self.dialog = Some(Dialog::Keys),
@@ -628,6 +629,7 @@ impl eframe::App for Editor {
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
+        self.settings.raise_as = self.desk.raise_as;
         eframe::set_value(storage, Settings::KEY, &self.settings);
     }
 

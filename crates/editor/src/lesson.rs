@@ -16,8 +16,8 @@ pub(crate) struct Lesson {
 /// The steps, in order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Step {
-    /// A face is drawn.
-    Face,
+    /// A roof is raised, or a face drawn.
+    Roof,
     /// Its pitch is typed.
     Pitch,
     /// What comes through it is marked.
@@ -34,7 +34,7 @@ pub(crate) enum Step {
 
 impl Step {
     pub(crate) const ALL: [Self; 7] =
-        [Self::Face, Self::Pitch, Self::Vent, Self::Fill, Self::Finding, Self::Order, Self::Done];
+        [Self::Roof, Self::Pitch, Self::Vent, Self::Fill, Self::Finding, Self::Order, Self::Done];
 }
 
 impl Lesson {
@@ -61,8 +61,8 @@ impl Lesson {
         let stops =
             plan.findings.iter().filter(|f| f.severity == Severity::Stop && f.waived.is_none()).count();
         let done = match self.step() {
-            Step::Face => !job.faces.is_empty(),
-            // A face is drawn at 6:12: another pitch was typed.
+            Step::Roof => !job.faces.is_empty(),
+            // A roof comes at 6:12 unless the last one had another: another pitch was typed.
             Step::Pitch => job.faces.iter().any(|face| (face.pitch.rise_in_12() - 6.0).abs() > 1e-6),
             Step::Vent => !job.penetrations.is_empty(),
             Step::Fill => plan.summary.modules > 0,

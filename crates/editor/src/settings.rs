@@ -1,3 +1,4 @@
+use chalkcourse_plan::RaiseAs;
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
 
@@ -13,6 +14,8 @@ pub(crate) struct Settings {
     pub(crate) language: Option<String>,
     /// Who accepts findings.
     pub(crate) person: String,
+    /// How the last roof was raised.
+    pub(crate) raise_as: Option<RaiseAs>,
 }
 
 impl Settings {

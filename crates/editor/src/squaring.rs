@@ -55,7 +55,7 @@ mod tests {
     #[test]
     fn what_touches_goes_along() {
         let mut job = sample::empty();
-        let face = |id: u64, name: &str, at: &[(f64, f64)], way: Azimuth| {
+        let face = |id: u32, name: &str, at: &[(f64, f64)], way: Azimuth| {
             let outline = Polygon::new(at.iter().map(|&(x, y)| dvec2(x, y)).collect());
             Face::new(FaceId(id), name.into(), outline, Pitch::FLAT, way, Length::from_feet(9.0))
         };

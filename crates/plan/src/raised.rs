@@ -4,9 +4,11 @@ use chalkcourse_geometry::raise::{RaiseError, Treatment, raise};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, signed_area};
 use chalkcourse_job::{Edit, PartId, PartKind, Resolved, RoofPart};
 use chalkcourse_words::pick;
+use serde::{Deserialize, Serialize};
 
 /// What stands on the short ends of a footprint.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Ends {
     /// A sloped face, as on all other sides.
     #[default]
@@ -16,7 +18,7 @@ pub enum Ends {
 }
 
 /// How a roof is raised: the same on all sides but for the ends.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct RaiseAs {
     /// Pitch of all sloped sides.
     pub pitch: Pitch,

@@ -202,7 +202,7 @@ impl Draft {
         let way = self.corners.last().zip(self.next).and_then(|(&last, next)| (next - last).try_normalize());
         match (self.corners.last(), way) {
             (Some(_), Some(_)) if length <= Length::ZERO => {
-                self.wrong = wrong(text::LENGTH_NOT_POSITIVE.now())
+                self.wrong = wrong(text::LENGTH_NOT_POSITIVE.now());
             }
             (Some(&last), Some(way)) => {
                 self.push(last + way * length.metres());

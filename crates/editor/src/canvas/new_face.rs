@@ -125,11 +125,11 @@ mod tests {
     fn a_first_face_falls_toward_its_lower_long_side() {
         let job = sample::empty();
         let layout = Layout::of(&job);
-        for corners in [
+        for at in [
             [(0.0, 0.0), (10.0, 0.0), (10.0, 4.0), (0.0, 4.0)],
             [(0.0, 4.0), (10.0, 4.0), (10.0, 0.0), (0.0, 0.0)],
         ] {
-            let face = new_face(&job, &layout, corners(&corners));
+            let face = new_face(&job, &layout, corners(&at));
             assert_eq!(face.downslope, Azimuth::SOUTH);
             assert_eq!(face.datum, dvec2(0.0, 0.0));
         }

@@ -37,8 +37,8 @@ impl Shaped {
         let frame = Frame { first: *first, along };
         let size = frame.of(*across);
         let local = match rest.first().map(|&inner| cut(size, frame.of(inner))) {
-            Some(cut) if self == Self::Ell => ell(size, cut),
-            Some(cut) if self == Self::Tee => tee(size, cut),
+            Some(cut) if self == Self::Ell => ell(size, &cut),
+            Some(cut) if self == Self::Tee => tee(size, &cut),
             _ => vec![DVec2::ZERO, dvec2(size.x, 0.0), size, dvec2(0.0, size.y)],
         };
         local.into_iter().map(|p| frame.plan(p)).collect()
@@ -100,7 +100,7 @@ fn cut(size: DVec2, inner: DVec2) -> Cut {
 }
 
 /// A rectangle from 0 to a size without what is cut out at one corner: around, beginning at the corner across from it.
-fn ell(size: DVec2, Cut { corner, inner }: Cut) -> Vec<DVec2> {
+fn ell(size: DVec2, &Cut { corner, inner }: &Cut) -> Vec<DVec2> {
     let far = size - corner;
     vec![
         far,
@@ -113,7 +113,7 @@ fn ell(size: DVec2, Cut { corner, inner }: Cut) -> Vec<DVec2> {
 }
 
 /// A rectangle without what is cut out at a corner, and its mirror image at the other end of the side that lies nearer.
-fn tee(size: DVec2, cut: Cut) -> Vec<DVec2> {
+fn tee(size: DVec2, cut: &Cut) -> Vec<DVec2> {
     let share = (cut.inner - cut.corner).abs() / size.abs().max(DVec2::splat(f64::MIN_POSITIVE));
     // The side along which the two are taken out is level where they are less deep than wide, as shares of the whole.
     let turned = share.x < share.y;

@@ -86,13 +86,14 @@ impl Editor {
 
     /// Puts another job on the desk.
     pub(super) fn put(&mut self, document: Document) {
-        let (courses, pathways, zones) =
-            (self.desk.courses_in_plan, self.desk.show_pathways, self.desk.show_zones);
+        let (courses, pathways, zones, how) =
+            (self.desk.courses_in_plan, self.desk.show_pathways, self.desk.show_zones, self.desk.raise_as);
         self.document = document;
         self.desk = Desk {
             courses_in_plan: courses,
             show_pathways: pathways,
             show_zones: zones,
+            raise_as: how,
             ..Desk::fresh(&self.document)
         };
         if let Some(recovery) = &mut self.recovery {

@@ -25,9 +25,12 @@ pub(crate) fn show(ui: &mut Ui, area: Rect, actions: &mut Actions) {
                         ui.label(step.now());
                     }
                     ui.add_space(theme::GAP * 4.0);
-                    let first = Button::new(text::EMPTY_DRAW.now()).fill(p.accent_ground);
+                    let first = Button::new(text::RAISE_OVER_WALLS.now()).fill(p.accent_ground);
                     ui.horizontal_wrapped(|ui| {
                         if ui.add(first).clicked() {
+                            actions.push(Action::Run(Command::RaiseRoof));
+                        }
+                        if ui.button(text::EMPTY_DRAW.now()).clicked() {
                             actions.push(Action::Run(Command::Use(Tool::DrawFace)));
                         }
                         if ui.button(text::LESSON_SHOW.now()).clicked() {

@@ -161,7 +161,9 @@ fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     for tool in Tool::ALL {
         item(ui, Command::Use(tool), Command::Use(tool).can(document, desk), actions);
     }
-    item(ui, Command::TapedFace, Command::TapedFace.can(document, desk), actions);
+    for command in [Command::RaiseRoof, Command::TapedFace] {
+        item(ui, command, command.can(document, desk), actions);
+    }
 }
 
 fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {

@@ -20,21 +20,23 @@ pub(crate) fn lesson_place(number: usize, of: usize) -> String {
 /// The heading and the words of a step.
 pub(crate) fn lesson_step(step: Step) -> (&'static str, &'static str) {
     let (title, words) = match step {
-        Step::Face => (
-            say("Draw a face of the roof", "Dibuje un faldón del techo"),
+        Step::Roof => (
+            say("Raise a roof over the walls", "Levante un techo sobre los muros"),
             say(
-                "Press D. Click the left end of the eave, point to the right, type 30' and Enter. Point up, type 16' and Enter. \
-                 Then 30' to the left, and click the first corner.",
-                "Oprima D. Haga clic en el extremo izquierdo del alero, apunte a la derecha, escriba 30' y Entrar. Apunte hacia \
-                 arriba, escriba 16' y Entrar. Luego 30' a la izquierda, y haga clic en la primera esquina.",
+                "Press W. Click where the lower left corner of the walls is, point up to the right, type 48' x 30' and Enter. \
+                 Gables or hips, pitch and overhang are chosen above the drawing. (D draws a roof face by face.)",
+                "Oprima W. Haga clic donde está la esquina inferior izquierda de los muros, apunte arriba a la derecha, escriba \
+                 48' x 30' y Entrar. Hastiales o limatesas, pendiente y voladizo se eligen sobre el dibujo. (D dibuja un techo \
+                 faldón por faldón.)",
             ),
         ),
         Step::Pitch => (
             say("Say how steep it is", "Diga qué tan inclinado es"),
             say(
-                "The face is held: on the right, type its pitch, such as 5:12, and Enter. Skip this step if 6:12 is right.",
-                "El faldón está seleccionado: a la derecha escriba su pendiente, por ejemplo 5:12, y Entrar. Salte este paso si \
-                 6:12 es correcta.",
+                "The house is held: on the right, type the pitch of all its slopes, such as 5:12, and Enter. Skip this step if 6:12 \
+                 is right.",
+                "La casa está seleccionada: a la derecha escriba la pendiente de todas sus aguas, por ejemplo 5:12, y Entrar. Salte \
+                 este paso si 6:12 es correcta.",
             ),
         ),
         Step::Vent => (

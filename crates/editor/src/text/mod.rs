@@ -286,9 +286,10 @@ pub(crate) const PLACE_BLOCK: Say = say("Place a block", "Colocar un bloque");
 pub(crate) const EMPTY_TITLE: Say = say("Start with the roof", "Empiece por el techo");
 pub(crate) const EMPTY_STEPS: [Say; 3] = [
     say(
-        "1.  Draw a face: click its corners. Type a length such as 30' 6\" for an exact side.",
-        "1.  Dibuje un faldón: haga clic en sus esquinas. Escriba una longitud como 30' 6\" para un lado \
-        exacto.",
+        "1.  Draw the walls: one corner, and the size, such as 48' x 30'. The roof is raised over them, with gables or hips. \
+        Or draw it face by face.",
+        "1.  Dibuje los muros: una esquina y la medida, como 48' x 30'. El techo se levanta sobre ellos, con hastiales o \
+        limatesas. O dibújelo faldón por faldón.",
     ),
     say(
         "2.  Mark what comes through the roof: vents, pipes, chimneys.",
@@ -299,6 +300,8 @@ pub(crate) const EMPTY_STEPS: [Say; 3] = [
         "3.  Coloque un bloque de módulos y arrástrelo. Los hallazgos y las cantidades siguen su movimiento.",
     ),
 ];
+pub(crate) const RAISE_OVER_WALLS: Say =
+    say("Raise a roof over the walls", "Levantar un techo sobre los muros");
 pub(crate) const EMPTY_DRAW: Say = say("Draw a face", "Dibujar un faldón");
 pub(crate) const EMPTY_OPEN: Say = say("Open a job…", "Abrir una obra…");
 

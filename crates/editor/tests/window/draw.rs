@@ -483,9 +483,7 @@ fn out_of_square_is_told_and_squared() {
     let free = Modifiers::ALT;
     for (x, y) in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {
         let pos = hand.at(dvec2(x, y));
-        for event in [egui::Event::PointerMoved(pos)] {
-            hand.harness.event_modifiers(event, free);
-        }
+        hand.harness.event_modifiers(egui::Event::PointerMoved(pos), free);
         hand.harness.run_steps(2);
         for pressed in [true, false] {
             hand.harness.event_modifiers(

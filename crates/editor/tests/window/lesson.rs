@@ -1,36 +1,25 @@
 //! The first job, step by step: done on the job itself, by what a person does, and left at any time.
 
 use crate::block::block;
-use crate::hand::{Hand, feet};
+use crate::hand::Hand;
 use chalkcourse_geometry::dvec2;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
-
-fn typed_side(hand: &mut Hand, toward: egui::Pos2, length: &str) {
-    hand.harness.hover_at(toward);
-    hand.harness.run();
-    hand.type_text(length);
-    hand.key(Key::Enter);
-}
 
 #[test]
 fn the_steps_lead_from_nothing_to_an_order() {
     let mut hand = Hand::empty();
     hand.press("Show me, step by step");
-    assert!(hand.sees("Step 1 of 6") && hand.sees("Draw a face of the roof"));
-    hand.key(Key::D);
-    hand.click_plan(-4.0, -3.0);
-    for (toward, length) in [
-        (dvec2(2.0, -3.0), "30'"),
-        (dvec2(-4.0 + feet(30.0), 1.0), "16'"),
-        (dvec2(2.0, -3.0 + feet(16.0)), "30'"),
-    ] {
-        let pos = hand.at(toward);
-        typed_side(&mut hand, pos, length);
-    }
+    assert!(hand.sees("Step 1 of 6") && hand.sees("Raise a roof over the walls"));
+    hand.key(Key::W);
+    hand.click_plan(-6.0, -5.0);
+    let toward = hand.at(dvec2(2.0, 2.0));
+    hand.harness.hover_at(toward);
+    hand.harness.run();
+    hand.type_text("48' x 30'");
     hand.key(Key::Enter);
     hand.harness.run();
-    assert!(hand.sees("Step 2 of 6"), "the face is not seen: {:?}", hand.job().faces.len());
+    assert!(hand.sees("Step 2 of 6"), "the roof is not seen: {:?}", hand.job().faces.len());
     hand.press("Skip this step");
     assert!(hand.sees("Step 3 of 6"));
     hand.key(Key::P);
@@ -49,7 +38,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     // Any rule that is broken and mended will do: the array pushed off the roof, and taken back.
     assert!(hand.job().blocks.iter().any(|b| b.id == block(&hand).id));
     let at = hand.job().blocks[0].at;
-    let face = hand.editor().document().plan().layout.roof.faces[0].plane;
+    let face = hand.job().face(hand.job().blocks[0].face).unwrap().plane();
     hand.click_plan(face.to_plan(at).x + 0.4, face.to_plan(at).y + 0.4);
     assert!(hand.editor().selection().block().is_some(), "no block was taken");
     for _ in 0..4 {
