@@ -1,9 +1,8 @@
 //! The sheet that a crew builds from: the roof, then each face with the lines to snap, and the stages in their order.
 
-use crate::SheetError;
 use crate::crew::{BOX, sheet};
 use crate::drawing::{FACE_ROOM, PLAN_ROOM, face_drawing, legend, plan_drawing};
-use crate::page::{Column, Part, Row, Sheet, pdf};
+use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_geometry::coursing::Coursing;
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Resolved, Stage};
@@ -13,15 +12,7 @@ use chalkcourse_takeoff::CAUTION;
 use chalkcourse_words::{pick, tell};
 
 /// The plan, every face that carries modules true to size with its base lines, and what comes in which order.
-///
-/// # Errors
-/// [`SheetError`] when the writer gives up.
-pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    pdf(&build_sheet(job, plan))
-}
-
-/// What [`build_pdf`] prints.
-pub fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job, plan);
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
     match plan_drawing(job, plan) {

@@ -20,7 +20,7 @@ const LEAST: f64 = 480.0;
 
 /// The drawing as an SVG file. What stops the job, what was waived and the cautions stand below it, whole; that it is not to be built
 /// stands across it.
-pub fn svg(drawing: &Drawing, standing: &Standing) -> String {
+pub(crate) fn svg(drawing: &Drawing, standing: &Standing) -> String {
     let size = drawing.bounds.size();
     let scale = LONG / size.max_element().max(1e-6);
     let (width, drawn) = ((size.x * scale).max(LEAST), size.y * scale);

@@ -19,6 +19,9 @@ pub struct FillsReport<'a> {
     pub job: &'a str,
     /// Caution.
     pub caution: &'static str,
+    /// Where the job stands with all of them in place.
+    #[serde(flatten)]
+    pub standing: crate::Standing,
     /// Face by face.
     pub faces: &'a [Fill],
     /// What the rules find with all of them in place.
@@ -32,6 +35,7 @@ pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) ->
         version: 1,
         job: &job.name,
         caution: crate::CAUTION.now(),
+        standing: crate::standing(job, plan),
         faces: fills,
         findings: plan.told(job),
     }
@@ -39,7 +43,7 @@ pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) ->
 
 /// Fills as a person reads them; `plan` is that of the job with all of them in place.
 pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
-    let mut text = format!("{}\n", job.name);
+    let mut text = format!("{}\n{}", job.name, crate::standing(job, plan).head());
     for fill in fills {
         let face = job.face(fill.face).map_or("", |face| face.name.as_str());
         let _ = putln!(text, "\nFace {face}: {}", "\nFaldón {face}: {}", fill.claim);
