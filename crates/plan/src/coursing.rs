@@ -9,7 +9,7 @@ use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words::{face_heading, pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -188,9 +188,9 @@ pub fn courses_text(job: &Resolved, faces: &[FaceCourses], standing: &Standing) 
         let Coursing { eave, top, first, exposure } = face.courses;
         let _ = putln!(
             text,
-            "\nFace {}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
-            "\nFaldón {}: {} pendiente arriba; la primera línea de hilada a {}, {} líneas cada {}; {}",
-            face.name,
+            "\n{}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
+            "\n{}: {} pendiente arriba; la primera línea de hilada a {}, {} líneas cada {}; {}",
+            face_heading(&face.name),
             long(top - eave),
             small(first - eave),
             face.lines,

@@ -476,7 +476,8 @@ pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
 
 /// The order to read, by group or by stage of work.
 pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_takeoff::By) -> String {
-    chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by)
+    let order = chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by);
+    standing(job, plan).verdict() + &order
 }
 
 /// The order for a spreadsheet; no cell of it is taken for a formula.

@@ -150,8 +150,8 @@ impl PriceComparison {
             let _ = writeln!(out, "{}, {}", plain(&offer.list), plain(&offer.date));
             let _ = putln!(
                 out,
-                "  lines {}, sales tax {}, delivery {}, total {} {}; lines that all have {}",
-                "  renglones {}, impuesto de venta {}, entrega {}, total {} {}; renglones que todos tienen {}",
+                "  lines {}, sales tax {}, delivery {}, total {} {}; what every list has: {}",
+                "  renglones {}, impuesto de venta {}, entrega {}, total {} {}; lo que todas las listas tienen: {}",
                 show_money(offer.lines),
                 known(offer.tax),
                 known(offer.delivery),
@@ -192,7 +192,7 @@ impl PriceComparison {
                 plain(&row.number),
                 plain(&row.name),
                 row.packages,
-                plural("package", row.packages as f64),
+                plural(pick("package", "paquete"), row.packages as f64),
                 costs.join("  ")
             );
         }

@@ -48,7 +48,7 @@ impl Group {
             Self::Flashing => pick("Flashing", "Tapajuntas"),
             Self::Roofing => pick("Roofing", "Recubrimiento"),
             Self::Wire => pick("Wire and grounding", "Cable y puesta a tierra"),
-            Self::Deck => pick("Tear-off and deck", "Retiro y entablado"),
+            Self::Deck => pick("Tear-off and deck", "Techo viejo y entablado"),
             Self::Safety => pick("Safety and consumables", "Seguridad y consumibles"),
             Self::Labour => pick("Labour", "Mano de obra"),
             Self::Disposal => pick("Disposal", "Desecho"),

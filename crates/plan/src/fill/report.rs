@@ -4,7 +4,7 @@ use super::Fill;
 use crate::Plan;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Cell, Resolved};
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words::{face_heading, pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -46,15 +46,18 @@ pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
     let mut text = format!("{}\n{}", job.name, crate::standing(job, plan).head());
     for fill in fills {
         let face = job.face(fill.face).map_or("", |face| face.name.as_str());
-        let _ = putln!(text, "\nFace {face}: {}", "\nFaldón {face}: {}", fill.claim);
+        let _ = writeln!(text, "\n{}: {}", face_heading(face), fill.claim);
         let _ = putln!(text, "  searched: {}", "  se buscó: {}", fill.searched);
         for block in &fill.blocks {
             let _ = putln!(
                 text,
-                "  block {}: {} rows, base rail {} up from the face's datum, left end {} along it",
-                "  bloque {}: {} filas, riel base a {} del origen del faldón, extremo izquierdo a {} a lo largo",
+                "  block {}: {}, base rail {} up from the face's datum, left end {} along it",
+                "  bloque {}: {}, riel base a {} del origen del faldón, extremo izquierdo a {} a lo largo",
                 block.name,
-                block.rows,
+                match block.rows {
+                    1 => pick("1 row", "1 fila").to_owned(),
+                    rows => tell!("{rows} rows", "{rows} filas"),
+                },
                 Length::from_metres(block.at.y).show(job.units),
                 Length::from_metres(block.at.x).show(job.units)
             );
@@ -64,10 +67,10 @@ pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
                 let shown = Length::from_metres(at).show(job.units);
                 let _ = putln!(
                     text,
-                    "    row {}: {} modules, from {shown}",
-                    "    fila {}: {} módulos, desde {shown}",
+                    "    row {}: {}, from {shown}",
+                    "    fila {}: {}, desde {shown}",
                     row + 1,
-                    cells.len()
+                    modules(cells.len())
                 );
             }
         }
