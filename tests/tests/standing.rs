@@ -173,8 +173,8 @@ fn stands_on_all(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
     let done = apply_script(job, &chalkcourse_job::Script::default(), &chalkcourse_job::NoFiles, false);
     let scene = Scene::of(&solid(job, &plan.layout, Show::default()));
     let picture = (!scene.corners().is_empty()).then(|| {
-        let size = [1600, 1000];
-        let camera = Camera::default().fitted(&scene.corners(), 1.6);
+        let size = [960, 640];
+        let camera = Camera::default().fitted(&scene.corners(), 1.5);
         let shot = Shot {
             camera,
             size,

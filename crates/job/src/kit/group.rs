@@ -47,7 +47,7 @@ impl Group {
             Self::Solar => pick("Solar", "Solar"),
             Self::Flashing => pick("Flashing", "Tapajuntas"),
             Self::Roofing => pick("Roofing", "Recubrimiento"),
-            Self::Wire => pick("Wire and grounding", "Cable y puesta a tierra"),
+            Self::Wire => pick("Wire and grounding", "Cables, unión y tierra"),
             Self::Deck => pick("Tear-off and deck", "Techo viejo y entablado"),
             Self::Safety => pick("Safety and consumables", "Seguridad y consumibles"),
             Self::Labour => pick("Labour", "Mano de obra"),
