@@ -172,3 +172,28 @@ fn outputs_are_made_in_one_place() {
     }
     assert!(around.is_empty(), "{around:#?}");
 }
+
+/// What the building is known to be is asked of `layout::known`, so that what a part of the house says is not asked for again: no rule, limit
+/// or count reads what was typed of eave height, least width or overhang by itself.
+#[test]
+fn what_the_building_is_known_to_be_has_one_home() {
+    for folder in ["limits", "rules", "telling", "takeoff", "plan", "sheets", "exchange"] {
+        let mut open = vec![top().join("crates").join(folder).join("src")];
+        while let Some(at) = open.pop() {
+            for entry in fs::read_dir(&at).expect("folder").map(|entry| entry.expect("entry").path()) {
+                if entry.is_dir() {
+                    open.push(entry);
+                    continue;
+                }
+                // The memory of an order keeps what was typed to see whether it changed.
+                let text = fs::read_to_string(&entry).expect("source");
+                let code = text.split("#[cfg(test)]").next().unwrap_or_default();
+                for field in ["eave_height", "least_width", "overhang"] {
+                    let asks = code.contains(&format!("building.{field}"))
+                        && !entry.ends_with("takeoff/src/memo.rs");
+                    assert!(!asks, "{} reads building.{field} by itself", entry.display());
+                }
+            }
+        }
+    }
+}
