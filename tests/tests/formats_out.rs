@@ -11,7 +11,7 @@ use chalkcourse_exchange::{LocalPlan, house_to_glb, outlines_from_geojson, plan_
 use chalkcourse_geometry::{Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book};
 use chalkcourse_layout::Layout;
-use chalkcourse_plan::{Ends, RaiseAs, raise_roof};
+use chalkcourse_plan::{Ends, RaiseAs, Standing, raise_roof};
 use chalkcourse_solid::{Kind, Show, solid};
 use chalkcourse_tests::samples;
 use geo::GeodesicArea;
@@ -67,7 +67,8 @@ fn gltf_holds_every_module_face_and_penetration_true_to_size() {
     for (name, job) in samples::all() {
         let layout = Layout::of(&job);
         let house = solid(&job, &layout, Show::default());
-        let (triangles, names, bounds) = read_back(&house_to_glb(&job, &house).unwrap());
+        let (triangles, names, bounds) =
+            read_back(&house_to_glb(&job, &house, &Standing::default()).unwrap());
         let modules: usize = layout.blocks.iter().map(|block| block.modules.len()).sum();
         assert_eq!(names.iter().filter(|n| n.contains(", module ")).count(), modules, "{name}");
         assert_eq!(names.iter().filter(|n| n.starts_with("Face ")).count(), job.faces.len(), "{name}");
@@ -106,10 +107,13 @@ fn a_hip_has_its_area_in_gltf() {
     let how = RaiseAs { pitch, eave: Length::from_feet(9.0), overhang: Length::ZERO, ends: Ends::Hip };
     let job = apply(&empty, &raise_roof(&empty, &outline, &how).unwrap()).unwrap();
     let house = solid(&job, &Layout::of(&job), Show::default());
-    let (triangles, _, _) = read_back(&house_to_glb(&job, &house).unwrap());
+    let (triangles, _, _) = read_back(&house_to_glb(&job, &house, &Standing::default()).unwrap());
     assert!((area(&triangles, "roof") / FOOT.powi(2) - 2_012.461).abs() < 0.01);
     assert!(triangles["roof"].iter().all(|(t, _)| cross(t)[1] > 0.0));
-    assert!(house_to_glb(&empty, &solid(&empty, &Layout::of(&empty), Show::default())).is_err());
+    assert!(
+        house_to_glb(&empty, &solid(&empty, &Layout::of(&empty), Show::default()), &Standing::default())
+            .is_err()
+    );
 }
 
 fn polygon(geometry: &GeometryValue) -> geo::Polygon<f64> {
@@ -127,11 +131,14 @@ fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
     let (_, mut job) = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap();
     job.site.place = None;
     let layout = Layout::of(&job);
-    assert!(plan_to_geojson(&job, &layout).is_err(), "without a place there is no longitude");
+    assert!(
+        plan_to_geojson(&job, &layout, &Standing::default()).is_err(),
+        "without a place there is no longitude"
+    );
     for place in [(39.1, -84.5), (59.9, 10.75), (-33.9, 151.2), (0.0, 0.0)] {
         let place = Place { latitude: place.0, longitude: place.1 };
         job.site.place = Some(place);
-        let text = plan_to_geojson(&job, &layout).unwrap();
+        let text = plan_to_geojson(&job, &layout, &Standing::default()).unwrap();
         let GeoJson::FeatureCollection(all) = text.parse().unwrap() else { panic!("a collection") };
         let of = |kind: &str| -> Vec<geo::Polygon<f64>> {
             let found = all.features.iter().filter(|f| f.property("kind").unwrap() == kind);
@@ -161,5 +168,5 @@ fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
         }
     }
     job.site.place = Some(Place { latitude: 10.0, longitude: 180.0 });
-    assert!(plan_to_geojson(&job, &layout).unwrap_err().to_string().contains("180th"));
+    assert!(plan_to_geojson(&job, &layout, &Standing::default()).unwrap_err().to_string().contains("180th"));
 }

@@ -118,3 +118,82 @@ fn built_in_data_files_are_what_their_schemas_allow() {
         assert!(!schema.is_valid(&value), "{name}: an unknown field passes the schema");
     }
 }
+
+/// What leaves the program about a job is made in one place, so that nothing leaves without what must stand on it: neither the command
+/// line nor the window calls a maker of an output by itself.
+#[test]
+fn outputs_are_made_in_one_place() {
+    let list = fs::read_to_string(top().join("crates/sheets/src/output.rs")).expect("the list of outputs");
+    let used = list.split("outputs! {").next().expect("what it uses");
+    let makers: BTreeSet<&str> = used
+        .split(|c: char| !c.is_alphanumeric() && c != '_')
+        .filter(|word| {
+            let ends = [
+                "_text",
+                "_csv",
+                "_json",
+                "_report",
+                "_sheet",
+                "_workbook",
+                "_drawing",
+                "_glb",
+                "_geojson",
+                "_by",
+            ];
+            ends.iter().any(|end| word.ends_with(end))
+                || ["svg", "captioned", "lines_for_spreadsheet"].contains(word)
+        })
+        // The window lists what it says, and an import tells it beside what else it has to say.
+        .filter(|word| *word != "roof_report")
+        .collect();
+    assert!(makers.len() > 20, "{makers:?}");
+    let mut around = Vec::new();
+    for folder in ["crates/cli/src", "crates/editor/src"] {
+        let mut open = vec![top().join(folder)];
+        while let Some(at) = open.pop() {
+            for entry in fs::read_dir(&at).expect("folder").map(|entry| entry.expect("entry").path()) {
+                if entry.is_dir() {
+                    open.push(entry);
+                    continue;
+                }
+                let text = fs::read_to_string(&entry).expect("source");
+                around.extend(
+                    makers
+                        .iter()
+                        .filter(|maker| {
+                            ["::", " ", "(", "&", "!"]
+                                .iter()
+                                .any(|before| text.contains(&format!("{before}{maker}(")))
+                        })
+                        .map(|maker| format!("{}: {maker}", entry.display())),
+                );
+            }
+        }
+    }
+    assert!(around.is_empty(), "{around:#?}");
+}
+
+/// What the building is known to be is asked of `layout::known`, so that what a part of the house says is not asked for again: no rule, limit
+/// or count reads what was typed of eave height, least width or overhang by itself.
+#[test]
+fn what_the_building_is_known_to_be_has_one_home() {
+    for folder in ["limits", "rules", "telling", "takeoff", "plan", "sheets", "exchange"] {
+        let mut open = vec![top().join("crates").join(folder).join("src")];
+        while let Some(at) = open.pop() {
+            for entry in fs::read_dir(&at).expect("folder").map(|entry| entry.expect("entry").path()) {
+                if entry.is_dir() {
+                    open.push(entry);
+                    continue;
+                }
+                // The memory of an order keeps what was typed to see whether it changed.
+                let text = fs::read_to_string(&entry).expect("source");
+                let code = text.split("#[cfg(test)]").next().unwrap_or_default();
+                for field in ["eave_height", "least_width", "overhang"] {
+                    let asks = code.contains(&format!("building.{field}"))
+                        && !entry.ends_with("takeoff/src/memo.rs");
+                    assert!(!asks, "{} reads building.{field} by itself", entry.display());
+                }
+            }
+        }
+    }
+}

@@ -2,7 +2,8 @@
 #![allow(clippy::unwrap_used, reason = "a helper of a test may stop it")]
 
 use chalkcourse_job::{Resolved, builtin_kit, builtin_rule_books};
-use chalkcourse_plan::{Plan, Seen, evaluate, fix_words, fixes};
+use chalkcourse_plan::{By, Offers, Plan, Seen, evaluate, fix_words, fixes};
+use chalkcourse_sheets::{Made, Output, words};
 use chalkcourse_tests::samples;
 use chalkcourse_words::{Language, of_data, speaking};
 use std::collections::BTreeSet;
@@ -119,3 +120,98 @@ fn keys_numbers_and_amounts_are_the_same_in_both_languages() {
         assert_eq!(facts(Language::English), facts(Language::Spanish), "{name}");
     }
 }
+
+/// Words that people who build took for something else. "Vivo" is alive and "energizado" is live; "apagar" a module is to switch it off, and
+/// "quitar" is to take it out; "falta" is missing, and "se necesita" is needed; bonding is "unión" and no "puesta a tierra"; a hoist is
+/// a "malacate". Common practice of Spanish-speaking crews in the United States, no source.
+#[test]
+fn spanish_uses_the_words_of_people_who_build() {
+    let wrong = ["vivo", "vivos", "viva", "vivas", "apagar", "apague", "grúa", "puesta"];
+    for (name, job) in samples::all() {
+        if job.faces.len() > 40 {
+            continue;
+        }
+        for job in [job.clone(), harsh(job)] {
+            speaking(Language::Spanish, || {
+                let plan = evaluate(&job);
+                let offers = Offers::of(&job, &plan);
+                let mut texts = vec![
+                    Output::Findings(&offers).text(&job, &plan).unwrap(),
+                    Output::Order(By::Stage).text(&job, &plan).unwrap(),
+                    Output::Claim.text(&job, &plan).unwrap(),
+                ];
+                for sheet in [Output::BuildSheet, Output::ChecklistSheet, Output::PalletSheet] {
+                    let Made::Sheet(sheet) = sheet.made(&job, &plan).unwrap() else { continue };
+                    texts.push(words(&sheet).unwrap().concat().join(" "));
+                }
+                for text in texts {
+                    // Sources are quotations.
+                    let said = text.lines().filter(|line| !line.trim_start().starts_with("fuente:"));
+                    for line in said {
+                        let mut heard = line.split(|c: char| !c.is_alphabetic()).map(str::to_lowercase);
+                        let found = heard.find(|word| wrong.contains(&word.as_str()));
+                        assert_eq!(found, None, "{name}: {line}");
+                        assert!(!line.contains("falta ") || line.contains("Entrega"), "{name}: {line}");
+                    }
+                }
+            });
+        }
+    }
+}
+
+/// The workbook has no English label where Spanish is spoken; sources are quotations, and stay in their column.
+#[test]
+fn the_workbook_is_in_spanish_too() {
+    let (_, job) = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap();
+    let names: Vec<&str> = job.faces.iter().map(|face| face.name.as_str()).collect();
+    let plan: Plan = speaking(Language::Spanish, || evaluate(&job));
+    let bytes = speaking(Language::Spanish, || Output::OrderWorkbook.bytes(&job, &plan)).unwrap();
+    let mut book: calamine::Xlsx<_> = calamine::Reader::new(std::io::Cursor::new(bytes.as_slice())).unwrap();
+    let mut english = BTreeSet::new();
+    for sheet in calamine::Reader::sheet_names(&book) {
+        let cells = calamine::Reader::worksheet_range(&mut book, &sheet).unwrap();
+        for row in cells.rows() {
+            for (column, cell) in row.iter().enumerate() {
+                let calamine::Data::String(text) = cell else { continue };
+                // Names of kit, book and prices are data; the source of a line stands in the last column of its sheet.
+                let data =
+                    [&job.kit.name, &job.rule_book.name, &job.prices.name, &job.name, &job.site.address];
+                let bare = data.iter().fold(text.clone(), |text, name| text.replace(name.as_str(), "·"));
+                let bare = names.iter().fold(bare, |text, name| text.replace(name, "·"));
+                let is_source = column == 17;
+                if !is_source && (is_english(&bare) || LABELS.contains(&bare.as_str())) {
+                    english.insert(format!("{sheet}: {text}"));
+                }
+            }
+        }
+    }
+    assert!(english.is_empty(), "{english:#?}");
+}
+
+/// Labels of the workbook in English that are one word, or none that is told by its words.
+const LABELS: [&str; 24] = [
+    "Group",
+    "Stage",
+    "Number",
+    "What",
+    "Need",
+    "Unit",
+    "Waste",
+    "With waste",
+    "From stock",
+    "Packages",
+    "Package",
+    "Holds",
+    "Price",
+    "Cost",
+    "Taxed",
+    "Changed by hand",
+    "How it is counted",
+    "Source",
+    "Goods",
+    "Labour",
+    "Overhead",
+    "Job",
+    "Address",
+    "Caution",
+];

@@ -5,7 +5,8 @@ use anyhow::{Context, bail};
 use chalkcourse_job::{
     Folder, Resolved, Script, builtin_kit, builtin_prices, builtin_rule_book, load, save, script_from_text,
 };
-use chalkcourse_plan::{applied_report, applied_text, apply_script};
+use chalkcourse_plan::apply_script;
+use chalkcourse_sheets::Output;
 use chalkcourse_words::{pick, tell};
 use clap::Args;
 use std::io::Read;
@@ -78,9 +79,9 @@ pub(crate) fn apply(arguments: &Apply) -> anyhow::Result<Outcome> {
         _ => None,
     };
     let text = match arguments.format {
-        Format::Json => json(&applied_report(&done, saved))?,
+        Format::Json => Output::AppliedJson(&done, saved.as_deref()).text(&done.job, &done.plan)?,
         Format::Text => {
-            let mut text = applied_text(&done);
+            let mut text = Output::Applied(&done).text(&done.job, &done.plan)?;
             text += &match saved {
                 Some(to) => tell!("Saved as {to}.\n", "Guardado como {to}.\n"),
                 None => pick("Nothing was saved.\n", "No se guardó nada.\n").to_owned(),

@@ -1,11 +1,12 @@
 //! Courses of faces, and decks as measured.
 
-use crate::{Format, On, Outcome, json};
+use crate::{Format, On, Outcome, text_of};
 use anyhow::Context;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit_up::Along;
 use chalkcourse_job::{Face, Resolved, load};
-use chalkcourse_plan::{FitUpAsked, courses_text, coursing, deck_measured, evaluate, fit_up, fit_up_text};
+use chalkcourse_plan::{FitUpAsked, coursing, deck_measured, evaluate, fit_up};
+use chalkcourse_sheets::Output;
 use clap::{Args, ValueEnum};
 
 #[derive(Args)]
@@ -43,10 +44,8 @@ pub(crate) fn courses(args: CoursingArgs) -> anyhow::Result<Outcome> {
     for face in faces {
         told.push(coursing(&job, face.id, exposures).with_context(|| format!("face {}", face.name))?);
     }
-    let text = match args.format {
-        Format::Text => courses_text(&job, &told),
-        Format::Json => json(&told)?,
-    };
+    let plan = evaluate(&job);
+    let text = text_of(args.format, Output::Courses(&told), Output::CoursesJson(&told), &job, &plan)?;
     Ok(Outcome { text, out: args.on.out, stops: false })
 }
 
@@ -150,10 +149,7 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
     asked.module_varies = metres(&job, &args.module_varies)?;
     asked.reveal_varies = metres(&job, &args.reveal_varies)?;
     let found = fit_up(&job, &asked)?;
-    let text = match args.format {
-        Format::Text => fit_up_text(&job, &asked, &found),
-        Format::Json => json(&found)?,
-    };
+    let text = text_of(args.format, Output::FitUp(&asked, &found), Output::FitUpJson(&found), &job, &plan)?;
     Ok(Outcome { text, out: args.on.out, stops: false })
 }
 

@@ -1,8 +1,9 @@
 //! Fills faces.
 
-use crate::{Format, On, Outcome, json};
+use crate::{Format, On, Outcome, text_of};
 use chalkcourse_job::{FaceId, Orientation, Resolved, apply, load};
 use chalkcourse_plan::{Mode, Size, Target, Way, Worth, evaluate};
+use chalkcourse_sheets::Output;
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
@@ -174,9 +175,6 @@ pub(crate) fn fit(args: FitArgs) -> anyhow::Result<Outcome> {
         chalkcourse_job::save(&job, &path)?;
     }
     let plan = evaluate(&job);
-    let text = match args.format {
-        Format::Text => chalkcourse_plan::fills_text(&job, &fills, &plan),
-        Format::Json => json(&chalkcourse_plan::fills_report(&job, &fills, &plan))?,
-    };
+    let text = text_of(args.format, Output::Fills(&fills), Output::FillsJson(&fills), &job, &plan)?;
     Ok(Outcome { text, out: args.on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
 }

@@ -1,11 +1,12 @@
 //! What clears a finding, done.
 
 use crate::apply::check_target;
-use crate::{Format, Outcome, json};
+use crate::{Format, Outcome};
 use anyhow::bail;
 use chalkcourse_job::{FindingKey, NoFiles, Resolved, edits_to_text, load, save, script_from_text};
-use chalkcourse_plan::{Evaluator, Fix, Seen, applied_report, applied_text, apply_script, fix_words, fixes};
+use chalkcourse_plan::{Evaluator, Fix, Seen, apply_script, fix_words, fixes};
 use chalkcourse_rules::Severity;
+use chalkcourse_sheets::Output;
 use chalkcourse_words::{pick, tell};
 use clap::Args;
 use std::fmt::Write;
@@ -67,13 +68,13 @@ pub(crate) fn fix(arguments: &FixArguments) -> anyhow::Result<Outcome> {
         None => None,
     };
     let text = match arguments.format {
-        Format::Json => json(&applied_report(&done, saved))?,
+        Format::Json => Output::AppliedJson(&done, saved.as_deref()).text(&done.job, &done.plan)?,
         Format::Text => {
             let last = match &saved {
                 Some(to) => tell!("Saved as {to}.\n", "Guardado como {to}.\n"),
                 None => pick("Nothing was saved.\n", "No se guardó nada.\n").to_owned(),
             };
-            format!("{said}\n{}{last}", applied_text(&done))
+            format!("{said}\n{}{last}", Output::Applied(&done).text(&done.job, &done.plan)?)
         }
     };
     let stops = done.plan.worst() == Some(Severity::Stop);

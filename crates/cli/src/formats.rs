@@ -3,12 +3,13 @@
 use crate::raise::AllSides;
 use crate::{Format, Outcome, json};
 use anyhow::Context;
-use chalkcourse_exchange::{Listing, find, house_to_glb, list, plan_to_geojson};
+use chalkcourse_exchange::{Listing, find, list};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{
     Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
 };
-use chalkcourse_plan::{area_text, evaluate, standing};
+use chalkcourse_plan::{area_text, evaluate};
+use chalkcourse_sheets::Output;
 use clap::{Args, ValueEnum};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
@@ -52,7 +53,7 @@ impl Import {
         chalkcourse_job::save(&job, out)?;
         let told = house.told(job.units);
         let mut text = match self.format {
-            Format::Text => chalkcourse_plan::roof_text(&job, &evaluate(&job)),
+            Format::Text => Output::Roof.text(&job, &evaluate(&job))?,
             Format::Json => {
                 let report = chalkcourse_plan::roof_report(&job, &evaluate(&job));
                 return Ok(Outcome {
@@ -142,21 +143,15 @@ impl Export {
             job.site.place = Some(place(at)?);
         }
         let plan = evaluate(&job);
+        let file = self.file.display();
         let bytes = match self.format {
-            ExportFormat::Geojson => plan_to_geojson(&job, &plan.layout)
-                .with_context(|| format!("{}: --at names the place", self.file.display()))?
-                .into_bytes(),
-            ExportFormat::Svg => {
-                let drawing = chalkcourse_sheets::plan_drawing(&job, &plan);
-                let drawing =
-                    drawing.with_context(|| format!("{}: no face is drawn yet", self.file.display()))?;
-                chalkcourse_sheets::svg(&drawing, &standing(&job, &plan)).into_bytes()
+            ExportFormat::Geojson => {
+                let bytes = Output::GeoJson.bytes(&job, &plan);
+                bytes.with_context(|| format!("{file}: --at names the place"))?
             }
-            ExportFormat::Build => chalkcourse_sheets::build_pdf(&job, &plan)?,
-            ExportFormat::Glb => {
-                let house = chalkcourse_solid::solid(&job, &plan.layout, chalkcourse_solid::Show::default());
-                house_to_glb(&job, &house).with_context(|| self.file.display().to_string())?
-            }
+            ExportFormat::Svg => Output::PlanDrawing.bytes(&job, &plan).with_context(|| file.to_string())?,
+            ExportFormat::Build => Output::BuildSheet.bytes(&job, &plan)?,
+            ExportFormat::Glb => Output::Glb.bytes(&job, &plan).with_context(|| file.to_string())?,
         };
         write_atomically(&self.out, &bytes)?;
         let text = format!("{}: {} bytes written\n", self.out.display(), bytes.len());

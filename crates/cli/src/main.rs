@@ -13,6 +13,7 @@ mod tape;
 use anyhow::Context;
 use chalkcourse_job::{Resolved, load, load_rule_book, write_atomically};
 use chalkcourse_plan::{Offers, Plan, evaluate};
+use chalkcourse_sheets::Output;
 use chalkcourse_words::{Language, speak};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
@@ -219,22 +220,16 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
     match arguments.command {
         Command::Check { on, fixes, format } => on_job(on, |job, plan| {
             let offers = if fixes { Offers::of(job, plan) } else { Offers::default() };
-            Ok(match format {
-                Format::Text => chalkcourse_plan::findings_text(job, plan, &offers),
-                Format::Json => json(&chalkcourse_plan::findings_report(job, plan, &offers))?,
-            })
+            text_of(format, Output::Findings(&offers), Output::FindingsJson(&offers), job, plan)
         }),
         Command::Fix(arguments) => fix::fix(&arguments),
         Command::Takeoff(arguments) => orders::takeoff(arguments),
         Command::CompareOrders(arguments) => orders::compare(&arguments),
         Command::Suppliers(arguments) => orders::suppliers(&arguments),
         Command::Receive(arguments) => orders::receive(arguments),
-        Command::Plan { on, format } => on_job(on, |job, plan| {
-            Ok(match format {
-                Format::Text => chalkcourse_plan::plan_text(job, plan),
-                Format::Json => json(&chalkcourse_plan::plan_report(job, plan))?,
-            })
-        }),
+        Command::Plan { on, format } => {
+            on_job(on, |job, plan| text_of(format, Output::Plan, Output::PlanJson, job, plan))
+        }
         Command::Fit(args) => fit::fit(*args),
         Command::Apply(args) => apply::apply(&args),
         Command::Coursing(args) => coursing::courses(args),
@@ -248,14 +243,11 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
         Command::Raise { footprint, out, sides, side, name } => {
             raise::raise(&footprint, &out, &sides.how()?, &side, name.as_deref())
         }
-        Command::Roof { on, format } => on_job(on, |job, plan| {
-            Ok(match format {
-                Format::Text => chalkcourse_plan::roof_text(job, plan),
-                Format::Json => json(&chalkcourse_plan::roof_report(job, plan))?,
-            })
-        })
-        // a report of what is there: what the rule book thinks of it is for `check`
-        .map(|outcome| Outcome { stops: false, ..outcome }),
+        Command::Roof { on, format } => {
+            on_job(on, |job, plan| text_of(format, Output::Roof, Output::RoofJson, job, plan))
+                // a report of what is there: what the rule book thinks of it is for `check`
+                .map(|outcome| Outcome { stops: false, ..outcome })
+        }
         Command::Import(import) => import.run(),
         Command::Export(export) => export.run(),
         Command::Tape(tape) => tape::run(&tape),
@@ -265,8 +257,8 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
                 on.out = None;
             }
             on_job(on, |job, plan| match format {
-                ChecklistFormat::Text => Ok(chalkcourse_plan::checklist_text(job, plan)),
-                ChecklistFormat::Pdf => write_file(out, &chalkcourse_sheets::checklist_pdf(job, plan)?),
+                ChecklistFormat::Text => Ok(Output::Checklist.text(job, plan)?),
+                ChecklistFormat::Pdf => write_file(out, &Output::ChecklistSheet.bytes(job, plan)?),
             })
         }
         Command::CompareBooks { one, other } => {
@@ -292,6 +284,21 @@ fn on_job(
     let plan = evaluate(&job);
     let text = report(&job, &plan)?;
     Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
+}
+
+/// An output to read, or the same for other programs.
+fn text_of(
+    format: Format,
+    text: Output<'_>,
+    json: Output<'_>,
+    job: &Resolved,
+    plan: &Plan,
+) -> anyhow::Result<String> {
+    let asked = match format {
+        Format::Text => text,
+        Format::Json => json,
+    };
+    Ok(asked.text(job, plan)?)
 }
 
 /// Writes what no screen shows to the file that `--out` names, and says so.

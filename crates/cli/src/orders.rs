@@ -1,13 +1,13 @@
 //! Commands about the order: what to order, two orders or two suppliers beside each other, and what arrived.
 
-use crate::{On, Outcome, json, write_file};
+use crate::{Format, On, Outcome, text_of, write_file};
 use anyhow::Context;
 use chalkcourse_job::{
     Edit, Kit, OrderChoices, Override, OwnWaste, PriceList, PriceReading, Resolved, apply, load, load_counts,
     load_prices, load_stock,
 };
 use chalkcourse_plan::{By, evaluate};
-use chalkcourse_sheets::{claim_pdf, order_pdf, order_workbook, pallet_pdf};
+use chalkcourse_sheets::Output;
 use clap::{Args, ValueEnum};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -57,7 +57,7 @@ pub(crate) struct CompareArguments {
     /// Another one: a later version of the same job, say.
     other: PathBuf,
     #[arg(long, value_enum, default_value = "text")]
-    format: TextOrJson,
+    format: Format,
 }
 
 /// Prices one order at several suppliers.
@@ -69,7 +69,7 @@ pub(crate) struct SuppliersArguments {
     #[arg(required = true)]
     lists: Vec<PathBuf>,
     #[arg(long, value_enum, default_value = "text")]
-    format: TextOrJson,
+    format: Format,
 }
 
 /// Prints the pallet list to count on, or takes counts and says what is short and what can start.
@@ -105,12 +105,6 @@ pub(crate) enum ReceiveFormat {
     Json,
     Pdf,
     ClaimPdf,
-}
-
-#[derive(Clone, Copy, ValueEnum)]
-pub(crate) enum TextOrJson {
-    Text,
-    Json,
 }
 
 #[derive(Clone, Copy, ValueEnum)]
@@ -199,35 +193,34 @@ pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
         SortBy::Stage => By::Stage,
     };
     let text = match format {
-        OrderFormat::Text => chalkcourse_plan::order_text_by(&job, &plan, by),
-        OrderFormat::Csv => chalkcourse_plan::order_csv(&job, &plan)?,
-        OrderFormat::Json => chalkcourse_plan::order_json(&job, &plan)?,
-        OrderFormat::Xlsx => write_file(on.out.take(), &order_workbook(&job, &plan)?)?,
-        OrderFormat::Pdf => write_file(on.out.take(), &order_pdf(&job, &plan, by)?)?,
+        OrderFormat::Text => Output::Order(by).text(&job, &plan)?,
+        OrderFormat::Csv => Output::OrderCsv.text(&job, &plan)?,
+        OrderFormat::Json => Output::OrderJson.text(&job, &plan)?,
+        OrderFormat::Xlsx => write_file(on.out.take(), &Output::OrderWorkbook.bytes(&job, &plan)?)?,
+        OrderFormat::Pdf => write_file(on.out.take(), &Output::OrderSheet(by).bytes(&job, &plan)?)?,
     };
     Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
 }
 
 pub(crate) fn compare(arguments: &CompareArguments) -> anyhow::Result<Outcome> {
-    let order = |path: &Path| -> anyhow::Result<_> { Ok(evaluate(&load(path)?).takeoff) };
-    let comparison = chalkcourse_plan::compare(&order(&arguments.one)?, &order(&arguments.other)?);
-    let text = match arguments.format {
-        TextOrJson::Text => comparison.text(),
-        TextOrJson::Json => json(&comparison)?,
-    };
+    let one = evaluate(&load(&arguments.one)?).takeoff;
+    // Whether it can be built is told of the other, which would be ordered.
+    let job = load(&arguments.other)?;
+    let plan = evaluate(&job);
+    let comparison = chalkcourse_plan::compare(&one, &plan.takeoff);
+    let (text, json) = (Output::Compared(&comparison), Output::ComparedJson(&comparison));
+    let text = text_of(arguments.format, text, json, &job, &plan)?;
     Ok(Outcome { text, out: None, stops: false })
 }
 
 pub(crate) fn suppliers(arguments: &SuppliersArguments) -> anyhow::Result<Outcome> {
     let job = load(&arguments.job)?;
-    let takeoff = evaluate(&job).takeoff;
+    let plan = evaluate(&job);
     let lists: Vec<PriceList> =
         arguments.lists.iter().map(|path| prices_told(path, &job.kit)).collect::<Result<_, _>>()?;
-    let comparison = chalkcourse_plan::compare_prices(&takeoff, &lists.iter().collect::<Vec<_>>());
-    let text = match arguments.format {
-        TextOrJson::Text => comparison.text(),
-        TextOrJson::Json => json(&comparison)?,
-    };
+    let comparison = chalkcourse_plan::compare_prices(&plan.takeoff, &lists.iter().collect::<Vec<_>>());
+    let (text, json) = (Output::Suppliers(&comparison), Output::SuppliersJson(&comparison));
+    let text = text_of(arguments.format, text, json, &job, &plan)?;
     Ok(Outcome { text, out: None, stops: false })
 }
 
@@ -242,16 +235,12 @@ pub(crate) fn receive(arguments: ReceiveArguments) -> anyhow::Result<Outcome> {
         chalkcourse_job::save(&job, &path)?;
     }
     let plan = evaluate(&job);
-    let rows = chalkcourse_plan::pallet(&plan.takeoff, &job.order.delivery);
     let text = match format {
-        ReceiveFormat::Text => chalkcourse_plan::claim_text(&job.name, &job.order.delivery, &rows),
-        ReceiveFormat::Csv => chalkcourse_plan::pallet_csv(&rows)?,
-        ReceiveFormat::Json => json(&serde_json::json!({
-            "pallet": rows,
-            "stages": chalkcourse_plan::stages_ready(&rows),
-        }))?,
-        ReceiveFormat::Pdf => write_file(on.out.take(), &pallet_pdf(&job, &plan)?)?,
-        ReceiveFormat::ClaimPdf => write_file(on.out.take(), &claim_pdf(&job, &plan)?)?,
+        ReceiveFormat::Text => Output::Claim.text(&job, &plan)?,
+        ReceiveFormat::Csv => Output::PalletCsv.text(&job, &plan)?,
+        ReceiveFormat::Json => Output::PalletJson.text(&job, &plan)?,
+        ReceiveFormat::Pdf => write_file(on.out.take(), &Output::PalletSheet.bytes(&job, &plan)?)?,
+        ReceiveFormat::ClaimPdf => write_file(on.out.take(), &Output::ClaimSheet.bytes(&job, &plan)?)?,
     };
     Ok(Outcome { text, out: on.out, stops: false })
 }

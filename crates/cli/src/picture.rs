@@ -4,8 +4,8 @@ use anyhow::{Context, bail};
 use chalkcourse_geometry::Azimuth;
 use chalkcourse_job::write_atomically;
 use chalkcourse_picture::{Camera, Detail, Light, Look, Scene, Shot};
-use chalkcourse_plan::{Plan, Standing, standing};
-use chalkcourse_sheets::captioned;
+use chalkcourse_plan::Plan;
+use chalkcourse_sheets::Output;
 use chalkcourse_solid::{Show, solid};
 use chalkcourse_sunlight::{Date, Moment, Spot, sun_at};
 use clap::Args;
@@ -66,9 +66,9 @@ pub(crate) fn write(
             .fitted(&corners, size[0] as f64 / size[1] as f64);
     let (light, words) = light(job, options, camera)?;
     let shot = Shot { camera, size, light, look: Look::default(), detail: Detail::Fine, held: None };
-    // The house as it was is no plan: nothing stops it.
-    let standing = if options.before { Standing::default() } else { standing(job, plan) };
-    let bytes = captioned(scene.draw(&shot), &standing)?.to_png()?;
+    let picture = scene.draw(&shot);
+    let output = if options.before { Output::PictureBefore(&picture) } else { Output::Picture(&picture) };
+    let bytes = output.bytes(job, plan)?;
     write_atomically(&options.out, &bytes)?;
     Ok(format!(
         "{}: {} × {} pixels, from {} and {:.0}° above level\n{words}\n",

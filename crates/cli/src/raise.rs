@@ -70,7 +70,7 @@ pub(crate) fn raise(
     job.site.place = Some(chosen.place);
     chalkcourse_job::save(&job, out)?;
     let plan = evaluate(&job);
-    Ok(Outcome { text: chalkcourse_plan::plan_text(&job, &plan), out: None, stops: false })
+    Ok(Outcome { text: chalkcourse_sheets::Output::Plan.text(&job, &plan)?, out: None, stops: false })
 }
 
 /// A part with one side changed as `3=8:12,eave=10 ft` says.

@@ -414,12 +414,12 @@ fn two_orders_are_compared() {
     let told = text(&run(&["compare-orders", &alder, &quarry]));
     let (before, after) = told.split_once("Less").expect("more and less");
     assert!(
-        before.contains("FH-110  Base rail, 8 ft stick  need 3 -> 5, 3 -> 5 sticks  +77.50 USD"),
+        before.contains("FH-110  Base rail, 8 ft stick  need 3 → 5, order 3 → 5 sticks  +77.50 USD"),
         "{told}"
     );
     assert!(after.contains("FH-214"), "less of the shingles: {told}");
     let total = told.lines().find(|line| line.starts_with("Total:")).expect("the total");
-    assert!(total.contains("14930.39 -> 15861.13 USD, +930.74"), "{total}");
+    assert!(total.contains("14,930.39 → 15,861.13 USD, +930.74"), "{total}");
 }
 
 #[test]
@@ -431,9 +431,9 @@ fn suppliers_stand_beside_each_other_to_the_cent() {
         "alder-court.chalk.json",
         &[&file("assets/price-lists/fernhollow-2026.json"), &file("tests/data/harbour-supply.xlsx")],
     ));
-    assert!(told.contains("total 14930.39 USD"), "{told}");
+    assert!(told.contains("total 14,930.39 USD"), "{told}");
     assert!(told.contains("NO PRICE, and not in the total: FH-107, FH-130"), "{told}");
-    assert!(told.contains("delivery 95.00, total 14681.19 USD"), "{told}");
+    assert!(told.contains("delivery 95.00, total 14,681.19 USD"), "{told}");
     // 2 boxes at 47.90 in the workbook.
     assert!(told.contains("FH-105  Bracket for a module device  2 packages: 93.00*  95.80"), "{told}");
 }

@@ -84,17 +84,18 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
     });
 }
 
-/// What stops the job, before all else: it is not shown as if it were done.
+/// What stops the job and what was waived, before all else: it is not shown as if it were done.
 fn not_done(ui: &mut Ui, document: &Document, large: f32, p: &Palette) {
-    let stops = chalkcourse_plan::standing(document.job(), document.plan()).stops;
-    if stops.is_empty() {
-        return;
-    }
-    ui.label(
-        RichText::new(text::HOME_NOT_DONE.now()).size(theme::size::TITLE * large).color(p.stop).strong(),
-    );
-    for stop in stops {
-        ui.label(RichText::new(stop).size(theme::size::BODY * large));
+    let stand = chalkcourse_plan::standing(document.job(), document.plan());
+    for (heading, sentences) in [(text::HOME_NOT_DONE, stand.stops), (text::HOME_WAIVED, stand.waived)] {
+        if sentences.is_empty() {
+            continue;
+        }
+        let heading = RichText::new(heading.now());
+        ui.label(heading.size(theme::size::TITLE * large).color(p.stop).strong());
+        for sentence in sentences {
+            ui.label(RichText::new(sentence).size(theme::size::BODY * large));
+        }
     }
 }
 

@@ -4,6 +4,7 @@ use crate::LocalPlan;
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{Place, Resolved};
 use chalkcourse_layout::Layout;
+use chalkcourse_plan::{CAUTION, Standing};
 use chalkcourse_words::tell;
 use geojson::{Feature, FeatureCollection, Geometry, GeometryValue, JsonObject, Position};
 use serde_json::json;
@@ -27,11 +28,15 @@ pub enum GeoJsonOutError {
 
 /// The plan as a GeoJSON text: one feature a face, penetration and module, outlines counter-clockwise and holes clockwise, degrees
 /// to nine decimals (a tenth of a millimetre). See [`LocalPlan`] for how exact they are. Outlines of faces without sense are
-/// left out.
+/// left out. Members of their own tell what stops the job, what was waived and the caution (RFC 7946, section 6.1).
 ///
 /// # Errors
 /// [`GeoJsonOutError`] where the plan has no place on the globe that GeoJSON can tell.
-pub fn plan_to_geojson(job: &Resolved, layout: &Layout) -> Result<String, GeoJsonOutError> {
+pub fn plan_to_geojson(
+    job: &Resolved,
+    layout: &Layout,
+    standing: &Standing,
+) -> Result<String, GeoJsonOutError> {
     let plan = LocalPlan::around(job.site.place.ok_or(GeoJsonOutError::NoPlace)?);
     let mut features = Vec::new();
     for ((face, placed), on_roof) in job.faces.iter().zip(&layout.faces).zip(&layout.roof.faces) {
@@ -68,7 +73,9 @@ pub fn plan_to_geojson(job: &Resolved, layout: &Layout) -> Result<String, GeoJso
     }
     let mut foreign = JsonObject::new();
     foreign.insert("name".to_owned(), job.name.clone().into());
-    foreign.insert("caution".to_owned(), chalkcourse_plan::CAUTION.now().into());
+    foreign.insert("caution".to_owned(), CAUTION.now().into());
+    foreign.insert("stops".to_owned(), standing.stops.clone().into());
+    foreign.insert("waived".to_owned(), standing.waived.clone().into());
     let collection = FeatureCollection { bbox: None, features, foreign_members: Some(foreign) };
     let mut text = geojson::GeoJson::FeatureCollection(collection).to_string();
     text.push('\n');

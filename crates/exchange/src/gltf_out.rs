@@ -5,6 +5,7 @@
 
 use chalkcourse_geometry::DVec3;
 use chalkcourse_job::Resolved;
+use chalkcourse_plan::{CAUTION, Standing};
 use chalkcourse_solid::{Kind, Of, Solid};
 use chalkcourse_words::tell;
 use serde_json::{Value, json};
@@ -48,11 +49,12 @@ fn turned(p: DVec3) -> [f32; 3] {
     [p.x as f32, p.z as f32, -p.y as f32]
 }
 
-/// A house as the bytes of a .glb file, the ground around it left out.
+/// A house as the bytes of a .glb file, the ground around it left out. Extras of the asset tell what stops the job, what was waived and
+/// the caution.
 ///
 /// # Errors
 /// [`GltfError`] where there is nothing, or more than 4 GB.
-pub fn house_to_glb(job: &Resolved, solid: &Solid) -> Result<Vec<u8>, GltfError> {
+pub fn house_to_glb(job: &Resolved, solid: &Solid, standing: &Standing) -> Result<Vec<u8>, GltfError> {
     let mut things: BTreeMap<Of, BTreeMap<Kind, Part>> = BTreeMap::new();
     for triangle in &solid.triangles {
         let Some(surface) = solid.surfaces.get(triangle.surface as usize) else { continue };
@@ -79,7 +81,9 @@ pub fn house_to_glb(job: &Resolved, solid: &Solid) -> Result<Vec<u8>, GltfError>
     let all: Vec<usize> = (0..nodes.len()).collect();
     let materials: Vec<Value> = Kind::ALL.into_iter().map(material).collect();
     let document = json!({
-        "asset": {"version": "2.0", "generator": "Chalkcourse", "extras": {"caution": chalkcourse_plan::CAUTION.now()}},
+        "asset": {"version": "2.0", "generator": "Chalkcourse", "extras": {
+            "caution": CAUTION.now(), "stops": standing.stops, "waived": standing.waived,
+        }},
         "scene": 0,
         "scenes": [{"name": job.name, "nodes": all}],
         "nodes": nodes, "meshes": meshes, "materials": materials,

@@ -10,7 +10,7 @@ mod waste;
 
 pub use amount::{Amount, OtherStick, Roll, Sticks};
 pub use group::Group;
-pub use hold_down::{Fastener, HoldDown};
+pub use hold_down::{Fastener, HoldDown, LoadWay, OnPath};
 pub use laying::{BaseRail, Laying, RowJoints};
 pub use measure::{ChimneyPart, CricketPart, Measure};
 pub use stage::Stage;

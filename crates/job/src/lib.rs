@@ -61,8 +61,8 @@ pub use holds::Holds;
 pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site};
 pub use kit::{
     Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, Electrical, Fastener, Flashing,
-    Group, HoldDown, Kit, Laying, Measure, ModuleSpec, OtherStick, Package, Part, RevealRange, Roll,
-    RoofKind, RowJoints, Stage, Sticks, Term, Unit, Waste,
+    Group, HoldDown, Kit, Laying, LoadWay, Measure, ModuleSpec, OnPath, OtherStick, Package, Part,
+    RevealRange, Roll, RoofKind, RowJoints, Stage, Sticks, Term, Unit, Waste,
 };
 pub use names::first_free;
 pub use order::{

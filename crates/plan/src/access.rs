@@ -94,12 +94,10 @@ pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
         );
     }
     let wind = chalkcourse_rules::wind::drawn(job, &plan.layout);
-    let _ = putln!(
-        text,
-        "\nWind suction, a screening: {}",
-        "\nSucción del viento, revisión preliminar: {}",
-        chalkcourse_telling::wind::about(&wind)
-    );
+    text.push_str(pick("\nWind suction, a screening\n", "\nSucción del viento, revisión preliminar\n"));
+    if wind.from.is_ok() {
+        let _ = writeln!(text, "  {}", chalkcourse_telling::wind::about(&wind));
+    }
     for face in &wind.faces {
         let zones: Vec<String> = face
             .zones
@@ -113,6 +111,9 @@ pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
             zones.join(", "),
             chalkcourse_telling::wind::figure(face.figure)
         );
+    }
+    if let Some(path) = chalkcourse_telling::wind::load_path(&job.kit) {
+        let _ = writeln!(text, "  {path}");
     }
     for refused in chalkcourse_telling::wind::not_drawn(&wind) {
         let _ = putln!(text, "  not worked out: {refused}", "  sin calcular: {refused}");

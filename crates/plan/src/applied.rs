@@ -1,6 +1,6 @@
 //! A script done step by step, and what each step changed: in the job, and in what follows from it.
 
-use crate::{CAUTION, Evaluator, Plan};
+use crate::{CAUTION, Evaluator, Plan, Standing, standing};
 use chalkcourse_job::{
     FieldDifference, How, JobDifference, Resolved, Script, Shelf, StepError, Waiver, Wrong, differences,
 };
@@ -69,6 +69,9 @@ pub struct AppliedReport {
     pub saved: Option<String>,
     /// Step by step.
     pub edits: Vec<AppliedStep>,
+    /// Where the job stands after it.
+    #[serde(flatten)]
+    pub standing: Standing,
     /// A planning aid is no permit.
     pub caution: &'static str,
 }
@@ -146,13 +149,14 @@ pub fn applied_report(done: &Application, saved: Option<String>) -> AppliedRepor
         job: done.job.name.clone(),
         saved,
         edits: done.steps.clone(),
+        standing: standing(&done.job, &done.plan),
         caution: CAUTION.now(),
     }
 }
 
 /// What was done, for a person.
 pub fn applied_text(done: &Application) -> String {
-    let mut text = format!("{}\n\n", done.job.name);
+    let mut text = format!("{}\n{}\n", done.job.name, standing(&done.job, &done.plan).head());
     for step in &done.steps {
         let _ = writeln!(text, "{}. {}", step.number, step.edit);
         if let Some(wrong) = &step.refused {
@@ -192,6 +196,7 @@ pub fn applied_text(done: &Application) -> String {
         done.plan.summary.modules,
         stops(&done.plan).len()
     );
+    let _ = writeln!(text, "\n{}\n", CAUTION.now());
     text
 }
 

@@ -1,6 +1,7 @@
 //! The courses of a face and the blocks among them: where base rails fall, what is left at the ends, and which exposure or
 //! which place of a block would leave whole courses.
 
+use crate::Standing;
 use chalkcourse_geometry::coursing::{
     BasePlace, Coursing, CoursingError, Exposure, Laid, Span, propose_base, propose_exposure,
 };
@@ -8,7 +9,7 @@ use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words::{face_heading, pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -179,17 +180,17 @@ pub fn base_edit(job: &Resolved, block: BlockId, bottom: f64) -> Option<Edit> {
 }
 
 /// Courses of faces as a person reads them.
-pub fn courses_text(job: &Resolved, faces: &[FaceCourses]) -> String {
+pub fn courses_text(job: &Resolved, faces: &[FaceCourses], standing: &Standing) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
-    let mut text = format!("{}\n", job.name);
+    let mut text = format!("{}\n{}", job.name, standing.head());
     for face in faces {
         let Coursing { eave, top, first, exposure } = face.courses;
         let _ = putln!(
             text,
-            "\nFace {}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
-            "\nFaldón {}: {} pendiente arriba; la primera línea de hilada a {}, {} líneas cada {}; {}",
-            face.name,
+            "\n{}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
+            "\n{}: {} pendiente arriba; la primera línea de hilada a {}, {} líneas cada {}; {}",
+            face_heading(&face.name),
             long(top - eave),
             small(first - eave),
             face.lines,

@@ -45,21 +45,20 @@ pub use fit_up::{
 pub use fixes::{Change, Fix, Fixes, Offers, Step, fix_words, fixes, open_findings};
 pub use raised::{Ends, RaiseAs, part_over, raise_roof};
 pub use report::{
-    BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PlanReport, area_text, books_text,
-    checklist_text, findings_report, findings_text, modules_words, order_csv, order_header, order_json,
-    order_text, order_text_by, plan_report, plan_text, rows_words, severity_word,
+    BlockReport, EdgeReport, FaceReport, FindingsReport, ModuleReport, PalletReport, PlanReport, area_text,
+    books_text, checklist_text, claim_text, findings_report, findings_text, modules_words, order_csv,
+    order_header, order_json, order_text_by, pallet_csv, pallet_report, plan_report, plan_text, rows_words,
+    severity_word, with_standing,
 };
 pub use room::What;
 pub use seen::Seen;
-pub use standing::{NOT_TO_BUILD, Standing, is_bare_cost, standing};
+pub use standing::{NOT_TO_BUILD, Standing, Told, is_bare_cost, standing, told};
 
 pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,
 };
 
-pub use chalkcourse_takeoff::{
-    By, CAUTION, claim_text, compare, compare_prices, pallet, pallet_csv, stages_ready,
-};
+pub use chalkcourse_takeoff::{By, CAUTION, compare, compare_prices, pallet, stages_ready};
 
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Face, Resolved};

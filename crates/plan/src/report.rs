@@ -2,12 +2,14 @@
 
 use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_text, wind_report};
 use crate::base_line::{FromEdge, base_line};
-use crate::standing::{open_words, standing, waived_words};
+use crate::standing::{Standing, open_words, standing, waived_words};
 use crate::{Offers, Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Orientation, Resolved, RuleBook};
 use chalkcourse_rules::{Finding, Severity};
-use chalkcourse_takeoff::{CAUTION, Header, OutputError, Takeoff};
+use chalkcourse_takeoff::{
+    CAUTION, Header, OutputError, PalletRow, StageReady, Takeoff, pallet, stages_ready,
+};
 use chalkcourse_telling::{CheckedReport, FindingReport, checked};
 use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
@@ -26,6 +28,9 @@ pub struct PlanReport<'a> {
     pub job: &'a str,
     /// Caution.
     pub caution: &'static str,
+    /// Where the job stands.
+    #[serde(flatten)]
+    pub standing: Standing,
     /// The job in numbers.
     pub summary: Summary,
     /// Faces in the order of the job.
@@ -119,6 +124,9 @@ pub struct FindingsReport<'a> {
     pub based_on: &'a str,
     /// Caution.
     pub caution: &'static str,
+    /// Where the job stands.
+    #[serde(flatten)]
+    pub standing: Standing,
     /// What the rules found, the most severe first.
     pub findings: Vec<FindingReport<'a>>,
     /// Pathways for the fire service, as found.
@@ -184,6 +192,7 @@ pub fn plan_report<'a>(job: &'a Resolved, plan: &'a Plan) -> PlanReport<'a> {
         version: 1,
         job: &job.name,
         caution: CAUTION.now(),
+        standing: standing(job, plan),
         summary: plan.summary,
         faces,
         lines_m: plan.lines(),
@@ -206,6 +215,7 @@ pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan, offers: &Offers) -
         rule_book: &job.rule_book.name,
         based_on: &job.rule_book.based_on,
         caution: CAUTION.now(),
+        standing: standing(job, plan),
         findings,
         pathways: pathway_reports(job, plan),
         wind: wind_report(job, plan),
@@ -258,6 +268,7 @@ pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
         book.date,
         book.based_on
     );
+    text.push_str(&standing(job, plan).verdict());
     for finding in &plan.findings {
         text.push_str(&finding_text(job, finding, offers));
         text.push('\n');
@@ -375,6 +386,7 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     if !job.site.address.is_empty() {
         let _ = writeln!(text, "{}", job.site.address);
     }
+    text.push_str(&standing(job, plan).verdict());
     let summary = &plan.summary;
     let _ = putln!(
         text,
@@ -462,14 +474,10 @@ pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
     Header { findings: open.into_iter().map(line).collect(), waivers, ..Header::of(job) }
 }
 
-/// The order as a person reads it.
-pub fn order_text(job: &Resolved, plan: &Plan) -> String {
-    chalkcourse_takeoff::to_text(&plan.takeoff, &order_header(job, plan), job.units)
-}
-
 /// The order to read, by group or by stage of work.
 pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_takeoff::By) -> String {
-    chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by)
+    let order = chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by);
+    standing(job, plan).verdict() + &order
 }
 
 /// The order for a spreadsheet; no cell of it is taken for a formula.
@@ -486,6 +494,43 @@ pub fn order_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
 /// [`OutputError`] when it can't be written.
 pub fn order_json(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     chalkcourse_takeoff::to_json(&plan.takeoff, &order_header(job, plan), job.units)
+}
+
+/// The pallet list for a spreadsheet; what stops the job, what was waived and the caution stand below it.
+///
+/// # Errors
+/// [`OutputError`] when it can't be written.
+pub fn pallet_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
+    let mut below = standing(job, plan).lines();
+    below.push(CAUTION.now().to_owned());
+    chalkcourse_takeoff::pallet_csv(&pallet(&plan.takeoff, &job.order.delivery), &below)
+}
+
+/// What is to come, and what can start with what came, for other programs.
+#[derive(Clone, Debug, Serialize)]
+pub struct PalletReport {
+    /// The pallet list.
+    pub pallet: Vec<PalletRow>,
+    /// Stage by stage.
+    pub stages: Vec<StageReady>,
+}
+
+/// The pallet list for other programs.
+pub fn pallet_report(job: &Resolved, plan: &Plan) -> PalletReport {
+    let pallet = pallet(&plan.takeoff, &job.order.delivery);
+    PalletReport { stages: stages_ready(&pallet), pallet }
+}
+
+/// What to tell the supplier of what came, with where the job stands.
+pub fn claim_text(job: &Resolved, plan: &Plan) -> String {
+    let rows = pallet(&plan.takeoff, &job.order.delivery);
+    let claim = chalkcourse_takeoff::claim_text(&job.name, &job.order.delivery, &rows);
+    with_standing(job, plan, &claim)
+}
+
+/// A text about a job, with where the job stands above it and the caution below.
+pub fn with_standing(job: &Resolved, plan: &Plan, text: &str) -> String {
+    format!("{}{text}\n{}\n", standing(job, plan).head(), CAUTION.now())
 }
 
 /// "3 rows of 4"

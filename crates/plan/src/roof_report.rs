@@ -1,6 +1,6 @@
 //! The roof in numbers, as a roofer wants them: faces, edges by kind, squares, heights.
 
-use crate::{Plan, area_text};
+use crate::{Plan, Standing, area_text, standing};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, RoofLine};
 use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::CAUTION;
@@ -20,6 +20,9 @@ pub struct RoofReport {
     pub job: String,
     /// Caution.
     pub caution: &'static str,
+    /// Where the job stands.
+    #[serde(flatten)]
+    pub standing: Standing,
     /// Ground under the roof, each place once, m²; exact to a part in a million.
     pub footprint_m2: f64,
     /// Plan area of all faces, m². More than the footprint where one face lies over another.
@@ -144,6 +147,7 @@ pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
         version: 1,
         job: job.name.clone(),
         caution: CAUTION.now(),
+        standing: standing(job, plan),
         // an empty sum of floats is -0
         footprint_m2: Polygon::union(&sound).iter().map(Polygon::area).sum::<f64>() + 0.0,
         plan_area_m2: roof.plan_area() + 0.0,
@@ -161,7 +165,9 @@ pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
 pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
     let report = roof_report(job, plan);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
-    let mut text = tell!("{}\nRoof\n\n", "{}\nTecho\n\n", report.job);
+    let mut text = tell!("{}\nRoof\n", "{}\nTecho\n", report.job);
+    text.push_str(&report.standing.head());
+    text.push('\n');
     for (words, said) in [
         (pick("On the slope", "En la pendiente"), area_text(report.slope_area_m2, job.units)),
         (

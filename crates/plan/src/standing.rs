@@ -1,16 +1,17 @@
 //! Where a job stands: what stops it and what was waived, in words, for everything that leaves the program.
 
-use crate::Plan;
+use crate::{CAUTION, Plan};
 use chalkcourse_job::{Profit, Resolved};
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_words::{Say, pick, say, tell};
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// What stands across an output of a job that something stops.
 pub const NOT_TO_BUILD: Say = say("NOT TO BUILD", "NO CONSTRUIR");
 
 /// What an output of a job must not be without.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Standing {
     /// What stops the job and nobody waived, a sentence each.
     pub stops: Vec<String>,
@@ -39,6 +40,49 @@ impl Standing {
         let waived = self.waived.iter().map(|waived| format!("{}: {waived}", pick("WAIVED", "DISPENSADO")));
         stops.chain(waived).collect()
     }
+
+    /// [`Standing::lines`] as the head of a text, each at its own line; empty for a job that is plain.
+    pub fn head(&self) -> String {
+        self.lines().into_iter().map(|line| line + "\n").collect()
+    }
+
+    /// For a text that tells each finding itself: that the job is not to be built, and how much stops it.
+    pub fn verdict(&self) -> String {
+        let not = NOT_TO_BUILD.now();
+        match self.stops.len() {
+            0 => String::new(),
+            1 => tell!("{not}: 1 finding stops this job.\n", "{not}: 1 hallazgo detiene esta obra.\n"),
+            stops => tell!(
+                "{not}: {stops} findings stop this job.\n",
+                "{not}: {stops} hallazgos detienen esta obra.\n"
+            ),
+        }
+    }
+}
+
+/// A report for other programs, with where its job stands and the caution beside what it reports.
+#[derive(Clone, Debug, Serialize)]
+pub struct Told<'a, T> {
+    /// Which kind of report it is.
+    pub format: &'static str,
+    /// Version of that kind.
+    pub version: u32,
+    /// Name of the job.
+    pub job: &'a str,
+    /// Caution.
+    pub caution: &'static str,
+    /// Where the job stands.
+    #[serde(flatten)]
+    pub standing: Standing,
+    /// What it reports.
+    #[serde(flatten)]
+    pub report: T,
+}
+
+/// A report for other programs, with where its job stands.
+pub fn told<'a, T>(format: &'static str, job: &'a Resolved, plan: &Plan, report: T) -> Told<'a, T> {
+    let standing = standing(job, plan);
+    Told { format, version: 1, job: &job.name, caution: CAUTION.now(), standing, report }
 }
 
 /// A finding in words, with the waiver of it that lapsed.

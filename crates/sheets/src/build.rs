@@ -1,32 +1,23 @@
 //! The sheet that a crew builds from: the roof, then each face with the lines to snap, and the stages in their order.
 
-use crate::SheetError;
 use crate::crew::{BOX, sheet};
-use crate::drawing::{FACE_ROOM, PLAN_ROOM, face_drawing, legend, plan_drawing};
-use crate::page::{Column, Part, Row, Sheet, pdf};
+use crate::drawing::{Drawing, FACE_ROOM, PLAN_ROOM, face_drawing, legend, plan_drawing};
+use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_geometry::coursing::Coursing;
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_plan::{FromEdge, Plan, base_line, block_span, cut_words, rows_words, whole_words};
 use chalkcourse_takeoff::CAUTION;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words::{face_heading, pick, tell};
 
 /// The plan, every face that carries modules true to size with its base lines, and what comes in which order.
-///
-/// # Errors
-/// [`SheetError`] when the writer gives up.
-pub fn build_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    pdf(&build_sheet(job, plan))
-}
-
-/// What [`build_pdf`] prints.
-pub fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job, plan);
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
     match plan_drawing(job, plan) {
         Some(drawing) => {
-            sheet.parts.push(Part::Drawing { drawing, height: PLAN_ROOM.1 });
+            drawn(&mut sheet.parts, drawing, PLAN_ROOM.1);
             sheet.parts.push(Part::Text(legend()));
         }
         None => sheet.parts.push(Part::Text(
@@ -45,11 +36,11 @@ pub fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         let pitch = plan.layout.roof.faces.get(index).map(|face| face.plane.pitch);
         let pitch = pitch.map(|pitch| pitch.to_string()).unwrap_or_default();
         sheet.parts.push(Part::Heading(tell!(
-            "Face {}, pitch {pitch}",
-            "Faldón {}, pendiente {pitch}",
-            placed.name
+            "{}, pitch {pitch}",
+            "{}, pendiente {pitch}",
+            face_heading(&placed.name)
         )));
-        sheet.parts.push(Part::Drawing { drawing, height: FACE_ROOM.1 });
+        drawn(&mut sheet.parts, drawing, FACE_ROOM.1);
         sheet.parts.push(Part::Table {
             columns: vec![
                 Column::words("", 0.25),
@@ -93,6 +84,15 @@ pub fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
             .collect(),
     });
     sheet
+}
+
+/// A drawing, and below it what found no free spot on it.
+fn drawn(parts: &mut Vec<Part>, drawing: Drawing, height: f32) {
+    let beside = drawing.beside.join("; ");
+    parts.push(Part::Drawing { drawing, height });
+    if !beside.is_empty() {
+        parts.push(Part::Text(beside));
+    }
 }
 
 fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<Row> {

@@ -8,7 +8,7 @@ use chalkcourse_takeoff::CAUTION;
 ///
 /// # Errors
 /// [`CaptionError::NoRoom`] for a picture that is too small for the whole of it.
-pub fn captioned(picture: Picture, standing: &Standing) -> Result<Picture, CaptionError> {
+pub(crate) fn captioned(picture: Picture, standing: &Standing) -> Result<Picture, CaptionError> {
     let mut lines = standing.lines();
     let strong = lines.len();
     lines.push(CAUTION.now().to_owned());

@@ -1,7 +1,6 @@
 //! What a crew holds in its hands: the pallet list, the claim, the checklist.
 
-use crate::SheetError;
-use crate::page::{Column, Part, Row, Sheet, pdf};
+use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_plan::{Plan, standing};
 use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
@@ -24,15 +23,7 @@ fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
 
 /// The pallet list by the stage of work that needs a part first, with boxes to tick and room for counts: to go through the delivery with a pencil. What
 /// was counted already stands in it.
-///
-/// # Errors
-/// [`SheetError`] when the writer gives up.
-pub fn pallet_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    pdf(&pallet_sheet(job, plan))
-}
-
-/// What [`pallet_pdf`] prints.
-pub fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
     let mut sheet = sheet(pick("Pallet list", "Lista de tarimas").to_owned(), job, plan);
     sheet.parts.push(Part::Text(
@@ -83,15 +74,7 @@ pub fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
 }
 
 /// What to tell the supplier: what is short, damaged or over, with notes; and what can start.
-///
-/// # Errors
-/// [`SheetError`] when the writer gives up.
-pub fn claim_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    pdf(&claim_sheet(job, plan))
-}
-
-/// What [`claim_pdf`] prints.
-pub fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let delivery = &job.order.delivery;
     let rows = pallet(&plan.takeoff, delivery);
     let mut sheet = sheet(
@@ -163,15 +146,7 @@ pub fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
 }
 
 /// What a crew goes through before and during the work: the book's cautions, and what the roof as drawn asks for.
-///
-/// # Errors
-/// [`SheetError`] when the writer gives up.
-pub fn checklist_pdf(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
-    pdf(&checklist_sheet(job, plan))
-}
-
-/// What [`checklist_pdf`] prints.
-pub fn checklist_sheet(job: &Resolved, plan: &Plan) -> Sheet {
+pub(crate) fn checklist_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let mut sheet =
         sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job, plan);
     sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));

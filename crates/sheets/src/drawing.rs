@@ -5,7 +5,7 @@ use crate::labels::{Labels, around};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Rect, Units, dvec2};
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{FromEdge, Plan, base_line};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words::{face_heading, pick, tell};
 
 /// What an ink is for; on paper each is told apart by shape too.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -63,6 +63,8 @@ pub struct Drawing {
     pub bounds: Rect,
     /// From the back to the front.
     pub shapes: Vec<Shape>,
+    /// What found no free spot on it, to stand beside it: each with the number that stands for it on the drawing, where that has room.
+    pub beside: Vec<String>,
 }
 
 /// How a kind of edge is drawn everywhere: width, then dashes and gaps in points; no dashes for a solid line.
@@ -104,8 +106,8 @@ fn dimension_line(shapes: &mut Vec<Shape>, labels: &mut Labels, from: FromEdge) 
     }
 }
 
-/// The length of a dimension, beside its line where nothing else lies.
-fn dimension_words(labels: &mut Labels, from: FromEdge, units: Units) -> Option<Shape> {
+/// The length of a dimension, beside its line where nothing else lies; else in the list of what it is of.
+fn dimension_words(labels: &mut Labels, from: FromEdge, of: &str, units: Units) -> Option<Shape> {
     let (a, b) = (from.edge, from.to);
     if from.length() < SHORT {
         return None;
@@ -120,7 +122,11 @@ fn dimension_words(labels: &mut Labels, from: FromEdge, units: Units) -> Option<
             [0.5, 0.35, 0.65, 0.2, 0.8, 0.0, 1.0].map(|share| (a.lerp(b, share) + aside * side, turn))
         })
         .collect();
-    labels.put(text, SMALL, spots)
+    labels.put(text.clone(), SMALL, spots).or_else(|| {
+        let middle = a.midpoint(b);
+        let told = tell!("{text} from the {}, {of}", "{text} desde {}, {of}", from.kind.name());
+        labels.list(&told, SMALL, Rect { min: middle, max: middle })
+    })
 }
 
 /// The turn of words along a line that are never upside down.
@@ -170,25 +176,40 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     for (face, placed) in faces.iter().zip(&layout.faces) {
         let text = format!("{}  {}", placed.name, face.plane.pitch);
         if let Some(middle) = inside(&face.plan) {
-            let spots = around(Rect { min: middle, max: middle }, &labels, &text, SMALL + 1.5);
-            words.extend(labels.put(text, SMALL + 1.5, std::iter::once((middle, 0.0)).chain(spots)));
+            let at = Rect { min: middle, max: middle };
+            let spots = around(at, &labels, &text, SMALL + 1.5, 8);
+            let put = labels.put(text.clone(), SMALL + 1.5, std::iter::once((middle, 0.0)).chain(spots));
+            words.extend(put.or_else(|| {
+                let (name, falls) = (face_heading(&text), face.plane.downslope);
+                let told = tell!("{name}, falls {falls}", "{name}, cae a {falls}");
+                labels.list(&told, SMALL, at)
+            }));
         }
     }
     for line in &lines {
         let (a, b) = (line.space.0.truncate(), line.space.1.truncate());
-        let text = format!("{} {}", line.kind.name(), Length::from_metres(line.length).show(job.units));
-        if (b - a).length() < labels.length(&text, SMALL) {
-            continue;
-        }
+        let length = Length::from_metres(line.length).show(job.units);
+        let text = format!("{} {length}", line.kind.name());
         let out = (b - a).perp().normalize_or_zero() * -labels.points(f64::from(SMALL));
-        let spots = [1.0, -1.0].into_iter().flat_map(|side| {
-            [0.5, 0.35, 0.65, 0.25, 0.75].map(|share| (a.lerp(b, share) + out * side, upright(b - a)))
+        let spots = || {
+            [1.0, -1.0].into_iter().flat_map(|side| {
+                [0.5, 0.35, 0.65, 0.25, 0.75].map(|share| (a.lerp(b, share) + out * side, upright(b - a)))
+            })
+        };
+        // Words are no longer than their edge; the kind is told by its dash too.
+        let shown = [&text, &length].into_iter().find_map(|words| {
+            let fits = (b - a).length() >= labels.length(words, SMALL);
+            fits.then(|| labels.put(words.clone(), SMALL, spots())).flatten()
         });
-        words.extend(labels.put(text, SMALL, spots));
+        words.extend(shown.or_else(|| {
+            let face = layout.faces.get(line.face).map_or("", |face| face.name.as_str());
+            let told = format!("{text}, {}", face_heading(face));
+            labels.list(&told, SMALL, Rect { min: a.midpoint(b), max: a.midpoint(b) })
+        }));
     }
     shapes.append(&mut words);
     let title = tell!("{}, plan, north up", "{}, planta, el norte arriba", job.name);
-    Some(Drawing { title, bounds, shapes })
+    Some(Drawing { title, bounds, shapes, beside: labels.into_beside() })
 }
 
 /// A place inside a shape, far from its border where that is simple.
@@ -241,9 +262,10 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
     shapes.extend(face.edges.iter().map(|span| edge(span.kind, span.frame.0, span.frame.1)));
     let mut words = Vec::new();
     let blocks = || layout.blocks.iter().filter(|block| block.face == index);
-    let lines: Vec<_> = blocks().filter_map(|block| base_line(face, block)).collect();
+    let lines: Vec<_> =
+        blocks().filter_map(|block| Some((base_line(face, block)?, block.name.as_str()))).collect();
     // The base line runs on to both sides, as it is snapped.
-    for line in &lines {
+    for (line, _) in &lines {
         let (from, to) = (line.start - dvec2(0.4, 0.0), dvec2(line.end + 0.4, line.start.y));
         shapes.push(Shape::Line {
             points: vec![from, to],
@@ -254,16 +276,19 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
         labels.take_line(from, to);
     }
     // All lines first: no length stands on the line of another.
-    for from in lines.iter().flat_map(|line| [line.up, line.along]).flatten() {
+    for from in lines.iter().flat_map(|(line, _)| [line.up, line.along]).flatten() {
         dimension_line(&mut shapes, &mut labels, from);
     }
-    for from in lines.iter().flat_map(|line| [line.up, line.along]).flatten() {
-        words.extend(dimension_words(&mut labels, from, job.units));
+    for (line, block) in &lines {
+        for from in [line.up, line.along].into_iter().flatten() {
+            let of = tell!("base line of block {block}", "línea base del bloque {block}");
+            words.extend(dimension_words(&mut labels, from, &of, job.units));
+        }
     }
-    for (on, name) in named {
+    for (on, name) in named.into_iter().filter(|(_, name)| !name.trim().is_empty()) {
         // Beside what they name, which is often smaller than they are.
-        let spots = around(on, &labels, &name, SMALL);
-        words.extend(labels.put(name, SMALL, spots));
+        let spots = around(on, &labels, &name, SMALL, 8);
+        words.extend(labels.put(name.clone(), SMALL, spots).or_else(|| labels.list(&name, SMALL, on)));
     }
     for block in blocks() {
         let Some(on) = block.bounds else { continue };
@@ -271,11 +296,13 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
         let within = [0.5, 0.65, 0.35, 0.8, 0.2]
             .into_iter()
             .flat_map(|v| [0.5, 0.35, 0.65, 0.2, 0.8].map(|u| (on.min + on.size() * dvec2(u, v), 0.0)));
-        words.extend(labels.put(text, SMALL + 1.5, within));
+        let put = labels.put(text.clone(), SMALL + 1.5, within);
+        words.extend(put.or_else(|| labels.list(&text, SMALL, on)));
     }
     shapes.append(&mut words);
-    let title = tell!("Face {}, true size, eave down", "Faldón {}, tamaño real, alero abajo", placed.name);
-    Some(Drawing { title, bounds, shapes })
+    let face = face_heading(&placed.name);
+    let title = tell!("{face}, true size, eave down", "{face}, tamaño real, alero abajo");
+    Some(Drawing { title, bounds, shapes, beside: labels.into_beside() })
 }
 
 /// What the signs of a drawing mean: each kind of edge by what [`edge_line`] draws it with.

@@ -14,6 +14,7 @@ pub(crate) struct Labels {
     /// Metres of the drawing in a point of paper.
     point: f64,
     bounds: Rect,
+    beside: Vec<String>,
 }
 
 /// Where words could stand: their middle, and how far they are turned.
@@ -24,7 +25,7 @@ impl Labels {
     pub(crate) fn new(bounds: Rect, room: (f32, f32)) -> Self {
         let size = bounds.size();
         let point = (size.x / f64::from(room.0)).max(size.y / f64::from(room.1));
-        Self { taken: Vec::new(), point, bounds }
+        Self { taken: Vec::new(), point, bounds, beside: Vec::new() }
     }
 
     /// Points as metres of the drawing.
@@ -75,6 +76,20 @@ impl Labels {
         self.taken.push(corners);
         Some(Shape::Words { at, turn, size, text })
     }
+
+    /// A number close to a place, for words that stand beside the drawing: for those that find no free spot on it. Nothing is left
+    /// out; where not even the number has room, the words must tell by themselves what they are of.
+    pub(crate) fn list(&mut self, told: &str, size: f32, near: Rect) -> Option<Shape> {
+        let number = format!("({})", self.beside.len() + 1);
+        self.beside.push(format!("{number} {told}"));
+        let spots = around(near, self, &number, size, 3);
+        self.put(number, size, std::iter::once((near.centre(), 0.0)).chain(spots))
+    }
+
+    /// What stands beside the drawing.
+    pub(crate) fn into_beside(self) -> Vec<String> {
+        self.beside
+    }
 }
 
 /// Whether two convex shapes have more than a border in common: no side of either parts them.
@@ -96,12 +111,12 @@ fn overlap(one: &[DVec2], other: &[DVec2]) -> bool {
     !parts(one, other) && !parts(other, one)
 }
 
-/// Spots around a rectangle for words, the nearest first, below before above.
-pub(crate) fn around(rect: Rect, labels: &Labels, text: &str, size: f32) -> Vec<Spot> {
+/// Spots around a rectangle for words, the nearest first, below before above, in so many steps away from it.
+pub(crate) fn around(rect: Rect, labels: &Labels, text: &str, size: f32, steps: u8) -> Vec<Spot> {
     let (half, high) = (labels.length(text, size) / 2.0, labels.points(f64::from(size)));
     let (middle, out) = (rect.centre(), rect.size() / 2.0);
     let mut spots = Vec::new();
-    for step in 0..8 {
+    for step in 0..steps {
         let far = high * (0.75 + f64::from(step));
         let side = out.x + half + labels.points(3.0);
         for along in [0.0, half * 0.7, -half * 0.7] {
@@ -137,6 +152,16 @@ mod tests {
         assert_eq!(at, dvec2(50.0, 80.0));
         assert!(labels.put("four".into(), 5.0, spots).is_none());
         assert!(labels.put("four".into(), 5.0, [(dvec2(2.0, 2.0), 0.0)]).is_none(), "beyond the border");
+        // What has no spot is told beside the drawing, with a number at it.
+        let Some(Shape::Words { text, at, .. }) = labels.list("four feet", 5.0, rect(40.0, 40.0, 20.0, 20.0))
+        else {
+            panic!()
+        };
+        assert_eq!(text, "(1)");
+        assert!(at.distance(dvec2(50.0, 50.0)) < 25.0, "{at}");
+        labels.take_rect(rect(0.0, 0.0, 100.0, 100.0));
+        assert!(labels.list("no room at all", 5.0, rect(1.0, 1.0, 1.0, 1.0)).is_none());
+        assert_eq!(labels.into_beside(), ["(1) four feet", "(2) no room at all"]);
     }
 
     #[test]

@@ -1,25 +1,16 @@
 //! The order on paper.
 
-use crate::SheetError;
-use crate::page::{Column, Part, Row, Sheet, pdf};
+use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{By, Plan, order_header, standing};
-use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections};
+use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections, show_money};
 use chalkcourse_words::{pick, tell};
 use rust_decimal::Decimal;
 
 /// What to order, by part or by stage of work: each line with how it was counted, then cut lists, crews, totals, what has no
 /// price, findings, waivers and cautions. A PDF file on letter paper.
-///
-/// # Errors
-/// [`SheetError`] when the writer gives up.
-pub fn order_pdf(job: &Resolved, plan: &Plan, by: By) -> Result<Vec<u8>, SheetError> {
-    pdf(&order_sheet(job, plan, by))
-}
-
-/// What [`order_pdf`] prints.
-pub fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
+pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
     let (takeoff, units) = (&plan.takeoff, job.units);
     let header = order_header(job, plan);
     let mut sheet = Sheet {
@@ -183,38 +174,4 @@ fn crews(takeoff: &Takeoff) -> Vec<Part> {
         Column::numbers(pick("Hours on the clock", "Horas de reloj"), 1.5),
     ];
     vec![Part::Heading(pick("Crews", "Cuadrillas").to_owned()), Part::Table { columns, rows: rows.collect() }]
-}
-
-/// An amount with its thousands apart and at least two decimals: 14,962.65.
-pub(crate) fn show_money(amount: Decimal) -> String {
-    let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
-    let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
-    let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
-    let mut apart = String::new();
-    for (at, digit) in digits.char_indices() {
-        if at > 0 && (digits.len() - at).is_multiple_of(3) {
-            apart.push(',');
-        }
-        apart.push(digit);
-    }
-    format!("{sign}{apart}.{decimals}")
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn money_has_its_thousands_apart() {
-        for (amount, text) in [
-            ("0", "0.00"),
-            ("7.5", "7.50"),
-            ("999.99", "999.99"),
-            ("1000", "1,000.00"),
-            ("14962.65", "14,962.65"),
-            ("-1234567.125", "-1,234,567.125"),
-        ] {
-            assert_eq!(show_money(amount.parse().unwrap()), text);
-        }
-    }
 }

@@ -20,15 +20,17 @@ const LEAST: f64 = 480.0;
 
 /// The drawing as an SVG file. What stops the job, what was waived and the cautions stand below it, whole; that it is not to be built
 /// stands across it.
-pub fn svg(drawing: &Drawing, standing: &Standing) -> String {
+pub(crate) fn svg(drawing: &Drawing, standing: &Standing) -> String {
     let size = drawing.bounds.size();
     let scale = LONG / size.max_element().max(1e-6);
     let (width, drawn) = ((size.x * scale).max(LEAST), size.y * scale);
+    let beside = drawing.beside.join("; ");
     let below: Vec<(String, bool)> = standing
         .lines()
         .iter()
         .map(|line| (line.as_str(), true))
-        .chain([(CAUTION.now(), false)])
+        .chain([(beside.as_str(), false), (CAUTION.now(), false)])
+        .filter(|(line, _)| !line.is_empty())
         .flat_map(|(line, bold)| wrapped(line, width - 20.0).into_iter().map(move |line| (line, bold)))
         .collect();
     let height = drawn + (below.len() as f64 + 1.0) * LETTER * 1.3;

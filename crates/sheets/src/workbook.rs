@@ -4,38 +4,45 @@ use crate::SheetError;
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use chalkcourse_plan::{NOT_TO_BUILD, Plan, Standing, order_header, standing};
-use chalkcourse_takeoff::{Line, Takeoff, cut_lists, spreadsheet_unit};
+use chalkcourse_takeoff::{Line, Takeoff, cut_lists, money_rows, spreadsheet_unit};
+use chalkcourse_words::{Say, pick, say, tell};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use rust_xlsxwriter::{Color, Format, FormatAlign, Formula, Workbook, Worksheet};
 
-const ORDER: &str = "Order";
-const COLUMNS: [(&str, f64); 18] = [
-    ("Group", 16.0),
-    ("Stage", 13.0),
-    ("Number", 11.0),
-    ("What", 38.0),
-    ("Need", 10.0),
-    ("Unit", 7.0),
-    ("Waste", 7.0),
-    ("With waste", 11.0),
-    ("From stock", 10.0),
-    ("Packages", 9.5),
-    ("Package", 10.0),
-    ("Holds", 9.0),
-    ("Price", 11.0),
-    ("Cost", 12.0),
-    ("Taxed", 7.0),
-    ("Changed by hand", 30.0),
-    ("How it is counted", 60.0),
-    ("Source", 40.0),
+/// The sheet of the lines. Formulas on other sheets name it, so that it is one word.
+const ORDER: Say = say("Order", "Pedido");
+/// The sheet of what is to be known.
+const KNOWN: Say = say("To know", "Conviene saber");
+const COLUMNS: [(Say, f64); 18] = [
+    (say("Group", "Grupo"), 16.0),
+    (say("Stage", "Etapa"), 13.0),
+    (say("Number", "Número"), 11.0),
+    (say("What", "Qué"), 38.0),
+    (say("Need", "Se necesita"), 10.0),
+    (say("Unit", "Unidad"), 7.0),
+    (say("Waste", "Desperdicio"), 7.0),
+    (say("With waste", "Con desperdicio"), 11.0),
+    (say("From stock", "Del almacén"), 10.0),
+    (say("Packages", "Paquetes"), 9.5),
+    (say("Package", "Paquete"), 10.0),
+    (say("Holds", "Contiene"), 9.0),
+    (say("Price", "Precio"), 11.0),
+    (say("Cost", "Costo"), 12.0),
+    (say("Taxed", "Con impuesto"), 7.0),
+    (say("Changed by hand", "Cambiado a mano"), 30.0),
+    (say("How it is counted", "Cómo se cuenta"), 60.0),
+    (say("Source", "Fuente"), 40.0),
 ];
 const PACKAGES: u16 = 9;
 const PRICE: u16 = 12;
 const COST: u16 = 13;
 /// The rows above the lines: the title, what the order is for, and the head of the table.
 const HEAD: u32 = 3;
-const NO_PRICE: &str = "no price";
+const NO_PRICE: Say = say("no price", "sin precio");
+const NOT_KNOWN: Say = say("not known", "no se sabe");
+const TAXED: Say = say("yes", "sí");
+const COST_IN: Say = say("Cost", "Costo");
 
 struct Formats {
     title: Format,
@@ -84,7 +91,7 @@ impl Formats {
 ///
 /// # Errors
 /// [`SheetError`] when the writer gives up: with more lines than a workbook has rows.
-pub fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
+pub(crate) fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let formats = Formats::new();
     let mut workbook = Workbook::new();
     let takeoff = &plan.takeoff;
@@ -100,7 +107,8 @@ pub fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError
     if !standing.stops.is_empty() {
         for sheet in workbook.worksheets_mut() {
             // The head of each printed page; all of what stops the job does not fit there.
-            sheet.set_header(format!("&C&\"-,Bold\"{}: &\"-,Regular\"see \"To know\"", NOT_TO_BUILD.now()));
+            let see = tell!("see \"{}\"", "vea \"{}\"", KNOWN.now());
+            sheet.set_header(format!("&C&\"-,Bold\"{}: &\"-,Regular\"{see}", NOT_TO_BUILD.now()));
         }
     }
     Ok(workbook.save_to_buffer()?)
@@ -116,7 +124,7 @@ struct Rows {
 impl Rows {
     /// A column of the lines, as a formula on any sheet names it.
     fn of(self, column: char) -> String {
-        format!("{ORDER}!${column}${}:${column}${}", self.first + 1, self.last + 1)
+        format!("{}!${column}${}:${column}${}", ORDER.now(), self.first + 1, self.last + 1)
     }
 }
 
@@ -138,7 +146,7 @@ fn to_print(sheet: &mut Worksheet, name: &str, repeat: Option<u32>) -> Result<()
         .set_landscape()
         .set_print_fit_to_pages(1, 0)
         .set_margins(0.4, 0.4, 0.5, 0.6, 0.3, 0.3);
-    sheet.set_footer("&L&A&RPage &P of &N");
+    sheet.set_footer(pick("&L&A&RPage &P of &N", "&L&A&RPágina &P de &N"));
     if let Some(row) = repeat {
         sheet.set_repeat_rows(row, row)?;
         sheet.set_freeze_panes(row + 1, 0)?;
@@ -154,18 +162,21 @@ fn order(
     rows: Rows,
     standing: &Standing,
 ) -> Result<(), SheetError> {
-    to_print(sheet, ORDER, Some(HEAD - 1))?;
-    let title = format!("Order for {}", job.name);
+    to_print(sheet, ORDER.now(), Some(HEAD - 1))?;
+    let title = tell!("Order for {}", "Pedido para {}", job.name);
     let title = if standing.stops.is_empty() { title } else { format!("{}: {title}", NOT_TO_BUILD.now()) };
     sheet.write_string_with_format(0, 0, title, &formats.title)?;
-    let about = format!(
+    let about = tell!(
         "{}, {}. Amounts in {}. Planning aid only: see the last sheet.",
-        job.prices.name, job.prices.date, takeoff.currency
+        "{}, {}. Montos en {}. Solo es una ayuda para planear: vea la última hoja.",
+        job.prices.name,
+        job.prices.date,
+        takeoff.currency
     );
     sheet.write_string_with_format(1, 0, about, &formats.soft)?;
     for (column, (title, width)) in (0..).zip(COLUMNS) {
         sheet.set_column_width(column, width)?;
-        sheet.write_string_with_format(HEAD - 1, column, title, &formats.head)?;
+        sheet.write_string_with_format(HEAD - 1, column, title.now(), &formats.head)?;
     }
     for (row, line) in (HEAD..).zip(&takeoff.lines) {
         write_line(sheet, row, line, job.units, formats)?;
@@ -193,7 +204,7 @@ fn write_line(
         (3, &line.name),
         (5, unit),
         (10, &line.package),
-        (14, if line.taxed { "yes" } else { "no" }),
+        (14, if line.taxed { TAXED.now() } else { "no" }),
         (15, &state),
         (16, &counted),
         (17, &line.source),
@@ -209,11 +220,12 @@ fn write_line(
     sheet.write_number_with_format(row, PACKAGES, line.packages as f64, &formats.whole)?;
     match line.price {
         Some(price) => sheet.write_number_with_format(row, PRICE, float(price), &formats.money)?,
-        None => sheet.write_string_with_format(row, PRICE, NO_PRICE, &formats.missing)?,
+        None => sheet.write_string_with_format(row, PRICE, NO_PRICE.now(), &formats.missing)?,
     };
     let at = row + 1;
-    let formula = Formula::new(format!("IF(ISNUMBER(M{at}),ROUND(J{at}*M{at},2),\"{NO_PRICE}\")"));
-    let result = line.cost.map_or_else(|| NO_PRICE.to_owned(), |cost| cost.to_string());
+    let none = NO_PRICE.now();
+    let formula = Formula::new(format!("IF(ISNUMBER(M{at}),ROUND(J{at}*M{at},2),\"{none}\")"));
+    let result = line.cost.map_or_else(|| none.to_owned(), |cost| cost.to_string());
     let format = if line.cost.is_some() { &formats.money } else { &formats.missing };
     sheet.write_formula_with_format(row, COST, formula.set_result(result), format)?;
     Ok(())
@@ -241,52 +253,67 @@ fn totals(
         Profit::Markup { percent: share } => percent(base, share),
         Profit::Margin { percent: share } => format!("ROUND({base}*{share}/(100-{share}),2)"),
     };
-    let steps = [
-        ("Goods", Some((format!("SUMIF({group},\"<>{labour}\",{cost})"), sums.goods))),
-        ("Labour", Some((format!("SUMIF({group},\"{labour}\",{cost})"), sums.labour))),
-        (
-            "Sales tax",
-            job.prices
-                .tax_percent
-                .zip(sums.tax)
-                .map(|(share, tax)| (percent(format!("SUMIF({taxed},\"yes\",{cost})"), share), tax)),
+    let formulas = [
+        format!("SUMIF({group},\"<>{labour}\",{cost})"),
+        format!("SUMIF({group},\"{labour}\",{cost})"),
+        percent(
+            format!("SUMIF({taxed},\"{}\",{cost})", TAXED.now()),
+            job.prices.tax_percent.unwrap_or_default(),
         ),
-        ("Delivery", sums.delivery.map(|delivery| (delivery.to_string(), delivery))),
-        ("Cost", Some((format!("SUM({}:{})", at(0), at(3)), sums.cost))),
-        ("Overhead", Some((percent(at(4), pricing.overhead_percent), sums.overhead))),
-        ("Profit", Some((profit, sums.profit))),
+        sums.delivery.unwrap_or_default().to_string(),
+        format!("SUM({}:{})", at(0), at(3)),
+        percent(at(4), pricing.overhead_percent),
+        profit,
     ];
-    for (row, (what, amount)) in (first..).zip(steps) {
+    let steps = money_rows(takeoff).into_iter().zip(formulas);
+    for (row, ((what, amount), formula)) in (first..).zip(steps) {
         sheet.write_string_with_format(row, PRICE, what, &formats.text)?;
         match amount {
-            Some((formula, amount)) => {
+            Some(amount) => {
                 sheet.write_formula_with_format(row, COST, reckoned(formula, amount), &formats.money)?
             }
-            None => sheet.write_string_with_format(row, COST, "not known", &formats.missing)?,
+            None => sheet.write_string_with_format(row, COST, NOT_KNOWN.now(), &formats.missing)?,
         };
     }
     let last = first + 7;
     let total = format!("{}+{}+{}", at(4), at(5), at(6));
-    sheet.write_string_with_format(last, PRICE, format!("Total, {}", takeoff.currency), &formats.sum)?;
+    sheet.write_string_with_format(
+        last,
+        PRICE,
+        tell!("Total, {}", "Total, {}", takeoff.currency),
+        &formats.sum,
+    )?;
     sheet.write_formula_with_format(last, COST, reckoned(total, sums.total), &formats.sum_money)?;
     if !takeoff.unpriced.is_empty() {
-        let words = format!("NO PRICE, and not in the total: {}", takeoff.unpriced.join(", "));
+        let words = tell!(
+            "NO PRICE, and not in the total: {}",
+            "SIN PRECIO, y fuera del total: {}",
+            takeoff.unpriced.join(", ")
+        );
         sheet.write_string_with_format(last + 1, 0, words, &formats.missing)?;
     }
     Ok(())
 }
 
 fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows) -> Result<(), SheetError> {
-    to_print(sheet, "Cost by stage", None)?;
+    to_print(sheet, pick("Cost by stage", "Costo por etapa"), None)?;
     sheet.set_column_width(0, 26)?.set_column_width(1, 14)?;
     let stages: Vec<(&str, Decimal)> =
         takeoff.cost_by_stage().into_iter().map(|(stage, cost): (Stage, _)| (stage.name(), cost)).collect();
     let groups: Vec<(&str, Decimal)> =
         takeoff.cost_by_group().into_iter().map(|(group, cost): (Group, _)| (group.name(), cost)).collect();
     let mut row = 0;
-    for (title, column, sums) in [("By stage of work", 'B', stages), ("By group", 'A', groups)] {
+    for (title, column, sums) in [
+        (pick("By stage of work", "Por etapa de trabajo"), 'B', stages),
+        (pick("By group", "Por grupo"), 'A', groups),
+    ] {
         sheet.write_string_with_format(row, 0, title, &formats.head)?;
-        sheet.write_string_with_format(row, 1, format!("Cost, {}", takeoff.currency), &formats.head)?;
+        sheet.write_string_with_format(
+            row,
+            1,
+            format!("{}, {}", COST_IN.now(), takeoff.currency),
+            &formats.head,
+        )?;
         let first = row + 1;
         for (name, cost) in &sums {
             row += 1;
@@ -296,7 +323,12 @@ fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows
         }
         row += 1;
         let sum = if sums.is_empty() { "0".to_owned() } else { format!("SUM(B{}:B{row})", first + 1) };
-        sheet.write_string_with_format(row, 0, "Goods and labour", &formats.sum)?;
+        sheet.write_string_with_format(
+            row,
+            0,
+            pick("Goods and labour", "Materiales y mano de obra"),
+            &formats.sum,
+        )?;
         let lines = reckoned(sum, takeoff.priced_total);
         sheet.write_formula_with_format(row, 1, lines, &formats.sum_money)?;
         row += 3;
@@ -305,8 +337,12 @@ fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows
 }
 
 fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Formats) -> Result<(), SheetError> {
-    to_print(sheet, "Cut list", Some(0))?;
-    for (column, (title, width)) in (0..).zip([("Number", 12.0), ("What", 38.0), ("How it is cut", 90.0)]) {
+    to_print(sheet, pick("Cut list", "Lista de cortes"), Some(0))?;
+    for (column, (title, width)) in (0..).zip([
+        (pick("Number", "Número"), 12.0),
+        (pick("What", "Qué"), 38.0),
+        (pick("How it is cut", "Cómo se corta"), 90.0),
+    ]) {
         sheet.set_column_width(column, width)?;
         sheet.write_string_with_format(0, column, title, &formats.head)?;
     }
@@ -324,26 +360,26 @@ fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Format
 
 /// What is to be known of the order: whose words it follows, what it assumes, findings, waivers, cautions.
 fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) -> Result<(), SheetError> {
-    to_print(sheet, "To know", None)?;
+    to_print(sheet, KNOWN.now(), None)?;
     sheet.set_column_width(0, 22)?.set_column_width(1, 110)?;
     let header = order_header(job, plan);
     let off = plan.takeoff.off.iter().map(|line| {
         format!("{}, {}: {}", line.number, line.name, line.state_words(job.units).unwrap_or_default())
     });
     let mut rows: Vec<(&str, String)> = vec![
-        ("Job", header.job.clone()),
-        ("Address", job.site.address.clone()),
-        ("Kit", header.kit.clone()),
-        ("Rule book", header.rule_book.clone()),
-        ("Prices", header.prices.clone()),
-        ("Currency", plan.takeoff.currency.clone()),
+        (pick("Job", "Obra"), header.job.clone()),
+        (pick("Address", "Dirección"), job.site.address.clone()),
+        (pick("Kit", "Kit"), header.kit.clone()),
+        (pick("Rule book", "Libro de reglas"), header.rule_book.clone()),
+        (pick("Prices", "Precios"), header.prices.clone()),
+        (pick("Currency", "Moneda"), plan.takeoff.currency.clone()),
     ];
-    rows.extend(off.map(|line| ("Not ordered", line)));
-    rows.extend(plan.takeoff.notes.iter().map(|note| ("About the count", note.clone())));
+    rows.extend(off.map(|line| (pick("Not ordered", "No se pide"), line)));
+    rows.extend(plan.takeoff.notes.iter().map(|note| (pick("About the count", "Del conteo"), note.clone())));
     rows.extend(standing(job, plan).stops.into_iter().map(|stop| (NOT_TO_BUILD.now(), stop)));
-    rows.extend(header.findings.iter().map(|finding| ("Finding", finding.clone())));
-    rows.extend(header.waivers.iter().map(|waiver| ("Waived", waiver.clone())));
-    rows.push(("Caution", header.caution));
+    rows.extend(header.findings.iter().map(|finding| (pick("Finding", "Hallazgo"), finding.clone())));
+    rows.extend(header.waivers.iter().map(|waiver| (pick("Waived", "Dispensado"), waiver.clone())));
+    rows.push((pick("Caution", "Advertencia"), header.caution));
     for (row, (what, text)) in (0..).zip(rows) {
         sheet.write_string_with_format(row, 0, what, &formats.sum)?;
         sheet.write_string_with_format(row, 1, text, &formats.text)?;

@@ -11,11 +11,8 @@
 use calamine::{Data, Reader, Xlsx};
 use chalkcourse_geometry::{DVec2, Polygon, distance_to_segment, dvec2};
 use chalkcourse_job::{AddedLine, Edit, Group, Resolved, Stage, apply, load};
-use chalkcourse_plan::{By, Plan, evaluate, standing};
-use chalkcourse_sheets::{
-    Ink, Shape, build_pdf, checklist_pdf, claim_pdf, face_drawing, order_pdf, order_workbook, pallet_pdf,
-    plan_drawing, svg,
-};
+use chalkcourse_plan::{By, Plan, evaluate};
+use chalkcourse_sheets::{Ink, Output, Shape, face_drawing, plan_drawing};
 use rust_decimal::Decimal;
 use std::io::Cursor;
 use std::path::Path;
@@ -50,7 +47,7 @@ fn decimal(cell: &Data) -> Decimal {
 fn the_workbook_says_what_the_order_says_to_the_cent() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
-        let bytes = order_workbook(&job, &plan).unwrap();
+        let bytes = Output::OrderWorkbook.bytes(&job, &plan).unwrap();
         let mut book = open(&bytes);
         assert_eq!(book.sheet_names(), ["Order", "Cost by stage", "Cut list", "To know"]);
         let sheet = book.worksheet_range("Order").unwrap();
@@ -87,7 +84,7 @@ fn the_workbook_says_what_the_order_says_to_the_cent() {
 #[test]
 fn every_cost_and_total_is_a_formula() {
     let (job, plan) = sample("alder-court");
-    let bytes = order_workbook(&job, &plan).unwrap();
+    let bytes = Output::OrderWorkbook.bytes(&job, &plan).unwrap();
     let formulas = open(&bytes).worksheet_formula("Order").unwrap();
     let (top, count) = (formulas.start().unwrap().0 as usize, plan.takeoff.lines.len());
     assert_eq!(top, FIRST, "nothing above the lines is one");
@@ -122,7 +119,7 @@ fn hostile_names_stay_text_in_the_workbook_and_break_no_sheet() {
         job = apply(&job, &Edit::SetOrder(Arc::new(order))).unwrap();
         let plan = evaluate(&job);
         assert!(plan.takeoff.lines.iter().any(|line| line.name == nasty));
-        let bytes = order_workbook(&job, &plan).unwrap();
+        let bytes = Output::OrderWorkbook.bytes(&job, &plan).unwrap();
         let mut book = open(&bytes);
         for name in book.sheet_names() {
             let formulas = book.worksheet_formula(&name).unwrap();
@@ -130,8 +127,8 @@ fn hostile_names_stay_text_in_the_workbook_and_break_no_sheet() {
                 assert!(!formula.contains("HYPERLINK") && !formula.contains("1+1"), "{name}: {formula}");
             }
         }
-        for pdf in [order_pdf(&job, &plan, By::Stage), pallet_pdf(&job, &plan), checklist_pdf(&job, &plan)] {
-            assert!(pdf.unwrap().starts_with(b"%PDF-"));
+        for output in [Output::OrderSheet(By::Stage), Output::PalletSheet, Output::ChecklistSheet] {
+            assert!(output.bytes(&job, &plan).unwrap().starts_with(b"%PDF-"));
         }
     }
 }
@@ -153,21 +150,22 @@ fn sheets_are_whole_files_for_every_sample_and_for_an_empty_job() {
     };
     for (job, plan) in SAMPLES.into_iter().map(sample).chain([empty]) {
         let mut seen = Vec::new();
-        for pdf in [
-            order_pdf(&job, &plan, By::Group),
-            order_pdf(&job, &plan, By::Stage),
-            pallet_pdf(&job, &plan),
-            claim_pdf(&job, &plan),
-            checklist_pdf(&job, &plan),
+        for output in [
+            Output::OrderSheet(By::Group),
+            Output::OrderSheet(By::Stage),
+            Output::PalletSheet,
+            Output::ClaimSheet,
+            Output::ChecklistSheet,
         ] {
-            let pdf = pdf.unwrap();
+            let pdf = output.bytes(&job, &plan).unwrap();
             assert!(ends_well(&pdf), "{}", job.name);
             // By part and by stage an order of nothing is the same.
             let same = seen.contains(&pdf) && !plan.takeoff.lines.is_empty();
             assert!(!same, "two sheets of {} are the same", job.name);
             seen.push(pdf);
         }
-        assert_eq!(order_pdf(&job, &plan, By::Group).unwrap(), seen[0], "the same order is the same file");
+        let again = Output::OrderSheet(By::Group).bytes(&job, &plan).unwrap();
+        assert_eq!(again, seen[0], "the same order is the same file");
     }
 }
 
@@ -177,7 +175,7 @@ fn sheets_are_whole_files_for_every_sample_and_for_an_empty_job() {
 fn the_svg_is_well_formed_and_has_every_module() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
-        let text = svg(&plan_drawing(&job, &plan).unwrap(), &standing(&job, &plan));
+        let text = Output::PlanDrawing.text(&job, &plan).unwrap();
         let mut reader = quick_xml::Reader::from_str(&text);
         let (mut filled, mut lines, mut depth) = (0, 0, 0_i32);
         loop {
@@ -207,7 +205,7 @@ fn the_svg_is_well_formed_and_has_every_module() {
 fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
-        let bytes = build_pdf(&job, &plan).unwrap();
+        let bytes = Output::BuildSheet.bytes(&job, &plan).unwrap();
         assert!(bytes.starts_with(b"%PDF-"), "{name}");
         for (index, face) in plan.layout.faces.iter().enumerate() {
             let drawing = face_drawing(&job, &plan, index).unwrap();
@@ -220,7 +218,7 @@ fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
     (job.faces, job.blocks, job.penetrations, job.parts) = Default::default();
     let plan = evaluate(&job);
     assert!(plan_drawing(&job, &plan).is_none());
-    assert!(build_pdf(&job, &plan).unwrap().starts_with(b"%PDF-"));
+    assert!(Output::BuildSheet.bytes(&job, &plan).unwrap().starts_with(b"%PDF-"));
 }
 
 /// Where words stand and what they must not lie on, on paper of the plan to build from, which gives a drawing so many points.

@@ -1,5 +1,6 @@
 //! Two orders beside each other: what is more, what is less, what it costs.
 
+use crate::money::{show_money, show_more};
 use crate::{Line, Takeoff, show_amount};
 use chalkcourse_geometry::Units;
 use chalkcourse_words::{pick, putln, tell};
@@ -133,12 +134,12 @@ impl Comparison {
             for change in changes {
                 let more = change.more.map_or_else(
                     || pick("no price", "sin precio").to_owned(),
-                    |more| format!("{more:+} {}", plain(&self.currency)),
+                    |more| format!("{} {}", show_more(more), plain(&self.currency)),
                 );
                 let _ = putln!(
                     out,
-                    "  {}  {}  need {} -> {}, {} -> {} {}  {more}",
-                    "  {}  {}  se necesita {} -> {}, {} -> {} {}  {more}",
+                    "  {}  {}  need {} → {}, order {} → {} {}  {more}",
+                    "  {}  {}  se necesita {} → {}, pedir {} → {} {}  {more}",
                     plain(&change.number),
                     plain(&change.name),
                     change.need_words[0],
@@ -167,8 +168,8 @@ impl Comparison {
                 );
             }
             None => {
-                let Self { before, after, more, .. } = self;
-                let _ = writeln!(out, "Total: {before} -> {after} {currency}, {more:+}");
+                let [before, after] = [self.before, self.after].map(show_money);
+                let _ = writeln!(out, "Total: {before} → {after} {currency}, {}", show_more(self.more));
             }
         }
         out

@@ -113,8 +113,9 @@ pub(crate) fn write_rows<const N: usize>(
     String::from_utf8(bytes).map_err(|error| failed(&error))
 }
 
-/// Lines to paste into a spreadsheet: a head and a row a line, parted by tabs, every cell safe.
-pub fn lines_for_spreadsheet(lines: &[&Line], units: Units) -> String {
+/// Lines to paste into a spreadsheet: a head and a row a line, parted by tabs, every cell safe; sentences below them stand in the column
+/// of names.
+pub fn lines_for_spreadsheet(lines: &[&Line], units: Units, below: &[String]) -> String {
     let head = ["Number", "Name", "Need", "Unit", "Packages", "Package", "Price a package", "Cost"];
     let mut out = head.join("\t");
     out.push('\n');
@@ -132,6 +133,11 @@ pub fn lines_for_spreadsheet(lines: &[&Line], units: Units) -> String {
             money(line.cost),
         ];
         out.push_str(&cells.map(|cell| safe_cell(&cell)).join("\t"));
+        out.push('\n');
+    }
+    for sentence in below {
+        out.push('\t');
+        out.push_str(&safe_cell(sentence));
         out.push('\n');
     }
     out

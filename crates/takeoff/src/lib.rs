@@ -26,6 +26,7 @@ mod labour;
 mod line;
 mod measure;
 mod memo;
+mod money;
 mod nouns;
 mod place;
 mod receive;
@@ -44,6 +45,7 @@ pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};
 pub use line::{CrewTime, Line, LineState, LineTerm, Takeoff, WasteFrom};
 pub use memo::Memo;
+pub use money::show_money;
 pub use place::{Place, PlaceShape, Spot};
 pub use receive::{NeededBy, PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
 pub use rolls::{LaidOut, Strip};
@@ -345,10 +347,9 @@ fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<String> {
         let name = job.block(block).map_or("", |block| block.name.as_str());
         tell!(
             "Wind, a screening: {a_foot} fasteners a foot in zone {zone} on {modules} of the modules of block {name}. What is more than the kit's is on \
-             the order. Only feet and their fasteners are taken to carry; rail and hooks are counted for nothing. By a licensed engineer.",
+             the order. The findings tell the load path, part by part. By a licensed engineer.",
             "Viento, una revisión: {a_foot} fijaciones por pata en la zona {zone} en {modules} de los módulos del bloque {name}. Lo que pasa de las del \
-             kit está en el pedido. Solo se toman como portantes las patas y sus fijaciones; el riel y los ganchos no se cuentan. Que lo \
-             diseñe un ingeniero con licencia."
+             kit está en el pedido. Los hallazgos dicen el camino de la carga, pieza por pieza. Que lo diseñe un ingeniero con licencia."
         )
     };
     zones.into_iter().map(words).collect()

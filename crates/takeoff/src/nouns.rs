@@ -1,6 +1,7 @@
 //! What is counted and measured, as people call it: one of it, and several.
 
 use crate::words::plural;
+use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{ChimneyPart, CricketPart, Measure};
 use chalkcourse_words::pick;
 
@@ -30,7 +31,7 @@ pub(crate) fn noun(measure: &Measure) -> &str {
             pick("array with the strip around it", "arreglo con la franja a su alrededor")
         }
         Measure::BondingPath => pick("bonding path", "trayecto de la unión eléctrica"),
-        Measure::WindFastener => pick("fastener more that wind asks", "fijación más que pide el viento"),
+        Measure::WindFastener => pick("extra fastener for wind", "fijación adicional por viento"),
         Measure::Part(number) => number,
         Measure::Sticks(_) => {
             pick("stick of this length in the cut list", "tramo de este largo en la lista de cortes")
@@ -76,7 +77,7 @@ pub(crate) fn noun(measure: &Measure) -> &str {
             ChimneyPart::BackPan => {
                 pick("upper side of a chimney with its returns", "lado superior de chimenea con sus retornos")
             }
-            ChimneyPart::Counter => pick("side of a chimney", "lado de chimenea"),
+            ChimneyPart::Counter => pick("stretch around a chimney", "tramo alrededor de una chimenea"),
         },
         Measure::Cricket(part) => match part {
             CricketPart::Each => pick("cricket", "desviador de agua"),
@@ -173,7 +174,7 @@ pub(crate) fn nouns(measure: &Measure, count: f64) -> String {
                 "upper sides of chimneys with their returns",
                 "lados superiores de chimenea con sus retornos",
             ),
-            ChimneyPart::Counter => pick("sides of chimneys", "lados de chimenea"),
+            ChimneyPart::Counter => pick("stretches around chimneys", "tramos alrededor de chimeneas"),
         }
         .to_owned(),
         Measure::Cricket(part) => match part {
@@ -198,8 +199,10 @@ pub(crate) fn nouns(measure: &Measure, count: f64) -> String {
         )
         .to_owned(),
         Measure::WindFastener => {
-            pick("fasteners more that wind asks", "fijaciones más que pide el viento").to_owned()
+            pick("extra fasteners for wind", "fijaciones adicionales por viento").to_owned()
         }
+        // What is said of the noun takes the plural too.
+        Measure::Edge(EdgeKind::Rake) => pick("rakes", "bordes inclinados").to_owned(),
         // A part keeps its number as it is.
         Measure::Part(number) => number.clone(),
         _ => plural(noun(measure), count),

@@ -263,11 +263,12 @@ pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String 
     out
 }
 
-/// The pallet list for a spreadsheet, with cells as safe as in [`to_csv`](crate::to_csv).
+/// The pallet list for a spreadsheet, with cells as safe as in [`to_csv`](crate::to_csv). Sentences below it stand in the column of
+/// names, with neither number nor count, so that what reads counts passes over them.
 ///
 /// # Errors
 /// [`OutputError::Csv`] when the writer gives up, which memory alone could cause.
-pub fn pallet_csv(rows: &[PalletRow]) -> Result<String, OutputError> {
+pub fn pallet_csv(rows: &[PalletRow], below: &[String]) -> Result<String, OutputError> {
     let header =
         ["Number", "Name", "Stage", "Package", "Ordered", "Counted", "Damaged", "Short", "Over", "Note"];
     let cells = rows.iter().map(|row| {
@@ -284,5 +285,10 @@ pub fn pallet_csv(rows: &[PalletRow]) -> Result<String, OutputError> {
             row.note.clone(),
         ]
     });
-    write_rows(std::iter::once(header.map(str::to_owned)).chain(cells))
+    let below = below.iter().map(|sentence| {
+        let mut cells = header.map(|_| String::new());
+        cells[1].clone_from(sentence);
+        cells
+    });
+    write_rows(std::iter::once(header.map(str::to_owned)).chain(cells).chain(below))
 }

@@ -1,5 +1,6 @@
 //! One order at the prices of two suppliers.
 
+use crate::money::show_money;
 use crate::totals::{cents, sum};
 use crate::words::plural;
 use crate::{Takeoff, text};
@@ -144,19 +145,19 @@ impl PriceComparison {
         // Writing to a string can't fail.
         for offer in &self.offers {
             let known = |amount: Option<Decimal>| {
-                amount.map_or_else(|| pick("not known", "no se sabe").to_owned(), |a| a.to_string())
+                amount.map_or_else(|| pick("not known", "no se sabe").to_owned(), show_money)
             };
             let _ = writeln!(out, "{}, {}", plain(&offer.list), plain(&offer.date));
             let _ = putln!(
                 out,
-                "  lines {}, sales tax {}, delivery {}, total {} {}; lines that all have {}",
-                "  renglones {}, impuesto de venta {}, entrega {}, total {} {}; renglones que todos tienen {}",
-                offer.lines,
+                "  lines {}, sales tax {}, delivery {}, total {} {}; what every list has: {}",
+                "  renglones {}, impuesto de venta {}, entrega {}, total {} {}; lo que todas las listas tienen: {}",
+                show_money(offer.lines),
                 known(offer.tax),
                 known(offer.delivery),
-                offer.total,
+                show_money(offer.total),
                 plain(&offer.currency),
-                offer.in_common
+                show_money(offer.in_common)
             );
             if !offer.missing.is_empty() {
                 let missing: Vec<String> = offer.missing.iter().map(|number| plain(number)).collect();
@@ -180,8 +181,8 @@ impl PriceComparison {
         let _ = writeln!(out);
         for row in &self.rows {
             let costs = row.costs.iter().enumerate().map(|(at, cost)| match cost {
-                Some(cost) if row.cheapest == Some(at) => format!("{cost}*"),
-                Some(cost) => cost.to_string(),
+                Some(cost) if row.cheapest == Some(at) => format!("{}*", show_money(*cost)),
+                Some(cost) => show_money(*cost),
                 None => pick("no price", "sin precio").to_owned(),
             });
             let costs: Vec<String> = costs.collect();
@@ -191,7 +192,7 @@ impl PriceComparison {
                 plain(&row.number),
                 plain(&row.name),
                 row.packages,
-                plural("package", row.packages as f64),
+                plural(pick("package", "paquete"), row.packages as f64),
                 costs.join("  ")
             );
         }
@@ -199,7 +200,7 @@ impl PriceComparison {
             out,
             "* the cheapest. Each line where it is cheapest: {}",
             "* lo más barato. Cada renglón donde es más barato: {}",
-            self.cheapest
+            show_money(self.cheapest)
         );
         out
     }

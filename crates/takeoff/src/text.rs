@@ -1,3 +1,4 @@
+use crate::money::show_money;
 use crate::totals::cost_of;
 use crate::words::{number, waste_words};
 use crate::{Header, Line, Takeoff, show_amount, text_cuts};
@@ -78,7 +79,7 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
             }
             say(&tell!("      source: {}", "      fuente: {}", plain(&line.source)));
         }
-        say(&format!("  {heading}: {} {}", cents(cost), plain(&takeoff.currency)));
+        say(&format!("  {heading}: {} {}", show_money(cost), plain(&takeoff.currency)));
     }
     if !takeoff.off.is_empty() {
         say("");
@@ -96,11 +97,11 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
         let currency = plain(&takeoff.currency);
         let amount = amount.map_or_else(
             || pick("not known", "no se sabe").to_owned(),
-            |amount| format!("{} {currency}", cents(amount)),
+            |amount| format!("{} {currency}", show_money(amount)),
         );
         say(&format!("{what}: {amount}"));
     }
-    let total = format!("{} {}", cents(takeoff.totals.total), plain(&takeoff.currency));
+    let total = format!("{} {}", show_money(takeoff.totals.total), plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
         say(&tell!("Total: {total}", "Total: {total}"));
     } else {
@@ -141,11 +142,6 @@ pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
         (pick("Overhead", "Gastos generales"), Some(totals.overhead)),
         (pick("Profit", "Ganancia"), Some(totals.profit)),
     ]
-}
-
-/// An amount with at least two decimals.
-fn cents(amount: Decimal) -> String {
-    if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() }
 }
 
 /// Without characters that move a terminal's cursor or start a line.
@@ -192,14 +188,18 @@ impl Widths {
         );
         let _ = match (line.price, line.cost) {
             (Some(price), Some(cost)) => {
-                put!(row, "  at {price} = {cost} {}", "   a {price} = {cost} {}", plain(&takeoff.currency))
+                let (price, cost) = (show_money(price), show_money(cost));
+                put!(row, "  at {price} = {cost} {}", "  a {price} = {cost} {}", plain(&takeoff.currency))
             }
-            (Some(price), None) => put!(
-                row,
-                "  at {price}: too many to reckon a cost",
-                "   a {price}: demasiados para calcular un costo"
-            ),
-            _ => put!(row, "  NO PRICE", "   SIN PRECIO"),
+            (Some(price), None) => {
+                let price = show_money(price);
+                put!(
+                    row,
+                    "  at {price}: too many to reckon a cost",
+                    "  a {price}: demasiados para calcular un costo"
+                )
+            }
+            _ => put!(row, "  NO PRICE", "  SIN PRECIO"),
         };
         row
     }

@@ -35,6 +35,12 @@ pub(crate) fn plural(word: &str, count: f64) -> String {
         Language::Spanish => {
             let (noun, rest) = word.split_at(word.find(' ').unwrap_or(word.len()));
             let open = noun.ends_with(['a', 'e', 'i', 'o', 'u', 'á', 'é', 'ó']);
+            if let Some(stem) = noun.strip_suffix('z') {
+                return format!("{stem}ces{rest}");
+            }
+            if let Some(stem) = noun.strip_suffix("ón") {
+                return format!("{stem}ones{rest}");
+            }
             format!("{noun}{}{rest}", if open { "s" } else { "es" })
         }
     }
@@ -176,7 +182,7 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
             format!("{measured} × {}", way(*length, units))
         }
         Amount::Length(length) => {
-            tell!("{measured}: {} each", "{measured}: {} cada uno", way(*length, units))
+            tell!("{measured}: {} each", "{measured}: {} c/u", way(*length, units))
         }
         Amount::Pieces { length, lap } if *lap == Length::ZERO => {
             tell!(
@@ -196,23 +202,28 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
         Amount::Spaced(spacing) if term.of_unit == Unit::Area => {
             tell!(
                 "{measured}: one every {} both ways",
-                "{measured}: una cada {} en ambos sentidos",
+                "{measured}: 1 cada {} en ambos sentidos",
                 way(*spacing, units)
             )
         }
         Amount::Spaced(spacing) => {
             tell!(
                 "{measured}: one every {} and one at each run's end",
-                "{measured}: una cada {} y una al final de cada tramo",
+                "{measured}: 1 cada {} y 1 al final de cada tramo",
                 way(*spacing, units)
             )
         }
         Amount::Rate { take, of } => {
-            let of = match of {
-                Holds::Pieces(pieces) if *pieces == 1.0 => pick("each", "cada uno").to_owned(),
-                of => tell!("each {}", "cada {}", of.show(units)),
-            };
-            tell!("{measured}: {} for {of}", "{measured}: {} por {of}", take.show(units))
+            let take = take.show(units);
+            match of {
+                Holds::Pieces(pieces) if *pieces == 1.0 => {
+                    tell!("{measured}: {take} for each", "{measured}: {take} c/u")
+                }
+                of => {
+                    let of = of.show(units);
+                    tell!("{measured}: {take} for each {of}", "{measured}: {take} por cada {of}")
+                }
+            }
         }
         Amount::Width(width) => tell!(
             "{measured}: a strip {} wide",

@@ -211,7 +211,7 @@ pub(crate) fn no_deck(names: &Names<'_>, finding: &Finding, state: NoDeck) -> To
 }
 
 pub(crate) fn pitch(names: &Names<'_>, finding: &Finding) -> Told {
-    let words = |pitch: Pitch| format!("{:.1}:12 ({:.1}°)", pitch.rise_in_12(), pitch.degrees());
+    let words = |pitch: Pitch| format!("{pitch} ({:.1}°)", pitch.degrees());
     let words = |quantity| if let Quantity::Pitch(it) = quantity { words(it) } else { String::new() };
     let (measured, required) = (words(finding.measured), words(crate::names::limit(&finding.required)));
     Told {

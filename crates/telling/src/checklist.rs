@@ -54,10 +54,9 @@ fn of_ice(job: &Resolved, layout: &Layout, barrier: IceBarrier) -> Caution {
             Caution {
                 about,
                 text: tell!(
-                    "On {} ({:.1}:12), where the place has ice along its eaves: {} up the slope from the eave.",
-                    "En {} ({:.1}:12), donde el lugar tiene hielo en los aleros: {} pendiente arriba desde el alero.",
+                    "On {} ({pitch}), where the place has ice along its eaves: {} up the slope from the eave.",
+                    "En {} ({pitch}), donde el lugar tiene hielo en los aleros: {} pendiente arriba desde el alero.",
                     names.join(", "),
-                    pitch.rise_in_12(),
                     length(reach.metres(), job.units)
                 ),
                 source,

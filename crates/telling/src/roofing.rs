@@ -72,13 +72,9 @@ pub(crate) const RULES: &[RuleWords] = &[
     },
 ];
 
-/// "3.0:12".
+/// "3:12".
 fn pitch(quantity: Quantity) -> String {
-    if let Quantity::Pitch(pitch) = quantity {
-        format!("{:.1}:12", pitch.rise_in_12())
-    } else {
-        String::new()
-    }
+    if let Quantity::Pitch(pitch) = quantity { pitch.to_string() } else { String::new() }
 }
 
 pub(crate) fn slope(names: &Names<'_>, finding: &Finding) -> Told {

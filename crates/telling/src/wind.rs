@@ -2,9 +2,10 @@
 
 use crate::names::{Names, asked, measured, sentence};
 use crate::{RuleWords, Told};
+use chalkcourse_job::{Kit, LoadWay};
 use chalkcourse_rules::wind::{Drawn, Figure, Refused, RoofShape, Zone};
 use chalkcourse_rules::{Finding, Section, WhyNot};
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_words::{of_data, pick, say, tell};
 
 pub(crate) const RULES: &[RuleWords] = &[RuleWords {
     code: "wind",
@@ -93,17 +94,63 @@ pub fn not_drawn(drawn: &Drawn) -> Vec<String> {
     whole.into_iter().chain(drawn.refused.iter().map(|it| refused(*it))).collect()
 }
 
+/// The way of uplift from a module into the deck, part by part: what the kit's listing says that it carries, or that it says nothing, and
+/// what follows. `None` for a kit that says nothing of what holds its modules down.
+pub fn load_path(kit: &Kit) -> Option<String> {
+    let hold = kit.hold_down.as_ref()?;
+    let screw = kit.part(&hold.part).map_or_else(|| hold.part.clone(), |part| of_data(&part.name));
+    let a_foot = kit.fasteners_a_foot()?;
+    let mut words = vec![tell!(
+        "{screw}: {} lb each, {a_foot} a foot",
+        "{screw}: {} lb cada uno, {a_foot} por pata",
+        hold.pounds
+    )];
+    words.extend(hold.path.iter().map(|it| {
+        let what = of_data(&it.what);
+        match (it.way, it.pounds) {
+            (LoadWay::Through, Some(pounds)) => {
+                tell!(
+                    "{what}: {pounds} lb a foot, no foot holds more",
+                    "{what}: {pounds} lb por pata, ninguna pata aguanta más"
+                )
+            }
+            (LoadWay::Through, None) => tell!(
+                "{what}: the listing says nothing, ask the maker before you rely on this",
+                "{what}: la certificación no dice nada, pregunte al fabricante antes de confiar en esto"
+            ),
+            (LoadWay::Beside, Some(pounds)) => tell!(
+                "{what}: {pounds} lb a foot, which helps and is counted for nothing",
+                "{what}: {pounds} lb por pata, ayuda y no se cuenta"
+            ),
+            (LoadWay::Beside, None) => tell!(
+                "{what}: the listing says nothing, counted for nothing",
+                "{what}: la certificación no dice nada, no se cuenta"
+            ),
+        }
+    }));
+    Some(tell!(
+        "Load path by the kit's listing: {}.",
+        "Camino de la carga según la certificación del kit: {}.",
+        words.join("; ")
+    ))
+}
+
 pub(crate) fn lifted(names: &Names<'_>, finding: &Finding, zone: Zone, by: Figure, psf: f64) -> Told {
     let (pounds, holds) = (measured(finding).ceil(), asked(finding));
+    let path = load_path(&names.job.kit).unwrap_or_else(|| {
+        pick(
+            "The kit says nothing of what holds its modules down: only the fastener that was typed is counted.",
+            "El kit no dice qué sujeta sus módulos: solo se cuenta la fijación que se escribió.",
+        )
+        .to_owned()
+    });
     Told {
         message: tell!(
             "{} reaches zone {} ({}): {psf:.1} psf outward, {pounds:.0} lb on a fastener, which is said to hold {holds:.0} lb. Keep out of \
-             the edge zones, or set more fasteners: the order counts those that hold. Only feet and their fasteners are taken to carry; \
-             rail and hooks locate and are counted for nothing. Have it designed by a licensed engineer.",
+             the edge zones, or set more fasteners: the order counts those that hold. {path} Have it designed by a licensed engineer.",
             "{} llega a la zona {} ({}): {psf:.1} psf hacia afuera, {pounds:.0} lb en una fijación, que según se \
              dice aguanta {holds:.0} lb. No entre en las zonas de borde, o ponga más fijaciones: el pedido \
-             cuenta las que aguantan. Solo se toman como portantes las patas y sus fijaciones; el riel y los ganchos ubican y no se \
-             cuentan. Encargue el diseño a un ingeniero con licencia.",
+             cuenta las que aguantan. {path} Encargue el diseño a un ingeniero con licencia.",
             sentence(&names.block_of(finding)),
             zone.name(),
             figure(by)

@@ -152,6 +152,12 @@ pub fn modules(count: usize) -> String {
     }
 }
 
+/// "Face South"; a name that says so itself is not told twice: "Face 1".
+pub fn face_heading(name: &str) -> String {
+    let says = ["Face ", "Faldón "].iter().any(|word| name.starts_with(word));
+    if says { name.to_owned() } else { tell!("Face {name}", "Faldón {name}") }
+}
+
 /// The text as one looks for it: small letters, and without the accents that keyboards may lack.
 pub fn plain(text: &str) -> String {
     let bare = |c: char| match c {

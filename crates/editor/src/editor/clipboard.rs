@@ -4,8 +4,7 @@ use super::Editor;
 use crate::text;
 use crate::view::View;
 use chalkcourse_job::edits_to_text;
-use chalkcourse_plan::standing;
-use chalkcourse_sheets::{face_drawing, plan_drawing, svg};
+use chalkcourse_sheets::Output;
 use egui::{ColorImage, Context, Rect, ScreenshotCallback, Vec2, ViewportCommand};
 use std::sync::Arc;
 
@@ -27,15 +26,13 @@ impl Editor {
     /// Puts what is looked at on the clipboard as an SVG file: the plan, or the face that is shown.
     pub(super) fn copy_svg(&mut self, ctx: &Context) {
         let (job, plan) = (self.document.job(), self.document.plan());
-        let drawing = match self.desk.view {
-            View::FaceOn(face) => {
-                plan.layout.face(face).and_then(|(index, _)| face_drawing(job, plan, index))
-            }
-            View::Plan | View::Solid => plan_drawing(job, plan),
+        let output = match self.desk.view {
+            View::FaceOn(face) => plan.layout.face(face).map(|(index, _)| Output::FaceDrawing(index)),
+            View::Plan | View::Solid => Some(Output::PlanDrawing),
         };
-        self.desk.said = match drawing {
+        self.desk.said = match output.and_then(|output| output.text(job, plan).ok()) {
             Some(drawing) => {
-                ctx.copy_text(svg(&drawing, &standing(job, plan)));
+                ctx.copy_text(drawing);
                 text::SVG_COPIED.now().to_owned()
             }
             None => text::NO_FACE_YET.now().to_owned(),

@@ -10,9 +10,7 @@ use crate::windows::Part;
 use crate::{Document, Recovery, sample, solid_view, text};
 use chalkcourse_job::{Edit, load, load_kit, load_rule_book, save, save_rule_book, write_atomically};
 use chalkcourse_plan::By;
-use chalkcourse_sheets::{
-    SheetError, build_pdf, checklist_pdf, claim_pdf, order_pdf, order_workbook, pallet_pdf,
-};
+use chalkcourse_sheets::Output;
 use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -287,29 +285,28 @@ impl Editor {
 
 /// The order in a format: the very bytes that the command line writes.
 fn order(document: &Document, format: OrderFormat) -> Result<Vec<u8>, String> {
-    let (job, plan) = (document.job(), document.plan());
-    let told = |error: SheetError| error.to_string();
-    match format {
-        OrderFormat::Text => Ok(chalkcourse_plan::order_text(job, plan).into_bytes()),
-        OrderFormat::Csv => {
-            chalkcourse_plan::order_csv(job, plan).map(String::into_bytes).map_err(|error| error.to_string())
-        }
-        OrderFormat::Json => {
-            chalkcourse_plan::order_json(job, plan).map(String::into_bytes).map_err(|error| error.to_string())
-        }
-        OrderFormat::Workbook => order_workbook(job, plan).map_err(told),
-        OrderFormat::ByPart => order_pdf(job, plan, By::Group).map_err(told),
-        OrderFormat::ByStage => order_pdf(job, plan, By::Stage).map_err(told),
-    }
+    let output = match format {
+        OrderFormat::Text => Output::Order(By::Group),
+        OrderFormat::Csv => Output::OrderCsv,
+        OrderFormat::Json => Output::OrderJson,
+        OrderFormat::Workbook => Output::OrderWorkbook,
+        OrderFormat::ByPart => Output::OrderSheet(By::Group),
+        OrderFormat::ByStage => Output::OrderSheet(By::Stage),
+    };
+    bytes(document, output)
 }
 
 fn crew_sheet(document: &Document, sheet: CrewSheet) -> Result<Vec<u8>, String> {
-    let (job, plan) = (document.job(), document.plan());
-    match sheet {
-        CrewSheet::Build => build_pdf(job, plan),
-        CrewSheet::Checklist => checklist_pdf(job, plan),
-        CrewSheet::Pallet => pallet_pdf(job, plan),
-        CrewSheet::Claim => claim_pdf(job, plan),
-    }
-    .map_err(|error| error.to_string())
+    let output = match sheet {
+        CrewSheet::Build => Output::BuildSheet,
+        CrewSheet::Checklist => Output::ChecklistSheet,
+        CrewSheet::Pallet => Output::PalletSheet,
+        CrewSheet::Claim => Output::ClaimSheet,
+    };
+    bytes(document, output)
+}
+
+/// An output of what is on the desk: the very bytes that the command line writes.
+pub(super) fn bytes(document: &Document, output: Output<'_>) -> Result<Vec<u8>, String> {
+    output.bytes(document.job(), document.plan()).map_err(|error| error.to_string())
 }

@@ -5,11 +5,9 @@ use crate::commands::PlanFormat;
 use crate::dialogs::Then;
 use crate::importing::Importing;
 use crate::{Document, canvas, text};
-use chalkcourse_exchange::{House, house_to_glb, plan_to_geojson};
+use chalkcourse_exchange::House;
 use chalkcourse_job::{Resolved, apply, write_atomically};
-use chalkcourse_plan::standing;
-use chalkcourse_sheets::{plan_drawing, svg};
-use chalkcourse_solid::{Show, solid};
+use chalkcourse_sheets::Output;
 use egui::Context;
 use std::path::Path;
 use std::sync::Arc;
@@ -66,21 +64,13 @@ impl Editor {
 
     /// Writes the plan for maps, or the house for 3-D programs: the very bytes that the command line writes.
     pub(super) fn export_plan(&mut self, format: PlanFormat, path: &Path) {
-        let (job, plan) = (self.document.job(), self.document.plan());
-        let layout = &plan.layout;
-        let bytes = match format {
-            PlanFormat::Svg => plan_drawing(job, plan)
-                .map(|drawing| svg(&drawing, &standing(job, plan)).into_bytes())
-                .ok_or_else(|| text::NO_FACE_YET.now().to_owned()),
-            PlanFormat::GeoJson => {
-                plan_to_geojson(job, layout).map(String::into_bytes).map_err(|error| error.to_string())
-            }
-            PlanFormat::Glb => {
-                house_to_glb(job, &solid(job, layout, Show::default())).map_err(|error| error.to_string())
-            }
+        let output = match format {
+            PlanFormat::Svg => Output::PlanDrawing,
+            PlanFormat::GeoJson => Output::GeoJson,
+            PlanFormat::Glb => Output::Glb,
         };
-        let written =
-            bytes.and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
+        let written = super::filing::bytes(&self.document, output)
+            .and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
         match written {
             Ok(()) => self.desk.said = text::plan_exported_to(path),
             Err(words) => self.wrong(text::CANT_EXPORT_PLAN.now(), text::sentence(&words)),

@@ -243,13 +243,11 @@ pub(crate) fn png(document: &Document, view: &SolidView, dark: bool) -> Result<V
     let house =
         chalkcourse_solid::solid(document.job(), &document.plan().layout, Show { array: !view.before });
     let picture = chalkcourse_picture::Scene::of(&house).draw(&shot);
-    // The house as it was is no plan: nothing stops it.
-    let standing = match view.before {
-        true => chalkcourse_plan::Standing::default(),
-        false => chalkcourse_plan::standing(document.job(), document.plan()),
+    let output = match view.before {
+        true => chalkcourse_sheets::Output::PictureBefore(&picture),
+        false => chalkcourse_sheets::Output::Picture(&picture),
     };
-    let picture = chalkcourse_sheets::captioned(picture, &standing).map_err(|error| error.to_string())?;
-    picture.to_png().map_err(|error| error.to_string())
+    output.bytes(document.job(), document.plan()).map_err(|error| error.to_string())
 }
 
 /// An even light where no sun is known.

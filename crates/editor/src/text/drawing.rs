@@ -446,9 +446,7 @@ pub(crate) fn module_words(cell: Cell, off: bool) -> String {
 }
 
 // The side panel
-pub(crate) fn face_heading(name: &str) -> String {
-    tell!("Face {name}", "Faldón {name}")
-}
+pub(crate) use chalkcourse_words::face_heading;
 pub(crate) fn corner_heading(corner: usize) -> String {
     tell!("Corner {}", "Esquina {}", corner + 1)
 }

@@ -161,7 +161,7 @@ const HELP: [(Say, Say); 27] = [
         WASTE_AS,
         say(
             "Handbooks give shingles 10 % on a gable, 15 % on a hip roof, more on one with valleys. What the cuts of these faces make is shown beside the line.",
-            "Los manuales dan a las tejas 10 % en un techo a dos aguas, 15 % a cuatro aguas, más si hay limahoyas. Lo que dan los cortes de estos faldones se muestra junto al renglón.",
+            "Los manuales dan a las tejas 10 % en un techo de dos aguas, 15 % en uno de cuatro aguas, más si hay limahoyas. Lo que dan los cortes de estos faldones se muestra junto al renglón.",
         ),
     ),
 ];

@@ -272,7 +272,7 @@ pub(crate) fn switch_rule(title: &str, on: bool) -> String {
     tell!(
         "switch {} the rule: {title}",
         "{} la regla: {title}",
-        if on { pick("on", "activar") } else { pick("off", "apagar") }
+        if on { pick("on", "activar") } else { pick("off", "desactivar") }
     )
 }
 

@@ -75,6 +75,8 @@ pub(crate) const HOME_NOT_DONE: Say = say(
     "Not ready to build: these findings are open",
     "No está lista para construir: estos hallazgos están abiertos",
 );
+pub(crate) const HOME_WAIVED: Say =
+    say("Waived: accepted all the same", "Dispensado: se aceptó de todos modos");
 pub(crate) const HOME_BARE_COST: Say =
     say("Bare cost: no overhead and no profit is in it", "Costo solo: sin gastos generales ni ganancia");
 pub(crate) const SHOW_BARE_COST: Say =

@@ -2,6 +2,7 @@ use super::Windows;
 use crate::action::{Action, Actions};
 use crate::commands::{Command, CrewSheet};
 use crate::{Document, text, theme};
+use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea};
 
 /// What a crew goes through before and during the work.
@@ -12,7 +13,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
         ui.label(RichText::new(text::CHECKLIST_WHY.now()).small().color(quiet));
         ui.horizontal(|ui| {
             if ui.button(text::COPY.now()).clicked() {
-                ui.ctx().copy_text(chalkcourse_plan::checklist_text(job, plan));
+                super::copy(ui, document, Output::Checklist);
                 actions.push(Action::Say(text::COPIED.now().to_owned()));
             }
             if ui.button(text::PRINT.now()).on_hover_text(text::PRINT_HELP.now()).clicked() {

@@ -11,8 +11,9 @@ use chalkcourse_geometry::fit_up::{Along, Deck, Measured, square_check};
 use chalkcourse_geometry::{Length, RoofFace};
 use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Resolved, TapedDeck};
 use chalkcourse_plan::{
-    FitUpAsked, deck_as_drawn, deck_measured, fit_up, fit_up_text, reveal_words, row_errors, row_words,
+    FitUpAsked, deck_as_drawn, deck_measured, fit_up, reveal_words, row_errors, row_words,
 };
+use chalkcourse_sheets::Output;
 use chalkcourse_words::Say;
 use egui::{Context, ScrollArea, Ui};
 
@@ -93,7 +94,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     match measured.solve() {
         Ok(deck) => {
             let name = job.face(id).map_or("", |face| face.name.as_str());
-            let said = solved(ui, state, &Taped { job, face, measured, deck }, actions);
+            let said = solved(ui, state, &Taped { document, face, measured, deck }, actions);
             ui.add_space(theme::GAP);
             if ui.button(text::COPY_FIT_UP.now()).clicked() {
                 ui.ctx().copy_text(format!("{}\n{said}", text::face_heading(name)));
@@ -106,7 +107,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
 
 /// A deck that could be worked out, and whose it is.
 struct Taped<'a> {
-    job: &'a Resolved,
+    document: &'a Document,
     face: &'a RoofFace,
     measured: Measured,
     deck: Deck,
@@ -156,7 +157,8 @@ fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &
 
 /// What follows from a deck; the same as text to copy.
 fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> String {
-    let Taped { job, face, measured, deck } = taped;
+    let Taped { document, face, measured, deck } = taped;
+    let job = document.job();
     let units = job.units;
     ui.separator();
     picture::show(ui, measured, deck);
@@ -187,7 +189,8 @@ fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actio
         ui.strong(format!("{} · {}", text::THE_ROW.now(), text::block_name(&block.name)));
         row(ui, state, taped, block, up.metres(), actions)
     });
-    row.unwrap_or_else(|| format!("{}\n{}", said.join("\n"), text::CAUTION.now()))
+    row.or_else(|| Output::Deck(&format!("{}\n", said.join("\n"))).text(job, document.plan()).ok())
+        .unwrap_or_default()
 }
 
 /// Whether the rows of a block close between the rakes as measured; all of it as text, where it can be told.
@@ -199,7 +202,8 @@ fn row(
     up: f64,
     actions: &mut Actions,
 ) -> Option<String> {
-    let Taped { job, measured, .. } = taped;
+    let Taped { document, measured, .. } = taped;
+    let job = document.job();
     let units = job.units;
     for (label, value, help) in [
         (text::MODULE_VARIES.now(), &mut state.module_varies, text::MODULE_VARIES_HELP.now()),
@@ -225,7 +229,7 @@ fn row(
             }
             ui.label(reveal_words(&found, asked.reveal, units));
             set_reveal(ui, block, &found, actions);
-            Some(fit_up_text(job, &asked, &found))
+            Output::FitUp(&asked, &found).text(job, document.plan()).ok()
         }
         Err(error) => {
             fields::wrong(ui, &text::sentence(&error.to_string()));

@@ -20,6 +20,7 @@ use crate::importing::Importing;
 use crate::taping::Taping;
 use crate::{Document, Selection, fields, text};
 use chalkcourse_job::{BlockId, FaceId, RuleBook};
+use chalkcourse_sheets::Output;
 use egui::{Context, Ui};
 use std::sync::Arc;
 
@@ -193,6 +194,13 @@ fn window<'open>(
         .default_size([width, height])
         .min_size([320.0, 220.0])
         .constrain(true)
+}
+
+/// Puts an output of what is on the desk on the clipboard.
+pub(crate) fn copy(ui: &Ui, document: &Document, output: Output<'_>) {
+    if let Ok(text) = output.text(document.job(), document.plan()) {
+        ui.ctx().copy_text(text);
+    }
 }
 
 /// Which face a window speaks of. Another one is selected, and so shown everywhere.

@@ -3,7 +3,8 @@ use crate::action::{Action, Actions};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::FaceId;
-use chalkcourse_plan::{EdgeRow, RoofReport, area_text, heights_text, roof_report, roof_text};
+use chalkcourse_plan::{EdgeRow, RoofReport, area_text, heights_text, roof_report};
+use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea, Sense, Ui, Vec2, WidgetInfo};
 
 /// A part of the roof that a row of the report speaks of: the drawing lights it.
@@ -54,7 +55,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
     window(ctx, text::ROOF_REPORT.now(), &mut open, 430.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
             if ui.button(text::COPY.now()).on_hover_text(text::ROOF_COPY_HELP.now()).clicked() {
-                ui.ctx().copy_text(roof_text(job, document.plan()));
+                super::copy(ui, document, Output::Roof);
                 actions.push(Action::Say(text::ROOF_COPIED.now().to_owned()));
             }
         });

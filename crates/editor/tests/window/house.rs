@@ -1,8 +1,9 @@
 //! The house in space, and the view for its owner, through what is told to a screen reader.
 
 use crate::hand::Hand;
-use chalkcourse::Selection;
+use chalkcourse::{Options, Selection};
 use chalkcourse_job::BlockId;
+use chalkcourse_words::{Language, speaking};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 use std::time::Duration;
@@ -124,4 +125,34 @@ fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
     hand.key(Key::Escape);
     assert!(!hand.sees("What it costs"));
     assert!(hand.sees("Findings"));
+}
+
+/// A job with an open stop and a waiver is not shown to its owner as if it were done: both are told whole, and what can hurt.
+#[test]
+fn the_owner_sees_what_stops_the_job_and_what_was_waived() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("two.chalk.json");
+    let sample =
+        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs/quarry-lane.chalk.json");
+    let job = chalkcourse_job::load(&sample).unwrap();
+    let plan = chalkcourse_plan::evaluate(&job);
+    let waiver = plan.findings[0].waiver("seen on the roof".into(), "Tamsin".into(), "2026-03-01".into());
+    let job = chalkcourse_job::apply(&job, &chalkcourse_job::Edit::Waive(waiver)).unwrap();
+    chalkcourse_job::save(&job, &path).unwrap();
+    let stand = chalkcourse_plan::standing(&job, &chalkcourse_plan::evaluate(&job));
+    assert_eq!((stand.stops.len(), stand.waived.len()), (1, 1));
+    for (language, heading, stay_off) in [
+        (Language::English, "Not ready to build", "Please stay off the roof."),
+        (Language::Spanish, "No está lista para construir", "Por favor no suba al techo."),
+    ] {
+        let options = Options { open: Some(path.clone()), typed_paths: true, language, ..Options::default() };
+        let mut hand = Hand::with(options);
+        hand.key(Key::F11);
+        assert!(hand.sees(heading) && hand.sees(stay_off), "{heading}");
+        let stand =
+            speaking(language, || chalkcourse_plan::standing(&job, &chalkcourse_plan::evaluate(&job)));
+        for sentence in stand.stops.iter().chain(&stand.waived) {
+            assert!(hand.sees(sentence), "{sentence}");
+        }
+    }
 }

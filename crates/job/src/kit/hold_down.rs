@@ -16,6 +16,32 @@ pub struct HoldDown {
     pub pounds: f64,
     /// Whose word that is: a listing, a test.
     pub source: Source,
+    /// What else lies on the way of uplift from a module to the deck, and what the same listing says of it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub path: Vec<OnPath>,
+}
+
+/// Something on the way of uplift from a module to the deck.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct OnPath {
+    /// What it is, as the crew calls it.
+    pub what: String,
+    /// Whether the load of a foot goes through it.
+    pub way: LoadWay,
+    /// What it carries against uplift at one foot, for allowable stress design, pounds; left out where the listing says nothing.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pounds: Option<f64>,
+}
+
+/// Whether a load goes through something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum LoadWay {
+    /// All of a foot's load: no foot holds more than it.
+    Through,
+    /// It stands beside the feet, locates modules and may help: it is counted for nothing.
+    Beside,
 }
 
 /// One fastener of the array, as wind asks it.
@@ -25,6 +51,15 @@ pub struct Fastener {
     pub pounds: f64,
     /// Deck that it holds alone, square feet.
     pub square_feet: f64,
+    /// The most that one foot can hold, whatever goes into the deck, pounds; `None` where the listing says nothing.
+    pub foot_pounds: Option<f64>,
+}
+
+impl Fastener {
+    /// What each of so many fasteners of one foot may be asked to hold, pounds.
+    pub fn holds(&self, a_foot: f64) -> f64 {
+        self.foot_pounds.map_or(self.pounds, |foot| self.pounds.min(foot / a_foot.max(1.0)))
+    }
 }
 
 impl Kit {
@@ -60,7 +95,14 @@ impl Kit {
         Some(Fastener {
             pounds: said.fastener_pounds.or(self.hold_down.as_ref().map(|hold| hold.pounds))?,
             square_feet: said.fastener_square_feet.or_else(|| self.deck_a_fastener())?,
+            foot_pounds: self.foot_pounds(),
         })
+    }
+
+    /// The least of what all of a foot's load goes through.
+    fn foot_pounds(&self) -> Option<f64> {
+        let path = self.hold_down.as_ref()?.path.iter().filter(|it| it.way == LoadWay::Through);
+        path.filter_map(|it| it.pounds).reduce(f64::min)
     }
 
     pub(super) fn check_hold_down(&self) -> Result<(), String> {
@@ -82,11 +124,11 @@ impl Kit {
                 hold.foot
             ));
         }
-        if !(1.0..1e5).contains(&hold.pounds) {
+        let on_path = hold.path.iter().filter_map(|it| it.pounds);
+        if let Some(pounds) = on_path.chain([hold.pounds]).find(|pounds| !(1.0..1e5).contains(pounds)) {
             return Err(tell!(
-                "hold_down.pounds must be 1 to 100000, not {}",
-                "hold_down.pounds debe ser de 1 a 100000, no {}",
-                hold.pounds
+                "hold_down: pounds must be 1 to 100000, not {pounds}",
+                "hold_down: las libras (pounds) deben ser de 1 a 100000, no {pounds}"
             ));
         }
         Ok(())
@@ -95,6 +137,7 @@ impl Kit {
 
 #[cfg(test)]
 mod tests {
+    use super::{LoadWay, OnPath};
     use crate::{Building, Site, builtin_kit};
 
     /// 1722 × 1134 mm is 21.02 sq ft; five feet a module and one screw a foot (common practice, no source) hold 4.204 each.
@@ -109,6 +152,24 @@ mod tests {
         let building = Building { fastener_pounds: Some(61.0), ..Building::default() };
         let tested = kit.fastener(&Site { building, ..Site::default() }).unwrap();
         assert_eq!((tested.pounds, tested.square_feet), (61.0, fastener.square_feet));
+    }
+
+    /// A chain is as strong as its weakest link (statics): a foot's screw of 120 lb leaves each of two deck screws 60, whatever they hold.
+    #[test]
+    fn no_foot_holds_more_than_what_its_load_goes_through() {
+        let mut kit = (*builtin_kit()).clone();
+        let hold = kit.hold_down.as_mut().unwrap();
+        hold.pounds = 75.0;
+        hold.path = vec![
+            OnPath { what: "screw".into(), way: LoadWay::Through, pounds: Some(120.0) },
+            OnPath { what: "clip".into(), way: LoadWay::Through, pounds: None },
+            OnPath { what: "rail".into(), way: LoadWay::Beside, pounds: Some(10.0) },
+        ];
+        kit.check().unwrap();
+        let fastener = kit.fastener(&Site::default()).unwrap();
+        assert_eq!([1.0, 2.0, 3.0].map(|a_foot| fastener.holds(a_foot)), [75.0, 60.0, 40.0]);
+        kit.hold_down.as_mut().unwrap().path[2].pounds = Some(0.0);
+        assert!(kit.check().unwrap_err().starts_with("hold_down"));
     }
 
     #[test]

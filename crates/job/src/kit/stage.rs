@@ -77,7 +77,7 @@ impl Stage {
     /// The heading on an order.
     pub fn name(self) -> &'static str {
         match self {
-            Self::TearOff => pick("Tear-off", "Retiro"),
+            Self::TearOff => pick("Tear-off", "Quitar el techo viejo"),
             Self::Deck => pick("Deck", "Entablado"),
             Self::DryIn => pick("Dry-in", "Impermeabilización"),
             Self::FirstCourses => pick("First courses", "Primeras hiladas"),
@@ -98,7 +98,7 @@ impl Stage {
         match self {
             Self::TearOff => pick(
                 "Old roofing off; anchors, ropes and tarpaulins first.",
-                "Retirar el recubrimiento viejo; primero anclas, cuerdas y lonas.",
+                "Quitar el recubrimiento viejo; primero anclas, cuerdas y lonas.",
             ),
             Self::Deck => pick(
                 "Replace bad sheathing, frame crickets, pull or drive every proud nail, sweep.",

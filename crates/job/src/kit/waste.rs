@@ -43,7 +43,7 @@ impl RoofKind {
     /// As it is said: "gable roof".
     pub fn name(self) -> &'static str {
         match self {
-            Self::Gable => pick("gable roof", "techo a dos aguas"),
+            Self::Gable => pick("gable roof", "techo de dos aguas"),
             Self::Hip => pick("hip roof", "techo a cuatro aguas"),
             Self::CutUp => pick("cut-up roof, with valleys", "techo recortado, con limahoyas"),
         }

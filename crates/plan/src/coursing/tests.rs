@@ -63,7 +63,7 @@ fn a_proposed_exposure_comes_out_when_it_is_laid() {
     let after = apply(&job, &edit).unwrap();
     let laid = coursing(&after, FaceId(1), None).unwrap().blocks[0].laid;
     assert!(laid.base.to_nearest.abs() <= WITHIN + 1e-9, "{laid:?}");
-    let text = courses_text(&job, &[told]);
+    let text = courses_text(&job, &[told], &Standing::default());
     assert!(text.contains("an exposure of") && text.contains("base rail at course line"), "{text}");
 }
 

@@ -4,7 +4,7 @@ use super::Fill;
 use crate::Plan;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Cell, Resolved};
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words::{face_heading, pick, putln, tell};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -19,6 +19,9 @@ pub struct FillsReport<'a> {
     pub job: &'a str,
     /// Caution.
     pub caution: &'static str,
+    /// Where the job stands with all of them in place.
+    #[serde(flatten)]
+    pub standing: crate::Standing,
     /// Face by face.
     pub faces: &'a [Fill],
     /// What the rules find with all of them in place.
@@ -32,6 +35,7 @@ pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) ->
         version: 1,
         job: &job.name,
         caution: crate::CAUTION.now(),
+        standing: crate::standing(job, plan),
         faces: fills,
         findings: plan.told(job),
     }
@@ -39,18 +43,21 @@ pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) ->
 
 /// Fills as a person reads them; `plan` is that of the job with all of them in place.
 pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
-    let mut text = format!("{}\n", job.name);
+    let mut text = format!("{}\n{}", job.name, crate::standing(job, plan).head());
     for fill in fills {
         let face = job.face(fill.face).map_or("", |face| face.name.as_str());
-        let _ = putln!(text, "\nFace {face}: {}", "\nFaldón {face}: {}", fill.claim);
+        let _ = writeln!(text, "\n{}: {}", face_heading(face), fill.claim);
         let _ = putln!(text, "  searched: {}", "  se buscó: {}", fill.searched);
         for block in &fill.blocks {
             let _ = putln!(
                 text,
-                "  block {}: {} rows, base rail {} up from the face's datum, left end {} along it",
-                "  bloque {}: {} filas, riel base a {} del origen del faldón, extremo izquierdo a {} a lo largo",
+                "  block {}: {}, base rail {} up from the face's datum, left end {} along it",
+                "  bloque {}: {}, riel base a {} del origen del faldón, extremo izquierdo a {} a lo largo",
                 block.name,
-                block.rows,
+                match block.rows {
+                    1 => pick("1 row", "1 fila").to_owned(),
+                    rows => tell!("{rows} rows", "{rows} filas"),
+                },
                 Length::from_metres(block.at.y).show(job.units),
                 Length::from_metres(block.at.x).show(job.units)
             );
@@ -60,10 +67,10 @@ pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
                 let shown = Length::from_metres(at).show(job.units);
                 let _ = putln!(
                     text,
-                    "    row {}: {} modules, from {shown}",
-                    "    fila {}: {} módulos, desde {shown}",
+                    "    row {}: {}, from {shown}",
+                    "    fila {}: {}, desde {shown}",
                     row + 1,
-                    cells.len()
+                    modules(cells.len())
                 );
             }
         }

@@ -167,7 +167,7 @@ fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> String {
     };
     tell!(
         "switch off {} of {}",
-        "apagar {} de {}",
+        "quitar {} de {}",
         modules(blocks.iter().map(|(_, cells)| cells.len()).sum()),
         blocks.iter().map(of_block).collect::<Vec<_>>().join(pick(" and ", " y "))
     )

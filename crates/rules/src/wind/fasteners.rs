@@ -25,8 +25,8 @@ pub struct MoreFasteners {
 }
 
 /// The modules that wind asks more fasteners of: as many at each foot as keep the demand on one within what one holds. The load path
-/// behind it: wind lifts the module, its feet go down by their fasteners into the deck; the base rail and the hooks between
-/// rows locate modules and are counted for nothing. Modules that so many fasteners would not hold are not here: the finding
+/// behind it: wind lifts the module, its feet go down by their fasteners into the deck, and no foot holds more than what its load goes
+/// through; what stands beside the feet (base rail, hooks between rows) is counted for nothing. Modules that so many fasteners would not hold are not here: the finding
 /// tells them. Empty where the screening is not worked out.
 pub fn more_fasteners(job: &Resolved, layout: &Layout) -> Vec<MoreFasteners> {
     let snapshot = Snapshot::of(job, layout);
@@ -43,7 +43,7 @@ pub fn more_fasteners(job: &Resolved, layout: &Layout) -> Vec<MoreFasteners> {
             let holds = |a_foot: u32| {
                 let square_feet = fastener.square_feet * usual / f64::from(a_foot);
                 lift.on_fastener(zone, square_feet)
-                    .is_some_and(|(_, pounds)| pounds <= fastener.pounds + 1e-6)
+                    .is_some_and(|(_, pounds)| pounds <= fastener.holds(f64::from(a_foot)) + 1e-6)
             };
             let first = (usual.ceil() as u32).max(1);
             let asked = (first..=MOST_A_FOOT).find(|a_foot| holds(*a_foot));

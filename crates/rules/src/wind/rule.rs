@@ -37,7 +37,7 @@ fn run(view: BlockView<'_>, conditions: &Conditions, findings: &mut Vec<Finding>
     let (Some(fastener), Some(loads)) = (view.kit().fastener(view.site()), &view.book().loads) else {
         return;
     };
-    let holds = fastener.pounds;
+    let holds = fastener.holds(view.kit().fasteners_a_foot().unwrap_or(1.0));
     let Some(outcome) = uplift(view, conditions) else { return };
     let (measured, required, source, severity, facts) = match outcome {
         Ok(uplift) if uplift.pounds > holds + 1e-6 => (
@@ -71,7 +71,7 @@ mod tests {
     use crate::wind::{Refused, Zone, screen};
     use crate::{Facts, Unknown, WhyNot};
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{Building, Exposure, LoadStandard, Resolved};
+    use chalkcourse_job::{Building, Exposure, LoadStandard, Quantity, Required, Resolved};
     use chalkcourse_layout::Layout;
 
     fn in_wind(pounds: f64) -> Resolved {
@@ -103,6 +103,14 @@ mod tests {
         assert!(of(&job, "wind").is_empty(), "the demo kit's screw holds 75 lb");
         crate::testing::kit(&mut job).hold_down.as_mut().unwrap().pounds = 60.0;
         assert_eq!(of(&job, "wind").len(), 1);
+        // Nor does a foot hold more than the screw between it and the module.
+        let hold = crate::testing::kit(&mut job).hold_down.as_mut().unwrap();
+        hold.pounds = 75.0;
+        hold.path[0].pounds = Some(60.0);
+        assert_eq!(one(&job, "wind").required, Required::AtMost(Quantity::Pounds(60.0)));
+        crate::testing::kit(&mut job).hold_down.as_mut().unwrap().path[0].pounds = None;
+        assert!(of(&job, "wind").is_empty());
+        crate::testing::kit(&mut job).hold_down.as_mut().unwrap().pounds = 60.0;
         // The faces of the test's gable are drawn 12 m across at the least.
         job.site.building.least_width = None;
         assert_eq!(why_not(&job, "wind"), None);

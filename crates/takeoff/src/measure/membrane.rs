@@ -91,13 +91,15 @@ impl Measures<'_> {
     }
 
     /// The deck that underlayment must reach on faces of the one kind: all but what a membrane of the order covers, less the lap of
-    /// the two.
+    /// the two: along the leak barrier up the slope, beside an array along it. Above an array and below it courses are as high as they
+    /// are, and a lap there would ask for a whole one where the membrane ends at a ridge.
     pub(super) fn underlayment(&self, double: bool, places: &mut Vec<Place>) {
         let from = self.job.rule_book.roofing.as_ref().map(|roofing| roofing.single_underlayment_from.value);
         let barrier = self.roll_of(&Measure::LeakBarrier);
         let array = self.roll_of(&Measure::ArrayMembrane).is_some();
         let lap = self.kit.flashing.underlayment_lap.metres();
-        let margin = self.kit.flashing.membrane.metres() - lap;
+        let margin = self.kit.flashing.membrane.metres();
+        let covered = dvec2(margin - lap, margin);
         for (index, face) in self.covered_faces() {
             // A slope that was worked out from three heights may miss its pitch by a hair.
             let low = from.is_some_and(|from| face.plane.pitch.slope() < from.slope() - 1e-9);
@@ -109,7 +111,11 @@ impl Measures<'_> {
                 membranes.extend(along_eaves(face, (as_laid(depth, roll) - lap).max(0.0)));
             }
             let blocks = self.layout.blocks.iter().filter(|block| array && block.face == index);
-            membranes.extend(blocks.flat_map(deck_under).map(|rect| rect.grown(margin)));
+            membranes.extend(
+                blocks
+                    .flat_map(deck_under)
+                    .map(|rect| Rect { min: rect.min - covered, max: rect.max + covered }),
+            );
             let (amount, shape) = if membranes.is_empty() {
                 (face.slope_area, PlaceShape::Outlines(vec![face.frame.clone()]))
             } else {

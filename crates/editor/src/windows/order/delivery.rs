@@ -6,6 +6,7 @@ use crate::commands::{Command, CrewSheet};
 use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
 use chalkcourse_job::{Received, Resolved};
+use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
 use egui::{Align, Layout, RichText, Ui};
 use egui_extras::{Column, TableBuilder};
@@ -19,7 +20,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         quiet(ui, text::NOTHING_ON_ORDER.now());
         return;
     }
-    head(ui, job, &rows, actions);
+    head(ui, document, &rows, actions);
     ui.separator();
     let room = (ui.available_height() - 150.0).max(140.0);
     ui.allocate_ui(egui::vec2(ui.available_width(), room), |ui| table(ui, job, &rows, actions));
@@ -27,7 +28,8 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     can_start(ui, &rows);
 }
 
-fn head(ui: &mut Ui, job: &Resolved, rows: &[PalletRow], actions: &mut Actions) {
+fn head(ui: &mut Ui, document: &Document, rows: &[PalletRow], actions: &mut Actions) {
+    let job = document.job();
     let delivery = &job.order.delivery;
     ui.horizontal_wrapped(|ui| {
         let open = rows.iter().filter(|row| row.counted.is_none()).count();
@@ -52,7 +54,7 @@ fn head(ui: &mut Ui, job: &Resolved, rows: &[PalletRow], actions: &mut Actions) 
             }
         }
         if ui.button(text::COPY_CLAIM.now()).clicked() {
-            ui.ctx().copy_text(chalkcourse_takeoff::claim_text(&job.name, delivery, rows));
+            crate::windows::copy(ui, document, Output::Claim);
             actions.push(Action::Say(text::CLAIM_COPIED.now().to_owned()));
         }
     });

@@ -6,7 +6,8 @@ use crate::desk::Desk;
 use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
 use chalkcourse_job::{Group, Override, Price, Resolved, Stage, amount_from_text};
-use chalkcourse_takeoff::{Line, LineState, cost_of, lines_for_spreadsheet, show_amount};
+use chalkcourse_sheets::Output;
+use chalkcourse_takeoff::{Line, LineState, cost_of, show_amount};
 use chalkcourse_words::{Say, say};
 use egui::{Align, Layout, RichText, Sense, Ui};
 use egui_extras::{Column, TableBuilder};
@@ -60,7 +61,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
     let all: Vec<&Line> = takeoff.lines.iter().chain(&takeoff.off).collect();
     let rows = rows(&all, desk);
-    bar(ui, job, desk, &rows, actions);
+    bar(ui, document, desk, &rows, actions);
     let held = desk.opened_line.as_ref().and_then(|number| all.iter().find(|line| line.number == *number));
     let room = ui.available_height() - if held.is_some() { detail::HIGH } else { 0.0 };
     if rows.is_empty() {
@@ -77,7 +78,8 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
 }
 
 /// What to look for, what to list, and what can be done with the list.
-fn bar(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
+fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
+    let job = document.job();
     ui.horizontal(|ui| {
         let state = &mut desk.windows.order;
         let find = egui::TextEdit::singleline(&mut state.find)
@@ -112,7 +114,7 @@ fn bar(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions: 
                     Row::Heading(..) => None,
                 })
                 .collect();
-            ui.ctx().copy_text(lines_for_spreadsheet(&lines, job.units));
+            crate::windows::copy(ui, document, Output::OrderLines(&lines));
             actions.push(Action::Say(text::lines_copied(lines.len())));
         }
         if ui.button(text::ADD_LINE.now()).on_hover_text(text::ADD_LINE_HELP.now()).clicked() {

@@ -1,0 +1,96 @@
+//! Head and foot of a page: what stops the job, the caution, the number of the page.
+
+use super::{BODY, GAP, LEAD, LINE, MARGIN, Mark, PAPER, SMALL, SOFT, STOP, Sheet, WIDE};
+use crate::letters::Letters;
+use chalkcourse_plan::NOT_TO_BUILD;
+use chalkcourse_words::{pick, tell};
+
+/// Between what is on a page and the lines at its foot.
+const FOOT: f32 = 18.0;
+/// Below the last line at the foot.
+const UNDER_FOOT: f32 = 25.0;
+
+/// What stands at the top of each page of a job that something stops.
+pub(super) struct Head {
+    lines: Vec<String>,
+    /// Where it ends, points from the top of the paper.
+    pub(super) bottom: f32,
+    across: bool,
+}
+
+impl Head {
+    pub(super) fn of(sheet: &Sheet, letters: &[Letters; 2]) -> Self {
+        let stops = &sheet.standing.stops;
+        let Some(first) = stops.first() else {
+            return Self { lines: Vec::new(), bottom: MARGIN, across: false };
+        };
+        let mut text = format!("{}: {first}", NOT_TO_BUILD.now());
+        match stops.len() - 1 {
+            0 => {}
+            1 => {
+                text.push_str(pick(" One more finding is on page 1.", " Otro hallazgo está en la página 1."));
+            }
+            more => text.push_str(&tell!(
+                " {more} more findings are on page 1.",
+                " Otros {more} hallazgos están en la página 1."
+            )),
+        }
+        let lines = letters[1].lines(&text, BODY, WIDE - 2.0 * GAP);
+        let bottom = MARGIN - 14.0 + lines.len() as f32 * BODY * LEAD + 14.0;
+        Self { lines, bottom, across: true }
+    }
+
+    pub(super) fn marks(&self) -> Vec<Mark> {
+        if !self.across {
+            return Vec::new();
+        }
+        let (top, high) = (MARGIN - 14.0, self.lines.len() as f32 * BODY * LEAD);
+        let mut marks = vec![Mark::Across(NOT_TO_BUILD.now().to_owned())];
+        marks.push(Mark::Bar { at: (MARGIN, top - 4.0), size: (WIDE, 1.4), ink: STOP });
+        marks.push(Mark::Bar { at: (MARGIN, top + high + 4.0), size: (WIDE, 1.4), ink: STOP });
+        marks.extend(self.lines.iter().enumerate().map(|(nth, text)| Mark::Text {
+            at: (MARGIN + GAP, top + BODY + nth as f32 * BODY * LEAD),
+            size: BODY,
+            bold: true,
+            ink: STOP,
+            text: text.clone(),
+        }));
+        marks
+    }
+}
+
+/// The caution at the foot of each page, all of it.
+pub(super) struct Foot {
+    lines: Vec<String>,
+    /// Where what is on a page ends, points from the top of the paper.
+    pub(super) top: f32,
+}
+
+impl Foot {
+    pub(super) fn of(sheet: &Sheet, letters: &[Letters; 2]) -> Self {
+        // Room for the number of the page, whichever it is.
+        let room = letters[0].width(&number_of(9999, 9999), SMALL) + 2.0 * GAP;
+        let lines = letters[0].lines(&sheet.foot, SMALL, WIDE - room);
+        let high = lines.len().max(1) as f32 * SMALL * LEAD;
+        Self { lines, top: PAPER.1 - UNDER_FOOT - high - FOOT }
+    }
+
+    pub(super) fn marks(&self, letters: &[Letters; 2], page: usize, of: usize) -> Vec<Mark> {
+        let number = number_of(page, of);
+        let mut marks = vec![Mark::Bar { at: (MARGIN, self.top + 8.0), size: (WIDE, 0.5), ink: LINE }];
+        let text = |x: f32, line: usize, text: String| Mark::Text {
+            at: (x, self.top + FOOT + line as f32 * SMALL * LEAD),
+            size: SMALL,
+            bold: false,
+            ink: SOFT,
+            text,
+        };
+        marks.push(text(PAPER.0 - MARGIN - letters[0].width(&number, SMALL), 0, number));
+        marks.extend(self.lines.iter().enumerate().map(|(line, words)| text(MARGIN, line, words.clone())));
+        marks
+    }
+}
+
+fn number_of(page: usize, of: usize) -> String {
+    tell!("page {page} of {of}", "página {page} de {of}")
+}
