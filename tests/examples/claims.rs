@@ -4,7 +4,7 @@
 //! cargo run --release -p chalkcourse-tests --example claims -- --usual 1-200 --odd 1-100 --awkward 1-100 --real --rounds 40
 //! ```
 //!
-//! `--write FOLDER` writes the houses as small jobs instead, for `tests/peers/claims_against_highs.py`. `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
+//! `--keep FOLDER` keeps layouts by hand that have more than was laid. `--write FOLDER` writes the houses as small jobs instead, for `tests/peers/claims_against_highs.py`. `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
 //!
 //! Prints a line for each face whose claim is beaten, for each filled job that `check` stops, and the gaps on usual houses.
 
@@ -160,6 +160,7 @@ fn judge_face(name: &str, job: &Resolved, face: &Face, options: &Options, table:
         let hand = climb(job, face.id, strict, budget, 1);
         if hand.modules > claim.laid {
             *table.more_than_laid.entry(strict).or_default() += 1;
+            keep(options, name, face.id, strict, &hand);
         }
         if hand.modules > claim.most {
             *table.beaten.entry(strict).or_default() += 1;
@@ -168,7 +169,6 @@ fn judge_face(name: &str, job: &Resolved, face: &Face, options: &Options, table:
                 "BEATEN {name}, {} {strict:?} {fire}: {} by hand, claim: {}",
                 face.name, hand.modules, claim.words
             );
-            keep(options, name, face.id, strict, &hand);
         } else if options.verbose {
             println!("    {strict:?} {} by hand", hand.modules);
         }

@@ -55,8 +55,6 @@ pub struct Budget {
 impl Budget {
     /// A second or less on a usual face.
     pub const QUICK: Self = Self { rounds: 6, corridors: 3, enough: usize::MAX };
-    /// For the long run.
-    pub const LONG: Self = Self { rounds: 60, corridors: 10, enough: usize::MAX };
 
     /// The same, until more than so many are found.
     pub fn beyond(self, enough: usize) -> Self {

@@ -60,11 +60,13 @@ impl Kept {
     }
 }
 
-/// A job without what no rule reads: parts but the module and the underlayment of the listing, prices, cautions.
+/// A job without what no rule on where modules lie reads: parts but the module and the underlayment of the listing, prices, cautions.
 pub fn small(job: &Resolved) -> Resolved {
     let mut kit = Kit::clone(&job.kit);
     let underlayment = kit.fire.as_ref().map(|fire| fire.underlayment.clone());
     kit.parts.retain(|part| part.number == kit.module.part || Some(&part.number) == underlayment.as_ref());
+    // What holds feet down is no limit on where modules lie, and its parts are gone.
+    kit.hold_down = None;
     for part in &mut kit.parts {
         part.needs.clear();
     }

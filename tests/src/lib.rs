@@ -13,8 +13,29 @@ pub mod samples;
 pub mod splits;
 pub mod verdict;
 
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{Block, BlockId, FaceId, Orientation, Resolved};
 use chalkcourse_plan::Offers;
+use std::collections::BTreeSet;
 use std::path::PathBuf;
+
+/// A block of one module with its lower left corner at a place in the frame of a face, not yet put on it: its number is the next free
+/// one.
+pub fn one_module(job: &Resolved, face: FaceId, orientation: Orientation, at: DVec2) -> Block {
+    Block {
+        id: BlockId(job.next_id),
+        name: String::new(),
+        face,
+        at,
+        rows: 1,
+        columns: 1,
+        orientation,
+        reveal: job.kit.reveal.usual,
+        shifts: Vec::new(),
+        off: BTreeSet::new(),
+        locked: false,
+    }
+}
 
 /// What the rules find on a job and what they checked, as a findings file.
 ///

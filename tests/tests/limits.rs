@@ -8,14 +8,14 @@ mod random_jobs;
 use chalkcourse_geometry::fit::{Allowed, Part, Place, Tile, stands};
 use chalkcourse_geometry::{Convex, DVec2, EdgeKind, Length, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, FaceId, Limit, PenetrationKind, RailLimits, Resolved, builtin_rule_book,
+    Block, BlockId, FaceId, Limit, Orientation, PenetrationKind, RailLimits, Resolved, builtin_rule_book,
 };
 use chalkcourse_layout::{Layout, outline_on_deck};
 use chalkcourse_limits::{
     Against, Given, Held, KeepOut, LIMITS, Shape, TOLERANCE, Zones, keep_outs, limit, off, room,
 };
 use chalkcourse_rules::{Checker, RULES, check};
-use chalkcourse_tests::houses;
+use chalkcourse_tests::{houses, one_module};
 use limits_by_hand::Tried;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
@@ -384,20 +384,12 @@ fn with_modules(mut job: Resolved) -> Resolved {
     job
 }
 
-/// A block of one module.
+/// The module that is tried.
 fn tried(face: FaceId, job: &Resolved) -> Block {
     Block {
         id: TRIED,
         name: "tried".into(),
-        face,
-        at: dvec2(1.0, 1.0),
-        rows: 1,
-        columns: 1,
-        orientation: Default::default(),
-        reveal: job.kit.reveal.usual,
-        shifts: Vec::new(),
-        off: BTreeSet::new(),
-        locked: false,
+        ..one_module(job, face, Orientation::default(), dvec2(1.0, 1.0))
     }
 }
 

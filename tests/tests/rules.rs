@@ -28,7 +28,7 @@ proptest! {
             prop_assert!(!told.message.is_empty() && !told.source.is_empty() && !told.required.is_empty());
             prop_assert_eq!(&finding.key.to_string().parse::<FindingKey>().unwrap(), &finding.key);
             prop_assert_eq!(finding.key.missing(&job), None);
-            let (Facts::FirePaths { opening: Some(opening) } | Facts::FirePlanePath { opening: Some(opening) }) =
+            let (Facts::FirePaths { opening: Some(opening), .. } | Facts::FirePlanePath { opening: Some(opening) }) =
                 &finding.facts
             else {
                 continue;

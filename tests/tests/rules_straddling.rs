@@ -98,7 +98,7 @@ fn by_trying(job: &Resolved, key: &str, most: usize) -> Option<usize> {
 /// How many modules a finding says to take out.
 fn taken_out(finding: &Finding) -> Option<usize> {
     match &finding.facts {
-        Facts::FirePaths { opening } | Facts::FirePlanePath { opening } => {
+        Facts::FirePaths { opening, .. } | Facts::FirePlanePath { opening } => {
             Some(opening.as_ref()?.iter().map(|(_, cells)| cells.len()).sum())
         }
         _ => None,

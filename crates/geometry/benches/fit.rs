@@ -86,7 +86,7 @@ fn fits(criterion: &mut Criterion) {
                 });
             });
             let fit = fit_rows(&face, &MODULE, &rules(Joints::Aligned), &never).unwrap();
-            let question = Question { near: 0.3, movable: vec![3, 4], farthest: 0.5 };
+            let question = Question { near: 0.3, movable: vec![3, 4], farthest: 0.5, prices: true };
             group.bench_function("what holds it back", |b| {
                 b.iter(|| holds_back(&face, &fit, &question, &never).unwrap().near.len());
             });

@@ -1,7 +1,9 @@
 //! Where modules of a face may stand under the job's limits, for the fitting, and words for what stands in the way.
 
 use chalkcourse_geometry::fit::{Allowed, Barrier};
-use chalkcourse_geometry::{Convex, Rect, RoofFace, distance_to_segment, dvec2};
+use chalkcourse_geometry::{
+    Azimuth, Convex, DVec2, EdgeKind, Rect, RoofFace, SideId, distance_to_segment, dvec2,
+};
 use chalkcourse_job::{BlockId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Against, Given, KeepOut, Share, TOLERANCE, keep_outs};
@@ -146,11 +148,12 @@ impl What {
         }
     }
 
-    /// What it says to a person.
-    pub(crate) fn words(&self, layout: &Layout) -> String {
+    /// What it says to a person, of a face: of several sides of one kind it says to which wind each lies.
+    pub(crate) fn words(&self, layout: &Layout, face: usize) -> String {
         let kind = match self.against {
-            Against::Side { kind, .. } | Against::Hole { kind, .. } => kind.name(),
-            Against::Border => pick("border", "contorno"),
+            Against::Side { side, kind } => side_words(layout, face, side, kind),
+            Against::Hole { kind, .. } => kind.name().to_owned(),
+            Against::Border => pick("border", "contorno").to_owned(),
             Against::Pathway => {
                 return pick("the pathway for the fire service", "el paso para los bomberos").to_owned();
             }
@@ -188,4 +191,15 @@ impl What {
             _ => tell!("the room beside the {kind}", "el espacio junto a {kind}"),
         }
     }
+}
+
+/// A side of a face, `rake`; where the face has others of its kind `east rake`.
+fn side_words(layout: &Layout, face: usize, side: SideId, kind: EdgeKind) -> String {
+    let Some(face) = layout.roof.faces.get(face) else { return kind.name().to_owned() };
+    let others = face.edges.iter().any(|span| span.kind == kind && span.id != side);
+    let own = face.edges.iter().filter(|span| span.id == side && others);
+    let Some(span) = own.max_by(|a, b| a.length.total_cmp(&b.length)) else { return kind.name().to_owned() };
+    let outward = face.plane.to_plan(DVec2::ZERO) - face.plane.to_plan(span.inward());
+    let wind = Azimuth::of(outward).word();
+    tell!("{wind} {}", "{} del {wind}", kind.name())
 }

@@ -171,6 +171,8 @@ pub enum Facts {
         /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
         /// removal does.
         opening: Option<Vec<(BlockId, Vec<Cell>)>>,
+        /// So many on separate planes the roof has room for with no module on it, up to what is asked: no layout has more.
+        room_for: u32,
     },
     /// There is no ridge to lead a pathway to; not judged.
     NoRidge,
@@ -236,7 +238,7 @@ impl Facts {
     /// The modules whose removal opens a pathway that is missing, by their blocks, at the least loss that was found.
     pub fn opening(&self) -> Option<&[(BlockId, Vec<Cell>)]> {
         match self {
-            Self::FirePaths { opening } | Self::FirePlanePath { opening } => opening.as_deref(),
+            Self::FirePaths { opening, .. } | Self::FirePlanePath { opening } => opening.as_deref(),
             _ => None,
         }
     }

@@ -8,7 +8,8 @@
 //! - [`Rule::why_not`]: what is not checked for a job
 //! - `roof/`: whether the roof as drawn holds together
 //! - `array/`: whether blocks may lie where they lie
-//! - `fire/`: room for the fire service; [`pathways`] gives what was found, to draw; [`ways_up`] and [`passage`] what is to be left free
+//! - `fire/`: room for the fire service; [`pathways`] gives what was found, to draw; [`ways_up`] and [`passage`] what is to be left
+//!   free, [`never_met`] what no layout can leave
 //! - `roofing/`: what slopes and wide penetrations ask for
 //! - [`wind`], [`snow`]: a screening, never a design
 //!
@@ -41,6 +42,7 @@ pub use checker::{Checker, Ran, Unit};
 pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
 pub use finding::{Finding, Place, Severity};
 pub use fire::kept::{passage, ways_up};
+pub use fire::paths::never_met;
 pub use fire::pathway::{Pathway, blocks_a_path, pathways};
 pub use registry::{RULES, Rule};
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};

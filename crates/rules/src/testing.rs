@@ -137,7 +137,7 @@ pub(crate) fn found(finding: &Finding) -> u32 {
 /// The modules that a finding of the fire service names, whose removal opens a pathway.
 fn opening(finding: &Finding) -> &[(BlockId, Vec<Cell>)] {
     match &finding.facts {
-        Facts::FirePaths { opening: Some(opening) } | Facts::FirePlanePath { opening: Some(opening) } => {
+        Facts::FirePaths { opening: Some(opening), .. } | Facts::FirePlanePath { opening: Some(opening) } => {
             opening
         }
         other => panic!("{other:?}"),

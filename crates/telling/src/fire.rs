@@ -148,10 +148,16 @@ fn found_words(found: f64) -> String {
     tell!("{found} found", "hallados: {found}")
 }
 
-pub(crate) fn paths(names: &Names<'_>, finding: &Finding, opens: bool) -> Told {
+pub(crate) fn paths(names: &Names<'_>, finding: &Finding, opens: bool, room_for: u32) -> Told {
     let (found, width) = (measured(finding), width(names, finding));
     let none = if opens {
         ""
+    } else if f64::from(room_for) < asked(finding) {
+        pick(
+            " The roof as drawn has no room for two, whatever is laid: draw its other planes, or ask the fire official.",
+            " El techo como está dibujado no tiene lugar para dos, se coloque lo que se coloque: dibuje sus otros planos, o \
+             pregunte al oficial de bomberos.",
+        )
     } else {
         pick(
             " No removal of modules opens them: ask the fire official.",

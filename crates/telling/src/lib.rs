@@ -110,7 +110,7 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::Reveal => array::reveal(&names, f),
         Facts::BetweenBlocks { block, other } => array::between_blocks(&names, f, *block, *other),
         Facts::FireRidge { share } => fire::ridge(&names, f, *share),
-        Facts::FirePaths { opening } => fire::paths(&names, f, opening.is_some()),
+        Facts::FirePaths { opening, room_for } => fire::paths(&names, f, opening.is_some(), *room_for),
         Facts::NoRidge => fire::no_ridge(&names, f),
         Facts::FirePlanePath { opening } => fire::plane_path(&names, f, opening.is_some()),
         Facts::NoRidgeBeside => fire::no_ridge_beside(&names, f),

@@ -53,8 +53,11 @@ pub(crate) fn show(
     });
     deal(3, &mut |ui| {
         menu(ui, text::SPLIT.now(), block.rows > 1 || block.columns > 1, text::NO_SPLIT.now(), |ui| {
-            for cut in cuts(block, held) {
-                if ui.button(text::cut(cut)).clicked() {
+            let plane = job.face(block.face).map(chalkcourse_job::Face::plane);
+            for (cut, plane) in
+                plane.iter().flat_map(|plane| cuts(block, held).into_iter().map(move |c| (c, plane)))
+            {
+                if ui.button(text::cut(cut, plane, seen)).clicked() {
                     actions.push(arranging::cut(document, id, cut));
                 }
             }

@@ -8,7 +8,7 @@ use crate::desk::{Desk, Pointed};
 use crate::filling::{Asked, Laying};
 use crate::{Document, fields, text, theme};
 use chalkcourse_job::{FaceId, Orientation, Resolved};
-use chalkcourse_plan::{Fill, Size, Way};
+use chalkcourse_plan::{Fill, Seen, Size, Way};
 use egui::{RichText, ScrollArea, Ui};
 
 /// With more faces than this each one is folded up.
@@ -41,12 +41,12 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     }
     let mut pointed = Pointed::Nothing;
     let many = desk.fill.fills().len() > MANY;
-    let asking = desk.fill.is_asking();
+    let (asking, seen) = (desk.fill.is_asking(), desk.view.seen());
     for found in desk.fill.fills() {
         let name = document.job().face(found.face).map_or("", |face| face.name.as_str());
         ui.add_space(theme::GAP);
         ui.push_id(found.face, |ui| {
-            let mut result = |ui: &mut Ui| result(ui, document, found, asking, &mut pointed, actions);
+            let mut result = |ui: &mut Ui| result(ui, document, found, asking, seen, &mut pointed, actions);
             if many {
                 egui::CollapsingHeader::new(text::fill_row(name, found)).show(ui, result);
             } else {
@@ -216,6 +216,7 @@ fn result(
     document: &Document,
     found: &Fill,
     asking: bool,
+    seen: Seen,
     pointed: &mut Pointed,
     actions: &mut Actions,
 ) {
@@ -231,7 +232,7 @@ fn result(
     );
     ui.strong(text::HOLDS_BACK.now());
     match &found.held {
-        Some(held) => held::show(ui, document, found, held, pointed, actions),
+        Some(held) => held::show(ui, document, found, held, seen, pointed, actions),
         None if asking => {
             quiet(ui, text::NOT_ASKED_YET.now());
         }

@@ -1,10 +1,10 @@
 //! Words for filling faces and arranging blocks.
 
 use crate::filling::Laying;
-use chalkcourse_geometry::{DVec2, Length, Units};
+use chalkcourse_geometry::{DVec2, Length, Plane, Units};
 use chalkcourse_job::Resolved;
 use chalkcourse_job::{Kit, RowJoints};
-use chalkcourse_plan::{Align, Cut, Fill, Measure, Spread};
+use chalkcourse_plan::{Align, Cut, Fill, Measure, Seen, Spread};
 use chalkcourse_words::{Say, pick, say, tell};
 
 // Fill
@@ -396,13 +396,24 @@ pub(crate) fn copy_title(name: &str) -> String {
 pub(crate) fn mirror_to(face: &str) -> String {
     tell!("Mirror to {face}", "Reflejar en {face}")
 }
-pub(crate) fn cut(cut: Cut) -> String {
-    match cut {
-        Cut::AboveRows(rows) => tell!("above row {rows}", "sobre la fila {rows}"),
-        Cut::RightOfColumns(columns) => {
-            tell!("right of column {columns}", "a la derecha de la columna {columns}")
-        }
-    }
+/// Where a block is cut, as a person sees its face: rows and columns count from the left end of the eave, wherever that is on the
+/// screen.
+pub(crate) fn cut(cut: Cut, plane: &Plane, seen: Seen) -> String {
+    let (line, way) = match cut {
+        Cut::AboveRows(rows) => (tell!("row {rows}", "la fila {rows}"), DVec2::Y),
+        Cut::RightOfColumns(columns) => (tell!("column {columns}", "la columna {columns}"), DVec2::X),
+    };
+    let shown = seen.on_screen(plane, way);
+    let side = if shown.x > 0.5 {
+        pick("right of", "a la derecha de")
+    } else if shown.x < -0.5 {
+        pick("left of", "a la izquierda de")
+    } else if shown.y > 0.0 {
+        pick("above", "sobre")
+    } else {
+        pick("below", "debajo de")
+    };
+    format!("{side} {line}")
 }
 pub(crate) fn align_to(to: Align, name: &str) -> String {
     match to {
@@ -428,4 +439,31 @@ pub(crate) fn join_of(name: &str) -> String {
 }
 pub(crate) fn align_of(name: &str) -> String {
     tell!("align {name}", "alinear {name}")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chalkcourse_geometry::{Azimuth, Pitch};
+
+    /// In plan, north up, the right end of a north face's eave is on the left of the screen, and its ridge is below.
+    #[test]
+    fn cuts_are_named_as_they_are_seen() {
+        let pitch = Pitch::from_rise_in_12(6.0).unwrap();
+        let falling_to = |degrees| Plane {
+            datum: chalkcourse_geometry::dvec3(0.0, 0.0, 0.0),
+            pitch,
+            downslope: Azimuth::from_degrees(degrees),
+        };
+        let (column, row) = (Cut::RightOfColumns(2), Cut::AboveRows(1));
+        for (degrees, seen, columns, rows) in [
+            (180.0, Seen::Plan, "right of column 2", "above row 1"),
+            (0.0, Seen::Plan, "left of column 2", "below row 1"),
+            (90.0, Seen::Plan, "above column 2", "left of row 1"),
+            (0.0, Seen::FaceOn, "right of column 2", "above row 1"),
+        ] {
+            let plane = falling_to(degrees);
+            assert_eq!((cut(column, &plane, seen), cut(row, &plane, seen)), (columns.into(), rows.into()));
+        }
+    }
 }

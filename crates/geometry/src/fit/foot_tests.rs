@@ -203,7 +203,7 @@ fn what_holds_back_names_the_rail() {
     let rules = RowRules { joints: Joints::Aligned, base: Base::Anywhere, hooked: true };
     let fit = fit_rows(&allowed, &tile(1.0, 1.0, 0.0), &rules, &never).unwrap();
     assert_eq!(fit.count(), 2);
-    let question = Question { near: 0.3, movable: Vec::new(), farthest: 0.0 };
+    let question = Question { near: 0.3, movable: Vec::new(), farthest: 0.0, prices: true };
     let held = holds_back(&allowed, &fit, &question, &never).unwrap();
     let price = |id: usize| held.prices.iter().find(|price| price.id == id).map(|price| price.tiles);
     // A rail that may lie beyond the face lies below the strip.

@@ -87,6 +87,8 @@ pub struct Question {
     pub movable: Vec<usize>,
     /// How far at most, metres.
     pub farthest: f64,
+    /// Whether to lay the region again without each number, to price it.
+    pub prices: bool,
 }
 
 /// Answers of [`holds_back`].
@@ -94,7 +96,7 @@ pub struct Question {
 pub struct HeldBack {
     /// The nearest first.
     pub near: Vec<NearFit>,
-    /// For every number, the dearest first.
+    /// For every number, the dearest first; none unless asked for.
     pub prices: Vec<Price>,
     /// For each movable number: the least move along u and the least along v that wins, where there is one.
     pub moves: Vec<Move>,
@@ -117,7 +119,8 @@ pub fn holds_back(
     let tile = fit.proof.tile;
     let near = near_fits(allowed, &tile, &fit.proof.rules, &fit.placed, question.near)?;
     let mut answer = HeldBack { near, ..HeldBack::default() };
-    for id in allowed.numbers() {
+    let priced = if question.prices { allowed.numbers() } else { Vec::new() };
+    for id in priced {
         if stop() {
             break;
         }

@@ -90,13 +90,30 @@ impl Allowed {
 
     /// The same without the shapes of a number.
     pub fn without(&self, number: usize) -> Self {
-        let others = |all: &[Constraint]| all.iter().filter(|c| c.id != number).cloned().collect();
-        let foot = self.foot.as_ref().map(|foot| Foot {
-            within: foot.within.filter(|within| *within != number),
-            blocked: others(&foot.blocked),
-            ..*foot
+        let within = |within: &usize| *within != number;
+        self.with_blocked(&within, &|c| (c.id != number).then(|| c.clone()))
+    }
+
+    /// The same with the shapes of a number elsewhere: `by` is the move, metres.
+    pub fn moved(&self, number: usize, by: DVec2) -> Self {
+        let moved = |c: &Constraint| Constraint { shape: c.shape.map(|p| p + by), ..*c };
+        self.with_blocked(&|_| true, &|c| Some(if c.id == number { moved(c) } else { c.clone() }))
+    }
+
+    fn with_blocked(
+        &self,
+        within: &dyn Fn(&usize) -> bool,
+        of: &dyn Fn(&Constraint) -> Option<Constraint>,
+    ) -> Self {
+        let all = |blocked: &[Constraint]| blocked.iter().filter_map(of).collect();
+        let foot = self.foot.as_ref();
+        let foot = foot.map(|foot| Foot {
+            depth: foot.depth,
+            within: foot.within.filter(within),
+            blocked: all(&foot.blocked),
         });
-        Self { blocked: others(&self.blocked), foot, ..self.clone() }
+        let (region, tolerance) = (self.region.clone(), self.tolerance);
+        Self { region, blocked: all(&self.blocked), foot, tolerance }
     }
 }
 

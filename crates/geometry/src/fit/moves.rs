@@ -201,7 +201,7 @@ mod tests {
     }
 
     fn question() -> Question {
-        Question { near: 0.5, movable: vec![0], farthest: 0.6 }
+        Question { near: 0.5, movable: vec![0], farthest: 0.6, prices: true }
     }
 
     #[test]

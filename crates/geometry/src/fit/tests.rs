@@ -297,7 +297,7 @@ fn no_shape_makes_it_fall_over() {
                 let fit = lay(&allowed, &module, &RowRules { hooked, ..rules(joints) });
                 assert!(fit.count() <= fit.bound);
                 if joints != Joints::Lapped {
-                    let question = Question { near: 0.4, movable: vec![1], farthest: 0.5 };
+                    let question = Question { near: 0.4, movable: vec![1], farthest: 0.5, prices: true };
                     holds_back(&allowed, &fit, &question, &never).unwrap();
                 }
             }

@@ -71,6 +71,20 @@ impl Every {
         self.within(&allowed, passage, known, steps, stop)
     }
 
+    /// The same by lines alone with the shapes of one thing elsewhere: `by` is the move in the face's frame, metres. For throwing
+    /// out moves that win nothing.
+    pub(super) fn moved(
+        &self,
+        what: What,
+        by: DVec2,
+        known: usize,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<usize, FitError> {
+        let id = self.room.things.iter().position(|thing| *thing == what);
+        let allowed = id.map_or_else(|| self.room.allowed.clone(), |id| self.room.allowed.moved(id, by));
+        self.within(&allowed, self.passage.as_ref(), known, 0, stop)
+    }
+
     fn within(
         &self,
         allowed: &Allowed,

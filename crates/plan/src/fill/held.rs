@@ -6,15 +6,19 @@ use super::lay::{fill_room, joints, rows, several};
 use super::report::modules;
 use super::search::STEPS;
 use super::trim::rects;
+use super::wins::{Asked, wins};
 use super::{Fill, FillError, Laid, Mode, Site, allowed};
+use crate::Seen;
+use crate::fixes::ways;
 use crate::room::{Room, What};
 use chalkcourse_geometry::fit::{
-    Allowed, Barrier, HeldBack as Held, Joints, Move, NearFit, Placed, Price, Question, RowRules, Stop, Tile,
-    fit_best, holds_back, near_fits,
+    Allowed, HeldBack as Held, Joints, NearFit, Placed, Price, Question, RowRules, Tile, fit_best,
+    holds_back, near_fits,
 };
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
-use chalkcourse_job::{PenetrationId, Resolved};
+use chalkcourse_job::{FaceId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
+use chalkcourse_telling::sentence;
 use chalkcourse_words::{pick, tell};
 use serde::Serialize;
 
@@ -59,10 +63,26 @@ pub struct Win {
     pub by: DVec2,
     /// Modules won.
     pub modules: usize,
-    /// In words.
+    /// In words, for a person who reads them without a picture.
     pub words: String,
     /// What was searched, in words.
     pub searched: String,
+    /// What moves, in words.
+    #[serde(skip)]
+    name: String,
+}
+
+impl Win {
+    /// The move in words, its way as a person sees it; `face` is the one that was filled.
+    pub fn told(&self, job: &Resolved, face: FaceId, seen: Seen) -> String {
+        tell!(
+            "{} moved {} would win {}.",
+            "{} movido {} ganaría {}.",
+            sentence(&self.name),
+            ways(job, Some(face), self.by, seen),
+            modules(self.modules)
+        )
+    }
 }
 
 /// A place where a module nearly fits.
@@ -130,16 +150,21 @@ pub fn hold_back(
 ) -> Result<HeldBack, FillError> {
     let judge = Judge::of(job, &[fill.face]);
     let site = Site::of(&judge, &judge.bare, fill.face, mode, fill.basis.fire.beyond)?;
-    let Room { allowed: room, things } =
-        allowed(site.job, &site.layout, site.index, &fill.basis.fire, &fill.blocks);
+    let room = allowed(site.job, &site.layout, site.index, &fill.basis.fire, &fill.blocks);
     let can_be_moved = |what: &What| {
         let through = what.penetration().and_then(|id| site.layout.penetration(id));
         through.is_some_and(|penetration| penetration.kind.can_be_moved())
     };
-    let movable =
-        things.iter().enumerate().filter(|(_, what)| can_be_moved(what)).map(|(id, _)| id).collect();
-    let question = Question { near: NEAR, movable, farthest: FARTHEST };
-    let room = Room { allowed: room, things };
+    let ids = room.things.iter().enumerate();
+    let mut movable: Vec<usize> = ids.filter(|(_, what)| can_be_moved(what)).map(|(id, _)| id).collect();
+    let mut prices = Vec::new();
+    let usual = mode == Mode::SlidingRows;
+    if usual {
+        prices = costs(&judge, &site, fill, &room, stop)?;
+        // To move a thing wins no more than to take it away.
+        movable.retain(|id| prices.iter().any(|cost| cost.price.id == *id && cost.most > fill.modules));
+    }
+    let question = Question { near: NEAR, movable, farthest: FARTHEST, prices: !usual };
     let mut held = match &fill.basis.laid {
         Laid::Nothing => Held::default(),
         Laid::Rows(fit) => holds_back(&room.allowed, fit, &question, stop)?,
@@ -154,9 +179,10 @@ pub fn hold_back(
         }
         Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, stop)?,
     };
-    if mode == Mode::SlidingRows {
-        held.prices = prices(&judge, &site, fill, &room, stop)?;
-        held.moves = moves_that_win(job, &site, fill, &room, &held, &question, stop);
+    if usual {
+        held.prices = prices.into_iter().map(|cost| cost.price).collect();
+        let asked = Asked { job, judge: &judge, site: &site, fill, room: &room };
+        held.moves = wins(&asked, &held, &question, stop)?;
     }
     let finished = !stop();
     let mut told = tell(site.job, &site.layout, site.index, &room, &held);
@@ -182,58 +208,6 @@ fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) ->
     Ok(held)
 }
 
-/// The least move of each penetration after which the face, filled again by the usual search, has more modules. Tried are the moves
-/// that rows by themselves would win by, and those past which a module that nearly fits would stand.
-fn moves_that_win(
-    job: &Resolved,
-    site: &Site<'_>,
-    fill: &Fill,
-    room: &Room,
-    held: &Held,
-    question: &Question,
-    stop: &dyn Fn() -> bool,
-) -> Vec<Move> {
-    let mut tried: Vec<(usize, DVec2)> = held.moves.iter().map(|step| (step.id, step.by)).collect();
-    for place in &held.near {
-        let of = |it: &Stop| question.movable.iter().copied().find(|id| it.by == Barrier::Constraint(*id));
-        let Some(id) = place.stops.first().and_then(of) else { continue };
-        if place.stops.iter().any(|it| of(it) != Some(id)) {
-            continue;
-        }
-        let most = |way: fn(&Stop) -> f64| place.stops.iter().map(way).fold(0.0, f64::max);
-        for (by, axis) in [(most(|it| it.along_u), DVec2::X), (most(|it| it.along_v), DVec2::Y)] {
-            if by.is_finite() && by <= question.farthest {
-                // A tenth of a millimetre more, so that it does not stand at the very limit.
-                let by = (by + 1e-4) * axis;
-                tried.extend([(id, by), (id, -by)]);
-            }
-        }
-    }
-    tried.sort_by(|a, b| a.1.length().total_cmp(&b.1.length()));
-    let Some(plane) = job.face(site.face).map(|face| face.plane()) else { return Vec::new() };
-    let mut found: Vec<Move> = Vec::new();
-    for (id, by) in tried {
-        if stop() {
-            break;
-        }
-        let penetration = room.things.get(id).and_then(What::penetration);
-        let Some(penetration) = penetration.filter(|_| found.iter().all(|step| step.id != id)) else {
-            continue;
-        };
-        let after = job.with(|job| {
-            if let Some(it) = job.penetrations.iter_mut().find(|it| it.id == penetration) {
-                it.at = plane.to_plan(plane.to_frame(it.at) + by);
-            }
-        });
-        let again = super::fill(&after, &[site.face], site.mode, stop);
-        let Some(again) = again.ok().and_then(|fills| fills.into_iter().next()) else { continue };
-        if let Some(wins) = again.modules.checked_sub(fill.modules).filter(|&wins| wins > 0) {
-            found.push(Move { id, by, wins, searched: again.searched });
-        }
-    }
-    found
-}
-
 /// Places beside each block where one more module nearly fits.
 fn near(site: &Site<'_>, fill: &Fill, room: &Allowed) -> Result<Vec<NearFit>, FillError> {
     let base = site.base();
@@ -256,44 +230,52 @@ fn near(site: &Site<'_>, fill: &Fill, room: &Allowed) -> Result<Vec<NearFit>, Fi
     Ok(found)
 }
 
-/// What each thing costs in all layouts: both numbers are of the usual search, and "costs" is said where both are as many as any
-/// layout can have.
-fn prices(
+/// What a thing costs, and how many modules no layout without it exceeds.
+struct Priced {
+    price: Price,
+    most: usize,
+}
+
+/// What each thing costs in all layouts, the dearest first: both numbers are of the usual search, and "costs" is said where both
+/// are as many as any layout can have.
+fn costs(
     judge: &Judge,
     site: &Site<'_>,
     fill: &Fill,
     room: &Room,
     stop: &dyn Fn() -> bool,
-) -> Result<Vec<Price>, FillError> {
+) -> Result<Vec<Priced>, FillError> {
     let every = Every::of(judge, site.face, site.index, fill.basis.fire.share);
-    let mut prices = Vec::new();
+    let mut costs = Vec::new();
     for id in room.allowed.numbers() {
         let Some(&what) = room.things.get(id).filter(|_| !stop()) else { continue };
-        let bound = every.without(what, fill.modules, STEPS, stop)?.max(fill.modules);
+        let most = every.without(what, fill.modules, STEPS, stop)?.max(fill.modules);
         let mut found = fill.modules;
-        if found < bound {
+        if found < most {
             let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
-            found = found.max(rows(site, &without, fire, bound, stop)?.modules);
-            if found < bound {
-                found = found.max(several(site, &without, fire, bound, stop)?.modules);
+            found = found.max(rows(site, &without, fire, most, stop)?.modules);
+            if found < most {
+                found = found.max(several(site, &without, fire, most, stop)?.modules);
             }
         }
-        prices.push(Price { id, tiles: found - fill.modules, proved: fill.proved && found == bound });
+        let price = Price { id, tiles: found - fill.modules, proved: fill.proved && found == most };
+        costs.push(Priced { price, most });
     }
-    prices.sort_by_key(|price| std::cmp::Reverse(price.tiles));
-    Ok(prices)
+    costs.sort_by_key(|cost| std::cmp::Reverse(cost.price.tiles));
+    Ok(costs)
 }
 
 /// Puts what the fitting found into words and places.
 fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held) -> HeldBack {
-    let Some(face) = layout.roof.faces.get(index) else { return HeldBack::default() };
+    let placed = layout.roof.faces.get(index).zip(layout.faces.get(index));
+    let Some((face, face_id)) = placed.map(|(face, on)| (face, on.id)) else { return HeldBack::default() };
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     let mut told = HeldBack::default();
     for price in &held.prices {
         let sure =
             if price.proved { pick("costs", "cuesta") } else { pick("seems to cost", "parece costar") };
         let Some(&what) = room.things.get(price.id) else { continue };
-        let words = format!("{} {sure} {}.", capital(&what.words(layout)), modules(price.tiles));
+        let words = format!("{} {sure} {}.", sentence(&what.words(layout, index)), modules(price.tiles));
         let below = room.allowed.foot.iter().flat_map(|foot| &foot.blocked);
         let all = room.allowed.blocked.iter().chain(below);
         let mut shapes: Vec<Polygon> = all.filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
@@ -306,27 +288,18 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
     for step in &held.moves {
         let Some(what) = room.things.get(step.id) else { continue };
         let Some(penetration) = what.penetration() else { continue };
-        let (way, by) = direction(step.by);
-        told.wins.push(Win {
-            penetration,
-            by: step.by,
-            modules: step.wins,
-            words: tell!(
-                "{} moved {} {way} would win {}.",
-                "{} movido {} {way} ganaría {}.",
-                capital(&what.words(layout)),
-                small(by),
-                modules(step.wins)
-            ),
-            searched: step.searched.clone(),
-        });
+        let (name, searched) = (what.words(layout, index), step.searched.clone());
+        let mut win =
+            Win { penetration, by: step.by, modules: step.wins, words: String::new(), searched, name };
+        win.words = win.told(job, face_id, Seen::Text);
+        told.wins.push(win);
     }
     for near in &held.near {
         let mut words = Vec::new();
         let mut stops = Vec::new();
         for stop in &near.stops {
             let what = What::of_barrier(&stop.by, &room.things, &room.allowed, face);
-            words.push(tell!("{}, by {}", "{}, por {}", what.words(layout), small(stop.depth())));
+            words.push(tell!("{}, by {}", "{}, por {}", what.words(layout, index), small(stop.depth())));
             let finite = |by: f64| by.is_finite().then_some(by);
             stops.push(NearStop {
                 what,
@@ -343,31 +316,4 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
         told.near.push(Near { rect: near.rect, stops, words });
     }
     told
-}
-
-fn direction(by: DVec2) -> (&'static str, f64) {
-    if by.x.abs() > by.y.abs() {
-        (
-            if by.x > 0.0 {
-                pick("to the right", "a la derecha")
-            } else {
-                pick("to the left", "a la izquierda")
-            },
-            by.x.abs(),
-        )
-    } else {
-        (
-            if by.y > 0.0 {
-                pick("up the slope", "pendiente arriba")
-            } else {
-                pick("down the slope", "pendiente abajo")
-            },
-            by.y.abs(),
-        )
-    }
-}
-
-fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

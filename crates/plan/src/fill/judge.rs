@@ -1,11 +1,11 @@
 //! What `check` says to layouts while they are searched for.
 
 use crate::fill::{Fill, fill_edit};
-use chalkcourse_geometry::{DVec2, Roof, dvec2};
-use chalkcourse_job::{Block, BlockId, FaceId, FindingKey, Resolved, apply};
+use chalkcourse_geometry::Roof;
+use chalkcourse_job::{FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, assemble};
 use chalkcourse_limits::{Share, array_share};
-use chalkcourse_rules::{Checker, Finding, Severity};
+use chalkcourse_rules::{Checker, Finding, Severity, never_met};
 use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -20,6 +20,8 @@ pub(super) struct Judge {
     checker: RefCell<Checker>,
     /// Stops that were there before anything was filled.
     before: BTreeSet<FindingKey>,
+    /// Faces where any module has a stop for want of pathways, wherever it lies.
+    unmet: BTreeSet<FaceId>,
 }
 
 impl Judge {
@@ -29,48 +31,22 @@ impl Judge {
         bare.blocks.retain(|block| block.locked || !faces.contains(&block.face));
         let roof = Arc::new(assemble(&bare));
         let layout = Layout::on_roof(&bare, Arc::clone(&roof));
-        let mut judge = Self { bare, layout, roof, checker: RefCell::default(), before: BTreeSet::new() };
+        let (checker, before, unmet) = (RefCell::default(), BTreeSet::new(), BTreeSet::new());
+        let mut judge = Self { bare, layout, roof, checker, before, unmet };
         let before = judge.all_stops(&judge.bare, &judge.layout);
         judge.before = before.into_iter().map(|finding| finding.key).collect();
-        judge.before.extend(judge.whatever_is_laid(faces));
+        for &face in faces {
+            let index = judge.layout.face(face).map(|(index, _)| index);
+            let missing = index.and_then(|index| never_met(&judge.bare, &judge.layout, index));
+            judge.unmet.extend(missing.as_ref().map(|_| face));
+            judge.before.extend(missing);
+        }
         judge
     }
 
-    /// Pathways that no layout can have: what is asked on two planes, where one alone is drawn, is missing as soon as one module
-    /// lies there, wherever it does. A sketch of one face is filled all the same, and the finding tells.
-    fn whatever_is_laid(&self, faces: &[FaceId]) -> BTreeSet<FindingKey> {
-        let mut always: Option<BTreeSet<FindingKey>> = None;
-        for &face in faces {
-            let Some((_, on)) = self.layout.face(face).filter(|(_, on)| on.sound) else { continue };
-            for place in 0..9_u8 {
-                let share = dvec2(f64::from(place % 3), f64::from(place / 3)) / 2.0;
-                let mut block = Block {
-                    id: BlockId(self.bare.next_id),
-                    name: String::new(),
-                    face,
-                    at: DVec2::ZERO,
-                    rows: 1,
-                    columns: 1,
-                    orientation: self.bare.kit.orientations.first().copied().unwrap_or_default(),
-                    reveal: self.bare.kit.reveal.usual,
-                    shifts: Vec::new(),
-                    off: BTreeSet::new(),
-                    locked: false,
-                };
-                block.at = on.bounds.min
-                    + (on.bounds.size() - block.module_size(&self.bare.kit)).max(DVec2::ZERO) * share;
-                let probe = self.bare.with(|job| job.blocks.push(block));
-                let stops = self.all_stops(&probe, &self.laid_out(&probe));
-                let missing = stops.into_iter().filter(|stop| stop.rule == "fire-paths").map(|stop| stop.key);
-                let missing: BTreeSet<FindingKey> = missing.collect();
-                let both = always.map_or_else(|| missing.clone(), |all| &all & &missing);
-                if both.is_empty() {
-                    return both;
-                }
-                always = Some(both);
-            }
-        }
-        always.unwrap_or_default()
+    /// Whether two pathways can't be had whatever is laid on a face: it is filled all the same, and the claim says so.
+    pub(super) fn never_met(&self, face: FaceId) -> bool {
+        self.unmet.contains(&face)
     }
 
     /// A job of the same roof as it is laid out.

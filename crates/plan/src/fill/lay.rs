@@ -229,10 +229,9 @@ pub(super) fn several(
             return Ok(best);
         }
     }
-    // What no search above lays: modules of both orientations, several blocks where rows may not slide.
-    if !ways.contains(&Joints::Free) || site.job.kit.orientations.len() > 1 {
-        better(mixed(site, allowed, fire, enough, stop)?);
-    }
+    // What no search above lays: modules of both orientations, several blocks where rows may not slide, the fullest block on one
+    // side of a wing before what is beside it.
+    better(mixed(site, allowed, fire, enough, stop)?);
     Ok(best)
 }
 

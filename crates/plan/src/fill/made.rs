@@ -1,5 +1,6 @@
 //! From placed tiles to blocks of a job, and the claim that goes with them.
 
+use super::judge::Judge;
 use super::{Basis, Fill, Laid, Measure, MeasureOf, Mode};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
@@ -116,7 +117,7 @@ pub(super) fn base_words(job: &Resolved, base: Base) -> String {
 }
 
 /// Says what a fill claims: a narrow question by its kind first, then what was laid and what none can exceed.
-pub(super) fn claim(job: &Resolved, fill: &mut Fill, mode: Mode) {
+pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) {
     let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
     let proved = if fill.proved { pick("proved", "demostrado") } else { pick("not proved", "sin demostrar") };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
@@ -147,8 +148,18 @@ pub(super) fn claim(job: &Resolved, fill: &mut Fill, mode: Mode) {
     } else {
         String::new()
     };
-    fill.claim =
-        format!("{kind}{most}{measured}, {}{reveal}{over} ({proved})", ways.join(pick(" or ", " o ")));
+    let without = if judge.never_met(fill.face) {
+        pick(
+            "; whatever is laid here, two pathways on two planes can't be met: counted without them",
+            "; se coloque lo que se coloque aquí, no puede haber dos pasos en dos planos: contado sin ellos",
+        )
+    } else {
+        ""
+    };
+    fill.claim = format!(
+        "{kind}{most}{measured}, {}{reveal}{over}{without} ({proved})",
+        ways.join(pick(" or ", " o "))
+    );
 }
 
 /// What a claim over all layouts leaves out: that the kit's distance between blocks is only a caution.

@@ -3,7 +3,7 @@
 //! - [`fill`], [`fill_improving`]: the fills of faces; `shares` tries both rooms beside the ridge, `search` one face
 //! - `lay`, `worth`, `number`: ways of laying in some room; `corridor`: ways that may be left free; `trim`: modules taken out
 //! - `judge`: what `check` says to a layout; `every`: the bound over all layouts that it passes
-//! - [`hold_back`]: what holds a fill back; `made`: blocks and words
+//! - [`hold_back`]: what holds a fill back; `wins`: moves of what is in the way; `made`: blocks and words
 
 mod corridor;
 mod every;
@@ -17,6 +17,7 @@ mod report;
 mod search;
 mod shares;
 mod trim;
+mod wins;
 mod worth;
 
 pub use held::{Cost, HeldBack, Near, NearStop, Win, hold_back};

@@ -171,7 +171,7 @@ impl Asking<'_> {
                 "{number}{} en todos los faldones, tomados de la disposición más llena hallada",
                 stays(locked)
             );
-            made::claim(&job, fill, Mode::ToNumber(target));
+            made::claim(judge, &job, fill, Mode::ToNumber(target));
         }
         // What carries others takes them along, so that there may be fewer than asked for.
         let left: usize = fills.iter().map(|fill| fill.modules).sum();
@@ -287,7 +287,7 @@ impl Asking<'_> {
         };
         let (value, bound) = choice.map_or((0.0, 0.0), |choice| (choice.cost, choice.least));
         fill.measure = Some(Measure { of, value, bound, any: None });
-        made::claim(job, &mut fill, Mode::ToNumber(self.target));
+        made::claim(self.judge, job, &mut fill, Mode::ToNumber(self.target));
         fill
     }
 }

@@ -41,7 +41,7 @@ pub(super) fn face(
             best(judge, site, share, f64::INFINITY, &lay, stop)?
         }
     };
-    made::claim(site.job, &mut fill, site.mode);
+    made::claim(judge, site.job, &mut fill, site.mode);
     Ok(fill)
 }
 
@@ -149,7 +149,7 @@ pub(super) fn improve(
             let Some(now) = fills.get_mut(at).filter(|now| bound < now.bound) else { continue };
             now.bound = bound.max(now.modules);
             now.proved = now.bound == now.modules;
-            made::claim(&job, now, Mode::SlidingRows);
+            made::claim(judge, &job, now, Mode::SlidingRows);
             tell(fills);
         }
         let mut found: Vec<Fill> = Vec::new();
@@ -165,7 +165,7 @@ pub(super) fn improve(
             better.bound = now.bound.max(better.modules);
             better.proved = better.bound == better.modules;
             (better.basis.way, better.searched) = (lay::base_asked(&site), searched(&site, &better));
-            made::claim(&job, &mut better, Mode::SlidingRows);
+            made::claim(judge, &job, &mut better, Mode::SlidingRows);
             *now = better;
             tell(fills);
         }

@@ -51,7 +51,7 @@ pub(super) fn fill(
                 fill.proved &= measure.bound - measure.value <= 1e-7 * (1.0 + measure.value.abs());
             }
         }
-        made::claim(&after, fill, mode);
+        made::claim(judge, &after, fill, mode);
     }
     Ok(best)
 }
@@ -84,7 +84,7 @@ fn tighten(judge: &Judge, fill: &mut Fill, mode: Mode, stop: &dyn Fn() -> bool) 
     let beyond = every.at_most(fill.modules.max(within), STEPS, stop)?;
     fill.bound = fill.bound.min(within.max(beyond)).max(fill.modules);
     fill.proved = fill.bound == fill.modules;
-    made::claim(&judge.bare, fill, mode);
+    made::claim(judge, &judge.bare, fill, mode);
     Ok(())
 }
 

@@ -26,6 +26,7 @@ mod words;
 pub use change::{Change, Fix, Step};
 pub use judge::open_findings;
 pub use words::fix_words;
+pub(crate) use words::ways;
 
 use crate::{Plan, Seen};
 use chalkcourse_geometry::Convex;

@@ -112,7 +112,7 @@ fn lift(names: &Names<'_>, face: FaceId, by: Length) -> String {
 }
 
 /// How far and which way in a face's frame, by what the person sees: `3 1/4" to the left and 1" up the slope`.
-fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) -> String {
+pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) -> String {
     let names = Names { job };
     let Some(plane) = face.and_then(|id| job.face(id)).map(chalkcourse_job::Face::plane) else {
         return String::new();

@@ -4,16 +4,17 @@
 //! buildings. Where there are fewer, the finding names the modules whose removal opens one at the least loss.
 
 use super::opening::Opening;
-use super::pathway::{Away, alone, has_ridge, straddling};
+use super::pathway::{Away, alone, every_module, has_ridge, straddling};
 use super::plane_path::opening_of;
 use super::{exempt, has_array, pathways, source};
 use crate::finding::{Finding, Place, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
-use crate::view::{BesideView, WholeView};
+use crate::view::{BesideView, Snapshot, WholeView};
 use crate::{Facts, WhyNot};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_job::{FireAccess, PathScheme, Required, Subject};
+use chalkcourse_job::{FindingKey, FireAccess, PathScheme, Required, Resolved, Subject};
+use chalkcourse_layout::Layout;
 use chalkcourse_limits::looked_at;
 use std::collections::BTreeSet;
 
@@ -57,30 +58,52 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
         findings.push(asked());
         return;
     }
-    let there = pathways_by_planes(fire, &steep);
+    let there = pathways_by_planes(fire, &steep, &Away::new());
     let found = most_separate(&there);
     if found >= ASKED {
         return;
     }
     let opening = open(fire, &steep, &there);
+    let room_for = u32::try_from(most_on_bare_roof(view, fire, &steep)).unwrap_or(u32::MAX);
     findings.push(Finding {
         severity: Severity::Stop,
         measured: pathways(fire, found),
-        facts: Facts::FirePaths { opening: opening.as_ref().map(Opening::by_blocks) },
+        facts: Facts::FirePaths { opening: opening.as_ref().map(Opening::by_blocks), room_for },
         place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
         ..asked()
     });
 }
 
-/// The sets of planes that pathways run on: one, or two that one straddles. One that straddles takes up both, which is
-/// the safe reading of "on separate roof planes". Stops when there are enough.
-fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>]) -> BTreeSet<Vec<usize>> {
+/// How many pathways on separate planes the roof has room for with no module on it, up to what is asked. What a module leaves
+/// free is free without it: no layout has more.
+fn most_on_bare_roof(view: WholeView<'_>, fire: &FireAccess, steep: &[BesideView<'_>]) -> usize {
+    most_separate(&pathways_by_planes(fire, steep, &every_module(view)))
+}
+
+/// What the rule finds against any module on a plane, wherever it lies: the roof has not room for the pathways that are asked with
+/// no module on it, as a sketch of one plane has none for a second. `None` where a layout may pass the rule.
+pub fn never_met(job: &Resolved, layout: &Layout, face: usize) -> Option<FindingKey> {
+    let fire = job.rule_book.fire_access.as_ref()?;
+    if RULE.why_not(job).is_some() {
+        return None;
+    }
+    let snapshot = Snapshot::of(job, layout);
+    let view = snapshot.whole();
+    let steep: Vec<BesideView<'_>> = view.faces().filter(|plane| looked_at(fire, plane.own.face)).collect();
+    let here = steep.iter().any(|plane| plane.own.index == face);
+    let judged = here && steep.iter().any(|plane| has_ridge(*plane));
+    let missing = judged && most_on_bare_roof(view, fire, &steep) < ASKED;
+    missing.then(|| FindingKey::new(RULE.code, Subject::Whole))
+}
+
+/// The sets of planes that pathways run on without some modules: one, or two that one straddles. One that straddles takes up
+/// both, which is the safe reading of "on separate roof planes". Stops when there are enough.
+fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>], away: &Away) -> BTreeSet<Vec<usize>> {
     let mut sets: BTreeSet<Vec<usize>> = BTreeSet::new();
-    let none = Away::new();
     // Planes without modules first: they are the likeliest, and the cheapest to look at.
     let empty = |plane: &&BesideView<'_>| plane.own.laid().next().is_none();
     for plane in steep.iter().filter(empty).chain(steep.iter().filter(|plane| !empty(plane))) {
-        if !alone(plane.own, fire, &none).is_empty() {
+        if !alone(plane.own, fire, away).is_empty() {
             sets.insert(vec![plane.own.index]);
             if sets.len() >= ASKED {
                 return sets;
@@ -88,7 +111,7 @@ fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>]) -> BTreeSet<V
         }
     }
     for &plane in steep {
-        for path in straddling(plane, fire, &none).iter() {
+        for path in straddling(plane, fire, away).iter() {
             let mut faces = path.faces.clone();
             faces.sort_unstable();
             sets.insert(faces);
@@ -148,8 +171,12 @@ fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>
 
 #[cfg(test)]
 mod tests {
+    use super::never_met;
+    use crate::Facts;
     use crate::testing::{block, face, found, gable_job, of, one, opened, taken};
+    use chalkcourse_geometry::dvec2;
     use chalkcourse_job::Resolved;
+    use chalkcourse_layout::Layout;
 
     const PATH: f64 = 36.0 * 0.0254;
 
@@ -185,6 +212,31 @@ mod tests {
         let short = one(&job, "fire-paths");
         assert_eq!(found(&short), 1);
         opened(&job, &short);
+    }
+
+    /// A sketch of one plane has no second one for another pathway, whatever lies on it; with the other plane drawn there is, by
+    /// hand: nothing stands there.
+    #[test]
+    fn a_roof_of_one_plane_never_has_two() {
+        let room_for = |job: &Resolved| match one(job, "fire-paths").facts {
+            Facts::FirePaths { room_for, .. } => room_for,
+            other => panic!("{other:?}"),
+        };
+        let never = |job: &Resolved| never_met(job, &Layout::of(job), 0).map(|key| key.to_string());
+        let mut job = with_room(0.1);
+        assert_eq!((room_for(&job), never(&job)), (2, None));
+        job.blocks.truncate(1);
+        job.faces.truncate(1);
+        assert_eq!((room_for(&job), never(&job).as_deref()), (1, Some("fire-paths/roof")));
+        // Bare as well, and on a plane that is too narrow for any.
+        job.blocks.clear();
+        assert_eq!(never(&job).as_deref(), Some("fire-paths/roof"));
+        job.faces[0].outline = chalkcourse_geometry::Polygon::new(
+            [(0.0, 0.0), (0.8, 0.0), (0.8, 6.0), (0.0, 6.0)].map(|(x, y)| dvec2(x, y)).to_vec(),
+        );
+        assert_eq!(never(&job).as_deref(), Some("fire-paths/roof"));
+        job.site.building.detached_uninhabited = true;
+        assert_eq!(never(&job), None);
     }
 
     #[test]

@@ -7,7 +7,7 @@
 //! found is never too narrow. Pipe boots and vents do not count: the codes allow minor obstructions.
 
 use super::free::{common, joined, without};
-use crate::view::{BesideView, FaceView, Snapshot};
+use crate::view::{BesideView, FaceView, Snapshot, WholeView};
 use chalkcourse_geometry::{
     Convex, DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2,
 };
@@ -99,6 +99,11 @@ pub(super) fn straddling<'s>(view: BesideView<'s>, fire: &FireAccess, away: &Awa
 /// Whether some of the modules that are thought away stand on a face.
 fn touches(plane: FaceView<'_>, away: &Away) -> bool {
     !away.is_empty() && plane.laid().any(|laid| of_block(away, laid.block.id).next().is_some())
+}
+
+/// Every module of a roof.
+pub(super) fn every_module(view: WholeView<'_>) -> Away {
+    view.laid().iter().flat_map(|laid| laid.block.cells().map(|cell| (laid.block.id, cell))).collect()
 }
 
 /// The places of one block that are thought away.

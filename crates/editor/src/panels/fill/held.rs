@@ -6,7 +6,7 @@ use crate::panels::quiet;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{Edit, FaceId, Penetration};
 use chalkcourse_limits::Against;
-use chalkcourse_plan::{Fill, HeldBack, What, Win};
+use chalkcourse_plan::{Fill, HeldBack, Seen, What, Win};
 use egui::{Frame, Key, Margin, Sense, Stroke, Ui, WidgetInfo};
 
 /// The lines of one face.
@@ -15,6 +15,7 @@ pub(super) fn show(
     document: &Document,
     found: &Fill,
     held: &HeldBack,
+    seen: Seen,
     pointed: &mut Pointed,
     actions: &mut Actions,
 ) {
@@ -36,7 +37,8 @@ pub(super) fn show(
         }
     }
     for (place, win) in held.wins.iter().enumerate() {
-        let row = line(ui, place, &win.words, &text::win_named(&win.words), Some(&win.searched));
+        let words = win.told(document.job(), found.face, seen);
+        let row = line(ui, place, &words, &text::win_named(&words), Some(&win.searched));
         if row.pointed {
             point(&win.words);
         }

@@ -22,12 +22,12 @@ impl Piece {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Clique {
     pub(super) pieces: Vec<Piece>,
-    /// How many of them a layout takes at most: more than one for all that meet a line.
+    /// How many of them a layout takes at most: more than one for all that meet a line, and for all of a part.
     pub(super) most: usize,
 }
 
 /// Beyond any face, metres.
-const FAR: f64 = 1e7;
+pub(super) const FAR: f64 = 1e7;
 
 impl Clique {
     /// All modules that cover a point, each grown by its least spacing.
@@ -48,6 +48,12 @@ impl Clique {
         Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most }
     }
 
+    /// All positions between two corners, of which a layout has so many at most.
+    pub(super) fn within(field: &Field, rect: Rect, most: usize) -> Self {
+        let pieces = (0..field.kinds.len()).map(|kind| Piece { kind, rect });
+        Self { pieces: pieces.collect(), most }
+    }
+
     /// For kinds of one size: for each level from the lowest where it begins, and the least u of a window as wide as the
     /// reach. All levels lie within one reach of height, and all windows within what a clique may lean. The window of a
     /// line is the same for what may be held and what may not: the two can stand in one lowest row.
@@ -61,6 +67,11 @@ impl Clique {
             }));
         }
         Self { pieces, most: 1 }
+    }
+
+    /// Whether some of its positions lie between two corners.
+    pub(super) fn meets(&self, rect: &Rect) -> bool {
+        self.pieces.iter().any(|piece| piece.rect.overlap(rect).min_element() > 0.0)
     }
 
     pub(super) fn has(&self, kind: usize, p: DVec2) -> bool {

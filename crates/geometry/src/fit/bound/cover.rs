@@ -2,11 +2,14 @@
 //! since it takes one position of each clique at most, or as many as the clique says. Found by turns: positions that lie in too little become points
 //! of a linear programme, and cliques that hold too much of its points become cliques of it.
 
-use super::clique::Clique;
+use super::clique::{Clique, FAR};
 use super::coverage::{Hole, coverage};
 use super::field::Field;
 use super::master::Master;
+use super::parts::parts;
 use super::separate;
+use crate::Rect;
+use glam::DVec2;
 
 /// So many positions or cliques are added in one turn at most.
 const MOST_NEW: usize = 40;
@@ -17,8 +20,17 @@ const MOST_IDLE: usize = 12;
 /// From so many numbers in the programme on, what it has no use for is forgotten.
 const MOST_SIZE: usize = 150_000;
 
+/// Parts of the face that are looked at in one turn, and steps that each may take, as a share of all.
+const MOST_PARTS: usize = 10;
+const SHARE_OF_A_PART: usize = 20;
+
 pub(super) struct Cover<'a> {
     field: &'a Field,
+    /// What is to be covered: all positions, or those of a part.
+    within: Rect,
+    is_part: bool,
+    /// Parts that were looked at in vain.
+    vain: Vec<Rect>,
     cliques: Vec<Clique>,
     points: Vec<Hole>,
     master: Master,
@@ -36,7 +48,12 @@ pub(super) struct Weighed {
 
 impl<'a> Cover<'a> {
     pub(super) fn new(field: &'a Field, seeds: Vec<Clique>) -> Self {
-        let mut cover = Self { field, cliques: Vec::new(), points: Vec::new(), master: Master::new() };
+        Self::of(field, Rect { min: DVec2::splat(-FAR), max: DVec2::splat(FAR) }, false, seeds)
+    }
+
+    fn of(field: &'a Field, within: Rect, is_part: bool, seeds: Vec<Clique>) -> Self {
+        let (cliques, points, vain, master) = (Vec::new(), Vec::new(), Vec::new(), Master::new());
+        let mut cover = Self { field, within, is_part, vain, cliques, points, master };
         for clique in seeds {
             cover.add_clique(clique);
         }
@@ -82,7 +99,7 @@ impl<'a> Cover<'a> {
                     .filter(|(_, w)| *w > 1e-12)
                     .collect();
                 let total: f64 = used.iter().map(|(clique, w)| w * clique.most as f64).sum();
-                let (least, mut holes) = coverage(self.field, &used);
+                let (least, mut holes) = coverage(self.field, &self.within, &used);
                 if least > 0.0 {
                     best.weight = best.weight.min(total / least.min(1.0));
                 }
@@ -116,11 +133,15 @@ impl<'a> Cover<'a> {
             if found.is_empty() && self.field.lean > 0.0 {
                 found = separate::leaning(self.field, &weighed);
             }
+            self.master.steps += weighed.len().pow(3) * 4;
+            if found.is_empty() && !self.is_part {
+                let places: Vec<(DVec2, f64)> = weighed.iter().map(|(hole, of)| (hole.at, *of)).collect();
+                found = self.of_parts(&places, most_steps, stop);
+            }
             if found.is_empty() {
                 best.least = true;
                 return best;
             }
-            self.master.steps += weighed.len().pow(3) * 4;
             for clique in found.into_iter().take(MOST_NEW) {
                 self.add_clique(clique);
             }
@@ -130,5 +151,34 @@ impl<'a> Cover<'a> {
             }
         }
         best
+    }
+
+    /// Cliques of many: parts of the face that hold more than they can, by a cover of their own.
+    fn of_parts(
+        &mut self,
+        places: &[(DVec2, f64)],
+        most_steps: usize,
+        stop: &dyn Fn() -> bool,
+    ) -> Vec<Clique> {
+        let mut found = Vec::new();
+        let new = parts(places).into_iter().filter(|(rect, _)| !self.vain.contains(rect));
+        for (rect, most) in new.take(MOST_PARTS).collect::<Vec<_>>() {
+            let left = most_steps.saturating_sub(self.master.steps);
+            if left == 0 || stop() {
+                break;
+            }
+            let meets = |clique: &&Clique| clique.meets(&rect);
+            let seeds: Vec<Clique> = self.cliques.iter().filter(meets).cloned().collect();
+            let mut part = Self::of(self.field, rect, true, seeds);
+            let enough = most as f64 + 1.0 - 1e-6;
+            let weighed = part.lower(enough, left.min(most_steps / SHARE_OF_A_PART), stop);
+            self.master.steps += weighed.steps;
+            if weighed.weight < enough {
+                found.push(Clique::within(self.field, rect, most));
+            } else {
+                self.vain.push(rect);
+            }
+        }
+        found
     }
 }

@@ -24,13 +24,13 @@ pub(super) struct Hole {
     pub(super) weight: f64,
 }
 
-/// The least weight that any position lies in, and the positions that lie in less than 1.
-pub(super) fn coverage(field: &Field, cliques: &[(&Clique, f64)]) -> (f64, Vec<Hole>) {
+/// The least weight that any position within some bounds lies in, and the positions there that lie in less than 1.
+pub(super) fn coverage(field: &Field, within: &Rect, cliques: &[(&Clique, f64)]) -> (f64, Vec<Hole>) {
     let mut least = f64::INFINITY;
     let mut holes = Vec::new();
     for kind in 0..field.kinds.len() {
         let grid = Cells::new(kind, cliques);
-        grid.scan(field, &mut least, &mut holes);
+        grid.scan(field, within, &mut least, &mut holes);
     }
     (least, holes)
 }
@@ -73,12 +73,12 @@ impl Cells {
         Self { kind, us, vs, weight }
     }
 
-    fn scan(&self, field: &Field, least: &mut f64, holes: &mut Vec<Hole>) {
+    fn scan(&self, field: &Field, within: &Rect, least: &mut f64, holes: &mut Vec<Hole>) {
         let Some(kind) = field.kinds.get(self.kind) else { return };
         let wide = self.us.len();
         let mut first = 0;
         for (row, pair) in self.vs.windows(2).enumerate() {
-            let (foot, head) = (pair[0], pair[1]);
+            let (foot, head) = (pair[0].max(within.min.y), pair[1].min(within.max.y));
             if head - foot <= NOTHING {
                 continue;
             }
@@ -93,8 +93,11 @@ impl Cells {
                     side[0] + (side[1] - side[0]) * ((v - slab.lo) / (slab.hi - slab.lo))
                 };
                 for gap in &slab.gaps {
-                    let a = at(gap.a, lo).min(at(gap.a, hi)) + HAIR;
-                    let b = at(gap.b, lo).max(at(gap.b, hi)) - HAIR;
+                    let a = (at(gap.a, lo).min(at(gap.a, hi)) + HAIR).max(within.min.x);
+                    let b = (at(gap.b, lo).max(at(gap.b, hi)) - HAIR).min(within.max.x);
+                    if a >= b {
+                        continue;
+                    }
                     let mut i = self.us.partition_point(|&u| u <= a).saturating_sub(1);
                     while self.us.get(i).is_some_and(|&u| u < b) {
                         let Some((&from, &to)) = self.us.get(i).zip(self.us.get(i + 1)) else { break };

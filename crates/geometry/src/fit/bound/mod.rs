@@ -37,6 +37,11 @@
 //! the line a layout has no more than fit so, wherever the stretch is ([`lines`]). Modules keep no distance from it, so that
 //! it is made narrower and lower by s.
 //!
+//! **Parts.** Modules whose lower left corners lie in a part of the plane are a layout of that part, and bounded as the whole is,
+//! by weights on cliques that cover the positions in it alone. Their number is whole: a part that is bounded by seven and a
+//! half holds seven. So a part is a set of positions of which a layout takes so many at most, as is what meets a level line
+//! beside a way ([`parts`]). A leg of a face beside a wing, where rounding wins most, is such a part.
+//!
 //! Weights on cliques such that every position lies in 1 or more in all bound the modules by their sum: each module finds
 //! weight 1, and no clique's weight is found twice. This is all the proof there is; how weights are come by does not
 //! matter. [`coverage`] looks at every cell of the plane between the sides of the cliques that holds a position, and the
@@ -45,7 +50,7 @@
 //!
 //! **How weights are come by.** First lines a reach apart, level and upright, at every phase where something begins or
 //! ends ([`lines`]): weight 1 on the fewest points that meet all boxes on each line. A gable, an ell, a hip end are settled
-//! so. Then a linear programme ([`cover`]) over those cliques and others that its own solution asks for. Steps
+//! so. Then a linear programme ([`cover`]) over those cliques and others that its own solution asks for, parts last. Steps
 //! are counted, not timed, so that the answer is the same on every machine.
 //!
 //! Several orientations at once: a point meets the boxes of both; windows that lean are not used. That is weaker: a
@@ -57,6 +62,7 @@ mod coverage;
 mod field;
 mod lines;
 mod master;
+mod parts;
 mod separate;
 mod shelf;
 #[cfg(test)]
