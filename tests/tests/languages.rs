@@ -48,7 +48,7 @@ fn the_data_that_comes_with_the_program_is_in_spanish_too() {
     let all: BTreeSet<String> = parts.chain(crews).chain(cautions).chain(roofing).collect();
     assert!(all.len() > 100);
     let missing: Vec<_> =
-        all.iter().filter(|text| speaking(Language::Spanish, || of_data(text)) == **text).collect();
+        all.iter().filter(|text| speaking(Language::SPANISH, || of_data(text)) == **text).collect();
     assert!(missing.is_empty(), "{missing:#?}");
 }
 
@@ -60,7 +60,7 @@ fn findings_checklist_and_order_are_said_in_spanish() {
     let mut codes = BTreeSet::new();
     for (name, job) in samples::all() {
         for job in [job.clone(), harsh(job)] {
-            let plan: Plan = speaking(Language::Spanish, || evaluate(&job));
+            let plan: Plan = speaking(Language::SPANISH, || evaluate(&job));
             let names: Vec<&str> = job.faces.iter().map(|face| face.name.as_str()).collect();
             let mut hear = |words: &str| {
                 let bare = names.iter().fold(words.to_owned(), |words, name| words.replace(name, "·"));
@@ -70,7 +70,7 @@ fn findings_checklist_and_order_are_said_in_spanish() {
             };
             for finding in &plan.findings {
                 codes.insert(finding.rule);
-                let told = speaking(Language::Spanish, || chalkcourse_telling::report(&job, finding));
+                let told = speaking(Language::SPANISH, || chalkcourse_telling::report(&job, finding));
                 [&told.message, &told.measured, &told.required].into_iter().for_each(|words| hear(words));
             }
             // One finding a rule: to look for fixes takes its time.
@@ -78,20 +78,20 @@ fn findings_checklist_and_order_are_said_in_spanish() {
             for finding in plan.findings.iter().filter(|f| job.faces.len() < 50 && rules.insert(f.rule)) {
                 let found = fixes(&job, &plan, &finding.key, &|| false);
                 for (fix, seen) in found.offered().into_iter().zip([Seen::Text, Seen::Plan, Seen::FaceOn]) {
-                    hear(&speaking(Language::Spanish, || fix_words(&job, fix, seen)));
+                    hear(&speaking(Language::SPANISH, || fix_words(&job, fix, seen)));
                 }
             }
-            for rule in speaking(Language::Spanish, || chalkcourse_telling::checked(&job)) {
+            for rule in speaking(Language::SPANISH, || chalkcourse_telling::checked(&job)) {
                 hear(rule.title);
                 rule.why_not.iter().for_each(|why| hear(why));
             }
-            for line in speaking(Language::Spanish, || chalkcourse_telling::checklist(&job, &plan.layout)) {
+            for line in speaking(Language::SPANISH, || chalkcourse_telling::checklist(&job, &plan.layout)) {
                 hear(&line.about);
                 hear(&line.text);
             }
             for line in &plan.takeoff.lines {
                 hear(&line.name);
-                speaking(Language::Spanish, || {
+                speaking(Language::SPANISH, || {
                     line.terms.iter().for_each(|term| hear(&term.words(job.units)));
                     hear(&line.packages_words(job.units));
                 });
@@ -117,7 +117,7 @@ fn keys_numbers_and_amounts_are_the_same_in_both_languages() {
                 (keys, lines, plan.takeoff.totals.total)
             })
         };
-        assert_eq!(facts(Language::English), facts(Language::Spanish), "{name}");
+        assert_eq!(facts(Language::ENGLISH), facts(Language::SPANISH), "{name}");
     }
 }
 
@@ -132,7 +132,7 @@ fn spanish_uses_the_words_of_people_who_build() {
             continue;
         }
         for job in [job.clone(), harsh(job)] {
-            speaking(Language::Spanish, || {
+            speaking(Language::SPANISH, || {
                 let plan = evaluate(&job);
                 let offers = Offers::of(&job, &plan);
                 let mut texts = vec![
@@ -164,8 +164,8 @@ fn spanish_uses_the_words_of_people_who_build() {
 fn the_workbook_is_in_spanish_too() {
     let (_, job) = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap();
     let names: Vec<&str> = job.faces.iter().map(|face| face.name.as_str()).collect();
-    let plan: Plan = speaking(Language::Spanish, || evaluate(&job));
-    let bytes = speaking(Language::Spanish, || Output::OrderWorkbook.bytes(&job, &plan)).unwrap();
+    let plan: Plan = speaking(Language::SPANISH, || evaluate(&job));
+    let bytes = speaking(Language::SPANISH, || Output::OrderWorkbook.bytes(&job, &plan)).unwrap();
     let mut book: calamine::Xlsx<_> = calamine::Reader::new(std::io::Cursor::new(bytes.as_slice())).unwrap();
     let mut english = BTreeSet::new();
     for sheet in calamine::Reader::sheet_names(&book) {

@@ -276,7 +276,7 @@ fn every_sample_says_where_it_stands_on_every_kind_of_output() {
         }
         // On no globe there is no longitude.
         job.site.place = Some(Place { latitude: 39.1, longitude: -84.5 });
-        for language in [Language::English, Language::Spanish] {
+        for language in [Language::ENGLISH, Language::SPANISH] {
             speaking(language, || {
                 let made = stands_on_all(&job, true);
                 if name.contains("alder-court") {
@@ -293,7 +293,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 16, ..ProptestConfig::default() })]
     #[test]
     fn every_job_says_where_it_stands_on_every_kind_of_output(job in jobs(), spanish in any::<bool>()) {
-        let language = if spanish { Language::Spanish } else { Language::English };
+        let language = if spanish { Language::SPANISH } else { Language::ENGLISH };
         speaking(language, || {
             stands_on_all(&job, false);
             stands_on_all(&one_waived(&job), false);

@@ -15,6 +15,7 @@ use chalkcourse_job::{Resolved, load, load_rule_book, write_atomically};
 use chalkcourse_plan::{Offers, Plan, evaluate};
 use chalkcourse_sheets::Output;
 use chalkcourse_words::{Language, speak};
+use clap::builder::{PossibleValue, PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -24,31 +25,19 @@ use std::process::ExitCode;
 ///
 /// Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
 #[derive(Parser)]
-#[command(version, about, after_help = chalkcourse_plan::CAUTION.within(Language::English))]
+#[command(version, about, after_help = chalkcourse_plan::CAUTION.within(Language::ENGLISH))]
 struct Arguments {
     /// The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
-    #[arg(long, global = true, value_enum, default_value = "en")]
-    language: Spoken,
+    #[arg(long, global = true, value_parser = languages(), default_value = "en")]
+    language: Language,
     #[command(subcommand)]
     command: Command,
 }
 
-/// A language that reports can be in.
-#[derive(Clone, Copy, ValueEnum)]
-enum Spoken {
-    /// English
-    En,
-    /// Español
-    Es,
-}
-
-impl From<Spoken> for Language {
-    fn from(spoken: Spoken) -> Self {
-        match spoken {
-            Spoken::En => Self::English,
-            Spoken::Es => Self::Spanish,
-        }
-    }
+/// The languages that reports can be in, by their codes.
+fn languages() -> impl TypedValueParser<Value = Language> {
+    let all = Language::ALL.map(|language| PossibleValue::new(language.code()).help(language.name()));
+    PossibleValuesParser::new(all).map(|code| Language::from_tag(&code).unwrap_or_default())
 }
 
 #[derive(Subcommand)]
@@ -179,7 +168,7 @@ struct Outcome {
 
 fn main() -> ExitCode {
     let arguments = Arguments::parse();
-    speak(arguments.language.into());
+    speak(arguments.language);
     let done = run(arguments).and_then(|outcome| {
         deliver(&outcome.text, outcome.out.as_deref())?;
         Ok(outcome.stops)

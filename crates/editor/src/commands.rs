@@ -270,7 +270,7 @@ impl Command {
     ];
 
     /// All that has no key.
-    const WITHOUT_KEYS: [Self; 38] = [
+    const WITHOUT_KEYS: [Self; 36] = [
         Self::Export(OrderFormat::ByPart),
         Self::Export(OrderFormat::ByStage),
         Self::Export(OrderFormat::Workbook),
@@ -307,13 +307,12 @@ impl Command {
         Self::Theme,
         Self::Show(Units::FeetInches),
         Self::Show(Units::Metric),
-        Self::Speak(Language::English),
-        Self::Speak(Language::Spanish),
     ];
 
     /// Every command there is, but for the one that finds them.
     pub(crate) fn every() -> impl Iterator<Item = Self> {
-        let all = Self::WITH_KEYS.into_iter().chain(Self::WITHOUT_KEYS);
+        let languages = Language::ALL.map(Self::Speak);
+        let all = Self::WITH_KEYS.into_iter().chain(Self::WITHOUT_KEYS).chain(languages);
         all.filter(|command| *command != Self::Find)
     }
 

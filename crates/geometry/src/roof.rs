@@ -47,7 +47,7 @@ impl EdgeKind {
 
     /// The same in every language, for files and keys.
     pub fn code(self) -> &'static str {
-        self.words().within(Language::English)
+        self.words().within(Language::ENGLISH)
     }
 
     fn words(self) -> Say {

@@ -35,7 +35,7 @@ impl PenetrationKind {
 
     /// The same in every language, for files and keys.
     pub fn code(self) -> &'static str {
-        self.words().within(Language::English)
+        self.words().within(Language::ENGLISH)
     }
 
     fn words(self) -> Say {

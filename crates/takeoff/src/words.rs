@@ -26,23 +26,20 @@ pub(crate) fn plural(word: &str, count: f64) -> String {
     if (count - 1.0).abs() < 1e-9 {
         return word.to_owned();
     }
-    match spoken() {
-        Language::English => {
-            let hisses = ["s", "x", "z", "ch", "sh"].iter().any(|end| word.ends_with(end));
-            format!("{word}{}", if hisses { "es" } else { "s" })
-        }
+    if spoken() == Language::SPANISH {
         // The noun takes it, not what is said of it: "tramo de riel", "tramos de riel".
-        Language::Spanish => {
-            let (noun, rest) = word.split_at(word.find(' ').unwrap_or(word.len()));
-            let open = noun.ends_with(['a', 'e', 'i', 'o', 'u', 'á', 'é', 'ó']);
-            if let Some(stem) = noun.strip_suffix('z') {
-                return format!("{stem}ces{rest}");
-            }
-            if let Some(stem) = noun.strip_suffix("ón") {
-                return format!("{stem}ones{rest}");
-            }
-            format!("{noun}{}{rest}", if open { "s" } else { "es" })
+        let (noun, rest) = word.split_at(word.find(' ').unwrap_or(word.len()));
+        let open = noun.ends_with(['a', 'e', 'i', 'o', 'u', 'á', 'é', 'ó']);
+        if let Some(stem) = noun.strip_suffix('z') {
+            return format!("{stem}ces{rest}");
         }
+        if let Some(stem) = noun.strip_suffix("ón") {
+            return format!("{stem}ones{rest}");
+        }
+        format!("{noun}{}{rest}", if open { "s" } else { "es" })
+    } else {
+        let hisses = ["s", "x", "z", "ch", "sh"].iter().any(|end| word.ends_with(end));
+        format!("{word}{}", if hisses { "es" } else { "s" })
     }
 }
 

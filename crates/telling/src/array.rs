@@ -242,7 +242,7 @@ pub(crate) fn off_face(
         tell!("lies with {}", "está con {}", modules(count))
     };
     let edge = match edge {
-        Some(kind) => pick(kind.code(), the_edge(kind)),
+        Some(kind) => the_edge(kind),
         None => pick("border", "el contorno"),
     };
     Told {
@@ -290,7 +290,7 @@ pub(crate) fn too_near(names: &Names<'_>, finding: &Finding, against: Against) -
     let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
     let from = match against {
         Against::Side { kind, .. } | Against::Hole { kind, .. } => {
-            tell!("the {} of {}", "{} de {}", pick(kind.name(), the_edge(kind)), names.face_of(finding))
+            tell!("the {} of {}", "{} de {}", the_edge(kind), names.face_of(finding))
         }
         Against::Border => tell!("the border of {}", "el contorno de {}", names.face_of(finding)),
         Against::Penetration(id) => names.penetration(Some(id)),
@@ -311,11 +311,11 @@ pub(crate) fn too_near(names: &Names<'_>, finding: &Finding, against: Against) -
 
 pub(crate) fn setback(names: &Names<'_>, finding: &Finding, kind: EdgeKind) -> Told {
     let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
-    let (kind, the_kind, on) = (kind.name(), the_edge(kind), names.face_of(finding));
+    let (the_kind, on) = (the_edge(kind), names.face_of(finding));
     let is = if measured(finding) > 0.0 {
-        tell!("is {near} from the {kind} of {on}", "está a {near} de {the_kind} de {on}")
+        tell!("is {near} from the {the_kind} of {on}", "está a {near} de {the_kind} de {on}")
     } else {
-        tell!("lies on or over the {kind} of {on}", "está sobre o más allá de {the_kind} de {on}")
+        tell!("lies on or over the {the_kind} of {on}", "está sobre o más allá de {the_kind} de {on}")
     };
     Told {
         message: tell!(
@@ -330,20 +330,26 @@ pub(crate) fn setback(names: &Names<'_>, finding: &Finding, kind: EdgeKind) -> T
 
 pub(crate) fn clearance(names: &Names<'_>, finding: &Finding, side: Beside, own: bool) -> Told {
     let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
+    let the_penetration = names.penetration(finding.place.penetration);
     let is = match side {
-        Beside::Around if measured(finding) > 0.0 => tell!("is {near} from", "está a {near} de"),
-        Beside::Around => pick("lies on", "está encima de").to_owned(),
-        Beside::Above => tell!("is {near} above", "está {near} arriba de"),
-        Beside::Below => tell!("is {near} below", "está {near} debajo de"),
+        Beside::Around if measured(finding) > 0.0 => {
+            tell!("is {near} from {the_penetration}", "está a {near} de {the_penetration}")
+        }
+        Beside::Around => tell!("lies on {the_penetration}", "está encima de {the_penetration}"),
+        Beside::Above => {
+            tell!("is {near} above {the_penetration}", "está {near} arriba de {the_penetration}")
+        }
+        Beside::Below => {
+            tell!("is {near} below {the_penetration}", "está {near} debajo de {the_penetration}")
+        }
     };
     let whose =
         if own { pick("it is to have", "debe tener") } else { pick("the book asks", "el libro pide") };
     Told {
         message: tell!(
-            "{} {is} {}; {whose} {required}.",
-            "{} {is} {}; {whose} {required}.",
-            sentence(&names.block_of(finding)),
-            names.penetration(finding.place.penetration)
+            "{} {is}; {whose} {required}.",
+            "{} {is}; {whose} {required}.",
+            sentence(&names.block_of(finding))
         ),
         measured: near,
         required: at_least(&required),
@@ -352,11 +358,11 @@ pub(crate) fn clearance(names: &Names<'_>, finding: &Finding, side: Beside, own:
 
 pub(crate) fn valley_hip(names: &Names<'_>, finding: &Finding, kind: EdgeKind, flashing: Length) -> Told {
     let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
-    let (kind, the_kind) = (kind.name(), the_edge(kind));
+    let the_kind = the_edge(kind);
     let comes = if measured(finding) > 0.0 {
-        tell!("comes within {near} of the {kind}", "llega a {near} de {the_kind}")
+        tell!("comes within {near} of the {the_kind}", "llega a {near} de {the_kind}")
     } else {
-        tell!("lies on the {kind}", "está sobre {the_kind}")
+        tell!("lies on the {the_kind}", "está sobre {the_kind}")
     };
     Told {
         message: tell!(

@@ -101,9 +101,9 @@ pub(crate) fn ridge(names: &Names<'_>, finding: &Finding, share: f64) -> Told {
 
 pub(crate) fn hip_valley(names: &Names<'_>, finding: &Finding, kind: EdgeKind) -> Told {
     let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
-    let (kind, the_kind) = (kind.name(), the_edge(kind));
+    let the_kind = the_edge(kind);
     let message = tell!(
-        "{} leaves {near} beside the {kind} of {}, in plan, with modules on the other side too; the code asks {required}.",
+        "{} leaves {near} beside the {the_kind} of {}, in plan, with modules on the other side too; the code asks {required}.",
         "{} deja {near} junto a {the_kind} de {}, en planta, con módulos también del otro lado; el \
          código pide {required}.",
         sentence(&names.block_of(finding)),

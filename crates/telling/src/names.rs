@@ -113,17 +113,17 @@ pub(crate) fn at_most(required: &str) -> String {
     tell!("at most {required}", "como máximo {required}")
 }
 
-/// An edge with its article, as Spanish sentences have it.
+/// An edge as the middle of a sentence has it: in Spanish with its article, in English without.
 pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
     match kind {
-        EdgeKind::Eave => "el alero",
-        EdgeKind::Rake => "el borde inclinado",
-        EdgeKind::Ridge => "la cumbrera",
-        EdgeKind::Hip => "la limatesa",
-        EdgeKind::Valley => "la limahoya",
-        EdgeKind::WallLine => "el encuentro con el muro",
-        EdgeKind::Step => "el escalón",
-        EdgeKind::PitchChange => "el quiebre de pendiente",
+        EdgeKind::Eave => pick("eave", "el alero"),
+        EdgeKind::Rake => pick("rake", "el borde inclinado"),
+        EdgeKind::Ridge => pick("ridge", "la cumbrera"),
+        EdgeKind::Hip => pick("hip", "la limatesa"),
+        EdgeKind::Valley => pick("valley", "la limahoya"),
+        EdgeKind::WallLine => pick("wall line", "el encuentro con el muro"),
+        EdgeKind::Step => pick("step", "el escalón"),
+        EdgeKind::PitchChange => pick("pitch change", "el quiebre de pendiente"),
     }
 }
 

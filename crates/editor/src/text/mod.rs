@@ -182,13 +182,11 @@ pub(crate) fn key_words(ctx: &egui::Context, key: &egui::KeyboardShortcut) -> St
         ("Up", "Arriba"),
         ("Delete", "Supr"),
     ];
-    match chalkcourse_words::spoken() {
-        chalkcourse_words::Language::English => words,
-        chalkcourse_words::Language::Spanish => {
-            let named = |part| spanish.iter().find(|(name, _)| *name == part).map_or(part, |(_, own)| *own);
-            words.split('+').map(named).collect::<Vec<_>>().join("+")
-        }
+    if chalkcourse_words::spoken() != chalkcourse_words::Language::SPANISH {
+        return words;
     }
+    let named = |part| spanish.iter().find(|(name, _)| *name == part).map_or(part, |(_, own)| *own);
+    words.split('+').map(named).collect::<Vec<_>>().join("+")
 }
 
 // Tools

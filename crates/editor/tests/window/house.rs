@@ -142,8 +142,8 @@ fn the_owner_sees_what_stops_the_job_and_what_was_waived() {
     let stand = chalkcourse_plan::standing(&job, &chalkcourse_plan::evaluate(&job));
     assert_eq!((stand.stops.len(), stand.waived.len()), (1, 1));
     for (language, heading, stay_off) in [
-        (Language::English, "Not ready to build", "Please stay off the roof."),
-        (Language::Spanish, "No está lista para construir", "Por favor no suba al techo."),
+        (Language::ENGLISH, "Not ready to build", "Please stay off the roof."),
+        (Language::SPANISH, "No está lista para construir", "Por favor no suba al techo."),
     ] {
         let options = Options { open: Some(path.clone()), typed_paths: true, language, ..Options::default() };
         let mut hand = Hand::with(options);

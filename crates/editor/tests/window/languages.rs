@@ -63,7 +63,7 @@ fn look(hand: &Hand, place: &str, all: &mut BTreeSet<String>) {
 
 #[test]
 fn no_english_is_left_in_the_spanish_window() {
-    let options = Options { typed_paths: true, language: Language::Spanish, ..Options::default() };
+    let options = Options { typed_paths: true, language: Language::SPANISH, ..Options::default() };
     let mut hand = Hand::with(options);
     let mut all = BTreeSet::new();
     assert!(hand.sees("Archivo") && !hand.sees("File"));

@@ -30,7 +30,7 @@ fn a_block_that_is_held_in_the_light() {
 
 #[test]
 fn the_order_in_spanish() {
-    let options = Options { typed_paths: true, language: Language::Spanish, ..Options::default() };
+    let options = Options { typed_paths: true, language: Language::SPANISH, ..Options::default() };
     let mut hand = Hand::painted(options);
     hand.key(Key::O);
     picture(&mut hand, "order-spanish");

@@ -168,7 +168,7 @@ fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> String {
     tell!(
         "switch off {} of {}",
         "quitar {} de {}",
-        modules(blocks.iter().map(|(_, cells)| cells.len()).sum()),
+        modules(blocks.iter().map(|(_, cells)| cells.len()).sum::<usize>()),
         blocks.iter().map(of_block).collect::<Vec<_>>().join(pick(" and ", " y "))
     )
 }

@@ -156,7 +156,7 @@ fn what_was_said_of_sides_that_are_gone_is_taken_back() {
     assert_eq!(next.faces[0].overruled, [said(2)]);
     let told = || fix_words(&job, &offered(&job, "lost-sides")[0], Seen::Text);
     assert_eq!(told(), "Take back what was said of sides that face 1 no longer has");
-    let spanish = speaking(Language::Spanish, told);
+    let spanish = speaking(Language::SPANISH, told);
     assert_eq!(spanish, "Retirar lo que se dijo de lados que el faldón 1 ya no tiene");
 }
 

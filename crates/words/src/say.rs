@@ -1,0 +1,38 @@
+//! A fixed message.
+
+use crate::{Language, spoken};
+use std::fmt;
+
+/// A message without variables, in all languages: see the areas of this crate.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Say(pub(crate) usize);
+
+impl Say {
+    /// In the language that is spoken now: resolved once a language, and remembered.
+    pub fn now(self) -> &'static str {
+        self.within(spoken())
+    }
+
+    /// In a language.
+    pub fn within(self, language: Language) -> &'static str {
+        language.0.fixed(self.0)
+    }
+}
+
+impl From<Say> for &'static str {
+    fn from(say: Say) -> Self {
+        say.now()
+    }
+}
+
+impl From<Say> for String {
+    fn from(say: Say) -> Self {
+        say.now().to_owned()
+    }
+}
+
+impl fmt::Display for Say {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.now())
+    }
+}
