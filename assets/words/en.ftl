@@ -1,7 +1,482 @@
 language-name = English
 language-code = en
 
-## common
+## Filling faces and moving blocks, in the window
+
+arrange-fill-with-modules = Fill with modules
+arrange-fill = Fill
+arrange-fill-this-face = Fill this face
+arrange-fill-all-faces = Fill all faces
+arrange-all-faces-that-are-steep = All faces that are steep enough for the kit, one after the other.  (L, with nothing selected)
+arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.  (L)
+arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill it alone.
+arrange-laid-as = Laid as
+arrange-either-way = either way
+arrange-blocks-at-most = Blocks at most
+arrange-every-corner-of-a-block = Every corner of a block is flashed: fewer blocks, fewer corners.
+arrange-what-a-module-earns-after = What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.
+arrange-weigh-by-the-area-of = Weigh by the area of the face
+arrange-a-module-counts-whole-on = A module counts whole on the largest face that is filled, half on one of half its area.
+arrange-size-by = Size by
+arrange-kilowatts = kilowatts
+arrange-how-many-modules = How many modules
+arrange-kilowatts-2 = Kilowatts
+arrange-on-all-faces-that-are = On all faces that are filled together, with those in locked blocks there.
+arrange-as-2 = As
+arrange-compact-as-can-be = compact as can be
+arrange-cheap-as-can-be = cheap as can be
+arrange-the-faces-that-are-ticked = The faces that are ticked in the list, one after the other.
+arrange-no-layout-found-yet = No layout found yet.
+arrange-drawn-on-the-roof-not = Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.
+arrange-looking-for-what-holds-it = Looking for what holds it back…
+arrange-stop-looking = Stop looking
+arrange-keep-what-was-found-of = Keep what was found of what holds the array back.
+arrange-being-looked-for = Being looked for…
+arrange-not-looked-for-to-the = Not looked for to the end: fill the face again to know.
+arrange-not-looked-for-to-the-end = Not looked for to the end: there may be more.
+arrange-stop = Stop
+arrange-take-the-best-that-was = Take the best that was found so far, where it is better than what is there.
+arrange-what-was-searched = What was searched
+arrange-what-holds-it-back = What holds it back
+arrange-nothing-but-the-size-of = Nothing but the size of the face.
+arrange-there-is-no-face-to = There is no face to fill yet: draw one first.
+arrange-the-roof-changed-while-it = The roof changed while it was being filled, so the answer was dropped. Fill it again.
+arrange-stopped-before-anything-better-than = Stopped before anything better than what is there was found: the blocks are as they were.
+arrange-filling-broke-off-by-itself = Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.
+arrange-all-that-the-kit-allows = all that the kit allows
+arrange-half-lapped-rows = half-lapped rows
+arrange-rows-on-the-courses-one = rows on the courses, one block
+arrange-whole-blocks = whole blocks
+arrange-by-worth = by worth
+arrange-to-a-number = to a number
+arrange-free = free
+arrange-in-line = in line
+arrange-by-the-courses = by the courses
+
+# $ways (text)
+# $joints (text)
+# $rail (text)
+arrange-the-kit-allows-modules-joints = The kit allows modules { $ways }, joints of rows { $joints }, the base rail { $rail }.
+
+# $currency (text)
+arrange-a-modules-worth = A module's worth, { $currency }
+
+arrange-type-a-number-above-0 = Type a number above 0, such as 12.5.
+arrange-choose-several-faces = Choose several faces
+
+# $count (number)
+arrange-faces-chosen =
+    { $count ->
+        [one] { $count } face chosen
+       *[other] { $count } faces chosen
+    }
+
+# $count (number)
+arrange-fill-chosen-faces =
+    { $count ->
+        [one] Fill the chosen face
+       *[other] Fill { $count } chosen faces
+    }
+
+# $of_most (text)
+arrange-so-far = So far { $of_most }
+
+# $modules (text)
+# $most (text)
+arrange-of-at-most = { $modules } of at most { $most }
+
+arrange-what-was-found-against-the = What was found against the most that there can be: at its end nothing is left to find. How long that takes nobody can say beforehand; Stop places what there is.
+
+# $value (text)
+# $bound (text)
+arrange-not-proved-between-and-something = Not proved: between { $value } and { $bound } something better may exist.
+
+# $open (text)
+# $modules (text)
+arrange-not-proved-up-to-more = Not proved: up to { $open } more { $modules } may be possible.
+
+# $words (text)
+arrange-costs-modules = Costs modules: { $words }
+
+# $words (text)
+arrange-would-win = Would win: { $words }
+
+# $words (text)
+arrange-nearly-fits = Nearly fits: { $words }
+
+# $sentence (text)
+arrange-do-this-undo-takes-it = Do this; undo takes it back. Then fill the face again. { $sentence }
+
+# $name (text)
+arrange-fill-2 = Fill { $name }
+
+# $one (text)
+# $since (text)
+arrange-filling = Filling { $one }{ $since }…
+
+# $names (text)
+# $since (text)
+arrange-filling-faces = Filling { $names } faces{ $since }…
+
+# $fill (text)
+arrange-fill-3 = fill { $fill }
+
+# $fills (text)
+arrange-fill-faces = fill { $fills } faces
+
+# $of_most (text)
+arrange-filled = Filled: { $of_most }
+
+# $fills (text)
+# $of_most (text)
+arrange-filled-faces = Filled { $fills } faces: { $of_most }
+
+# $places (text)
+# $words (text)
+arrange-at-places = At { $places } places { $words }
+
+arrange-make-room = Make room
+arrange-move-it-the-least-distance = Move it the least distance that clears its findings.  (R)
+arrange-nothing-is-in-its-way = Nothing is in its way.
+arrange-no-move-was-found-that = No move was found that clears this block: make it smaller, or move what is in its way.
+arrange-the-roof-changed-while-room = The roof changed while room was looked for, so the answer was dropped. Press R again.
+arrange-stopped-before-a-place-was = Stopped before a place was found: the block is as it was.
+arrange-the-search-for-room-broke = The search for room broke off by itself: a fault of this program. The job is as it was.
+arrange-end-the-search-with-the = End the search with the nearest place found so far.
+arrange-mirror = Mirror
+arrange-a-mirror-image-on-the = A mirror image on the slope beyond the ridge.  (M)
+arrange-its-face-shares-no-ridge = Its face shares no ridge with another face.
+arrange-copy-to-face = Copy to face
+arrange-copy-to-a-face = Copy to a face…
+arrange-there-is-no-other-face = There is no other face.
+arrange-it-cant-be-copied-there = It can't be copied there: mend the outlines of both faces first.
+arrange-split = Split
+arrange-a-cut-there-leaves-nothing = A cut there leaves nothing on one side.
+arrange-join = Join
+arrange-no-block-is-flush-with = No block is flush with it: they must touch, lie the same way, and have the same reveal and rows in line.
+arrange-align = Align
+arrange-there-is-no-other-block = There is no other block with modules on this face.
+arrange-select-a-block-first = Select a block first.
+
+# $name (text)
+arrange-making-room-for = Making room for { $name }…
+
+arrange-the-least-that-clears-it = the least that clears it, proved
+arrange-the-least-that-was-found = the least that was found, not proved
+
+# $name (text)
+# $way_words (text)
+# $sure (text)
+arrange-moved = { $name } moved { $way_words }: { $sure }
+
+arrange-up-the-slope = up the slope
+arrange-down-the-slope = down the slope
+arrange-not-at-all = not at all
+arrange-spread-along-the-eave = Spread along the eave
+arrange-spread-up-the-slope = Spread up the slope
+
+# $face (text)
+arrange-spread-the-blocks-of = spread the blocks of { $face }
+
+arrange-spread = Spread
+arrange-equal-gaps-between-the-blocks = Equal gaps between the blocks of this face; the first and the last stay.
+arrange-nothing-to-spread-it-takes = Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.
+arrange-left-end-with-the-nearest = Left end with the nearest block
+arrange-right-end-with-the-nearest = Right end with the nearest block
+arrange-base-rail-with-the-nearest = Base rail with the nearest block
+
+# $name (text)
+arrange-copy-to = Copy { $name } to
+
+# $face (text)
+arrange-mirror-to = Mirror to { $face }
+
+# $rows (text)
+arrange-row = row { $rows }
+
+# $columns (text)
+arrange-column = column { $columns }
+
+arrange-right-of = right of
+arrange-left-of = left of
+arrange-above = above
+arrange-below = below
+
+# $name (text)
+arrange-left-end-with = left end with { $name }
+
+# $name (text)
+arrange-right-end-with = right end with { $name }
+
+# $name (text)
+arrange-base-rail-with = base rail with { $name }
+
+# $name (text)
+arrange-make-room-for = make room for { $name }
+
+# $name (text)
+arrange-mirror-2 = mirror { $name }
+
+# $name (text)
+arrange-copy = copy { $name }
+
+# $name (text)
+arrange-split-2 = split { $name }
+
+# $name (text)
+arrange-join-2 = join { $name }
+
+# $name (text)
+arrange-align-2 = align { $name }
+
+## The drawing
+
+canvas-pipe-boot = Pipe boot
+canvas-vent = Vent
+canvas-skylight = Skylight
+canvas-escape-window = Escape window
+canvas-parallel-to-a-side-drawn = parallel to a side drawn before
+
+# $name (text)
+canvas-parallel-to-a-side-of = parallel to a side of { $name }
+
+canvas-square-to-a-side-drawn = square to a side drawn before
+
+# $name (text)
+canvas-square-to-a-side-of = square to a side of { $name }
+
+canvas-press-to-type-another-length = Press to type another length: the block moves there
+canvas-press-to-type-another-length-the = Press to type another length: the end of this side moves along it
+canvas-from-the-left-border-to = From the left border to the block
+canvas-from-the-block-to-the = From the block to the right border
+canvas-from-the-lower-border-to = From the lower border to the block
+canvas-from-the-block-to-the-upper = From the block to the upper border
+
+# $side (text)
+canvas-length-of-side = Length of side { $side }
+
+canvas-hold-all-blocks-and-penetrations = Hold all blocks and penetrations
+canvas-drag-one-of-them-and = Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.
+canvas-switch-these-modules-on = Switch these modules on
+canvas-switch-these-modules-off = Switch these modules off
+canvas-delete-all-of-these = Delete all of these
+canvas-blocks = blocks
+canvas-penetrations = penetrations
+canvas-select-drag-switch-modules = Select, drag, switch modules
+canvas-draw-a-face-of-the = Draw a face of the roof corner by corner
+canvas-mark-what-comes-through-the = Mark what comes through the roof
+canvas-place-a-block-of-modules = Place a block of modules on a face
+canvas-measure = Measure
+canvas-whole-roof = Whole roof
+canvas-part = Part
+canvas-hole = Hole
+canvas-penetration-outline = Penetration outline
+canvas-a-face-of-the-roof = A face of the roof, corner by corner
+canvas-draw-the-walls-the-roof = Draw the walls: the roof is raised over them, all of one pitch
+canvas-a-courtyard-a-shaft-or = A courtyard, a shaft or a dormer's foot: its rim counts as a wall line
+canvas-a-penetration-that-is-neither = A penetration that is neither round nor square, by its own outline
+canvas-raise-a-roof = raise a roof
+canvas-gables = Gables
+canvas-hips = Hips
+canvas-walls = Walls
+canvas-how-far-the-roof-reaches = How far the roof reaches beyond the walls, in plan; 1' is usual
+canvas-height-of-the-roof-over = Height of the roof over the walls; 9' is usual for one storey
+canvas-this-cant-be-less-than = This can't be less than nothing: type 0 or more.
+
+# $part (text)
+canvas-draw-a-courtyard-in = draw a courtyard in { $part }
+
+# $face (text)
+canvas-draw-a-hole-in = draw a hole in { $face }
+
+canvas-choose-draw-face-to-begin = Choose “Draw face” to begin.
+canvas-next-choose-block-and-press = Next: choose “Block” and press on a face. Penetrations first, if you know them.
+canvas-drag-blocks-vents-and-corners = Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping.
+canvas-click-the-first-corner-for = Click the first corner. For a face begin at the eave if you can.
+canvas-click-or-type-a-length = Click, or type a length and Enter.
+canvas-click-the-first-corner-to = Click the first corner to close.
+canvas-choose-a-kind-and-click = Choose a kind and click its middle on the roof, or press Enter and move it with the arrow keys.
+canvas-click-a-face-for-3 = Click a face for 3 rows of 4, or drag out the room that it may fill. Enter places one too.
+canvas-drag-from-one-place-to = Drag from one place to another.
+canvas-click-one-corner-or-press = Click one corner, or press and pull the rectangle open.
+canvas-click-the-corner-across-or = Click the corner across, or type the size and Enter.
+canvas-click-the-inner-corner-or = Click the inner corner, or type the size of the notch and Enter.
+
+# $degrees (text)
+canvas-out-of-square = { $degrees }° out of square
+
+# $name (text)
+canvas-square = Square { $name }
+
+canvas-corner-by-corner = Corner by corner
+canvas-l = L
+canvas-t = T
+canvas-any-outline-shift-holds-right = Any outline. Shift holds right angles; type a length and an angle.
+canvas-two-corners-or-one-and = Two corners, or one and a size such as 30' x 48'. Pressing and pulling makes one too.
+canvas-a-rectangle-then-the-inner = A rectangle, then the inner corner of what is not there.
+canvas-a-rectangle-then-one-of = A rectangle, then one of its two inner corners; the other is its mirror image.
+
+# $kind (text)
+canvas-at-the = at the { $kind }
+
+# $setback (text)
+# $kind (text)
+canvas-from-the-its-setback = { $setback } from the { $kind }: its setback
+
+# $number (text)
+canvas-on-course-line = on course line { $number }
+
+# $name (text)
+canvas-just-clear-of = just clear of { $name }
+
+# $name (text)
+canvas-flush-with = flush with { $name }
+
+# $block_name (text)
+canvas-just-clear-of-2 = just clear of { $block_name }
+
+# $reveal (text)
+# $block_name (text)
+canvas-reveal-to = { $reveal } reveal to { $block_name }
+
+canvas-the-same-gap-on-both = the same gap on both sides
+
+# $number (text)
+canvas-its-middle-on-course-line = its middle on course line { $number }
+
+# $name (text)
+canvas-in-line-with-the-middle = in line with the middle of { $name }
+
+canvas-as-far-as-the-rows = as far as the rows still hook
+canvas-the-blocks-corner = the block's corner
+canvas-the-row-below = the row below
+
+# $below (text)
+canvas-in-line-with = in line with { $below }
+
+# $below (text)
+canvas-half-a-module-against = half a module against { $below }
+
+# $below (text)
+canvas-module-against = 1 module against { $below }
+
+# $value (text)
+# $below (text)
+canvas-modules-against = { $value } modules against { $below }
+
+# $value (text)
+# $below (text)
+canvas-modules-against-2 = { $value } 1/2 modules against { $below }
+
+# $name (text)
+canvas-corner-of = corner of { $name }
+
+# $name (text)
+canvas-on-a-side-of = on a side of { $name }
+
+# $name (text)
+canvas-in-line-with-a-corner = in line with a corner of { $name }
+
+# $name (text)
+canvas-face-on-true-size-eave = { $name }, face-on: true size, eave down
+
+# $name (text)
+canvas-block = Block { $name }
+
+# $block_name (text)
+# $modules (text)
+canvas-modules = { $block_name } · { $modules } modules
+
+# $length (text)
+canvas-in-plan = { $length } in plan
+
+# $on_slope (text)
+# $part (text)
+# $part2 (text)
+# $in_plan (text)
+canvas-on-the-slope-along-up = { $on_slope } on the slope ({ $part } along, { $part2 } up), { $in_plan } in plan
+
+# $from (text)
+# $from2 (text)
+canvas-from-the-left-up = { $from } from the left, { $from2 } up
+
+# $at (text)
+# $at2 (text)
+canvas-east-north = { $at } east, { $at2 } north
+
+# $job (text)
+canvas-drawing-of-plan = Drawing of { $job }, plan
+
+# $job (text)
+# $name (text)
+canvas-drawing-of-face-face-on = Drawing of { $job }, face { $name } face-on
+
+# $name (text)
+# $pitch (text)
+# $area (text)
+canvas-face-pitch-on-the-slope = Face { $name }, pitch { $pitch }, { $area } on the slope
+
+# $block_name (text)
+# $rows (text)
+# $columns (text)
+# $modules (text)
+canvas-rows-of-modules = { $block_name }, { $rows } rows of { $columns }, { $modules } modules
+
+canvas-switched-off = , switched off
+
+# $row (text)
+# $column (text)
+# $state (text)
+canvas-module-row-column = Module row { $row }, column { $column }{ $state }
+
+# $corner (text)
+canvas-corner = Corner { $corner }
+
+# $kind (text)
+canvas-chosen = { $kind } (chosen)
+
+# $side (text)
+canvas-kind-of-side = Kind of side { $side }
+
+# $row (text)
+canvas-row = Row { $row }
+
+# $usual (text)
+canvas-the-rule-book-says = The rule book says { $usual }.
+
+# $text (text)
+canvas-cant-read-as-a-direction = can't read { $text } as a direction: type degrees clockwise from north, such as 180, or S
+
+## The command line
+
+# $to (text)
+commandline-saved-as =
+    Saved as { $to }.
+    {""}
+
+commandline-nothing-was-saved =
+    Nothing was saved.
+    {""}
+
+commandline-new-roof = New roof
+
+# $to (text)
+commandline-save-would-write-over-the = --save { $to } would write over the edits: name another file
+
+# $to (text)
+commandline-save-would-write-over-the-job = --save { $to } would write over the job: name another file, or say --in-place (the version before is kept as .previous)
+
+# $to (text)
+commandline-in-place-says-that-save = --in-place says that --save names the job itself, and { $to } is another file
+
+commandline-no-fix-is-offered =
+    No fix is offered.
+    {""}
+
+# $key (text)
+commandline-nothing-is-found-by-the = nothing is found by the key { $key }: take one from `check`
+
+## Said in several places
 
 # $count (number)
 common-modules =
@@ -9,3 +484,5106 @@ common-modules =
         [one] { $count } module
        *[other] { $count } modules
     }
+
+common-modules-2 = modules
+common-one-grid = one grid
+common-half-lapped = half-lapped
+common-anywhere = anywhere
+common-or = {" "}or{" "}
+common-module = module
+common-a-face = a face
+common-to-the-right = to the right
+common-to-the-left = to the left
+common-and = {" "}and{" "}
+common-block = Block
+common-course = course
+common-courses = courses
+common-chimney = Chimney
+common-other = Other
+common-block-2 = block
+common-penetration = penetration
+common-face = Face
+common-overhang = Overhang
+common-rectangle = Rectangle
+common-save = Save
+common-compare = Compare
+common-order = Order
+common-plan = Plan
+common-kit = Kit
+common-rule-book = Rule book
+common-price-list = Price list
+common-pallet-list = Pallet list
+common-job = job
+common-eave = eave
+common-find = Find
+common-on-the-slope = On the slope
+common-in-plan = In plan
+common-footprint-each-place-once = Footprint, each place once
+common-ridge-height = Ridge height
+common-eave-height = Eave height
+common-close = Close
+common-exposure = exposure
+common-face-2 = face
+common-gable = gable
+common-hip = hip
+common-how-far-the-roof-reaches = How far the roof reaches beyond the wall, in plan.
+common-rake = rake
+common-ridge = ridge
+common-valley = valley
+common-note = Note
+
+# $currency (text)
+common-total = Total, { $currency }
+
+common-not-known = not known
+common-save-as = Save as…
+common-address = Address
+common-load = Load…
+common-pitch = Pitch
+common-exposure-2 = Exposure
+common-reveal = Reveal
+common-from-the-left = From the left
+common-no-price = no price
+common-waived = Waived
+common-delivery = Delivery
+common-number = Number
+common-what = What
+common-need = Need
+common-order-2 = Order
+common-package = Package
+common-price = Price
+common-cost = Cost
+common-by-group = By group
+common-by-stage-of-work = By stage of work
+common-copy = Copy
+common-what-it-is = What it is
+common-group = Group
+common-profit = Profit
+common-none = none
+common-nothing-is-on-order = Nothing is on order.
+common-date = Date
+common-counted-by = Counted by
+common-ordered = Ordered
+common-came = Came
+common-damaged = Damaged
+common-what-can-start = What can start
+common-can-start = can start
+common-the-two-orders-are-alike = The two orders are alike, line by line.
+common-main = Main
+common-ell = Ell
+common-fire-access = Fire access
+common-wind-and-snow = Wind and snow
+common-drip-edge = Drip edge
+common-none-2 = none
+common-fire-class = Fire class
+common-source = Source
+common-yes = yes
+common-nothing = nothing
+common-north = north
+common-south = south
+common-east = east
+common-west = west
+common-the-outline = the outline
+
+# $ring (text)
+common-hole = hole { $ring }
+
+common-side = side
+common-the-face = the face
+common-inside-corner = inside corner
+
+# $face (text)
+common-face-3 = face { $face }
+
+# $block (text)
+common-block-3 = block { $block }
+
+common-the-job = the job
+common-roofing = Roofing
+common-labour = Labour
+common-chimney-2 = chimney
+common-ice-barrier = Ice barrier
+common-row = row
+
+# $value (text)
+common-the-job-has-no-face = the job has no face { $value }
+
+# $value (text)
+common-face-has-no-sound-outline = face { $value } has no sound outline yet: mend it first (see the findings)
+
+# $length (text)
+# $kind (text)
+common-from-the = { $length } from the { $kind }
+
+common-a-penetration = a penetration
+common-short = Short
+common-nothing-to-order-no-module = Nothing to order: no module is placed, or the kit has no parts.
+common-switched-off-not-ordered = Switched off, not ordered
+common-to-know-about-the-count = To know about the count
+common-findings = Findings
+common-waived-findings = Waived findings
+common-cut-list = Cut list
+common-crews = Crews
+common-prices = Prices
+
+# $name (text)
+common-face-4 = Face { $name }
+
+## Courses of shingles
+
+coursing-courses-and-base-rail = Courses and base rail
+coursing-face-on-they-are-drawn = Face-on they are drawn always.
+coursing-no-block-lies-on-this = No block lies on this face yet. Place one to see where its base rail falls among the courses.
+coursing-this-block-has-no-modules = This block has no modules, or the outline of its face is not sound yet.
+coursing-rail-on-a-course-line = Rail on a course line
+coursing-it-is-on-one-now = It is on one now. Others near it:
+coursing-move-it = Move it
+coursing-use-it = Use it
+coursing-an-exposure-that-brings-a = An exposure that brings a course line to the rail and to the top
+coursing-exposure-from = Exposure from
+coursing-exposure-to = Exposure to
+coursing-what-the-shingle-may-be = What the shingle may be laid to: its package says so. 5" to 5 5/8" is usual (common practice, no source).
+coursing-no-exposure-in-this-range = No exposure in this range brings a line to both to 1/16": move the block, or allow another range.
+
+# $face (text)
+coursing-change-the-courses-of = change the courses of { $face }
+
+# $block (text)
+# $course (text)
+coursing-set-the-rail-of-on = set the rail of { $block } on course line { $course }
+
+# $line (text)
+coursing-on-course-line = on course line { $line }
+
+# $small (text)
+# $line (text)
+coursing-above-course-line = { $small } above course line { $line }
+
+coursing-below-the-first-course-line = below the first course line
+
+# $up (text)
+# $on_line (text)
+coursing-base-rail-line-up-from = Base rail line { $up } up from the eave, { $on_line }.
+
+# $up (text)
+# $on_line (text)
+# $small (text)
+coursing-base-rail-line-up-from-the = Base rail line { $up } up from the eave, { $on_line }: { $small } of a course shows below it.
+
+coursing-the-head-flashing-ends-on = The head flashing ends on a course line: the first course above it is whole.
+
+# $small (text)
+coursing-a-cut-course-shows-above = A cut course shows { $small } above the head flashing, up to the next course line.
+
+# $whole_to_top (text)
+# $courses (text)
+coursing-whole-above-the-array-the = { $whole_to_top } whole { $courses } above the array; the last one is whole.
+
+# $whole_to_top (text)
+# $courses (text)
+# $small (text)
+coursing-whole-above-the-array-is = { $whole_to_top } whole { $courses } above the array; { $small } is left above them below the top.
+
+coursing-up = up
+coursing-down = down
+coursing-the-rules-are-against-it = ; the rules are against it
+
+# $course (text)
+# $small (text)
+# $way (text)
+# $small2 (text)
+# $whole_to_top (text)
+# $courses (text)
+# $clear (text)
+coursing-course-line-of-a-cut = Course line { $course }, { $small } { $way }: { $small2 } of a cut course at the head, { $whole_to_top } whole { $courses } above{ $clear }
+
+coursing-whole-course = whole course
+coursing-whole-courses = whole courses
+
+# $least (text)
+# $courses (text)
+coursing-no-course-line-leaves-above = No course line leaves { $least } { $courses } above this block, as the rule book asks.
+
+coursing-as-even-as-a-tape = as even as a tape reads
+
+# $small (text)
+coursing-off-at-most = { $small } off at most
+
+# $small (text)
+# $below (text)
+# $small2 (text)
+# $above (text)
+# $off (text)
+coursing-below-the-rail-cut-at = { $small }: { $below } below the rail, { $small2 } cut at the head and { $above } whole above, { $off }
+
+coursing-head-flashing-ends-on-a = head flashing ends on a course line
+
+# $on (text)
+coursing-base-rail = base rail { $on }
+
+# $left (text)
+coursing-head-flashing-ends-here-of = head flashing ends here: { $left } of a cut course above it
+
+# $whole (text)
+# $courses (text)
+# $left (text)
+coursing-whole-and = { $whole } whole { $courses } and { $left }
+
+# $whole (text)
+# $courses (text)
+coursing-whole = { $whole } whole { $courses }
+
+# $from (text)
+# $to (text)
+coursing-heights-from-to-m-give = heights from { $from } to { $to } m: give finite heights, the upper one above the lower one
+
+# $value (text)
+coursing-an-exposure-of-m-give = an exposure of { $value } m: give one from 0.001 m, and not less than a 100000th of the face
+
+# $value (text)
+coursing-a-miss-of-up-to = a miss of up to { $value } m: give one from 0 to less than half of the least exposure
+
+# $from (text)
+# $to (text)
+coursing-exposures-from-to-m-give = exposures from { $from } to { $to } m: give the least first, above 0.001 m
+
+coursing-the-last-course-is-whole = the last course is whole
+
+# $small (text)
+coursing-are-left-below-the-top = { $small } are left below the top
+
+# $face_heading (text)
+# $long (text)
+# $small (text)
+# $lines (text)
+# $small2 (text)
+# $left_at_top (text)
+coursing-up-the-slope-the-first =
+    {""}
+    { $face_heading }: { $long } up the slope; the first course line { $small } up, { $lines } lines { $small2 } apart; { $left_at_top }
+
+# $small (text)
+# $small2 (text)
+coursing-the-head-flashing-shows-and = {"    "}the head flashing shows { $small } and goes on { $small2 } under the shingles
+
+# $course (text)
+coursing-on-course-line-2 = on course line { $course }
+
+# $small (text)
+# $course (text)
+coursing-above-course-line-2 = { $small } above course line { $course }
+
+# $small (text)
+coursing-and-over = {" "}and { $small } over
+
+# $block (text)
+# $from_eave (text)
+# $rail (text)
+# $cut (text)
+# $whole (text)
+# $left_at_top (text)
+coursing-block-base-rail-line-up = {"  "}block { $block }: base rail line { $from_eave } up from the eave, { $rail }; { $cut }, then { $whole } to the top{ $left_at_top }
+
+# $small (text)
+# $small2 (text)
+coursing-no-exposure-from-to-brings = {"    "}no exposure from { $small } to { $small2 } brings a course line to the rail and to the top
+
+# $small (text)
+# $small2 (text)
+# $whole_words (text)
+# $cut_words (text)
+# $whole_words2 (text)
+coursing-an-exposure-of-brings-a = {"    "}an exposure of { $small } brings a course line to the rail and to the top, to { $small2 }: { $whole_words } from the first line to the rail; { $cut_words }, then { $whole_words2 } above
+
+# $course (text)
+# $from_eave (text)
+# $cut_words (text)
+# $whole_words (text)
+# $clear (text)
+coursing-base-rail-at-course-line = {"    "}base rail at course line { $course }, { $from_eave } up from the eave: { $cut_words }, then { $whole_words } to the top{ $clear }
+
+# $count (number)
+coursing-whole-courses-2 =
+    { $count ->
+        [one] { $count } whole course
+       *[other] { $count } whole courses
+    }
+
+coursing-no-cut-course-the-head = no cut course, the head flashing ends on a course line
+
+# $from_metres (text)
+coursing-of-a-cut-course-above = { $from_metres } of a cut course above the head flashing
+
+## Files, in the window
+
+files-open-a-job = Open a job
+files-save-the-job-as = Save the job as
+files-write-the-order-to = Write the order to
+files-write-the-sheet-to = Write the sheet to
+files-write-the-plan-to = Write the plan to
+files-import-a-building-from-a = Import a building from a file or folder
+files-import-a-building-from-a-folder = Import a building from a folder
+files-load-a-kit = Load a kit
+files-load-a-rule-book = Load a rule book
+files-save-the-rule-book-as = Save the rule book as
+files-compare-with-a-rule-book = Compare with a rule book
+files-load-a-price-list = Load a price list
+files-load-a-warehouse-list = Load a warehouse list
+files-load-a-pallet-list-with = Load a pallet list with counts
+files-compare-with-the-order-of = Compare with the order of a job
+files-add-the-price-list-of = Add the price list of a supplier
+files-lay-a-picture-under-the = Lay a picture under the plan
+files-save-the-picture-as = Save the picture as
+files-write-the-steps-to = Write the steps to
+files-open = Open
+files-write = Write
+files-list = List
+files-load = Load
+files-chalkcourse-job = Chalkcourse job
+files-sheet-to-print = Sheet to print
+files-buildings = Buildings
+files-warehouse-list = Warehouse list
+files-picture-png-or-jpeg = Picture (PNG or JPEG)
+files-png-picture = PNG picture
+files-edits = Edits
+files-not-saved = {"  "}(not saved)
+
+# $name (text)
+files-save-the-changes-to = Save the changes to “{ $name }”?
+
+# $error (text)
+files-the-job-that-is-open =
+    { $error }
+
+    The job that is open was not touched.
+
+# $path (text)
+files-saved-to = Saved to { $path }
+
+# $path (text)
+files-order-written-to = Order written to { $path }
+
+# $trim_end_matches (text)
+files-done-undo-takes-it-back = { $trim_end_matches }: done. Undo takes it back.
+
+# $error (text)
+files-no-recovery-copies-are-kept = No recovery copies are kept: { $error }
+
+# $path (text)
+# $error (text)
+files-frames-are-not-timed-cant = Frames are not timed: { $path } can't be written ({ $error })
+
+files-kept = kept
+
+# $moment (text)
+files-kept-on = kept on { $moment }
+
+files-a-job-whose-copy-cant = A job whose copy can't be read
+
+# $name (text)
+# $written (text)
+# $from (text)
+files-from = { $name }, { $written }; from { $from }
+
+# $name (text)
+# $written (text)
+files-never-saved-to-a-file = { $name }, { $written }; never saved to a file
+
+## Filling faces
+
+# $apart (text)
+fill-blocks-m-apart-give-0 = blocks { $apart } m apart: give 0 or more
+
+fill-stopped-before-the-end = stopped before the end
+fill-ran-to-its-end = ran to its end
+fill-every-parting-by-straight-cuts = every parting by straight cuts
+fill-partings-by-straight-cuts-the = partings by straight cuts, the bound from fewer blocks
+
+# $sizes (text)
+# $apart (text)
+# $most (text)
+# $end (text)
+fill-sizes-of-blocks-each-at = { $sizes } sizes of blocks, each at every position, blocks { $apart } m apart; { $most }; { $end }
+
+fill-smallest-cut-over-values-and = smallest cut over values and exposed sides, corners free of cost: exact
+fill-sweep-over-every-choice-of = sweep over every choice of these cells, corners counted: exact
+fill-smallest-cut-without-corners-as = smallest cut without corners as the bound, improved cell by cell with them: the difference is open
+
+# $number (text)
+# $cells (text)
+fill-tiles-were-asked-for-and = { $number } tiles were asked for and { $cells } places are there: ask for fewer, or fit again with other rules
+
+# $rows (text)
+# $number (text)
+fill-no-rows-hold-tiles = no { $rows } rows hold { $number } tiles
+
+# $rows (text)
+# $number (text)
+# $method (text)
+fill-rows-next-to-each-other = { $rows } rows next to each other, no fewer hold { $number }; among those, { $method }
+
+fill-foot = foot
+fill-head = head
+fill-outer-corner = outer corner
+fill-inner-corner = inner corner
+
+# $name (text)
+# $cost (text)
+fill-the-cost-of-a-is = the cost of a { $name } is { $cost }: give 0 or more
+
+# $columns (text)
+# $rows (text)
+fill-a-grid-of-x-places = a grid of { $columns } x { $rows } places is too large
+
+# $cell (text)
+# $i (text)
+fill-the-value-of-cell-is = the value { $cell } of cell { $i } is no number to reckon with
+
+# $column (text)
+# $row (text)
+fill-two-cells-in-column-row = two cells in column { $column }, row { $row }
+
+fill-sweep-over-every-choice-of-this = sweep over every choice of this many of these cells: exact
+fill-cuts-with-a-reward-for = cuts with a reward for each tile as the bound, brought to the number cell by cell: the difference is open
+fill-each-row-slid-by-itself = each row slid by itself to every position
+fill-one-grid-at-every-offset = one grid at every offset along the row
+fill-half-lapped-rows-at-every = half-lapped rows at every offset along the row
+fill-base-anywhere = base anywhere
+
+# $exposure (text)
+# $first (text)
+# $play (text)
+# $play2 (text)
+fill-base-by-courses-of-m = base by courses of { $exposure } m from { $first } m, play { $play } to { $play2 } m
+
+fill-every-upper-tile-carried = , every upper tile carried
+fill-stopped-before-the-end-2 = ; stopped before the end
+
+# $size (text)
+# $size2 (text)
+# $pitch (text)
+# $joints (text)
+# $base (text)
+# $hooked (text)
+# $cells (text)
+# $ruled_out (text)
+# $end (text)
+fill-tiles-x-m-as-laid = tiles { $size } x { $size2 } m as laid, rows level and { $pitch } m apart, { $joints }, { $base }{ $hooked }; { $cells } cells of offsets looked into, { $ruled_out } ruled out by a bound{ $end }
+
+# $width (text)
+# $height (text)
+# $gap_u (text)
+# $gap_v (text)
+fill-a-tile-of-x-m = a tile of { $width } x { $height } m with joints of { $gap_u } and { $gap_v } m cannot be laid: sizes must be above 0, joints not below
+
+# $value (text)
+fill-a-tolerance-of-m-will = a tolerance of { $value } m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9
+
+# $value (text)
+fill-the-lowest-row-carries-something = the lowest row carries something that reaches { $value } m below it: give 0 or more
+
+# $corner (text)
+# $shape (phrase)
+fill-corner-of-is-no-finite = corner { $corner } of { $shape } is no finite place: draw it again
+
+# $exposure (text)
+# $from (text)
+# $to (text)
+fill-courses-of-m-with-a = courses of { $exposure } m with a play from { $from } to { $to } m: the exposure must be above 0.001 m and the play run upwards, within 100 courses
+
+# $value (text)
+fill-this-face-could-hold-tiles = this face could hold { $value } tiles, more than 1000000: check the units of the tile and of the face
+
+# $id (text)
+fill-blocked-shape = blocked shape { $id }
+
+fill-and-in-their-columns = {" "}and in their columns
+fill-and-free-to-slide = {" "}and free to slide
+fill-too-many-ends-for-the = ; too many ends for the best of each, so a lesser move may win
+
+# $farthest (text)
+# $axis (text)
+# $pitch (text)
+# $rows (text)
+# $is_some (text)
+# $exact (text)
+fill-every-move-of-up-to = every move of up to { $farthest } m along { $axis }, rows { $pitch } m apart kept on their lines{ $rows }{ $is_some }{ $exact }
+
+fill-corner-at-the-foot = corner at the foot
+fill-corner-at-the-head = corner at the head
+
+# $value (text)
+fill-a-tile-is-worth-give = a tile is worth { $value }: give a number
+
+# $sentence (text)
+# $ways (text)
+# $modules (text)
+fill-moved-would-win = { $sentence } moved { $ways } would win { $modules }.
+
+fill-costs = costs
+fill-seems-to-cost = seems to cost
+
+# $what (text)
+# $small (text)
+fill-by = { $what }, by { $small }
+
+# $join (text)
+fill-one-more-module-is-stopped = one more module is stopped by { $join }.
+
+fill-aligned = aligned
+fill-half-lapped-rows-in-one = half-lapped rows in one block
+fill-rows-in-one-block = rows in one block
+fill-block = block
+fill-blocks = blocks
+
+# $most (text)
+# $most2 (text)
+# $base_words (text)
+fill-at-most-whole = at most { $most } whole { $most2 }, { $base_words }
+
+fill-base-rail-anywhere = base rail anywhere
+fill-base-rail-on-a-course = base rail on a course line
+
+# $small (text)
+fill-base-rail-above-a-course = base rail { $small } above a course line
+
+# $small (text)
+# $small2 (text)
+fill-base-rail-to-above-a = base rail { $small } to { $small2 } above a course line
+
+fill-proved = proved
+fill-not-proved = not proved
+
+# $modules (text)
+# $bound (text)
+fill-of-at-most = { $modules } of at most { $bound }
+
+# $modules (text)
+# $bound (text)
+fill-none-can-hold-more-than = { $modules }, none can hold more than { $bound }
+
+# $small (text)
+fill-reveal = , reveal { $small }
+
+# $base (text)
+# $apart (text)
+fill-whatever-the-blocks-rows-and = , whatever the blocks, rows and pathways{ $base }{ $apart }
+
+fill-whatever-is-laid-here-two = ; whatever is laid here, two pathways on two planes can't be met: counted without them
+
+# $apart (text)
+fill-blocks-apart-as-the-kit = , blocks { $apart } apart as the kit asks
+
+# $money (text)
+fill-and-no-layout-of-any = , and no layout of any kind is worth more than { $money }
+
+# $money (text)
+# $money2 (text)
+# $all (text)
+fill-worth-of-at-most = , worth { $money } of at most { $money2 }{ $all }
+
+# $money (text)
+# $money2 (text)
+fill-flashing-around-them-of-at = , flashing around them { $money } of at least { $money2 }
+
+# $length (text)
+# $length2 (text)
+fill-around-them-of-at-least = , { $length } around them of at least { $length2 }
+
+# $face (text)
+# $pitch (text)
+# $least (text)
+fill-face-is-the-kit-asks = face { $face } is { $pitch }; the kit asks { $least } or more, so no module may stand on it
+
+# $kit (text)
+# $joints (text)
+fill-the-kit-does-not-allow = the kit “{ $kit }” does not allow rows with { $joints } joints: choose another way of laying
+
+# $kit (text)
+# $way (text)
+fill-the-kit-does-not-let = the kit “{ $kit }” does not let modules lie { $way }: choose the other way, or leave it to the kit
+
+# $value (text)
+fill-the-price-list-has-no = the price list has no price for { $value }: what flashing costs can't be weighed without it
+
+# $asked (text)
+# $found (text)
+# $most (text)
+fill-modules-were-asked-for-were = { $asked } modules were asked for; { $found } were laid, and no layout of these faces holds more than { $most }
+
+# $asked (text)
+# $found (text)
+# $most (text)
+fill-modules-were-asked-for-were-laid = { $asked } modules were asked for; { $found } were laid. No layout of these faces holds more than { $most }: whether one holds { $asked } is not known
+
+# $asked (text)
+# $locked (text)
+fill-modules-were-asked-for-and = { $asked } modules were asked for, and locked blocks hold { $locked } already: unlock some or ask for more
+
+# $value (text)
+fill-stopped-before-a-layout-of = stopped before a layout of { $value } modules was found: give it more time
+
+# $number (text)
+# $most (text)
+fill-an-array-of-modules-was = an array of { $number } modules was asked for: give a size from 1 to { $most } modules
+
+# $number (text)
+# $stays (text)
+fill-on-all-faces-taken-from = { $number }{ $stays } on all faces, taken from the fullest layout found
+
+# $base_words (text)
+fill-one-grid = one grid, { $base_words }
+
+fill-flashing-by-the-metre-and = ; flashing by the metre and by the corner, before whole packages
+
+# $sets (text)
+# $ruled_out (text)
+# $way (text)
+# $finished (text)
+fill-one-grid-on-each-face = one grid on each face at every offset, every upper module carried by the one below it, from one base line; every share between the faces; on this face { $sets } different sets of places, { $ruled_out } ranges of offsets ruled out by a bound{ $way }{ $finished }
+
+fill-most-compact = most compact
+fill-cheapest = cheapest
+
+# $how (text)
+# $number (text)
+# $stays (text)
+# $way (text)
+fill-the-on-all-faces = the { $how } { $number }{ $stays } on all faces, { $way }
+
+# $locked (text)
+fill-beside-locked = {" "}beside { $locked } locked
+
+# $searched (text)
+fill-searched = {"  "}searched: { $searched }
+
+# $count (number)
+fill-rows =
+    { $count ->
+        [one] { $count } row
+       *[other] { $count } rows
+    }
+
+# $block (text)
+# $rows (text)
+# $from_metres (text)
+# $from_metres2 (text)
+fill-block-base-rail-up-from = {"  "}block { $block }: { $rows }, base rail { $from_metres } up from the face's datum, left end { $from_metres2 } along it
+
+# $row (text)
+# $modules (text)
+# $shown (text)
+fill-row-from = {"    "}row { $row }: { $modules }, from { $shown }
+
+fill-nothing-but-the-size-of =
+    {"  "}nothing but the size of the face holds it back
+    {""}
+
+fill-place = place
+fill-places = places
+
+# $places (text)
+# $places2 (text)
+# $words (text)
+fill-at = {"  "}At { $places } { $places2 }: { $words }
+
+# $count (number)
+fill-findings =
+    { $count ->
+        [one] { $count } finding
+       *[other] { $count } findings
+    }
+
+# $modules (text)
+# $kilowatts (text)
+# $findings (text)
+# $caution (text)
+fill-kw =
+    {""}
+    { $modules }, { $kilowatts } kW; { $findings }
+
+    { $caution }
+
+fill-one-block = one block
+fill-several-blocks = several blocks
+fill-other-faces-as-they-are = ; other faces as they are
+
+# $laid (text)
+# $others (text)
+fill-rows-that-slide-in-one = rows that slide in one block, several blocks whose rows hook as far as the book asks, up to three rectangles; pathways by what check says, beside each way that may be left free; the fullest is { $laid }; the bound is over all layouts that check passes: sets of places of which a layout takes one at most{ $others }
+
+# $module (text)
+fill-a-module-is-worth-give = a module is worth { $module }: give 0 or more
+
+# $value (text)
+# $base_words (text)
+fill-one-grid-by-worth-a = one grid by worth, a module { $value }, { $base_words }
+
+# $sets (text)
+# $ruled_out (text)
+# $finished (text)
+fill-one-grid-at-every-offset-every = one grid at every offset, every upper module carried by the one below it, from one base line; { $sets } different sets of places, the best choice from each; { $ruled_out } ranges of offsets ruled out by a bound; flashing by the metre and by the corner, before whole packages{ $finished }
+
+## The reveal and what closes a run
+
+fitup-fit-up-of-a-deck = Fit-up of a deck
+fitup-type-what-the-tape-reads = Type what the tape reads on the deck; what is drawn stands there until then. It is kept with the job. Planning figures: snap from a straight control line, and check on the roof.
+fitup-measured-on-the-deck = Measured on the deck
+fitup-width-at-the-eave = Width at the eave
+fitup-width-at-the-head = Width at the head
+fitup-left-rake = Left rake
+fitup-right-rake = Right rake
+fitup-rising-diagonal = Rising diagonal
+fitup-falling-diagonal = Falling diagonal
+fitup-from-the-left-end-of = From the left end of the eave up to the right end of the head.
+fitup-from-the-right-end-of = From the right end of the eave up to the left end of the head.
+fitup-from-corner-to-corner-on = From corner to corner, on the deck.
+fitup-head = head
+fitup-left = left
+fitup-right = right
+fitup-bows-at-the-middle-of = Bows at the middle of each edge
+fitup-bow-of-the-eave = Bow of the eave
+fitup-bow-of-the-head = Bow of the head
+fitup-bow-of-the-left-rake = Bow of the left rake
+fitup-bow-of-the-right-rake = Bow of the right rake
+fitup-from-the-string-between-the = From the string between the corners to the edge: into the deck is more than 0, out of it (type −) less.
+fitup-as-drawn = As drawn
+fitup-forget-what-was-measured-and = Forget what was measured and begin with the face as drawn; undo takes it back.
+fitup-this-face-has-not-four = This face has not four corners: type the widths, rakes and diagonals of the part that carries the array.
+fitup-still-to-measure-both-widths = Still to measure: both widths, both rakes and both diagonals.
+fitup-out-of-square = Out of square
+fitup-base-line = Base line
+fitup-up-from-the-eave = Up from the eave
+fitup-where-the-base-rail-line = Where the base rail line is, at its lower end. As the block lies now until you type one.
+fitup-level-with = Level with
+fitup-the-row = The row
+fitup-a-module-varies-by = A module varies by
+fitup-how-much-one-may-be = How much one may be larger or smaller than its sheet says. 1/32" is half of the sixteenth that a tape is read to.
+fitup-a-reveal-is-set-to = A reveal is set to
+fitup-how-far-one-reveal-can = How far one reveal can be set wrong, either way.
+fitup-set-this-reveal = Set this reveal
+fitup-give-the-block-this-reveal = Give the block this reveal; undo takes it back.
+fitup-copy-as-text = Copy as text
+fitup-the-fit-up-is-on = The fit-up is on the clipboard.
+fitup-the-eave = the eave
+fitup-the-head = the head
+fitup-halfway-between = halfway between
+
+# $face (text)
+fitup-measure-the-deck-of = measure the deck of { $face }
+
+# $block (text)
+fitup-set-the-reveal-of = set the reveal of { $block }
+
+# $name (text)
+fitup-the-rake-is-square-to = The { $name } rake is square to the eave.
+
+fitup-right-2 = right
+fitup-left-2 = left
+
+# $name (text)
+# $small (text)
+# $way (text)
+fitup-the-rake-leans-to-the = The { $name } rake leans { $small } to the { $way } at the head.
+
+fitup-head-and-eave-are-parallel = Head and eave are parallel.
+
+# $small (text)
+# $end (text)
+fitup-the-head-is-farther-from = The head is { $small } farther from the eave at the { $end } end.
+
+# $from_metres (text)
+fitup-square-with-this-eave-and = Square, with this eave and left rake, both diagonals would read { $from_metres }.
+
+# $small (text)
+# $small2 (text)
+fitup-the-measures-disagree-by-spread = The measures disagree by { $small }; spread over the six, none was changed by more than { $small2 }.
+
+# $at_left (text)
+# $at_right (text)
+# $at_middle (text)
+fitup-snap-it-up-at-the = Snap it { $at_left } up at the left rake, { $at_right } at the right; at the middle that is { $at_middle } from the edge itself.
+
+# $small (text)
+# $small2 (text)
+fitup-kept-free-at-the-left = { $small } kept free at the left and { $small2 } at the right.
+
+# $times (text)
+fitup-solid-as-measured-what-is = Solid: as measured, what is out of square drawn { $times } times. Dashed: square.
+
+fitup-solid-as-measured-dashed-square = Solid: as measured. Dashed: square.
+
+# $name (text)
+# $value (text)
+# $must (text)
+fitup-of-m-measure-it-again = { $name } of { $value } m: measure it again, it must be { $must }
+
+# $rake (text)
+# $diagonal (text)
+# $a (text)
+# $b (text)
+# $c (text)
+fitup-the-eave-and-make-no = the eave, { $rake } and { $diagonal } make no triangle ({ $a }, { $b } and { $c } m): one of them is misread
+
+fitup-the-left-rake = the left rake
+fitup-the-right-rake = the right rake
+fitup-the-rising-diagonal = the rising diagonal
+fitup-the-falling-diagonal = the falling diagonal
+fitup-above-0-and-below-100 = above 0 and below 100 km
+fitup-the-bow-of-the-eave = the bow of the eave
+fitup-the-bow-of-the-head = the bow of the head
+fitup-the-bow-of-the-left = the bow of the left rake
+fitup-the-bow-of-the-right = the bow of the right rake
+fitup-short-of-a-quarter-of = short of a quarter of the shortest side
+fitup-the-module = the module
+fitup-the-variation-of-modules = the variation of modules
+fitup-the-variation-of-reveals = the variation of reveals
+fitup-the-least-reveal = the least reveal
+fitup-the-reveal = the reveal
+fitup-the-opening = the opening
+fitup-a-length-ranges-from-less = a length, ranges from less to more
+fitup-a-row = a row
+fitup-at-least-one-module-long = at least one module long
+
+# $row (text)
+# $modules (text)
+# $open (text)
+fitup-row-to-fill = Row { $row }, { $modules }: { $open } to fill
+
+# $small (text)
+# $long (text)
+fitup-it-fits-with-its-reveal = it fits with its reveal of { $small }, { $long } is over at the sides
+
+# $small (text)
+# $small2 (text)
+# $small3 (text)
+fitup-with-its-reveal-of-it = with its reveal of { $small } it is { $small2 } too long; it closes with { $small3 }
+
+# $small (text)
+# $long (text)
+fitup-it-does-not-close-even = it does not close: even with the least reveal of { $small } it is { $long } too long; take a module out of this row or move what stops it
+
+fitup-it-closes = it closes
+fitup-it-does-not-close = it does not close
+
+# $small (text)
+# $yes (text)
+# $small2 (text)
+# $yes2 (text)
+fitup-sizes-and-reveals-can-add = Sizes and reveals can add up to { $small } either way at worst: { $yes }; { $small2 } as the root of the sum of squares: { $yes2 }.
+
+# $small (text)
+fitup-the-reveal-stays-at = The reveal stays at { $small }.
+
+# $small (text)
+# $small2 (text)
+fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }: a row is too long with that.
+
+fitup-deck-the-measures-agree =
+    Deck: the measures agree
+    {""}
+
+# $small (text)
+# $small2 (text)
+fitup-deck-the-measures-disagree-by = Deck: the measures disagree by { $small }; spread over all six, none changes by more than { $small2 }
+
+# $end (text)
+fitup-the-end-of-the-head = {"  "}the { $end } end of the head is square to the eave
+
+# $end (text)
+# $small (text)
+# $way (text)
+fitup-the-end-of-the-head-stands = {"  "}the { $end } end of the head stands { $small } to the { $way } of square to the eave
+
+fitup-head-and-eave-are-parallel-2 =
+    {"  "}head and eave are parallel
+    {""}
+
+# $small (text)
+# $end (text)
+fitup-the-head-is-farther-from-the = {"  "}the head is { $small } farther from the eave at its { $end } end
+
+fitup-parallel-to-the-eave = parallel to the eave
+fitup-parallel-to-the-head = parallel to the head
+fitup-halfway-between-eave-and-head = halfway between eave and head
+
+# $along (text)
+# $long (text)
+# $long2 (text)
+# $long3 (text)
+fitup-base-line-snap-it-from = Base line, { $along }: snap it from { $long } up at the left to { $long2 } up at the right, both from the string along the eave; { $long3 } from the edge at its middle
+
+# $row_words (text)
+# $long (text)
+# $long2 (text)
+# $row_errors (text)
+fitup-it-may-reach-from-to =
+    { $row_words } It may reach from { $long } to { $long2 } from the left end of the eave.
+    {"  "}{ $row_errors }
+
+# $caution (text)
+fitup-measure-each-line-from-one =
+    Measure each line from one datum, and check the first module of a row before the next.
+
+    { $caution }
+
+## What can be done about a finding
+
+# $words (text)
+fixes-no-single-step-keeps-as = no single step keeps as many modules: { $words }
+
+# $words (text)
+fixes-no-single-step-clears-it = no single step clears it: { $words }
+
+fixes-none-was-found-among-moves = none was found among moves, rows, modules and pathways
+fixes-then = , then{" "}
+
+# $first (text)
+# $then (text)
+fixes-first-then = first { $first }, then { $then }
+
+# $block (text)
+# $ways (text)
+fixes-move-2 = move { $block } { $ways }
+
+# $penetration (text)
+# $ways (text)
+fixes-move-3 = move { $penetration } { $ways }
+
+# $block (text)
+fixes-take-away = take { $block } away
+
+# $modules (text)
+# $row (text)
+# $block (phrase)
+fixes-switch-on-in-row-of = switch on { $modules } in row { $row } of { $block }
+
+# $row (text)
+# $block (phrase)
+fixes-shift-row-of-over-the = shift row { $row } of { $block } over the row below
+
+# $row (text)
+# $name (phrase)
+# $ways (text)
+fixes-shift-row-of-and-those = shift row { $row } of { $name } and those above it { $ways }
+
+# $row (text)
+# $name (phrase)
+# $ways (text)
+fixes-shift-row-of = shift row { $row } of { $name } { $ways }
+
+# $block (phrase)
+# $length (text)
+fixes-set-the-reveal-of-to = set the reveal of { $block } to { $length }
+
+fixes-take-the-repeated-corner-away = take the repeated corner away
+
+# $ring (text)
+fixes-take-hole-away = take hole { $ring } away
+
+# $face (text)
+fixes-take-back-what-was-said = take back what was said of sides that { $face } no longer has
+
+fixes-put-drip-edge-on-with = put drip edge on with this job
+fixes-take-the-waiver-away = take the waiver away
+fixes-raise = raise
+fixes-lower = lower
+fixes-up-the-slope = up the slope
+fixes-down-the-slope = down the slope
+
+# $to (text)
+fixes-to-the = to the { $to }
+
+fixes-up-the-plan = up the plan
+fixes-down-the-plan = down the plan
+
+# $row (text)
+# $column (text)
+fixes-row-place = row { $row } place { $column }
+
+# $modules (text)
+# $blocks (phrase)
+fixes-switch-off-of = switch off { $modules } of { $blocks }
+
+## Files of other programs
+
+formats-latitude-longitude = Latitude, longitude
+formats-of-the-plans-origin-in = Of the plan's origin, in degrees of WGS 84, as maps give them: 39.1, -84.5. Needed to write the plan as GeoJSON.
+formats-latitude-from-85-to-85 = Latitude from -85 to 85, a comma, then longitude from -180 to 180, in degrees: 39.1, -84.5.
+formats-import-a-building = Import a building…
+formats-import-from-a-folder = Import from a folder…
+formats-reading-the-buildings = Reading the buildings…
+formats-reading-broke-off-try-again = Reading broke off: try again, or cut the area of one street out of the file.
+formats-name-or-number = name or number
+formats-take-this-building = Take this building
+formats-into-this-job-where-it = Into this job where it has no roof yet, and undo takes it back; else into a new job with the same kit and rule book.
+formats-choose-a-building-what-is = Choose a building: what is to be known of it shows here.
+formats-every-roof-surface-of-it = Every roof surface of it becomes a face.
+formats-outline-of-the-walls-alone = Outline of the walls alone: the roof is raised over it as said here.
+formats-plan-as-geojson = Plan as GeoJSON…
+formats-house-as-gltf = House as glTF…
+formats-the-plan-could-not-be = The plan could not be written
+formats-roof-report = Roof report
+formats-put-the-report-on-the = Put the report on the clipboard as text
+formats-the-roof-report-is-on = The roof report is on the clipboard.
+formats-squares-of-100-ft-no = Squares of 100 ft², no waste
+formats-faces = Faces
+formats-edges-true-length = Edges, true length
+formats-press-to-list-each-line = Press to list each line of this kind
+formats-heights-are-above-the-level = Heights are above the level from which the job measures them.
+
+# $area (text)
+formats-footprint = footprint  ·  { $area }
+
+# $area (text)
+formats-face-in-plan = 1 face  ·  { $area } in plan
+
+# $faces (text)
+# $area (text)
+formats-faces-in-plan = { $faces } faces  ·  { $area } in plan
+
+# $left_out (text)
+formats-left-out = {"  "}·  { $left_out } left out
+
+formats-look-at-it = {"  "}·  look at it
+
+# $entry (text)
+# $gives (text)
+formats-building = Building { $entry }: { $gives }
+
+# $all (text)
+formats-buildings = { $all } buildings
+
+# $found (text)
+# $all (text)
+formats-of = { $found } of { $all }
+
+# $trouble (text)
+formats-not-read = Not read: { $trouble }
+
+# $house (text)
+formats-import = Import { $house }
+
+# $count (number)
+formats-things-to-look-at-were =
+    { $count ->
+        [one] {" "}One thing to look at was told in the list.
+       *[other] {" "}{ $count } things to look at were told in the list.
+    }
+
+# $house (text)
+# $more (text)
+formats-was-imported-it-is-not = { $house } was imported. It is not saved yet.{ $more }
+
+# $path (text)
+formats-written-to = Written to { $path }
+
+# $pitch (text)
+# $degrees (text)
+# $falls (text)
+formats-falls = { $pitch } ({ $degrees }°), falls { $falls }
+
+# $number (text)
+# $from (text)
+formats-level-at = {"    "}{ $number }, level at { $from }
+
+# $number (text)
+# $from (text)
+# $to (text)
+formats-up-to = {"    "}{ $number }, { $from } up to { $to }
+
+# $count (number)
+formats-the-roof-does-not-hold =
+    { $count ->
+        [one] The roof does not hold together in one place: see the findings.
+       *[other] The roof does not hold together in { $count } places: see the findings.
+    }
+
+formats-it-has-no-roof-surface = It has no roof surface.
+
+# $raw (text)
+# $most_surfaces (text)
+formats-it-has-roof-surfaces-a = It has { $raw } roof surfaces; a building has at most { $most_surfaces }: none was taken.
+
+formats-it-is-a-template-which = it is a template, which is not read
+formats-it-has-no-surfaces = it has no surfaces
+formats-it-does-not-say-which = it does not say which surfaces are roof
+formats-its-boundaries-are-not-as = its boundaries are not as deep as its type says
+formats-it-does-not-say-of = it does not say of each surface what it is
+formats-no-surface-of-it-is = no surface of it is marked as roof
+
+# $lod (text)
+# $why (text)
+formats-of-its-geometry-of-lod = of its geometry of LoD { $lod }, { $why }
+
+# $nth (text)
+# $line (text)
+# $column (text)
+# $wrong (text)
+formats-text-in-it-line-column = text { $nth } in it, line { $line }, column { $column }: { $wrong }
+
+# $nth (text)
+# $found (text)
+formats-text-in-it-is-of = text { $nth } in it is of type { $found }; a city model is CityJSON, followed in a sequence by CityJSONFeature
+
+# $value (text)
+formats-it-is-cityjson-versions-1 = it is CityJSON { $value }; versions 1.1 and 2.0 are read: upgrade it first
+
+formats-it-has-no-usable-transform = it has no usable "transform": CityJSON 1.1 and 2.0 have a scale and a translation of three numbers each
+formats-of-no-version = of no version
+
+# $most_objects (text)
+formats-more-than-city-objects-cut = more than { $most_objects } city objects: cut the area of one street out of it first
+
+# $path (text)
+# $error (text)
+formats-check-that-the-path-is = { $path }: { $error }; check that the path is right and that you may read it
+
+# $path (text)
+# $what (text)
+# $most (text)
+formats-is-larger-than-mb-cut = { $path }: { $what } is larger than { $most } MB; cut the area of one street out of it first
+
+# $path (text)
+# $id (text)
+formats-there-is-no-building-list = { $path }: there is no building { $id }; list what is there with --list
+
+# $path (text)
+formats-there-is-no-building-in = { $path }: there is no building in it; GeoJSON (.geojson, .json) and CityJSON (.city.json, .city.jsonl, .json, .jsonl) are read
+
+# $name (text)
+# $told (text)
+formats-no-roof-surface-of-it = { $name }: no roof surface of it can be a face. { $told }
+
+# $value (text)
+formats-this-is-no-geojson-rfc = this is no GeoJSON (RFC 7946): { $value }
+
+formats-this-geojson-holds-no-polygon = this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them
+
+# $value (text)
+formats-its-crs-is-geojson-is = its "crs" is { $value }; GeoJSON is always in WGS 84 degrees (RFC 7946, section 4): convert it to longitude and latitude
+
+# $name (text)
+# $position (text)
+# $longitude (text)
+# $latitude (text)
+formats-position-is-no-longitude-from = { $name }, position { $position }: { $longitude }, { $latitude } is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees
+
+# $name (text)
+# $metres (text)
+# $most (text)
+formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its middle: a house keeps within { $most } m
+
+# $name (text)
+# $corners (text)
+# $most (text)
+formats-has-corners-a-house-has = { $name } has { $corners } corners: a house has at most { $most }
+
+# $ring (text)
+formats-has-a-corner-at-no = { $ring } has a corner at no place
+
+# $ring (text)
+formats-has-fewer-than-three-corners = { $ring } has fewer than three corners; a ring has four positions or more
+
+# $corner (text)
+# $ring (phrase)
+formats-corner-of-is-on-the = corner { $corner } of { $ring } is on the spot of the one before it
+
+# $ring (text)
+formats-has-no-area = { $ring } has no area
+
+# $at (text)
+# $at2 (text)
+formats-sides-cross-or-touch-m = sides cross or touch { $at } m east and { $at2 } m north of its middle
+
+# $ring (text)
+formats-is-not-inside-the-outline = { $ring } is not inside the outline
+
+# $index (text)
+formats-outline = Outline { $index }
+
+formats-geojson-is-longitude-and-latitude = GeoJSON is longitude and latitude, and the job does not say where its plan is: give latitude and longitude of the site
+formats-the-plan-lies-over-the = the plan lies over the 180th meridian: GeoJSON wants shapes cut there (RFC 7946, section 3.1.9), which is not done
+
+# $most (text)
+formats-the-plan-reaches-beyond-85 = the plan reaches beyond 85° of latitude or farther than { $most } m from its origin
+
+formats-there-is-no-house-to = there is no house to write yet: draw a face first
+formats-the-house-is-larger-than = the house is larger than a glTF file can be
+
+# $value (text)
+formats-its-coordinates-are-degrees-turn = its coordinates are degrees ({ $value }): turn it into a national grid in metres first
+
+# $value (text)
+formats-its-coordinates-stretch-lengths-by = its coordinates ({ $value }) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first
+
+# $value (text)
+formats-its-reference-system-is-not = its reference system { $value } is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list
+
+# $value (text)
+formats-it-names-no-reference-system = it names no reference system, and its largest building is { $value } across: that is degrees, not metres; turn it into a national grid in metres first
+
+formats-the-file-names-no-reference = The file names no reference system: its lengths were taken as metres. Check one against the house.
+
+# $factor (text)
+# $factor2 (text)
+# $mercator_latitude (text)
+formats-the-file-is-in-web = The file is in Web Mercator (EPSG:3857), which stretches lengths: they were brought back to { $factor } of what it says east and { $factor2 } north, for latitude { $mercator_latitude }°.
+
+formats-it-names-a-vertex-that = it names a vertex that is not in the file
+formats-it-has-fewer-than-three = it has fewer than three corners
+
+# $value (text)
+# $most (text)
+formats-it-has-corners-a-face = it has { $value } corners; a face has at most { $most }
+
+formats-it-has-no-area = it has no area
+
+# $value (text)
+formats-it-stands-at-as-a = it stands at { $value }°, as a wall does
+
+formats-it-looks-down-the-underside = it looks down: the underside of an overhang
+
+# $value (text)
+# $most (text)
+formats-a-corner-is-m-out = a corner is { $value } m out of the plane of the others; at most { $most } m can be one face
+
+# $value (text)
+formats-it-reaches-m-no-roof = it reaches { $value } m: no roof does
+
+formats-a-corner-of-it-is = a corner of it is at no place
+formats-a-ring-of-it-has = a ring of it has fewer than three corners
+formats-two-corners-of-it-are = two corners of it are on one spot
+formats-a-ring-of-it-has-no = a ring of it has no area in plan
+
+# $at (text)
+# $at2 (text)
+formats-its-sides-cross-or-touch = its sides cross or touch at { $at }, { $at2 } in plan
+
+formats-a-hole-of-it-is = a hole of it is not inside its outline
+
+# $surface (text)
+# $from_metres (text)
+formats-roof-surface-is-no-exact = Roof surface { $surface } is no exact plane: a corner is { $from_metres } off the face made of it.
+
+# $left (text)
+# $area_text (text)
+# $reason (text)
+formats-roof-surface-was-left-out = Roof surface { $left } ({ $area_text }) was left out: { $reason }.
+
+formats-level = level
+formats-it-is-neither-a-png = it is neither a PNG nor a JPEG; save it as one of these
+
+# $width (text)
+# $height (text)
+# $most_pixels (text)
+formats-it-is-pixels-more-than = it is { $width } × { $height } pixels, more than the { $most_pixels } million that are read; make a smaller one of it
+
+# $value (text)
+formats-the-file-is-damaged-save = { $value }; the file is damaged: save the picture again
+
+# $file (text)
+# $most_entries (text)
+formats-more-than-buildings-the-rest = { $file }: more than { $most_entries } buildings; the rest is not listed. Cut the area of one street out of it first.
+
+formats-there-are-several-buildings-in = there are several buildings in it: list them with --list, and name one with --building
+formats-it-is-empty = it is empty
+formats-this-file = this file
+formats-a-line-of-it = a line of it
+
+## What stands beside fields
+
+help-what-people-call-it-on = What people call it: on the drawing, in findings and on every sheet.
+help-where-the-house-stands-as = Where the house stands, as it is printed on sheets.
+help-what-the-crew-must-know = What the crew must know before it drives there; it is printed on the plan to build from.
+help-how-lengths-are-shown-any = How lengths are shown. Any unit can be typed: 12' 6 1/2", 3.82 m.
+help-which-side-of-a-module = Which side of a module runs along the eave; the kit says what it allows.
+help-the-face-that-the-block = The face that the block lies on; another one takes it there.
+help-what-comes-through-the-roof = What comes through the roof: the rule book has a clearance for each kind.
+help-round-for-pipes-a-rectangle = Round for pipes, a rectangle for curbs and chimneys, or the outline as drawn.
+help-how-rows-lie-to-one = How rows lie to one another when faces are filled; the kit says which joints it allows.
+help-whether-the-size-of-the = Whether the size of the array is told in modules or in kilowatts of rated power.
+help-of-all-arrays-of-this = Of all arrays of this size: the one with the least flashing around it, or with the cheapest.
+help-what-it-is-in-a = What it is, in a word that others understand.
+help-which-block-is-spoken-of = Which block is spoken of.
+help-why-the-line-differs-from = Why the line differs from the count; every output shows it.
+help-another-part-of-the-price = Another part of the price list that may stand in for this one.
+help-what-one-of-it-is = What one of it is called, such as box, roll or piece.
+help-under-which-heading-it-stands = Under which heading it stands in the order.
+help-the-stage-of-work-that = The stage of work that can't start without it.
+help-year-month-day-2026-11 = Year, month, day: 2026-11-26.
+help-who-counted-and-can-be = Who counted, and can be asked.
+help-what-the-supplier-must-know = What the supplier must know of it.
+help-what-the-base-line-runs = What the base line runs level with where eave and head are not parallel.
+help-which-face-is-spoken-of = Which face is spoken of; it is selected on the drawing too.
+help-what-shape-the-face-has = What shape the face has: it says which lengths are needed.
+help-how-the-pitch-was-found = How the pitch was found: said, or measured with a level and a rule.
+help-how-much-of-the-roof = How much of the roof gets new shingles: it sets tear-off, underlayment and shingles.
+help-handbooks-give-shingles-10-on = Handbooks give shingles 10 % on a gable, 15 % on a hip roof, more on one with valleys. What the cuts of these faces make is shown beside the line.
+
+## What was done, for undo
+
+# $name (text)
+history-move-2 = move { $name }
+
+# $name (text)
+history-nudge = nudge { $name }
+
+# $name (text)
+history-resize = resize { $name }
+
+# $name (text)
+history-shift-a-row-of = shift a row of { $name }
+
+# $name (text)
+history-switch-modules-of = switch modules of { $name }
+
+# $name (text)
+history-change = change { $name }
+
+# $name (text)
+history-place = place { $name }
+
+# $name (text)
+history-draw = draw { $name }
+
+# $name (text)
+history-delete = delete { $name }
+
+# $name (text)
+history-move-a-corner-of = move a corner of { $name }
+
+# $name (text)
+history-add-a-corner-to = add a corner to { $name }
+
+# $name (text)
+history-delete-a-corner-of = delete a corner of { $name }
+
+history-rename-the-job = rename the job
+history-change-the-site = change the site
+history-change-the-units = change the units
+history-nothing-to-undo = Nothing to undo
+
+# $label (text)
+history-undo = Undo: { $label }
+
+history-nothing-to-redo = Nothing to redo
+
+# $label (text)
+history-redo = Redo: { $label }
+
+# $label (text)
+history-undone = Undone: { $label }
+
+# $label (text)
+history-done-again = Done again: { $label }
+
+history-steps-taken = Steps taken
+history-since-the-job-was-opened = Since the job was opened, in the order of time. Press one to go there; nothing is lost until you close the job.
+history-now = now
+history-undone-2 = undone
+history-done-otherwise-later = done otherwise later
+history-saved = saved
+
+# $words (text)
+history-back-at-step = Back at step { $words }
+
+## The job and its edits
+
+job-landscape = landscape
+job-portrait = portrait
+job-built-in = built-in
+job-price-list = price list
+job-warehouse-list = warehouse list
+job-pallet-list = pallet list
+job-plywood = plywood
+job-boards = boards
+job-spaced-boards = spaced boards
+job-class-a = class A
+job-class-b = class B
+job-class-c = class C
+job-no-class = no class
+
+# $what (text)
+# $number (text)
+job-the-job-has-no = the job has no { $what } { $number }
+
+# $what (text)
+job-a-position-must-be-a = { $what }: a position must be a number within 100 km of the origin
+
+# $name (text)
+# $most (text)
+# $rows (text)
+# $columns (text)
+job-a-block-has-1-to = { $name }: a block has 1 to { $most } places, not { $rows } × { $columns }
+
+# $what (text)
+job-must-be-more-than-0 = { $what } must be more than 0 and less than 1 km
+
+# $part (text)
+# $error (text)
+job-cant-be-raised = { $part } can't be raised: { $error }
+
+# $value (text)
+job-the-parts-of-the-house = the parts of the house can't be put together: { $value }
+
+# $name (text)
+job-face-follows-from-a-part = face { $name } follows from a part of the house: change that part, or set it free to draw its faces
+
+# $part (text)
+# $described (text)
+# $drawn (text)
+job-part-describes-sides-for-rings = part { $part } describes { $described } sides for rings of { $drawn } corners: describe one side for each corner
+
+# $face (text)
+# $numbered (text)
+# $drawn (text)
+job-face-numbers-sides-for-rings = face { $face } numbers { $numbered } sides for rings of { $drawn } corners: give each side a number of its own, below `next`
+
+# $part (text)
+# $side (text)
+job-part-has-two-sides-with = part { $part } has two sides with the number { $side }: give each side its own
+
+# $latitude (text)
+# $longitude (text)
+job-latitude-longitude-degrees-from-85 = latitude { $latitude }, longitude { $longitude }: degrees from -85 to 85 and from -180 to 180 are wanted
+
+job-the-picture-under-the-plan = the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself
+job-a-waiver-needs-a-reason = a waiver needs a reason: write why this may be built so
+
+# $value (text)
+# $most_number (text)
+job-cant-be-the-number-of = { $value } can't be the number of anything: numbers go up to { $most_number }
+
+# $value (text)
+job-the-order = the order: { $value }
+
+job-face = face
+job-penetration = penetration
+job-block = block
+job-the-kit = the kit
+job-the-rule-book = the rule book
+job-the-price-list = the price list
+
+# $face (text)
+job-the-courses-of-face = the courses of face { $face }
+
+# $penetration (text)
+job-penetration-2 = penetration { $penetration }
+
+# $index (text)
+# $added (text)
+job-added-number-is-a-part = added[{ $index }].number: { $added } is a part of the kit: override that line, or take another number
+
+# $block (text)
+job-the-reveal-of-block = the reveal of block { $block }
+
+# $field (text)
+# $id (text)
+job-missing-field-in-face-which = missing field `{ $field }` in face { $id }, which is a drawn one: it comes from no part
+
+# $path (text)
+# $error (text)
+# $doing (text)
+job-check-that-the-path-is = { $path }: { $error }; check that the path is right and that you may { $doing } it
+
+# $path (text)
+# $most_bytes (text)
+# $format (text)
+job-this-file-is-larger-than = { $path }: this file is larger than { $most_bytes } MB and can't be a { $format } file
+
+# $path (text)
+# $line (text)
+# $column (text)
+# $field (text)
+# $wrong (text)
+job-line-column-field = { $path }, line { $line }, column { $column }, field { $field }: { $wrong }
+
+# $path (text)
+# $found (text)
+# $expected (text)
+job-this-is-a-file-expected = { $path }: this is a { $found } file; expected the format { $expected }
+
+# $path (text)
+# $found (text)
+# $known (text)
+job-this-file-is-version-of = { $path }: this file is version { $found } of its format; this program reads up to version { $known }. Open it with a newer program: reading it here could lose what the newer one wrote
+
+job-read = read
+job-write = write
+
+# $field (text)
+# $index (text)
+# $id (text)
+# $next_id (text)
+job-field-data-id-the-number = field data.{ $field }[{ $index }].id: the number { $id } must be below next_id, { $next_id }
+
+# $field (text)
+# $index (text)
+# $id (text)
+job-field-data-id-the-number-is = field data.{ $field }[{ $index }].id: the number { $id } is taken twice
+
+# $field (text)
+# $index (text)
+# $piece (text)
+# $side (text)
+# $part (text)
+job-field-data-from-piece-of = field data.{ $field }[{ $index }].from: piece { $piece } of side { $side } of part { $part } has a face already
+
+# $index (text)
+# $face (text)
+job-field-data-blocks-face-the = field data.blocks[{ $index }].face: the job has no face { $face }
+
+# $value (text)
+job-is-no-key-of-a = “{ $value }” is no key of a finding: copy the key from a report, such as “setback/block-3/face-1/side-4/rake”
+
+job-open = open
+
+# $error (text)
+job-other-amounts-are-written-as = { $error }; other amounts are written as "200 sq ft", "20 sq m", "1 h", "250 lb"
+
+job-part = part
+
+# $part (text)
+job-part-2 = part { $part }
+
+job-main-house = main house
+job-ell = ell
+job-dormer = dormer
+job-porch = porch
+job-other-part = other part
+job-pipe-boot = pipe boot
+job-vent = vent
+job-skylight = skylight
+job-escape-window = escape window
+job-other-penetration = other penetration
+job-the-pipe-boot = the pipe boot
+job-the-vent = the vent
+job-the-chimney = the chimney
+job-the-skylight = the skylight
+job-the-escape-window = the escape window
+job-the-other-penetration = the other penetration
+
+# $block (text)
+# $rows (text)
+# $columns (text)
+# $row (text)
+# $place (text)
+job-block-has-rows-1-to = block { $block } has rows 1 to { $rows } and places 1 to { $columns }: there is no row { $row }, place { $place }
+
+job-an-outline-of-three-corners = an outline of three corners keeps them all
+job-part-3 = part
+job-waiver = waiver
+job-site = site
+job-picture-under-the-plan = picture under the plan
+job-kit = kit
+job-rule-book = rule book
+job-order = order
+job-added = added
+job-changed = changed
+job-removed = removed
+job-it-says-which-thing-this = it says which thing this is and stays: leave it out
+
+# $spot (text)
+# $counts (text)
+job-there-is-no-the-rings = there is no { $spot }: the rings have { $counts } corners, counted from 1
+
+# $field (text)
+# $wrong (text)
+job-field = field { $field }: { $wrong }
+
+# $what (text)
+# $asked (text)
+# $known (text)
+job-the-job-has-no-there = the job has no { $what } { $asked }; there is { $known }
+
+# $what (phrase)
+# $asked (text)
+# $numbers (text)
+job-several-have-the-name-of = several have the name of the { $what } { $asked }: say which by its number, one of { $numbers }
+
+# $one (text)
+# $other (text)
+job-give-or-one-of-the = give { $one } or { $other }, one of the two
+
+# $block (text)
+job-the-face-of-block-has = the face of block { $block } has no ground at present: bring it back first
+
+job-no-picture-lies-under-the = no picture lies under the plan: lay one with set-underlay first
+
+# $value (text)
+job-no-file-is-read-here = { $value }: no file is read here: give the whole with set-…
+
+# $value (text)
+job-a-step-is-an-object = a step is an object with one field that names what is done, such as { $value }
+
+# $name (text)
+# $known (text)
+job-nothing-is-done-by-there = nothing is done by { $name }; there are { $known }
+
+# $value (text)
+job-say-what-stands-on-its = say what stands on its sides: { $value }, "gable" or "wall"
+
+job-corners-and-sides-count-from = corners and sides count from 1: 3 is the third of the outline, "2.1" the first of the first courtyard
+
+# $number (text)
+# $name (text)
+# $wrong (text)
+job-edit = edit { $number } ({ $name }): { $wrong }
+
+# $number (text)
+# $of (text)
+# $field (text)
+# $wrong (text)
+job-edit-of-field = edit { $number } of { $of }, field { $field }: { $wrong }
+
+# $code (text)
+# $known (text)
+job-field-language-is-none-that = field language: { $code } is none that is spoken here: one of { $known }
+
+job-line = line
+job-the-workbook-is-damaged-a = the workbook is damaged: a cell of it can't be read
+job-the-workbook-has-no-sheet = the workbook has no sheet
+job-there-is-no-header-row = there is no header row
+
+# $name (text)
+# $word (text)
+# $known (text)
+job-the-header-needs-a-column = the header needs a column { $name }; the first { $word } has { $known }
+
+# $place (text)
+# $text (text)
+# $said (text)
+# $at (text)
+job-and-in-are-written-in = { $place }: { $text } and { $said } in { $at } are written in two ways; write all with a decimal point, as 1205.00
+
+# $text (text)
+job-cant-read-as-a-number = can't read { $text } as a number: write it as 1205.00
+
+# $text (text)
+job-can-be-read-in-two = { $text } can be read in two ways, and no other cell says which: write it as 1205.00 or 1.21
+
+# $text (text)
+job-cant-read-write-it-with = can't read { $text }: write it with a decimal point, as 184.50 or 1,205.00
+
+## The kit
+
+# $field (text)
+kit-must-be-0-or-more = { $field } must be 0 or more and below 1 km
+
+kit-deck-kinds-must-name-at = deck.kinds must name at least one kind of sheathing
+
+# $underlayment (text)
+kit-fire-underlayment-there-is-no = fire.underlayment: there is no part { $underlayment } among the parts
+
+# $field (text)
+# $value (text)
+kit-must-be-more-than-0 = { $field } must be more than 0, not { $value }
+
+kit-module-length-is-the-long = module.length is the long side: it can't be less than module.width
+kit-orientations-must-name-at-least = orientations must name at least one of "landscape" and "portrait"
+kit-reveal-least-usual-and-most = reveal: least, usual and most must rise from 0 in that order
+
+# $field (text)
+kit-must-be-0-or-more-2 = { $field } must be 0 or more
+
+# $field (text)
+kit-must-be-0-or-more-and = { $field } must be 0 or more and below 1 m
+
+# $part (text)
+kit-module-part-there-is-no = module.part: there is no part { $part } among the parts
+
+# $index (text)
+# $part (text)
+kit-parts-number-is-taken-twice = parts[{ $index }].number: { $part } is taken twice
+
+# $index (text)
+kit-parts-number-a-part-needs = parts[{ $index }].number: a part needs a number
+
+# $index (text)
+kit-parts-package-holds-must-be = parts[{ $index }].package.holds must be in what the part is counted in: a number of pieces, a length such as "100 ft", an area such as "200 sq ft", "1 h" or "250 lb"
+
+# $index (text)
+# $crew (text)
+kit-parts-crew-there-is-no = parts[{ $index }].crew: there is no crew { $crew } among the crews
+
+# $index (text)
+# $amount (text)
+kit-parts-package-holds-must-be-more = parts[{ $index }].package.holds must be more than 0, and whole where it is pieces, not { $amount }
+
+# $index (text)
+# $choice (text)
+kit-choices-code-each-choice-needs = choices[{ $index }].code: each choice needs a code of its own, not { $choice }
+
+# $number (text)
+kit-of-the-part-must-stand = of: the part { $number } must stand above this one
+
+# $when (text)
+kit-when-there-is-no-choice = when: there is no choice { $when } among the choices
+
+kit-each-the-amount-must-be = each: the amount must be 0 or more, and a lap shorter than its piece
+kit-each-count-gives-pieces-or = each: "count" gives pieces, or a length of a length, or an area of an area; "length" gives a length for each piece or run; "pieces" and "spaced" give pieces along a run ("spaced" also over an area). The part is counted in something else
+kit-solar = Solar
+kit-flashing = Flashing
+kit-wire-and-grounding = Wire and grounding
+kit-tear-off-and-deck = Tear-off and deck
+kit-safety-and-consumables = Safety and consumables
+kit-disposal = Disposal
+kit-permits-and-fees = Permits and fees
+
+# $field (text)
+# $number (text)
+kit-hold-down-there-is-no = hold_down.{ $field }: there is no part { $number } among the parts
+
+# $part (text)
+# $foot (text)
+kit-hold-down-part-must-count = hold_down.part: { $part } must count at least one for each { $foot }
+
+# $pounds (text)
+kit-hold-down-pounds-must-be = hold_down: pounds must be 1 to 100000, not { $pounds }
+
+# $index (text)
+kit-parts-until-must-not-come = parts[{ $index }].until must not come before its stage
+
+# $index (text)
+# $part (text)
+# $under (text)
+kit-parts-laps-lies-over-but = parts[{ $index }].laps: { $part } lies over { $under }, but is laid before it
+
+# $index (text)
+# $under (text)
+kit-parts-laps-there-is-no = parts[{ $index }].laps: there is no part { $under } among the parts
+
+kit-laying-joints-must-name-at = laying.joints must name at least one of "free", "aligned" and "half-lapped"
+kit-laying-base-rail-above-course = laying.base_rail: above_course_from and above_course_to must rise, within a metre of the course line
+kit-tear-off = Tear-off
+kit-deck = Deck
+kit-dry-in = Dry-in
+kit-first-courses = First courses
+kit-on-the-ground = On the ground
+kit-under-the-array = Under the array
+kit-base-rail = Base rail
+kit-modules = Modules
+kit-head-flashing = Head flashing
+kit-sides-of-the-array = Sides of the array
+kit-around-the-array = Around the array
+kit-shingles-to-the-ridge = Shingles to the ridge
+kit-wires-into-the-box = Wires into the box
+kit-old-roofing-off-anchors-ropes = Old roofing off; anchors, ropes and tarpaulins first.
+kit-replace-bad-sheathing-frame-crickets = Replace bad sheathing, frame crickets, pull or drive every proud nail, sweep.
+kit-drip-edge-at-the-eaves = Drip edge at the eaves, leak barrier full length, lining of valleys, underlayment, then drip edge at the rakes over it.
+kit-starter-at-eaves-and-rakes = Starter at eaves and rakes, shingles up to the line of the base rail; boots, walls, chimneys and skylights are flashed as the courses reach them.
+kit-meanwhile-feet-brackets-and-devices = Meanwhile: feet, brackets and devices onto the modules. Two people carry a module.
+kit-self-adhered-membrane-in-level = Self-adhered membrane in level strips from below up, then the fire-rated layer with cap nails.
+kit-snap-the-line-screw-the = Snap the line, screw the rail to the deck, splice it, cap its ends.
+kit-row-by-row-from-the = Row by row from the rail: hook in, swing down, screw every foot to the deck; leads on to the next, home run aside, bare copper through every lug. Modules in light are energized.
+kit-supports-at-ends-and-seams = Supports at ends and seams, inserts, the bonding jumper before it closes, head flashing straight and nailed.
+kit-a-piece-of-step-flashing = A piece of step flashing with each course up the sides, then the counter flashing snapped on.
+kit-corners-interlocked-an-l-piece = Corners interlocked, an L-piece of membrane over each, a strip of membrane, then the peel-and-stick starter.
+kit-cut-course-over-the-head = Cut course over the head flashing, whole courses to the ridge, caps; the box is flashed in on the way.
+kit-both-ends-of-the-home = Both ends of the home run and the ground into the junction box, left for the electrician.
+kit-gable-roof = gable roof
+kit-hip-roof = hip roof
+kit-cut-up-roof-with-valleys = cut-up roof, with valleys
+
+# $share (text)
+kit-waste-is-a-share-from = waste is a share from 0 to 1, not { $share }
+
+## The lesson
+
+lesson-a-first-job-step-by = A first job, step by step
+lesson-show-me-step-by-step = Show me, step by step
+lesson-skip-this-step = Skip this step
+lesson-leave-the-steps = Leave the steps
+lesson-all-done = All done
+
+# $number (text)
+# $of (text)
+lesson-step-of = Step { $number } of { $of }
+
+lesson-raise-a-roof-over-the = Raise a roof over the walls
+lesson-press-w-click-where-the = Press W. Click where the lower left corner of the walls is, point up to the right, type 48' x 30' and Enter. Gables or hips, pitch and overhang are chosen above the drawing. (D draws a roof face by face.)
+lesson-say-how-steep-it-is = Say how steep it is
+lesson-the-house-is-held-on = The house is held: on the right, type the pitch of all its slopes, such as 5:12, and Enter. Skip this step if 6:12 is right.
+lesson-mark-what-comes-through = Mark what comes through
+lesson-press-p-and-click-where = Press P and click where a vent stands. It keeps modules away, as far as the rule book says.
+lesson-fill-it = Fill it
+lesson-press-l-the-most-modules = Press L. The most modules that the rules allow are laid, and the list says what holds them back.
+lesson-break-a-rule-and-mend = Break a rule, and mend it
+lesson-drag-the-block-over-the = Drag the block over the vent: what is wrong turns red and is listed. Let go, and press the move that the finding offers, or undo (Ctrl+Z).
+lesson-see-the-order = See the order
+lesson-press-o-every-part-with = Press O: every part, with how many and why. Export, at the top right, writes it to print or for a spreadsheet.
+lesson-that-is-the-whole-way = That is the whole way
+lesson-from-a-bare-roof-to = From a bare roof to an order. F11 shows it to the homeowner; Ctrl+F finds any command; Ctrl+S saves. Planning aid only: read the cautions before anyone climbs.
+lesson-words-of-the-trade = Words of the trade
+lesson-find-a-word = Find a word
+lesson-no-word-is-like-that = No word is like that.
+lesson-as-roofers-and-installers-use = As roofers and installers use them; common practice, no source. Where a code defines a word, the code counts.
+lesson-array = array
+lesson-all-modules-of-a-job = All modules of a job together.
+lesson-base-rail = base rail
+lesson-the-rail-under-the-lowest = The rail under the lowest row of a block, screwed to the deck on a snapped line: everything is measured from it.
+lesson-rows-of-modules-that-interlock = Rows of modules that interlock and are flashed as one.
+lesson-bonding = bonding
+lesson-joining-all-metal-so-that = Joining all metal so that it has one voltage, and a way to ground. Work for a qualified electrician.
+lesson-chalk-line = chalk line
+lesson-a-straight-line-snapped-on = A straight line snapped on the deck with a chalked string.
+lesson-clearance = clearance
+lesson-how-far-modules-stay-away = How far modules stay away from what comes through the roof.
+lesson-counter-flashing = counter flashing
+lesson-flashing-that-covers-the-upper = Flashing that covers the upper edge of other flashing.
+lesson-course = course
+lesson-one-row-of-shingles-its = One row of shingles; its exposure is what is to the weather.
+lesson-cricket = cricket
+lesson-a-small-ridge-behind-a = A small ridge behind a chimney that parts the water.
+lesson-deck = deck
+lesson-the-sheathing-of-the-roof = The sheathing of the roof, on which everything lies.
+lesson-deck-mounted = deck-mounted
+lesson-modules-screwed-straight-to-the = Modules screwed straight to the deck and flashed into the shingles, without racks over them.
+lesson-downslope = downslope
+lesson-the-way-in-which-water = The way in which water runs off a face.
+lesson-drip-edge = drip edge
+lesson-metal-along-eaves-and-rakes = Metal along eaves and rakes that leads water off the deck.
+lesson-the-lower-level-edge-of = The lower, level edge of a face.
+lesson-how-much-of-each-course = How much of each course shows, up the slope.
+lesson-one-plane-of-the-roof = One plane of the roof.
+lesson-finding = finding
+lesson-what-a-rule-has-to = What a rule has to say about the job: to stop for, to look at, or to know.
+lesson-fit-up = fit-up
+lesson-setting-out-the-array-on = Setting out the array on the deck as it really is, out of square and all.
+lesson-flashing = flashing
+lesson-sheet-metal-that-laps-into = Sheet metal that laps into the shingles so that water runs over it.
+lesson-the-upright-end-of-a = The upright end of a roof with two slopes.
+lesson-head-flashing = head flashing
+lesson-flashing-along-the-upper-edge = Flashing along the upper edge of a block, under the course above it.
+lesson-where-two-faces-meet-outward = Where two faces meet outward, up a corner of the house.
+lesson-ice-barrier = ice barrier
+lesson-self-adhered-membrane-along-eaves = Self-adhered membrane along eaves where ice dams water up.
+lesson-one-solar-panel-it-is = One solar panel. It is live whenever light falls on it.
+lesson-overhang = overhang
+lesson-pathway = pathway
+lesson-a-strip-without-modules-on = A strip without modules on which fire fighters climb to the ridge.
+lesson-what-comes-through-the-roof = What comes through the roof: pipes, vents, chimneys, skylights.
+lesson-pitch = pitch
+lesson-rise-in-12-of-run = Rise in 12 of run: at 6:12 a roof rises 6 in over 12 in of plan.
+lesson-the-sloping-edge-of-a = The sloping edge of a face at a gable.
+lesson-reveal = reveal
+lesson-the-gap-between-neighbouring-modules = The gap between neighbouring modules.
+lesson-the-level-line-at-the = The level line at the top where two faces meet.
+lesson-setback = setback
+lesson-how-far-modules-stay-away-from = How far modules stay away from an edge.
+lesson-square = square
+lesson-square-feet-of-roof = 100 square feet of roof.
+lesson-takeoff = takeoff
+lesson-counting-from-a-drawing-what = Counting from a drawing what has to be ordered.
+lesson-underlayment = underlayment
+lesson-the-layer-on-the-deck = The layer on the deck below shingles and array.
+lesson-where-two-faces-meet-inward = Where two faces meet inward, and their water runs together.
+
+## Lengths, directions, outlines
+
+measures-north-east = north-east
+measures-south-east = south-east
+measures-south-west = south-west
+measures-north-west = north-west
+measures-no-length-was-given-type = no length was given: type one such as 12' 6 1/2", 12-6-8, 150.5 in or 3.82 m
+
+# $value (text)
+measures-cant-read-as-a-length = can't read { $value } as a length: type one such as 12' 6 1/2", 12-6-8, 150.5 in or 3.82 m
+
+# $value (text)
+measures-the-length-has-no-unit = the length { $value } has no unit: write it as "0.5 in", "12 ft", "40 mm" or "3.2 m"
+
+# $value (text)
+measures-cant-read-as-a-pitch = can't read { $value } as a pitch: type one such as 6:12, 6/12, 26.6°, 50% or 12" over 24"
+
+# $value (text)
+measures-a-pitch-of-in-12 = a pitch of { $value } in 12 can't be a roof face: it must be 0 or more and short of vertical
+
+measures-three-points-on-one-line = three points on one line make no plane: give a third height away from the line of the other two
+measures-these-heights-make-an-upright = these heights make an upright wall, not a roof face
+measures-wall-line = wall line
+measures-step = step
+measures-pitch-change = pitch change
+
+## The order and its prices
+
+order-work-on-the-order = Work on the order…
+order-all-lines-of-the-order = All lines of the order: change them, count what arrives, hold it against another
+order-lines = Lines
+order-roof-money-stock = Roof, money, stock
+order-load-a-warehouse-list = Load a warehouse list…
+order-with-another-job = With another job…
+order-add-a-price-list = Add a price list…
+order-load-counts = Load counts…
+order-sort-by-it-once-more = Sort by it; once more from the greatest down; once more as listed
+order-number-or-words = number or words
+order-no-line-is-like-that = No line is like that.
+order-which-lines-are-listed = Which lines are listed
+order-without-headings = Without headings
+order-changed-by-hand = Changed by hand
+order-without-a-price = Without a price
+order-put-the-lines-that-are = Put the lines that are listed on the clipboard, for a spreadsheet
+order-add-a-line = Add a line
+order-something-that-the-kit-does = Something that the kit does not count
+order-order-this-line-a-line = Order this line. A line that is off stays here, and every output tells it.
+order-packages-to-order-type-another = Packages to order. Type another number to put it in place of the count; empty is the count again.
+order-for-one-package-in-this = For one package, in this job's own copy of the price list. Empty: no price, and every output tells so.
+order-a-whole-number = A whole number
+order-such-as-184-50 = Such as 184.50
+order-changed-in-this-job = , changed in this job
+order-new-line = New line
+order-piece = piece
+order-reason = Reason
+order-take-instead = Take instead
+order-a-package-is-a = A package is a
+order-needed-for = Needed for
+order-take-the-line-away = Take the line away
+
+# $count (text)
+order-lines-are-on-the-clipboard = { $count } lines are on the clipboard.
+
+# $number (text)
+order-order = Order { $number }
+
+# $number (text)
+order-packages-of = Packages of { $number }
+
+# $number (text)
+order-price-of = Price of { $number }
+
+order-leave-out = Leave out
+
+# $number (text)
+order-reason-for = Reason for { $number }
+
+# $packages (text)
+order-as-counted = As counted: { $packages }
+
+# $number (text)
+order-waste-of = Waste of { $number }
+
+# $number (text)
+order-own = Own { $number }
+
+# $number (text)
+order-another-part-for = Another part for { $number }
+
+# $price (text)
+order-the-kits-own = the kit's own, { $price }
+
+# $number (text)
+order-line = Line { $number }
+
+# $number (text)
+order-take-line-away = Take line { $number } away
+
+order-the-roof = The roof
+order-covered-anew = Covered anew
+order-the-whole-roof = the whole roof
+order-faces-with-modules = faces with modules
+order-nothing-but-the-array = nothing but the array
+order-some-faces-as-the-jobs = some faces, as the job's file says
+order-old-layers-to-strip = Old layers to strip
+order-to-5-layers = 0 to 5 layers
+order-waste-as-for = Waste as for
+order-the-roof-as-drawn = the roof as drawn
+order-waste = Waste, %
+order-by-whose-word = By whose word
+order-the-offices-own-share-in = The office's own share, in place of the kit's. Empty: as the kit says.
+order-to-100 = 0 to 100 %
+order-the-office-has-its-own = The office has its own
+order-it-comes-back-from-the = It comes back from the job: it is on the list to bring along, and nothing is bought.
+order-taken-with-the-order = Taken with the order
+order-sales-tax = Sales tax, %
+order-empty-not-known-which-every = Empty: not known, which every output tells. It is never taken for zero.
+order-what-became-of-the-price = What became of the price list
+order-on-top-of-the-cost = On top of the cost
+order-overhead-of-the-cost = Overhead, % of the cost
+order-markup-of-the-cost = markup: % of the cost
+order-margin-of-the-price = margin: % of the price
+order-profit = Profit, %
+order-stock-in-hand = Stock in hand
+order-a-warehouse-list-csv-with = A warehouse list: CSV with the columns number, amount, and maybe note
+order-none-what-lies-in-the = None. What lies in the warehouse is used before anything is bought.
+order-add-what-is-left = Add what is left
+order-such-as-40-100-ft = Such as 40, 100 ft, 200 sq ft
+order-where-it-lies = Where it lies
+order-remove = Remove
+
+# $list (text)
+# $date (text)
+# $prices (text)
+# $currency (text)
+order-prices-in = { $list }, { $date }; { $prices } prices in { $currency }
+
+# $trim (text)
+order-the-kit-has-no-part = The kit has no part { $trim }.
+
+# $nth (text)
+order-part-of-leftover = Part of leftover { $nth }
+
+# $nth (text)
+order-amount-of-leftover = Amount of leftover { $nth }
+
+# $nth (text)
+order-note-of-leftover = Note of leftover { $nth }
+
+order-the-rest-came-whole = The rest came whole
+order-all-lines-that-nobody-has = All lines that nobody has counted yet are there, and none is damaged
+order-a-pallet-list-with-the = A pallet list with the column counted filled in, as CSV
+order-print-the-list = Print the list…
+order-print-the-claim = Print the claim…
+order-copy-the-claim = Copy the claim
+order-the-claim-is-on-the = The claim is on the clipboard.
+order-about-the-delivery = About the delivery
+order-state = State
+order-all-of-it-is-there = All of it is there, and none is damaged
+
+# $counted (text)
+# $of (text)
+order-of-lines-counted = { $counted } of { $of } lines counted
+
+# $number (text)
+order-count = Count { $number }
+
+# $lines (text)
+order-lines-are-counted = { $lines } lines are counted.
+
+# $number (text)
+order-all-of-came = All of { $number } came
+
+# $number (text)
+order-came-of = Came of { $number }
+
+# $number (text)
+order-damaged-of = Damaged of { $number }
+
+# $number (text)
+order-note-of = Note of { $number }
+
+# $came (text)
+order-at-most = At most { $came }
+
+order-waits = waits
+
+# $one (text)
+order-waits-for = waits for { $one }
+
+# $first (text)
+# $rest (text)
+order-waits-for-and-more = waits for { $first }, and { $rest } more
+
+order-another-order = Another order
+order-keep-the-order-as-it = Keep the order as it is now, go on with the job, and see here what is more, what is less, and what it costs. Or hold it against another job.
+order-keep-this-order-to-compare = Keep this order to compare
+order-what-changes-from-here-on = What changes from here on shows below; it is not saved with the job
+order-other-suppliers = Other suppliers
+order-add-the-price-list-of = Add the price list of another supplier to see this order at its prices, line by line.
+order-take-them-away = Take them away
+
+# $job (text)
+order-as-it-was = { $job }, as it was
+
+# $name (text)
+order-from-to-the-job-as = From { $name } to the job as it is:
+
+# $lines (text)
+# $money (text)
+# $money2 (text)
+# $in_common (text)
+order-lines-sales-tax-delivery-lines = lines { $lines }, sales tax { $money }, delivery { $money2 }; lines that all have { $in_common }
+
+# $cheapest (text)
+order-each-line-where-it-is = Each line where it is cheapest (•): { $cheapest }
+
+order-number-a-line-needs-a = number: a line needs a number
+
+# $most_packages (text)
+# $packages (text)
+order-packages-must-be-at-most = packages must be at most { $most_packages }, not { $packages }
+
+# $field (text)
+# $most (text)
+# $share (text)
+order-must-be-0-to-with = { $field } must be 0 to { $most } with at most four decimals, not { $share }
+
+# $number (text)
+# $most_packages (text)
+# $packages (text)
+order-counts-packages-must-be-at = counts.{ $number }.packages must be at most { $most_packages }, not { $packages }
+
+# $number (text)
+# $damaged (text)
+# $packages (text)
+order-counts-damaged-cant-be-damaged = counts.{ $number }.damaged: { $damaged } can't be damaged of { $packages } that came
+
+# $place (text)
+# $text (text)
+order-is-no-count-of-packages = { $place }: { $text } is no count of packages
+
+# $place (text)
+# $cell (text)
+order-is-counted-twice = { $place }: { $cell } is counted twice
+
+order-number-a-leftover-needs-the = number: a leftover needs the number of its part
+
+# $amount (text)
+order-amount-must-be-0-or = amount must be 0 or more, not { $amount }
+
+# $layers (text)
+order-roof-layers-must-be-0 = roof.layers must be 0 to 5, not { $layers }
+
+# $number (text)
+# $share (text)
+order-waste-share-is-a-share = waste.{ $number }.share is a share from 0 to 1, not { $share }
+
+# $index (text)
+# $line (text)
+order-added-number-is-taken-twice = added[{ $index }].number: { $line } is taken twice
+
+# $count (number)
+order-prices-taken =
+    { $count ->
+        [one] { $count } price taken
+       *[other] { $count } prices taken
+    }
+
+# $taken (text)
+# $unknown (text)
+# $left_alone (text)
+order-unknown-to-the-kit-left = { $taken }, { $unknown } unknown to the kit, { $left_alone } left alone
+
+order-not-in-the-kit = not in the kit
+
+# $typed (text)
+# $part (text)
+order-as-2 = { $typed } as { $part }
+
+order-read-as-the-kit-spells = read as the kit spells it
+order-twice-with-the-same-price = twice with the same price
+order-without-a-price-2 = without a price
+order-sheets-not-read = sheets not read
+order-rows-of-titles = rows of titles
+order-parts-of-the-kit-without = parts of the kit without a price
+
+# $place (text)
+order-it-has-more-cells-than = { $place }: it has more cells than the header; put a number with a comma in quotes
+
+order-the-list-must-say-its = the list must say its currency: a row without a number, with the name "currency"
+
+# $place (text)
+# $says (text)
+# $other (text)
+order-a-row-without-a-number = { $place }: a row without a number is one of { $says }, not { $other }
+
+# $text (text)
+# $currency (text)
+order-is-not-in-the-currency = { $text } is not in { $currency }, the currency of the list
+
+# $text (text)
+order-a-price-cant-be-format = a price can't be { $text } %: format the cell as a number
+
+# $text (text)
+order-a-tax-of-can-be = a tax of { $text } can be a share or percent: write it with its sign, as 8.25 %
+
+# $said (text)
+order-under-untaxed-write-yes-or = { $said } under "untaxed": write yes or no
+
+# $part (text)
+# $package (text)
+order-has-a-price-already-take = { $part } has a price already, { $package }; take one of the two out
+
+# $place (text)
+# $typed (text)
+order-the-list-has-no-price = { $place }: the list has no price for { $typed }, whose alternate this is
+
+# $amount (text)
+order-is-below-zero = { $amount } is below zero
+
+# $amount (text)
+# $most (text)
+order-is-more-than = { $amount } is more than { $most }
+
+# $amount (text)
+order-has-more-than-four-decimals = { $amount } has more than four decimals
+
+# $tax (text)
+order-tax-percent-is-more-than = tax_percent: { $tax } is more than 100
+
+## Lists beside the drawing
+
+panels-stop = Stop
+panels-caution = Caution
+panels-findings-none = Findings: none
+
+# $open (text)
+panels-findings = Findings: { $open }
+
+panels-nothing-to-check-yet-draw = Nothing to check yet: draw a face first.
+panels-the-roof-holds-together-place = The roof holds together. Place a block, and the rules are checked as you move it.
+panels-the-rules-of-this-book = The rules of this book found nothing. They are not all that can be wrong: read the cautions.
+
+# $area (text)
+# $area2 (text)
+panels-on-the-slope-in-plan = { $area } on the slope, { $area2 } in plan
+
+# $count (number)
+panels-faces =
+    { $count ->
+        [one] { $count } face
+       *[other] { $count } faces
+    }
+
+# $count (number)
+panels-parts-without-a-price =
+    { $count ->
+        [one] {" "}+ { $count } part without a price
+       *[other] {" "}+ { $count } parts without a price
+    }
+
+# $numbers (text)
+panels-without-a-price-and-not = Without a price, and not in the total: { $numbers }
+
+# $line (text)
+# $line2 (text)
+# $amount (text)
+# $delta (text)
+# $packages_words (text)
+panels-order = { $line }, { $line2 }: { $amount }{ $delta }, order { $packages_words }
+
+# $number (text)
+# $name (text)
+# $amount (text)
+panels-none-left = { $number } { $name }: −{ $amount }, none left
+
+# $waste (text)
+# $with_waste (text)
+# $packages (text)
+panels-with-waste-in = with { $waste } % waste { $with_waste }, in { $packages }
+
+# $packages (text)
+panels-no-waste-added-in = no waste added, in { $packages }
+
+## Parts of the house
+
+part-parts-of-the-house = Parts of the house
+part-a-dormer-porch-ell-or = A dormer, porch, ell or chimney: draw its footprint over the roof
+part-eaves = Eaves
+part-how-high-the-roof-is = How high the roof is over the wall lines, above the level of the job.
+part-top = Top
+part-height-of-its-top-above = Height of its top above the level of the job.
+part-with-a-cricket = With a cricket
+part-two-small-faces-upslope-of = Two small faces upslope of it that part the water.
+part-cricket = Cricket
+part-pitch-all-slopes = Pitch, all slopes
+part-overhang-all = Overhang, all
+part-various = various
+part-own-eave = Own eave
+part-height-of-this-sides-plane = Height of this side's plane over its wall. Empty: as the part's.
+part-slope = slope
+part-wall = wall
+part-sides-wall-to-wall = Sides, wall to wall
+part-set-free = Set free
+part-turn-its-faces-and-those = Turn its faces, and those of the parts that it meets, into drawn ones that no part changes any more
+part-delete-the-part = Delete the part
+
+# $count (number)
+part-the-kinds-of-edges-that =
+    { $count ->
+        [one] The kind of an edge that was set by hand went with its side. Undo brings it back.
+       *[other] The kinds of { $count } edges that were set by hand went with their sides. Undo brings them back.
+    }
+
+part-its-part = Its part…
+part-this-face-follows-from-a = This face follows from a part of the house: change its side here.
+part-a-part-keeps-its-last = A part keeps its last three corners: delete the part instead.
+part-here = here
+part-dormer = Dormer
+part-porch = Porch
+
+# $name (text)
+part-part = Part { $name }
+
+# $part (text)
+# $kind (text)
+# $sides (text)
+part-part-sides = Part { $part }, { $kind }, { $sides } sides
+
+# $corner (text)
+# $part (text)
+part-corner-of-part = Corner { $corner } of part { $part }
+
+# $side (text)
+part-stands-on-side = Stands on side { $side }
+
+part-has = has
+part-have = have
+part-it = it
+part-them = them
+
+# $blocks (text)
+# $verb (text)
+# $blocks2 (text)
+part-no-face-under-now-it = { $blocks } { $verb } no face under { $blocks2 } now: it waits for the face to come back, or drag it to another one.
+
+part-nothing-of-it-is-seen = Nothing of it is seen: it lies under other parts. Raise its eaves, or move it.
+part-no-cricket-stands-there-the = No cricket stands there: the chimney has no side that looks up a slope. Move it off the ridge.
+
+## Pictures
+
+picture-picture = Picture
+picture-lay-an-aerial-photo-or = Lay an aerial photo or a sketch under the plan, to draw over
+picture-picture-under-the-plan = Picture under the plan
+picture-picture-under-the-plan-2 = Picture under the plan…
+picture-choose-a-picture = Choose a picture…
+picture-choose-another = Choose another…
+picture-an-aerial-photo-or-a = An aerial photo or a sketch to draw over: a PNG or JPEG. Choose one, or drop it on the window.
+picture-reading-the-picture-broke-off = Reading the picture broke off: choose it again.
+picture-the-file-holds-another-picture = The file holds another picture than when it was laid here. Look whether it still lies right.
+picture-the-file-holds-a-picture = The file holds a picture of another shape than the one that was laid here, so it is not drawn.
+picture-take-it-as-it-is = Take it as it is now
+picture-look-again = Look again
+picture-the-picture-is-being-read = The picture is being read…
+picture-this-picture-cant-be-laid = This picture can't be laid under the plan
+picture-move-2 = Move
+picture-turn = Turn
+picture-scale = Scale
+picture-crop = Crop
+picture-drag-the-picture-or-move = Drag the picture, or move it with the arrow keys
+picture-drag-around-the-pictures-middle = Drag around the picture's middle; or click two points of a line that should run square
+picture-click-two-points-whose-distance = Click two points whose distance you know, then type it
+picture-drag-over-the-part-that = Drag over the part that should show
+picture-length-on-the-ground = Length on the ground
+picture-make-the-line-square = Make the line square
+picture-turn-the-picture-so-that = Turn the picture so that the line runs due east–west or north–south
+picture-width = Width
+picture-how-wide-the-whole-picture = How wide the whole picture is on the ground. It keeps its aspect.
+picture-turned-by = Turned by
+picture-degrees-clockwise = Degrees clockwise.
+picture-where-the-middle-of-the = Where the middle of the whole picture lies.
+picture-dimmed-by = Dimmed by
+picture-dim-the-picture = Dim the picture
+picture-cropped-in-percent-of-the = Cropped, in percent of the picture
+picture-from-the-top = From the top
+picture-from-the-right = From the right
+picture-from-the-bottom = From the bottom
+picture-show-all-of-it = Show all of it
+picture-take-it-away = Take it away
+picture-something-of-the-picture-must = Something of the picture must be left: type less.
+picture-the-picture-would-be-of = The picture would be of no sensible size: click two points farther apart.
+picture-type-a-number-from-0 = Type a number from 0 to 100.
+picture-type-degrees-such-as-12 = Type degrees, such as 12.5.
+picture-lay-a-picture-under-the = lay a picture under the plan
+picture-move-the-picture = move the picture
+picture-turn-the-picture = turn the picture
+picture-scale-the-picture = scale the picture
+picture-crop-the-picture = crop the picture
+picture-dim-the-picture-2 = dim the picture
+picture-take-the-changed-picture = take the changed picture
+picture-take-the-picture-away = take the picture away
+
+# $picture_name (text)
+picture-lies-under-the-plan-set = { $picture_name } lies under the plan. Set its scale: click two points whose distance you know.
+
+# $size (text)
+# $size2 (text)
+# $pixels (text)
+# $pixels2 (text)
+picture-on-the-ground-pixels = { $size } × { $size2 } on the ground, { $pixels } × { $pixels2 } pixels
+
+# $picture_name (text)
+picture-cant-be-shown = { $picture_name } can't be shown
+
+picture-click-a-point-then-another = Click a point, then another one whose distance from it you know.
+picture-click-the-other-point = Click the other point.
+picture-type-how-far-apart-they = Type how far apart they are on the ground.
+
+# $value (text)
+# $value2 (text)
+picture-a-picture-of-pixels-cant = a picture of { $value } × { $value2 } pixels can't be written: it has no area
+
+# $value (text)
+picture-the-picture-cant-be-written = the picture can't be written as PNG: { $value }
+
+picture-the-letters-of-the-picture = the letters of the picture can't be read
+
+# $value (text)
+# $value2 (text)
+picture-a-picture-of-pixels-cant-hold = a picture of { $value } × { $value2 } pixels can't hold what must stand on it: make it larger
+
+## Reports in text
+
+report-pathways-for-the-fire-service =
+    Pathways for the fire service
+    {""}
+
+report-none-found =
+    {"  "}none found
+    {""}
+
+report-straight-up-the-slope = straight up the slope
+report-winding = winding
+
+# $on (text)
+# $width (text)
+# $way (text)
+report-wide-in-plan = {"  "}{ $on }: { $width } wide in plan, { $way }
+
+report-wind-suction-a-screening =
+    {""}
+    Wind suction, a screening
+    {""}
+
+# $zone (text)
+# $psf (text)
+report-zone-psf = zone { $zone } { $psf } psf
+
+# $refused (text)
+report-not-worked-out = {"  "}not worked out: { $refused }
+
+# $key (text)
+report-nothing-is-found-by-the = nothing is found by the key { $key }: take one from `check --format json`
+
+# $wrong (text)
+report-not-done = {"   "}NOT DONE: { $wrong }
+
+report-changes-nothing = {"   "}changes nothing
+
+# $before (text)
+# $after (text)
+report-modules = {"   "}modules { $before } → { $after }
+
+# $before (text)
+# $after (text)
+report-findings-to-stop-for = {"   "}findings to stop for { $before } → { $after }
+
+# $key (text)
+report-new = {"     "}new: { $key }
+
+# $key (text)
+report-no-more = {"     "}no more: { $key }
+
+# $modules (text)
+# $stops (text)
+report-modules-findings-to-stop-for =
+    {""}
+    { $modules } modules, { $stops } findings to stop for.
+
+report-none = none
+report-stop = STOP
+report-caution = CAUTION
+report-note = NOTE
+
+# $source (text)
+report-source = {"    "}source: { $source }
+
+# $fix (text)
+report-fix = {"    "}fix: { $fix }
+
+# $lapsed (text)
+report-waiver-lapsed = {"    "}WAIVER LAPSED: { $lapsed }
+
+# $by (text)
+# $date (text)
+# $reason (text)
+report-waived-by-on = {"    "}WAIVED by { $by } on { $date }: { $reason }
+
+# $key (text)
+report-key = {"    "}key: { $key }
+
+# $job (text)
+# $book (text)
+# $date (text)
+# $based_on (text)
+report-rule-book =
+    { $job }
+    Rule book: { $book } ({ $date })
+    { $based_on }
+
+    {""}
+
+# $count (text)
+# $count2 (text)
+# $count3 (text)
+# $waived (text)
+report-to-stop-for-to-look =
+    { $count } to stop for, { $count2 } to look at, { $count3 } to know, { $waived } waived.
+    {""}
+
+report-what-was-checked =
+    What was checked
+    {""}
+
+# $title (text)
+# $rule (text)
+# $source (text)
+report-source-2 =
+    {"  "}{ $title } [{ $rule }]
+    {"    "}source: { $source }
+
+report-what-was-not-checked =
+    {""}
+    What was not checked
+    {""}
+
+report-every-rule-of-this-program =
+    {"  "}every rule of this program was; they are not all that can be wrong
+    {""}
+
+# $title (text)
+# $rule (text)
+# $why (text)
+report-because =
+    {"  "}{ $title } [{ $rule }]
+    {"    "}because: { $why }
+
+# $job (text)
+# $rule_book (text)
+report-crew-checklist-after-the-rule =
+    { $job }
+    Crew checklist, after the rule book { $rule_book }
+    {""}
+
+# $line (text)
+# $source (text)
+report-source-3 =
+    {"  "}[ ] { $line }
+    {"      "}source: { $source }
+
+# $one (text)
+# $date (text)
+# $other (text)
+# $date2 (text)
+report-one-other =
+    one:   { $one }, { $date }
+    other: { $other }, { $date2 }
+    {""}
+
+# $differences (text)
+report-fields-differ =
+    {""}
+    { $differences } fields differ
+
+# $field (text)
+# $said (text)
+# $said2 (text)
+report-one-other-2 =
+    {""}
+    { $field }
+    {"  "}one:   { $said }
+    {"  "}other: { $said2 }
+
+# $modules_words (text)
+# $kilowatts (text)
+# $modules_kg (text)
+# $area_text (text)
+# $area_text2 (text)
+# $area_text3 (text)
+report-kw-kg-of-modules-roof =
+    {""}
+    { $modules_words }, { $kilowatts } kW, { $modules_kg } kg of modules
+    Roof: { $area_text } in plan, { $area_text2 } on the slope; array { $area_text3 }
+
+    Faces
+
+report-outline-is-wrong-see-the = {"  "}(outline is wrong: see the findings)
+
+# $face (text)
+# $pitch (text)
+# $downslope (text)
+# $area_text (text)
+# $area_text2 (text)
+# $state (text)
+report-falls-in-plan-on-the = {"  "}{ $face } { $pitch }  falls { $downslope } { $area_text } in plan { $area_text2 } on the slope{ $state }
+
+report-lines-of-the-roof =
+    {""}
+    Lines of the roof
+    {""}
+
+report-blocks =
+    {""}
+    Blocks
+    {""}
+
+# $block (text)
+# $face (text)
+report-on-all-modules-are-switched = {"  "}{ $block } on { $face }: all modules are switched off
+
+# $block (text)
+# $face (text)
+# $rows_words (text)
+# $modules_words (text)
+# $from (text)
+# $from2 (text)
+report-on-base-rail-its-left = {"  "}{ $block } on { $face }: { $rows_words }, { $modules_words }; base rail { $from }, its left end { $from2 } along it
+
+report-findings =
+    {""}
+    Findings
+    {""}
+
+report-none-against-this-rule-book =
+    {"  "}none against this rule book
+
+    {""}
+
+# $count (number)
+# $each (text)
+report-rows-of =
+    { $count ->
+        [one] { $count } row of { $each }
+       *[other] { $count } rows of { $each }
+    }
+
+# $job (text)
+report-roof =
+    { $job }
+    Roof
+    {""}
+
+report-squares-100-ft-no-waste = Squares (100 ft², no waste)
+
+report-faces-pitch-falls-in-plan =
+    {""}
+    Faces                 pitch     falls           in plan    on the slope  squares
+    {""}
+
+report-edges-true-length =
+    {""}
+    Edges, true length
+    {""}
+
+# $problems (text)
+report-the-roof-does-not-hold =
+    {""}
+    The roof does not hold together in { $problems } places: see the findings.
+
+# $caution (text)
+report-heights-are-above-the-level =
+    {""}
+    Heights are above the level from which the job measures them.
+    { $caution }
+
+# $least (text)
+# $most (text)
+report-to = { $least } to { $most }
+
+report-border = border
+report-the-pathway-for-the-fire = the pathway for the fire service
+report-another-block = another block
+
+# $name (text)
+report-block = block { $name }
+
+# $kind (phrase)
+report-the-setback-from-the = the setback from the { $kind }
+
+# $kind (phrase)
+report-the-room-for-flashing-beside = the room for flashing beside the { $kind }
+
+report-the-courses-below-the-ridge = the courses below the ridge
+report-the-deck-that-the-base = the deck that the base rail needs
+
+# $kind (text)
+report-the-room-below-the-base = the room below the base rail at the { $kind }
+
+# $kind (text)
+report-the-fire-services-room-beside = the fire service's room beside the { $kind }
+
+report-the-edge-of-the-face = the edge of the face
+
+# $kind (text)
+report-the-room-beside-the = the room beside the { $kind }
+
+# $wind (text)
+# $kind (text)
+report-wind-kind = { $wind } { $kind }
+
+## Raising a roof
+
+# $near (text)
+# $near2 (text)
+roof-roofs-cant-be-told-apart = roofs can't be told apart near x { $near } m, y { $near2 } m: move a corner there by a few millimetres
+
+roof-a-rise-in-12 = a rise in 12
+roof-a-level-side-never-closes = a level side never closes over the footprint; give it a pitch or make it a gable
+roof-an-eave-height = an eave height
+roof-give-a-height-within-10 = give a height within 10 km
+roof-an-overhang = an overhang
+roof-give-0-or-more-up = give 0 or more, up to 100 m
+
+# $outline_words (text)
+roof-the-footprint-cant-be-used = the footprint can't be used: { $outline_words }
+
+# $ring_words (text)
+# $corners (text)
+# $given (text)
+roof-has-sides-but-are-described = { $ring_words } has { $corners } sides, but { $given } are described: describe each one
+
+# $side_words (text)
+# $what (text)
+# $value (text)
+# $remedy (text)
+roof-has-of = { $side_words } has { $what } of { $value }: { $remedy }
+
+# $side_words (phrase)
+# $near (text)
+# $near2 (text)
+roof-the-overhangs-around-run-into = the overhangs around { $side_words } run into each other at x { $near } m, y { $near2 } m: make them narrower or draw the corner simpler
+
+# $side_words (phrase)
+roof-nothing-slopes-over-the-part = nothing slopes over the part beside { $side_words }: give it, or a side near it, a pitch
+
+# $near (text)
+# $near2 (text)
+# $corner (text)
+# $ring_words (phrase)
+roof-the-roof-cant-be-worked = the roof can't be worked out near x { $near } m, y { $near2 } m, by corner { $corner } of { $ring_words }: move that corner by a few millimetres
+
+# $side (text)
+# $ring_words (phrase)
+roof-side-of = side { $side } of { $ring_words }
+
+# $corner (text)
+# $ring_words (phrase)
+roof-corner-of-is-no-usable = corner { $corner } of { $ring_words } is no usable number: enter it again
+
+# $ring_words (text)
+roof-has-fewer-than-three-corners = { $ring_words } has fewer than three corners: draw at least three
+
+# $corner (text)
+# $ring_words (phrase)
+roof-corner-of-lies-on-the = corner { $corner } of { $ring_words } lies on the corner before it: delete one of the two
+
+# $ring_words (text)
+roof-encloses-nothing-move-its-corners = { $ring_words } encloses nothing: move its corners apart
+
+# $at (text)
+# $at2 (text)
+roof-two-sides-meet-at-x = two sides meet at x { $at } m, y { $at2 } m: pull them apart
+
+# $ring_words (text)
+roof-is-not-inside-the-outline = { $ring_words } is not inside the outline, or is inside another hole: move it
+
+## The rule book
+
+# $field (text)
+rulebook-fire-access-must-be-0 = fire_access.{ $field } must be 0 or more and below 100 m
+
+# $field (text)
+# $share (text)
+rulebook-fire-access-ridge-is-a = fire_access.ridge.{ $field } is a share from 0 to 1, not { $share }
+
+rulebook-say-where-the-limit-comes = say where the limit comes from: a section, a listing, or “common practice, no source”
+
+# $field (text)
+rulebook-this-rule-book-has-no = this rule book has no limit { $field }
+
+# $field (text)
+rulebook-the-limit-is-of-another = the limit { $field } is of another kind
+
+rulebook-setbacks-on-the-slope = Setbacks, on the slope
+
+# $kind (text)
+rulebook-from = From { $kind }
+
+rulebook-clearances-on-the-slope = Clearances, on the slope
+
+# $kind (text)
+rulebook-to = To { $kind }
+
+rulebook-above = Above
+rulebook-below = Below
+rulebook-clearances-by-side-where-more = Clearances by side, where more
+rulebook-the-array = The array
+rulebook-full-courses-left-to-the = Full courses left to the ridge
+rulebook-share-of-a-lower-edge = Share of a lower edge that hooks in
+rulebook-pathways = Pathways
+rulebook-least-width-of-a-pathway = Least width of a pathway
+rulebook-one-on-the-street-side = One on the street side
+rulebook-exempt-up-to-a-pitch = Exempt up to a pitch of
+rulebook-beside-a-ridge-smaller-array = Beside a ridge, smaller array
+rulebook-beside-a-ridge-larger-array = Beside a ridge, larger array
+rulebook-smaller-array-share-of-the = Smaller array: share of the roof
+rulebook-the-same-with-sprinklers = The same with sprinklers
+rulebook-beside-a-hip-or-valley = Beside a hip or valley
+rulebook-free-below-an-escape-window = Free below an escape window, at least
+rulebook-roof-integrated-is-exempt = Roof-integrated is exempt
+rulebook-least-pitch-for-shingles = Least pitch for shingles
+rulebook-one-underlayment-from = One underlayment from
+rulebook-cricket-behind-wider-than = Cricket behind wider than
+rulebook-side-flashing-to-a-valleys = Side flashing to a valley's line
+rulebook-side-flashing-to-a-hips = Side flashing to a hip's line
+rulebook-fire-class-where-a-lot = Fire class where a lot line is nearer than
+rulebook-ice-barrier-inside-the-wall = Ice barrier inside the wall
+rulebook-ice-barrier-steep-from = Ice barrier, steep from
+rulebook-ice-barrier-steep-length = Ice barrier, steep length
+rulebook-edition = Edition
+rulebook-wind-factor = Wind factor
+rulebook-dead-load-factor = Dead load factor
+rulebook-least-pressure = Least pressure
+
+# $field (text)
+rulebook-loads-is-out-of-range = loads.{ $field } is out of range
+
+rulebook-room-beside-hips-and-valleys = Room beside hips and valleys
+rulebook-room-below-escape-windows = Room below escape windows
+rulebook-exemption-of-roof-integrated-arrays = Exemption of roof-integrated arrays
+rulebook-side-flashing-to-valleys = Side flashing to valleys
+rulebook-side-flashing-to-hips = Side flashing to hips
+rulebook-fire-class-near-a-lot = Fire class near a lot line
+
+# $part (text)
+rulebook-no-book-that-comes-with = no book that comes with the program has { $part }
+
+# $part (text)
+rulebook-this-rule-book-has-no-place = this rule book has no place for { $part }
+
+# $field (text)
+rulebook-roofing-must-be-0-or = roofing.{ $field } must be 0 or more and below 100 m
+
+# $field (text)
+rulebook-must-be-0-or-more = { $field } must be 0 or more and below 100 m
+
+rulebook-hooked-share-is-a-share = hooked_share is a share from 0 to 1
+
+## Rules, findings and checklist
+
+# $small (text)
+# $kind (text)
+rules-flashing-from-the = flashing { $small } from the { $kind }
+
+# $small (text)
+rules-of-courses-left-below-the = { $small } of courses left below the ridge
+
+rules-the-base-rail-ends-with = the base rail ends with the deck
+
+# $small (text)
+# $kind (text)
+rules-the-base-rail-above-the = the base rail { $small } above the { $kind }
+
+# $small (text)
+# $kind (text)
+rules-in-plan-from-the-for = { $small } in plan from the { $kind }, for the fire service
+
+# $penetration (text)
+rules-beside-the-strip-below = beside the strip below { $penetration }
+
+# $small (text)
+# $kind (text)
+rules-from-the = { $small } from the { $kind }
+
+rules-rule-book = Rule book…
+rules-save-the-rule-book-as = Save the rule book as…
+rules-compare-with-a-rule-book = Compare with a rule book of yours…
+rules-crew-checklist = Crew checklist
+rules-pathways-for-the-fire-service = Pathways for the fire service
+rules-house-and-place = House and place
+rules-what-rules-need-to-know = What rules need to know. What is not known is not assumed: the rules that need it say that they were not checked.
+rules-the-house = The house
+rules-fasteners-of-the-array = Fasteners of the array
+rules-sprinklers-throughout = Sprinklers throughout
+rules-an-automatic-sprinkler-system-in = An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). It lets a larger array keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.
+rules-detached-nobody-lives-in-it = Detached, nobody lives in it
+rules-a-shed-or-carport-that = A shed or carport that stands by itself. Yes or no; a house is none. Source: IRC R324.6, exceptions.
+rules-streets-lie-to = Streets lie to
+rules-the-ways-in-which-a = The ways in which a street or driveway lies: degrees clockwise from north, or winds, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
+rules-no-roof-work = No roof work
+rules-who-of-the-fire-service = Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
+rules-listing-read-by = Listing read by
+rules-who-read-the-listing-by = Who read the listing by which this roof-integrated array is exempt from fire access, and when; empty where nobody did. Source: the product's listing, and the edition adopted where the house stands.
+rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one storey, 18 ft on two (from memory). Source: measured on site.
+rules-least-width = Least width
+rules-the-least-width-of-the = The least width of the house in plan, a length; 24 to 40 ft are usual (from memory). It sets how wide the strips of high wind suction are. Source: measured on site; ASCE/SEI 7, chapter 30.
+rules-how-far-the-eave-reaches = How far the eave reaches beyond the outer wall, in plan; 12 to 24 in are usual (from memory). It sets how far up an ice barrier goes. Source: measured on site; IRC R905.1.2.
+rules-wind-mph = Wind, mph
+rules-basic-wind-speed-for-the = Basic wind speed for the house's risk category, miles an hour, 3-second gust; often 105 to 120 inland and more by the coast (from memory). Source: the maps of ASCE/SEI 7, chapter 26, or the building department.
+rules-by-the-ground-upwind-b = By the ground upwind: B is town or wood, C open country, D flat by open water. Most houses in towns are B (from memory). Source: ASCE/SEI 7, section 26.7.
+rules-b-town-wood = B: town, wood
+rules-c-open-country = C: open country
+rules-d-open-water = D: open water
+rules-elevation = Elevation
+rules-of-the-ground-above-sea = Of the ground above sea level, a length; left empty, the air counts as at sea level, the safe side. Source: a survey map; ASCE/SEI 7, section 26.9.
+rules-snow-psf = Snow, psf
+rules-ground-snow-load-pounds-a = Ground snow load, pounds a square foot, as the book's edition gives it; 0 in the south, 20 to 50 where winters are cold (from memory). Source: ASCE/SEI 7, chapter 7, or the building department.
+rules-one-holds-lb = One holds, lb
+rules-what-one-fastener-of-the = What one fastener of the array holds against uplift, pounds, allowable: tested or listed. There is no typical value to lean on. Source: the maker's listing or test report for this deck.
+rules-deck-each-ft = Deck each, ft²
+rules-deck-under-one-such-fastener = Deck under one such fastener, square feet; 2 to 6 are usual (from memory). Source: the maker's layout of fasteners.
+rules-the-deck = The deck
+rules-the-covering = The covering
+rules-sheathing = Sheathing
+rules-how-thick-the-sheathing-is = How thick the sheathing is, a length; 7/16 to 5/8 in are usual (from memory). Source: measured at an edge or a vent.
+rules-made-of = Made of
+rules-what-the-sheathing-is-made = What the sheathing is made of; OSB or plywood on most houses since the 1970s (from memory). Source: seen from below.
+rules-rafters-every = Rafters every
+rules-from-rafter-to-rafter-middle = From rafter to rafter, middle to middle; 16 or 24 in are usual (from memory). Source: measured from below.
+rules-its-state = Its state
+rules-what-state-the-deck-is = What state the deck is in, once somebody looked at it from below or after tear-off. Source: common practice, no source.
+rules-sound = sound
+rules-needs-repair = needs repair
+rules-metal-along-eaves-and-rakes = Metal along eaves and rakes that leads water off the deck. Source: IRC R905.2.8.5 (2018); seen on site.
+rules-there-and-stays = there, and stays
+rules-goes-on-with-this-job = goes on with this job
+rules-the-class-against-fire-of = The class against fire of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
+rules-law-asks = Law asks
+rules-the-class-that-the-law = The class that the law asks for where the house stands; “no class” where it asks for none. Source: IRC R902.1 (2018); the building department.
+rules-lot-line = Lot line
+rules-from-the-nearest-edge-of = From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft a class against fire is asked. Source: IRC R902.1 (2018); the site plan.
+rules-zones-of-wind-suction = Zones of wind suction
+rules-zones-of-components-and-cladding = Zones of components and cladding by ASCE/SEI 7, with the outward pressure in each: a screening, never a design. It needs wind, exposure, eave height and least width under House and place.
+
+# $zone (text)
+# $psf (text)
+rules-zone-psf = zone { $zone }: { $psf } psf
+
+rules-not-drawn =
+    {""}
+    Not drawn:{" "}
+
+rules-a-screening-design-by-a =
+    {""}
+    A screening. Design by a licensed engineer.
+
+rules-type-a-number-such-as = Type a number, such as 115.
+
+# $least (text)
+# $most (text)
+rules-type-a-number-from-to = Type a number from { $least } to { $most }.
+
+rules-this-length-cant-be-right = This length can't be right: it must be 0 or more and below 10 000 ft.
+rules-the-rule-book-could-not = The rule book could not be saved
+rules-book = Book
+rules-based-on = Based on
+rules-limits = Limits
+rules-rules = Rules
+rules-show = Show
+rules-every-limit-of-the-book = Every limit of the book, with its source; change, save and compare it.
+rules-change-the-source = Change the source
+rules-no = no
+rules-compare-with = Compare with
+rules-choose-a-book = choose a book
+rules-from-a-file = From a file…
+rules-the-two-books-say-the = The two books say the same.
+rules-this-book = this book
+rules-the-other = the other
+rules-a-rule-that-is-off = A rule that is off is told in every report of what was not checked.
+rules-type-a-share-such-as = Type a share, such as 33 % or 0.33.
+rules-choose-another-rule-book = choose another rule book
+rules-change-the-books-heading = change the book's heading
+
+# $row (text)
+rules-change-the-rule-book = change the rule book: { $row }
+
+# $row (text)
+rules-change-the-source-of = change the source of: { $row }
+
+rules-on = on
+rules-off = off
+
+# $on (text)
+# $title (text)
+rules-switch-the-rule = switch { $on } the rule: { $title }
+
+rules-two-on-the-roof-one = two on the roof, one by each plane
+rules-on-each-slope-with-modules = on each slope with modules
+rules-in-doubt-quoted-from-memory = In doubt: quoted from memory. Confirm it against the text.
+rules-in-doubt-the-code-leaves = In doubt: the code leaves it open. Ask the official.
+rules-read-in-the-text = read in the text
+rules-the-text-leaves-it-open = the text leaves it open
+rules-from-memory = from memory
+rules-the-makers-word = the maker's word
+rules-the-offices-own = the office's own
+rules-common-practice = common practice
+rules-how-far-it-can-be = How far it can be relied on
+rules-none-in-this-book = none in this book
+rules-no-limit-of-its-own = No limit of its own: modules must stay on the face and off the hole.
+rules-parts-of-this-book = Parts of this book
+rules-a-part-that-the-book = A part that the book does not have is not checked, and every report says so. A part that is put in comes with the numbers and sources of the program's own books: read them, and change what your place has amended.
+rules-puts-this-part-in-as = Puts this part in as the program's own books have it
+rules-takes-this-part-out-what = Takes this part out: what it asks is no longer checked
+
+# $part (text)
+rules-put-in = Put in: { $part }
+
+# $part (text)
+rules-take-out = Take out: { $part }
+
+# $count (number)
+# $other (text)
+rules-fields-differ-from =
+    { $count ->
+        [one] { $count } field differs from “{ $other }”.
+       *[other] { $count } fields differ from “{ $other }”.
+    }
+
+rules-its-source = , its source
+rules-how-far-its-source-can = , how far its source can be relied on
+rules-only-what-is-held = Only what is held
+rules-only-findings-on-the-face = Only findings on the face, block or penetration that is selected
+rules-show-all = Show all
+
+# $count (text)
+rules-to-stop-for = { $count } to stop for
+
+# $count (text)
+rules-to-look-at = { $count } to look at
+
+# $count (text)
+rules-to-know = { $count } to know
+
+# $count (number)
+rules-findings-are-hidden-by-the =
+    { $count ->
+        [one] { $count } finding is hidden by the filter.
+       *[other] { $count } findings are hidden by the filter.
+    }
+
+# $on (text)
+# $checked (text)
+rules-what-was-checked-of-rules = What was checked: { $on } of { $checked } rules
+
+# $book (text)
+rules-against-these-rules-are-not = Against { $book }. These rules are not all that can be wrong.
+
+# $unwrap_or_default (text)
+rules-not-checked = Not checked: { $unwrap_or_default }
+
+# $width (text)
+rules-pathway = pathway { $width }
+
+# $width (text)
+rules-pathway-winding = pathway { $width }, winding
+
+rules-the-checklist-is-on-the = The checklist is on the clipboard.
+rules-from-the-rule-book-and = From the rule book and the roof as drawn. It prints with the job; it does not replace the crew's own plan.
+rules-cost-by-part-of-the = Cost by part of the order
+rules-bar-chart-of-the-cost = Bar chart of the cost by stage of work
+rules-as-rows-are-added-from = As rows are added from the eave up
+rules-lines-without-a-price-are = Lines without a price are left out. Groups and stages are before tax and delivery; the total has all.
+rules-bar-chart-of-the-cost-by = Bar chart of the cost by group
+rules-bar-chart-of-the-total = Bar chart of the total by number of modules
+
+# $title (text)
+rules-sketch = Sketch: { $title }
+
+# $length (text)
+rules-as-the-house-is-drawn = As the house is drawn: { $length }
+
+rules-blocks-lie-on-a-face = Blocks lie on a face whose outline holds together
+rules-nothing-can-be-placed-measured = Nothing can be placed, measured or counted on an outline that folds over itself.
+rules-geometry-no-deck-can-be = geometry: no deck can be measured there
+rules-faces-are-steep-enough-for = Faces are steep enough for the kit
+rules-lapped-flashing-sheds-water-only = Lapped flashing sheds water only where it runs off fast enough.
+rules-modules-lie-on-their-face = Modules lie on their face
+rules-a-module-is-screwed-to = A module is screwed to the deck under it: where there is no deck there is no module.
+rules-geometry-no-deck-is-there = geometry: no deck is there
+rules-no-module-lies-on-another = No module lies on another
+rules-two-modules-cant-have-one = Two modules can't have one place.
+rules-geometry-two-modules-cant-have = geometry: two modules can't have one place
+rules-modules-keep-each-edges-setback = Modules keep each edge's setback
+rules-edges-need-room-for-drip = Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.
+rules-modules-keep-clear-of-what = Modules keep clear of what comes through the roof
+rules-a-boot-a-curb-or = A boot, a curb or a chimney needs its own flashing, and room to mend it.
+rules-flashing-keeps-off-valleys-and = Flashing keeps off valleys and hips
+rules-a-nail-in-a-valley = A nail in a valley lining lets water in, and flashing under hip caps lifts them.
+rules-full-courses-are-left-between = Full courses are left between the head flashing and the ridge
+rules-the-course-above-laps-the = The course above laps the head flashing, and the ridge cap needs a course to lie on.
+rules-the-base-rail-is-where = The base rail is where the kit lets it be
+rules-the-rail-carries-the-block = The rail carries the block: it needs deck under all of it, room for the starter below, and room to grow.
+rules-the-deck-is-one-that = The deck is one that the kit may be screwed to
+rules-all-that-holds-the-array = All that holds the array are screws in the deck.
+rules-modules-hook-into-the-row = Modules hook into the row below
+rules-the-row-below-holds-a = The row below holds a module; where nothing is below, nothing holds it.
+rules-rows-and-base-rail-are = Rows and base rail are laid as the kit says
+rules-modules-interlock-only-in-the = Modules interlock only in the ways that they were made for, and a rail between courses can't be flashed.
+rules-the-reveal-is-within-the = The reveal is within the kit's range
+rules-modules-need-room-to-grow = Modules need room to grow in the sun, and seals a gap that they can close.
+rules-blocks-leave-room-for-each = Blocks leave room for each other's flashing
+rules-side-flashing-of-two-blocks = Side flashing of two blocks must not overlap, and someone must be able to mend it.
+
+# $face_of (text)
+rules-whose-outline-does-not-hold = { $face_of }, whose outline does not hold together. Mend the outline first
+
+# $rests (text)
+rules-face-which-is-gone-its = face { $rests }, which is gone: its side of the house has no roof there now. Put the block on another face, or bring the face back
+
+rules-a-face-that-the-job = a face that the job does not have. Put the block on another face
+rules-an-outline-with-defects = an outline with defects
+rules-no-face = no face
+
+# $sentence (text)
+# $what (text)
+rules-lies-on-nothing-on-it = { $sentence } lies on { $what }; nothing on it is checked until then.
+
+rules-a-face-with-a-sound = a face with a sound outline
+
+# $sentence (text)
+# $face_of (text)
+# $measured (text)
+# $required (text)
+rules-lies-on-which-is-the = { $sentence } lies on { $face_of }, which is { $measured }; the kit asks { $required } or more. This kit can't go on this face: choose a steeper face, or another kit that its maker allows here.
+
+rules-lies = lies
+
+# $modules (text)
+rules-lies-with = lies with { $modules }
+
+rules-border = border
+
+# $sentence (text)
+# $reach (text)
+# $over (text)
+# $edge (phrase)
+# $face_of (phrase)
+rules-up-to-over-the-of = { $sentence } { $reach } up to { $over } over the { $edge } of { $face_of }.
+
+# $over (text)
+rules-over = { $over } over
+
+rules-all-on-the-face = all on the face
+
+# $sentence (text)
+# $deep (text)
+# $block (phrase)
+rules-lies-up-to-over = { $sentence } lies up to { $deep } over { $block }.
+
+# $deep (text)
+rules-over-2 = { $deep } over
+
+rules-beside-each-other = beside each other
+
+# $sentence (text)
+# $block_of (phrase)
+# $deep (text)
+rules-of-are-shifted-up-to = { $sentence } of { $block_of } are shifted up to { $deep } over the module before them in their row.
+
+# $the_edge (text)
+# $face_of (phrase)
+rules-the-of = the { $the_edge } of { $face_of }
+
+# $face_of (phrase)
+rules-the-border-of = the border of { $face_of }
+
+rules-a-pathway = a pathway
+
+# $sentence (text)
+# $near (text)
+# $from (phrase)
+# $rule (text)
+# $required (text)
+rules-is-from-the-limit-asks = { $sentence } is { $near } from { $from }; the limit “{ $rule }” asks { $required }.
+
+# $near (text)
+# $the_kind (phrase)
+# $on (phrase)
+rules-is-from-the-of = is { $near } from the { $the_kind } of { $on }
+
+# $the_kind (phrase)
+# $on (phrase)
+rules-lies-on-or-over-the = lies on or over the { $the_kind } of { $on }
+
+# $sentence (text)
+# $is (text)
+# $required (text)
+rules-the-book-asks = { $sentence } { $is }; the book asks { $required }.
+
+# $near (text)
+# $the_penetration (phrase)
+rules-is-from = is { $near } from { $the_penetration }
+
+# $the_penetration (phrase)
+rules-lies-on = lies on { $the_penetration }
+
+# $near (text)
+# $the_penetration (phrase)
+rules-is-above = is { $near } above { $the_penetration }
+
+# $near (text)
+# $the_penetration (phrase)
+rules-is-below = is { $near } below { $the_penetration }
+
+rules-it-is-to-have = it is to have
+rules-the-book-asks-2 = the book asks
+
+# $sentence (text)
+# $is (text)
+# $whose (text)
+# $required (text)
+rules-sentence-is = { $sentence } { $is }; { $whose } { $required }.
+
+# $near (text)
+# $the_kind (phrase)
+rules-comes-within-of-the = comes within { $near } of the { $the_kind }
+
+# $the_kind (text)
+rules-lies-on-the = lies on the { $the_kind }
+
+# $block_of (phrase)
+# $length (text)
+# $comes (text)
+# $face_of (phrase)
+# $required (text)
+rules-the-side-flashing-of-wide = The side flashing of { $block_of }, { $length } wide, { $comes } of { $face_of }; the book asks { $required }.
+
+# $courses (text)
+# $courses2 (text)
+# $length (text)
+rules-whole-on-its-lines = { $courses } whole { $courses2 } ({ $length } on its lines)
+
+# $too_short (text)
+rules-no-whole-course-on-the = { $too_short } (no whole course on the lines)
+
+# $too_short (text)
+# $count (number)
+rules-whole-courses-on-the-lines =
+    { $count ->
+        [one] { $too_short } ({ $count } whole course on the lines)
+       *[other] { $too_short } ({ $count } whole courses on the lines)
+    }
+
+# $measured (text)
+rules-is-left = { $measured } is left
+
+rules-nothing-is-left = Nothing is left
+
+# $left (text)
+# $block_of (phrase)
+# $face_of (phrase)
+# $required (text)
+rules-between-the-head-flashing-of = { $left } between the head flashing of { $block_of } and the ridge of { $face_of }; the book asks { $required }.
+
+# $block_of (phrase)
+# $near (text)
+# $face_of (phrase)
+# $required (text)
+rules-the-base-rail-of-is = The base rail of { $block_of } is { $near } above the eave of { $face_of }; the kit asks { $required }.
+
+# $block_of (phrase)
+# $over (text)
+# $face_of (phrase)
+rules-the-base-rail-of-reaches = The base rail of { $block_of } reaches { $over } beyond the deck of { $face_of }. Move the block until there is deck under all of it.
+
+# $over (text)
+rules-beyond = { $over } beyond
+
+rules-all-on-the-deck = all on the deck
+
+# $block_of (phrase)
+# $long (text)
+# $required (text)
+rules-the-base-rail-of-is-long = the base rail of { $block_of } is { $long } long without a break; the kit lets it be { $required }. Split the block, or leave a gap in the rail where the maker shows it.
+
+# $what (text)
+# $measured (text)
+# $required (text)
+rules-the-sheathing-the-kit-asks = The sheathing { $what } { $measured }; the kit asks { $required }. Ask the maker, or add to the deck before the array goes on.
+
+# $too_short (text)
+rules-thick = { $too_short } thick
+
+rules-is = is
+rules-is-of = is of
+rules-or = {" "}or{" "}
+rules-spans = spans
+
+# $unknown (text)
+rules-of-the-deck-the-job = Of the deck the job does not say { $unknown }: that was not checked.
+
+rules-a-measurement-on-site = a measurement on site
+
+# $modules (text)
+# $count (number)
+rules-hook =
+    { $count ->
+        [one] { $count } module hooks
+       *[other] { $modules } hook
+    }
+
+# $row_of (text)
+# $block_of (phrase)
+# $hooks (text)
+# $hooked (text)
+# $required (text)
+rules-in-row-of-into-the = In row { $row_of } of { $block_of } { $hooks } into the row below by { $hooked } of the lower edge at the least; the book asks { $required }.
+
+# $hooked (text)
+rules-of-the-lower-edge = { $hooked } of the lower edge
+
+# $row_of (text)
+# $block_of (phrase)
+# $aside (text)
+# $required (text)
+rules-the-joints-of-row-of = The joints of row { $row_of } of { $block_of } are { $aside } aside of those below; the kit lays them { $required }.
+
+# $aside (text)
+rules-aside = { $aside } aside
+
+rules-in-line = in line
+rules-half-a-module-aside = half a module aside
+
+# $length (text)
+# $length2 (text)
+rules-to = { $length } to { $length2 }
+
+# $block_of (phrase)
+# $above (text)
+# $required (text)
+rules-the-base-rail-of-is-above = The base rail of { $block_of } is { $above } above a course line; the kit allows { $required }.
+
+# $above (text)
+rules-above-a-course-line = { $above } above a course line
+
+# $block_of (phrase)
+# $measured (text)
+# $allowed (text)
+rules-the-reveal-of-is-the = The reveal of { $block_of } is { $measured }; the kit allows { $allowed }.
+
+# $sentence (text)
+# $near (text)
+# $block (phrase)
+# $required (text)
+rules-is-from-the-kit-asks = { $sentence } is { $near } from { $block }; the kit asks { $required } for the flashing of both.
+
+# $length (text)
+rules-from-the-eave-to-inside = From the eave to { $length } inside the outer wall, where the place has ice along its eaves; give the overhang to have the length on the slope worked out.
+
+# $names (text)
+# $pitch (text)
+# $length (text)
+rules-on-where-the-place-has = On { $names } ({ $pitch }), where the place has ice along its eaves: { $length } up the slope from the eave.
+
+rules-the-ridge-is-clear-for = The ridge is clear for the fire service
+rules-fire-fighters-open-the-roof = Fire fighters open the roof along the ridge to let heat and smoke out.
+rules-two-pathways-lead-to-the = Two pathways lead to the ridge, on separate planes
+rules-who-works-on-a-roof = Who works on a roof needs a way up, and another way down.
+rules-each-plane-with-modules-has = Each plane with modules has a pathway
+rules-whoever-must-reach-the-array = Whoever must reach the array or the ridge above it needs a way up beside it.
+rules-one-pathway-is-on-a = One pathway is on a street or driveway side
+rules-a-ladder-is-raised-where = A ladder is raised where an engine can stand.
+rules-a-hip-or-valley-between = A hip or valley between modules is clear
+rules-a-hip-between-two-arrays = A hip between two arrays is a way up, and a valley a way along.
+rules-the-roof-below-an-escape = The roof below an escape window is free
+rules-who-climbs-out-of-a = Who climbs out of a window, and who comes to help, needs a way on the roof below it.
+
+# $near (text)
+rules-in-plan = { $near } in plan
+
+# $required (text)
+rules-at-least-in-plan = at least { $required } in plan
+
+# $sentence (text)
+# $near (text)
+# $face_of (phrase)
+# $share (text)
+# $required (text)
+rules-leaves-beside-the-ridge-of = { $sentence } leaves { $near } beside the ridge of { $face_of }, in plan; the array covers { $share } % of the plan roof area, for which the code asks { $required }.
+
+# $sentence (text)
+# $near (text)
+# $the_kind (phrase)
+# $face_of (phrase)
+# $required (text)
+rules-leaves-beside-the-of-in = { $sentence } leaves { $near } beside the { $the_kind } of { $face_of }, in plan, with modules on the other side too; the code asks { $required }.
+
+# $sentence (text)
+# $over (text)
+# $penetration (text)
+# $wide (text)
+rules-lies-into-the-strip-below = { $sentence } lies { $over } into the strip below { $penetration }, which is kept free { $wide } wide down to the lower edge.
+
+# $over (text)
+rules-into-it = { $over } into it
+
+# $wide (text)
+rules-free-below-the-window = { $wide } free below the window
+
+rules-no-ridge-to-go-to = no ridge to go to
+
+# $width (text)
+rules-each-wide-in-plan = 2, each { $width } wide in plan
+
+# $found (text)
+rules-found = { $found } found
+
+rules-the-roof-as-drawn-has = {" "}The roof as drawn has no room for two, whatever is laid: draw its other planes, or ask the fire official.
+rules-no-removal-of-modules-opens = {" "}No removal of modules opens them: ask the fire official.
+
+# $found (text)
+# $width (text)
+# $none (text)
+rules-of-2-pathways-of-lead = { $found } of 2 pathways of { $width } lead from the lowest edge to the ridge on separate planes.{ $none }
+
+# $width (text)
+rules-no-plane-of-this-roof = No plane of this roof has a ridge: the code asks for two pathways of { $width } from the lowest edge to the ridge and does not say what holds here. It is not judged: ask the fire official.
+
+rules-no-removal-of-modules-along = {" "}No removal of modules along one strip opens it: leave room beside the array.
+
+# $on (text)
+# $found (text)
+# $asked (text)
+# $width (text)
+# $none (text)
+rules-has-of-pathways-of-from = { $on } has { $found } of { $asked } pathways of { $width } from its lowest edge to the ridge.{ $none }
+
+# $asked (text)
+# $width (text)
+rules-wide-in-plan = { $asked }, { $width } wide in plan
+
+# $on (text)
+rules-has-no-ridge-and-no = { $on } has no ridge, and no plane beside it has one: the code asks for a pathway from the lowest edge to the ridge and does not say what holds here. It is not judged: ask the fire official.
+
+# $width (text)
+rules-a-pathway-wide-from-the = a pathway { $width } wide from the lowest edge to the ridge
+
+# $ways (text)
+rules-no-pathway-lies-on-the = No pathway lies on the street or driveway side ({ $ways }). Leave one on a plane that falls towards it, or along the edge of the roof on that side.
+
+rules-none-on-that-side = none on that side
+rules-one-on-that-side = one on that side
+
+# $id (text)
+rules-block = block { $id }
+
+rules-a-block = a block
+
+# $id (text)
+rules-face = face { $id }
+
+# $required (text)
+rules-at-least = at least { $required }
+
+# $required (text)
+rules-at-most = at most { $required }
+
+rules-eave = eave
+rules-rake = rake
+rules-ridge = ridge
+rules-hip = hip
+rules-valley = valley
+rules-wall-line = wall line
+rules-step = step
+rules-pitch-change = pitch change
+rules-every-part-of-the-house = Every part of the house carries a roof
+rules-a-part-that-cant-be = A part that can't be raised has no faces: nothing on it is counted.
+rules-geometry-no-roof-closes-over = geometry: no roof closes over this footprint
+rules-outlines-of-faces-enclose-one = Outlines of faces enclose one area once
+rules-lengths-areas-and-edges-of = Lengths, areas and edges of an outline that folds over itself mean nothing.
+rules-geometry-such-an-outline-has = geometry: such an outline has no area
+rules-faces-that-meet-in-plan = Faces that meet in plan meet in height
+rules-a-roof-with-a-gap = A roof with a gap in it was measured or drawn wrong, and so are its ridges and areas.
+rules-geometry-faces-of-one-roof = geometry: faces of one roof share their edges, within 10 mm
+rules-edges-that-all-but-meet = Edges that all but meet, meet
+rules-two-edges-a-hand-apart = Two edges a hand apart are counted as two, and the ridge or valley between them is lost.
+rules-geometry-sides-beside-each-other = geometry: sides beside each other within 150 mm were meant to be one
+rules-no-roof-is-counted-twice = No roof is counted twice
+rules-where-two-faces-lie-over = Where two faces lie over the same ground, their area and their shingles are ordered twice.
+rules-geometry-two-decks-cant-have = geometry: two decks can't have one place
+rules-penetrations-lie-on-a-face = Penetrations lie on a face
+rules-no-module-keeps-clear-of = No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.
+rules-geometry-it-is-measured-against = geometry: it is measured against nothing
+rules-what-was-decided-for-a = What was decided for a side has its side
+rules-a-kind-that-was-set = A kind that was set by hand, or a tape's reading, is of one side of a face and never of another.
+rules-geometry-the-outline-has-no = geometry: the outline has no such side any more
+
+# $count (number)
+rules-the-kinds-of-sides-that =
+    { $count ->
+        [one] the kind of a side that was set by hand
+       *[other] the kinds of { $count } sides that were set by hand
+    }
+
+rules-what-the-tape-read = what the tape read
+
+# $kinds (text)
+# $tape (text)
+rules-and = { $kinds }, and { $tape }
+
+# $sentence (text)
+# $lost (text)
+rules-counts-for-nothing-since-the = { $sentence }: { $lost } counts for nothing, since the outline has no such side any more. Set it again where it belongs.
+
+rules-sides-that-are-gone = sides that are gone
+rules-sides-of-the-outline = sides of the outline
+
+# $part (text)
+rules-part = Part “{ $part }”
+
+# $id (text)
+rules-part-2 = Part { $id }
+
+rules-a-roof-over-all-of = a roof over all of its ground
+
+# $name (text)
+# $why (text)
+rules-carries-no-roof-nothing-on = { $name } carries no roof: { $why }. Nothing on it is counted until then.
+
+rules-no-roof = no roof
+
+# $name (text)
+rules-lies-under-other-parts-so = { $name } lies under other parts, so nothing of it is seen. Raise its eaves, or take it away.
+
+rules-no-roof-that-is-seen = no roof that is seen
+
+# $name (text)
+rules-has-no-side-that-looks = { $name } has no side that looks up a slope, so no cricket stands there. Move it off the ridge, or do without a cricket.
+
+rules-no-cricket = no cricket
+
+# $corner (text)
+# $ring_name (phrase)
+rules-corner-of-is-at-no = corner { $corner } of { $ring_name } is at no place within 100 km. Set it again
+
+# $ring_name (text)
+rules-has-less-than-three-corners = { $ring_name } has less than three corners. Draw the rest
+
+# $corner (text)
+# $ring_name (phrase)
+rules-corner-of-lies-on-the = corner { $corner } of { $ring_name } lies on the one before it. Take one of the two away
+
+# $ring_name (text)
+rules-encloses-nothing-pull-its-corners = { $ring_name } encloses nothing. Pull its corners apart
+
+rules-the-outline-folds-over-itself = the outline folds over itself. Move a corner so that no sides cross
+
+# $ring_name (text)
+rules-does-not-lie-inside-the = { $ring_name } does not lie inside the face. Move it in or take it away
+
+rules-a-corner-at-no-place = a corner at no place
+rules-too-few-corners = too few corners
+rules-a-repeated-corner = a repeated corner
+rules-no-area = no area
+rules-folds-over = folds over
+rules-a-hole-outside = a hole outside
+rules-an-outline-that-encloses-one = an outline that encloses one area once
+rules-the-gap-is-not-the = the gap is not the same all along, so no lift closes it: check the pitch, the way of fall and the eave heights.{" "}
+
+# $sentence (text)
+# $face (text)
+# $apart (text)
+# $uneven (text)
+rules-does-not-meet-where-they = { $sentence } does not meet { $face }: where they share an edge it lies { $apart } lower. { $uneven }If the step is meant, decide the edge's kind.
+
+# $apart (text)
+rules-apart = { $apart } apart
+
+# $length (text)
+rules-within = within { $length }
+
+# $face (phrase)
+# $apart (text)
+# $face2 (phrase)
+rules-an-edge-of-runs-beside = An edge of { $face } runs { $apart } beside an edge of { $face2 } and does not meet it. Move the corners of one onto the other; if the gap is meant, waive this.
+
+# $apart (text)
+rules-apart-2 = { $apart } apart
+
+rules-one-edge-or-two-that = one edge, or two that lie well apart
+
+# $area (text)
+# $face (text)
+# $face2 (text)
+rules-of-plan-lie-under-both = { $area } of plan lie under both { $face } and { $face2 }, and are counted twice. Pull one face back to where they meet.
+
+rules-no-ground-under-two-faces = no ground under two faces
+
+# $sentence (text)
+rules-has-its-middle-on-no = { $sentence } has its middle on no sound face, so nothing keeps clear of it. Move it onto a face, or draw the face that it comes through.
+
+rules-on-no-face = on no face
+rules-on-a-face = on a face
+rules-shingles-lie-on-slopes-that = Shingles lie on slopes that shed water
+rules-lapped-shingles-let-water-in = Lapped shingles let water in where it stands or is blown back.
+rules-low-slopes-have-a-double = Low slopes have a double underlayment
+rules-water-runs-slowly-on-a = Water runs slowly on a low slope and finds its way under shingles.
+rules-wide-penetrations-have-a-cricket = Wide penetrations have a cricket behind them
+rules-water-and-snow-pile-up = Water and snow pile up behind what is wide, and find their way in.
+rules-eaves-and-rakes-have-a = Eaves and rakes have a drip edge
+rules-without-it-water-runs-back = Without it water runs back under the shingles and rots the edge of the deck.
+rules-array-and-covering-have-the = Array and covering have the class against fire that is asked
+rules-burning-brands-from-a-fire = Burning brands from a fire next door must not set the roof on fire.
+rules-the-deck-is-sound-before = The deck is sound before an array goes on it
+rules-screws-hold-only-in-firm = Screws hold only in firm wood, and nobody gets at the deck again for decades.
+
+# $sentence (text)
+# $measured (text)
+# $required (text)
+rules-is-asphalt-shingles-need-choose = { $sentence } is { $measured }; asphalt shingles need { $required }. Choose another roof covering there.
+
+# $sentence (text)
+# $measured (text)
+# $pitch (text)
+# $of_data (text)
+rules-is-less-than-lay-its = { $sentence } is { $measured }, less than { $pitch }: lay its underlayment double. { $of_data }
+
+rules-double-underlayment = double underlayment
+
+# $sentence (text)
+# $name (text)
+# $wide (text)
+# $required (text)
+rules-is-wide-along-the-eave = { $sentence } “{ $name }” is { $wide } wide along the eave, more than { $required }: build a cricket or saddle on its ridge side, and keep the array out of it.
+
+# $wide (text)
+rules-wide = { $wide } wide
+
+# $required (text)
+rules-a-cricket-beyond = a cricket beyond { $required }
+
+# $of_data (text)
+rules-the-roof-has-no-drip = The roof has no drip edge at its eaves and rakes. { $of_data }
+
+rules-a-drip-edge-at-eaves = a drip edge at eaves and rakes
+
+# $asked (text)
+rules-or-better = { $asked } or better
+
+rules-the-array = the array
+rules-the-covering-beyond-the-array = the covering beyond the array
+
+# $within (text)
+rules-an-edge-of-the-roof = an edge of the roof is less than { $within } from a lot line
+
+rules-the-law-asks-for-it = the law asks for it here
+
+# $sentence (text)
+# $measured (text)
+# $required (text)
+# $why (text)
+rules-has-against-fire-and-is = { $sentence } has { $measured } against fire, and { $required } is needed: { $why }.
+
+rules-parts-of-the-deck-are = Parts of the deck are soft, split or wet: replace that sheathing before the membrane and the array go on.
+rules-a-sound-deck = a sound deck
+
+# $book (text)
+rules-setbacks-each-with-its-own = { $book }: setbacks, each with its own source
+
+# $book (text)
+rules-clearances-each-with-its-own = { $book }: clearances, each with its own source
+
+# $kit (text)
+# $issue (text)
+rules-issue = { $kit }, issue { $issue }
+
+rules-geometry = geometry
+rules-set-by-a-person-for = set by a person for this one
+rules-common-practice-no-source = common practice, no source
+
+# $figure (text)
+rules-taken-as-roof-covering-a = { $figure }, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)
+
+rules-the-jobs-own-waivers = the job's own waivers
+rules-not-asked-by-this-edition = not asked by this edition
+rules-not-asked-by-this-book = not asked by this book
+
+# $by (text)
+# $date (text)
+# $reason (text)
+rules-waived-by-on = waived by { $by } on { $date }: { $reason }
+
+# $by (text)
+# $date (text)
+# $reason (text)
+rules-the-waiver-by-on = the waiver by { $by } on { $date } (“{ $reason }”)
+
+# $by (text)
+rules-was-given-before-numbers-were = { $by } was given before numbers were kept: look at it, and accept it again
+
+# $by (text)
+# $required (text)
+# $required2 (text)
+rules-was-given-where-was-asked = { $by } was given where { $required } was asked, and now it is { $required2 }: accept it again, or clear it
+
+# $by (text)
+# $measured (text)
+# $measured2 (text)
+rules-was-for-and-now-it = { $by } was for { $measured }, and now it is { $measured2 }: accept it again, or clear it
+
+# $by (text)
+# $date (text)
+# $reason (text)
+rules-a-waiver-by-is-for = A waiver by { $by } ({ $date }) is for a finding that is no longer there: “{ $reason }”. Take it away, or keep it if the trouble may come back.
+
+# $by (text)
+# $date (text)
+# $key (text)
+# $reason (text)
+rules-a-waiver-by-names-what = A waiver by { $by } ({ $date }) names what this program can't read, { $key }: “{ $reason }”. It covers nothing: take it away.
+
+# $by (text)
+# $date (text)
+# $missing_words (text)
+# $reason (text)
+rules-a-waiver-by-names-which = A waiver by { $by } ({ $date }) names { $missing_words }, which the job no longer has: “{ $reason }”. It covers nothing and never will: take it away.
+
+rules-no-such-finding = no such finding
+
+# $id (text)
+rules-part-3 = part { $id }
+
+# $side (text)
+# $face (text)
+rules-side-of-face = side { $side } of face { $face }
+
+# $id (text)
+rules-penetration = penetration { $id }
+
+# $rule_book (text)
+rules-switched-off-in-the-rule = switched off in the rule book “{ $rule_book }”
+
+# $no_roof_operations (text)
+rules-exempt-the-fire-official-found = exempt: the fire official found no roof operations ({ $no_roof_operations })
+
+# $integrated_listing_read_by (text)
+rules-exempt-roof-integrated-array-its = exempt: roof-integrated array, its listing read by { $integrated_listing_read_by }; the exemption is in doubt
+
+rules-exempt-a-detached-building-in = exempt: a detached building in which nobody lives
+rules-this-edition-does-not-ask = this edition does not ask for it
+rules-this-edition-has-no-number = this edition has no number for hips and valleys
+rules-this-edition-asks-for-pathways = this edition asks for pathways on each slope with modules instead
+rules-this-book-does-not-ask = this book does not ask for it
+rules-the-kit-does-not-say = the kit does not say where its base rail may be
+rules-the-kit-does-not-say-what = the kit does not say what deck it needs
+rules-the-kit-asks-no-room = the kit asks no room between blocks
+rules-the-kit-lets-rows-slide = the kit lets rows slide and the base rail lie anywhere
+rules-no-escape-window-is-marked = no escape window is marked on the roof
+rules-the-rule-book-has-no = the rule book has no setbacks
+rules-the-rule-book-does-not = the rule book does not go into fire access
+rules-the-rule-book-does-not-go = the rule book does not go into roofing
+rules-the-rule-book-has-no-such = the rule book has no such limit
+rules-the-rule-book-does-not-go-into = the rule book does not go into wind
+rules-the-job-does-not-say = the job does not say what state the deck is in
+rules-the-job-does-not-say-whether = the job does not say whether there is a drip edge
+rules-the-job-does-not-say-which = the job does not say which class the law asks for, nor how far the lot line is
+rules-the-job-does-not-say-on = the job does not say on which side the street or driveway lies
+
+# $names (text)
+rules-the-job-does-not-say-2 = the job does not say: { $names }
+
+rules-how-thick-the-sheathing-is-2 = how thick the sheathing is
+rules-what-it-is-made-of = what it is made of
+rules-how-far-apart-the-rafters = how far apart the rafters are
+rules-what-state-the-deck-is-in = what state the deck is in
+rules-whether-there-is-a-drip = whether there is a drip edge
+rules-the-class-against-fire = the class against fire
+rules-where-the-street-lies = where the street lies
+rules-basic-wind-speed = basic wind speed
+rules-eave-height = eave height
+rules-least-width-of-the-building = least width of the building
+rules-what-a-fastener-holds = what a fastener holds
+rules-deck-under-a-fastener = deck under a fastener
+rules-fasteners-hold-against-wind-uplift = Fasteners hold against wind uplift (screening)
+rules-a-corner-of-a-roof = A corner of a roof is lifted by several times its weight in a storm.
+
+# $standard (text)
+# $number (text)
+# $other (text)
+rules-figures-and-between-27-and = { $standard } figures { $number } and { $other }, between 27° and 45°
+
+# $standard (text)
+# $number (text)
+rules-figure = { $standard } figure { $number }
+
+# $degrees (text)
+rules-a-slope-of-is-outside = a slope of { $degrees }° is outside the figures known here (more than 7° up to 45°): ask a licensed engineer
+
+# $kind (text)
+rules-the-figures-are-for-plain = the figures are for plain gable and hip roofs, and this one has a { $kind }: ask a licensed engineer
+
+rules-hip-roof = hip roof
+rules-gable-roof = gable roof
+
+# $standard (text)
+# $shape (text)
+# $degrees (text)
+rules-the-coefficients-of-for-a = the coefficients of { $standard } for a { $shape } of { $degrees }° are not among the sources of this program: ask a licensed engineer
+
+rules-no-zone-of-the-figure = no zone of the figure reaches this block
+rules-wind = Wind
+
+# $standard (text)
+# $height_ft (text)
+# $q_kd_psf (text)
+# $zone_width_ft (text)
+# $square_feet (text)
+rules-mean-roof-height-ft-qh = { $standard }: mean roof height { $height_ft } ft, qh·Kd { $q_kd_psf } psf, edge zones { $zone_width_ft } ft wide, effective wind area { $square_feet } ft²
+
+rules-the-wind-is-not-worked = the wind is not worked out
+
+# $screw (text)
+# $pounds (text)
+# $a_foot (text)
+rules-lb-each-a-foot = { $screw }: { $pounds } lb each, { $a_foot } a foot
+
+# $what (text)
+# $pounds (text)
+rules-lb-a-foot-no-foot = { $what }: { $pounds } lb a foot, no foot holds more
+
+# $what (text)
+rules-the-listing-says-nothing-ask = { $what }: the listing says nothing, ask the maker before you rely on this
+
+# $what (text)
+# $pounds (text)
+rules-lb-a-foot-which-helps = { $what }: { $pounds } lb a foot, which helps and is counted for nothing
+
+# $what (text)
+rules-the-listing-says-nothing-counted = { $what }: the listing says nothing, counted for nothing
+
+# $join (text)
+rules-load-path-by-the-kits = Load path by the kit's listing: { $join }.
+
+rules-the-kit-says-nothing-of = The kit says nothing of what holds its modules down: only the fastener that was typed is counted.
+
+# $sentence (text)
+# $zone (text)
+# $figure (text)
+# $psf (text)
+# $pounds (text)
+# $holds (text)
+# $path (text)
+rules-reaches-zone-psf-outward-lb = { $sentence } reaches zone { $zone } ({ $figure }): { $psf } psf outward, { $pounds } lb on a fastener, which is said to hold { $holds } lb. Keep out of the edge zones, or set more fasteners: the order counts those that hold. { $path } Have it designed by a licensed engineer.
+
+# $pounds (text)
+rules-lb-a-fastener = { $pounds } lb a fastener
+
+# $holds (text)
+rules-at-most-lb = at most { $holds } lb
+
+# $name (text)
+# $why (text)
+rules-is-not-screened-for-wind = { $name } is not screened for wind: { $why }.
+
+rules-not-worked-out = not worked out
+rules-a-case-that-the-sources = a case that the sources have
+
+## Sheets
+
+sheets-plan-to-build-from = Plan to build from
+sheets-no-face-of-the-roof = No face of the roof is drawn yet.
+sheets-crew-notes = Crew notes
+
+# $face_heading (text)
+# $pitch (text)
+sheets-pitch = { $face_heading }, pitch { $pitch }
+
+sheets-rows-of-modules = Rows of modules
+sheets-base-line-up-from-the = Base line, up from the eave
+sheets-left-end-along-that-line = Left end, along that line from the rake
+sheets-in-this-order = In this order
+sheets-stage = Stage
+sheets-done-by = Done, by
+
+# $row (text)
+# $by (text)
+sheets-row-begins-to-the-right = row { $row } begins { $by } to the right
+
+# $row (text)
+# $by (text)
+sheets-row-begins-to-the-left = row { $row } begins { $by } to the left
+
+# $cut (text)
+# $whole (text)
+# $lap (text)
+sheets-above-then-the-shingles-lie = Above: { $cut }, then { $whole }; the shingles lie over { $lap } of the head flashing.
+
+sheets-tick-what-is-whole-and = Tick what is whole and there. Write what came, and what is damaged, before you sign for it.
+sheets-counted-by-date = Counted by ………………………………    Date ………………………
+sheets-delivery-what-is-short-damaged = Delivery: what is short, damaged or over
+
+# $rows (text)
+sheets-all-lines-are-complete = All { $rows } lines are complete.
+
+# $open (text)
+# $rows (text)
+sheets-nothing-is-wrong-with-what = Nothing is wrong with what was counted; { $open } of { $rows } lines are not counted yet.
+
+sheets-over = Over
+
+# $waits_for (text)
+sheets-cant-start = can't start: { $waits_for }
+
+sheets-crew-checklist = Crew checklist
+
+# $rule_book (text)
+sheets-after-the-rule-book = After the rule book { $rule_book }
+
+sheets-gone-through-by-date = Gone through by ………………………………    Date ………………………
+
+# $text (text)
+# $kind (text)
+# $of (text)
+sheets-from-the = { $text } from the { $kind }, { $of }
+
+# $name (text)
+# $falls (text)
+sheets-falls = { $name }, falls { $falls }
+
+# $job (text)
+sheets-plan-north-up = { $job }, plan, north up
+
+# $block (text)
+sheets-base-line-of-block = base line of block { $block }
+
+# $block (text)
+sheets-block = Block { $block }
+
+# $face (text)
+sheets-true-size-eave-down = { $face }, true size, eave down
+
+sheets-dash-with-three-dots-running = Dash with three dots, running on beside a block: the base line to snap.
+sheets-thick-line = Thick line
+sheets-thin-line = Thin line
+sheets-long-dashes = Long dashes
+sheets-dash-and-dot = Dash and dot
+sheets-short-dashes = Short dashes
+sheets-heavy-dots = Heavy dots
+sheets-dash-with-two-short-ones = Dash with two short ones
+sheets-light-dots = Light dots
+sheets-the-letters-of-the-sheet = the letters of the sheet can't be read
+sheets-a-page-cant-hold-its = a page can't hold its caution and anything beside it
+
+# $value (text)
+sheets-the-sheet-could-not-be = the sheet could not be written: { $value }
+
+sheets-no-face-is-drawn-yet = no face is drawn yet
+sheets-this-output-is-no-text = this output is no text: it is written to a file
+
+# $value (text)
+sheets-the-report-could-not-be = the report could not be written: { $value }
+
+# $value (text)
+sheets-the-workbook-could-not-be = the workbook could not be written: { $value }
+
+# $job (text)
+sheets-order-for = Order for { $job }
+
+# $kit (text)
+sheets-kit = Kit: { $kit }
+
+# $rule_book (text)
+sheets-rule-book = Rule book: { $rule_book }
+
+# $prices (text)
+# $currency (text)
+sheets-prices-all-amounts-in = Prices: { $prices }; all amounts in { $currency }
+
+sheets-why = Why
+sheets-totals = Totals
+
+# $unpriced (text)
+sheets-no-price-and-not-in = NO PRICE, and not in the total: { $unpriced }
+
+sheets-too-large = too large
+sheets-no-price = NO PRICE
+sheets-total = Total
+sheets-total-of-the-parts-that = Total of the parts that have a price
+sheets-amount = Amount
+sheets-how-it-is-cut = How it is cut
+sheets-crew = Crew
+sheets-people = People
+sheets-hours-of-work = Hours of work
+sheets-hours-on-the-clock = Hours on the clock
+sheets-one-more-finding-is-on = {" "}One more finding is on page 1.
+
+# $more (text)
+sheets-more-findings-are-on-page = {" "}{ $more } more findings are on page 1.
+
+# $page (text)
+# $of (text)
+sheets-page-of = page { $page } of { $of }
+
+sheets-to-know = To know
+sheets-unit = Unit
+sheets-waste = Waste
+sheets-with-waste = With waste
+sheets-from-stock = From stock
+sheets-packages = Packages
+sheets-holds = Holds
+sheets-taxed = Taxed
+sheets-changed-by-hand = Changed by hand
+sheets-how-it-is-counted = How it is counted
+
+# $known (text)
+sheets-see = see "{ $known }"
+
+sheets-l-a-rpage-p-of = &L&A&RPage &P of &N
+
+# $prices (text)
+# $date (text)
+# $currency (text)
+sheets-amounts-in-planning-aid-only = { $prices }, { $date }. Amounts in { $currency }. Planning aid only: see the last sheet.
+
+sheets-cost-by-stage = Cost by stage
+sheets-goods-and-labour = Goods and labour
+sheets-job = Job
+sheets-currency = Currency
+sheets-not-ordered = Not ordered
+sheets-about-the-count = About the count
+sheets-finding = Finding
+sheets-caution = Caution
+
+## The house in space and the sun
+
+solid-house = House
+solid-drag-to-turn-the-house = Drag to turn the house, with Shift to slide it; the wheel comes nearer. A click holds what is there.
+solid-the-house-in-space-drag = The house in space: drag to turn, wheel to come nearer  (3)
+solid-save-picture = Save picture…
+solid-the-picture-could-not-be = The picture could not be written
+solid-show-to-the-homeowner = Show to the homeowner
+solid-there-is-no-house-to = There is no house to show yet: draw a face of the roof first.
+solid-where-the-house-stands-is = Where the house stands is not known, so the light is even. Write its place under The job, The house.
+solid-turn-left = Turn left
+solid-turn-right = Turn right
+solid-higher = Higher
+solid-lower = Lower
+solid-nearer = Nearer
+solid-farther = Farther
+solid-before = Before
+solid-after = After
+solid-the-house-without-the-array = The house without the array, and with it
+solid-day = Day
+solid-the-day-that-the-sun = The day that the sun is shown for
+solid-hour = Hour
+solid-by-the-clock-15-30 = By the clock, 15:30; in summer set UTC to summer time
+solid-utc = UTC
+solid-how-many-hours-the-clock = How many hours the clock is ahead of UTC: −5 for New York in winter, −4 in summer
+solid-house-turn = House: turn
+solid-arrow-keys-or-drag = Arrow keys or drag
+solid-house-slide-come-nearer = House: slide, come nearer
+solid-shift-arrow-keys-and = Shift + arrow keys, + and −
+solid-from-above = From above
+solid-leave-esc = Leave  (Esc)
+solid-what-it-covers = What it covers
+solid-what-it-costs = What it costs
+solid-to-be-quoted = To be quoted
+solid-as-planned-today-the-written = As planned today; the written offer counts. What it yields and saves is not worked out here.
+solid-not-ready-to-build-these = Not ready to build: these findings are open
+solid-waived-accepted-all-the-same = Waived: accepted all the same
+solid-bare-cost-no-overhead-and = Bare cost: no overhead and no profit is in it
+solid-show-the-bare-cost-all = Show the bare cost all the same
+solid-good-to-know = Good to know
+solid-this-is-a-plan-not = This is a plan, not an offer and not a permit. The layout is confirmed on your roof and by the local building office.
+solid-a-licensed-engineer-looks-at = A licensed engineer looks at the structure where that is required; a licensed electrician connects the array.
+solid-please-stay-off-the-roof = Please stay off the roof. Modules are live whenever light falls on them.
+solid-full-screen-in-large-type = Full screen, in large type, without anything that is only for the office
+solid-write-the-picture-as-it = Write the picture as it is looked at to a PNG file
+
+# $from (text)
+solid-seen-from-the = Seen from the { $from }
+
+solid-from-above-2 = from above
+solid-from-high-up = from high up
+solid-from-a-little-above = from a little above
+solid-from-the-ground = from the ground
+solid-without-the-array = without the array
+solid-no-modules-on-it = no modules on it
+
+# $from (text)
+# $high (text)
+# $array (text)
+# $sun (text)
+solid-roof-seen-from-the = Roof seen from the { $from }, { $high }, { $array }. { $sun }
+
+# $count (text)
+# $face (text)
+solid-on = { $count } on { $face }
+
+# $counts (text)
+solid-modules = modules: { $counts }
+
+# $plan (text)
+# $faces (text)
+solid-modules-on-faces = { $plan } modules on { $faces } faces
+
+# $job (text)
+# $with_modules_or_none (text)
+solid-this-machine-cant-draw-the = This machine can't draw the house just now. It has { $job } faces and { $with_modules_or_none }; plan and face-on view show them.
+
+solid-no-modules = no modules
+solid-january = January
+solid-february = February
+solid-march = March
+solid-april = April
+solid-may = May
+solid-june = June
+solid-july = July
+solid-august = August
+solid-september = September
+solid-october = October
+solid-november = November
+solid-december = December
+
+# $day (text)
+# $month (text)
+solid-day-month = { $day } { $month }
+
+# $when (text)
+# $azimuth (text)
+# $elevation (text)
+solid-sun-in-the-high = { $when }: sun in the { $azimuth }, { $elevation }° high.
+
+# $when (text)
+solid-the-sun-is-down = { $when }: the sun is down.
+
+# $clock (text)
+# $clock2 (text)
+# $clock3 (text)
+solid-sunrise-highest-sunset = Sunrise { $clock }, highest { $clock2 }, sunset { $clock3 }
+
+# $clock (text)
+solid-the-sun-stays-up-all = The sun stays up all day; highest { $clock }
+
+# $clock (text)
+solid-the-sun-stays-down-all = The sun stays down all day; nearest to rising { $clock }
+
+# $side (text)
+# $side2 (text)
+solid-at = At { $side }, { $side2 }
+
+solid-sq-ft = sq ft
+solid-rated-power = rated power
+solid-covered-by-the-array = covered by the array
+solid-of-the-roof = of the roof
+
+# $latitude (text)
+# $longitude (text)
+solid-latitude-longitude-degrees-from-90 = latitude { $latitude }, longitude { $longitude }: degrees from -90 to 90 and from -180 to 180 are wanted
+
+# $value (text)
+solid-is-no-day-that-the = { $value } is no day that the sun's place is known for: years -2000 to 6000
+
+# $value (text)
+solid-the-suns-place-cant-be = the sun's place can't be worked out: { $value }
+
+solid-no-noon-on-this-day = no noon on this day
+
+## Where the job stands
+
+standing-not-to-build = NOT TO BUILD
+standing-waived = WAIVED
+
+# $not (text)
+# $count (number)
+standing-findings-stop-this-job =
+    { $count ->
+        [one] { $not }: { $count } finding stops this job.{"\u000A"}
+       *[other] { $not }: { $count } findings stop this job.{"\u000A"}
+    }
+
+# $message (text)
+# $by (text)
+# $date (text)
+# $reason (text)
+standing-waived-by-on = { $message } Waived by { $by } on { $date }: { $reason }
+
+## The takeoff
+
+# $currency (text)
+# $currency2 (text)
+takeoff-one-order-is-in-the = one order is in { $currency }, the other in { $currency2 }
+
+takeoff-more = More
+takeoff-less = Less
+takeoff-as-many-packages-another-need = As many packages, another need or price
+
+# $plain (text)
+# $plain2 (text)
+# $need_words (text)
+# $need_words2 (text)
+# $packages (text)
+# $packages2 (text)
+# $plain3 (text)
+# $more (text)
+takeoff-need-order = {"  "}{ $plain }  { $plain2 }  need { $need_words } → { $need_words2 }, order { $packages } → { $packages2 } { $plain3 }  { $more }
+
+# $plain (text)
+takeoff-totals-cant-be-compared = Totals can't be compared: { $plain }
+
+takeoff-planning-aid-only-confirm-against = Planning aid only. Confirm against the codes adopted locally, the product listing and the maker's instructions. Structural design belongs to a licensed engineer and electrical work to a qualified, licensed electrician where that is required. Falls and dc shock or arc can kill: count and order on the ground, and treat every module as live whenever light falls on it.
+
+# $value (text)
+takeoff-the-order-could-not-be = the order could not be written as CSV: { $value }
+
+# $value (text)
+takeoff-the-order-could-not-be-written = the order could not be written as JSON: { $value }
+
+takeoff-put-on-the-order-by = put on the order by hand
+
+# $part (text)
+# $part2 (text)
+# $places (text)
+takeoff-longer-than-any-stick-and = { $part }, { $part2 }: longer than any stick, and the kit allows no splice: { $places }. It is counted as if it were spliced; order a longer stick or ask the maker.
+
+takeoff-the-overhang-of-the-eaves = The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of the roof. Say the overhang, and the barrier reaches as much farther up.
+takeoff-the-price-list-does-not = The price list does not say what sales tax is: none is in the total.
+takeoff-the-price-list-does-not-say = The price list does not say what delivery costs: none is in the total.
+
+# $left (text)
+takeoff-stock-in-hand-the-kit = Stock in hand: the kit has no part { $left }.
+
+# $part (text)
+# $amount (text)
+takeoff-stock-in-hand-is-not = Stock in hand: { $part } is not counted in what the warehouse list gives, { $amount }: it is left out.
+
+# $a_foot (text)
+# $zone (text)
+# $modules (text)
+# $name (text)
+takeoff-wind-a-screening-fasteners-a = Wind, a screening: { $a_foot } fasteners a foot in zone { $zone } on { $modules } of the modules of block { $name }. What is more than the kit's is on the order. The findings tell the load path, part by part. By a licensed engineer.
+
+takeoff-seam = seam
+takeoff-run-of-base-rail = run of base rail
+takeoff-course-up-the-sides-one = course up the sides, one more a side
+takeoff-run-of-head-flashing = run of head flashing
+takeoff-module-under-the-head = module under the head
+takeoff-head-end-and-seam = head end and seam
+takeoff-left-head-corner = left head corner
+takeoff-right-head-corner = right head corner
+takeoff-left-base-corner = left base corner
+takeoff-right-base-corner = right base corner
+takeoff-area-under-the-array = area under the array
+takeoff-strip-around-the-array = strip around the array
+takeoff-array-with-the-strip-around = array with the strip around it
+takeoff-bonding-path = bonding path
+takeoff-extra-fastener-for-wind = extra fastener for wind
+takeoff-stick-of-this-length-in = stick of this length in the cut list
+takeoff-joint-between-two-pieces = joint between two pieces
+takeoff-person = person
+takeoff-person-on-the-roof = person on the roof
+takeoff-face-of-deck = face of deck
+takeoff-face-of-old-roofing-each = face of old roofing, each layer counted
+takeoff-face-of-deck-less-the = face of deck less the array
+takeoff-face-with-one-layer-of = face with one layer of underlayment, where no membrane lies
+takeoff-face-with-two-layers-of = face with two layers of underlayment, where no membrane lies
+takeoff-strip-along-the-eaves = strip along the eaves
+takeoff-strip-around-what-comes-through = strip around what comes through
+takeoff-wall-line-up-the-slope = wall line up the slope
+takeoff-course-up-the-wall-lines = course up the wall lines, one more a line
+takeoff-wall-line-across-the-slope = wall line across the slope
+takeoff-wall-at-the-end-of = wall at the end of an eave
+takeoff-lower-side-of-a-chimney = lower side of a chimney with its returns
+takeoff-course-beside-chimneys-one-more = course beside chimneys, one more a side
+takeoff-upper-side-of-a-chimney = upper side of a chimney with its returns
+takeoff-stretch-around-a-chimney = stretch around a chimney
+takeoff-cricket = cricket
+takeoff-piece-of-a-crickets-frame = piece of a cricket's frame
+takeoff-cricket-both-faces = cricket, both faces
+takeoff-valley-of-a-cricket = valley of a cricket
+takeoff-line-of-a-cricket-at = line of a cricket at its chimney
+takeoff-pipe-of-this-size = pipe of this size
+takeoff-course-beside-chimneys-and-skylights = course beside chimneys and skylights, one more a side
+takeoff-lower-or-upper-side-of = lower or upper side of a chimney or skylight
+takeoff-runs-of-base-rail = runs of base rail
+takeoff-runs-of-head-flashing = runs of head flashing
+takeoff-modules-under-the-head = modules under the head
+takeoff-head-ends-and-seams = head ends and seams
+takeoff-courses-up-the-sides-one = courses up the sides, one more a side
+takeoff-areas-under-the-array = areas under the array
+takeoff-strips-around-the-array = strips around the array
+takeoff-sticks-of-this-length-in = sticks of this length in the cut list
+takeoff-joints-between-two-pieces = joints between two pieces
+takeoff-people = people
+takeoff-people-on-the-roof = people on the roof
+takeoff-arrays-with-the-strip-around = arrays with the strip around them
+takeoff-faces-of-deck = faces of deck
+takeoff-faces-of-old-roofing-each = faces of old roofing, each layer counted
+takeoff-faces-of-deck-less-the = faces of deck less the array
+takeoff-faces-with-one-layer-of = faces with one layer of underlayment, where no membrane lies
+takeoff-faces-with-two-layers-of = faces with two layers of underlayment, where no membrane lies
+takeoff-strips-along-the-eaves = strips along the eaves
+takeoff-strips-around-what-comes-through = strips around what comes through
+takeoff-wall-lines-up-the-slope = wall lines up the slope
+takeoff-courses-up-the-wall-lines = courses up the wall lines, one more a line
+takeoff-wall-lines-across-the-slope = wall lines across the slope
+takeoff-walls-at-the-end-of = walls at the end of an eave
+takeoff-chimneys = chimneys
+takeoff-lower-sides-of-chimneys-with = lower sides of chimneys with their returns
+takeoff-courses-beside-chimneys-one-more = courses beside chimneys, one more a side
+takeoff-upper-sides-of-chimneys-with = upper sides of chimneys with their returns
+takeoff-stretches-around-chimneys = stretches around chimneys
+takeoff-crickets = crickets
+takeoff-pieces-of-crickets-frames = pieces of crickets' frames
+takeoff-crickets-both-faces = crickets, both faces
+takeoff-valleys-of-crickets = valleys of crickets
+takeoff-lines-of-crickets-at-their = lines of crickets at their chimneys
+takeoff-pipes-of-this-size = pipes of this size
+takeoff-courses-beside-chimneys-and-skylights = courses beside chimneys and skylights, one more a side
+takeoff-lower-and-upper-sides-of = lower and upper sides of chimneys and skylights
+takeoff-extra-fasteners-for-wind = extra fasteners for wind
+takeoff-rakes = rakes
+
+# $row (text)
+# $column (text)
+takeoff-row-column = row { $row }, column { $column }
+
+takeoff-the-block = the block
+
+# $row (text)
+takeoff-row = row { $row }
+
+# $row (text)
+# $seam (text)
+takeoff-row-seam = row { $row }, seam { $seam }
+
+# $row (text)
+takeoff-base-rail-of-row = base rail of row { $row }
+
+# $row (text)
+takeoff-left-side-from-row-up = left side from row { $row } up
+
+# $row (text)
+takeoff-right-side-from-row-up = right side from row { $row } up
+
+# $row (text)
+takeoff-head-of-row = head of row { $row }
+
+# $row (text)
+takeoff-head-of-row-left-end = head of row { $row }, left end
+
+# $row (text)
+takeoff-head-of-row-right-end = head of row { $row }, right end
+
+takeoff-under-the-array = under the array
+takeoff-around-the-array = around the array
+takeoff-under-and-around-the-array = under and around the array
+takeoff-along-the-eave = along the eave
+takeoff-left-side = left side
+takeoff-right-side = right side
+takeoff-lower-side = lower side
+takeoff-upper-side = upper side
+takeoff-deck-around-it = deck around it
+takeoff-not-counted = not counted
+takeoff-short = short
+takeoff-over = over
+takeoff-damaged = damaged
+takeoff-complete = complete
+
+# $row (text)
+# $number (text)
+takeoff-as-2 = { $row } (as { $number })
+
+takeoff-not-on-the-order = not on the order
+
+# $row (text)
+# $row2 (text)
+takeoff-not-counted-2 = { $row } { $row2 }: not counted
+
+# $row (text)
+# $row2 (text)
+# $good (text)
+# $needed (text)
+# $packages (text)
+takeoff-of = { $row } { $row2 }: { $good } of { $needed } { $packages }
+
+# $on (text)
+takeoff-cant-start = { $on } can't start
+
+# $plain (text)
+takeoff-delivery-for = Delivery for { $plain }
+
+takeoff-over-or-not-ordered = Over, or not ordered
+
+# $plain (text)
+# $plain2 (text)
+# $count (text)
+# $packages (text)
+# $ordered (text)
+# $counted (text)
+# $plain3 (text)
+takeoff-of-ordered-came = {"  "}{ $plain }  { $plain2 }: { $count } { $packages } of { $ordered } ordered, { $counted } came{ $plain3 }
+
+# $open (text)
+# $rows (text)
+takeoff-not-counted-yet-of-lines =
+    {""}
+    Not counted yet: { $open } of { $rows } lines.
+
+# $rows (text)
+takeoff-all-lines-are-complete =
+    {""}
+    All { $rows } lines are complete.
+
+takeoff-what-can-start =
+    {""}
+    What can start
+
+# $stage (text)
+takeoff-can-start = {"  "}{ $stage }: can start
+
+# $stage (text)
+# $why (text)
+takeoff-cant-start-2 = {"  "}{ $stage }: can't start: { $why }
+
+# $currencies (text)
+takeoff-the-lists-are-in = the lists are in { $currencies }
+
+# $show_money (text)
+# $known (text)
+# $known2 (text)
+# $show_money2 (text)
+# $plain (text)
+# $show_money3 (text)
+takeoff-lines-sales-tax-delivery-total = {"  "}lines { $show_money }, sales tax { $known }, delivery { $known2 }, total { $show_money2 } { $plain }; what every list has: { $show_money3 }
+
+# $missing (text)
+takeoff-no-price-and-not-in = {"  "}NO PRICE, and not in the total: { $missing }
+
+# $plain (text)
+takeoff-amounts-cant-be-compared = Amounts can't be compared: { $plain }
+
+takeoff-package = package
+
+# $show_money (text)
+takeoff-the-cheapest-each-line-where = {"*"} the cheapest. Each line where it is cheapest: { $show_money }
+
+# $plain (text)
+takeoff-order-for = Order for { $plain }
+
+# $plain (text)
+takeoff-waste = {"      "}waste: { $plain }
+
+# $plain (text)
+takeoff-source = {"      "}source: { $plain }
+
+# $total (text)
+takeoff-total = Total: { $total }
+
+# $total (text)
+takeoff-total-of-the-parts-that = Total of the parts that have a price: { $total }
+
+# $missing (text)
+takeoff-no-price-and-not-in-the = NO PRICE, and not in the total: { $missing }
+
+takeoff-goods = Goods
+takeoff-sales-tax = Sales tax
+takeoff-overhead = Overhead
+
+# $plain (text)
+# $plain2 (text)
+# $need_words (text)
+# $plain3 (text)
+takeoff-need-order-2 = {"  "}{ $plain }  { $plain2 }  need { $need_words }  order { $plain3 }
+
+# $price (text)
+# $cost (text)
+# $plain (text)
+takeoff-at = {"  "}at { $price } = { $cost } { $plain }
+
+# $price (text)
+takeoff-at-too-many-to-reckon = {"  "}at { $price }: too many to reckon a cost
+
+takeoff-no-price = {"  "}NO PRICE
+
+# $need (text)
+# $waste (text)
+# $with (text)
+takeoff-with-waste = { $need }, with { $waste } % waste { $with }
+
+takeoff-persons = persons
+
+# $crew (text)
+# $person_hours (text)
+# $people (text)
+# $people2 (text)
+# $hours (text)
+takeoff-h-of-work-h-on = {"  "}{ $crew }: { $person_hours } h of work, { $people } { $people2 }, { $hours } h on the clock
+
+# $left (text)
+takeoff-left = , { $left } left
+
+takeoff-stick = stick
+
+# $count (text)
+# $plural (text)
+# $length (text)
+# $of_part (text)
+# $pieces (text)
+# $left (text)
+takeoff-of-2 = { $count } { $plural } of { $length }{ $of_part }: { $pieces }{ $left }
+
+# $packages (text)
+# $package (text)
+# $show_amount (text)
+takeoff-of-3 = { $packages } { $package } of { $show_amount }
+
+# $bought (text)
+takeoff-bought-the-least-for-these = { $bought } bought, the least for these joints (proved)
+
+# $bought (text)
+# $more (text)
+takeoff-bought-at-most-more-than = { $bought } bought, at most { $more } more than the least for these joints
+
+# $counted (text)
+# $because (text)
+takeoff-overridden-counted = OVERRIDDEN, counted { $counted }{ $because }
+
+# $because (text)
+takeoff-added-by-hand = ADDED by hand{ $because }
+
+# $because (text)
+takeoff-off = OFF{ $because }
+
+# $show_amount (text)
+takeoff-of-the-offices-own-to = { $show_amount } of the office's own, to bring along
+
+# $show_amount (text)
+takeoff-from-stock-in-hand = { $show_amount } from stock in hand
+
+# $number (text)
+# $name (text)
+takeoff-alternate = alternate { $number }, { $name }
+
+takeoff-as-chosen = as chosen
+takeoff-as-drawn = as drawn
+
+# $waste (text)
+# $kind (text)
+# $by (text)
+takeoff-for-a = { $waste } % for a { $kind }, { $by }
+
+# $waste (text)
+takeoff-the-offices-own = { $waste } %, the office's own
+
+# $waste (text)
+# $why (text)
+takeoff-the-offices-own-2 = { $waste } %, the office's own: { $why }
+
+# $percent (text)
+takeoff-the-cuts-of-these-faces = the cuts of these faces alone make { $percent } %, which is not ordered by
+
+# $waste (text)
+# $cuts (text)
+takeoff-waste-cuts = { $waste } %; { $cuts }
+
+# $measured (text)
+# $noun (text)
+takeoff-of-4 = { $measured } of { $noun }
+
+# $measured (text)
+# $way (text)
+takeoff-each = { $measured }: { $way } each
+
+# $measured (text)
+# $length (text)
+takeoff-pieces-of-end-to-end = { $measured }: pieces of { $length } end to end
+
+# $measured (text)
+# $length (text)
+# $lap (text)
+takeoff-pieces-of-each-lapping = { $measured }: pieces of { $length }, each lapping { $lap }
+
+# $measured (text)
+# $way (text)
+takeoff-one-every-both-ways = { $measured }: one every { $way } both ways
+
+# $measured (text)
+# $way (text)
+takeoff-one-every-and-one-at = { $measured }: one every { $way } and one at each run's end
+
+# $measured (text)
+# $take (text)
+takeoff-for-each = { $measured }: { $take } for each
+
+# $measured (text)
+# $take (text)
+# $of (text)
+takeoff-for-each-2 = { $measured }: { $take } for each { $of }
+
+# $measured (text)
+# $width (text)
+takeoff-a-strip-wide = { $measured }: a strip { $width } wide
+
+# $lap (text)
+takeoff-each-lapping = , each lapping { $lap }
+
+# $measured (text)
+# $lengths (text)
+# $lap (text)
+# $proof (text)
+takeoff-cut-from-sticks-of = { $measured }: cut from sticks of { $lengths }{ $lap }; { $proof }
+
+takeoff-double = , double
+takeoff-strip = strip
+takeoff-roll = roll
+
+# $measured (text)
+# $many (text)
+# $width (text)
+# $side_lap (text)
+# $double (text)
+# $end_lap (text)
+# $many2 (text)
+takeoff-laid-in-wide-lapping-at = { $measured }: laid in { $many } { $width } wide lapping { $side_lap }{ $double }, { $end_lap } at ends; { $many2 } begun
+
+## Roofs that were taped
+
+tape-face-from-measurements = Face from measurements…
+tape-from-measurements = From measurements…
+tape-type-what-a-tape-said = Type what a tape said on the deck: sides, diagonals, pitch
+tape-form = Form
+tape-triangle = Triangle
+tape-parallelogram = Parallelogram
+tape-trapezoid = Trapezoid
+tape-any-with-diagonals = Any, with diagonals
+tape-eave = Eave
+tape-right-side = Right side
+tape-left-side = Left side
+tape-top = Top
+tape-straight-up = Straight up
+tape-if-taped = if taped
+tape-as-a-pitch = as a pitch
+tape-by-a-level = by a level
+tape-pitch-as-typed = Pitch as typed
+tape-or-12-over-24 = 6:12, 26.6°, 50%, or 12" over 24"
+tape-rise = Rise
+tape-hold-the-level-level-with = Hold the level level with one end on the deck: from its other end straight down to the deck.
+tape-length-of-the-level = Length of the level
+tape-spread-at-most = Spread at most
+tape-readings-that-are-corrected-by = Readings that are corrected by more than this make no face; 1" for a face of a house is common practice, no source.
+tape-lay-it = Lay it
+tape-beside-the-roof = beside the roof
+tape-to-join-it-to-a = To join it to a face, select a side of that face on the drawing; then choose here which side meets it.
+tape-add-face = Add face
+tape-one-corner-more = One corner more
+tape-one-corner-less = One corner less
+tape-another-diagonal = Another diagonal
+tape-take-this-diagonal-away = Take this diagonal away
+tape-diagonal-from-corner = Diagonal from corner
+tape-to-corner = to corner
+tape-picture-of-the-face-as = Picture of the face as typed
+
+# $from (text)
+# $to (text)
+tape-side = Side { $from }–{ $to }
+
+# $from (text)
+# $to (text)
+tape-diagonal = Diagonal { $from }–{ $to }
+
+tape-still-needed = Still needed:{" "}
+tape-nothing-checks-these-readings-one = Nothing checks these readings: one diagonal more would.
+tape-the-readings-agree = The readings agree.
+
+# $closing_error (text)
+tape-the-readings-miss-by-at = The readings miss by { $closing_error } at most. It is spread over all of them (least squares, each weighing the same).
+
+# $name (text)
+tape-if-one-was-misread-it = If one was misread, it is most likely: { $name }.
+
+# $own (text)
+# $side (text)
+# $face (text)
+tape-on-side-of = { $own } on side { $side } of { $face }
+
+# $from (text)
+# $to (text)
+tape-the-line-from-corner-to = the line from corner { $from } to { $to }
+
+# $corner (text)
+tape-the-height-of-corner-over = the height of corner { $corner } over the eave
+
+# $most (text)
+# $value (text)
+tape-a-face-has-3-to = a face has 3 to { $most } corners, not { $value }
+
+# $value (text)
+# $value2 (text)
+tape-the-face-has-corners = { $value }: the face has { $value2 } corners
+
+# $value (text)
+tape-must-be-more-than-0 = { $value } must be more than 0 and less than 1 km
+
+# $value (text)
+tape-corner-is-held-by-too = corner { $value } is held by too few readings: tape another diagonal to it from a corner that is held
+
+tape-these-sides-could-lean-either = these sides could lean either way: tape a diagonal too
+
+# $of (text)
+# $is (text)
+# $reach (text)
+# $is2 (text)
+tape-cant-be-the-other-two = { $of } can't be { $is }: the other two sides of its triangle reach { $reach } at most, { $is2 } less
+
+# $closing_error (text)
+# $limit (text)
+# $worst (text)
+tape-the-readings-miss-by-more = the readings miss by { $closing_error }, more than { $limit }: { $worst } fits worst; tape it again
+
+tape-these-lengths-make-a-face = these lengths make a face that folds over itself or has no area: check which corner is which
+
+## Menus, commands and windows
+
+window-file = File
+window-edit = Edit
+window-view = View
+window-help = Help
+window-new-job = New job
+window-open-job = Open job…
+window-open-recent = Open recent
+window-open-the-sample = Open the sample
+window-export = Export
+window-write-what-to-order-to = Write what to order: to print, for a spreadsheet, to read, or for another program; what the crew prints; or the plan for maps, the house for 3-D programs
+window-order-as-xlsx = Order as XLSX…
+window-order-to-print-by-part = Order to print, by part…
+window-order-to-print-by-stage = Order to print, by stage…
+window-plan-to-build-from-to = Plan to build from, to print…
+window-plan-as-svg = Plan as SVG…
+window-copy-the-drawing-as-a = Copy the drawing as a picture
+window-copy-the-drawing-as-svg = Copy the drawing as SVG
+window-copy-the-steps-since-opening = Copy the steps since opening as edits
+window-steps-since-opening-as-edits = Steps since opening as edits…
+window-the-steps-are-on-the = The steps are on the clipboard as edits: done again on the job as it was opened, they make this one.
+window-the-steps-could-not-be = The steps could not be written
+window-the-drawing-is-on-the = The drawing is on the clipboard.
+window-the-drawing-is-on-the-clipboard = The drawing is on the clipboard as SVG.
+window-checklist-to-print = Checklist to print…
+window-pallet-list-to-print = Pallet list to print…
+window-delivery-claim-to-print = Delivery claim to print…
+window-print = Print…
+window-write-a-pdf-of-this = Write a PDF of this list, with boxes to tick
+window-order-as-text = Order as text…
+window-order-as-csv = Order as CSV…
+window-order-as-json = Order as JSON…
+window-load-a-kit = Load a kit…
+window-load-a-rule-book = Load a rule book…
+window-load-a-price-list = Load a price list…
+window-quit = Quit
+window-undo = Undo
+window-redo = Redo
+window-delete-what-is-selected = Delete what is selected
+window-fit = Fit
+window-show-all-of-it = Show all of it
+window-the-roof-from-above-north = The roof from above, north up  (1)
+window-face-on = Face-on
+window-one-face-true-to-size = One face true to size, its eave down  (2)
+window-face-shown = Face shown
+window-course-lines-in-plan = Course lines in plan
+window-dark-or-light = Dark or light
+window-light = Light
+window-dark = Dark
+window-feet-and-inches = Feet and inches
+window-metric = Metric
+window-before-anyone-climbs = Before anyone climbs
+window-keys = Keys
+window-find-a-command = Find a command…
+window-what-to-do = What to do
+window-type-a-word-of-what = Type a word of what you want to do
+window-no-command-has-these-words = No command has these words. Try one of them alone.
+window-there-is-nothing-that-this = There is nothing that this could be done to at present.
+window-ok = OK
+window-cancel = Cancel
+window-nudge-by-1-in = Nudge by 1 in
+window-arrow-keys = Arrow keys
+window-nudge-by-1-ft = Nudge by 1 ft
+window-shift-arrow-keys = Shift + arrow keys
+window-nudge-by-1-16-in = Nudge by 1/16 in
+window-alt-arrow-keys = Alt + arrow keys
+window-switch-the-selected-module = Switch the selected module
+window-x-or-double-click = X or double-click
+window-hold-several-things = Hold several things
+window-drag-a-box-or-shift = Drag a box, or Shift + click
+window-add-a-corner-to-a = Add a corner to a side
+window-double-click-the-side = Double-click the side
+window-drag-without-snapping = Drag without snapping
+window-ctrl-or-alt = Ctrl or Alt
+window-drag-one-faces-corner-alone = Drag one face's corner alone
+window-shift = Shift
+window-let-go-give-up-a = Let go, give up a drag, or close a window
+window-esc = Esc
+window-pan = Pan
+window-space-middle-or-right-drag = Space, middle or right drag
+window-select = Select
+window-draw-face = Draw face
+window-penetration = Penetration
+window-tape = Tape
+window-length-of-this-side = Length of this side
+window-angle = Angle
+window-to-the-side-before-on = To the side before, on the side where you point: 90 is square, 135 a bay. Empty: as you point.
+window-bearing = Bearing
+window-of-the-first-side-by = Of the first side by the compass: 0 is north, 90 east. Empty: as you point.
+window-size = Size
+window-size-of-the-notch = Size of the notch
+window-type-both-lengths-across-and = Type both lengths, across and up: 30' x 48'.
+window-type-the-angle-in-degrees = Type the angle in degrees, such as 90 or 22.5.
+window-set-the-corner-across-or = Set the corner across, or type the size and Enter.
+window-square-to-the-first-side = square to the first side
+window-square-it = Square it
+window-turns-sides-that-are-nearly = Turns sides that are nearly square onto the two directions of the house. Slanted sides stay as they are.
+window-close-the-outline = Close the outline
+window-take-back-a-corner = Take back a corner
+window-due-east-west = due east–west
+window-due-north-south = due north–south
+window-at-45 = at 45°
+window-in-line-with-a-corner = in line with a corner
+window-closes-the-face = closes the face
+window-in-the-middle-of-the = in the middle of the face
+window-point-where-the-side-should = Point where the side should go, then press Enter.
+window-a-side-is-longer-than = A side is longer than 0.
+window-an-outline-has-at-least = An outline has at least three corners: click another one.
+window-these-corners-lie-on-one = These corners lie on one line and make no outline: take one back.
+window-a-hole-lies-inside-one = A hole lies inside one face, a courtyard inside the walls of one part: take corners back until all are.
+window-there-is-no-face-here = There is no face here: press on one to place a block.
+window-there-is-no-face-to = There is no face to show yet: draw one first.
+window-a-face-keeps-its-last = A face keeps its last three corners: delete the face instead.
+window-delete-is-for-what-is = Delete is for what is held on the drawing: press there first.
+window-switch-this-module-on = Switch this module on
+window-switch-this-module-off = Switch this module off
+window-switch-all-modules-on = Switch all modules on
+window-add-a-corner-here = Add a corner here
+window-delete-this-corner = Delete this corner
+window-delete-the-block = Delete the block
+window-delete-the-penetration = Delete the penetration
+window-delete-the-face = Delete the face
+window-show-face-on = Show face-on
+window-place-a-block = Place a block
+window-start-with-the-roof = Start with the roof
+window-draw-the-walls-one-corner = 1.  Draw the walls: one corner, and the size, such as 48' x 30'. The roof is raised over them, with gables or hips. Or draw it face by face.
+window-mark-what-comes-through-the = 2.  Mark what comes through the roof: vents, pipes, chimneys.
+window-place-a-block-of-modules = 3.  Place a block of modules and drag it. Findings and quantities follow as you move.
+window-raise-a-roof-over-the = Raise a roof over the walls
+window-draw-a-face = Draw a face
+window-open-a-job = Open a job…
+window-the-job = The job
+window-name = Name
+window-crew-notes = Crew notes
+window-units = Units
+window-a-name-is-needed = A name is needed.
+window-type-a-whole-number-from = Type a whole number from 1 to 1000.
+window-rise-in-12-of-run = Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) will do too.
+window-downslope = Downslope
+window-the-way-that-water-runs = The way that water runs: degrees clockwise from north, or N, NE, E …
+window-height-of-the-face-at = Height of the face at its lower left corner, above any level that is the same for the whole job.
+window-how-much-of-each-course = How much of each course is to the weather, up the slope. Usually 5" or 5 5/8" (common practice, no source).
+window-first-course-line = First course line
+window-from-the-eave-up-to = From the eave up to the first course line.
+window-sides-true-length = Sides, true length
+window-worked-out-from-the-roof = worked out from the roof
+window-the-kind-follows-from-the = The kind follows from the faces. Choose one here only where the roof is otherwise.
+window-the-outline-folds-over-itself = The outline folds over itself or has no area: drag its corners apart, or undo.
+window-east = East
+window-north = North
+window-in-plan-from-the-corner = In plan, from the corner where the face's own frame begins.
+window-kind = Kind
+window-shape = Shape
+window-round = round
+window-rectangle = rectangle
+window-any-outline = any outline
+window-across = Across
+window-along-the-eave = Along the eave
+window-up-the-slope = Up the slope
+window-as-taped-on-the-deck = As taped on the deck.
+window-clearance = Clearance
+window-how-far-modules-stay-away = How far modules stay away, measured on the slope.
+window-as-the-book-says = As the book says
+window-from-the-lower-left-of = From the lower left of the face to the middle of it, on the slope.
+window-it-lies-beside-all-faces = It lies beside all faces: drag it onto one.
+window-rows = Rows
+window-from-the-eave-up = From the eave up.
+window-modules-in-a-row = Modules in a row
+window-along-the-eave-2 = Along the eave.
+window-modules-lie = Modules lie
+window-long-side-along-the-eave = long side along the eave
+window-long-side-up-the-slope = long side up the slope
+window-the-gap-between-neighbouring-modules = The gap between neighbouring modules; the kit gives its range.
+window-on-face = On face
+window-from-the-left-end-of = From the left end of the face to the block's left edge, on the slope.
+window-up-from-the-eave = Up from the eave
+window-from-the-lowest-point-of = From the lowest point of the face up the slope. For a block: where the base rail line is snapped.
+window-shift-rows = Shift rows
+window-to-the-right-against-the = To the right against the block's corner. Or drag the grip at a row's end.
+window-locked = Locked
+window-a-locked-block-stays-where = A locked block stays where it is when an array is fitted.
+window-quantities = Quantities
+window-nothing-to-order-yet-place = Nothing to order yet: place a block, and its parts are counted here.
+window-accepted-by-a-person = Accepted by a person
+window-do-this-undo-takes-it = Do this; undo takes it back. It was tried: fewer findings of this weight, and no new one.
+window-looking-for-a-fix = Looking for a fix…
+window-no-fix-was-found-among = No fix was found among moves, rows, modules and pathways.
+window-no-single-step-clears-it = No single step clears it and keeps as many modules; together these do:
+window-no-single-step-clears-it-these = No single step clears it; these together do:
+window-waive = Waive…
+window-accept-it-again = Accept it again…
+window-accept-this-finding-with-a = Accept this finding, with a reason that shows in every output.
+window-why-may-it-be-built = Why may it be built so?
+window-who-says-so = Who says so?
+window-waive-it = Waive it
+window-write-a-reason-and-a = Write a reason and a name first.
+window-take-the-waiver-back = Take the waiver back
+window-modules-on-the-roof-their = Modules on the roof, their rated power, and what the job is sold for: lines, tax, delivery, overhead, profit.
+window-that-cant-be-done = That can't be done
+window-this-file-cant-be-opened = This file can't be opened
+window-the-job-could-not-be = The job could not be saved
+window-the-order-could-not-be = The order could not be written
+window-the-sheet-could-not-be = The sheet could not be written
+window-the-changes-since-it-was = The changes since it was last saved are lost unless you save them now.
+window-dont-save = Don't save
+window-path-of-the-file = Path of the file
+window-replace-it = Replace it
+window-type-where-the-file-is = Type where the file is, such as /home/me/jobs/alder-court.chalk.json.
+window-this-is-a-folder-add = This is a folder: add a file name.
+window-there-is-a-file-of = There is a file of this name. Press “Replace it” to write over it.
+window-unsaved-work-was-kept = Unsaved work was kept
+window-the-program-did-not-end = The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.
+window-open-this-copy = Open this copy
+window-delete-it = Delete it
+window-ask-again-next-time = Ask again next time
+window-opened-from-the-kept-copy = Opened from the kept copy. It is not saved yet.
+window-planning-aid-only-read-the = Planning aid only: read the cautions
+window-chalkcourse-is-a-planning-aid = Chalkcourse is a planning aid. It proves nothing about your building. Confirm every limit against the codes adopted locally, the product's listing and the maker's instructions.
+window-structural-design-belongs-to-a = Structural design belongs to a licensed engineer. Electrical work belongs to a qualified electrician, licensed where that is required.
+window-falls-kill-keep-off-the = Falls kill. Keep off the roof without fall protection, on wet or icy decks, and in wind.
+window-direct-current-kills-and-it = Direct current kills, and it can't be switched off at the module: a module is live whenever light falls on it.
+window-mark = {""}
+
+## Texts of data files, by their English
+
+data-module-405-w = Module, 405 W
+data-levelling-foot = Levelling foot
+data-self-tapping-hex-screw-for-a = Self-tapping hex screw, for a foot
+data-module-device = Module device
+data-bracket-for-a-module-device = Bracket for a module device
+data-base-rail-8-ft-stick = Base rail, 8 ft stick
+data-base-rail-splice = Base rail splice
+data-end-cap-of-the-base-rail = End cap of the base rail, left
+data-end-cap-of-the-base-rail-right = End cap of the base rail, right
+data-side-insert-48-in = Side insert, 48 in
+data-step-flashing-10-x-7-in = Step flashing, 10 x 7 in, bent 5 and 5 in
+data-side-counter-flashing-snap-on-48 = Side counter flashing, snap-on, 48 in
+data-head-flashing-one-module-wide = Head flashing, one module wide
+data-snap-in-insert-for-a-head = Snap-in insert, for a head flashing
+data-head-support = Head support
+data-head-corner-flashing-left = Head corner flashing, left
+data-head-corner-flashing-right = Head corner flashing, right
+data-inside-corner-flashing = Inside corner flashing
+data-roofing-nail-12-ga-1-1 = Roofing nail, 12 ga, 1 1/4 in
+data-underlayment-fire-rated-48-in-x = Underlayment, fire-rated, 48 in x 50 ft
+data-cap-nail = Cap nail
+data-self-adhered-membrane-36-in-x = Self-adhered membrane, 36 in x 66.7 ft
+data-l-shaped-corner-membrane = L-shaped corner membrane
+data-starter-strip-peel-and-stick = Starter strip, peel-and-stick
+data-bonding-jumper-u-shaped = Bonding jumper, U-shaped
+data-screw-between-foot-and-module-fh = screw between foot and module, FH-103
+data-base-rail-and-its-screws = base rail and its screws
+data-hooks-between-rows = hooks between rows
+data-lug = Lug
+data-bare-copper-conductor-solid-6-awg = Bare copper conductor, solid, 6 AWG
+data-lead-row-to-row = Lead, row to row
+data-home-run-lead-set = Home run lead set
+data-junction-box-with-roof-flashing = Junction box with roof flashing
+data-conduit-3-4-in-10-ft = Conduit, 3/4 in, 10 ft stick, allowance
+data-labels-for-raceway-and-disconnect-allowance = Labels for raceway and disconnect, allowance
+data-sheathing-7-16-in-4-x = Sheathing, 7/16 in, 4 x 8 ft, to replace, allowance
+data-ring-shank-nail-for-sheathing-2 = Ring-shank nail for sheathing, 2 3/8 in
+data-drip-edge-for-eaves-10-ft = Drip edge for eaves, 10 ft
+data-drip-edge-for-rakes-10-ft = Drip edge for rakes, 10 ft
+data-leak-barrier-self-adhered-36-in = Leak barrier, self-adhered, 36 in x 66.7 ft
+data-underlayment-no-15-felt-36-in = Underlayment, No. 15 felt, 36 in x 144 ft
+data-starter-strip-105-ft-bundle = Starter strip, 105 ft bundle
+data-shingles-three-tab-36-x-12 = Shingles, three-tab, 36 x 12 in
+data-hip-and-ridge-caps = Hip and ridge caps
+data-valley-metal-24-in-wide-10 = Valley metal, 24 in wide, 10 ft
+data-pipe-boot-up-to-2-in = Pipe boot, up to 2 in
+data-pipe-boot-3-in = Pipe boot, 3 in
+data-pipe-boot-4-in = Pipe boot, 4 in
+data-pipe-boot-5-and-6-in = Pipe boot, 5 and 6 in
+data-roof-vent = Roof vent
+data-sealant-10-oz-tube = Sealant, 10 oz tube
+data-fall-arrest-set-harness-lanyard-rope = Fall arrest set: harness, lanyard, rope grab
+data-ridge-anchor-temporary = Ridge anchor, temporary
+data-gloves-and-safety-glasses = Gloves and safety glasses
+data-tarpaulin-20-x-30-ft = Tarpaulin, 20 x 30 ft
+data-hook-blades = Hook blades
+data-strip-the-old-roof = Strip the old roof
+data-pull-or-drive-proud-nails-and = Pull or drive proud nails and sweep, allowance
+data-dry-in-drip-edge-leak-barrier = Dry in: drip edge, leak barrier, underlayment
+data-pre-assemble-modules-on-the-ground = Pre-assemble modules on the ground
+data-carry-and-set-modules-two-people = Carry and set modules, two people each
+data-lay-shingles-starter-and-caps = Lay shingles, starter and caps
+data-flash-walls-valleys-and-what-comes = Flash walls, valleys and what comes through
+data-connect-modules-ground-junction-box = Connect modules, ground, junction box
+data-old-roofing-carted-away = Old roofing, carted away
+data-deck-screw-2-1-2-in = Deck screw, 2 1/2 in, for feet and base rail
+data-carriage-bolt-and-nut-for-a = Carriage bolt and nut, for a bracket
+data-membrane-strip-self-adhered-9-in = Membrane strip, self-adhered, 9 in x 50 ft
+data-primer-for-self-adhered-membrane-1 = Primer for self-adhered membrane, 1 gal
+data-framing-lumber-for-crickets-2-x = Framing lumber for crickets, 2 x 4 in, 10 ft
+data-kick-out-flashing = Kick-out flashing
+data-apron-flashing-at-walls-and-chimneys = Apron flashing at walls and chimneys, 10 ft
+data-back-pan-metal-18-in-wide = Back pan metal, 18 in wide, 10 ft
+data-cricket-metal-24-in-x-10 = Cricket metal, 24 in x 10 ft
+data-counter-flashing-for-chimneys-10-ft = Counter flashing for chimneys, 10 ft
+data-skylight-flashing-kit = Skylight flashing kit
+data-ridge-vent-4-ft = Ridge vent, 4 ft
+data-ladder-hoist-a-day = Ladder hoist, a day
+data-rope-1-2-in-x-100 = Rope, 1/2 in x 100 ft, for hauling
+data-replace-sheathing-frame-crickets = Replace sheathing, frame crickets
+data-set-the-base-rail = Set the base rail
+data-flash-the-head-of-the-array = Flash the head of the array
+data-flash-the-sides-of-the-array = Flash the sides of the array
+data-permit = Permit
+data-one-spare-module = One spare module
+data-primer-for-membranes = Primer for membranes
+data-ridge-vent = Ridge vent
+data-ladder-hoist = Ladder hoist
+data-hauling-ropes = Hauling ropes
+data-where-a-broken-one-would-hold = Where a broken one would hold up the crew: makers change sizes from year to year.
+data-on-a-deck-that-is-dusty = On a deck that is dusty, old or cold, where self-adhered membrane does not stick.
+data-where-the-attic-is-vented-at = Where the attic is vented at the ridge, and has its inlet at the eaves.
+data-brings-modules-and-bundles-up-no = Brings modules and bundles up: no module is carried up a ladder.
+data-where-no-hoist-can-stand-two = Where no hoist can stand: two people haul, one guides.
+data-where-the-office-takes-it-out = Where the office takes it out for the owner.
+data-can = can
+data-day = day
+data-rope = rope
+data-kit = kit
+data-permit-2 = permit
+data-cap = cap
+data-anchor = anchor
+data-bag = bag
+data-sheet = sheet
+data-vent = vent
+data-tube = tube
+data-device = device
+data-tarpaulin = tarpaulin
+data-piece = piece
+data-bundle = bundle
+data-stick = stick
+data-insert = insert
+data-roll = roll
+data-box = box
+data-boot = boot
+data-lead = lead
+data-container = container
+data-hour = hour
+data-set = set
+data-spool = spool
+data-module = module
+data-roof-crew = Roof crew
+data-ground-crew = Ground crew
+data-electrician = Electrician
+data-falls = Falls
+data-ladders = Ladders
+data-lifting = Lifting
+data-weather = Weather
+data-live-dc = Live dc
+data-deck = Deck
+data-who-does-what = Who does what
+data-six-feet-or-more-above-a = Six feet or more above a lower level: guardrail, net or personal fall arrest; where none can be had, a written fall protection plan. Rig it before the first trip up.
+data-guardrail-top-rail-42-in-above = Guardrail: top rail 42 in above the walking level, 3 in more or less.
+data-fall-arrest-anchors-for-5-000 = Fall arrest: anchors for 5,000 lb a worker, or engineered with a safety factor of two; free fall 6 ft at most; arresting force 1,800 lb at most. A restraint that keeps a worker from reaching the edge is accepted.
+data-rails-reach-at-least-3-ft = Rails reach at least 3 ft above the landing; the foot stands a quarter of the working length from the wall. Tie it off.
+data-two-people-carry-a-module-no = Two people carry a module. No module goes up a ladder in a hand: use a hoist or a lift.
+data-stop-in-wind-on-a-wet = Stop in wind, on a wet or frosted deck, and when a storm is near. Water, shade and rest in the heat.
+data-modules-are-live-whenever-light-falls = Modules are live whenever light falls on them; neither an open disconnect nor rapid shutdown makes a module's own leads dead. Never part dc connectors under load: the arc burns and blinds.
+data-de-energize-and-ground-circuits-that = De-energize and ground circuits that a worker could touch, or guard them; tag what is switched off.
+data-look-for-soft-split-or-unsupported = Look for soft, split or unsupported sheathing before anyone loads it. Pull or drive every proud nail and sweep: membranes and feet slip on grit.
+data-structural-design-is-a-licensed-engineers = Structural design is a licensed engineer's, electrical work a licensed electrician's where the law asks it. Local codes and the maker's instructions come before this list.
+data-drip-edge-at-eaves-and-rakes = Drip edge at eaves and rakes: pieces lap 2 in, reach 1/4 in below the sheathing and 2 in up the deck, fastened at most 12 in apart; underlayment over it at eaves, under it at rakes.
+data-a-roof-integrated-array-has-the = A roof-integrated array has the fire class that is asked of the roof covering (UL 790 or ASTM E108), with the underlayment of its listing under it; so has the roof beyond it.
+data-common-practice-no-source = common practice, no source
+data-the-kit = the kit
+data-none-in-this-book = none in this book
+data-fernhollow-deck-mount-kit-2026 = Fernhollow deck-mount kit 2026
+data-a-19-in-strip-along-the = A 19 in strip along the eave, then full 36 in sheets, each lapped 19 in over the one below (IRC table R905.1.1(2), from memory). At 4:12 and more: one layer, lapped 2 in, end laps set off by at least 6 ft.

@@ -1,10 +1,3137 @@
 language-name = Español
 language-code = es
 
-## common
+## Filling faces and moving blocks, in the window
+
+arrange-fill-with-modules = Llenar con módulos
+arrange-fill = Llenar
+arrange-fill-this-face = Llenar este faldón
+arrange-fill-all-faces = Llenar todos los faldones
+arrange-all-faces-that-are-steep = Todos los faldones con pendiente suficiente para el kit, uno tras otro.  (L, sin nada seleccionado)
+arrange-the-most-modules-that-the = El mayor número de módulos que permiten las reglas. Los bloques fijados se quedan, los demás del faldón dejan lugar; deshacer lo revierte.  (L)
+arrange-puts-the-most-modules-on = Pone en un faldón el mayor número de módulos que permiten las reglas de esta obra, lo demuestra y enumera lo que lo limita. Seleccione un faldón para llenar solo ese.
+arrange-laid-as = Colocados en
+arrange-either-way = cualquier sentido
+arrange-blocks-at-most = Bloques como máximo
+arrange-every-corner-of-a-block = Cada esquina de un bloque lleva tapajuntas: menos bloques, menos esquinas.
+arrange-what-a-module-earns-after = Lo que gana un módulo después de lo que cuesta él mismo. Un tramo de tapajuntas y una esquina cuestan lo que dice la lista de precios, así que se omite el módulo que no paga ninguno de los dos.
+arrange-weigh-by-the-area-of = Ponderar por el área del faldón
+arrange-a-module-counts-whole-on = Un módulo cuenta entero en el faldón más grande de los que se llenan, y la mitad en uno de la mitad de su área.
+arrange-size-by = Tamaño en
+arrange-kilowatts = kilovatios
+arrange-how-many-modules = Cuántos módulos
+arrange-kilowatts-2 = Kilovatios
+arrange-on-all-faces-that-are = En todos los faldones que se llenan juntos, contando los de sus bloques fijados.
+arrange-as-2 = Que sea
+arrange-compact-as-can-be = lo más compacto posible
+arrange-cheap-as-can-be = lo más barato posible
+arrange-the-faces-that-are-ticked = Los faldones marcados en la lista, uno tras otro.
+arrange-no-layout-found-yet = Aún no se halló ninguna disposición.
+arrange-drawn-on-the-roof-not = Dibujado sobre el techo, todavía sin colocar. Sigue hasta demostrar que es lo mejor; Parar coloca lo que hay.
+arrange-looking-for-what-holds-it = Buscando lo que lo limita…
+arrange-stop-looking = Dejar de buscar
+arrange-keep-what-was-found-of = Conservar lo que se halló sobre lo que limita el arreglo.
+arrange-being-looked-for = Se está buscando…
+arrange-not-looked-for-to-the = No se buscó hasta el final: llene otra vez el faldón para saberlo.
+arrange-not-looked-for-to-the-end = No se buscó hasta el final: puede haber más.
+arrange-stop = Parar
+arrange-take-the-best-that-was = Tomar lo mejor que se halló hasta ahora, si es mejor que lo que hay.
+arrange-what-was-searched = Lo que se buscó
+arrange-what-holds-it-back = Lo que lo limita
+arrange-nothing-but-the-size-of = Nada más que el tamaño del faldón.
+arrange-there-is-no-face-to = Todavía no hay faldón que llenar: dibuje uno primero.
+arrange-the-roof-changed-while-it = El techo cambió mientras se llenaba, así que se descartó la respuesta. Llénelo otra vez.
+arrange-stopped-before-anything-better-than = Se paró antes de hallar algo mejor que lo que hay: los bloques están como estaban.
+arrange-filling-broke-off-by-itself = El llenado se interrumpió solo: es una falla de este programa. La obra está como estaba; pruebe otra manera de colocar.
+arrange-all-that-the-kit-allows = todo lo que permite el kit
+arrange-half-lapped-rows = filas a media pieza
+arrange-rows-on-the-courses-one = filas sobre las hiladas, un bloque
+arrange-whole-blocks = bloques enteros
+arrange-by-worth = por valor
+arrange-to-a-number = hasta un número
+arrange-free = libres
+arrange-in-line = alineadas
+arrange-by-the-courses = según las hiladas
+arrange-the-kit-allows-modules-joints = El kit permite módulos { $ways }, juntas de filas { $joints }, el riel base { $rail }.
+arrange-a-modules-worth = Valor de un módulo, { $currency }
+arrange-type-a-number-above-0 = Escriba un número mayor que 0, por ejemplo 12.5.
+arrange-choose-several-faces = Elegir varios faldones
+
+arrange-faces-chosen =
+    { $count ->
+        [one] { $count } faldón elegido
+       *[other] { $count } faldones elegidos
+    }
+
+arrange-fill-chosen-faces =
+    { $count ->
+        [one] Llenar el faldón elegido
+       *[other] Llenar { $count } faldones elegidos
+    }
+
+arrange-so-far = Hasta ahora { $of_most }
+arrange-of-at-most = { $modules } de { $most } como máximo
+arrange-what-was-found-against-the = Lo hallado frente a lo máximo que puede haber: al final no queda nada por hallar. Cuánto tarda nadie puede decirlo de antemano; Parar coloca lo que hay.
+arrange-not-proved-between-and-something = Sin demostrar: entre { $value } y { $bound } puede haber algo mejor.
+arrange-not-proved-up-to-more = Sin demostrar: quizá quepan hasta { $open } { $modules } más.
+arrange-costs-modules = Cuesta módulos: { $words }
+arrange-would-win = Ganaría: { $words }
+arrange-nearly-fits = Casi cabe: { $words }
+arrange-do-this-undo-takes-it = Hacer esto; deshacer lo revierte. Después llene otra vez el faldón. { $sentence }
+arrange-fill-2 = Llenar { $name }
+arrange-filling = Llenando { $one }{ $since }…
+arrange-filling-faces = Llenando { $names } faldones{ $since }…
+arrange-fill-3 = llenar { $fill }
+arrange-fill-faces = llenar { $fills } faldones
+arrange-filled = Llenado: { $of_most }
+arrange-filled-faces = Llenados { $fills } faldones: { $of_most }
+arrange-at-places = En { $places } lugares { $words }
+arrange-make-room = Hacer lugar
+arrange-move-it-the-least-distance = Moverlo la menor distancia que resuelve sus hallazgos.  (R)
+arrange-nothing-is-in-its-way = Nada le estorba.
+arrange-no-move-was-found-that = No se halló ningún movimiento que libre este bloque: hágalo más pequeño o mueva lo que le estorba.
+arrange-the-roof-changed-while-room = El techo cambió mientras se buscaba lugar, así que se descartó la respuesta. Oprima R otra vez.
+arrange-stopped-before-a-place-was = Se paró antes de hallar un lugar: el bloque está como estaba.
+arrange-the-search-for-room-broke = La búsqueda de lugar se interrumpió sola: es una falla de este programa. La obra está como estaba.
+arrange-end-the-search-with-the = Terminar la búsqueda con el lugar más cercano hallado hasta ahora.
+arrange-mirror = Reflejar
+arrange-a-mirror-image-on-the = Una imagen reflejada en la vertiente al otro lado de la cumbrera.  (M)
+arrange-its-face-shares-no-ridge = Su faldón no comparte cumbrera con otro.
+arrange-copy-to-face = Copiar a un faldón
+arrange-copy-to-a-face = Copiar a un faldón…
+arrange-there-is-no-other-face = No hay otro faldón.
+arrange-it-cant-be-copied-there = No se puede copiar ahí: corrija primero los contornos de ambos faldones.
+arrange-split = Dividir
+arrange-a-cut-there-leaves-nothing = Un corte ahí no deja nada en un lado.
+arrange-join = Unir
+arrange-no-block-is-flush-with = Ningún bloque está al ras con él: deben tocarse, tener el mismo sentido, la misma separación y las filas en línea.
+arrange-align = Alinear
+arrange-there-is-no-other-block = No hay otro bloque con módulos en este faldón.
+arrange-select-a-block-first = Seleccione primero un bloque.
+arrange-making-room-for = Haciendo lugar para { $name }…
+arrange-the-least-that-clears-it = lo mínimo que lo libra, demostrado
+arrange-the-least-that-was-found = lo mínimo que se halló, sin demostrar
+arrange-moved = { $name } se movió { $way_words }: { $sure }
+arrange-up-the-slope = cuesta arriba
+arrange-down-the-slope = cuesta abajo
+arrange-not-at-all = nada
+arrange-spread-along-the-eave = Repartir a lo largo del alero
+arrange-spread-up-the-slope = Repartir cuesta arriba
+arrange-spread-the-blocks-of = repartir los bloques de { $face }
+arrange-spread = Repartir
+arrange-equal-gaps-between-the-blocks = Espacios iguales entre los bloques de este faldón; el primero y el último se quedan.
+arrange-nothing-to-spread-it-takes = Nada que repartir: se necesitan tres bloques del faldón que no estén fijados, con lugar entre los extremos y espacios distintos.
+arrange-left-end-with-the-nearest = Extremo izquierdo con el bloque más cercano
+arrange-right-end-with-the-nearest = Extremo derecho con el bloque más cercano
+arrange-base-rail-with-the-nearest = Riel base con el bloque más cercano
+arrange-copy-to = Copiar { $name } a
+arrange-mirror-to = Reflejar en { $face }
+arrange-row = la fila { $rows }
+arrange-column = la columna { $columns }
+arrange-right-of = a la derecha de
+arrange-left-of = a la izquierda de
+arrange-above = sobre
+arrange-below = debajo de
+arrange-left-end-with = extremo izquierdo con { $name }
+arrange-right-end-with = extremo derecho con { $name }
+arrange-base-rail-with = riel base con { $name }
+arrange-make-room-for = hacer lugar para { $name }
+arrange-mirror-2 = reflejar { $name }
+arrange-copy = copiar { $name }
+arrange-split-2 = dividir { $name }
+arrange-join-2 = unir { $name }
+arrange-align-2 = alinear { $name }
+
+## The drawing
+
+canvas-pipe-boot = Bota de tubo
+canvas-vent = Respiradero
+canvas-skylight = Tragaluz
+canvas-escape-window = Ventana de escape
+canvas-parallel-to-a-side-drawn = paralelo a un lado ya dibujado
+canvas-parallel-to-a-side-of = paralelo a un lado de { $name }
+canvas-square-to-a-side-drawn = a escuadra con un lado ya dibujado
+canvas-square-to-a-side-of = a escuadra con un lado de { $name }
+canvas-press-to-type-another-length = Oprima para escribir otra longitud: el bloque se mueve ahí
+canvas-press-to-type-another-length-the = Oprima para escribir otra longitud: el extremo de este lado se mueve a lo largo de él
+canvas-from-the-left-border-to = Del borde izquierdo al bloque
+canvas-from-the-block-to-the = Del bloque al borde derecho
+canvas-from-the-lower-border-to = Del borde inferior al bloque
+canvas-from-the-block-to-the-upper = Del bloque al borde superior
+canvas-length-of-side = Longitud del lado { $side }
+canvas-hold-all-blocks-and-penetrations = Seleccionar todos los bloques y penetraciones
+canvas-drag-one-of-them-and = Arrastre uno y se mueven todos, o use las flechas. Con Mayús, un clic o un recuadro toma más, y suelta.
+canvas-switch-these-modules-on = Volver a poner estos módulos
+canvas-switch-these-modules-off = Quitar estos módulos
+canvas-delete-all-of-these = Borrar todo esto
+canvas-blocks = bloques
+canvas-penetrations = penetraciones
+canvas-select-drag-switch-modules = Seleccionar, arrastrar, conmutar módulos
+canvas-draw-a-face-of-the = Dibujar un faldón del techo esquina por esquina
+canvas-mark-what-comes-through-the = Marcar lo que atraviesa el techo
+canvas-place-a-block-of-modules = Colocar un bloque de módulos en un faldón
+canvas-measure = Medir
+canvas-whole-roof = Techo entero
+canvas-part = Parte
+canvas-hole = Hueco
+canvas-penetration-outline = Contorno de penetración
+canvas-a-face-of-the-roof = Un faldón del techo, esquina por esquina
+canvas-draw-the-walls-the-roof = Dibuje los muros: el techo se levanta sobre ellos, todo con una pendiente
+canvas-a-courtyard-a-shaft-or = Un patio, un ducto o el pie de una buhardilla: su orilla cuenta como muro
+canvas-a-penetration-that-is-neither = Una penetración que no es redonda ni cuadrada, por su propio contorno
+canvas-raise-a-roof = levantar un techo
+canvas-gables = Hastiales
+canvas-hips = Cuatro aguas
+canvas-walls = Muros
+canvas-how-far-the-roof-reaches = Cuánto sobresale el techo de los muros, en planta; 1' es lo usual
+canvas-height-of-the-roof-over = Altura del techo sobre los muros; 9' es lo usual en un piso
+canvas-this-cant-be-less-than = Esto no puede ser menos que nada: escriba 0 o más.
+canvas-draw-a-courtyard-in = dibujar un patio en { $part }
+canvas-draw-a-hole-in = dibujar un hueco en { $face }
+canvas-choose-draw-face-to-begin = Elija “Dibujar faldón” para empezar.
+canvas-next-choose-block-and-press = Siguiente: elija “Bloque” y oprima sobre un faldón. Primero las penetraciones, si las conoce.
+canvas-drag-blocks-vents-and-corners = Arrastre bloques, respiraderos y esquinas. El doble clic conmuta un módulo. Ctrl o Alt arrastra sin ajuste.
+canvas-click-the-first-corner-for = Haga clic en la primera esquina. En un faldón empiece por el alero si puede.
+canvas-click-or-type-a-length = Haga clic, o escriba una longitud y Entrar.
+canvas-click-the-first-corner-to = Haga clic en la primera esquina para cerrar.
+canvas-choose-a-kind-and-click = Elija una clase y haga clic en su centro sobre el techo, u oprima Entrar y muévala con las flechas.
+canvas-click-a-face-for-3 = Haga clic en un faldón para 3 filas de 4, o arrastre el espacio que puede llenar. Entrar también coloca uno.
+canvas-drag-from-one-place-to = Arrastre de un lugar a otro.
+canvas-click-one-corner-or-press = Haga clic en una esquina, u oprima y jale el rectángulo.
+canvas-click-the-corner-across-or = Haga clic en la esquina opuesta, o escriba la medida y Entrar.
+canvas-click-the-inner-corner-or = Haga clic en la esquina interior, o escriba la medida del recorte y Entrar.
+canvas-out-of-square = { $degrees }° fuera de escuadra
+canvas-square = Escuadrar { $name }
+canvas-corner-by-corner = Esquina por esquina
+canvas-l = L
+canvas-t = T
+canvas-any-outline-shift-holds-right = Cualquier contorno. Mayús mantiene los ángulos rectos; escriba longitud y ángulo.
+canvas-two-corners-or-one-and = Dos esquinas, o una y la medida, como 30' x 48'. También al oprimir y jalar.
+canvas-a-rectangle-then-the-inner = Un rectángulo y luego la esquina interior de lo que falta.
+canvas-a-rectangle-then-one-of = Un rectángulo y luego una de las dos esquinas interiores; la otra es su reflejo.
+canvas-at-the = en { $kind }
+canvas-from-the-its-setback = a { $setback } de { $kind }: su retiro
+canvas-on-course-line = en la línea de hilada { $number }
+canvas-just-clear-of = justo libre de { $name }
+canvas-flush-with = al ras de { $name }
+canvas-just-clear-of-2 = justo libre de { $block_name }
+canvas-reveal-to = { $reveal } de separación con { $block_name }
+canvas-the-same-gap-on-both = el mismo espacio a ambos lados
+canvas-its-middle-on-course-line = su centro en la línea de hilada { $number }
+canvas-in-line-with-the-middle = en línea con el centro de { $name }
+canvas-as-far-as-the-rows = hasta donde las filas aún enganchan
+canvas-the-blocks-corner = la esquina del bloque
+canvas-the-row-below = la fila de abajo
+canvas-in-line-with = en línea con { $below }
+canvas-half-a-module-against = medio módulo respecto a { $below }
+canvas-module-against = 1 módulo respecto a { $below }
+canvas-modules-against = { $value } módulos respecto a { $below }
+canvas-modules-against-2 = { $value } 1/2 módulos respecto a { $below }
+canvas-corner-of = esquina de { $name }
+canvas-on-a-side-of = en un lado de { $name }
+canvas-in-line-with-a-corner = en línea con una esquina de { $name }
+canvas-face-on-true-size-eave = { $name }, de frente: tamaño real, alero abajo
+canvas-block = Bloque { $name }
+canvas-modules = { $block_name } · { $modules } módulos
+canvas-in-plan = { $length } en planta
+canvas-on-the-slope-along-up = { $on_slope } en la pendiente ({ $part } a lo largo, { $part2 } arriba), { $in_plan } en planta
+canvas-from-the-left-up = { $from } desde la izquierda, { $from2 } arriba
+canvas-east-north = { $at } al este, { $at2 } al norte
+canvas-drawing-of-plan = Dibujo de { $job }, planta
+canvas-drawing-of-face-face-on = Dibujo de { $job }, faldón { $name } de frente
+canvas-face-pitch-on-the-slope = Faldón { $name }, pendiente { $pitch }, { $area } en la pendiente
+canvas-rows-of-modules = { $block_name }, { $rows } filas de { $columns }, { $modules } módulos
+canvas-switched-off = , quitado
+canvas-module-row-column = Módulo fila { $row }, columna { $column }{ $state }
+canvas-corner = Esquina { $corner }
+canvas-chosen = { $kind } (elegido)
+canvas-kind-of-side = Clase del lado { $side }
+canvas-row = Fila { $row }
+canvas-the-rule-book-says = El libro de reglas dice { $usual }.
+canvas-cant-read-as-a-direction = no se puede leer { $text } como dirección: escriba grados desde el norte en el sentido del reloj, por ejemplo 180, o S
+
+## The command line
+
+commandline-saved-as =
+    Guardado como { $to }.
+    {""}
+
+commandline-nothing-was-saved =
+    No se guardó nada.
+    {""}
+
+commandline-new-roof = Techo nuevo
+commandline-save-would-write-over-the = --save { $to } escribiría sobre las ediciones: nombre otro archivo
+commandline-save-would-write-over-the-job = --save { $to } escribiría sobre la obra: nombre otro archivo, o diga --in-place (la versión anterior queda como .previous)
+commandline-in-place-says-that-save = --in-place dice que --save nombra la obra misma, y { $to } es otro archivo
+
+commandline-no-fix-is-offered =
+    No se ofrece ningún arreglo.
+    {""}
+
+commandline-nothing-is-found-by-the = no hay hallazgo con la clave { $key }: tome una de `check`
+
+## Said in several places
 
 common-modules =
     { $count ->
         [one] { $count } módulo
        *[other] { $count } módulos
     }
+
+common-modules-2 = módulos
+common-one-grid = una sola cuadrícula
+common-half-lapped = a media pieza
+common-anywhere = en cualquier lugar
+common-or = {" "}o{" "}
+common-module = módulo
+common-a-face = un faldón
+common-to-the-right = a la derecha
+common-to-the-left = a la izquierda
+common-and = {" "}y{" "}
+common-block = Bloque
+common-course = hilada entera
+common-courses = hiladas enteras
+common-chimney = Chimenea
+common-other = Otra
+common-block-2 = bloque
+common-penetration = penetración
+common-face = Faldón
+common-overhang = Voladizo
+common-rectangle = Rectángulo
+common-save = Guardar
+common-compare = Comparar
+common-order = Pedido
+common-plan = Planta
+common-kit = Kit
+common-rule-book = Libro de reglas
+common-price-list = Lista de precios
+common-pallet-list = Lista de tarimas
+common-job = obra
+common-eave = alero
+common-find = Buscar
+common-on-the-slope = En la pendiente
+common-in-plan = En planta
+common-footprint-each-place-once = Huella, cada lugar una vez
+common-ridge-height = Altura de la cumbrera
+common-eave-height = Altura del alero
+common-close = Cerrar
+common-exposure = exposición
+common-face-2 = faldón
+common-gable = hastial
+common-hip = limatesa
+common-how-far-the-roof-reaches = Cuánto sobresale el techo del muro, en planta.
+common-rake = borde inclinado
+common-ridge = cumbrera
+common-valley = limahoya
+common-note = Nota
+common-total = Total, { $currency }
+common-not-known = no se sabe
+common-save-as = Guardar como…
+common-address = Dirección
+common-load = Cargar…
+common-pitch = Pendiente
+common-exposure-2 = Exposición
+common-reveal = Separación
+common-from-the-left = Desde la izquierda
+common-no-price = sin precio
+common-waived = Dispensado
+common-delivery = Entrega
+common-number = Número
+common-what = Qué
+common-need = Se necesita
+common-order-2 = Pedir
+common-package = Paquete
+common-price = Precio
+common-cost = Costo
+common-by-group = Por grupo
+common-by-stage-of-work = Por etapa de trabajo
+common-copy = Copiar
+common-what-it-is = Qué es
+common-group = Grupo
+common-profit = Ganancia
+common-none = ninguna
+common-nothing-is-on-order = No hay nada pedido.
+common-date = Fecha
+common-counted-by = Contó
+common-ordered = Pedido
+common-came = Llegó
+common-damaged = Dañado
+common-what-can-start = Lo que puede empezar
+common-can-start = puede empezar
+common-the-two-orders-are-alike = Los dos pedidos son iguales, renglón por renglón.
+common-main = Principal
+common-ell = Ala
+common-fire-access = Acceso de bomberos
+common-wind-and-snow = Viento y nieve
+common-drip-edge = Goterón
+common-none-2 = ninguno
+common-fire-class = Clase de fuego
+common-source = Fuente
+common-yes = sí
+common-nothing = nada
+common-north = norte
+common-south = sur
+common-east = este
+common-west = oeste
+common-the-outline = el contorno
+common-hole = el hueco { $ring }
+common-side = lado
+common-the-face = el faldón
+common-inside-corner = esquina interior
+common-face-3 = el faldón { $face }
+common-block-3 = el bloque { $block }
+common-the-job = la obra
+common-roofing = Recubrimiento
+common-labour = Mano de obra
+common-chimney-2 = chimenea
+common-ice-barrier = Barrera contra hielo
+common-row = fila
+common-the-job-has-no-face = la obra no tiene el faldón { $value }
+common-face-has-no-sound-outline = el faldón { $value } todavía no tiene un contorno válido: corríjalo primero (vea los hallazgos)
+common-from-the = { $length } desde { $kind }
+common-a-penetration = una penetración
+common-short = Falta
+common-nothing-to-order-no-module = Nada que pedir: no hay módulos colocados, o el kit no tiene piezas.
+common-switched-off-not-ordered = Omitidos, no se piden
+common-to-know-about-the-count = Conviene saber del conteo
+common-findings = Hallazgos
+common-waived-findings = Hallazgos dispensados
+common-cut-list = Lista de cortes
+common-crews = Cuadrillas
+common-prices = Precios
+common-face-4 = Faldón { $name }
+
+## Courses of shingles
+
+coursing-courses-and-base-rail = Hiladas y riel base
+coursing-face-on-they-are-drawn = De frente se dibujan siempre.
+coursing-no-block-lies-on-this = Todavía no hay bloque en este faldón. Coloque uno para ver dónde cae su riel base entre las hiladas.
+coursing-this-block-has-no-modules = Este bloque no tiene módulos, o el contorno de su faldón aún no es válido.
+coursing-rail-on-a-course-line = Riel sobre una línea de hilada
+coursing-it-is-on-one-now = Ya está sobre una. Otras cercanas:
+coursing-move-it = Moverlo
+coursing-use-it = Usarla
+coursing-an-exposure-that-brings-a = Una exposición que lleva una línea de hilada al riel y al borde superior
+coursing-exposure-from = Exposición desde
+coursing-exposure-to = Exposición hasta
+coursing-what-the-shingle-may-be = A lo que se puede colocar la teja: lo dice su paquete. De 5" a 5 5/8" es lo usual (práctica común, sin fuente).
+coursing-no-exposure-in-this-range = Ninguna exposición de este rango lleva una línea a ambos a 1/16": mueva el bloque o permita otro rango.
+coursing-change-the-courses-of = cambiar las hiladas de { $face }
+coursing-set-the-rail-of-on = poner el riel de { $block } en la línea de hilada { $course }
+coursing-on-course-line = sobre la línea de hilada { $line }
+coursing-above-course-line = { $small } sobre la línea de hilada { $line }
+coursing-below-the-first-course-line = debajo de la primera línea de hilada
+coursing-base-rail-line-up-from = Línea del riel base a { $up } del alero, { $on_line }.
+coursing-base-rail-line-up-from-the = Línea del riel base a { $up } del alero, { $on_line }: debajo se ven { $small } de una hilada.
+coursing-the-head-flashing-ends-on = El tapajuntas superior termina en una línea de hilada: la primera hilada arriba es entera.
+coursing-a-cut-course-shows-above = Una hilada cortada muestra { $small } sobre el tapajuntas superior, hasta la próxima línea de hilada.
+coursing-whole-above-the-array-the = { $whole_to_top } { $courses } sobre el arreglo; la última es entera.
+coursing-whole-above-the-array-is = { $whole_to_top } { $courses } sobre el arreglo; quedan { $small } sobre ellas bajo el borde superior.
+coursing-up = arriba
+coursing-down = abajo
+coursing-the-rules-are-against-it = ; las reglas no lo permiten
+coursing-course-line-of-a-cut = Línea de hilada { $course }, { $small } { $way }: { $small2 } de hilada cortada en la parte superior, { $whole_to_top } { $courses } arriba{ $clear }
+coursing-whole-course = hilada entera
+coursing-whole-courses = hiladas enteras
+coursing-no-course-line-leaves-above = Ninguna línea deja { $least } { $courses } sobre este bloque, como pide el libro de reglas.
+coursing-as-even-as-a-tape = tan parejo como se lee en la cinta
+coursing-off-at-most = { $small } de diferencia como máximo
+coursing-below-the-rail-cut-at = { $small }: { $below } bajo el riel, { $small2 } cortados y { $above } enteras arriba, { $off }
+coursing-head-flashing-ends-on-a = el tapajuntas superior termina en una línea de hilada
+coursing-base-rail = riel base { $on }
+coursing-head-flashing-ends-here-of = aquí termina el tapajuntas superior: { $left } de hilada cortada encima
+coursing-whole-and = { $whole } { $courses } y { $left }
+coursing-whole = { $whole } { $courses }
+coursing-heights-from-to-m-give = alturas de { $from } a { $to } m: dé alturas finitas, la de arriba mayor que la de abajo
+coursing-an-exposure-of-m-give = una exposición de { $value } m: dé una desde 0.001 m, y no menor que una cienmilésima del faldón
+coursing-a-miss-of-up-to = un error de hasta { $value } m: dé uno de 0 a menos de la mitad de la exposición mínima
+coursing-exposures-from-to-m-give = exposiciones de { $from } a { $to } m: dé primero la menor, mayor que 0.001 m
+coursing-the-last-course-is-whole = la última hilada es entera
+coursing-are-left-below-the-top = quedan { $small } bajo el borde superior
+
+coursing-up-the-slope-the-first =
+    {""}
+    { $face_heading }: { $long } pendiente arriba; la primera línea de hilada a { $small }, { $lines } líneas cada { $small2 }; { $left_at_top }
+
+coursing-the-head-flashing-shows-and = {"    "}el tapajuntas superior muestra { $small } y sigue { $small2 } bajo las tejas
+coursing-on-course-line-2 = en la línea de hilada { $course }
+coursing-above-course-line-2 = { $small } sobre la línea de hilada { $course }
+coursing-and-over = {" "}y sobran { $small }
+coursing-block-base-rail-line-up = {"  "}bloque { $block }: línea del riel base a { $from_eave } del alero, { $rail }; { $cut }, luego { $whole } hasta arriba{ $left_at_top }
+coursing-no-exposure-from-to-brings = {"    "}ninguna exposición de { $small } a { $small2 } lleva una línea de hilada al riel y al borde superior
+coursing-an-exposure-of-brings-a = {"    "}una exposición de { $small } lleva una línea de hilada al riel y al borde superior, a { $small2 }: { $whole_words } de la primera línea al riel; { $cut_words }, luego { $whole_words2 } arriba
+coursing-base-rail-at-course-line = {"    "}riel base en la línea de hilada { $course }, a { $from_eave } del alero: { $cut_words }, luego { $whole_words } hasta arriba{ $clear }
+
+coursing-whole-courses-2 =
+    { $count ->
+        [one] { $count } hilada entera
+       *[other] { $count } hiladas enteras
+    }
+
+coursing-no-cut-course-the-head = sin hilada cortada, el tapajuntas superior termina en una línea de hilada
+coursing-of-a-cut-course-above = { $from_metres } de hilada cortada sobre el tapajuntas superior
+
+## Files, in the window
+
+files-open-a-job = Abrir una obra
+files-save-the-job-as = Guardar la obra como
+files-write-the-order-to = Escribir el pedido en
+files-write-the-sheet-to = Escribir la hoja en
+files-write-the-plan-to = Escribir la planta en
+files-import-a-building-from-a = Importar un edificio de un archivo o carpeta
+files-import-a-building-from-a-folder = Importar un edificio de una carpeta
+files-load-a-kit = Cargar un kit
+files-load-a-rule-book = Cargar un libro de reglas
+files-save-the-rule-book-as = Guardar el libro de reglas como
+files-compare-with-a-rule-book = Comparar con un libro de reglas
+files-load-a-price-list = Cargar una lista de precios
+files-load-a-warehouse-list = Cargar una lista de almacén
+files-load-a-pallet-list-with = Cargar una lista de tarimas con conteos
+files-compare-with-the-order-of = Comparar con el pedido de una obra
+files-add-the-price-list-of = Agregar la lista de precios de un proveedor
+files-lay-a-picture-under-the = Poner una imagen bajo la planta
+files-save-the-picture-as = Guardar la imagen como
+files-write-the-steps-to = Escribir los pasos en
+files-open = Abrir
+files-write = Escribir
+files-list = Enumerar
+files-load = Cargar
+files-chalkcourse-job = Obra de Chalkcourse
+files-sheet-to-print = Hoja para imprimir
+files-buildings = Edificios
+files-warehouse-list = Lista de almacén
+files-picture-png-or-jpeg = Imagen (PNG o JPEG)
+files-png-picture = Imagen PNG
+files-edits = Ediciones
+files-not-saved = {"  "}(sin guardar)
+files-save-the-changes-to = ¿Guardar los cambios de “{ $name }”?
+
+files-the-job-that-is-open =
+    { $error }
+
+    La obra abierta no se tocó.
+
+files-saved-to = Guardado en { $path }
+files-order-written-to = Pedido escrito en { $path }
+files-done-undo-takes-it-back = { $trim_end_matches }: hecho. Deshacer lo revierte.
+files-no-recovery-copies-are-kept = No se guardan copias de recuperación: { $error }
+files-frames-are-not-timed-cant = No se miden los cuadros: no se puede escribir { $path } ({ $error })
+files-kept = guardada
+files-kept-on = guardada el { $moment }
+files-a-job-whose-copy-cant = Una obra cuya copia no se puede leer
+files-from = { $name }, { $written }; de { $from }
+files-never-saved-to-a-file = { $name }, { $written }; nunca guardada en un archivo
+
+## Filling faces
+
+fill-blocks-m-apart-give-0 = bloques a { $apart } m: dé 0 o más
+fill-stopped-before-the-end = parado antes del final
+fill-ran-to-its-end = llegó a su fin
+fill-every-parting-by-straight-cuts = cada división por cortes rectos
+fill-partings-by-straight-cuts-the = divisiones por cortes rectos, la cota con menos bloques
+fill-sizes-of-blocks-each-at = { $sizes } tamaños de bloques, cada uno en cada posición, bloques a { $apart } m; { $most }; { $end }
+fill-smallest-cut-over-values-and = corte mínimo sobre valores y lados expuestos, esquinas sin costo: exacto
+fill-sweep-over-every-choice-of = recorrido de cada elección de estas celdas, esquinas contadas: exacto
+fill-smallest-cut-without-corners-as = corte mínimo sin esquinas como cota, mejorado celda por celda con ellas: la diferencia queda abierta
+fill-tiles-were-asked-for-and = se pidieron { $number } piezas y hay { $cells } lugares: pida menos, o acomode otra vez con otras reglas
+fill-no-rows-hold-tiles = ningunas { $rows } filas tienen { $number } piezas
+fill-rows-next-to-each-other = { $rows } filas una junto a otra, con menos no hay { $number }; entre ellas, { $method }
+fill-foot = pie
+fill-head = cabeza
+fill-outer-corner = esquina exterior
+fill-inner-corner = esquina interior
+fill-the-cost-of-a-is = el costo de { $name } es { $cost }: dé 0 o más
+fill-a-grid-of-x-places = una cuadrícula de { $columns } x { $rows } lugares es demasiado grande
+fill-the-value-of-cell-is = el valor { $cell } de la celda { $i } no es un número con que calcular
+fill-two-cells-in-column-row = dos celdas en la columna { $column }, fila { $row }
+fill-sweep-over-every-choice-of-this = recorrido de cada elección de tantas de estas celdas: exacto
+fill-cuts-with-a-reward-for = cortes con un premio por pieza como cota, llevados al número celda por celda: la diferencia queda abierta
+fill-each-row-slid-by-itself = cada fila deslizada por sí sola a cada posición
+fill-one-grid-at-every-offset = una cuadrícula con cada desfase a lo largo de la fila
+fill-half-lapped-rows-at-every = filas a media pieza con cada desfase a lo largo de la fila
+fill-base-anywhere = base en cualquier lugar
+fill-base-by-courses-of-m = base por hiladas de { $exposure } m desde { $first } m, juego de { $play } a { $play2 } m
+fill-every-upper-tile-carried = , cada pieza superior apoyada
+fill-stopped-before-the-end-2 = ; parado antes del final
+fill-tiles-x-m-as-laid = piezas de { $size } x { $size2 } m como se colocan, filas a nivel y a { $pitch } m, { $joints }, { $base }{ $hooked }; { $cells } celdas de desfases examinadas, { $ruled_out } descartadas por una cota{ $end }
+fill-a-tile-of-x-m = una pieza de { $width } x { $height } m con juntas de { $gap_u } y { $gap_v } m no se puede colocar: los tamaños deben ser mayores que 0, las juntas no menores
+fill-a-tolerance-of-m-will = una tolerancia de { $value } m no sirve: dé una mayor que 0 y menor que un centésimo de la pieza, por ejemplo 1e-9
+fill-the-lowest-row-carries-something = la fila más baja lleva algo que llega { $value } m por debajo: dé 0 o más
+fill-corner-of-is-no-finite = la esquina { $corner } { DE($shape) } no es un lugar finito: dibújela otra vez
+fill-courses-of-m-with-a = hiladas de { $exposure } m con un juego de { $from } a { $to } m: la exposición debe ser mayor que 0.001 m y el juego ir hacia arriba, dentro de 100 hiladas
+fill-this-face-could-hold-tiles = en este faldón cabrían { $value } piezas, más de 1000000: revise las unidades de la pieza y del faldón
+fill-blocked-shape = la forma bloqueada { $id }
+fill-and-in-their-columns = {" "}y en sus columnas
+fill-and-free-to-slide = {" "}y libres de deslizarse
+fill-too-many-ends-for-the = ; demasiados extremos para el mejor de cada uno, así que un movimiento menor puede ganar
+fill-every-move-of-up-to = cada movimiento de hasta { $farthest } m a lo largo de { $axis }, filas a { $pitch } m conservadas en sus líneas{ $rows }{ $is_some }{ $exact }
+fill-corner-at-the-foot = esquina al pie
+fill-corner-at-the-head = esquina a la cabeza
+fill-a-tile-is-worth-give = una pieza vale { $value }: dé un número
+fill-moved-would-win = { $sentence } movido { $ways } ganaría { $modules }.
+fill-costs = cuesta
+fill-seems-to-cost = parece costar
+fill-by = { $what }, por { $small }
+fill-one-more-module-is-stopped = a un módulo más lo impide { $join }.
+fill-aligned = alineadas
+fill-half-lapped-rows-in-one = filas a media pieza en un bloque
+fill-rows-in-one-block = filas en un bloque
+fill-block = bloque entero
+fill-blocks = bloques enteros
+fill-at-most-whole = como máximo { $most } { $most2 }, { $base_words }
+fill-base-rail-anywhere = riel base en cualquier lugar
+fill-base-rail-on-a-course = riel base en una línea de hilada
+fill-base-rail-above-a-course = riel base { $small } sobre una línea de hilada
+fill-base-rail-to-above-a = riel base de { $small } a { $small2 } sobre una línea de hilada
+fill-proved = demostrado
+fill-not-proved = sin demostrar
+fill-of-at-most = { $modules } de { $bound } como máximo
+fill-none-can-hold-more-than = { $modules }, ninguna puede tener más de { $bound }
+fill-reveal = , con junta de { $small }
+fill-whatever-the-blocks-rows-and = , sean cuales sean los bloques, las filas y los pasos{ $base }{ $apart }
+fill-whatever-is-laid-here-two = ; se coloque lo que se coloque aquí, no puede haber dos pasos en dos planos: contado sin ellos
+fill-blocks-apart-as-the-kit = , bloques a { $apart } como pide el kit
+fill-and-no-layout-of-any = , y ninguna disposición de ninguna clase vale más de { $money }
+fill-worth-of-at-most = , con valor de { $money } de { $money2 } como máximo{ $all }
+fill-flashing-around-them-of-at = , tapajuntas alrededor { $money } de { $money2 } como mínimo
+fill-around-them-of-at-least = , { $length } alrededor de { $length2 } como mínimo
+fill-face-is-the-kit-asks = el faldón { $face } tiene { $pitch }; el kit pide { $least } o más, así que ningún módulo puede ir en él
+fill-the-kit-does-not-allow = el kit “{ $kit }” no permite filas con juntas { $joints }: elija otra manera de colocar
+fill-the-kit-does-not-let = el kit “{ $kit }” no permite módulos en sentido { $way }: elija el otro, o déjelo al kit
+fill-the-price-list-has-no = la lista de precios no tiene precio de { $value }: sin él no se puede ponderar lo que cuesta el tapajuntas
+fill-modules-were-asked-for-were = se pidieron { $asked } módulos; se colocaron { $found }, y ninguna disposición de estos faldones tiene más de { $most }
+fill-modules-were-asked-for-were-laid = se pidieron { $asked } módulos; se colocaron { $found }. Ninguna disposición de estos faldones tiene más de { $most }: no se sabe si alguna tiene { $asked }
+fill-modules-were-asked-for-and = se pidieron { $asked } módulos, y los bloques fijados ya tienen { $locked }: libere algunos o pida más
+fill-stopped-before-a-layout-of = se paró antes de hallar una disposición de { $value } módulos: dele más tiempo
+fill-an-array-of-modules-was = se pidió un arreglo de { $number } módulos: dé un tamaño de 1 a { $most } módulos
+fill-on-all-faces-taken-from = { $number }{ $stays } en todos los faldones, tomados de la disposición más llena hallada
+fill-one-grid = una sola cuadrícula, { $base_words }
+fill-flashing-by-the-metre-and = ; tapajuntas por metro y por esquina, antes de paquetes enteros
+fill-one-grid-on-each-face = una cuadrícula en cada faldón con cada desfase, cada módulo superior apoyado en el de abajo, desde una línea base; cada reparto entre los faldones; en este faldón { $sets } conjuntos distintos de lugares, { $ruled_out } rangos de desfases descartados por una cota{ $way }{ $finished }
+fill-most-compact = más compactos
+fill-cheapest = más baratos
+fill-the-on-all-faces = los { $number } { $how }{ $stays } en todos los faldones, { $way }
+fill-beside-locked = {" "}además de { $locked } fijados
+fill-searched = {"  "}se buscó: { $searched }
+
+fill-rows =
+    { $count ->
+        [one] { $count } fila
+       *[other] { $count } filas
+    }
+
+fill-block-base-rail-up-from = {"  "}bloque { $block }: { $rows }, riel base a { $from_metres } del origen del faldón, extremo izquierdo a { $from_metres2 } a lo largo
+fill-row-from = {"    "}fila { $row }: { $modules }, desde { $shown }
+
+fill-nothing-but-the-size-of =
+    {"  "}nada más que el tamaño del faldón lo limita
+    {""}
+
+fill-place = lugar
+fill-places = lugares
+fill-at = {"  "}En { $places } { $places2 }: { $words }
+
+fill-findings =
+    { $count ->
+        [one] { $count } hallazgo
+       *[other] { $count } hallazgos
+    }
+
+fill-kw =
+    {""}
+    { $modules }, { $kilowatts } kW; { $findings }
+
+    { $caution }
+
+fill-one-block = un bloque
+fill-several-blocks = varios bloques
+fill-other-faces-as-they-are = ; los demás faldones como están
+fill-rows-that-slide-in-one = filas que se deslizan en un bloque, varios bloques cuyas filas se enganchan lo que pide el reglamento, hasta tres rectángulos; los pasos según la verificación, junto a cada vía que puede quedar libre; lo más lleno es { $laid }; la cota vale para toda disposición que la verificación acepta: conjuntos de lugares de los que una disposición toma uno como máximo{ $others }
+fill-a-module-is-worth-give = un módulo vale { $module }: dé 0 o más
+fill-one-grid-by-worth-a = una cuadrícula por valor, un módulo { $value }, { $base_words }
+fill-one-grid-at-every-offset-every = una cuadrícula con cada desfase, cada módulo superior apoyado en el de abajo, desde una línea base; { $sets } conjuntos distintos de lugares, la mejor elección de cada uno; { $ruled_out } rangos de desfases descartados por una cota; tapajuntas por metro y por esquina, antes de paquetes enteros{ $finished }
+
+## The reveal and what closes a run
+
+fitup-fit-up-of-a-deck = Replanteo de un entablado
+fitup-type-what-the-tape-reads = Escriba lo que lee la cinta sobre el entablado; hasta entonces vale lo dibujado. Se guarda con la obra. Son cifras de planeación: trace desde una línea de control recta y compruebe en el techo.
+fitup-measured-on-the-deck = Medido en el entablado
+fitup-width-at-the-eave = Ancho en el alero
+fitup-width-at-the-head = Ancho arriba
+fitup-left-rake = Borde izquierdo
+fitup-right-rake = Borde derecho
+fitup-rising-diagonal = Diagonal que sube
+fitup-falling-diagonal = Diagonal que baja
+fitup-from-the-left-end-of = Del extremo izquierdo del alero al extremo derecho de arriba.
+fitup-from-the-right-end-of = Del extremo derecho del alero al extremo izquierdo de arriba.
+fitup-from-corner-to-corner-on = De esquina a esquina, sobre el entablado.
+fitup-head = arriba
+fitup-left = izquierdo
+fitup-right = derecho
+fitup-bows-at-the-middle-of = Flecha en el centro de cada borde
+fitup-bow-of-the-eave = Flecha del alero
+fitup-bow-of-the-head = Flecha del borde superior
+fitup-bow-of-the-left-rake = Flecha del borde izquierdo
+fitup-bow-of-the-right-rake = Flecha del borde derecho
+fitup-from-the-string-between-the = Del cordel entre las esquinas al borde: hacia el entablado es mayor que 0, hacia afuera (escriba −) menor.
+fitup-as-drawn = Como se dibujó
+fitup-forget-what-was-measured-and = Olvidar lo medido y empezar con el faldón como se dibujó; deshacer lo revierte.
+fitup-this-face-has-not-four = Este faldón no tiene cuatro esquinas: escriba los anchos, bordes y diagonales de la parte que lleva el arreglo.
+fitup-still-to-measure-both-widths = Falta medir: ambos anchos, ambos bordes y ambas diagonales.
+fitup-out-of-square = Fuera de escuadra
+fitup-base-line = Línea base
+fitup-up-from-the-eave = Subiendo desde el alero
+fitup-where-the-base-rail-line = Dónde está la línea del riel base, en su extremo más bajo. Como está ahora el bloque, hasta que escriba otra.
+fitup-level-with = A nivel con
+fitup-the-row = La fila
+fitup-a-module-varies-by = Un módulo varía en
+fitup-how-much-one-may-be = Cuánto puede ser uno más grande o más chico que en su ficha. 1/32" es la mitad del dieciseisavo que se lee en una cinta.
+fitup-a-reveal-is-set-to = Una separación se pone a
+fitup-how-far-one-reveal-can = Cuánto puede fallar una separación, hacia cualquier lado.
+fitup-set-this-reveal = Poner esta separación
+fitup-give-the-block-this-reveal = Dar al bloque esta separación; deshacer lo revierte.
+fitup-copy-as-text = Copiar como texto
+fitup-the-fit-up-is-on = El replanteo está en el portapapeles.
+fitup-the-eave = el alero
+fitup-the-head = el borde superior
+fitup-halfway-between = a media distancia
+fitup-measure-the-deck-of = medir el entablado de { $face }
+fitup-set-the-reveal-of = poner la separación de { $block }
+fitup-the-rake-is-square-to = El borde { $name } está a escuadra con el alero.
+fitup-right-2 = derecha
+fitup-left-2 = izquierda
+fitup-the-rake-leans-to-the = El borde { $name } se inclina { $small } hacia la { $way } en la parte superior.
+fitup-head-and-eave-are-parallel = El borde superior y el alero son paralelos.
+fitup-the-head-is-farther-from = El borde superior está { $small } más lejos del alero en el extremo { $end }.
+fitup-square-with-this-eave-and = A escuadra, con este alero y borde izquierdo, ambas diagonales medirían { $from_metres }.
+fitup-the-measures-disagree-by-spread = Las medidas discrepan en { $small }; repartido entre las seis, ninguna cambió más de { $small2 }.
+fitup-snap-it-up-at-the = Trácela a { $at_left } en el borde izquierdo y a { $at_right } en el derecho; en el centro eso es { $at_middle } desde el borde mismo.
+fitup-kept-free-at-the-left = { $small } libres a la izquierda y { $small2 } a la derecha.
+fitup-solid-as-measured-what-is = Continua: como se midió, lo que está fuera de escuadra dibujado { $times } veces. Punteada: a escuadra.
+fitup-solid-as-measured-dashed-square = Continua: como se midió. Punteada: a escuadra.
+fitup-of-m-measure-it-again = { $name } de { $value } m: mídalo otra vez, debe ser { $must }
+fitup-the-eave-and-make-no = el alero, { $rake } y { $diagonal } no forman triángulo ({ $a }, { $b } y { $c } m): uno de ellos se leyó mal
+fitup-the-left-rake = el borde izquierdo
+fitup-the-right-rake = el borde derecho
+fitup-the-rising-diagonal = la diagonal que sube
+fitup-the-falling-diagonal = la diagonal que baja
+fitup-above-0-and-below-100 = mayor que 0 y menor que 100 km
+fitup-the-bow-of-the-eave = la flecha del alero
+fitup-the-bow-of-the-head = la flecha del borde superior
+fitup-the-bow-of-the-left = la flecha del borde izquierdo
+fitup-the-bow-of-the-right = la flecha del borde derecho
+fitup-short-of-a-quarter-of = menos de un cuarto del lado más corto
+fitup-the-module = el módulo
+fitup-the-variation-of-modules = la variación de los módulos
+fitup-the-variation-of-reveals = la variación de las separaciones
+fitup-the-least-reveal = la separación mínima
+fitup-the-reveal = la separación
+fitup-the-opening = el claro
+fitup-a-length-ranges-from-less = una longitud, los rangos de menor a mayor
+fitup-a-row = una fila
+fitup-at-least-one-module-long = de al menos un módulo de largo
+fitup-row-to-fill = Fila { $row }, { $modules }: { $open } por llenar
+fitup-it-fits-with-its-reveal = cabe con su separación de { $small }, sobran { $long } a los lados
+fitup-with-its-reveal-of-it = con su separación de { $small } sobran { $small2 } de largo; cierra con { $small3 }
+fitup-it-does-not-close-even = no cierra: aun con la separación mínima de { $small } sobran { $long } de largo; quite un módulo de esta fila o mueva lo que la detiene
+fitup-it-closes = cierra
+fitup-it-does-not-close = no cierra
+fitup-sizes-and-reveals-can-add = Tamaños y separaciones pueden sumar { $small } hacia cualquier lado en el peor caso: { $yes }; { $small2 } como raíz de la suma de cuadrados: { $yes2 }.
+fitup-the-reveal-stays-at = La separación queda en { $small }.
+fitup-set-the-reveal-of-the = Ponga la separación del bloque en { $small } en lugar de { $small2 }: con esa una fila sobra.
+
+fitup-deck-the-measures-agree =
+    Entablado: las medidas concuerdan
+    {""}
+
+fitup-deck-the-measures-disagree-by = Entablado: las medidas discrepan en { $small }; repartido entre las seis, ninguna cambia más de { $small2 }
+fitup-the-end-of-the-head = {"  "}el extremo { $end } de arriba está a escuadra con el alero
+fitup-the-end-of-the-head-stands = {"  "}el extremo { $end } de arriba está { $small } a la { $way } de la escuadra con el alero
+
+fitup-head-and-eave-are-parallel-2 =
+    {"  "}el borde superior y el alero son paralelos
+    {""}
+
+fitup-the-head-is-farther-from-the = {"  "}el borde superior está { $small } más lejos del alero en su extremo { $end }
+fitup-parallel-to-the-eave = paralela al alero
+fitup-parallel-to-the-head = paralela al borde superior
+fitup-halfway-between-eave-and-head = a media distancia entre alero y borde superior
+fitup-base-line-snap-it-from = Línea base, { $along }: trácela de { $long } arriba a la izquierda a { $long2 } arriba a la derecha, ambas desde el cordel del alero; { $long3 } desde el borde en su centro
+
+fitup-it-may-reach-from-to =
+    { $row_words } Puede llegar de { $long } a { $long2 } del extremo izquierdo del alero.
+    {"  "}{ $row_errors }
+
+fitup-measure-each-line-from-one =
+    Mida cada línea desde un solo origen, y compruebe el primer módulo de una fila antes del siguiente.
+
+    { $caution }
+
+## What can be done about a finding
+
+fixes-no-single-step-keeps-as = ningún paso solo conserva tantos módulos: { $words }
+fixes-no-single-step-clears-it = ningún paso solo lo resuelve: { $words }
+fixes-none-was-found-among-moves = no se halló ninguno entre movimientos, filas, módulos y pasos
+fixes-then = , luego{" "}
+fixes-first-then = primero { $first }, luego { $then }
+fixes-move-2 = mover { $block } { $ways }
+fixes-move-3 = mover { $penetration } { $ways }
+fixes-take-away = quitar { $block }
+fixes-switch-on-in-row-of = volver a poner { $modules } en la fila { $row } { DE($block) }
+fixes-shift-row-of-over-the = correr la fila { $row } { DE($block) } sobre la fila de abajo
+fixes-shift-row-of-and-those = correr la fila { $row } { DE($name) } y las de arriba { $ways }
+fixes-shift-row-of = correr la fila { $row } { DE($name) } { $ways }
+fixes-set-the-reveal-of-to = poner la separación { DE($block) } en { $length }
+fixes-take-the-repeated-corner-away = quitar la esquina repetida
+fixes-take-hole-away = quitar el hueco { $ring }
+fixes-take-back-what-was-said = retirar lo que se dijo de lados que { $face } ya no tiene
+fixes-put-drip-edge-on-with = poner goterón con esta obra
+fixes-take-the-waiver-away = quitar la dispensa
+fixes-raise = subir
+fixes-lower = bajar
+fixes-up-the-slope = pendiente arriba
+fixes-down-the-slope = pendiente abajo
+fixes-to-the = hacia el { $to }
+fixes-up-the-plan = hacia arriba en la planta
+fixes-down-the-plan = hacia abajo en la planta
+fixes-row-place = fila { $row } lugar { $column }
+fixes-switch-off-of = quitar { $modules } { DE($blocks) }
+
+## Files of other programs
+
+formats-latitude-longitude = Latitud, longitud
+formats-of-the-plans-origin-in = Del origen de la planta, en grados de WGS 84, como las dan los mapas: 39.1, -84.5. Se necesita para escribir la planta como GeoJSON.
+formats-latitude-from-85-to-85 = Latitud de -85 a 85, una coma, luego longitud de -180 a 180, en grados: 39.1, -84.5.
+formats-import-a-building = Importar un edificio…
+formats-import-from-a-folder = Importar de una carpeta…
+formats-reading-the-buildings = Leyendo los edificios…
+formats-reading-broke-off-try-again = La lectura se interrumpió: pruebe otra vez, o recorte del archivo el área de una calle.
+formats-name-or-number = nombre o número
+formats-take-this-building = Tomar este edificio
+formats-into-this-job-where-it = En esta obra si aún no tiene techo, y deshacer lo revierte; si no, en una obra nueva con el mismo kit y libro de reglas.
+formats-choose-a-building-what-is = Elija un edificio: aquí se muestra lo que hay que saber de él.
+formats-every-roof-surface-of-it = Cada superficie de su techo se vuelve un faldón.
+formats-outline-of-the-walls-alone = Solo el contorno de los muros: el techo se levanta sobre él como se dice aquí.
+formats-plan-as-geojson = Planta como GeoJSON…
+formats-house-as-gltf = Casa como glTF…
+formats-the-plan-could-not-be = No se pudo escribir la planta
+formats-roof-report = Informe del techo
+formats-put-the-report-on-the = Poner el informe en el portapapeles como texto
+formats-the-roof-report-is-on = El informe del techo está en el portapapeles.
+formats-squares-of-100-ft-no = Cuadros de 100 ft², sin desperdicio
+formats-faces = Faldones
+formats-edges-true-length = Bordes, longitud real
+formats-press-to-list-each-line = Oprima para enumerar cada línea de esta clase
+formats-heights-are-above-the-level = Las alturas se cuentan desde el nivel que mide la obra.
+formats-footprint = huella  ·  { $area }
+formats-face-in-plan = 1 faldón  ·  { $area } en planta
+formats-faces-in-plan = { $faces } faldones  ·  { $area } en planta
+formats-left-out = {"  "}·  { $left_out } omitidos
+formats-look-at-it = {"  "}·  revíselo
+formats-building = Edificio { $entry }: { $gives }
+formats-buildings = { $all } edificios
+formats-of = { $found } de { $all }
+formats-not-read = Sin leer: { $trouble }
+formats-import = Importar { $house }
+
+formats-things-to-look-at-were =
+    { $count ->
+        [one] {" "}En la lista se indicó una cosa por revisar.
+       *[other] {" "}En la lista se indicaron { $count } cosas por revisar.
+    }
+
+formats-was-imported-it-is-not = Se importó { $house }. Todavía no está guardado.{ $more }
+formats-written-to = Escrito en { $path }
+formats-falls = { $pitch } ({ $degrees }°), cae hacia el { $falls }
+formats-level-at = {"    "}{ $number }, a nivel en { $from }
+formats-up-to = {"    "}{ $number }, sube de { $from } a { $to }
+
+formats-the-roof-does-not-hold =
+    { $count ->
+        [one] El techo no cuadra en un lugar: vea los hallazgos.
+       *[other] El techo no cuadra en { $count } lugares: vea los hallazgos.
+    }
+
+formats-it-has-no-roof-surface = No tiene ninguna superficie de techo.
+formats-it-has-roof-surfaces-a = Tiene { $raw } superficies de techo; un edificio tiene como máximo { $most_surfaces }: no se tomó ninguna.
+formats-it-is-a-template-which = es una plantilla, que no se lee
+formats-it-has-no-surfaces = no tiene superficies
+formats-it-does-not-say-which = no dice qué superficies son techo
+formats-its-boundaries-are-not-as = sus límites no son tan profundos como dice su tipo
+formats-it-does-not-say-of = no dice de cada superficie qué es
+formats-no-surface-of-it-is = ninguna superficie está marcada como techo
+formats-of-its-geometry-of-lod = de su geometría de LoD { $lod }, { $why }
+formats-text-in-it-line-column = el texto { $nth }, línea { $line }, columna { $column }: { $wrong }
+formats-text-in-it-is-of = el texto { $nth } es del tipo { $found }; un modelo de ciudad es CityJSON, seguido en una secuencia por CityJSONFeature
+formats-it-is-cityjson-versions-1 = es CityJSON { $value }; se leen las versiones 1.1 y 2.0: actualícelo primero
+formats-it-has-no-usable-transform = no tiene "transform" utilizable: CityJSON 1.1 y 2.0 tienen una escala y una traslación de tres números cada una
+formats-of-no-version = de ninguna versión
+formats-more-than-city-objects-cut = más de { $most_objects } objetos de ciudad: recorte primero el área de una calle
+formats-check-that-the-path-is = { $path }: { $error }; revise que la ruta sea correcta y que pueda leerlo
+formats-is-larger-than-mb-cut = { $path }: { $what } mide más de { $most } MB; recorte primero el área de una calle
+formats-there-is-no-building-list = { $path }: no hay edificio { $id }; enumere lo que hay con --list
+formats-there-is-no-building-in = { $path }: no contiene ningún edificio; se leen GeoJSON (.geojson, .json) y CityJSON (.city.json, .city.jsonl, .json, .jsonl)
+formats-no-roof-surface-of-it = { $name }: ninguna superficie de su techo puede ser un faldón. { $told }
+formats-this-is-no-geojson-rfc = esto no es GeoJSON (RFC 7946): { $value }
+formats-this-geojson-holds-no-polygon = este GeoJSON no tiene Polygon ni MultiPolygon: una huella es uno de ellos
+formats-its-crs-is-geojson-is = su "crs" es { $value }; GeoJSON está siempre en grados WGS 84 (RFC 7946, sección 4): conviértalo a longitud y latitud
+formats-position-is-no-longitude-from = { $name }, posición { $position }: { $longitude }, { $latitude } no es una longitud de -180 a 180 y latitud de -85 a 85 en grados; GeoJSON está siempre en grados WGS 84
+formats-reaches-m-from-its-middle = { $name } llega a { $metres } m de su centro: una casa cabe en { $most } m
+formats-has-corners-a-house-has = { $name } tiene { $corners } esquinas: una casa tiene como máximo { $most }
+formats-has-a-corner-at-no = { $ring } tiene una esquina en ningún lugar
+formats-has-fewer-than-three-corners = { $ring } tiene menos de tres esquinas; un anillo tiene cuatro posiciones o más
+formats-corner-of-is-on-the = la esquina { $corner } { DE($ring) } está en el lugar de la anterior
+formats-has-no-area = { $ring } no tiene área
+formats-sides-cross-or-touch-m = los lados se cruzan o tocan { $at } m al este y { $at2 } m al norte de su centro
+formats-is-not-inside-the-outline = { $ring } no está dentro del contorno
+formats-outline = Contorno { $index }
+formats-geojson-is-longitude-and-latitude = GeoJSON es longitud y latitud, y la obra no dice dónde está su planta: dé latitud y longitud del sitio
+formats-the-plan-lies-over-the = la planta cruza el meridiano 180: GeoJSON pide cortar ahí las formas (RFC 7946, sección 3.1.9), lo que no se hace
+formats-the-plan-reaches-beyond-85 = la planta pasa de 85° de latitud o de { $most } m desde su origen
+formats-there-is-no-house-to = todavía no hay casa que escribir: dibuje primero un faldón
+formats-the-house-is-larger-than = la casa es más grande de lo que puede ser un archivo glTF
+formats-its-coordinates-are-degrees-turn = sus coordenadas son grados ({ $value }): páselo primero a una cuadrícula nacional en metros
+formats-its-coordinates-stretch-lengths-by = sus coordenadas ({ $value }) alargan las longitudes más de 2 en 1,000: páselo primero a una cuadrícula nacional en metros
+formats-its-reference-system-is-not = su sistema de referencia { $value } no se conoce aquí, así que nadie puede decir cuánto miden sus longitudes: páselo primero a una cuadrícula nacional en metros de la lista EPSG
+formats-it-names-no-reference-system = no nombra ningún sistema de referencia, y su edificio más grande mide { $value }: eso son grados, no metros; páselo primero a una cuadrícula nacional en metros
+formats-the-file-names-no-reference = El archivo no nombra ningún sistema de referencia: sus longitudes se tomaron como metros. Compruebe una en la casa.
+formats-the-file-is-in-web = El archivo está en Web Mercator (EPSG:3857), que alarga las longitudes: se redujeron a { $factor } de lo que dice al este y { $factor2 } al norte, para la latitud { $mercator_latitude }°.
+formats-it-names-a-vertex-that = nombra un vértice que no está en el archivo
+formats-it-has-fewer-than-three = tiene menos de tres esquinas
+formats-it-has-corners-a-face = tiene { $value } esquinas; un faldón tiene como máximo { $most }
+formats-it-has-no-area = no tiene área
+formats-it-stands-at-as-a = está a { $value }°, como un muro
+formats-it-looks-down-the-underside = mira hacia abajo: es la cara inferior de un voladizo
+formats-a-corner-is-m-out = una esquina está a { $value } m del plano de las demás; como máximo { $most } m puede ser un solo faldón
+formats-it-reaches-m-no-roof = llega a { $value } m: ningún techo lo hace
+formats-a-corner-of-it-is = una esquina está en ningún lugar
+formats-a-ring-of-it-has = un anillo tiene menos de tres esquinas
+formats-two-corners-of-it-are = dos esquinas están en un mismo lugar
+formats-a-ring-of-it-has-no = un anillo no tiene área en planta
+formats-its-sides-cross-or-touch = sus lados se cruzan o tocan en { $at }, { $at2 } en planta
+formats-a-hole-of-it-is = un hueco no está dentro de su contorno
+formats-roof-surface-is-no-exact = La superficie de techo { $surface } no es un plano exacto: una esquina está a { $from_metres } del faldón que se hizo de ella.
+formats-roof-surface-was-left-out = La superficie de techo { $left } ({ $area_text }) se omitió: { $reason }.
+formats-level = a nivel
+formats-it-is-neither-a-png = no es PNG ni JPEG; guárdela como uno de ellos
+formats-it-is-pixels-more-than = mide { $width } × { $height } pixeles, más de los { $most_pixels } millones que se leen; hágala más pequeña
+formats-the-file-is-damaged-save = { $value }; el archivo está dañado: guarde la imagen otra vez
+formats-more-than-buildings-the-rest = { $file }: más de { $most_entries } edificios; el resto no se enumera. Recorte primero el área de una calle.
+formats-there-are-several-buildings-in = contiene varios edificios: enumérelos con --list, y nombre uno con --building
+formats-it-is-empty = está vacío
+formats-this-file = este archivo
+formats-a-line-of-it = una línea suya
+
+## What stands beside fields
+
+help-what-people-call-it-on = Cómo lo llama la gente: en el dibujo, en los hallazgos y en cada hoja.
+help-where-the-house-stands-as = Dónde está la casa, como se imprime en las hojas.
+help-what-the-crew-must-know = Lo que la cuadrilla debe saber antes de ir; se imprime en el plano para construir.
+help-how-lengths-are-shown-any = Cómo se muestran las longitudes. Se puede escribir cualquier unidad: 12' 6 1/2", 3.82 m.
+help-which-side-of-a-module = Qué lado del módulo va a lo largo del alero; el kit dice qué permite.
+help-the-face-that-the-block = El faldón en que está el bloque; otro lo lleva ahí.
+help-what-comes-through-the-roof = Qué atraviesa el techo: el libro de reglas tiene una holgura para cada clase.
+help-round-for-pipes-a-rectangle = Redonda para tubos, rectángulo para marcos y chimeneas, o el contorno como se dibujó.
+help-how-rows-lie-to-one = Cómo quedan las filas entre sí al llenar faldones; el kit dice qué juntas permite.
+help-whether-the-size-of-the = Si el tamaño del arreglo se dice en módulos o en kilovatios nominales.
+help-of-all-arrays-of-this = De todos los arreglos de este tamaño: el de menos tapajuntas alrededor, o el más barato.
+help-what-it-is-in-a = Qué es, en una palabra que otros entiendan.
+help-which-block-is-spoken-of = De qué bloque se habla.
+help-why-the-line-differs-from = Por qué el renglón difiere de lo contado; aparece en cada salida.
+help-another-part-of-the-price = Otra pieza de la lista de precios que puede ir en lugar de esta.
+help-what-one-of-it-is = Cómo se llama una unidad, por ejemplo caja, rollo o pieza.
+help-under-which-heading-it-stands = Bajo qué encabezado está en el pedido.
+help-the-stage-of-work-that = La etapa de trabajo que no puede empezar sin él.
+help-year-month-day-2026-11 = Año, mes, día: 2026-11-26.
+help-who-counted-and-can-be = Quién contó, y a quién se puede preguntar.
+help-what-the-supplier-must-know = Lo que el proveedor debe saber de ello.
+help-what-the-base-line-runs = Con qué va a nivel la línea base donde alero y borde superior no son paralelos.
+help-which-face-is-spoken-of = De qué faldón se habla; también se selecciona en el dibujo.
+help-what-shape-the-face-has = Qué forma tiene el faldón: dice qué longitudes se necesitan.
+help-how-the-pitch-was-found = Cómo se halló la pendiente: dicha, o medida con nivel y regla.
+help-how-much-of-the-roof = Cuánto del techo recibe tejas nuevas: determina retiro, membrana y tejas.
+help-handbooks-give-shingles-10-on = Los manuales dan a las tejas 10 % en un techo de dos aguas, 15 % en uno de cuatro aguas, más si hay limahoyas. Lo que dan los cortes de estos faldones se muestra junto al renglón.
+
+## What was done, for undo
+
+history-move-2 = mover { $name }
+history-nudge = empujar { $name }
+history-resize = cambiar el tamaño de { $name }
+history-shift-a-row-of = correr una fila de { $name }
+history-switch-modules-of = conmutar módulos de { $name }
+history-change = cambiar { $name }
+history-place = colocar { $name }
+history-draw = dibujar { $name }
+history-delete = borrar { $name }
+history-move-a-corner-of = mover una esquina de { $name }
+history-add-a-corner-to = agregar una esquina a { $name }
+history-delete-a-corner-of = borrar una esquina de { $name }
+history-rename-the-job = renombrar la obra
+history-change-the-site = cambiar el sitio
+history-change-the-units = cambiar las unidades
+history-nothing-to-undo = Nada que deshacer
+history-undo = Deshacer: { $label }
+history-nothing-to-redo = Nada que rehacer
+history-redo = Rehacer: { $label }
+history-undone = Deshecho: { $label }
+history-done-again = Hecho otra vez: { $label }
+history-steps-taken = Pasos dados
+history-since-the-job-was-opened = Desde que se abrió la obra, en orden de tiempo. Oprima uno para ir ahí; nada se pierde hasta cerrar la obra.
+history-now = ahora
+history-undone-2 = deshecho
+history-done-otherwise-later = después se hizo otra cosa
+history-saved = guardado
+history-back-at-step = De vuelta en el paso { $words }
+
+## The job and its edits
+
+job-landscape = lado largo a lo largo
+job-portrait = lado largo hacia arriba
+job-built-in = incluido
+job-price-list = lista de precios
+job-warehouse-list = lista de almacén
+job-pallet-list = lista de tarimas
+job-plywood = contrachapado
+job-boards = tablas
+job-spaced-boards = tablas separadas
+job-class-a = clase A
+job-class-b = clase B
+job-class-c = clase C
+job-no-class = ninguna clase
+job-the-job-has-no = la obra no tiene { $what } { $number }
+job-a-position-must-be-a = { $what }: una posición debe ser un número a menos de 100 km del origen
+job-a-block-has-1-to = { $name }: un bloque tiene de 1 a { $most } lugares, no { $rows } × { $columns }
+job-must-be-more-than-0 = { $what } debe medir más de 0 y menos de 1 km
+job-cant-be-raised = { $part } no se puede levantar: { $error }
+job-the-parts-of-the-house = las partes de la casa no se pueden juntar: { $value }
+job-face-follows-from-a-part = el faldón { $name } resulta de una parte de la casa: cambie esa parte, o libérela para dibujar sus faldones
+job-part-describes-sides-for-rings = la parte { $part } describe { $described } lados para anillos de { $drawn } esquinas: describa un lado por esquina
+job-face-numbers-sides-for-rings = el faldón { $face } numera { $numbered } lados para anillos de { $drawn } esquinas: dé a cada lado un número propio, menor que `next`
+job-part-has-two-sides-with = la parte { $part } tiene dos lados con el número { $side }: dé a cada lado el suyo
+job-latitude-longitude-degrees-from-85 = latitud { $latitude }, longitud { $longitude }: se piden grados de -85 a 85 y de -180 a 180
+job-the-picture-under-the-plan = la imagen bajo la planta debe estar a menos de 100 km del origen, medir de 1 mm a 100 km de ancho y mostrar una parte de sí
+job-a-waiver-needs-a-reason = una dispensa necesita una razón: escriba por qué se puede construir así
+job-cant-be-the-number-of = { $value } no puede ser el número de nada: los números llegan hasta { $most_number }
+job-the-order = el pedido: { $value }
+job-face = el faldón
+job-penetration = la penetración
+job-block = el bloque
+job-the-kit = el kit
+job-the-rule-book = el libro de reglas
+job-the-price-list = la lista de precios
+job-the-courses-of-face = las hiladas del faldón { $face }
+job-penetration-2 = la penetración { $penetration }
+job-added-number-is-a-part = added[{ $index }].number: { $added } es una pieza del kit: cambie ese renglón, o tome otro número
+job-the-reveal-of-block = la separación del bloque { $block }
+job-missing-field-in-face-which = falta el campo `{ $field }` en el faldón { $id }, que es dibujado: no viene de ninguna parte
+job-check-that-the-path-is = { $path }: { $error }; revise que la ruta sea correcta y que pueda { $doing }
+job-this-file-is-larger-than = { $path }: este archivo mide más de { $most_bytes } MB y no puede ser un archivo { $format }
+job-line-column-field = { $path }, línea { $line }, columna { $column }, campo { $field }: { $wrong }
+job-this-is-a-file-expected = { $path }: este es un archivo { $found }; se esperaba el formato { $expected }
+job-this-file-is-version-of = { $path }: este archivo es la versión { $found } de su formato; este programa lee hasta la versión { $known }. Ábralo con un programa más nuevo: leerlo aquí podría perder lo que escribió el más nuevo
+job-read = leerlo
+job-write = escribirlo
+job-field-data-id-the-number = campo data.{ $field }[{ $index }].id: el número { $id } debe ser menor que next_id, { $next_id }
+job-field-data-id-the-number-is = campo data.{ $field }[{ $index }].id: el número { $id } está dos veces
+job-field-data-from-piece-of = campo data.{ $field }[{ $index }].from: el trozo { $piece } del lado { $side } de la parte { $part } ya tiene un faldón
+job-field-data-blocks-face-the = campo data.blocks[{ $index }].face: la obra no tiene el faldón { $face }
+job-is-no-key-of-a = “{ $value }” no es la clave de un hallazgo: copie la clave de un informe, como “setback/block-3/face-1/side-4/rake”
+job-open = abrir
+job-other-amounts-are-written-as = { $error }; otras cantidades se escriben como "200 sq ft", "20 sq m", "1 h", "250 lb"
+job-part = la parte
+job-part-2 = la parte { $part }
+job-main-house = casa principal
+job-ell = ala
+job-dormer = buhardilla
+job-porch = porche
+job-other-part = otra parte
+job-pipe-boot = bota de tubo
+job-vent = respiradero
+job-skylight = tragaluz
+job-escape-window = ventana de escape
+job-other-penetration = otra penetración
+job-the-pipe-boot = la bota de tubo
+job-the-vent = el respiradero
+job-the-chimney = la chimenea
+job-the-skylight = el tragaluz
+job-the-escape-window = la ventana de escape
+job-the-other-penetration = la otra penetración
+job-block-has-rows-1-to = el bloque { $block } tiene las filas 1 a { $rows } y los lugares 1 a { $columns }: no hay fila { $row }, lugar { $place }
+job-an-outline-of-three-corners = un contorno de tres esquinas las conserva todas
+job-part-3 = parte
+job-waiver = dispensa
+job-site = sitio
+job-picture-under-the-plan = imagen bajo la planta
+job-kit = kit
+job-rule-book = libro de reglas
+job-order = pedido
+job-added = se agrega
+job-changed = cambia
+job-removed = se quita
+job-it-says-which-thing-this = dice qué cosa es esta y se queda: omítalo
+job-there-is-no-the-rings = no existe { $spot }: los anillos tienen { $counts } esquinas, contadas desde 1
+job-field = campo { $field }: { $wrong }
+job-the-job-has-no-there = la obra no tiene { $what } { $asked }; hay { $known }
+job-several-have-the-name-of = varios tienen el nombre { DE($what) } { $asked }: diga cuál por su número, uno de { $numbers }
+job-give-or-one-of-the = dé { $one } o { $other }, uno de los dos
+job-the-face-of-block-has = el faldón del bloque { $block } no tiene suelo por ahora: hágalo volver primero
+job-no-picture-lies-under-the = no hay imagen bajo la planta: ponga una antes con set-underlay
+job-no-file-is-read-here = { $value }: aquí no se lee ningún archivo: dé todo con set-…
+job-a-step-is-an-object = un paso es un objeto con un campo que dice qué se hace, como { $value }
+job-nothing-is-done-by-there = no se hace nada con { $name }; hay { $known }
+job-say-what-stands-on-its = diga qué hay en sus lados: { $value }, "gable" o "wall"
+job-corners-and-sides-count-from = las esquinas y los lados se cuentan desde 1: 3 es el tercero del contorno, "2.1" el primero del primer patio
+job-edit = edición { $number } ({ $name }): { $wrong }
+job-edit-of-field = edición { $number } de { $of }, campo { $field }: { $wrong }
+job-field-language-is-none-that = campo language: { $code } no se habla aquí: uno de { $known }
+job-line = línea
+job-the-workbook-is-damaged-a = el libro de cálculo está dañado: no se puede leer una celda
+job-the-workbook-has-no-sheet = el libro de cálculo no tiene hojas
+job-there-is-no-header-row = no hay fila de encabezados
+job-the-header-needs-a-column = el encabezado necesita una columna { $name }; la primera { $word } tiene { $known }
+job-and-in-are-written-in = { $place }: { $text } y { $said } en { $at } están escritos de dos maneras; escriba todos con punto decimal, como 1205.00
+job-cant-read-as-a-number = no se puede leer { $text } como número: escríbalo como 1205.00
+job-can-be-read-in-two = { $text } se puede leer de dos maneras y ninguna otra celda dice cuál: escríbalo como 1205.00 o 1.21
+job-cant-read-write-it-with = no se puede leer { $text }: escríbalo con punto decimal, como 184.50 o 1,205.00
+
+## The kit
+
+kit-must-be-0-or-more = { $field } debe ser 0 o más y menos de 1 km
+kit-deck-kinds-must-name-at = deck.kinds debe nombrar al menos una clase de tablero
+kit-fire-underlayment-there-is-no = fire.underlayment: no hay pieza { $underlayment } entre las piezas
+kit-must-be-more-than-0 = { $field } debe ser mayor que 0, no { $value }
+kit-module-length-is-the-long = module.length es el lado largo: no puede ser menor que module.width
+kit-orientations-must-name-at-least = orientations debe nombrar al menos uno de "landscape" y "portrait"
+kit-reveal-least-usual-and-most = reveal: least, usual y most deben subir desde 0 en ese orden
+kit-must-be-0-or-more-2 = { $field } debe ser 0 o más
+kit-must-be-0-or-more-and = { $field } debe ser 0 o más y menos de 1 m
+kit-module-part-there-is-no = module.part: no hay pieza { $part } entre las piezas
+kit-parts-number-is-taken-twice = parts[{ $index }].number: { $part } está dos veces
+kit-parts-number-a-part-needs = parts[{ $index }].number: una pieza necesita un número
+kit-parts-package-holds-must-be = parts[{ $index }].package.holds debe estar en lo que se cuenta la pieza: un número de piezas, una longitud como "100 ft", un área como "200 sq ft", "1 h" o "250 lb"
+kit-parts-crew-there-is-no = parts[{ $index }].crew: no hay cuadrilla { $crew } entre las cuadrillas
+kit-parts-package-holds-must-be-more = parts[{ $index }].package.holds debe ser mayor que 0, y entero donde son piezas, no { $amount }
+kit-choices-code-each-choice-needs = choices[{ $index }].code: cada opción necesita un código propio, no { $choice }
+kit-of-the-part-must-stand = of: la pieza { $number } debe estar arriba de esta
+kit-when-there-is-no-choice = when: no hay opción { $when } entre las opciones
+kit-each-the-amount-must-be = each: la cantidad debe ser 0 o más, y un solape menor que su pieza
+kit-each-count-gives-pieces-or = each: "count" da piezas, o una longitud de una longitud, o un área de un área; "length" da una longitud por pieza o tramo; "pieces" y "spaced" dan piezas a lo largo de un tramo ("spaced" también en un área). La pieza se cuenta en otra cosa
+kit-solar = Solar
+kit-flashing = Tapajuntas
+kit-wire-and-grounding = Cables, unión y tierra
+kit-tear-off-and-deck = Techo viejo y entablado
+kit-safety-and-consumables = Seguridad y consumibles
+kit-disposal = Desecho
+kit-permits-and-fees = Permisos y derechos
+kit-hold-down-there-is-no = hold_down.{ $field }: no hay pieza { $number } entre las piezas
+kit-hold-down-part-must-count = hold_down.part: { $part } debe contar al menos uno por cada { $foot }
+kit-hold-down-pounds-must-be = hold_down: las libras (pounds) deben ser de 1 a 100000, no { $pounds }
+kit-parts-until-must-not-come = parts[{ $index }].until no debe venir antes de su etapa
+kit-parts-laps-lies-over-but = parts[{ $index }].laps: { $part } va sobre { $under }, pero se coloca antes
+kit-parts-laps-there-is-no = parts[{ $index }].laps: no hay pieza { $under } entre las piezas
+kit-laying-joints-must-name-at = laying.joints debe nombrar al menos uno de "free", "aligned" y "half-lapped"
+kit-laying-base-rail-above-course = laying.base_rail: above_course_from y above_course_to deben subir, a menos de un metro de la línea de hilada
+kit-tear-off = Quitar el techo viejo
+kit-deck = Entablado
+kit-dry-in = Impermeabilización
+kit-first-courses = Primeras hiladas
+kit-on-the-ground = En el suelo
+kit-under-the-array = Debajo del arreglo
+kit-base-rail = Riel base
+kit-modules = Módulos
+kit-head-flashing = Tapajuntas superior
+kit-sides-of-the-array = Lados del arreglo
+kit-around-the-array = Alrededor del arreglo
+kit-shingles-to-the-ridge = Tejas hasta la cumbrera
+kit-wires-into-the-box = Cables a la caja
+kit-old-roofing-off-anchors-ropes = Quitar el recubrimiento viejo; primero anclas, cuerdas y lonas.
+kit-replace-bad-sheathing-frame-crickets = Reemplazar tableros malos, armar desviadores de agua, sacar o hundir todo clavo salido, barrer.
+kit-drip-edge-at-the-eaves = Goterón en los aleros, barrera contra filtraciones a todo lo largo, forro de limahoyas, membrana base y, encima de ella, goterón en los bordes inclinados.
+kit-starter-at-eaves-and-rakes = Tira de arranque en aleros y bordes inclinados, tejas hasta la línea del riel base; tubos, muros, chimeneas y tragaluces se tapan conforme llegan las hiladas.
+kit-meanwhile-feet-brackets-and-devices = Mientras tanto: patas, soportes y dispositivos en los módulos. Un módulo se carga entre dos personas.
+kit-self-adhered-membrane-in-level = Membrana autoadherible en franjas a nivel de abajo hacia arriba, luego la capa resistente al fuego con clavos con arandela.
+kit-snap-the-line-screw-the = Marcar la línea con tiza, atornillar el riel al entablado, empalmarlo, tapar sus extremos.
+kit-row-by-row-from-the = Fila por fila desde el riel: enganchar, bajar, atornillar cada pata al entablado; cables al siguiente, la bajada aparte, cobre desnudo por cada terminal. Los módulos con luz están energizados.
+kit-supports-at-ends-and-seams = Soportes en extremos y juntas, insertos, el puente de unión antes de cerrar, tapajuntas superior derecho y clavado.
+kit-a-piece-of-step-flashing = Una pieza de tapajuntas escalonado con cada hilada por los lados, luego la contratapajuntas a presión.
+kit-corners-interlocked-an-l-piece = Esquinas trabadas, una pieza en L de membrana sobre cada una, una franja de membrana, luego la tira de arranque autoadhesiva.
+kit-cut-course-over-the-head = Hilada cortada sobre el tapajuntas superior, hiladas enteras hasta la cumbrera, tapas; de paso se tapa la caja.
+kit-both-ends-of-the-home = Los dos extremos de la bajada y la tierra a la caja de empalme, para el electricista.
+kit-gable-roof = techo de dos aguas
+kit-hip-roof = techo a cuatro aguas
+kit-cut-up-roof-with-valleys = techo recortado, con limahoyas
+kit-waste-is-a-share-from = waste es una parte de 0 a 1, no { $share }
+
+## The lesson
+
+lesson-a-first-job-step-by = Una primera obra, paso a paso
+lesson-show-me-step-by-step = Muéstreme, paso a paso
+lesson-skip-this-step = Saltar este paso
+lesson-leave-the-steps = Dejar los pasos
+lesson-all-done = Todo hecho
+lesson-step-of = Paso { $number } de { $of }
+lesson-raise-a-roof-over-the = Levante un techo sobre los muros
+lesson-press-w-click-where-the = Oprima W. Haga clic donde está la esquina inferior izquierda de los muros, apunte arriba a la derecha, escriba 48' x 30' y Entrar. Hastiales o limatesas, pendiente y voladizo se eligen sobre el dibujo. (D dibuja un techo faldón por faldón.)
+lesson-say-how-steep-it-is = Diga qué tan inclinado es
+lesson-the-house-is-held-on = La casa está seleccionada: a la derecha escriba la pendiente de todas sus aguas, por ejemplo 5:12, y Entrar. Salte este paso si 6:12 es correcta.
+lesson-mark-what-comes-through = Marque lo que lo atraviesa
+lesson-press-p-and-click-where = Oprima P y haga clic donde hay un respiradero. Aparta los módulos tanto como dice el libro de reglas.
+lesson-fill-it = Llénelo
+lesson-press-l-the-most-modules = Oprima L. Se coloca el mayor número de módulos que permiten las reglas, y la lista dice qué lo limita.
+lesson-break-a-rule-and-mend = Rompa una regla, y corríjala
+lesson-drag-the-block-over-the = Arrastre el bloque sobre el respiradero: lo que está mal se pone rojo y se enumera. Suelte, y oprima el movimiento que ofrece el hallazgo, o deshaga (Ctrl+Z).
+lesson-see-the-order = Vea el pedido
+lesson-press-o-every-part-with = Oprima O: cada pieza, cuántas y por qué. Exportar, arriba a la derecha, lo escribe para imprimir o para una hoja de cálculo.
+lesson-that-is-the-whole-way = Ese es todo el camino
+lesson-from-a-bare-roof-to = De un techo vacío a un pedido. F11 lo muestra al dueño de la casa; Ctrl+F busca cualquier orden; Ctrl+S guarda. Solo ayuda para planear: lea las precauciones antes de que nadie suba.
+lesson-words-of-the-trade = Palabras del oficio
+lesson-find-a-word = Buscar una palabra
+lesson-no-word-is-like-that = Ninguna palabra es así.
+lesson-as-roofers-and-installers-use = Como las usan los techadores e instaladores; práctica común, sin fuente. Donde un código define una palabra, vale el código.
+lesson-array = arreglo
+lesson-all-modules-of-a-job = Todos los módulos de una obra juntos.
+lesson-base-rail = riel base
+lesson-the-rail-under-the-lowest = El riel bajo la fila más baja de un bloque, atornillado al entablado sobre una línea trazada: todo se mide desde él.
+lesson-rows-of-modules-that-interlock = Filas de módulos que se enlazan y llevan tapajuntas como una sola pieza.
+lesson-bonding = unión eléctrica
+lesson-joining-all-metal-so-that = Unir todo el metal para que tenga un solo voltaje, y un camino a tierra. Trabajo de un electricista calificado.
+lesson-chalk-line = línea de gis
+lesson-a-straight-line-snapped-on = Una línea recta marcada en el entablado con un cordel con gis.
+lesson-clearance = holgura
+lesson-how-far-modules-stay-away = Qué tan lejos quedan los módulos de lo que atraviesa el techo.
+lesson-counter-flashing = contratapajuntas
+lesson-flashing-that-covers-the-upper = Tapajuntas que cubre el borde superior de otro tapajuntas.
+lesson-course = hilada
+lesson-one-row-of-shingles-its = Una fila de tejas; su exposición es lo que queda a la intemperie.
+lesson-cricket = desviador
+lesson-a-small-ridge-behind-a = Una pequeña cumbrera detrás de una chimenea que aparta el agua.
+lesson-deck = entablado
+lesson-the-sheathing-of-the-roof = Los tableros del techo, sobre los que está todo.
+lesson-deck-mounted = sobre entablado
+lesson-modules-screwed-straight-to-the = Módulos atornillados directo al entablado y con tapajuntas entre las tejas, sin estructura encima de ellas.
+lesson-downslope = caída
+lesson-the-way-in-which-water = Hacia donde corre el agua de un faldón.
+lesson-drip-edge = goterón
+lesson-metal-along-eaves-and-rakes = Metal a lo largo de aleros y bordes inclinados que aparta el agua del entablado.
+lesson-the-lower-level-edge-of = El borde inferior, a nivel, de un faldón.
+lesson-how-much-of-each-course = Cuánto de cada hilada se ve, pendiente arriba.
+lesson-one-plane-of-the-roof = Un plano del techo.
+lesson-finding = hallazgo
+lesson-what-a-rule-has-to = Lo que una regla dice de la obra: por lo que parar, por revisar o por saber.
+lesson-fit-up = replanteo
+lesson-setting-out-the-array-on = Trazar el arreglo sobre el entablado como es en realidad, aun fuera de escuadra.
+lesson-flashing = tapajuntas
+lesson-sheet-metal-that-laps-into = Lámina que se solapa con las tejas para que el agua corra por encima.
+lesson-the-upright-end-of-a = El extremo vertical de un techo de dos aguas.
+lesson-head-flashing = tapajuntas superior
+lesson-flashing-along-the-upper-edge = Tapajuntas a lo largo del borde superior de un bloque, bajo la hilada de arriba.
+lesson-where-two-faces-meet-outward = Donde dos faldones se juntan hacia afuera, subiendo por una esquina de la casa.
+lesson-ice-barrier = barrera contra hielo
+lesson-self-adhered-membrane-along-eaves = Membrana autoadherible a lo largo de aleros donde el hielo represa el agua.
+lesson-one-solar-panel-it-is = Un panel solar. Está energizado siempre que le da la luz.
+lesson-overhang = voladizo
+lesson-pathway = paso
+lesson-a-strip-without-modules-on = Una franja sin módulos por la que los bomberos suben a la cumbrera.
+lesson-what-comes-through-the-roof = Lo que atraviesa el techo: tubos, respiraderos, chimeneas, tragaluces.
+lesson-pitch = pendiente
+lesson-rise-in-12-of-run = Lo que sube en 12 de avance: a 6:12 un techo sube 6 in en 12 in de planta.
+lesson-the-sloping-edge-of-a = El borde que sube de un faldón en un hastial.
+lesson-reveal = separación
+lesson-the-gap-between-neighbouring-modules = El espacio entre módulos vecinos.
+lesson-the-level-line-at-the = La línea a nivel de arriba donde se juntan dos faldones.
+lesson-setback = retiro
+lesson-how-far-modules-stay-away-from = Qué tan lejos quedan los módulos de un borde.
+lesson-square = cuadro
+lesson-square-feet-of-roof = 100 pies cuadrados de techo.
+lesson-takeoff = cuantificación
+lesson-counting-from-a-drawing-what = Contar a partir de un dibujo lo que hay que pedir.
+lesson-underlayment = membrana base
+lesson-the-layer-on-the-deck = La capa sobre el entablado debajo de tejas y arreglo.
+lesson-where-two-faces-meet-inward = Donde dos faldones se juntan hacia adentro, y corre junta su agua.
+
+## Lengths, directions, outlines
+
+measures-north-east = noreste
+measures-south-east = sureste
+measures-south-west = suroeste
+measures-north-west = noroeste
+measures-no-length-was-given-type = no se dio ninguna longitud: escriba una como 12' 6 1/2", 12-6-8, 150.5 in o 3.82 m
+measures-cant-read-as-a-length = no se puede leer { $value } como longitud: escriba una como 12' 6 1/2", 12-6-8, 150.5 in o 3.82 m
+measures-the-length-has-no-unit = la longitud { $value } no tiene unidad: escríbala como "0.5 in", "12 ft", "40 mm" o "3.2 m"
+measures-cant-read-as-a-pitch = no se puede leer { $value } como pendiente: escriba una como 6:12, 6/12, 26.6°, 50% o 12" over 24"
+measures-a-pitch-of-in-12 = una pendiente de { $value } en 12 no puede ser un faldón: debe ser 0 o más y menos que vertical
+measures-three-points-on-one-line = tres puntos en una recta no forman un plano: dé una tercera altura fuera de la línea de las otras dos
+measures-these-heights-make-an-upright = estas alturas forman un muro vertical, no un faldón
+measures-wall-line = encuentro con muro
+measures-step = escalón
+measures-pitch-change = quiebre de pendiente
+
+## The order and its prices
+
+order-work-on-the-order = Trabajar en el pedido…
+order-all-lines-of-the-order = Todos los renglones del pedido: cambiarlos, contar lo que llega, compararlos con otro
+order-lines = Renglones
+order-roof-money-stock = Techo, dinero, existencias
+order-load-a-warehouse-list = Cargar una lista de almacén…
+order-with-another-job = Con otra obra…
+order-add-a-price-list = Agregar una lista de precios…
+order-load-counts = Cargar conteos…
+order-sort-by-it-once-more = Ordenar por esto; otra vez, del mayor al menor; otra vez, como en la lista
+order-number-or-words = número o palabras
+order-no-line-is-like-that = Ningún renglón es así.
+order-which-lines-are-listed = Qué renglones se enumeran
+order-without-headings = Sin encabezados
+order-changed-by-hand = Cambiados a mano
+order-without-a-price = Sin precio
+order-put-the-lines-that-are = Poner en el portapapeles los renglones enumerados, para una hoja de cálculo
+order-add-a-line = Agregar un renglón
+order-something-that-the-kit-does = Algo que el kit no cuenta
+order-order-this-line-a-line = Pedir este renglón. Un renglón omitido se queda aquí, y cada salida lo dice.
+order-packages-to-order-type-another = Paquetes por pedir. Escriba otro número en lugar del contado; vacío es otra vez el contado.
+order-for-one-package-in-this = Por un paquete, en la copia de la lista de precios de esta obra. Vacío: sin precio, y cada salida lo dice.
+order-a-whole-number = Un número entero
+order-such-as-184-50 = Por ejemplo 184.50
+order-changed-in-this-job = , cambiado en esta obra
+order-new-line = Renglón nuevo
+order-piece = pieza
+order-reason = Razón
+order-take-instead = Tomar en su lugar
+order-a-package-is-a = Un paquete es
+order-needed-for = Se necesita para
+order-take-the-line-away = Quitar el renglón
+order-lines-are-on-the-clipboard = { $count } renglones están en el portapapeles.
+order-order = Pedir { $number }
+order-packages-of = Paquetes de { $number }
+order-price-of = Precio de { $number }
+order-leave-out = Omitir
+order-reason-for = Razón de { $number }
+order-as-counted = Como se contó: { $packages }
+order-waste-of = Desperdicio de { $number }
+order-own = { $number } propio
+order-another-part-for = Otra pieza por { $number }
+order-the-kits-own = la del kit, { $price }
+order-line = Renglón { $number }
+order-take-line-away = Quitar el renglón { $number }
+order-the-roof = El techo
+order-covered-anew = Se cubre de nuevo
+order-the-whole-roof = el techo entero
+order-faces-with-modules = los faldones con módulos
+order-nothing-but-the-array = nada más que el arreglo
+order-some-faces-as-the-jobs = algunos faldones, como dice el archivo de la obra
+order-old-layers-to-strip = Capas viejas por quitar
+order-to-5-layers = De 0 a 5 capas
+order-waste-as-for = Desperdicio como en
+order-the-roof-as-drawn = el techo como está dibujado
+order-waste = Desperdicio, %
+order-by-whose-word = Según quién
+order-the-offices-own-share-in = La parte propia de la oficina, en lugar de la del kit. Vacío: como dice el kit.
+order-to-100 = De 0 a 100 %
+order-the-office-has-its-own = La oficina tiene el suyo
+order-it-comes-back-from-the = Vuelve de la obra: está en la lista para llevar, y no se compra nada.
+order-taken-with-the-order = Se toma con el pedido
+order-sales-tax = Impuesto de venta, %
+order-empty-not-known-which-every = Vacío: no se sabe, y cada salida lo dice. Nunca se toma por cero.
+order-what-became-of-the-price = Qué se hizo de la lista de precios
+order-on-top-of-the-cost = Además del costo
+order-overhead-of-the-cost = Gastos generales, % del costo
+order-markup-of-the-cost = recargo: % del costo
+order-margin-of-the-price = margen: % del precio
+order-profit = Ganancia, %
+order-stock-in-hand = Existencias
+order-a-warehouse-list-csv-with = Una lista de almacén: CSV con las columnas number, amount y quizá note
+order-none-what-lies-in-the = Ninguna. Lo que hay en el almacén se usa antes de comprar.
+order-add-what-is-left = Agregar lo que sobra
+order-such-as-40-100-ft = Por ejemplo 40, 100 ft, 200 sq ft
+order-where-it-lies = Dónde está
+order-remove = Quitar
+order-prices-in = { $list }, { $date }; { $prices } precios en { $currency }
+order-the-kit-has-no-part = El kit no tiene la pieza { $trim }.
+order-part-of-leftover = Pieza del sobrante { $nth }
+order-amount-of-leftover = Cantidad del sobrante { $nth }
+order-note-of-leftover = Nota del sobrante { $nth }
+order-the-rest-came-whole = El resto llegó completo
+order-all-lines-that-nobody-has = Todos los renglones que nadie ha contado están ahí, y ninguno está dañado
+order-a-pallet-list-with-the = Una lista de tarimas con la columna counted llena, como CSV
+order-print-the-list = Imprimir la lista…
+order-print-the-claim = Imprimir el reclamo…
+order-copy-the-claim = Copiar el reclamo
+order-the-claim-is-on-the = El reclamo está en el portapapeles.
+order-about-the-delivery = Sobre la entrega
+order-state = Estado
+order-all-of-it-is-there = Está todo, y nada está dañado
+order-of-lines-counted = { $counted } de { $of } renglones contados
+order-count = Contar { $number }
+order-lines-are-counted = { $lines } renglones están contados.
+order-all-of-came = Llegó todo lo de { $number }
+order-came-of = Llegaron de { $number }
+order-damaged-of = Dañados de { $number }
+order-note-of = Nota de { $number }
+order-at-most = Como máximo { $came }
+order-waits = espera
+order-waits-for = espera { $one }
+order-waits-for-and-more = espera { $first } y { $rest } más
+order-another-order = Otro pedido
+order-keep-the-order-as-it = Conserve el pedido como está ahora, siga con la obra y vea aquí qué es más, qué es menos y cuánto cuesta. O compárelo con otra obra.
+order-keep-this-order-to-compare = Conservar este pedido para comparar
+order-what-changes-from-here-on = Lo que cambie desde ahora se muestra abajo; no se guarda con la obra
+order-other-suppliers = Otros proveedores
+order-add-the-price-list-of = Agregue la lista de precios de otro proveedor para ver este pedido a sus precios, renglón por renglón.
+order-take-them-away = Quitarlas
+order-as-it-was = { $job }, como estaba
+order-from-to-the-job-as = De { $name } a la obra como está:
+order-lines-sales-tax-delivery-lines = renglones { $lines }, impuesto de venta { $money }, entrega { $money2 }; renglones que todos tienen { $in_common }
+order-each-line-where-it-is = Cada renglón donde es más barato (•): { $cheapest }
+order-number-a-line-needs-a = number: un renglón necesita un número
+order-packages-must-be-at-most = packages debe ser como máximo { $most_packages }, no { $packages }
+order-must-be-0-to-with = { $field } debe ser de 0 a { $most } con cuatro decimales como máximo, no { $share }
+order-counts-packages-must-be-at = counts.{ $number }.packages debe ser como máximo { $most_packages }, no { $packages }
+order-counts-damaged-cant-be-damaged = counts.{ $number }.damaged: { $damaged } no pueden estar dañados de { $packages } que llegaron
+order-is-no-count-of-packages = { $place }: { $text } no es un conteo de paquetes
+order-is-counted-twice = { $place }: { $cell } está contado dos veces
+order-number-a-leftover-needs-the = number: un sobrante necesita el número de su pieza
+order-amount-must-be-0-or = amount debe ser 0 o más, no { $amount }
+order-roof-layers-must-be-0 = roof.layers debe ser de 0 a 5, no { $layers }
+order-waste-share-is-a-share = waste.{ $number }.share es una parte de 0 a 1, no { $share }
+order-added-number-is-taken-twice = added[{ $index }].number: { $line } está dos veces
+
+order-prices-taken =
+    { $count ->
+        [one] { $count } precio tomado
+       *[other] { $count } precios tomados
+    }
+
+order-unknown-to-the-kit-left = { $taken }, { $unknown } que el kit no conoce, { $left_alone } sin tomar
+order-not-in-the-kit = no están en el kit
+order-as-2 = { $typed } como { $part }
+order-read-as-the-kit-spells = leídos como los escribe el kit
+order-twice-with-the-same-price = dos veces con el mismo precio
+order-without-a-price-2 = sin precio
+order-sheets-not-read = hojas no leídas
+order-rows-of-titles = filas de títulos
+order-parts-of-the-kit-without = piezas del kit sin precio
+order-it-has-more-cells-than = { $place }: tiene más celdas que el encabezado; ponga entre comillas un número con coma
+order-the-list-must-say-its = la lista debe decir su moneda: una fila sin número, con el nombre "currency"
+order-a-row-without-a-number = { $place }: una fila sin número es una de { $says }, no { $other }
+order-is-not-in-the-currency = { $text } no está en { $currency }, la moneda de la lista
+order-a-price-cant-be-format = un precio no puede ser { $text } %: dé a la celda formato de número
+order-a-tax-of-can-be = un impuesto de { $text } puede ser una fracción o un porcentaje: escríbalo con su signo, como 8.25 %
+order-under-untaxed-write-yes-or = { $said } en "untaxed": escriba yes o no
+order-has-a-price-already-take = { $part } ya tiene precio, { $package }; quite uno de los dos
+order-the-list-has-no-price = { $place }: la lista no tiene precio de { $typed }, de la que esta es alterna
+order-is-below-zero = { $amount } es menor que cero
+order-is-more-than = { $amount } es mayor que { $most }
+order-has-more-than-four-decimals = { $amount } tiene más de cuatro decimales
+order-tax-percent-is-more-than = tax_percent: { $tax } es mayor que 100
+
+## Lists beside the drawing
+
+panels-stop = Alto
+panels-caution = Precaución
+panels-findings-none = Hallazgos: ninguno
+panels-findings = Hallazgos: { $open }
+panels-nothing-to-check-yet-draw = Todavía nada que revisar: dibuje primero un faldón.
+panels-the-roof-holds-together-place = El techo cuadra. Coloque un bloque, y las reglas se revisan mientras lo mueve.
+panels-the-rules-of-this-book = Las reglas de este libro no hallaron nada. No son todo lo que puede estar mal: lea las precauciones.
+panels-on-the-slope-in-plan = { $area } en la pendiente, { $area2 } en planta
+
+panels-faces =
+    { $count ->
+        [one] { $count } faldón
+       *[other] { $count } faldones
+    }
+
+panels-parts-without-a-price =
+    { $count ->
+        [one] {" "}+ { $count } pieza sin precio
+       *[other] {" "}+ { $count } piezas sin precio
+    }
+
+panels-without-a-price-and-not = Sin precio, y fuera del total: { $numbers }
+panels-order = { $line }, { $line2 }: { $amount }{ $delta }, pedir { $packages_words }
+panels-none-left = { $number } { $name }: −{ $amount }, no queda ninguno
+panels-with-waste-in = con { $waste } % de desperdicio { $with_waste }, en { $packages }
+panels-no-waste-added-in = sin desperdicio agregado, en { $packages }
+
+## Parts of the house
+
+part-parts-of-the-house = Partes de la casa
+part-a-dormer-porch-ell-or = Una buhardilla, un porche, un ala o una chimenea: dibuje su huella sobre el techo
+part-eaves = Aleros
+part-how-high-the-roof-is = A qué altura está el techo sobre las líneas de los muros, desde el nivel de la obra.
+part-top = Remate
+part-height-of-its-top-above = Altura de su remate desde el nivel de la obra.
+part-with-a-cricket = Con un desviador de agua
+part-two-small-faces-upslope-of = Dos faldones pequeños pendiente arriba que apartan el agua.
+part-cricket = Desviador
+part-pitch-all-slopes = Pendiente, todas
+part-overhang-all = Voladizo, todos
+part-various = varios
+part-own-eave = Alero propio
+part-height-of-this-sides-plane = Altura del plano de este lado sobre su muro. Vacío: como el de la parte.
+part-slope = vertiente
+part-wall = muro
+part-sides-wall-to-wall = Lados, de muro a muro
+part-set-free = Liberar
+part-turn-its-faces-and-those = Convertir sus faldones, y los de las partes que toca, en faldones dibujados que ninguna parte cambia más
+part-delete-the-part = Borrar la parte
+
+part-the-kinds-of-edges-that =
+    { $count ->
+        [one] La clase de un borde puesta a mano se fue con su lado. Deshacer la recupera.
+       *[other] Las clases de { $count } bordes puestas a mano se fueron con sus lados. Deshacer las recupera.
+    }
+
+part-its-part = Su parte…
+part-this-face-follows-from-a = Este faldón resulta de una parte de la casa: cambie aquí su lado.
+part-a-part-keeps-its-last = Una parte conserva sus últimas tres esquinas: borre mejor la parte.
+part-here = aquí
+part-dormer = Buhardilla
+part-porch = Porche
+part-part = Parte { $name }
+part-part-sides = Parte { $part }, { $kind }, { $sides } lados
+part-corner-of-part = Esquina { $corner } de la parte { $part }
+part-stands-on-side = Está sobre el lado { $side }
+part-has = tiene
+part-have = tienen
+part-it = sí
+part-them = sí
+part-no-face-under-now-it = { $blocks } ya no { $verb } faldón debajo de { $blocks2 }: espera que el faldón vuelva, o arrástrelo a otro.
+part-nothing-of-it-is-seen = No se ve nada de ella: queda debajo de otras partes. Suba sus aleros, o muévala.
+part-no-cricket-stands-there-the = Ahí no cabe un desviador: la chimenea no tiene ningún lado que mire pendiente arriba. Quítela de la cumbrera.
+
+## Pictures
+
+picture-picture = Imagen
+picture-lay-an-aerial-photo-or = Poner una foto aérea o un croquis bajo la planta, para dibujar encima
+picture-picture-under-the-plan = Imagen bajo la planta
+picture-picture-under-the-plan-2 = Imagen bajo la planta…
+picture-choose-a-picture = Elegir una imagen…
+picture-choose-another = Elegir otra…
+picture-an-aerial-photo-or-a = Una foto aérea o un croquis para dibujar encima: PNG o JPEG. Elija uno, o suéltelo en la ventana.
+picture-reading-the-picture-broke-off = La lectura de la imagen se interrumpió: elíjala otra vez.
+picture-the-file-holds-another-picture = El archivo tiene otra imagen que cuando se puso aquí. Vea si todavía queda bien.
+picture-the-file-holds-a-picture = El archivo tiene una imagen de otra forma que la que se puso aquí, así que no se dibuja.
+picture-take-it-as-it-is = Tomarla como está ahora
+picture-look-again = Volver a mirar
+picture-the-picture-is-being-read = Se está leyendo la imagen…
+picture-this-picture-cant-be-laid = Esta imagen no se puede poner bajo la planta
+picture-move-2 = Mover
+picture-turn = Girar
+picture-scale = Escala
+picture-crop = Recortar
+picture-drag-the-picture-or-move = Arrastre la imagen, o muévala con las flechas
+picture-drag-around-the-pictures-middle = Arrastre alrededor del centro de la imagen; o haga clic en dos puntos de una línea que deba quedar a escuadra
+picture-click-two-points-whose-distance = Haga clic en dos puntos cuya distancia conoce, y escríbala
+picture-drag-over-the-part-that = Arrastre sobre la parte que se debe ver
+picture-length-on-the-ground = Longitud en el terreno
+picture-make-the-line-square = Poner la línea a escuadra
+picture-turn-the-picture-so-that = Girar la imagen para que la línea corra exactamente este–oeste o norte–sur
+picture-width = Ancho
+picture-how-wide-the-whole-picture = Qué ancho tiene la imagen entera en el terreno. Conserva su proporción.
+picture-turned-by = Girada
+picture-degrees-clockwise = Grados en el sentido del reloj.
+picture-where-the-middle-of-the = Dónde está el centro de la imagen entera.
+picture-dimmed-by = Atenuada
+picture-dim-the-picture = Atenuar la imagen
+picture-cropped-in-percent-of-the = Recorte, en por ciento de la imagen
+picture-from-the-top = Desde arriba
+picture-from-the-right = Desde la derecha
+picture-from-the-bottom = Desde abajo
+picture-show-all-of-it = Mostrarla toda
+picture-take-it-away = Quitarla
+picture-something-of-the-picture-must = Algo de la imagen debe quedar: escriba menos.
+picture-the-picture-would-be-of = La imagen no tendría un tamaño razonable: haga clic en dos puntos más separados.
+picture-type-a-number-from-0 = Escriba un número de 0 a 100.
+picture-type-degrees-such-as-12 = Escriba grados, por ejemplo 12.5.
+picture-lay-a-picture-under-the = poner una imagen bajo la planta
+picture-move-the-picture = mover la imagen
+picture-turn-the-picture = girar la imagen
+picture-scale-the-picture = escalar la imagen
+picture-crop-the-picture = recortar la imagen
+picture-dim-the-picture-2 = atenuar la imagen
+picture-take-the-changed-picture = tomar la imagen cambiada
+picture-take-the-picture-away = quitar la imagen
+picture-lies-under-the-plan-set = { $picture_name } está bajo la planta. Ponga su escala: haga clic en dos puntos cuya distancia conoce.
+picture-on-the-ground-pixels = { $size } × { $size2 } en el terreno, { $pixels } × { $pixels2 } pixeles
+picture-cant-be-shown = No se puede mostrar { $picture_name }
+picture-click-a-point-then-another = Haga clic en un punto, y luego en otro cuya distancia conoce.
+picture-click-the-other-point = Haga clic en el otro punto.
+picture-type-how-far-apart-they = Escriba qué tan separados están en el terreno.
+picture-a-picture-of-pixels-cant = no se puede escribir una imagen de { $value } × { $value2 } pixeles: no tiene área
+picture-the-picture-cant-be-written = no se pudo escribir la imagen como PNG: { $value }
+picture-the-letters-of-the-picture = no se pueden leer las letras de la imagen
+picture-a-picture-of-pixels-cant-hold = una imagen de { $value } × { $value2 } pixeles no alcanza para lo que debe llevar: hágala más grande
+
+## Reports in text
+
+report-pathways-for-the-fire-service =
+    Pasos para los bomberos
+    {""}
+
+report-none-found =
+    {"  "}no se halló ninguno
+    {""}
+
+report-straight-up-the-slope = recto pendiente arriba
+report-winding = sinuoso
+report-wide-in-plan = {"  "}{ $on }: { $width } de ancho en planta, { $way }
+
+report-wind-suction-a-screening =
+    {""}
+    Succión del viento, revisión preliminar
+    {""}
+
+report-zone-psf = zona { $zone } { $psf } psf
+report-not-worked-out = {"  "}sin calcular: { $refused }
+report-nothing-is-found-by-the = no hay hallazgo con la clave { $key }: tome una de `check --format json`
+report-not-done = {"   "}NO SE HIZO: { $wrong }
+report-changes-nothing = {"   "}no cambia nada
+report-modules = {"   "}módulos { $before } → { $after }
+report-findings-to-stop-for = {"   "}hallazgos por los que parar { $before } → { $after }
+report-new = {"     "}nuevo: { $key }
+report-no-more = {"     "}ya no: { $key }
+
+report-modules-findings-to-stop-for =
+    {""}
+    { $modules } módulos, { $stops } hallazgos por los que parar.
+
+report-none = nada
+report-stop = ALTO
+report-caution = PRECAUCIÓN
+report-note = NOTA
+report-source = {"    "}fuente: { $source }
+report-fix = {"    "}arreglo: { $fix }
+report-waiver-lapsed = {"    "}DISPENSA VENCIDA: { $lapsed }
+report-waived-by-on = {"    "}DISPENSADO por { $by } el { $date }: { $reason }
+report-key = {"    "}clave: { $key }
+
+report-rule-book =
+    { $job }
+    Libro de reglas: { $book } ({ $date })
+    { $based_on }
+
+    {""}
+
+report-to-stop-for-to-look =
+    { $count } por los que parar, { $count2 } por revisar, { $count3 } por saber, { $waived } dispensados.
+    {""}
+
+report-what-was-checked =
+    Lo que se revisó
+    {""}
+
+report-source-2 =
+    {"  "}{ $title } [{ $rule }]
+    {"    "}fuente: { $source }
+
+report-what-was-not-checked =
+    {""}
+    Lo que no se revisó
+    {""}
+
+report-every-rule-of-this-program =
+    {"  "}se revisó cada regla de este programa; no son todo lo que puede estar mal
+    {""}
+
+report-because =
+    {"  "}{ $title } [{ $rule }]
+    {"    "}porque: { $why }
+
+report-crew-checklist-after-the-rule =
+    { $job }
+    Lista de verificación, según el libro de reglas { $rule_book }
+    {""}
+
+report-source-3 =
+    {"  "}[ ] { $line }
+    {"      "}fuente: { $source }
+
+report-one-other =
+    uno:  { $one }, { $date }
+    otro: { $other }, { $date2 }
+    {""}
+
+report-fields-differ =
+    {""}
+    { $differences } campos difieren
+
+report-one-other-2 =
+    {""}
+    { $field }
+    {"  "}uno:  { $said }
+    {"  "}otro: { $said2 }
+
+report-kw-kg-of-modules-roof =
+    {""}
+    { $modules_words }, { $kilowatts } kW, { $modules_kg } kg de módulos
+    Techo: { $area_text } en planta, { $area_text2 } en la pendiente; arreglo { $area_text3 }
+
+    Faldones
+
+report-outline-is-wrong-see-the = {"  "}(el contorno está mal: vea los hallazgos)
+report-falls-in-plan-on-the = {"  "}{ $face } { $pitch }  cae a { $downslope } { $area_text } en planta { $area_text2 } en la pendiente{ $state }
+
+report-lines-of-the-roof =
+    {""}
+    Líneas del techo
+    {""}
+
+report-blocks =
+    {""}
+    Bloques
+    {""}
+
+report-on-all-modules-are-switched = {"  "}{ $block } en { $face }: todos los módulos están quitados
+report-on-base-rail-its-left = {"  "}{ $block } en { $face }: { $rows_words }, { $modules_words }; riel base a { $from }, su extremo izquierdo a { $from2 } sobre él
+
+report-findings =
+    {""}
+    Hallazgos
+    {""}
+
+report-none-against-this-rule-book =
+    {"  "}ninguno según este libro de reglas
+
+    {""}
+
+report-rows-of =
+    { $count ->
+        [one] { $count } fila de { $each }
+       *[other] { $count } filas de { $each }
+    }
+
+report-roof =
+    { $job }
+    Techo
+    {""}
+
+report-squares-100-ft-no-waste = Cuadros (100 ft², sin desperdicio)
+
+report-faces-pitch-falls-in-plan =
+    {""}
+    Faldones              pendiente cae a           en planta    en pendiente  cuadros
+    {""}
+
+report-edges-true-length =
+    {""}
+    Bordes, longitud real
+    {""}
+
+report-the-roof-does-not-hold =
+    {""}
+    El techo no cuadra en { $problems } lugares: vea los hallazgos.
+
+report-heights-are-above-the-level =
+    {""}
+    Las alturas se cuentan desde el nivel que mide la obra.
+    { $caution }
+
+report-to = de { $least } a { $most }
+report-border = contorno
+report-the-pathway-for-the-fire = el paso para los bomberos
+report-another-block = otro bloque
+report-block = el bloque { $name }
+report-the-setback-from-the = el retiro { DE($kind) }
+report-the-room-for-flashing-beside = el espacio del tapajuntas junto { A($kind) }
+report-the-courses-below-the-ridge = las hiladas bajo la cumbrera
+report-the-deck-that-the-base = el entablado que necesita el riel base
+report-the-room-below-the-base = el espacio debajo del riel base en { $kind }
+report-the-fire-services-room-beside = el espacio de los bomberos junto a { $kind }
+report-the-edge-of-the-face = el borde del faldón
+report-the-room-beside-the = el espacio junto a { $kind }
+report-wind-kind = { $kind } del { $wind }
+
+## Raising a roof
+
+roof-roofs-cant-be-told-apart = los techos no se pueden distinguir cerca de x { $near } m, y { $near2 } m: mueva ahí una esquina unos milímetros
+roof-a-rise-in-12 = una subida en 12
+roof-a-level-side-never-closes = un lado a nivel nunca cierra sobre la huella; dele una pendiente o hágalo hastial
+roof-an-eave-height = una altura de alero
+roof-give-a-height-within-10 = dé una altura de menos de 10 km
+roof-an-overhang = un voladizo
+roof-give-0-or-more-up = dé 0 o más, hasta 100 m
+roof-the-footprint-cant-be-used = la huella no se puede usar: { $outline_words }
+roof-has-sides-but-are-described = { $ring_words } tiene { $corners } lados, pero se describen { $given }: describa cada uno
+roof-has-of = { $side_words } tiene { $what } de { $value }: { $remedy }
+roof-the-overhangs-around-run-into = los voladizos alrededor { DE($side_words) } chocan entre sí en x { $near } m, y { $near2 } m: hágalos más angostos o dibuje la esquina más simple
+roof-nothing-slopes-over-the-part = nada se inclina sobre la parte junto { A($side_words) }: dele a ese lado, o a uno cercano, una pendiente
+roof-the-roof-cant-be-worked = el techo no se puede calcular cerca de x { $near } m, y { $near2 } m, junto a la esquina { $corner } { DE($ring_words) }: mueva esa esquina unos milímetros
+roof-side-of = el lado { $side } { DE($ring_words) }
+roof-corner-of-is-no-usable = la esquina { $corner } { DE($ring_words) } no es un número utilizable: escríbala otra vez
+roof-has-fewer-than-three-corners = { $ring_words } tiene menos de tres esquinas: dibuje al menos tres
+roof-corner-of-lies-on-the = la esquina { $corner } { DE($ring_words) } está sobre la anterior: borre una de las dos
+roof-encloses-nothing-move-its-corners = { $ring_words } no encierra nada: separe sus esquinas
+roof-two-sides-meet-at-x = dos lados se tocan en x { $at } m, y { $at2 } m: sepárelos
+roof-is-not-inside-the-outline = { $ring_words } no está dentro del contorno, o está dentro de otro hueco: muévalo
+
+## The rule book
+
+rulebook-fire-access-must-be-0 = fire_access.{ $field } debe ser 0 o más y menos de 100 m
+rulebook-fire-access-ridge-is-a = fire_access.ridge.{ $field } es una parte de 0 a 1, no { $share }
+rulebook-say-where-the-limit-comes = diga de dónde viene el límite: una sección, una certificación, o “práctica común, sin fuente”
+rulebook-this-rule-book-has-no = este libro de reglas no tiene el límite { $field }
+rulebook-the-limit-is-of-another = el límite { $field } es de otra clase
+rulebook-setbacks-on-the-slope = Retiros, en la pendiente
+rulebook-from = De { $kind }
+rulebook-clearances-on-the-slope = Holguras, en la pendiente
+rulebook-to = A { $kind }
+rulebook-above = Arriba de
+rulebook-below = Debajo de
+rulebook-clearances-by-side-where-more = Holguras por lado, donde son más
+rulebook-the-array = El arreglo
+rulebook-full-courses-left-to-the = Hiladas enteras que quedan hasta la cumbrera
+rulebook-share-of-a-lower-edge = Parte de un borde inferior que engancha
+rulebook-pathways = Pasos
+rulebook-least-width-of-a-pathway = Ancho mínimo de un paso
+rulebook-one-on-the-street-side = Uno del lado de la calle
+rulebook-exempt-up-to-a-pitch = Exento hasta una pendiente de
+rulebook-beside-a-ridge-smaller-array = Junto a una cumbrera, arreglo menor
+rulebook-beside-a-ridge-larger-array = Junto a una cumbrera, arreglo mayor
+rulebook-smaller-array-share-of-the = Arreglo menor: parte del techo
+rulebook-the-same-with-sprinklers = Lo mismo con rociadores
+rulebook-beside-a-hip-or-valley = Junto a una limatesa o limahoya
+rulebook-free-below-an-escape-window = Libre bajo una ventana de escape, al menos
+rulebook-roof-integrated-is-exempt = Integrado al techo: exento
+rulebook-least-pitch-for-shingles = Pendiente mínima para tejas
+rulebook-one-underlayment-from = Una sola membrana desde
+rulebook-cricket-behind-wider-than = Desviador detrás de lo más ancho que
+rulebook-side-flashing-to-a-valleys = Tapajuntas lateral a la línea de limahoya
+rulebook-side-flashing-to-a-hips = Tapajuntas lateral a la línea de limatesa
+rulebook-fire-class-where-a-lot = Clase de fuego con el lindero a menos de
+rulebook-ice-barrier-inside-the-wall = Barrera contra hielo hacia adentro del muro
+rulebook-ice-barrier-steep-from = Barrera contra hielo, empinado desde
+rulebook-ice-barrier-steep-length = Barrera contra hielo, longitud empinada
+rulebook-edition = Edición
+rulebook-wind-factor = Factor de viento
+rulebook-dead-load-factor = Factor de carga muerta
+rulebook-least-pressure = Presión mínima
+rulebook-loads-is-out-of-range = loads.{ $field } está fuera de rango
+rulebook-room-beside-hips-and-valleys = Espacio junto a limatesas y limahoyas
+rulebook-room-below-escape-windows = Espacio bajo ventanas de escape
+rulebook-exemption-of-roof-integrated-arrays = Exención de arreglos integrados al techo
+rulebook-side-flashing-to-valleys = Tapajuntas lateral a limahoyas
+rulebook-side-flashing-to-hips = Tapajuntas lateral a limatesas
+rulebook-fire-class-near-a-lot = Clase de fuego cerca de un lindero
+rulebook-no-book-that-comes-with = ningún libro incluido en el programa tiene { $part }
+rulebook-this-rule-book-has-no-place = este libro de reglas no tiene lugar para { $part }
+rulebook-roofing-must-be-0-or = roofing.{ $field } debe ser 0 o más y menos de 100 m
+rulebook-must-be-0-or-more = { $field } debe ser 0 o más y menos de 100 m
+rulebook-hooked-share-is-a-share = hooked_share es una parte de 0 a 1
+
+## Rules, findings and checklist
+
+rules-flashing-from-the = tapajuntas a { $small } de { $kind }
+rules-of-courses-left-below-the = quedan { $small } de hiladas bajo la cumbrera
+rules-the-base-rail-ends-with = el riel base termina con el entablado
+rules-the-base-rail-above-the = el riel base { $small } arriba de { $kind }
+rules-in-plan-from-the-for = a { $small } en planta de { $kind }, para los bomberos
+rules-beside-the-strip-below = junto a la franja bajo { $penetration }
+rules-from-the = a { $small } de { $kind }
+rules-rule-book = Libro de reglas…
+rules-save-the-rule-book-as = Guardar el libro de reglas como…
+rules-compare-with-a-rule-book = Comparar con un libro de reglas suyo…
+rules-crew-checklist = Lista de verificación
+rules-pathways-for-the-fire-service = Pasos para los bomberos
+rules-house-and-place = Casa y lugar
+rules-what-rules-need-to-know = Lo que las reglas necesitan saber. Lo que no se sabe no se supone: las reglas que lo necesitan dicen que no se revisaron.
+rules-the-house = La casa
+rules-fasteners-of-the-array = Fijaciones del arreglo
+rules-sprinklers-throughout = Rociadores en todo
+rules-an-automatic-sprinkler-system-in = Un sistema automático de rociadores en toda la casa. Sí o no; la mayoría de las casas viejas no lo tienen (de memoria). Deja que un arreglo más grande conserve el espacio menor junto a la cumbrera. Fuente: IRC R324.6.2.1; los planos o el oficial de bomberos.
+rules-detached-nobody-lives-in-it = Separada, nadie vive en ella
+rules-a-shed-or-carport-that = Un cobertizo o cochera que está por su cuenta. Sí o no; una casa no lo es. Fuente: IRC R324.6, excepciones.
+rules-streets-lie-to = Calles hacia
+rules-the-ways-in-which-a = Hacia dónde queda una calle o entrada de autos: grados desde el norte en el sentido del reloj, o rumbos, separados por comas: S, 90. La mayoría de las casas tienen una o dos (de memoria). Fuente: IRC R324.6.1; el plano del terreno.
+rules-no-roof-work = Nadie en el techo
+rules-who-of-the-fire-service = Qué persona de los bomberos determinó que nadie trabajará en este techo, y cuándo; vacío donde nadie lo hizo, como en la mayoría de las casas. Fuente: IRC R324.6, excepciones; guarde la carta con el permiso.
+rules-listing-read-by = Leyó certificación
+rules-who-read-the-listing-by = Quién leyó la certificación que exime a este arreglo integrado del acceso de bomberos, y cuándo; vacío donde nadie lo hizo. Fuente: la certificación del producto y la edición adoptada donde está la casa.
+rules-from-the-ground-to-the = Del suelo al alero, una longitud; 9 ft en un piso, 18 ft en dos (de memoria). Fuente: medido en el sitio.
+rules-least-width = Ancho mínimo
+rules-the-least-width-of-the = El ancho mínimo de la casa en planta, una longitud; de 24 a 40 ft es lo usual (de memoria). Determina qué tan anchas son las franjas de succión fuerte del viento. Fuente: medido en el sitio; ASCE/SEI 7, capítulo 30.
+rules-how-far-the-eave-reaches = Cuánto sobresale el alero del muro exterior, en planta; de 12 a 24 in es lo usual (de memoria). Determina hasta dónde sube la barrera contra hielo. Fuente: medido en el sitio; IRC R905.1.2.
+rules-wind-mph = Viento, mph
+rules-basic-wind-speed-for-the = Velocidad básica del viento para la categoría de riesgo de la casa, millas por hora, ráfaga de 3 segundos; a menudo de 105 a 120 tierra adentro y más junto a la costa (de memoria). Fuente: los mapas de ASCE/SEI 7, capítulo 26, o el departamento de construcción.
+rules-by-the-ground-upwind-b = Según el terreno a barlovento: B es ciudad o bosque, C campo abierto, D llano junto a agua abierta. La mayoría de las casas en ciudad son B (de memoria). Fuente: ASCE/SEI 7, sección 26.7.
+rules-b-town-wood = B: ciudad, bosque
+rules-c-open-country = C: campo abierto
+rules-d-open-water = D: agua abierta
+rules-elevation = Elevación
+rules-of-the-ground-above-sea = Del terreno sobre el nivel del mar, una longitud; vacía, el aire cuenta como al nivel del mar, el lado seguro. Fuente: un mapa topográfico; ASCE/SEI 7, sección 26.9.
+rules-snow-psf = Nieve, psf
+rules-ground-snow-load-pounds-a = Carga de nieve en el suelo, libras por pie cuadrado, como la da la edición del libro; 0 en el sur, de 20 a 50 donde los inviernos son fríos (de memoria). Fuente: ASCE/SEI 7, capítulo 7, o el departamento de construcción.
+rules-one-holds-lb = Una aguanta, lb
+rules-what-one-fastener-of-the = Lo que una fijación del arreglo aguanta contra el levantamiento, libras, admisible: ensayado o certificado. No hay un valor típico en que apoyarse. Fuente: la certificación o el informe de ensayo del fabricante para este entablado.
+rules-deck-each-ft = Área de una, ft²
+rules-deck-under-one-such-fastener = Entablado que toca a cada fijación, pies cuadrados; de 2 a 6 es lo usual (de memoria). Fuente: el plano de fijaciones del fabricante.
+rules-the-deck = El entablado
+rules-the-covering = El recubrimiento
+rules-sheathing = Tablero
+rules-how-thick-the-sheathing-is = Qué grueso es el tablero, una longitud; de 7/16 a 5/8 in es lo usual (de memoria). Fuente: medido en un borde o un respiradero.
+rules-made-of = Hecho de
+rules-what-the-sheathing-is-made = De qué está hecho el tablero; OSB o contrachapado en la mayoría de las casas desde los años 1970 (de memoria). Fuente: visto desde abajo.
+rules-rafters-every = Vigas cada
+rules-from-rafter-to-rafter-middle = De viga a viga, de centro a centro; 16 o 24 in es lo usual (de memoria). Fuente: medido desde abajo.
+rules-its-state = Su estado
+rules-what-state-the-deck-is = En qué estado está el entablado, una vez que alguien lo miró desde abajo o sin tejas. Fuente: práctica común, sin fuente.
+rules-sound = sano
+rules-needs-repair = necesita reparación
+rules-metal-along-eaves-and-rakes = Metal a lo largo de aleros y bordes inclinados que aparta el agua del entablado. Fuente: IRC R905.2.8.5 (2018); visto en el sitio.
+rules-there-and-stays = está, y se queda
+rules-goes-on-with-this-job = se pone con esta obra
+rules-the-class-against-fire-of = La clase contra fuego del recubrimiento fuera del arreglo; la mayoría de las tejas de fibra de vidrio son clase A (de memoria). Fuente: el paquete de las tejas; UL 790 o ASTM E108.
+rules-law-asks = La ley pide
+rules-the-class-that-the-law = La clase que pide la ley donde está la casa; “ninguna clase” donde no pide ninguna. Fuente: IRC R902.1 (2018); el departamento de construcción.
+rules-lot-line = Lindero
+rules-from-the-nearest-edge-of = Del borde más cercano del entablado a un lindero, en planta. A menos de 3 ft se pide una clase contra fuego. Fuente: IRC R902.1 (2018); el plano del terreno.
+rules-zones-of-wind-suction = Zonas de succión del viento
+rules-zones-of-components-and-cladding = Zonas de componentes y revestimientos según ASCE/SEI 7, con la presión hacia afuera en cada una: una revisión preliminar, nunca un diseño. Necesita viento, exposición, altura del alero y ancho mínimo en Casa y lugar.
+rules-zone-psf = zona { $zone }: { $psf } psf
+
+rules-not-drawn =
+    {""}
+    Sin dibujar:{" "}
+
+rules-a-screening-design-by-a =
+    {""}
+    Revisión preliminar. El diseño es de un ingeniero con licencia.
+
+rules-type-a-number-such-as = Escriba un número, por ejemplo 115.
+rules-type-a-number-from-to = Escriba un número de { $least } a { $most }.
+rules-this-length-cant-be-right = Esta longitud no puede ser: debe ser 0 o más y menos de 10 000 ft.
+rules-the-rule-book-could-not = No se pudo guardar el libro de reglas
+rules-book = Libro
+rules-based-on = Basado en
+rules-limits = Límites
+rules-rules = Reglas
+rules-show = Mostrar
+rules-every-limit-of-the-book = Cada límite del libro, con su fuente; cambiarlo, guardarlo y compararlo.
+rules-change-the-source = Cambiar la fuente
+rules-no = no
+rules-compare-with = Comparar con
+rules-choose-a-book = elija un libro
+rules-from-a-file = De un archivo…
+rules-the-two-books-say-the = Los dos libros dicen lo mismo.
+rules-this-book = este libro
+rules-the-other = el otro
+rules-a-rule-that-is-off = Una regla desactivada se menciona en cada informe de lo que no se revisó.
+rules-type-a-share-such-as = Escriba una parte, por ejemplo 33 % o 0.33.
+rules-choose-another-rule-book = elegir otro libro de reglas
+rules-change-the-books-heading = cambiar el encabezado del libro
+rules-change-the-rule-book = cambiar el libro de reglas: { $row }
+rules-change-the-source-of = cambiar la fuente de: { $row }
+rules-on = activar
+rules-off = desactivar
+rules-switch-the-rule = { $on } la regla: { $title }
+rules-two-on-the-roof-one = dos en el techo, uno por cada plano
+rules-on-each-slope-with-modules = en cada vertiente con módulos
+rules-in-doubt-quoted-from-memory = En duda: citado de memoria. Confírmelo con el texto.
+rules-in-doubt-the-code-leaves = En duda: el código lo deja abierto. Pregunte al oficial.
+rules-read-in-the-text = leído en el texto
+rules-the-text-leaves-it-open = el texto lo deja abierto
+rules-from-memory = de memoria
+rules-the-makers-word = palabra del fabricante
+rules-the-offices-own = propio de la oficina
+rules-common-practice = práctica común
+rules-how-far-it-can-be = Hasta dónde se puede confiar
+rules-none-in-this-book = ninguno en este libro
+rules-no-limit-of-its-own = Sin límite propio: los módulos deben quedar en el faldón y fuera del hueco.
+rules-parts-of-this-book = Partes de este libro
+rules-a-part-that-the-book = Una parte que el libro no tiene no se revisa, y cada informe lo dice. Una parte que se agrega viene con los números y fuentes de los libros propios del programa: léalos, y cambie lo que su localidad haya enmendado.
+rules-puts-this-part-in-as = Agrega esta parte como la tienen los libros propios del programa
+rules-takes-this-part-out-what = Quita esta parte: lo que pide ya no se revisa
+rules-put-in = Agregar: { $part }
+rules-take-out = Quitar: { $part }
+
+rules-fields-differ-from =
+    { $count ->
+        [one] { $count } campo difiere de “{ $other }”.
+       *[other] { $count } campos difieren de “{ $other }”.
+    }
+
+rules-its-source = , su fuente
+rules-how-far-its-source-can = , hasta dónde se puede confiar en su fuente
+rules-only-what-is-held = Solo lo seleccionado
+rules-only-findings-on-the-face = Solo hallazgos del faldón, bloque o penetración seleccionado
+rules-show-all = Mostrar todos
+rules-to-stop-for = { $count } por los que parar
+rules-to-look-at = { $count } por revisar
+rules-to-know = { $count } por saber
+
+rules-findings-are-hidden-by-the =
+    { $count ->
+        [one] El filtro oculta { $count } hallazgo.
+       *[other] El filtro oculta { $count } hallazgos.
+    }
+
+rules-what-was-checked-of-rules = Lo que se revisó: { $on } de { $checked } reglas
+rules-against-these-rules-are-not = Según { $book }. Estas reglas no son todo lo que puede estar mal.
+rules-not-checked = Sin revisar: { $unwrap_or_default }
+rules-pathway = paso { $width }
+rules-pathway-winding = paso { $width }, sinuoso
+rules-the-checklist-is-on-the = La lista de verificación está en el portapapeles.
+rules-from-the-rule-book-and = Del libro de reglas y del techo como se dibujó. Se imprime con la obra; no reemplaza el plan propio de la cuadrilla.
+rules-cost-by-part-of-the = Costo por parte del pedido
+rules-bar-chart-of-the-cost = Gráfica de barras del costo por etapa de trabajo
+rules-as-rows-are-added-from = Al agregar filas desde el alero
+rules-lines-without-a-price-are = Se omiten los renglones sin precio. Grupos y etapas son antes de impuesto y entrega; el total lo tiene todo.
+rules-bar-chart-of-the-cost-by = Gráfica de barras del costo por grupo
+rules-bar-chart-of-the-total = Gráfica de barras del total por número de módulos
+rules-sketch = Croquis: { $title }
+rules-as-the-house-is-drawn = Según la casa dibujada: { $length }
+rules-blocks-lie-on-a-face = Los bloques están en un faldón de contorno válido
+rules-nothing-can-be-placed-measured = Nada se puede colocar, medir ni contar en un contorno que se cruza a sí mismo.
+rules-geometry-no-deck-can-be = geometría: ahí no se puede medir ningún entablado
+rules-faces-are-steep-enough-for = Los faldones tienen pendiente suficiente para el kit
+rules-lapped-flashing-sheds-water-only = Los tapajuntas solapados solo escurren donde el agua corre lo bastante rápido.
+rules-modules-lie-on-their-face = Los módulos están sobre su faldón
+rules-a-module-is-screwed-to = Un módulo se atornilla al entablado de abajo: donde no hay entablado no hay módulo.
+rules-geometry-no-deck-is-there = geometría: ahí no hay entablado
+rules-no-module-lies-on-another = Ningún módulo está encima de otro
+rules-two-modules-cant-have-one = Dos módulos no pueden tener un mismo lugar.
+rules-geometry-two-modules-cant-have = geometría: dos módulos no pueden tener un mismo lugar
+rules-modules-keep-each-edges-setback = Los módulos respetan el retiro de cada borde
+rules-edges-need-room-for-drip = Los bordes necesitan lugar: para goterón, hilada inicial y tapajuntas, para el agua, para un pie, para los bomberos.
+rules-modules-keep-clear-of-what = Los módulos se apartan de lo que atraviesa el techo
+rules-a-boot-a-curb-or = Una bota, un marco o una chimenea necesita sus propios tapajuntas, y lugar para repararlos.
+rules-flashing-keeps-off-valleys-and = Los tapajuntas se apartan de limahoyas y limatesas
+rules-a-nail-in-a-valley = Un clavo en el forro de una limahoya deja entrar agua, y un tapajuntas bajo las tapas de limatesa las levanta.
+rules-full-courses-are-left-between = Quedan hiladas enteras entre el tapajuntas superior y la cumbrera
+rules-the-course-above-laps-the = La hilada de arriba cubre el tapajuntas superior, y la tapa de cumbrera necesita una hilada en que apoyarse.
+rules-the-base-rail-is-where = El riel base está donde el kit lo deja estar
+rules-the-rail-carries-the-block = El riel lleva el bloque: necesita entablado debajo de todo, lugar para la hilada inicial debajo y lugar para dilatarse.
+rules-the-deck-is-one-that = El entablado es de los que admiten los tornillos del kit
+rules-all-that-holds-the-array = Lo único que sostiene el arreglo son tornillos en el entablado.
+rules-modules-hook-into-the-row = Los módulos se enganchan en la fila de abajo
+rules-the-row-below-holds-a = La fila de abajo sostiene un módulo; donde no hay nada debajo, nada lo sostiene.
+rules-rows-and-base-rail-are = Las filas y el riel base se colocan como dice el kit
+rules-modules-interlock-only-in-the = Los módulos se enlazan solo como fueron hechos para hacerlo, y un riel entre hiladas no se puede impermeabilizar.
+rules-the-reveal-is-within-the = La separación está en el rango del kit
+rules-modules-need-room-to-grow = Los módulos necesitan lugar para dilatarse al sol, y los sellos un espacio que puedan cerrar.
+rules-blocks-leave-room-for-each = Los bloques dejan lugar para los tapajuntas del otro
+rules-side-flashing-of-two-blocks = Los tapajuntas laterales de dos bloques no deben encimarse, y alguien debe poder repararlos.
+rules-whose-outline-does-not-hold = { $face_of }, cuyo contorno no es válido. Corrija primero el contorno
+rules-face-which-is-gone-its = el faldón { $rests }, que ya no existe: su lado de la casa no tiene techo ahora. Ponga el bloque en otro faldón, o recupere el faldón
+rules-a-face-that-the-job = un faldón que la obra no tiene. Ponga el bloque en otro faldón
+rules-an-outline-with-defects = un contorno con defectos
+rules-no-face = ningún faldón
+rules-lies-on-nothing-on-it = { $sentence } está en { $what }; hasta entonces no se revisa nada de él.
+rules-a-face-with-a-sound = un faldón con contorno válido
+rules-lies-on-which-is-the = { $sentence } está en { $face_of }, con pendiente { $measured }; el kit pide { $required } o más. Este kit no puede ir en este faldón: elija un faldón más inclinado, u otro kit que su fabricante admita aquí.
+rules-lies = está
+rules-lies-with = está con { $modules }
+rules-border = el contorno
+rules-up-to-over-the-of = { $sentence } { $reach } hasta { $over } fuera { DE($edge) } { DE($face_of) }.
+rules-over = { $over } fuera
+rules-all-on-the-face = todo sobre el faldón
+rules-lies-up-to-over = { $sentence } está hasta { $deep } encima { DE($block) }.
+rules-over-2 = { $deep } encima
+rules-beside-each-other = uno junto a otro
+rules-of-are-shifted-up-to = { $sentence } { DE($block_of) } están corridos hasta { $deep } sobre el módulo anterior de su fila.
+rules-the-of = { $the_edge } { DE($face_of) }
+rules-the-border-of = el contorno { DE($face_of) }
+rules-a-pathway = un paso
+rules-is-from-the-limit-asks = { $sentence } está a { $near } { DE($from) }; el límite “{ $rule }” pide { $required }.
+rules-is-from-the-of = está a { $near } { DE($the_kind) } { DE($on) }
+rules-lies-on-or-over-the = está sobre o más allá { DE($the_kind) } { DE($on) }
+rules-the-book-asks = { $sentence } { $is }; el libro pide { $required }.
+rules-is-from = está a { $near } { DE($the_penetration) }
+rules-lies-on = está encima { DE($the_penetration) }
+rules-is-above = está { $near } arriba { DE($the_penetration) }
+rules-is-below = está { $near } debajo { DE($the_penetration) }
+rules-it-is-to-have = debe tener
+rules-the-book-asks-2 = el libro pide
+rules-sentence-is = { $sentence } { $is }; { $whose } { $required }.
+rules-comes-within-of-the = llega a { $near } { DE($the_kind) }
+rules-lies-on-the = está sobre { $the_kind }
+rules-the-side-flashing-of-wide = El tapajuntas lateral { DE($block_of) }, de { $length } de ancho, { $comes } { DE($face_of) }; el libro pide { $required }.
+rules-whole-on-its-lines = { $courses } { $courses2 } ({ $length } en sus líneas)
+rules-no-whole-course-on-the = { $too_short } (ninguna hilada entera en las líneas)
+
+rules-whole-courses-on-the-lines =
+    { $count ->
+        [one] { $too_short } ({ $count } hilada entera en las líneas)
+       *[other] { $too_short } ({ $count } hiladas enteras en las líneas)
+    }
+
+rules-is-left = Quedan { $measured }
+rules-nothing-is-left = No queda nada
+rules-between-the-head-flashing-of = { $left } entre el tapajuntas superior { DE($block_of) } y la cumbrera { DE($face_of) }; el libro pide { $required }.
+rules-the-base-rail-of-is = El riel base { DE($block_of) } está { $near } arriba del alero { DE($face_of) }; el kit pide { $required }.
+rules-the-base-rail-of-reaches = El riel base { DE($block_of) } sobresale { $over } del entablado { DE($face_of) }. Mueva el bloque hasta que haya entablado debajo de todo.
+rules-beyond = sobresale { $over }
+rules-all-on-the-deck = todo sobre el entablado
+rules-the-base-rail-of-is-long = el riel base { DE($block_of) } mide { $long } sin interrupción; el kit permite { $required }. Divida el bloque, o deje un espacio en el riel donde lo muestra el fabricante.
+rules-the-sheathing-the-kit-asks = El tablero { $what } { $measured }; el kit pide { $required }. Pregunte al fabricante, o refuerce el entablado antes de poner el arreglo.
+rules-thick = { $too_short } de grueso
+rules-is = tiene
+rules-is-of = es de
+rules-or = {" "}u{" "}
+rules-spans = salva
+rules-of-the-deck-the-job = Del entablado la obra no dice { $unknown }: eso no se revisó.
+rules-a-measurement-on-site = una medida en el sitio
+
+rules-hook =
+    { $count ->
+        [one] { $count } módulo se engancha
+       *[other] { $modules } se enganchan
+    }
+
+rules-in-row-of-into-the = En la fila { $row_of } { DE($block_of) } { $hooks } en la fila de abajo con { $hooked } del borde inferior como mínimo; el libro pide { $required }.
+rules-of-the-lower-edge = { $hooked } del borde inferior
+rules-the-joints-of-row-of = Las juntas de la fila { $row_of } { DE($block_of) } están { $aside } corridas de las de abajo; el kit las coloca { $required }.
+rules-aside = { $aside } corridas
+rules-in-line = en línea
+rules-half-a-module-aside = medio módulo corridas
+rules-to = de { $length } a { $length2 }
+rules-the-base-rail-of-is-above = El riel base { DE($block_of) } está { $above } arriba de una línea de hilada; el kit permite { $required }.
+rules-above-a-course-line = { $above } arriba de una línea de hilada
+rules-the-reveal-of-is-the = La separación { DE($block_of) } es { $measured }; el kit permite { $allowed }.
+rules-is-from-the-kit-asks = { $sentence } está a { $near } { DE($block) }; el kit pide { $required } para los tapajuntas de ambos.
+rules-from-the-eave-to-inside = Del alero a { $length } hacia adentro del muro exterior, donde el lugar tiene hielo en los aleros; indique el voladizo para calcular la longitud en la pendiente.
+rules-on-where-the-place-has = En { $names } ({ $pitch }), donde el lugar tiene hielo en los aleros: { $length } pendiente arriba desde el alero.
+rules-the-ridge-is-clear-for = La cumbrera está libre para los bomberos
+rules-fire-fighters-open-the-roof = Los bomberos abren el techo a lo largo de la cumbrera para dejar salir calor y humo.
+rules-two-pathways-lead-to-the = Dos pasos llevan a la cumbrera, en planos separados
+rules-who-works-on-a-roof = Quien trabaja en un techo necesita un camino para subir, y otro para bajar.
+rules-each-plane-with-modules-has = Cada plano con módulos tiene un paso
+rules-whoever-must-reach-the-array = Quien debe llegar al arreglo o a la cumbrera de arriba necesita un camino junto a él.
+rules-one-pathway-is-on-a = Un paso está del lado de la calle o entrada de autos
+rules-a-ladder-is-raised-where = Una escalera se levanta donde puede pararse un camión.
+rules-a-hip-or-valley-between = Una limatesa o limahoya entre módulos está libre
+rules-a-hip-between-two-arrays = Una limatesa entre dos arreglos es un camino hacia arriba, y una limahoya un camino a lo largo.
+rules-the-roof-below-an-escape = El techo debajo de una ventana de escape está libre
+rules-who-climbs-out-of-a = Quien sale por una ventana, y quien llega a ayudar, necesita un camino en el techo debajo de ella.
+rules-in-plan = { $near } en planta
+rules-at-least-in-plan = al menos { $required } en planta
+rules-leaves-beside-the-ridge-of = { $sentence } deja { $near } junto a la cumbrera { DE($face_of) }, en planta; el arreglo cubre { $share } % del área del techo en planta, para lo cual el código pide { $required }.
+rules-leaves-beside-the-of-in = { $sentence } deja { $near } junto { A($the_kind) } { DE($face_of) }, en planta, con módulos también del otro lado; el código pide { $required }.
+rules-lies-into-the-strip-below = { $sentence } está { $over } dentro de la franja bajo { $penetration }, que se mantiene libre con { $wide } de ancho hasta el borde inferior.
+rules-into-it = { $over } adentro
+rules-free-below-the-window = { $wide } libres bajo la ventana
+rules-no-ridge-to-go-to = no hay cumbrera a la cual ir
+rules-each-wide-in-plan = 2, cada uno de { $width } de ancho en planta
+rules-found = hallados: { $found }
+rules-the-roof-as-drawn-has = {" "}El techo como está dibujado no tiene lugar para dos, se coloque lo que se coloque: dibuje sus otros planos, o pregunte al oficial de bomberos.
+rules-no-removal-of-modules-opens = {" "}Quitar módulos no los abre: pregunte al oficial de bomberos.
+rules-of-2-pathways-of-lead = { $found } de 2 pasos de { $width } llevan del borde más bajo a la cumbrera en planos separados.{ $none }
+rules-no-plane-of-this-roof = Ningún plano de este techo tiene cumbrera: el código pide dos pasos de { $width } del borde más bajo a la cumbrera y no dice qué vale aquí. No se juzga: pregunte al oficial de bomberos.
+rules-no-removal-of-modules-along = {" "}Quitar módulos en una sola franja no lo abre: deje lugar junto al arreglo.
+rules-has-of-pathways-of-from = { $on } tiene { $found } de { $asked } pasos de { $width } de su borde más bajo a la cumbrera.{ $none }
+rules-wide-in-plan = { $asked }, de { $width } de ancho en planta
+rules-has-no-ridge-and-no = { $on } no tiene cumbrera, y ningún plano junto a él la tiene: el código pide un paso del borde más bajo a la cumbrera y no dice qué vale aquí. No se juzga: pregunte al oficial de bomberos.
+rules-a-pathway-wide-from-the = un paso de { $width } de ancho del borde más bajo a la cumbrera
+rules-no-pathway-lies-on-the = Ningún paso está del lado de la calle o entrada de autos ({ $ways }). Deje uno en un plano que caiga hacia ella, o a lo largo del borde del techo de ese lado.
+rules-none-on-that-side = ninguno de ese lado
+rules-one-on-that-side = uno de ese lado
+rules-block = el bloque { $id }
+rules-a-block = un bloque
+rules-face = el faldón { $id }
+rules-at-least = al menos { $required }
+rules-at-most = como máximo { $required }
+rules-eave = el alero
+rules-rake = el borde inclinado
+rules-ridge = la cumbrera
+rules-hip = la limatesa
+rules-valley = la limahoya
+rules-wall-line = el encuentro con el muro
+rules-step = el escalón
+rules-pitch-change = el quiebre de pendiente
+rules-every-part-of-the-house = Cada parte de la casa lleva un techo
+rules-a-part-that-cant-be = Una parte que no se puede levantar no tiene faldones: nada de ella se cuenta.
+rules-geometry-no-roof-closes-over = geometría: ningún techo cierra sobre esta huella
+rules-outlines-of-faces-enclose-one = Los contornos de los faldones encierran un área una sola vez
+rules-lengths-areas-and-edges-of = Longitudes, áreas y bordes de un contorno que se cruza a sí mismo no significan nada.
+rules-geometry-such-an-outline-has = geometría: un contorno así no tiene área
+rules-faces-that-meet-in-plan = Los faldones que se juntan en planta se juntan en altura
+rules-a-roof-with-a-gap = Un techo con un escalón se midió o se dibujó mal, y también sus cumbreras y áreas.
+rules-geometry-faces-of-one-roof = geometría: los faldones de un techo comparten sus bordes, a menos de 10 mm
+rules-edges-that-all-but-meet = Los bordes que casi se juntan, se juntan
+rules-two-edges-a-hand-apart = Dos bordes a un palmo cuentan como dos, y la cumbrera o limahoya entre ellos se pierde.
+rules-geometry-sides-beside-each-other = geometría: lados a menos de 150 mm uno de otro debían ser uno solo
+rules-no-roof-is-counted-twice = Ningún techo se cuenta dos veces
+rules-where-two-faces-lie-over = Donde dos faldones están sobre el mismo suelo, su área y sus tejas se piden dos veces.
+rules-geometry-two-decks-cant-have = geometría: dos entablados no pueden tener un mismo lugar
+rules-penetrations-lie-on-a-face = Las penetraciones están sobre un faldón
+rules-no-module-keeps-clear-of = Ningún módulo se aparta de lo que está fuera del techo: se puso en mal lugar, o falta un faldón.
+rules-geometry-it-is-measured-against = geometría: no hay contra qué medirla
+rules-what-was-decided-for-a = Lo que se decidió para un lado tiene su lado
+rules-a-kind-that-was-set = Un tipo puesto a mano, o una lectura de cinta, es de un lado del faldón y nunca de otro.
+rules-geometry-the-outline-has-no = geometría: el contorno ya no tiene ese lado
+
+rules-the-kinds-of-sides-that =
+    { $count ->
+        [one] el tipo de un lado, puesto a mano
+       *[other] los tipos de { $count } lados, puestos a mano
+    }
+
+rules-what-the-tape-read = lo que leyó la cinta
+rules-and = { $kinds }, y { $tape }
+rules-counts-for-nothing-since-the = { $sentence }: { $lost } no cuenta, porque el contorno ya no tiene ese lado. Póngalo de nuevo donde corresponda.
+rules-sides-that-are-gone = lados que ya no están
+rules-sides-of-the-outline = lados del contorno
+rules-part = La parte “{ $part }”
+rules-part-2 = La parte { $id }
+rules-a-roof-over-all-of = un techo sobre todo su suelo
+rules-carries-no-roof-nothing-on = { $name } no lleva techo: { $why }. Hasta entonces nada de ella se cuenta.
+rules-no-roof = sin techo
+rules-lies-under-other-parts-so = { $name } queda debajo de otras partes, así que no se ve nada de ella. Suba sus aleros, o quítela.
+rules-no-roof-that-is-seen = ningún techo visible
+rules-has-no-side-that-looks = { $name } no tiene ningún lado que mire pendiente arriba, así que ahí no cabe un desviador. Quítela de la cumbrera, o prescinda del desviador.
+rules-no-cricket = sin desviador
+rules-corner-of-is-at-no = la esquina { $corner } { DE($ring_name) } no está en ningún lugar a menos de 100 km. Póngala otra vez
+rules-has-less-than-three-corners = { $ring_name } tiene menos de tres esquinas. Dibuje las demás
+rules-corner-of-lies-on-the = la esquina { $corner } { DE($ring_name) } está sobre la anterior. Quite una de las dos
+rules-encloses-nothing-pull-its-corners = { $ring_name } no encierra nada. Separe sus esquinas
+rules-the-outline-folds-over-itself = el contorno se cruza a sí mismo. Mueva una esquina para que ningún lado se cruce
+rules-does-not-lie-inside-the = { $ring_name } no está dentro del faldón. Métalo o quítelo
+rules-a-corner-at-no-place = una esquina en ningún lugar
+rules-too-few-corners = muy pocas esquinas
+rules-a-repeated-corner = una esquina repetida
+rules-no-area = ningún área
+rules-folds-over = se cruza
+rules-a-hole-outside = un hueco afuera
+rules-an-outline-that-encloses-one = un contorno que encierra un área una sola vez
+rules-the-gap-is-not-the = el escalón no es igual en toda su longitud, así que subir uno no lo cierra: revise la pendiente, la caída y las alturas de alero.{" "}
+rules-does-not-meet-where-they = { $sentence } no se junta con { $face }: donde comparten un borde está { $apart } más abajo. { $uneven }Si el escalón es a propósito, decida la clase del borde.
+rules-apart = { $apart } de diferencia
+rules-within = a menos de { $length }
+rules-an-edge-of-runs-beside = Un borde { DE($face) } corre a { $apart } de un borde { DE($face2) } y no se junta con él. Mueva las esquinas de uno sobre el otro; si el espacio es a propósito, dispense esto.
+rules-apart-2 = { $apart } de separación
+rules-one-edge-or-two-that = un solo borde, o dos bien separados
+rules-of-plan-lie-under-both = { $area } de planta están bajo { $face } y también bajo { $face2 }, y se cuentan dos veces. Retire un faldón hasta donde se juntan.
+rules-no-ground-under-two-faces = ningún suelo bajo dos faldones
+rules-has-its-middle-on-no = El centro de { $sentence } no está en ningún faldón válido, así que nada se aparta de ella. Muévala a un faldón, o dibuje el faldón que atraviesa.
+rules-on-no-face = en ningún faldón
+rules-on-a-face = en un faldón
+rules-shingles-lie-on-slopes-that = Las tejas están en pendientes que escurren
+rules-lapped-shingles-let-water-in = Las tejas solapadas dejan entrar el agua donde se estanca o el viento la empuja.
+rules-low-slopes-have-a-double = Las pendientes bajas llevan membrana doble
+rules-water-runs-slowly-on-a = El agua corre despacio en una pendiente baja y halla por dónde pasar bajo las tejas.
+rules-wide-penetrations-have-a-cricket = Las penetraciones anchas tienen detrás un desviador de agua
+rules-water-and-snow-pile-up = El agua y la nieve se acumulan detrás de lo que es ancho, y hallan por dónde entrar.
+rules-eaves-and-rakes-have-a = Aleros y bordes inclinados tienen goterón
+rules-without-it-water-runs-back = Sin él el agua regresa por debajo de las tejas y pudre el borde del entablado.
+rules-array-and-covering-have-the = Arreglo y recubrimiento tienen la clase contra fuego que se pide
+rules-burning-brands-from-a-fire = Las brasas de un incendio vecino no deben prender el techo.
+rules-the-deck-is-sound-before = El entablado está sano antes de poner un arreglo
+rules-screws-hold-only-in-firm = Los tornillos solo agarran en madera firme, y nadie vuelve a llegar al entablado en décadas.
+rules-is-asphalt-shingles-need-choose = { $sentence } tiene { $measured }; las tejas asfálticas necesitan { $required }. Elija ahí otro recubrimiento.
+rules-is-less-than-lay-its = { $sentence } tiene { $measured }, menos de { $pitch }: coloque doble su membrana. { $of_data }
+rules-double-underlayment = membrana doble
+rules-is-wide-along-the-eave = { $sentence } “{ $name }” mide { $wide } de ancho a lo largo del alero, más de { $required }: construya un desviador de agua del lado de la cumbrera, y no ponga arreglo sobre él.
+rules-wide = { $wide } de ancho
+rules-a-cricket-beyond = un desviador a partir de { $required }
+rules-the-roof-has-no-drip = El techo no tiene goterón en sus aleros y bordes inclinados. { $of_data }
+rules-a-drip-edge-at-eaves = goterón en aleros y bordes inclinados
+rules-or-better = { $asked } o mejor
+rules-the-array = el arreglo
+rules-the-covering-beyond-the-array = el recubrimiento fuera del arreglo
+rules-an-edge-of-the-roof = un borde del techo está a menos de { $within } de un lindero
+rules-the-law-asks-for-it = aquí lo pide la ley
+rules-has-against-fire-and-is = { $sentence } tiene { $measured } contra fuego, y se necesita { $required }: { $why }.
+rules-parts-of-the-deck-are = Partes del entablado están blandas, rajadas o mojadas: reemplace esos tableros antes de poner la membrana y el arreglo.
+rules-a-sound-deck = un entablado sano
+rules-setbacks-each-with-its-own = { $book }: retiros, cada uno con su propia fuente
+rules-clearances-each-with-its-own = { $book }: holguras, cada una con su propia fuente
+rules-issue = { $kit }, edición { $issue }
+rules-geometry = geometría
+rules-set-by-a-person-for = puesta por una persona para esta
+rules-common-practice-no-source = práctica común, sin fuente
+rules-taken-as-roof-covering-a = { $figure }, tomado como recubrimiento de techo: un arreglo al ras y con tapajuntas queda fuera de las reducciones para paneles sobre un techo (29.4.4)
+rules-the-jobs-own-waivers = las dispensas de la obra
+rules-not-asked-by-this-edition = no lo pide esta edición
+rules-not-asked-by-this-book = no lo pide este libro
+rules-waived-by-on = dispensado por { $by } el { $date }: { $reason }
+rules-the-waiver-by-on = la dispensa de { $by } el { $date } (“{ $reason }”)
+rules-was-given-before-numbers-were = { $by } se dio antes de que se guardaran los números: revíselo, y acéptelo de nuevo
+rules-was-given-where-was-asked = { $by } se dio cuando se pedía { $required }, y ahora es { $required2 }: acéptelo de nuevo, o resuélvalo
+rules-was-for-and-now-it = { $by } era para { $measured }, y ahora es { $measured2 }: acéptelo de nuevo, o resuélvalo
+rules-a-waiver-by-is-for = Una dispensa de { $by } ({ $date }) es de un hallazgo que ya no existe: “{ $reason }”. Quítela, o consérvela si el problema puede volver.
+rules-a-waiver-by-names-what = Una dispensa de { $by } ({ $date }) nombra algo que este programa no puede leer, { $key }: “{ $reason }”. No cubre nada: quítela.
+rules-a-waiver-by-names-which = Una dispensa de { $by } ({ $date }) nombra { $missing_words }, que la obra ya no tiene: “{ $reason }”. No cubre nada ni lo hará: quítela.
+rules-no-such-finding = ese hallazgo no existe
+rules-part-3 = la parte { $id }
+rules-side-of-face = el lado { $side } del faldón { $face }
+rules-penetration = la penetración { $id }
+rules-switched-off-in-the-rule = desactivada en el libro de reglas “{ $rule_book }”
+rules-exempt-the-fire-official-found = exento: el oficial de bomberos determinó que no habrá trabajo en el techo ({ $no_roof_operations })
+rules-exempt-roof-integrated-array-its = exento: arreglo integrado al techo, su certificación la leyó { $integrated_listing_read_by }; la exención está en duda
+rules-exempt-a-detached-building-in = exento: un edificio separado en el que nadie vive
+rules-this-edition-does-not-ask = esta edición no lo pide
+rules-this-edition-has-no-number = esta edición no tiene número para limatesas y limahoyas
+rules-this-edition-asks-for-pathways = esta edición pide en su lugar pasos en cada vertiente con módulos
+rules-this-book-does-not-ask = este libro no lo pide
+rules-the-kit-does-not-say = el kit no dice dónde puede estar su riel base
+rules-the-kit-does-not-say-what = el kit no dice qué entablado necesita
+rules-the-kit-asks-no-room = el kit no pide espacio entre bloques
+rules-the-kit-lets-rows-slide = el kit deja correr las filas y poner el riel base en cualquier lugar
+rules-no-escape-window-is-marked = no hay ventana de escape marcada en el techo
+rules-the-rule-book-has-no = el libro de reglas no tiene retiros
+rules-the-rule-book-does-not = el libro de reglas no trata el acceso de bomberos
+rules-the-rule-book-does-not-go = el libro de reglas no trata el recubrimiento
+rules-the-rule-book-has-no-such = el libro de reglas no tiene ese límite
+rules-the-rule-book-does-not-go-into = el libro de reglas no trata el viento
+rules-the-job-does-not-say = la obra no dice en qué estado está el entablado
+rules-the-job-does-not-say-whether = la obra no dice si hay goterón
+rules-the-job-does-not-say-which = la obra no dice qué clase pide la ley, ni a qué distancia está el lindero
+rules-the-job-does-not-say-on = la obra no dice de qué lado está la calle o entrada de autos
+rules-the-job-does-not-say-2 = la obra no dice: { $names }
+rules-how-thick-the-sheathing-is-2 = qué grueso es el tablero
+rules-what-it-is-made-of = de qué está hecho
+rules-how-far-apart-the-rafters = qué tan separadas están las vigas
+rules-what-state-the-deck-is-in = en qué estado está el entablado
+rules-whether-there-is-a-drip = si hay goterón
+rules-the-class-against-fire = la clase contra fuego
+rules-where-the-street-lies = dónde está la calle
+rules-basic-wind-speed = velocidad básica del viento
+rules-eave-height = altura del alero
+rules-least-width-of-the-building = ancho mínimo del edificio
+rules-what-a-fastener-holds = lo que aguanta una fijación
+rules-deck-under-a-fastener = entablado por fijación
+rules-fasteners-hold-against-wind-uplift = Las fijaciones aguantan el levantamiento del viento (revisión preliminar)
+rules-a-corner-of-a-roof = En una tormenta la esquina de un techo se levanta con varias veces su peso.
+rules-figures-and-between-27-and = { $standard } figuras { $number } y { $other }, entre 27° y 45°
+rules-figure = { $standard } figura { $number }
+rules-a-slope-of-is-outside = una pendiente de { $degrees }° está fuera de las figuras que se conocen aquí (más de 7° hasta 45°): pregunte a un ingeniero con licencia
+rules-the-figures-are-for-plain = las figuras son para techos simples de dos y cuatro aguas, y este tiene { $kind }: pregunte a un ingeniero con licencia
+rules-hip-roof = un techo de cuatro aguas
+rules-gable-roof = un techo de dos aguas
+rules-the-coefficients-of-for-a = los coeficientes de { $standard } para { $shape } de { $degrees }° no están entre las fuentes de este programa: pregunte a un ingeniero con licencia
+rules-no-zone-of-the-figure = ninguna zona de la figura llega a este bloque
+rules-wind = Viento
+rules-mean-roof-height-ft-qh = { $standard }: altura media del techo { $height_ft } ft, qh·Kd { $q_kd_psf } psf, zonas de borde de { $zone_width_ft } ft de ancho, área efectiva de viento { $square_feet } ft²
+rules-the-wind-is-not-worked = el viento no se calculó
+rules-lb-each-a-foot = { $screw }: { $pounds } lb cada uno, { $a_foot } por pata
+rules-lb-a-foot-no-foot = { $what }: { $pounds } lb por pata, ninguna pata aguanta más
+rules-the-listing-says-nothing-ask = { $what }: la certificación no dice nada, pregunte al fabricante antes de confiar en esto
+rules-lb-a-foot-which-helps = { $what }: { $pounds } lb por pata, ayuda y no se cuenta
+rules-the-listing-says-nothing-counted = { $what }: la certificación no dice nada, no se cuenta
+rules-load-path-by-the-kits = Camino de la carga según la certificación del kit: { $join }.
+rules-the-kit-says-nothing-of = El kit no dice qué sujeta sus módulos: solo se cuenta la fijación que se escribió.
+rules-reaches-zone-psf-outward-lb = { $sentence } llega a la zona { $zone } ({ $figure }): { $psf } psf hacia afuera, { $pounds } lb en una fijación, que según se dice aguanta { $holds } lb. No entre en las zonas de borde, o ponga más fijaciones: el pedido cuenta las que aguantan. { $path } Encargue el diseño a un ingeniero con licencia.
+rules-lb-a-fastener = { $pounds } lb por fijación
+rules-at-most-lb = como máximo { $holds } lb
+rules-is-not-screened-for-wind = El viento en { $name } no se revisó: { $why }.
+rules-not-worked-out = sin calcular
+rules-a-case-that-the-sources = un caso que las fuentes tengan
+
+## Sheets
+
+sheets-plan-to-build-from = Plano para construir
+sheets-no-face-of-the-roof = Todavía no se dibuja ningún faldón del techo.
+sheets-crew-notes = Notas para la cuadrilla
+sheets-pitch = { $face_heading }, pendiente { $pitch }
+sheets-rows-of-modules = Filas de módulos
+sheets-base-line-up-from-the = Línea base, desde el alero
+sheets-left-end-along-that-line = Extremo izquierdo, sobre esa línea desde el borde
+sheets-in-this-order = En este orden
+sheets-stage = Etapa
+sheets-done-by = Hecho, por
+sheets-row-begins-to-the-right = la fila { $row } empieza { $by } a la derecha
+sheets-row-begins-to-the-left = la fila { $row } empieza { $by } a la izquierda
+sheets-above-then-the-shingles-lie = Arriba: { $cut }, luego { $whole }; las tejas tapan { $lap } del tapajuntas superior.
+sheets-tick-what-is-whole-and = Marque lo que está entero y presente. Escriba lo que llegó y lo dañado antes de firmar.
+sheets-counted-by-date = Contó ………………………………    Fecha ………………………
+sheets-delivery-what-is-short-damaged = Entrega: lo que falta, está dañado o sobra
+sheets-all-lines-are-complete = Los { $rows } renglones están completos.
+sheets-nothing-is-wrong-with-what = Nada está mal en lo que se contó; { $open } de { $rows } renglones aún no se cuentan.
+sheets-over = Sobra
+sheets-cant-start = no puede empezar: { $waits_for }
+sheets-crew-checklist = Lista de verificación de la cuadrilla
+sheets-after-the-rule-book = Según el libro de reglas { $rule_book }
+sheets-gone-through-by-date = Revisó ………………………………    Fecha ………………………
+sheets-from-the = { $text } desde { $kind }, { $of }
+sheets-falls = { $name }, cae a { $falls }
+sheets-plan-north-up = { $job }, planta, el norte arriba
+sheets-base-line-of-block = línea base del bloque { $block }
+sheets-block = Bloque { $block }
+sheets-true-size-eave-down = { $face }, tamaño real, alero abajo
+sheets-dash-with-three-dots-running = Guion y tres puntos, que sigue a los lados de un bloque: la línea base por trazar.
+sheets-thick-line = Línea gruesa
+sheets-thin-line = Línea delgada
+sheets-long-dashes = Guiones largos
+sheets-dash-and-dot = Guion y punto
+sheets-short-dashes = Guiones cortos
+sheets-heavy-dots = Puntos gruesos
+sheets-dash-with-two-short-ones = Guion y dos cortos
+sheets-light-dots = Puntos finos
+sheets-the-letters-of-the-sheet = no se pueden leer las letras de la hoja
+sheets-a-page-cant-hold-its = una página no alcanza para su advertencia y algo más
+sheets-the-sheet-could-not-be = no se pudo escribir la hoja: { $value }
+sheets-no-face-is-drawn-yet = todavía no se dibuja ningún faldón
+sheets-this-output-is-no-text = esta salida no es texto: se escribe en un archivo
+sheets-the-report-could-not-be = no se pudo escribir el informe: { $value }
+sheets-the-workbook-could-not-be = no se pudo escribir el libro de cálculo: { $value }
+sheets-order-for = Pedido para { $job }
+sheets-kit = Kit: { $kit }
+sheets-rule-book = Libro de reglas: { $rule_book }
+sheets-prices-all-amounts-in = Precios: { $prices }; todos los montos en { $currency }
+sheets-why = Por qué
+sheets-totals = Totales
+sheets-no-price-and-not-in = SIN PRECIO, y fuera del total: { $unpriced }
+sheets-too-large = demasiado
+sheets-no-price = SIN PRECIO
+sheets-total = Total
+sheets-total-of-the-parts-that = Total de las piezas con precio
+sheets-amount = Monto
+sheets-how-it-is-cut = Cómo se corta
+sheets-crew = Cuadrilla
+sheets-people = Personas
+sheets-hours-of-work = Horas de trabajo
+sheets-hours-on-the-clock = Horas de reloj
+sheets-one-more-finding-is-on = {" "}Otro hallazgo está en la página 1.
+sheets-more-findings-are-on-page = {" "}Otros { $more } hallazgos están en la página 1.
+sheets-page-of = página { $page } de { $of }
+sheets-to-know = Conviene saber
+sheets-unit = Unidad
+sheets-waste = Desperdicio
+sheets-with-waste = Con desperdicio
+sheets-from-stock = Del almacén
+sheets-packages = Paquetes
+sheets-holds = Contiene
+sheets-taxed = Con impuesto
+sheets-changed-by-hand = Cambiado a mano
+sheets-how-it-is-counted = Cómo se cuenta
+sheets-see = vea "{ $known }"
+sheets-l-a-rpage-p-of = &L&A&RPágina &P de &N
+sheets-amounts-in-planning-aid-only = { $prices }, { $date }. Montos en { $currency }. Solo es una ayuda para planear: vea la última hoja.
+sheets-cost-by-stage = Costo por etapa
+sheets-goods-and-labour = Materiales y mano de obra
+sheets-job = Obra
+sheets-currency = Moneda
+sheets-not-ordered = No se pide
+sheets-about-the-count = Del conteo
+sheets-finding = Hallazgo
+sheets-caution = Advertencia
+
+## The house in space and the sun
+
+solid-house = Casa
+solid-drag-to-turn-the-house = Arrastre para girar la casa, con Mayús para deslizarla; la rueda acerca. Un clic selecciona lo que está ahí.
+solid-the-house-in-space-drag = La casa en el espacio: arrastre para girar, rueda para acercar  (3)
+solid-save-picture = Guardar imagen…
+solid-the-picture-could-not-be = No se pudo escribir la imagen
+solid-show-to-the-homeowner = Mostrar al dueño de la casa
+solid-there-is-no-house-to = Todavía no hay casa que mostrar: dibuje primero un faldón del techo.
+solid-where-the-house-stands-is = No se sabe dónde está la casa, así que la luz es pareja. Escriba su lugar en La obra, La casa.
+solid-turn-left = Girar a la izquierda
+solid-turn-right = Girar a la derecha
+solid-higher = Más alto
+solid-lower = Más bajo
+solid-nearer = Más cerca
+solid-farther = Más lejos
+solid-before = Antes
+solid-after = Después
+solid-the-house-without-the-array = La casa sin el arreglo, y con él
+solid-day = Día
+solid-the-day-that-the-sun = El día para el que se muestra el sol
+solid-hour = Hora
+solid-by-the-clock-15-30 = Según el reloj, 15:30; en verano ponga UTC en horario de verano
+solid-utc = UTC
+solid-how-many-hours-the-clock = Cuántas horas va el reloj adelante de UTC: −5 en Nueva York en invierno, −4 en verano
+solid-house-turn = Casa: girar
+solid-arrow-keys-or-drag = Flechas o arrastre
+solid-house-slide-come-nearer = Casa: deslizar, acercar
+solid-shift-arrow-keys-and = Mayús + flechas, + y −
+solid-from-above = Desde arriba
+solid-leave-esc = Salir  (Esc)
+solid-what-it-covers = Lo que cubre
+solid-what-it-costs = Lo que cuesta
+solid-to-be-quoted = Por cotizar
+solid-as-planned-today-the-written = Según el plan de hoy; vale la oferta por escrito. Lo que produce y ahorra no se calcula aquí.
+solid-not-ready-to-build-these = No está lista para construir: estos hallazgos están abiertos
+solid-waived-accepted-all-the-same = Dispensado: se aceptó de todos modos
+solid-bare-cost-no-overhead-and = Costo solo: sin gastos generales ni ganancia
+solid-show-the-bare-cost-all = Mostrar el costo solo de todos modos
+solid-good-to-know = Conviene saber
+solid-this-is-a-plan-not = Esto es un plan, no una oferta ni un permiso. La disposición se confirma en su techo y con la oficina local de construcción.
+solid-a-licensed-engineer-looks-at = Un ingeniero con licencia revisa la estructura donde se exige; un electricista con licencia conecta el arreglo.
+solid-please-stay-off-the-roof = Por favor no suba al techo. Los módulos están energizados siempre que les da la luz.
+solid-full-screen-in-large-type = Pantalla completa, en letra grande, sin nada que sea solo de la oficina
+solid-write-the-picture-as-it = Escribir la imagen como se ve en un archivo PNG
+solid-seen-from-the = Visto desde el { $from }
+solid-from-above-2 = desde arriba
+solid-from-high-up = desde muy alto
+solid-from-a-little-above = desde un poco arriba
+solid-from-the-ground = desde el suelo
+solid-without-the-array = sin el arreglo
+solid-no-modules-on-it = sin módulos encima
+solid-roof-seen-from-the = Techo visto desde el { $from }, { $high }, { $array }. { $sun }
+solid-on = { $count } en { $face }
+solid-modules = módulos: { $counts }
+solid-modules-on-faces = { $plan } módulos en { $faces } faldones
+solid-this-machine-cant-draw-the = Esta máquina no puede dibujar la casa ahora mismo. Tiene { $job } faldones y { $with_modules_or_none }; la planta y la vista de frente los muestran.
+solid-no-modules = sin módulos
+solid-january = enero
+solid-february = febrero
+solid-march = marzo
+solid-april = abril
+solid-may = mayo
+solid-june = junio
+solid-july = julio
+solid-august = agosto
+solid-september = septiembre
+solid-october = octubre
+solid-november = noviembre
+solid-december = diciembre
+solid-day-month = { $day } de { $month }
+solid-sun-in-the-high = { $when }: sol en el { $azimuth }, a { $elevation }° de altura.
+solid-the-sun-is-down = { $when }: el sol está bajo el horizonte.
+solid-sunrise-highest-sunset = Salida { $clock }, punto más alto { $clock2 }, puesta { $clock3 }
+solid-the-sun-stays-up-all = El sol no se pone en todo el día; punto más alto { $clock }
+solid-the-sun-stays-down-all = El sol no sale en todo el día; más cerca de salir { $clock }
+solid-at = A { $side }, { $side2 }
+solid-sq-ft = ft²
+solid-rated-power = potencia nominal
+solid-covered-by-the-array = cubierto por el arreglo
+solid-of-the-roof = del techo
+solid-latitude-longitude-degrees-from-90 = latitud { $latitude }, longitud { $longitude }: se piden grados de -90 a 90 y de -180 a 180
+solid-is-no-day-that-the = { $value } no es un día del que se conozca el lugar del sol: años de -2000 a 6000
+solid-the-suns-place-cant-be = no se puede calcular el lugar del sol: { $value }
+solid-no-noon-on-this-day = ese día no tiene mediodía
+
+## Where the job stands
+
+standing-not-to-build = NO CONSTRUIR
+standing-waived = DISPENSADO
+
+standing-findings-stop-this-job =
+    { $count ->
+        [one] { $not }: { $count } hallazgo detiene esta obra.{"\u000A"}
+       *[other] { $not }: { $count } hallazgos detienen esta obra.{"\u000A"}
+    }
+
+standing-waived-by-on = { $message } Dispensado por { $by } el { $date }: { $reason }
+
+## The takeoff
+
+takeoff-one-order-is-in-the = un pedido está en { $currency }, el otro en { $currency2 }
+takeoff-more = Más
+takeoff-less = Menos
+takeoff-as-many-packages-another-need = Los mismos paquetes, otra necesidad o precio
+takeoff-need-order = {"  "}{ $plain }  { $plain2 }  se necesita { $need_words } → { $need_words2 }, pedir { $packages } → { $packages2 } { $plain3 }  { $more }
+takeoff-totals-cant-be-compared = Los totales no se pueden comparar: { $plain }
+takeoff-planning-aid-only-confirm-against = Solo es una ayuda para planear. Confirme con los códigos adoptados localmente, la certificación del producto y las instrucciones del fabricante. El diseño estructural corresponde a un ingeniero con licencia y el trabajo eléctrico a un electricista calificado, con licencia donde se exige. Las caídas y la descarga o el arco de corriente directa pueden matar: cuente y pida desde el suelo, y trate cada módulo como energizado siempre que le dé la luz.
+takeoff-the-order-could-not-be = no se pudo escribir el pedido como CSV: { $value }
+takeoff-the-order-could-not-be-written = no se pudo escribir el pedido como JSON: { $value }
+takeoff-put-on-the-order-by = agregado al pedido a mano
+takeoff-longer-than-any-stick-and = { $part }, { $part2 }: más largo que cualquier tramo, y el kit no permite empalme: { $places }. Se cuenta como si estuviera empalmado; pida un tramo más largo o pregunte al fabricante.
+takeoff-the-overhang-of-the-eaves = No se conoce el voladizo de los aleros: la barrera contra filtraciones se cuenta como si el muro estuviera bajo el borde del techo. Indique el voladizo, y la barrera sube otro tanto.
+takeoff-the-price-list-does-not = La lista de precios no dice cuál es el impuesto de venta: no hay ninguno en el total.
+takeoff-the-price-list-does-not-say = La lista de precios no dice cuánto cuesta la entrega: no hay ninguna en el total.
+takeoff-stock-in-hand-the-kit = Existencias: el kit no tiene la pieza { $left }.
+takeoff-stock-in-hand-is-not = Existencias: { $part } no se cuenta en lo que da la lista de almacén, { $amount }: se omite.
+takeoff-wind-a-screening-fasteners-a = Viento, una revisión: { $a_foot } fijaciones por pata en la zona { $zone } en { $modules } de los módulos del bloque { $name }. Lo que pasa de las del kit está en el pedido. Los hallazgos dicen el camino de la carga, pieza por pieza. Que lo diseñe un ingeniero con licencia.
+takeoff-seam = junta
+takeoff-run-of-base-rail = tramo de riel base
+takeoff-course-up-the-sides-one = hilada a los lados, una más por lado
+takeoff-run-of-head-flashing = tramo de tapajuntas superior
+takeoff-module-under-the-head = módulo bajo el tapajuntas superior
+takeoff-head-end-and-seam = extremo o junta superior
+takeoff-left-head-corner = esquina superior izquierda
+takeoff-right-head-corner = esquina superior derecha
+takeoff-left-base-corner = esquina inferior izquierda
+takeoff-right-base-corner = esquina inferior derecha
+takeoff-area-under-the-array = área debajo del arreglo
+takeoff-strip-around-the-array = franja alrededor del arreglo
+takeoff-array-with-the-strip-around = arreglo con la franja a su alrededor
+takeoff-bonding-path = trayecto de la unión eléctrica
+takeoff-extra-fastener-for-wind = fijación adicional por viento
+takeoff-stick-of-this-length-in = tramo de este largo en la lista de cortes
+takeoff-joint-between-two-pieces = junta entre dos piezas
+takeoff-person = persona
+takeoff-person-on-the-roof = persona en el techo
+takeoff-face-of-deck = faldón de entablado
+takeoff-face-of-old-roofing-each = faldón de recubrimiento viejo, contando cada capa
+takeoff-face-of-deck-less-the = faldón de entablado menos el arreglo
+takeoff-face-with-one-layer-of = faldón con una capa de membrana base, donde no hay membrana autoadherible
+takeoff-face-with-two-layers-of = faldón con dos capas de membrana base, donde no hay membrana autoadherible
+takeoff-strip-along-the-eaves = franja a lo largo de los aleros
+takeoff-strip-around-what-comes-through = franja alrededor de lo que atraviesa
+takeoff-wall-line-up-the-slope = encuentro con muro pendiente arriba
+takeoff-course-up-the-wall-lines = hilada en los encuentros con muro, una más por línea
+takeoff-wall-line-across-the-slope = encuentro con muro a lo ancho
+takeoff-wall-at-the-end-of = muro al final de un alero
+takeoff-lower-side-of-a-chimney = lado inferior de chimenea con sus retornos
+takeoff-course-beside-chimneys-one-more = hilada junto a chimeneas, una más por lado
+takeoff-upper-side-of-a-chimney = lado superior de chimenea con sus retornos
+takeoff-stretch-around-a-chimney = tramo alrededor de una chimenea
+takeoff-cricket = desviador de agua
+takeoff-piece-of-a-crickets-frame = pieza del armazón de un desviador
+takeoff-cricket-both-faces = desviador de agua, ambas caras
+takeoff-valley-of-a-cricket = limahoya de un desviador
+takeoff-line-of-a-cricket-at = línea de un desviador contra su chimenea
+takeoff-pipe-of-this-size = tubo de este tamaño
+takeoff-course-beside-chimneys-and-skylights = hilada junto a chimeneas y tragaluces, una más por lado
+takeoff-lower-or-upper-side-of = lado inferior o superior de una chimenea o tragaluz
+takeoff-runs-of-base-rail = tramos de riel base
+takeoff-runs-of-head-flashing = tramos de tapajuntas superior
+takeoff-modules-under-the-head = módulos bajo el tapajuntas superior
+takeoff-head-ends-and-seams = extremos y juntas superiores
+takeoff-courses-up-the-sides-one = hiladas a los lados, una más por lado
+takeoff-areas-under-the-array = áreas debajo del arreglo
+takeoff-strips-around-the-array = franjas alrededor del arreglo
+takeoff-sticks-of-this-length-in = tramos de este largo en la lista de cortes
+takeoff-joints-between-two-pieces = juntas entre dos piezas
+takeoff-people = personas
+takeoff-people-on-the-roof = personas en el techo
+takeoff-arrays-with-the-strip-around = arreglos con la franja a su alrededor
+takeoff-faces-of-deck = faldones de entablado
+takeoff-faces-of-old-roofing-each = faldones de recubrimiento viejo, contando cada capa
+takeoff-faces-of-deck-less-the = faldones de entablado menos el arreglo
+takeoff-faces-with-one-layer-of = faldones con una capa de membrana base, donde no hay membrana autoadherible
+takeoff-faces-with-two-layers-of = faldones con dos capas de membrana base, donde no hay membrana autoadherible
+takeoff-strips-along-the-eaves = franjas a lo largo de los aleros
+takeoff-strips-around-what-comes-through = franjas alrededor de lo que atraviesa
+takeoff-wall-lines-up-the-slope = encuentros con muro pendiente arriba
+takeoff-courses-up-the-wall-lines = hiladas en los encuentros con muro, una más por línea
+takeoff-wall-lines-across-the-slope = encuentros con muro a lo ancho
+takeoff-walls-at-the-end-of = muros al final de un alero
+takeoff-chimneys = chimeneas
+takeoff-lower-sides-of-chimneys-with = lados inferiores de chimenea con sus retornos
+takeoff-courses-beside-chimneys-one-more = hiladas junto a chimeneas, una más por lado
+takeoff-upper-sides-of-chimneys-with = lados superiores de chimenea con sus retornos
+takeoff-stretches-around-chimneys = tramos alrededor de chimeneas
+takeoff-crickets = desviadores de agua
+takeoff-pieces-of-crickets-frames = piezas del armazón de desviadores
+takeoff-crickets-both-faces = desviadores de agua, ambas caras
+takeoff-valleys-of-crickets = limahoyas de desviadores
+takeoff-lines-of-crickets-at-their = líneas de desviadores contra sus chimeneas
+takeoff-pipes-of-this-size = tubos de este tamaño
+takeoff-courses-beside-chimneys-and-skylights = hiladas junto a chimeneas y tragaluces, una más por lado
+takeoff-lower-and-upper-sides-of = lados inferiores y superiores de chimeneas y tragaluces
+takeoff-extra-fasteners-for-wind = fijaciones adicionales por viento
+takeoff-rakes = bordes inclinados
+takeoff-row-column = fila { $row }, columna { $column }
+takeoff-the-block = el bloque
+takeoff-row = fila { $row }
+takeoff-row-seam = fila { $row }, junta { $seam }
+takeoff-base-rail-of-row = riel base de la fila { $row }
+takeoff-left-side-from-row-up = lado izquierdo desde la fila { $row }
+takeoff-right-side-from-row-up = lado derecho desde la fila { $row }
+takeoff-head-of-row = parte superior de la fila { $row }
+takeoff-head-of-row-left-end = parte superior de la fila { $row }, extremo izquierdo
+takeoff-head-of-row-right-end = parte superior de la fila { $row }, extremo derecho
+takeoff-under-the-array = debajo del arreglo
+takeoff-around-the-array = alrededor del arreglo
+takeoff-under-and-around-the-array = debajo del arreglo y alrededor
+takeoff-along-the-eave = a lo largo del alero
+takeoff-left-side = lado izquierdo
+takeoff-right-side = lado derecho
+takeoff-lower-side = lado inferior
+takeoff-upper-side = lado superior
+takeoff-deck-around-it = entablado alrededor
+takeoff-not-counted = sin contar
+takeoff-short = falta
+takeoff-over = sobra
+takeoff-damaged = dañado
+takeoff-complete = completo
+takeoff-as-2 = { $row } (como { $number })
+takeoff-not-on-the-order = no está en el pedido
+takeoff-not-counted-2 = { $row } { $row2 }: sin contar
+takeoff-of = { $row } { $row2 }: { $good } de { $needed } { $packages }
+takeoff-cant-start = { $on } no puede empezar
+takeoff-delivery-for = Entrega para { $plain }
+takeoff-over-or-not-ordered = Sobra, o no se pidió
+takeoff-of-ordered-came = {"  "}{ $plain }  { $plain2 }: { $count } { $packages } de { $ordered } pedidos, llegaron { $counted }{ $plain3 }
+
+takeoff-not-counted-yet-of-lines =
+    {""}
+    Aún sin contar: { $open } de { $rows } renglones.
+
+takeoff-all-lines-are-complete = Los { $rows } renglones están completos.
+
+takeoff-what-can-start =
+    {""}
+    Lo que puede empezar
+
+takeoff-can-start = {"  "}{ $stage }: puede empezar
+takeoff-cant-start-2 = {"  "}{ $stage }: no puede empezar: { $why }
+takeoff-the-lists-are-in = las listas están en { $currencies }
+takeoff-lines-sales-tax-delivery-total = {"  "}renglones { $show_money }, impuesto de venta { $known }, entrega { $known2 }, total { $show_money2 } { $plain }; lo que todas las listas tienen: { $show_money3 }
+takeoff-no-price-and-not-in = {"  "}SIN PRECIO, y fuera del total: { $missing }
+takeoff-amounts-cant-be-compared = Los montos no se pueden comparar: { $plain }
+takeoff-package = paquete
+takeoff-the-cheapest-each-line-where = {"*"} lo más barato. Cada renglón donde es más barato: { $show_money }
+takeoff-order-for = Pedido para { $plain }
+takeoff-waste = {"      "}desperdicio: { $plain }
+takeoff-source = {"      "}fuente: { $plain }
+takeoff-total = Total: { $total }
+takeoff-total-of-the-parts-that = Total de las piezas con precio: { $total }
+takeoff-no-price-and-not-in-the = SIN PRECIO, y fuera del total: { $missing }
+takeoff-goods = Materiales
+takeoff-sales-tax = Impuesto de venta
+takeoff-overhead = Gastos generales
+takeoff-need-order-2 = {"  "}{ $plain }  { $plain2 }  se necesita { $need_words }  pedir { $plain3 }
+takeoff-at = {"  "}a { $price } = { $cost } { $plain }
+takeoff-at-too-many-to-reckon = {"  "}a { $price }: demasiados para calcular un costo
+takeoff-no-price = {"  "}SIN PRECIO
+takeoff-with-waste = { $need }, con { $waste } % de desperdicio { $with }
+takeoff-persons = personas
+takeoff-h-of-work-h-on = {"  "}{ $crew }: { $person_hours } h de trabajo, { $people } { $people2 }, { $hours } h de reloj
+takeoff-left = , sobran { $left }
+takeoff-stick = tramo
+takeoff-of-2 = { $count } { $plural } de { $length }{ $of_part }: { $pieces }{ $left }
+takeoff-of-3 = { $packages } { $package } de { $show_amount }
+takeoff-bought-the-least-for-these = se compran { $bought }, lo mínimo con estos empalmes (demostrado)
+takeoff-bought-at-most-more-than = se compran { $bought }, como máximo { $more } más que lo mínimo con estos empalmes
+takeoff-overridden-counted = CAMBIADO, se contaron { $counted }{ $because }
+takeoff-added-by-hand = AGREGADO a mano{ $because }
+takeoff-off = OMITIDO{ $because }
+takeoff-of-the-offices-own-to = { $show_amount } propios de la oficina, para llevar
+takeoff-from-stock-in-hand = { $show_amount } de existencias
+takeoff-alternate = alterna { $number }, { $name }
+takeoff-as-chosen = según lo elegido
+takeoff-as-drawn = como está dibujado
+takeoff-for-a = { $waste } % por { $kind }, { $by }
+takeoff-the-offices-own = { $waste } %, de la oficina
+takeoff-the-offices-own-2 = { $waste } %, de la oficina: { $why }
+takeoff-the-cuts-of-these-faces = los cortes de estos faldones por sí solos dan { $percent } %, que no se toma para pedir
+takeoff-waste-cuts = { $waste } %; { $cuts }
+takeoff-of-4 = { $measured } de { $noun }
+takeoff-each = { $measured }: { $way } c/u
+takeoff-pieces-of-end-to-end = { $measured }: piezas de { $length } una tras otra
+takeoff-pieces-of-each-lapping = { $measured }: piezas de { $length }, cada una solapa { $lap }
+takeoff-one-every-both-ways = { $measured }: 1 cada { $way } en ambos sentidos
+takeoff-one-every-and-one-at = { $measured }: 1 cada { $way } y 1 al final de cada tramo
+takeoff-for-each = { $measured }: { $take } c/u
+takeoff-for-each-2 = { $measured }: { $take } por cada { $of }
+takeoff-a-strip-wide = { $measured }: una franja de { $width } de ancho
+takeoff-each-lapping = , cada uno solapa { $lap }
+takeoff-cut-from-sticks-of = { $measured }: cortado de tramos de { $lengths }{ $lap }; { $proof }
+takeoff-double = , doble
+takeoff-strip = franja
+takeoff-roll = rollo
+takeoff-laid-in-wide-lapping-at = { $measured }: colocado en { $many } de { $width } de ancho que solapan { $side_lap }{ $double }, { $end_lap } en los extremos; se empiezan { $many2 }
+
+## Roofs that were taped
+
+tape-face-from-measurements = Faldón según medidas…
+tape-from-measurements = Según medidas…
+tape-type-what-a-tape-said = Escriba lo que dijo la cinta en el entablado: lados, diagonales, pendiente
+tape-form = Forma
+tape-triangle = Triángulo
+tape-parallelogram = Paralelogramo
+tape-trapezoid = Trapecio
+tape-any-with-diagonals = Cualquiera, con diagonales
+tape-eave = Alero
+tape-right-side = Lado derecho
+tape-left-side = Lado izquierdo
+tape-top = Arriba
+tape-straight-up = En recto hacia arriba
+tape-if-taped = si se midió
+tape-as-a-pitch = como pendiente
+tape-by-a-level = con un nivel
+tape-pitch-as-typed = Pendiente escrita
+tape-or-12-over-24 = 6:12, 26.6°, 50%, o 12" sobre 24"
+tape-rise = Caída
+tape-hold-the-level-level-with = Ponga el nivel horizontal con un extremo en el entablado: del otro extremo directo hacia abajo hasta el entablado.
+tape-length-of-the-level = Longitud del nivel
+tape-spread-at-most = Reparto máximo
+tape-readings-that-are-corrected-by = Lecturas que se corrigen más que esto no forman un faldón; 1" en un faldón de casa es práctica común, sin fuente.
+tape-lay-it = Ponerlo
+tape-beside-the-roof = junto al techo
+tape-to-join-it-to-a = Para unirlo a un faldón, seleccione en el dibujo un lado de ese faldón; luego elija aquí qué lado se junta con él.
+tape-add-face = Agregar faldón
+tape-one-corner-more = Una esquina más
+tape-one-corner-less = Una esquina menos
+tape-another-diagonal = Otra diagonal
+tape-take-this-diagonal-away = Quitar esta diagonal
+tape-diagonal-from-corner = Diagonal de la esquina
+tape-to-corner = a la esquina
+tape-picture-of-the-face-as = Dibujo del faldón como se escribió
+tape-side = Lado { $from }–{ $to }
+tape-diagonal = Diagonal { $from }–{ $to }
+tape-still-needed = Todavía se necesita:{" "}
+tape-nothing-checks-these-readings-one = Nada comprueba estas lecturas: una diagonal más lo haría.
+tape-the-readings-agree = Las lecturas concuerdan.
+tape-the-readings-miss-by-at = Las lecturas fallan en { $closing_error } como máximo. Se reparte entre todas (mínimos cuadrados, con el mismo peso cada una).
+tape-if-one-was-misread-it = Si una se leyó mal, lo más probable es: { $name }.
+tape-on-side-of = { $own } en el lado { $side } de { $face }
+tape-the-line-from-corner-to = la línea de la esquina { $from } a la { $to }
+tape-the-height-of-corner-over = la altura de la esquina { $corner } sobre el alero
+tape-a-face-has-3-to = un faldón tiene de 3 a { $most } esquinas, no { $value }
+tape-the-face-has-corners = { $value }: el faldón tiene { $value2 } esquinas
+tape-must-be-more-than-0 = { $value } debe medir más de 0 y menos de 1 km
+tape-corner-is-held-by-too = muy pocas lecturas sujetan la esquina { $value }: mida otra diagonal hasta ella desde una esquina sujeta
+tape-these-sides-could-lean-either = estos lados podrían inclinarse hacia cualquier lado: mida también una diagonal
+tape-cant-be-the-other-two = { $of } no puede ser { $is }: los otros dos lados de su triángulo llegan a { $reach } como máximo, { $is2 } menos
+tape-the-readings-miss-by-more = las lecturas fallan en { $closing_error }, más que { $limit }: la que peor encaja es { $worst }; mídala otra vez
+tape-these-lengths-make-a-face = estas longitudes forman un faldón que se cruza a sí mismo o no tiene área: revise cuál esquina es cuál
+
+## Menus, commands and windows
+
+window-file = Archivo
+window-edit = Edición
+window-view = Ver
+window-help = Ayuda
+window-new-job = Obra nueva
+window-open-job = Abrir obra…
+window-open-recent = Abrir reciente
+window-open-the-sample = Abrir el ejemplo
+window-export = Exportar
+window-write-what-to-order-to = Escribir lo que se pide: para imprimir, para una hoja de cálculo, para leer o para otro programa; lo que imprime la cuadrilla; o la planta para mapas, la casa para programas 3-D
+window-order-as-xlsx = Pedido como XLSX…
+window-order-to-print-by-part = Pedido para imprimir, por pieza…
+window-order-to-print-by-stage = Pedido para imprimir, por etapa…
+window-plan-to-build-from-to = Plano para construir, para imprimir…
+window-plan-as-svg = Planta como SVG…
+window-copy-the-drawing-as-a = Copiar el dibujo como imagen
+window-copy-the-drawing-as-svg = Copiar el dibujo como SVG
+window-copy-the-steps-since-opening = Copiar los pasos desde que se abrió como ediciones
+window-steps-since-opening-as-edits = Pasos desde que se abrió como ediciones…
+window-the-steps-are-on-the = Los pasos están en el portapapeles como ediciones: repetidos sobre la obra tal como se abrió, hacen esta.
+window-the-steps-could-not-be = No se pudieron escribir los pasos
+window-the-drawing-is-on-the = El dibujo está en el portapapeles.
+window-the-drawing-is-on-the-clipboard = El dibujo está en el portapapeles como SVG.
+window-checklist-to-print = Lista de verificación para imprimir…
+window-pallet-list-to-print = Lista de tarimas para imprimir…
+window-delivery-claim-to-print = Reclamo de entrega para imprimir…
+window-print = Imprimir…
+window-write-a-pdf-of-this = Escribir un PDF de esta lista, con casillas para marcar
+window-order-as-text = Pedido como texto…
+window-order-as-csv = Pedido como CSV…
+window-order-as-json = Pedido como JSON…
+window-load-a-kit = Cargar un kit…
+window-load-a-rule-book = Cargar un libro de reglas…
+window-load-a-price-list = Cargar una lista de precios…
+window-quit = Salir
+window-undo = Deshacer
+window-redo = Rehacer
+window-delete-what-is-selected = Borrar lo seleccionado
+window-fit = Ajustar
+window-show-all-of-it = Mostrar todo
+window-the-roof-from-above-north = El techo desde arriba, el norte hacia arriba  (1)
+window-face-on = De frente
+window-one-face-true-to-size = Un faldón en tamaño real, su alero abajo  (2)
+window-face-shown = Faldón mostrado
+window-course-lines-in-plan = Líneas de hilada en planta
+window-dark-or-light = Oscuro o claro
+window-light = Claro
+window-dark = Oscuro
+window-feet-and-inches = Pies y pulgadas
+window-metric = Métrico
+window-before-anyone-climbs = Antes de que nadie suba
+window-keys = Teclas
+window-find-a-command = Buscar una orden…
+window-what-to-do = Qué hacer
+window-type-a-word-of-what = Escriba una palabra de lo que quiere hacer
+window-no-command-has-these-words = Ninguna orden tiene estas palabras. Pruebe una sola de ellas.
+window-there-is-nothing-that-this = Por ahora no hay nada a lo que esto se pueda hacer.
+window-ok = Aceptar
+window-cancel = Cancelar
+window-nudge-by-1-in = Mover 1 in
+window-arrow-keys = Flechas
+window-nudge-by-1-ft = Mover 1 ft
+window-shift-arrow-keys = Mayús + flechas
+window-nudge-by-1-16-in = Mover 1/16 in
+window-alt-arrow-keys = Alt + flechas
+window-switch-the-selected-module = Conmutar el módulo seleccionado
+window-x-or-double-click = X o doble clic
+window-hold-several-things = Seleccionar varias cosas
+window-drag-a-box-or-shift = Arrastre un recuadro, o Mayús + clic
+window-add-a-corner-to-a = Agregar una esquina a un lado
+window-double-click-the-side = Doble clic en el lado
+window-drag-without-snapping = Arrastrar sin ajuste
+window-ctrl-or-alt = Ctrl o Alt
+window-drag-one-faces-corner-alone = Arrastrar la esquina de un solo faldón
+window-shift = Mayús
+window-let-go-give-up-a = Soltar, abandonar un arrastre o cerrar una ventana
+window-esc = Esc
+window-pan = Desplazar
+window-space-middle-or-right-drag = Espacio, arrastre con botón central o derecho
+window-select = Seleccionar
+window-draw-face = Dibujar faldón
+window-penetration = Penetración
+window-tape = Cinta
+window-length-of-this-side = Longitud de este lado
+window-angle = Ángulo
+window-to-the-side-before-on = Con el lado anterior, hacia donde apunta: 90 es a escuadra, 135 un mirador. Vacío: como apunte.
+window-bearing = Rumbo
+window-of-the-first-side-by = Del primer lado según la brújula: 0 es norte, 90 este. Vacío: como apunte.
+window-size = Medida
+window-size-of-the-notch = Medida del recorte
+window-type-both-lengths-across-and = Escriba las dos longitudes, a lo ancho y hacia arriba: 30' x 48'.
+window-type-the-angle-in-degrees = Escriba el ángulo en grados, como 90 o 22.5.
+window-set-the-corner-across-or = Marque la esquina opuesta, o escriba la medida y Entrar.
+window-square-to-the-first-side = a escuadra con el primer lado
+window-square-it = Escuadrarlo
+window-turns-sides-that-are-nearly = Gira los lados casi a escuadra hasta las dos direcciones de la casa. Los lados inclinados se quedan como están.
+window-close-the-outline = Cerrar el contorno
+window-take-back-a-corner = Quitar una esquina
+window-due-east-west = exactamente este–oeste
+window-due-north-south = exactamente norte–sur
+window-at-45 = a 45°
+window-in-line-with-a-corner = en línea con una esquina
+window-closes-the-face = cierra el faldón
+window-in-the-middle-of-the = en el centro del faldón
+window-point-where-the-side-should = Apunte hacia donde debe ir el lado y oprima Entrar.
+window-a-side-is-longer-than = Un lado mide más de 0.
+window-an-outline-has-at-least = Un contorno tiene al menos tres esquinas: haga clic en otra.
+window-these-corners-lie-on-one = Estas esquinas están sobre una recta y no forman contorno: quite una.
+window-a-hole-lies-inside-one = Un hueco está dentro de un faldón, un patio dentro de los muros de una parte: quite esquinas hasta que todas lo estén.
+window-there-is-no-face-here = Aquí no hay faldón: oprima sobre uno para colocar un bloque.
+window-there-is-no-face-to = Todavía no hay faldón que mostrar: dibuje uno primero.
+window-a-face-keeps-its-last = Un faldón conserva sus últimas tres esquinas: borre mejor el faldón.
+window-delete-is-for-what-is = Suprimir es para lo seleccionado en el dibujo: pulse ahí primero.
+window-switch-this-module-on = Volver a poner este módulo
+window-switch-this-module-off = Quitar este módulo
+window-switch-all-modules-on = Volver a poner todos los módulos
+window-add-a-corner-here = Agregar aquí una esquina
+window-delete-this-corner = Borrar esta esquina
+window-delete-the-block = Borrar el bloque
+window-delete-the-penetration = Borrar la penetración
+window-delete-the-face = Borrar el faldón
+window-show-face-on = Mostrar de frente
+window-place-a-block = Colocar un bloque
+window-start-with-the-roof = Empiece por el techo
+window-draw-the-walls-one-corner = 1.  Dibuje los muros: una esquina y la medida, como 48' x 30'. El techo se levanta sobre ellos, con hastiales o limatesas. O dibújelo faldón por faldón.
+window-mark-what-comes-through-the = 2.  Marque lo que atraviesa el techo: respiraderos, tubos, chimeneas.
+window-place-a-block-of-modules = 3.  Coloque un bloque de módulos y arrástrelo. Los hallazgos y las cantidades siguen su movimiento.
+window-raise-a-roof-over-the = Levantar un techo sobre los muros
+window-draw-a-face = Dibujar un faldón
+window-open-a-job = Abrir una obra…
+window-the-job = La obra
+window-name = Nombre
+window-crew-notes = Notas
+window-units = Unidades
+window-a-name-is-needed = Se necesita un nombre.
+window-type-a-whole-number-from = Escriba un número entero de 1 a 1000.
+window-rise-in-12-of-run = Lo que sube en 12 de avance: 6:12. También vale un ángulo (26.6°) o un porcentaje (50%).
+window-downslope = Cae hacia
+window-the-way-that-water-runs = Hacia donde corre el agua: grados desde el norte en el sentido del reloj, o N, NE, E …
+window-height-of-the-face-at = Altura del faldón en su esquina inferior izquierda, sobre cualquier nivel que sea el mismo en toda la obra.
+window-how-much-of-each-course = Cuánto de cada hilada queda a la intemperie, pendiente arriba. De 5" o 5 5/8" es lo usual (práctica común, sin fuente).
+window-first-course-line = Primera línea de hilada
+window-from-the-eave-up-to = Del alero a la primera línea de hilada.
+window-sides-true-length = Lados, longitud real
+window-worked-out-from-the-roof = calculado según el techo
+window-the-kind-follows-from-the = La clase resulta de los faldones. Elija una aquí solo donde el techo es distinto.
+window-the-outline-folds-over-itself = El contorno se cruza a sí mismo o no tiene área: separe sus esquinas, o deshaga.
+window-east = Este
+window-north = Norte
+window-in-plan-from-the-corner = En planta, desde la esquina donde empieza el marco propio del faldón.
+window-kind = Clase
+window-shape = Forma
+window-round = redonda
+window-rectangle = rectángulo
+window-any-outline = cualquier contorno
+window-across = Diámetro
+window-along-the-eave = A lo largo del alero
+window-up-the-slope = Pendiente arriba
+window-as-taped-on-the-deck = Como se midió con cinta en el entablado.
+window-clearance = Holgura
+window-how-far-modules-stay-away = Qué tan lejos quedan los módulos, medido en la pendiente.
+window-as-the-book-says = Como dice el libro
+window-from-the-lower-left-of = De la esquina inferior izquierda del faldón a su centro, en la pendiente.
+window-it-lies-beside-all-faces = Está fuera de todos los faldones: arrástrela a uno.
+window-rows = Filas
+window-from-the-eave-up = Contando desde el alero.
+window-modules-in-a-row = Módulos por fila
+window-along-the-eave-2 = A lo largo del alero.
+window-modules-lie = Módulos con el
+window-long-side-along-the-eave = lado largo a lo largo del alero
+window-long-side-up-the-slope = lado largo pendiente arriba
+window-the-gap-between-neighbouring-modules = El espacio entre módulos vecinos; el kit da su rango.
+window-on-face = En el faldón
+window-from-the-left-end-of = Del extremo izquierdo del faldón al borde izquierdo del bloque, en la pendiente.
+window-up-from-the-eave = Desde el alero
+window-from-the-lowest-point-of = Del punto más bajo del faldón, pendiente arriba. En un bloque: donde se traza la línea del riel base.
+window-shift-rows = Correr filas
+window-to-the-right-against-the = Hacia la derecha respecto a la esquina del bloque. O arrastre el asa al final de una fila.
+window-locked = Fijado
+window-a-locked-block-stays-where = Un bloque fijado se queda donde está cuando se acomoda un arreglo.
+window-quantities = Cantidades
+window-nothing-to-order-yet-place = Todavía nada que pedir: coloque un bloque, y aquí se cuentan sus piezas.
+window-accepted-by-a-person = Aceptados por una persona
+window-do-this-undo-takes-it = Hacer esto; deshacer lo revierte. Se probó: menos hallazgos de este peso, y ninguno nuevo.
+window-looking-for-a-fix = Buscando un arreglo…
+window-no-fix-was-found-among = No se halló arreglo entre movimientos, filas, módulos y pasos.
+window-no-single-step-clears-it = Ningún paso solo lo resuelve y conserva tantos módulos; juntos sí:
+window-no-single-step-clears-it-these = Ningún paso solo lo resuelve; estos juntos sí:
+window-waive = Dispensar…
+window-accept-it-again = Aceptar de nuevo…
+window-accept-this-finding-with-a = Aceptar este hallazgo, con una razón que aparece en cada salida.
+window-why-may-it-be-built = ¿Por qué se puede construir así?
+window-who-says-so = ¿Quién lo dice?
+window-waive-it = Dispensarlo
+window-write-a-reason-and-a = Escriba primero una razón y un nombre.
+window-take-the-waiver-back = Retirar la dispensa
+window-modules-on-the-roof-their = Módulos en el techo, su potencia nominal y en cuánto se vende la obra: renglones, impuesto, entrega, gastos generales, ganancia.
+window-that-cant-be-done = Eso no se puede hacer
+window-this-file-cant-be-opened = Este archivo no se puede abrir
+window-the-job-could-not-be = No se pudo guardar la obra
+window-the-order-could-not-be = No se pudo escribir el pedido
+window-the-sheet-could-not-be = No se pudo escribir la hoja
+window-the-changes-since-it-was = Los cambios desde la última vez que se guardó se pierden si no los guarda ahora.
+window-dont-save = No guardar
+window-path-of-the-file = Ruta del archivo
+window-replace-it = Reemplazarlo
+window-type-where-the-file-is = Escriba dónde está el archivo, por ejemplo /home/me/jobs/alder-court.chalk.json.
+window-this-is-a-folder-add = Esto es una carpeta: agregue un nombre de archivo.
+window-there-is-a-file-of = Ya hay un archivo con este nombre. Oprima “Reemplazarlo” para escribir encima.
+window-unsaved-work-was-kept = Se conservó trabajo sin guardar
+window-the-program-did-not-end = El programa no terminó bien la última vez. Conservó una copia de lo que no estaba guardado; los archivos de las obras están como estaban.
+window-open-this-copy = Abrir esta copia
+window-delete-it = Borrarla
+window-ask-again-next-time = Preguntar la próxima vez
+window-opened-from-the-kept-copy = Abierto desde la copia conservada. Todavía no está guardado.
+window-planning-aid-only-read-the = Solo ayuda para planear: lea las precauciones
+window-chalkcourse-is-a-planning-aid = Chalkcourse es una ayuda para planear. No demuestra nada sobre su edificio. Confirme cada límite con los códigos adoptados localmente, la certificación del producto y las instrucciones del fabricante.
+window-structural-design-belongs-to-a = El diseño estructural corresponde a un ingeniero con licencia. El trabajo eléctrico corresponde a un electricista calificado, con licencia donde se exige.
+window-falls-kill-keep-off-the = Las caídas matan. No suba al techo sin protección contra caídas, con el entablado mojado o con hielo, ni con viento.
+window-direct-current-kills-and-it = La corriente directa mata, y no se puede apagar en el módulo: un módulo está energizado siempre que le da la luz.
+window-mark = {""}
+
+## Texts of data files, by their English
+
+data-module-405-w = Módulo, 405 W
+data-levelling-foot = Pata niveladora
+data-self-tapping-hex-screw-for-a = Tornillo hexagonal autorroscante, para pata
+data-module-device = Dispositivo de módulo
+data-bracket-for-a-module-device = Soporte para dispositivo de módulo
+data-base-rail-8-ft-stick = Riel base, tramo de 8 ft
+data-base-rail-splice = Empalme de riel base
+data-end-cap-of-the-base-rail = Tapa del riel base, izquierda
+data-end-cap-of-the-base-rail-right = Tapa del riel base, derecha
+data-side-insert-48-in = Inserto lateral, 48 in
+data-step-flashing-10-x-7-in = Tapajuntas escalonado, 10 x 7 in, doblado 5 y 5 in
+data-side-counter-flashing-snap-on-48 = Contratapajuntas lateral a presión, 48 in
+data-head-flashing-one-module-wide = Tapajuntas superior, de un módulo de ancho
+data-snap-in-insert-for-a-head = Inserto a presión, para tapajuntas superior
+data-head-support = Soporte superior
+data-head-corner-flashing-left = Tapajuntas de esquina superior, izquierdo
+data-head-corner-flashing-right = Tapajuntas de esquina superior, derecho
+data-inside-corner-flashing = Tapajuntas de esquina interior
+data-roofing-nail-12-ga-1-1 = Clavo de techo, calibre 12, 1 1/4 in
+data-underlayment-fire-rated-48-in-x = Membrana base resistente al fuego, 48 in x 50 ft
+data-cap-nail = Clavo con arandela
+data-self-adhered-membrane-36-in-x = Membrana autoadherible, 36 in x 66.7 ft
+data-l-shaped-corner-membrane = Membrana de esquina en L
+data-starter-strip-peel-and-stick = Tira de arranque autoadhesiva
+data-bonding-jumper-u-shaped = Puente de unión en U
+data-screw-between-foot-and-module-fh = tornillo entre la pata y el módulo, FH-103
+data-base-rail-and-its-screws = el riel base y sus tornillos
+data-hooks-between-rows = los ganchos entre filas
+data-lug = Zapata para el conductor de unión
+data-bare-copper-conductor-solid-6-awg = Conductor de cobre desnudo, sólido, 6 AWG
+data-lead-row-to-row = Cable de fila a fila
+data-home-run-lead-set = Juego de cables de bajada
+data-junction-box-with-roof-flashing = Caja de empalme con tapajuntas de techo
+data-conduit-3-4-in-10-ft = Tubo conduit, 3/4 in, tramo de 10 ft, estimado
+data-labels-for-raceway-and-disconnect-allowance = Etiquetas para canalización y desconectador, estimado
+data-sheathing-7-16-in-4-x = Tablero, 7/16 in, 4 x 8 ft, por reemplazar, estimado
+data-ring-shank-nail-for-sheathing-2 = Clavo anillado para tablero, 2 3/8 in
+data-drip-edge-for-eaves-10-ft = Goterón para aleros, 10 ft
+data-drip-edge-for-rakes-10-ft = Goterón para bordes inclinados, 10 ft
+data-leak-barrier-self-adhered-36-in = Barrera contra filtraciones autoadherible, 36 in x 66.7 ft
+data-underlayment-no-15-felt-36-in = Membrana base, fieltro núm. 15, 36 in x 144 ft
+data-starter-strip-105-ft-bundle = Tira de arranque, paquete de 105 ft
+data-shingles-three-tab-36-x-12 = Tejas de tres pestañas, 36 x 12 in
+data-hip-and-ridge-caps = Tapas de limatesa y cumbrera
+data-valley-metal-24-in-wide-10 = Lámina de limahoya, 24 in de ancho, 10 ft
+data-pipe-boot-up-to-2-in = Bota de tubo, hasta 2 in
+data-pipe-boot-3-in = Bota de tubo, 3 in
+data-pipe-boot-4-in = Bota de tubo, 4 in
+data-pipe-boot-5-and-6-in = Bota de tubo, 5 y 6 in
+data-roof-vent = Respiradero de techo
+data-sealant-10-oz-tube = Sellador, tubo de 10 oz
+data-fall-arrest-set-harness-lanyard-rope = Equipo anticaídas: arnés, eslinga, freno de cuerda
+data-ridge-anchor-temporary = Ancla de cumbrera, temporal
+data-gloves-and-safety-glasses = Guantes y lentes de seguridad
+data-tarpaulin-20-x-30-ft = Lona, 20 x 30 ft
+data-hook-blades = Navajas de gancho
+data-strip-the-old-roof = Quitar el techo viejo
+data-pull-or-drive-proud-nails-and = Sacar o clavar clavos salidos y barrer, estimado
+data-dry-in-drip-edge-leak-barrier = Impermeabilizar: goterón, barrera, membrana base
+data-pre-assemble-modules-on-the-ground = Armar módulos en el suelo
+data-carry-and-set-modules-two-people = Cargar y colocar módulos, dos personas cada uno
+data-lay-shingles-starter-and-caps = Colocar tejas, tira de arranque y tapas
+data-flash-walls-valleys-and-what-comes = Poner tapajuntas en muros, limahoyas y penetraciones
+data-connect-modules-ground-junction-box = Conectar módulos, tierra, caja de empalme
+data-old-roofing-carted-away = Techo viejo, acarreado
+data-deck-screw-2-1-2-in = Tornillo de entablado, 2 1/2 in, para patas y riel base
+data-carriage-bolt-and-nut-for-a = Perno de carruaje con tuerca, para soporte
+data-membrane-strip-self-adhered-9-in = Franja de membrana autoadherible, 9 in x 50 ft
+data-primer-for-self-adhered-membrane-1 = Imprimador para membrana autoadherible, 1 gal
+data-framing-lumber-for-crickets-2-x = Madera para desviadores de agua, 2 x 4 in, 10 ft
+data-kick-out-flashing = Tapajuntas desviador al final del alero
+data-apron-flashing-at-walls-and-chimneys = Tapajuntas frontal en muros y chimeneas, 10 ft
+data-back-pan-metal-18-in-wide = Lámina trasera de chimenea, 18 in de ancho, 10 ft
+data-cricket-metal-24-in-x-10 = Lámina para desviadores de agua, 24 in x 10 ft
+data-counter-flashing-for-chimneys-10-ft = Contratapajuntas de chimenea, 10 ft
+data-skylight-flashing-kit = Juego de tapajuntas de tragaluz
+data-ridge-vent-4-ft = Respiradero de cumbrera, 4 ft
+data-ladder-hoist-a-day = Malacate de escalera, por día
+data-rope-1-2-in-x-100 = Cuerda, 1/2 in x 100 ft, para izar
+data-replace-sheathing-frame-crickets = Reemplazar tableros, armar desviadores de agua
+data-set-the-base-rail = Colocar el riel base
+data-flash-the-head-of-the-array = Poner tapajuntas superior del arreglo
+data-flash-the-sides-of-the-array = Poner tapajuntas a los lados del arreglo
+data-permit = Permiso
+data-one-spare-module = Un módulo de repuesto
+data-primer-for-membranes = Imprimador para membranas
+data-ridge-vent = Respiradero de cumbrera
+data-ladder-hoist = Malacate de escalera
+data-hauling-ropes = Cuerdas para izar
+data-where-a-broken-one-would-hold = Donde uno roto detendría a la cuadrilla: los fabricantes cambian medidas de un año a otro.
+data-on-a-deck-that-is-dusty = En un entablado polvoso, viejo o frío, donde la membrana autoadherible no pega.
+data-where-the-attic-is-vented-at = Donde el ático ventila por la cumbrera y toma el aire por los aleros.
+data-brings-modules-and-bundles-up-no = Sube módulos y paquetes: ningún módulo se sube por una escalera en la mano.
+data-where-no-hoist-can-stand-two = Donde no cabe un malacate: dos personas izan, una guía.
+data-where-the-office-takes-it-out = Donde la oficina lo saca por el dueño.
+data-can = lata
+data-day = día
+data-rope = cuerda
+data-kit = juego
+data-permit-2 = permiso
+data-cap = tapa
+data-anchor = ancla
+data-bag = bolsa
+data-sheet = hoja
+data-vent = respiradero
+data-tube = tubo
+data-device = dispositivo
+data-tarpaulin = lona
+data-piece = pieza
+data-bundle = paquete
+data-stick = tramo
+data-insert = inserto
+data-roll = rollo
+data-box = caja
+data-boot = bota
+data-lead = cable
+data-container = contenedor
+data-hour = hora
+data-set = juego
+data-spool = carrete
+data-module = módulo
+data-roof-crew = Cuadrilla de techo
+data-ground-crew = Cuadrilla de suelo
+data-electrician = Electricista
+data-falls = Caídas
+data-ladders = Escaleras
+data-lifting = Levantar
+data-weather = Clima
+data-live-dc = Corriente directa energizada
+data-deck = Entablado
+data-who-does-what = Quién hace qué
+data-six-feet-or-more-above-a = A seis pies o más sobre un nivel inferior: barandal, red o equipo personal anticaídas; donde no se pueda ninguno, un plan escrito de protección contra caídas. Instálelo antes de subir por primera vez.
+data-guardrail-top-rail-42-in-above = Barandal: riel superior a 42 in sobre el nivel donde se camina, 3 in más o menos.
+data-fall-arrest-anchors-for-5-000 = Anticaídas: anclas para 5,000 lb por trabajador, o diseñadas con factor de seguridad de dos; caída libre de 6 ft como máximo; fuerza de frenado de 1,800 lb como máximo. Se acepta una sujeción que impida que el trabajador llegue al borde.
+data-rails-reach-at-least-3-ft = Los largueros pasan al menos 3 ft del punto de llegada; el pie queda a un cuarto de la longitud de trabajo del muro. Amárrela.
+data-two-people-carry-a-module-no = Dos personas cargan un módulo. Ningún módulo sube por una escalera en la mano: use un malacate o elevador.
+data-stop-in-wind-on-a-wet = Pare con viento, con el entablado mojado o escarchado, y cuando se acerca una tormenta. Agua, sombra y descanso en el calor.
+data-modules-are-live-whenever-light-falls = Los módulos están energizados siempre que les da la luz; ni un desconectador abierto ni el apagado rápido dejan sin corriente los cables propios de un módulo. Nunca separe conectores de corriente directa con carga: el arco quema y ciega.
+data-de-energize-and-ground-circuits-that = Desenergice y ponga a tierra los circuitos que un trabajador pueda tocar, o protéjalos; etiquete lo que está apagado.
+data-look-for-soft-split-or-unsupported = Busque tableros blandos, rajados o sin apoyo antes de que alguien los cargue. Saque o clave cada clavo salido y barra: las membranas y los pies resbalan con la grava.
+data-structural-design-is-a-licensed-engineers = El diseño estructural es de un ingeniero con licencia, el trabajo eléctrico de un electricista con licencia donde la ley lo pide. Los códigos locales y las instrucciones del fabricante van antes que esta lista.
+data-drip-edge-at-eaves-and-rakes = Goterón en aleros y bordes inclinados: las piezas solapan 2 in, bajan 1/4 in del tablero y suben 2 in en el entablado, fijadas cada 12 in como máximo; la membrana va encima en los aleros, debajo en los bordes inclinados.
+data-a-roof-integrated-array-has-the = Un arreglo integrado al techo tiene la clase de fuego que se pide del recubrimiento (UL 790 o ASTM E108), con la membrana de su certificación debajo; también la tiene el techo fuera de él.
+data-common-practice-no-source = práctica común, sin fuente
+data-the-kit = el kit
+data-none-in-this-book = ninguno en este libro
+data-fernhollow-deck-mount-kit-2026 = Kit Fernhollow sobre entablado 2026
+data-a-19-in-strip-along-the = Una franja de 19 in a lo largo del alero, luego hojas enteras de 36 in, cada una solapada 19 in sobre la de abajo (IRC tabla R905.1.1(2), de memoria). A 4:12 y más: una capa, solapada 2 in, con solapes de extremo corridos al menos 6 ft.

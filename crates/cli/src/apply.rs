@@ -7,7 +7,7 @@ use chalkcourse_job::{
 };
 use chalkcourse_plan::apply_script;
 use chalkcourse_sheets::Output;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use clap::Args;
 use std::io::Read;
 use std::path::{Path, PathBuf};
@@ -83,8 +83,8 @@ pub(crate) fn apply(arguments: &Apply) -> anyhow::Result<Outcome> {
         Format::Text => {
             let mut text = Output::Applied(&done).text(&done.job, &done.plan)?;
             text += &match saved {
-                Some(to) => tell!("Saved as {to}.\n", "Guardado como {to}.\n"),
-                None => pick("Nothing was saved.\n", "No se guardó nada.\n").to_owned(),
+                Some(to) => words::commandline::saved_as(&to),
+                None => words::commandline::NOTHING_WAS_SAVED.now().to_owned(),
             };
             text
         }
@@ -102,7 +102,7 @@ fn is_new(job: &Path) -> bool {
 }
 
 fn empty() -> Resolved {
-    let name = pick("New roof", "Techo nuevo").to_owned();
+    let name = words::commandline::NEW_ROOF.now().to_owned();
     Resolved::new(name, builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
@@ -127,26 +127,14 @@ pub(crate) fn check_target(
     in_place: bool,
 ) -> anyhow::Result<()> {
     if edits.is_some_and(|edits| is_same_file(to, edits)) {
-        bail!(tell!(
-            "--save {} would write over the edits: name another file",
-            "--save {} escribiría sobre las ediciones: nombre otro archivo",
-            to.display()
-        ));
+        bail!(words::commandline::save_would_write_over_the(&to.display()));
     }
     let same = !is_new(job) && is_same_file(to, job);
     if same && !in_place {
-        bail!(tell!(
-            "--save {} would write over the job: name another file, or say --in-place (the version before is kept as .previous)",
-            "--save {} escribiría sobre la obra: nombre otro archivo, o diga --in-place (la versión anterior queda como .previous)",
-            to.display()
-        ));
+        bail!(words::commandline::save_would_write_over_the_job(&to.display()));
     }
     if in_place && !same {
-        bail!(tell!(
-            "--in-place says that --save names the job itself, and {} is another file",
-            "--in-place dice que --save nombra la obra misma, y {} es otro archivo",
-            to.display()
-        ));
+        bail!(words::commandline::in_place_says_that_save(&to.display()));
     }
     Ok(())
 }

@@ -7,7 +7,7 @@ use chalkcourse_job::{FindingKey, NoFiles, Resolved, edits_to_text, load, save, 
 use chalkcourse_plan::{Evaluator, Fix, Seen, apply_script, fix_words, fixes};
 use chalkcourse_rules::Severity;
 use chalkcourse_sheets::Output;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use clap::Args;
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -56,7 +56,7 @@ pub(crate) fn fix(arguments: &FixArguments) -> anyhow::Result<Outcome> {
         }
     }
     if edits.is_empty() {
-        said += pick("No fix is offered.\n", "No se ofrece ningún arreglo.\n");
+        said += words::commandline::NO_FIX_IS_OFFERED.now();
     }
     let script = script_from_text(&edits_to_text(&edits)?, &arguments.job)?;
     let done = apply_script(&job, &script, &NoFiles, false);
@@ -71,8 +71,8 @@ pub(crate) fn fix(arguments: &FixArguments) -> anyhow::Result<Outcome> {
         Format::Json => Output::AppliedJson(&done, saved.as_deref()).text(&done.job, &done.plan)?,
         Format::Text => {
             let last = match &saved {
-                Some(to) => tell!("Saved as {to}.\n", "Guardado como {to}.\n"),
-                None => pick("Nothing was saved.\n", "No se guardó nada.\n").to_owned(),
+                Some(to) => words::commandline::saved_as(&to),
+                None => words::commandline::NOTHING_WAS_SAVED.now().to_owned(),
             };
             format!("{said}\n{}{last}", Output::Applied(&done).text(&done.job, &done.plan)?)
         }
@@ -87,10 +87,7 @@ fn next(evaluator: &mut Evaluator, job: &Resolved, key: Option<&FindingKey>) -> 
     if let Some(key) = key
         && !plan.findings.iter().any(|finding| finding.key == *key)
     {
-        bail!(tell!(
-            "nothing is found by the key {key}: take one from `check`",
-            "no hay hallazgo con la clave {key}: tome una de `check`"
-        ));
+        bail!(words::commandline::nothing_is_found_by_the(&key));
     }
     let asked = plan.findings.iter().filter(|finding| key.is_none_or(|key| finding.key == *key));
     let mut best = asked.map(|finding| fixes(job, &plan, &finding.key, &|| false).best().cloned());

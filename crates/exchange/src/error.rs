@@ -1,13 +1,13 @@
 use crate::GeoJsonError;
 use chalkcourse_geometry::raise::RaiseError;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use std::path::PathBuf;
 
 /// Why nothing came out of a file, or nothing went into one: which, where in it, and what to do.
 #[derive(Debug, thiserror::Error)]
 pub enum ImportError {
     /// The system would not read it.
-    #[error("{}", tell!("{path}: {error}; check that the path is right and that you may read it", "{path}: {error}; revise que la ruta sea correcta y que pueda leerlo", path = path.display()))]
+    #[error("{}", words::formats::check_that_the_path_is(&path.display(), &error))]
     System {
         /// The file.
         path: PathBuf,
@@ -15,7 +15,7 @@ pub enum ImportError {
         error: std::io::Error,
     },
     /// A file is too large to be read at once.
-    #[error("{}", tell!("{path}: {what} is larger than {most} MB; cut the area of one street out of it first", "{path}: {what} mide más de {most} MB; recorte primero el área de una calle", path = path.display()))]
+    #[error("{}", words::formats::is_larger_than_mb_cut(&path.display(), &what, &most))]
     TooLarge {
         /// The file.
         path: PathBuf,
@@ -33,7 +33,7 @@ pub enum ImportError {
         wrong: String,
     },
     /// There is no such building.
-    #[error("{}", tell!("{path}: there is no building {id:?}; list what is there with --list", "{path}: no hay edificio {id:?}; enumere lo que hay con --list", path = path.display()))]
+    #[error("{}", words::formats::there_is_no_building_list(&path.display(), &format_args!("{id:?}")))]
     NoBuilding {
         /// The file or folder.
         path: PathBuf,
@@ -41,8 +41,7 @@ pub enum ImportError {
         id: String,
     },
     /// Nothing in a folder.
-    #[error("{}", tell!("{path}: there is no building in it; GeoJSON (.geojson, .json) and CityJSON (.city.json, .city.jsonl, .json, .jsonl) are read", "{path}: no contiene ningún edificio; se leen GeoJSON (.geojson, .json) y CityJSON (.city.json, \
-        .city.jsonl, .json, .jsonl)", path = path.display()))]
+    #[error("{}", words::formats::there_is_no_building_in(&path.display()))]
     Nothing {
         /// The file or folder.
         path: PathBuf,
@@ -56,7 +55,7 @@ pub enum ImportError {
         error: RaiseError,
     },
     /// No surface of a roof can be a face.
-    #[error("{}", tell!("{name}: no roof surface of it can be a face. {told}", "{name}: ninguna superficie de su techo puede ser un faldón. {told}"))]
+    #[error("{}", words::formats::no_roof_surface_of_it(&name, &told))]
     NoFaces {
         /// The building.
         name: String,

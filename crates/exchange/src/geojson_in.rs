@@ -4,7 +4,7 @@ use crate::local::without_repeats;
 use crate::{LocalPlan, MOST_CORNERS, MOST_REACH};
 use chalkcourse_geometry::{DVec2, Defect, Polygon};
 use chalkcourse_job::Place;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use geojson::{GeoJson, GeometryValue, JsonObject, Position};
 
 /// An outline from a file.
@@ -22,20 +22,16 @@ pub struct Outline {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GeoJsonError {
     /// It is no GeoJSON.
-    #[error("{}", tell!("this is no GeoJSON (RFC 7946): {_0}", "esto no es GeoJSON (RFC 7946): {_0}"))]
+    #[error("{}", words::formats::this_is_no_geojson_rfc(&_0))]
     Malformed(String),
     /// There is no polygon in it.
-    #[error("{}", tell!("this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them", "este GeoJSON no tiene Polygon ni MultiPolygon: una huella es uno de ellos"))]
+    #[error("{}", words::formats::THIS_GEOJSON_HOLDS_NO_POLYGON.now().to_owned())]
     NoPolygon,
     /// It names another reference system.
-    #[error("{}", tell!("its \"crs\" is {_0}; GeoJSON is always in WGS 84 degrees (RFC 7946, section 4): convert it to longitude and latitude", "su \"crs\" es {_0}; GeoJSON está siempre en grados WGS 84 (RFC 7946, sección 4): conviértalo a \
-        longitud y latitud"
-    ))]
+    #[error("{}", words::formats::its_crs_is_geojson_is(&_0))]
     OtherCrs(String),
     /// A position is not on the globe.
-    #[error("{}", tell!("{name}, position {position}: {longitude}, {latitude} is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees", "{name}, posición {position}: {longitude}, {latitude} no es una longitud de -180 a 180 y latitud \
-        de -85 a 85 en grados; GeoJSON está siempre en grados WGS 84"
-    ))]
+    #[error("{}", words::formats::position_is_no_longitude_from(&name, &position, &longitude, &latitude))]
     NotDegrees {
         /// Which outline.
         name: String,
@@ -47,7 +43,7 @@ pub enum GeoJsonError {
         latitude: f64,
     },
     /// An outline reaches too far for a level plan.
-    #[error("{}", tell!("{name} reaches {metres:.0} m from its middle: a house keeps within {most:.0} m", "{name} llega a {metres:.0} m de su centro: una casa cabe en {most:.0} m", most = MOST_REACH))]
+    #[error("{}", words::formats::reaches_m_from_its_middle(&name, &format_args!("{metres:.0}"), &format_args!("{MOST_REACH:.0}")))]
     TooFar {
         /// Which outline.
         name: String,
@@ -55,7 +51,7 @@ pub enum GeoJsonError {
         metres: f64,
     },
     /// An outline has more corners than a house has.
-    #[error("{}", tell!("{name} has {corners} corners: a house has at most {most}", "{name} tiene {corners} esquinas: una casa tiene como máximo {most}", most = MOST_CORNERS))]
+    #[error("{}", words::formats::has_corners_a_house_has(&name, &corners, &MOST_CORNERS))]
     TooManyCorners {
         /// Which outline.
         name: String,
@@ -74,43 +70,19 @@ pub enum GeoJsonError {
 
 fn ring_words(defect: &Defect) -> String {
     let ring = |ring: &usize| {
-        if *ring == 0 {
-            pick("the outline", "el contorno").to_owned()
-        } else {
-            tell!("hole {ring}", "el hueco {ring}")
-        }
+        if *ring == 0 { words::common::THE_OUTLINE.now().to_owned() } else { words::common::hole(&ring) }
     };
     match defect {
-        Defect::NotFinite { ring: r, .. } => {
-            tell!("{} has a corner at no place", "{} tiene una esquina en ningún lugar", ring(r))
-        }
-        Defect::TooFewCorners { ring: r } => {
-            tell!(
-                "{} has fewer than three corners; a ring has four positions or more",
-                "{} tiene menos de tres esquinas; un anillo tiene cuatro posiciones o más",
-                ring(r)
-            )
-        }
+        Defect::NotFinite { ring: r, .. } => words::formats::has_a_corner_at_no(&ring(r)),
+        Defect::TooFewCorners { ring: r } => words::formats::has_fewer_than_three_corners(&ring(r)),
         Defect::RepeatedCorner { ring: r, corner } => {
-            tell!(
-                "corner {} of {} is on the spot of the one before it",
-                "la esquina {} de {} está en el lugar de la anterior",
-                corner + 1,
-                ring(r)
-            )
+            words::formats::corner_of_is_on_the(&(corner + 1), &ring(r))
         }
-        Defect::NoArea { ring: r } => tell!("{} has no area", "{} no tiene área", ring(r)),
+        Defect::NoArea { ring: r } => words::formats::has_no_area(&ring(r)),
         Defect::Crosses { at } => {
-            tell!(
-                "sides cross or touch {:.2} m east and {:.2} m north of its middle",
-                "los lados se cruzan o tocan {:.2} m al este y {:.2} m al norte de su centro",
-                at.x,
-                at.y
-            )
+            words::formats::sides_cross_or_touch_m(&format_args!("{:.2}", at.x), &format_args!("{:.2}", at.y))
         }
-        Defect::HoleOutside { ring: r } => {
-            tell!("{} is not inside the outline", "{} no está dentro del contorno", ring(r))
-        }
+        Defect::HoleOutside { ring: r } => words::formats::is_not_inside_the_outline(&ring(r)),
     }
 }
 
@@ -144,7 +116,7 @@ pub fn outlines_from_geojson(text: &str) -> Result<Vec<Outline>, GeoJsonError> {
     }
     let mut taken = std::collections::BTreeMap::<String, usize>::new();
     let named = found.polygons.into_iter().enumerate().map(|(index, (name, rings))| {
-        let name = name.unwrap_or_else(|| tell!("Outline {}", "Contorno {}", index + 1));
+        let name = name.unwrap_or_else(|| words::formats::outline(&(index + 1)));
         let nth = taken.entry(name.clone()).and_modify(|n| *n += 1).or_insert(1);
         let name = if *nth == 1 { name } else { format!("{name} ({nth})") };
         let (place, outline) = local_outline(&name, &rings);

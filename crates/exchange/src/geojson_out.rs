@@ -5,7 +5,7 @@ use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{Place, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{CAUTION, Standing};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use geojson::{Feature, FeatureCollection, Geometry, GeometryValue, JsonObject, Position};
 use serde_json::json;
 
@@ -13,16 +13,13 @@ use serde_json::json;
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GeoJsonOutError {
     /// Nobody said where the plan is.
-    #[error("{}", tell!("GeoJSON is longitude and latitude, and the job does not say where its plan is: give latitude and longitude of the site", "GeoJSON es longitud y latitud, y la obra no dice dónde está su planta: dé latitud y longitud del sitio"
-    ))]
+    #[error("{}", words::formats::GEOJSON_IS_LONGITUDE_AND_LATITUDE.now().to_owned())]
     NoPlace,
     /// RFC 7946 wants shapes over the date line cut in two.
-    #[error("{}", tell!("the plan lies over the 180th meridian: GeoJSON wants shapes cut there (RFC 7946, section 3.1.9), which is not done", "la planta cruza el meridiano 180: GeoJSON pide cortar ahí las formas (RFC 7946, sección 3.1.9), \
-        lo que no se hace"
-    ))]
+    #[error("{}", words::formats::THE_PLAN_LIES_OVER_THE.now().to_owned())]
     DateLine,
     /// It reaches where no plan is level.
-    #[error("{}", tell!("the plan reaches beyond 85° of latitude or farther than {most:.0} m from its origin", "la planta pasa de 85° de latitud o de {most:.0} m desde su origen", most = crate::MOST_REACH))]
+    #[error("{}", words::formats::the_plan_reaches_beyond_85(&format_args!("{:.0}", crate::MOST_REACH)))]
     TooFar,
 }
 

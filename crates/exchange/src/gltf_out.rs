@@ -7,7 +7,7 @@ use chalkcourse_geometry::DVec3;
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{CAUTION, Standing};
 use chalkcourse_solid::{Kind, Of, Solid};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 
@@ -15,10 +15,10 @@ use std::collections::BTreeMap;
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum GltfError {
     /// There is nothing.
-    #[error("{}", tell!("there is no house to write yet: draw a face first", "todavía no hay casa que escribir: dibuje primero un faldón"))]
+    #[error("{}", words::formats::THERE_IS_NO_HOUSE_TO.now().to_owned())]
     Nothing,
     /// The container counts bytes in 32 bits.
-    #[error("{}", tell!("the house is larger than a glTF file can be", "la casa es más grande de lo que puede ser un archivo glTF"))]
+    #[error("{}", words::formats::THE_HOUSE_IS_LARGER_THAN.now().to_owned())]
     TooLarge,
 }
 

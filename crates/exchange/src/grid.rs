@@ -3,7 +3,7 @@
 use crate::local::{GREAT_RADIUS, radii};
 use chalkcourse_geometry::{DVec2, DVec3, dvec2};
 use chalkcourse_job::Place;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// What the coordinates of a file are.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,22 +23,16 @@ pub(crate) enum Grid {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GridError {
     /// Latitude and longitude.
-    #[error("{}", tell!("its coordinates are degrees ({_0}): turn it into a national grid in metres first", "sus coordenadas son grados ({_0}): páselo primero a una cuadrícula nacional en metros"))]
+    #[error("{}", words::formats::its_coordinates_are_degrees_turn(&_0))]
     Degrees(String),
     /// Lengths are not true.
-    #[error("{}", tell!("its coordinates ({_0}) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first", "sus coordenadas ({_0}) alargan las longitudes más de 2 en 1,000: páselo primero a una cuadrícula \
-        nacional en metros"
-    ))]
+    #[error("{}", words::formats::its_coordinates_stretch_lengths_by(&_0))]
     Stretched(String),
     /// A system that says nothing here.
-    #[error("{}", tell!("its reference system {_0:?} is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list", "su sistema de referencia {_0:?} no se conoce aquí, así que nadie puede decir cuánto miden sus \
-        longitudes: páselo primero a una cuadrícula nacional en metros de la lista EPSG"
-    ))]
+    #[error("{}", words::formats::its_reference_system_is_not(&format_args!("{_0:?}")))]
     Unknown(String),
     /// No system is named, and the numbers can't be metres.
-    #[error("{}", tell!("it names no reference system, and its largest building is {_0:.6} across: that is degrees, not metres; turn it into a national grid in metres first", "no nombra ningún sistema de referencia, y su edificio más grande mide {_0:.6}: eso son grados, no \
-        metros; páselo primero a una cuadrícula nacional en metros"
-    ))]
+    #[error("{}", words::formats::it_names_no_reference_system(&format_args!("{_0:.6}")))]
     TooSmall(f64),
 }
 
@@ -94,18 +88,13 @@ impl Grid {
     pub(crate) fn note(self, origin: DVec2) -> Option<String> {
         match self {
             Self::True { .. } => None,
-            Self::Unnamed => Some(
-                pick("The file names no reference system: its lengths were taken as metres. Check one against the house.", "El archivo no nombra ningún sistema de referencia: sus longitudes se tomaron como metros. \
-        Compruebe una en la casa.")
-                    .to_owned(),
-            ),
+            Self::Unnamed => Some(words::formats::THE_FILE_NAMES_NO_REFERENCE.now().to_owned()),
             Self::WebMercator => {
                 let factor = mercator_factor(origin.y);
-                Some(tell!("The file is in Web Mercator (EPSG:3857), which stretches lengths: they were brought back to {:.4} of what it says east and {:.4} north, for latitude {:.4}°.", "El archivo está en Web Mercator (EPSG:3857), que alarga las longitudes: se redujeron a {:.4} de \
-        lo que dice al este y {:.4} al norte, para la latitud {:.4}°.",
-                    factor.x,
-                    factor.y,
-                    mercator_latitude(origin.y).to_degrees()
+                Some(words::formats::the_file_is_in_web(
+                    &format_args!("{:.4}", factor.x),
+                    &format_args!("{:.4}", factor.y),
+                    &format_args!("{:.4}", mercator_latitude(origin.y).to_degrees()),
                 ))
             }
         }

@@ -4,7 +4,7 @@ use crate::ImportError;
 use chalkcourse_geometry::{Defect, Length, Plane, Polygon, Units};
 use chalkcourse_job::{Edit, Face, FaceId, Place, Resolved, Site};
 use chalkcourse_plan::{RaiseAs, area_text, raise_roof};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// A building out of a file, in local metres around its own middle.
 #[derive(Clone, Debug, PartialEq)]
@@ -69,61 +69,45 @@ pub struct LeftOut {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum Reason {
     /// It names a vertex that the file does not have.
-    #[error("{}", tell!("it names a vertex that is not in the file", "nombra un vértice que no está en el archivo"))]
+    #[error("{}", words::formats::IT_NAMES_A_VERTEX_THAT.now().to_owned())]
     NoVertex,
     /// Less than three corners apart from one another.
-    #[error("{}", tell!("it has fewer than three corners", "tiene menos de tres esquinas"))]
+    #[error("{}", words::formats::IT_HAS_FEWER_THAN_THREE.now().to_owned())]
     TooFewCorners,
     /// More corners than a face of a house has.
-    #[error("{}", tell!("it has {_0} corners; a face has at most {most}", "tiene {_0} esquinas; un faldón tiene como máximo {most}", most = crate::MOST_CORNERS))]
+    #[error("{}", words::formats::it_has_corners_a_face(&_0, &crate::MOST_CORNERS))]
     TooManyCorners(usize),
     /// Its corners lie on a line.
-    #[error("{}", tell!("it has no area", "no tiene área"))]
+    #[error("{}", words::formats::IT_HAS_NO_AREA.now().to_owned())]
     NoArea,
     /// It stands upright, or nearly.
-    #[error("{}", tell!("it stands at {_0:.1}°, as a wall does", "está a {_0:.1}°, como un muro"))]
+    #[error("{}", words::formats::it_stands_at_as_a(&format_args!("{_0:.1}")))]
     Upright(f64),
     /// It looks down.
-    #[error("{}", tell!("it looks down: the underside of an overhang", "mira hacia abajo: es la cara inferior de un voladizo"))]
+    #[error("{}", words::formats::IT_LOOKS_DOWN_THE_UNDERSIDE.now().to_owned())]
     Underside,
     /// It is no plane.
-    #[error("{}", tell!("a corner is {:.3} m out of the plane of the others; at most {most} m can be one face", "una esquina está a {:.3} m del plano de las demás; como máximo {most} m puede ser un solo faldón", .0, most = crate::MOST_OFF))]
+    #[error("{}", words::formats::a_corner_is_m_out(&format_args!("{:.3}", .0), &crate::MOST_OFF))]
     OutOfPlane(f64),
     /// Its outline is wrong in plan.
     #[error("{}", defect_words(.0))]
     Outline(Defect),
     /// It reaches too far.
-    #[error("{}", tell!("it reaches {_0:.0} m: no roof does", "llega a {_0:.0} m: ningún techo lo hace"))]
+    #[error("{}", words::formats::it_reaches_m_no_roof(&format_args!("{_0:.0}")))]
     TooFar(f64),
 }
 
 fn defect_words(defect: &Defect) -> String {
     match defect {
-        Defect::NotFinite { .. } => {
-            pick("a corner of it is at no place", "una esquina está en ningún lugar").to_owned()
-        }
-        Defect::TooFewCorners { .. } => {
-            pick("a ring of it has fewer than three corners", "un anillo tiene menos de tres esquinas")
-                .to_owned()
-        }
-        Defect::RepeatedCorner { .. } => {
-            pick("two corners of it are on one spot", "dos esquinas están en un mismo lugar").to_owned()
-        }
-        Defect::NoArea { .. } => {
-            pick("a ring of it has no area in plan", "un anillo no tiene área en planta").to_owned()
-        }
-        Defect::Crosses { at } => {
-            tell!(
-                "its sides cross or touch at {:.2}, {:.2} in plan",
-                "sus lados se cruzan o tocan en {:.2}, {:.2} en planta",
-                at.x,
-                at.y
-            )
-        }
-        Defect::HoleOutside { .. } => {
-            pick("a hole of it is not inside its outline", "un hueco no está dentro de su contorno")
-                .to_owned()
-        }
+        Defect::NotFinite { .. } => words::formats::A_CORNER_OF_IT_IS.now().to_owned(),
+        Defect::TooFewCorners { .. } => words::formats::A_RING_OF_IT_HAS.now().to_owned(),
+        Defect::RepeatedCorner { .. } => words::formats::TWO_CORNERS_OF_IT_ARE.now().to_owned(),
+        Defect::NoArea { .. } => words::formats::A_RING_OF_IT_HAS_NO.now().to_owned(),
+        Defect::Crosses { at } => words::formats::its_sides_cross_or_touch(
+            &format_args!("{:.2}", at.x),
+            &format_args!("{:.2}", at.y),
+        ),
+        Defect::HoleOutside { .. } => words::formats::A_HOLE_OF_IT_IS.now().to_owned(),
     }
 }
 
@@ -150,20 +134,16 @@ impl House {
         let mut told = self.notes.clone();
         if let HouseShape::Roof(roof) = &self.shape {
             for surface in roof.surfaces.iter().filter(|s| s.off > crate::TOLD_OFF) {
-                told.push(tell!(
-                    "Roof surface {} is no exact plane: a corner is {} off the face made of it.",
-                    "La superficie de techo {} no es un plano exacto: una esquina está a {} del faldón que se hizo de ella.",
-                    surface.number,
-                    Length::from_metres(surface.off).show_small(units)
+                told.push(words::formats::roof_surface_is_no_exact(
+                    &surface.number,
+                    &Length::from_metres(surface.off).show_small(units),
                 ));
             }
             for left in &roof.left_out {
-                told.push(tell!(
-                    "Roof surface {} ({}) was left out: {}.",
-                    "La superficie de techo {} ({}) se omitió: {}.",
-                    left.number,
-                    area_text(left.area, units),
-                    left.reason
+                told.push(words::formats::roof_surface_was_left_out(
+                    &left.number,
+                    &area_text(left.area, units),
+                    &left.reason,
                 ));
             }
         }
@@ -203,7 +183,7 @@ impl House {
 
 /// A name for a face by the way that it falls: "South", or "South 2" where that is taken; "Level" below half a degree.
 fn face_name(plane: &Plane, taken: &[String]) -> String {
-    let way = if plane.pitch.degrees() < 0.5 { pick("level", "a nivel") } else { plane.downslope.word() };
+    let way = if plane.pitch.degrees() < 0.5 { words::formats::LEVEL.now() } else { plane.downslope.word() };
     let stem: String = way.chars().take(1).flat_map(char::to_uppercase).chain(way.chars().skip(1)).collect();
     let free = |name: &String| !taken.contains(name);
     std::iter::once(stem.clone()).chain((2..).map(|n| format!("{stem} {n}"))).find(free).unwrap_or_default()

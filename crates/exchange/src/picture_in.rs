@@ -1,6 +1,6 @@
 //! Pictures to lie under a plan: PNG and JPEG, decoded within limits.
 
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits};
 use std::io::Cursor;
 
@@ -15,12 +15,10 @@ const MOST_MEMORY: u64 = 512 << 20;
 #[derive(Debug, thiserror::Error)]
 pub enum PictureInError {
     /// Another format, or no picture at all.
-    #[error("{}", tell!("it is neither a PNG nor a JPEG; save it as one of these", "no es PNG ni JPEG; guárdela como uno de ellos"))]
+    #[error("{}", words::formats::IT_IS_NEITHER_A_PNG.now().to_owned())]
     OtherFormat,
     /// Its header says that it is too large to be decoded here.
-    #[error("{}", tell!("it is {width} × {height} pixels, more than the {} million that are read; make a smaller one of it", "mide {width} × {height} pixeles, más de los {} millones que se leen; hágala más pequeña",
-        MOST_PIXELS / 1_000_000
-    ))]
+    #[error("{}", words::formats::it_is_pixels_more_than(&width, &height, &(MOST_PIXELS / 1_000_000)))]
     TooManyPixels {
         /// Pixels from left to right.
         width: u32,
@@ -28,7 +26,7 @@ pub enum PictureInError {
         height: u32,
     },
     /// The decoder gave up.
-    #[error("{}", tell!("{_0}; the file is damaged: save the picture again", "{_0}; el archivo está dañado: guarde la imagen otra vez"))]
+    #[error("{}", words::formats::the_file_is_damaged_save(&_0))]
     Broken(#[from] ImageError),
 }
 

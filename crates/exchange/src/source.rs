@@ -5,7 +5,7 @@ use crate::cityjson::{CityReader, is_whole};
 use crate::geojson_in::outlines_from_geojson;
 use crate::{House, HouseShape, ImportError};
 use chalkcourse_geometry::Units;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use serde::Serialize;
 use std::fs::File;
 use std::io::{BufRead, BufReader, Read};
@@ -89,9 +89,7 @@ fn list_file(file: &Path, listing: &mut Listing, stop: &dyn Fn() -> bool) -> Res
         !crowded && !stop()
     })?;
     if crowded {
-        listing.troubles.push(tell!("{}: more than {MOST_ENTRIES} buildings; the rest is not listed. Cut the area of one street out of it first.", "{}: más de {MOST_ENTRIES} edificios; el resto no se enumera. Recorte primero el área de una calle.",
-            file.display()
-        ));
+        listing.troubles.push(words::formats::more_than_buildings_the_rest(&file.display(), &MOST_ENTRIES));
     }
     Ok(())
 }
@@ -143,11 +141,7 @@ pub fn find(path: &Path, id: Option<&str>) -> Result<House, ImportError> {
         }
     }
     if several {
-        let wrong = pick(
-            "there are several buildings in it: list them with --list, and name one with --building",
-            "contiene varios edificios: enumérelos con --list, y nombre uno con --building",
-        )
-        .to_owned();
+        let wrong = words::formats::THERE_ARE_SEVERAL_BUILDINGS_IN.now().to_owned();
         return Err(ImportError::Wrong { path: path.to_owned(), wrong });
     }
     found.ok_or_else(|| match id {
@@ -178,7 +172,7 @@ fn visit(path: &Path, take: &mut dyn FnMut(House) -> bool) -> Result<(), ImportE
     let wrong = |wrong: String| ImportError::Wrong { path: path.to_owned(), wrong };
     let mut reader = BufReader::new(File::open(path).map_err(system)?);
     let first =
-        next_line(&mut reader, path)?.ok_or_else(|| wrong(pick("it is empty", "está vacío").to_owned()))?;
+        next_line(&mut reader, path)?.ok_or_else(|| wrong(words::formats::IT_IS_EMPTY.now().to_owned()))?;
     let whole = is_whole(&first);
     let text = if whole { first } else { first + &rest_of(&mut reader, path)? };
     if !is_city_model(&text) {
@@ -199,7 +193,7 @@ fn visit(path: &Path, take: &mut dyn FnMut(House) -> bool) -> Result<(), ImportE
 
 fn geojson(path: &Path, text: &str, take: &mut dyn FnMut(House) -> bool) -> Result<(), ImportError> {
     if text.len() as u64 > MOST_GEOJSON {
-        return Err(too_large(path, pick("this file", "este archivo"), MOST_GEOJSON));
+        return Err(too_large(path, words::formats::THIS_FILE.now(), MOST_GEOJSON));
     }
     let outlines = outlines_from_geojson(text).map_err(|error| ImportError::geojson(path, &error))?;
     for outline in outlines {
@@ -232,7 +226,7 @@ fn next_line(reader: &mut BufReader<File>, path: &Path) -> Result<Option<String>
         let mut line = String::new();
         let read = reader.by_ref().take(MOST_BYTES + 1).read_line(&mut line).map_err(system)?;
         if line.len() as u64 > MOST_BYTES {
-            return Err(too_large(path, pick("a line of it", "una línea suya"), MOST_BYTES));
+            return Err(too_large(path, words::formats::A_LINE_OF_IT.now(), MOST_BYTES));
         }
         if read == 0 {
             return Ok(None);
@@ -248,7 +242,7 @@ fn rest_of(reader: &mut BufReader<File>, path: &Path) -> Result<String, ImportEr
     let mut rest = String::new();
     reader.by_ref().take(MOST_BYTES + 1).read_to_string(&mut rest).map_err(system)?;
     if rest.len() as u64 > MOST_BYTES {
-        Err(too_large(path, pick("this file", "este archivo"), MOST_BYTES))
+        Err(too_large(path, words::formats::THIS_FILE.now(), MOST_BYTES))
     } else {
         Ok(rest)
     }

@@ -1,4 +1,4 @@
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -60,14 +60,14 @@ impl Azimuth {
     /// The nearest of the eight winds in a word, `south-west`.
     pub fn word(self) -> &'static str {
         match self.wind() {
-            "N" => pick("north", "norte"),
-            "NE" => pick("north-east", "noreste"),
-            "E" => pick("east", "este"),
-            "SE" => pick("south-east", "sureste"),
-            "S" => pick("south", "sur"),
-            "SW" => pick("south-west", "suroeste"),
-            "W" => pick("west", "oeste"),
-            _ => pick("north-west", "noroeste"),
+            "N" => words::common::NORTH.now(),
+            "NE" => words::measures::NORTH_EAST.now(),
+            "E" => words::common::EAST.now(),
+            "SE" => words::measures::SOUTH_EAST.now(),
+            "S" => words::common::SOUTH.now(),
+            "SW" => words::measures::SOUTH_WEST.now(),
+            "W" => words::common::WEST.now(),
+            _ => words::measures::NORTH_WEST.now(),
         }
     }
 }

@@ -4,7 +4,7 @@
 //! All heights are v in the face's frame, metres up the slope. A course line is where the butts of a course lie; the
 //! lines are at `first + n · exposure`, n = 0, 1, 2 … up to the top of the face.
 
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use serde::Serialize;
 
 /// A remainder of a course below this (metres) is none: under the 1/32 in that a tape is read to.
@@ -78,7 +78,7 @@ pub struct Laid {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CoursingError {
     /// Some number is none, or the heights run downwards.
-    #[error("{}", tell!("heights from {from} to {to} m: give finite heights, the upper one above the lower one", "alturas de {from} a {to} m: dé alturas finitas, la de arriba mayor que la de abajo"))]
+    #[error("{}", words::coursing::heights_from_to_m_give(&from, &to))]
     Heights {
         /// The lower one.
         from: f64,
@@ -86,13 +86,13 @@ pub enum CoursingError {
         to: f64,
     },
     /// No such courses.
-    #[error("{}", tell!("an exposure of {_0} m: give one from 0.001 m, and not less than a 100000th of the face", "una exposición de {_0} m: dé una desde 0.001 m, y no menor que una cienmilésima del faldón"))]
+    #[error("{}", words::coursing::an_exposure_of_m_give(&_0))]
     Exposure(f64),
     /// A miss that no course line can be told by.
-    #[error("{}", tell!("a miss of up to {_0} m: give one from 0 to less than half of the least exposure", "un error de hasta {_0} m: dé uno de 0 a menos de la mitad de la exposición mínima"))]
+    #[error("{}", words::coursing::a_miss_of_up_to(&_0))]
     Within(f64),
     /// The range is empty.
-    #[error("{}", tell!("exposures from {from} to {to} m: give the least first, above 0.001 m", "exposiciones de {from} a {to} m: dé primero la menor, mayor que 0.001 m"))]
+    #[error("{}", words::coursing::exposures_from_to_m_give(&from, &to))]
     Range {
         /// The least.
         from: f64,

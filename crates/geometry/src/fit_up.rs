@@ -4,7 +4,7 @@
 //! Lengths are metres. Corners are in a frame with the left end of the eave at the origin, u along the eave to the
 //! right, v up the slope. Planning figures: snap from a straight control line, and check on the roof.
 
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
@@ -79,7 +79,7 @@ impl FourSided {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FitUpError {
     /// A length that is none.
-    #[error("{}", tell!("{name} of {value} m: measure it again, it must be {must}", "{name} de {value} m: mídalo otra vez, debe ser {must}"))]
+    #[error("{}", words::fitup::of_m_measure_it_again(&name, &value, &must))]
     Length {
         /// Which one.
         name: &'static str,
@@ -89,7 +89,7 @@ pub enum FitUpError {
         must: &'static str,
     },
     /// Three lengths that make no triangle.
-    #[error("{}", tell!("the eave, {rake} and {diagonal} make no triangle ({a}, {b} and {c} m): one of them is misread", "el alero, {rake} y {diagonal} no forman triángulo ({a}, {b} y {c} m): uno de ellos se leyó mal"))]
+    #[error("{}", words::fitup::the_eave_and_make_no(&rake, &diagonal, &a, &b, &c))]
     NoTriangle {
         /// Which rake.
         rake: &'static str,
@@ -149,39 +149,34 @@ impl Measured {
     /// A measure that is no length, or three that make no triangle.
     pub fn solve(&self) -> Result<Deck, FitUpError> {
         let names = [
-            pick("the eave", "el alero"),
-            pick("the left rake", "el borde izquierdo"),
-            pick("the right rake", "el borde derecho"),
-            pick("the rising diagonal", "la diagonal que sube"),
-            pick("the falling diagonal", "la diagonal que baja"),
+            words::fitup::THE_EAVE.now(),
+            words::fitup::THE_LEFT_RAKE.now(),
+            words::fitup::THE_RIGHT_RAKE.now(),
+            words::fitup::THE_RISING_DIAGONAL.now(),
+            words::fitup::THE_FALLING_DIAGONAL.now(),
         ];
-        for (name, value) in
-            names.into_iter().chain([pick("the head", "el borde superior")]).zip(self.lengths())
-        {
+        for (name, value) in names.into_iter().chain([words::fitup::THE_HEAD.now()]).zip(self.lengths()) {
             if !(value > 0.0 && value < 1e5) {
                 return Err(FitUpError::Length {
                     name,
                     value,
-                    must: pick("above 0 and below 100 km", "mayor que 0 y menor que 100 km"),
+                    must: words::fitup::ABOVE_0_AND_BELOW_100.now(),
                 });
             }
         }
         let Bows { eave, head, left, right } = self.bows;
         let across = self.eave.min(self.head).min(self.left).min(self.right) / 4.0;
         for (name, value) in [
-            (pick("the bow of the eave", "la flecha del alero"), eave),
-            (pick("the bow of the head", "la flecha del borde superior"), head),
-            (pick("the bow of the left rake", "la flecha del borde izquierdo"), left),
-            (pick("the bow of the right rake", "la flecha del borde derecho"), right),
+            (words::fitup::THE_BOW_OF_THE_EAVE.now(), eave),
+            (words::fitup::THE_BOW_OF_THE_HEAD.now(), head),
+            (words::fitup::THE_BOW_OF_THE_LEFT.now(), left),
+            (words::fitup::THE_BOW_OF_THE_RIGHT.now(), right),
         ] {
             if value.is_nan() || value.abs() > across {
                 return Err(FitUpError::Length {
                     name,
                     value,
-                    must: pick(
-                        "short of a quarter of the shortest side",
-                        "menos de un cuarto del lado más corto",
-                    ),
+                    must: words::fitup::SHORT_OF_A_QUARTER_OF.now(),
                 });
             }
         }
@@ -227,18 +222,8 @@ fn corners(&[eave, left, right, rising, falling, _]: &[f64; 6]) -> Result<[DVec2
             Err(FitUpError::NoTriangle { rake, diagonal, a: eave, b: near, c: far })
         }
     };
-    let d = apex(
-        left,
-        falling,
-        pick("the left rake", "el borde izquierdo"),
-        pick("the falling diagonal", "la diagonal que baja"),
-    )?;
-    let c = apex(
-        right,
-        rising,
-        pick("the right rake", "el borde derecho"),
-        pick("the rising diagonal", "la diagonal que sube"),
-    )?;
+    let d = apex(left, falling, words::fitup::THE_LEFT_RAKE.now(), words::fitup::THE_FALLING_DIAGONAL.now())?;
+    let c = apex(right, rising, words::fitup::THE_RIGHT_RAKE.now(), words::fitup::THE_RISING_DIAGONAL.now())?;
     Ok([DVec2::ZERO, dvec2(eave, 0.0), dvec2(eave - c.x, c.y), d])
 }
 
@@ -364,38 +349,27 @@ impl RowToClose {
     pub fn close(&self) -> Result<Closed, FitUpError> {
         let (least, laid) = (self.least, self.reveal);
         let lengths = [
-            (pick("the module", "el módulo"), self.module, self.module > 0.0),
-            (
-                pick("the variation of modules", "la variación de los módulos"),
-                self.module_varies,
-                self.module_varies >= 0.0,
-            ),
-            (
-                pick("the variation of reveals", "la variación de las separaciones"),
-                self.reveal_varies,
-                self.reveal_varies >= 0.0,
-            ),
-            (pick("the least reveal", "la separación mínima"), least, least >= 0.0),
-            (pick("the reveal", "la separación"), laid, laid >= 0.0),
-            (pick("the opening", "el claro"), self.opening, self.opening > 0.0),
+            (words::fitup::THE_MODULE.now(), self.module, self.module > 0.0),
+            (words::fitup::THE_VARIATION_OF_MODULES.now(), self.module_varies, self.module_varies >= 0.0),
+            (words::fitup::THE_VARIATION_OF_REVEALS.now(), self.reveal_varies, self.reveal_varies >= 0.0),
+            (words::fitup::THE_LEAST_REVEAL.now(), least, least >= 0.0),
+            (words::fitup::THE_REVEAL.now(), laid, laid >= 0.0),
+            (words::fitup::THE_OPENING.now(), self.opening, self.opening > 0.0),
         ];
         for (name, value, good) in lengths {
             if !(good && value.is_finite()) {
                 return Err(FitUpError::Length {
                     name,
                     value,
-                    must: pick(
-                        "a length, ranges from less to more",
-                        "una longitud, los rangos de menor a mayor",
-                    ),
+                    must: words::fitup::A_LENGTH_RANGES_FROM_LESS.now(),
                 });
             }
         }
         if self.modules == 0 {
             return Err(FitUpError::Length {
-                name: pick("a row", "una fila"),
+                name: words::fitup::A_ROW.now(),
                 value: 0.0,
-                must: pick("at least one module long", "de al menos un módulo de largo"),
+                must: words::fitup::AT_LEAST_ONE_MODULE_LONG.now(),
             });
         }
         let (n, joints) = (self.modules as f64, (self.modules - 1) as f64);

@@ -1,4 +1,4 @@
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -44,13 +44,13 @@ impl Units {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum LengthError {
     /// Nothing was typed.
-    #[error("{}", tell!("no length was given: type one such as 12' 6 1/2\", 12-6-8, 150.5 in or 3.82 m", "no se dio ninguna longitud: escriba una como 12' 6 1/2\", 12-6-8, 150.5 in o 3.82 m"))]
+    #[error("{}", words::measures::NO_LENGTH_WAS_GIVEN_TYPE.now().to_owned())]
     Empty,
     /// A piece of the text makes no sense as a length.
-    #[error("{}", tell!("can't read {_0:?} as a length: type one such as 12' 6 1/2\", 12-6-8, 150.5 in or 3.82 m", "no se puede leer {_0:?} como longitud: escriba una como 12' 6 1/2\", 12-6-8, 150.5 in o 3.82 m"))]
+    #[error("{}", words::measures::cant_read_as_a_length(&format_args!("{_0:?}")))]
     Unreadable(String),
     /// A data file must name the unit.
-    #[error("{}", tell!("the length {_0:?} has no unit: write it as \"0.5 in\", \"12 ft\", \"40 mm\" or \"3.2 m\"", "la longitud {_0:?} no tiene unidad: escríbala como \"0.5 in\", \"12 ft\", \"40 mm\" o \"3.2 m\""))]
+    #[error("{}", words::measures::the_length_has_no_unit(&format_args!("{_0:?}")))]
     NoUnit(String),
 }
 

@@ -1,5 +1,5 @@
 use crate::length::{Length, Units, mixed_number, parse_sum};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -15,10 +15,10 @@ pub struct Pitch(f64);
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum PitchError {
     /// The text is no pitch.
-    #[error("{}", tell!("can't read {_0:?} as a pitch: type one such as 6:12, 6/12, 26.6°, 50% or 12\" over 24\"", "no se puede leer {_0:?} como pendiente: escriba una como 6:12, 6/12, 26.6°, 50% o 12\" over 24\""))]
+    #[error("{}", words::measures::cant_read_as_a_pitch(&format_args!("{_0:?}")))]
     Unreadable(String),
     /// A plane has no such slope.
-    #[error("{}", tell!("a pitch of {_0} in 12 can't be a roof face: it must be 0 or more and short of vertical", "una pendiente de {_0} en 12 no puede ser un faldón: debe ser 0 o más y menos que vertical"))]
+    #[error("{}", words::measures::a_pitch_of_in_12(&_0))]
     OutOfRange(f64),
 }
 

@@ -1,5 +1,5 @@
 use crate::{Azimuth, Pitch};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use glam::{DVec2, DVec3};
 
 /// The plane of a face, and the face's own frame on it.
@@ -21,11 +21,10 @@ pub struct Plane {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum PlaneError {
     /// The three points lie on a line or are no numbers.
-    #[error("{}", tell!("three points on one line make no plane: give a third height away from the line of the other two", "tres puntos en una recta no forman un plano: dé una tercera altura fuera de la línea de las otras dos"
-    ))]
+    #[error("{}", words::measures::THREE_POINTS_ON_ONE_LINE.now().to_owned())]
     OneLine,
     /// The plane stands upright.
-    #[error("{}", tell!("these heights make an upright wall, not a roof face", "estas alturas forman un muro vertical, no un faldón"))]
+    #[error("{}", words::measures::THESE_HEIGHTS_MAKE_AN_UPRIGHT.now().to_owned())]
     Upright,
 }
 

@@ -1,5 +1,5 @@
 use crate::{Defect, Plane, Polygon, Rect, SideId};
-use chalkcourse_words::{Language, Say, say};
+use chalkcourse_words::{self as words, Language, Say};
 use glam::{DVec2, DVec3};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -52,14 +52,14 @@ impl EdgeKind {
 
     fn words(self) -> Say {
         match self {
-            Self::Eave => say("eave", "alero"),
-            Self::Rake => say("rake", "borde inclinado"),
-            Self::Ridge => say("ridge", "cumbrera"),
-            Self::Hip => say("hip", "limatesa"),
-            Self::Valley => say("valley", "limahoya"),
-            Self::WallLine => say("wall line", "encuentro con muro"),
-            Self::Step => say("step", "escalón"),
-            Self::PitchChange => say("pitch change", "quiebre de pendiente"),
+            Self::Eave => words::common::EAVE,
+            Self::Rake => words::common::RAKE,
+            Self::Ridge => words::common::RIDGE,
+            Self::Hip => words::common::HIP,
+            Self::Valley => words::common::VALLEY,
+            Self::WallLine => words::measures::WALL_LINE,
+            Self::Step => words::measures::STEP,
+            Self::PitchChange => words::measures::PITCH_CHANGE,
         }
     }
 }

@@ -1,6 +1,6 @@
 use crate::{BlockId, FaceId, Kit};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -20,8 +20,8 @@ impl Orientation {
     /// The word of the trade.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Landscape => pick("landscape", "lado largo a lo largo"),
-            Self::Portrait => pick("portrait", "lado largo hacia arriba"),
+            Self::Landscape => words::job::LANDSCAPE.now(),
+            Self::Portrait => words::job::PORTRAIT.now(),
         }
     }
 }

@@ -1,5 +1,5 @@
 use chalkcourse_geometry::Length;
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -43,9 +43,9 @@ impl DeckKind {
     pub fn name(self) -> &'static str {
         match self {
             Self::Osb => "OSB",
-            Self::Plywood => pick("plywood", "contrachapado"),
-            Self::Boards => pick("boards", "tablas"),
-            Self::SpacedBoards => pick("spaced boards", "tablas separadas"),
+            Self::Plywood => words::job::PLYWOOD.now(),
+            Self::Boards => words::job::BOARDS.now(),
+            Self::SpacedBoards => words::job::SPACED_BOARDS.now(),
         }
     }
 }
@@ -90,10 +90,10 @@ impl FireClass {
     /// As it is said: "class A".
     pub fn name(self) -> &'static str {
         match self {
-            Self::A => pick("class A", "clase A"),
-            Self::B => pick("class B", "clase B"),
-            Self::C => pick("class C", "clase C"),
-            Self::Unrated => pick("no class", "ninguna clase"),
+            Self::A => words::job::CLASS_A.now(),
+            Self::B => words::job::CLASS_B.now(),
+            Self::C => words::job::CLASS_C.now(),
+            Self::Unrated => words::job::NO_CLASS.now(),
         }
     }
 }

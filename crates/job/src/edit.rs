@@ -4,7 +4,7 @@ use crate::{
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -110,7 +110,7 @@ const MOST_NUMBER: u32 = 1_999_999_999;
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum EditError {
     /// There is no such thing in the job.
-    #[error("{}", tell!("the job has no {what} {number}", "la obra no tiene {what} {number}"))]
+    #[error("{}", words::job::the_job_has_no(&what, &number))]
     Missing {
         /// "part", "face", "block" or "penetration".
         what: &'static str,
@@ -118,13 +118,13 @@ pub enum EditError {
         number: u32,
     },
     /// A number is not finite or beyond 100 km.
-    #[error("{}", tell!("{what}: a position must be a number within 100 km of the origin", "{what}: una posición debe ser un número a menos de 100 km del origen"))]
+    #[error("{}", words::job::a_position_must_be_a(&what))]
     NotAPlace {
         /// Whose.
         what: String,
     },
     /// A block is too large or empty.
-    #[error("{}", tell!("{name}: a block has 1 to {most} places, not {rows} × {columns}", "{name}: un bloque tiene de 1 a {most} lugares, no {rows} × {columns}", most = Block::MOST_CELLS))]
+    #[error("{}", words::job::a_block_has_1_to(&name, &Block::MOST_CELLS, &rows, &columns))]
     BlockSize {
         /// The block.
         name: String,
@@ -134,13 +134,13 @@ pub enum EditError {
         columns: u32,
     },
     /// A length that must be positive, or within sense, is not.
-    #[error("{}", tell!("{what} must be more than 0 and less than 1 km", "{what} debe medir más de 0 y menos de 1 km"))]
+    #[error("{}", words::job::must_be_more_than_0(&what))]
     BadLength {
         /// Which.
         what: String,
     },
     /// No roof can be raised from a part.
-    #[error("{}", tell!("{part} can't be raised: {error}", "{part} no se puede levantar: {error}"))]
+    #[error("{}", words::job::cant_be_raised(&part, &error))]
     CantRaise {
         /// The part's name.
         part: String,
@@ -148,20 +148,16 @@ pub enum EditError {
         error: RaiseError,
     },
     /// Parts stand in each other so nearly that rounding leaves no answer.
-    #[error("{}", tell!("the parts of the house can't be put together: {_0}", "las partes de la casa no se pueden juntar: {_0}"))]
+    #[error("{}", words::job::the_parts_of_the_house(&_0))]
     Tangled(chalkcourse_geometry::envelope::Tangle),
     /// A face of a part is none to be drawn.
-    #[error("{}", tell!("face {name} follows from a part of the house: change that part, or set it free to draw its faces", "el faldón {name} resulta de una parte de la casa: cambie esa parte, o libérela para dibujar sus \
-        faldones"
-    ))]
+    #[error("{}", words::job::face_follows_from_a_part(&name))]
     FollowsPart {
         /// The face.
         name: String,
     },
     /// The sides of a part are not those of its outline.
-    #[error("{}", tell!("part {part} describes {described:?} sides for rings of {drawn:?} corners: describe one side for each corner", "la parte {part} describe {described:?} lados para anillos de {drawn:?} esquinas: describa un lado \
-        por esquina"
-    ))]
+    #[error("{}", words::job::part_describes_sides_for_rings(&part, &format_args!("{described:?}"), &format_args!("{drawn:?}")))]
     PartSides {
         /// The part.
         part: String,
@@ -171,9 +167,7 @@ pub enum EditError {
         drawn: Vec<usize>,
     },
     /// The numbers of a face's sides are not those of its outline.
-    #[error("{}", tell!("face {face} numbers {numbered:?} sides for rings of {drawn:?} corners: give each side a number of its own, below `next`", "el faldón {face} numera {numbered:?} lados para anillos de {drawn:?} esquinas: dé a cada lado un número propio, \
-        menor que `next`"
-    ))]
+    #[error("{}", words::job::face_numbers_sides_for_rings(&face, &format_args!("{numbered:?}"), &format_args!("{drawn:?}")))]
     FaceSides {
         /// The face.
         face: String,
@@ -183,7 +177,7 @@ pub enum EditError {
         drawn: Vec<usize>,
     },
     /// Two sides of a part have one number.
-    #[error("{}", tell!("part {part} has two sides with the number {side}: give each side its own", "la parte {part} tiene dos lados con el número {side}: dé a cada lado el suyo"))]
+    #[error("{}", words::job::part_has_two_sides_with(&part, &side))]
     SideTwice {
         /// The part.
         part: String,
@@ -191,8 +185,7 @@ pub enum EditError {
         side: u32,
     },
     /// Latitude or longitude is none.
-    #[error("{}", tell!("latitude {latitude}, longitude {longitude}: degrees from -85 to 85 and from -180 to 180 are wanted", "latitud {latitude}, longitud {longitude}: se piden grados de -85 a 85 y de -180 a 180"
-    ))]
+    #[error("{}", words::job::latitude_longitude_degrees_from_85(&latitude, &longitude))]
     NotOnGlobe {
         /// As given.
         latitude: f64,
@@ -200,18 +193,16 @@ pub enum EditError {
         longitude: f64,
     },
     /// A picture lies nowhere or has no size.
-    #[error("{}", tell!("the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself", "la imagen bajo la planta debe estar a menos de 100 km del origen, medir de 1 mm a 100 km de ancho \
-        y mostrar una parte de sí"
-    ))]
+    #[error("{}", words::job::THE_PICTURE_UNDER_THE_PLAN.now().to_owned())]
     BadUnderlay,
     /// A waiver needs a key that can be read.
     #[error(transparent)]
     Key(#[from] KeyError),
     /// A waiver needs a reason.
-    #[error("{}", tell!("a waiver needs a reason: write why this may be built so", "una dispensa necesita una razón: escriba por qué se puede construir así"))]
+    #[error("{}", words::job::A_WAIVER_NEEDS_A_REASON.now().to_owned())]
     NoReason,
     /// A number beyond all that a job could need: those after it would run out.
-    #[error("{}", tell!("{_0} can't be the number of anything: numbers go up to {MOST_NUMBER}", "{_0} no puede ser el número de nada: los números llegan hasta {MOST_NUMBER}"))]
+    #[error("{}", words::job::cant_be_the_number_of(&_0, &MOST_NUMBER))]
     NoNumber(u32),
     /// A kit, a rule book or a price list makes no sense.
     #[error("{what}: {wrong}")]
@@ -222,7 +213,7 @@ pub enum EditError {
         wrong: String,
     },
     /// A choice about the order makes no sense.
-    #[error("{}", tell!("the order: {_0}", "el pedido: {_0}"))]
+    #[error("{}", words::job::the_order(&_0))]
     Order(String),
 }
 
@@ -273,7 +264,7 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             if let Some(face) = job.face(*id).filter(|face| face.from.is_some()) {
                 return Err(EditError::FollowsPart { name: face.name.clone() });
             }
-            remove(&mut job.faces, pick("face", "el faldón"), id.0, |f| f.id.0)?;
+            remove(&mut job.faces, words::job::FACE.now(), id.0, |f| f.id.0)?;
             job.blocks.retain(|block| block.face != *id);
         }
         Edit::PutPenetration(penetration) => {
@@ -282,17 +273,17 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             put(&mut job.penetrations, penetration, |p| p.id.0);
         }
         Edit::RemovePenetration(id) => {
-            remove(&mut job.penetrations, pick("penetration", "la penetración"), id.0, |p| p.id.0)?;
+            remove(&mut job.penetrations, words::job::PENETRATION.now(), id.0, |p| p.id.0)?;
         }
         Edit::PutBlock(block) => {
             check_block(block)?;
             if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
-                return Err(EditError::Missing { what: pick("face", "el faldón"), number: block.face.0 });
+                return Err(EditError::Missing { what: words::job::FACE.now(), number: block.face.0 });
             }
             take_number(job, block.id.0)?;
             put(&mut job.blocks, block, |b| b.id.0);
         }
-        Edit::RemoveBlock(id) => remove(&mut job.blocks, pick("block", "el bloque"), id.0, |b| b.id.0)?,
+        Edit::RemoveBlock(id) => remove(&mut job.blocks, words::job::BLOCK.now(), id.0, |b| b.id.0)?,
         Edit::Waive(waiver) => {
             if waiver.reason.trim().is_empty() {
                 return Err(EditError::NoReason);
@@ -317,16 +308,16 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             job.underlay.clone_from(underlay);
         }
         Edit::SetKit(kit) => {
-            kit.check().map_err(|wrong| EditError::Data { what: pick("the kit", "el kit"), wrong })?;
+            kit.check().map_err(|wrong| EditError::Data { what: words::job::THE_KIT.now(), wrong })?;
             job.kit = Arc::clone(kit);
         }
         Edit::SetRuleBook(book) => {
-            let what = pick("the rule book", "el libro de reglas");
+            let what = words::job::THE_RULE_BOOK.now();
             book.check().map_err(|wrong| EditError::Data { what, wrong })?;
             job.rule_book = Arc::clone(book);
         }
         Edit::SetPrices(prices) => {
-            let what = pick("the price list", "la lista de precios");
+            let what = words::job::THE_PRICE_LIST.now();
             prices.check().map_err(|wrong| EditError::Data { what, wrong })?;
             job.prices = Arc::clone(prices);
         }
@@ -417,12 +408,10 @@ pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
     }
     let places = face.outline.rings().flatten().chain(std::iter::once(&face.datum));
     if !places.copied().all(is_place) || !is_place(DVec2::splat(face.height.metres())) {
-        return Err(EditError::NotAPlace { what: tell!("face {}", "el faldón {}", face.name) });
+        return Err(EditError::NotAPlace { what: words::common::face_3(&face.name) });
     }
     if !is_sensible(face.courses.exposure) || !(0.0..1000.0).contains(&face.courses.first.metres()) {
-        return Err(EditError::BadLength {
-            what: tell!("the courses of face {}", "las hiladas del faldón {}", face.name),
-        });
+        return Err(EditError::BadLength { what: words::job::the_courses_of_face(&face.name) });
     }
     Ok(())
 }
@@ -442,7 +431,7 @@ pub(crate) fn check_underlay(underlay: Option<&Underlay>) -> Result<(), EditErro
 
 pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditError> {
     use crate::Shape;
-    let what = || tell!("penetration {}", "la penetración {}", penetration.name);
+    let what = || words::job::penetration_2(&penetration.name);
     if !is_place(penetration.at) {
         return Err(EditError::NotAPlace { what: what() });
     }
@@ -460,18 +449,16 @@ pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditErr
 pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), String> {
     order.check()?;
     match order.added.iter().position(|line| kit.part(&line.number).is_some()) {
-        Some(index) => Err(tell!(
-            "added[{index}].number: {:?} is a part of the kit: override that line, or take another number",
-            "added[{index}].number: {:?} es una pieza del kit: cambie ese renglón, o tome otro número",
-            order.added[index].number
-        )),
+        Some(index) => {
+            Err(words::job::added_number_is_a_part(&index, &format_args!("{:?}", order.added[index].number)))
+        }
         None => Ok(()),
     }
 }
 
 pub(crate) fn check_block(block: &Block) -> Result<(), EditError> {
     if !is_place(block.at) || !block.shifts.iter().all(|s| is_place(DVec2::splat(s.by.metres()))) {
-        return Err(EditError::NotAPlace { what: tell!("block {}", "el bloque {}", block.name) });
+        return Err(EditError::NotAPlace { what: words::common::block_3(&block.name) });
     }
     let cells = u64::from(block.rows) * u64::from(block.columns);
     if !(1..=Block::MOST_CELLS).contains(&cells) {
@@ -484,8 +471,6 @@ pub(crate) fn check_block(block: &Block) -> Result<(), EditError> {
     if (0.0..1000.0).contains(&block.reveal.metres()) {
         Ok(())
     } else {
-        Err(EditError::BadLength {
-            what: tell!("the reveal of block {}", "la separación del bloque {}", block.name),
-        })
+        Err(EditError::BadLength { what: words::job::the_reveal_of_block(&block.name) })
     }
 }

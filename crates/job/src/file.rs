@@ -2,7 +2,7 @@ mod version_1;
 
 use crate::data::{DATA_VERSION, DataFile};
 use crate::{Face, Job, Kit, PriceList, Resolved, RuleBook, Underlay, edit, part, resolved, underlay};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -23,7 +23,7 @@ const MOST_BYTES: u64 = 64 << 20;
 #[derive(Debug, thiserror::Error)]
 pub enum FileError {
     /// The system would not read or write it.
-    #[error("{}", tell!("{path}: {error}; check that the path is right and that you may {doing} it", "{path}: {error}; revise que la ruta sea correcta y que pueda {doing}", path = path.display()))]
+    #[error("{}", words::job::check_that_the_path_is(&path.display(), &error, &doing))]
     System {
         /// The file.
         path: PathBuf,
@@ -33,7 +33,7 @@ pub enum FileError {
         error: io::Error,
     },
     /// It is larger than a job can be.
-    #[error("{}", tell!("{path}: this file is larger than {} MB and can't be a {format} file", "{path}: este archivo mide más de {} MB y no puede ser un archivo {format}", MOST_BYTES >> 20, path = path.display()))]
+    #[error("{}", words::job::this_file_is_larger_than(&path.display(), &(MOST_BYTES >> 20), &format))]
     TooLarge {
         /// The file.
         path: PathBuf,
@@ -41,7 +41,7 @@ pub enum FileError {
         format: String,
     },
     /// It is no JSON, or not of the shape expected.
-    #[error("{}", tell!("{path}, line {line}, column {column}, field {field}: {wrong}", "{path}, línea {line}, columna {column}, campo {field}: {wrong}", path = path.display()))]
+    #[error("{}", words::job::line_column_field(&path.display(), &line, &column, &field, &wrong))]
     Malformed {
         /// The file.
         path: PathBuf,
@@ -55,7 +55,7 @@ pub enum FileError {
         wrong: String,
     },
     /// It is JSON of another kind.
-    #[error("{}", tell!("{path}: this is a {found:?} file; expected the format {expected:?}", "{path}: este es un archivo {found:?}; se esperaba el formato {expected:?}", path = path.display()))]
+    #[error("{}", words::job::this_is_a_file_expected(&path.display(), &format_args!("{found:?}"), &format_args!("{expected:?}")))]
     OtherFormat {
         /// The file.
         path: PathBuf,
@@ -65,11 +65,7 @@ pub enum FileError {
         expected: String,
     },
     /// It was written by a newer program.
-    #[error("{}", tell!("{path}: this file is version {found} of its format; this program reads up to version {known}. Open it with a newer \
-         program: reading it here could lose what the newer one wrote", "{path}: este archivo es la versión {found} de su formato; este programa lee hasta la versión \
-        {known}. Ábralo con un programa más nuevo: leerlo aquí podría perder lo que escribió el más nuevo",
-        path = path.display()
-    ))]
+    #[error("{}", words::job::this_file_is_version_of(&path.display(), &found, &known))]
     Newer {
         /// The file.
         path: PathBuf,
@@ -165,7 +161,7 @@ fn text_of_job(job: &Job) -> Result<String, FileError> {
     }
     let out = Out { format: JOB_FORMAT, version: JOB_VERSION, data: job };
     let mut text = serde_json::to_string_pretty(&out)
-        .map_err(|error| FileError::wrong(Path::new(pick("the job", "la obra")), error.to_string()))?;
+        .map_err(|error| FileError::wrong(Path::new(words::common::THE_JOB.now()), error.to_string()))?;
     text.push('\n');
     Ok(text)
 }
@@ -179,7 +175,7 @@ pub fn save(job: &Resolved, path: &Path) -> Result<(), FileError> {
     let text = text_of_job(&as_in(job, path))?;
     if path.exists() {
         let previous = previous_path(path);
-        let old = fs::read(path).map_err(|error| FileError::system(path, pick("read", "leerlo"), error))?;
+        let old = fs::read(path).map_err(|error| FileError::system(path, words::job::READ.now(), error))?;
         // A save that changes nothing must not push the real previous version out.
         if old == text.as_bytes() {
             return Ok(());
@@ -218,7 +214,7 @@ pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
         fs::File::open(folder)?.sync_all()?;
         Ok(())
     };
-    attempt().map_err(|error| FileError::system(path, pick("write", "escribirlo"), error))
+    attempt().map_err(|error| FileError::system(path, words::job::WRITE.now(), error))
 }
 
 /// The JSON Schema (2020-12) of a job file.
@@ -259,7 +255,7 @@ pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> 
     String::from_utf8(bytes).map_err(|error| {
         FileError::system(
             path,
-            pick("read", "leerlo"),
+            words::job::READ.now(),
             io::Error::new(io::ErrorKind::InvalidData, error.to_string()),
         )
     })
@@ -275,7 +271,7 @@ pub(crate) fn read_bytes(path: &Path, format: &str) -> Result<Vec<u8>, FileError
     match read(path) {
         Ok(Some(bytes)) => Ok(bytes),
         Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.to_owned() }),
-        Err(error) => Err(FileError::system(path, pick("read", "leerlo"), error)),
+        Err(error) => Err(FileError::system(path, words::job::READ.now(), error)),
     }
 }
 
@@ -343,16 +339,9 @@ fn check_job(job: &Job<Face>) -> Result<(), String> {
     let mut seen = BTreeSet::new();
     let mut number = |field: &str, index: usize, id: u32| {
         if id >= job.next_id {
-            Err(tell!(
-                "field data.{field}[{index}].id: the number {id} must be below next_id, {}",
-                "campo data.{field}[{index}].id: el número {id} debe ser menor que next_id, {}",
-                job.next_id
-            ))
+            Err(words::job::field_data_id_the_number(&field, &index, &id, &job.next_id))
         } else if !seen.insert((if field == "resting" { "faces" } else { field }.to_owned(), id)) {
-            Err(tell!(
-                "field data.{field}[{index}].id: the number {id} is taken twice",
-                "campo data.{field}[{index}].id: el número {id} está dos veces"
-            ))
+            Err(words::job::field_data_id_the_number_is(&field, &index, &id))
         } else {
             Ok(())
         }
@@ -369,12 +358,12 @@ fn check_job(job: &Job<Face>) -> Result<(), String> {
             number(field, index, face.id.0)?;
             edit::check_face(face).map_err(|error| format!("field data.{field}[{index}]: {error}"))?;
             if let Some(from) = face.from.filter(|from| !sides.insert(*from)) {
-                return Err(tell!(
-                    "field data.{field}[{index}].from: piece {} of side {} of part {} has a face already",
-                    "campo data.{field}[{index}].from: el trozo {} del lado {} de la parte {} ya tiene un faldón",
-                    from.piece,
-                    from.side,
-                    from.part
+                return Err(words::job::field_data_from_piece_of(
+                    &field,
+                    &index,
+                    &from.piece,
+                    &from.side,
+                    &from.part,
                 ));
             }
         }
@@ -388,11 +377,7 @@ fn check_job(job: &Job<Face>) -> Result<(), String> {
         number("blocks", index, block.id.0)?;
         edit::check_block(block).map_err(|error| format!("field data.blocks[{index}]: {error}"))?;
         if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
-            return Err(tell!(
-                "field data.blocks[{index}].face: the job has no face {}",
-                "campo data.blocks[{index}].face: la obra no tiene el faldón {}",
-                block.face
-            ));
+            return Err(words::job::field_data_blocks_face_the(&index, &block.face));
         }
     }
     edit::check_underlay(job.underlay.as_ref()).map_err(|error| format!("field data.underlay: {error}"))?;

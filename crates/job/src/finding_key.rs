@@ -87,7 +87,7 @@ pub enum Missing {
 
 /// What is wrong with the text of a key.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[error("{}", chalkcourse_words::tell!("“{_0}” is no key of a finding: copy the key from a report, such as “setback/block-3/face-1/side-4/rake”", "“{_0}” no es la clave de un hallazgo: copie la clave de un informe, como “setback/block-3/face-1/side-4/rake”"))]
+#[error("{}", chalkcourse_words::job::is_no_key_of_a(&_0))]
 pub struct KeyError(pub String);
 
 impl FindingKey {

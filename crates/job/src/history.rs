@@ -1,5 +1,5 @@
 use crate::{Edit, EditError, Resolved, apply};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use std::sync::Arc;
 
 /// One step that a person took.
@@ -62,7 +62,7 @@ impl History {
         let job = Arc::new(job);
         Self {
             steps: vec![Step {
-                label: pick("open", "abrir").to_owned(),
+                label: words::job::OPEN.now().to_owned(),
                 job: Arc::clone(&job),
                 edit: None,
                 after: None,

@@ -1,6 +1,6 @@
 use crate::Unit;
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::borrow::Cow;
@@ -77,10 +77,7 @@ impl Holds {
         }
         match Length::deserialize(de::value::StrDeserializer::<de::value::Error>::new(text)) {
             Ok(length) => Ok(Self::Length(length)),
-            Err(error) => Err(tell!(
-                "{error}; other amounts are written as \"200 sq ft\", \"20 sq m\", \"1 h\", \"250 lb\"",
-                "{error}; otras cantidades se escriben como \"200 sq ft\", \"20 sq m\", \"1 h\", \"250 lb\""
-            )),
+            Err(error) => Err(words::job::other_amounts_are_written_as(&error)),
         }
     }
 

@@ -2,7 +2,7 @@
 
 use crate::kit::is_share;
 use crate::{FaceId, RoofKind, Term};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -140,19 +140,11 @@ impl OrderChoices {
     /// What is wrong and what was expected.
     pub fn check(&self) -> Result<(), String> {
         if self.roof.layers > 5 {
-            return Err(tell!(
-                "roof.layers must be 0 to 5, not {}",
-                "roof.layers debe ser de 0 a 5, no {}",
-                self.roof.layers
-            ));
+            return Err(words::order::roof_layers_must_be_0(&self.roof.layers));
         }
         for (number, own) in &self.waste {
             if !is_share(own.share) {
-                return Err(tell!(
-                    "waste.{number}.share is a share from 0 to 1, not {}",
-                    "waste.{number}.share es una parte de 0 a 1, no {}",
-                    own.share
-                ));
+                return Err(words::order::waste_share_is_a_share(&number, &own.share));
             }
         }
         for (number, choice) in &self.overrides {
@@ -162,10 +154,9 @@ impl OrderChoices {
         for (index, line) in self.added.iter().enumerate() {
             line.check().map_err(|wrong| format!("added[{index}].{wrong}"))?;
             if !seen.insert(line.number.as_str()) {
-                return Err(tell!(
-                    "added[{index}].number: {:?} is taken twice",
-                    "added[{index}].number: {:?} está dos veces",
-                    line.number
+                return Err(words::order::added_number_is_taken_twice(
+                    &index,
+                    &format_args!("{:?}", line.number),
                 ));
             }
         }

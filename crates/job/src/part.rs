@@ -23,7 +23,7 @@ pub use sides::SideBorders;
 use crate::PartId;
 use chalkcourse_geometry::raise::{Footprint, Side, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -53,12 +53,12 @@ impl PartKind {
     /// The word of the trade.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Main => pick("main house", "casa principal"),
-            Self::Ell => pick("ell", "ala"),
-            Self::Dormer => pick("dormer", "buhardilla"),
-            Self::Porch => pick("porch", "porche"),
-            Self::Chimney => pick("chimney", "chimenea"),
-            Self::Other => pick("other part", "otra parte"),
+            Self::Main => words::job::MAIN_HOUSE.now(),
+            Self::Ell => words::job::ELL.now(),
+            Self::Dormer => words::job::DORMER.now(),
+            Self::Porch => words::job::PORCH.now(),
+            Self::Chimney => words::common::CHIMNEY_2.now(),
+            Self::Other => words::job::OTHER_PART.now(),
         }
     }
 }

@@ -1,6 +1,6 @@
 use crate::PenetrationId;
 use chalkcourse_geometry::{DVec2, Length};
-use chalkcourse_words::{Language, Say, pick, say};
+use chalkcourse_words::{self as words, Language, Say};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -40,24 +40,24 @@ impl PenetrationKind {
 
     fn words(self) -> Say {
         match self {
-            Self::PipeBoot => say("pipe boot", "bota de tubo"),
-            Self::Vent => say("vent", "respiradero"),
-            Self::Chimney => say("chimney", "chimenea"),
-            Self::Skylight => say("skylight", "tragaluz"),
-            Self::EscapeWindow => say("escape window", "ventana de escape"),
-            Self::Other => say("other penetration", "otra penetración"),
+            Self::PipeBoot => words::job::PIPE_BOOT,
+            Self::Vent => words::job::VENT,
+            Self::Chimney => words::common::CHIMNEY_2,
+            Self::Skylight => words::job::SKYLIGHT,
+            Self::EscapeWindow => words::job::ESCAPE_WINDOW,
+            Self::Other => words::job::OTHER_PENETRATION,
         }
     }
 
     /// With its article, for the middle of a sentence.
     pub fn with_article(self) -> &'static str {
         match self {
-            Self::PipeBoot => pick("the pipe boot", "la bota de tubo"),
-            Self::Vent => pick("the vent", "el respiradero"),
-            Self::Chimney => pick("the chimney", "la chimenea"),
-            Self::Skylight => pick("the skylight", "el tragaluz"),
-            Self::EscapeWindow => pick("the escape window", "la ventana de escape"),
-            Self::Other => pick("the other penetration", "la otra penetración"),
+            Self::PipeBoot => words::job::THE_PIPE_BOOT.now(),
+            Self::Vent => words::job::THE_VENT.now(),
+            Self::Chimney => words::job::THE_CHIMNEY.now(),
+            Self::Skylight => words::job::THE_SKYLIGHT.now(),
+            Self::EscapeWindow => words::job::THE_ESCAPE_WINDOW.now(),
+            Self::Other => words::job::THE_OTHER_PENETRATION.now(),
         }
     }
 

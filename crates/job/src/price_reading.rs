@@ -1,7 +1,7 @@
 //! What became of a price list that was read: so many taken, so many unknown, so many left alone.
 
 use crate::{Kit, PriceList};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use std::fmt::Write as _;
 
 /// A price list as it was read, and what of its file was not taken as it stands.
@@ -79,36 +79,28 @@ impl PriceSummary {
 
     /// In words: one line of counts, and a line each of what is to be known.
     pub fn text(&self) -> String {
-        let mut text = tell!(
-            "{}, {} unknown to the kit, {} left alone",
-            "{}, {} que el kit no conoce, {} sin tomar",
-            match self.taken {
-                1 => pick("1 price taken", "1 precio tomado").to_owned(),
-                taken => tell!("{taken} prices taken", "{taken} precios tomados"),
-            },
-            self.unknown.len(),
-            self.left_alone()
+        let mut text = words::order::unknown_to_the_kit_left(
+            &words::order::prices_taken(self.taken),
+            &self.unknown.len(),
+            &self.left_alone(),
         );
         let mut line = |what: &str, things: &[String]| {
             if !things.is_empty() {
                 let _ = write!(text, "\n{what}: {}", things.join(", "));
             }
         };
-        line(pick("not in the kit", "no están en el kit"), &self.unknown);
-        let respelled: Vec<String> = self
-            .respelled
-            .iter()
-            .map(|(typed, part)| tell!("{typed} as {part}", "{typed} como {part}"))
-            .collect();
-        line(pick("read as the kit spells it", "leídos como los escribe el kit"), &respelled);
-        line(pick("twice with the same price", "dos veces con el mismo precio"), &self.twice);
-        line(pick("without a price", "sin precio"), &self.without_price);
-        line(pick("sheets not read", "hojas no leídas"), &self.other_sheets);
+        line(words::order::NOT_IN_THE_KIT.now(), &self.unknown);
+        let respelled: Vec<String> =
+            self.respelled.iter().map(|(typed, part)| words::order::as_2(&typed, &part)).collect();
+        line(words::order::READ_AS_THE_KIT_SPELLS.now(), &respelled);
+        line(words::order::TWICE_WITH_THE_SAME_PRICE.now(), &self.twice);
+        line(words::order::WITHOUT_A_PRICE_2.now(), &self.without_price);
+        line(words::order::SHEETS_NOT_READ.now(), &self.other_sheets);
         if self.titles > 0 {
             let titles = [self.titles.to_string()];
-            line(pick("rows of titles", "filas de títulos"), &titles);
+            line(words::order::ROWS_OF_TITLES.now(), &titles);
         }
-        line(pick("parts of the kit without a price", "piezas del kit sin precio"), &self.missing);
+        line(words::order::PARTS_OF_THE_KIT_WITHOUT.now(), &self.missing);
         text
     }
 }

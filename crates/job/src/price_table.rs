@@ -4,7 +4,7 @@ use crate::price_reading::{PriceReading, PriceSummary};
 use crate::table::{Kind, Row, Table};
 use crate::written_number::{Mark, mark_of, read};
 use crate::{Alternate, Kit, Price, PriceList};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 
@@ -30,11 +30,7 @@ pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceRe
         instead: table.column(INSTEAD).ok(),
     };
     if let Some(row) = table.longer_row() {
-        return Err(tell!(
-            "{}: it has more cells than the header; put a number with a comma in quotes",
-            "{}: tiene más celdas que el encabezado; ponga entre comillas un número con coma",
-            row.place()
-        ));
+        return Err(words::order::it_has_more_cells_than(&row.place()));
     }
     let mut reader = Reader {
         kit,
@@ -54,11 +50,7 @@ pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceRe
     reader.summary.other_sheets = table.other_sheets().to_vec();
     reader.words(table)?;
     if reader.list.currency.is_empty() {
-        return Err(pick(
-            "the list must say its currency: a row without a number, with the name \"currency\"",
-            "la lista debe decir su moneda: una fila sin número, con el nombre \"currency\"",
-        )
-        .to_owned());
+        return Err(words::order::THE_LIST_MUST_SAY_ITS.now().to_owned());
     }
     reader.mark = reader.mark(table)?;
     for row in table.rows() {
@@ -110,11 +102,10 @@ impl Reader<'_> {
                 Some("date") => amount.clone_into(&mut self.list.date),
                 Some("currency") => amount.clone_into(&mut self.list.currency),
                 Some(other) if !SAYS.contains(&other) && !amount.is_empty() => {
-                    return Err(tell!(
-                        "{}: a row without a number is one of {}, not {other:?}",
-                        "{}: una fila sin número es una de {}, no {other:?}",
-                        row.place(),
-                        SAYS.join(", ")
+                    return Err(words::order::a_row_without_a_number(
+                        &row.place(),
+                        &SAYS.join(", "),
+                        &format_args!("{other:?}"),
                     ));
                 }
                 _ => {}
@@ -155,10 +146,7 @@ impl Reader<'_> {
                 code => !currency.starts_with(&code.trim_end_matches('$').to_uppercase()),
             };
             if other {
-                return Err(tell!(
-                    "{text:?} is not in {currency}, the currency of the list",
-                    "{text:?} no está en {currency}, la moneda de la lista"
-                ));
+                return Err(words::order::is_not_in_the_currency(&format_args!("{text:?}"), &currency));
             }
         }
         Ok(number.trim())
@@ -168,11 +156,7 @@ impl Reader<'_> {
     fn money(&self, row: &Row) -> Result<Decimal, String> {
         let (text, kind) = (row.cell(self.columns.price), row.kind(self.columns.price));
         if kind == Kind::Percent || text.ends_with('%') {
-            return Err(tell!(
-                "a price can't be {text} %: format the cell as a number",
-                "un precio no puede ser {text} %: dé a la celda formato de número",
-                text = text.trim_end_matches('%').trim_end()
-            ));
+            return Err(words::order::a_price_cant_be_format(&text.trim_end_matches('%').trim_end()));
         }
         self.number(row)
     }
@@ -196,10 +180,7 @@ impl Reader<'_> {
         let percent = self.number(row)?;
         let said = row.kind(self.columns.price) == Kind::Percent || text.ends_with('%');
         if !said && percent > Decimal::ZERO && percent < Decimal::ONE {
-            return Err(tell!(
-                "a tax of {text} can be a share or percent: write it with its sign, as 8.25 %",
-                "un impuesto de {text} puede ser una fracción o un porcentaje: escríbalo con su signo, como 8.25 %"
-            ));
+            return Err(words::order::a_tax_of_can_be(&text));
         }
         Ok(percent)
     }
@@ -237,10 +218,7 @@ impl Reader<'_> {
             "" | "no" | "false" => false,
             "yes" | "true" | "x" | "sí" | "si" => true,
             said => {
-                return Err(tell!(
-                    "{said:?} under \"untaxed\": write yes or no",
-                    "{said:?} en \"untaxed\": escriba yes o no"
-                ));
+                return Err(words::order::under_untaxed_write_yes_or(&format_args!("{said:?}")));
             }
         };
         let part = self.part(typed);
@@ -249,10 +227,9 @@ impl Reader<'_> {
                 self.summary.twice.push(part);
             }
             Some(price) => {
-                return Err(tell!(
-                    "{part:?} has a price already, {}; take one of the two out",
-                    "{part:?} ya tiene precio, {}; quite uno de los dos",
-                    price.package
+                return Err(words::order::has_a_price_already_take(
+                    &format_args!("{part:?}"),
+                    &price.package,
                 ));
             }
             None => {
@@ -286,10 +263,7 @@ impl Reader<'_> {
                     self.summary.alternates += 1;
                 }
                 None => {
-                    return Err(tell!(
-                        "{place}: the list has no price for {typed:?}, whose alternate this is",
-                        "{place}: la lista no tiene precio de {typed:?}, de la que esta es alterna"
-                    ));
+                    return Err(words::order::the_list_has_no_price(&place, &format_args!("{typed:?}")));
                 }
             }
         }

@@ -1,4 +1,4 @@
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -71,13 +71,13 @@ pub(crate) fn check_money(amount: Decimal) -> Result<(), String> {
     // Far above any package of roofing.
     let most = Decimal::from(1_000_000_000_u64);
     if amount < Decimal::ZERO {
-        return Err(tell!("{amount} is below zero", "{amount} es menor que cero"));
+        return Err(words::order::is_below_zero(&amount));
     }
     if amount > most {
-        return Err(tell!("{amount} is more than {most}", "{amount} es mayor que {most}"));
+        return Err(words::order::is_more_than(&amount, &most));
     }
     if amount.normalize().scale() > 4 {
-        return Err(tell!("{amount} has more than four decimals", "{amount} tiene más de cuatro decimales"));
+        return Err(words::order::has_more_than_four_decimals(&amount));
     }
     Ok(())
 }
@@ -98,10 +98,7 @@ impl PriceList {
         if let Some(tax) = self.tax_percent {
             check_money(tax).map_err(|wrong| format!("tax_percent: {wrong}"))?;
             if tax > Decimal::ONE_HUNDRED {
-                return Err(tell!(
-                    "tax_percent: {tax} is more than 100",
-                    "tax_percent: {tax} es mayor que 100"
-                ));
+                return Err(words::order::tax_percent_is_more_than(&tax));
             }
         }
         self.delivery.map_or(Ok(()), check_money).map_err(|wrong| format!("delivery: {wrong}"))

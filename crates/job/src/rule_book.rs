@@ -1,6 +1,6 @@
 use crate::{PenetrationKind, Source};
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -104,16 +104,11 @@ impl RuleBook {
         });
         for (field, length) in lengths.chain(clearances).chain(by_side) {
             if !(0.0..100.0).contains(&length.metres()) {
-                return Err(tell!(
-                    "{field} must be 0 or more and below 100 m",
-                    "{field} debe ser 0 o más y menos de 100 m"
-                ));
+                return Err(words::rulebook::must_be_0_or_more(&field));
             }
         }
         if !(0.0..=1.0).contains(&self.hooked_share.value) {
-            return Err(
-                pick("hooked_share is a share from 0 to 1", "hooked_share es una parte de 0 a 1").to_owned()
-            );
+            return Err(words::rulebook::HOOKED_SHARE_IS_A_SHARE.now().to_owned());
         }
         self.fire_access.as_ref().map_or(Ok(()), FireAccess::check)?;
         self.roofing.as_ref().map_or(Ok(()), Roofing::check)?;

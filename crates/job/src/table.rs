@@ -2,7 +2,7 @@
 
 use crate::percent_cells;
 use calamine::{Data, Reader};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use std::str::FromStr;
 
@@ -57,24 +57,19 @@ impl Table {
         for delimiter in [most, ',', ';', '\t'] {
             let rows = csv_rows(text, delimiter)?;
             if header_at(&rows, columns).is_some() {
-                return Self::of(rows, columns, pick("line", "línea"));
+                return Self::of(rows, columns, words::job::LINE.now());
             }
             usual.get_or_insert(rows);
         }
-        Self::of(usual.unwrap_or_default(), columns, pick("line", "línea"))
+        Self::of(usual.unwrap_or_default(), columns, words::job::LINE.now())
     }
 
     /// The first sheet of a workbook that has all `columns`. A number is the shortest decimal that is that number, which is
     /// what was typed.
     pub(crate) fn from_workbook(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, String> {
         // The reader overflows on the name of a cell far outside any sheet; that is a bad file, not the end of the program.
-        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes, columns)).unwrap_or_else(|_| {
-            Err(pick(
-                "the workbook is damaged: a cell of it can't be read",
-                "el libro de cálculo está dañado: no se puede leer una celda",
-            )
-            .to_owned())
-        })
+        std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes, columns))
+            .unwrap_or_else(|_| Err(words::job::THE_WORKBOOK_IS_DAMAGED_A.now().to_owned()))
     }
 
     fn from_workbook_or_panic(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, String> {
@@ -101,9 +96,8 @@ impl Table {
                 break;
             }
         }
-        let (read, rows) =
-            first.ok_or(pick("the workbook has no sheet", "el libro de cálculo no tiene hojas"))?;
-        let mut table = Self::of(rows, columns, pick("row", "fila"))?;
+        let (read, rows) = first.ok_or(words::job::THE_WORKBOOK_HAS_NO_SHEET.now())?;
+        let mut table = Self::of(rows, columns, words::common::ROW.now())?;
         let others = names.into_iter().enumerate().filter(|(at, _)| *at != read);
         table.other_sheets = others.map(|(_, name)| name).collect();
         Ok(table)
@@ -115,7 +109,7 @@ impl Table {
         let titles = at.unwrap_or(0);
         let header = rows
             .nth(titles)
-            .ok_or(pick("there is no header row", "no hay fila de encabezados"))?
+            .ok_or(words::job::THERE_IS_NO_HEADER_ROW.now())?
             .1
             .iter()
             .map(|cell| cell.text.trim().to_lowercase())
@@ -130,10 +124,7 @@ impl Table {
             let known = self.header.iter().map(|cell| format!("{cell:?}")).collect::<Vec<_>>().join(", ");
             let name = names.first().copied().unwrap_or_default();
             let word = self.word;
-            tell!(
-                "the header needs a column {name:?}; the first {word} has {known}",
-                "el encabezado necesita una columna {name:?}; la primera {word} tiene {known}"
-            )
+            words::job::the_header_needs_a_column(&format_args!("{name:?}"), &word, &known)
         })
     }
 

@@ -3,7 +3,7 @@
 //! A number is never guessed: `1.205` is twelve hundred and five with a decimal comma and one and a bit with a decimal point.
 //! What the other cells of its column say decides; where they say nothing, it is refused.
 
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use std::str::FromStr;
 
@@ -73,9 +73,11 @@ pub(crate) fn mark_of<'a>(cells: impl Iterator<Item = (String, &'a str)>) -> Res
         let Says::Only(mark) = says(text) else { continue };
         match &found {
             Some((first, at, said)) if *first != mark => {
-                return Err(tell!(
-                    "{place}: {text:?} and {said:?} in {at} are written in two ways; write all with a decimal point, as 1205.00",
-                    "{place}: {text:?} y {said:?} en {at} están escritos de dos maneras; escriba todos con punto decimal, como 1205.00"
+                return Err(words::job::and_in_are_written_in(
+                    &place,
+                    &format_args!("{text:?}"),
+                    &format_args!("{said:?}"),
+                    &at,
                 ));
             }
             Some(_) => {}
@@ -90,18 +92,10 @@ pub(crate) fn mark_of<'a>(cells: impl Iterator<Item = (String, &'a str)>) -> Res
 /// # Errors
 /// What can't be read, or can be read in two ways.
 pub(crate) fn read(text: &str, mark: Option<Mark>) -> Result<Decimal, String> {
-    let no_number = || {
-        tell!(
-            "can't read {text:?} as a number: write it as 1205.00",
-            "no se puede leer {text:?} como número: escríbalo como 1205.00"
-        )
-    };
+    let no_number = || words::job::cant_read_as_a_number(&format_args!("{text:?}"));
     match (says(text), mark) {
         (Says::NoNumber, _) => Err(no_number()),
-        (Says::Either, None) => Err(tell!(
-            "{text:?} can be read in two ways, and no other cell says which: write it as 1205.00 or 1.21",
-            "{text:?} se puede leer de dos maneras y ninguna otra celda dice cuál: escríbalo como 1205.00 o 1.21"
-        )),
+        (Says::Either, None) => Err(words::job::can_be_read_in_two(&format_args!("{text:?}"))),
         (_, mark) => read_as(text, mark.unwrap_or(Mark::Point))
             .or_else(|| read_as(text, Mark::Comma))
             .ok_or_else(no_number),
@@ -113,12 +107,8 @@ pub(crate) fn read(text: &str, mark: Option<Mark>) -> Result<Decimal, String> {
 /// # Errors
 /// What can't be read so: a decimal comma is told, not guessed.
 pub fn amount_from_text(text: &str) -> Result<Decimal, String> {
-    read_as(text.trim(), Mark::Point).ok_or_else(|| {
-        tell!(
-            "can't read {text:?}: write it with a decimal point, as 184.50 or 1,205.00",
-            "no se puede leer {text:?}: escríbalo con punto decimal, como 184.50 o 1,205.00"
-        )
-    })
+    read_as(text.trim(), Mark::Point)
+        .ok_or_else(|| words::job::cant_read_write_it_with(&format_args!("{text:?}")))
 }
 
 #[cfg(test)]

@@ -1,14 +1,14 @@
 use crate::Picture;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 
 /// Why no file was made.
 #[derive(Debug, thiserror::Error)]
 pub enum PngError {
     /// The picture has no pixels.
-    #[error("{}", tell!("a picture of {_0} × {_1} pixels can't be written: it has no area", "no se puede escribir una imagen de {_0} × {_1} pixeles: no tiene área"))]
+    #[error("{}", words::picture::a_picture_of_pixels_cant(&_0, &_1))]
     Empty(usize, usize),
     /// What the encoder says.
-    #[error("{}", tell!("the picture can't be written as PNG: {_0}", "no se pudo escribir la imagen como PNG: {_0}"))]
+    #[error("{}", words::picture::the_picture_cant_be_written(&_0))]
     Encoding(#[from] png::EncodingError),
 }
 

@@ -3,7 +3,7 @@
 //! Letter forms are filled by the nonzero rule over four lines a pixel; their coverage is mixed with what lies below.
 
 use crate::Picture;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use ttf_parser::{Face, OutlineBuilder};
 
 /// What is put on a picture.
@@ -23,11 +23,11 @@ pub enum CaptionError {
     /// The type can't be read.
     #[error(
         "{}",
-        pick("the letters of the picture can't be read", "no se pueden leer las letras de la imagen")
+        words::picture::THE_LETTERS_OF_THE_PICTURE.now()
     )]
     Letters,
     /// Sentences are never cut: a picture that can't hold them is not made.
-    #[error("{}", tell!("a picture of {_0} × {_1} pixels can't hold what must stand on it: make it larger", "una imagen de {_0} × {_1} pixeles no alcanza para lo que debe llevar: hágala más grande"))]
+    #[error("{}", words::picture::a_picture_of_pixels_cant_hold(&_0, &_1))]
     NoRoom(usize, usize),
 }
 

@@ -3,7 +3,7 @@
 use crate::Plan;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Resolved;
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
@@ -73,28 +73,27 @@ pub(crate) fn wind_report(job: &Resolved, plan: &Plan) -> WindReport {
 /// Pathways and wind as a person reads them.
 pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
     let name = |index: &usize| plan.layout.faces.get(*index).map_or("", |face| face.name.as_str());
-    let mut text = pick("Pathways for the fire service\n", "Pasos para los bomberos\n").to_owned();
+    let mut text = words::report::PATHWAYS_FOR_THE_FIRE_SERVICE.now().to_owned();
     let paths = chalkcourse_rules::pathways(job, &plan.layout);
     if paths.is_empty() {
-        text.push_str(pick("  none found\n", "  no se halló ninguno\n"));
+        text.push_str(words::report::NONE_FOUND.now());
     }
     for path in &paths {
         let on: Vec<&str> = path.faces.iter().map(name).collect();
         let way = if path.straight {
-            pick("straight up the slope", "recto pendiente arriba")
+            words::report::STRAIGHT_UP_THE_SLOPE.now()
         } else {
-            pick("winding", "sinuoso")
+            words::report::WINDING.now()
         };
         let width = Length::from_metres(path.width).show(job.units);
-        let _ = putln!(
+        let _ = writeln!(
             text,
-            "  {}: {width} wide in plan, {way}",
-            "  {}: {width} de ancho en planta, {way}",
-            on.join(pick(" and ", " y "))
+            "{}",
+            words::report::wide_in_plan(&on.join(words::common::AND.now()), &width, &way)
         );
     }
     let wind = chalkcourse_rules::wind::drawn(job, &plan.layout);
-    text.push_str(pick("\nWind suction, a screening\n", "\nSucción del viento, revisión preliminar\n"));
+    text.push_str(words::report::WIND_SUCTION_A_SCREENING.now());
     if wind.from.is_ok() {
         let _ = writeln!(text, "  {}", chalkcourse_telling::wind::about(&wind));
     }
@@ -102,7 +101,7 @@ pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
         let zones: Vec<String> = face
             .zones
             .iter()
-            .map(|zone| tell!("zone {} {:.1} psf", "zona {} {:.1} psf", zone.zone.name(), zone.psf))
+            .map(|zone| words::report::zone_psf(&zone.zone.name(), &format_args!("{:.1}", zone.psf)))
             .collect();
         let _ = writeln!(
             text,
@@ -116,7 +115,7 @@ pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
         let _ = writeln!(text, "  {path}");
     }
     for refused in chalkcourse_telling::wind::not_drawn(&wind) {
-        let _ = putln!(text, "  not worked out: {refused}", "  sin calcular: {refused}");
+        let _ = writeln!(text, "{}", words::report::not_worked_out(&refused));
     }
     text.push('\n');
     text

@@ -5,7 +5,7 @@ use chalkcourse_job::{
     FieldDifference, How, JobDifference, Resolved, Script, Shelf, StepError, Waiver, Wrong, differences,
 };
 use chalkcourse_rules::Severity;
-use chalkcourse_words::{pick, putln, speaking, spoken, tell};
+use chalkcourse_words::{self as words, speaking, spoken};
 use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::Value;
@@ -123,11 +123,7 @@ fn with_what_was_accepted(job: &Resolved, mut next: Resolved, plan: &Plan) -> Re
         let Some(finding) = plan.findings.iter().find(|finding| finding.key == waiver.key) else {
             return Err(Wrong::Field {
                 field: "key".to_owned(),
-                wrong: tell!(
-                    "nothing is found by the key {}: take one from `check --format json`",
-                    "no hay hallazgo con la clave {}: tome una de `check --format json`",
-                    waiver.key
-                ),
+                wrong: words::report::nothing_is_found_by_the(&waiver.key),
             });
         };
         *waiver = finding.waiver(waiver.reason.clone(), waiver.by.clone(), waiver.date.clone());
@@ -160,41 +156,33 @@ pub fn applied_text(done: &Application) -> String {
     for step in &done.steps {
         let _ = writeln!(text, "{}. {}", step.number, step.edit);
         if let Some(wrong) = &step.refused {
-            let _ = putln!(text, "   NOT DONE: {wrong}", "   NO SE HIZO: {wrong}");
+            let _ = writeln!(text, "{}", words::report::not_done(&wrong));
             continue;
         }
         if step.changes.is_empty() {
-            let _ = putln!(text, "   changes nothing", "   no cambia nada");
+            let _ = writeln!(text, "{}", words::report::CHANGES_NOTHING);
         }
         for change in &step.changes {
             text.push_str(&change_text(change));
         }
         let AppliedStep { modules, stops, .. } = step;
         if modules.before != modules.after {
-            let _ = putln!(text, "   modules {} → {}", "   módulos {} → {}", modules.before, modules.after);
+            let _ = writeln!(text, "{}", words::report::modules(&modules.before, &modules.after));
         }
         if !step.new_stops.is_empty() || !step.gone_stops.is_empty() {
-            let _ = putln!(
-                text,
-                "   findings to stop for {} → {}",
-                "   hallazgos por los que parar {} → {}",
-                stops.before,
-                stops.after
-            );
+            let _ = writeln!(text, "{}", words::report::findings_to_stop_for(&stops.before, &stops.after));
         }
         for key in &step.new_stops {
-            let _ = putln!(text, "     new: {key}", "     nuevo: {key}");
+            let _ = writeln!(text, "{}", words::report::new(&key));
         }
         for key in &step.gone_stops {
-            let _ = putln!(text, "     no more: {key}", "     ya no: {key}");
+            let _ = writeln!(text, "{}", words::report::no_more(&key));
         }
     }
-    let _ = putln!(
+    let _ = writeln!(
         text,
-        "\n{} modules, {} findings to stop for.",
-        "\n{} módulos, {} hallazgos por los que parar.",
-        done.plan.summary.modules,
-        stops(&done.plan).len()
+        "{}",
+        words::report::modules_findings_to_stop_for(&done.plan.summary.modules, &stops(&done.plan).len())
     );
     let _ = writeln!(text, "\n{}\n", CAUTION.now());
     text
@@ -222,7 +210,7 @@ fn change_text(change: &JobDifference) -> String {
 fn field_text(field: &FieldDifference) -> String {
     let FieldDifference { field, before, after } = field;
     let show = |value: &Option<Value>| match value {
-        None => pick("none", "nada").to_owned(),
+        None => words::report::NONE.now().to_owned(),
         Some(Value::String(text)) => text.clone(),
         Some(value) => value.to_string(),
     };

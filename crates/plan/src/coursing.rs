@@ -9,7 +9,7 @@ use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_rules::Severity;
-use chalkcourse_words::{face_heading, pick, putln, tell};
+use chalkcourse_words::{self as words, face_heading};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -70,10 +70,10 @@ pub struct Place {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CoursesError {
     /// There is no such face.
-    #[error("{}", tell!("the job has no face {_0}", "la obra no tiene el faldón {_0}"))]
+    #[error("{}", words::common::the_job_has_no_face(&_0))]
     NoFace(FaceId),
     /// Its outline is wrong.
-    #[error("{}", tell!("face {_0} has no sound outline yet: mend it first (see the findings)", "el faldón {_0} todavía no tiene un contorno válido: corríjalo primero (vea los hallazgos)"))]
+    #[error("{}", words::common::face_has_no_sound_outline(&_0))]
     Unsound(String),
     /// Numbers that are no courses.
     #[error(transparent)]
@@ -186,35 +186,33 @@ pub fn courses_text(job: &Resolved, faces: &[FaceCourses], standing: &Standing) 
     let mut text = format!("{}\n{}", job.name, standing.head());
     for face in faces {
         let Coursing { eave, top, first, exposure } = face.courses;
-        let _ = putln!(
+        let _ = writeln!(
             text,
-            "\n{}: {} up the slope; the first course line {} up, {} lines {} apart; {}",
-            "\n{}: {} pendiente arriba; la primera línea de hilada a {}, {} líneas cada {}; {}",
-            face_heading(&face.name),
-            long(top - eave),
-            small(first - eave),
-            face.lines,
-            small(exposure),
-            if face.left_at_top == 0.0 {
-                pick("the last course is whole", "la última hilada es entera").to_owned()
-            } else {
-                tell!(
-                    "{} are left below the top",
-                    "quedan {} bajo el borde superior",
-                    small(face.left_at_top)
-                )
-            }
+            "{}",
+            words::coursing::up_the_slope_the_first(
+                &face_heading(&face.name),
+                &long(top - eave),
+                &small(first - eave),
+                &face.lines,
+                &small(exposure),
+                &if face.left_at_top == 0.0 {
+                    words::coursing::THE_LAST_COURSE_IS_WHOLE.now().to_owned()
+                } else {
+                    words::coursing::are_left_below_the_top(&small(face.left_at_top))
+                }
+            )
         );
         for block in &face.blocks {
             block_text(&mut text, face, block, job.units);
             let lap = job.kit.flashing.head_lap.metres();
             if lap > 0.0 {
-                let _ = putln!(
+                let _ = writeln!(
                     text,
-                    "    the head flashing shows {} and goes on {} under the shingles",
-                    "    el tapajuntas superior muestra {} y sigue {} bajo las tejas",
-                    small(job.kit.flashing.head.metres()),
-                    small(lap)
+                    "{}",
+                    words::coursing::the_head_flashing_shows_and(
+                        &small(job.kit.flashing.head.metres()),
+                        &small(lap)
+                    )
                 );
             }
         }
@@ -229,84 +227,68 @@ fn block_text(text: &mut String, face: &FaceCourses, block: &BlockCourses, units
     let Laid { base, cut_at_head, whole_to_top, left_at_top, .. } = block.laid;
     let from_eave = |v: f64| long(v - face.courses.eave);
     let rail = if base.above == 0.0 {
-        tell!("on course line {}", "en la línea de hilada {}", base.course + 1)
+        words::coursing::on_course_line_2(&(base.course + 1))
     } else {
-        tell!("{} above course line {}", "{} sobre la línea de hilada {}", small(base.above), base.course + 1)
+        words::coursing::above_course_line_2(&small(base.above), &(base.course + 1))
     };
     let whole = whole_words(whole_to_top);
     let cut = cut_words(cut_at_head, units);
-    let _ = putln!(
+    let _ = writeln!(
         text,
-        "  block {}: base rail line {} up from the eave, {rail}; {cut}, then {whole} to the top{}",
-        "  bloque {}: línea del riel base a {} del alero, {rail}; {cut}, luego {whole} hasta arriba{}",
-        block.name,
-        from_eave(block.span.bottom),
-        if left_at_top == 0.0 {
-            String::new()
-        } else {
-            tell!(" and {} over", " y sobran {}", small(left_at_top))
-        }
+        "{}",
+        words::coursing::block_base_rail_line_up(
+            &block.name,
+            &from_eave(block.span.bottom),
+            &rail,
+            &cut,
+            &whole,
+            &if left_at_top == 0.0 { String::new() } else { words::coursing::and_over(&small(left_at_top)) }
+        )
     );
     let (least, most) = face.exposures;
     if block.exposures.is_empty() {
-        let _ = putln!(
-            text,
-            "    no exposure from {} to {} brings a course line to the rail and to the top",
-            "    ninguna exposición de {} a {} lleva una línea de hilada al riel y al borde superior",
-            small(least),
-            small(most)
-        );
+        let _ =
+            writeln!(text, "{}", words::coursing::no_exposure_from_to_brings(&small(least), &small(most)));
     }
     for it in &block.exposures {
-        let _ = putln!(
+        let _ = writeln!(
             text,
-            "    an exposure of {} brings a course line to the rail and to the top, to {}: {} from the first line to the rail; {}, \
-             then {} above",
-            "    una exposición de {} lleva una línea de hilada al riel y al borde superior, a {}: {} de la primera línea al riel; \
-             {}, luego {} arriba",
-            small(it.exposure),
-            small(it.miss()),
-            whole_words(it.below),
-            cut_words(it.cut_at_head, units),
-            whole_words(it.above)
+            "{}",
+            words::coursing::an_exposure_of_brings_a(
+                &small(it.exposure),
+                &small(it.miss()),
+                &whole_words(it.below),
+                &cut_words(it.cut_at_head, units),
+                &whole_words(it.above)
+            )
         );
     }
     for Place { base, clear } in &block.places {
-        let _ = putln!(
+        let _ = writeln!(
             text,
-            "    base rail at course line {}, {} up from the eave: {}, then {} to the top{}",
-            "    riel base en la línea de hilada {}, a {} del alero: {}, luego {} hasta arriba{}",
-            base.course + 1,
-            from_eave(base.bottom),
-            cut_words(base.cut_at_head, units),
-            whole_words(base.whole_to_top),
-            if *clear { "" } else { pick("; the rules are against it", "; las reglas no lo permiten") }
+            "{}",
+            words::coursing::base_rail_at_course_line(
+                &(base.course + 1),
+                &from_eave(base.bottom),
+                &cut_words(base.cut_at_head, units),
+                &whole_words(base.whole_to_top),
+                &if *clear { "" } else { words::coursing::THE_RULES_ARE_AGAINST_IT.now() }
+            )
         );
     }
 }
 
 /// "6 whole courses"
 pub fn whole_words(courses: usize) -> String {
-    match courses {
-        1 => pick("1 whole course", "1 hilada entera").to_owned(),
-        _ => tell!("{courses} whole courses", "{courses} hiladas enteras"),
-    }
+    words::coursing::whole_courses_2(courses)
 }
 
 /// "3 13/16" of a cut course above the head flashing"
 pub fn cut_words(cut: f64, units: Units) -> String {
     if cut == 0.0 {
-        return pick(
-            "no cut course, the head flashing ends on a course line",
-            "sin hilada cortada, el tapajuntas superior termina en una línea de hilada",
-        )
-        .to_owned();
+        return words::coursing::NO_CUT_COURSE_THE_HEAD.now().to_owned();
     }
-    tell!(
-        "{} of a cut course above the head flashing",
-        "{} de hilada cortada sobre el tapajuntas superior",
-        Length::from_metres(cut).show_small(units)
-    )
+    words::coursing::of_a_cut_course_above(&Length::from_metres(cut).show_small(units))
 }
 
 #[cfg(test)]

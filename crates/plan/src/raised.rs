@@ -3,7 +3,7 @@
 use chalkcourse_geometry::raise::{RaiseError, Treatment, raise};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, signed_area};
 use chalkcourse_job::{Edit, PartId, PartKind, Resolved, RoofPart};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use serde::{Deserialize, Serialize};
 
 /// What stands on the short ends of a footprint.
@@ -44,7 +44,7 @@ pub fn raise_roof(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> Result<Ed
 pub fn part_over(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> RoofPart {
     let kind = if job.parts.is_empty() { PartKind::Main } else { PartKind::Ell };
     let taken = |name: &String| job.parts.iter().any(|part| part.name == *name);
-    let stem = if kind == PartKind::Main { pick("Main", "Principal") } else { pick("Ell", "Ala") };
+    let stem = if kind == PartKind::Main { words::common::MAIN.now() } else { words::common::ELL.now() };
     let names = std::iter::once(stem.to_owned()).chain((2..).map(|n| format!("{stem} {n}")));
     let name = names.into_iter().find(|name| !taken(name)).unwrap_or_default();
     let slope = Treatment::Slope(how.pitch);

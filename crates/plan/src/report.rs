@@ -11,7 +11,7 @@ use chalkcourse_takeoff::{
     CAUTION, Header, OutputError, PalletRow, StageReady, Takeoff, pallet, stages_ready,
 };
 use chalkcourse_telling::{CheckedReport, FindingReport, checked};
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -226,9 +226,9 @@ pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan, offers: &Offers) -
 /// The word for a severity, as it stands in lists.
 pub fn severity_word(severity: Severity) -> &'static str {
     match severity {
-        Severity::Stop => pick("STOP", "ALTO"),
-        Severity::Caution => pick("CAUTION", "PRECAUCIÓN"),
-        Severity::Note => pick("NOTE", "NOTA"),
+        Severity::Stop => words::report::STOP.now(),
+        Severity::Caution => words::report::CAUTION.now(),
+        Severity::Note => words::report::NOTE.now(),
     }
 }
 
@@ -236,38 +236,24 @@ pub fn severity_word(severity: Severity) -> &'static str {
 fn finding_text(job: &Resolved, finding: &Finding, offers: &Offers) -> String {
     let told = chalkcourse_telling::report(job, finding);
     let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.rule, told.message);
-    let _ = putln!(text, "    source: {}", "    fuente: {}", told.source);
+    let _ = writeln!(text, "{}", words::report::source(&told.source));
     if let Some(fix) = offers.words(job, &finding.key) {
-        let _ = putln!(text, "    fix: {}", "    arreglo: {}", fix);
+        let _ = writeln!(text, "{}", words::report::fix(&fix));
     }
     if let Some(lapsed) = &told.lapsed {
-        let _ = putln!(text, "    WAIVER LAPSED: {}", "    DISPENSA VENCIDA: {}", lapsed);
+        let _ = writeln!(text, "{}", words::report::waiver_lapsed(&lapsed));
     }
     if let Some(waiver) = &finding.waived {
-        let _ = putln!(
-            text,
-            "    WAIVED by {} on {}: {}",
-            "    DISPENSADO por {} el {}: {}",
-            waiver.by,
-            waiver.date,
-            waiver.reason
-        );
+        let _ = writeln!(text, "{}", words::report::waived_by_on(&waiver.by, &waiver.date, &waiver.reason));
     }
-    let _ = putln!(text, "    key: {}", "    clave: {}", finding.key);
+    let _ = writeln!(text, "{}", words::report::key(&finding.key));
     text
 }
 
 /// Findings as a person reads them, with the fixes that were worked out.
 pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
     let book = &job.rule_book;
-    let mut text = tell!(
-        "{}\nRule book: {} ({})\n{}\n\n",
-        "{}\nLibro de reglas: {} ({})\n{}\n\n",
-        job.name,
-        book.name,
-        book.date,
-        book.based_on
-    );
+    let mut text = words::report::rule_book(&job.name, &book.name, &book.date, &book.based_on);
     text.push_str(&standing(job, plan).verdict());
     for finding in &plan.findings {
         text.push_str(&finding_text(job, finding, offers));
@@ -276,13 +262,15 @@ pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
     let count =
         |severity| plan.findings.iter().filter(|f| f.severity == severity && f.waived.is_none()).count();
     let waived = plan.findings.iter().filter(|f| f.waived.is_some()).count();
-    let _ = putln!(
+    let _ = writeln!(
         text,
-        "{} to stop for, {} to look at, {} to know, {waived} waived.\n",
-        "{} por los que parar, {} por revisar, {} por saber, {waived} dispensados.\n",
-        count(Severity::Stop),
-        count(Severity::Caution),
-        count(Severity::Note),
+        "{}",
+        words::report::to_stop_for_to_look(
+            &count(Severity::Stop),
+            &count(Severity::Caution),
+            &count(Severity::Note),
+            &waived
+        )
     );
     text.push_str(&room_and_wind_text(job, plan));
     text.push_str(&checked_text(&checked(job)));
@@ -293,45 +281,24 @@ pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
 /// What was checked and what was not, as a person reads it.
 fn checked_text(rules: &[CheckedReport]) -> String {
     let (on, off): (Vec<&CheckedReport>, Vec<&CheckedReport>) = rules.iter().partition(|rule| rule.on);
-    let mut text = pick("What was checked\n", "Lo que se revisó\n").to_owned();
+    let mut text = words::report::WHAT_WAS_CHECKED.now().to_owned();
     for rule in on {
-        let _ = putln!(
-            text,
-            "  {} [{}]\n    source: {}",
-            "  {} [{}]\n    fuente: {}",
-            rule.title,
-            rule.code,
-            rule.source
-        );
+        let _ = writeln!(text, "{}", words::report::source_2(&rule.title, &rule.code, &rule.source));
     }
-    text.push_str(pick("\nWhat was not checked\n", "\nLo que no se revisó\n"));
+    text.push_str(words::report::WHAT_WAS_NOT_CHECKED.now());
     if off.is_empty() {
-        text.push_str(pick(
-            "  every rule of this program was; they are not all that can be wrong\n",
-            "  se revisó cada regla de este programa; no son todo lo que puede estar mal\n",
-        ));
+        text.push_str(words::report::EVERY_RULE_OF_THIS_PROGRAM.now());
     }
     for rule in off {
         let why = rule.why_not.as_deref().unwrap_or_default();
-        let _ = putln!(
-            text,
-            "  {} [{}]\n    because: {why}",
-            "  {} [{}]\n    porque: {why}",
-            rule.title,
-            rule.code
-        );
+        let _ = writeln!(text, "{}", words::report::because(&rule.title, &rule.code, &why));
     }
     text
 }
 
 /// The crew's checklist, to copy or to print.
 pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
-    let mut text = tell!(
-        "{}\nCrew checklist, after the rule book {}\n",
-        "{}\nLista de verificación, según el libro de reglas {}\n",
-        job.name,
-        job.rule_book.name
-    );
+    let mut text = words::report::crew_checklist_after_the_rule(&job.name, &job.rule_book.name);
     for line in standing(job, plan).lines() {
         let _ = writeln!(text, "{line}");
     }
@@ -341,13 +308,7 @@ pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
             let _ = writeln!(text, "\n{}", line.about);
             about.clone_from(&line.about);
         }
-        let _ = putln!(
-            text,
-            "  [ ] {}\n      source: {}",
-            "  [ ] {}\n      fuente: {}",
-            line.text,
-            line.source.text
-        );
+        let _ = writeln!(text, "{}", words::report::source_3(&line.text, &line.source.text));
     }
     let _ = writeln!(text, "\n{}", CAUTION.now());
     text
@@ -356,25 +317,15 @@ pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
 /// In which fields two rule books differ, as a person reads it.
 pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
     let differences = one.differences(other);
-    let mut text = tell!(
-        "one:   {}, {}\nother: {}, {}\n",
-        "uno:  {}, {}\notro: {}, {}\n",
-        one.name,
-        one.date,
-        other.name,
-        other.date
-    );
-    let _ = putln!(text, "\n{} fields differ", "\n{} campos difieren", differences.len());
+    let mut text = words::report::one_other(&one.name, &one.date, &other.name, &other.date);
+    let _ = writeln!(text, "{}", words::report::fields_differ(&differences.len()));
     for difference in &differences {
         let said =
-            |value: &Option<String>| value.clone().unwrap_or_else(|| pick("nothing", "nada").to_owned());
-        let _ = putln!(
+            |value: &Option<String>| value.clone().unwrap_or_else(|| words::common::NOTHING.now().to_owned());
+        let _ = writeln!(
             text,
-            "\n{}\n  one:   {}\n  other: {}",
-            "\n{}\n  uno:  {}\n  otro: {}",
-            difference.field,
-            said(&difference.one),
-            said(&difference.other)
+            "{}",
+            words::report::one_other_2(&difference.field, &said(&difference.one), &said(&difference.other))
         );
     }
     text
@@ -388,74 +339,73 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     }
     text.push_str(&standing(job, plan).verdict());
     let summary = &plan.summary;
-    let _ = putln!(
+    let _ = writeln!(
         text,
-        "\n{}, {:.2} kW, {:.0} kg of modules\nRoof: {} in plan, {} on the slope; array {}\n\nFaces",
-        "\n{}, {:.2} kW, {:.0} kg de módulos\nTecho: {} en planta, {} en la pendiente; arreglo \
-        {}\n\nFaldones",
-        modules_words(summary.modules),
-        summary.kilowatts,
-        summary.modules_kg,
-        area_text(summary.plan_area, job.units),
-        area_text(summary.slope_area, job.units),
-        area_text(summary.array_area, job.units),
+        "{}",
+        words::report::kw_kg_of_modules_roof(
+            &modules_words(summary.modules),
+            &format_args!("{:.2}", summary.kilowatts),
+            &format_args!("{:.0}", summary.modules_kg),
+            &area_text(summary.plan_area, job.units),
+            &area_text(summary.slope_area, job.units),
+            &area_text(summary.array_area, job.units)
+        )
     );
     for (face, on_roof) in job.faces.iter().zip(&plan.layout.roof.faces) {
-        let state = if on_roof.sound {
-            ""
-        } else {
-            pick("  (outline is wrong: see the findings)", "  (el contorno está mal: vea los hallazgos)")
-        };
-        let _ = putln!(
+        let state = if on_roof.sound { "" } else { words::report::OUTLINE_IS_WRONG_SEE_THE.now() };
+        let _ = writeln!(
             text,
-            "  {:<16} {:>6}  falls {:<9} {:>12} in plan {:>12} on the slope{state}",
-            "  {:<16} {:>6}  cae a {:<9} {:>12} en planta {:>12} en la pendiente{state}",
-            face.name,
-            face.pitch.to_string(),
-            face.downslope.to_string(),
-            area_text(on_roof.plan_area, job.units),
-            area_text(on_roof.slope_area, job.units),
+            "{}",
+            words::report::falls_in_plan_on_the(
+                &format_args!("{:<16}", face.name),
+                &format_args!("{:>6}", face.pitch.to_string()),
+                &format_args!("{:<9}", face.downslope.to_string()),
+                &format_args!("{:>12}", area_text(on_roof.plan_area, job.units)),
+                &format_args!("{:>12}", area_text(on_roof.slope_area, job.units)),
+                &state
+            )
         );
     }
-    text.push_str(pick("\nLines of the roof\n", "\nLíneas del techo\n"));
+    text.push_str(words::report::LINES_OF_THE_ROOF.now());
     for (kind, metres) in plan.lines() {
         let _ = writeln!(text, "  {:<16} {:>14}", kind.name(), Length::from_metres(metres).show(job.units));
     }
-    text.push_str(pick("\nBlocks\n", "\nBloques\n"));
+    text.push_str(words::report::BLOCKS.now());
     for block in &job.blocks {
         let Some(placed) = plan.layout.block(block.id) else { continue };
         let face = job.face(block.face).map_or("", |face| face.name.as_str());
         let line = plan.layout.roof.faces.get(placed.face).and_then(|on_roof| base_line(on_roof, placed));
         let Some(line) = line else {
-            let _ = putln!(
+            let _ = writeln!(
                 text,
-                "  {:<16} on {face}: all modules are switched off",
-                "  {:<16} en {face}: todos los módulos están quitados",
-                block.name
+                "{}",
+                words::report::on_all_modules_are_switched(&format_args!("{:<16}", block.name), &face)
             );
             continue;
         };
         let from = |from: Option<FromEdge>| {
             let known = from.map(|from| {
                 let length = Length::from_metres(from.length()).show(job.units);
-                tell!("{length} from the {}", "{length} desde {}", from.kind.name())
+                words::common::from_the(&length, &from.kind.name())
             });
-            known.unwrap_or_else(|| pick("not known", "no se sabe").to_owned())
+            known.unwrap_or_else(|| words::common::NOT_KNOWN.now().to_owned())
         };
-        let _ = putln!(
+        let _ = writeln!(
             text,
-            "  {:<16} on {face}: {}, {}; base rail {}, its left end {} along it",
-            "  {:<16} en {face}: {}, {}; riel base a {}, su extremo izquierdo a {} sobre él",
-            block.name,
-            rows_words(block.rows as usize, block.columns as usize),
-            modules_words(placed.modules.len()),
-            from(line.up),
-            from(line.along),
+            "{}",
+            words::report::on_base_rail_its_left(
+                &format_args!("{:<16}", block.name),
+                &face,
+                &rows_words(block.rows as usize, block.columns as usize),
+                &modules_words(placed.modules.len()),
+                &from(line.up),
+                &from(line.along)
+            )
         );
     }
-    let _ = putln!(text, "\nFindings\n", "\nHallazgos\n");
+    let _ = writeln!(text, "{}", words::report::FINDINGS);
     if plan.findings.is_empty() {
-        text.push_str(pick("  none against this rule book\n\n", "  ninguno según este libro de reglas\n\n"));
+        text.push_str(words::report::NONE_AGAINST_THIS_RULE_BOOK.now());
     }
     for finding in &plan.findings {
         text.push_str(&finding_text(job, finding, &Offers::default()));
@@ -535,18 +485,12 @@ pub fn with_standing(job: &Resolved, plan: &Plan, text: &str) -> String {
 
 /// "3 rows of 4"
 pub fn rows_words(rows: usize, each: usize) -> String {
-    match rows {
-        1 => tell!("1 row of {each}", "1 fila de {each}"),
-        _ => tell!("{rows} rows of {each}", "{rows} filas de {each}"),
-    }
+    words::report::rows_of(rows, &each)
 }
 
 /// "12 modules"
 pub fn modules_words(modules: usize) -> String {
-    match modules {
-        1 => pick("1 module", "1 módulo").to_owned(),
-        _ => tell!("{modules} modules", "{modules} módulos"),
-    }
+    words::common::modules(modules)
 }
 
 /// An area in square feet (and squares of 100 ft² for a roof) or square metres.

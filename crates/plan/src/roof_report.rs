@@ -4,7 +4,7 @@ use crate::{Plan, Standing, area_text, standing};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, RoofLine};
 use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::CAUTION;
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
@@ -165,35 +165,22 @@ pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
 pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
     let report = roof_report(job, plan);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
-    let mut text = tell!("{}\nRoof\n", "{}\nTecho\n", report.job);
+    let mut text = words::report::roof(&report.job);
     text.push_str(&report.standing.head());
     text.push('\n');
     for (words, said) in [
-        (pick("On the slope", "En la pendiente"), area_text(report.slope_area_m2, job.units)),
-        (
-            pick("Squares (100 ft², no waste)", "Cuadros (100 ft², sin desperdicio)"),
-            format!("{:.2}", report.squares),
-        ),
-        (pick("In plan", "En planta"), area_text(report.plan_area_m2, job.units)),
-        (
-            pick("Footprint, each place once", "Huella, cada lugar una vez"),
-            area_text(report.footprint_m2, job.units),
-        ),
-        (pick("Ridge height", "Altura de la cumbrera"), heights_text(report.ridge_m, job)),
-        (pick("Eave height", "Altura del alero"), heights_text(report.eave_m, job)),
+        (words::common::ON_THE_SLOPE.now(), area_text(report.slope_area_m2, job.units)),
+        (words::report::SQUARES_100_FT_NO_WASTE.now(), format!("{:.2}", report.squares)),
+        (words::common::IN_PLAN.now(), area_text(report.plan_area_m2, job.units)),
+        (words::common::FOOTPRINT_EACH_PLACE_ONCE.now(), area_text(report.footprint_m2, job.units)),
+        (words::common::RIDGE_HEIGHT.now(), heights_text(report.ridge_m, job)),
+        (words::common::EAVE_HEIGHT.now(), heights_text(report.eave_m, job)),
     ] {
         let _ = writeln!(text, "  {words:<28} {said:>20}");
     }
-    text.push_str(pick(
-        "\nFaces                 pitch     falls           in plan    on the slope  squares\n",
-        "\nFaldones              pendiente cae a           en planta    en pendiente  cuadros\n",
-    ));
+    text.push_str(words::report::FACES_PITCH_FALLS_IN_PLAN.now());
     for (row, face) in report.faces.iter().zip(&job.faces) {
-        let state = if row.sound {
-            ""
-        } else {
-            pick("  (outline is wrong: see the findings)", "  (el contorno está mal: vea los hallazgos)")
-        };
+        let state = if row.sound { "" } else { words::report::OUTLINE_IS_WRONG_SEE_THE.now() };
         let _ = writeln!(
             text,
             "  {:<16} {:>8}  {:<10} {:>13} {:>15} {:>8.2}{state}",
@@ -205,33 +192,23 @@ pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
             row.squares,
         );
     }
-    text.push_str(pick("\nEdges, true length\n", "\nBordes, longitud real\n"));
+    text.push_str(words::report::EDGES_TRUE_LENGTH.now());
     for row in &report.edges {
         let _ = writeln!(text, "  {:<16} {:>14}", row.kind.name(), length(row.length_m));
     }
     if report.problems > 0 {
-        let _ = putln!(
-            text,
-            "\nThe roof does not hold together in {} places: see the findings.",
-            "\nEl techo no cuadra en {} lugares: vea los hallazgos.",
-            report.problems
-        );
+        let _ = writeln!(text, "{}", words::report::the_roof_does_not_hold(&report.problems));
     }
-    let _ = putln!(
-        text,
-        "\nHeights are above the level from which the job measures them.\n{}",
-        "\nLas alturas se cuentan desde el nivel que mide la obra.\n{}",
-        report.caution
-    );
+    let _ = writeln!(text, "{}", words::report::heights_are_above_the_level(&report.caution));
     text
 }
 
 /// "9' to 12' 6"", or one height where both are the same as shown.
 pub fn heights_text(heights: Option<Heights>, job: &Resolved) -> String {
-    let Some(Heights { least, most }) = heights else { return pick("none", "ninguna").to_owned() };
+    let Some(Heights { least, most }) = heights else { return words::common::NONE.now().to_owned() };
     let show = |metres: f64| Length::from_metres(metres).show(job.units);
     let (least, most) = (show(least), show(most));
-    if least == most { least } else { tell!("{least} to {most}", "de {least} a {most}") }
+    if least == most { least } else { words::report::to(&least, &most) }
 }
 
 #[cfg(test)]

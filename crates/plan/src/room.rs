@@ -7,7 +7,7 @@ use chalkcourse_geometry::{
 use chalkcourse_job::{BlockId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Against, Given, KeepOut, Share, TOLERANCE, keep_outs};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use serde::Serialize;
 
 /// What the fire service asks of a face, as far as that is no fixed region.
@@ -153,42 +153,34 @@ impl What {
         let kind = match self.against {
             Against::Side { side, kind } => side_words(layout, face, side, kind),
             Against::Hole { kind, .. } => kind.name().to_owned(),
-            Against::Border => pick("border", "contorno").to_owned(),
+            Against::Border => words::report::BORDER.now().to_owned(),
             Against::Pathway => {
-                return pick("the pathway for the fire service", "el paso para los bomberos").to_owned();
+                return words::report::THE_PATHWAY_FOR_THE_FIRE.now().to_owned();
             }
             Against::Penetration(id) => {
                 return layout.penetration(id).map_or_else(
-                    || pick("a penetration", "una penetración").to_owned(),
+                    || words::common::A_PENETRATION.now().to_owned(),
                     |p| format!("{} ({})", p.name, p.kind.name()),
                 );
             }
             Against::Block(id) => {
                 return layout.block(id).map_or_else(
-                    || pick("another block", "otro bloque").to_owned(),
-                    |b| tell!("block {}", "el bloque {}", b.name),
+                    || words::report::ANOTHER_BLOCK.now().to_owned(),
+                    |b| words::report::block(&b.name),
                 );
             }
         };
         match self.rule {
-            "setback" => tell!("the setback from the {kind}", "el retiro de {kind}"),
-            "valley-hip" => {
-                tell!("the room for flashing beside the {kind}", "el espacio del tapajuntas junto a {kind}")
-            }
-            "ridge-course" => pick("the courses below the ridge", "las hiladas bajo la cumbrera").to_owned(),
+            "setback" => words::report::the_setback_from_the(&kind),
+            "valley-hip" => words::report::the_room_for_flashing_beside(&kind),
+            "ridge-course" => words::report::THE_COURSES_BELOW_THE_RIDGE.now().to_owned(),
             "base-rail" if self.against == Against::Border => {
-                pick("the deck that the base rail needs", "el entablado que necesita el riel base").to_owned()
+                words::report::THE_DECK_THAT_THE_BASE.now().to_owned()
             }
-            "base-rail" => tell!(
-                "the room below the base rail at the {kind}",
-                "el espacio debajo del riel base en {kind}"
-            ),
-            "fire-ridge" | "fire-hip-valley" => tell!(
-                "the fire service's room beside the {kind}",
-                "el espacio de los bomberos junto a {kind}"
-            ),
-            "off-face" => pick("the edge of the face", "el borde del faldón").to_owned(),
-            _ => tell!("the room beside the {kind}", "el espacio junto a {kind}"),
+            "base-rail" => words::report::the_room_below_the_base(&kind),
+            "fire-ridge" | "fire-hip-valley" => words::report::the_fire_services_room_beside(&kind),
+            "off-face" => words::report::THE_EDGE_OF_THE_FACE.now().to_owned(),
+            _ => words::report::the_room_beside_the(&kind),
         }
     }
 }
@@ -201,5 +193,5 @@ fn side_words(layout: &Layout, face: usize, side: SideId, kind: EdgeKind) -> Str
     let Some(span) = own.max_by(|a, b| a.length.total_cmp(&b.length)) else { return kind.name().to_owned() };
     let outward = face.plane.to_plan(DVec2::ZERO) - face.plane.to_plan(span.inward());
     let wind = Azimuth::of(outward).word();
-    tell!("{wind} {}", "{} del {wind}", kind.name())
+    words::report::wind_kind(&wind, &kind.name())
 }

@@ -3,12 +3,12 @@
 use crate::{CAUTION, Plan};
 use chalkcourse_job::{Profit, Resolved};
 use chalkcourse_rules::{Finding, Severity};
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 use schemars::JsonSchema;
 use serde::Serialize;
 
 /// What stands across an output of a job that something stops.
-pub const NOT_TO_BUILD: Say = say("NOT TO BUILD", "NO CONSTRUIR");
+pub const NOT_TO_BUILD: Say = words::standing::NOT_TO_BUILD;
 
 /// What an output of a job must not be without.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
@@ -37,7 +37,7 @@ impl Standing {
     /// A line for each stop and each waiver, the stops first.
     pub fn lines(&self) -> Vec<String> {
         let stops = self.stops.iter().map(|stop| format!("{}: {stop}", NOT_TO_BUILD.now()));
-        let waived = self.waived.iter().map(|waived| format!("{}: {waived}", pick("WAIVED", "DISPENSADO")));
+        let waived = self.waived.iter().map(|waived| format!("{}: {waived}", words::standing::WAIVED.now()));
         stops.chain(waived).collect()
     }
 
@@ -51,11 +51,7 @@ impl Standing {
         let not = NOT_TO_BUILD.now();
         match self.stops.len() {
             0 => String::new(),
-            1 => tell!("{not}: 1 finding stops this job.\n", "{not}: 1 hallazgo detiene esta obra.\n"),
-            stops => tell!(
-                "{not}: {stops} findings stop this job.\n",
-                "{not}: {stops} hallazgos detienen esta obra.\n"
-            ),
+            stops => words::standing::findings_stop_this_job(&not, stops),
         }
     }
 }
@@ -97,13 +93,11 @@ pub(crate) fn open_words(job: &Resolved, finding: &Finding) -> String {
 /// A waiver in words; `None` for a finding that nobody waived.
 pub(crate) fn waived_words(job: &Resolved, finding: &Finding) -> Option<String> {
     let waiver = finding.waived.as_ref()?;
-    Some(tell!(
-        "{} Waived by {} on {}: {}",
-        "{} Dispensado por {} el {}: {}",
-        chalkcourse_telling::message(job, finding),
-        waiver.by,
-        waiver.date,
-        waiver.reason
+    Some(words::standing::waived_by_on(
+        &chalkcourse_telling::message(job, finding),
+        &waiver.by,
+        &waiver.date,
+        &waiver.reason,
     ))
 }
 

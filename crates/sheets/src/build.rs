@@ -9,24 +9,21 @@ use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_plan::{FromEdge, Plan, base_line, block_span, cut_words, rows_words, whole_words};
 use chalkcourse_takeoff::CAUTION;
-use chalkcourse_words::{face_heading, pick, tell};
+use chalkcourse_words::{self as words, face_heading};
 
 /// The plan, every face that carries modules true to size with its base lines, and what comes in which order.
 pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
-    let mut sheet = sheet(pick("Plan to build from", "Plano para construir").to_owned(), job, plan);
+    let mut sheet = sheet(words::sheets::PLAN_TO_BUILD_FROM.now().to_owned(), job, plan);
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
     match plan_drawing(job, plan) {
         Some(drawing) => {
             drawn(&mut sheet.parts, drawing, PLAN_ROOM.1);
             sheet.parts.push(Part::Text(legend()));
         }
-        None => sheet.parts.push(Part::Text(
-            pick("No face of the roof is drawn yet.", "Todavía no se dibuja ningún faldón del techo.")
-                .to_owned(),
-        )),
+        None => sheet.parts.push(Part::Text(words::sheets::NO_FACE_OF_THE_ROOF.now().to_owned())),
     }
     if !job.site.notes.trim().is_empty() {
-        sheet.parts.push(Part::Heading(pick("Crew notes", "Notas para la cuadrilla").to_owned()));
+        sheet.parts.push(Part::Heading(words::sheets::CREW_NOTES.now().to_owned()));
         sheet.parts.push(Part::Text(job.site.notes.clone()));
     }
     for (index, placed) in plan.layout.faces.iter().enumerate() {
@@ -35,31 +32,21 @@ pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         let Some(drawing) = face_drawing(job, plan, index).filter(|_| !blocks.is_empty()) else { continue };
         let pitch = plan.layout.roof.faces.get(index).map(|face| face.plane.pitch);
         let pitch = pitch.map(|pitch| pitch.to_string()).unwrap_or_default();
-        sheet.parts.push(Part::Heading(tell!(
-            "{}, pitch {pitch}",
-            "{}, pendiente {pitch}",
-            face_heading(&placed.name)
-        )));
+        sheet.parts.push(Part::Heading(words::sheets::pitch(&face_heading(&placed.name), &pitch)));
         drawn(&mut sheet.parts, drawing, FACE_ROOM.1);
         sheet.parts.push(Part::Table {
             columns: vec![
                 Column::words("", 0.25),
-                Column::words(pick("Block", "Bloque"), 1.0),
-                Column::words(pick("Rows of modules", "Filas de módulos"), 1.3),
-                Column::words(pick("Base line, up from the eave", "Línea base, desde el alero"), 1.6),
-                Column::words(
-                    pick(
-                        "Left end, along that line from the rake",
-                        "Extremo izquierdo, sobre esa línea desde el borde",
-                    ),
-                    1.7,
-                ),
-                Column::words(pick("Reveal", "Separación"), 0.8),
+                Column::words(words::common::BLOCK.now(), 1.0),
+                Column::words(words::sheets::ROWS_OF_MODULES.now(), 1.3),
+                Column::words(words::sheets::BASE_LINE_UP_FROM_THE.now(), 1.6),
+                Column::words(words::sheets::LEFT_END_ALONG_THAT_LINE.now(), 1.7),
+                Column::words(words::common::REVEAL.now(), 0.8),
             ],
             rows: blocks.iter().flat_map(|block| rows(job, plan, index, block)).collect(),
         });
     }
-    sheet.parts.push(Part::Heading(pick("In this order", "En este orden").to_owned()));
+    sheet.parts.push(Part::Heading(words::sheets::IN_THIS_ORDER.now().to_owned()));
     let staged = |stage: &Stage| {
         let terms = plan.takeoff.lines.iter().flat_map(|line| &line.terms);
         terms.into_iter().any(|term| term.stage == *stage && term.need > 0.0)
@@ -70,8 +57,8 @@ pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         columns: vec![
             Column::words("", 0.25),
             Column::words("", 0.4),
-            Column::words(pick("Stage", "Etapa"), 5.0),
-            Column::words(pick("Done, by", "Hecho, por"), 2.0),
+            Column::words(words::sheets::STAGE.now(), 5.0),
+            Column::words(words::sheets::DONE_BY.now(), 2.0),
         ],
         rows: stages
             .flat_map(|(nth, stage)| {
@@ -129,9 +116,9 @@ fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<R
         .map(|(row, left)| {
             let by = Length::from_metres((left - line.start.x).abs()).show_small(job.units);
             if left > line.start.x {
-                tell!("row {} begins {by} to the right", "la fila {} empieza {by} a la derecha", row + 1)
+                words::sheets::row_begins_to_the_right(&(row + 1), &by)
             } else {
-                tell!("row {} begins {by} to the left", "la fila {} empieza {by} a la izquierda", row + 1)
+                words::sheets::row_begins_to_the_left(&(row + 1), &by)
             }
         })
         .collect();
@@ -146,11 +133,7 @@ fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<R
 fn from_words(from: Option<FromEdge>, usual: EdgeKind, units: Units) -> String {
     let Some(from) = from else { return "–".to_owned() };
     let length = Length::from_metres(from.length()).show(units);
-    if from.kind == usual {
-        length
-    } else {
-        tell!("{length} from the {}", "{length} desde {}", from.kind.name())
-    }
+    if from.kind == usual { length } else { words::common::from_the(&length, &from.kind.name()) }
 }
 
 /// How the courses go on above a block, as the crew cuts them.
@@ -161,8 +144,5 @@ fn above(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Opti
     let whole = whole_words(laid.whole_to_top);
     let cut = cut_words(laid.cut_at_head, job.units);
     let lap = Length::from_metres(job.kit.flashing.head_lap.metres()).show_small(job.units);
-    Some(tell!(
-        "Above: {cut}, then {whole}; the shingles lie over {lap} of the head flashing.",
-        "Arriba: {cut}, luego {whole}; las tejas tapan {lap} del tapajuntas superior."
-    ))
+    Some(words::sheets::above_then_the_shingles_lie(&cut, &whole, &lap))
 }

@@ -4,7 +4,7 @@ use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_plan::{Plan, standing};
 use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// A box to tick.
 pub(crate) const BOX: &str = "\u{2610}";
@@ -25,14 +25,8 @@ fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
 /// was counted already stands in it.
 pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
-    let mut sheet = sheet(pick("Pallet list", "Lista de tarimas").to_owned(), job, plan);
-    sheet.parts.push(Part::Text(
-        pick(
-            "Tick what is whole and there. Write what came, and what is damaged, before you sign for it.",
-            "Marque lo que está entero y presente. Escriba lo que llegó y lo dañado antes de firmar.",
-        )
-        .to_owned(),
-    ));
+    let mut sheet = sheet(words::common::PALLET_LIST.now().to_owned(), job, plan);
+    sheet.parts.push(Part::Text(words::sheets::TICK_WHAT_IS_WHOLE_AND.now().to_owned()));
     let blank = || "………".to_owned();
     for stage in Stage::ALL {
         let mut of_stage = rows.iter().filter(|row| row.stage == stage).peekable();
@@ -55,21 +49,19 @@ pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         sheet.parts.push(Part::Table {
             columns: vec![
                 Column::words("", 0.25),
-                Column::words(pick("Number", "Número"), 1.0),
-                Column::words(pick("What", "Qué"), 3.4),
-                Column::words(pick("Ordered", "Pedido"), 1.3),
-                Column::numbers(pick("Came", "Llegó"), 0.7),
-                Column::numbers(pick("Damaged", "Dañado"), 0.7),
+                Column::words(words::common::NUMBER.now(), 1.0),
+                Column::words(words::common::WHAT.now(), 3.4),
+                Column::words(words::common::ORDERED.now(), 1.3),
+                Column::numbers(words::common::CAME.now(), 0.7),
+                Column::numbers(words::common::DAMAGED.now(), 0.7),
             ],
             rows: cells.collect(),
         });
     }
     if rows.is_empty() {
-        sheet.parts.push(Part::Text(pick("Nothing is on order.", "No hay nada pedido.").to_owned()));
+        sheet.parts.push(Part::Text(words::common::NOTHING_IS_ON_ORDER.now().to_owned()));
     }
-    sheet.parts.push(Part::Text(
-        pick("Counted by ………………………………    Date ………………………", "Contó ………………………………    Fecha ………………………").to_owned(),
-    ));
+    sheet.parts.push(Part::Text(words::sheets::COUNTED_BY_DATE.now().to_owned()));
     sheet
 }
 
@@ -77,16 +69,11 @@ pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
 pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let delivery = &job.order.delivery;
     let rows = pallet(&plan.takeoff, delivery);
-    let mut sheet = sheet(
-        pick("Delivery: what is short, damaged or over", "Entrega: lo que falta, está dañado o sobra")
-            .to_owned(),
-        job,
-        plan,
-    );
+    let mut sheet = sheet(words::sheets::DELIVERY_WHAT_IS_SHORT_DAMAGED.now().to_owned(), job, plan);
     for (what, text) in [
-        (pick("Date", "Fecha"), &delivery.date),
-        (pick("Counted by", "Contó"), &delivery.by),
-        (pick("Note", "Nota"), &delivery.note),
+        (words::common::DATE.now(), &delivery.date),
+        (words::common::COUNTED_BY.now(), &delivery.by),
+        (words::common::NOTE.now(), &delivery.note),
     ] {
         if !text.trim().is_empty() {
             sheet.under.push(format!("{what}: {text}"));
@@ -97,12 +84,8 @@ pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     if wrong.is_empty() {
         let open = rows.iter().filter(|row| row.counted.is_none()).count();
         sheet.parts.push(Part::Text(match open {
-            0 => tell!("All {} lines are complete.", "Los {} renglones están completos.", rows.len()),
-            open => tell!(
-                "Nothing is wrong with what was counted; {open} of {} lines are not counted yet.",
-                "Nada está mal en lo que se contó; {open} de {} renglones aún no se cuentan.",
-                rows.len()
-            ),
+            0 => words::sheets::all_lines_are_complete(&rows.len()),
+            open => words::sheets::nothing_is_wrong_with_what(&open, &rows.len()),
         }));
     } else {
         let number = |count: u64| if count > 0 { count.to_string() } else { "–".to_owned() };
@@ -121,24 +104,24 @@ pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         });
         sheet.parts.push(Part::Table {
             columns: vec![
-                Column::words(pick("Number", "Número"), 1.0),
-                Column::words(pick("What", "Qué"), 3.0),
-                Column::words(pick("Package", "Paquete"), 0.9),
-                Column::numbers(pick("Ordered", "Pedido"), 0.75),
-                Column::numbers(pick("Came", "Llegó"), 0.7),
-                Column::numbers(pick("Short", "Falta"), 0.7),
-                Column::numbers(pick("Damaged", "Dañado"), 0.85),
-                Column::numbers(pick("Over", "Sobra"), 0.7),
+                Column::words(words::common::NUMBER.now(), 1.0),
+                Column::words(words::common::WHAT.now(), 3.0),
+                Column::words(words::common::PACKAGE.now(), 0.9),
+                Column::numbers(words::common::ORDERED.now(), 0.75),
+                Column::numbers(words::common::CAME.now(), 0.7),
+                Column::numbers(words::common::SHORT.now(), 0.7),
+                Column::numbers(words::common::DAMAGED.now(), 0.85),
+                Column::numbers(words::sheets::OVER.now(), 0.7),
             ],
             rows: cells.collect(),
         });
     }
-    sheet.parts.push(Part::Heading(pick("What can start", "Lo que puede empezar").to_owned()));
+    sheet.parts.push(Part::Heading(words::common::WHAT_CAN_START.now().to_owned()));
     for stage in stages_ready(&rows) {
         let words = if stage.can_start {
-            pick("can start", "puede empezar").to_owned()
+            words::common::CAN_START.now().to_owned()
         } else {
-            tell!("can't start: {}", "no puede empezar: {}", stage.waits_for.join("; "))
+            words::sheets::cant_start(&stage.waits_for.join("; "))
         };
         sheet.parts.push(Part::Text(format!("{}: {words}", stage.stage.name())));
     }
@@ -147,9 +130,8 @@ pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
 
 /// What a crew goes through before and during the work: the book's cautions, and what the roof as drawn asks for.
 pub(crate) fn checklist_sheet(job: &Resolved, plan: &Plan) -> Sheet {
-    let mut sheet =
-        sheet(pick("Crew checklist", "Lista de verificación de la cuadrilla").to_owned(), job, plan);
-    sheet.under.push(tell!("After the rule book {}", "Según el libro de reglas {}", job.rule_book.name));
+    let mut sheet = sheet(words::sheets::CREW_CHECKLIST.now().to_owned(), job, plan);
+    sheet.under.push(words::sheets::after_the_rule_book(&job.rule_book.name));
     for lines in chalkcourse_telling::checklist(job, &plan.layout).chunk_by(|a, b| a.about == b.about) {
         sheet.parts.extend(lines.first().map(|line| Part::Heading(line.about.clone())));
         let rows = lines
@@ -159,9 +141,6 @@ pub(crate) fn checklist_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         sheet.parts.push(Part::Table { columns, rows: rows.collect() });
     }
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
-    sheet.parts.push(Part::Text(
-        pick("Gone through by ………………………………    Date ………………………", "Revisó ………………………………    Fecha ………………………")
-            .to_owned(),
-    ));
+    sheet.parts.push(Part::Text(words::sheets::GONE_THROUGH_BY_DATE.now().to_owned()));
     sheet
 }

@@ -5,7 +5,7 @@ use crate::labels::{Labels, around};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Rect, Units, dvec2};
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{FromEdge, Plan, base_line};
-use chalkcourse_words::{face_heading, pick, tell};
+use chalkcourse_words::{self as words, face_heading};
 
 /// What an ink is for; on paper each is told apart by shape too.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -124,7 +124,7 @@ fn dimension_words(labels: &mut Labels, from: FromEdge, of: &str, units: Units) 
         .collect();
     labels.put(text.clone(), SMALL, spots).or_else(|| {
         let middle = a.midpoint(b);
-        let told = tell!("{text} from the {}, {of}", "{text} desde {}, {of}", from.kind.name());
+        let told = words::sheets::from_the(&text, &from.kind.name(), &of);
         labels.list(&told, SMALL, Rect { min: middle, max: middle })
     })
 }
@@ -181,7 +181,7 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
             let put = labels.put(text.clone(), SMALL + 1.5, std::iter::once((middle, 0.0)).chain(spots));
             words.extend(put.or_else(|| {
                 let (name, falls) = (face_heading(&text), face.plane.downslope);
-                let told = tell!("{name}, falls {falls}", "{name}, cae a {falls}");
+                let told = words::sheets::falls(&name, &falls);
                 labels.list(&told, SMALL, at)
             }));
         }
@@ -208,7 +208,7 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
         }));
     }
     shapes.append(&mut words);
-    let title = tell!("{}, plan, north up", "{}, planta, el norte arriba", job.name);
+    let title = words::sheets::plan_north_up(&job.name);
     Some(Drawing { title, bounds, shapes, beside: labels.into_beside() })
 }
 
@@ -281,7 +281,7 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
     }
     for (line, block) in &lines {
         for from in [line.up, line.along].into_iter().flatten() {
-            let of = tell!("base line of block {block}", "línea base del bloque {block}");
+            let of = words::sheets::base_line_of_block(&block);
             words.extend(dimension_words(&mut labels, from, &of, job.units));
         }
     }
@@ -292,7 +292,7 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
     }
     for block in blocks() {
         let Some(on) = block.bounds else { continue };
-        let text = tell!("Block {}", "Bloque {}", block.name);
+        let text = words::sheets::block(&block.name);
         let within = [0.5, 0.65, 0.35, 0.8, 0.2]
             .into_iter()
             .flat_map(|v| [0.5, 0.35, 0.65, 0.2, 0.8].map(|u| (on.min + on.size() * dvec2(u, v), 0.0)));
@@ -301,29 +301,26 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
     }
     shapes.append(&mut words);
     let face = face_heading(&placed.name);
-    let title = tell!("{face}, true size, eave down", "{face}, tamaño real, alero abajo");
+    let title = words::sheets::true_size_eave_down(&face);
     Some(Drawing { title, bounds, shapes, beside: labels.into_beside() })
 }
 
 /// What the signs of a drawing mean: each kind of edge by what [`edge_line`] draws it with.
 pub(crate) fn legend() -> String {
     let kinds = EdgeKind::ALL.into_iter().map(|kind| format!("{}: {}.", sign_words(kind), kind.name()));
-    let base = pick(
-        "Dash with three dots, running on beside a block: the base line to snap.",
-        "Guion y tres puntos, que sigue a los lados de un bloque: la línea base por trazar.",
-    );
+    let base = words::sheets::DASH_WITH_THREE_DOTS_RUNNING.now();
     kinds.chain([base.to_owned()]).collect::<Vec<_>>().join(" ")
 }
 
 fn sign_words(kind: EdgeKind) -> &'static str {
     match kind {
-        EdgeKind::Eave => pick("Thick line", "Línea gruesa"),
-        EdgeKind::Rake => pick("Thin line", "Línea delgada"),
-        EdgeKind::Ridge => pick("Long dashes", "Guiones largos"),
-        EdgeKind::Hip => pick("Dash and dot", "Guion y punto"),
-        EdgeKind::Valley => pick("Short dashes", "Guiones cortos"),
-        EdgeKind::WallLine => pick("Heavy dots", "Puntos gruesos"),
-        EdgeKind::Step => pick("Dash with two short ones", "Guion y dos cortos"),
-        EdgeKind::PitchChange => pick("Light dots", "Puntos finos"),
+        EdgeKind::Eave => words::sheets::THICK_LINE.now(),
+        EdgeKind::Rake => words::sheets::THIN_LINE.now(),
+        EdgeKind::Ridge => words::sheets::LONG_DASHES.now(),
+        EdgeKind::Hip => words::sheets::DASH_AND_DOT.now(),
+        EdgeKind::Valley => words::sheets::SHORT_DASHES.now(),
+        EdgeKind::WallLine => words::sheets::HEAVY_DOTS.now(),
+        EdgeKind::Step => words::sheets::DASH_WITH_TWO_SHORT_ONES.now(),
+        EdgeKind::PitchChange => words::sheets::LIGHT_DOTS.now(),
     }
 }

@@ -8,7 +8,6 @@
 //! All are functions from a job and its plan to the bytes of a file; nothing here counts or judges. Every sheet carries the cautions,
 //! and says of a job that something stops, on each page, that it is not to be built.
 
-use chalkcourse_words::tell;
 mod build;
 mod caption;
 mod crew;
@@ -34,25 +33,25 @@ use workbook::order_workbook;
 #[derive(Debug, thiserror::Error)]
 pub enum SheetError {
     /// A letter form is not as it should be.
-    #[error("{}", tell!("the letters of the sheet can't be read", "no se pueden leer las letras de la hoja"))]
+    #[error("{}", chalkcourse_words::sheets::THE_LETTERS_OF_THE_SHEET.now().to_owned())]
     Letters,
     /// A page has no room left beside its caution.
-    #[error("{}", tell!("a page can't hold its caution and anything beside it", "una página no alcanza para su advertencia y algo más"))]
+    #[error("{}", chalkcourse_words::sheets::A_PAGE_CANT_HOLD_ITS.now().to_owned())]
     NoRoom,
     /// The writer of print files gave up.
-    #[error("{}", tell!("the sheet could not be written: {_0}", "no se pudo escribir la hoja: {_0}"))]
+    #[error("{}", chalkcourse_words::sheets::the_sheet_could_not_be(&_0))]
     Pdf(String),
     /// There is nothing to draw yet.
-    #[error("{}", tell!("no face is drawn yet", "todavía no se dibuja ningún faldón"))]
+    #[error("{}", chalkcourse_words::sheets::NO_FACE_IS_DRAWN_YET.now().to_owned())]
     NoRoof,
     /// Asked for a text of what is none.
-    #[error("{}", tell!("this output is no text: it is written to a file", "esta salida no es texto: se escribe en un archivo"))]
+    #[error("{}", chalkcourse_words::sheets::THIS_OUTPUT_IS_NO_TEXT.now().to_owned())]
     NoText,
     /// The order could not be written.
     #[error(transparent)]
     Order(#[from] chalkcourse_takeoff::OutputError),
     /// A number of a report is not finite, or the like.
-    #[error("{}", tell!("the report could not be written: {_0}", "no se pudo escribir el informe: {_0}"))]
+    #[error("{}", chalkcourse_words::sheets::the_report_could_not_be(&_0))]
     Report(#[from] serde_json::Error),
     /// The plan has no place on the globe.
     #[error(transparent)]
@@ -67,6 +66,6 @@ pub enum SheetError {
     #[error(transparent)]
     Png(#[from] chalkcourse_picture::PngError),
     /// The writer of workbooks gave up.
-    #[error("{}", tell!("the workbook could not be written: {_0}", "no se pudo escribir el libro de cálculo: {_0}"))]
+    #[error("{}", chalkcourse_words::sheets::the_workbook_could_not_be(&_0))]
     Workbook(#[from] rust_xlsxwriter::XlsxError),
 }

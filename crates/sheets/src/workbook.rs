@@ -5,44 +5,44 @@ use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use chalkcourse_plan::{NOT_TO_BUILD, Plan, Standing, order_header, standing};
 use chalkcourse_takeoff::{Line, Takeoff, cut_lists, money_rows, spreadsheet_unit};
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use rust_xlsxwriter::{Color, Format, FormatAlign, Formula, Workbook, Worksheet};
 
 /// The sheet of the lines. Formulas on other sheets name it, so that it is one word.
-const ORDER: Say = say("Order", "Pedido");
+const ORDER: Say = words::common::ORDER;
 /// The sheet of what is to be known.
-const KNOWN: Say = say("To know", "Conviene saber");
+const KNOWN: Say = words::sheets::TO_KNOW;
 const COLUMNS: [(Say, f64); 18] = [
-    (say("Group", "Grupo"), 16.0),
-    (say("Stage", "Etapa"), 13.0),
-    (say("Number", "Número"), 11.0),
-    (say("What", "Qué"), 38.0),
-    (say("Need", "Se necesita"), 10.0),
-    (say("Unit", "Unidad"), 7.0),
-    (say("Waste", "Desperdicio"), 7.0),
-    (say("With waste", "Con desperdicio"), 11.0),
-    (say("From stock", "Del almacén"), 10.0),
-    (say("Packages", "Paquetes"), 9.5),
-    (say("Package", "Paquete"), 10.0),
-    (say("Holds", "Contiene"), 9.0),
-    (say("Price", "Precio"), 11.0),
-    (say("Cost", "Costo"), 12.0),
-    (say("Taxed", "Con impuesto"), 7.0),
-    (say("Changed by hand", "Cambiado a mano"), 30.0),
-    (say("How it is counted", "Cómo se cuenta"), 60.0),
-    (say("Source", "Fuente"), 40.0),
+    (words::common::GROUP, 16.0),
+    (words::sheets::STAGE, 13.0),
+    (words::common::NUMBER, 11.0),
+    (words::common::WHAT, 38.0),
+    (words::common::NEED, 10.0),
+    (words::sheets::UNIT, 7.0),
+    (words::sheets::WASTE, 7.0),
+    (words::sheets::WITH_WASTE, 11.0),
+    (words::sheets::FROM_STOCK, 10.0),
+    (words::sheets::PACKAGES, 9.5),
+    (words::common::PACKAGE, 10.0),
+    (words::sheets::HOLDS, 9.0),
+    (words::common::PRICE, 11.0),
+    (words::common::COST, 12.0),
+    (words::sheets::TAXED, 7.0),
+    (words::sheets::CHANGED_BY_HAND, 30.0),
+    (words::sheets::HOW_IT_IS_COUNTED, 60.0),
+    (words::common::SOURCE, 40.0),
 ];
 const PACKAGES: u16 = 9;
 const PRICE: u16 = 12;
 const COST: u16 = 13;
 /// The rows above the lines: the title, what the order is for, and the head of the table.
 const HEAD: u32 = 3;
-const NO_PRICE: Say = say("no price", "sin precio");
-const NOT_KNOWN: Say = say("not known", "no se sabe");
-const TAXED: Say = say("yes", "sí");
-const COST_IN: Say = say("Cost", "Costo");
+const NO_PRICE: Say = words::common::NO_PRICE;
+const NOT_KNOWN: Say = words::common::NOT_KNOWN;
+const TAXED: Say = words::common::YES;
+const COST_IN: Say = words::common::COST;
 
 struct Formats {
     title: Format,
@@ -107,7 +107,7 @@ pub(crate) fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, She
     if !standing.stops.is_empty() {
         for sheet in workbook.worksheets_mut() {
             // The head of each printed page; all of what stops the job does not fit there.
-            let see = tell!("see \"{}\"", "vea \"{}\"", KNOWN.now());
+            let see = words::sheets::see(&KNOWN.now());
             sheet.set_header(format!("&C&\"-,Bold\"{}: &\"-,Regular\"{see}", NOT_TO_BUILD.now()));
         }
     }
@@ -146,7 +146,7 @@ fn to_print(sheet: &mut Worksheet, name: &str, repeat: Option<u32>) -> Result<()
         .set_landscape()
         .set_print_fit_to_pages(1, 0)
         .set_margins(0.4, 0.4, 0.5, 0.6, 0.3, 0.3);
-    sheet.set_footer(pick("&L&A&RPage &P of &N", "&L&A&RPágina &P de &N"));
+    sheet.set_footer(words::sheets::L_A_RPAGE_P_OF.now());
     if let Some(row) = repeat {
         sheet.set_repeat_rows(row, row)?;
         sheet.set_freeze_panes(row + 1, 0)?;
@@ -163,16 +163,11 @@ fn order(
     standing: &Standing,
 ) -> Result<(), SheetError> {
     to_print(sheet, ORDER.now(), Some(HEAD - 1))?;
-    let title = tell!("Order for {}", "Pedido para {}", job.name);
+    let title = words::sheets::order_for(&job.name);
     let title = if standing.stops.is_empty() { title } else { format!("{}: {title}", NOT_TO_BUILD.now()) };
     sheet.write_string_with_format(0, 0, title, &formats.title)?;
-    let about = tell!(
-        "{}, {}. Amounts in {}. Planning aid only: see the last sheet.",
-        "{}, {}. Montos en {}. Solo es una ayuda para planear: vea la última hoja.",
-        job.prices.name,
-        job.prices.date,
-        takeoff.currency
-    );
+    let about =
+        words::sheets::amounts_in_planning_aid_only(&job.prices.name, &job.prices.date, &takeoff.currency);
     sheet.write_string_with_format(1, 0, about, &formats.soft)?;
     for (column, (title, width)) in (0..).zip(COLUMNS) {
         sheet.set_column_width(column, width)?;
@@ -277,36 +272,26 @@ fn totals(
     }
     let last = first + 7;
     let total = format!("{}+{}+{}", at(4), at(5), at(6));
-    sheet.write_string_with_format(
-        last,
-        PRICE,
-        tell!("Total, {}", "Total, {}", takeoff.currency),
-        &formats.sum,
-    )?;
+    sheet.write_string_with_format(last, PRICE, words::common::total(&takeoff.currency), &formats.sum)?;
     sheet.write_formula_with_format(last, COST, reckoned(total, sums.total), &formats.sum_money)?;
     if !takeoff.unpriced.is_empty() {
-        let words = tell!(
-            "NO PRICE, and not in the total: {}",
-            "SIN PRECIO, y fuera del total: {}",
-            takeoff.unpriced.join(", ")
-        );
+        let words = words::sheets::no_price_and_not_in(&takeoff.unpriced.join(", "));
         sheet.write_string_with_format(last + 1, 0, words, &formats.missing)?;
     }
     Ok(())
 }
 
 fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows) -> Result<(), SheetError> {
-    to_print(sheet, pick("Cost by stage", "Costo por etapa"), None)?;
+    to_print(sheet, words::sheets::COST_BY_STAGE.now(), None)?;
     sheet.set_column_width(0, 26)?.set_column_width(1, 14)?;
     let stages: Vec<(&str, Decimal)> =
         takeoff.cost_by_stage().into_iter().map(|(stage, cost): (Stage, _)| (stage.name(), cost)).collect();
     let groups: Vec<(&str, Decimal)> =
         takeoff.cost_by_group().into_iter().map(|(group, cost): (Group, _)| (group.name(), cost)).collect();
     let mut row = 0;
-    for (title, column, sums) in [
-        (pick("By stage of work", "Por etapa de trabajo"), 'B', stages),
-        (pick("By group", "Por grupo"), 'A', groups),
-    ] {
+    for (title, column, sums) in
+        [(words::common::BY_STAGE_OF_WORK.now(), 'B', stages), (words::common::BY_GROUP.now(), 'A', groups)]
+    {
         sheet.write_string_with_format(row, 0, title, &formats.head)?;
         sheet.write_string_with_format(
             row,
@@ -323,12 +308,7 @@ fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows
         }
         row += 1;
         let sum = if sums.is_empty() { "0".to_owned() } else { format!("SUM(B{}:B{row})", first + 1) };
-        sheet.write_string_with_format(
-            row,
-            0,
-            pick("Goods and labour", "Materiales y mano de obra"),
-            &formats.sum,
-        )?;
+        sheet.write_string_with_format(row, 0, words::sheets::GOODS_AND_LABOUR.now(), &formats.sum)?;
         let lines = reckoned(sum, takeoff.priced_total);
         sheet.write_formula_with_format(row, 1, lines, &formats.sum_money)?;
         row += 3;
@@ -337,11 +317,11 @@ fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows
 }
 
 fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Formats) -> Result<(), SheetError> {
-    to_print(sheet, pick("Cut list", "Lista de cortes"), Some(0))?;
+    to_print(sheet, words::common::CUT_LIST.now(), Some(0))?;
     for (column, (title, width)) in (0..).zip([
-        (pick("Number", "Número"), 12.0),
-        (pick("What", "Qué"), 38.0),
-        (pick("How it is cut", "Cómo se corta"), 90.0),
+        (words::common::NUMBER.now(), 12.0),
+        (words::common::WHAT.now(), 38.0),
+        (words::sheets::HOW_IT_IS_CUT.now(), 90.0),
     ]) {
         sheet.set_column_width(column, width)?;
         sheet.write_string_with_format(0, column, title, &formats.head)?;
@@ -367,19 +347,19 @@ fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) 
         format!("{}, {}: {}", line.number, line.name, line.state_words(job.units).unwrap_or_default())
     });
     let mut rows: Vec<(&str, String)> = vec![
-        (pick("Job", "Obra"), header.job.clone()),
-        (pick("Address", "Dirección"), job.site.address.clone()),
-        (pick("Kit", "Kit"), header.kit.clone()),
-        (pick("Rule book", "Libro de reglas"), header.rule_book.clone()),
-        (pick("Prices", "Precios"), header.prices.clone()),
-        (pick("Currency", "Moneda"), plan.takeoff.currency.clone()),
+        (words::sheets::JOB.now(), header.job.clone()),
+        (words::common::ADDRESS.now(), job.site.address.clone()),
+        (words::common::KIT.now(), header.kit.clone()),
+        (words::common::RULE_BOOK.now(), header.rule_book.clone()),
+        (words::common::PRICES.now(), header.prices.clone()),
+        (words::sheets::CURRENCY.now(), plan.takeoff.currency.clone()),
     ];
-    rows.extend(off.map(|line| (pick("Not ordered", "No se pide"), line)));
-    rows.extend(plan.takeoff.notes.iter().map(|note| (pick("About the count", "Del conteo"), note.clone())));
+    rows.extend(off.map(|line| (words::sheets::NOT_ORDERED.now(), line)));
+    rows.extend(plan.takeoff.notes.iter().map(|note| (words::sheets::ABOUT_THE_COUNT.now(), note.clone())));
     rows.extend(standing(job, plan).stops.into_iter().map(|stop| (NOT_TO_BUILD.now(), stop)));
-    rows.extend(header.findings.iter().map(|finding| (pick("Finding", "Hallazgo"), finding.clone())));
-    rows.extend(header.waivers.iter().map(|waiver| (pick("Waived", "Dispensado"), waiver.clone())));
-    rows.push((pick("Caution", "Advertencia"), header.caution));
+    rows.extend(header.findings.iter().map(|finding| (words::sheets::FINDING.now(), finding.clone())));
+    rows.extend(header.waivers.iter().map(|waiver| (words::common::WAIVED.now(), waiver.clone())));
+    rows.push((words::sheets::CAUTION.now(), header.caution));
     for (row, (what, text)) in (0..).zip(rows) {
         sheet.write_string_with_format(row, 0, what, &formats.sum)?;
         sheet.write_string_with_format(row, 1, text, &formats.text)?;

@@ -12,7 +12,7 @@ mod date;
 pub use date::{Date, Moment};
 
 use chalkcourse_geometry::{Azimuth, DVec3};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use solar_positioning::time::JulianDate;
 use solar_positioning::{Horizon, Location, RefractionCorrection, SolarEvents, SolarPositions, delta_t};
 
@@ -107,8 +107,7 @@ impl SunDay {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum SunError {
     /// The place is not on the globe.
-    #[error("{}", tell!("latitude {latitude}, longitude {longitude}: degrees from -90 to 90 and from -180 to 180 are wanted", "latitud {latitude}, longitud {longitude}: se piden grados de -90 a 90 y de -180 a 180"
-    ))]
+    #[error("{}", words::solid::latitude_longitude_degrees_from_90(&latitude, &longitude))]
     NotOnGlobe {
         /// As given.
         latitude: f64,
@@ -116,10 +115,10 @@ pub enum SunError {
         longitude: f64,
     },
     /// The day is not in the calendar, or beyond the years of the algorithm.
-    #[error("{}", tell!("{_0} is no day that the sun's place is known for: years -2000 to 6000", "{_0} no es un día del que se conozca el lugar del sol: años de -2000 a 6000"))]
+    #[error("{}", words::solid::is_no_day_that_the(&_0))]
     NoSuchDay(String),
     /// What the algorithm refuses beyond that.
-    #[error("{}", tell!("the sun's place can't be worked out: {_0}", "no se puede calcular el lugar del sol: {_0}"))]
+    #[error("{}", words::solid::the_suns_place_cant_be(&_0))]
     Refused(String),
 }
 
@@ -157,9 +156,7 @@ pub fn sun_day(spot: Spot, date: Date, utc_offset: f64) -> Result<SunDay, SunErr
     let noon = events
         .next_transit_from_julian(start, start + 1.1, location.longitude, delta_t)
         .map_err(refused)?
-        .ok_or_else(|| {
-            SunError::Refused(pick("no noon on this day", "ese día no tiene mediodía").to_owned())
-        })?;
+        .ok_or_else(|| SunError::Refused(words::solid::NO_NOON_ON_THIS_DAY.now().to_owned()))?;
     let horizon = Horizon::SunriseSunset;
     // The rise before this noon and the set after it belong together, on whichever day by the clock they fall.
     let rise =

@@ -3,7 +3,7 @@
 use crate::money::{show_money, show_more};
 use crate::{Line, Takeoff, show_amount};
 use chalkcourse_geometry::Units;
-use chalkcourse_words::{pick, putln, tell};
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -66,14 +66,8 @@ pub fn compare(one: &Takeoff, other: &Takeoff) -> Comparison {
         changes.extend(change(None, Some(line), units));
     }
     let (before, after) = (one.totals.total, other.totals.total);
-    let money_apart = (one.currency != other.currency).then(|| {
-        tell!(
-            "one order is in {}, the other in {}",
-            "un pedido está en {}, el otro en {}",
-            one.currency,
-            other.currency
-        )
-    });
+    let money_apart = (one.currency != other.currency)
+        .then(|| words::takeoff::one_order_is_in_the(&one.currency, &other.currency));
     Comparison {
         changes,
         currency: other.currency.clone(),
@@ -115,15 +109,9 @@ impl Comparison {
         let mut out = String::new();
         let kind = |change: &Change| change.packages[1].cmp(&change.packages[0]);
         for (heading, wanted) in [
-            (pick("More", "Más"), std::cmp::Ordering::Greater),
-            (pick("Less", "Menos"), std::cmp::Ordering::Less),
-            (
-                pick(
-                    "As many packages, another need or price",
-                    "Los mismos paquetes, otra necesidad o precio",
-                ),
-                std::cmp::Ordering::Equal,
-            ),
+            (words::takeoff::MORE.now(), std::cmp::Ordering::Greater),
+            (words::takeoff::LESS.now(), std::cmp::Ordering::Less),
+            (words::takeoff::AS_MANY_PACKAGES_ANOTHER_NEED.now(), std::cmp::Ordering::Equal),
         ] {
             let changes: Vec<&Change> = self.changes.iter().filter(|change| kind(change) == wanted).collect();
             if changes.is_empty() {
@@ -133,39 +121,32 @@ impl Comparison {
             let _ = writeln!(out, "{heading}");
             for change in changes {
                 let more = change.more.map_or_else(
-                    || pick("no price", "sin precio").to_owned(),
+                    || words::common::NO_PRICE.now().to_owned(),
                     |more| format!("{} {}", show_more(more), plain(&self.currency)),
                 );
-                let _ = putln!(
+                let _ = writeln!(
                     out,
-                    "  {}  {}  need {} → {}, order {} → {} {}  {more}",
-                    "  {}  {}  se necesita {} → {}, pedir {} → {} {}  {more}",
-                    plain(&change.number),
-                    plain(&change.name),
-                    change.need_words[0],
-                    change.need_words[1],
-                    change.packages[0],
-                    change.packages[1],
-                    plain(&crate::words::plural(&change.package, change.packages[1] as f64)),
+                    "{}",
+                    words::takeoff::need_order(
+                        &plain(&change.number),
+                        &plain(&change.name),
+                        &change.need_words[0],
+                        &change.need_words[1],
+                        &change.packages[0],
+                        &change.packages[1],
+                        &plain(&crate::words::plural(&change.package, change.packages[1] as f64)),
+                        &more
+                    )
                 );
             }
         }
         if self.changes.is_empty() {
-            let _ = putln!(
-                out,
-                "The two orders are alike, line by line.",
-                "Los dos pedidos son iguales, renglón por renglón."
-            );
+            let _ = writeln!(out, "{}", words::common::THE_TWO_ORDERS_ARE_ALIKE);
         }
         let currency = plain(&self.currency);
         match &self.money_apart {
             Some(why) => {
-                let _ = putln!(
-                    out,
-                    "Totals can't be compared: {}",
-                    "Los totales no se pueden comparar: {}",
-                    plain(why)
-                );
+                let _ = writeln!(out, "{}", words::takeoff::totals_cant_be_compared(&plain(why)));
             }
             None => {
                 let [before, after] = [self.before, self.after].map(show_money);

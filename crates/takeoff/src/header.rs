@@ -1,18 +1,8 @@
 use chalkcourse_job::Resolved;
-use chalkcourse_words::{Say, say};
+use chalkcourse_words::{self as words, Say};
 
 /// What every order says beside its numbers.
-pub const CAUTION: Say = say(
-    "Planning aid only. Confirm against the codes adopted locally, the product listing and the \
-maker's instructions. Structural design belongs to a licensed engineer and electrical work to a qualified, licensed \
-electrician where that is required. Falls and dc shock or arc can kill: count and order on the ground, and treat every \
-module as live whenever light falls on it.",
-    "Solo es una ayuda para planear. Confirme con los códigos adoptados localmente, la certificación \
-        del producto y las instrucciones del fabricante. El diseño estructural corresponde a un ingeniero \
-        con licencia y el trabajo eléctrico a un electricista calificado, con licencia donde se exige. \
-        Las caídas y la descarga o el arco de corriente directa pueden matar: cuente y pida desde el \
-        suelo, y trate cada módulo como energizado siempre que le dé la luz.",
-);
+pub const CAUTION: Say = words::takeoff::PLANNING_AID_ONLY_CONFIRM_AGAINST;
 
 /// What an order says about the job that it is for.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -58,7 +58,7 @@ pub use words::{show_amount, waste_words};
 use chalkcourse_job::{AddedLine, Amount, BlockId, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::wind::MoreFasteners;
-use chalkcourse_words::{of_data, pick, tell};
+use chalkcourse_words::of_data;
 use measure::Measures;
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
@@ -67,10 +67,10 @@ use std::collections::BTreeMap;
 #[derive(Debug, thiserror::Error)]
 pub enum OutputError {
     /// The CSV writer gave up.
-    #[error("{}", tell!("the order could not be written as CSV: {_0}", "no se pudo escribir el pedido como CSV: {_0}"))]
+    #[error("{}", chalkcourse_words::takeoff::the_order_could_not_be(&_0))]
     Csv(String),
     /// A number in it is not finite, or the like.
-    #[error("{}", tell!("the order could not be written as JSON: {_0}", "no se pudo escribir el pedido como JSON: {_0}"))]
+    #[error("{}", chalkcourse_words::takeoff::the_order_could_not_be_written(&_0))]
     Json(#[from] serde_json::Error),
 }
 
@@ -257,7 +257,7 @@ fn added_line(job: &Resolved, added: &AddedLine) -> Line {
         taxed,
         cost: totals::cost(price, packages),
         terms: Vec::new(),
-        source: pick("put on the order by hand", "agregado al pedido a mano").to_owned(),
+        source: chalkcourse_words::takeoff::PUT_ON_THE_ORDER_BY.now().to_owned(),
     }
 }
 
@@ -268,12 +268,10 @@ fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<String>) {
         let places: Vec<String> =
             cuts.too_long.iter().filter_map(|&run| term.places.get(run)).map(Place::label).collect();
         if !places.is_empty() {
-            notes.push(tell!("{}, {}: longer than any stick, and the kit allows no splice: {}. It is counted as if it were spliced; \
-                 order a longer stick or ask the maker.", "{}, {}: más largo que cualquier tramo, y el kit no permite empalme: {}. Se cuenta como si \
-        estuviera empalmado; pida un tramo más largo o pregunte al fabricante.",
-                part.number,
-                part.name,
-                places.join(", ")
+            notes.push(chalkcourse_words::takeoff::longer_than_any_stick_and(
+                &part.number,
+                &part.name,
+                &places.join(", "),
             ));
         }
     }
@@ -284,12 +282,7 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
     let barrier =
         takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
     if barrier && measures.overhang_missing() {
-        takeoff.notes.push(
-            pick("The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of \
-             the roof. Say the overhang, and the barrier reaches as much farther up.", "No se conoce el voladizo de los aleros: la barrera contra filtraciones se cuenta como si el muro \
-        estuviera bajo el borde del techo. Indique el voladizo, y la barrera sube otro tanto.")
-                .to_owned(),
-        );
+        takeoff.notes.push(chalkcourse_words::takeoff::THE_OVERHANG_OF_THE_EAVES.now().to_owned());
     }
     let wind = takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::WindFastener);
     if wind {
@@ -299,37 +292,20 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
         return;
     }
     if job.prices.tax_percent.is_none() {
-        takeoff.notes.push(
-            pick(
-                "The price list does not say what sales tax is: none is in the total.",
-                "La lista de precios no dice cuál es el impuesto de venta: no hay ninguno en el total.",
-            )
-            .to_owned(),
-        );
+        takeoff.notes.push(chalkcourse_words::takeoff::THE_PRICE_LIST_DOES_NOT.now().to_owned());
     }
     if job.prices.delivery.is_none() {
-        takeoff.notes.push(
-            pick(
-                "The price list does not say what delivery costs: none is in the total.",
-                "La lista de precios no dice cuánto cuesta la entrega: no hay ninguna en el total.",
-            )
-            .to_owned(),
-        );
+        takeoff.notes.push(chalkcourse_words::takeoff::THE_PRICE_LIST_DOES_NOT_SAY.now().to_owned());
     }
     for left in &job.order.stock {
         let part = job.kit.part(&left.number);
         match part {
-            None => takeoff.notes.push(tell!(
-                "Stock in hand: the kit has no part {:?}.",
-                "Existencias: el kit no tiene la pieza {:?}.",
-                left.number
-            )),
-            Some(part) if part.unit != left.amount.unit() => takeoff.notes.push(tell!(
-                "Stock in hand: {} is not counted in what the warehouse list gives, {}: it is left out.",
-                "Existencias: {} no se cuenta en lo que da la lista de almacén, {}: se omite.",
-                part.number,
-                left.amount.show(job.units)
-            )),
+            None => takeoff
+                .notes
+                .push(chalkcourse_words::takeoff::stock_in_hand_the_kit(&format_args!("{:?}", left.number))),
+            Some(part) if part.unit != left.amount.unit() => takeoff.notes.push(
+                chalkcourse_words::takeoff::stock_in_hand_is_not(&part.number, &left.amount.show(job.units)),
+            ),
             Some(_) => {}
         }
     }
@@ -345,12 +321,7 @@ fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<String> {
     }
     let words = |((block, zone), (a_foot, modules)): ((BlockId, &str), (u32, usize))| {
         let name = job.block(block).map_or("", |block| block.name.as_str());
-        tell!(
-            "Wind, a screening: {a_foot} fasteners a foot in zone {zone} on {modules} of the modules of block {name}. What is more than the kit's is on \
-             the order. The findings tell the load path, part by part. By a licensed engineer.",
-            "Viento, una revisión: {a_foot} fijaciones por pata en la zona {zone} en {modules} de los módulos del bloque {name}. Lo que pasa de las del \
-             kit está en el pedido. Los hallazgos dicen el camino de la carga, pieza por pieza. Que lo diseñe un ingeniero con licencia."
-        )
+        chalkcourse_words::takeoff::wind_a_screening_fasteners_a(&a_foot, &zone, &modules, &name)
     };
     zones.into_iter().map(words).collect()
 }

@@ -1,7 +1,7 @@
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect};
 use chalkcourse_job::{BlockId, Cell, FaceId};
 use chalkcourse_layout::CornerKind;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use std::sync::Arc;
 
 /// One place that a quantity comes from.
@@ -117,56 +117,42 @@ impl Place {
 impl Spot {
     fn label(self) -> String {
         match self {
-            Self::Module(cell) => {
-                tell!("row {}, column {}", "fila {}, columna {}", cell.row + 1, cell.column + 1)
-            }
-            Self::Block => pick("the block", "el bloque").to_owned(),
-            Self::Row(row) => tell!("row {}", "fila {}", row + 1),
-            Self::Seam(row, seam) => tell!("row {}, seam {}", "fila {}, junta {}", row + 1, seam + 1),
-            Self::BaseRail(row) => tell!("base rail of row {}", "riel base de la fila {}", row + 1),
-            Self::LeftSide(row) => {
-                tell!("left side from row {} up", "lado izquierdo desde la fila {}", row + 1)
-            }
-            Self::RightSide(row) => {
-                tell!("right side from row {} up", "lado derecho desde la fila {}", row + 1)
-            }
-            Self::Head(row) => tell!("head of row {}", "parte superior de la fila {}", row + 1),
-            Self::HeadLeftEnd(row) => {
-                tell!("head of row {}, left end", "parte superior de la fila {}, extremo izquierdo", row + 1)
-            }
-            Self::HeadRightEnd(row) => {
-                tell!("head of row {}, right end", "parte superior de la fila {}, extremo derecho", row + 1)
-            }
+            Self::Module(cell) => words::takeoff::row_column(&(cell.row + 1), &(cell.column + 1)),
+            Self::Block => words::takeoff::THE_BLOCK.now().to_owned(),
+            Self::Row(row) => words::takeoff::row(&(row + 1)),
+            Self::Seam(row, seam) => words::takeoff::row_seam(&(row + 1), &(seam + 1)),
+            Self::BaseRail(row) => words::takeoff::base_rail_of_row(&(row + 1)),
+            Self::LeftSide(row) => words::takeoff::left_side_from_row_up(&(row + 1)),
+            Self::RightSide(row) => words::takeoff::right_side_from_row_up(&(row + 1)),
+            Self::Head(row) => words::takeoff::head_of_row(&(row + 1)),
+            Self::HeadLeftEnd(row) => words::takeoff::head_of_row_left_end(&(row + 1)),
+            Self::HeadRightEnd(row) => words::takeoff::head_of_row_right_end(&(row + 1)),
             Self::Corner(kind) => match kind {
-                CornerKind::HeadLeft => pick("left head corner", "esquina superior izquierda"),
-                CornerKind::HeadRight => pick("right head corner", "esquina superior derecha"),
-                CornerKind::BaseLeft => pick("left base corner", "esquina inferior izquierda"),
-                CornerKind::BaseRight => pick("right base corner", "esquina inferior derecha"),
-                CornerKind::Inside => pick("inside corner", "esquina interior"),
+                CornerKind::HeadLeft => words::takeoff::LEFT_HEAD_CORNER.now(),
+                CornerKind::HeadRight => words::takeoff::RIGHT_HEAD_CORNER.now(),
+                CornerKind::BaseLeft => words::takeoff::LEFT_BASE_CORNER.now(),
+                CornerKind::BaseRight => words::takeoff::RIGHT_BASE_CORNER.now(),
+                CornerKind::Inside => words::common::INSIDE_CORNER.now(),
             }
             .to_owned(),
-            Self::Under => pick("under the array", "debajo del arreglo").to_owned(),
-            Self::Around => pick("around the array", "alrededor del arreglo").to_owned(),
-            Self::UnderAndAround => {
-                pick("under and around the array", "debajo del arreglo y alrededor").to_owned()
-            }
-            Self::BondingPath => pick("bonding path", "trayecto de la unión eléctrica").to_owned(),
-            Self::Face => pick("the face", "el faldón").to_owned(),
+            Self::Under => words::takeoff::UNDER_THE_ARRAY.now().to_owned(),
+            Self::Around => words::takeoff::AROUND_THE_ARRAY.now().to_owned(),
+            Self::UnderAndAround => words::takeoff::UNDER_AND_AROUND_THE_ARRAY.now().to_owned(),
+            Self::BondingPath => words::takeoff::BONDING_PATH.now().to_owned(),
+            Self::Face => words::common::THE_FACE.now().to_owned(),
             Self::Edge(kind) => kind.name().to_owned(),
-            Self::SideWall => {
-                pick("wall line up the slope", "encuentro con muro pendiente arriba").to_owned()
-            }
-            Self::HeadWall => pick("wall line across the slope", "encuentro con muro a lo ancho").to_owned(),
-            Self::LeakBarrier => pick("along the eave", "a lo largo del alero").to_owned(),
-            Self::Through => pick("penetration", "penetración").to_owned(),
-            Self::ThroughLeft => pick("left side", "lado izquierdo").to_owned(),
-            Self::ThroughRight => pick("right side", "lado derecho").to_owned(),
-            Self::ThroughLow => pick("lower side", "lado inferior").to_owned(),
-            Self::ThroughHigh => pick("upper side", "lado superior").to_owned(),
-            Self::AroundThrough => pick("deck around it", "entablado alrededor").to_owned(),
-            Self::Cricket => pick("cricket", "desviador de agua").to_owned(),
-            Self::KickOut => pick("wall at the end of an eave", "muro al final de un alero").to_owned(),
-            Self::Job => pick("the job", "la obra").to_owned(),
+            Self::SideWall => words::takeoff::WALL_LINE_UP_THE_SLOPE.now().to_owned(),
+            Self::HeadWall => words::takeoff::WALL_LINE_ACROSS_THE_SLOPE.now().to_owned(),
+            Self::LeakBarrier => words::takeoff::ALONG_THE_EAVE.now().to_owned(),
+            Self::Through => words::common::PENETRATION.now().to_owned(),
+            Self::ThroughLeft => words::takeoff::LEFT_SIDE.now().to_owned(),
+            Self::ThroughRight => words::takeoff::RIGHT_SIDE.now().to_owned(),
+            Self::ThroughLow => words::takeoff::LOWER_SIDE.now().to_owned(),
+            Self::ThroughHigh => words::takeoff::UPPER_SIDE.now().to_owned(),
+            Self::AroundThrough => words::takeoff::DECK_AROUND_IT.now().to_owned(),
+            Self::Cricket => words::takeoff::CRICKET.now().to_owned(),
+            Self::KickOut => words::takeoff::WALL_AT_THE_END_OF.now().to_owned(),
+            Self::Job => words::common::THE_JOB.now().to_owned(),
         }
     }
 }

@@ -5,7 +5,6 @@ use crate::text::plain;
 use crate::words::plural;
 use crate::{OutputError, Takeoff};
 use chalkcourse_job::{Delivery, Stage};
-use chalkcourse_words::{pick, putln, tell};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeSet;
@@ -72,15 +71,19 @@ impl PalletRow {
 
     /// "3 short, 1 damaged", "complete", "not counted".
     pub fn words(&self) -> String {
-        let Some(_) = self.counted else { return pick("not counted", "sin contar").to_owned() };
+        let Some(_) = self.counted else { return chalkcourse_words::takeoff::NOT_COUNTED.now().to_owned() };
         let counts = [
-            (self.short(), pick("short", "falta")),
-            (self.over(), pick("over", "sobra")),
-            (self.damaged, pick("damaged", "dañado")),
+            (self.short(), chalkcourse_words::takeoff::SHORT.now()),
+            (self.over(), chalkcourse_words::takeoff::OVER.now()),
+            (self.damaged, chalkcourse_words::takeoff::DAMAGED.now()),
         ];
         let words: Vec<String> =
             counts.iter().filter(|(n, _)| *n > 0).map(|(n, word)| format!("{n} {word}")).collect();
-        if words.is_empty() { pick("complete", "completo").to_owned() } else { words.join(", ") }
+        if words.is_empty() {
+            chalkcourse_words::takeoff::COMPLETE.now().to_owned()
+        } else {
+            words.join(", ")
+        }
     }
 }
 
@@ -120,7 +123,7 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
             let needed = line.needed_by_stage().into_iter();
             row.needed = needed.map(|(stage, packages)| NeededBy { stage, packages }).collect();
             if number != line.number {
-                row.name = tell!("{} (as {number})", "{} (como {number})", row.name);
+                row.name = chalkcourse_words::takeoff::as_2(&row.name, &number);
             }
             row
         })
@@ -134,7 +137,7 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
         .map(|number| {
             let line = takeoff.lines.iter().chain(&takeoff.off).find(|line| line.number == **number);
             let name =
-                line.map_or(pick("not on the order", "no está en el pedido"), |line| line.name.as_str());
+                line.map_or(chalkcourse_words::takeoff::NOT_ON_THE_ORDER.now(), |line| line.name.as_str());
             let (stage, package) = line.map_or((Stage::Wires, "package"), |line| (line.stage, &line.package));
             row(number, name, stage, package)
         })
@@ -156,21 +159,16 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
         let mut waits_for: Vec<String> = of_stage
             .filter(|(row, needed)| row.counted.is_none() || row.good() < *needed)
             .map(|(row, needed)| match row.counted {
-                None => tell!("{} {}: not counted", "{} {}: sin contar", row.number, row.name),
+                None => chalkcourse_words::takeoff::not_counted_2(&row.number, &row.name),
                 Some(_) => {
                     let (good, packages) = (row.good(), plural(&row.package, needed as f64));
-                    tell!(
-                        "{} {}: {good} of {needed} {packages}",
-                        "{} {}: {good} de {needed} {packages}",
-                        row.number,
-                        row.name
-                    )
+                    chalkcourse_words::takeoff::of(&row.number, &row.name, &good, &needed, &packages)
                 }
             })
             .collect();
         let can_not = |on: &Stage| ready.iter().any(|before| before.stage == *on && !before.can_start);
         for on in stands_on(stage, rows).into_iter().filter(can_not) {
-            waits_for.push(tell!("{} can't start", "{} no puede empezar", on.name()));
+            waits_for.push(chalkcourse_words::takeoff::cant_start(&on.name()));
         }
         ready.push(StageReady { stage, can_start: waits_for.is_empty(), waits_for });
     }
@@ -196,20 +194,20 @@ fn stands_on(stage: Stage, rows: &[PalletRow]) -> BTreeSet<Stage> {
 pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String {
     let mut out = String::new();
     // Writing to a string can't fail.
-    let _ = putln!(out, "Delivery for {}", "Entrega para {}", plain(job));
+    let _ = writeln!(out, "{}", chalkcourse_words::takeoff::delivery_for(&plain(job)));
     for (what, text) in [
-        (pick("Date", "Fecha"), &delivery.date),
-        (pick("Counted by", "Contó"), &delivery.by),
-        (pick("Note", "Nota"), &delivery.note),
+        (chalkcourse_words::common::DATE.now(), &delivery.date),
+        (chalkcourse_words::common::COUNTED_BY.now(), &delivery.by),
+        (chalkcourse_words::common::NOTE.now(), &delivery.note),
     ] {
         if !text.trim().is_empty() {
             let _ = writeln!(out, "{what}: {}", plain(text));
         }
     }
     for (heading, wanted) in [
-        (pick("Short", "Falta"), 0),
-        (pick("Damaged", "Dañado"), 1),
-        (pick("Over, or not ordered", "Sobra, o no se pidió"), 2),
+        (chalkcourse_words::common::SHORT.now(), 0),
+        (chalkcourse_words::common::DAMAGED.now(), 1),
+        (chalkcourse_words::takeoff::OVER_OR_NOT_ORDERED.now(), 2),
     ] {
         let count = |row: &PalletRow| [row.short(), row.damaged, row.over()][wanted];
         let wrong: Vec<&PalletRow> = rows.iter().filter(|row| count(row) > 0).collect();
@@ -220,42 +218,37 @@ pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String 
         for row in wrong {
             let packages = plural(&row.package, count(row) as f64);
             let note = if row.note.is_empty() { String::new() } else { format!("; {}", row.note) };
-            let _ = putln!(
+            let _ = writeln!(
                 out,
-                "  {}  {}: {} {packages} of {} ordered, {} came{}",
-                "  {}  {}: {} {packages} de {} pedidos, llegaron {}{}",
-                plain(&row.number),
-                plain(&row.name),
-                count(row),
-                row.ordered,
-                row.counted.unwrap_or(0),
-                plain(&note)
+                "{}",
+                chalkcourse_words::takeoff::of_ordered_came(
+                    &plain(&row.number),
+                    &plain(&row.name),
+                    &count(row),
+                    &packages,
+                    &row.ordered,
+                    &row.counted.unwrap_or(0),
+                    &plain(&note)
+                )
             );
         }
     }
     let open = rows.iter().filter(|row| row.counted.is_none()).count();
     if open > 0 {
-        let _ = putln!(
-            out,
-            "\nNot counted yet: {open} of {} lines.",
-            "\nAún sin contar: {open} de {} renglones.",
-            rows.len()
-        );
+        let _ = writeln!(out, "{}", chalkcourse_words::takeoff::not_counted_yet_of_lines(&open, &rows.len()));
     } else if rows.iter().all(|row| row.is_complete() && row.over() == 0 && row.damaged == 0) {
-        let _ = putln!(out, "\nAll {} lines are complete.", "Los {} renglones están completos.", rows.len());
+        let _ = writeln!(out, "{}", chalkcourse_words::takeoff::all_lines_are_complete(&rows.len()));
     }
-    let _ = putln!(out, "\nWhat can start", "\nLo que puede empezar");
+    let _ = writeln!(out, "{}", chalkcourse_words::takeoff::WHAT_CAN_START);
     for stage in stages_ready(rows) {
         let _ = match stage.can_start {
-            true => putln!(out, "  {}: can start", "  {}: puede empezar", stage.stage.name()),
+            true => writeln!(out, "{}", chalkcourse_words::takeoff::can_start(&stage.stage.name())),
             false => {
                 let why: Vec<String> = stage.waits_for.iter().map(|why| plain(why)).collect();
-                putln!(
+                writeln!(
                     out,
-                    "  {}: can't start: {}",
-                    "  {}: no puede empezar: {}",
-                    stage.stage.name(),
-                    why.join("; ")
+                    "{}",
+                    chalkcourse_words::takeoff::cant_start_2(&stage.stage.name(), &why.join("; "))
                 )
             }
         };

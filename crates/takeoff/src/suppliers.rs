@@ -5,7 +5,6 @@ use crate::totals::{cents, sum};
 use crate::words::plural;
 use crate::{Takeoff, text};
 use chalkcourse_job::PriceList;
-use chalkcourse_words::{pick, putln, tell};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -132,7 +131,9 @@ pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceCompariso
         nobody_has: rows.iter().filter(|row| row.cheapest.is_none()).map(|row| row.number.clone()).collect(),
         rows,
         money_apart: apart.then(|| {
-            tell!("the lists are in {}", "las listas están en {}", currencies.join(pick(" and ", " y ")))
+            chalkcourse_words::takeoff::the_lists_are_in(
+                &currencies.join(chalkcourse_words::common::AND.now()),
+            )
         }),
     }
 }
@@ -145,37 +146,29 @@ impl PriceComparison {
         // Writing to a string can't fail.
         for offer in &self.offers {
             let known = |amount: Option<Decimal>| {
-                amount.map_or_else(|| pick("not known", "no se sabe").to_owned(), show_money)
+                amount.map_or_else(|| chalkcourse_words::common::NOT_KNOWN.now().to_owned(), show_money)
             };
             let _ = writeln!(out, "{}, {}", plain(&offer.list), plain(&offer.date));
-            let _ = putln!(
+            let _ = writeln!(
                 out,
-                "  lines {}, sales tax {}, delivery {}, total {} {}; what every list has: {}",
-                "  renglones {}, impuesto de venta {}, entrega {}, total {} {}; lo que todas las listas tienen: {}",
-                show_money(offer.lines),
-                known(offer.tax),
-                known(offer.delivery),
-                show_money(offer.total),
-                plain(&offer.currency),
-                show_money(offer.in_common)
+                "{}",
+                chalkcourse_words::takeoff::lines_sales_tax_delivery_total(
+                    &show_money(offer.lines),
+                    &known(offer.tax),
+                    &known(offer.delivery),
+                    &show_money(offer.total),
+                    &plain(&offer.currency),
+                    &show_money(offer.in_common)
+                )
             );
             if !offer.missing.is_empty() {
                 let missing: Vec<String> = offer.missing.iter().map(|number| plain(number)).collect();
-                let _ = putln!(
-                    out,
-                    "  NO PRICE, and not in the total: {}",
-                    "  SIN PRECIO, y fuera del total: {}",
-                    missing.join(", ")
-                );
+                let _ =
+                    writeln!(out, "{}", chalkcourse_words::takeoff::no_price_and_not_in(&missing.join(", ")));
             }
         }
         if let Some(why) = &self.money_apart {
-            let _ = putln!(
-                out,
-                "Amounts can't be compared: {}",
-                "Los montos no se pueden comparar: {}",
-                plain(why)
-            );
+            let _ = writeln!(out, "{}", chalkcourse_words::takeoff::amounts_cant_be_compared(&plain(why)));
             return out;
         }
         let _ = writeln!(out);
@@ -183,7 +176,7 @@ impl PriceComparison {
             let costs = row.costs.iter().enumerate().map(|(at, cost)| match cost {
                 Some(cost) if row.cheapest == Some(at) => format!("{}*", show_money(*cost)),
                 Some(cost) => show_money(*cost),
-                None => pick("no price", "sin precio").to_owned(),
+                None => chalkcourse_words::common::NO_PRICE.now().to_owned(),
             });
             let costs: Vec<String> = costs.collect();
             let _ = writeln!(
@@ -192,15 +185,14 @@ impl PriceComparison {
                 plain(&row.number),
                 plain(&row.name),
                 row.packages,
-                plural(pick("package", "paquete"), row.packages as f64),
+                plural(chalkcourse_words::takeoff::PACKAGE.now(), row.packages as f64),
                 costs.join("  ")
             );
         }
-        let _ = putln!(
+        let _ = writeln!(
             out,
-            "* the cheapest. Each line where it is cheapest: {}",
-            "* lo más barato. Cada renglón donde es más barato: {}",
-            show_money(self.cheapest)
+            "{}",
+            chalkcourse_words::takeoff::the_cheapest_each_line_where(&show_money(self.cheapest))
         );
         out
     }

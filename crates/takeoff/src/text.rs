@@ -4,7 +4,6 @@ use crate::words::{number, waste_words};
 use crate::{Header, Line, Takeoff, show_amount, text_cuts};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Stage};
-use chalkcourse_words::{pick, put, tell};
 use rust_decimal::Decimal;
 use std::fmt::Write;
 
@@ -37,7 +36,7 @@ pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
 /// The order to read, by group or by stage of work.
 pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> String {
     let mut out = String::new();
-    let title = tell!("Order for {}", "Pedido para {}", plain(&header.job));
+    let title = chalkcourse_words::takeoff::order_for(&plain(&header.job));
     let rule = "=".repeat(title.chars().count());
     let mut say = |line: &str| {
         out.push_str(line.trim_end());
@@ -46,18 +45,15 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     say(&title);
     say(&rule);
     for (what, name) in [
-        (pick("Kit", "Kit"), &header.kit),
-        (pick("Rule book", "Libro de reglas"), &header.rule_book),
-        (pick("Prices", "Precios"), &header.prices),
+        (chalkcourse_words::common::KIT.now(), &header.kit),
+        (chalkcourse_words::common::RULE_BOOK.now(), &header.rule_book),
+        (chalkcourse_words::common::PRICES.now(), &header.prices),
     ] {
         say(&format!("{what}: {}", plain(name)));
     }
     if takeoff.lines.is_empty() {
         say("");
-        say(pick(
-            "Nothing to order: no module is placed, or the kit has no parts.",
-            "Nada que pedir: no hay módulos colocados, o el kit no tiene piezas.",
-        ));
+        say(chalkcourse_words::common::NOTHING_TO_ORDER_NO_MODULE.now());
     }
     let widths = Widths::of(takeoff, units);
     for (heading, lines) in sections(takeoff, by) {
@@ -70,20 +66,20 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
                 say(&format!("      {}", plain(&words)));
             }
             if let Some(words) = waste_words(line) {
-                say(&tell!("      waste: {}", "      desperdicio: {}", plain(&words)));
+                say(&chalkcourse_words::takeoff::waste(&plain(&words)));
             }
             for term in &line.terms {
                 if term.need > 0.0 {
                     say(&format!("      {}", plain(&term.words(units))));
                 }
             }
-            say(&tell!("      source: {}", "      fuente: {}", plain(&line.source)));
+            say(&chalkcourse_words::takeoff::source(&plain(&line.source)));
         }
         say(&format!("  {heading}: {} {}", show_money(cost), plain(&takeoff.currency)));
     }
     if !takeoff.off.is_empty() {
         say("");
-        say(pick("Switched off, not ordered", "Omitidos, no se piden"));
+        say(chalkcourse_words::common::SWITCHED_OFF_NOT_ORDERED.now());
         for line in &takeoff.off {
             let words = line.state_words(units).unwrap_or_default();
             say(&format!("  {}  {}  {}", plain(&line.number), plain(&line.name), plain(&words)));
@@ -96,26 +92,23 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     for (what, amount) in money_rows(takeoff) {
         let currency = plain(&takeoff.currency);
         let amount = amount.map_or_else(
-            || pick("not known", "no se sabe").to_owned(),
+            || chalkcourse_words::common::NOT_KNOWN.now().to_owned(),
             |amount| format!("{} {currency}", show_money(amount)),
         );
         say(&format!("{what}: {amount}"));
     }
     let total = format!("{} {}", show_money(takeoff.totals.total), plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
-        say(&tell!("Total: {total}", "Total: {total}"));
+        say(&chalkcourse_words::takeoff::total(&total));
     } else {
-        say(&tell!(
-            "Total of the parts that have a price: {total}",
-            "Total de las piezas con precio: {total}"
-        ));
+        say(&chalkcourse_words::takeoff::total_of_the_parts_that(&total));
         let missing = takeoff.unpriced.iter().map(|n| plain(n)).collect::<Vec<_>>().join(", ");
-        say(&tell!("NO PRICE, and not in the total: {missing}", "SIN PRECIO, y fuera del total: {missing}"));
+        say(&chalkcourse_words::takeoff::no_price_and_not_in_the(&missing));
     }
     for (heading, entries) in [
-        (pick("To know about the count", "Conviene saber del conteo"), &takeoff.notes),
-        (pick("Findings", "Hallazgos"), &header.findings),
-        (pick("Waived findings", "Hallazgos dispensados"), &header.waivers),
+        (chalkcourse_words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &takeoff.notes),
+        (chalkcourse_words::common::FINDINGS.now(), &header.findings),
+        (chalkcourse_words::common::WAIVED_FINDINGS.now(), &header.waivers),
     ] {
         if !entries.is_empty() {
             say("");
@@ -134,13 +127,13 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
 pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     let totals = &takeoff.totals;
     [
-        (pick("Goods", "Materiales"), Some(totals.goods)),
-        (pick("Labour", "Mano de obra"), Some(totals.labour)),
-        (pick("Sales tax", "Impuesto de venta"), totals.tax),
-        (pick("Delivery", "Entrega"), totals.delivery),
-        (pick("Cost", "Costo"), Some(totals.cost)),
-        (pick("Overhead", "Gastos generales"), Some(totals.overhead)),
-        (pick("Profit", "Ganancia"), Some(totals.profit)),
+        (chalkcourse_words::takeoff::GOODS.now(), Some(totals.goods)),
+        (chalkcourse_words::common::LABOUR.now(), Some(totals.labour)),
+        (chalkcourse_words::takeoff::SALES_TAX.now(), totals.tax),
+        (chalkcourse_words::common::DELIVERY.now(), totals.delivery),
+        (chalkcourse_words::common::COST.now(), Some(totals.cost)),
+        (chalkcourse_words::takeoff::OVERHEAD.now(), Some(totals.overhead)),
+        (chalkcourse_words::common::PROFIT.now(), Some(totals.profit)),
     ]
 }
 
@@ -173,33 +166,26 @@ impl Widths {
     fn row(&self, takeoff: &Takeoff, line: &Line, units: Units) -> String {
         let mut row = String::new();
         // Writing to a string can't fail.
-        let _ = put!(
+        let _ = write!(
             row,
-            "  {:<number$}  {:<name$}  need {:<need$}  order {:<order$}",
-            "  {:<number$}  {:<name$}  se necesita {:<need$}  pedir {:<order$}",
-            plain(&line.number),
-            plain(&line.name),
-            need_words(line, units),
-            plain(&line.packages_words(units)),
-            number = self.number,
-            name = self.name,
-            need = self.need,
-            order = self.order,
+            "{}",
+            chalkcourse_words::takeoff::need_order_2(
+                &format_args!("{:<number$}", plain(&line.number), number = self.number),
+                &format_args!("{:<name$}", plain(&line.name), name = self.name),
+                &format_args!("{:<need$}", need_words(line, units), need = self.need),
+                &format_args!("{:<order$}", plain(&line.packages_words(units)), order = self.order)
+            )
         );
         let _ = match (line.price, line.cost) {
             (Some(price), Some(cost)) => {
                 let (price, cost) = (show_money(price), show_money(cost));
-                put!(row, "  at {price} = {cost} {}", "  a {price} = {cost} {}", plain(&takeoff.currency))
+                write!(row, "{}", chalkcourse_words::takeoff::at(&price, &cost, &plain(&takeoff.currency)))
             }
             (Some(price), None) => {
                 let price = show_money(price);
-                put!(
-                    row,
-                    "  at {price}: too many to reckon a cost",
-                    "  a {price}: demasiados para calcular un costo"
-                )
+                write!(row, "{}", chalkcourse_words::takeoff::at_too_many_to_reckon(&price))
             }
-            _ => put!(row, "  NO PRICE", "  SIN PRECIO"),
+            _ => write!(row, "{}", chalkcourse_words::takeoff::NO_PRICE),
         };
         row
     }
@@ -210,11 +196,7 @@ pub fn need_words(line: &Line, units: Units) -> String {
     let need = show_amount(line.need, line.unit, units);
     if line.waste > 0.0 {
         let with = show_amount(line.with_waste, line.unit, units);
-        tell!(
-            "{need}, with {} % waste {with}",
-            "{need}, con {} % de desperdicio {with}",
-            number(line.waste * 100.0)
-        )
+        chalkcourse_words::takeoff::with_waste(&need, &number(line.waste * 100.0), &with)
     } else {
         need
     }

@@ -4,30 +4,28 @@ use crate::words::plural;
 use crate::{CutStick, LineTerm, Takeoff};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::Amount;
-use chalkcourse_words::{pick, tell};
 
 /// Cut lists and crews of an order, line by line.
 pub(crate) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
     let mut lines = Vec::new();
     for (number, name, cuts) in cut_lists(takeoff, units) {
         if lines.is_empty() {
-            lines.extend([String::new(), pick("Cut list", "Lista de cortes").to_owned()]);
+            lines.extend([String::new(), chalkcourse_words::common::CUT_LIST.now().to_owned()]);
         }
         lines.push(format!("  {number}  {name}"));
         lines.extend(cuts.into_iter().map(|cut| format!("      {cut}")));
     }
     if !takeoff.crews.is_empty() {
-        lines.extend([String::new(), pick("Crews", "Cuadrillas").to_owned()]);
+        lines.extend([String::new(), chalkcourse_words::common::CREWS.now().to_owned()]);
         for crew in &takeoff.crews {
-            let people = plural(pick("person", "persona"), f64::from(crew.people))
-                .replace(pick("persons", "personas"), pick("people", "personas"));
-            lines.push(tell!(
-                "  {}: {} h of work, {} {people}, {:.1} h on the clock",
-                "  {}: {} h de trabajo, {} {people}, {:.1} h de reloj",
-                crew.crew,
-                crew.person_hours,
-                crew.people,
-                crew.hours
+            let people = plural(chalkcourse_words::takeoff::PERSON.now(), f64::from(crew.people))
+                .replace(chalkcourse_words::takeoff::PERSONS.now(), chalkcourse_words::takeoff::PEOPLE.now());
+            lines.push(chalkcourse_words::takeoff::h_of_work_h_on(
+                &crew.crew,
+                &crew.person_hours,
+                &crew.people,
+                &people,
+                &format_args!("{:.1}", crew.hours),
             ));
         }
     }
@@ -57,17 +55,17 @@ fn of_term(term: &LineTerm, units: Units) -> Vec<String> {
     let words = |(count, stick): (usize, &CutStick)| {
         let pieces: Vec<String> = stick.pieces.iter().map(|piece| show(piece.length)).collect();
         let left = if stick.left > 0.0 {
-            tell!(", {} left", ", sobran {}", show(stick.left))
+            chalkcourse_words::takeoff::left(&show(stick.left))
         } else {
             String::new()
         };
-        tell!(
-            "{count} {} of {}{}: {}{left}",
-            "{count} {} de {}{}: {}{left}",
-            plural(pick("stick", "tramo"), count as f64),
-            show(stick.length),
-            of_part(stick),
-            pieces.join(" + ")
+        chalkcourse_words::takeoff::of_2(
+            &count,
+            &plural(chalkcourse_words::takeoff::STICK.now(), count as f64),
+            &show(stick.length),
+            &of_part(stick),
+            &pieces.join(" + "),
+            &left,
         )
     };
     cuts.alike().into_iter().map(words).collect()

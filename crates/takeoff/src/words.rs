@@ -2,7 +2,7 @@ use crate::nouns::{noun, nouns};
 use crate::{CutList, Line, LineState, LineTerm, WasteFrom};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Amount, Holds, Measure, Unit};
-use chalkcourse_words::{Language, pick, spoken, tell};
+use chalkcourse_words::{self as words, Language, spoken};
 
 /// A quantity as a person reads it: `58`, `22' 7 9/16"`, `253.04 sq ft`.
 pub fn show_amount(amount: f64, unit: Unit, units: Units) -> String {
@@ -50,12 +50,7 @@ pub(crate) fn packages(line: &Line, units: Units) -> String {
     if matches!(line.unit, Unit::Each | Unit::Time) && line.holds == 1.0 {
         return format!("{} {package}", line.packages);
     }
-    tell!(
-        "{} {package} of {}",
-        "{} {package} de {}",
-        line.packages,
-        show_amount(line.holds, line.unit, units)
-    )
+    words::takeoff::of_3(&line.packages, &package, &show_amount(line.holds, line.unit, units))
 }
 
 /// A short way in inches, a longer one as roofs are measured: `12"`, `20'`.
@@ -73,16 +68,10 @@ fn many(word: &str, count: f64) -> String {
 fn of_proof(cuts: &CutList, units: Units) -> String {
     let bought = Length::from_metres(cuts.bought).show(units);
     if cuts.proved {
-        tell!(
-            "{bought} bought, the least for these joints (proved)",
-            "se compran {bought}, lo mínimo con estos empalmes (demostrado)"
-        )
+        words::takeoff::bought_the_least_for_these(&bought)
     } else {
         let more = Length::from_metres(cuts.bought - cuts.least).show(units);
-        tell!(
-            "{bought} bought, at most {more} more than the least for these joints",
-            "se compran {bought}, como máximo {more} más que lo mínimo con estos empalmes"
-        )
+        words::takeoff::bought_at_most_more_than(&bought, &more)
     }
 }
 
@@ -93,30 +82,18 @@ pub(crate) fn of_state(line: &Line, units: Units) -> Option<String> {
         LineState::Counted => {}
         LineState::Overridden { why } => {
             let counted = many(&line.package, line.counted as f64);
-            words.push(tell!(
-                "OVERRIDDEN, counted {counted}{}",
-                "CAMBIADO, se contaron {counted}{}",
-                because(why)
-            ));
+            words.push(words::takeoff::overridden_counted(&counted, &because(why)));
         }
-        LineState::Added { why } => words.push(tell!("ADDED by hand{}", "AGREGADO a mano{}", because(why))),
-        LineState::Off { why } => words.push(tell!("OFF{}", "OMITIDO{}", because(why))),
+        LineState::Added { why } => words.push(words::takeoff::added_by_hand(&because(why))),
+        LineState::Off { why } => words.push(words::takeoff::off(&because(why))),
     }
     if line.own && line.from_stock > 0.0 {
-        words.push(tell!(
-            "{} of the office's own, to bring along",
-            "{} propios de la oficina, para llevar",
-            show_amount(line.from_stock, line.unit, units)
-        ));
+        words.push(words::takeoff::of_the_offices_own_to(&show_amount(line.from_stock, line.unit, units)));
     } else if line.from_stock > 0.0 {
-        words.push(tell!(
-            "{} from stock in hand",
-            "{} de existencias",
-            show_amount(line.from_stock, line.unit, units)
-        ));
+        words.push(words::takeoff::from_stock_in_hand(&show_amount(line.from_stock, line.unit, units)));
     }
     if let Some((number, name)) = &line.alternate {
-        words.push(tell!("alternate {number}, {name}", "alterna {number}, {name}"));
+        words.push(words::takeoff::alternate(&number, &name));
     }
     (!words.is_empty()).then(|| words.join("; "))
 }
@@ -129,30 +106,19 @@ pub fn waste_words(line: &Line) -> Option<String> {
     let mut words = match &line.waste_from {
         WasteFrom::Kit => None,
         WasteFrom::Roof { kind, chosen } => {
-            let by = if *chosen {
-                pick("as chosen", "según lo elegido")
-            } else {
-                pick("as drawn", "como está dibujado")
-            };
-            Some(tell!("{waste} % for a {}, {by}", "{waste} % por {}, {by}", kind.name()))
+            let by = if *chosen { words::takeoff::AS_CHOSEN.now() } else { words::takeoff::AS_DRAWN.now() };
+            Some(words::takeoff::for_a(&waste, &kind.name(), &by))
         }
-        WasteFrom::Office { why } if why.trim().is_empty() => {
-            Some(tell!("{waste} %, the office's own", "{waste} %, de la oficina"))
-        }
-        WasteFrom::Office { why } => {
-            Some(tell!("{waste} %, the office's own: {why}", "{waste} %, de la oficina: {why}"))
-        }
+        WasteFrom::Office { why } if why.trim().is_empty() => Some(words::takeoff::the_offices_own(&waste)),
+        WasteFrom::Office { why } => Some(words::takeoff::the_offices_own_2(&waste, &why)),
     };
     if let Some(cut_off) = line.waste_by_geometry {
-        let cuts = tell!(
-            "the cuts of these faces alone make {} %, which is not ordered by",
-            "los cortes de estos faldones por sí solos dan {} %, que no se toma para pedir",
-            percent(cut_off)
-        );
-        words = Some(words.map_or_else(
-            || tell!("{waste} %; {cuts}", "{waste} %; {cuts}"),
-            |first| format!("{first}; {cuts}"),
-        ));
+        let cuts = words::takeoff::the_cuts_of_these_faces(&percent(cut_off));
+        words =
+            Some(words.map_or_else(
+                || words::takeoff::waste_cuts(&waste, &cuts),
+                |first| format!("{first}; {cuts}"),
+            ));
     }
     words
 }
@@ -161,7 +127,7 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
     let runs = term.places.len() as f64;
     let measured = match term.of_unit {
         Unit::Each if matches!(term.of, Measure::Part(_)) => {
-            tell!("{} of {}", "{} de {}", number(term.measured), noun(&term.of))
+            words::takeoff::of_4(&number(term.measured), &noun(&term.of))
         }
         // A part that is measured is one thing, in however many places it lies.
         unit if matches!(term.of, Measure::Part(_)) => {
@@ -178,83 +144,57 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
         Amount::Length(length) if term.of_unit == Unit::Each => {
             format!("{measured} × {}", way(*length, units))
         }
-        Amount::Length(length) => {
-            tell!("{measured}: {} each", "{measured}: {} c/u", way(*length, units))
-        }
+        Amount::Length(length) => words::takeoff::each(&measured, &way(*length, units)),
         Amount::Pieces { length, lap } if *lap == Length::ZERO => {
-            tell!(
-                "{measured}: pieces of {} end to end",
-                "{measured}: piezas de {} una tras otra",
-                length.show(units)
-            )
+            words::takeoff::pieces_of_end_to_end(&measured, &length.show(units))
         }
         Amount::Pieces { length, lap } => {
-            tell!(
-                "{measured}: pieces of {}, each lapping {}",
-                "{measured}: piezas de {}, cada una solapa {}",
-                length.show(units),
-                lap.show_small(units)
-            )
+            words::takeoff::pieces_of_each_lapping(&measured, &length.show(units), &lap.show_small(units))
         }
         Amount::Spaced(spacing) if term.of_unit == Unit::Area => {
-            tell!(
-                "{measured}: one every {} both ways",
-                "{measured}: 1 cada {} en ambos sentidos",
-                way(*spacing, units)
-            )
+            words::takeoff::one_every_both_ways(&measured, &way(*spacing, units))
         }
-        Amount::Spaced(spacing) => {
-            tell!(
-                "{measured}: one every {} and one at each run's end",
-                "{measured}: 1 cada {} y 1 al final de cada tramo",
-                way(*spacing, units)
-            )
-        }
+        Amount::Spaced(spacing) => words::takeoff::one_every_and_one_at(&measured, &way(*spacing, units)),
         Amount::Rate { take, of } => {
             let take = take.show(units);
             match of {
-                Holds::Pieces(pieces) if *pieces == 1.0 => {
-                    tell!("{measured}: {take} for each", "{measured}: {take} c/u")
-                }
+                Holds::Pieces(pieces) if *pieces == 1.0 => words::takeoff::for_each(&measured, &take),
                 of => {
                     let of = of.show(units);
-                    tell!("{measured}: {take} for each {of}", "{measured}: {take} por cada {of}")
+                    words::takeoff::for_each_2(&measured, &take, &of)
                 }
             }
         }
-        Amount::Width(width) => tell!(
-            "{measured}: a strip {} wide",
-            "{measured}: una franja de {} de ancho",
-            width.show_small(units)
-        ),
+        Amount::Width(width) => words::takeoff::a_strip_wide(&measured, &width.show_small(units)),
         Amount::Cut(sticks) => {
             let lap = if sticks.lap == Length::ZERO {
                 String::new()
             } else {
-                tell!(", each lapping {}", ", cada uno solapa {}", sticks.lap.show_small(units))
+                words::takeoff::each_lapping(&sticks.lap.show_small(units))
             };
             let lengths: Vec<String> = std::iter::once(sticks.length)
                 .chain(sticks.also.iter().map(|other| other.length))
                 .map(|length| length.show(units))
                 .collect();
             let proof = term.cuts.as_ref().map_or_else(String::new, |cuts| of_proof(cuts, units));
-            tell!(
-                "{measured}: cut from sticks of {}{lap}; {proof}",
-                "{measured}: cortado de tramos de {}{lap}; {proof}",
-                lengths.join(pick(" and ", " y "))
+            words::takeoff::cut_from_sticks_of(
+                &measured,
+                &lengths.join(words::common::AND.now()),
+                &lap,
+                &proof,
             )
         }
         Amount::Laid(roll) => {
             let (strips, rolls) = term.laid.as_ref().map_or((0, 0), |laid| (laid.strips.len(), laid.rolls));
-            let double = if roll.starter { pick(", double", ", doble") } else { "" };
-            tell!(
-                "{measured}: laid in {} {} wide lapping {}{double}, {} at ends; {} begun",
-                "{measured}: colocado en {} de {} de ancho que solapan {}{double}, {} en los extremos; se empiezan {}",
-                many(pick("strip", "franja"), strips as f64),
-                roll.width.show_small(units),
-                roll.side_lap.show_small(units),
-                roll.end_lap.show_small(units),
-                many(pick("roll", "rollo"), rolls as f64),
+            let double = if roll.starter { words::takeoff::DOUBLE.now() } else { "" };
+            words::takeoff::laid_in_wide_lapping_at(
+                &measured,
+                &many(words::takeoff::STRIP.now(), strips as f64),
+                &roll.width.show_small(units),
+                &roll.side_lap.show_small(units),
+                &double,
+                &roll.end_lap.show_small(units),
+                &many(words::takeoff::ROLL.now(), rolls as f64),
             )
         }
     }

@@ -5,15 +5,15 @@ use crate::names::length;
 use chalkcourse_job::{Caution, Resolved, Source};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::{IceBarrier, ice_barrier};
-use chalkcourse_words::{of_data, pick, tell};
+use chalkcourse_words::{self as words, of_data};
 
 /// The lines of the checklist, those of the roof first.
 pub fn checklist(job: &Resolved, layout: &Layout) -> Vec<Caution> {
     let mut lines = Vec::new();
     if let Some(roofing) = &job.rule_book.roofing {
         for (about, limit) in [
-            (pick("Drip edge", "Goterón"), &roofing.drip_edge),
-            (pick("Fire class", "Clase de fuego"), &roofing.fire_class),
+            (words::common::DRIP_EDGE.now(), &roofing.drip_edge),
+            (words::common::FIRE_CLASS.now(), &roofing.fire_class),
         ] {
             lines.extend(limit.as_ref().map(|limit| Caution {
                 about: about.into(),
@@ -32,17 +32,11 @@ pub fn checklist(job: &Resolved, layout: &Layout) -> Vec<Caution> {
 }
 
 fn of_ice(job: &Resolved, layout: &Layout, barrier: IceBarrier) -> Caution {
-    let about = pick("Ice barrier", "Barrera contra hielo").into();
+    let about = words::common::ICE_BARRIER.now().into();
     match barrier {
         IceBarrier::InsideWall(inside, source) => Caution {
             about,
-            text: tell!(
-                "From the eave to {} inside the outer wall, where the place has ice along its eaves; give the overhang to have the \
-                 length on the slope worked out.",
-                "Del alero a {} hacia adentro del muro exterior, donde el lugar tiene hielo en los aleros; indique \
-                 el voladizo para calcular la longitud en la pendiente.",
-                length(inside.metres(), job.units)
-            ),
+            text: words::rules::from_the_eave_to_inside(&length(inside.metres(), job.units)),
             source,
         },
         IceBarrier::OnFaces { faces, pitch, reach, source } => {
@@ -53,11 +47,10 @@ fn of_ice(job: &Resolved, layout: &Layout, barrier: IceBarrier) -> Caution {
                 .collect();
             Caution {
                 about,
-                text: tell!(
-                    "On {} ({pitch}), where the place has ice along its eaves: {} up the slope from the eave.",
-                    "En {} ({pitch}), donde el lugar tiene hielo en los aleros: {} pendiente arriba desde el alero.",
-                    names.join(", "),
-                    length(reach.metres(), job.units)
+                text: words::rules::on_where_the_place_has(
+                    &names.join(", "),
+                    &pitch,
+                    &length(reach.metres(), job.units),
                 ),
                 source,
             }

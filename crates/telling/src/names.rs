@@ -3,7 +3,7 @@
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{BlockId, FaceId, PenetrationId, Quantity, Required, Resolved};
 use chalkcourse_rules::Finding;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// The names of a job's things, and lengths in its units.
 pub struct Names<'j> {
@@ -20,27 +20,27 @@ impl Names<'_> {
     pub fn block(&self, id: BlockId) -> String {
         let name = self.job.block(id).map(|block| block.name.trim()).filter(|name| !name.is_empty());
         match name.and(self.job.block(id)) {
-            Some(block) => tell!("block {}", "el bloque {}", block.name),
-            None => tell!("block {}", "el bloque {}", id),
+            Some(block) => words::common::block_3(&block.name),
+            None => words::rules::block(&id),
         }
     }
 
     /// The block that a finding is about.
     pub(crate) fn block_of(&self, finding: &Finding) -> String {
-        finding.place.block.map_or_else(|| pick("a block", "un bloque").to_owned(), |id| self.block(id))
+        finding.place.block.map_or_else(|| words::rules::A_BLOCK.now().to_owned(), |id| self.block(id))
     }
 
     /// `face South`, or its number when it has no name.
     pub fn face(&self, id: FaceId) -> String {
         match self.job.face(id) {
-            Some(face) if !face.name.trim().is_empty() => tell!("face {}", "el faldón {}", face.name),
-            _ => tell!("face {}", "el faldón {}", id),
+            Some(face) if !face.name.trim().is_empty() => words::common::face_3(&face.name),
+            _ => words::rules::face(&id),
         }
     }
 
     /// The face that a finding is on.
     pub(crate) fn face_of(&self, finding: &Finding) -> String {
-        finding.place.face.map_or_else(|| pick("a face", "un faldón").to_owned(), |id| self.face(id))
+        finding.place.face.map_or_else(|| words::common::A_FACE.now().to_owned(), |id| self.face(id))
     }
 
     /// A penetration in the middle of a sentence: `the vent “Kitchen”`.
@@ -48,7 +48,7 @@ impl Names<'_> {
         match id.and_then(|id| self.job.penetration(id)) {
             Some(it) if it.name.trim().is_empty() => it.kind.with_article().to_owned(),
             Some(it) => format!("{} “{}”", it.kind.with_article(), it.name),
-            None => pick("a penetration", "una penetración").to_owned(),
+            None => words::common::A_PENETRATION.now().to_owned(),
         }
     }
 
@@ -106,24 +106,24 @@ pub(crate) fn asked(finding: &Finding) -> f64 {
 }
 
 pub(crate) fn at_least(required: &str) -> String {
-    tell!("at least {required}", "al menos {required}")
+    words::rules::at_least(&required)
 }
 
 pub(crate) fn at_most(required: &str) -> String {
-    tell!("at most {required}", "como máximo {required}")
+    words::rules::at_most(&required)
 }
 
 /// An edge as the middle of a sentence has it: in Spanish with its article, in English without.
 pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
     match kind {
-        EdgeKind::Eave => pick("eave", "el alero"),
-        EdgeKind::Rake => pick("rake", "el borde inclinado"),
-        EdgeKind::Ridge => pick("ridge", "la cumbrera"),
-        EdgeKind::Hip => pick("hip", "la limatesa"),
-        EdgeKind::Valley => pick("valley", "la limahoya"),
-        EdgeKind::WallLine => pick("wall line", "el encuentro con el muro"),
-        EdgeKind::Step => pick("step", "el escalón"),
-        EdgeKind::PitchChange => pick("pitch change", "el quiebre de pendiente"),
+        EdgeKind::Eave => words::rules::EAVE.now(),
+        EdgeKind::Rake => words::rules::RAKE.now(),
+        EdgeKind::Ridge => words::rules::RIDGE.now(),
+        EdgeKind::Hip => words::rules::HIP.now(),
+        EdgeKind::Valley => words::rules::VALLEY.now(),
+        EdgeKind::WallLine => words::rules::WALL_LINE.now(),
+        EdgeKind::Step => words::rules::STEP.now(),
+        EdgeKind::PitchChange => words::rules::PITCH_CHANGE.now(),
     }
 }
 

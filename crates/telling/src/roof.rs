@@ -6,172 +6,97 @@ use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{Tolerances, Units};
 use chalkcourse_job::{FaceId, Subject};
 use chalkcourse_rules::{Fault, Finding};
-use chalkcourse_words::{pick, say, tell};
+use chalkcourse_words as words;
 
 pub(crate) const RULES: &[RuleWords] = &[
     RuleWords {
         code: "part",
-        title: say("Every part of the house carries a roof", "Cada parte de la casa lleva un techo"),
-        reason: say(
-            "A part that can't be raised has no faces: nothing on it is counted.",
-            "Una parte que no se puede levantar no tiene faldones: nada de ella se cuenta.",
-        ),
-        geometry: Some(say(
-            "geometry: no roof closes over this footprint",
-            "geometría: ningún techo cierra sobre esta huella",
-        )),
+        title: words::rules::EVERY_PART_OF_THE_HOUSE,
+        reason: words::rules::A_PART_THAT_CANT_BE,
+        geometry: Some(words::rules::GEOMETRY_NO_ROOF_CLOSES_OVER),
     },
     RuleWords {
         code: "outline",
-        title: say(
-            "Outlines of faces enclose one area once",
-            "Los contornos de los faldones encierran un área una sola vez",
-        ),
-        reason: say(
-            "Lengths, areas and edges of an outline that folds over itself mean nothing.",
-            "Longitudes, áreas y bordes de un contorno que se cruza a sí mismo no significan nada.",
-        ),
-        geometry: Some(say(
-            "geometry: such an outline has no area",
-            "geometría: un contorno así no tiene área",
-        )),
+        title: words::rules::OUTLINES_OF_FACES_ENCLOSE_ONE,
+        reason: words::rules::LENGTHS_AREAS_AND_EDGES_OF,
+        geometry: Some(words::rules::GEOMETRY_SUCH_AN_OUTLINE_HAS),
     },
     RuleWords {
         code: "height-gap",
-        title: say(
-            "Faces that meet in plan meet in height",
-            "Los faldones que se juntan en planta se juntan en altura",
-        ),
-        reason: say(
-            "A roof with a gap in it was measured or drawn wrong, and so are its ridges and areas.",
-            "Un techo con un escalón se midió o se dibujó mal, y también sus cumbreras y áreas.",
-        ),
-        geometry: Some(say(
-            "geometry: faces of one roof share their edges, within 10 mm",
-            "geometría: los faldones de un techo comparten sus bordes, a menos de 10 mm",
-        )),
+        title: words::rules::FACES_THAT_MEET_IN_PLAN,
+        reason: words::rules::A_ROOF_WITH_A_GAP,
+        geometry: Some(words::rules::GEOMETRY_FACES_OF_ONE_ROOF),
     },
     RuleWords {
         code: "near-miss",
-        title: say("Edges that all but meet, meet", "Los bordes que casi se juntan, se juntan"),
-        reason: say(
-            "Two edges a hand apart are counted as two, and the ridge or valley between them is lost.",
-            "Dos bordes a un palmo cuentan como dos, y la cumbrera o limahoya entre ellos se pierde.",
-        ),
-        geometry: Some(say(
-            "geometry: sides beside each other within 150 mm were meant to be one",
-            "geometría: lados a menos de 150 mm uno de otro debían ser uno solo",
-        )),
+        title: words::rules::EDGES_THAT_ALL_BUT_MEET,
+        reason: words::rules::TWO_EDGES_A_HAND_APART,
+        geometry: Some(words::rules::GEOMETRY_SIDES_BESIDE_EACH_OTHER),
     },
     RuleWords {
         code: "counted-twice",
-        title: say("No roof is counted twice", "Ningún techo se cuenta dos veces"),
-        reason: say(
-            "Where two faces lie over the same ground, their area and their shingles are ordered twice.",
-            "Donde dos faldones están sobre el mismo suelo, su área y sus tejas se piden dos veces.",
-        ),
-        geometry: Some(say(
-            "geometry: two decks can't have one place",
-            "geometría: dos entablados no pueden tener un mismo lugar",
-        )),
+        title: words::rules::NO_ROOF_IS_COUNTED_TWICE,
+        reason: words::rules::WHERE_TWO_FACES_LIE_OVER,
+        geometry: Some(words::rules::GEOMETRY_TWO_DECKS_CANT_HAVE),
     },
     RuleWords {
         code: "no-home",
-        title: say("Penetrations lie on a face", "Las penetraciones están sobre un faldón"),
-        reason: say(
-            "No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.",
-            "Ningún módulo se aparta de lo que está fuera del techo: se puso en mal lugar, o falta un faldón.",
-        ),
-        geometry: Some(say(
-            "geometry: it is measured against nothing",
-            "geometría: no hay contra qué medirla",
-        )),
+        title: words::rules::PENETRATIONS_LIE_ON_A_FACE,
+        reason: words::rules::NO_MODULE_KEEPS_CLEAR_OF,
+        geometry: Some(words::rules::GEOMETRY_IT_IS_MEASURED_AGAINST),
     },
     RuleWords {
         code: "lost-sides",
-        title: say(
-            "What was decided for a side has its side",
-            "Lo que se decidió para un lado tiene su lado",
-        ),
-        reason: say(
-            "A kind that was set by hand, or a tape's reading, is of one side of a face and never of another.",
-            "Un tipo puesto a mano, o una lectura de cinta, es de un lado del faldón y nunca de otro.",
-        ),
-        geometry: Some(say(
-            "geometry: the outline has no such side any more",
-            "geometría: el contorno ya no tiene ese lado",
-        )),
+        title: words::rules::WHAT_WAS_DECIDED_FOR_A,
+        reason: words::rules::A_KIND_THAT_WAS_SET,
+        geometry: Some(words::rules::GEOMETRY_THE_OUTLINE_HAS_NO),
     },
 ];
 
 pub(crate) fn lost_sides(names: &Names<'_>, finding: &Finding, overrules: usize, taped: bool) -> Told {
-    let kinds = if overrules == 1 {
-        pick("the kind of a side that was set by hand", "el tipo de un lado, puesto a mano").to_owned()
-    } else {
-        tell!(
-            "the kinds of {overrules} sides that were set by hand",
-            "los tipos de {overrules} lados, puestos a mano"
-        )
-    };
-    let tape = pick("what the tape read", "lo que leyó la cinta");
+    let kinds = words::rules::the_kinds_of_sides_that(overrules);
+    let tape = words::rules::WHAT_THE_TAPE_READ.now();
     let lost = match (overrules, taped) {
         (0, _) => tape.to_owned(),
         (_, false) => kinds,
-        (_, true) => tell!("{kinds}, and {tape}", "{kinds}, y {tape}"),
+        (_, true) => words::rules::and(&kinds, &tape),
     };
     Told {
-        message: tell!(
-            "{}: {lost} counts for nothing, since the outline has no such side any more. Set it again where it belongs.",
-            "{}: {lost} no cuenta, porque el contorno ya no tiene ese lado. Póngalo de nuevo donde corresponda.",
-            sentence(&names.face_of(finding))
-        ),
-        measured: pick("sides that are gone", "lados que ya no están").to_owned(),
-        required: pick("sides of the outline", "lados del contorno").to_owned(),
+        message: words::rules::counts_for_nothing_since_the(&sentence(&names.face_of(finding)), &lost),
+        measured: words::rules::SIDES_THAT_ARE_GONE.now().to_owned(),
+        required: words::rules::SIDES_OF_THE_OUTLINE.now().to_owned(),
     }
 }
 
 fn part_name(names: &Names<'_>, finding: &Finding) -> String {
     let Subject::Part(id, _) = &finding.key.subject else { return String::new() };
     match names.job.part(*id) {
-        Some(part) if !part.name.trim().is_empty() => {
-            tell!("Part \u{201c}{}\u{201d}", "La parte \u{201c}{}\u{201d}", part.name)
-        }
-        _ => tell!("Part {}", "La parte {}", id),
+        Some(part) if !part.name.trim().is_empty() => words::rules::part(&part.name),
+        _ => words::rules::part_2(&id),
     }
 }
 
 fn of_part(message: String, measured: &str) -> Told {
-    let required = pick("a roof over all of its ground", "un techo sobre todo su suelo").to_owned();
+    let required = words::rules::A_ROOF_OVER_ALL_OF.now().to_owned();
     Told { message, measured: measured.to_owned(), required }
 }
 
 pub(crate) fn not_raised(names: &Names<'_>, finding: &Finding, why: &RaiseError) -> Told {
     let name = part_name(names, finding);
-    let message = tell!(
-        "{name} carries no roof: {why}. Nothing on it is counted until then.",
-        "{name} no lleva techo: {why}. Hasta entonces nada de ella se cuenta."
-    );
-    of_part(message, pick("no roof", "sin techo"))
+    let message = words::rules::carries_no_roof_nothing_on(&name, &why);
+    of_part(message, words::rules::NO_ROOF.now())
 }
 
 pub(crate) fn hidden(names: &Names<'_>, finding: &Finding) -> Told {
     let name = part_name(names, finding);
-    let message = tell!(
-        "{name} lies under other parts, so nothing of it is seen. Raise its eaves, or take it away.",
-        "{name} queda debajo de otras partes, así que no se ve nada de ella. Suba sus aleros, o quítela."
-    );
-    of_part(message, pick("no roof that is seen", "ningún techo visible"))
+    let message = words::rules::lies_under_other_parts_so(&name);
+    of_part(message, words::rules::NO_ROOF_THAT_IS_SEEN.now())
 }
 
 pub(crate) fn no_cricket(names: &Names<'_>, finding: &Finding) -> Told {
     let name = part_name(names, finding);
-    let message = tell!(
-        "{name} has no side that looks up a slope, so no cricket stands there. Move it off the ridge, or do without \
-         a cricket.",
-        "{name} no tiene ningún lado que mire pendiente arriba, así que ahí no cabe un desviador. Quítela \
-         de la cumbrera, o prescinda del desviador."
-    );
-    of_part(message, pick("no cricket", "sin desviador"))
+    let message = words::rules::has_no_side_that_looks(&name);
+    of_part(message, words::rules::NO_CRICKET.now())
 }
 
 pub(crate) fn outline(
@@ -181,63 +106,28 @@ pub(crate) fn outline(
     ring: usize,
     corner: usize,
 ) -> Told {
-    let ring_name = if ring == 0 {
-        pick("the outline", "el contorno").to_owned()
-    } else {
-        tell!("hole {ring}", "el hueco {ring}")
-    };
+    let ring_name =
+        if ring == 0 { words::common::THE_OUTLINE.now().to_owned() } else { words::common::hole(&ring) };
     let wrong = match fault {
-        Fault::NoNumber => tell!(
-            "corner {} of {} is at no place within 100 km. Set it again",
-            "la esquina {} de {} no está en ningún lugar a menos de 100 km. Póngala otra vez",
-            corner + 1,
-            ring_name
-        ),
-        Fault::TooFewCorners => tell!(
-            "{} has less than three corners. Draw the rest",
-            "{} tiene menos de tres esquinas. Dibuje las demás",
-            ring_name
-        ),
-        Fault::RepeatedCorner => tell!(
-            "corner {} of {} lies on the one before it. Take one of the two away",
-            "la esquina {} de {} está sobre la anterior. Quite una de las dos",
-            corner + 1,
-            ring_name
-        ),
-        Fault::NoArea => {
-            tell!(
-                "{} encloses nothing. Pull its corners apart",
-                "{} no encierra nada. Separe sus esquinas",
-                ring_name
-            )
-        }
-        Fault::FoldsOver => pick(
-            "the outline folds over itself. Move a corner so that no sides cross",
-            "el contorno se cruza a sí mismo. Mueva una esquina para que ningún lado se cruce",
-        )
-        .into(),
-        Fault::HoleOutside => tell!(
-            "{} does not lie inside the face. Move it in or take it away",
-            "{} no está dentro del faldón. Métalo o quítelo",
-            ring_name
-        ),
+        Fault::NoNumber => words::rules::corner_of_is_at_no(&(corner + 1), &ring_name),
+        Fault::TooFewCorners => words::rules::has_less_than_three_corners(&ring_name),
+        Fault::RepeatedCorner => words::rules::corner_of_lies_on_the(&(corner + 1), &ring_name),
+        Fault::NoArea => words::rules::encloses_nothing_pull_its_corners(&ring_name),
+        Fault::FoldsOver => words::rules::THE_OUTLINE_FOLDS_OVER_ITSELF.now().into(),
+        Fault::HoleOutside => words::rules::does_not_lie_inside_the(&ring_name),
     };
     let measured = match fault {
-        Fault::NoNumber => pick("a corner at no place", "una esquina en ningún lugar"),
-        Fault::TooFewCorners => pick("too few corners", "muy pocas esquinas"),
-        Fault::RepeatedCorner => pick("a repeated corner", "una esquina repetida"),
-        Fault::NoArea => pick("no area", "ningún área"),
-        Fault::FoldsOver => pick("folds over", "se cruza"),
-        Fault::HoleOutside => pick("a hole outside", "un hueco afuera"),
+        Fault::NoNumber => words::rules::A_CORNER_AT_NO_PLACE.now(),
+        Fault::TooFewCorners => words::rules::TOO_FEW_CORNERS.now(),
+        Fault::RepeatedCorner => words::rules::A_REPEATED_CORNER.now(),
+        Fault::NoArea => words::rules::NO_AREA.now(),
+        Fault::FoldsOver => words::rules::FOLDS_OVER.now(),
+        Fault::HoleOutside => words::rules::A_HOLE_OUTSIDE.now(),
     };
     Told {
         message: format!("{}: {wrong}.", sentence(&names.face_of(finding))),
         measured: measured.to_owned(),
-        required: pick(
-            "an outline that encloses one area once",
-            "un contorno que encierra un área una sola vez",
-        )
-        .into(),
+        required: words::rules::AN_OUTLINE_THAT_ENCLOSES_ONE.now().into(),
     }
 }
 
@@ -249,42 +139,25 @@ pub(crate) fn height_gap(
     even: bool,
 ) -> Told {
     let apart = names.length(measured(finding));
-    let uneven = if even {
-        String::new()
-    } else {
-        sentence(pick(
-            "the gap is not the same all along, so no lift closes it: check the pitch, the way of fall and the eave heights. ",
-            "el escalón no es igual en toda su longitud, así que subir uno no lo cierra: revise la pendiente, \
-             la caída y las alturas de alero. ",
-        ))
-    };
+    let uneven = if even { String::new() } else { sentence(words::rules::THE_GAP_IS_NOT_THE.now()) };
     Told {
-        message: tell!(
-            "{} does not meet {}: where they share an edge it lies {apart} lower. {uneven}If the step is meant, decide the \
-             edge's kind.",
-            "{} no se junta con {}: donde comparten un borde está {apart} más abajo. {uneven}Si el escalón es a \
-             propósito, decida la clase del borde.",
-            sentence(&names.face(lower)),
-            names.face(upper)
+        message: words::rules::does_not_meet_where_they(
+            &sentence(&names.face(lower)),
+            &names.face(upper),
+            &apart,
+            &uneven,
         ),
-        measured: tell!("{apart} apart", "{apart} de diferencia"),
-        required: tell!("within {}", "a menos de {}", length(Tolerances::default().height, names.units())),
+        measured: words::rules::apart(&apart),
+        required: words::rules::within(&length(Tolerances::default().height, names.units())),
     }
 }
 
 pub(crate) fn near_miss(names: &Names<'_>, finding: &Finding, face: FaceId, other: FaceId) -> Told {
     let apart = names.length(measured(finding));
     Told {
-        message: tell!(
-            "An edge of {} runs {apart} beside an edge of {} and does not meet it. Move the corners of one onto the \
-             other; if the gap is meant, waive this.",
-            "Un borde de {} corre a {apart} de un borde de {} y no se junta con él. Mueva las esquinas de \
-             uno sobre el otro; si el espacio es a propósito, dispense esto.",
-            names.face(face),
-            names.face(other)
-        ),
-        measured: sentence(&tell!("{apart} apart", "{apart} de separación")),
-        required: pick("one edge, or two that lie well apart", "un solo borde, o dos bien separados").into(),
+        message: words::rules::an_edge_of_runs_beside(&names.face(face), &apart, &names.face(other)),
+        measured: sentence(&words::rules::apart_2(&apart)),
+        required: words::rules::ONE_EDGE_OR_TWO_THAT.now().into(),
     }
 }
 
@@ -295,15 +168,9 @@ pub(crate) fn counted_twice(names: &Names<'_>, finding: &Finding, face: FaceId, 
         Units::Metric => format!("{area:.2} m²"),
     };
     Told {
-        message: tell!(
-            "{area} of plan lie under both {} and {}, and are counted twice. Pull one face back to where they meet.",
-            "{area} de planta están bajo {} y también bajo {}, y se cuentan dos veces. Retire un faldón \
-             hasta donde se juntan.",
-            names.face(face),
-            names.face(other)
-        ),
+        message: words::rules::of_plan_lie_under_both(&area, &names.face(face), &names.face(other)),
         measured: area,
-        required: pick("no ground under two faces", "ningún suelo bajo dos faldones").into(),
+        required: words::rules::NO_GROUND_UNDER_TWO_FACES.now().into(),
     }
 }
 
@@ -313,14 +180,8 @@ pub(crate) fn no_home(names: &Names<'_>, finding: &Finding) -> Told {
         _ => names.penetration(finding.place.penetration),
     };
     Told {
-        message: tell!(
-            "{} has its middle on no sound face, so nothing keeps clear of it. Move it onto a face, or draw the face that it \
-             comes through.",
-            "El centro de {} no está en ningún faldón válido, así que nada se aparta de ella. Muévala a un \
-             faldón, o dibuje el faldón que atraviesa.",
-            sentence(&what)
-        ),
-        measured: pick("on no face", "en ningún faldón").into(),
-        required: pick("on a face", "en un faldón").into(),
+        message: words::rules::has_its_middle_on_no(&sentence(&what)),
+        measured: words::rules::ON_NO_FACE.now().into(),
+        required: words::rules::ON_A_FACE.now().into(),
     }
 }

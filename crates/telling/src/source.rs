@@ -1,7 +1,6 @@
 use crate::{wind, words};
 use chalkcourse_job::Resolved;
 use chalkcourse_rules::Authority;
-use chalkcourse_words::{pick, tell};
 
 /// By whose word a rule asks something of a job.
 pub fn source(job: &Resolved, rule: &str, authority: &Authority) -> String {
@@ -9,32 +8,21 @@ pub fn source(job: &Resolved, rule: &str, authority: &Authority) -> String {
     match authority {
         Authority::Source(source) => source.text.clone(),
         Authority::EachItsOwn if rule == "setback" => {
-            tell!(
-                "{book}: setbacks, each with its own source",
-                "{book}: retiros, cada uno con su propia fuente"
-            )
+            chalkcourse_words::rules::setbacks_each_with_its_own(&book)
         }
-        Authority::EachItsOwn => {
-            tell!(
-                "{book}: clearances, each with its own source",
-                "{book}: holguras, cada una con su propia fuente"
-            )
-        }
-        Authority::Kit => tell!("{}, issue {}", "{}, edición {}", job.kit.name, job.kit.issue),
+        Authority::EachItsOwn => chalkcourse_words::rules::clearances_each_with_its_own(&book),
+        Authority::Kit => chalkcourse_words::rules::issue(&job.kit.name, &job.kit.issue),
         Authority::Geometry => words(rule)
             .and_then(|words| words.geometry)
-            .map_or_else(|| pick("geometry", "geometría").into(), Into::into),
-        Authority::Person => pick("set by a person for this one", "puesta por una persona para esta").into(),
-        Authority::Practice => pick("common practice, no source", "práctica común, sin fuente").into(),
-        Authority::Figure(figure) => tell!(
-            "{}, taken as roof covering: a flush, flashed array is outside the reductions for panels above a roof (29.4.4)",
-            "{}, tomado como recubrimiento de techo: un arreglo al ras y con tapajuntas queda fuera de las \
-             reducciones para paneles sobre un techo (29.4.4)",
-            wind::figure(*figure)
-        ),
-        Authority::Waivers => pick("the job's own waivers", "las dispensas de la obra").into(),
-        Authority::NotInBook => pick("none in this book", "ninguno en este libro").into(),
-        Authority::NotInEdition => pick("not asked by this edition", "no lo pide esta edición").into(),
-        Authority::LeftOut => pick("not asked by this book", "no lo pide este libro").into(),
+            .map_or_else(|| chalkcourse_words::rules::GEOMETRY.now().into(), Into::into),
+        Authority::Person => chalkcourse_words::rules::SET_BY_A_PERSON_FOR.now().into(),
+        Authority::Practice => chalkcourse_words::rules::COMMON_PRACTICE_NO_SOURCE.now().into(),
+        Authority::Figure(figure) => {
+            chalkcourse_words::rules::taken_as_roof_covering_a(&wind::figure(*figure))
+        }
+        Authority::Waivers => chalkcourse_words::rules::THE_JOBS_OWN_WAIVERS.now().into(),
+        Authority::NotInBook => chalkcourse_words::rules::NONE_IN_THIS_BOOK.now().into(),
+        Authority::NotInEdition => chalkcourse_words::rules::NOT_ASKED_BY_THIS_EDITION.now().into(),
+        Authority::LeftOut => chalkcourse_words::rules::NOT_ASKED_BY_THIS_BOOK.now().into(),
     }
 }

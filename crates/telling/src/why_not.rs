@@ -1,106 +1,55 @@
 use chalkcourse_job::Resolved;
 use chalkcourse_rules::{Exemption, Section, Unknown, WhyNot};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// Why a rule is not checked for a job.
 pub fn why_not(job: &Resolved, why: &WhyNot) -> String {
     let site = &job.site.building;
     let words = match why {
         WhyNot::Off => {
-            return tell!(
-                "switched off in the rule book “{}”",
-                "desactivada en el libro de reglas “{}”",
-                job.rule_book.name
-            );
+            return words::rules::switched_off_in_the_rule(&job.rule_book.name);
         }
         WhyNot::Exempt(Exemption::NoRoofOperations) => {
-            return tell!(
-                "exempt: the fire official found no roof operations ({})",
-                "exento: el oficial de bomberos determinó que no habrá trabajo en el techo ({})",
-                site.no_roof_operations.trim()
-            );
+            return words::rules::exempt_the_fire_official_found(&site.no_roof_operations.trim());
         }
         WhyNot::Exempt(Exemption::Integrated) => {
-            return tell!(
-                "exempt: roof-integrated array, its listing read by {}; the exemption is in doubt",
-                "exento: arreglo integrado al techo, su certificación la leyó {}; la exención está en duda",
-                site.integrated_listing_read_by.trim()
-            );
+            return words::rules::exempt_roof_integrated_array_its(&site.integrated_listing_read_by.trim());
         }
         WhyNot::NotKnown(unknown) => return not_known(unknown),
-        WhyNot::Exempt(Exemption::Detached) => pick(
-            "exempt: a detached building in which nobody lives",
-            "exento: un edificio separado en el que nadie vive",
-        ),
+        WhyNot::Exempt(Exemption::Detached) => words::rules::EXEMPT_A_DETACHED_BUILDING_IN.now(),
         WhyNot::NotInBook(section) => not_in_book(*section),
-        WhyNot::NotInEdition => pick("this edition does not ask for it", "esta edición no lo pide"),
-        WhyNot::NoNumberInEdition => pick(
-            "this edition has no number for hips and valleys",
-            "esta edición no tiene número para limatesas y limahoyas",
-        ),
-        WhyNot::EachSlopeInstead => pick(
-            "this edition asks for pathways on each slope with modules instead",
-            "esta edición pide en su lugar pasos en cada vertiente con módulos",
-        ),
-        WhyNot::LeftOut => pick("this book does not ask for it", "este libro no lo pide"),
-        WhyNot::KitWithoutRail => pick(
-            "the kit does not say where its base rail may be",
-            "el kit no dice dónde puede estar su riel base",
-        ),
-        WhyNot::KitWithoutDeck => {
-            pick("the kit does not say what deck it needs", "el kit no dice qué entablado necesita")
-        }
-        WhyNot::NoRoomBetween => {
-            pick("the kit asks no room between blocks", "el kit no pide espacio entre bloques")
-        }
-        WhyNot::LaidAnyhow => pick(
-            "the kit lets rows slide and the base rail lie anywhere",
-            "el kit deja correr las filas y poner el riel base en cualquier lugar",
-        ),
-        WhyNot::NoEscapeWindow => {
-            pick("no escape window is marked on the roof", "no hay ventana de escape marcada en el techo")
-        }
+        WhyNot::NotInEdition => words::rules::THIS_EDITION_DOES_NOT_ASK.now(),
+        WhyNot::NoNumberInEdition => words::rules::THIS_EDITION_HAS_NO_NUMBER.now(),
+        WhyNot::EachSlopeInstead => words::rules::THIS_EDITION_ASKS_FOR_PATHWAYS.now(),
+        WhyNot::LeftOut => words::rules::THIS_BOOK_DOES_NOT_ASK.now(),
+        WhyNot::KitWithoutRail => words::rules::THE_KIT_DOES_NOT_SAY.now(),
+        WhyNot::KitWithoutDeck => words::rules::THE_KIT_DOES_NOT_SAY_WHAT.now(),
+        WhyNot::NoRoomBetween => words::rules::THE_KIT_ASKS_NO_ROOM.now(),
+        WhyNot::LaidAnyhow => words::rules::THE_KIT_LETS_ROWS_SLIDE.now(),
+        WhyNot::NoEscapeWindow => words::rules::NO_ESCAPE_WINDOW_IS_MARKED.now(),
     };
     words.to_owned()
 }
 
 fn not_in_book(section: Section) -> &'static str {
     match section {
-        Section::Setbacks => pick("the rule book has no setbacks", "el libro de reglas no tiene retiros"),
-        Section::FireAccess => pick(
-            "the rule book does not go into fire access",
-            "el libro de reglas no trata el acceso de bomberos",
-        ),
-        Section::Roofing => {
-            pick("the rule book does not go into roofing", "el libro de reglas no trata el recubrimiento")
-        }
-        Section::ValleysAndHips => {
-            pick("the rule book has no such limit", "el libro de reglas no tiene ese límite")
-        }
-        Section::Wind => pick("the rule book does not go into wind", "el libro de reglas no trata el viento"),
+        Section::Setbacks => words::rules::THE_RULE_BOOK_HAS_NO.now(),
+        Section::FireAccess => words::rules::THE_RULE_BOOK_DOES_NOT.now(),
+        Section::Roofing => words::rules::THE_RULE_BOOK_DOES_NOT_GO.now(),
+        Section::ValleysAndHips => words::rules::THE_RULE_BOOK_HAS_NO_SUCH.now(),
+        Section::Wind => words::rules::THE_RULE_BOOK_DOES_NOT_GO_INTO.now(),
     }
 }
 
 pub(crate) fn not_known(unknown: &[Unknown]) -> String {
     let whole = match unknown {
-        [Unknown::DeckCondition] => pick(
-            "the job does not say what state the deck is in",
-            "la obra no dice en qué estado está el entablado",
-        ),
-        [Unknown::DripEdge] => {
-            pick("the job does not say whether there is a drip edge", "la obra no dice si hay goterón")
-        }
-        [Unknown::FireClass] => pick(
-            "the job does not say which class the law asks for, nor how far the lot line is",
-            "la obra no dice qué clase pide la ley, ni a qué distancia está el lindero",
-        ),
-        [Unknown::Street] => pick(
-            "the job does not say on which side the street or driveway lies",
-            "la obra no dice de qué lado está la calle o entrada de autos",
-        ),
+        [Unknown::DeckCondition] => words::rules::THE_JOB_DOES_NOT_SAY.now(),
+        [Unknown::DripEdge] => words::rules::THE_JOB_DOES_NOT_SAY_WHETHER.now(),
+        [Unknown::FireClass] => words::rules::THE_JOB_DOES_NOT_SAY_WHICH.now(),
+        [Unknown::Street] => words::rules::THE_JOB_DOES_NOT_SAY_ON.now(),
         list => {
             let names: Vec<&str> = list.iter().map(|it| unknown_name(*it)).collect();
-            return tell!("the job does not say: {}", "la obra no dice: {}", names.join(", "));
+            return words::rules::the_job_does_not_say_2(&names.join(", "));
         }
     };
     whole.to_owned()
@@ -109,18 +58,18 @@ pub(crate) fn not_known(unknown: &[Unknown]) -> String {
 /// What a job does not say, in a list.
 pub(crate) fn unknown_name(unknown: Unknown) -> &'static str {
     match unknown {
-        Unknown::SheathingThickness => pick("how thick the sheathing is", "qué grueso es el tablero"),
-        Unknown::SheathingKind => pick("what it is made of", "de qué está hecho"),
-        Unknown::RafterSpacing => pick("how far apart the rafters are", "qué tan separadas están las vigas"),
-        Unknown::DeckCondition => pick("what state the deck is in", "en qué estado está el entablado"),
-        Unknown::DripEdge => pick("whether there is a drip edge", "si hay goterón"),
-        Unknown::FireClass => pick("the class against fire", "la clase contra fuego"),
-        Unknown::Street => pick("where the street lies", "dónde está la calle"),
-        Unknown::WindSpeed => pick("basic wind speed", "velocidad básica del viento"),
-        Unknown::Exposure => pick("exposure", "exposición"),
-        Unknown::EaveHeight => pick("eave height", "altura del alero"),
-        Unknown::LeastWidth => pick("least width of the building", "ancho mínimo del edificio"),
-        Unknown::FastenerHold => pick("what a fastener holds", "lo que aguanta una fijación"),
-        Unknown::DeckUnderFastener => pick("deck under a fastener", "entablado por fijación"),
+        Unknown::SheathingThickness => words::rules::HOW_THICK_THE_SHEATHING_IS_2.now(),
+        Unknown::SheathingKind => words::rules::WHAT_IT_IS_MADE_OF.now(),
+        Unknown::RafterSpacing => words::rules::HOW_FAR_APART_THE_RAFTERS.now(),
+        Unknown::DeckCondition => words::rules::WHAT_STATE_THE_DECK_IS_IN.now(),
+        Unknown::DripEdge => words::rules::WHETHER_THERE_IS_A_DRIP.now(),
+        Unknown::FireClass => words::rules::THE_CLASS_AGAINST_FIRE.now(),
+        Unknown::Street => words::rules::WHERE_THE_STREET_LIES.now(),
+        Unknown::WindSpeed => words::rules::BASIC_WIND_SPEED.now(),
+        Unknown::Exposure => words::common::EXPOSURE.now(),
+        Unknown::EaveHeight => words::rules::EAVE_HEIGHT.now(),
+        Unknown::LeastWidth => words::rules::LEAST_WIDTH_OF_THE_BUILDING.now(),
+        Unknown::FastenerHold => words::rules::WHAT_A_FASTENER_HOLDS.now(),
+        Unknown::DeckUnderFastener => words::rules::DECK_UNDER_A_FASTENER.now(),
     }
 }

@@ -16,7 +16,7 @@ pub fn of_data(text: &str) -> String {
 /// "Face South"; a name that says so itself is not told twice: "Face 1".
 pub fn face_heading(name: &str) -> String {
     let says = ["Face ", "Faldón "].iter().any(|word| name.starts_with(word));
-    if says { name.to_owned() } else { tell!("Face {name}", "Faldón {name}") }
+    if says { name.to_owned() } else { crate::common::face_4(&name) }
 }
 
 /// The text as one looks for it: small letters, and without the accents that keyboards may lack.

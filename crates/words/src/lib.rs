@@ -31,14 +31,13 @@ mod count;
 mod data;
 mod language;
 mod say;
-mod side_by_side;
 mod told;
 
 pub use common::modules;
 pub use count::Count;
-pub use data::{face_heading, plain};
+pub use data::{face_heading, of_data, plain};
 pub use language::{Language, speak, speaking, spoken};
-pub use side_by_side::{Say, drawn_together, of_data, pick, say};
+pub use say::Say;
 
 use told::Tongue;
 

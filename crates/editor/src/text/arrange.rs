@@ -5,118 +5,60 @@ use chalkcourse_geometry::{DVec2, Length, Plane, Units};
 use chalkcourse_job::Resolved;
 use chalkcourse_job::{Kit, RowJoints};
 use chalkcourse_plan::{Align, Cut, Fill, Measure, Seen, Spread};
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 
 // Fill
-pub(crate) const FILL: Say = say("Fill with modules", "Llenar con módulos");
-pub(crate) const FILL_TAB: Say = say("Fill", "Llenar");
-pub(crate) const FILL_THIS_FACE: Say = say("Fill this face", "Llenar este faldón");
-pub(crate) const FILL_ALL: Say = say("Fill all faces", "Llenar todos los faldones");
-pub(crate) const FILL_ALL_HELP: Say = say(
-    "All faces that are steep enough for the kit, one after the other.  (L, with nothing selected)",
-    "Todos los faldones con pendiente suficiente para el kit, uno tras otro.  (L, sin nada seleccionado)",
-);
-pub(crate) const FILL_HELP: Say = say(
-    "The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.  (L)",
-    "El mayor número de módulos que permiten las reglas. Los bloques fijados se quedan, los demás del \
-        faldón dejan lugar; deshacer lo revierte.  (L)",
-);
-pub(crate) const FILL_HINT: Say = say(
-    "Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to \
-     fill it alone.",
-    "Pone en un faldón el mayor número de módulos que permiten las reglas de esta obra, lo demuestra y \
-        enumera lo que lo limita. Seleccione un faldón para llenar solo ese.",
-);
-pub(crate) const WAY: Say = say("Laid as", "Colocados en");
-pub(crate) const LIE_EITHER: Say = say("either way", "cualquier sentido");
-pub(crate) const MOST_BLOCKS: Say = say("Blocks at most", "Bloques como máximo");
-pub(crate) const MOST_BLOCKS_HELP: Say = say(
-    "Every corner of a block is flashed: fewer blocks, fewer corners.",
-    "Cada esquina de un bloque lleva tapajuntas: menos bloques, menos esquinas.",
-);
-pub(crate) const WORTH_HELP: Say = say(
-    "What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.",
-    "Lo que gana un módulo después de lo que cuesta él mismo. Un tramo de tapajuntas y una esquina \
-        cuestan lo que dice la lista de precios, así que se omite el módulo que no paga ninguno de los \
-        dos.",
-);
-pub(crate) const BY_AREA: Say = say("Weigh by the area of the face", "Ponderar por el área del faldón");
-pub(crate) const BY_AREA_HELP: Say = say(
-    "A module counts whole on the largest face that is filled, half on one of half its area.",
-    "Un módulo cuenta entero en el faldón más grande de los que se llenan, y la mitad en uno de la \
-        mitad de su área.",
-);
-pub(crate) const SIZE_BY: Say = say("Size by", "Tamaño en");
-pub(crate) const BY_MODULES: Say = say("modules", "módulos");
-pub(crate) const BY_POWER: Say = say("kilowatts", "kilovatios");
-pub(crate) const HOW_MANY: Say = say("How many modules", "Cuántos módulos");
-pub(crate) const HOW_MUCH_POWER: Say = say("Kilowatts", "Kilovatios");
-pub(crate) const HOW_MANY_HELP: Say = say(
-    "On all faces that are filled together, with those in locked blocks there.",
-    "En todos los faldones que se llenan juntos, contando los de sus bloques fijados.",
-);
-pub(crate) const LAID_TO_BE: Say = say("As", "Que sea");
-pub(crate) const COMPACT: Say = say("compact as can be", "lo más compacto posible");
-pub(crate) const CHEAPEST: Say = say("cheap as can be", "lo más barato posible");
-pub(crate) const FILL_CHOSEN_HELP: Say = say(
-    "The faces that are ticked in the list, one after the other.",
-    "Los faldones marcados en la lista, uno tras otro.",
-);
-pub(crate) const NOTHING_YET: Say = say("No layout found yet.", "Aún no se halló ninguna disposición.");
-pub(crate) const IMPROVING: Say = say(
-    "Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.",
-    "Dibujado sobre el techo, todavía sin colocar. Sigue hasta demostrar que es lo mejor; Parar coloca \
-        lo que hay.",
-);
-pub(crate) const ASKING: Say = say("Looking for what holds it back…", "Buscando lo que lo limita…");
-pub(crate) const STOP_ASKING: Say = say("Stop looking", "Dejar de buscar");
-pub(crate) const STOP_ASKING_HELP: Say = say(
-    "Keep what was found of what holds the array back.",
-    "Conservar lo que se halló sobre lo que limita el arreglo.",
-);
-pub(crate) const NOT_ASKED_YET: Say = say("Being looked for…", "Se está buscando…");
-pub(crate) const NOT_FOUND_OUT: Say = say(
-    "Not looked for to the end: fill the face again to know.",
-    "No se buscó hasta el final: llene otra vez el faldón para saberlo.",
-);
-pub(crate) const ASKED_IN_PART: Say =
-    say("Not looked for to the end: there may be more.", "No se buscó hasta el final: puede haber más.");
-pub(crate) const STOP: Say = say("Stop", "Parar");
-pub(crate) const STOP_HELP: Say = say(
-    "Take the best that was found so far, where it is better than what is there.",
-    "Tomar lo mejor que se halló hasta ahora, si es mejor que lo que hay.",
-);
-pub(crate) const SEARCHED: Say = say("What was searched", "Lo que se buscó");
-pub(crate) const HOLDS_BACK: Say = say("What holds it back", "Lo que lo limita");
-pub(crate) const NOTHING_HOLDS: Say =
-    say("Nothing but the size of the face.", "Nada más que el tamaño del faldón.");
-pub(crate) const NO_FACE_TO_FILL: Say = say(
-    "There is no face to fill yet: draw one first.",
-    "Todavía no hay faldón que llenar: dibuje uno primero.",
-);
-pub(crate) const FILL_DROPPED: Say = say(
-    "The roof changed while it was being filled, so the answer was dropped. Fill it again.",
-    "El techo cambió mientras se llenaba, así que se descartó la respuesta. Llénelo otra vez.",
-);
-pub(crate) const FILL_STOPPED: Say = say(
-    "Stopped before anything better than what is there was found: the blocks are as they were.",
-    "Se paró antes de hallar algo mejor que lo que hay: los bloques están como estaban.",
-);
-pub(crate) const FILL_BROKE: Say = say(
-    "Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.",
-    "El llenado se interrumpió solo: es una falla de este programa. La obra está como estaba; pruebe \
-        otra manera de colocar.",
-);
+pub(crate) const FILL: Say = words::arrange::FILL_WITH_MODULES;
+pub(crate) const FILL_TAB: Say = words::arrange::FILL;
+pub(crate) const FILL_THIS_FACE: Say = words::arrange::FILL_THIS_FACE;
+pub(crate) const FILL_ALL: Say = words::arrange::FILL_ALL_FACES;
+pub(crate) const FILL_ALL_HELP: Say = words::arrange::ALL_FACES_THAT_ARE_STEEP;
+pub(crate) const FILL_HELP: Say = words::arrange::THE_MOST_MODULES_THAT_THE;
+pub(crate) const FILL_HINT: Say = words::arrange::PUTS_THE_MOST_MODULES_ON;
+pub(crate) const WAY: Say = words::arrange::LAID_AS;
+pub(crate) const LIE_EITHER: Say = words::arrange::EITHER_WAY;
+pub(crate) const MOST_BLOCKS: Say = words::arrange::BLOCKS_AT_MOST;
+pub(crate) const MOST_BLOCKS_HELP: Say = words::arrange::EVERY_CORNER_OF_A_BLOCK;
+pub(crate) const WORTH_HELP: Say = words::arrange::WHAT_A_MODULE_EARNS_AFTER;
+pub(crate) const BY_AREA: Say = words::arrange::WEIGH_BY_THE_AREA_OF;
+pub(crate) const BY_AREA_HELP: Say = words::arrange::A_MODULE_COUNTS_WHOLE_ON;
+pub(crate) const SIZE_BY: Say = words::arrange::SIZE_BY;
+pub(crate) const BY_MODULES: Say = words::common::MODULES_2;
+pub(crate) const BY_POWER: Say = words::arrange::KILOWATTS;
+pub(crate) const HOW_MANY: Say = words::arrange::HOW_MANY_MODULES;
+pub(crate) const HOW_MUCH_POWER: Say = words::arrange::KILOWATTS_2;
+pub(crate) const HOW_MANY_HELP: Say = words::arrange::ON_ALL_FACES_THAT_ARE;
+pub(crate) const LAID_TO_BE: Say = words::arrange::AS_2;
+pub(crate) const COMPACT: Say = words::arrange::COMPACT_AS_CAN_BE;
+pub(crate) const CHEAPEST: Say = words::arrange::CHEAP_AS_CAN_BE;
+pub(crate) const FILL_CHOSEN_HELP: Say = words::arrange::THE_FACES_THAT_ARE_TICKED;
+pub(crate) const NOTHING_YET: Say = words::arrange::NO_LAYOUT_FOUND_YET;
+pub(crate) const IMPROVING: Say = words::arrange::DRAWN_ON_THE_ROOF_NOT;
+pub(crate) const ASKING: Say = words::arrange::LOOKING_FOR_WHAT_HOLDS_IT;
+pub(crate) const STOP_ASKING: Say = words::arrange::STOP_LOOKING;
+pub(crate) const STOP_ASKING_HELP: Say = words::arrange::KEEP_WHAT_WAS_FOUND_OF;
+pub(crate) const NOT_ASKED_YET: Say = words::arrange::BEING_LOOKED_FOR;
+pub(crate) const NOT_FOUND_OUT: Say = words::arrange::NOT_LOOKED_FOR_TO_THE;
+pub(crate) const ASKED_IN_PART: Say = words::arrange::NOT_LOOKED_FOR_TO_THE_END;
+pub(crate) const STOP: Say = words::arrange::STOP;
+pub(crate) const STOP_HELP: Say = words::arrange::TAKE_THE_BEST_THAT_WAS;
+pub(crate) const SEARCHED: Say = words::arrange::WHAT_WAS_SEARCHED;
+pub(crate) const HOLDS_BACK: Say = words::arrange::WHAT_HOLDS_IT_BACK;
+pub(crate) const NOTHING_HOLDS: Say = words::arrange::NOTHING_BUT_THE_SIZE_OF;
+pub(crate) const NO_FACE_TO_FILL: Say = words::arrange::THERE_IS_NO_FACE_TO;
+pub(crate) const FILL_DROPPED: Say = words::arrange::THE_ROOF_CHANGED_WHILE_IT;
+pub(crate) const FILL_STOPPED: Say = words::arrange::STOPPED_BEFORE_ANYTHING_BETTER_THAN;
+pub(crate) const FILL_BROKE: Say = words::arrange::FILLING_BROKE_OFF_BY_ITSELF;
 
 pub(crate) fn way(way: Laying) -> &'static str {
     match way {
-        Laying::SlidingRows => pick("all that the kit allows", "todo lo que permite el kit"),
-        Laying::OneGrid => pick("one grid", "una sola cuadrícula"),
-        Laying::HalfLapped => pick("half-lapped rows", "filas a media pieza"),
-        Laying::OnCourses => pick("rows on the courses, one block", "filas sobre las hiladas, un bloque"),
-        Laying::WholeBlocks => pick("whole blocks", "bloques enteros"),
-        Laying::ByWorth => pick("by worth", "por valor"),
-        Laying::ToNumber => pick("to a number", "hasta un número"),
+        Laying::SlidingRows => words::arrange::ALL_THAT_THE_KIT_ALLOWS.now(),
+        Laying::OneGrid => words::common::ONE_GRID.now(),
+        Laying::HalfLapped => words::arrange::HALF_LAPPED_ROWS.now(),
+        Laying::OnCourses => words::arrange::ROWS_ON_THE_COURSES_ONE.now(),
+        Laying::WholeBlocks => words::arrange::WHOLE_BLOCKS.now(),
+        Laying::ByWorth => words::arrange::BY_WORTH.now(),
+        Laying::ToNumber => words::arrange::TO_A_NUMBER.now(),
     }
 }
 /// "The kit: modules landscape or portrait; joints of rows free, aligned or half-lapped; base rail anywhere."
@@ -127,25 +69,24 @@ pub(crate) fn kit_allows(kit: &Kit) -> String {
         .joints
         .iter()
         .map(|joints| match joints {
-            RowJoints::Free => pick("free", "libres"),
-            RowJoints::Aligned => pick("in line", "alineadas"),
-            RowJoints::HalfLapped => pick("half-lapped", "a media pieza"),
+            RowJoints::Free => words::arrange::FREE.now(),
+            RowJoints::Aligned => words::arrange::IN_LINE.now(),
+            RowJoints::HalfLapped => words::common::HALF_LAPPED.now(),
         })
         .collect();
     let rail = if kit.laying.base_rail.anywhere {
-        pick("anywhere", "en cualquier lugar")
+        words::common::ANYWHERE.now()
     } else {
-        pick("by the courses", "según las hiladas")
+        words::arrange::BY_THE_COURSES.now()
     };
-    tell!(
-        "The kit allows modules {}, joints of rows {}, the base rail {rail}.",
-        "El kit permite módulos {}, juntas de filas {}, el riel base {rail}.",
-        ways.join(pick(" or ", " o ")),
-        joints.join(pick(" or ", " o "))
+    words::arrange::the_kit_allows_modules_joints(
+        &ways.join(words::common::OR.now()),
+        &joints.join(words::common::OR.now()),
+        &rail,
     )
 }
 pub(crate) fn worth_of_module(currency: &str) -> String {
-    tell!("A module's worth, {currency}", "Valor de un módulo, {currency}")
+    words::arrange::a_modules_worth(&currency)
 }
 /// A number above 0.
 ///
@@ -154,36 +95,28 @@ pub(crate) fn worth_of_module(currency: &str) -> String {
 pub(crate) fn positive_number(text: &str) -> Result<f64, &'static str> {
     match text.trim().parse::<f64>() {
         Ok(number) if number.is_finite() && number > 0.0 && number < 1e9 => Ok(number),
-        _ => Err(pick(
-            "Type a number above 0, such as 12.5.",
-            "Escriba un número mayor que 0, por ejemplo 12.5.",
-        )),
+        _ => Err(words::arrange::TYPE_A_NUMBER_ABOVE_0.now()),
     }
 }
 pub(crate) fn some_faces(chosen: usize) -> String {
     match chosen {
-        0 => pick("Choose several faces", "Elegir varios faldones").to_owned(),
-        1 => pick("1 face chosen", "1 faldón elegido").to_owned(),
-        n => tell!("{n} faces chosen", "{n} faldones elegidos"),
+        0 => words::arrange::CHOOSE_SEVERAL_FACES.now().to_owned(),
+        n => words::arrange::faces_chosen(n),
     }
 }
 pub(crate) fn fill_chosen(chosen: usize) -> String {
-    if chosen == 1 {
-        pick("Fill the chosen face", "Llenar el faldón elegido").to_owned()
-    } else {
-        tell!("Fill {chosen} chosen faces", "Llenar {chosen} faldones elegidos")
-    }
+    words::arrange::fill_chosen_faces(chosen)
 }
 /// "So far 49 of at most 52"
 pub(crate) fn so_far(fills: &[Fill]) -> String {
-    tell!("So far {}", "Hasta ahora {}", of_most(fills))
+    words::arrange::so_far(&of_most(fills))
 }
 /// "25 of at most 26", where no layout of any kind has more; a narrower claim is told with its kind alone.
 fn of_most(fills: &[Fill]) -> String {
     let modules: usize = fills.iter().map(|fill| fill.modules).sum();
     let most: Option<usize> = fills.iter().map(Fill::most).sum();
     match most {
-        Some(most) => tell!("{modules} of at most {most}", "{modules} de {most} como máximo"),
+        Some(most) => words::arrange::of_at_most(&modules, &most),
         None => chalkcourse_words::modules(modules),
     }
 }
@@ -192,12 +125,7 @@ pub(crate) fn share_found(fills: &[Fill]) -> f32 {
     let of = |what: fn(&Fill) -> usize| fills.iter().map(what).sum::<usize>() as f32;
     of(|fill| fill.modules) / of(|fill| fill.bound).max(1.0)
 }
-pub(crate) const SHARE_FOUND_HELP: Say = say(
-    "What was found against the most that there can be: at its end nothing is left to find. How long that takes nobody can say \
-     beforehand; Stop places what there is.",
-    "Lo hallado frente a lo máximo que puede haber: al final no queda nada por hallar. Cuánto tarda nadie puede decirlo de \
-     antemano; Parar coloca lo que hay.",
-);
+pub(crate) const SHARE_FOUND_HELP: Say = words::arrange::WHAT_WAS_FOUND_AGAINST_THE;
 
 /// What is left open, where a fill is not proved.
 pub(crate) fn gap(fill: &Fill) -> Option<String> {
@@ -205,63 +133,55 @@ pub(crate) fn gap(fill: &Fill) -> Option<String> {
         return None;
     }
     Some(match &fill.measure {
-        Some(Measure { value, bound, .. }) => {
-            tell!(
-                "Not proved: between {value:.2} and {bound:.2} something better may exist.",
-                "Sin demostrar: entre {value:.2} y {bound:.2} puede haber algo mejor."
-            )
-        }
+        Some(Measure { value, bound, .. }) => words::arrange::not_proved_between_and_something(
+            &format_args!("{value:.2}"),
+            &format_args!("{bound:.2}"),
+        ),
         None => {
             let open = fill.bound.saturating_sub(fill.modules);
-            let modules = if open == 1 { pick("module", "módulo") } else { pick("modules", "módulos") };
-            tell!(
-                "Not proved: up to {open} more {modules} may be possible.",
-                "Sin demostrar: quizá quepan hasta {open} {modules} más."
-            )
+            let modules =
+                if open == 1 { words::common::MODULE.now() } else { words::common::MODULES_2.now() };
+            words::arrange::not_proved_up_to_more(&open, &modules)
         }
     })
 }
 pub(crate) fn cost_named(words: &str) -> String {
-    tell!("Costs modules: {words}", "Cuesta módulos: {words}")
+    words::arrange::costs_modules(&words)
 }
 pub(crate) fn win_named(words: &str) -> String {
-    tell!("Would win: {words}", "Ganaría: {words}")
+    words::arrange::would_win(&words)
 }
 pub(crate) fn near_named(words: &str) -> String {
-    tell!("Nearly fits: {words}", "Casi cabe: {words}")
+    words::arrange::nearly_fits(&words)
 }
 pub(crate) fn move_named(words: &str) -> String {
     format!("{}: {words}", super::MOVE_IT)
 }
 pub(crate) fn move_help(searched: &str) -> String {
-    tell!(
-        "Do this; undo takes it back. Then fill the face again. {}",
-        "Hacer esto; deshacer lo revierte. Después llene otra vez el faldón. {}",
-        sentence(searched)
-    )
+    words::arrange::do_this_undo_takes_it(&sentence(searched))
 }
 pub(crate) fn fill_face(name: &str) -> String {
-    tell!("Fill {name}", "Llenar {name}")
+    words::arrange::fill_2(&name)
 }
 pub(crate) fn filling(names: &[&str], seconds: f64) -> String {
     let since = if seconds < 1.0 { String::new() } else { format!(", {seconds:.0} s") };
     match names {
-        [one] => tell!("Filling {one}{since}…", "Llenando {one}{since}…"),
-        _ => tell!("Filling {} faces{since}…", "Llenando {} faldones{since}…", names.len()),
+        [one] => words::arrange::filling(&one, &since),
+        _ => words::arrange::filling_faces(&names.len(), &since),
     }
 }
 pub(crate) fn fill_of(job: &Resolved, fills: &[Fill]) -> String {
     let name =
-        |fill: &Fill| job.face(fill.face).map_or(pick("a face", "un faldón"), |face| face.name.as_str());
+        |fill: &Fill| job.face(fill.face).map_or(words::common::A_FACE.now(), |face| face.name.as_str());
     match fills {
-        [fill] => tell!("fill {}", "llenar {}", name(fill)),
-        _ => tell!("fill {} faces", "llenar {} faldones", fills.len()),
+        [fill] => words::arrange::fill_3(&name(fill)),
+        _ => words::arrange::fill_faces(&fills.len()),
     }
 }
 pub(crate) fn filled(fills: &[Fill]) -> String {
     match fills {
-        [_] => tell!("Filled: {}", "Llenado: {}", of_most(fills)),
-        _ => tell!("Filled {} faces: {}", "Llenados {} faldones: {}", fills.len(), of_most(fills)),
+        [_] => words::arrange::filled(&of_most(fills)),
+        _ => words::arrange::filled_faces(&fills.len(), &of_most(fills)),
     }
 }
 /// "Face South: 25 of at most 25"
@@ -272,7 +192,7 @@ pub(crate) fn fill_row(name: &str, fill: &Fill) -> String {
 pub(crate) fn near_row(words: &str, places: usize) -> String {
     match places {
         1 => sentence(words),
-        places => tell!("At {places} places {words}", "En {places} lugares {words}"),
+        places => words::arrange::at_places(&places, &words),
     }
 }
 /// The first letter large.
@@ -282,73 +202,40 @@ pub(crate) fn sentence(words: &str) -> String {
 }
 
 // Arrange
-pub(crate) const MAKE_ROOM: Say = say("Make room", "Hacer lugar");
-pub(crate) const MAKE_ROOM_HELP: Say = say(
-    "Move it the least distance that clears its findings.  (R)",
-    "Moverlo la menor distancia que resuelve sus hallazgos.  (R)",
-);
-pub(crate) const NOTHING_IN_THE_WAY: Say = say("Nothing is in its way.", "Nada le estorba.");
-pub(crate) const NO_ROOM: Say = say(
-    "No move was found that clears this block: make it smaller, or move what is in its way.",
-    "No se halló ningún movimiento que libre este bloque: hágalo más pequeño o mueva lo que le estorba.",
-);
-pub(crate) const ROOM_DROPPED: Say = say(
-    "The roof changed while room was looked for, so the answer was dropped. Press R again.",
-    "El techo cambió mientras se buscaba lugar, así que se descartó la respuesta. Oprima R otra vez.",
-);
-pub(crate) const ROOM_STOPPED: Say = say(
-    "Stopped before a place was found: the block is as it was.",
-    "Se paró antes de hallar un lugar: el bloque está como estaba.",
-);
-pub(crate) const ROOM_BROKE: Say = say(
-    "The search for room broke off by itself: a fault of this program. The job is as it was.",
-    "La búsqueda de lugar se interrumpió sola: es una falla de este programa. La obra está como estaba.",
-);
-pub(crate) const ROOM_STOP_HELP: Say = say(
-    "End the search with the nearest place found so far.",
-    "Terminar la búsqueda con el lugar más cercano hallado hasta ahora.",
-);
-pub(crate) const MIRROR: Say = say("Mirror", "Reflejar");
-pub(crate) const MIRROR_HELP: Say = say(
-    "A mirror image on the slope beyond the ridge.  (M)",
-    "Una imagen reflejada en la vertiente al otro lado de la cumbrera.  (M)",
-);
-pub(crate) const NO_OTHER_SLOPE: Say =
-    say("Its face shares no ridge with another face.", "Su faldón no comparte cumbrera con otro.");
-pub(crate) const COPY_TO: Say = say("Copy to face", "Copiar a un faldón");
-pub(crate) const COPY_TO_FACE: Say = say("Copy to a face…", "Copiar a un faldón…");
-pub(crate) const NO_OTHER_FACE: Say = say("There is no other face.", "No hay otro faldón.");
-pub(crate) const NO_COPY: Say = say(
-    "It can't be copied there: mend the outlines of both faces first.",
-    "No se puede copiar ahí: corrija primero los contornos de ambos faldones.",
-);
-pub(crate) const SPLIT: Say = say("Split", "Dividir");
-pub(crate) const NO_SPLIT: Say =
-    say("A cut there leaves nothing on one side.", "Un corte ahí no deja nada en un lado.");
-pub(crate) const JOIN: Say = say("Join", "Unir");
-pub(crate) const NOT_FLUSH: Say = say(
-    "No block is flush with it: they must touch, lie the same way, and have the same reveal and rows in line.",
-    "Ningún bloque está al ras con él: deben tocarse, tener el mismo sentido, la misma separación y \
-        las filas en línea.",
-);
-pub(crate) const ALIGN: Say = say("Align", "Alinear");
-pub(crate) const NOT_ALIGNED: Say = say(
-    "There is no other block with modules on this face.",
-    "No hay otro bloque con módulos en este faldón.",
-);
-pub(crate) const SELECT_A_BLOCK: Say = say("Select a block first.", "Seleccione primero un bloque.");
+pub(crate) const MAKE_ROOM: Say = words::arrange::MAKE_ROOM;
+pub(crate) const MAKE_ROOM_HELP: Say = words::arrange::MOVE_IT_THE_LEAST_DISTANCE;
+pub(crate) const NOTHING_IN_THE_WAY: Say = words::arrange::NOTHING_IS_IN_ITS_WAY;
+pub(crate) const NO_ROOM: Say = words::arrange::NO_MOVE_WAS_FOUND_THAT;
+pub(crate) const ROOM_DROPPED: Say = words::arrange::THE_ROOF_CHANGED_WHILE_ROOM;
+pub(crate) const ROOM_STOPPED: Say = words::arrange::STOPPED_BEFORE_A_PLACE_WAS;
+pub(crate) const ROOM_BROKE: Say = words::arrange::THE_SEARCH_FOR_ROOM_BROKE;
+pub(crate) const ROOM_STOP_HELP: Say = words::arrange::END_THE_SEARCH_WITH_THE;
+pub(crate) const MIRROR: Say = words::arrange::MIRROR;
+pub(crate) const MIRROR_HELP: Say = words::arrange::A_MIRROR_IMAGE_ON_THE;
+pub(crate) const NO_OTHER_SLOPE: Say = words::arrange::ITS_FACE_SHARES_NO_RIDGE;
+pub(crate) const COPY_TO: Say = words::arrange::COPY_TO_FACE;
+pub(crate) const COPY_TO_FACE: Say = words::arrange::COPY_TO_A_FACE;
+pub(crate) const NO_OTHER_FACE: Say = words::arrange::THERE_IS_NO_OTHER_FACE;
+pub(crate) const NO_COPY: Say = words::arrange::IT_CANT_BE_COPIED_THERE;
+pub(crate) const SPLIT: Say = words::arrange::SPLIT;
+pub(crate) const NO_SPLIT: Say = words::arrange::A_CUT_THERE_LEAVES_NOTHING;
+pub(crate) const JOIN: Say = words::arrange::JOIN;
+pub(crate) const NOT_FLUSH: Say = words::arrange::NO_BLOCK_IS_FLUSH_WITH;
+pub(crate) const ALIGN: Say = words::arrange::ALIGN;
+pub(crate) const NOT_ALIGNED: Say = words::arrange::THERE_IS_NO_OTHER_BLOCK;
+pub(crate) const SELECT_A_BLOCK: Say = words::arrange::SELECT_A_BLOCK_FIRST;
 
 pub(crate) fn making_room(name: &str) -> String {
-    tell!("Making room for {name}…", "Haciendo lugar para {name}…")
+    words::arrange::making_room_for(&name)
 }
 /// "Block A moved 3 1/2" to the right: the least that clears it, proved"
 pub(crate) fn moved_clear(name: &str, by: DVec2, proved: bool, units: Units) -> String {
     let sure = if proved {
-        pick("the least that clears it, proved", "lo mínimo que lo libra, demostrado")
+        words::arrange::THE_LEAST_THAT_CLEARS_IT.now()
     } else {
-        pick("the least that was found, not proved", "lo mínimo que se halló, sin demostrar")
+        words::arrange::THE_LEAST_THAT_WAS_FOUND.now()
     };
-    tell!("{name} moved {}: {sure}", "{name} se movió {}: {sure}", way_words(by, units))
+    words::arrange::moved(&name, &way_words(by, units), &sure)
 }
 /// "3 1/2" to the right and 1" up the slope"
 pub(crate) fn way_words(by: DVec2, units: Units) -> String {
@@ -358,87 +245,84 @@ pub(crate) fn way_words(by: DVec2, units: Units) -> String {
             .then(|| format!("{} {words}", Length::from_metres(metres.abs()).show_small(units)))
     };
     let parts = [
-        part(by.x, pick("to the right", "a la derecha"), pick("to the left", "a la izquierda")),
-        part(by.y, pick("up the slope", "cuesta arriba"), pick("down the slope", "cuesta abajo")),
+        part(by.x, words::common::TO_THE_RIGHT.now(), words::common::TO_THE_LEFT.now()),
+        part(by.y, words::arrange::UP_THE_SLOPE.now(), words::arrange::DOWN_THE_SLOPE.now()),
     ];
     let parts: Vec<String> = parts.into_iter().flatten().collect();
-    if parts.is_empty() { pick("not at all", "nada").to_owned() } else { parts.join(pick(" and ", " y ")) }
+    if parts.is_empty() {
+        words::arrange::NOT_AT_ALL.now().to_owned()
+    } else {
+        parts.join(words::common::AND.now())
+    }
 }
 pub(crate) fn spread(spread: Spread) -> &'static str {
     match spread {
-        Spread::Along => pick("Spread along the eave", "Repartir a lo largo del alero"),
-        Spread::Up => pick("Spread up the slope", "Repartir cuesta arriba"),
+        Spread::Along => words::arrange::SPREAD_ALONG_THE_EAVE.now(),
+        Spread::Up => words::arrange::SPREAD_UP_THE_SLOPE.now(),
     }
 }
 pub(crate) fn spread_of(face: &str) -> String {
-    tell!("spread the blocks of {face}", "repartir los bloques de {face}")
+    words::arrange::spread_the_blocks_of(&face)
 }
-pub(crate) const SPREAD: Say = say("Spread", "Repartir");
-pub(crate) const SPREAD_HELP: Say = say(
-    "Equal gaps between the blocks of this face; the first and the last stay.",
-    "Espacios iguales entre los bloques de este faldón; el primero y el último se quedan.",
-);
-pub(crate) const NOT_SPREAD: Say = say(
-    "Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.",
-    "Nada que repartir: se necesitan tres bloques del faldón que no estén fijados, con lugar entre los \
-        extremos y espacios distintos.",
-);
+pub(crate) const SPREAD: Say = words::arrange::SPREAD;
+pub(crate) const SPREAD_HELP: Say = words::arrange::EQUAL_GAPS_BETWEEN_THE_BLOCKS;
+pub(crate) const NOT_SPREAD: Say = words::arrange::NOTHING_TO_SPREAD_IT_TAKES;
 pub(crate) fn align_command(to: Align) -> &'static str {
     match to {
-        Align::Left => pick("Left end with the nearest block", "Extremo izquierdo con el bloque más cercano"),
-        Align::Right => pick("Right end with the nearest block", "Extremo derecho con el bloque más cercano"),
-        Align::Bottom => pick("Base rail with the nearest block", "Riel base con el bloque más cercano"),
+        Align::Left => words::arrange::LEFT_END_WITH_THE_NEAREST.now(),
+        Align::Right => words::arrange::RIGHT_END_WITH_THE_NEAREST.now(),
+        Align::Bottom => words::arrange::BASE_RAIL_WITH_THE_NEAREST.now(),
     }
 }
 pub(crate) fn copy_title(name: &str) -> String {
-    tell!("Copy {name} to", "Copiar {name} a")
+    words::arrange::copy_to(&name)
 }
 pub(crate) fn mirror_to(face: &str) -> String {
-    tell!("Mirror to {face}", "Reflejar en {face}")
+    words::arrange::mirror_to(&face)
 }
 /// Where a block is cut, as a person sees its face: rows and columns count from the left end of the eave, wherever that is on the
 /// screen.
 pub(crate) fn cut(cut: Cut, plane: &Plane, seen: Seen) -> String {
     let (line, way) = match cut {
-        Cut::AboveRows(rows) => (tell!("row {rows}", "la fila {rows}"), DVec2::Y),
-        Cut::RightOfColumns(columns) => (tell!("column {columns}", "la columna {columns}"), DVec2::X),
+        Cut::AboveRows(rows) => (words::arrange::row(&rows), DVec2::Y),
+        Cut::RightOfColumns(columns) => (words::arrange::column(&columns), DVec2::X),
     };
     let shown = seen.on_screen(plane, way);
     let side = if shown.x > 0.5 {
-        pick("right of", "a la derecha de")
+        words::arrange::RIGHT_OF.now()
     } else if shown.x < -0.5 {
-        pick("left of", "a la izquierda de")
+        words::arrange::LEFT_OF.now()
     } else if shown.y > 0.0 {
-        pick("above", "sobre")
+        words::arrange::ABOVE.now()
     } else {
-        pick("below", "debajo de")
+        words::arrange::BELOW.now()
     };
     format!("{side} {line}")
 }
 pub(crate) fn align_to(to: Align, name: &str) -> String {
     match to {
-        Align::Left => tell!("left end with {name}", "extremo izquierdo con {name}"),
-        Align::Right => tell!("right end with {name}", "extremo derecho con {name}"),
-        Align::Bottom => tell!("base rail with {name}", "riel base con {name}"),
+        Align::Left => words::arrange::left_end_with(&name),
+        Align::Right => words::arrange::right_end_with(&name),
+        Align::Bottom => words::arrange::base_rail_with(&name),
     }
 }
 pub(crate) fn room_for(name: &str) -> String {
-    tell!("make room for {name}", "hacer lugar para {name}")
+    words::arrange::make_room_for(&name)
 }
 pub(crate) fn mirror_of(name: &str) -> String {
-    tell!("mirror {name}", "reflejar {name}")
+    words::arrange::mirror_2(&name)
 }
 pub(crate) fn copy_of(name: &str) -> String {
-    tell!("copy {name}", "copiar {name}")
+    words::arrange::copy(&name)
 }
 pub(crate) fn split_of(name: &str) -> String {
-    tell!("split {name}", "dividir {name}")
+    words::arrange::split_2(&name)
 }
 pub(crate) fn join_of(name: &str) -> String {
-    tell!("join {name}", "unir {name}")
+    words::arrange::join_2(&name)
 }
 pub(crate) fn align_of(name: &str) -> String {
-    tell!("align {name}", "alinear {name}")
+    words::arrange::align_2(&name)
 }
 
 #[cfg(test)]

@@ -7,79 +7,61 @@ use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
 use chalkcourse_job::{Block, Cell, PenetrationKind, Resolved};
 use chalkcourse_layout::PlacedPenetration;
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 
 /// The word for a kind, as on a button.
 pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
     match kind {
-        PenetrationKind::PipeBoot => pick("Pipe boot", "Bota de tubo"),
-        PenetrationKind::Vent => pick("Vent", "Respiradero"),
-        PenetrationKind::Chimney => pick("Chimney", "Chimenea"),
-        PenetrationKind::Skylight => pick("Skylight", "Tragaluz"),
-        PenetrationKind::EscapeWindow => pick("Escape window", "Ventana de escape"),
-        PenetrationKind::Other => pick("Other", "Otra"),
+        PenetrationKind::PipeBoot => words::canvas::PIPE_BOOT.now(),
+        PenetrationKind::Vent => words::canvas::VENT.now(),
+        PenetrationKind::Chimney => words::common::CHIMNEY.now(),
+        PenetrationKind::Skylight => words::canvas::SKYLIGHT.now(),
+        PenetrationKind::EscapeWindow => words::canvas::ESCAPE_WINDOW.now(),
+        PenetrationKind::Other => words::common::OTHER.now(),
     }
 }
 
 /// Why a side goes the way it does: as another one that is drawn, or as one of a face.
 pub(crate) fn parallel_to(face: Option<&str>) -> String {
     match face {
-        None => pick("parallel to a side drawn before", "paralelo a un lado ya dibujado").to_owned(),
-        Some(name) => tell!("parallel to a side of {name}", "paralelo a un lado de {name}"),
+        None => words::canvas::PARALLEL_TO_A_SIDE_DRAWN.now().to_owned(),
+        Some(name) => words::canvas::parallel_to_a_side_of(&name),
     }
 }
 pub(crate) fn square_to(face: Option<&str>) -> String {
     match face {
-        None => pick("square to a side drawn before", "a escuadra con un lado ya dibujado").to_owned(),
-        Some(name) => tell!("square to a side of {name}", "a escuadra con un lado de {name}"),
+        None => words::canvas::SQUARE_TO_A_SIDE_DRAWN.now().to_owned(),
+        Some(name) => words::canvas::square_to_a_side_of(&name),
     }
 }
 
 /// What happens to a dimension that is pressed.
 pub(crate) fn type_over(of: Dimension) -> &'static str {
     match of {
-        Dimension::Block(..) => pick(
-            "Press to type another length: the block moves there",
-            "Oprima para escribir otra longitud: el bloque se mueve ahí",
-        ),
-        Dimension::Side(..) => pick(
-            "Press to type another length: the end of this side moves along it",
-            "Oprima para escribir otra longitud: el extremo de este lado se mueve a lo largo de él",
-        ),
+        Dimension::Block(..) => words::canvas::PRESS_TO_TYPE_ANOTHER_LENGTH.now(),
+        Dimension::Side(..) => words::canvas::PRESS_TO_TYPE_ANOTHER_LENGTH_THE.now(),
     }
 }
 
 /// What a dimension measures.
 pub(crate) fn dimension_of(of: Dimension) -> String {
     match of {
-        Dimension::Block(_, Toward::Left) => {
-            pick("From the left border to the block", "Del borde izquierdo al bloque").to_owned()
-        }
-        Dimension::Block(_, Toward::Right) => {
-            pick("From the block to the right border", "Del bloque al borde derecho").to_owned()
-        }
-        Dimension::Block(_, Toward::Eave) => {
-            pick("From the lower border to the block", "Del borde inferior al bloque").to_owned()
-        }
-        Dimension::Block(_, Toward::Top) => {
-            pick("From the block to the upper border", "Del bloque al borde superior").to_owned()
-        }
-        Dimension::Side(_, _, side) => tell!("Length of side {}", "Longitud del lado {}", side + 1),
+        Dimension::Block(_, Toward::Left) => words::canvas::FROM_THE_LEFT_BORDER_TO.now().to_owned(),
+        Dimension::Block(_, Toward::Right) => words::canvas::FROM_THE_BLOCK_TO_THE.now().to_owned(),
+        Dimension::Block(_, Toward::Eave) => words::canvas::FROM_THE_LOWER_BORDER_TO.now().to_owned(),
+        Dimension::Block(_, Toward::Top) => words::canvas::FROM_THE_BLOCK_TO_THE_UPPER.now().to_owned(),
+        Dimension::Side(_, _, side) => words::canvas::length_of_side(&(side + 1)),
     }
 }
 pub(crate) fn dimension_words(of: Dimension, length: &str) -> String {
     format!("{}: {length}", dimension_of(of))
 }
 
-pub(crate) const HOLD_ALL: Say =
-    say("Hold all blocks and penetrations", "Seleccionar todos los bloques y penetraciones");
-pub(crate) const GROUP_HELP: Say = say(
-    "Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.",
-    "Arrastre uno y se mueven todos, o use las flechas. Con Mayús, un clic o un recuadro toma más, y suelta.",
-);
-pub(crate) const GROUP_ON: Say = say("Switch these modules on", "Volver a poner estos módulos");
-pub(crate) const GROUP_OFF: Say = say("Switch these modules off", "Quitar estos módulos");
-pub(crate) const GROUP_DELETE: Say = say("Delete all of these", "Borrar todo esto");
+pub(crate) const HOLD_ALL: Say = words::canvas::HOLD_ALL_BLOCKS_AND_PENETRATIONS;
+pub(crate) const GROUP_HELP: Say = words::canvas::DRAG_ONE_OF_THEM_AND;
+pub(crate) const GROUP_ON: Say = words::canvas::SWITCH_THESE_MODULES_ON;
+pub(crate) const GROUP_OFF: Say = words::canvas::SWITCH_THESE_MODULES_OFF;
+pub(crate) const GROUP_DELETE: Say = words::canvas::DELETE_ALL_OF_THESE;
 
 /// "2 blocks, 1 penetration, 3 modules"
 pub(crate) fn group_words(group: &Group) -> String {
@@ -88,26 +70,21 @@ pub(crate) fn group_words(group: &Group) -> String {
         1 => Some(format!("1 {one}")),
         count => Some(format!("{count} {many}")),
     };
-    let blocks = count(group.blocks.len(), say("block", "bloque"), say("blocks", "bloques"));
-    let penetrations = (say("penetration", "penetración"), say("penetrations", "penetraciones"));
+    let blocks = count(group.blocks.len(), words::common::BLOCK_2, words::canvas::BLOCKS);
+    let penetrations = (words::common::PENETRATION, words::canvas::PENETRATIONS);
     let penetrations = count(group.penetrations.len(), penetrations.0, penetrations.1);
-    let modules = count(group.modules.len(), say("module", "módulo"), say("modules", "módulos"));
+    let modules = count(group.modules.len(), words::common::MODULE, words::common::MODULES_2);
     [blocks, penetrations, modules].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
 /// What a tool is for.
 pub(crate) fn tool_help(tool: Tool) -> &'static str {
     match tool {
-        Tool::Select => pick("Select, drag, switch modules", "Seleccionar, arrastrar, conmutar módulos"),
-        Tool::DrawFace => pick(
-            "Draw a face of the roof corner by corner",
-            "Dibujar un faldón del techo esquina por esquina",
-        ),
-        Tool::Penetration => pick("Mark what comes through the roof", "Marcar lo que atraviesa el techo"),
-        Tool::Block => {
-            pick("Place a block of modules on a face", "Colocar un bloque de módulos en un faldón")
-        }
-        Tool::Tape => pick("Measure", "Medir"),
+        Tool::Select => words::canvas::SELECT_DRAG_SWITCH_MODULES.now(),
+        Tool::DrawFace => words::canvas::DRAW_A_FACE_OF_THE.now(),
+        Tool::Penetration => words::canvas::MARK_WHAT_COMES_THROUGH_THE.now(),
+        Tool::Block => words::canvas::PLACE_A_BLOCK_OF_MODULES.now(),
+        Tool::Tape => words::canvas::MEASURE.now(),
         Tool::Picture => text::TOOL_PICTURE_HELP.now(),
     }
 }
@@ -115,46 +92,29 @@ pub(crate) fn tool_help(tool: Tool) -> &'static str {
 /// What an outline is drawn for.
 pub(crate) fn outline_for(what: OutlineFor) -> &'static str {
     match what {
-        OutlineFor::Face => pick("Face", "Faldón"),
-        OutlineFor::Roof => pick("Whole roof", "Techo entero"),
-        OutlineFor::Part => pick("Part", "Parte"),
-        OutlineFor::Hole => pick("Hole", "Hueco"),
-        OutlineFor::Penetration => pick("Penetration outline", "Contorno de penetración"),
+        OutlineFor::Face => words::common::FACE.now(),
+        OutlineFor::Roof => words::canvas::WHOLE_ROOF.now(),
+        OutlineFor::Part => words::canvas::PART.now(),
+        OutlineFor::Hole => words::canvas::HOLE.now(),
+        OutlineFor::Penetration => words::canvas::PENETRATION_OUTLINE.now(),
     }
 }
 pub(crate) fn outline_help(what: OutlineFor) -> &'static str {
     match what {
-        OutlineFor::Face => {
-            pick("A face of the roof, corner by corner", "Un faldón del techo, esquina por esquina")
-        }
-        OutlineFor::Roof => pick(
-            "Draw the walls: the roof is raised over them, all of one pitch",
-            "Dibuje los muros: el techo se levanta sobre ellos, todo con una pendiente",
-        ),
+        OutlineFor::Face => words::canvas::A_FACE_OF_THE_ROOF.now(),
+        OutlineFor::Roof => words::canvas::DRAW_THE_WALLS_THE_ROOF.now(),
         OutlineFor::Part => text::PART_HELP.now(),
-        OutlineFor::Hole => pick(
-            "A courtyard, a shaft or a dormer's foot: its rim counts as a wall line",
-            "Un patio, un ducto o el pie de una buhardilla: su orilla cuenta como muro",
-        ),
-        OutlineFor::Penetration => pick(
-            "A penetration that is neither round nor square, by its own outline",
-            "Una penetración que no es redonda ni cuadrada, por su propio contorno",
-        ),
+        OutlineFor::Hole => words::canvas::A_COURTYARD_A_SHAFT_OR.now(),
+        OutlineFor::Penetration => words::canvas::A_PENETRATION_THAT_IS_NEITHER.now(),
     }
 }
-pub(crate) const RAISE_ROOF: Say = say("raise a roof", "levantar un techo");
-pub(crate) const RAISE_GABLES: Say = say("Gables", "Hastiales");
-pub(crate) const RAISE_HIPS: Say = say("Hips", "Cuatro aguas");
-pub(crate) const RAISE_OVERHANG: Say = say("Overhang", "Voladizo");
-pub(crate) const RAISE_WALLS: Say = say("Walls", "Muros");
-pub(crate) const RAISE_OVERHANG_HELP: Say = say(
-    "How far the roof reaches beyond the walls, in plan; 1' is usual",
-    "Cuánto sobresale el techo de los muros, en planta; 1' es lo usual",
-);
-pub(crate) const RAISE_WALLS_HELP: Say = say(
-    "Height of the roof over the walls; 9' is usual for one storey",
-    "Altura del techo sobre los muros; 9' es lo usual en un piso",
-);
+pub(crate) const RAISE_ROOF: Say = words::canvas::RAISE_A_ROOF;
+pub(crate) const RAISE_GABLES: Say = words::canvas::GABLES;
+pub(crate) const RAISE_HIPS: Say = words::canvas::HIPS;
+pub(crate) const RAISE_OVERHANG: Say = words::common::OVERHANG;
+pub(crate) const RAISE_WALLS: Say = words::canvas::WALLS;
+pub(crate) const RAISE_OVERHANG_HELP: Say = words::canvas::HOW_FAR_THE_ROOF_REACHES;
+pub(crate) const RAISE_WALLS_HELP: Say = words::canvas::HEIGHT_OF_THE_ROOF_OVER;
 
 /// A length that is not below nothing.
 ///
@@ -162,57 +122,31 @@ pub(crate) const RAISE_WALLS_HELP: Say = say(
 /// What was wrong with the text, or that it is below nothing.
 pub(crate) fn at_least_none(length: Result<Length, LengthError>) -> Result<Length, String> {
     match length {
-        Ok(length) if length < Length::ZERO => Err(pick(
-            "This can't be less than nothing: type 0 or more.",
-            "Esto no puede ser menos que nada: escriba 0 o más.",
-        )
-        .to_owned()),
+        Ok(length) if length < Length::ZERO => Err(words::canvas::THIS_CANT_BE_LESS_THAN.now().to_owned()),
         Ok(length) => Ok(length),
         Err(error) => Err(error.to_string()),
     }
 }
 
 pub(crate) fn courtyard_in(part: &str) -> String {
-    tell!("draw a courtyard in {part}", "dibujar un patio en {part}")
+    words::canvas::draw_a_courtyard_in(&part)
 }
 pub(crate) fn hole_in(face: &str) -> String {
-    tell!("draw a hole in {face}", "dibujar un hueco en {face}")
+    words::canvas::draw_a_hole_in(&face)
 }
 
 /// What to do with the tool now.
 pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
     match (tool, corners) {
-        (Tool::Select, _) if job.faces.is_empty() => {
-            pick("Choose “Draw face” to begin.", "Elija “Dibujar faldón” para empezar.")
-        }
-        (Tool::Select, _) if job.blocks.is_empty() => pick(
-            "Next: choose “Block” and press on a face. Penetrations first, if you know them.",
-            "Siguiente: elija “Bloque” y oprima sobre un faldón. Primero las penetraciones, si las conoce.",
-        ),
-        (Tool::Select, _) => pick(
-            "Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping.",
-            "Arrastre bloques, respiraderos y esquinas. El doble clic conmuta un módulo. Ctrl o Alt arrastra \
-        sin ajuste.",
-        ),
-        (Tool::DrawFace, 0) => pick(
-            "Click the first corner. For a face begin at the eave if you can.",
-            "Haga clic en la primera esquina. En un faldón empiece por el alero si puede.",
-        ),
-        (Tool::DrawFace, 1..3) => {
-            pick("Click, or type a length and Enter.", "Haga clic, o escriba una longitud y Entrar.")
-        }
-        (Tool::DrawFace, _) => {
-            pick("Click the first corner to close.", "Haga clic en la primera esquina para cerrar.")
-        }
-        (Tool::Penetration, _) => pick(
-            "Choose a kind and click its middle on the roof, or press Enter and move it with the arrow keys.",
-            "Elija una clase y haga clic en su centro sobre el techo, u oprima Entrar y muévala con las flechas.",
-        ),
-        (Tool::Block, _) => pick(
-            "Click a face for 3 rows of 4, or drag out the room that it may fill. Enter places one too.",
-            "Haga clic en un faldón para 3 filas de 4, o arrastre el espacio que puede llenar. Entrar también coloca uno.",
-        ),
-        (Tool::Tape, _) => pick("Drag from one place to another.", "Arrastre de un lugar a otro."),
+        (Tool::Select, _) if job.faces.is_empty() => words::canvas::CHOOSE_DRAW_FACE_TO_BEGIN.now(),
+        (Tool::Select, _) if job.blocks.is_empty() => words::canvas::NEXT_CHOOSE_BLOCK_AND_PRESS.now(),
+        (Tool::Select, _) => words::canvas::DRAG_BLOCKS_VENTS_AND_CORNERS.now(),
+        (Tool::DrawFace, 0) => words::canvas::CLICK_THE_FIRST_CORNER_FOR.now(),
+        (Tool::DrawFace, 1..3) => words::canvas::CLICK_OR_TYPE_A_LENGTH.now(),
+        (Tool::DrawFace, _) => words::canvas::CLICK_THE_FIRST_CORNER_TO.now(),
+        (Tool::Penetration, _) => words::canvas::CHOOSE_A_KIND_AND_CLICK.now(),
+        (Tool::Block, _) => words::canvas::CLICK_A_FACE_FOR_3.now(),
+        (Tool::Tape, _) => words::canvas::DRAG_FROM_ONE_PLACE_TO.now(),
         (Tool::Picture, _) => text::NO_PICTURE.now(),
     }
 }
@@ -220,58 +154,37 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
 /// What to do next for a rectangle, an L or a T with so many corners.
 pub(crate) fn shape_hint(corners: usize) -> &'static str {
     match corners {
-        0 => pick(
-            "Click one corner, or press and pull the rectangle open.",
-            "Haga clic en una esquina, u oprima y jale el rectángulo.",
-        ),
-        1 => pick(
-            "Click the corner across, or type the size and Enter.",
-            "Haga clic en la esquina opuesta, o escriba la medida y Entrar.",
-        ),
-        _ => pick(
-            "Click the inner corner, or type the size of the notch and Enter.",
-            "Haga clic en la esquina interior, o escriba la medida del recorte y Entrar.",
-        ),
+        0 => words::canvas::CLICK_ONE_CORNER_OR_PRESS.now(),
+        1 => words::canvas::CLICK_THE_CORNER_ACROSS_OR.now(),
+        _ => words::canvas::CLICK_THE_INNER_CORNER_OR.now(),
     }
 }
 
 /// How far an outline is out of square.
 pub(crate) fn out_of_square(degrees: f64) -> String {
-    tell!("{degrees:.1}° out of square", "{degrees:.1}° fuera de escuadra")
+    words::canvas::out_of_square(&format_args!("{degrees:.1}"))
 }
 
 pub(crate) fn square_of(name: &str) -> String {
-    tell!("Square {name}", "Escuadrar {name}")
+    words::canvas::square(&name)
 }
 
 /// The button of a shape.
 pub(crate) fn shaped(shaped: Shaped) -> &'static str {
     match shaped {
-        Shaped::Corners => pick("Corner by corner", "Esquina por esquina"),
-        Shaped::Rectangle => pick("Rectangle", "Rectángulo"),
-        Shaped::Ell => pick("L", "L"),
-        Shaped::Tee => pick("T", "T"),
+        Shaped::Corners => words::canvas::CORNER_BY_CORNER.now(),
+        Shaped::Rectangle => words::common::RECTANGLE.now(),
+        Shaped::Ell => words::canvas::L.now(),
+        Shaped::Tee => words::canvas::T.now(),
     }
 }
 
 pub(crate) fn shaped_help(shaped: Shaped) -> &'static str {
     match shaped {
-        Shaped::Corners => pick(
-            "Any outline. Shift holds right angles; type a length and an angle.",
-            "Cualquier contorno. Mayús mantiene los ángulos rectos; escriba longitud y ángulo.",
-        ),
-        Shaped::Rectangle => pick(
-            "Two corners, or one and a size such as 30' x 48'. Pressing and pulling makes one too.",
-            "Dos esquinas, o una y la medida, como 30' x 48'. También al oprimir y jalar.",
-        ),
-        Shaped::Ell => pick(
-            "A rectangle, then the inner corner of what is not there.",
-            "Un rectángulo y luego la esquina interior de lo que falta.",
-        ),
-        Shaped::Tee => pick(
-            "A rectangle, then one of its two inner corners; the other is its mirror image.",
-            "Un rectángulo y luego una de las dos esquinas interiores; la otra es su reflejo.",
-        ),
+        Shaped::Corners => words::canvas::ANY_OUTLINE_SHIFT_HOLDS_RIGHT.now(),
+        Shaped::Rectangle => words::canvas::TWO_CORNERS_OR_ONE_AND.now(),
+        Shaped::Ell => words::canvas::A_RECTANGLE_THEN_THE_INNER.now(),
+        Shaped::Tee => words::canvas::A_RECTANGLE_THEN_ONE_OF.now(),
     }
 }
 
@@ -291,58 +204,54 @@ pub(crate) fn length_hint(units: Units) -> &'static str {
 
 // Why something snapped
 pub(crate) fn at_edge(kind: EdgeKind) -> String {
-    tell!("at the {}", "en {}", kind.name())
+    words::canvas::at_the(&kind.name())
 }
 pub(crate) fn at_setback(kind: EdgeKind, setback: Length, units: Units) -> String {
-    tell!("{} from the {}: its setback", "a {} de {}: su retiro", setback.show_small(units), kind.name())
+    words::canvas::from_the_its_setback(&setback.show_small(units), &kind.name())
 }
 pub(crate) fn on_course(number: usize) -> String {
-    tell!("on course line {number}", "en la línea de hilada {number}")
+    words::canvas::on_course_line(&number)
 }
 pub(crate) fn clear_of(name: &str) -> String {
-    tell!("just clear of {name}", "justo libre de {name}")
+    words::canvas::just_clear_of(&name)
 }
 pub(crate) fn flush_with(name: &str) -> String {
-    tell!("flush with {name}", "al ras de {name}")
+    words::canvas::flush_with(&name)
 }
 pub(crate) fn clear_of_block(name: &str) -> String {
-    tell!("just clear of {}", "justo libre de {}", block_name(name))
+    words::canvas::just_clear_of_2(&block_name(name))
 }
 pub(crate) fn reveal_to(name: &str, reveal: Length, units: Units) -> String {
-    tell!("{} reveal to {}", "{} de separación con {}", reveal.show_small(units), block_name(name))
+    words::canvas::reveal_to(&reveal.show_small(units), &block_name(name))
 }
-pub(crate) const SAME_GAPS: Say = say("the same gap on both sides", "el mismo espacio a ambos lados");
+pub(crate) const SAME_GAPS: Say = words::canvas::THE_SAME_GAP_ON_BOTH;
 pub(crate) fn middle_on_course(number: usize) -> String {
-    tell!("its middle on course line {number}", "su centro en la línea de hilada {number}")
+    words::canvas::its_middle_on_course_line(&number)
 }
 pub(crate) fn middle_in_line(name: &str) -> String {
-    tell!("in line with the middle of {name}", "en línea con el centro de {name}")
+    words::canvas::in_line_with_the_middle(&name)
 }
-pub(crate) const ROW_STILL_HOOKS: Say =
-    say("as far as the rows still hook", "hasta donde las filas aún enganchan");
+pub(crate) const ROW_STILL_HOOKS: Say = words::canvas::AS_FAR_AS_THE_ROWS;
 /// Why a row that is shifted stopped: so many half modules against the row below.
 pub(crate) fn row_steps(row: u32, halves: u64) -> String {
-    let below = if row == 0 {
-        pick("the block's corner", "la esquina del bloque")
-    } else {
-        pick("the row below", "la fila de abajo")
-    };
+    let below =
+        if row == 0 { words::canvas::THE_BLOCKS_CORNER.now() } else { words::canvas::THE_ROW_BELOW.now() };
     match halves {
-        0 => tell!("in line with {below}", "en línea con {below}"),
-        1 => tell!("half a module against {below}", "medio módulo respecto a {below}"),
-        2 => tell!("1 module against {below}", "1 módulo respecto a {below}"),
-        n if n % 2 == 0 => tell!("{} modules against {below}", "{} módulos respecto a {below}", n / 2),
-        n => tell!("{} 1/2 modules against {below}", "{} 1/2 módulos respecto a {below}", n / 2),
+        0 => words::canvas::in_line_with(&below),
+        1 => words::canvas::half_a_module_against(&below),
+        2 => words::canvas::module_against(&below),
+        n if n % 2 == 0 => words::canvas::modules_against(&(n / 2), &below),
+        n => words::canvas::modules_against_2(&(n / 2), &below),
     }
 }
 pub(crate) fn corner_of(name: &str) -> String {
-    tell!("corner of {name}", "esquina de {name}")
+    words::canvas::corner_of(&name)
 }
 pub(crate) fn on_side_of(name: &str) -> String {
-    tell!("on a side of {name}", "en un lado de {name}")
+    words::canvas::on_a_side_of(&name)
 }
 pub(crate) fn level_with(name: &str) -> String {
-    tell!("in line with a corner of {name}", "en línea con una esquina de {name}")
+    words::canvas::in_line_with_a_corner(&name)
 }
 
 /// "eave 60'"
@@ -351,35 +260,33 @@ pub(crate) fn edge(kind: EdgeKind, length: Length, units: Units) -> String {
 }
 
 pub(crate) fn face_on(name: &str) -> String {
-    tell!("{name}, face-on: true size, eave down", "{name}, de frente: tamaño real, alero abajo")
+    words::canvas::face_on_true_size_eave(&name)
 }
 
 /// "Block A" for a block that is called "A".
 pub(crate) fn block_name(name: &str) -> String {
-    if name.to_lowercase().starts_with(pick("block", "bloque")) {
+    if name.to_lowercase().starts_with(words::common::BLOCK_2.now()) {
         name.to_owned()
     } else {
-        tell!("Block {name}", "Bloque {name}")
+        words::canvas::block(&name)
     }
 }
 
 pub(crate) fn block_label(name: &str, modules: usize) -> String {
-    tell!("{} · {modules} modules", "{} · {modules} módulos", block_name(name))
+    words::canvas::modules(&block_name(name), &modules)
 }
 
 pub(crate) fn taped(length: Length, units: Units) -> String {
-    tell!("{} in plan", "{} en planta", length.show(units))
+    words::canvas::in_plan(&length.show(units))
 }
 
 pub(crate) fn taped_on_face(on_slope: Length, along: DVec2, in_plan: Length, units: Units) -> String {
     let part = |metres: f64| Length::from_metres(metres.abs()).show(units);
-    tell!(
-        "{} on the slope ({} along, {} up), {} in plan",
-        "{} en la pendiente ({} a lo largo, {} arriba), {} en planta",
-        on_slope.show(units),
-        part(along.x),
-        part(along.y),
-        in_plan.show(units)
+    words::canvas::on_the_slope_along_up(
+        &on_slope.show(units),
+        &part(along.x),
+        &part(along.y),
+        &in_plan.show(units),
     )
 }
 
@@ -391,34 +298,25 @@ pub(crate) fn pointer(document: &Document, view: View, at: DVec2) -> String {
         && let Some((_, face)) = document.plan().layout.face(id)
     {
         let from = face.plane.to_frame(at) - face.bounds.min;
-        return tell!(
-            "{} from the left, {} up",
-            "{} desde la izquierda, {} arriba",
-            show(from.x),
-            show(from.y)
-        );
+        return words::canvas::from_the_left_up(&show(from.x), &show(from.y));
     }
-    tell!("{} east, {} north", "{} al este, {} al norte", show(at.x), show(at.y))
+    words::canvas::east_north(&show(at.x), &show(at.y))
 }
 
 // For screen readers
 pub(crate) fn drawing(job: &Resolved, view: View) -> String {
     match view {
-        View::Plan | View::Solid => tell!("Drawing of {}, plan", "Dibujo de {}, planta", job.name),
+        View::Plan | View::Solid => words::canvas::drawing_of_plan(&job.name),
         View::FaceOn(id) => {
-            let name = job.face(id).map_or(pick("a face", "un faldón"), |face| face.name.as_str());
-            tell!("Drawing of {}, face {name} face-on", "Dibujo de {}, faldón {name} de frente", job.name)
+            let name = job.face(id).map_or(words::common::A_FACE.now(), |face| face.name.as_str());
+            words::canvas::drawing_of_face_face_on(&job.name, &name)
         }
     }
 }
 
 pub(crate) fn face_words(name: &str, face: &RoofFace, units: Units) -> String {
     let area = text::area(face.slope_area, units);
-    tell!(
-        "Face {name}, pitch {}, {area} on the slope",
-        "Faldón {name}, pendiente {}, {area} en la pendiente",
-        face.plane.pitch
-    )
+    words::canvas::face_pitch_on_the_slope(&name, &face.plane.pitch, &area)
 }
 
 pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
@@ -426,49 +324,34 @@ pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
 }
 
 pub(crate) fn block_words(block: &Block, modules: usize) -> String {
-    tell!(
-        "{}, {} rows of {}, {modules} modules",
-        "{}, {} filas de {}, {modules} módulos",
-        block_name(&block.name),
-        block.rows,
-        block.columns
-    )
+    words::canvas::rows_of_modules(&block_name(&block.name), &block.rows, &block.columns, &modules)
 }
 
 pub(crate) fn module_words(cell: Cell, off: bool) -> String {
-    let state = if off { pick(", switched off", ", quitado") } else { "" };
-    tell!(
-        "Module row {}, column {}{state}",
-        "Módulo fila {}, columna {}{state}",
-        cell.row + 1,
-        cell.column + 1
-    )
+    let state = if off { words::canvas::SWITCHED_OFF.now() } else { "" };
+    words::canvas::module_row_column(&(cell.row + 1), &(cell.column + 1), &state)
 }
 
 // The side panel
 pub(crate) use chalkcourse_words::face_heading;
 pub(crate) fn corner_heading(corner: usize) -> String {
-    tell!("Corner {}", "Esquina {}", corner + 1)
+    words::canvas::corner(&(corner + 1))
 }
 pub(crate) fn side_row(side: usize, length: &str) -> String {
     format!("{}.  {length}", side + 1)
 }
 pub(crate) fn overruled(kind: EdgeKind) -> String {
-    tell!("{} (chosen)", "{} (elegido)", kind.name())
+    words::canvas::chosen(&kind.name())
 }
 pub(crate) fn kind_of_side(side: usize) -> String {
-    tell!("Kind of side {}", "Clase del lado {}", side + 1)
+    words::canvas::kind_of_side(&(side + 1))
 }
 pub(crate) fn row_name(row: u32) -> String {
-    tell!("Row {}", "Fila {}", row + 1)
+    words::canvas::row(&(row + 1))
 }
 pub(crate) fn own_clearance(usual: &str) -> String {
-    tell!("The rule book says {usual}.", "El libro de reglas dice {usual}.")
+    words::canvas::the_rule_book_says(&usual)
 }
 pub(crate) fn bad_direction(text: &str) -> String {
-    tell!(
-        "can't read {text:?} as a direction: type degrees clockwise from north, such as 180, or S",
-        "no se puede leer {text:?} como dirección: escriba grados desde el norte en el sentido del reloj, \
-        por ejemplo 180, o S"
-    )
+    words::canvas::cant_read_as_a_direction(&format_args!("{text:?}"))
 }

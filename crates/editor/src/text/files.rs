@@ -4,71 +4,69 @@ use crate::Document;
 use crate::files::Ask;
 use crate::recovery::Left;
 use chalkcourse_job::FileError;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use std::fmt::Display;
 use std::path::Path;
 use std::time::SystemTime;
 
 pub(crate) fn ask_title(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open => pick("Open a job", "Abrir una obra"),
-        Ask::SaveAs => pick("Save the job as", "Guardar la obra como"),
-        Ask::Export(_) => pick("Write the order to", "Escribir el pedido en"),
-        Ask::Print(_) => pick("Write the sheet to", "Escribir la hoja en"),
-        Ask::ExportPlan(_) => pick("Write the plan to", "Escribir la planta en"),
-        Ask::Import => {
-            pick("Import a building from a file or folder", "Importar un edificio de un archivo o carpeta")
-        }
-        Ask::ImportFolder => pick("Import a building from a folder", "Importar un edificio de una carpeta"),
-        Ask::Kit => pick("Load a kit", "Cargar un kit"),
-        Ask::RuleBook => pick("Load a rule book", "Cargar un libro de reglas"),
-        Ask::SaveRuleBook => pick("Save the rule book as", "Guardar el libro de reglas como"),
-        Ask::CompareBook => pick("Compare with a rule book", "Comparar con un libro de reglas"),
-        Ask::Prices => pick("Load a price list", "Cargar una lista de precios"),
-        Ask::Stock => pick("Load a warehouse list", "Cargar una lista de almacén"),
-        Ask::Counts => pick("Load a pallet list with counts", "Cargar una lista de tarimas con conteos"),
-        Ask::CompareJob => pick("Compare with the order of a job", "Comparar con el pedido de una obra"),
-        Ask::Offer => pick("Add the price list of a supplier", "Agregar la lista de precios de un proveedor"),
-        Ask::Picture => pick("Lay a picture under the plan", "Poner una imagen bajo la planta"),
-        Ask::SavePicture => pick("Save the picture as", "Guardar la imagen como"),
-        Ask::Steps => pick("Write the steps to", "Escribir los pasos en"),
+        Ask::Open => words::files::OPEN_A_JOB.now(),
+        Ask::SaveAs => words::files::SAVE_THE_JOB_AS.now(),
+        Ask::Export(_) => words::files::WRITE_THE_ORDER_TO.now(),
+        Ask::Print(_) => words::files::WRITE_THE_SHEET_TO.now(),
+        Ask::ExportPlan(_) => words::files::WRITE_THE_PLAN_TO.now(),
+        Ask::Import => words::files::IMPORT_A_BUILDING_FROM_A.now(),
+        Ask::ImportFolder => words::files::IMPORT_A_BUILDING_FROM_A_FOLDER.now(),
+        Ask::Kit => words::files::LOAD_A_KIT.now(),
+        Ask::RuleBook => words::files::LOAD_A_RULE_BOOK.now(),
+        Ask::SaveRuleBook => words::files::SAVE_THE_RULE_BOOK_AS.now(),
+        Ask::CompareBook => words::files::COMPARE_WITH_A_RULE_BOOK.now(),
+        Ask::Prices => words::files::LOAD_A_PRICE_LIST.now(),
+        Ask::Stock => words::files::LOAD_A_WAREHOUSE_LIST.now(),
+        Ask::Counts => words::files::LOAD_A_PALLET_LIST_WITH.now(),
+        Ask::CompareJob => words::files::COMPARE_WITH_THE_ORDER_OF.now(),
+        Ask::Offer => words::files::ADD_THE_PRICE_LIST_OF.now(),
+        Ask::Picture => words::files::LAY_A_PICTURE_UNDER_THE.now(),
+        Ask::SavePicture => words::files::SAVE_THE_PICTURE_AS.now(),
+        Ask::Steps => words::files::WRITE_THE_STEPS_TO.now(),
     }
 }
 
 pub(crate) fn ask_button(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open => pick("Open", "Abrir"),
-        Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => pick("Save", "Guardar"),
-        Ask::CompareBook | Ask::CompareJob => pick("Compare", "Comparar"),
-        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) | Ask::Steps => pick("Write", "Escribir"),
-        Ask::Import | Ask::ImportFolder => pick("List", "Enumerar"),
+        Ask::Open => words::files::OPEN.now(),
+        Ask::SaveAs | Ask::SaveRuleBook | Ask::SavePicture => words::common::SAVE.now(),
+        Ask::CompareBook | Ask::CompareJob => words::common::COMPARE.now(),
+        Ask::Export(_) | Ask::Print(_) | Ask::ExportPlan(_) | Ask::Steps => words::files::WRITE.now(),
+        Ask::Import | Ask::ImportFolder => words::files::LIST.now(),
         Ask::Kit | Ask::RuleBook | Ask::Prices | Ask::Stock | Ask::Counts | Ask::Offer | Ask::Picture => {
-            pick("Load", "Cargar")
+            words::files::LOAD.now()
         }
     }
 }
 
 pub(crate) fn ask_filter(ask: Ask) -> &'static str {
     match ask {
-        Ask::Open | Ask::SaveAs | Ask::CompareJob => pick("Chalkcourse job", "Obra de Chalkcourse"),
-        Ask::Export(_) => pick("Order", "Pedido"),
-        Ask::Print(_) => pick("Sheet to print", "Hoja para imprimir"),
-        Ask::ExportPlan(_) => pick("Plan", "Planta"),
-        Ask::Import | Ask::ImportFolder => pick("Buildings", "Edificios"),
-        Ask::Kit => pick("Kit", "Kit"),
-        Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => pick("Rule book", "Libro de reglas"),
-        Ask::Prices | Ask::Offer => pick("Price list", "Lista de precios"),
-        Ask::Stock => pick("Warehouse list", "Lista de almacén"),
-        Ask::Counts => pick("Pallet list", "Lista de tarimas"),
-        Ask::Picture => pick("Picture (PNG or JPEG)", "Imagen (PNG o JPEG)"),
-        Ask::SavePicture => pick("PNG picture", "Imagen PNG"),
-        Ask::Steps => pick("Edits", "Ediciones"),
+        Ask::Open | Ask::SaveAs | Ask::CompareJob => words::files::CHALKCOURSE_JOB.now(),
+        Ask::Export(_) => words::common::ORDER.now(),
+        Ask::Print(_) => words::files::SHEET_TO_PRINT.now(),
+        Ask::ExportPlan(_) => words::common::PLAN.now(),
+        Ask::Import | Ask::ImportFolder => words::files::BUILDINGS.now(),
+        Ask::Kit => words::common::KIT.now(),
+        Ask::RuleBook | Ask::SaveRuleBook | Ask::CompareBook => words::common::RULE_BOOK.now(),
+        Ask::Prices | Ask::Offer => words::common::PRICE_LIST.now(),
+        Ask::Stock => words::files::WAREHOUSE_LIST.now(),
+        Ask::Counts => words::common::PALLET_LIST.now(),
+        Ask::Picture => words::files::PICTURE_PNG_OR_JPEG.now(),
+        Ask::SavePicture => words::files::PNG_PICTURE.now(),
+        Ask::Steps => words::files::EDITS.now(),
     }
 }
 
 /// The name of the job, with a mark while it differs from the file.
 pub(crate) fn title_of(document: &Document) -> String {
-    let mark = if document.history().is_unsaved() { pick("  (not saved)", "  (sin guardar)") } else { "" };
+    let mark = if document.history().is_unsaved() { words::files::NOT_SAVED.now() } else { "" };
     format!("{}{mark}", document.job().name)
 }
 
@@ -78,52 +76,41 @@ pub(crate) fn window_title(document: &Document) -> String {
 }
 
 pub(crate) fn unsaved_title(name: &str) -> String {
-    tell!("Save the changes to “{name}”?", "¿Guardar los cambios de “{name}”?")
+    words::files::save_the_changes_to(&name)
 }
 
 pub(crate) fn job_untouched(error: &FileError) -> String {
-    tell!("{error}\n\nThe job that is open was not touched.", "{error}\n\nLa obra abierta no se tocó.")
+    words::files::the_job_that_is_open(&error)
 }
 
 pub(crate) fn saved_to(path: &Path) -> String {
-    tell!("Saved to {}", "Guardado en {}", path.display())
+    words::files::saved_to(&path.display())
 }
 
 pub(crate) fn exported_to(path: &Path) -> String {
-    tell!("Order written to {}", "Pedido escrito en {}", path.display())
+    words::files::order_written_to(&path.display())
 }
 
 pub(crate) fn taken(what: &str) -> String {
-    tell!("{}: done. Undo takes it back.", "{}: hecho. Deshacer lo revierte.", what.trim_end_matches('…'))
+    words::files::done_undo_takes_it_back(&what.trim_end_matches('…'))
 }
 
 pub(crate) fn no_recovery(error: &impl Display) -> String {
-    tell!("No recovery copies are kept: {error}", "No se guardan copias de recuperación: {error}")
+    words::files::no_recovery_copies_are_kept(&error)
 }
 pub(crate) fn no_frame_times(path: &Path, error: &impl Display) -> String {
-    tell!(
-        "Frames are not timed: {} can't be written ({error})",
-        "No se miden los cuadros: no se puede escribir {} ({error})",
-        path.display()
-    )
+    words::files::frames_are_not_timed_cant(&path.display(), &error)
 }
 
 /// A copy that was left behind, in a line.
 pub(crate) fn copy_words(left: &Left) -> String {
-    let written = left.written.map_or_else(
-        || pick("kept", "guardada").to_owned(),
-        |at| tell!("kept on {}", "guardada el {}", moment(at)),
-    );
-    let name = left
-        .name
-        .as_deref()
-        .unwrap_or(pick("A job whose copy can't be read", "Una obra cuya copia no se puede leer"));
+    let written = left
+        .written
+        .map_or_else(|| words::files::KEPT.now().to_owned(), |at| words::files::kept_on(&moment(at)));
+    let name = left.name.as_deref().unwrap_or(words::files::A_JOB_WHOSE_COPY_CANT.now());
     match &left.from {
-        Some(from) => tell!("{name}, {written}; from {}", "{name}, {written}; de {}", from.display()),
-        None => tell!(
-            "{name}, {written}; never saved to a file",
-            "{name}, {written}; nunca guardada en un archivo"
-        ),
+        Some(from) => words::files::from(&name, &written, &from.display()),
+        None => words::files::never_saved_to_a_file(&name, &written),
     }
 }
 
@@ -132,7 +119,11 @@ pub(crate) fn file_stem(name: &str) -> String {
     let clean: String =
         name.trim().to_lowercase().chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).collect();
     let words: Vec<&str> = clean.split('-').filter(|word| !word.is_empty()).collect();
-    if words.is_empty() { pick("job", "obra").to_owned() } else { words.join("-").chars().take(80).collect() }
+    if words.is_empty() {
+        words::common::JOB.now().to_owned()
+    } else {
+        words.join("-").chars().take(80).collect()
+    }
 }
 
 /// A day as "2026-11-25".

@@ -4,7 +4,7 @@ use super::{at_edge, at_setback, clear_of, clear_of_block};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Against, KeepOut};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// Why a block stopped at a keep-out; `kind` is what the border of the face is there.
 pub(crate) fn at_limit(keep_out: &KeepOut, kind: EdgeKind, layout: &Layout, units: Units) -> String {
@@ -12,34 +12,19 @@ pub(crate) fn at_limit(keep_out: &KeepOut, kind: EdgeKind, layout: &Layout, unit
     let small = || asked().show_small(units);
     match (keep_out.rule, keep_out.against) {
         ("setback", _) => at_setback(kind, asked(), units),
-        ("valley-hip", _) => tell!("flashing {} from the {}", "tapajuntas a {} de {}", small(), kind.name()),
-        ("ridge-course", _) => {
-            tell!("{} of courses left below the ridge", "quedan {} de hiladas bajo la cumbrera", small())
-        }
-        ("base-rail", Against::Border) => {
-            pick("the base rail ends with the deck", "el riel base termina con el entablado").to_owned()
-        }
-        ("base-rail", _) => {
-            tell!("the base rail {} above the {}", "el riel base {} arriba de {}", small(), kind.name())
-        }
-        ("fire-ridge" | "fire-hip-valley", _) => tell!(
-            "{} in plan from the {}, for the fire service",
-            "a {} en planta de {}, para los bomberos",
-            small(),
-            kind.name()
-        ),
-        ("fire-escape", Against::Penetration(id)) => tell!(
-            "beside the strip below {}",
-            "junto a la franja bajo {}",
-            layout.penetration(id).map_or("", |through| through.name.as_str())
+        ("valley-hip", _) => words::rules::flashing_from_the(&small(), &kind.name()),
+        ("ridge-course", _) => words::rules::of_courses_left_below_the(&small()),
+        ("base-rail", Against::Border) => words::rules::THE_BASE_RAIL_ENDS_WITH.now().to_owned(),
+        ("base-rail", _) => words::rules::the_base_rail_above_the(&small(), &kind.name()),
+        ("fire-ridge" | "fire-hip-valley", _) => words::rules::in_plan_from_the_for(&small(), &kind.name()),
+        ("fire-escape", Against::Penetration(id)) => words::rules::beside_the_strip_below(
+            &layout.penetration(id).map_or("", |through| through.name.as_str()),
         ),
         (_, Against::Penetration(id)) => {
             clear_of(layout.penetration(id).map_or("", |through| through.name.as_str()))
         }
         ("off-face", _) => at_edge(kind),
-        (_, Against::Side { .. } | Against::Hole { .. }) => {
-            tell!("{} from the {}", "a {} de {}", small(), kind.name())
-        }
+        (_, Against::Side { .. } | Against::Hole { .. }) => words::rules::from_the(&small(), &kind.name()),
         (_, Against::Block(id)) => clear_of_block(layout.block(id).map_or("", |block| block.name.as_str())),
         _ => at_edge(kind),
     }

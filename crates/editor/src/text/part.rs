@@ -3,103 +3,60 @@
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_job::{PartKind, RoofPart};
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 
-pub(crate) const PARTS: Say = say("Parts of the house", "Partes de la casa");
-pub(crate) const PART_HELP: Say = say(
-    "A dormer, porch, ell or chimney: draw its footprint over the roof",
-    "Una buhardilla, un porche, un ala o una chimenea: dibuje su huella sobre el techo",
-);
-pub(crate) const PART_KIND: Say = say("What it is", "Qué es");
-pub(crate) const EAVES_HIGH: Say = say("Eaves", "Aleros");
-pub(crate) const EAVES_HIGH_HELP: Say = say(
-    "How high the roof is over the wall lines, above the level of the job.",
-    "A qué altura está el techo sobre las líneas de los muros, desde el nivel de la obra.",
-);
-pub(crate) const CHIMNEY_TOP: Say = say("Top", "Remate");
-pub(crate) const CHIMNEY_TOP_HELP: Say =
-    say("Height of its top above the level of the job.", "Altura de su remate desde el nivel de la obra.");
-pub(crate) const CRICKET: Say = say("With a cricket", "Con un desviador de agua");
-pub(crate) const CRICKET_HELP: Say = say(
-    "Two small faces upslope of it that part the water.",
-    "Dos faldones pequeños pendiente arriba que apartan el agua.",
-);
-pub(crate) const CRICKET_PITCH: Say = say("Cricket", "Desviador");
-pub(crate) const ALL_PITCHES: Say = say("Pitch, all slopes", "Pendiente, todas");
-pub(crate) const ALL_OVERHANGS: Say = say("Overhang, all", "Voladizo, todos");
-pub(crate) const MIXED: Say = say("various", "varios");
-pub(crate) const PART_OVERHANG_HELP: Say = say(
-    "How far the roof reaches beyond the wall, in plan.",
-    "Cuánto sobresale el techo del muro, en planta.",
-);
-pub(crate) const OWN_EAVE: Say = say("Own eave", "Alero propio");
-pub(crate) const OWN_EAVE_HELP: Say = say(
-    "Height of this side's plane over its wall. Empty: as the part's.",
-    "Altura del plano de este lado sobre su muro. Vacío: como el de la parte.",
-);
-pub(crate) const TREATMENTS: [Say; 3] =
-    [say("slope", "vertiente"), say("gable", "hastial"), say("wall", "muro")];
-pub(crate) const SIDES_OF_PART: Say = say("Sides, wall to wall", "Lados, de muro a muro");
-pub(crate) const SET_FREE: Say = say("Set free", "Liberar");
-pub(crate) const SET_FREE_HELP: Say = say(
-    "Turn its faces, and those of the parts that it meets, into drawn ones that no part changes any more",
-    "Convertir sus faldones, y los de las partes que toca, en faldones dibujados que ninguna parte \
-        cambia más",
-);
-pub(crate) const DELETE_PART: Say = say("Delete the part", "Borrar la parte");
+pub(crate) const PARTS: Say = words::part::PARTS_OF_THE_HOUSE;
+pub(crate) const PART_HELP: Say = words::part::A_DORMER_PORCH_ELL_OR;
+pub(crate) const PART_KIND: Say = words::common::WHAT_IT_IS;
+pub(crate) const EAVES_HIGH: Say = words::part::EAVES;
+pub(crate) const EAVES_HIGH_HELP: Say = words::part::HOW_HIGH_THE_ROOF_IS;
+pub(crate) const CHIMNEY_TOP: Say = words::part::TOP;
+pub(crate) const CHIMNEY_TOP_HELP: Say = words::part::HEIGHT_OF_ITS_TOP_ABOVE;
+pub(crate) const CRICKET: Say = words::part::WITH_A_CRICKET;
+pub(crate) const CRICKET_HELP: Say = words::part::TWO_SMALL_FACES_UPSLOPE_OF;
+pub(crate) const CRICKET_PITCH: Say = words::part::CRICKET;
+pub(crate) const ALL_PITCHES: Say = words::part::PITCH_ALL_SLOPES;
+pub(crate) const ALL_OVERHANGS: Say = words::part::OVERHANG_ALL;
+pub(crate) const MIXED: Say = words::part::VARIOUS;
+pub(crate) const PART_OVERHANG_HELP: Say = words::common::HOW_FAR_THE_ROOF_REACHES;
+pub(crate) const OWN_EAVE: Say = words::part::OWN_EAVE;
+pub(crate) const OWN_EAVE_HELP: Say = words::part::HEIGHT_OF_THIS_SIDES_PLANE;
+pub(crate) const TREATMENTS: [Say; 3] = [words::part::SLOPE, words::common::GABLE, words::part::WALL];
+pub(crate) const SIDES_OF_PART: Say = words::part::SIDES_WALL_TO_WALL;
+pub(crate) const SET_FREE: Say = words::part::SET_FREE;
+pub(crate) const SET_FREE_HELP: Say = words::part::TURN_ITS_FACES_AND_THOSE;
+pub(crate) const DELETE_PART: Say = words::part::DELETE_THE_PART;
 pub(crate) fn kinds_lost(count: usize) -> String {
-    match count {
-        1 => pick(
-            "The kind of an edge that was set by hand went with its side. Undo brings it back.",
-            "La clase de un borde puesta a mano se fue con su lado. Deshacer la recupera.",
-        )
-        .to_owned(),
-        _ => tell!(
-            "The kinds of {count} edges that were set by hand went with their sides. Undo brings them back.",
-            "Las clases de {count} bordes puestas a mano se fueron con sus lados. Deshacer las recupera."
-        ),
-    }
+    words::part::the_kinds_of_edges_that(count)
 }
-pub(crate) const SHOW_PART: Say = say("Its part…", "Su parte…");
-pub(crate) const FOLLOWS_PART: Say = say(
-    "This face follows from a part of the house: change its side here.",
-    "Este faldón resulta de una parte de la casa: cambie aquí su lado.",
-);
-pub(crate) const LAST_CORNERS_OF_PART: Say = say(
-    "A part keeps its last three corners: delete the part instead.",
-    "Una parte conserva sus últimas tres esquinas: borre mejor la parte.",
-);
-pub(crate) const TROUBLE_HERE: Say = say("here", "aquí");
+pub(crate) const SHOW_PART: Say = words::part::ITS_PART;
+pub(crate) const FOLLOWS_PART: Say = words::part::THIS_FACE_FOLLOWS_FROM_A;
+pub(crate) const LAST_CORNERS_OF_PART: Say = words::part::A_PART_KEEPS_ITS_LAST;
+pub(crate) const TROUBLE_HERE: Say = words::part::HERE;
 
 /// The word for a kind, as on a button.
 pub(crate) fn part_kind(kind: PartKind) -> &'static str {
     match kind {
-        PartKind::Main => pick("Main", "Principal"),
-        PartKind::Ell => pick("Ell", "Ala"),
-        PartKind::Dormer => pick("Dormer", "Buhardilla"),
-        PartKind::Porch => pick("Porch", "Porche"),
-        PartKind::Chimney => pick("Chimney", "Chimenea"),
-        PartKind::Other => pick("Other", "Otra"),
+        PartKind::Main => words::common::MAIN.now(),
+        PartKind::Ell => words::common::ELL.now(),
+        PartKind::Dormer => words::part::DORMER.now(),
+        PartKind::Porch => words::part::PORCH.now(),
+        PartKind::Chimney => words::common::CHIMNEY.now(),
+        PartKind::Other => words::common::OTHER.now(),
     }
 }
 
 pub(crate) fn part_heading(name: &str) -> String {
-    tell!("Part {name}", "Parte {name}")
+    words::part::part(&name)
 }
 
 /// For screen readers: "Part Dormer, dormer, 4 sides".
 pub(crate) fn part_words(part: &RoofPart) -> String {
-    tell!(
-        "Part {}, {}, {} sides",
-        "Parte {}, {}, {} lados",
-        part.name,
-        part.kind.name(),
-        part.sides.iter().map(Vec::len).sum::<usize>()
-    )
+    words::part::part_sides(&part.name, &part.kind.name(), &part.sides.iter().map(Vec::len).sum::<usize>())
 }
 
 pub(crate) fn part_corner_words(part: &str, corner: usize) -> String {
-    tell!("Corner {} of part {part}", "Esquina {} de la parte {part}", corner + 1)
+    words::part::corner_of_part(&(corner + 1), &part)
 }
 
 /// "slope 6:12", "gable", "wall".
@@ -113,17 +70,16 @@ pub(crate) fn treatment_words(treatment: Treatment) -> String {
 
 /// What stands on a side, for a screen reader.
 pub(crate) fn stands_on_side(side: usize) -> String {
-    tell!("Stands on side {}", "Está sobre el lado {}", side + 1)
+    words::part::stands_on_side(&(side + 1))
 }
 
 /// "Block A and Block B have no face under them now."
 pub(crate) fn without_face(blocks: &[String]) -> String {
-    let verb = if blocks.len() == 1 { pick("has", "tiene") } else { pick("have", "tienen") };
-    tell!(
-        "{} {verb} no face under {} now: it waits for the face to come back, or drag it to another one.",
-        "{} ya no {verb} faldón debajo de {}: espera que el faldón vuelva, o arrástrelo a otro.",
-        blocks.join(", "),
-        if blocks.len() == 1 { pick("it", "sí") } else { pick("them", "sí") }
+    let verb = if blocks.len() == 1 { words::part::HAS.now() } else { words::part::HAVE.now() };
+    words::part::no_face_under_now_it(
+        &blocks.join(", "),
+        &verb,
+        &if blocks.len() == 1 { words::part::IT.now() } else { words::part::THEM.now() },
     )
 }
 
@@ -134,12 +90,5 @@ pub(crate) fn same_or_mixed(lengths: &[Length], show: impl Fn(Length) -> String)
         _ => MIXED.now().to_owned(),
     }
 }
-pub(crate) const PART_HIDDEN: Say = say(
-    "Nothing of it is seen: it lies under other parts. Raise its eaves, or move it.",
-    "No se ve nada de ella: queda debajo de otras partes. Suba sus aleros, o muévala.",
-);
-pub(crate) const PART_NO_CRICKET: Say = say(
-    "No cricket stands there: the chimney has no side that looks up a slope. Move it off the ridge.",
-    "Ahí no cabe un desviador: la chimenea no tiene ningún lado que mire pendiente arriba. Quítela de \
-        la cumbrera.",
-);
+pub(crate) const PART_HIDDEN: Say = words::part::NOTHING_OF_IT_IS_SEEN;
+pub(crate) const PART_NO_CRICKET: Say = words::part::NO_CRICKET_STANDS_THERE_THE;

@@ -2,99 +2,64 @@
 
 use chalkcourse_exchange::PictureInError;
 use chalkcourse_geometry::{DVec2, Length, Units};
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 use std::path::Path;
 
-pub(crate) const TOOL_PICTURE: Say = say("Picture", "Imagen");
-pub(crate) const TOOL_PICTURE_HELP: Say = say(
-    "Lay an aerial photo or a sketch under the plan, to draw over",
-    "Poner una foto aérea o un croquis bajo la planta, para dibujar encima",
-);
-pub(crate) const PICTURE: Say = say("Picture under the plan", "Imagen bajo la planta");
-pub(crate) const LAY_PICTURE: Say = say("Picture under the plan…", "Imagen bajo la planta…");
-pub(crate) const CHOOSE_PICTURE: Say = say("Choose a picture…", "Elegir una imagen…");
-pub(crate) const CHOOSE_ANOTHER: Say = say("Choose another…", "Elegir otra…");
-pub(crate) const NO_PICTURE: Say = say(
-    "An aerial photo or a sketch to draw over: a PNG or JPEG. Choose one, or drop it on the window.",
-    "Una foto aérea o un croquis para dibujar encima: PNG o JPEG. Elija uno, o suéltelo en la ventana.",
-);
-pub(crate) const PICTURE_BROKE: Say = say(
-    "Reading the picture broke off: choose it again.",
-    "La lectura de la imagen se interrumpió: elíjala otra vez.",
-);
-pub(crate) const PICTURE_CHANGED: Say = say(
-    "The file holds another picture than when it was laid here. Look whether it still lies right.",
-    "El archivo tiene otra imagen que cuando se puso aquí. Vea si todavía queda bien.",
-);
-pub(crate) const PICTURE_OTHER_SHAPE: Say = say(
-    "The file holds a picture of another shape than the one that was laid here, so it is not drawn.",
-    "El archivo tiene una imagen de otra forma que la que se puso aquí, así que no se dibuja.",
-);
-pub(crate) const TAKE_AS_IT_IS: Say = say("Take it as it is now", "Tomarla como está ahora");
-pub(crate) const LOOK_AGAIN: Say = say("Look again", "Volver a mirar");
-pub(crate) const READING_PICTURE: Say = say("The picture is being read…", "Se está leyendo la imagen…");
-pub(crate) const CANT_LAY: Say =
-    say("This picture can't be laid under the plan", "Esta imagen no se puede poner bajo la planta");
+pub(crate) const TOOL_PICTURE: Say = words::picture::PICTURE;
+pub(crate) const TOOL_PICTURE_HELP: Say = words::picture::LAY_AN_AERIAL_PHOTO_OR;
+pub(crate) const PICTURE: Say = words::picture::PICTURE_UNDER_THE_PLAN;
+pub(crate) const LAY_PICTURE: Say = words::picture::PICTURE_UNDER_THE_PLAN_2;
+pub(crate) const CHOOSE_PICTURE: Say = words::picture::CHOOSE_A_PICTURE;
+pub(crate) const CHOOSE_ANOTHER: Say = words::picture::CHOOSE_ANOTHER;
+pub(crate) const NO_PICTURE: Say = words::picture::AN_AERIAL_PHOTO_OR_A;
+pub(crate) const PICTURE_BROKE: Say = words::picture::READING_THE_PICTURE_BROKE_OFF;
+pub(crate) const PICTURE_CHANGED: Say = words::picture::THE_FILE_HOLDS_ANOTHER_PICTURE;
+pub(crate) const PICTURE_OTHER_SHAPE: Say = words::picture::THE_FILE_HOLDS_A_PICTURE;
+pub(crate) const TAKE_AS_IT_IS: Say = words::picture::TAKE_IT_AS_IT_IS;
+pub(crate) const LOOK_AGAIN: Say = words::picture::LOOK_AGAIN;
+pub(crate) const READING_PICTURE: Say = words::picture::THE_PICTURE_IS_BEING_READ;
+pub(crate) const CANT_LAY: Say = words::picture::THIS_PICTURE_CANT_BE_LAID;
 pub(crate) const PICTURE_MODES: [Say; 4] =
-    [say("Move", "Mover"), say("Turn", "Girar"), say("Scale", "Escala"), say("Crop", "Recortar")];
+    [words::picture::MOVE_2, words::picture::TURN, words::picture::SCALE, words::picture::CROP];
 pub(crate) const PICTURE_MODES_HELP: [Say; 4] = [
-    say("Drag the picture, or move it with the arrow keys", "Arrastre la imagen, o muévala con las flechas"),
-    say(
-        "Drag around the picture's middle; or click two points of a line that should run square",
-        "Arrastre alrededor del centro de la imagen; o haga clic en dos puntos de una línea que deba \
-        quedar a escuadra",
-    ),
-    say(
-        "Click two points whose distance you know, then type it",
-        "Haga clic en dos puntos cuya distancia conoce, y escríbala",
-    ),
-    say("Drag over the part that should show", "Arrastre sobre la parte que se debe ver"),
+    words::picture::DRAG_THE_PICTURE_OR_MOVE,
+    words::picture::DRAG_AROUND_THE_PICTURES_MIDDLE,
+    words::picture::CLICK_TWO_POINTS_WHOSE_DISTANCE,
+    words::picture::DRAG_OVER_THE_PART_THAT,
 ];
-pub(crate) const GROUND_LENGTH: Say = say("Length on the ground", "Longitud en el terreno");
-pub(crate) const MAKE_SQUARE: Say = say("Make the line square", "Poner la línea a escuadra");
-pub(crate) const MAKE_SQUARE_HELP: Say = say(
-    "Turn the picture so that the line runs due east–west or north–south",
-    "Girar la imagen para que la línea corra exactamente este–oeste o norte–sur",
-);
-pub(crate) const WIDE_ON_GROUND: Say = say("Width", "Ancho");
-pub(crate) const WIDE_HELP: Say = say(
-    "How wide the whole picture is on the ground. It keeps its aspect.",
-    "Qué ancho tiene la imagen entera en el terreno. Conserva su proporción.",
-);
-pub(crate) const PICTURE_TURN: Say = say("Turned by", "Girada");
-pub(crate) const PICTURE_TURN_HELP: Say = say("Degrees clockwise.", "Grados en el sentido del reloj.");
-pub(crate) const PICTURE_MIDDLE_HELP: Say =
-    say("Where the middle of the whole picture lies.", "Dónde está el centro de la imagen entera.");
-pub(crate) const PICTURE_DIM: Say = say("Dimmed by", "Atenuada");
-pub(crate) const PICTURE_DIM_BY_HAND: Say = say("Dim the picture", "Atenuar la imagen");
-pub(crate) const PICTURE_CROP: Say =
-    say("Cropped, in percent of the picture", "Recorte, en por ciento de la imagen");
+pub(crate) const GROUND_LENGTH: Say = words::picture::LENGTH_ON_THE_GROUND;
+pub(crate) const MAKE_SQUARE: Say = words::picture::MAKE_THE_LINE_SQUARE;
+pub(crate) const MAKE_SQUARE_HELP: Say = words::picture::TURN_THE_PICTURE_SO_THAT;
+pub(crate) const WIDE_ON_GROUND: Say = words::picture::WIDTH;
+pub(crate) const WIDE_HELP: Say = words::picture::HOW_WIDE_THE_WHOLE_PICTURE;
+pub(crate) const PICTURE_TURN: Say = words::picture::TURNED_BY;
+pub(crate) const PICTURE_TURN_HELP: Say = words::picture::DEGREES_CLOCKWISE;
+pub(crate) const PICTURE_MIDDLE_HELP: Say = words::picture::WHERE_THE_MIDDLE_OF_THE;
+pub(crate) const PICTURE_DIM: Say = words::picture::DIMMED_BY;
+pub(crate) const PICTURE_DIM_BY_HAND: Say = words::picture::DIM_THE_PICTURE;
+pub(crate) const PICTURE_CROP: Say = words::picture::CROPPED_IN_PERCENT_OF_THE;
 pub(crate) const CROP_SIDES: [Say; 4] = [
-    say("From the left", "Desde la izquierda"),
-    say("From the top", "Desde arriba"),
-    say("From the right", "Desde la derecha"),
-    say("From the bottom", "Desde abajo"),
+    words::common::FROM_THE_LEFT,
+    words::picture::FROM_THE_TOP,
+    words::picture::FROM_THE_RIGHT,
+    words::picture::FROM_THE_BOTTOM,
 ];
-pub(crate) const SHOW_WHOLE: Say = say("Show all of it", "Mostrarla toda");
-pub(crate) const TAKE_AWAY: Say = say("Take it away", "Quitarla");
-pub(crate) const CROP_TOO_MUCH: Say =
-    say("Something of the picture must be left: type less.", "Algo de la imagen debe quedar: escriba menos.");
-pub(crate) const NO_SUCH_SCALE: Say = say(
-    "The picture would be of no sensible size: click two points farther apart.",
-    "La imagen no tendría un tamaño razonable: haga clic en dos puntos más separados.",
-);
-pub(crate) const BAD_PERCENT: Say = say("Type a number from 0 to 100.", "Escriba un número de 0 a 100.");
-pub(crate) const BAD_TURN: Say = say("Type degrees, such as 12.5.", "Escriba grados, por ejemplo 12.5.");
+pub(crate) const SHOW_WHOLE: Say = words::picture::SHOW_ALL_OF_IT;
+pub(crate) const TAKE_AWAY: Say = words::picture::TAKE_IT_AWAY;
+pub(crate) const CROP_TOO_MUCH: Say = words::picture::SOMETHING_OF_THE_PICTURE_MUST;
+pub(crate) const NO_SUCH_SCALE: Say = words::picture::THE_PICTURE_WOULD_BE_OF;
+pub(crate) const BAD_PERCENT: Say = words::picture::TYPE_A_NUMBER_FROM_0;
+pub(crate) const BAD_TURN: Say = words::picture::TYPE_DEGREES_SUCH_AS_12;
 
 // Steps
-pub(crate) const LAY_A_PICTURE: Say = say("lay a picture under the plan", "poner una imagen bajo la planta");
-pub(crate) const MOVE_PICTURE: Say = say("move the picture", "mover la imagen");
-pub(crate) const TURN_PICTURE: Say = say("turn the picture", "girar la imagen");
-pub(crate) const SCALE_PICTURE: Say = say("scale the picture", "escalar la imagen");
-pub(crate) const CROP_PICTURE: Say = say("crop the picture", "recortar la imagen");
-pub(crate) const DIM_PICTURE: Say = say("dim the picture", "atenuar la imagen");
-pub(crate) const CHANGE_PICTURE: Say = say("take the changed picture", "tomar la imagen cambiada");
-pub(crate) const REMOVE_PICTURE: Say = say("take the picture away", "quitar la imagen");
+pub(crate) const LAY_A_PICTURE: Say = words::picture::LAY_A_PICTURE_UNDER_THE;
+pub(crate) const MOVE_PICTURE: Say = words::picture::MOVE_THE_PICTURE;
+pub(crate) const TURN_PICTURE: Say = words::picture::TURN_THE_PICTURE;
+pub(crate) const SCALE_PICTURE: Say = words::picture::SCALE_THE_PICTURE;
+pub(crate) const CROP_PICTURE: Say = words::picture::CROP_THE_PICTURE;
+pub(crate) const DIM_PICTURE: Say = words::picture::DIM_THE_PICTURE_2;
+pub(crate) const CHANGE_PICTURE: Say = words::picture::TAKE_THE_CHANGED_PICTURE;
+pub(crate) const REMOVE_PICTURE: Say = words::picture::TAKE_THE_PICTURE_AWAY;
 
 pub(crate) fn not_decoded(path: &Path, wrong: &PictureInError) -> String {
     format!("{}: {wrong}", path.display())
@@ -110,42 +75,25 @@ pub(crate) fn picture_words(path: &str) -> String {
 }
 
 pub(crate) fn picture_laid(path: &str) -> String {
-    tell!(
-        "{} lies under the plan. Set its scale: click two points whose distance you know.",
-        "{} está bajo la planta. Ponga su escala: haga clic en dos puntos cuya distancia conoce.",
-        picture_name(path)
-    )
+    words::picture::lies_under_the_plan_set(&picture_name(path))
 }
 
 /// "20' × 15' on the ground, 400 × 300 pixels"
 pub(crate) fn picture_size(size: DVec2, pixels: [u32; 2], units: Units) -> String {
     let show = |metres: f64| Length::from_metres(metres).show(units);
-    tell!(
-        "{} × {} on the ground, {} × {} pixels",
-        "{} × {} en el terreno, {} × {} pixeles",
-        show(size.x),
-        show(size.y),
-        pixels[0],
-        pixels[1]
-    )
+    words::picture::on_the_ground_pixels(&show(size.x), &show(size.y), &pixels[0], &pixels[1])
 }
 
 pub(crate) fn not_shown(path: &str) -> String {
-    tell!("{} can't be shown", "No se puede mostrar {}", picture_name(path))
+    words::picture::cant_be_shown(&picture_name(path))
 }
 
 /// What to do with the picture now.
 pub(crate) fn picture_hint(mode: usize, points: usize) -> &'static str {
     match (mode, points) {
-        (2, 0) => pick(
-            "Click a point, then another one whose distance from it you know.",
-            "Haga clic en un punto, y luego en otro cuya distancia conoce.",
-        ),
-        (2, 1) => pick("Click the other point.", "Haga clic en el otro punto."),
-        (2, _) => pick(
-            "Type how far apart they are on the ground.",
-            "Escriba qué tan separados están en el terreno.",
-        ),
+        (2, 0) => words::picture::CLICK_A_POINT_THEN_ANOTHER.now(),
+        (2, 1) => words::picture::CLICK_THE_OTHER_POINT.now(),
+        (2, _) => words::picture::TYPE_HOW_FAR_APART_THEY.now(),
         (mode, _) => PICTURE_MODES_HELP.get(mode).map_or("", |help| help.now()),
     }
 }

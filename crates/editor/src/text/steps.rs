@@ -2,78 +2,75 @@
 
 use crate::Document;
 use chalkcourse_job::{Past, PastPlace, PenetrationKind, Resolved};
-use chalkcourse_words::{Say, pick, say, tell};
+use chalkcourse_words::{self as words, Say};
 
 pub(crate) fn move_of(name: &str) -> String {
-    tell!("move {name}", "mover {name}")
+    words::history::move_2(&name)
 }
 pub(crate) fn nudge_of(name: &str) -> String {
-    tell!("nudge {name}", "empujar {name}")
+    words::history::nudge(&name)
 }
 pub(crate) fn resize_of(name: &str) -> String {
-    tell!("resize {name}", "cambiar el tamaño de {name}")
+    words::history::resize(&name)
 }
 pub(crate) fn shift_of(name: &str) -> String {
-    tell!("shift a row of {name}", "correr una fila de {name}")
+    words::history::shift_a_row_of(&name)
 }
 pub(crate) fn switch_of(name: &str) -> String {
-    tell!("switch modules of {name}", "conmutar módulos de {name}")
+    words::history::switch_modules_of(&name)
 }
 pub(crate) fn change_of(name: &str) -> String {
-    tell!("change {name}", "cambiar {name}")
+    words::history::change(&name)
 }
 pub(crate) fn place_of(name: &str) -> String {
-    tell!("place {name}", "colocar {name}")
+    words::history::place(&name)
 }
 pub(crate) fn draw_of(name: &str) -> String {
-    tell!("draw {name}", "dibujar {name}")
+    words::history::draw(&name)
 }
 pub(crate) fn delete_of(name: &str) -> String {
-    tell!("delete {name}", "borrar {name}")
+    words::history::delete(&name)
 }
 pub(crate) fn move_corner_of(name: &str) -> String {
-    tell!("move a corner of {name}", "mover una esquina de {name}")
+    words::history::move_a_corner_of(&name)
 }
 pub(crate) fn add_corner_of(name: &str) -> String {
-    tell!("add a corner to {name}", "agregar una esquina a {name}")
+    words::history::add_a_corner_to(&name)
 }
 pub(crate) fn delete_corner_of(name: &str) -> String {
-    tell!("delete a corner of {name}", "borrar una esquina de {name}")
+    words::history::delete_a_corner_of(&name)
 }
-pub(crate) const RENAME_JOB: Say = say("rename the job", "renombrar la obra");
-pub(crate) const CHANGE_SITE: Say = say("change the site", "cambiar el sitio");
-pub(crate) const CHANGE_UNITS: Say = say("change the units", "cambiar las unidades");
+pub(crate) const RENAME_JOB: Say = words::history::RENAME_THE_JOB;
+pub(crate) const CHANGE_SITE: Say = words::history::CHANGE_THE_SITE;
+pub(crate) const CHANGE_UNITS: Say = words::history::CHANGE_THE_UNITS;
 
 pub(crate) fn undo_words(label: Option<&str>) -> String {
     label.map_or_else(
-        || pick("Nothing to undo", "Nada que deshacer").to_owned(),
-        |label| tell!("Undo: {label}", "Deshacer: {label}"),
+        || words::history::NOTHING_TO_UNDO.now().to_owned(),
+        |label| words::history::undo(&label),
     )
 }
 pub(crate) fn redo_words(label: Option<&str>) -> String {
     label.map_or_else(
-        || pick("Nothing to redo", "Nada que rehacer").to_owned(),
-        |label| tell!("Redo: {label}", "Rehacer: {label}"),
+        || words::history::NOTHING_TO_REDO.now().to_owned(),
+        |label| words::history::redo(&label),
     )
 }
 pub(crate) fn undone(label: Option<&str>) -> String {
     label.map_or_else(
-        || pick("Nothing to undo", "Nada que deshacer").to_owned(),
-        |label| tell!("Undone: {label}", "Deshecho: {label}"),
+        || words::history::NOTHING_TO_UNDO.now().to_owned(),
+        |label| words::history::undone(&label),
     )
 }
 pub(crate) fn redone(label: Option<&str>) -> String {
     label.map_or_else(
-        || pick("Nothing to redo", "Nada que rehacer").to_owned(),
-        |label| tell!("Done again: {label}", "Hecho otra vez: {label}"),
+        || words::history::NOTHING_TO_REDO.now().to_owned(),
+        |label| words::history::done_again(&label),
     )
 }
 
-pub(crate) const HISTORY: Say = say("Steps taken", "Pasos dados");
-pub(crate) const HISTORY_WHY: Say = say(
-    "Since the job was opened, in the order of time. Press one to go there; nothing is lost until you close the job.",
-    "Desde que se abrió la obra, en orden de tiempo. Oprima uno para ir ahí; nada se pierde hasta cerrar la obra.",
-);
+pub(crate) const HISTORY: Say = words::history::STEPS_TAKEN;
+pub(crate) const HISTORY_WHY: Say = words::history::SINCE_THE_JOB_WAS_OPENED;
 
 /// "3.  move A"
 pub(crate) fn step_words(step: &Past<'_>) -> String {
@@ -84,23 +81,23 @@ pub(crate) fn step_words(step: &Past<'_>) -> String {
 pub(crate) fn step_note(step: &Past<'_>) -> String {
     let place = match step.place {
         PastPlace::Before => "",
-        PastPlace::Now => pick("now", "ahora"),
-        PastPlace::Ahead => pick("undone", "deshecho"),
-        PastPlace::Aside => pick("done otherwise later", "después se hizo otra cosa"),
+        PastPlace::Now => words::history::NOW.now(),
+        PastPlace::Ahead => words::history::UNDONE_2.now(),
+        PastPlace::Aside => words::history::DONE_OTHERWISE_LATER.now(),
     };
-    let saved = if step.saved { pick("saved", "guardado") } else { "" };
+    let saved = if step.saved { words::history::SAVED.now() } else { "" };
     [place, saved].into_iter().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(", ")
 }
 
 pub(crate) fn jumped(document: &Document) -> String {
     let now = document.history().past().find(|step| step.place == PastPlace::Now);
     let words = now.map_or_else(String::new, |step| step_words(&step));
-    tell!("Back at step {words}", "De vuelta en el paso {words}")
+    words::history::back_at_step(&words)
 }
 
 /// "Face 3", a name that the job does not have yet.
 pub(crate) fn new_face_name(job: &Resolved) -> String {
-    fresh(pick("Face", "Faldón"), |name| job.faces.iter().any(|face| face.name == name))
+    fresh(words::common::FACE.now(), |name| job.faces.iter().any(|face| face.name == name))
 }
 
 /// "Vent 2".

@@ -6,7 +6,7 @@ use super::nested::Rings;
 use super::roof::face_of;
 use crate::{CityRoof, House, HouseShape, LeftOut, Reason};
 use chalkcourse_geometry::{DVec2, DVec3};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use std::collections::BTreeMap;
 
 /// Faces that one building may have: the roof of a block of streets has some hundreds.
@@ -91,12 +91,10 @@ fn house(
     let origin = bounds.map_or(DVec2::ZERO, |(min, max)| (min.truncate() + max.truncate()) / 2.0);
     notes.extend(header.grid.note(origin).filter(|_| !raw.is_empty()));
     if raw.is_empty() && notes.is_empty() {
-        notes.push(pick("It has no roof surface.", "No tiene ninguna superficie de techo.").to_owned());
+        notes.push(words::formats::IT_HAS_NO_ROOF_SURFACE.now().to_owned());
     }
     if raw.len() > MOST_SURFACES {
-        notes.push(tell!("It has {} roof surfaces; a building has at most {MOST_SURFACES}: none was taken.", "Tiene {} superficies de techo; un edificio tiene como máximo {MOST_SURFACES}: no se tomó ninguna.",
-            raw.len()
-        ));
+        notes.push(words::formats::it_has_roof_surfaces_a(&raw.len(), &MOST_SURFACES));
         raw.clear();
     }
     // Heights from the building's lowest corner: the ground where the geometry has one.
@@ -143,21 +141,16 @@ fn roof_surfaces(geometry: &Geometry) -> Result<Vec<Rings>, &'static str> {
         "Solid" => 4,
         "MultiSolid" | "CompositeSolid" => 5,
         "GeometryInstance" => {
-            return Err(pick("it is a template, which is not read", "es una plantilla, que no se lee"));
+            return Err(words::formats::IT_IS_A_TEMPLATE_WHICH.now());
         }
-        _ => return Err(pick("it has no surfaces", "no tiene superficies")),
+        _ => return Err(words::formats::IT_HAS_NO_SURFACES.now()),
     };
-    let semantics = geometry
-        .semantics
-        .as_ref()
-        .ok_or(pick("it does not say which surfaces are roof", "no dice qué superficies son techo"))?;
-    let polygons = geometry.boundaries.polygons(depth).ok_or(pick(
-        "its boundaries are not as deep as its type says",
-        "sus límites no son tan profundos como dice su tipo",
-    ))?;
+    let semantics = geometry.semantics.as_ref().ok_or(words::formats::IT_DOES_NOT_SAY_WHICH.now())?;
+    let polygons =
+        geometry.boundaries.polygons(depth).ok_or(words::formats::ITS_BOUNDARIES_ARE_NOT_AS.now())?;
     let values = semantics.values.leaves();
     if values.len() != polygons.len() {
-        return Err(pick("it does not say of each surface what it is", "no dice de cada superficie qué es"));
+        return Err(words::formats::IT_DOES_NOT_SAY_OF.now());
     }
     let is_roof = |value: &Option<u32>| {
         let surface = value.and_then(|value| semantics.surfaces.get(value as usize));
@@ -176,11 +169,8 @@ fn why_no_roof(geometries: &[Geometry]) -> Option<String> {
     let mut finer = geometries.iter().filter(|geometry| geometry.lod.0.as_deref() != Some("0"));
     finer.next_back().map(|geometry| {
         let lod = geometry.lod.0.as_deref().unwrap_or("?");
-        let why = roof_surfaces(geometry).err().unwrap_or(pick(
-            "no surface of it is marked as roof",
-            "ninguna superficie está marcada como techo",
-        ));
-        tell!("of its geometry of LoD {lod}, {why}", "de su geometría de LoD {lod}, {why}")
+        let why = roof_surfaces(geometry).err().unwrap_or(words::formats::NO_SURFACE_OF_IT_IS.now());
+        words::formats::of_its_geometry_of_lod(&lod, &why)
     })
 }
 

@@ -13,14 +13,14 @@ mod roof;
 use crate::House;
 use crate::grid::{Grid, GridError};
 use chalkcourse_geometry::{DVec3, dvec3};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use model::{Document, Transform};
 
 /// Why a city model can't be used.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CityJsonError {
     /// It is not JSON, or not of the shape that CityJSON has.
-    #[error("{}", tell!("text {nth} in it, line {line}, column {column}: {wrong}", "el texto {nth}, línea {line}, columna {column}: {wrong}"))]
+    #[error("{}", words::formats::text_in_it_line_column(&nth, &line, &column, &wrong))]
     Malformed {
         /// Which JSON text of the sequence, from 1.
         nth: usize,
@@ -32,9 +32,7 @@ pub enum CityJsonError {
         wrong: String,
     },
     /// It is another kind of JSON.
-    #[error("{}", tell!("text {nth} in it is of type {found:?}; a city model is CityJSON, followed in a sequence by CityJSONFeature", "el texto {nth} es del tipo {found:?}; un modelo de ciudad es CityJSON, seguido en una secuencia \
-        por CityJSONFeature"
-    ))]
+    #[error("{}", words::formats::text_in_it_is_of(&nth, &format_args!("{found:?}")))]
     OtherType {
         /// Which JSON text of the sequence, from 1.
         nth: usize,
@@ -42,12 +40,10 @@ pub enum CityJsonError {
         found: String,
     },
     /// Not a version that is read.
-    #[error("{}", tell!("it is CityJSON {_0}; versions 1.1 and 2.0 are read: upgrade it first", "es CityJSON {_0}; se leen las versiones 1.1 y 2.0: actualícelo primero"))]
+    #[error("{}", words::formats::it_is_cityjson_versions_1(&_0))]
     Version(String),
     /// What scales the vertices is missing or no number.
-    #[error("{}", tell!("it has no usable \"transform\": CityJSON 1.1 and 2.0 have a scale and a translation of three numbers each", "no tiene \"transform\" utilizable: CityJSON 1.1 y 2.0 tienen una escala y una traslación de tres \
-        números cada una"
-    ))]
+    #[error("{}", words::formats::IT_HAS_NO_USABLE_TRANSFORM.now().to_owned())]
     Transform,
     /// What the coordinates mean.
     #[error("{0}")]
@@ -122,7 +118,7 @@ fn header_of(document: &Document) -> Result<Header, CityJsonError> {
     let version = document.version.as_deref().unwrap_or_default();
     let series: Vec<&str> = version.split('.').take(2).collect();
     if !matches!(series.as_slice(), ["1", "1"] | ["2", "0"]) {
-        let shown = if version.is_empty() { pick("of no version", "de ninguna versión") } else { version };
+        let shown = if version.is_empty() { words::formats::OF_NO_VERSION.now() } else { version };
         return Err(CityJsonError::Version(shown.chars().take(20).collect()));
     }
     let transform = document.transform.filter(|t| {

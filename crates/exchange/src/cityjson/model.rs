@@ -1,7 +1,7 @@
 //! The parts of CityJSON that a roof needs. Everything else is passed over without being kept.
 
 use super::nested::Nested;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use serde::Deserialize;
 use serde::de::{Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 use std::collections::BTreeMap;
@@ -136,9 +136,8 @@ fn objects<'de, D: Deserializer<'de>>(deserializer: D) -> Result<BTreeMap<String
             while let Some((id, object)) = map.next_entry()? {
                 objects.insert(id, object);
                 if objects.len() > MOST_OBJECTS {
-                    return Err(serde::de::Error::custom(tell!(
-                        "more than {MOST_OBJECTS} city objects: cut the area of one street out of it first",
-                        "más de {MOST_OBJECTS} objetos de ciudad: recorte primero el área de una calle"
+                    return Err(serde::de::Error::custom(words::formats::more_than_city_objects_cut(
+                        &MOST_OBJECTS,
                     )));
                 }
             }

@@ -16,7 +16,7 @@ mod tests;
 use crate::rings::{Sets, chain, parts, tidy};
 use crate::roof::free_kind;
 use crate::{EdgeKind, Plane, Polygon, Rect, Tolerances};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use glam::DVec2;
 use overlay::Overlay;
 use std::collections::{BTreeMap, HashMap};
@@ -51,8 +51,7 @@ pub struct Piece {
 
 /// Why no envelope was found.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
-#[error("{}", tell!("roofs can't be told apart near x {:.3} m, y {:.3} m: move a corner there by a few millimetres", "los techos no se pueden distinguir cerca de x {:.3} m, y {:.3} m: mueva ahí una esquina unos \
-        milímetros", .near.x, .near.y))]
+#[error("{}", words::roof::roofs_cant_be_told_apart(&format_args!("{:.3}", .near.x), &format_args!("{:.3}", .near.y)))]
 pub struct Tangle {
     /// Where.
     pub near: DVec2,

@@ -11,7 +11,7 @@ use super::room::{Gap, Room};
 use super::rows::domains;
 use super::{Allowed, Base, FitError, Placed, Tile};
 use crate::Rect;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
 use serde::{Deserialize, Serialize};
 use std::cell::Cell;
@@ -66,11 +66,7 @@ pub fn fit_blocks(
     stop: &dyn Fn() -> bool,
 ) -> Result<Blocks, FitError> {
     if !(rules.apart >= 0.0 && rules.apart < 1e5) {
-        return Err(FitError::Choice(tell!(
-            "blocks {} m apart: give 0 or more",
-            "bloques a {} m: dé 0 o más",
-            rules.apart
-        )));
+        return Err(FitError::Choice(words::fill::blocks_m_apart_give_0(&rules.apart)));
     }
     let mut yard = Yard::new(allowed, tile, rules, stop)?;
     let mut exact: Vec<usize> = vec![0];
@@ -101,23 +97,19 @@ pub fn fit_blocks(
     let bound = exact.get(rules.most.min(64)).copied().unwrap_or(0).max(count);
     let blocks = found.into_iter().map(|spot| spot.block(tile)).collect();
     let end = if yard.stopped.get() {
-        pick("stopped before the end", "parado antes del final")
+        words::fill::STOPPED_BEFORE_THE_END.now()
     } else {
-        pick("ran to its end", "llegó a su fin")
+        words::fill::RAN_TO_ITS_END.now()
     };
-    let method = tell!(
-        "{} sizes of blocks, each at every position, blocks {} m apart; {}; {end}",
-        "{} tamaños de bloques, cada uno en cada posición, bloques a {} m; {}; {end}",
-        yard.sizes.len(),
-        rules.apart,
-        if rules.most <= 3 {
-            pick("every parting by straight cuts", "cada división por cortes rectos")
+    let method = words::fill::sizes_of_blocks_each_at(
+        &yard.sizes.len(),
+        &rules.apart,
+        &if rules.most <= 3 {
+            words::fill::EVERY_PARTING_BY_STRAIGHT_CUTS.now()
         } else {
-            pick(
-                "partings by straight cuts, the bound from fewer blocks",
-                "divisiones por cortes rectos, la cota con menos bloques",
-            )
+            words::fill::PARTINGS_BY_STRAIGHT_CUTS_THE.now()
         },
+        &end,
     );
     Ok(Blocks { blocks, count, bound, method })
 }

@@ -12,7 +12,7 @@ use super::cut::Network;
 use super::profile::{Swept, sweep};
 use super::{Allowed, FitError, Tile, grid, room::Room};
 use crate::Rect;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
@@ -98,31 +98,20 @@ pub fn fit_worth(cells: &[Cell], costs: &Costs, stop: &dyn Fn() -> bool) -> Resu
     let field = Field::new(cells, costs)?;
     let (mut chosen, bound) = field.cut(costs, 0.0);
     let corners = costs.outer_corner > 0.0 || costs.inner_corner > 0.0;
-    let sides = pick(
-        "smallest cut over values and exposed sides, corners free of cost: exact",
-        "corte mínimo sobre valores y lados expuestos, esquinas sin costo: exacto",
-    );
+    let sides = words::fill::SMALLEST_CUT_OVER_VALUES_AND.now();
     if !corners {
         return Ok(field.choice(&chosen, bound, costs, sides));
     }
     match sweep(&field, costs, None, stop) {
-        Swept::Best(Some(best)) => Ok(field.proved(
-            best,
-            costs,
-            pick(
-                "sweep over every choice of these cells, corners counted: exact",
-                "recorrido de cada elección de estas celdas, esquinas contadas: exacto",
-            ),
-        )),
+        Swept::Best(Some(best)) => {
+            Ok(field.proved(best, costs, words::fill::SWEEP_OVER_EVERY_CHOICE_OF.now()))
+        }
         _ => {
             field.improve(&mut chosen, costs, None, stop);
             if field.worth(&chosen, costs) < 0.0 {
                 chosen.fill(false);
             }
-            let method = pick(
-                "smallest cut without corners as the bound, improved cell by cell with them: the difference is open",
-                "corte mínimo sin esquinas como cota, mejorado celda por celda con ellas: la diferencia queda abierta",
-            );
+            let method = words::fill::SMALLEST_CUT_WITHOUT_CORNERS_AS.now();
             Ok(field.choice(&chosen, bound, costs, method))
         }
     }
@@ -138,11 +127,7 @@ pub fn fit_number(
     stop: &dyn Fn() -> bool,
 ) -> Result<Choice, FitError> {
     if number > cells.len() {
-        return Err(FitError::Choice(tell!(
-            "{number} tiles were asked for and {} places are there: ask for fewer, or fit again with other rules",
-            "se pidieron {number} piezas y hay {} lugares: pida menos, o acomode otra vez con otras reglas",
-            cells.len()
-        )));
+        return Err(FitError::Choice(words::fill::tiles_were_asked_for_and(&number, &cells.len())));
     }
     if let Aim::Worth(costs) = aim {
         return Field::new(cells, costs)?.number(number, costs, stop);
@@ -175,17 +160,8 @@ pub fn fit_number(
             best = Some(found);
         }
     }
-    let best = best.ok_or_else(|| {
-        FitError::Choice(tell!(
-            "no {rows} rows hold {number} tiles",
-            "ningunas {rows} filas tienen {number} piezas"
-        ))
-    })?;
-    let method = tell!(
-        "{rows} rows next to each other, no fewer hold {number}; among those, {}",
-        "{rows} filas una junto a otra, con menos no hay {number}; entre ellas, {}",
-        best.method
-    );
+    let best = best.ok_or_else(|| FitError::Choice(words::fill::no_rows_hold_tiles(&rows, &number)))?;
+    let method = words::fill::rows_next_to_each_other(&rows, &number, &best.method);
     Ok(Choice { bound: bound.max(best.worth), method, ..best })
 }
 
@@ -200,17 +176,14 @@ pub(super) struct Field<'a> {
 impl<'a> Field<'a> {
     fn new(cells: &'a [Cell], costs: &Costs) -> Result<Self, FitError> {
         for (name, cost) in [
-            (pick("foot", "pie"), costs.foot),
-            (pick("head", "cabeza"), costs.head),
-            (pick("side", "lado"), costs.side),
-            (pick("outer corner", "esquina exterior"), costs.outer_corner),
-            (pick("inner corner", "esquina interior"), costs.inner_corner),
+            (words::fill::FOOT.now(), costs.foot),
+            (words::fill::HEAD.now(), costs.head),
+            (words::common::SIDE.now(), costs.side),
+            (words::fill::OUTER_CORNER.now(), costs.outer_corner),
+            (words::fill::INNER_CORNER.now(), costs.inner_corner),
         ] {
             if !(0.0..1e12).contains(&cost) {
-                return Err(FitError::Choice(tell!(
-                    "the cost of a {name} is {cost}: give 0 or more",
-                    "el costo de {name} es {cost}: dé 0 o más"
-                )));
+                return Err(FitError::Choice(words::fill::the_cost_of_a_is(&name, &cost)));
             }
         }
         let (columns, rows) = (
@@ -218,27 +191,15 @@ impl<'a> Field<'a> {
             cells.iter().map(|c| c.row + 1).max().unwrap_or(0),
         );
         if columns.saturating_mul(rows) > 10_000_000 {
-            return Err(FitError::Choice(tell!(
-                "a grid of {columns} x {rows} places is too large",
-                "una cuadrícula de {columns} x {rows} lugares es demasiado grande"
-            )));
+            return Err(FitError::Choice(words::fill::a_grid_of_x_places(&columns, &rows)));
         }
         let mut index = vec![None; columns * rows];
         for (i, cell) in cells.iter().enumerate() {
             if cell.value.is_nan() || cell.value.abs() >= 1e12 {
-                return Err(FitError::Choice(tell!(
-                    "the value {} of cell {i} is no number to reckon with",
-                    "el valor {} de la celda {i} no es un número con que calcular",
-                    cell.value
-                )));
+                return Err(FitError::Choice(words::fill::the_value_of_cell_is(&cell.value, &i)));
             }
             if index[cell.row * columns + cell.column].replace(i).is_some() {
-                return Err(FitError::Choice(tell!(
-                    "two cells in column {}, row {}",
-                    "dos celdas en la columna {}, fila {}",
-                    cell.column,
-                    cell.row
-                )));
+                return Err(FitError::Choice(words::fill::two_cells_in_column_row(&cell.column, &cell.row)));
             }
         }
         Ok(Self { cells, columns, rows, index })
@@ -334,10 +295,7 @@ impl<'a> Field<'a> {
 
     fn number(&self, number: usize, costs: &Costs, stop: &dyn Fn() -> bool) -> Result<Choice, FitError> {
         if let Swept::Best(Some(best)) = sweep(self, costs, Some(number), stop) {
-            let method = pick(
-                "sweep over every choice of this many of these cells: exact",
-                "recorrido de cada elección de tantas de estas celdas: exacto",
-            );
+            let method = words::fill::SWEEP_OVER_EVERY_CHOICE_OF_THIS.now();
             return Ok(self.proved(best, costs, method));
         }
         // A reward for each tile: the cut with reward r bounds every choice of n by its worth less n times r.
@@ -366,11 +324,7 @@ impl<'a> Field<'a> {
         }
         let mut taken = best.map_or(vec![false; self.cells.len()], |b| b.0);
         self.improve(&mut taken, costs, Some(number), stop);
-        let method = pick(
-            "cuts with a reward for each tile as the bound, brought to the number cell by cell: the difference is open",
-            "cortes con un premio por pieza como cota, llevados al número celda por celda: la diferencia queda \
-        abierta",
-        );
+        let method = words::fill::CUTS_WITH_A_REWARD_FOR.now();
         Ok(self.choice(&taken, bound, costs, method))
     }
 

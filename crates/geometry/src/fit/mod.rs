@@ -56,7 +56,7 @@ pub use slide::{Part, least_slide};
 pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 
 use crate::{Polygon, Rect};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
@@ -254,45 +254,32 @@ impl Proof {
     /// The claim in words.
     pub fn words(&self) -> String {
         let joints = match self.rules.joints {
-            Joints::Free => pick(
-                "each row slid by itself to every position",
-                "cada fila deslizada por sí sola a cada posición",
-            ),
-            Joints::Aligned => pick(
-                "one grid at every offset along the row",
-                "una cuadrícula con cada desfase a lo largo de la fila",
-            ),
-            Joints::Lapped => pick(
-                "half-lapped rows at every offset along the row",
-                "filas a media pieza con cada desfase a lo largo de la fila",
-            ),
+            Joints::Free => words::fill::EACH_ROW_SLID_BY_ITSELF.now(),
+            Joints::Aligned => words::fill::ONE_GRID_AT_EVERY_OFFSET.now(),
+            Joints::Lapped => words::fill::HALF_LAPPED_ROWS_AT_EVERY.now(),
         };
         let base = match self.rules.base {
-            Base::Anywhere => pick("base anywhere", "base en cualquier lugar").to_owned(),
-            Base::Courses { first, exposure, play } => tell!(
-                "base by courses of {exposure:.4} m from {first:.4} m, play {:.4} to {:.4} m",
-                "base por hiladas de {exposure:.4} m desde {first:.4} m, juego de {:.4} a {:.4} m",
-                play.0,
-                play.1
+            Base::Anywhere => words::fill::BASE_ANYWHERE.now().to_owned(),
+            Base::Courses { first, exposure, play } => words::fill::base_by_courses_of_m(
+                &format_args!("{exposure:.4}"),
+                &format_args!("{first:.4}"),
+                &format_args!("{:.4}", play.0),
+                &format_args!("{:.4}", play.1),
             ),
         };
         let size = self.tile.size;
-        let hooked = if self.rules.hooked {
-            pick(", every upper tile carried", ", cada pieza superior apoyada")
-        } else {
-            ""
-        };
-        let end =
-            if self.finished { "" } else { pick("; stopped before the end", "; parado antes del final") };
-        tell!(
-            "tiles {:.4} x {:.4} m as laid, rows level and {:.4} m apart, {joints}, {base}{hooked}; {} cells of offsets looked into, {} ruled out by a bound{end}",
-            "piezas de {:.4} x {:.4} m como se colocan, filas a nivel y a {:.4} m, {joints}, {base}{hooked}; \
-        {} celdas de desfases examinadas, {} descartadas por una cota{end}",
-            size.x,
-            size.y,
-            self.tile.pitch().y,
-            self.cells,
-            self.ruled_out
+        let hooked = if self.rules.hooked { words::fill::EVERY_UPPER_TILE_CARRIED.now() } else { "" };
+        let end = if self.finished { "" } else { words::fill::STOPPED_BEFORE_THE_END_2.now() };
+        words::fill::tiles_x_m_as_laid(
+            &format_args!("{:.4}", size.x),
+            &format_args!("{:.4}", size.y),
+            &format_args!("{:.4}", self.tile.pitch().y),
+            &joints,
+            &base,
+            &hooked,
+            &self.cells,
+            &self.ruled_out,
+            &end,
         )
     }
 }
@@ -301,9 +288,7 @@ impl Proof {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FitError {
     /// The tile has no size, or a negative joint.
-    #[error("{}", tell!("a tile of {width} x {height} m with joints of {gap_u} and {gap_v} m cannot be laid: sizes must be above 0, joints not below", "una pieza de {width} x {height} m con juntas de {gap_u} y {gap_v} m no se puede colocar: los \
-        tamaños deben ser mayores que 0, las juntas no menores"
-    ))]
+    #[error("{}", words::fill::a_tile_of_x_m(&width, &height, &gap_u, &gap_v))]
     Tile {
         /// Along u.
         width: f64,
@@ -315,15 +300,13 @@ pub enum FitError {
         gap_v: f64,
     },
     /// The tolerance is no number that can serve.
-    #[error("{}", tell!("a tolerance of {_0} m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9", "una tolerancia de {_0} m no sirve: dé una mayor que 0 y menor que un centésimo de la pieza, por \
-        ejemplo 1e-9"
-    ))]
+    #[error("{}", words::fill::a_tolerance_of_m_will(&_0))]
     Tolerance(f64),
     /// What the lowest row carries reaches below it by no length.
-    #[error("{}", tell!("the lowest row carries something that reaches {_0} m below it: give 0 or more", "la fila más baja lleva algo que llega {_0} m por debajo: dé 0 o más"))]
+    #[error("{}", words::fill::the_lowest_row_carries_something(&_0))]
     Foot(f64),
     /// A corner is no finite number, or beyond 100 km.
-    #[error("{}", tell!("corner {corner} of {shape} is no finite place: draw it again", "la esquina {corner} de {shape} no es un lugar finito: dibújela otra vez"))]
+    #[error("{}", words::fill::corner_of_is_no_finite(&corner, &shape))]
     Corner {
         /// Which shape.
         shape: String,
@@ -331,9 +314,7 @@ pub enum FitError {
         corner: usize,
     },
     /// The courses go nowhere.
-    #[error("{}", tell!("courses of {exposure} m with a play from {from} to {to} m: the exposure must be above 0.001 m and the play run upwards, within 100 courses", "hiladas de {exposure} m con un juego de {from} a {to} m: la exposición debe ser mayor que 0.001 m \
-        y el juego ir hacia arriba, dentro de 100 hiladas"
-    ))]
+    #[error("{}", words::fill::courses_of_m_with_a(&exposure, &from, &to))]
     Courses {
         /// Course to course.
         exposure: f64,
@@ -343,7 +324,7 @@ pub enum FitError {
         to: f64,
     },
     /// More tiles could fit than this is made for.
-    #[error("{}", tell!("this face could hold {_0} tiles, more than 1000000: check the units of the tile and of the face", "en este faldón cabrían {_0} piezas, más de 1000000: revise las unidades de la pieza y del faldón"))]
+    #[error("{}", words::fill::this_face_could_hold_tiles(&_0))]
     TooMany(f64),
     /// A number that a choice cannot use.
     #[error("{0}")]
@@ -415,9 +396,8 @@ fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
         if let Some(corner) =
             shape.rings().flatten().position(|p| !p.is_finite() || p.abs().max_element() > 1e5)
         {
-            let shape = id.map_or(pick("the face", "el faldón").to_owned(), |id| {
-                tell!("blocked shape {id}", "la forma bloqueada {id}")
-            });
+            let shape =
+                id.map_or(words::common::THE_FACE.now().to_owned(), |id| words::fill::blocked_shape(&id));
             return Err(FitError::Corner { shape, corner });
         }
     }

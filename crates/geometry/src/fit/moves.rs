@@ -9,7 +9,7 @@ use super::grid::{Row, Stretches};
 use super::hold::{Lines, Move};
 use super::room::{Room, THIN};
 use super::rows::{greedy, inside, whole_pitches};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
 
 /// The least winning move along u and the least along v, where there is one.
@@ -42,17 +42,17 @@ pub(super) fn least_moves(
                 } else {
                     -inside(-hi, -lo, lines.tolerance)
                 };
-                let searched = tell!("every move of up to {farthest} m along {}, rows {:.4} m apart kept on their lines{}{}{}", "cada movimiento de hasta {farthest} m a lo largo de {}, filas a {:.4} m conservadas en sus \
-        líneas{}{}{}",
-                    if axis.x > 0.0 { "u" } else { "v" },
-                    pitch.y,
-                    if lines.rows.iter().any(|r| r.1.is_some()) {
-                        pick(" and in their columns", " y en sus columnas")
+                let searched = words::fill::every_move_of_up_to(
+                    &farthest,
+                    &if axis.x > 0.0 { "u" } else { "v" },
+                    &format_args!("{:.4}", pitch.y),
+                    &if lines.rows.iter().any(|r| r.1.is_some()) {
+                        words::fill::AND_IN_THEIR_COLUMNS.now()
                     } else {
-                        pick(" and free to slide", " y libres de deslizarse")
+                        words::fill::AND_FREE_TO_SLIDE.now()
                     },
-                    if lines.hooked.is_some() { pick(", every upper tile carried", ", cada pieza superior apoyada") } else { "" },
-                    if exact { "" } else { pick("; too many ends for the best of each, so a lesser move may win", "; demasiados extremos para el mejor de cada uno, así que un movimiento menor puede ganar") },
+                    &if lines.hooked.is_some() { words::fill::EVERY_UPPER_TILE_CARRIED.now() } else { "" },
+                    &if exact { "" } else { words::fill::TOO_MANY_ENDS_FOR_THE.now() },
                 );
                 Some(Move { id, by: axis * by, wins, searched })
             })

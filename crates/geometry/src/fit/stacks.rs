@@ -12,7 +12,7 @@ use super::grid::{self, At, Band, Row, Stretches};
 use super::room::{Room, THIN};
 use super::rows::{domains, inside, steps};
 use super::{Allowed, Base, FitError, Placed, Tile};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use serde::{Deserialize, Serialize};
 use std::collections::HashSet;
 use sweep::Sweep;
@@ -42,18 +42,15 @@ impl StackCosts {
 
     fn check(&self) -> Result<(), FitError> {
         for (name, cost) in [
-            (pick("foot", "pie"), self.foot),
-            (pick("head", "cabeza"), self.head),
-            (pick("side", "lado"), self.side),
-            (pick("corner at the foot", "esquina al pie"), self.foot_corner),
-            (pick("corner at the head", "esquina a la cabeza"), self.head_corner),
-            (pick("inside corner", "esquina interior"), self.inside_corner),
+            (words::fill::FOOT.now(), self.foot),
+            (words::fill::HEAD.now(), self.head),
+            (words::common::SIDE.now(), self.side),
+            (words::fill::CORNER_AT_THE_FOOT.now(), self.foot_corner),
+            (words::fill::CORNER_AT_THE_HEAD.now(), self.head_corner),
+            (words::common::INSIDE_CORNER.now(), self.inside_corner),
         ] {
             if !(0.0..1e12).contains(&cost) {
-                return Err(FitError::Choice(tell!(
-                    "the cost of a {name} is {cost}: give 0 or more",
-                    "el costo de {name} es {cost}: dé 0 o más"
-                )));
+                return Err(FitError::Choice(words::fill::the_cost_of_a_is(&name, &cost)));
             }
         }
         Ok(())
@@ -144,10 +141,7 @@ pub fn fit_stacks(
     if let Want::Worth(value) = want
         && !(-1e12..1e12).contains(&value)
     {
-        return Err(FitError::Choice(tell!(
-            "a tile is worth {value}: give a number",
-            "una pieza vale {value}: dé un número"
-        )));
+        return Err(FitError::Choice(words::fill::a_tile_is_worth_give(&value)));
     }
     let room = Room::new(allowed, tile)?;
     let pitch = tile.pitch().to_array();

@@ -1,6 +1,6 @@
 use super::{Footprint, LEAST_SLOPE, RaiseError, SideRef, Treatment};
 use crate::{Defect, Polygon, signed_area};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use glam::DVec2;
 
 /// Lines whose directions differ by less than this (radians) run in parallel: over 30 m, 3 µm.
@@ -205,28 +205,25 @@ fn check_numbers(footprint: &Footprint) -> Result<(), RaiseError> {
             {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: pick("a rise in 12", "una subida en 12"),
+                    what: words::roof::A_RISE_IN_12.now(),
                     value: pitch.rise_in_12(),
-                    remedy: pick(
-                        "a level side never closes over the footprint; give it a pitch or make it a gable",
-                        "un lado a nivel nunca cierra sobre la huella; dele una pendiente o hágalo hastial",
-                    ),
+                    remedy: words::roof::A_LEVEL_SIDE_NEVER_CLOSES.now(),
                 });
             }
             if !side.eave_height.is_finite() || side.eave_height.abs() > 1e4 {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: pick("an eave height", "una altura de alero"),
+                    what: words::roof::AN_EAVE_HEIGHT.now(),
                     value: side.eave_height,
-                    remedy: pick("give a height within 10 km", "dé una altura de menos de 10 km"),
+                    remedy: words::roof::GIVE_A_HEIGHT_WITHIN_10.now(),
                 });
             }
             if !(0.0..=100.0).contains(&side.overhang) {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: pick("an overhang", "un voladizo"),
+                    what: words::roof::AN_OVERHANG.now(),
                     value: side.overhang,
-                    remedy: pick("give 0 or more, up to 100 m", "dé 0 o más, hasta 100 m"),
+                    remedy: words::roof::GIVE_0_OR_MORE_UP.now(),
                 });
             }
         }

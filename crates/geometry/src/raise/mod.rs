@@ -28,7 +28,7 @@ mod meeting;
 mod tests;
 
 use crate::{Defect, EdgeKind, FaceInput, Pitch, Plane, Polygon};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use front::{Front, Stuck};
 use glam::{DVec2, DVec3};
 use lines::Setup;
@@ -148,10 +148,10 @@ struct Stands {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum RaiseError {
     /// The outline itself is wrong.
-    #[error("{}", tell!("the footprint can't be used: {}", "la huella no se puede usar: {}", outline_words(.0)))]
+    #[error("{}", words::roof::the_footprint_cant_be_used(&outline_words(.0)))]
     Outline(Defect),
     /// Sides and corners don't match.
-    #[error("{}", tell!("{} has {corners} sides, but {given} are described: describe each one", "{} tiene {corners} lados, pero se describen {given}: describa cada uno", ring_words(*.ring)))]
+    #[error("{}", words::roof::has_sides_but_are_described(&ring_words(*.ring), &corners, &given))]
     SideCount {
         /// Which ring.
         ring: usize,
@@ -161,7 +161,7 @@ pub enum RaiseError {
         given: usize,
     },
     /// A number that a side can't have.
-    #[error("{}", tell!("{} has {what} of {value}: {remedy}", "{} tiene {what} de {value}: {remedy}", side_words(*.at)))]
+    #[error("{}", words::roof::has_of(&side_words(*.at), &what, &value, &remedy))]
     BadNumber {
         /// Which side.
         at: SideRef,
@@ -173,10 +173,7 @@ pub enum RaiseError {
         remedy: &'static str,
     },
     /// An overhang eats the side beside it, or runs into another part.
-    #[error("{}", tell!("the overhangs around {} run into each other at x {:.3} m, y {:.3} m: make them narrower or draw the corner simpler", "los voladizos alrededor de {} chocan entre sí en x {:.3} m, y {:.3} m: hágalos más angostos o \
-        dibuje la esquina más simple",
-        side_words(*.at), .near.x, .near.y
-    ))]
+    #[error("{}", words::roof::the_overhangs_around_run_into(&side_words(*.at), &format_args!("{:.3}", .near.x), &format_args!("{:.3}", .near.y)))]
     Overhang {
         /// A side there.
         at: SideRef,
@@ -184,16 +181,13 @@ pub enum RaiseError {
         near: DVec2,
     },
     /// A part of the roof has upright planes on all sides.
-    #[error("{}", tell!("nothing slopes over the part beside {}: give it, or a side near it, a pitch", "nada se inclina sobre la parte junto a {}: dele a ese lado, o a uno cercano, una pendiente", side_words(*.at)))]
+    #[error("{}", words::roof::nothing_slopes_over_the_part(&side_words(*.at)))]
     NoSlope {
         /// A side of that part.
         at: SideRef,
     },
     /// The planes could not be told apart there.
-    #[error("{}", tell!("the roof can't be worked out near x {:.3} m, y {:.3} m, by corner {} of {}: move that corner by a few millimetres", "el techo no se puede calcular cerca de x {:.3} m, y {:.3} m, junto a la esquina {} de {}: mueva \
-        esa esquina unos milímetros",
-        .near.x, .near.y, *.corner + 1, ring_words(*.ring)
-    ))]
+    #[error("{}", words::roof::the_roof_cant_be_worked(&format_args!("{:.3}", .near.x), &format_args!("{:.3}", .near.y), &(*.corner + 1), &ring_words(*.ring)))]
     Knot {
         /// Where.
         near: DVec2,
@@ -205,60 +199,27 @@ pub enum RaiseError {
 }
 
 fn ring_words(ring: usize) -> String {
-    if ring == 0 {
-        pick("the outline", "el contorno").to_owned()
-    } else {
-        tell!("hole {ring}", "el hueco {ring}")
-    }
+    if ring == 0 { words::common::THE_OUTLINE.now().to_owned() } else { words::common::hole(&ring) }
 }
 
 fn side_words(at: SideRef) -> String {
-    tell!("side {} of {}", "el lado {} de {}", at.side + 1, ring_words(at.ring))
+    words::roof::side_of(&(at.side + 1), &ring_words(at.ring))
 }
 
 fn outline_words(defect: &Defect) -> String {
     match *defect {
         Defect::NotFinite { ring, corner } => {
-            tell!(
-                "corner {} of {} is no usable number: enter it again",
-                "la esquina {} de {} no es un número utilizable: escríbala otra vez",
-                corner + 1,
-                ring_words(ring)
-            )
+            words::roof::corner_of_is_no_usable(&(corner + 1), &ring_words(ring))
         }
-        Defect::TooFewCorners { ring } => {
-            tell!(
-                "{} has fewer than three corners: draw at least three",
-                "{} tiene menos de tres esquinas: dibuje al menos tres",
-                ring_words(ring)
-            )
+        Defect::TooFewCorners { ring } => words::roof::has_fewer_than_three_corners(&ring_words(ring)),
+        Defect::RepeatedCorner { ring, corner } => {
+            words::roof::corner_of_lies_on_the(&(corner + 1), &ring_words(ring))
         }
-        Defect::RepeatedCorner { ring, corner } => tell!(
-            "corner {} of {} lies on the corner before it: delete one of the two",
-            "la esquina {} de {} está sobre la anterior: borre una de las dos",
-            corner + 1,
-            ring_words(ring)
-        ),
-        Defect::NoArea { ring } => tell!(
-            "{} encloses nothing: move its corners apart",
-            "{} no encierra nada: separe sus esquinas",
-            ring_words(ring)
-        ),
+        Defect::NoArea { ring } => words::roof::encloses_nothing_move_its_corners(&ring_words(ring)),
         Defect::Crosses { at } => {
-            tell!(
-                "two sides meet at x {:.3} m, y {:.3} m: pull them apart",
-                "dos lados se tocan en x {:.3} m, y {:.3} m: sepárelos",
-                at.x,
-                at.y
-            )
+            words::roof::two_sides_meet_at_x(&format_args!("{:.3}", at.x), &format_args!("{:.3}", at.y))
         }
-        Defect::HoleOutside { ring } => {
-            tell!(
-                "{} is not inside the outline, or is inside another hole: move it",
-                "{} no está dentro del contorno, o está dentro de otro hueco: muévalo",
-                ring_words(ring)
-            )
-        }
+        Defect::HoleOutside { ring } => words::roof::is_not_inside_the_outline(&ring_words(ring)),
     }
 }
 

@@ -14,7 +14,7 @@ mod start;
 mod tests;
 
 use crate::{Defect, Length, Plane, Polygon, Units};
-use chalkcourse_words::{put, tell};
+use chalkcourse_words as words;
 use glam::DVec2;
 
 /// What a face is taken for. The more is taken for granted, the fewer readings are needed.
@@ -53,19 +53,10 @@ pub enum Of {
 impl std::fmt::Display for Of {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
-            Self::Between(from, to) => put!(
-                f,
-                "the line from corner {} to {}",
-                "la línea de la esquina {} a la {}",
-                from + 1,
-                to + 1
-            ),
-            Self::Up(corner) => put!(
-                f,
-                "the height of corner {} over the eave",
-                "la altura de la esquina {} sobre el alero",
-                corner + 1
-            ),
+            Self::Between(from, to) => {
+                write!(f, "{}", words::tape::the_line_from_corner_to(&(from + 1), &(to + 1)))
+            }
+            Self::Up(corner) => write!(f, "{}", words::tape::the_height_of_corner_over(&(corner + 1))),
         }
     }
 }
@@ -101,24 +92,22 @@ impl Taped {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum TapedError {
     /// A form has no such number of corners.
-    #[error("{}", tell!("a face has 3 to {most} corners, not {_0}", "un faldón tiene de 3 a {most} esquinas, no {_0}", most = MOST_CORNERS))]
+    #[error("{}", words::tape::a_face_has_3_to(&MOST_CORNERS, &_0))]
     Corners(usize),
     /// A reading names what the face does not have.
-    #[error("{}", tell!("{_0}: the face has {_1} corners", "{_0}: el faldón tiene {_1} esquinas"))]
+    #[error("{}", words::tape::the_face_has_corners(&_0, &_1))]
     NoSuchLine(Of, usize),
     /// A reading is no length of a roof.
-    #[error("{}", tell!("{_0} must be more than 0 and less than 1 km", "{_0} debe medir más de 0 y menos de 1 km"))]
+    #[error("{}", words::tape::must_be_more_than_0(&_0))]
     NoLength(Of),
     /// A corner hangs loose.
-    #[error("{}", tell!("corner {} is held by too few readings: tape another diagonal to it from a corner that is held", "muy pocas lecturas sujetan la esquina {}: mida otra diagonal hasta ella desde una esquina sujeta",
-        .0 + 1
-    ))]
+    #[error("{}", words::tape::corner_is_held_by_too(&(.0 + 1)))]
     Loose(usize),
     /// The readings of a shape with four sides leave it free to lean.
-    #[error("{}", tell!("these sides could lean either way: tape a diagonal too", "estos lados podrían inclinarse hacia cualquier lado: mida también una diagonal"))]
+    #[error("{}", words::tape::THESE_SIDES_COULD_LEAN_EITHER.now().to_owned())]
     Leans,
     /// Two readings together are shorter than the third.
-    #[error("{}", tell!("{of} can't be {}: the other two sides of its triangle reach {} at most, {} less", "{of} no puede ser {}: los otros dos lados de su triángulo llegan a {} como máximo, {} menos", both(.is), both(.reach), both(&(*.is - *.reach))))]
+    #[error("{}", words::tape::cant_be_the_other_two(&of, &both(.is), &both(.reach), &both(&(*.is - *.reach))))]
     TooLong {
         /// The reading, or what the other readings made of it.
         of: Of,
@@ -128,9 +117,7 @@ pub enum TapedError {
         reach: Length,
     },
     /// More is missing than a careful tape can explain.
-    #[error("{}", tell!("the readings miss by {}, more than {}: {} fits worst; tape it again", "las lecturas fallan en {}, más que {}: la que peor encaja es {}; mídala otra vez",
-        both(.closing_error), both(.limit), .worst
-    ))]
+    #[error("{}", words::tape::the_readings_miss_by_more(&both(.closing_error), &both(.limit), &.worst))]
     DoesNotClose {
         /// The largest correction.
         closing_error: Length,
@@ -140,7 +127,7 @@ pub enum TapedError {
         worst: Of,
     },
     /// The corners make no outline.
-    #[error("{}", tell!("these lengths make a face that folds over itself or has no area: check which corner is which", "estas longitudes forman un faldón que se cruza a sí mismo o no tiene área: revise cuál esquina es cuál"))]
+    #[error("{}", words::tape::THESE_LENGTHS_MAKE_A_FACE.now().to_owned())]
     Folded,
 }
 

@@ -1,7 +1,7 @@
 use super::{Courses, Face, Overrule};
 use crate::{FaceId, FromPart, SideBorders, TapedDeck};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Sides};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -176,12 +176,7 @@ impl<O> FaceInFile<O> {
             taped,
             overruled,
         } = self;
-        let missing = |field: &str| {
-            tell!(
-                "missing field `{field}` in face {id}, which is a drawn one: it comes from no part",
-                "falta el campo `{field}` en el faldón {id}, que es dibujado: no viene de ninguna parte"
-            )
-        };
+        let missing = |field: &str| words::job::missing_field_in_face_which(&field, &id);
         let ground = match from {
             None => Ground::Drawn {
                 outline: outline.ok_or_else(|| missing("outline"))?,

@@ -1,6 +1,6 @@
 use super::{Amount, Kit, Measure, Term, Unit};
 use chalkcourse_geometry::Length;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 impl Kit {
     /// What the maker says of rail, deck and fire.
@@ -13,24 +13,15 @@ impl Kit {
         ];
         let wrong = |length: &Option<Length>| length.is_some_and(|l| !(0.0..1000.0).contains(&l.metres()));
         if let Some((field, _)) = lengths.iter().find(|(_, length)| wrong(length)) {
-            return Err(tell!(
-                "{field} must be 0 or more and below 1 km",
-                "{field} debe ser 0 o más y menos de 1 km"
-            ));
+            return Err(words::kit::must_be_0_or_more(&field));
         }
         if self.deck.as_ref().is_some_and(|deck| deck.kinds.is_empty()) {
-            return Err(pick(
-                "deck.kinds must name at least one kind of sheathing",
-                "deck.kinds debe nombrar al menos una clase de tablero",
-            )
-            .to_owned());
+            return Err(words::kit::DECK_KINDS_MUST_NAME_AT.now().to_owned());
         }
         match &self.fire {
-            Some(fire) if self.part(&fire.underlayment).is_none() => Err(tell!(
-                "fire.underlayment: there is no part {:?} among the parts",
-                "fire.underlayment: no hay pieza {:?} entre las piezas",
-                fire.underlayment
-            )),
+            Some(fire) if self.part(&fire.underlayment).is_none() => {
+                Err(words::kit::fire_underlayment_there_is_no(&format_args!("{:?}", fire.underlayment)))
+            }
             _ => Ok(()),
         }
     }
@@ -44,10 +35,7 @@ impl Kit {
             if value > 0.0 && value.is_finite() && value < 1e6 {
                 Ok(())
             } else {
-                Err(tell!(
-                    "{field} must be more than 0, not {value}",
-                    "{field} debe ser mayor que 0, no {value}"
-                ))
+                Err(words::kit::must_be_more_than_0(&field, &value))
             }
         };
         positive("module.length", self.module.length.metres())?;
@@ -55,26 +43,14 @@ impl Kit {
         positive("module.watts", self.module.watts)?;
         positive("module.mass_kg", self.module.mass_kg)?;
         if self.module.width > self.module.length {
-            return Err(pick(
-                "module.length is the long side: it can't be less than module.width",
-                "module.length es el lado largo: no puede ser menor que module.width",
-            )
-            .to_owned());
+            return Err(words::kit::MODULE_LENGTH_IS_THE_LONG.now().to_owned());
         }
         if self.orientations.is_empty() {
-            return Err(pick(
-                "orientations must name at least one of \"landscape\" and \"portrait\"",
-                "orientations debe nombrar al menos uno de \"landscape\" y \"portrait\"",
-            )
-            .to_owned());
+            return Err(words::kit::ORIENTATIONS_MUST_NAME_AT_LEAST.now().to_owned());
         }
         let reveal = self.reveal;
         if !(Length::ZERO <= reveal.least && reveal.least <= reveal.usual && reveal.usual <= reveal.most) {
-            return Err(pick(
-                "reveal: least, usual and most must rise from 0 in that order",
-                "reveal: least, usual y most deben subir desde 0 en ese orden",
-            )
-            .to_owned());
+            return Err(words::kit::REVEAL_LEAST_USUAL_AND_MOST.now().to_owned());
         }
         let flashing = self.flashing;
         for (field, length) in [
@@ -87,7 +63,7 @@ impl Kit {
             ("clearances.between_blocks", self.clearances.between_blocks),
         ] {
             if !(0.0..100.0).contains(&length.metres()) {
-                return Err(tell!("{field} must be 0 or more", "{field} debe ser 0 o más"));
+                return Err(words::kit::must_be_0_or_more_2(&field));
             }
         }
         for (field, length) in [
@@ -95,61 +71,38 @@ impl Kit {
             ("flashing.chimney_return", flashing.chimney_return),
         ] {
             if !(0.0..1.0).contains(&length.metres()) {
-                return Err(tell!(
-                    "{field} must be 0 or more and below 1 m",
-                    "{field} debe ser 0 o más y menos de 1 m"
-                ));
+                return Err(words::kit::must_be_0_or_more_and(&field));
             }
         }
         self.laying.check()?;
         self.check_limits()?;
         self.check_choices()?;
         if self.part(&self.module.part).is_none() {
-            return Err(tell!(
-                "module.part: there is no part {:?} among the parts",
-                "module.part: no hay pieza {:?} entre las piezas",
-                self.module.part
-            ));
+            return Err(words::kit::module_part_there_is_no(&format_args!("{:?}", self.module.part)));
         }
         for (index, part) in self.parts.iter().enumerate() {
             if self.parts[..index].iter().any(|other| other.number == part.number) {
-                return Err(tell!(
-                    "parts[{index}].number: {:?} is taken twice",
-                    "parts[{index}].number: {:?} está dos veces",
-                    part.number
+                return Err(words::kit::parts_number_is_taken_twice(
+                    &index,
+                    &format_args!("{:?}", part.number),
                 ));
             }
             if part.number.trim().is_empty() {
-                return Err(tell!(
-                    "parts[{index}].number: a part needs a number",
-                    "parts[{index}].number: una pieza necesita un número"
-                ));
+                return Err(words::kit::parts_number_a_part_needs(&index));
             }
             let holds = part.package.holds;
             if holds.unit() != part.unit {
-                return Err(tell!(
-                    "parts[{index}].package.holds must be in what the part is counted in: a number of pieces, a \
-                     length such as \"100 ft\", an area such as \"200 sq ft\", \"1 h\" or \"250 lb\"",
-                    "parts[{index}].package.holds debe estar en lo que se cuenta la pieza: un número de piezas, una \
-        longitud como \"100 ft\", un área como \"200 sq ft\", \"1 h\" o \"250 lb\""
-                ));
+                return Err(words::kit::parts_package_holds_must_be(&index));
             }
             if let Some(crew) = &part.crew
                 && !self.crews.iter().any(|known| known.name == *crew)
             {
-                return Err(tell!(
-                    "parts[{index}].crew: there is no crew {crew:?} among the crews",
-                    "parts[{index}].crew: no hay cuadrilla {crew:?} entre las cuadrillas"
-                ));
+                return Err(words::kit::parts_crew_there_is_no(&index, &format_args!("{crew:?}")));
             }
             if !(1e-3..1e6).contains(&holds.amount())
                 || part.unit == Unit::Each && holds.amount().fract() != 0.0
             {
-                return Err(tell!(
-                    "parts[{index}].package.holds must be more than 0, and whole where it is pieces, not {}",
-                    "parts[{index}].package.holds debe ser mayor que 0, y entero donde son piezas, no {}",
-                    holds.amount()
-                ));
+                return Err(words::kit::parts_package_holds_must_be_more(&index, &holds.amount()));
             }
             part.waste.check().map_err(|wrong| format!("parts[{index}].{wrong}"))?;
             for (term_index, term) in part.needs.iter().enumerate() {
@@ -164,10 +117,9 @@ impl Kit {
     fn check_choices(&self) -> Result<(), String> {
         for (index, choice) in self.choices.iter().enumerate() {
             if choice.code.trim().is_empty() || self.choices[..index].iter().any(|c| c.code == choice.code) {
-                return Err(tell!(
-                    "choices[{index}].code: each choice needs a code of its own, not {:?}",
-                    "choices[{index}].code: cada opción necesita un código propio, no {:?}",
-                    choice.code
+                return Err(words::kit::choices_code_each_choice_needs(
+                    &index,
+                    &format_args!("{:?}", choice.code),
                 ));
             }
         }
@@ -180,19 +132,13 @@ impl Term {
         if let Measure::Part(number) | Measure::Sticks(number) | Measure::Joints(number) = &self.of {
             // Parts may count parts above them alone, so that no circle can come about.
             if !kit.parts[..index].iter().any(|part| part.number == *number) {
-                return Err(tell!(
-                    "of: the part {number:?} must stand above this one",
-                    "of: la pieza {number:?} debe estar arriba de esta"
-                ));
+                return Err(words::kit::of_the_part_must_stand(&format_args!("{number:?}")));
             }
         }
         if let Some(when) = &self.when
             && !kit.choices.iter().any(|choice| choice.code == *when)
         {
-            return Err(tell!(
-                "when: there is no choice {when:?} among the choices",
-                "when: no hay opción {when:?} entre las opciones"
-            ));
+            return Err(words::kit::when_there_is_no_choice(&format_args!("{when:?}")));
         }
         let sound = match self.each {
             Amount::Count(count) => (0.0..1e6).contains(&count),
@@ -209,11 +155,7 @@ impl Term {
             Amount::Laid(ref roll) => roll.makes_sense(),
         };
         if !sound {
-            return Err(pick(
-                "each: the amount must be 0 or more, and a lap shorter than its piece",
-                "each: la cantidad debe ser 0 o más, y un solape menor que su pieza",
-            )
-            .to_owned());
+            return Err(words::kit::EACH_THE_AMOUNT_MUST_BE.now().to_owned());
         }
         let of = self.of.unit(kit);
         let unit = kit.parts.get(index).map_or(Unit::Each, |part| part.unit);
@@ -227,16 +169,7 @@ impl Term {
             Amount::Cut(_) => unit == Unit::Each && of == Unit::Length,
             Amount::Laid(_) => unit == Unit::Area && of == Unit::Area,
         };
-        if fits {
-            Ok(())
-        } else {
-            Err(pick("each: \"count\" gives pieces, or a length of a length, or an area of an area; \"length\" gives a length \
-                 for each piece or run; \"pieces\" and \"spaced\" give pieces along a run (\"spaced\" also over an area). \
-                 The part is counted in something else", "each: \"count\" da piezas, o una longitud de una longitud, o un área de un área; \"length\" da \
-        una longitud por pieza o tramo; \"pieces\" y \"spaced\" dan piezas a lo largo de un tramo \
-        (\"spaced\" también en un área). La pieza se cuenta en otra cosa")
-                .to_owned())
-        }
+        if fits { Ok(()) } else { Err(words::kit::EACH_COUNT_GIVES_PIECES_OR.now().to_owned()) }
     }
 }
 

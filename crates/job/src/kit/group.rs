@@ -1,5 +1,5 @@
 use super::Stage;
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -44,15 +44,15 @@ impl Group {
     /// The heading on an order.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Solar => pick("Solar", "Solar"),
-            Self::Flashing => pick("Flashing", "Tapajuntas"),
-            Self::Roofing => pick("Roofing", "Recubrimiento"),
-            Self::Wire => pick("Wire and grounding", "Cables, unión y tierra"),
-            Self::Deck => pick("Tear-off and deck", "Techo viejo y entablado"),
-            Self::Safety => pick("Safety and consumables", "Seguridad y consumibles"),
-            Self::Labour => pick("Labour", "Mano de obra"),
-            Self::Disposal => pick("Disposal", "Desecho"),
-            Self::Fees => pick("Permits and fees", "Permisos y derechos"),
+            Self::Solar => words::kit::SOLAR.now(),
+            Self::Flashing => words::kit::FLASHING.now(),
+            Self::Roofing => words::common::ROOFING.now(),
+            Self::Wire => words::kit::WIRE_AND_GROUNDING.now(),
+            Self::Deck => words::kit::TEAR_OFF_AND_DECK.now(),
+            Self::Safety => words::kit::SAFETY_AND_CONSUMABLES.now(),
+            Self::Labour => words::common::LABOUR.now(),
+            Self::Disposal => words::kit::DISPOSAL.now(),
+            Self::Fees => words::kit::PERMITS_AND_FEES.now(),
         }
     }
 

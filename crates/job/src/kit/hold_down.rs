@@ -1,6 +1,6 @@
 use super::{Amount, Kit, Measure};
 use crate::{Site, Source};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -109,27 +109,19 @@ impl Kit {
         let Some(hold) = &self.hold_down else { return Ok(()) };
         for (field, number) in [("part", &hold.part), ("foot", &hold.foot)] {
             if self.part(number).is_none() {
-                return Err(tell!(
-                    "hold_down.{field}: there is no part {number:?} among the parts",
-                    "hold_down.{field}: no hay pieza {number:?} entre las piezas"
-                ));
+                return Err(words::kit::hold_down_there_is_no(&field, &format_args!("{number:?}")));
             }
         }
         // One a foot at least: common practice, no source.
         if self.fasteners_a_foot().is_none_or(|count| count < 1.0) {
-            return Err(tell!(
-                "hold_down.part: {:?} must count at least one for each {:?}",
-                "hold_down.part: {:?} debe contar al menos uno por cada {:?}",
-                hold.part,
-                hold.foot
+            return Err(words::kit::hold_down_part_must_count(
+                &format_args!("{:?}", hold.part),
+                &format_args!("{:?}", hold.foot),
             ));
         }
         let on_path = hold.path.iter().filter_map(|it| it.pounds);
         if let Some(pounds) = on_path.chain([hold.pounds]).find(|pounds| !(1.0..1e5).contains(pounds)) {
-            return Err(tell!(
-                "hold_down: pounds must be 1 to 100000, not {pounds}",
-                "hold_down: las libras (pounds) deben ser de 1 a 100000, no {pounds}"
-            ));
+            return Err(words::kit::hold_down_pounds_must_be(&pounds));
         }
         Ok(())
     }

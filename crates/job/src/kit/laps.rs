@@ -1,7 +1,7 @@
 //! Which piece lies over which: what is laid over another is laid after it.
 
 use super::{Kit, Part, Stage};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 
 impl Part {
     /// The first and the last stage at which some of it is laid.
@@ -25,26 +25,20 @@ impl Kit {
     pub(super) fn check_laps(&self) -> Result<(), String> {
         for (index, part) in self.parts.iter().enumerate() {
             if part.until.is_some_and(|until| until < part.stage()) {
-                return Err(tell!(
-                    "parts[{index}].until must not come before its stage",
-                    "parts[{index}].until no debe venir antes de su etapa"
-                ));
+                return Err(words::kit::parts_until_must_not_come(&index));
             }
             for under in &part.laps {
                 match self.laid_after(&part.number, under) {
                     Some(true) => {}
                     Some(false) => {
-                        return Err(tell!(
-                            "parts[{index}].laps: {} lies over {under:?}, but is laid before it",
-                            "parts[{index}].laps: {} va sobre {under:?}, pero se coloca antes",
-                            part.number
+                        return Err(words::kit::parts_laps_lies_over_but(
+                            &index,
+                            &part.number,
+                            &format_args!("{under:?}"),
                         ));
                     }
                     None => {
-                        return Err(tell!(
-                            "parts[{index}].laps: there is no part {under:?} among the parts",
-                            "parts[{index}].laps: no hay pieza {under:?} entre las piezas"
-                        ));
+                        return Err(words::kit::parts_laps_there_is_no(&index, &format_args!("{under:?}")));
                     }
                 }
             }

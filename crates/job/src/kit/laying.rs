@@ -1,5 +1,5 @@
 use chalkcourse_geometry::Length;
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -95,20 +95,11 @@ impl Default for BaseRail {
 impl Laying {
     pub(super) fn check(&self) -> Result<(), String> {
         if self.joints.is_empty() {
-            return Err(pick(
-                "laying.joints must name at least one of \"free\", \"aligned\" and \"half-lapped\"",
-                "laying.joints debe nombrar al menos uno de \"free\", \"aligned\" y \"half-lapped\"",
-            )
-            .to_owned());
+            return Err(words::kit::LAYING_JOINTS_MUST_NAME_AT.now().to_owned());
         }
         let (from, to) = (self.base_rail.above_course_from.metres(), self.base_rail.above_course_to.metres());
         if !((-1.0..1.0).contains(&from) && from <= to && to < 1.0) {
-            return Err(
-                pick("laying.base_rail: above_course_from and above_course_to must rise, within a metre of \
-                        the course line", "laying.base_rail: above_course_from y above_course_to deben subir, a menos de un metro de la \
-        línea de hilada")
-                    .to_owned(),
-            );
+            return Err(words::kit::LAYING_BASE_RAIL_ABOVE_COURSE.now().to_owned());
         }
         Ok(())
     }

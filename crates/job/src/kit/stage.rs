@@ -1,4 +1,4 @@
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -77,81 +77,38 @@ impl Stage {
     /// The heading on an order.
     pub fn name(self) -> &'static str {
         match self {
-            Self::TearOff => pick("Tear-off", "Quitar el techo viejo"),
-            Self::Deck => pick("Deck", "Entablado"),
-            Self::DryIn => pick("Dry-in", "Impermeabilización"),
-            Self::FirstCourses => pick("First courses", "Primeras hiladas"),
-            Self::Ground => pick("On the ground", "En el suelo"),
-            Self::UnderArray => pick("Under the array", "Debajo del arreglo"),
-            Self::BaseRail => pick("Base rail", "Riel base"),
-            Self::Modules => pick("Modules", "Módulos"),
-            Self::Head => pick("Head flashing", "Tapajuntas superior"),
-            Self::Sides => pick("Sides of the array", "Lados del arreglo"),
-            Self::Around => pick("Around the array", "Alrededor del arreglo"),
-            Self::Shingles => pick("Shingles to the ridge", "Tejas hasta la cumbrera"),
-            Self::Wires => pick("Wires into the box", "Cables a la caja"),
+            Self::TearOff => words::kit::TEAR_OFF.now(),
+            Self::Deck => words::kit::DECK.now(),
+            Self::DryIn => words::kit::DRY_IN.now(),
+            Self::FirstCourses => words::kit::FIRST_COURSES.now(),
+            Self::Ground => words::kit::ON_THE_GROUND.now(),
+            Self::UnderArray => words::kit::UNDER_THE_ARRAY.now(),
+            Self::BaseRail => words::kit::BASE_RAIL.now(),
+            Self::Modules => words::kit::MODULES.now(),
+            Self::Head => words::kit::HEAD_FLASHING.now(),
+            Self::Sides => words::kit::SIDES_OF_THE_ARRAY.now(),
+            Self::Around => words::kit::AROUND_THE_ARRAY.now(),
+            Self::Shingles => words::kit::SHINGLES_TO_THE_RIDGE.now(),
+            Self::Wires => words::kit::WIRES_INTO_THE_BOX.now(),
         }
     }
 
     /// What is done in it, in its order.
     pub fn work(self) -> &'static str {
         match self {
-            Self::TearOff => pick(
-                "Old roofing off; anchors, ropes and tarpaulins first.",
-                "Quitar el recubrimiento viejo; primero anclas, cuerdas y lonas.",
-            ),
-            Self::Deck => pick(
-                "Replace bad sheathing, frame crickets, pull or drive every proud nail, sweep.",
-                "Reemplazar tableros malos, armar desviadores de agua, sacar o hundir todo clavo salido, barrer.",
-            ),
-            Self::DryIn => pick(
-                "Drip edge at the eaves, leak barrier full length, lining of valleys, underlayment, then drip edge at the rakes over it.",
-                "Goterón en los aleros, barrera contra filtraciones a todo lo largo, forro de limahoyas, membrana base y, encima de ella, goterón en los bordes inclinados.",
-            ),
-            Self::FirstCourses => pick(
-                "Starter at eaves and rakes, shingles up to the line of the base rail; boots, walls, chimneys and skylights are \
-                 flashed as the courses reach them.",
-                "Tira de arranque en aleros y bordes inclinados, tejas hasta la línea del riel base; tubos, muros, chimeneas y \
-                 tragaluces se tapan conforme llegan las hiladas.",
-            ),
-            Self::Ground => pick(
-                "Meanwhile: feet, brackets and devices onto the modules. Two people carry a module.",
-                "Mientras tanto: patas, soportes y dispositivos en los módulos. Un módulo se carga entre dos personas.",
-            ),
-            Self::UnderArray => pick(
-                "Self-adhered membrane in level strips from below up, then the fire-rated layer with cap nails.",
-                "Membrana autoadherible en franjas a nivel de abajo hacia arriba, luego la capa resistente al fuego con clavos con arandela.",
-            ),
-            Self::BaseRail => pick(
-                "Snap the line, screw the rail to the deck, splice it, cap its ends.",
-                "Marcar la línea con tiza, atornillar el riel al entablado, empalmarlo, tapar sus extremos.",
-            ),
-            Self::Modules => pick(
-                "Row by row from the rail: hook in, swing down, screw every foot to the deck; leads on to the next, home run aside, \
-                 bare copper through every lug. Modules in light are energized.",
-                "Fila por fila desde el riel: enganchar, bajar, atornillar cada pata al entablado; cables al siguiente, la bajada aparte, \
-                 cobre desnudo por cada terminal. Los módulos con luz están energizados.",
-            ),
-            Self::Head => pick(
-                "Supports at ends and seams, inserts, the bonding jumper before it closes, head flashing straight and nailed.",
-                "Soportes en extremos y juntas, insertos, el puente de unión antes de cerrar, tapajuntas superior derecho y clavado.",
-            ),
-            Self::Sides => pick(
-                "A piece of step flashing with each course up the sides, then the counter flashing snapped on.",
-                "Una pieza de tapajuntas escalonado con cada hilada por los lados, luego la contratapajuntas a presión.",
-            ),
-            Self::Around => pick(
-                "Corners interlocked, an L-piece of membrane over each, a strip of membrane, then the peel-and-stick starter.",
-                "Esquinas trabadas, una pieza en L de membrana sobre cada una, una franja de membrana, luego la tira de arranque autoadhesiva.",
-            ),
-            Self::Shingles => pick(
-                "Cut course over the head flashing, whole courses to the ridge, caps; the box is flashed in on the way.",
-                "Hilada cortada sobre el tapajuntas superior, hiladas enteras hasta la cumbrera, tapas; de paso se tapa la caja.",
-            ),
-            Self::Wires => pick(
-                "Both ends of the home run and the ground into the junction box, left for the electrician.",
-                "Los dos extremos de la bajada y la tierra a la caja de empalme, para el electricista.",
-            ),
+            Self::TearOff => words::kit::OLD_ROOFING_OFF_ANCHORS_ROPES.now(),
+            Self::Deck => words::kit::REPLACE_BAD_SHEATHING_FRAME_CRICKETS.now(),
+            Self::DryIn => words::kit::DRIP_EDGE_AT_THE_EAVES.now(),
+            Self::FirstCourses => words::kit::STARTER_AT_EAVES_AND_RAKES.now(),
+            Self::Ground => words::kit::MEANWHILE_FEET_BRACKETS_AND_DEVICES.now(),
+            Self::UnderArray => words::kit::SELF_ADHERED_MEMBRANE_IN_LEVEL.now(),
+            Self::BaseRail => words::kit::SNAP_THE_LINE_SCREW_THE.now(),
+            Self::Modules => words::kit::ROW_BY_ROW_FROM_THE.now(),
+            Self::Head => words::kit::SUPPORTS_AT_ENDS_AND_SEAMS.now(),
+            Self::Sides => words::kit::A_PIECE_OF_STEP_FLASHING.now(),
+            Self::Around => words::kit::CORNERS_INTERLOCKED_AN_L_PIECE.now(),
+            Self::Shingles => words::kit::CUT_COURSE_OVER_THE_HEAD.now(),
+            Self::Wires => words::kit::BOTH_ENDS_OF_THE_HOME.now(),
         }
     }
 }

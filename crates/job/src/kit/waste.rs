@@ -1,4 +1,4 @@
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -43,9 +43,9 @@ impl RoofKind {
     /// As it is said: "gable roof".
     pub fn name(self) -> &'static str {
         match self {
-            Self::Gable => pick("gable roof", "techo de dos aguas"),
-            Self::Hip => pick("hip roof", "techo a cuatro aguas"),
-            Self::CutUp => pick("cut-up roof, with valleys", "techo recortado, con limahoyas"),
+            Self::Gable => words::kit::GABLE_ROOF.now(),
+            Self::Hip => words::kit::HIP_ROOF.now(),
+            Self::CutUp => words::kit::CUT_UP_ROOF_WITH_VALLEYS.now(),
         }
     }
 }
@@ -70,10 +70,7 @@ impl Waste {
     pub(super) fn check(self) -> Result<(), String> {
         let shares = RoofKind::ALL.map(|kind| self.share(kind));
         match shares.iter().find(|share| !is_share(**share)) {
-            Some(share) => Err(tell!(
-                "waste is a share from 0 to 1, not {share}",
-                "waste es una parte de 0 a 1, no {share}"
-            )),
+            Some(share) => Err(words::kit::waste_is_a_share_from(&share)),
             None => Ok(()),
         }
     }

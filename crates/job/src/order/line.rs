@@ -1,6 +1,6 @@
 use super::MOST_PACKAGES;
 use crate::{Group, Stage};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -50,9 +50,7 @@ impl Override {
 impl AddedLine {
     pub(super) fn check(&self) -> Result<(), String> {
         if self.number.trim().is_empty() {
-            return Err(
-                pick("number: a line needs a number", "number: un renglón necesita un número").to_owned()
-            );
+            return Err(words::order::NUMBER_A_LINE_NEEDS_A.now().to_owned());
         }
         if let Some(price) = self.price {
             crate::prices::check_money(price).map_err(|wrong| format!("price: {wrong}"))?;
@@ -63,10 +61,7 @@ impl AddedLine {
 
 fn within(packages: u64) -> Result<(), String> {
     if packages > MOST_PACKAGES {
-        return Err(tell!(
-            "packages must be at most {MOST_PACKAGES}, not {packages}",
-            "packages debe ser como máximo {MOST_PACKAGES}, no {packages}"
-        ));
+        return Err(words::order::packages_must_be_at_most(&MOST_PACKAGES, &packages));
     }
     Ok(())
 }

@@ -1,4 +1,4 @@
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -51,9 +51,6 @@ fn percent(field: &str, share: Decimal, most: i64) -> Result<(), String> {
     if (Decimal::ZERO..=Decimal::from(most)).contains(&share) && share.normalize().scale() <= 4 {
         Ok(())
     } else {
-        Err(tell!(
-            "{field} must be 0 to {most} with at most four decimals, not {share}",
-            "{field} debe ser de 0 a {most} con cuatro decimales como máximo, no {share}"
-        ))
+        Err(words::order::must_be_0_to_with(&field, &most, &share))
     }
 }

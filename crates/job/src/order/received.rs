@@ -1,5 +1,5 @@
 use super::MOST_PACKAGES;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -50,18 +50,17 @@ impl Delivery {
     pub(super) fn check(&self) -> Result<(), String> {
         for (number, count) in &self.counts {
             if count.packages > MOST_PACKAGES {
-                return Err(tell!(
-                    "counts.{number}.packages must be at most {MOST_PACKAGES}, not {}",
-                    "counts.{number}.packages debe ser como máximo {MOST_PACKAGES}, no {}",
-                    count.packages
+                return Err(words::order::counts_packages_must_be_at(
+                    &number,
+                    &MOST_PACKAGES,
+                    &count.packages,
                 ));
             }
             if count.damaged > count.packages {
-                return Err(tell!(
-                    "counts.{number}.damaged: {} can't be damaged of {} that came",
-                    "counts.{number}.damaged: {} no pueden estar dañados de {} que llegaron",
-                    count.damaged,
-                    count.packages
+                return Err(words::order::counts_damaged_cant_be_damaged(
+                    &number,
+                    &count.damaged,
+                    &count.packages,
                 ));
             }
         }
@@ -82,13 +81,9 @@ pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String>
     for row in table.rows().iter().filter(|row| !row.cell(counted).is_empty()) {
         let count = |column: usize| match row.cell(column) {
             "" => Ok(0),
-            text => text.parse::<u64>().map_err(|_| {
-                tell!(
-                    "{}: {text:?} is no count of packages",
-                    "{}: {text:?} no es un conteo de paquetes",
-                    row.place()
-                )
-            }),
+            text => text
+                .parse::<u64>()
+                .map_err(|_| words::order::is_no_count_of_packages(&row.place(), &format_args!("{text:?}"))),
         };
         let received = Received {
             packages: count(counted)?,
@@ -96,11 +91,9 @@ pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String>
             note: note.map_or_else(String::new, |note| row.cell(note).to_owned()),
         };
         if counts.insert(row.cell(number).to_owned(), received).is_some() {
-            return Err(tell!(
-                "{}: {:?} is counted twice",
-                "{}: {:?} está contado dos veces",
-                row.place(),
-                row.cell(number)
+            return Err(words::order::is_counted_twice(
+                &row.place(),
+                &format_args!("{:?}", row.cell(number)),
             ));
         }
     }

@@ -1,5 +1,5 @@
 use crate::Holds;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -19,20 +19,12 @@ pub struct Leftover {
 impl Leftover {
     pub(super) fn check(&self) -> Result<(), String> {
         if self.number.trim().is_empty() {
-            return Err(pick(
-                "number: a leftover needs the number of its part",
-                "number: un sobrante necesita el número de su pieza",
-            )
-            .to_owned());
+            return Err(words::order::NUMBER_A_LEFTOVER_NEEDS_THE.now().to_owned());
         }
         if (0.0..1e6).contains(&self.amount.amount()) {
             Ok(())
         } else {
-            Err(tell!(
-                "amount must be 0 or more, not {}",
-                "amount debe ser 0 o más, no {}",
-                self.amount.amount()
-            ))
+            Err(words::order::amount_must_be_0_or(&self.amount.amount()))
         }
     }
 }

@@ -1,6 +1,6 @@
 use super::Limit;
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -68,21 +68,14 @@ impl FireAccess {
         ];
         for (field, length) in lengths {
             if length.is_some_and(|length| !(0.0..100.0).contains(&length.metres())) {
-                return Err(tell!(
-                    "fire_access.{field} must be 0 or more and below 100 m",
-                    "fire_access.{field} debe ser 0 o más y menos de 100 m"
-                ));
+                return Err(words::rulebook::fire_access_must_be_0(&field));
             }
         }
         for (field, share) in
             [("share", &self.ridge.share), ("share_with_sprinklers", &self.ridge.share_with_sprinklers)]
         {
             if !(0.0..=1.0).contains(&share.value) {
-                return Err(tell!(
-                    "fire_access.ridge.{field} is a share from 0 to 1, not {}",
-                    "fire_access.ridge.{field} es una parte de 0 a 1, no {}",
-                    share.value
-                ));
+                return Err(words::rulebook::fire_access_ridge_is_a(&field, &share.value));
             }
         }
         Ok(())

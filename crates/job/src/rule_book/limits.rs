@@ -3,7 +3,7 @@
 use super::{Limit, LoadStandard, PathScheme, RuleBook};
 use crate::{Source, Standing};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use std::collections::BTreeMap;
 
 /// What a limit says.
@@ -152,10 +152,7 @@ impl RuleBook {
     /// There is no such limit, or the source is empty: a limit without one is nobody's word.
     pub fn with_source(&self, field: &str, source: &Source) -> Result<Self, String> {
         if source.text.trim().is_empty() {
-            return Err(
-                pick("say where the limit comes from: a section, a listing, or “common practice, no source”", "diga de dónde viene el límite: una sección, una certificación, o “práctica común, sin fuente”")
-                    .to_owned(),
-            );
+            return Err(words::rulebook::SAY_WHERE_THE_LIMIT_COMES.now().to_owned());
         }
         self.changed(field, &mut |slot| {
             *slot.source() = Source::new(source.text.trim(), source.standing);
@@ -173,16 +170,10 @@ impl RuleBook {
         });
         match done {
             None => {
-                return Err(tell!(
-                    "this rule book has no limit {field}",
-                    "este libro de reglas no tiene el límite {field}"
-                ));
+                return Err(words::rulebook::this_rule_book_has_no(&field));
             }
             Some(false) => {
-                return Err(tell!(
-                    "the limit {field} is of another kind",
-                    "el límite {field} es de otra clase"
-                ));
+                return Err(words::rulebook::the_limit_is_of_another(&field));
             }
             Some(true) => {}
         }
@@ -209,206 +200,138 @@ impl RuleBook {
         all(&mut self.setbacks, &EdgeKind::ALL, |kind, limit| {
             visit(
                 format!("setbacks.{}", key(kind)),
-                pick("Setbacks, on the slope", "Retiros, en la pendiente"),
-                tell!("From {}", "De {}", kind.name()),
+                words::rulebook::SETBACKS_ON_THE_SLOPE.now(),
+                words::rulebook::from(&kind.name()),
                 limit,
             );
         });
         all(&mut self.clearances, &crate::PenetrationKind::ALL, |kind, limit| {
             visit(
                 format!("clearances.{}", key(kind)),
-                pick("Clearances, on the slope", "Holguras, en la pendiente"),
-                tell!("To {}", "A {}", kind.name()),
+                words::rulebook::CLEARANCES_ON_THE_SLOPE.now(),
+                words::rulebook::to(&kind.name()),
                 limit,
             );
         });
         for (field, side, limits) in [
-            ("clearances_above", pick("Above", "Arriba de"), &mut self.clearances_above),
-            ("clearances_below", pick("Below", "Debajo de"), &mut self.clearances_below),
+            ("clearances_above", words::rulebook::ABOVE.now(), &mut self.clearances_above),
+            ("clearances_below", words::rulebook::BELOW.now(), &mut self.clearances_below),
         ] {
             all(limits, &crate::PenetrationKind::ALL, |kind, limit| {
                 visit(
                     format!("{field}.{}", key(kind)),
-                    pick("Clearances by side, where more", "Holguras por lado, donde son más"),
+                    words::rulebook::CLEARANCES_BY_SIDE_WHERE_MORE.now(),
                     format!("{side} {}", kind.name()),
                     limit,
                 );
             });
         }
-        let part = pick("The array", "El arreglo");
+        let part = words::rulebook::THE_ARRAY.now();
         visit(
             "courses_to_ridge".into(),
             part,
-            pick("Full courses left to the ridge", "Hiladas enteras que quedan hasta la cumbrera").into(),
+            words::rulebook::FULL_COURSES_LEFT_TO_THE.now().into(),
             &mut self.courses_to_ridge,
         );
         let hooked = &mut Number(&mut self.hooked_share, LimitValue::Share);
-        visit(
-            "hooked_share".into(),
-            part,
-            pick("Share of a lower edge that hooks in", "Parte de un borde inferior que engancha").into(),
-            hooked,
-        );
+        visit("hooked_share".into(), part, words::rulebook::SHARE_OF_A_LOWER_EDGE.now().into(), hooked);
         if let Some(fire) = &mut self.fire_access {
             let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
                 visit(
                     format!("fire_access.{field}"),
-                    pick("Fire access", "Acceso de bomberos"),
+                    words::common::FIRE_ACCESS.now(),
                     name.to_owned(),
                     slot,
                 );
             };
-            one("scheme", pick("Pathways", "Pasos"), &mut fire.scheme);
-            one(
-                "path_width",
-                pick("Least width of a pathway", "Ancho mínimo de un paso"),
-                &mut fire.path_width,
-            );
-            one(
-                "street_side",
-                pick("One on the street side", "Uno del lado de la calle"),
-                &mut fire.street_side,
-            );
-            one(
-                "exempt_to",
-                pick("Exempt up to a pitch of", "Exento hasta una pendiente de"),
-                &mut fire.exempt_to,
-            );
+            one("scheme", words::rulebook::PATHWAYS.now(), &mut fire.scheme);
+            one("path_width", words::rulebook::LEAST_WIDTH_OF_A_PATHWAY.now(), &mut fire.path_width);
+            one("street_side", words::rulebook::ONE_ON_THE_STREET_SIDE.now(), &mut fire.street_side);
+            one("exempt_to", words::rulebook::EXEMPT_UP_TO_A_PITCH.now(), &mut fire.exempt_to);
             one(
                 "ridge.up_to_share",
-                pick("Beside a ridge, smaller array", "Junto a una cumbrera, arreglo menor"),
+                words::rulebook::BESIDE_A_RIDGE_SMALLER_ARRAY.now(),
                 &mut fire.ridge.up_to_share,
             );
-            one(
-                "ridge.beyond",
-                pick("Beside a ridge, larger array", "Junto a una cumbrera, arreglo mayor"),
-                &mut fire.ridge.beyond,
-            );
+            one("ridge.beyond", words::rulebook::BESIDE_A_RIDGE_LARGER_ARRAY.now(), &mut fire.ridge.beyond);
             one(
                 "ridge.share",
-                pick("Smaller array: share of the roof", "Arreglo menor: parte del techo"),
+                words::rulebook::SMALLER_ARRAY_SHARE_OF_THE.now(),
                 &mut Number(&mut fire.ridge.share, LimitValue::Share),
             );
             let sprinklers = &mut Number(&mut fire.ridge.share_with_sprinklers, LimitValue::Share);
-            one(
-                "ridge.share_with_sprinklers",
-                pick("The same with sprinklers", "Lo mismo con rociadores"),
-                sprinklers,
-            );
+            one("ridge.share_with_sprinklers", words::rulebook::THE_SAME_WITH_SPRINKLERS.now(), sprinklers);
             if let Some(limit) = &mut fire.hip_or_valley {
-                one(
-                    "hip_or_valley",
-                    pick("Beside a hip or valley", "Junto a una limatesa o limahoya"),
-                    limit,
-                );
+                one("hip_or_valley", words::rulebook::BESIDE_A_HIP_OR_VALLEY.now(), limit);
             }
             if let Some(limit) = &mut fire.below_escape {
-                one(
-                    "below_escape",
-                    pick(
-                        "Free below an escape window, at least",
-                        "Libre bajo una ventana de escape, al menos",
-                    ),
-                    limit,
-                );
+                one("below_escape", words::rulebook::FREE_BELOW_AN_ESCAPE_WINDOW.now(), limit);
             }
             if let Some(limit) = &mut fire.integrated_exempt {
-                one(
-                    "integrated_exempt",
-                    pick("Roof-integrated is exempt", "Integrado al techo: exento"),
-                    limit,
-                );
+                one("integrated_exempt", words::rulebook::ROOF_INTEGRATED_IS_EXEMPT.now(), limit);
             }
         }
         if let Some(roofing) = &mut self.roofing {
             let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(format!("roofing.{field}"), pick("Roofing", "Recubrimiento"), name.to_owned(), slot);
+                visit(format!("roofing.{field}"), words::common::ROOFING.now(), name.to_owned(), slot);
             };
-            one(
-                "least_pitch",
-                pick("Least pitch for shingles", "Pendiente mínima para tejas"),
-                &mut roofing.least_pitch,
-            );
+            one("least_pitch", words::rulebook::LEAST_PITCH_FOR_SHINGLES.now(), &mut roofing.least_pitch);
             one(
                 "single_underlayment_from",
-                pick("One underlayment from", "Una sola membrana desde"),
+                words::rulebook::ONE_UNDERLAYMENT_FROM.now(),
                 &mut roofing.single_underlayment_from,
             );
-            one(
-                "cricket_from",
-                pick("Cricket behind wider than", "Desviador detrás de lo más ancho que"),
-                &mut roofing.cricket_from,
-            );
+            one("cricket_from", words::rulebook::CRICKET_BEHIND_WIDER_THAN.now(), &mut roofing.cricket_from);
             if let Some(limit) = &mut roofing.valley_clear {
-                one(
-                    "valley_clear",
-                    pick("Side flashing to a valley's line", "Tapajuntas lateral a la línea de limahoya"),
-                    limit,
-                );
+                one("valley_clear", words::rulebook::SIDE_FLASHING_TO_A_VALLEYS.now(), limit);
             }
             if let Some(limit) = &mut roofing.hip_clear {
-                one(
-                    "hip_clear",
-                    pick("Side flashing to a hip's line", "Tapajuntas lateral a la línea de limatesa"),
-                    limit,
-                );
+                one("hip_clear", words::rulebook::SIDE_FLASHING_TO_A_HIPS.now(), limit);
             }
             if let Some(limit) = &mut roofing.lot_line_within {
-                one(
-                    "lot_line_within",
-                    pick(
-                        "Fire class where a lot line is nearer than",
-                        "Clase de fuego con el lindero a menos de",
-                    ),
-                    limit,
-                );
+                one("lot_line_within", words::rulebook::FIRE_CLASS_WHERE_A_LOT.now(), limit);
             }
             if let Some(limit) = &mut roofing.drip_edge {
-                one("drip_edge", pick("Drip edge", "Goterón"), limit);
+                one("drip_edge", words::common::DRIP_EDGE.now(), limit);
             }
             if let Some(ice) = &mut roofing.ice_barrier {
                 one(
                     "ice_barrier.inside_wall",
-                    pick("Ice barrier inside the wall", "Barrera contra hielo hacia adentro del muro"),
+                    words::rulebook::ICE_BARRIER_INSIDE_THE_WALL.now(),
                     &mut ice.inside_wall,
                 );
                 one(
                     "ice_barrier.steep_from",
-                    pick("Ice barrier, steep from", "Barrera contra hielo, empinado desde"),
+                    words::rulebook::ICE_BARRIER_STEEP_FROM.now(),
                     &mut ice.steep_from,
                 );
                 one(
                     "ice_barrier.steep_length",
-                    pick("Ice barrier, steep length", "Barrera contra hielo, longitud empinada"),
+                    words::rulebook::ICE_BARRIER_STEEP_LENGTH.now(),
                     &mut ice.steep_length,
                 );
             }
             if let Some(limit) = &mut roofing.fire_class {
-                one("fire_class", pick("Fire class", "Clase de fuego"), limit);
+                one("fire_class", words::common::FIRE_CLASS.now(), limit);
             }
         }
         if let Some(loads) = &mut self.loads {
             let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(
-                    format!("loads.{field}"),
-                    pick("Wind and snow", "Viento y nieve"),
-                    name.to_owned(),
-                    slot,
-                );
+                visit(format!("loads.{field}"), words::common::WIND_AND_SNOW.now(), name.to_owned(), slot);
             };
-            one("standard", pick("Edition", "Edición"), &mut loads.standard);
+            one("standard", words::rulebook::EDITION.now(), &mut loads.standard);
             one(
                 "wind_factor",
-                pick("Wind factor", "Factor de viento"),
+                words::rulebook::WIND_FACTOR.now(),
                 &mut Number(&mut loads.wind_factor, LimitValue::Factor),
             );
             one(
                 "dead_factor",
-                pick("Dead load factor", "Factor de carga muerta"),
+                words::rulebook::DEAD_LOAD_FACTOR.now(),
                 &mut Number(&mut loads.dead_factor, LimitValue::Factor),
             );
             let least = &mut Number(&mut loads.least_pressure_psf, LimitValue::Psf);
-            one("least_pressure_psf", pick("Least pressure", "Presión mínima"), least);
+            one("least_pressure_psf", words::rulebook::LEAST_PRESSURE.now(), least);
         }
     }
 }

@@ -1,5 +1,5 @@
 use super::Limit;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -46,7 +46,7 @@ impl Loads {
             ("least_pressure_psf", self.least_pressure_psf.value / 1000.0),
         ] {
             if !(0.0..=2.0).contains(&value) {
-                return Err(tell!("loads.{field} is out of range", "loads.{field} está fuera de rango"));
+                return Err(words::rulebook::loads_is_out_of_range(&field));
             }
         }
         Ok(())

@@ -2,7 +2,7 @@
 
 use super::RuleBook;
 use crate::builtin_rule_books;
-use chalkcourse_words::{Say, say, tell};
+use chalkcourse_words::{self as words, Say};
 use serde_json::Value;
 
 /// A part of a rule book that may be missing.
@@ -21,27 +21,18 @@ const fn part(field: &'static str, name: Say) -> OptionalPart {
 impl OptionalPart {
     /// All of them; a part comes before what lies in it.
     pub const ALL: [Self; 12] = [
-        part("fire_access", say("Fire access", "Acceso de bomberos")),
-        part(
-            "fire_access.hip_or_valley",
-            say("Room beside hips and valleys", "Espacio junto a limatesas y limahoyas"),
-        ),
-        part("fire_access.below_escape", say("Room below escape windows", "Espacio bajo ventanas de escape")),
-        part(
-            "fire_access.integrated_exempt",
-            say("Exemption of roof-integrated arrays", "Exención de arreglos integrados al techo"),
-        ),
-        part("roofing", say("Roofing", "Recubrimiento")),
-        part("roofing.valley_clear", say("Side flashing to valleys", "Tapajuntas lateral a limahoyas")),
-        part("roofing.hip_clear", say("Side flashing to hips", "Tapajuntas lateral a limatesas")),
-        part(
-            "roofing.lot_line_within",
-            say("Fire class near a lot line", "Clase de fuego cerca de un lindero"),
-        ),
-        part("roofing.drip_edge", say("Drip edge", "Goterón")),
-        part("roofing.ice_barrier", say("Ice barrier", "Barrera contra hielo")),
-        part("roofing.fire_class", say("Fire class", "Clase de fuego")),
-        part("loads", say("Wind and snow", "Viento y nieve")),
+        part("fire_access", words::common::FIRE_ACCESS),
+        part("fire_access.hip_or_valley", words::rulebook::ROOM_BESIDE_HIPS_AND_VALLEYS),
+        part("fire_access.below_escape", words::rulebook::ROOM_BELOW_ESCAPE_WINDOWS),
+        part("fire_access.integrated_exempt", words::rulebook::EXEMPTION_OF_ROOF_INTEGRATED_ARRAYS),
+        part("roofing", words::common::ROOFING),
+        part("roofing.valley_clear", words::rulebook::SIDE_FLASHING_TO_VALLEYS),
+        part("roofing.hip_clear", words::rulebook::SIDE_FLASHING_TO_HIPS),
+        part("roofing.lot_line_within", words::rulebook::FIRE_CLASS_NEAR_A_LOT),
+        part("roofing.drip_edge", words::common::DRIP_EDGE),
+        part("roofing.ice_barrier", words::common::ICE_BARRIER),
+        part("roofing.fire_class", words::common::FIRE_CLASS),
+        part("loads", words::common::WIND_AND_SNOW),
     ];
 
     fn steps(self) -> impl Iterator<Item = &'static str> {
@@ -85,13 +76,7 @@ impl RuleBook {
             .iter()
             .filter_map(|book| part.of(&serde_json::to_value(&**book).ok()?).cloned())
             .next()
-            .ok_or_else(|| {
-                tell!(
-                    "no book that comes with the program has {}",
-                    "ningún libro incluido en el programa tiene {}",
-                    part.name
-                )
-            })?;
+            .ok_or_else(|| words::rulebook::no_book_that_comes_with(&part.name))?;
         self.changed_at(part, |fields, name| {
             fields.insert(name.to_owned(), from);
         })
@@ -112,13 +97,7 @@ impl RuleBook {
         part: OptionalPart,
         change: impl FnOnce(&mut serde_json::Map<String, Value>, &str),
     ) -> Result<Self, String> {
-        let none = || {
-            tell!(
-                "this rule book has no place for {}",
-                "este libro de reglas no tiene lugar para {}",
-                part.name
-            )
-        };
+        let none = || words::rulebook::this_rule_book_has_no_place(&part.name);
         let mut book = serde_json::to_value(self).map_err(|error| error.to_string())?;
         let mut steps: Vec<&str> = part.steps().collect();
         let name = steps.pop().ok_or_else(none)?;

@@ -1,7 +1,7 @@
 use super::Limit;
 use crate::PenetrationKind;
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -71,10 +71,7 @@ impl Roofing {
             ("ice_barrier.steep_length", ice.map(|ice| ice.steep_length.value)),
         ];
         match lengths.iter().find(|(_, l)| l.is_some_and(|l| !(0.0..100.0).contains(&l.metres()))) {
-            Some((field, _)) => Err(tell!(
-                "roofing.{field} must be 0 or more and below 100 m",
-                "roofing.{field} debe ser 0 o más y menos de 100 m"
-            )),
+            Some((field, _)) => Err(words::rulebook::roofing_must_be_0_or(&field)),
             None => Ok(()),
         }
     }

@@ -3,7 +3,7 @@
 use super::{Fields, Point, Which, Wrong, find};
 use crate::{Block, BlockId, Cell, Edit, Orientation, Resolved};
 use chalkcourse_geometry::Length;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 use std::collections::BTreeSet;
@@ -126,14 +126,12 @@ impl ModulePlace {
         match (within(self.row, block.rows), within(self.place, block.columns)) {
             (Some(row), Some(column)) => Ok(Cell { row, column }),
             _ => {
-                let wrong = tell!(
-                    "block {} has rows 1 to {} and places 1 to {}: there is no row {}, place {}",
-                    "el bloque {} tiene las filas 1 a {} y los lugares 1 a {}: no hay fila {}, lugar {}",
-                    block.name,
-                    block.rows,
-                    block.columns,
-                    self.row,
-                    self.place
+                let wrong = words::job::block_has_rows_1_to(
+                    &block.name,
+                    &block.rows,
+                    &block.columns,
+                    &self.row,
+                    &self.place,
                 );
                 Err(Wrong::field(field, wrong))
             }

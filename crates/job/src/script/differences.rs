@@ -1,7 +1,7 @@
 //! What one job has more, less or otherwise than another.
 
 use crate::{Face, Resolved};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -58,18 +58,18 @@ impl Thing {
     /// The word for it.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Part => pick("part", "parte"),
-            Self::Face => pick("face", "faldón"),
-            Self::Penetration => pick("penetration", "penetración"),
-            Self::Block => pick("block", "bloque"),
-            Self::Waiver => pick("waiver", "dispensa"),
-            Self::Job => pick("job", "obra"),
-            Self::Site => pick("site", "sitio"),
-            Self::Underlay => pick("picture under the plan", "imagen bajo la planta"),
-            Self::Kit => pick("kit", "kit"),
-            Self::RuleBook => pick("rule book", "libro de reglas"),
-            Self::Prices => pick("price list", "lista de precios"),
-            Self::Order => pick("order", "pedido"),
+            Self::Part => words::job::PART_3.now(),
+            Self::Face => words::common::FACE_2.now(),
+            Self::Penetration => words::common::PENETRATION.now(),
+            Self::Block => words::common::BLOCK_2.now(),
+            Self::Waiver => words::job::WAIVER.now(),
+            Self::Job => words::common::JOB.now(),
+            Self::Site => words::job::SITE.now(),
+            Self::Underlay => words::job::PICTURE_UNDER_THE_PLAN.now(),
+            Self::Kit => words::job::KIT.now(),
+            Self::RuleBook => words::job::RULE_BOOK.now(),
+            Self::Prices => words::job::PRICE_LIST.now(),
+            Self::Order => words::job::ORDER.now(),
         }
     }
 }
@@ -90,9 +90,9 @@ impl How {
     /// The word for it.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Added => pick("added", "se agrega"),
-            Self::Changed => pick("changed", "cambia"),
-            Self::Removed => pick("removed", "se quita"),
+            Self::Added => words::job::ADDED.now(),
+            Self::Changed => words::job::CHANGED.now(),
+            Self::Removed => words::job::REMOVED.now(),
         }
     }
 }

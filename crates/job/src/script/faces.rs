@@ -4,7 +4,7 @@ use super::{Fields, Point, Spot, Which, Wrong, find};
 use crate::{Edit, Face, FaceId, Resolved, first_free};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 
@@ -28,7 +28,7 @@ pub(super) struct AddFace {
 impl AddFace {
     pub(super) fn edit(&self, job: &Resolved) -> Edit {
         let taken = |name: &str| job.faces.iter().chain(&job.resting).any(|face| face.name == name);
-        let name = self.name.clone().unwrap_or_else(|| first_free(pick("Face", "Faldón"), taken));
+        let name = self.name.clone().unwrap_or_else(|| first_free(words::common::FACE.now(), taken));
         let (id, outline) = (FaceId(job.next_id), find::outline(&self.corners));
         Edit::PutFace(Face::new(id, name, outline, self.pitch, self.downslope, self.height))
     }

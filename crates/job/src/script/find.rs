@@ -3,22 +3,22 @@
 use super::{Point, Spot, Which, Wrong};
 use crate::{Block, Face, Penetration, Resolved, RoofPart};
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 pub(super) fn part<'a>(job: &'a Resolved, which: &Which) -> Result<&'a RoofPart, Wrong> {
-    one(&job.parts, pick("part", "la parte"), which, |part| (part.id.0, &part.name))
+    one(&job.parts, words::job::PART.now(), which, |part| (part.id.0, &part.name))
 }
 
 pub(super) fn face<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Face, Wrong> {
-    one(&job.faces, pick("face", "el faldón"), which, |face| (face.id.0, &face.name))
+    one(&job.faces, words::job::FACE.now(), which, |face| (face.id.0, &face.name))
 }
 
 pub(super) fn penetration<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Penetration, Wrong> {
-    one(&job.penetrations, pick("penetration", "la penetración"), which, |there| (there.id.0, &there.name))
+    one(&job.penetrations, words::job::PENETRATION.now(), which, |there| (there.id.0, &there.name))
 }
 
 pub(super) fn block<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Block, Wrong> {
-    one(&job.blocks, pick("block", "el bloque"), which, |block| (block.id.0, &block.name))
+    one(&job.blocks, words::job::BLOCK.now(), which, |block| (block.id.0, &block.name))
 }
 
 /// The one thing of a list that is meant.
@@ -48,11 +48,7 @@ fn one<'a, T>(
 /// Says that an outline has no such corner or side.
 pub(super) fn no_spot(field: &'static str, spot: Spot, outline: &Polygon) -> Wrong {
     let counts: Vec<String> = outline.rings().map(|ring| ring.len().to_string()).collect();
-    let wrong = tell!(
-        "there is no {spot}: the rings have {} corners, counted from 1",
-        "no existe {spot}: los anillos tienen {} esquinas, contadas desde 1",
-        counts.join(", ")
-    );
+    let wrong = words::job::there_is_no_the_rings(&spot, &counts.join(", "));
     Wrong::field(field, wrong)
 }
 

@@ -37,7 +37,7 @@ pub use read::{EDITS_FORMAT, Script, StepError, edits_schema, edits_to_text, scr
 pub use shelf::{Folder, NoFiles, Shelf};
 
 use crate::{Edit, EditError, FileError, Resolved, apply};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::Value;
 use std::borrow::Cow;
@@ -59,7 +59,7 @@ enum Said {
 #[derive(Debug, thiserror::Error)]
 pub enum Wrong {
     /// A field says something that can't be.
-    #[error("{}", tell!("field {field}: {wrong}", "campo {field}: {wrong}"))]
+    #[error("{}", words::job::field(&field, &wrong))]
     Field {
         /// As a path of names and numbers; "." for the whole.
         field: String,
@@ -67,11 +67,7 @@ pub enum Wrong {
         wrong: String,
     },
     /// The job has nothing of that number or name.
-    #[error("{}", tell!(
-        "the job has no {what} {asked}; there is {}",
-        "la obra no tiene {what} {asked}; hay {}",
-        if known.is_empty() { pick("none", "ninguno") } else { known }
-    ))]
+    #[error("{}", words::job::the_job_has_no_there(&what, &asked, &if known.is_empty() { words::common::NONE_2.now() } else { known }))]
     NoSuch {
         /// A part, face, penetration or block.
         what: &'static str,
@@ -81,10 +77,7 @@ pub enum Wrong {
         known: String,
     },
     /// Several have that name.
-    #[error("{}", tell!(
-        "several have the name of the {what} {asked}: say which by its number, one of {numbers}",
-        "varios tienen el nombre de {what} {asked}: diga cuál por su número, uno de {numbers}"
-    ))]
+    #[error("{}", words::job::several_have_the_name_of(&what, &asked, &numbers))]
     SameName {
         /// A part, face, penetration or block.
         what: &'static str,
@@ -94,7 +87,7 @@ pub enum Wrong {
         numbers: String,
     },
     /// One of two fields is wanted, not none and not both.
-    #[error("{}", tell!("give {one} or {other}, one of the two", "dé {one} o {other}, uno de los dos"))]
+    #[error("{}", words::job::give_or_one_of_the(&one, &other))]
     OneOf {
         /// This one,
         one: &'static str,
@@ -102,10 +95,7 @@ pub enum Wrong {
         other: &'static str,
     },
     /// A block whose face is hidden at present can't be measured from that face.
-    #[error("{}", tell!(
-        "the face of block {block} has no ground at present: bring it back first",
-        "el faldón del bloque {block} no tiene suelo por ahora: hágalo volver primero"
-    ))]
+    #[error("{}", words::job::the_face_of_block_has(&block))]
     Rests {
         /// The block.
         block: String,
@@ -113,17 +103,14 @@ pub enum Wrong {
     /// No picture lies under the plan.
     #[error(
         "{}",
-        pick(
-            "no picture lies under the plan: lay one with set-underlay first",
-            "no hay imagen bajo la planta: ponga una antes con set-underlay"
-        )
+        words::job::NO_PICTURE_LIES_UNDER_THE.now()
     )]
     NoUnderlay,
     /// A file that the step names can't be used.
     #[error(transparent)]
     File(#[from] FileError),
     /// Files are not to be read here.
-    #[error("{}", tell!("{_0}: no file is read here: give the whole with set-…", "{_0}: aquí no se lee ningún archivo: dé todo con set-…"))]
+    #[error("{}", words::job::no_file_is_read_here(&_0))]
     NoFiles(String),
     /// The edit makes no sense on this job.
     #[error(transparent)]
@@ -172,11 +159,7 @@ impl Step {
         let begins =
             value.as_object().filter(|fields| fields.len() == 1).and_then(|fields| fields.keys().next());
         let Some(begins) = begins else {
-            let wrong = tell!(
-                "a step is an object with one field that names what is done, such as {}",
-                "un paso es un objeto con un campo que dice qué se hace, como {}",
-                r#"{"remove-block": "A"}"#
-            );
+            let wrong = words::job::a_step_is_an_object(&r#"{"remove-block": "A"}"#);
             return Err((".".to_owned(), wrong));
         };
         let name = begins.clone();
@@ -188,11 +171,7 @@ impl Step {
             let mut known: Vec<&str> = Change::NAMES.iter().chain(&Edit::NAMES).copied().collect();
             known.sort_unstable();
             known.dedup();
-            let wrong = tell!(
-                "nothing is done by {name:?}; there are {}",
-                "no se hace nada con {name:?}; hay {}",
-                known.join(", ")
-            );
+            let wrong = words::job::nothing_is_done_by_there(&format_args!("{name:?}"), &known.join(", "));
             return Err((".".to_owned(), wrong));
         };
         Ok(Self { name, said })

@@ -4,7 +4,7 @@ use super::{Fields, Point, Spot, Which, Wrong, find};
 use crate::{Edit, PartId, PartKind, PartSide, PlanMove, Resolved, RoofPart, first_free};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 
@@ -41,11 +41,7 @@ impl AddPart {
             (Some(treatment), _) => treatment,
             (None, PartKind::Chimney) => Treatment::Wall,
             (None, _) => {
-                let wrong = tell!(
-                    "say what stands on its sides: {}, \"gable\" or \"wall\"",
-                    "diga qué hay en sus lados: {}, \"gable\" o \"wall\"",
-                    r#"{"slope": "6:12"}"#
-                );
+                let wrong = words::job::say_what_stands_on_its(&r#"{"slope": "6:12"}"#);
                 return Err(Wrong::field("treatment", wrong));
             }
         };

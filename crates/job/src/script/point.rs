@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_words::pick;
+use chalkcourse_words as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::de::{Deserialize, Deserializer, Error, IgnoredAny, SeqAccess, Visitor};
 use std::borrow::Cow;
@@ -96,11 +96,7 @@ impl FromStr for Spot {
         let (ring, corner) = text.split_once('.').unwrap_or(("1", text));
         match (number(ring), number(corner)) {
             (Some(ring), Some(side)) => Ok(Self(SideRef { ring, side })),
-            _ => Err(pick(
-                "corners and sides count from 1: 3 is the third of the outline, \"2.1\" the first of the first courtyard",
-                "las esquinas y los lados se cuentan desde 1: 3 es el tercero del contorno, \"2.1\" el primero del primer patio",
-            )
-            .to_owned()),
+            _ => Err(words::job::CORNERS_AND_SIDES_COUNT_FROM.now().to_owned()),
         }
     }
 }

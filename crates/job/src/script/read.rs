@@ -3,7 +3,7 @@
 use super::{Step, Wrong};
 use crate::Edit;
 use crate::file::{self, FileError, JOB_VERSION};
-use chalkcourse_words::{Language, spoken, tell};
+use chalkcourse_words::{self as words, Language, spoken};
 use schemars::{Schema, SchemaGenerator, generate::SchemaSettings, json_schema};
 use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
@@ -24,7 +24,7 @@ pub struct Script {
 
 /// Which step of a script can't be done, and why.
 #[derive(Debug, thiserror::Error)]
-#[error("{}", tell!("edit {number} ({name}): {wrong}", "edición {number} ({name}): {wrong}"))]
+#[error("{}", words::job::edit(&number, &name, &wrong))]
 pub struct StepError {
     /// Its place in the list, from 1.
     pub number: usize,
@@ -67,13 +67,7 @@ pub fn script_from_text(text: &str, path: &Path) -> Result<Script, FileError> {
     let of = steps.len();
     let read = steps.into_iter().zip(1..).map(|(value, number)| {
         Step::from_value(value).map_err(|(field, wrong)| {
-            FileError::wrong(
-                path,
-                tell!(
-                    "edit {number} of {of}, field {field}: {wrong}",
-                    "edición {number} de {of}, campo {field}: {wrong}"
-                ),
-            )
+            FileError::wrong(path, words::job::edit_of_field(&number, &of, &field, &wrong))
         })
     });
     Ok(Script { language, steps: read.collect::<Result<_, _>>()? })
@@ -82,10 +76,7 @@ pub fn script_from_text(text: &str, path: &Path) -> Result<Script, FileError> {
 fn language_of(code: &str, path: &Path) -> Result<Language, FileError> {
     Language::from_tag(code).ok_or_else(|| {
         let known = Language::ALL.map(Language::code).join(", ");
-        let wrong = tell!(
-            "field language: {code:?} is none that is spoken here: one of {known}",
-            "campo language: {code:?} no se habla aquí: uno de {known}"
-        );
+        let wrong = words::job::field_language_is_none_that(&format_args!("{code:?}"), &known);
         FileError::wrong(path, wrong)
     })
 }

@@ -19,7 +19,7 @@ use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{FaceId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_telling::sentence;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use serde::Serialize;
 
 /// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
@@ -75,12 +75,10 @@ pub struct Win {
 impl Win {
     /// The move in words, its way as a person sees it; `face` is the one that was filled.
     pub fn told(&self, job: &Resolved, face: FaceId, seen: Seen) -> String {
-        tell!(
-            "{} moved {} would win {}.",
-            "{} movido {} ganaría {}.",
-            sentence(&self.name),
-            ways(job, Some(face), self.by, seen),
-            modules(self.modules)
+        words::fill::moved_would_win(
+            &sentence(&self.name),
+            &ways(job, Some(face), self.by, seen),
+            &modules(self.modules),
         )
     }
 }
@@ -272,8 +270,7 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     let mut told = HeldBack::default();
     for price in &held.prices {
-        let sure =
-            if price.proved { pick("costs", "cuesta") } else { pick("seems to cost", "parece costar") };
+        let sure = if price.proved { words::fill::COSTS.now() } else { words::fill::SEEMS_TO_COST.now() };
         let Some(&what) = room.things.get(price.id) else { continue };
         let words = format!("{} {sure} {}.", sentence(&what.words(layout, index)), modules(price.tiles));
         let below = room.allowed.foot.iter().flat_map(|foot| &foot.blocked);
@@ -299,7 +296,7 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
         let mut stops = Vec::new();
         for stop in &near.stops {
             let what = What::of_barrier(&stop.by, &room.things, &room.allowed, face);
-            words.push(tell!("{}, by {}", "{}, por {}", what.words(layout, index), small(stop.depth())));
+            words.push(words::fill::by(&what.words(layout, index), &small(stop.depth())));
             let finite = |by: f64| by.is_finite().then_some(by);
             stops.push(NearStop {
                 what,
@@ -308,11 +305,7 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
                 by: stop.depth(),
             });
         }
-        let words = tell!(
-            "one more module is stopped by {}.",
-            "a un módulo más lo impide {}.",
-            words.join(pick(" and ", " y "))
-        );
+        let words = words::fill::one_more_module_is_stopped(&words.join(words::common::AND.now()));
         told.near.push(Near { rect: near.rect, stops, words });
     }
     told

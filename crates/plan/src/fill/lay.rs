@@ -9,7 +9,7 @@ use chalkcourse_geometry::fit::{
 };
 use chalkcourse_job::{Block, Orientation, Resolved, RowJoints};
 use chalkcourse_layout::Layout;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// Ways for the joints of rows that a mode asks for and the kit allows: the one that covers most first.
 pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillError> {
@@ -31,9 +31,9 @@ pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillErro
         Mode::HalfLapped if allows(RowJoints::HalfLapped) || allows(RowJoints::Free) => {
             Ok(vec![Joints::Lapped])
         }
-        Mode::HalfLapped => refuse(pick("half-lapped", "a media pieza")),
+        Mode::HalfLapped => refuse(words::common::HALF_LAPPED.now()),
         _ if allows(RowJoints::Aligned) || allows(RowJoints::Free) => Ok(vec![Joints::Aligned]),
-        _ => refuse(pick("aligned", "alineadas")),
+        _ => refuse(words::fill::ALIGNED.now()),
     }
 }
 
@@ -99,9 +99,9 @@ fn rows_fill(site: &Site<'_>, fire: &Fire, orientation: Orientation, fit: Fit, b
     let maker = site.maker();
     let blocks: Vec<_> = maker.block(0, orientation, fit.proof.tile, &fit.placed).into_iter().collect();
     let rows = match site.mode {
-        Mode::OneGrid => pick("one grid", "una sola cuadrícula"),
-        Mode::HalfLapped => pick("half-lapped rows in one block", "filas a media pieza en un bloque"),
-        _ => pick("rows in one block", "filas en un bloque"),
+        Mode::OneGrid => words::common::ONE_GRID.now(),
+        Mode::HalfLapped => words::fill::HALF_LAPPED_ROWS_IN_ONE.now(),
+        _ => words::fill::ROWS_IN_ONE_BLOCK.now(),
     };
     let way = format!("{rows}, {}", made::base_words(site.job, site.base()));
     let (searched, modules) = (fit.proof.words(), fit.count());
@@ -119,11 +119,10 @@ fn whole_blocks(
     joints(site.job, site.mode)?;
     let (maker, base) = (site.maker(), site.base());
     let rules = BlockRules { most, apart: chalkcourse_limits::apart(site.job), base };
-    let way = tell!(
-        "at most {most} whole {}, {}",
-        "como máximo {most} {}, {}",
-        if most == 1 { pick("block", "bloque entero") } else { pick("blocks", "bloques enteros") },
-        made::base_words(site.job, base)
+    let way = words::fill::at_most_whole(
+        &most,
+        &if most == 1 { words::fill::BLOCK.now() } else { words::fill::BLOCKS.now() },
+        &made::base_words(site.job, base),
     );
     let mut best: Option<Fill> = None;
     let mut bound = 0;

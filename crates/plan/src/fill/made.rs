@@ -6,7 +6,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Orientation, Resolved, RowShift};
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 use std::collections::BTreeSet;
 
 /// Makes blocks for a face.
@@ -92,47 +92,42 @@ impl<'a> Maker<'a> {
     /// A fill without modules.
     pub(super) fn nothing(&self, fire: &Fire) -> Fill {
         let basis = Basis { fire: fire.clone(), way: String::new(), laid: Laid::Nothing, every: false };
-        self.fill(Vec::new(), 0, 0, true, pick("nothing", "nada").to_owned(), basis)
+        self.fill(Vec::new(), 0, 0, true, words::common::NOTHING.now().to_owned(), basis)
     }
 }
 
 /// Where the base rail may fall, in words.
 pub(super) fn base_words(job: &Resolved, base: Base) -> String {
     let Base::Courses { play: (from, to), .. } = base else {
-        return pick("base rail anywhere", "riel base en cualquier lugar").to_owned();
+        return words::fill::BASE_RAIL_ANYWHERE.now().to_owned();
     };
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     if from == 0.0 && to == 0.0 {
-        pick("base rail on a course line", "riel base en una línea de hilada").to_owned()
+        words::fill::BASE_RAIL_ON_A_COURSE.now().to_owned()
     } else if from == to {
-        tell!("base rail {} above a course line", "riel base {} sobre una línea de hilada", small(from))
+        words::fill::base_rail_above_a_course(&small(from))
     } else {
-        tell!(
-            "base rail {} to {} above a course line",
-            "riel base de {} a {} sobre una línea de hilada",
-            small(from),
-            small(to)
-        )
+        words::fill::base_rail_to_above_a(&small(from), &small(to))
     }
 }
 
 /// Says what a fill claims: a narrow question by its kind first, then what was laid and what none can exceed.
 pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) {
     let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
-    let proved = if fill.proved { pick("proved", "demostrado") } else { pick("not proved", "sin demostrar") };
+    let proved = if fill.proved { words::fill::PROVED.now() } else { words::fill::NOT_PROVED.now() };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
     let (modules, bound) = (fill.modules, fill.bound);
     let most = if matches!(mode, Mode::ToNumber(_)) {
         modules.to_string()
     } else if modules == bound {
-        tell!("{modules} of at most {bound}", "{modules} de {bound} como máximo")
+        words::fill::of_at_most(&modules, &bound)
     } else {
-        tell!("{modules}, none can hold more than {bound}", "{modules}, ninguna puede tener más de {bound}")
+        words::fill::none_can_hold_more_than(&modules, &bound)
     };
     let narrow = fill.blocks.iter().find(|block| block.reveal < job.kit.reveal.usual);
     let reveal = narrow.map_or_else(String::new, |block| {
         let small = block.reveal.show_small(job.units);
-        tell!(", reveal {small}", ", con junta de {small}")
+        words::fill::reveal(&small)
     });
     let usual = matches!(mode, Mode::SlidingRows);
     fill.basis.every = usual;
@@ -141,24 +136,14 @@ pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) 
     let apart = apart_words(job);
     let over = if usual {
         let base = if fill.basis.way.is_empty() { String::new() } else { format!(", {}", fill.basis.way) };
-        tell!(
-            ", whatever the blocks, rows and pathways{base}{apart}",
-            ", sean cuales sean los bloques, las filas y los pasos{base}{apart}"
-        )
+        words::fill::whatever_the_blocks_rows_and(&base, &apart)
     } else {
         String::new()
     };
-    let without = if judge.never_met(fill.face) {
-        pick(
-            "; whatever is laid here, two pathways on two planes can't be met: counted without them",
-            "; se coloque lo que se coloque aquí, no puede haber dos pasos en dos planos: contado sin ellos",
-        )
-    } else {
-        ""
-    };
+    let without = if judge.never_met(fill.face) { words::fill::WHATEVER_IS_LAID_HERE_TWO.now() } else { "" };
     fill.claim = format!(
         "{kind}{most}{measured}, {}{reveal}{over}{without} ({proved})",
-        ways.join(pick(" or ", " o "))
+        ways.join(words::common::OR.now())
     );
 }
 
@@ -169,7 +154,7 @@ fn apart_words(job: &Resolved) -> String {
         return String::new();
     }
     let apart = Length::from_metres(apart).show(job.units);
-    tell!(", blocks {apart} apart as the kit asks", ", bloques a {apart} como pide el kit")
+    words::fill::blocks_apart_as_the_kit(&apart)
 }
 
 fn measure_words(job: &Resolved, measure: &Measure) -> String {
@@ -178,36 +163,11 @@ fn measure_words(job: &Resolved, measure: &Measure) -> String {
     let Measure { of, value, bound, any } = *measure;
     match of {
         MeasureOf::Worth => {
-            let all = any.map_or_else(String::new, |any| {
-                tell!(
-                    ", and no layout of any kind is worth more than {}",
-                    ", y ninguna disposición de ninguna clase vale más de {}",
-                    money(any)
-                )
-            });
-            tell!(
-                ", worth {} of at most {}{all}",
-                ", con valor de {} de {} como máximo{all}",
-                money(value),
-                money(bound)
-            )
+            let all = any.map_or_else(String::new, |any| words::fill::and_no_layout_of_any(&money(any)));
+            words::fill::worth_of_at_most(&money(value), &money(bound), &all)
         }
-        MeasureOf::FlashingCost => {
-            tell!(
-                ", flashing around them {} of at least {}",
-                ", tapajuntas alrededor {} de {} como mínimo",
-                money(value),
-                money(bound)
-            )
-        }
-        MeasureOf::LengthAround => {
-            tell!(
-                ", {} around them of at least {}",
-                ", {} alrededor de {} como mínimo",
-                length(value),
-                length(bound)
-            )
-        }
+        MeasureOf::FlashingCost => words::fill::flashing_around_them_of_at(&money(value), &money(bound)),
+        MeasureOf::LengthAround => words::fill::around_them_of_at_least(&length(value), &length(bound)),
     }
 }
 

@@ -30,7 +30,7 @@ use chalkcourse_geometry::fit::{Allowed, Base, Fit, FitError};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Kit, Orientation, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::Share;
-use chalkcourse_words::tell;
+use chalkcourse_words as words;
 use corridor::Corridor;
 use judge::Judge;
 use made::Maker;
@@ -176,13 +176,13 @@ pub(crate) enum Laid {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FillError {
     /// There is no such face.
-    #[error("{}", tell!("the job has no face {_0}", "la obra no tiene el faldón {_0}"))]
+    #[error("{}", words::common::the_job_has_no_face(&_0))]
     NoFace(FaceId),
     /// Its outline is wrong.
-    #[error("{}", tell!("face {_0} has no sound outline yet: mend it first (see the findings)", "el faldón {_0} todavía no tiene un contorno válido: corríjalo primero (vea los hallazgos)"))]
+    #[error("{}", words::common::face_has_no_sound_outline(&_0))]
     Unsound(String),
     /// The kit allows nothing there.
-    #[error("{}", tell!("face {face} is {pitch}; the kit asks {least} or more, so no module may stand on it", "el faldón {face} tiene {pitch}; el kit pide {least} o más, así que ningún módulo puede ir en él"))]
+    #[error("{}", words::fill::face_is_the_kit_asks(&face, &pitch, &least))]
     TooFlat {
         /// The face.
         face: String,
@@ -192,7 +192,7 @@ pub enum FillError {
         least: String,
     },
     /// The kit does not let joints fall so.
-    #[error("{}", tell!("the kit “{kit}” does not allow rows with {joints} joints: choose another way of laying", "el kit “{kit}” no permite filas con juntas {joints}: elija otra manera de colocar"))]
+    #[error("{}", words::fill::the_kit_does_not_allow(&kit, &joints))]
     Joints {
         /// The kit.
         kit: String,
@@ -200,7 +200,7 @@ pub enum FillError {
         joints: &'static str,
     },
     /// The kit does not let modules lie so.
-    #[error("{}", tell!("the kit “{kit}” does not let modules lie {way}: choose the other way, or leave it to the kit", "el kit “{kit}” no permite módulos en sentido {way}: elija el otro, o déjelo al kit"))]
+    #[error("{}", words::fill::the_kit_does_not_let(&kit, &way))]
     Orientation {
         /// The kit.
         kit: String,
@@ -208,16 +208,13 @@ pub enum FillError {
         way: &'static str,
     },
     /// What the flashing costs is not known.
-    #[error("{}", tell!("the price list has no price for {_0}: what flashing costs can't be weighed without it", "la lista de precios no tiene precio de {_0}: sin él no se puede ponderar lo que cuesta el tapajuntas"))]
+    #[error("{}", words::fill::the_price_list_has_no(&_0))]
     NoPrice(String),
     /// A worth or a size that is none.
     #[error("{0}")]
     Asked(String),
     /// There is not so much room.
-    #[error("{}", tell!(
-        "{asked} modules were asked for; {found} were laid, and no layout of these faces holds more than {most}",
-        "se pidieron {asked} módulos; se colocaron {found}, y ninguna disposición de estos faldones tiene más de {most}"
-    ))]
+    #[error("{}", words::fill::modules_were_asked_for_were(&asked, &found, &most))]
     TooFew {
         /// Asked for.
         asked: usize,
@@ -227,10 +224,7 @@ pub enum FillError {
         most: usize,
     },
     /// There may be room, but no layout was found.
-    #[error("{}", tell!(
-        "{asked} modules were asked for; {found} were laid. No layout of these faces holds more than {most}: whether one holds {asked} is not known",
-        "se pidieron {asked} módulos; se colocaron {found}. Ninguna disposición de estos faldones tiene más de {most}: no se sabe si alguna tiene {asked}"
-    ))]
+    #[error("{}", words::fill::modules_were_asked_for_were_laid(&asked, &found, &most))]
     NotFound {
         /// Asked for.
         asked: usize,
@@ -240,8 +234,7 @@ pub enum FillError {
         most: usize,
     },
     /// Locked blocks have more than what was asked for.
-    #[error("{}", tell!("{asked} modules were asked for, and locked blocks hold {locked} already: unlock some or ask for more", "se pidieron {asked} módulos, y los bloques fijados ya tienen {locked}: libere algunos o pida más"
-    ))]
+    #[error("{}", words::fill::modules_were_asked_for_and(&asked, &locked))]
     Locked {
         /// Asked for.
         asked: usize,
@@ -249,7 +242,7 @@ pub enum FillError {
         locked: usize,
     },
     /// Stopped before any layout was found.
-    #[error("{}", tell!("stopped before a layout of {_0} modules was found: give it more time", "se paró antes de hallar una disposición de {_0} módulos: dele más tiempo"))]
+    #[error("{}", words::fill::stopped_before_a_layout_of(&_0))]
     Stopped(usize),
     /// The fitting refused its input.
     #[error(transparent)]

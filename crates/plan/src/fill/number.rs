@@ -14,7 +14,7 @@ use crate::room::{Fire, path_strips};
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_limits::Share;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// More than this is a slip of the hand.
 const MOST: usize = 10_000;
@@ -49,10 +49,7 @@ fn modules(job: &Resolved, size: Size) -> Result<usize, FillError> {
     if (1.0..=MOST as f64).contains(&number) {
         Ok(number as usize)
     } else {
-        Err(FillError::Asked(tell!(
-            "an array of {number} modules was asked for: give a size from 1 to {MOST} modules",
-            "se pidió un arreglo de {number} módulos: dé un tamaño de 1 a {MOST} módulos"
-        )))
+        Err(FillError::Asked(words::fill::an_array_of_modules_was(&number, &MOST)))
     }
 }
 
@@ -166,11 +163,7 @@ impl Asking<'_> {
             *fill = trim::to_number(&site, fill, before - over.min(before));
             over = over.saturating_sub(before - fill.modules);
             fill.proved = false;
-            fill.basis.way = tell!(
-                "{number}{} on all faces, taken from the fullest layout found",
-                "{number}{} en todos los faldones, tomados de la disposición más llena hallada",
-                stays(locked)
-            );
+            fill.basis.way = words::fill::on_all_faces_taken_from(&number, &stays(locked));
             made::claim(judge, &job, fill, Mode::ToNumber(target));
         }
         // What carries others takes them along, so that there may be fewer than asked for.
@@ -200,7 +193,7 @@ impl Asking<'_> {
             choices: Vec::new(),
             finished: true,
             fire: site.fire(share, Vec::new()),
-            way: tell!("one grid, {}", "una sola cuadrícula, {}", made::base_words(site.job, base)),
+            way: words::fill::one_grid(&made::base_words(site.job, base)),
             searched: String::new(),
         };
         offer.choices.resize_with(number, || None);
@@ -242,21 +235,11 @@ impl Asking<'_> {
     }
 
     fn searched(&self, sets: usize, ruled_out: usize, finished: bool) -> String {
-        tell!(
-            "one grid on each face at every offset, every upper module carried by the one below it, from one base line; every share \
-             between the faces; on this face {sets} different sets of places, {ruled_out} ranges of offsets ruled out by a bound{}{}",
-            "una cuadrícula en cada faldón con cada desfase, cada módulo superior apoyado en el de abajo, \
-            desde una línea base; cada reparto entre los faldones; en este faldón {sets} conjuntos distintos \
-            de lugares, {ruled_out} rangos de desfases descartados por una cota{}{}",
-            if self.target.way == Way::Cheapest {
-                pick(
-                    "; flashing by the metre and by the corner, before whole packages",
-                    "; tapajuntas por metro y por esquina, antes de paquetes enteros",
-                )
-            } else {
-                ""
-            },
-            if finished { "" } else { pick("; stopped before the end", "; parado antes del final") }
+        words::fill::one_grid_on_each_face(
+            &sets,
+            &ruled_out,
+            &if self.target.way == Way::Cheapest { words::fill::FLASHING_BY_THE_METRE_AND.now() } else { "" },
+            &if finished { "" } else { words::fill::STOPPED_BEFORE_THE_END_2.now() },
         )
     }
 
@@ -269,15 +252,10 @@ impl Asking<'_> {
             .into_iter()
             .collect();
         let how = match self.target.way {
-            Way::Compact => pick("most compact", "más compactos"),
-            Way::Cheapest => pick("cheapest", "más baratos"),
+            Way::Compact => words::fill::MOST_COMPACT.now(),
+            Way::Cheapest => words::fill::CHEAPEST.now(),
         };
-        let words = tell!(
-            "the {how} {number}{} on all faces, {}",
-            "los {number} {how}{} en todos los faldones, {}",
-            stays(self.locked),
-            offer.way
-        );
+        let words = words::fill::the_on_all_faces(&how, &number, &stays(self.locked), &offer.way);
         let fire = choice.map_or(&offer.fire, |choice| &choice.fire).clone();
         let basis = Basis { fire, way: words, laid: Laid::Stacks, every: false };
         let mut fill = maker.fill(blocks, share, share, proved, offer.searched.clone(), basis);
@@ -294,7 +272,7 @@ impl Asking<'_> {
 
 /// With those that stay.
 fn stays(locked: usize) -> String {
-    if locked > 0 { tell!(" beside {locked} locked", " además de {locked} fijados") } else { String::new() }
+    if locked > 0 { words::fill::beside_locked(&locked) } else { String::new() }
 }
 
 /// How many modules each face carries so that the sum costs least.

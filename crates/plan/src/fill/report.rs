@@ -4,7 +4,7 @@ use super::Fill;
 use crate::Plan;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Cell, Resolved};
-use chalkcourse_words::{face_heading, pick, putln, tell};
+use chalkcourse_words::{self as words, face_heading};
 use serde::Serialize;
 use std::fmt::Write;
 
@@ -47,63 +47,54 @@ pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
     for fill in fills {
         let face = job.face(fill.face).map_or("", |face| face.name.as_str());
         let _ = writeln!(text, "\n{}: {}", face_heading(face), fill.claim);
-        let _ = putln!(text, "  searched: {}", "  se buscó: {}", fill.searched);
+        let _ = writeln!(text, "{}", words::fill::searched(&fill.searched));
         for block in &fill.blocks {
-            let _ = putln!(
+            let _ = writeln!(
                 text,
-                "  block {}: {}, base rail {} up from the face's datum, left end {} along it",
-                "  bloque {}: {}, riel base a {} del origen del faldón, extremo izquierdo a {} a lo largo",
-                block.name,
-                match block.rows {
-                    1 => pick("1 row", "1 fila").to_owned(),
-                    rows => tell!("{rows} rows", "{rows} filas"),
-                },
-                Length::from_metres(block.at.y).show(job.units),
-                Length::from_metres(block.at.x).show(job.units)
+                "{}",
+                words::fill::block_base_rail_up_from(
+                    &block.name,
+                    &words::fill::rows(block.rows),
+                    &Length::from_metres(block.at.y).show(job.units),
+                    &Length::from_metres(block.at.x).show(job.units)
+                )
             );
             for row in 0..block.rows {
                 let cells: Vec<Cell> = block.cells().filter(|cell| cell.row == row).collect();
                 let at = cells.first().map_or(0.0, |cell| block.corner_of(*cell, &job.kit).x - block.at.x);
                 let shown = Length::from_metres(at).show(job.units);
-                let _ = putln!(
-                    text,
-                    "    row {}: {}, from {shown}",
-                    "    fila {}: {}, desde {shown}",
-                    row + 1,
-                    modules(cells.len())
-                );
+                let _ =
+                    writeln!(text, "{}", words::fill::row_from(&(row + 1), &modules(cells.len()), &shown));
             }
         }
         let Some(held) = &fill.held else { continue };
         if held.is_empty() {
-            text.push_str(pick(
-                "  nothing but the size of the face holds it back\n",
-                "  nada más que el tamaño del faldón lo limita\n",
-            ));
+            text.push_str(words::fill::NOTHING_BUT_THE_SIZE_OF.now());
         }
         for words in held.words() {
             let _ = writeln!(text, "  {words}");
         }
         for (words, places) in held.near_by_words() {
-            let _ = putln!(
+            let _ = writeln!(
                 text,
-                "  At {places} {}: {words}",
-                "  En {places} {}: {words}",
-                if places == 1 { pick("place", "lugar") } else { pick("places", "lugares") }
+                "{}",
+                words::fill::at(
+                    &places,
+                    &if places == 1 { words::fill::PLACE.now() } else { words::fill::PLACES.now() },
+                    &words
+                )
             );
         }
     }
-    let _ = putln!(
+    let _ = writeln!(
         text,
-        "\n{}, {:.2} kW; {}\n\n{}",
-        "\n{}, {:.2} kW; {}\n\n{}",
-        modules(plan.summary.modules),
-        plan.summary.kilowatts,
-        match plan.findings.len() {
-            1 => pick("1 finding", "1 hallazgo").to_owned(),
-            many => tell!("{many} findings", "{many} hallazgos"),
-        },
-        crate::CAUTION.now()
+        "{}",
+        words::fill::kw(
+            &modules(plan.summary.modules),
+            &format_args!("{:.2}", plan.summary.kilowatts),
+            &words::fill::findings(plan.findings.len()),
+            &crate::CAUTION.now()
+        )
     );
     text
 }

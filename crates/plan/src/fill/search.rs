@@ -8,7 +8,7 @@ use super::{Fill, FillError, Laid, Mode, Site, lay, made, rank, trim, worth};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::Allowed;
 use chalkcourse_limits::Share;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// Ways that may be left free that a face is laid anew beside.
 const MOST_LAID: usize = 6;
@@ -67,18 +67,13 @@ fn usual(judge: &Judge, site: &Site<'_>, share: Share, stop: &dyn Fn() -> bool) 
 
 fn searched(site: &Site<'_>, fill: &Fill) -> String {
     let laid = match (&fill.basis.laid, fill.blocks.len()) {
-        (Laid::Rows(_), _) | (_, 1) => pick("one block", "un bloque"),
-        _ => pick("several blocks", "varios bloques"),
+        (Laid::Rows(_), _) | (_, 1) => words::fill::ONE_BLOCK.now(),
+        _ => words::fill::SEVERAL_BLOCKS.now(),
     };
     let others = site.job.blocks.iter().any(|block| block.face != site.face);
-    tell!(
-        "rows that slide in one block, several blocks whose rows hook as far as the book asks, up to three rectangles; pathways by \
-         what check says, beside each way that may be left free; the fullest is {laid}; the bound is over all layouts that check \
-         passes: sets of places of which a layout takes one at most{}",
-        "filas que se deslizan en un bloque, varios bloques cuyas filas se enganchan lo que pide el reglamento, hasta tres \
-         rectángulos; los pasos según la verificación, junto a cada vía que puede quedar libre; lo más lleno es {laid}; la cota vale \
-         para toda disposición que la verificación acepta: conjuntos de lugares de los que una disposición toma uno como máximo{}",
-        if others { pick("; other faces as they are", "; los demás faldones como están") } else { "" }
+    words::fill::rows_that_slide_in_one(
+        &laid,
+        &if others { words::fill::OTHER_FACES_AS_THEY_ARE.now() } else { "" },
     )
 }
 

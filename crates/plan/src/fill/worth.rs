@@ -6,7 +6,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{Allowed, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Resolved};
 use chalkcourse_layout::Layout;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// How much a module on a face counts: its area as a share of the largest of the faces that are filled.
 pub(super) fn weight(job: &Resolved, layout: &Layout, faces: &[FaceId], face: FaceId, mode: Mode) -> f64 {
@@ -26,11 +26,7 @@ pub(super) fn fill_room(
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     if !(0.0..1e9).contains(&worth.module) {
-        return Err(FillError::Asked(tell!(
-            "a module is worth {}: give 0 or more",
-            "un módulo vale {}: dé 0 o más",
-            worth.module
-        )));
+        return Err(FillError::Asked(words::fill::a_module_is_worth_give(&worth.module)));
     }
     lay::joints(site.job, site.mode)?;
     let (maker, base) = (site.maker(), site.base());
@@ -51,25 +47,14 @@ pub(super) fn fill_room(
         if best.as_ref().is_none_or(|best| best.measure.as_ref().is_none_or(|m| worth > m.value)) {
             let laid: &[_] = if pays { &stacks.placed } else { &[] };
             let blocks = maker.block(0, orientation, tile, laid).into_iter().collect();
-            let way = tell!(
-                "one grid by worth, a module {value:.2}, {}",
-                "una cuadrícula por valor, un módulo {value:.2}, {}",
-                made::base_words(site.job, base)
+            let way = words::fill::one_grid_by_worth_a(
+                &format_args!("{value:.2}"),
+                &made::base_words(site.job, base),
             );
-            let searched = tell!(
-                "one grid at every offset, every upper module carried by the one below it, from one base line; {} different \
-                 sets of places, the best choice from each; {} ranges of offsets ruled out by a bound; flashing by the metre and by the corner, before \
-                 whole packages{}",
-                "una cuadrícula con cada desfase, cada módulo superior apoyado en el de abajo, desde una línea \
-        base; {} conjuntos distintos de lugares, la mejor elección de cada uno; {} rangos de desfases \
-        descartados por una cota; tapajuntas por metro y por esquina, antes de paquetes enteros{}",
-                found.sets,
-                found.ruled_out,
-                if found.finished {
-                    ""
-                } else {
-                    pick("; stopped before the end", "; parado antes del final")
-                }
+            let searched = words::fill::one_grid_at_every_offset_every(
+                &found.sets,
+                &found.ruled_out,
+                &if found.finished { "" } else { words::fill::STOPPED_BEFORE_THE_END_2.now() },
             );
             let basis = Basis { fire: fire.clone(), way, laid: Laid::Stacks, every: false };
             let mut fill = maker.fill(blocks, laid.len(), 0, false, searched, basis);

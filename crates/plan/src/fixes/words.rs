@@ -5,7 +5,7 @@ use crate::Seen;
 use chalkcourse_geometry::{Azimuth, DVec2, Length};
 use chalkcourse_job::{BlockId, Cell, FaceId, Resolved};
 use chalkcourse_telling::{Names, sentence};
-use chalkcourse_words::{modules, pick, tell};
+use chalkcourse_words::{self as words, modules};
 
 /// What was found for a finding in a sentence: the best fix, or that there is none.
 pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> String {
@@ -13,20 +13,13 @@ pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> String {
         Some(fix) if fix.steps.len() > 1 => {
             let words = fix_words(job, fix, seen);
             if fixes.has_a_single_step() {
-                tell!(
-                    "no single step keeps as many modules: {words}",
-                    "ningún paso solo conserva tantos módulos: {words}"
-                )
+                words::fixes::no_single_step_keeps_as(&words)
             } else {
-                tell!("no single step clears it: {words}", "ningún paso solo lo resuelve: {words}")
+                words::fixes::no_single_step_clears_it(&words)
             }
         }
         Some(fix) => fix_words(job, fix, seen),
-        None => pick(
-            "none was found among moves, rows, modules and pathways",
-            "no se halló ninguno entre movimientos, filas, módulos y pasos",
-        )
-        .to_owned(),
+        None => words::fixes::NONE_WAS_FOUND_AMONG_MOVES.now().to_owned(),
     }
 }
 
@@ -36,13 +29,7 @@ pub fn fix_words(job: &Resolved, fix: &Fix, seen: Seen) -> String {
     let words = match words.as_slice() {
         [] => String::new(),
         [one] => one.clone(),
-        [first, then @ ..] => {
-            tell!(
-                "first {first}, then {}",
-                "primero {first}, luego {}",
-                then.join(pick(", then ", ", luego "))
-            )
-        }
+        [first, then @ ..] => words::fixes::first_then(&first, &then.join(words::fixes::THEN.now())),
     };
     sentence(&words)
 }
@@ -52,62 +39,45 @@ fn of_change(job: &Resolved, change: &Change, seen: Seen) -> String {
     match change {
         Change::Move(block, by) => {
             let ways = ways(job, job.block(*block).map(|it| it.face), *by, seen);
-            tell!("move {} {ways}", "mover {} {ways}", names.block(*block))
+            words::fixes::move_2(&names.block(*block), &ways)
         }
         Change::MoveThrough { penetration, face, by } => {
             let ways = ways(job, Some(*face), *by, seen);
-            tell!("move {} {ways}", "mover {} {ways}", names.penetration(Some(*penetration)))
+            words::fixes::move_3(&names.penetration(Some(*penetration)), &ways)
         }
-        Change::Take(block) => tell!("take {} away", "quitar {}", names.block(*block)),
+        Change::Take(block) => words::fixes::take_away(&names.block(*block)),
         Change::SwitchOff(block, cells) => switch_off(&names, &[(*block, cells.clone())]),
-        Change::SwitchOn(block, row, count) => tell!(
-            "switch on {} in row {} of {}",
-            "encender {} en la fila {} de {}",
-            modules(*count),
-            row + 1,
-            names.block(*block)
-        ),
-        Change::ShiftOver(block, row, _) => tell!(
-            "shift row {} of {} over the row below",
-            "correr la fila {} de {} sobre la fila de abajo",
-            row + 1,
-            names.block(*block)
-        ),
+        Change::SwitchOn(block, row, count) => {
+            words::fixes::switch_on_in_row_of(&modules(*count), &(row + 1), &names.block(*block))
+        }
+        Change::ShiftOver(block, row, _) => {
+            words::fixes::shift_row_of_over_the(&(row + 1), &names.block(*block))
+        }
         Change::Slide { block, row, above, by } => {
             let along = DVec2::new(by.metres(), 0.0);
             let ways = ways(job, job.block(*block).map(|it| it.face), along, seen);
             let (row, name) = (row + 1, names.block(*block));
             if *above {
-                tell!(
-                    "shift row {row} of {name} and those above it {ways}",
-                    "correr la fila {row} de {name} y las de arriba {ways}"
-                )
+                words::fixes::shift_row_of_and_those(&row, &name, &ways)
             } else {
-                tell!("shift row {row} of {name} {ways}", "correr la fila {row} de {name} {ways}")
+                words::fixes::shift_row_of(&row, &name, &ways)
             }
         }
-        Change::Reveal(block, to) => tell!(
-            "set the reveal of {} to {}",
-            "poner la separación de {} en {}",
-            names.block(*block),
-            names.length(to.metres())
-        ),
+        Change::Reveal(block, to) => {
+            words::fixes::set_the_reveal_of_to(&names.block(*block), &names.length(to.metres()))
+        }
         Change::OpenPathway(blocks) => switch_off(&names, blocks),
         Change::Lift(face, by) => lift(&names, *face, *by),
-        Change::RepeatedCorner => pick("take the repeated corner away", "quitar la esquina repetida").into(),
-        Change::Hole(ring) => tell!("take hole {ring} away", "quitar el hueco {ring}"),
-        Change::TakeBack(face) => tell!(
-            "take back what was said of sides that {} no longer has",
-            "retirar lo que se dijo de lados que {} ya no tiene",
-            names.face(*face)
-        ),
-        Change::DripEdge => pick("put drip edge on with this job", "poner goterón con esta obra").into(),
-        Change::Unwaive => pick("take the waiver away", "quitar la dispensa").into(),
+        Change::RepeatedCorner => words::fixes::TAKE_THE_REPEATED_CORNER_AWAY.now().into(),
+        Change::Hole(ring) => words::fixes::take_hole_away(&ring),
+        Change::TakeBack(face) => words::fixes::take_back_what_was_said(&names.face(*face)),
+        Change::DripEdge => words::fixes::PUT_DRIP_EDGE_ON_WITH.now().into(),
+        Change::Unwaive => words::fixes::TAKE_THE_WAIVER_AWAY.now().into(),
     }
 }
 
 fn lift(names: &Names<'_>, face: FaceId, by: Length) -> String {
-    let verb = if by.metres() > 0.0 { pick("raise", "subir") } else { pick("lower", "bajar") };
+    let verb = if by.metres() > 0.0 { words::fixes::RAISE.now() } else { words::fixes::LOWER.now() };
     format!("{verb} {} {}", names.face(face), names.length(by.metres().abs()))
 }
 
@@ -117,17 +87,14 @@ pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) 
     let Some(plane) = face.and_then(|id| job.face(id)).map(chalkcourse_job::Face::plane) else {
         return String::new();
     };
-    let slope = if by.y > 0.0 {
-        pick("up the slope", "pendiente arriba")
-    } else {
-        pick("down the slope", "pendiente abajo")
-    };
+    let slope =
+        if by.y > 0.0 { words::fixes::UP_THE_SLOPE.now() } else { words::fixes::DOWN_THE_SLOPE.now() };
     let along = DVec2::new(by.x, 0.0);
     let up = DVec2::new(0.0, by.y);
     let along_words = match seen {
         Seen::Text => {
             let to = Azimuth::of(plane.along() * by.x.signum()).word();
-            tell!("to the {to}", "hacia el {to}")
+            words::fixes::to_the(&to)
         }
         _ => on_screen(seen.on_screen(&plane, along)).to_owned(),
     };
@@ -142,16 +109,16 @@ pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) 
         .filter(|(by, _)| by.abs() > 1e-9)
         .map(|(by, way)| format!("{} {way}", names.length(by.abs())))
         .collect();
-    told.join(pick(" and ", " y "))
+    told.join(words::common::AND.now())
 }
 
 fn on_screen(way: DVec2) -> &'static str {
     if way.x.abs() > way.y.abs() {
-        if way.x > 0.0 { pick("to the right", "a la derecha") } else { pick("to the left", "a la izquierda") }
+        if way.x > 0.0 { words::common::TO_THE_RIGHT.now() } else { words::common::TO_THE_LEFT.now() }
     } else if way.y > 0.0 {
-        pick("up the plan", "hacia arriba en la planta")
+        words::fixes::UP_THE_PLAN.now()
     } else {
-        pick("down the plan", "hacia abajo en la planta")
+        words::fixes::DOWN_THE_PLAN.now()
     }
 }
 
@@ -160,16 +127,14 @@ const MOST_PLACES: usize = 12;
 
 fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> String {
     let of_block = |(block, cells): &(BlockId, Vec<Cell>)| {
-        let place = |cell: &Cell| tell!("row {} place {}", "fila {} lugar {}", cell.row + 1, cell.column + 1);
+        let place = |cell: &Cell| words::fixes::row_place(&(cell.row + 1), &(cell.column + 1));
         let places: Vec<String> = cells.iter().take(MOST_PLACES).map(place).collect();
         let more = if cells.len() > places.len() { ", …" } else { "" };
         format!("{} ({}{more})", names.block(*block), places.join(", "))
     };
-    tell!(
-        "switch off {} of {}",
-        "quitar {} de {}",
-        modules(blocks.iter().map(|(_, cells)| cells.len()).sum::<usize>()),
-        blocks.iter().map(of_block).collect::<Vec<_>>().join(pick(" and ", " y "))
+    words::fixes::switch_off_of(
+        &modules(blocks.iter().map(|(_, cells)| cells.len()).sum::<usize>()),
+        &blocks.iter().map(of_block).collect::<Vec<_>>().join(words::common::AND.now()),
     )
 }
 

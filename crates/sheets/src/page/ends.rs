@@ -3,7 +3,7 @@
 use super::{BODY, GAP, LEAD, LINE, MARGIN, Mark, PAPER, SMALL, SOFT, STOP, Sheet, WIDE};
 use crate::letters::Letters;
 use chalkcourse_plan::NOT_TO_BUILD;
-use chalkcourse_words::{pick, tell};
+use chalkcourse_words as words;
 
 /// Between what is on a page and the lines at its foot.
 const FOOT: f32 = 18.0;
@@ -28,12 +28,9 @@ impl Head {
         match stops.len() - 1 {
             0 => {}
             1 => {
-                text.push_str(pick(" One more finding is on page 1.", " Otro hallazgo está en la página 1."));
+                text.push_str(words::sheets::ONE_MORE_FINDING_IS_ON.now());
             }
-            more => text.push_str(&tell!(
-                " {more} more findings are on page 1.",
-                " Otros {more} hallazgos están en la página 1."
-            )),
+            more => text.push_str(&words::sheets::more_findings_are_on_page(&more)),
         }
         let lines = letters[1].lines(&text, BODY, WIDE - 2.0 * GAP);
         let bottom = MARGIN - 14.0 + lines.len() as f32 * BODY * LEAD + 14.0;
@@ -92,5 +89,5 @@ impl Foot {
 }
 
 fn number_of(page: usize, of: usize) -> String {
-    tell!("page {page} of {of}", "página {page} de {of}")
+    words::sheets::page_of(&page, &of)
 }

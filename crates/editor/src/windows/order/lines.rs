@@ -8,7 +8,7 @@ use crate::{Document, fields, text, theme};
 use chalkcourse_job::{Group, Override, Price, Resolved, Stage, amount_from_text};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{Line, LineState, cost_of, show_amount};
-use chalkcourse_words::{Say, say};
+use chalkcourse_words::{self as words, Say};
 use egui::{Align, Layout, RichText, Sense, Ui};
 use egui_extras::{Column, TableBuilder};
 use rust_decimal::Decimal;
@@ -41,7 +41,7 @@ pub(super) enum SortBy {
 }
 
 const COLUMNS: [(Say, Option<SortBy>, bool); 8] = [
-    (say("", ""), None, false),
+    (words::window::MARK, None, false),
     (text::COLUMN_NUMBER, Some(SortBy::Number), false),
     (text::COLUMN_WHAT, Some(SortBy::What), false),
     (text::COLUMN_NEED, None, true),
