@@ -28,6 +28,8 @@ pub(crate) struct Draft {
     gone: Vec<DVec2>,
     /// Where the next corner would be.
     pub(crate) next: Option<DVec2>,
+    /// Where one points.
+    pointer: Option<DVec2>,
     /// The length to the next corner as typed; of a rectangle both lengths.
     pub(crate) typed: String,
     /// The angle to the side before as typed, degrees; of the first side its bearing.
@@ -45,7 +47,7 @@ impl Draft {
     /// Looks where the pointer means the next corner to be.
     pub(crate) fn aim(&mut self, scene: Scene, pointer: DVec2, how: Aim) -> Vec<Guide> {
         let (next, guides) = self.aimed(scene, pointer, how);
-        self.next = Some(next);
+        (self.next, self.pointer) = (Some(next), Some(pointer));
         let typed = super::shaped::size(&self.typed, scene.job.units);
         if self.shaped != Shaped::Corners
             && let Ok(size) = typed
@@ -178,7 +180,7 @@ impl Draft {
         if self.shaped != Shaped::Corners {
             match super::shaped::size(&self.typed, units) {
                 Ok(size) if size.min_element() > 0.0 => {
-                    let to = self.next.unwrap_or(DVec2::ZERO);
+                    let to = self.pointer.unwrap_or(DVec2::ZERO);
                     self.next = self.shaped.sized(self.along(), &self.corners, to, size);
                     return self.set();
                 }

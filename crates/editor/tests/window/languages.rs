@@ -149,3 +149,17 @@ fn the_language_changes_at_once_and_changes_nothing_else() {
     hand.press("English");
     assert!(hand.sees("Findings") && !hand.sees("Hallazgos"));
 }
+
+/// A third language is one file: of a dozen messages here; all others stand in English.
+#[test]
+fn a_language_of_a_dozen_messages_falls_back_to_english() {
+    let french = "language-name = Français\nlanguage-code = fr\nwindow-file = Fichier\nwindow-edit = Édition\n\
+        window-help = Aide\nwindow-open-job = Ouvrir un chantier…\ncommon-save = Enregistrer\nwindow-undo = Annuler\n\
+        common-gable = pignon\ncommon-hip = arêtier\ncommon-rake = rive\ncommon-side = côté\n";
+    let french = Language::read(french).unwrap();
+    let mut hand = Hand::with(Options { typed_paths: true, language: french, ..Options::default() });
+    assert!(hand.sees("Fichier") && hand.sees("Édition") && hand.sees("Aide"));
+    assert!(!hand.sees("File") && hand.sees("View"));
+    hand.press("Fichier");
+    assert!(hand.sees("Ouvrir un chantier…") && hand.sees("Open the sample"));
+}

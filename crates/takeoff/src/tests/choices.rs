@@ -312,7 +312,7 @@ fn another_version_tells_what_is_more_and_what_is_less() {
     assert_eq!(comparison.more, large.totals.total - small.totals.total);
     let back = compare(&large, &small);
     assert_eq!((back.more, back.changes.len()), (-comparison.more, comparison.changes.len()));
-    assert!(comparison.text().contains("More") && comparison.text().contains("12 -> 15 modules"));
+    assert!(comparison.text().contains("More") && comparison.text().contains("12 → 15 modules"));
 }
 
 /// The array stood ready to start with none of its rails on the roof: nothing starts without what it stands on.
