@@ -1949,6 +1949,14 @@ job-part-has-two-sides-with = part { $part } has two sides with the number { $si
 job-latitude-longitude-degrees-from-85 = latitude { $latitude }, longitude { $longitude }: degrees from -85 to 85 and from -180 to 180 are wanted
 
 job-the-picture-under-the-plan = the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself
+
+# $path (text)
+# $error (text)
+job-picture-missing = { $path }: { $error }; put the picture back there, or choose it again
+
+# $path (text)
+# $most (text)
+job-picture-too-large = { $path }: this picture is larger than { $most } MB; make a smaller one of it
 job-a-waiver-needs-a-reason = a waiver needs a reason: write why this may be built so
 
 # $value (text)
@@ -4700,6 +4708,12 @@ takeoff-need-order = {"  "}{ $plain }  { $plain2 }  need { $need_words } → { $
 
 # $plain (text)
 takeoff-totals-cant-be-compared = Totals can't be compared: { $plain }
+
+# $before (text)
+# $after (text)
+# $currency (text)
+# $more (text)
+takeoff-total-before-and-after = Total: { $before } → { $after } { $currency }, { $more }
 
 takeoff-planning-aid-only-confirm-against = Planning aid only. Confirm against the codes adopted locally, the product listing and the maker's instructions. Structural design belongs to a licensed engineer and electrical work to a qualified, licensed electrician where that is required. Falls and dc shock or arc can kill: count and order on the ground, and treat every module as live whenever light falls on it.
 

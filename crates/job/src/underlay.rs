@@ -2,6 +2,7 @@
 //! the picture itself stays in its own file.
 
 use chalkcourse_geometry::{DVec2, dvec2};
+use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -69,7 +70,7 @@ impl Crop {
 #[derive(Debug, thiserror::Error)]
 pub enum PictureError {
     /// It is not there, or may not be read.
-    #[error("{path}: {error}; put the picture back there, or choose it again", path = path.display())]
+    #[error("{}", words::job::picture_missing(&path.display(), &error))]
     Missing {
         /// Where it should be.
         path: PathBuf,
@@ -77,7 +78,7 @@ pub enum PictureError {
         error: std::io::Error,
     },
     /// It is too large.
-    #[error("{path}: this picture is larger than {} MB; make a smaller one of it", MOST_PICTURE_BYTES >> 20, path = path.display())]
+    #[error("{}", words::job::picture_too_large(&path.display(), &(MOST_PICTURE_BYTES >> 20)))]
     TooLarge {
         /// The file.
         path: PathBuf,

@@ -150,7 +150,11 @@ impl Comparison {
             }
             None => {
                 let [before, after] = [self.before, self.after].map(show_money);
-                let _ = writeln!(out, "Total: {before} → {after} {currency}, {}", show_more(self.more));
+                let _ = writeln!(
+                    out,
+                    "{}",
+                    words::takeoff::total_before_and_after(&before, &after, &currency, &show_more(self.more))
+                );
             }
         }
         out

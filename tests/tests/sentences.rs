@@ -1,0 +1,111 @@
+//! No sentence stands in the crates that give numbers and facts: each stands once in `assets/words/en.ftl`. Read from the sources.
+
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    missing_docs,
+    reason = "a test may stop at the first surprise"
+)]
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+const QUIET: [&str; 6] = ["geometry", "job", "layout", "limits", "rules", "takeoff"];
+
+/// What looks like a sentence and is none: places in a data file, with what is wrong there put after them.
+const EXCEPTIONS: [&str; 5] =
+    ["field data.", "parts[{index}].needs[", "overrides.{number}", "prices.{number}", "tax_percent: {wrong}"];
+
+/// Texts for readers of schemas, marks in data files and headings for other programs: files are the same in every language.
+const OF_DATA_FILES: [&str; 8] = [
+    "geometry/src/length.rs",
+    "geometry/src/pitch.rs",
+    "job/src/finding_key.rs",
+    "job/src/holds.rs",
+    "job/src/script/",
+    "job/src/rule_book/limits.rs",
+    "job/src/source.rs",
+    "takeoff/src/csv_out.rs",
+];
+
+fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            if path.file_name().is_none_or(|name| name != "tests") {
+                sources(&path, found);
+            }
+        } else if path.extension().is_some_and(|end| end == "rs")
+            && path.file_stem().is_none_or(|name| !name.to_string_lossy().contains("test"))
+        {
+            found.push(path);
+        }
+    }
+}
+
+/// The literals of a source without its comments and unit tests.
+fn literals(source: &str) -> Vec<String> {
+    let shipped = source.split("#[cfg(test)]\nmod tests {").next().unwrap_or_default();
+    let mut found = Vec::new();
+    for line in
+        shipped.lines().filter(|line| !line.trim_start().starts_with("//") && !line.contains("reason = "))
+    {
+        let mut literal: Option<String> = None;
+        let mut letters = line.chars();
+        while let Some(letter) = letters.next() {
+            match (&mut literal, letter) {
+                (None, '"') => literal = Some(String::new()),
+                (None, _) => {}
+                (Some(text), '\\') => {
+                    text.push(letter);
+                    text.extend(letters.next());
+                }
+                (Some(text), '"') => {
+                    found.push(std::mem::take(text));
+                    literal = None;
+                }
+                (Some(text), letter) => text.push(letter),
+            }
+        }
+    }
+    found
+}
+
+fn is_sentence(literal: &str) -> bool {
+    let words = literal.split(|c: char| !c.is_alphabetic()).filter(|word| word.chars().count() >= 2);
+    words.count() >= 3 && literal.contains(' ')
+}
+
+#[test]
+fn each_sentence_stands_in_the_files_of_the_languages() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../crates");
+    let mut told = BTreeSet::new();
+    let mut read = 0;
+    for name in QUIET {
+        let mut files = Vec::new();
+        sources(&top.join(name).join("src"), &mut files);
+        for file in files {
+            let place = file.strip_prefix(&top).unwrap().to_string_lossy().replace('\\', "/");
+            if OF_DATA_FILES.iter().any(|of| place.starts_with(of)) {
+                continue;
+            }
+            read += 1;
+            let source = std::fs::read_to_string(&file).unwrap();
+            let sentences = literals(&source).into_iter().filter(|literal| is_sentence(literal));
+            let known = |literal: &String| !EXCEPTIONS.iter().any(|exception| literal.contains(exception));
+            told.extend(sentences.filter(known).map(|literal| format!("{place}: {literal}")));
+        }
+    }
+    assert!(read > 200, "the sources are read: {read}");
+    assert!(told.is_empty(), "write it in assets/words/en.ftl: {told:#?}");
+}
+
+/// What the check must find, and what it must not.
+#[test]
+fn a_sentence_is_known() {
+    let source = "// \"not a word of this counts\"\nlet a = \"the row is too long\"; let b = \"fire-plane-path\";\n\
+        let c = \"{top}/{bottom} in\";\n#[cfg(test)]\nmod tests {\n let d = \"this one is fine here\"; }";
+    let found: Vec<String> = literals(source).into_iter().filter(|literal| is_sentence(literal)).collect();
+    assert_eq!(found, ["the row is too long", "{top}/{bottom} in"]);
+}
