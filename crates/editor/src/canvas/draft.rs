@@ -141,7 +141,7 @@ impl Draft {
     pub(crate) fn shown(&self) -> Vec<DVec2> {
         let mut corners = self.corners.clone();
         corners.extend(self.next);
-        self.shaped.outline(self.along(), &corners)
+        self.shaped.outline(self.along(), &corners, self.pointer)
     }
 
     /// Whether the next corner would close the outline.
@@ -236,7 +236,9 @@ impl Draft {
     pub(crate) fn outline(&self) -> Result<Vec<DVec2>, String> {
         let corners = match self.shaped {
             Shaped::Corners => self.corners.clone(),
-            shaped if shaped.is_whole(self.corners.len()) => shaped.outline(self.along(), &self.corners),
+            shaped if shaped.is_whole(self.corners.len()) => {
+                shaped.outline(self.along(), &self.corners, self.pointer)
+            }
             _ => return Err(text::SHAPE_NOT_WHOLE.now().to_owned()),
         };
         if corners.len() < 3 {

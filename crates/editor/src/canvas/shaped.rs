@@ -29,14 +29,15 @@ impl Shaped {
     }
 
     /// The outline that corners make, in plan, of a shape whose first side runs along a unit vector; as much of it as they say.
-    /// Nothing for one drawn corner by corner.
-    pub(crate) fn outline(self, along: DVec2, corners: &[DVec2]) -> Vec<DVec2> {
+    /// Nothing for one drawn corner by corner. What is taken out lies at the corner of the rectangle nearest to where one points.
+    pub(crate) fn outline(self, along: DVec2, corners: &[DVec2], to: Option<DVec2>) -> Vec<DVec2> {
         let (Self::Rectangle | Self::Ell | Self::Tee, [first, across, rest @ ..]) = (self, corners) else {
             return Vec::new();
         };
         let frame = Frame { first: *first, along };
         let size = frame.of(*across);
-        let local = match rest.first().map(|&inner| cut(size, frame.of(inner))) {
+        let cut = |&inner: &DVec2| cut(size, frame.of(inner), frame.of(to.unwrap_or(inner)));
+        let local = match rest.first().map(cut) {
             Some(cut) if self == Self::Ell => ell(size, &cut),
             Some(cut) if self == Self::Tee => tee(size, &cut),
             _ => vec![DVec2::ZERO, dvec2(size.x, 0.0), size, dvec2(0.0, size.y)],
@@ -58,7 +59,7 @@ impl Shaped {
             (_, [first, across, ..]) => {
                 let frame = Frame { first: *first, along };
                 let whole = frame.of(*across);
-                let cut = cut(whole, frame.of(to));
+                let cut = cut(whole, frame.of(to), frame.of(to));
                 let inner = |corner: f64, whole: f64, size: f64| {
                     if corner == 0.0 { sign(whole) * size } else { whole - sign(whole) * size }
                 };
@@ -86,17 +87,17 @@ impl Frame {
     }
 }
 
-/// What is taken out of a rectangle: the corner of the rectangle nearest to the inner one, and that.
+/// What is taken out of a rectangle: a corner of it, and the inner corner that comes instead.
 struct Cut {
     corner: DVec2,
     inner: DVec2,
 }
 
-fn cut(size: DVec2, inner: DVec2) -> Cut {
+fn cut(size: DVec2, inner: DVec2, to: DVec2) -> Cut {
     let (low, high) = (size.min(DVec2::ZERO), size.max(DVec2::ZERO));
     let inner = inner.clamp(low, high);
     let nearest = |value: f64, end: f64| if (value - end).abs() < value.abs() { end } else { 0.0 };
-    Cut { corner: dvec2(nearest(inner.x, size.x), nearest(inner.y, size.y)), inner }
+    Cut { corner: dvec2(nearest(to.x, size.x), nearest(to.y, size.y)), inner }
 }
 
 /// A rectangle from 0 to a size without what is cut out at one corner: around, beginning at the corner across from it.
@@ -112,11 +113,11 @@ fn ell(size: DVec2, &Cut { corner, inner }: &Cut) -> Vec<DVec2> {
     ]
 }
 
-/// A rectangle without what is cut out at a corner, and its mirror image at the other end of the side that lies nearer.
+/// A rectangle without what is cut out at a corner, and its mirror image at the other end of a side: of the two sides there, the
+/// one that keeps the wider stem.
 fn tee(size: DVec2, cut: &Cut) -> Vec<DVec2> {
-    let share = (cut.inner - cut.corner).abs() / size.abs().max(DVec2::splat(f64::MIN_POSITIVE));
-    // The side along which the two are taken out is level where they are less deep than wide, as shares of the whole.
-    let turned = share.x < share.y;
+    let stem = size.abs() - 2.0 * (cut.inner - cut.corner).abs();
+    let turned = stem.y > stem.x;
     let swap = |p: DVec2| if turned { dvec2(p.y, p.x) } else { p };
     let (size, corner, inner) = (swap(size), swap(cut.corner), swap(cut.inner));
     let other = size.x - inner.x;
@@ -172,7 +173,7 @@ mod tests {
             let at = |x: f64, y: f64| FIRST + along * x + along.perp() * y;
             for (x, y) in [(12.0, 8.0), (-12.0, 8.0), (12.0, -8.0), (-12.0, -8.0)] {
                 let two = [FIRST, at(x, y)];
-                assert!((area(&Shaped::Rectangle.outline(along, &two)) - 96.0).abs() < 1e-9);
+                assert!((area(&Shaped::Rectangle.outline(along, &two, None)) - 96.0).abs() < 1e-9);
                 for inner in [
                     at(x * 0.25, y * 0.25),
                     at(x * 0.75, y * 0.25),
@@ -180,13 +181,13 @@ mod tests {
                     at(x * 0.75, y * 0.75),
                 ] {
                     let three = [FIRST, at(x, y), inner];
-                    let ell = Shaped::Ell.outline(along, &three);
+                    let ell = Shaped::Ell.outline(along, &three, None);
                     assert!((area(&ell) - (96.0 - 6.0)).abs() < 1e-9, "{ell:?}");
                     assert!(
                         ell.iter().any(|p| p.distance(inner) < 1e-9),
                         "the inner corner is where it was set"
                     );
-                    let tee = Shaped::Tee.outline(along, &three);
+                    let tee = Shaped::Tee.outline(along, &three, None);
                     assert!((area(&tee) - (96.0 - 12.0)).abs() < 1e-9, "{tee:?}");
                     assert!(tee.iter().any(|p| p.distance(inner) < 1e-9));
                 }
@@ -194,16 +195,16 @@ mod tests {
         }
     }
 
-    /// A wing to the street: what is cut out is wide and not deep, at both ends of the same side; or deep and not wide.
+    /// By hand, 12 by 8: 4 by 2 taken out leave a stem of 4 below; 5 by 1 leave one of 6 at the side.
     #[test]
     fn a_tee_has_its_stem_in_the_middle() {
-        let of = |inner: DVec2| Shaped::Tee.outline(DVec2::X, &[DVec2::ZERO, dvec2(12.0, 8.0), inner]);
+        let of = |inner: DVec2| Shaped::Tee.outline(DVec2::X, &[DVec2::ZERO, dvec2(12.0, 8.0), inner], None);
         let below = of(dvec2(4.0, 2.0));
         assert!(below.iter().any(|p| p.distance(dvec2(8.0, 0.0)) < 1e-9), "{below:?}");
         assert!(below.iter().any(|p| p.distance(dvec2(12.0, 2.0)) < 1e-9), "{below:?}");
-        let aside = of(dvec2(2.0, 3.0));
-        assert!(aside.iter().any(|p| p.distance(dvec2(0.0, 5.0)) < 1e-9), "{aside:?}");
-        assert!(aside.iter().any(|p| p.distance(dvec2(2.0, 8.0)) < 1e-9), "{aside:?}");
+        let aside = of(dvec2(5.0, 1.0));
+        assert!(aside.iter().any(|p| p.distance(dvec2(0.0, 7.0)) < 1e-9), "{aside:?}");
+        assert!(aside.iter().any(|p| p.distance(dvec2(5.0, 8.0)) < 1e-9), "{aside:?}");
     }
 
     #[test]
@@ -227,6 +228,17 @@ mod tests {
         }
         assert_eq!(Shaped::Corners.sized(DVec2::X, &[FIRST], FIRST, size), None);
         assert_eq!(Shaped::Rectangle.sized(DVec2::X, &[], FIRST, size), None);
+    }
+
+    /// More than half may be taken out: which corner goes is where one points, not where the inner corner comes.
+    #[test]
+    fn a_notch_wider_than_half() {
+        let (two, to) = ([DVec2::ZERO, dvec2(12.0, -8.0)], dvec2(11.0, -7.0));
+        let inner = Shaped::Ell.sized(DVec2::X, &two, to, dvec2(9.0, 5.0)).unwrap();
+        assert_eq!(inner, dvec2(3.0, -3.0));
+        let ell = Shaped::Ell.outline(DVec2::X, &[two[0], two[1], inner], Some(to));
+        assert!((area(&ell) - (96.0 - 45.0)).abs() < 1e-9, "{ell:?}");
+        assert!(ell.contains(&DVec2::ZERO) && !ell.contains(&two[1]), "{ell:?}");
     }
 
     #[test]
