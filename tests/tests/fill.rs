@@ -339,6 +339,22 @@ fn improving_never_loses_and_a_stop_keeps_the_best() {
 }
 
 /// Everything in the way has its price, and every price its places.
+/// All faces of a house at once, improved as long as there is something to improve: what covers more than a third of the roof keeps
+/// 36 in beside the ridge, or covers no more (IRC R324.6.2, 2018). Improving one face used to look past what all of them cover.
+#[test]
+fn whole_houses_improved_to_the_end_have_no_stop() {
+    for name in ["quarry-lane.chalk.json", "alder-court.chalk.json"] {
+        let (_, job) = samples::all().into_iter().find(|(known, _)| *known == name).unwrap();
+        let steep = job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch);
+        let faces: Vec<FaceId> = steep.map(|face| face.id).collect();
+        let mut told = 0;
+        let fills = fill_improving(&job, &faces, Mode::SlidingRows, &|| false, &mut |_| told += 1).unwrap();
+        assert!(told > 0);
+        let done = fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap());
+        assert_eq!(troubles(&done), Vec::<String>::new(), "{name}");
+    }
+}
+
 #[test]
 fn what_holds_back_names_things_and_places() {
     let job = samples::alder_court();

@@ -66,6 +66,12 @@ impl Judge {
         fill.blocks.is_empty() || self.with(job, fill).1.is_empty()
     }
 
+    /// Whether nothing stops a fill beside all others, which are in place: the array covers as much of the roof as it will.
+    pub(super) fn passes_at_last(&self, job: &Resolved, fill: &Fill) -> bool {
+        let after = apply(job, &fill_edit(job, fill));
+        after.is_ok_and(|after| self.stops(&after, Share::Beyond).is_empty())
+    }
+
     /// Stops of a job that were not there before anything was filled. What is filled with room for an array up to some share of
     /// the roof may come to more: the room beside the ridge is then seen to when all is laid.
     pub(super) fn stops(&self, job: &Resolved, share: Share) -> Vec<Finding> {

@@ -153,7 +153,7 @@ pub(super) fn improve(
         }
         for mut better in found {
             let Some(now) = fills.get_mut(at).filter(|now| better.modules > now.modules) else { continue };
-            if !judge.with(&job, &better).1.is_empty() {
+            if !judge.passes_at_last(&job, &better) {
                 continue;
             }
             better.keep_names(now);
