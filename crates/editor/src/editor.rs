@@ -269,12 +269,12 @@ impl Editor {
         Panel::left("tools").exact_size(88.0).resizable(false).frame(frame(6, 4)).show(ui, |ui| {
             panels::tools(ui, &self.desk, actions);
         });
-        Panel::top("draw bar").exact_size(if self.fingers { 46.0 } else { 40.0 }).frame(frame(12, 2)).show(
-            ui,
-            |ui| {
-                canvas::draw_bar(ui, &self.document, &mut self.desk, actions);
-            },
-        );
+        // Two rows for an outline, all the while it is drawn: the drawing below must not jump.
+        let row = if self.fingers { 46.0 } else { 40.0 };
+        let rows = if self.desk.tool == Tool::DrawFace { 2.0 } else { 1.0 };
+        Panel::top("draw bar").exact_size(row * rows).frame(frame(12, 2)).show(ui, |ui| {
+            canvas::draw_bar(ui, &self.document, &mut self.desk, actions);
+        });
     }
 
     fn drawing(&mut self, ui: &mut Ui) {

@@ -15,27 +15,44 @@ use egui::{Button, Key, Modifiers, RichText, TextEdit, Ui};
 
 /// Shows the strip.
 pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+    if desk.tool == Tool::DrawFace {
+        let row = egui::vec2(ui.available_width(), ui.available_height() / 2.0);
+        let left = egui::Layout::left_to_right(egui::Align::Center);
+        ui.spacing_mut().item_spacing.y = 0.0;
+        ui.allocate_ui_with_layout(row, left, |ui| {
+            ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
+            outline_for(ui, desk, actions);
+        });
+        ui.allocate_ui_with_layout(row, left, |ui| {
+            ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
+            choices(ui, desk, document.job().units);
+            drawing(ui, document, desk, actions);
+            hint(ui, document, desk);
+        });
+        return;
+    }
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
         match desk.tool {
             Tool::Penetration => kinds(ui, desk),
-            Tool::DrawFace => {
-                outline_for(ui, desk, document.job().units, actions);
-                drawing(ui, document, desk, actions);
-            }
             Tool::Picture => super::picture::bar(ui, document, desk, actions),
             _ => {}
         }
-        let quiet = theme::of(ui).quiet;
-        let corners = desk.draft.as_ref().map_or(0, |draft| draft.corners.len());
-        let hint = match desk.tool {
-            Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
-            Tool::Select if desk.view == View::Solid => text::HOUSE_HINT.now(),
-            Tool::DrawFace if desk.shaped != Shaped::Corners => text::shape_hint(corners),
-            tool => text::hint(tool, corners, document.job()),
-        };
-        ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
+        hint(ui, document, desk);
     });
+}
+
+/// What to do next.
+fn hint(ui: &mut Ui, document: &Document, desk: &Desk) {
+    let quiet = theme::of(ui).quiet;
+    let corners = desk.draft.as_ref().map_or(0, |draft| draft.corners.len());
+    let hint = match desk.tool {
+        Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
+        Tool::Select if desk.view == View::Solid => text::HOUSE_HINT.now(),
+        Tool::DrawFace if desk.shaped != Shaped::Corners => text::shape_hint(corners),
+        tool => text::hint(tool, corners, document.job()),
+    };
+    ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
 }
 
 fn kinds(ui: &mut Ui, desk: &mut Desk) {
@@ -49,7 +66,7 @@ fn kinds(ui: &mut Ui, desk: &mut Desk) {
 }
 
 /// A face, a hole or a penetration: chosen before the first corner, shown until the last.
-fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units, actions: &mut Actions) {
+fn outline_for(ui: &mut Ui, desk: &mut Desk, actions: &mut Actions) {
     let begun = desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
     for what in OutlineFor::ALL {
         let chosen = desk.outline_for == what;
@@ -70,25 +87,27 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, units: Units, actions: &mut Actions
     {
         actions.push(Action::Run(Command::TapedFace));
     }
-    if desk.outline_for == OutlineFor::Part && !begun {
-        ui.separator();
-        for kind in [PartKind::Dormer, PartKind::Porch, PartKind::Ell, PartKind::Chimney] {
-            let chosen = desk.part_kind() == kind;
-            if ui.add(Button::selectable(chosen, text::part_kind(kind))).clicked() {
-                desk.part_kind = Some(kind);
+}
+
+/// What there is to choose before the first corner: what the corners make, and what comes of the outline.
+fn choices(ui: &mut Ui, desk: &mut Desk, units: Units) {
+    if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty()) {
+        return;
+    }
+    shapes(ui, desk);
+    match desk.outline_for {
+        OutlineFor::Part => {
+            for kind in [PartKind::Dormer, PartKind::Porch, PartKind::Ell, PartKind::Chimney] {
+                let chosen = desk.part_kind() == kind;
+                if ui.add(Button::selectable(chosen, text::part_kind(kind))).clicked() {
+                    desk.part_kind = Some(kind);
+                }
             }
+            ui.separator();
         }
-    }
-    if desk.outline_for == OutlineFor::Penetration && !begun {
-        ui.separator();
-        kinds(ui, desk);
-    }
-    ui.separator();
-    if !begun {
-        shapes(ui, desk);
-    }
-    if desk.outline_for == OutlineFor::Roof && !begun {
-        super::raise_bar::show(ui, desk, units);
+        OutlineFor::Penetration => kinds(ui, desk),
+        OutlineFor::Roof => super::raise_bar::show(ui, desk, units),
+        OutlineFor::Face | OutlineFor::Hole => {}
     }
 }
 

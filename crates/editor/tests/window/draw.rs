@@ -18,7 +18,7 @@ fn from_an_empty_job_to_an_order() {
     hand.key(Key::D);
     let corners = hand.job().faces[0].outline.outer.clone();
     let (left, right) = (corners[3], corners[2]);
-    for p in [left, right, right + dvec2(0.0, 5.0), left + dvec2(0.0, 5.0)] {
+    for p in [left, right, right + dvec2(0.0, 4.0), left + dvec2(0.0, 4.0)] {
         hand.click_plan(p.x, p.y);
     }
     hand.key(Key::Enter);
