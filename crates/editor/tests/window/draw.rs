@@ -327,11 +327,7 @@ fn a_house_by_two_corners_and_its_size() {
     hand.press("Whole roof");
     hand.press("Rectangle");
     hand.click_plan(-5.0, -4.0);
-    let toward = hand.at(dvec2(2.0, 1.0));
-    hand.harness.hover_at(toward);
-    hand.harness.run();
-    hand.type_text("48' x 30");
-    hand.key(Key::Enter);
+    hand.type_toward((2.0, 1.0), "48' x 30");
     assert_eq!(walls(&hand), [48.0, 30.0, 48.0, 30.0], "{}", hand.editor().said());
     let part = &hand.job().parts[0];
     assert!(part.outline.outer.iter().any(|p| p.distance(dvec2(-5.0, -4.0)) < 0.2), "from the first corner");
@@ -362,17 +358,9 @@ fn an_ell_shaped_house_and_a_tee() {
         hand.press("Whole roof");
         hand.press(shape);
         hand.click_plan(-7.0, 4.0);
-        let toward = hand.at(dvec2(2.0, 0.0));
-        hand.harness.hover_at(toward);
-        hand.harness.run();
-        hand.type_text("48 x 30");
-        hand.key(Key::Enter);
+        hand.type_toward((2.0, 0.0), "48 x 30");
         // The notch lies at the lower right.
-        let toward = hand.at(dvec2(6.0, -4.5));
-        hand.harness.hover_at(toward);
-        hand.harness.run();
-        hand.type_text(if shape == "L" { "32 x 12" } else { "16 x 12" });
-        hand.key(Key::Enter);
+        hand.type_toward((6.0, -4.5), if shape == "L" { "32 x 12" } else { "16 x 12" });
         let mut drawn = walls(&hand);
         let at = drawn.iter().position(|side| *side == 48.0).unwrap();
         drawn.rotate_left(at);
@@ -406,23 +394,8 @@ fn a_size_that_is_none_is_told_in_place() {
 fn shift_holds_right_angles() {
     let mut hand = Hand::empty();
     hand.key(Key::D);
-    let shift = Modifiers::SHIFT;
-    for (x, y) in [(-5.0, -4.0), (4.0, -3.4), (4.4, 1.5), (-5.4, 1.1)] {
-        let pos = hand.at(dvec2(x, y));
-        hand.harness.event(egui::Event::PointerMoved(pos));
-        hand.harness.run_steps(2);
-        for pressed in [true, false] {
-            hand.harness.event_modifiers(
-                egui::Event::PointerButton {
-                    pos,
-                    button: egui::PointerButton::Primary,
-                    pressed,
-                    modifiers: shift,
-                },
-                shift,
-            );
-        }
-        hand.harness.run_steps(30);
+    for at in [(-5.0, -4.0), (4.0, -3.4), (4.4, 1.5), (-5.4, 1.1)] {
+        hand.click_holding(at, Modifiers::SHIFT);
     }
     hand.key(Key::Enter);
     let job = hand.job();
@@ -480,23 +453,8 @@ fn esc_takes_one_corner() {
 fn out_of_square_is_told_and_squared() {
     let mut hand = Hand::empty();
     hand.key(Key::D);
-    let free = Modifiers::ALT;
-    for (x, y) in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {
-        let pos = hand.at(dvec2(x, y));
-        hand.harness.event_modifiers(egui::Event::PointerMoved(pos), free);
-        hand.harness.run_steps(2);
-        for pressed in [true, false] {
-            hand.harness.event_modifiers(
-                egui::Event::PointerButton {
-                    pos,
-                    button: egui::PointerButton::Primary,
-                    pressed,
-                    modifiers: free,
-                },
-                free,
-            );
-        }
-        hand.harness.run_steps(30);
+    for at in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {
+        hand.click_holding(at, Modifiers::ALT);
     }
     hand.key(Key::Enter);
     assert_eq!(hand.job().faces.len(), 1, "{}", hand.editor().said());

@@ -82,6 +82,27 @@ impl Hand {
         self.click(pos);
     }
 
+    /// A click on a place of the plan while keys are held.
+    pub(crate) fn click_holding(&mut self, (x, y): (f64, f64), modifiers: Modifiers) {
+        let pos = self.at(dvec2(x, y));
+        self.harness.event_modifiers(Event::PointerMoved(pos), modifiers);
+        self.harness.run_steps(2);
+        for pressed in [true, false] {
+            let button = PointerButton::Primary;
+            self.harness.event_modifiers(Event::PointerButton { pos, button, pressed, modifiers }, modifiers);
+        }
+        self.harness.run_steps(30);
+    }
+
+    /// Points to a place of the plan, and types what leads there.
+    pub(crate) fn type_toward(&mut self, (x, y): (f64, f64), typed: &str) {
+        let pos = self.at(dvec2(x, y));
+        self.harness.hover_at(pos);
+        self.harness.run();
+        self.type_text(typed);
+        self.key(Key::Enter);
+    }
+
     pub(crate) fn double_click(&mut self, pos: Pos2) {
         self.harness.hover_at(pos);
         self.harness.run();

@@ -2,7 +2,6 @@
 
 use crate::block::block;
 use crate::hand::Hand;
-use chalkcourse_geometry::dvec2;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
@@ -13,11 +12,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     assert!(hand.sees("Step 1 of 6") && hand.sees("Raise a roof over the walls"));
     hand.key(Key::W);
     hand.click_plan(-6.0, -5.0);
-    let toward = hand.at(dvec2(2.0, 2.0));
-    hand.harness.hover_at(toward);
-    hand.harness.run();
-    hand.type_text("48' x 30'");
-    hand.key(Key::Enter);
+    hand.type_toward((2.0, 2.0), "48' x 30'");
     hand.harness.run();
     assert!(hand.sees("Step 2 of 6"), "the roof is not seen: {:?}", hand.job().faces.len());
     hand.press("Skip this step");
