@@ -43,6 +43,6 @@ pub use polygon::{Defect, Polygon, distance_to_segment, nearest_on_segment, sign
 pub use rect::Rect;
 pub use roof::{EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, Tolerances};
 pub use sides::{SideId, Sides};
-pub use square::{NEARLY_SQUARE, out_of_square, squared};
+pub use square::{out_of_square, squared};
 
 pub use glam::{DVec2, DVec3, dvec2, dvec3};

@@ -7,7 +7,7 @@ use crate::{DVec2, Polygon, signed_area};
 use std::f64::consts::FRAC_PI_2;
 
 /// A side that is farther from square than this is meant to be: 3°, radians (common practice, no source).
-pub const NEARLY_SQUARE: f64 = 3.0 * std::f64::consts::PI / 180.0;
+const NEARLY_SQUARE: f64 = 3.0 * std::f64::consts::PI / 180.0;
 /// Angles below this are rounding, radians: a millimetre in 100 m.
 const NO_ANGLE: f64 = 1e-5;
 
