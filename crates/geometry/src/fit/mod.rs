@@ -11,7 +11,7 @@
 //!
 //! - [`fit_rows`]: rows that slide, one grid, half-lapped rows, base rail anywhere or on the courses, hooked rows
 //! - [`fit_blocks`]: at most so many whole rectangles of tiles
-//! - [`fit_several`]: several blocks of rows that slide and hook over a share of their lower edge; [`beside`], [`halves`]: room for
+//! - [`fit_several`]: several blocks of rows that slide and hook over a share of their lower edge; [`Space`], [`halves`]: room for
 //!   who lays blocks one after the other
 //! - [`at_most`]: an upper bound on every layout, whatever its kind, or on every one that leaves a way free
 //! - [`fit_stacks`]: one grid at every offset, by worth or to a number, every upper tile carried
@@ -40,6 +40,7 @@ mod room;
 mod rows;
 mod several;
 mod slide;
+mod space;
 mod stacks;
 mod stretch;
 #[cfg(test)]
@@ -50,9 +51,10 @@ pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use bound::{AtMost, Effort, Neighbours, Passage, at_most};
 pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
 pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back, near_fits};
-pub use rows::{fit_rows, fit_rows_improving};
-pub use several::{HookRules, Several, beside, fit_several, halves};
+pub use rows::{fit_rows, fit_rows_improving, fit_rows_in};
+pub use several::{HookRules, Several, fit_several, halves};
 pub use slide::{Part, least_slide};
+pub use space::Space;
 pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 
 use crate::{Polygon, Rect};

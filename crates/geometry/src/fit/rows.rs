@@ -1,7 +1,7 @@
 //! Rows that slide: each row's count is its own, so the count of all is a sum of step functions of v.
 
 use super::room::{Room, Slab, THIN};
-use super::{Allowed, Base, Fit, FitError, Joints, Placed, Proof, RowRules, Tile, grid, hooked};
+use super::{Allowed, Base, Fit, FitError, Joints, Placed, Proof, RowRules, Space, Tile, grid, hooked};
 use crate::Rect;
 use glam::dvec2;
 
@@ -18,7 +18,19 @@ pub fn fit_rows(
     rules: &RowRules,
     stop: &dyn Fn() -> bool,
 ) -> Result<Fit, FitError> {
-    lay(allowed, tile, rules, Effort { most: hooked::MOST_STEPS, stop, tell: &mut |_| {} })
+    fit_rows_in(&Space::of(allowed, tile)?, tile, rules, stop)
+}
+
+/// As [`fit_rows`], on a space that is there already.
+///
+/// Errors: courses that cannot be worked with.
+pub fn fit_rows_in(
+    space: &Space,
+    tile: &Tile,
+    rules: &RowRules,
+    stop: &dyn Fn() -> bool,
+) -> Result<Fit, FitError> {
+    lay(space, tile, rules, Effort { most: hooked::MOST_STEPS, stop, tell: &mut |_| {} })
 }
 
 /// As [`fit_rows`], but goes on until all is proved or `stop` says yes, and tells each better layout and each lower
@@ -32,7 +44,7 @@ pub fn fit_rows_improving(
     stop: &dyn Fn() -> bool,
     tell: &mut dyn FnMut(&Fit),
 ) -> Result<Fit, FitError> {
-    lay(allowed, tile, rules, Effort { most: usize::MAX, stop, tell })
+    lay(&Space::of(allowed, tile)?, tile, rules, Effort { most: usize::MAX, stop, tell })
 }
 
 /// How long a search may go on, and who is told of what it finds.
@@ -42,9 +54,9 @@ struct Effort<'a> {
     tell: &'a mut dyn FnMut(&Fit),
 }
 
-fn lay(allowed: &Allowed, tile: &Tile, rules: &RowRules, effort: Effort<'_>) -> Result<Fit, FitError> {
+fn lay(space: &Space, tile: &Tile, rules: &RowRules, effort: Effort<'_>) -> Result<Fit, FitError> {
     let Effort { most, stop, tell } = effort;
-    let room = if rules.hooked { Room::new(allowed, tile)? } else { Room::footed(allowed, tile)? };
+    let room = if rules.hooked { space.room() } else { space.footed().clone() };
     let domains = domains(&room, tile, rules.base)?;
     let pitch = tile.pitch().to_array();
     let pieces = room.pieces();

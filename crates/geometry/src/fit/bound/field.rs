@@ -1,6 +1,6 @@
 //! The positions of every kind of module, and what they project to.
 
-use super::super::room::{Gap, Ground, Slab};
+use super::super::room::{Gap, Room, Slab};
 use super::super::stretch::joined;
 use super::super::{Allowed, FINE, FitError, Tile};
 use super::{Neighbours, Passage, shelf};
@@ -61,19 +61,19 @@ impl Field {
                 return Err(FitError::Tile { width: size.x, height: size.y, gap_u: least, gap_v: least });
             }
             let tile = Tile { size, gap: DVec2::ZERO };
-            let ground = Ground::of(&allowed, &tile, None)?;
+            let room = Room::of(&allowed, &tile, None)?;
             let mut add = |slabs: Vec<Slab>, drop: f64| {
                 if !slabs.is_empty() {
                     kinds.push(Kind { reach, drop, slabs });
                 }
             };
             if laws.hooked > 0.0 {
-                let footed = Ground::of(&allowed, &tile, allowed.foot.as_ref())?;
-                let shelf = shelf::split(&ground.room.slabs, size, laws);
-                add(ground.without(&shelf.open), 0.0);
-                add(footed.without(&shelf.held), (further - SHAVED).max(0.0));
+                let footed = Room::footed(&allowed, &tile)?;
+                let shelf = shelf::split(&room.slabs, size, laws);
+                add(room.without(&shelf.open).slabs, 0.0);
+                add(footed.without(&shelf.held).slabs, (further - SHAVED).max(0.0));
             } else {
-                add(ground.room.slabs, 0.0);
+                add(room.slabs, 0.0);
             }
         }
         let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
@@ -104,8 +104,8 @@ impl Passing {
             return Ok(None);
         }
         let ways = Allowed { tolerance: passage.ways.tolerance.max(FINE), ..passage.ways.clone() };
-        let ground = Ground::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
-        Ok(Some(Self { stretches: ground.room.slabs, reach: size - SHAVED, levels: passage.levels }))
+        let room = Room::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
+        Ok(Some(Self { stretches: room.slabs, reach: size - SHAVED, levels: passage.levels }))
     }
 
     /// Where along a level line a stretch may begin; `None` where no layout need have one there.

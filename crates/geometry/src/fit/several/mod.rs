@@ -13,11 +13,12 @@ mod parts;
 mod phases;
 
 use super::room::Room;
-use super::{Allowed, Base, FitError, Placed, Tile};
+use super::{Base, FitError, Placed, Space, Tile};
+use crate::Polygon;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
-pub use anew::{beside, halves};
+pub use anew::halves;
 pub(super) use groups::groups;
 
 /// What a layout of several blocks keeps to.
@@ -63,12 +64,13 @@ impl Yard<'_> {
     }
 }
 
-/// Lays blocks of rows with as many tiles as the search finds, or with `enough`. `stop` ends it early with what there is.
+/// Lays blocks of rows with as many tiles as the search finds, or with `enough`; some layouts begin beside one of some [`halves`].
+/// `stop` ends it early with what there is.
 ///
 /// # Errors
-/// A tile, a tolerance, courses or a corner that can't be worked with.
+/// Courses that can't be worked with.
 pub fn fit_several(
-    allowed: &Allowed,
+    (space, halves): (&Space, &[Polygon]),
     tile: &Tile,
     rules: &HookRules,
     enough: usize,
@@ -76,18 +78,18 @@ pub fn fit_several(
 ) -> Result<Several, FitError> {
     // Blocks nearer than a joint could not be told from one block.
     let rules = HookRules { apart: rules.apart.max(tile.gap.max_element() + 1e-3), ..*rules };
-    let first = packed(allowed, tile, &rules, stop)?;
-    anew::improved(allowed, tile, &rules, first, enough, stop)
+    let first = packed(space, tile, &rules, stop)?;
+    anew::improved((space, halves), tile, &rules, first, enough, stop)
 }
 
 /// Rows packed from either side, in parts beside each other.
 fn packed(
-    allowed: &Allowed,
+    space: &Space,
     tile: &Tile,
     rules: &HookRules,
     stop: &dyn Fn() -> bool,
 ) -> Result<Several, FitError> {
-    let room = Room::new(allowed, tile)?;
+    let room = space.room();
     let yard = Yard { room: &room, tile: *tile, rules: *rules };
     let phases = phases::phases(&yard)?;
     let mut best = Several::default();
