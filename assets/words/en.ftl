@@ -1212,6 +1212,8 @@ fill-other-faces-as-they-are = ; other faces as they are
 # $others (text)
 fill-rows-that-slide-in-one = rows that slide in one block, several blocks whose rows hook as far as the book asks, up to three rectangles; pathways by what check says, beside each way that may be left free; the fullest is { $laid }; the bound is over all layouts that check passes: sets of places of which a layout takes one at most{ $others }
 
+fill-one-block-so-far = one block of rows that slide, so far: several blocks are still to be tried; the bound is by straight lines across the face
+
 # $module (text)
 fill-a-module-is-worth-give = a module is worth { $module }: give 0 or more
 

@@ -648,6 +648,7 @@ fill-one-block = un bloque
 fill-several-blocks = varios bloques
 fill-other-faces-as-they-are = ; los demás faldones como están
 fill-rows-that-slide-in-one = filas que se deslizan en un bloque, varios bloques cuyas filas se enganchan lo que pide el reglamento, hasta tres rectángulos; los pasos según la verificación, junto a cada vía que puede quedar libre; lo más lleno es { $laid }; la cota vale para toda disposición que la verificación acepta: conjuntos de lugares de los que una disposición toma uno como máximo{ $others }
+fill-one-block-so-far = un bloque de filas que se deslizan, por ahora: falta probar varios bloques; la cota es por líneas rectas a través del faldón
 fill-a-module-is-worth-give = un módulo vale { $module }: dé 0 o más
 fill-one-grid-by-worth-a = una cuadrícula por valor, un módulo { $value }, { $base_words }
 fill-one-grid-at-every-offset-every = una cuadrícula con cada desfase, cada módulo superior apoyado en el de abajo, desde una línea base; { $sets } conjuntos distintos de lugares, la mejor elección de cada uno; { $ruled_out } rangos de desfases descartados por una cota; tapajuntas por metro y por esquina, antes de paquetes enteros{ $finished }
