@@ -1,7 +1,7 @@
 //! From shapes to forbidden positions: the complement of the region and every blocked shape are cut into convex
 //! pieces, and each convex piece swept by the tile is one convex forbidden patch.
 
-use super::{Allowed, Foot, Tile};
+use super::kernel::{Allowed, Foot, Tile};
 use crate::{Polygon, Rect, signed_area};
 use glam::{DVec2, dvec2};
 

@@ -9,8 +9,9 @@
 //! difference.
 
 use super::cut::Network;
+use super::kernel::{Allowed, FitError, Tile};
 use super::profile::{Swept, sweep};
-use super::{Allowed, FitError, Tile, grid, room::Room};
+use super::{grid, room::Room};
 use crate::Rect;
 use chalkcourse_words as words;
 use glam::DVec2;

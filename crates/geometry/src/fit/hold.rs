@@ -2,9 +2,10 @@
 //! tiles, and the least move of a constraint that wins one.
 
 use super::blocked::{Patch, convex_pieces, foot_strip, patches, swept};
+use super::fit_rows;
+use super::kernel::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Placed, RowRules, Tile};
 use super::moves::least_moves;
 use super::room::Room;
-use super::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Placed, RowRules, Tile, fit_rows};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
@@ -205,7 +206,7 @@ pub fn near_fits(
     placed: &[Placed],
     near: f64,
 ) -> Result<Vec<NearFit>, FitError> {
-    super::check(allowed, tile)?;
+    super::kernel::check(allowed, tile)?;
     let Some(lines) = Lines::of(allowed, tile, rules, placed) else { return Ok(Vec::new()) };
     let barriers = Barriers::new(allowed, &lines.tile);
     let below = allowed.foot.as_ref().map(|foot| Barriers::below(allowed, foot, &lines.tile));

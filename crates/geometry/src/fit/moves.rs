@@ -2,13 +2,13 @@
 //! that it gives to the rows run along straight pieces; the count can change only where such an end comes
 //! whole pitches from another.
 
-use super::Joints;
 use super::blocked::Patch;
 use super::carry::{Carried, Round};
 use super::grid::{Row, Stretches};
 use super::hold::{Lines, Move};
+use super::kernel::Joints;
 use super::room::{Room, THIN};
-use super::rows::{greedy, inside, whole_pitches};
+use super::row_lines::{greedy, inside, whole_pitches};
 use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
 
@@ -192,8 +192,8 @@ fn free(rest: &Room, own: &[Patch], k: usize, v: f64, by: DVec2) -> Row {
 mod tests {
     use super::super::brute::{Dice, face, grid_cells, random_face, rectangle, row_count, tile};
     use super::super::hold::{Barrier, Question, holds_back};
+    use super::super::kernel::{Allowed, Base, Joints, RowRules};
     use super::super::tests::{lay, never};
-    use super::super::{Allowed, Base, Joints, RowRules};
     use super::*;
 
     fn rules(joints: Joints) -> RowRules {

@@ -1,8 +1,7 @@
 //! The allowed positions of a tile, cut into trapezoids with level sides.
 
 use super::blocked::{Patch, foot_patches, patches};
-use super::rows::Domain;
-use super::{Allowed, FitError, Foot, Tile, check};
+use super::kernel::{Allowed, FitError, Foot, Tile, check};
 use crate::Rect;
 
 /// Narrower than this (metres) is below the arithmetic.
@@ -132,11 +131,11 @@ impl Room {
     }
 
     /// What of it lies in some ranges of v.
-    pub(super) fn within(&self, ranges: &[Domain]) -> Self {
+    pub(super) fn within(&self, ranges: &[(f64, f64)]) -> Self {
         let mut slabs = Vec::new();
         for slab in &self.slabs {
             for range in ranges {
-                let (lo, hi) = (slab.lo.max(range.lo), slab.hi.min(range.hi));
+                let (lo, hi) = (slab.lo.max(range.0), slab.hi.min(range.1));
                 if hi - lo > THIN {
                     slabs.push(slab.part(lo, hi));
                 }

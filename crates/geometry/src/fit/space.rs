@@ -2,8 +2,8 @@
 //! each trial.
 
 use super::blocked::{Patch, convex_pieces, swept};
+use super::kernel::{Allowed, FitError, Placed, Tile};
 use super::room::Room;
-use super::{Allowed, FitError, Placed, Tile};
 use crate::{Convex, Polygon, Rect};
 use glam::DVec2;
 
@@ -73,7 +73,8 @@ fn around(block: &[Placed], apart: f64) -> impl Iterator<Item = Polygon> {
 #[cfg(test)]
 mod tests {
     use super::super::brute::{Dice, random_face, rectangle, shape};
-    use super::super::{Constraint, FINE, Foot, Place, stands};
+    use super::super::kernel::{Constraint, FINE, Foot, Place};
+    use super::super::stands;
     use super::*;
     use glam::dvec2;
 

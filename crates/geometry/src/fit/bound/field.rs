@@ -1,9 +1,10 @@
 //! The positions of every kind of module, and what they project to.
 
+use super::super::kernel::{Allowed, FINE, FitError, Tile};
 use super::super::room::{Gap, Room, Slab};
 use super::super::stretch::joined;
-use super::super::{Allowed, FINE, FitError, Tile};
-use super::{Neighbours, Passage, shelf};
+use super::laws::{Neighbours, Passage};
+use super::shelf;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 

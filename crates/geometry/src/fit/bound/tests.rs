@@ -1,10 +1,8 @@
 use super::super::brute::{Dice, face, random_face, rectangle, shape, stands};
 use super::super::houses::house;
+use super::super::kernel::{Base, FINE, Joints, RowRules, Tile};
 use super::super::tests::never;
-use super::super::{
-    Base, BlockRules, FINE, HookRules, Joints, RowRules, Several, Space, Tile, fit_blocks, fit_rows,
-    fit_several, halves,
-};
+use super::super::{BlockRules, HookRules, Several, Space, fit_blocks, fit_rows, fit_several, halves};
 use super::*;
 use crate::{Polygon, Rect};
 use glam::dvec2;

@@ -1,9 +1,11 @@
 //! Some of a layout taken away and laid anew beside the rest: one block or two, rows above a level, one side of an upright line.
 //! And layouts that begin on one side of a line.
 
+use super::super::Space;
+use super::super::kernel::{Allowed, FitError, Placed, Tile};
 use super::super::stretch::{Stretch, joined};
-use super::super::{Allowed, FitError, Placed, Space, Tile};
-use super::{HookRules, Several, packed};
+use super::packing::packed;
+use super::yard::{HookRules, Several};
 use crate::{Polygon, Rect};
 use glam::dvec2;
 
