@@ -2,13 +2,13 @@ use crate::arranging::MakingRoom;
 use crate::canvas::{
     Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Shaped, Typing, WindZones, Zones,
 };
-use crate::commands::Tool;
 use crate::filling::Filling;
 use crate::fixing::Fixing;
 use crate::lesson::Lesson;
 use crate::panels::{Costs, Filter};
 use crate::pictures::Pictures;
 use crate::solid_view::SolidView;
+use crate::tool::Tool;
 use crate::view::{Camera, View};
 use crate::windows::Windows;
 use crate::{Document, Selection};

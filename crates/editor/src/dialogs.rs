@@ -165,9 +165,10 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
     let height = (ui.ctx().content_rect().height() - 220.0).max(120.0);
     egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
         egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
-            for (command, key) in Command::with_keys() {
-                ui.label(command.name());
-                ui.strong(text::key_words(ui.ctx(), &key));
+            for (command, keys) in Command::with_keys() {
+                ui.label(command.title()).on_hover_text(command.help());
+                let keys: Vec<String> = keys.iter().map(|key| text::key_words(ui.ctx(), key)).collect();
+                ui.strong(keys.join(", "));
                 ui.end_row();
             }
             for (what, key) in text::OTHER_KEYS.into_iter().chain(text::HOUSE_KEYS) {

@@ -6,16 +6,17 @@ mod importing;
 mod order;
 mod picture;
 
-use crate::action::{Action, Actions};
+use crate::action::{Action, Actions, Toggle};
 use crate::canvas::{self, Gesture};
-use crate::commands::{Command, Tool};
+use crate::commands::{self, Command};
 use crate::desk::{Desk, Pointed};
 use crate::dialogs::{self, Dialog, Then};
 use crate::files::{Ask, Files};
 use crate::frame_times::FrameTimes;
 use crate::importing::is_of_buildings;
 use crate::settings::Settings;
-use crate::view::{Space, View};
+use crate::tool::Tool;
+use crate::view::{Look, Space, View};
 use crate::windows::RoofPart;
 use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
 use chalkcourse_job::{Edit, EditError, FindingKey, Resolved};
@@ -199,16 +200,12 @@ impl Editor {
         let mut actions = Actions::new();
         if !self.is_asking() {
             let drawing = self.is_drawing();
-            actions.extend(Command::pressed(&ctx, drawing).into_iter().map(Action::Run));
+            actions.extend(commands::pressed(&ctx, drawing).into_iter().map(Command::action));
             let dropped =
                 ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
-            actions.extend(
-                dropped.map(
-                    |path| {
-                        if is_picture(&path) { Action::LayPicture(path) } else { Action::Open(path) }
-                    },
-                ),
-            );
+            actions.extend(dropped.map(|path| {
+                if is_picture(&path) { Action::LayPicture(path) } else { Action::OpenFile(path) }
+            }));
         }
         if self.desk.showing {
             self.for_the_owner(ui, actions);
@@ -227,7 +224,7 @@ impl Editor {
     /// The window while the homeowner looks at it: none of the commands that work on the job is heard.
     fn for_the_owner(&mut self, ui: &mut Ui, asked: Actions) {
         let ctx = ui.ctx().clone();
-        let leave = |action: &Action| matches!(action, Action::Run(Command::ShowHome));
+        let leave = |action: &Action| matches!(action, Action::ShowHome);
         let mut actions: Actions = asked.into_iter().filter(leave).collect();
         show_home::show(ui, &self.document, &mut self.desk, &mut actions);
         self.carry_out(&ctx, actions);
@@ -251,7 +248,7 @@ impl Editor {
         Panel::top("top bar").exact_size(if self.fingers { 52.0 } else { 46.0 }).frame(frame(10, 4)).show(
             ui,
             |ui| {
-                panels::top_bar(ui, &self.document, &mut self.desk, &self.settings, actions);
+                panels::top_bar(ui, &self.document, &self.desk, &self.settings, actions);
             },
         );
         Panel::bottom("status").exact_size(if self.fingers { 46.0 } else { 34.0 }).frame(frame(12, 2)).show(
@@ -330,70 +327,187 @@ impl Editor {
         }
     }
 
+    /// Carries out what was asked for, in order: the one way in which anything changes.
     fn carry_out(&mut self, ctx: &Context, actions: Actions) {
         if actions.is_empty() {
             return;
         }
         for action in actions {
-            match action {
-                Action::Edit(label, edit) => self.edit(&label, &edit),
-                Action::EditAndSelect(label, edit, selection) => {
-                    self.edit(&label, &edit);
-                    self.desk.selection = selection;
-                }
-                Action::Preview(label, edit) => {
-                    // A drag into nonsense shows the last that made sense.
-                    let shown = self.document.preview(&label, &edit);
-                    let was_trouble = self.desk.trouble.take().is_some();
-                    match shown {
-                        Ok(()) if was_trouble => self.desk.said.clear(),
-                        Ok(()) => {}
-                        Err(error) => {
-                            self.desk.trouble = trouble_of(&error, &edit);
-                            self.desk.said = error.to_string();
-                        }
-                    }
-                }
-                Action::Commit => {
-                    self.desk.trouble = None;
-                    let before = Arc::clone(self.document.settled());
-                    self.document.commit();
-                    self.tell_what_went(&before);
-                }
-                Action::Abort => {
-                    self.desk.trouble = None;
-                    self.document.abort();
-                }
-                Action::Jump(step) => {
-                    self.drop_gesture();
-                    if self.document.jump(step) {
-                        self.desk.said = text::jumped(&self.document);
-                    }
-                }
-                Action::Select(selection) => {
-                    self.desk.selection = selection;
-                    self.desk.group = canvas::Group::default();
-                }
-                Action::Hold(group) => {
-                    self.desk.selection = Selection::Nothing;
-                    self.desk.group = group;
-                }
-                Action::Run(command) => self.run(ctx, command),
-                Action::Open(path) if is_of_buildings(&path) => self.import(ctx, &path),
-                Action::TakeBuilding => {
-                    if let Some(import) = &mut self.desk.windows.import {
-                        import.take(ctx);
-                    }
-                }
-                Action::LayPicture(path) => self.lay_picture(ctx, &path),
-                Action::Fill(faces) => self.fill(ctx, faces),
-                Action::Open(path) => self.ask_or(ctx, Then::Open(path)),
-                Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
-                Action::Say(words) => self.desk.said = words,
-            }
+            self.act(ctx, action);
         }
         self.desk.keep_in_step(&self.document);
         ctx.request_repaint();
+    }
+
+    fn act(&mut self, ctx: &Context, action: Action) {
+        match action {
+            Action::Edit(label, edit) => self.edit(&label, &edit),
+            Action::EditAndSelect(label, edit, selection) => {
+                self.edit(&label, &edit);
+                self.desk.selection = selection;
+            }
+            Action::Preview(label, edit) => {
+                // A drag into nonsense shows the last that made sense.
+                let shown = self.document.preview(&label, &edit);
+                let was_trouble = self.desk.trouble.take().is_some();
+                match shown {
+                    Ok(()) if was_trouble => self.desk.said.clear(),
+                    Ok(()) => {}
+                    Err(error) => {
+                        self.desk.trouble = trouble_of(&error, &edit);
+                        self.desk.said = error.to_string();
+                    }
+                }
+            }
+            Action::Commit => {
+                self.desk.trouble = None;
+                let before = Arc::clone(self.document.settled());
+                self.document.commit();
+                self.tell_what_went(&before);
+            }
+            Action::Abort => {
+                self.desk.trouble = None;
+                self.document.abort();
+            }
+            Action::Jump(step) => {
+                self.drop_gesture();
+                if self.document.jump(step) {
+                    self.desk.said = text::jumped(&self.document);
+                }
+            }
+            Action::Select(selection) => {
+                self.desk.selection = selection;
+                self.desk.group = canvas::Group::default();
+            }
+            Action::Hold(group) => {
+                self.desk.selection = Selection::Nothing;
+                self.desk.group = group;
+            }
+            Action::OpenFile(path) if is_of_buildings(&path) => self.import(ctx, &path),
+            Action::TakeBuilding => {
+                if let Some(import) = &mut self.desk.windows.import {
+                    import.take(ctx);
+                }
+            }
+            Action::LayPicture(path) => self.lay_picture(ctx, &path),
+            Action::Fill(faces) => self.fill(ctx, faces),
+            Action::OpenFile(path) => self.ask_or(ctx, Then::Open(path)),
+            Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
+            Action::Say(words) => self.desk.said = words,
+            Action::New => self.ask_or(ctx, Then::New),
+            Action::BeginLesson => self.ask_or(ctx, Then::Lesson),
+            Action::LeaveLesson => self.desk.lesson = None,
+            Action::AskOpen => self.ask_or(ctx, Then::AskOpen),
+            Action::Quit => self.ask_or(ctx, Then::Quit),
+            Action::Save => self.save(ctx, None),
+            Action::SaveAs => {
+                let start = self.suggested("chalk.json");
+                self.files.ask(ctx, Ask::SaveAs, start);
+            }
+            Action::Export(format) => {
+                let start = self.suggested(&format!("order.{}", format.extension()));
+                self.files.ask(ctx, Ask::Export(format), start);
+            }
+            Action::LoadStock => self.ask_data(ctx, Ask::Stock),
+            Action::LoadCounts => self.ask_data(ctx, Ask::Counts),
+            Action::CompareJob => self.ask_data(ctx, Ask::CompareJob),
+            Action::AddOffer => self.ask_data(ctx, Ask::Offer),
+            Action::Print(sheet) => {
+                let start = self.suggested(sheet.ending());
+                self.files.ask(ctx, Ask::Print(sheet), start);
+            }
+            Action::ExportPlan(format) => {
+                let start = self.suggested(format.extension());
+                self.files.ask(ctx, Ask::ExportPlan(format), start);
+            }
+            Action::CopyPicture => self.copy_picture(ctx),
+            Action::CopySvg => self.copy_svg(ctx),
+            Action::CopySteps => self.copy_steps(ctx),
+            Action::SaveSteps => {
+                let start = self.suggested("edits.json");
+                self.files.ask(ctx, Ask::Steps, start);
+            }
+            Action::AskImport => self.ask_data(ctx, Ask::Import),
+            Action::AskImportFolder => self.ask_data(ctx, Ask::ImportFolder),
+            Action::LoadKit => self.ask_data(ctx, Ask::Kit),
+            Action::LoadRuleBook => self.ask_data(ctx, Ask::RuleBook),
+            Action::AskPicture => self.ask_data(ctx, Ask::Picture),
+            Action::LoadPrices => self.ask_data(ctx, Ask::Prices),
+            // A face that is half drawn is no step yet: its last corner is what is taken back.
+            Action::Undo if self.is_drawing() => {
+                if let Some(draft) = &mut self.desk.draft {
+                    draft.back();
+                }
+            }
+            Action::Undo => {
+                self.drop_gesture();
+                self.desk.said = text::undone(self.document.undo().as_deref());
+            }
+            Action::Redo if self.desk.draft.as_mut().is_some_and(|draft| draft.again()) => {}
+            Action::Redo => {
+                self.drop_gesture();
+                self.desk.said = text::redone(self.document.redo().as_deref());
+            }
+            Action::HoldAll => {
+                let all = canvas::Group::all(self.document.job());
+                self.carry_out(ctx, vec![Action::Hold(all)]);
+            }
+            // The key is not for what lies unseen behind a window that is worked in.
+            Action::Delete if self.desk.windows.has_keys => {
+                text::DELETE_ON_DRAWING.now().clone_into(&mut self.desk.said);
+            }
+            Action::Delete => {
+                let delete = match self.desk.group.is_empty() {
+                    true => canvas::delete(&self.document, self.desk.selection),
+                    false => self.desk.group.deleted(self.document.job()),
+                };
+                self.carry_out(ctx, delete.into_iter().collect());
+            }
+            Action::FillHeld => {
+                let held = self.desk.selection.face(self.document.job());
+                self.fill(ctx, held.into_iter().collect());
+            }
+            Action::MakeRoom
+            | Action::Mirror
+            | Action::CopyToFace
+            | Action::Split
+            | Action::Join
+            | Action::AlignTo(_)
+            | Action::Spread(_) => self.arrange(ctx, &action),
+            Action::Fit => self.desk.fit = true,
+            Action::Look(Look::Plan) => self.look(View::Plan),
+            Action::Look(Look::FaceOn) => self.look_face_on(),
+            Action::Look(Look::At(face)) => {
+                self.desk.view = View::FaceOn(face);
+                self.desk.fit = true;
+                self.carry_out(ctx, vec![Action::Select(Selection::Face(face))]);
+            }
+            Action::Look(Look::Solid) => {
+                self.desk.take(Tool::Select);
+                self.look(View::Solid);
+            }
+            Action::ShowHome => self.show_home(ctx),
+            Action::SavePicture => {
+                let start = self.suggested("png");
+                self.files.ask(ctx, Ask::SavePicture, start);
+            }
+            Action::Toggle(what) => self.toggle(what),
+            Action::Use(tool) => self.desk.take(tool),
+            Action::Speak(language) => self.speak(language),
+            Action::ChangeTheme => {
+                let dark = ctx.theme() == egui::Theme::Light;
+                self.settings.dark = Some(dark);
+                ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
+            }
+            Action::Show(units) => self.edit(text::CHANGE_UNITS.now(), &Edit::SetUnits(units)),
+            Action::SaveRuleBook => self.save_rule_book(ctx),
+            Action::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
+            Action::ShowCautions => self.dialog = Some(Dialog::Cautions),
+            Action::DrawWalls => self.desk.draw_walls(),
+            Action::Open(window) => self.desk.windows.open(window),
+            Action::OpenOrClose(window) => self.desk.windows.open_or_close(window),
+            Action::ShowKeys => self.dialog = Some(Dialog::Keys),
+        }
     }
 
     fn edit(&mut self, label: &str, edit: &Edit) {
@@ -423,132 +537,13 @@ impl Editor {
         self.dialog = Some(Dialog::Wrong { title: title.to_owned(), words });
     }
 
-    fn run(&mut self, ctx: &Context, command: Command) {
-        match command {
-            Command::New => self.ask_or(ctx, Then::New),
-            Command::Lesson => self.ask_or(ctx, Then::Lesson),
-            Command::LeaveLesson => self.desk.lesson = None,
-            Command::Glossary => self.desk.windows.glossary = true,
-            Command::Open => self.ask_or(ctx, Then::AskOpen),
-            Command::Quit => self.ask_or(ctx, Then::Quit),
-            Command::Save => self.save(ctx, None),
-            Command::SaveAs => {
-                let start = self.suggested("chalk.json");
-                self.files.ask(ctx, Ask::SaveAs, start);
-            }
-            Command::Export(format) => {
-                let start = self.suggested(&format!("order.{}", format.extension()));
-                self.files.ask(ctx, Ask::Export(format), start);
-            }
-            Command::Order => {
-                let windows = &mut self.desk.windows;
-                windows.order.open = !windows.order.open;
-                // It lies over the drawing: keys are for it until the drawing is pressed.
-                windows.has_keys = windows.order.open;
-            }
-            Command::LoadStock => self.ask_data(ctx, Ask::Stock),
-            Command::LoadCounts => self.ask_data(ctx, Ask::Counts),
-            Command::CompareJob => self.ask_data(ctx, Ask::CompareJob),
-            Command::AddOffer => self.ask_data(ctx, Ask::Offer),
-            Command::Print(sheet) => {
-                let start = self.suggested(sheet.ending());
-                self.files.ask(ctx, Ask::Print(sheet), start);
-            }
-            Command::ExportPlan(format) => {
-                let start = self.suggested(format.extension());
-                self.files.ask(ctx, Ask::ExportPlan(format), start);
-            }
-            Command::CopyPicture => self.copy_picture(ctx),
-            Command::CopySvg => self.copy_svg(ctx),
-            Command::CopySteps => self.copy_steps(ctx),
-            Command::SaveSteps => {
-                let start = self.suggested("edits.json");
-                self.files.ask(ctx, Ask::Steps, start);
-            }
-            Command::Import => self.ask_data(ctx, Ask::Import),
-            Command::ImportFolder => self.ask_data(ctx, Ask::ImportFolder),
-            Command::RoofReport => self.desk.windows.roof.open = !self.desk.windows.roof.open,
-            Command::LoadKit => self.ask_data(ctx, Ask::Kit),
-            Command::LoadRuleBook => self.ask_data(ctx, Ask::RuleBook),
-            Command::LayPicture => self.ask_data(ctx, Ask::Picture),
-            Command::LoadPrices => self.ask_data(ctx, Ask::Prices),
-            // A face that is half drawn is no step yet: its last corner is what is taken back.
-            Command::Undo if self.is_drawing() => {
-                if let Some(draft) = &mut self.desk.draft {
-                    draft.back();
-                }
-            }
-            Command::Undo => {
-                self.drop_gesture();
-                self.desk.said = text::undone(self.document.undo().as_deref());
-            }
-            Command::Redo if self.desk.draft.as_mut().is_some_and(|draft| draft.again()) => {}
-            Command::Redo => {
-                self.drop_gesture();
-                self.desk.said = text::redone(self.document.redo().as_deref());
-            }
-            Command::HoldAll => {
-                let all = canvas::Group::all(self.document.job());
-                self.carry_out(ctx, vec![Action::Hold(all)]);
-            }
-            // The key is not for what lies unseen behind a window that is worked in.
-            Command::Delete if self.desk.windows.has_keys => {
-                text::DELETE_ON_DRAWING.now().clone_into(&mut self.desk.said);
-            }
-            Command::Delete => {
-                let delete = match self.desk.group.is_empty() {
-                    true => canvas::delete(&self.document, self.desk.selection),
-                    false => self.desk.group.deleted(self.document.job()),
-                };
-                self.carry_out(ctx, delete.into_iter().collect());
-            }
-            Command::Fill => {
-                let held = self.desk.selection.face(self.document.job());
-                self.fill(ctx, held.into_iter().collect());
-            }
-            Command::MakeRoom
-            | Command::Mirror
-            | Command::CopyToFace
-            | Command::Split
-            | Command::Join
-            | Command::AlignTo(_)
-            | Command::Spread(_) => self.arrange(ctx, command),
-            Command::Coursing => self.desk.windows.coursing.open = !self.desk.windows.coursing.open,
-            Command::FitUp => self.desk.windows.fit_up.open = !self.desk.windows.fit_up.open,
-            Command::Fit => self.desk.fit = true,
-            Command::PlanView => self.look(View::Plan),
-            Command::FaceOnView => self.look_face_on(),
-            Command::SolidView => {
-                self.desk.take(Tool::Select);
-                self.look(View::Solid);
-            }
-            Command::ShowHome => self.show_home(ctx),
-            Command::SavePicture => {
-                let start = self.suggested("png");
-                self.files.ask(ctx, Ask::SavePicture, start);
-            }
-            Command::CoursesInPlan => self.desk.courses_in_plan = !self.desk.courses_in_plan,
-            Command::Use(tool) => self.desk.take(tool),
-            Command::Speak(language) => self.speak(language),
-            Command::Theme => {
-                let dark = ctx.theme() == egui::Theme::Light;
-                self.settings.dark = Some(dark);
-                ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
-            }
-            Command::Show(units) => self.edit(text::CHANGE_UNITS.now(), &Edit::SetUnits(units)),
-            Command::RuleBook => self.desk.windows.rule_book = true,
-            Command::SaveRuleBook => self.save_rule_book(ctx),
-            Command::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
-            Command::Checklist => self.desk.windows.checklist = true,
-            Command::History => self.desk.windows.history = true,
-            Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
-            Command::WindZones => self.desk.show_zones = !self.desk.show_zones,
-            Command::Cautions => self.dialog = Some(Dialog::Cautions),
-            Command::RaiseRoof => self.desk.draw_walls(),
-            Command::TapedFace => self.desk.windows.taped = !self.desk.windows.taped,
-            Command::Find => self.desk.windows.palette = Some(crate::windows::Palette::default()),
-            Command::Keys => self.dialog = Some(Dialog::Keys),
-        }
+    fn toggle(&mut self, what: Toggle) {
+        let shown = match what {
+            Toggle::Courses => &mut self.desk.courses_in_plan,
+            Toggle::Pathways => &mut self.desk.show_pathways,
+            Toggle::WindZones => &mut self.desk.show_zones,
+        };
+        *shown = !*shown;
     }
 
     /// Opens the view for the homeowner, or leaves it.

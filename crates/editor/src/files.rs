@@ -1,6 +1,6 @@
 //! Asking for a path: by the desktop's dialog on a thread of its own, or in the window where there is none.
 
-use crate::commands::{CrewSheet, OrderFormat, PlanFormat};
+use crate::outputs::{CrewSheet, OrderFormat, PlanFormat};
 use crate::text;
 use chalkcourse_words::{speak, spoken};
 use std::path::{Path, PathBuf};

@@ -34,6 +34,7 @@ mod fixing;
 mod frame_times;
 mod importing;
 mod lesson;
+mod outputs;
 mod panels;
 mod parting;
 mod pictures;
@@ -48,6 +49,7 @@ mod squaring;
 mod taping;
 mod text;
 mod theme;
+mod tool;
 mod view;
 mod windows;
 

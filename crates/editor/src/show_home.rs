@@ -1,6 +1,6 @@
 //! The view for the owner of the house: full screen, in large type, without anything that is only for the office.
 
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::desk::Desk;
 use crate::theme::{self, Palette};
@@ -19,7 +19,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     // Type grows with the room, so that it reads from across a table on any screen.
     let large = (room.y / 720.0).min(room.x / 1200.0).clamp(0.8, 1.6);
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
-        actions.push(Action::Run(Command::ShowHome));
+        actions.push(Command::ShowHome.action());
     }
     let side = Frame::new().fill(p.panel).inner_margin(Margin::same((20.0 * large) as i8));
     Panel::right("home facts").exact_size(380.0 * large).resizable(false).frame(side).show(ui, |ui| {
@@ -38,7 +38,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 if ui.button(RichText::new(text::LEAVE.now()).size(theme::size::BODY * large)).clicked() {
-                    actions.push(Action::Run(Command::ShowHome));
+                    actions.push(Command::ShowHome.action());
                 }
             });
         });

@@ -17,6 +17,17 @@ pub(crate) enum View {
     Solid,
 }
 
+/// A view to go to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Look {
+    Plan,
+    /// The face that is held, or the one with a block on it, or the first one.
+    FaceOn,
+    /// One face, which is held then.
+    At(FaceId),
+    Solid,
+}
+
 impl View {
     /// How directions on a face are seen.
     pub(crate) fn seen(self) -> Seen {

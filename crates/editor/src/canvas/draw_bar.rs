@@ -4,9 +4,10 @@ use super::drawn::OutlineFor;
 use super::interact::close_draft;
 use super::keys::escape;
 use super::shaped::Shaped;
-use crate::action::{Action, Actions};
-use crate::commands::{Command, Tool};
+use crate::action::Actions;
+use crate::commands::Command;
 use crate::desk::Desk;
+use crate::tool::Tool;
 use crate::view::View;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
@@ -85,7 +86,7 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, actions: &mut Actions) {
         && !begun
         && ui.button(text::FROM_MEASUREMENTS.now()).on_hover_text(text::TAPED_FACE_HELP.now()).clicked()
     {
-        actions.push(Action::Run(Command::TapedFace));
+        actions.push(Command::TapedFace.action());
     }
 }
 

@@ -2,9 +2,9 @@
 
 use crate::action::{Action, Actions};
 use crate::canvas::interact::close_draft;
-use crate::commands::Tool;
 use crate::desk::Desk;
 use crate::selection::PartPlace;
+use crate::tool::Tool;
 use crate::view::View;
 use crate::{Document, Selection, text, windows};
 use chalkcourse_geometry::{DVec2, Length, dvec2};

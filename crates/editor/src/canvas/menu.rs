@@ -3,10 +3,11 @@
 use super::interact::add_corner;
 use super::{Stage, keys, part};
 use crate::action::{Action, Actions};
-use crate::commands::{Command, Tool};
+use crate::commands::Command;
 use crate::desk::Desk;
 use crate::panels::arrange;
 use crate::selection::PartPlace;
+use crate::tool::Tool;
 use crate::view::View;
 use crate::{Document, Selection, text};
 use chalkcourse_job::Edit;
@@ -99,7 +100,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
         }
         Selection::Face(id) => {
             if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON.now()).clicked() {
-                actions.push(Action::Run(Command::FaceOnView));
+                actions.push(Command::FaceOnView.action());
             }
             if let Some(from) = job.face(id).and_then(|face| face.from)
                 && ui.button(text::SHOW_PART.now()).clicked()
@@ -110,7 +111,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.push(Action::Fill(vec![id]));
             }
             if ui.button(text::PLACE_BLOCK.now()).clicked() {
-                actions.push(Action::Run(Command::Use(Tool::Block)));
+                actions.push(Action::Use(Tool::Block));
             }
             if ui.button(text::DELETE_FACE.now()).clicked() {
                 actions.extend(keys::delete(document, desk.selection));
@@ -118,12 +119,12 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
         }
         Selection::Nothing => {
             if ui.button(text::TOOL_FACE.now()).clicked() {
-                actions.push(Action::Run(Command::Use(Tool::DrawFace)));
+                actions.push(Action::Use(Tool::DrawFace));
             }
         }
     }
     ui.separator();
     if ui.button(text::FIT.now()).clicked() {
-        actions.push(Action::Run(Command::Fit));
+        actions.push(Command::Fit.action());
     }
 }

@@ -4,8 +4,9 @@ use super::Stage;
 use super::gesture::{Gesture, Step};
 use super::paint::Brush;
 use crate::action::{Action, Actions};
-use crate::commands::{Command, Tool};
+use crate::commands::Command;
 use crate::desk::Desk;
+use crate::tool::Tool;
 use crate::view::View;
 use crate::{Document, fields, text, theme};
 use chalkcourse_geometry::{DVec2, Length, Units};
@@ -106,7 +107,7 @@ pub(super) fn nudged(document: &Document, by: DVec2) -> Option<Action> {
 pub(super) fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
     let Some(underlay) = &document.job().underlay else {
         if ui.button(text::CHOOSE_PICTURE.now()).clicked() {
-            actions.push(Action::Run(Command::LayPicture));
+            actions.push(Command::LayPicture.action());
         }
         return;
     };

@@ -2,7 +2,6 @@
 
 use super::Editor;
 use crate::action::Action;
-use crate::commands::Command;
 use crate::filling::same_roof;
 use crate::{Selection, arranging, text};
 use chalkcourse_job::BlockId;
@@ -11,20 +10,20 @@ use std::sync::Arc;
 
 impl Editor {
     /// Carries out a command for the block that is held.
-    pub(super) fn arrange(&mut self, ctx: &Context, command: Command) {
+    pub(super) fn arrange(&mut self, ctx: &Context, command: &Action) {
         let document = &self.document;
         let action = match (self.desk.selection.block(), command) {
             (None, _) => Action::Say(text::SELECT_A_BLOCK.now().to_owned()),
-            (Some(id), Command::Mirror) => arranging::mirrored(document, id),
-            (Some(id), Command::CopyToFace) => {
+            (Some(id), Action::Mirror) => arranging::mirrored(document, id),
+            (Some(id), Action::CopyToFace) => {
                 self.desk.windows.copy_to = Some(id);
                 return;
             }
-            (Some(id), Command::Split) => arranging::cut_at(document, self.desk.selection, id),
-            (Some(id), Command::Join) => arranging::joined_with_nearest(document, id),
-            (Some(id), Command::Spread(way)) => arranging::spread(document, id, way),
-            (Some(id), Command::AlignTo(to)) => {
-                arranging::aligned_with_nearest(document, id, to, self.desk.view.seen())
+            (Some(id), Action::Split) => arranging::cut_at(document, self.desk.selection, id),
+            (Some(id), Action::Join) => arranging::joined_with_nearest(document, id),
+            (Some(id), Action::Spread(way)) => arranging::spread(document, id, *way),
+            (Some(id), Action::AlignTo(to)) => {
+                arranging::aligned_with_nearest(document, id, *to, self.desk.view.seen())
             }
             (Some(id), _) => {
                 self.make_room(ctx, id);

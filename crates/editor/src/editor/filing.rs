@@ -1,11 +1,11 @@
 //! Opening, saving, exporting and closing: what the window does with files.
 
 use super::Editor;
-use crate::commands::{CrewSheet, OrderFormat};
 use crate::desk::Desk;
 use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::{Answer, Ask};
 use crate::lesson::Lesson;
+use crate::outputs::{CrewSheet, OrderFormat};
 use crate::windows::Part;
 use crate::{Document, Recovery, sample, solid_view, text};
 use chalkcourse_job::{Edit, load, load_kit, load_rule_book, save, save_rule_book, write_atomically};

@@ -1,9 +1,9 @@
 //! Buildings in, and the plan out, in open formats.
 
 use super::Editor;
-use crate::commands::PlanFormat;
 use crate::dialogs::Then;
 use crate::importing::Importing;
+use crate::outputs::PlanFormat;
 use crate::{Document, canvas, text};
 use chalkcourse_exchange::House;
 use chalkcourse_job::{Resolved, apply, write_atomically};

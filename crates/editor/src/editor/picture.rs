@@ -3,9 +3,9 @@
 use super::Editor;
 use crate::action::Action;
 use crate::canvas::{Handling, PictureMode};
-use crate::commands::Tool;
 use crate::pictures::replaced;
 use crate::text;
+use crate::tool::Tool;
 use crate::view::View;
 use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::Context;

@@ -1,6 +1,6 @@
 //! What can be asked of a block by name: the same buttons in its panel and in its menu.
 
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::{Document, Selection, arranging, text};
 use chalkcourse_job::{Block, BlockId};
@@ -30,15 +30,17 @@ pub(crate) fn show(
     deal(0, &mut |ui| {
         let trouble = arranging::is_in_trouble(document, id);
         let room = ui.add_enabled(trouble, Button::new(text::MAKE_ROOM.now()));
-        if told(room, text::MAKE_ROOM_HELP.now(), text::NOTHING_IN_THE_WAY.now()).clicked() {
-            actions.push(Action::Run(Command::MakeRoom));
+        let help = Command::MakeRoom.tip(ui.ctx());
+        if told(room, &help, text::NOTHING_IN_THE_WAY.now()).clicked() {
+            actions.push(Command::MakeRoom.action());
         }
     });
     deal(1, &mut |ui| {
         let other = other_slope(&document.plan().layout, block.face).and_then(|face| job.face(face));
         let words = other.map_or_else(|| text::MIRROR.now().to_owned(), |face| text::mirror_to(&face.name));
         let mirror = ui.add_enabled(other.is_some(), Button::new(words).truncate());
-        if told(mirror, text::MIRROR_HELP.now(), text::NO_OTHER_SLOPE.now()).clicked() {
+        let help = Command::Mirror.tip(ui.ctx());
+        if told(mirror, &help, text::NO_OTHER_SLOPE.now()).clicked() {
             actions.push(arranging::mirrored(document, id));
         }
     });
@@ -81,8 +83,8 @@ pub(crate) fn show(
     });
     deal(6, &mut |ui| {
         menu(ui, text::SPREAD.now(), beside.len() > 1, text::NOT_SPREAD.now(), |ui| {
-            for way in [Spread::Along, Spread::Up] {
-                if ui.button(text::spread(way)).on_hover_text(text::SPREAD_HELP.now()).clicked() {
+            for (way, words) in [(Spread::Along, text::SPREAD_ALONG), (Spread::Up, text::SPREAD_UP)] {
+                if ui.button(words.now()).on_hover_text(text::SPREAD_HELP.now()).clicked() {
                     actions.push(arranging::spread(document, id, way));
                 }
             }

@@ -16,11 +16,15 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         heading(ui, &text::face_heading(&face.name));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             if ui.small_button(text::FACE_ON_VIEW.now()).clicked() {
-                actions.push(Action::Run(Command::FaceOnView));
+                actions.push(Command::FaceOnView.action());
             }
         });
     });
-    if ui.button(text::FILL_THIS_FACE.now()).on_hover_text(text::FILL_HELP.now()).clicked() {
+    if ui
+        .button(text::FILL_THIS_FACE.now())
+        .on_hover_text(Command::Fill.with_key(ui.ctx(), text::FILL_HELP.now()))
+        .clicked()
+    {
         actions.push(Action::Fill(vec![id]));
     }
     let mut put = |next: Face| {

@@ -4,6 +4,7 @@ mod held;
 
 use super::{quiet, turning};
 use crate::action::{Action, Actions};
+use crate::commands::Command;
 use crate::desk::{Desk, Pointed};
 use crate::filling::{Asked, Laying};
 use crate::{Document, fields, text, theme};
@@ -195,14 +196,15 @@ fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions)
         }
         if let Some(face) = held {
             let button = egui::Button::new(text::fill_face(&face.name)).fill(strong);
-            if ui.add(button).on_hover_text(text::FILL_HELP.now()).clicked() {
+            if ui.add(button).on_hover_text(Command::Fill.with_key(ui.ctx(), text::FILL_HELP.now())).clicked()
+            {
                 actions.push(Action::Fill(vec![face.id]));
             }
         }
         let any = !document.job().faces.is_empty();
         let all = ui.add_enabled(any, egui::Button::new(text::FILL_ALL.now()));
         if all
-            .on_hover_text(text::FILL_ALL_HELP.now())
+            .on_hover_text(text::fill_all_help(&Command::Fill.key_words(ui.ctx())))
             .on_disabled_hover_text(text::NO_FACE_TO_FILL.now())
             .clicked()
         {

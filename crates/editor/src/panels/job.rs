@@ -23,7 +23,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     }
     let units = [(Units::FeetInches, text::FEET_INCHES.now()), (Units::Metric, text::METRIC.now())];
     if let Some(units) = fields::choice(ui, text::UNITS.now(), job.units, &units) {
-        actions.push(Action::Run(Command::Show(units)));
+        actions.push(Action::Show(units));
     }
     ui.add_space(6.0);
     for (label, name, command) in [
@@ -43,10 +43,10 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
                         .on_hover_text(text::EDIT_BOOK_HELP.now())
                         .clicked()
                 {
-                    actions.push(Action::Run(Command::RuleBook));
+                    actions.push(Command::RuleBook.action());
                 }
-                if ui.small_button(text::LOAD.now()).on_hover_text(command.name()).clicked() {
-                    actions.push(Action::Run(command));
+                if ui.small_button(text::LOAD.now()).on_hover_text(command.title()).clicked() {
+                    actions.push(command.action());
                 }
                 ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
                     ui.add(egui::Label::new(&name).truncate()).on_hover_text(&name);

@@ -13,7 +13,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     let Some(underlay) = &document.job().underlay else {
         ui.label(text::NO_PICTURE.now());
         if ui.button(text::CHOOSE_PICTURE.now()).clicked() {
-            actions.push(Action::Run(Command::LayPicture));
+            actions.push(Command::LayPicture.action());
         }
         if desk.pictures.is_reading() {
             quiet(ui, text::READING_PICTURE.now());
@@ -74,7 +74,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     ui.add_space(theme::GAP);
     ui.horizontal_wrapped(|ui| {
         if ui.button(text::CHOOSE_ANOTHER.now()).clicked() {
-            actions.push(Action::Run(Command::LayPicture));
+            actions.push(Command::LayPicture.action());
         }
         if ui.button(text::TAKE_AWAY.now()).clicked() {
             actions.push(Action::Edit(text::REMOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(None)));

@@ -1,5 +1,5 @@
 use super::{costs, quiet};
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::desk::{Desk, Pointed};
 use crate::{Document, Selection, text, theme};
@@ -16,7 +16,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         return;
     }
     if ui.button(text::OPEN_ORDER.now()).on_hover_text(text::ORDER_HELP.now()).clicked() {
-        actions.push(Action::Run(Command::Order));
+        actions.push(Command::Order.action());
     }
     let units = document.job().units;
     ui.spacing_mut().item_spacing.y = 2.0;

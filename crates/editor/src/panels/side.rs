@@ -1,9 +1,9 @@
 use super::{block, face, fill, findings, group, job, part, penetration, picture, quantities};
 use crate::action::Actions;
-use crate::commands::Tool;
 use crate::desk::{Desk, List};
 use crate::selection::PartPlace;
 use crate::settings::Settings;
+use crate::tool::Tool;
 use crate::{Document, Selection, text, theme};
 use egui::{Button, Panel, ScrollArea, Ui};
 

@@ -1,4 +1,4 @@
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::desk::Desk;
 use crate::{Document, text, theme};
@@ -17,7 +17,7 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut 
                 .on_hover_text(text::CAUTION.now())
                 .clicked()
             {
-                actions.push(Action::Run(Command::Cautions));
+                actions.push(Command::Cautions.action());
             }
             if let Some(at) = desk.pointer {
                 let words = text::pointer(document, desk.view, at);

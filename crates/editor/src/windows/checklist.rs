@@ -1,6 +1,6 @@
 use super::Windows;
 use crate::action::{Action, Actions};
-use crate::commands::{Command, CrewSheet};
+use crate::outputs::CrewSheet;
 use crate::{Document, text, theme};
 use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea};
@@ -17,7 +17,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
                 actions.push(Action::Say(text::COPIED.now().to_owned()));
             }
             if ui.button(text::PRINT.now()).on_hover_text(text::PRINT_HELP.now()).clicked() {
-                actions.push(Action::Run(Command::Print(CrewSheet::Checklist)));
+                actions.push(Action::Print(CrewSheet::Checklist));
             }
         });
         ui.separator();

@@ -106,7 +106,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
         .on_hover_text(text::COURSES_IN_PLAN_HELP.now())
         .clicked()
     {
-        actions.push(Action::Run(Command::CoursesInPlan));
+        actions.push(Command::CoursesInPlan.action());
     }
     ui.push_id(face.id, |ui| lines(ui, face, job.units, actions));
     ui.separator();

@@ -14,7 +14,7 @@ mod roof;
 mod rule_book;
 mod taped;
 
-use crate::action::{Action, Actions};
+use crate::action::{Action, Actions, Window};
 use crate::desk::Desk;
 use crate::importing::Importing;
 use crate::taping::Taping;
@@ -120,6 +120,47 @@ pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
 }
 
 impl Windows {
+    /// Opens a window; one that is open stays.
+    pub(crate) fn open(&mut self, window: Window) {
+        match window {
+            // Each time anew, with nothing typed.
+            Window::Palette => self.palette = Some(Palette::default()),
+            // It lies over the drawing: keys are for it until the drawing is pressed.
+            Window::Order => (self.order.open, self.has_keys) = (true, true),
+            window => {
+                if let Some(open) = self.is_open(window) {
+                    *open = true;
+                }
+            }
+        }
+    }
+
+    /// Opens a window, or closes the one that is open.
+    pub(crate) fn open_or_close(&mut self, window: Window) {
+        match self.is_open(window) {
+            Some(open) if *open => *open = false,
+            _ => return self.open(window),
+        }
+        if window == Window::Order {
+            self.has_keys = false;
+        }
+    }
+
+    fn is_open(&mut self, window: Window) -> Option<&mut bool> {
+        Some(match window {
+            Window::RuleBook => &mut self.rule_book,
+            Window::RoofReport => &mut self.roof.open,
+            Window::Order => &mut self.order.open,
+            Window::Coursing => &mut self.coursing.open,
+            Window::FitUp => &mut self.fit_up.open,
+            Window::Taped => &mut self.taped,
+            Window::Checklist => &mut self.checklist,
+            Window::History => &mut self.history,
+            Window::Glossary => &mut self.glossary,
+            Window::Palette => return None,
+        })
+    }
+
     /// Keys go where the last press was; a list that unfolds from a window is a part of it.
     fn follow_keys(&mut self, ctx: &Context) {
         let pressed = ctx.input(|input| input.pointer.press_origin().filter(|_| input.pointer.any_pressed()));

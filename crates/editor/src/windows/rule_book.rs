@@ -58,10 +58,10 @@ fn which(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let book = &job.rule_book;
     fields::row(ui, text::BOOK.now(), |ui, words| {
         if ui.button(text::SAVE_BOOK_SHORT.now()).on_hover_text(text::SAVE_RULE_BOOK.now()).clicked() {
-            actions.push(Action::Run(Command::SaveRuleBook));
+            actions.push(Command::SaveRuleBook.action());
         }
         if ui.button(text::LOAD_BOOK_SHORT.now()).on_hover_text(text::LOAD_RULE_BOOK.now()).clicked() {
-            actions.push(Action::Run(Command::LoadRuleBook));
+            actions.push(Command::LoadRuleBook.action());
         }
         let chosen = choose(ui, "book", &book.name, Some(&**book)).labelled_by(words);
         if let Some(chosen) = chosen.book {
@@ -283,7 +283,7 @@ fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
 fn compare_with(ui: &mut Ui, windows: &mut Windows, actions: &mut Actions) {
     fields::row(ui, text::COMPARE_WITH.now(), |ui, words| {
         if ui.button(text::FROM_FILE.now()).on_hover_text(text::COMPARE_WITH_FILE.now()).clicked() {
-            actions.push(Action::Run(Command::CompareRuleBook));
+            actions.push(Command::CompareRuleBook.action());
         }
         let other = windows.other.as_deref();
         let shown = other.map_or(text::CHOOSE_BOOK.now(), |book| book.name.as_str());

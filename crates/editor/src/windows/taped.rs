@@ -40,7 +40,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                 let face = face_of(taping, worked, ground.as_ref(), document.job(), &document.plan().layout);
                 let (label, held) = (text::draw_of(&face.name), Selection::Face(face.id));
                 actions.push(Action::EditAndSelect(label, Edit::PutFace(face), held));
-                actions.push(Action::Run(crate::commands::Command::Fit));
+                actions.push(Action::Fit);
                 taping.against = None;
             }
             if ui.button(text::CLOSE.now()).clicked() {

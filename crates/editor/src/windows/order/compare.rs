@@ -1,6 +1,6 @@
 //! This order beside that of another job, and at the prices of other suppliers.
 
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::desk::Desk;
 use crate::panels::quiet;
@@ -34,7 +34,7 @@ fn orders(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actio
             desk.windows.order.other = Some(OtherOrder { name, takeoff: takeoff.clone() });
         }
         if ui.button(text::COMPARE_JOB.now()).clicked() {
-            actions.push(Action::Run(Command::CompareJob));
+            actions.push(Command::CompareJob.action());
         }
     });
     let Some(other) = &desk.windows.order.other else {
@@ -89,7 +89,7 @@ fn suppliers(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Ac
     ui.strong(text::COMPARE_SUPPLIERS.now());
     ui.horizontal_wrapped(|ui| {
         if ui.button(text::ADD_SUPPLIER.now()).clicked() {
-            actions.push(Action::Run(Command::AddOffer));
+            actions.push(Command::AddOffer.action());
         }
         let some = !desk.windows.order.offers.is_empty();
         if ui.add_enabled(some, egui::Button::new(text::FORGET_SUPPLIERS.now())).clicked() {

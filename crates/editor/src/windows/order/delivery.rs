@@ -2,7 +2,8 @@
 
 use super::{change, parse_packages, right};
 use crate::action::{Action, Actions};
-use crate::commands::{Command, CrewSheet};
+use crate::commands::Command;
+use crate::outputs::CrewSheet;
 use crate::panels::quiet;
 use crate::{Document, fields, text, theme};
 use chalkcourse_job::{Received, Resolved};
@@ -44,13 +45,13 @@ fn head(ui: &mut Ui, document: &Document, rows: &[PalletRow], actions: &mut Acti
             });
         }
         if ui.button(text::LOAD_COUNTS.now()).on_hover_text(text::LOAD_COUNTS_HELP.now()).clicked() {
-            actions.push(Action::Run(Command::LoadCounts));
+            actions.push(Command::LoadCounts.action());
         }
         for (sheet, name) in
             [(CrewSheet::Pallet, text::PRINT_LIST.now()), (CrewSheet::Claim, text::PRINT_THE_CLAIM.now())]
         {
             if ui.button(name).clicked() {
-                actions.push(Action::Run(Command::Print(sheet)));
+                actions.push(Action::Print(sheet));
             }
         }
         if ui.button(text::COPY_CLAIM.now()).clicked() {

@@ -2,7 +2,7 @@
 
 use super::lines::parse_price;
 use super::{change, change_prices};
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::panels::quiet;
 use crate::{fields, text, theme};
@@ -92,7 +92,7 @@ fn prices(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.strong(text::PRICE_LIST.now());
         if ui.small_button(text::LOAD.now()).clicked() {
-            actions.push(Action::Run(Command::LoadPrices));
+            actions.push(Command::LoadPrices.action());
         }
     });
     quiet(ui, &text::list_words(list));
@@ -150,7 +150,7 @@ fn stock(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.strong(text::STOCK.now());
         if ui.small_button(text::LOAD.now()).on_hover_text(text::STOCK_HELP.now()).clicked() {
-            actions.push(Action::Run(Command::LoadStock));
+            actions.push(Command::LoadStock.action());
         }
     });
     if job.order.stock.is_empty() {
