@@ -1,12 +1,13 @@
 use crate::Selection;
-use crate::canvas::Group;
-use crate::outputs::{CrewSheet, OrderFormat, PlanFormat};
-use crate::tool::Tool;
-use crate::view::Look;
-use chalkcourse_geometry::Units;
-use chalkcourse_job::{Edit, FaceId};
-use chalkcourse_plan::{Align, Spread};
+use crate::state::{
+    Asked, Camera, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OutlineFor, PlanFormat,
+    Pointed, RoofPart, Shaped, Toggle, Tool, Window,
+};
+use chalkcourse_geometry::{DVec2, Units};
+use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
+use chalkcourse_plan::{Align, RaiseAs, Spread};
 use chalkcourse_words::Language;
+use egui::Vec2;
 use std::path::PathBuf;
 
 /// What a part of the window asks for. The editor carries it out after the part was drawn.
@@ -111,34 +112,74 @@ pub(crate) enum Action {
     ChangeTheme,
     Open(Window),
     OpenOrClose(Window),
+    /// Close the window that lies over the others.
+    CloseTopWindow,
     ShowCautions,
     ShowKeys,
+    ShowList(List),
+    /// Show the terms of a part of the order, by its number.
+    OpenLine(Option<String>),
+    /// Who accepts findings.
+    Person(String),
+
+    // What a tool makes next.
+    PenetrationKind(PenetrationKind),
+    PartKind(PartKind),
+    OutlineFor(OutlineFor),
+    Shape(Shaped),
+    RaiseAs(RaiseAs),
+    /// Mark where a roof can't be raised, in plan.
+    Trouble(Option<DVec2>),
+
+    // Work in the background.
+    /// How faces are to be filled.
+    FillAs(Asked),
+    /// Take the best fill that was found so far.
+    StopFill,
+    /// End the search for what holds fills back.
+    StopHoldBack,
+    StopMakingRoom,
+    /// Keep a finding looked at, so that what clears it is worked out.
+    OpenFinding(FindingKey),
+    /// Read the picture under the plan again.
+    ReadPictureAgain,
+    /// Go on to the next step of the lesson.
+    SkipStep,
+
+    // What the pointer is on, in each frame: these alone ask for no other frame.
+    /// Where the drawing is looked at; with the room that it was fitted to, where it was.
+    See(Camera, Option<Vec2>),
+    /// What is under the pointer on the drawing, and where that is in plan.
+    Hover(Selection, Option<DVec2>),
+    /// The row of a list under the pointer.
+    Point(Pointed),
+    /// A person looks at a finding in this frame; `true` where the pointer or the focus is on it.
+    LookAtFinding(FindingKey, bool),
+    /// What a proposal under the pointer would make.
+    Ghost(Option<Ghost>),
+    /// The courses that the drawing marks.
+    MarkCourses(Option<Courses>),
+    /// The part of the roof that the drawing lights.
+    LightRoof(Option<RoofPart>),
+    /// The view was fitted.
+    Fitted,
 }
 
-/// A window beside the drawing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Window {
-    RuleBook,
-    RoofReport,
-    Order,
-    Coursing,
-    FitUp,
-    Taped,
-    Checklist,
-    History,
-    Glossary,
-    /// The field that finds commands.
-    Palette,
-}
-
-/// What can be drawn or left out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Toggle {
-    Courses,
-    /// The pathways for the fire service.
-    Pathways,
-    /// The zones of wind suction.
-    WindZones,
+impl Action {
+    /// Whether it says only what the pointer is on: a frame that shows it comes anyway.
+    pub(crate) fn is_of_pointer(&self) -> bool {
+        matches!(
+            self,
+            Self::See(..)
+                | Self::Hover(..)
+                | Self::Point(_)
+                | Self::LookAtFinding(..)
+                | Self::Ghost(_)
+                | Self::MarkCourses(_)
+                | Self::LightRoof(_)
+                | Self::Fitted
+        )
+    }
 }
 
 /// What was asked for in one frame, in order.

@@ -182,7 +182,7 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
 }
 
 /// The dialog that asks for a path in the window. The path, once it was given and may be used.
-pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::files::Ask, PathBuf)> {
+pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::state::Ask, PathBuf)> {
     let typed = files.typed.as_mut()?;
     let mut go = false;
     let mut cancel = false;

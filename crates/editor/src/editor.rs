@@ -6,19 +6,19 @@ mod importing;
 mod order;
 mod picture;
 
-use crate::action::{Action, Actions, Toggle};
-use crate::canvas::{self, Gesture};
+use crate::action::{Action, Actions};
+use crate::canvas::{self, Canvas};
 use crate::commands::{self, Command};
-use crate::desk::{Desk, Pointed};
 use crate::dialogs::{self, Dialog, Then};
-use crate::files::{Ask, Files};
+use crate::files::Files;
 use crate::frame_times::FrameTimes;
-use crate::importing::is_of_buildings;
-use crate::settings::Settings;
-use crate::tool::Tool;
-use crate::view::{Look, Space, View};
-use crate::windows::RoofPart;
-use crate::{Document, Recovery, Selection, panels, sample, show_home, solid_view, text, theme, windows};
+use crate::panels::{self, Panels};
+use crate::solid_view::{self, SolidView};
+use crate::state::{
+    Ask, Group, Look, Pointed, RoofPart, Settings, Space, State, Toggle, Tool, View, is_of_buildings,
+};
+use crate::windows::{self, Windows};
+use crate::{Document, Recovery, Selection, edits, sample, show_home, text, theme};
 use chalkcourse_job::{Edit, EditError, FindingKey, Resolved};
 use chalkcourse_words::{Language, speak};
 use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
@@ -43,7 +43,11 @@ pub struct Options {
 /// The whole window.
 pub struct Editor {
     document: Document,
-    desk: Desk,
+    state: State,
+    canvas: Canvas,
+    panels: Panels,
+    windows: Windows,
+    solid: SolidView,
     language: Language,
     settings: Settings,
     files: Files,
@@ -74,8 +78,12 @@ impl Editor {
         speak(language);
         let document = Document::new(sample::alder_court().unwrap_or_else(|_| sample::empty()), None);
         let mut editor = Self {
-            desk: Desk { raise_as: settings.raise_as, ..Desk::fresh(&document) },
+            state: State { raise_as: settings.raise_as, ..State::fresh(&document) },
             document,
+            canvas: Canvas::default(),
+            panels: Panels::default(),
+            windows: Windows::default(),
+            solid: SolidView::default(),
             language,
             settings,
             files: Files::new(options.typed_paths),
@@ -93,14 +101,14 @@ impl Editor {
         if let Some(path) = &options.frame_times {
             match FrameTimes::create(path) {
                 Ok(times) => editor.frame_times = Some(times),
-                Err(error) => editor.desk.said = text::no_frame_times(path, &error),
+                Err(error) => editor.state.said = text::no_frame_times(path, &error),
             }
         }
         if let Some(folder) = &editor.recovery_folder {
             let left = Recovery::left_behind(folder);
             match Recovery::start(folder) {
                 Ok(recovery) => editor.recovery = Some(recovery),
-                Err(error) => editor.desk.said = text::no_recovery(&error),
+                Err(error) => editor.state.said = text::no_recovery(&error),
             }
             if !left.is_empty() {
                 editor.dialog = Some(Dialog::Recovered(left));
@@ -119,7 +127,7 @@ impl Editor {
 
     /// What the person holds.
     pub fn selection(&self) -> Selection {
-        self.desk.selection
+        self.state.selection
     }
 
     /// Where a plan point is in the window, as drawn last.
@@ -129,7 +137,7 @@ impl Editor {
 
     /// The row of a list whose place is lit: the key of a finding, or the number of a part.
     pub fn lit(&self) -> Option<String> {
-        match &self.desk.pointed {
+        match &self.state.pointed {
             Pointed::Nothing => None,
             Pointed::Finding(key) | Pointed::Fix(key, _) => Some(key.to_string()),
             Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => Some(row.clone()),
@@ -144,7 +152,7 @@ impl Editor {
     /// What the roof report lights on the drawing: the name of a face, or the word for a kind of edge.
     pub fn lit_on_roof(&self) -> Option<String> {
         let name = |id| self.document.job().face(id).map(|face| face.name.clone());
-        match self.desk.windows.roof.pointed? {
+        match self.windows.roof.pointed? {
             RoofPart::Face(id) => name(id),
             RoofPart::Edges(kind) | RoofPart::Line(kind, _) => Some(kind.name().to_owned()),
         }
@@ -156,31 +164,31 @@ impl Editor {
         self.language = language;
         self.settings.language = Some(language.code().to_owned());
         self.document.reword();
-        self.desk.fill.forget();
-        self.desk.said.clear();
+        self.state.fill.forget();
+        self.state.said.clear();
     }
 
     /// Why what is dragged stopped where it is, in words.
     pub fn guides(&self) -> Vec<&str> {
-        self.desk.guides.iter().map(|guide| guide.words.as_str()).collect()
+        self.canvas.why_there()
     }
 
     /// Whether something is worked out in the background.
     pub fn is_working(&self) -> bool {
-        self.desk.making_room.is_some()
-            || self.desk.fill.running().is_some()
-            || self.desk.fill.is_asking()
-            || self.desk.fixing.is_working()
+        self.state.making_room.is_some()
+            || self.state.fill.running().is_some()
+            || self.state.fill.is_asking()
+            || self.state.fixing.is_working()
     }
 
     /// The finding whose fix is drawn before it is done, by its key.
     pub fn previewed(&self) -> Option<&FindingKey> {
-        self.desk.preview.as_ref().map(canvas::Preview::key)
+        self.canvas.previewed()
     }
 
     /// The last thing that the status bar said.
     pub fn said(&self) -> &str {
-        &self.desk.said
+        &self.state.said
     }
 
     /// Draws the window and carries out what is asked for in it.
@@ -199,7 +207,7 @@ impl Editor {
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
-            let drawing = self.is_drawing();
+            let drawing = self.canvas.is_drawing();
             actions.extend(commands::pressed(&ctx, drawing).into_iter().map(Command::action));
             let dropped =
                 ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
@@ -207,13 +215,13 @@ impl Editor {
                 if is_picture(&path) { Action::LayPicture(path) } else { Action::OpenFile(path) }
             }));
         }
-        if self.desk.showing {
+        if self.state.showing {
             self.for_the_owner(ui, actions);
             return;
         }
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
-        self.desk.fixing.go_on(&ctx, &self.document);
+        self.state.fixing.go_on(&ctx, &self.document);
         egui::CentralPanel::no_frame().show(ui, |ui| self.drawing(ui));
         self.beside(&ctx);
         self.over(&ctx);
@@ -226,7 +234,7 @@ impl Editor {
         let ctx = ui.ctx().clone();
         let leave = |action: &Action| matches!(action, Action::ShowHome);
         let mut actions: Actions = asked.into_iter().filter(leave).collect();
-        show_home::show(ui, &self.document, &mut self.desk, &mut actions);
+        show_home::show(ui, &self.document, &mut self.solid, &mut actions);
         self.carry_out(&ctx, actions);
         self.over(&ctx);
         self.keep_copy(&ctx);
@@ -237,77 +245,89 @@ impl Editor {
         self.dialog.is_some() || self.files.typed.is_some()
     }
 
-    /// Whether a face is half drawn.
-    fn is_drawing(&self) -> bool {
-        self.desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty())
-    }
-
     fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
+        // What a row of the order's window points at is known from the frame before.
+        let line = self.windows.pointed_line().cloned();
+        self.state.pointed = line.map_or(Pointed::Nothing, Pointed::Line);
         let p = theme::of(ui);
         let frame = |x: i8, y: i8| Frame::new().fill(p.panel).inner_margin(Margin::symmetric(x, y));
         Panel::top("top bar").exact_size(if self.fingers { 52.0 } else { 46.0 }).frame(frame(10, 4)).show(
             ui,
             |ui| {
-                panels::top_bar(ui, &self.document, &self.desk, &self.settings, actions);
+                panels::top_bar(ui, &self.document, &self.state, &self.settings, actions);
             },
         );
         Panel::bottom("status").exact_size(if self.fingers { 46.0 } else { 34.0 }).frame(frame(12, 2)).show(
             ui,
             |ui| {
-                panels::status(ui, &self.document, &self.desk, actions);
+                panels::status(ui, &self.document, &self.state, actions);
             },
         );
         Panel::right("side").default_size(344.0).size_range(300.0..=520.0).frame(frame(0, 0)).show(
             ui,
             |ui| {
-                panels::side(ui, &self.document, &mut self.desk, &mut self.settings, actions);
+                panels::side(ui, &self.document, &self.state, &mut self.panels, &self.settings, actions);
             },
         );
         Panel::left("tools").exact_size(88.0).resizable(false).frame(frame(6, 4)).show(ui, |ui| {
-            panels::tools(ui, &self.desk, actions);
+            panels::tools(ui, &self.state, actions);
         });
         // Two rows for an outline, all the while it is drawn: the drawing below must not jump.
         let row = if self.fingers { 46.0 } else { 40.0 };
-        let rows = if self.desk.tool == Tool::DrawFace { 2.0 } else { 1.0 };
+        let rows = if self.state.tool == Tool::DrawFace { 2.0 } else { 1.0 };
         Panel::top("draw bar").exact_size(row * rows).frame(frame(12, 2)).show(ui, |ui| {
-            canvas::draw_bar(ui, &self.document, &mut self.desk, actions);
+            canvas::draw_bar(ui, &self.document, &self.state, &mut self.canvas, actions);
         });
     }
 
     fn drawing(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
-        if self.desk.view == View::Solid {
+        if self.state.view == View::Solid {
             let mut actions = Actions::new();
             let keys = !self.is_asking();
-            solid_view::show(ui, &self.document, &mut self.desk, keys, &mut actions);
+            solid_view::show(ui, &self.document, &self.state, &mut self.solid, keys, &mut actions);
             self.carry_out(&ctx, actions);
             return;
         }
-        let stage = canvas::stage(ui, &self.document, &mut self.desk);
-        self.space = Some(stage.space);
         let mut actions = Actions::new();
+        let keys = !self.windows.has_keys;
+        let stage = canvas::stage(ui, &self.document, &self.state, keys, &mut actions);
+        self.space = Some(stage.space);
         if !self.is_asking() {
-            canvas::interact(ui, &stage, &self.document, &mut self.desk, &mut actions);
+            let (state, own) = (&self.state, &mut self.canvas);
+            canvas::interact(ui, &stage, &self.document, state, own, &mut actions);
         }
         // What moved is painted in the same frame.
         self.carry_out(&ctx, actions);
-        canvas::paint(ui, &stage, &self.document, &mut self.desk);
+        canvas::paint(ui, &stage, &self.document, &self.state, &mut self.canvas);
         self.lit_when_painted = self.lit();
+        self.watch_lesson(&ctx);
         let mut actions = Actions::new();
-        canvas::outline(ui, &stage, &self.document, &self.desk, &mut actions);
-        canvas::dimensions(ui, &stage, &self.document, &mut self.desk, &mut actions);
-        panels::lesson(ui, stage.space.area, &self.document, &mut self.desk, &mut actions);
-        let alone = self.desk.lesson.is_none() && self.desk.tool == Tool::Select;
+        canvas::outline(ui, &stage, &self.document, &self.state, &mut actions);
+        canvas::dimensions(ui, &stage, &self.document, &self.state, &mut self.canvas, &mut actions);
+        panels::lesson(ui, stage.space.area, &self.state, &mut actions);
+        let alone = self.state.lesson.is_none() && self.state.tool == Tool::Select;
         if self.document.job().faces.is_empty() && alone {
             panels::first_steps(ui, stage.space.area, &mut actions);
         }
         self.carry_out(&ctx, actions);
     }
 
+    /// Goes on in the lesson where its step was done.
+    fn watch_lesson(&mut self, ctx: &Context) {
+        let Some(before) = self.state.lesson else { return };
+        let mut lesson = before;
+        lesson.watch(&self.document, self.windows.order_is_open());
+        if lesson != before {
+            self.state.lesson = Some(lesson);
+            ctx.request_repaint();
+        }
+    }
+
     /// Windows that stay open while one works on.
     fn beside(&mut self, ctx: &Context) {
         let mut actions = Actions::new();
-        windows::show(ctx, &self.document, &mut self.desk, &mut actions);
+        windows::show(ctx, &self.document, &self.state, &mut self.windows, &mut actions);
         self.carry_out(ctx, actions);
     }
 
@@ -332,11 +352,14 @@ impl Editor {
         if actions.is_empty() {
             return;
         }
+        let shown = actions.iter().all(Action::is_of_pointer);
         for action in actions {
             self.act(ctx, action);
         }
-        self.desk.keep_in_step(&self.document);
-        ctx.request_repaint();
+        self.state.keep_in_step(&self.document);
+        if !shown {
+            ctx.request_repaint();
+        }
     }
 
     fn act(&mut self, ctx: &Context, action: Action) {
@@ -344,48 +367,48 @@ impl Editor {
             Action::Edit(label, edit) => self.edit(&label, &edit),
             Action::EditAndSelect(label, edit, selection) => {
                 self.edit(&label, &edit);
-                self.desk.selection = selection;
+                self.state.selection = selection;
             }
             Action::Preview(label, edit) => {
                 // A drag into nonsense shows the last that made sense.
                 let shown = self.document.preview(&label, &edit);
-                let was_trouble = self.desk.trouble.take().is_some();
+                let was_trouble = self.state.trouble.take().is_some();
                 match shown {
-                    Ok(()) if was_trouble => self.desk.said.clear(),
+                    Ok(()) if was_trouble => self.state.said.clear(),
                     Ok(()) => {}
                     Err(error) => {
-                        self.desk.trouble = trouble_of(&error, &edit);
-                        self.desk.said = error.to_string();
+                        self.state.trouble = trouble_of(&error, &edit);
+                        self.state.said = error.to_string();
                     }
                 }
             }
             Action::Commit => {
-                self.desk.trouble = None;
+                self.state.trouble = None;
                 let before = Arc::clone(self.document.settled());
                 self.document.commit();
                 self.tell_what_went(&before);
             }
             Action::Abort => {
-                self.desk.trouble = None;
+                self.state.trouble = None;
                 self.document.abort();
             }
             Action::Jump(step) => {
-                self.drop_gesture();
+                self.canvas.drop_gesture();
                 if self.document.jump(step) {
-                    self.desk.said = text::jumped(&self.document);
+                    self.state.said = text::jumped(&self.document);
                 }
             }
             Action::Select(selection) => {
-                self.desk.selection = selection;
-                self.desk.group = canvas::Group::default();
+                self.state.selection = selection;
+                self.state.group = Group::default();
             }
             Action::Hold(group) => {
-                self.desk.selection = Selection::Nothing;
-                self.desk.group = group;
+                self.state.selection = Selection::Nothing;
+                self.state.group = group;
             }
             Action::OpenFile(path) if is_of_buildings(&path) => self.import(ctx, &path),
             Action::TakeBuilding => {
-                if let Some(import) = &mut self.desk.windows.import {
+                if let Some(import) = &mut self.windows.import {
                     import.take(ctx);
                 }
             }
@@ -393,10 +416,10 @@ impl Editor {
             Action::Fill(faces) => self.fill(ctx, faces),
             Action::OpenFile(path) => self.ask_or(ctx, Then::Open(path)),
             Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
-            Action::Say(words) => self.desk.said = words,
+            Action::Say(words) => self.state.said = words,
             Action::New => self.ask_or(ctx, Then::New),
             Action::BeginLesson => self.ask_or(ctx, Then::Lesson),
-            Action::LeaveLesson => self.desk.lesson = None,
+            Action::LeaveLesson => self.state.lesson = None,
             Action::AskOpen => self.ask_or(ctx, Then::AskOpen),
             Action::Quit => self.ask_or(ctx, Then::Quit),
             Action::Save => self.save(ctx, None),
@@ -434,37 +457,33 @@ impl Editor {
             Action::AskPicture => self.ask_data(ctx, Ask::Picture),
             Action::LoadPrices => self.ask_data(ctx, Ask::Prices),
             // A face that is half drawn is no step yet: its last corner is what is taken back.
-            Action::Undo if self.is_drawing() => {
-                if let Some(draft) = &mut self.desk.draft {
-                    draft.back();
-                }
-            }
+            Action::Undo if self.canvas.corner_back() => {}
             Action::Undo => {
-                self.drop_gesture();
-                self.desk.said = text::undone(self.document.undo().as_deref());
+                self.canvas.drop_gesture();
+                self.state.said = text::undone(self.document.undo().as_deref());
             }
-            Action::Redo if self.desk.draft.as_mut().is_some_and(|draft| draft.again()) => {}
+            Action::Redo if self.canvas.corner_again() => {}
             Action::Redo => {
-                self.drop_gesture();
-                self.desk.said = text::redone(self.document.redo().as_deref());
+                self.canvas.drop_gesture();
+                self.state.said = text::redone(self.document.redo().as_deref());
             }
             Action::HoldAll => {
-                let all = canvas::Group::all(self.document.job());
+                let all = Group::all(self.document.job());
                 self.carry_out(ctx, vec![Action::Hold(all)]);
             }
             // The key is not for what lies unseen behind a window that is worked in.
-            Action::Delete if self.desk.windows.has_keys => {
-                text::DELETE_ON_DRAWING.now().clone_into(&mut self.desk.said);
+            Action::Delete if self.windows.has_keys => {
+                text::DELETE_ON_DRAWING.now().clone_into(&mut self.state.said);
             }
             Action::Delete => {
-                let delete = match self.desk.group.is_empty() {
-                    true => canvas::delete(&self.document, self.desk.selection),
-                    false => self.desk.group.deleted(self.document.job()),
+                let delete = match self.state.group.is_empty() {
+                    true => edits::delete(&self.document, self.state.selection),
+                    false => edits::group::deleted(&self.state.group, self.document.job()),
                 };
                 self.carry_out(ctx, delete.into_iter().collect());
             }
             Action::FillHeld => {
-                let held = self.desk.selection.face(self.document.job());
+                let held = self.state.selection.face(self.document.job());
                 self.fill(ctx, held.into_iter().collect());
             }
             Action::MakeRoom
@@ -474,16 +493,16 @@ impl Editor {
             | Action::Join
             | Action::AlignTo(_)
             | Action::Spread(_) => self.arrange(ctx, &action),
-            Action::Fit => self.desk.fit = true,
+            Action::Fit => self.state.fit = true,
             Action::Look(Look::Plan) => self.look(View::Plan),
             Action::Look(Look::FaceOn) => self.look_face_on(),
             Action::Look(Look::At(face)) => {
-                self.desk.view = View::FaceOn(face);
-                self.desk.fit = true;
+                self.state.view = View::FaceOn(face);
+                self.state.fit = true;
                 self.carry_out(ctx, vec![Action::Select(Selection::Face(face))]);
             }
             Action::Look(Look::Solid) => {
-                self.desk.take(Tool::Select);
+                self.take(Tool::Select);
                 self.look(View::Solid);
             }
             Action::ShowHome => self.show_home(ctx),
@@ -492,7 +511,7 @@ impl Editor {
                 self.files.ask(ctx, Ask::SavePicture, start);
             }
             Action::Toggle(what) => self.toggle(what),
-            Action::Use(tool) => self.desk.take(tool),
+            Action::Use(tool) => self.take(tool),
             Action::Speak(language) => self.speak(language),
             Action::ChangeTheme => {
                 let dark = ctx.theme() == egui::Theme::Light;
@@ -503,9 +522,47 @@ impl Editor {
             Action::SaveRuleBook => self.save_rule_book(ctx),
             Action::CompareRuleBook => self.ask_data(ctx, Ask::CompareBook),
             Action::ShowCautions => self.dialog = Some(Dialog::Cautions),
-            Action::DrawWalls => self.desk.draw_walls(),
-            Action::Open(window) => self.desk.windows.open(window),
-            Action::OpenOrClose(window) => self.desk.windows.open_or_close(window),
+            Action::DrawWalls => {
+                self.canvas.let_go();
+                self.state.draw_walls();
+            }
+            Action::Open(window) => self.windows.open(window),
+            Action::OpenOrClose(window) => self.windows.open_or_close(window),
+            Action::CloseTopWindow => windows::close_top(ctx, &mut self.windows),
+            Action::ShowList(list) => self.state.list = list,
+            Action::OpenLine(line) => self.state.opened_line = line,
+            Action::Person(name) => self.settings.person = name,
+            Action::PenetrationKind(kind) => self.state.penetration_kind = Some(kind),
+            Action::PartKind(kind) => self.state.part_kind = Some(kind),
+            Action::OutlineFor(what) => self.state.outline_for = what,
+            Action::Shape(shaped) => self.state.shaped = shaped,
+            Action::RaiseAs(how) => self.state.raise_as = Some(how),
+            Action::Trouble(at) => self.state.trouble = at,
+            Action::FillAs(asked) => self.state.fill.asked = asked,
+            Action::StopFill => self.state.fill.stop(),
+            Action::StopHoldBack => self.state.fill.stop_asking(),
+            Action::StopMakingRoom => {
+                if let Some(making) = &self.state.making_room {
+                    making.stop();
+                }
+            }
+            Action::OpenFinding(key) => self.state.fixing.open(&key),
+            Action::ReadPictureAgain => self.state.pictures.again(),
+            Action::SkipStep => {
+                if let Some(lesson) = &mut self.state.lesson {
+                    lesson.skip();
+                }
+            }
+            Action::See(camera, fitted_to) => {
+                (self.state.camera, self.state.fitted_to) = (camera, fitted_to);
+            }
+            Action::Hover(thing, at) => (self.state.hover, self.state.pointer) = (thing, at),
+            Action::Point(pointed) => self.state.pointed = pointed,
+            Action::LookAtFinding(key, now) => self.state.fixing.look_at(&key, now),
+            Action::Ghost(ghost) => self.state.ghost = ghost,
+            Action::MarkCourses(courses) => self.state.courses = courses,
+            Action::LightRoof(part) => self.state.lit_roof = part,
+            Action::Fitted => self.state.fit = false,
             Action::ShowKeys => self.dialog = Some(Dialog::Keys),
         }
     }
@@ -514,12 +571,12 @@ impl Editor {
         let before = Arc::clone(self.document.settled());
         match self.document.edit(label, edit) {
             Ok(_) => {
-                self.desk.said.clear();
-                self.desk.trouble = None;
+                self.state.said.clear();
+                self.state.trouble = None;
                 self.tell_what_went(&before);
             }
             Err(error) => {
-                self.desk.trouble = trouble_of(&error, edit);
+                self.state.trouble = trouble_of(&error, edit);
                 self.wrong(text::CANT_BE.now(), error.to_string());
             }
         }
@@ -527,9 +584,9 @@ impl Editor {
 
     /// What a person set and no longer has a place is told, not dropped in silence.
     fn tell_what_went(&mut self, before: &Resolved) {
-        let lost = crate::parting::kinds_lost(before, self.document.settled());
+        let lost = crate::edits::parting::kinds_lost(before, self.document.settled());
         if lost > 0 {
-            self.desk.said = text::kinds_lost(lost);
+            self.state.said = text::kinds_lost(lost);
         }
     }
 
@@ -539,33 +596,38 @@ impl Editor {
 
     fn toggle(&mut self, what: Toggle) {
         let shown = match what {
-            Toggle::Courses => &mut self.desk.courses_in_plan,
-            Toggle::Pathways => &mut self.desk.show_pathways,
-            Toggle::WindZones => &mut self.desk.show_zones,
+            Toggle::Courses => &mut self.state.courses_in_plan,
+            Toggle::Pathways => &mut self.state.show_pathways,
+            Toggle::WindZones => &mut self.state.show_zones,
         };
         *shown = !*shown;
     }
 
     /// Opens the view for the homeowner, or leaves it.
     fn show_home(&mut self, ctx: &Context) {
-        self.desk.showing = !self.desk.showing;
-        self.desk.let_go();
-        self.desk.solid.eye.fit = true;
-        ctx.send_viewport_cmd(ViewportCommand::Fullscreen(self.desk.showing));
+        self.state.showing = !self.state.showing;
+        self.let_go();
+        self.solid.eye.fit = true;
+        ctx.send_viewport_cmd(ViewportCommand::Fullscreen(self.state.showing));
     }
 
-    fn drop_gesture(&mut self) {
-        if self.desk.gesture.is_some() {
-            self.desk.gesture = Some(Gesture::Dropped);
-            self.desk.guides.clear();
-        }
+    /// Takes a tool up.
+    pub(crate) fn take(&mut self, tool: Tool) {
+        self.canvas.let_go();
+        self.state.take(tool);
+    }
+
+    /// Drops what is half done on the drawing.
+    fn let_go(&mut self) {
+        self.canvas.let_go();
+        self.state.trouble = None;
     }
 
     fn look(&mut self, view: View) {
-        if self.desk.view != view {
-            self.desk.let_go();
-            self.desk.view = view;
-            self.desk.fit = true;
+        if self.state.view != view {
+            self.let_go();
+            self.state.view = view;
+            self.state.fit = true;
         }
     }
 
@@ -573,19 +635,19 @@ impl Editor {
     fn look_face_on(&mut self) {
         let job = self.document.job();
         let face = self
-            .desk
+            .state
             .selection
             .face(job)
             .or_else(|| job.blocks.first().map(|block| block.face))
             .or_else(|| job.faces.first().map(|face| face.id));
         match face {
             Some(face) => {
-                if self.desk.tool == Tool::DrawFace {
-                    self.desk.take(Tool::Select);
+                if self.state.tool == Tool::DrawFace {
+                    self.take(Tool::Select);
                 }
                 self.look(View::FaceOn(face));
             }
-            None => self.desk.said = text::NO_FACE_YET.now().to_owned(),
+            None => self.state.said = text::NO_FACE_YET.now().to_owned(),
         }
     }
 
@@ -602,7 +664,7 @@ impl Editor {
 fn trouble_of(error: &EditError, edit: &Edit) -> Option<chalkcourse_geometry::DVec2> {
     match (error, edit) {
         (EditError::CantRaise { error, .. }, Edit::PutPart(part)) => {
-            crate::parting::trouble_spot(error, &part.outline)
+            crate::edits::parting::trouble_spot(error, &part.outline)
         }
         _ => None,
     }
@@ -619,12 +681,12 @@ impl eframe::App for Editor {
         let began = self.frame_times.as_mut().map(|times| times.begin(frame.info().cpu_usage));
         self.show(ui);
         if let (Some(times), Some(began)) = (&mut self.frame_times, began) {
-            times.end(began, self.desk.gesture.is_some());
+            times.end(began, self.canvas.is_dragging());
         }
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
-        self.settings.raise_as = self.desk.raise_as;
+        self.settings.raise_as = self.state.raise_as;
         eframe::set_value(storage, Settings::KEY, &self.settings);
     }
 

@@ -2,9 +2,9 @@
 
 use crate::action::Actions;
 use crate::commands::Command;
-use crate::desk::Desk;
+use crate::solid_view::{self, SolidView};
 use crate::theme::{self, Palette};
-use crate::{Document, solid_view, text};
+use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, Rect as Bounds};
 use chalkcourse_plan::is_bare_cost;
 use egui::{
@@ -13,7 +13,7 @@ use egui::{
 };
 
 /// The whole window.
-pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(crate) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     let p = theme::of(ui);
     let room = ui.available_size();
     // Type grows with the room, so that it reads from across a table on any screen.
@@ -32,8 +32,8 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
             ui.add_space(theme::GAP * 4.0);
             for (words, before) in [(text::BEFORE.now(), true), (text::AFTER.now(), false)] {
                 let words = RichText::new(words).size(theme::size::HEADING * large);
-                if ui.add(Button::selectable(desk.solid.before == before, words)).clicked() {
-                    desk.solid.before = before;
+                if ui.add(Button::selectable(view.before == before, words)).clicked() {
+                    view.before = before;
                 }
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
@@ -43,13 +43,12 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
             });
         });
     });
-    CentralPanel::no_frame().show(ui, |ui| picture(ui, document, desk));
+    CentralPanel::no_frame().show(ui, |ui| picture(ui, document, view));
 }
 
-fn picture(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+fn picture(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     let area = ui.available_rect_before_wrap();
     let response = ui.interact(area, Id::unique("home picture"), Sense::click_and_drag());
-    let view = &mut desk.solid;
     view.eye.follow(ui, &response, true);
     solid_view::hang(ui, area, document, view, None);
     let sun = view.sun.sun(document).map(|_| view.sun.words(document)).unwrap_or_default();

@@ -1,7 +1,7 @@
 //! An outline that is being drawn: corners so far, and where the next one is meant to be.
 
-use super::shaped::Shaped;
 use super::snap::{self, Guide, Scene};
+use crate::state::Shaped;
 use crate::text;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Units, signed_area};
 use chalkcourse_job::Resolved;
@@ -48,7 +48,7 @@ impl Draft {
     pub(crate) fn aim(&mut self, scene: Scene, pointer: DVec2, how: Aim) -> Vec<Guide> {
         let (next, guides) = self.aimed(scene, pointer, how);
         (self.next, self.pointer) = (Some(next), Some(pointer));
-        let typed = super::shaped::size(&self.typed, scene.job.units);
+        let typed = crate::state::size_typed(&self.typed, scene.job.units);
         if self.shaped != Shaped::Corners
             && let Ok(size) = typed
             && let Some(at) = self.shaped.sized(self.along(), &self.corners, pointer, size)
@@ -178,7 +178,7 @@ impl Draft {
     pub(crate) fn set_typed(&mut self, units: Units) -> bool {
         let wrong = |words: &str| words.to_owned();
         if self.shaped != Shaped::Corners {
-            match super::shaped::size(&self.typed, units) {
+            match crate::state::size_typed(&self.typed, units) {
                 Ok(size) if size.min_element() > 0.0 => {
                     let to = self.pointer.unwrap_or(DVec2::ZERO);
                     self.next = self.shaped.sized(self.along(), &self.corners, to, size);

@@ -1,76 +1,74 @@
 //! The strip over the drawing: what the tool does, and what can be typed or chosen for it.
 
-use super::drawn::OutlineFor;
+use super::Canvas;
 use super::interact::close_draft;
 use super::keys::escape;
-use super::shaped::Shaped;
-use crate::action::Actions;
+use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::tool::Tool;
-use crate::view::View;
+use crate::state::{OutlineFor, Shaped, State, Tool, View};
+use crate::widgets::raise_fields;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{PartKind, PenetrationKind};
 use egui::{Button, Key, Modifiers, RichText, TextEdit, Ui};
 
 /// Shows the strip.
-pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    if desk.tool == Tool::DrawFace {
+pub(crate) fn show(ui: &mut Ui, document: &Document, state: &State, own: &mut Canvas, actions: &mut Actions) {
+    if state.tool == Tool::DrawFace {
         let row = egui::vec2(ui.available_width(), ui.available_height() / 2.0);
         let left = egui::Layout::left_to_right(egui::Align::Center);
         ui.spacing_mut().item_spacing.y = 0.0;
         ui.allocate_ui_with_layout(row, left, |ui| {
             ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
-            outline_for(ui, desk, actions);
+            outline_for(ui, state, own, actions);
         });
         ui.allocate_ui_with_layout(row, left, |ui| {
             ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
-            choices(ui, desk, document.job().units);
-            drawing(ui, document, desk, actions);
-            hint(ui, document, desk);
+            choices(ui, state, own, document.job().units, actions);
+            drawing(ui, document, state, own, actions);
+            hint(ui, document, state, own);
         });
         return;
     }
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
-        match desk.tool {
-            Tool::Penetration => kinds(ui, desk),
-            Tool::Picture => super::picture::bar(ui, document, desk, actions),
+        match state.tool {
+            Tool::Penetration => kinds(ui, state, actions),
+            Tool::Picture => super::picture::bar(ui, document, own, actions),
             _ => {}
         }
-        hint(ui, document, desk);
+        hint(ui, document, state, own);
     });
 }
 
 /// What to do next.
-fn hint(ui: &mut Ui, document: &Document, desk: &Desk) {
+fn hint(ui: &mut Ui, document: &Document, state: &State, own: &Canvas) {
     let quiet = theme::of(ui).quiet;
-    let corners = desk.draft.as_ref().map_or(0, |draft| draft.corners.len());
-    let hint = match desk.tool {
-        Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&desk.handling),
-        Tool::Select if desk.view == View::Solid => text::HOUSE_HINT.now(),
-        Tool::DrawFace if desk.shaped != Shaped::Corners => text::shape_hint(corners),
+    let corners = own.draft.as_ref().map_or(0, |draft| draft.corners.len());
+    let hint = match state.tool {
+        Tool::Picture if document.job().underlay.is_some() => super::picture::hint(&own.handling),
+        Tool::Select if state.view == View::Solid => text::HOUSE_HINT.now(),
+        Tool::DrawFace if state.shaped != Shaped::Corners => text::shape_hint(corners),
         tool => text::hint(tool, corners, document.job()),
     };
     ui.add(egui::Label::new(RichText::new(hint).color(quiet)).truncate());
 }
 
-fn kinds(ui: &mut Ui, desk: &mut Desk) {
+fn kinds(ui: &mut Ui, state: &State, actions: &mut Actions) {
     for kind in PenetrationKind::ALL {
-        let chosen = desk.kind() == kind;
+        let chosen = state.kind() == kind;
         if ui.add(Button::selectable(chosen, text::kind(kind))).clicked() {
-            desk.penetration_kind = Some(kind);
+            actions.push(Action::PenetrationKind(kind));
         }
     }
     ui.separator();
 }
 
 /// A face, a hole or a penetration: chosen before the first corner, shown until the last.
-fn outline_for(ui: &mut Ui, desk: &mut Desk, actions: &mut Actions) {
-    let begun = desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty());
+fn outline_for(ui: &mut Ui, state: &State, own: &Canvas, actions: &mut Actions) {
+    let begun = own.is_drawing();
     for what in OutlineFor::ALL {
-        let chosen = desk.outline_for == what;
+        let chosen = state.outline_for == what;
         if begun && !chosen {
             continue;
         }
@@ -79,10 +77,10 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, actions: &mut Actions) {
             .on_hover_text(text::outline_help(what))
             .clicked()
         {
-            desk.outline_for = what;
+            actions.push(Action::OutlineFor(what));
         }
     }
-    if desk.outline_for == OutlineFor::Face
+    if state.outline_for == OutlineFor::Face
         && !begun
         && ui.button(text::FROM_MEASUREMENTS.now()).on_hover_text(text::TAPED_FACE_HELP.now()).clicked()
     {
@@ -91,43 +89,46 @@ fn outline_for(ui: &mut Ui, desk: &mut Desk, actions: &mut Actions) {
 }
 
 /// What there is to choose before the first corner: what the corners make, and what comes of the outline.
-fn choices(ui: &mut Ui, desk: &mut Desk, units: Units) {
-    if desk.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty()) {
+fn choices(ui: &mut Ui, state: &State, own: &Canvas, units: Units, actions: &mut Actions) {
+    if own.is_drawing() {
         return;
     }
-    shapes(ui, desk);
-    match desk.outline_for {
+    shapes(ui, state, actions);
+    match state.outline_for {
         OutlineFor::Part => {
             for kind in [PartKind::Dormer, PartKind::Porch, PartKind::Ell, PartKind::Chimney] {
-                let chosen = desk.part_kind() == kind;
+                let chosen = state.part_kind() == kind;
                 if ui.add(Button::selectable(chosen, text::part_kind(kind))).clicked() {
-                    desk.part_kind = Some(kind);
+                    actions.push(Action::PartKind(kind));
                 }
             }
             ui.separator();
         }
-        OutlineFor::Penetration => kinds(ui, desk),
-        OutlineFor::Roof => super::raise_bar::show(ui, desk, units),
+        OutlineFor::Penetration => kinds(ui, state, actions),
+        OutlineFor::Roof => {
+            actions.extend(raise_fields(ui, state.raise_as, units).map(Action::RaiseAs));
+            ui.separator();
+        }
         OutlineFor::Face | OutlineFor::Hole => {}
     }
 }
 
 /// What the corners make: chosen before the first one.
-fn shapes(ui: &mut Ui, desk: &mut Desk) {
+fn shapes(ui: &mut Ui, state: &State, actions: &mut Actions) {
     for shaped in Shaped::ALL {
         if ui
-            .add(Button::selectable(desk.shaped == shaped, text::shaped(shaped)))
+            .add(Button::selectable(state.shaped == shaped, text::shaped(shaped)))
             .on_hover_text(text::shaped_help(shaped))
             .clicked()
         {
-            desk.shaped = shaped;
+            actions.push(Action::Shape(shaped));
         }
     }
     ui.separator();
 }
 
-fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(draft) = &mut desk.draft else { return };
+fn drawing(ui: &mut Ui, document: &Document, state: &State, own: &mut Canvas, actions: &mut Actions) {
+    let Some(draft) = &mut own.draft else { return };
     if draft.corners.is_empty() {
         return;
     }
@@ -202,8 +203,8 @@ fn drawing(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Acti
     }
     ui.separator();
     if close {
-        close_draft(document, desk, actions);
+        close_draft(document, state, own, actions);
     } else if give_up {
-        escape(ui.ctx(), desk, actions);
+        escape(state, own, actions);
     }
 }

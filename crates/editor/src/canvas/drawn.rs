@@ -1,37 +1,19 @@
 //! What a drawn outline becomes: a face, a whole roof, a hole in a face, or a penetration with an outline of its own.
 
 use super::Draft;
-use super::new_face::new_face;
-use crate::desk::Desk;
-use crate::parting::{new_part, trouble_spot};
-use crate::selection::PartPlace;
-use crate::text;
-use crate::{Document, Selection};
+use crate::edits::{
+    new_face,
+    parting::{new_part, trouble_spot},
+    usual_roof,
+};
+use crate::state::OutlineFor;
+use crate::state::{PartPlace, State};
+use crate::{Document, Selection, text};
 use chalkcourse_geometry::raise::raise;
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{Edit, PartKind, Penetration, PenetrationId, Resolved, RoofPart, Shape};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::part_over;
-
-/// What the next outline is drawn for.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum OutlineFor {
-    /// A face of the roof.
-    #[default]
-    Face,
-    /// A whole roof over the walls that are drawn.
-    Roof,
-    /// A part of the house over the roof that is there.
-    Part,
-    /// A hole in a face: a courtyard, a shaft.
-    Hole,
-    /// A penetration of the kind that the penetration tool places.
-    Penetration,
-}
-
-impl OutlineFor {
-    pub(crate) const ALL: [Self; 5] = [Self::Face, Self::Roof, Self::Part, Self::Hole, Self::Penetration];
-}
 
 /// A step that a drawn outline makes.
 pub(crate) struct Drawn {
@@ -56,26 +38,26 @@ impl From<String> for Refused {
 ///
 /// # Errors
 /// Words for the person where they make none.
-pub(crate) fn drawn(draft: &Draft, document: &Document, desk: &Desk) -> Result<Drawn, Refused> {
+pub(crate) fn drawn(draft: &Draft, document: &Document, state: &State) -> Result<Drawn, Refused> {
     let (job, layout) = (document.job(), &document.plan().layout);
     let corners = draft.outline()?;
-    match desk.outline_for {
+    match state.outline_for {
         OutlineFor::Face => {
             let face = new_face(job, layout, corners);
             let (label, selection) = (text::draw_of(&face.name), Selection::Face(face.id));
             Ok(Drawn { label, edit: Edit::PutFace(face), selection })
         }
         OutlineFor::Roof => {
-            let how = desk.raise_as.unwrap_or_else(super::usual_roof);
+            let how = state.raise_as.unwrap_or_else(usual_roof);
             raised(text::RAISE_ROOF.now().to_owned(), part_over(job, &Polygon::new(corners), &how))
         }
         OutlineFor::Part => {
-            let how = desk.raise_as.unwrap_or_else(super::usual_roof);
-            let part = new_part(job, layout, desk.part_kind(), &Polygon::new(corners), &how);
+            let how = state.raise_as.unwrap_or_else(usual_roof);
+            let part = new_part(job, layout, state.part_kind(), &Polygon::new(corners), &how);
             raised(text::draw_of(&part.name), part)
         }
         OutlineFor::Hole => hole(job, layout, corners),
-        OutlineFor::Penetration => Ok(penetration(job, layout, &corners, desk)),
+        OutlineFor::Penetration => Ok(penetration(job, layout, &corners, state)),
     }
 }
 
@@ -112,12 +94,12 @@ fn hole(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, R
 }
 
 /// A penetration is measured on the deck of the face that its middle lies on; beside all faces, in plan.
-fn penetration(job: &Resolved, layout: &Layout, corners: &[DVec2], desk: &Desk) -> Drawn {
+fn penetration(job: &Resolved, layout: &Layout, corners: &[DVec2], state: &State) -> Drawn {
     let middle = middle_of(corners);
     let home = layout.roof.faces.iter().find(|face| face.sound && face.plan.contains(middle));
     let on_deck =
         |p: DVec2| home.map_or(p - middle, |face| face.plane.to_frame(p) - face.plane.to_frame(middle));
-    let kind = desk.kind();
+    let kind = state.kind();
     let id = PenetrationId(job.next_id);
     let penetration = Penetration {
         id,

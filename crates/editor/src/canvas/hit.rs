@@ -1,6 +1,5 @@
 use crate::Selection;
-use crate::selection::PartPlace;
-use crate::view::Space;
+use crate::state::{PartPlace, Space};
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, PartId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;

@@ -1,18 +1,18 @@
 //! What is drawn over the roof: lights, handles, dimensions, guides, the face that is being drawn, and the frame.
 
+use super::Canvas;
+use super::brush::Brush;
 use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
-use super::paint::Brush;
-use crate::desk::{Desk, Pointed};
-use crate::view::View;
+use crate::state::{Pointed, State, View};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
 use chalkcourse_takeoff::PlaceShape;
 use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
 /// Lights the place of the row that a list points at.
-pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn lights(brush: &Brush, document: &Document, state: &State) {
     let plan = document.plan();
-    match &desk.pointed {
+    match &state.pointed {
         Pointed::Nothing | Pointed::Near(..) => {}
         Pointed::Finding(key) | Pointed::Fix(key, _) => {
             if let Some(finding) = plan.findings.iter().find(|f| f.key == *key) {
@@ -21,7 +21,7 @@ pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
         }
         Pointed::Line(number) | Pointed::Term(number, _) => {
             let Some(line) = plan.takeoff.lines.iter().find(|l| l.number == *number) else { return };
-            let only = if let Pointed::Term(_, index) = &desk.pointed { Some(*index) } else { None };
+            let only = if let Pointed::Term(_, index) = &state.pointed { Some(*index) } else { None };
             for (_, term) in line.terms.iter().enumerate().filter(|(i, _)| only.is_none_or(|only| only == *i))
             {
                 for place in term.places.iter() {
@@ -114,10 +114,10 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
 }
 
 /// Handles and dimensions of what is held.
-pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn held(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     let layout = &document.plan().layout;
-    if let Some(block) = desk.selection.block().and_then(|id| job.block(id))
+    if let Some(block) = state.selection.block().and_then(|id| job.block(id))
         && let Some((index, face)) = layout.face(block.face)
         && brush.space.shows(index)
     {
@@ -139,10 +139,10 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
         }
     }
     let on_face =
-        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
-    if let Some(face) = desk.selection.face(job).filter(|_| on_face && desk.view == View::Plan) {
+        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+    if let Some(face) = state.selection.face(job).filter(|_| on_face && state.view == View::Plan) {
         for (ring, corner, p) in corners(job, face) {
-            let this = desk.selection == Selection::Corner { face, ring, corner };
+            let this = state.selection == Selection::Corner { face, ring, corner };
             handle(brush, brush.space.screen_from_plan(p), this);
         }
     }
@@ -209,19 +209,19 @@ pub(super) fn words_of_measure(painter: &egui::Painter, [a, b]: [Pos2; 2], words
 }
 
 /// The lines that say why something stopped where it did.
-pub(super) fn guides(brush: &Brush, desk: &Desk) {
+pub(super) fn guides(brush: &Brush, state: &State, own: &Canvas) {
     let color = brush.palette.guide;
     // The second of two has its words a line lower.
-    for (index, guide) in desk.guides.iter().enumerate() {
+    for (index, guide) in own.guides.iter().enumerate() {
         let (a, b) = (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
         brush.styled(a, b, color, (1.2, &[6.0], &[3.0]));
         if (a - b).length() < 1.0 {
             brush.painter.circle_stroke(a, 8.0, Stroke::new(1.5, color));
         }
         let seen = brush.space.area.shrink(40.0);
-        let next = desk.draft.as_ref().and_then(|draft| draft.next);
-        let corner = matches!(desk.gesture, Some(super::Gesture::MoveCorner { .. }));
-        let (at, anchor) = if let Some(next) = next.or(desk.pointer.filter(|_| corner)) {
+        let next = own.draft.as_ref().and_then(|draft| draft.next);
+        let corner = matches!(own.gesture, Some(super::Gesture::MoveCorner { .. }));
+        let (at, anchor) = if let Some(next) = next.or(state.pointer.filter(|_| corner)) {
             let beside = Vec2::new(14.0, 14.0 + 20.0 * index as f32);
             (brush.space.screen_from_plan(next) + beside, Align2::LEFT_TOP)
         } else if (b - a).x.abs() > (b - a).y.abs() {
@@ -236,8 +236,8 @@ pub(super) fn guides(brush: &Brush, desk: &Desk) {
 }
 
 /// The face that is being drawn.
-pub(super) fn draft(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some(draft) = &desk.draft else { return };
+pub(super) fn draft(brush: &Brush, document: &Document, own: &Canvas) {
+    let Some(draft) = &own.draft else { return };
     let p = brush.palette;
     let units = document.job().units;
     let points: Vec<Pos2> = draft.corners.iter().map(|&c| brush.space.screen_from_plan(c)).collect();
@@ -281,12 +281,12 @@ pub(super) fn draft(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// The measuring tape: in plan, and on the slope where both ends are on one face.
-pub(super) fn tape(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some((from, to)) = desk.tape else { return };
+pub(super) fn tape(brush: &Brush, document: &Document, own: &Canvas) {
+    let Some((from, to)) = own.tape else { return };
     let units = document.job().units;
     let layout = &document.plan().layout;
-    let a = super::face_at(&brush.space, layout, from);
-    let b = super::face_at(&brush.space, layout, to);
+    let a = super::hit::face(&brush.space, layout, from);
+    let b = super::hit::face(&brush.space, layout, to);
     let in_plan = Length::from_metres(from.distance(to));
     let words = match (a, b) {
         (Some((one, plane)), Some((other, _))) if one == other => {
@@ -301,7 +301,7 @@ pub(super) fn tape(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// Scale bar, north, and what is shown.
-pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn frame(brush: &Brush, document: &Document, state: &State) {
     let area = brush.space.area.shrink(14.0);
     let p = brush.palette;
     let units = document.job().units;
@@ -322,7 +322,7 @@ pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
             p.quiet,
         );
     }
-    match desk.view {
+    match state.view {
         View::Solid => {}
         View::Plan => {
             let centre = area.right_top() + Vec2::new(-12.0, 22.0);

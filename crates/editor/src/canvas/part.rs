@@ -1,17 +1,14 @@
 //! Parts of the house on the drawing: their wall lines, corners to drag, and the place of a trouble.
 
 use super::Stage;
+use super::brush::Brush;
 use super::gesture::{Gesture, Step};
 use super::hit::{Hit, distance, nearest};
-use super::paint::Brush;
 use super::snap::{self, Scene};
-use crate::action::{Action, Actions};
-use crate::desk::Desk;
-use crate::selection::PartPlace;
-use crate::theme;
-use crate::view::{Space, View};
-use crate::{Document, Selection, text};
-use chalkcourse_geometry::{DVec2, nearest_on_segment};
+use crate::action::Actions;
+use crate::state::{PartPlace, Space, State, View};
+use crate::{Document, Selection, edits, text, theme};
+use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Edit, FaceId, PartId, PartKind, PlanMove, Resolved, RoofPart};
 use egui::{Align2, Pos2, Stroke, Ui};
 
@@ -62,7 +59,7 @@ pub(super) fn begin(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2)
             let Selection::Part(id, _) = selection else { return None };
             let from = job.face(face)?.from?;
             // What stands on the held part goes with it, so it can be taken there too.
-            moving(job, id).contains(&from.part).then(|| moved_whole(job, id, plan))?
+            edits::part::moving(job, id).contains(&from.part).then(|| moved_whole(job, id, plan))?
         }
         _ => None,
     }
@@ -70,15 +67,7 @@ pub(super) fn begin(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2)
 
 fn moved_whole(job: &Resolved, id: PartId, grab: DVec2) -> Option<Gesture> {
     let name = job.part(id)?.name.clone();
-    Some(Gesture::MovePart { name, parts: moving(job, id), grab })
-}
-
-/// A house goes with all that stands on it or leans on it; any other part goes alone.
-pub(crate) fn moving(job: &Resolved, id: PartId) -> Vec<PartId> {
-    match job.part(id).map(|part| part.kind) {
-        Some(PartKind::Main) => job.parts_joined_to(id),
-        _ => vec![id],
-    }
+    Some(Gesture::MovePart { name, parts: edits::part::moving(job, id), grab })
 }
 
 /// What the drag of a corner means.
@@ -114,81 +103,29 @@ pub(super) fn move_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
     }
 }
 
-/// What is held moved by so much: a corner, or the part.
-pub(super) fn nudged(job: &Resolved, id: PartId, place: PartPlace, by: DVec2) -> Option<Action> {
-    let part = job.part(id)?;
-    match place {
-        PartPlace::Corner { ring, corner } => {
-            let from = *part.outline.rings().nth(ring)?.get(corner)?;
-            let next = part.with_corner_moved(ring, corner, from + by)?;
-            Some(Action::Edit(text::move_corner_of(&part.name), Edit::PutPart(next)))
-        }
-        _ => {
-            let edit = Edit::MoveParts { parts: moving(job, id), how: PlanMove::shift(by) };
-            Some(Action::Edit(text::nudge_of(&part.name), edit))
-        }
-    }
-}
-
-/// A corner more on a side, where the pointer is.
-pub(super) fn add_corner(
-    job: &Resolved,
-    id: PartId,
-    ring: usize,
-    side: usize,
-    at: Option<DVec2>,
-) -> Option<Action> {
-    let part = job.part(id)?;
-    let (.., a, b) = part.outline.sides().find(|&(r, s, ..)| (r, s) == (ring, side))?;
-    let on = at.map_or((a + b) / 2.0, |at| nearest_on_segment(at, a, b));
-    let next = part.with_corner_added(ring, side, on)?;
-    let held = Selection::Part(id, PartPlace::Corner { ring, corner: side + 1 });
-    Some(Action::EditAndSelect(text::add_corner_of(&part.name), Edit::PutPart(next), held))
-}
-
-/// What taking away what is held of a part means.
-pub(super) fn delete(job: &Resolved, id: PartId, place: PartPlace) -> Option<Action> {
-    let part = job.part(id)?;
-    let PartPlace::Corner { ring, corner } = place else {
-        return Some(Action::EditAndSelect(
-            text::delete_of(&part.name),
-            Edit::RemovePart(id),
-            Selection::Nothing,
-        ));
-    };
-    Some(match part.without_corner(ring, corner) {
-        Some(next) => Action::EditAndSelect(
-            text::delete_corner_of(&part.name),
-            Edit::PutPart(next),
-            Selection::Part(id, PartPlace::Whole),
-        ),
-        None => Action::Say(text::LAST_CORNERS_OF_PART.now().to_owned()),
-    })
-}
-
 /// The wall lines and corners of the held part, the outlines of parts without faces, and the place of a trouble.
-pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
-    if desk.view != View::Plan {
+pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
+    if state.view != View::Plan {
         return;
     }
     let (job, p) = (document.job(), brush.palette);
     for part in job.parts.iter().filter(|part| part.kind == PartKind::Chimney) {
         brush.outline(&part.outline, Stroke::new(1.5, p.line), None);
     }
-    if let Some(part) = held(job, desk.selection) {
+    if let Some(part) = held(job, state.selection) {
         brush.outline(&part.outline, Stroke::new(1.6, p.accent), Some((7.0, 4.0)));
-        if let Selection::Part(_, PartPlace::Side { ring, side }) = desk.selection
+        if let Selection::Part(_, PartPlace::Side { ring, side }) = state.selection
             && let Some((.., a, b)) = part.outline.sides().find(|&(r, s, ..)| (r, s) == (ring, side))
         {
             let ends = [a, b].map(|end| brush.space.screen_from_plan(end));
             brush.painter.line_segment(ends, Stroke::new(3.5, p.accent));
         }
         for (ring, corner, at) in corners(part) {
-            let this = desk.selection == Selection::Part(part.id, PartPlace::Corner { ring, corner });
+            let this = state.selection == Selection::Part(part.id, PartPlace::Corner { ring, corner });
             super::paint_marks::handle(brush, brush.space.screen_from_plan(at), this);
         }
     }
-    if let Some(spot) = desk.trouble {
+    if let Some(spot) = state.trouble {
         let at = brush.space.screen_from_plan(spot);
         brush.painter.circle_stroke(at, 12.0, Stroke::new(2.5, p.stop));
         brush.label(
@@ -202,20 +139,20 @@ pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// Tells parts, and corners and sides of the held one, to screen readers and to the keyboard.
-pub(super) fn tell(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
-    if desk.view != View::Plan {
+pub(super) fn tell(ui: &mut Ui, stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
+    if state.view != View::Plan {
         return;
     }
     let job = document.job();
     let space = &stage.space;
     let mut item = |ui: &mut Ui, points: Vec<Pos2>, what: Selection, words: &str| {
-        super::outline::item(ui, stage, points, what, desk.selection, words, actions);
+        super::outline::item(ui, stage, points, what, state.selection, words, actions);
     };
     for part in &job.parts {
         let points = part.outline.outer.iter().map(|&c| space.screen_from_plan(c)).collect();
         item(ui, points, Selection::Part(part.id, PartPlace::Whole), &text::part_words(part));
     }
-    let Some(part) = held(job, desk.selection) else { return };
+    let Some(part) = held(job, state.selection) else { return };
     for (ring, corner, at) in corners(part) {
         let at = space.screen_from_plan(at);
         let grip = egui::vec2(theme::HANDLE, theme::HANDLE);

@@ -1,14 +1,13 @@
 //! The picture under the plan on the drawing: moved, turned, scaled by two points, cropped; and painted under all else.
 
-use super::Stage;
+use super::brush::Brush;
 use super::gesture::{Gesture, Step};
-use super::paint::Brush;
+use super::{Canvas, Stage};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::tool::Tool;
-use crate::view::View;
-use crate::{Document, fields, text, theme};
+use crate::state::{State, Tool, View};
+use crate::widgets::fields;
+use crate::{Document, text, theme};
 use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::{
@@ -43,29 +42,29 @@ pub(crate) struct Handling {
 }
 
 /// What the pointer does while the picture tool is held.
-pub(super) fn interact(ui: &Ui, stage: &Stage, document: &Document, desk: &mut Desk) {
+pub(super) fn interact(ui: &Ui, stage: &Stage, document: &Document, own: &mut Canvas) {
     let Some(underlay) = &document.job().underlay else { return };
     let response = &stage.response;
-    let by_points = matches!(desk.handling.mode, Mode::Scale | Mode::Turn);
+    let by_points = matches!(own.handling.mode, Mode::Scale | Mode::Turn);
     if by_points
         && response.clicked()
-        && let Some(at) = desk.pointer
+        && let Some(at) = stage.pointer
     {
-        desk.handling.wrong.clear();
-        if desk.handling.points.len() >= 2 {
-            desk.handling.points.clear();
+        own.handling.wrong.clear();
+        if own.handling.points.len() >= 2 {
+            own.handling.points.clear();
         }
-        desk.handling.points.push(at);
+        own.handling.points.push(at);
     }
-    if desk.handling.mode != Mode::Scale
+    if own.handling.mode != Mode::Scale
         && response.drag_started_by(PointerButton::Primary)
         && !super::pan_key(ui)
         && let Some(origin) = ui.input(|input| input.pointer.press_origin())
     {
         let grab = stage.space.plan(origin);
-        desk.handling.points.clear();
-        desk.gesture =
-            Some(Gesture::Picture { start: Box::new(underlay.clone()), mode: desk.handling.mode, grab });
+        own.handling.points.clear();
+        own.gesture =
+            Some(Gesture::Picture { start: Box::new(underlay.clone()), mode: own.handling.mode, grab });
     }
 }
 
@@ -96,15 +95,8 @@ pub(super) fn step(start: &Underlay, mode: Mode, grab: DVec2, plan: DVec2) -> Op
     Some(Step { label: label.to_owned(), edit: Edit::SetUnderlay(Some(next)), guides: Vec::new() })
 }
 
-/// The picture moved by the arrow keys.
-pub(super) fn nudged(document: &Document, by: DVec2) -> Option<Action> {
-    let underlay = document.job().underlay.as_ref()?;
-    let next = Underlay { at: underlay.at + by, ..underlay.clone() };
-    Some(Action::Edit(text::MOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(Some(next))))
-}
-
 /// The strip over the drawing.
-pub(super) fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn bar(ui: &mut Ui, document: &Document, own: &mut Canvas, actions: &mut Actions) {
     let Some(underlay) = &document.job().underlay else {
         if ui.button(text::CHOOSE_PICTURE.now()).clicked() {
             actions.push(Command::LayPicture.action());
@@ -112,20 +104,20 @@ pub(super) fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &m
         return;
     };
     for mode in Mode::ALL {
-        let chosen = desk.handling.mode == mode;
+        let chosen = own.handling.mode == mode;
         let index = mode.index();
         let (words, help) = (text::PICTURE_MODES[index].now(), text::PICTURE_MODES_HELP[index].now());
         if ui.add(Button::selectable(chosen, words)).on_hover_text(help).clicked() && !chosen {
-            desk.handling = Handling { mode, ..Handling::default() };
+            own.handling = Handling { mode, ..Handling::default() };
         }
     }
     ui.separator();
-    if let [from, to] = *desk.handling.points.as_slice() {
-        line(ui, underlay, desk, (from, to), document.job().units, actions);
+    if let [from, to] = *own.handling.points.as_slice() {
+        line(ui, underlay, own, (from, to), document.job().units, actions);
         ui.separator();
     }
-    if !desk.handling.wrong.is_empty() {
-        fields::wrong(ui, &desk.handling.wrong);
+    if !own.handling.wrong.is_empty() {
+        fields::wrong(ui, &own.handling.wrong);
     }
 }
 
@@ -138,14 +130,14 @@ pub(super) fn hint(handling: &Handling) -> &'static str {
 fn line(
     ui: &mut Ui,
     underlay: &Underlay,
-    desk: &mut Desk,
+    own: &mut Canvas,
     (from, to): (DVec2, DVec2),
     units: Units,
     actions: &mut Actions,
 ) {
     let put = |next: Underlay, label: &str| Action::Edit(label.to_owned(), Edit::SetUnderlay(Some(next)));
     let mut next = None;
-    if desk.handling.mode == Mode::Scale {
+    if own.handling.mode == Mode::Scale {
         let shown = Length::from_metres(from.distance(to)).show(units);
         ui.allocate_ui(egui::vec2(250.0, ui.spacing().interact_size.y), |ui| {
             let parse = |typed: &str| Length::parse(typed, units);
@@ -163,7 +155,7 @@ fn line(
                         let reached = scaled.to_plan(underlay.to_picture(to));
                         next = Some((scaled, text::SCALE_PICTURE.now(), reached));
                     }
-                    None => desk.handling.wrong = text::NO_SUCH_SCALE.now().to_owned(),
+                    None => own.handling.wrong = text::NO_SUCH_SCALE.now().to_owned(),
                 }
             }
         });
@@ -175,22 +167,24 @@ fn line(
     }
     if let Some((picture, label, reached)) = next {
         actions.push(put(picture, label));
-        desk.handling.points = vec![from, reached];
-        desk.handling.wrong.clear();
+        own.handling.points = vec![from, reached];
+        own.handling.wrong.clear();
     }
 }
 
 /// Whether the picture is seen: then faces over it are drawn see-through.
-pub(super) fn shows(document: &Document, desk: &Desk) -> bool {
+pub(super) fn shows(document: &Document, state: &State) -> bool {
     let underlay = document.job().underlay.as_ref();
-    desk.view == View::Plan && underlay.is_some_and(|underlay| desk.pictures.texture(underlay).is_some())
+    state.view == View::Plan && underlay.is_some_and(|underlay| state.pictures.texture(underlay).is_some())
 }
 
 /// Paints the picture, or where it should be and why it is not there.
-pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some(underlay) = document.job().underlay.as_ref().filter(|_| desk.view == View::Plan) else { return };
+pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
+    let Some(underlay) = document.job().underlay.as_ref().filter(|_| state.view == View::Plan) else {
+        return;
+    };
     let corners = underlay.corners().map(|corner| brush.space.screen_from_plan(corner));
-    if let Some(texture) = desk.pictures.texture(underlay) {
+    if let Some(texture) = state.pictures.texture(underlay) {
         let Crop { left, top, right, bottom } = underlay.crop;
         let places = [(left, top), (right, top), (right, bottom), (left, bottom)];
         let tint = Color32::WHITE.gamma_multiply((1.0 - underlay.dim) as f32);
@@ -205,7 +199,7 @@ pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
         mesh.add_triangle(0, 1, 2);
         mesh.add_triangle(0, 2, 3);
         brush.painter.add(Shape::mesh(mesh));
-    } else if desk.pictures.trouble(underlay).is_some() {
+    } else if state.pictures.trouble(underlay).is_some() {
         let mut ring = corners.to_vec();
         ring.push(corners[0]);
         brush.painter.extend(Shape::dashed_line(&ring, Stroke::new(1.5, brush.palette.caution), 8.0, 6.0));
@@ -222,19 +216,19 @@ pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// The frame of the picture that is handled, its middle, and the line that was clicked.
-pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some(underlay) = document.job().underlay.as_ref().filter(|_| desk.tool == Tool::Picture) else {
+pub(super) fn marks(brush: &Brush, document: &Document, state: &State, own: &Canvas) {
+    let Some(underlay) = document.job().underlay.as_ref().filter(|_| state.tool == Tool::Picture) else {
         return;
     };
     let p = brush.palette;
     let corners = underlay.corners().map(|corner| brush.space.screen_from_plan(corner));
     brush.painter.add(Shape::closed_line(corners.to_vec(), Stroke::new(1.5, p.accent)));
-    if desk.handling.mode == Mode::Turn {
+    if own.handling.mode == Mode::Turn {
         let middle = brush.space.screen_from_plan(underlay.at);
         brush.painter.circle_stroke(middle, theme::HANDLE, Stroke::new(1.6, p.accent));
     }
-    let points: Vec<Pos2> = desk.handling.points.iter().map(|&at| brush.space.screen_from_plan(at)).collect();
-    let next = desk.pointer.filter(|_| points.len() == 1).map(|at| brush.space.screen_from_plan(at));
+    let points: Vec<Pos2> = own.handling.points.iter().map(|&at| brush.space.screen_from_plan(at)).collect();
+    let next = state.pointer.filter(|_| points.len() == 1).map(|at| brush.space.screen_from_plan(at));
     let line: Vec<Pos2> = points.iter().copied().chain(next).collect();
     if let [a, b] = line.as_slice() {
         brush.styled(*a, *b, p.guide, (2.0, &[], &[]));
@@ -245,8 +239,10 @@ pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// Tells the picture to screen readers.
-pub(super) fn tell(ui: &Ui, stage: &Stage, document: &Document, desk: &Desk) {
-    let Some(underlay) = document.job().underlay.as_ref().filter(|_| desk.view == View::Plan) else { return };
+pub(super) fn tell(ui: &Ui, stage: &Stage, document: &Document, state: &State) {
+    let Some(underlay) = document.job().underlay.as_ref().filter(|_| state.view == View::Plan) else {
+        return;
+    };
     let corners = underlay.corners().map(|corner| stage.space.screen_from_plan(corner));
     let rect = Rect::from_points(&corners).intersect(stage.space.area);
     if rect.is_positive() {

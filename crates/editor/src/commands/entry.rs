@@ -1,8 +1,7 @@
 use super::keys::Chord;
 use crate::Document;
 use crate::action::Action;
-use crate::desk::Desk;
-use crate::lesson::Step;
+use crate::state::{State, Step};
 use chalkcourse_words::Say;
 
 /// Where a command stands.
@@ -28,9 +27,9 @@ pub(crate) enum Marked {
 pub(super) enum Mark {
     None,
     /// On or off.
-    Tick(fn(&Document, &Desk) -> bool),
+    Tick(fn(&Document, &State) -> bool),
     /// One of several.
-    Choice(fn(&Document, &Desk) -> bool),
+    Choice(fn(&Document, &State) -> bool),
 }
 
 /// All that is known of a command.
@@ -42,7 +41,7 @@ pub(super) struct Entry {
     pub(super) group: u8,
     pub(super) does: Action,
     pub(super) keys: &'static [Chord],
-    pub(super) enabled: fn(&Document, &Desk) -> bool,
+    pub(super) enabled: fn(&Document, &State) -> bool,
     pub(super) mark: Mark,
     pub(super) lesson: Option<Step>,
 }
@@ -61,7 +60,7 @@ impl Entry {
     }
 
     /// Only while `enabled` says so.
-    pub(super) const fn when(mut self, enabled: fn(&Document, &Desk) -> bool) -> Self {
+    pub(super) const fn when(mut self, enabled: fn(&Document, &State) -> bool) -> Self {
         self.enabled = enabled;
         self
     }
@@ -78,6 +77,6 @@ impl Entry {
     }
 }
 
-fn always(_: &Document, _: &Desk) -> bool {
+fn always(_: &Document, _: &State) -> bool {
     true
 }

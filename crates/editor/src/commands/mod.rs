@@ -11,12 +11,9 @@ pub(crate) use entry::{Marked, Menu};
 pub(crate) use keys::pressed;
 pub(crate) use table::Command;
 
-use crate::Document;
 use crate::action::Action;
-use crate::desk::Desk;
-use crate::lesson::Step;
-use crate::text;
-use crate::tool::Tool;
+use crate::state::{State, Step, Tool};
+use crate::{Document, text};
 use chalkcourse_words::{Language, spoken};
 use egui::KeyboardShortcut;
 use entry::{Entry, Mark};
@@ -85,17 +82,17 @@ impl Command {
     }
 
     /// Whether there is something to do it to.
-    pub(crate) fn can(self, document: &Document, desk: &Desk) -> bool {
-        (self.entry().enabled)(document, desk)
+    pub(crate) fn can(self, document: &Document, state: &State) -> bool {
+        (self.entry().enabled)(document, state)
     }
 
     /// What stands before its words in a menu.
-    pub(crate) fn mark(self, document: &Document, desk: &Desk) -> Option<Marked> {
+    pub(crate) fn mark(self, document: &Document, state: &State) -> Option<Marked> {
         match (self, self.entry().mark) {
             (Self::Speak(language), _) => Some(Marked::Choice(spoken() == language)),
             (_, Mark::None) => None,
-            (_, Mark::Tick(on)) => Some(Marked::Tick(on(document, desk))),
-            (_, Mark::Choice(chosen)) => Some(Marked::Choice(chosen(document, desk))),
+            (_, Mark::Tick(on)) => Some(Marked::Tick(on(document, state))),
+            (_, Mark::Choice(chosen)) => Some(Marked::Choice(chosen(document, state))),
         }
     }
 

@@ -4,12 +4,9 @@ use super::Entry;
 use super::Mark::{Choice, Tick};
 use super::Menu::{Edit, Export, File, Help, View};
 use super::keys::Chord;
-use crate::action::{Action, Toggle, Window};
-use crate::desk::Desk;
-use crate::lesson::Step;
-use crate::outputs::{CrewSheet, OrderFormat, PlanFormat};
-use crate::tool::Tool;
-use crate::view::Look;
+use crate::action::Action;
+use crate::state::{CrewSheet, Look, OrderFormat, PlanFormat, State, Step, Tool};
+use crate::state::{Toggle, Window};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_plan::{Align, Spread};
@@ -186,11 +183,11 @@ commands! {
         .when(has_faces),
     CoursesInPlan =>
         Entry::new(text::COURSES_IN_PLAN, text::COURSES_IN_PLAN_HELP, (View, 3), Action::Toggle(Toggle::Courses))
-            .mark(Tick(|_, desk| desk.courses_in_plan)),
+            .mark(Tick(|_, state| state.courses_in_plan)),
     Pathways => Entry::new(text::PATHWAYS, help::PATHWAYS, (View, 3), Action::Toggle(Toggle::Pathways))
-        .mark(Tick(|_, desk| desk.show_pathways)),
+        .mark(Tick(|_, state| state.show_pathways)),
     WindZones => Entry::new(text::WIND_ZONES, text::WIND_ZONES_HELP, (View, 3), Action::Toggle(Toggle::WindZones))
-        .mark(Tick(|_, desk| desk.show_zones)),
+        .mark(Tick(|_, state| state.show_zones)),
     FeetInches => Entry::new(text::FEET_INCHES, help::FEET_INCHES, (View, 4), Action::Show(Units::FeetInches))
         .mark(Choice(|document, _| document.job().units == Units::FeetInches)),
     Metric => Entry::new(text::METRIC, help::METRIC, (View, 4), Action::Show(Units::Metric))
@@ -199,7 +196,7 @@ commands! {
 
     Lesson => Entry::new(text::LESSON, help::LESSON, (Help, 1), Action::BeginLesson),
     LeaveLesson => Entry::new(text::LESSON_LEAVE, help::LEAVE_LESSON, (Help, 1), Action::LeaveLesson)
-        .when(|_, desk| desk.lesson.is_some()),
+        .when(|_, state| state.lesson.is_some()),
     Find => Entry::new(text::FIND_COMMAND, help::FIND, (Help, 1), Action::Open(Window::Palette))
         .keys(&[Chord::ctrl(Key::F)]),
     Keys => Entry::new(text::KEYS, help::KEYS, (Help, 1), Action::ShowKeys).keys(&[Chord::function(Key::F1)]),
@@ -214,26 +211,26 @@ commands! {
 pub(super) static LANGUAGE: Entry =
     Entry::new(words::command::LANGUAGE, help::LANGUAGE, (View, 5), Action::Fit);
 
-fn has_faces(document: &Document, _: &Desk) -> bool {
+fn has_faces(document: &Document, _: &State) -> bool {
     !document.job().faces.is_empty()
 }
 
-fn has_things(document: &Document, _: &Desk) -> bool {
+fn has_things(document: &Document, _: &State) -> bool {
     !document.job().blocks.is_empty() || !document.job().penetrations.is_empty()
 }
 
-fn can_undo(document: &Document, _: &Desk) -> bool {
+fn can_undo(document: &Document, _: &State) -> bool {
     document.history().undo_label().is_some()
 }
 
-fn can_redo(document: &Document, _: &Desk) -> bool {
+fn can_redo(document: &Document, _: &State) -> bool {
     document.history().redo_label().is_some()
 }
 
-fn holds_something(_: &Document, desk: &Desk) -> bool {
-    desk.selection != Selection::Nothing || !desk.group.is_empty()
+fn holds_something(_: &Document, state: &State) -> bool {
+    state.selection != Selection::Nothing || !state.group.is_empty()
 }
 
-fn holds_block(_: &Document, desk: &Desk) -> bool {
-    desk.selection.block().is_some()
+fn holds_block(_: &Document, state: &State) -> bool {
+    state.selection.block().is_some()
 }

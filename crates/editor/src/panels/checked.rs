@@ -1,5 +1,6 @@
 use super::quiet;
-use crate::{Document, sketch, text, theme};
+use crate::widgets::sketch;
+use crate::{Document, text, theme};
 use chalkcourse_words::of_data;
 use egui::{CollapsingHeader, RichText, Ui};
 

@@ -1,7 +1,8 @@
 //! The deck and the covering as found: what rules about screws, water and fire need to know.
 
 use super::site::{length_field, part};
-use crate::{fields, text};
+use crate::text;
+use crate::widgets::fields;
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Building, DeckCondition, DeckKind, DripEdge, FireClass};
 use egui::Ui;

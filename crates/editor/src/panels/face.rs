@@ -1,14 +1,16 @@
 use super::{heading, part, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::{Document, Selection, fields, squaring, text, theme};
+use crate::edits::squaring;
+use crate::state::State;
+use crate::widgets::fields;
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
 /// A face: its slope, its courses, its sides.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, actions: &mut Actions) {
+pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: FaceId, actions: &mut Actions) {
     let job = document.job();
     let Some(face) = job.face(id) else { return };
     let units = job.units;
@@ -58,10 +60,10 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
     ) {
         put(Face { courses: Courses { first, ..courses }, ..face.clone() });
     }
-    if let Selection::Corner { ring, corner, .. } = desk.selection {
+    if let Selection::Corner { ring, corner, .. } = state.selection {
         corner_fields(ui, face, ring, corner, units, &mut put);
     }
-    sides(ui, document, desk, face, actions);
+    sides(ui, document, state, face, actions);
 }
 
 /// How far an outline is out of square, and a button that squares it.
@@ -130,7 +132,7 @@ fn corner_fields(
     });
 }
 
-fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &mut Actions) {
+fn sides(ui: &mut Ui, document: &Document, state: &State, face: &Face, actions: &mut Actions) {
     let layout = &document.plan().layout;
     let Some((_, on_roof)) = layout.face(face.id) else { return };
     ui.add_space(6.0);
@@ -141,7 +143,7 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
     }
     let units = document.job().units;
     for (index, edge) in on_roof.edges.iter().enumerate() {
-        let held = desk.selection == Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
+        let held = state.selection == Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
         ui.push_id(index, |ui| {
             ui.horizontal(|ui| {
                 let length = Length::from_metres(edge.length).show(units);

@@ -1,6 +1,6 @@
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::tool::Tool;
+use crate::state::Tool;
 use crate::{text, theme};
 use egui::{Align2, Area, Button, Frame, Id, Margin, Order, Rect, RichText, Stroke, Ui};
 

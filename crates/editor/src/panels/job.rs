@@ -1,7 +1,8 @@
 use super::{heading, part, quiet, site};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::{Document, Selection, fields, text};
+use crate::widgets::fields;
+use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Edit, Site};
 use egui::Ui;

@@ -1,15 +1,13 @@
-use crate::action::Actions;
+use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::lesson::Step;
-use crate::{Document, text, theme};
+use crate::state::{State, Step};
+use crate::{text, theme};
 use chalkcourse_words as words;
 use egui::{Area, Context, Frame, Id, Margin, Order, ProgressBar, Rect, RichText, Stroke, Ui};
 
 /// The card of the step that is to be done, in a corner of the drawing until it is dragged elsewhere.
-pub(crate) fn show(ui: &mut Ui, area: Rect, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(mut lesson) = desk.lesson else { return };
-    lesson.watch(document, desk);
+pub(crate) fn show(ui: &mut Ui, area: Rect, state: &State, actions: &mut Actions) {
+    let Some(lesson) = state.lesson else { return };
     let p = theme::of(ui);
     Area::new(Id::unique("first job"))
         .order(Order::Middle)
@@ -39,7 +37,7 @@ pub(crate) fn show(ui: &mut Ui, area: Rect, document: &Document, desk: &mut Desk
                             return;
                         }
                         if ui.button(text::LESSON_SKIP.now()).clicked() {
-                            lesson.skip();
+                            actions.push(Action::SkipStep);
                         }
                         if ui.button(text::LESSON_LEAVE.now()).clicked() {
                             actions.push(Command::LeaveLesson.action());
@@ -47,10 +45,6 @@ pub(crate) fn show(ui: &mut Ui, area: Rect, document: &Document, desk: &mut Desk
                     });
                 });
         });
-    if desk.lesson != Some(lesson) {
-        desk.lesson = Some(lesson);
-        ui.ctx().request_repaint();
-    }
 }
 
 /// The heading and the words of a step.

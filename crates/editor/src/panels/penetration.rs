@@ -1,6 +1,7 @@
 use super::{heading, quiet};
 use crate::action::{Action, Actions};
-use crate::{Document, fields, text};
+use crate::widgets::fields;
+use crate::{Document, text};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Edit, Penetration, PenetrationId, PenetrationKind, Shape};
 use egui::Ui;
@@ -83,7 +84,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
     }
     place(ui, document, penetration, &mut put);
     if ui.button(text::DELETE_PENETRATION.now()).clicked() {
-        actions.extend(crate::canvas::delete(document, crate::Selection::Penetration(id)));
+        actions.extend(crate::edits::delete(document, crate::Selection::Penetration(id)));
     }
 }
 

@@ -1,6 +1,7 @@
 use super::{deck, quiet};
 use crate::action::{Action, Actions};
-use crate::{Document, fields, text};
+use crate::widgets::fields;
+use crate::{Document, text};
 use chalkcourse_geometry::{Azimuth, Length, Units};
 use chalkcourse_job::{Building, Edit, Exposure, Place, Resolved, Site};
 use chalkcourse_layout::known::{self, KnownFrom};

@@ -1,16 +1,15 @@
 use crate::action::Actions;
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::tool::Tool;
+use crate::state::{State, Tool};
 use crate::{text, theme};
 use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
 /// The tools, each with its word and its key.
-pub(crate) fn show(ui: &mut Ui, desk: &Desk, actions: &mut Actions) {
+pub(crate) fn show(ui: &mut Ui, state: &State, actions: &mut Actions) {
     ui.vertical_centered_justified(|ui| {
         ui.add_space(theme::GAP);
         for (command, tool) in Command::of_tools() {
-            if button(ui, command, tool, desk.tool == tool) {
+            if button(ui, command, tool, state.tool == tool) {
                 actions.push(command.action());
             }
         }

@@ -1,8 +1,6 @@
 use crate::action::{Action, Actions};
 use crate::commands::{Command, Marked, Menu};
-use crate::desk::Desk;
-use crate::settings::Settings;
-use crate::view::{Look, View};
+use crate::state::{Look, Settings, State, View};
 use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Layout, Ui};
@@ -11,7 +9,7 @@ use egui::{Align, Button, Layout, Ui};
 pub(crate) fn show(
     ui: &mut Ui,
     document: &Document,
-    desk: &Desk,
+    state: &State,
     settings: &Settings,
     actions: &mut Actions,
 ) {
@@ -24,7 +22,7 @@ pub(crate) fn show(
         ] {
             ui.menu_button(words.now(), |ui| {
                 ui.set_min_width(if menu == Menu::Help { 220.0 } else { 240.0 });
-                contents(ui, menu, document, desk, settings, actions);
+                contents(ui, menu, document, state, settings, actions);
             });
         }
         ui.separator();
@@ -33,12 +31,12 @@ pub(crate) fn show(
         let redo = document.history().redo_label();
         press(ui, Command::Redo, redo.is_some(), &text::redo_words(redo), actions);
         ui.separator();
-        views(ui, document, desk, actions);
+        views(ui, document, state, actions);
         press(ui, Command::Fit, true, Command::Fit.help(), actions);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let button = Button::new(text::EXPORT.now()).fill(theme::of(ui).accent_ground);
             let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
-                contents(ui, Menu::Export, document, desk, settings, actions);
+                contents(ui, Menu::Export, document, state, settings, actions);
             });
             order.on_hover_text(text::EXPORT_HELP.now());
             ui.add_space(theme::GAP * 2.0);
@@ -53,7 +51,7 @@ fn contents(
     ui: &mut Ui,
     menu: Menu,
     document: &Document,
-    desk: &Desk,
+    state: &State,
     settings: &Settings,
     actions: &mut Actions,
 ) {
@@ -67,19 +65,19 @@ fn contents(
             }
             if (menu, part) == (Menu::File, 3) {
                 ui.menu_button(text::EXPORT.now(), |ui| {
-                    contents(ui, Menu::Export, document, desk, settings, actions);
+                    contents(ui, Menu::Export, document, state, settings, actions);
                 });
                 ui.separator();
             }
             part = command.group();
         }
-        item(ui, command, document, desk, actions);
+        item(ui, command, document, state, actions);
     }
 }
 
 /// A line of a menu.
-fn item(ui: &mut Ui, command: Command, document: &Document, desk: &Desk, actions: &mut Actions) {
-    let response = match command.mark(document, desk) {
+fn item(ui: &mut Ui, command: Command, document: &Document, state: &State, actions: &mut Actions) {
+    let response = match command.mark(document, state) {
         Some(Marked::Tick(mut on)) => ui.checkbox(&mut on, command.title()),
         Some(Marked::Choice(chosen)) => ui.radio(chosen, command.title()),
         None => {
@@ -87,7 +85,7 @@ fn item(ui: &mut Ui, command: Command, document: &Document, desk: &Desk, actions
             if command.key().is_some() {
                 button = button.shortcut_text(command.key_words(ui.ctx()));
             }
-            ui.add_enabled(command.can(document, desk), button)
+            ui.add_enabled(command.can(document, state), button)
         }
     };
     if response.on_hover_text(command.help()).clicked() {
@@ -121,19 +119,19 @@ fn recent(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
 }
 
 /// The view, and in the face-on view which face.
-fn views(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+fn views(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     for (command, shown) in [
-        (Command::PlanView, desk.view == View::Plan),
-        (Command::FaceOnView, matches!(desk.view, View::FaceOn(_))),
-        (Command::SolidView, desk.view == View::Solid),
+        (Command::PlanView, state.view == View::Plan),
+        (Command::FaceOnView, matches!(state.view, View::FaceOn(_))),
+        (Command::SolidView, state.view == View::Solid),
     ] {
         let button = Button::selectable(shown, command.title());
-        let button = ui.add_enabled(command.can(document, desk), button);
+        let button = ui.add_enabled(command.can(document, state), button);
         if button.on_hover_text(command.tip(ui.ctx())).clicked() {
             actions.push(command.action());
         }
     }
-    if let View::FaceOn(shown) = desk.view {
+    if let View::FaceOn(shown) = state.view {
         let name = document.job().face(shown).map(|f| f.name.clone()).unwrap_or_default();
         egui::ComboBox::from_id_salt("face shown")
             .selected_text(name)

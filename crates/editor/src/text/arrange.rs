@@ -1,6 +1,7 @@
 //! Words for filling faces and arranging blocks.
 
-use crate::filling::Laying;
+use crate::state::Laying;
+use crate::state::sentence;
 use chalkcourse_geometry::{DVec2, Length, Plane, Units};
 use chalkcourse_job::Resolved;
 use chalkcourse_job::{Kit, RowJoints};
@@ -197,11 +198,6 @@ pub(crate) fn near_row(words: &str, places: usize) -> String {
         places => words::arrange::at_places(&places, &words),
     }
 }
-/// The first letter large.
-pub(crate) fn sentence(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
 
 // Arrange
 pub(crate) const MAKE_ROOM: Say = words::arrange::MAKE_ROOM;
@@ -209,8 +205,6 @@ pub(crate) const MAKE_ROOM_HELP: Say = words::arrange::MOVE_IT_THE_LEAST_DISTANC
 pub(crate) const NOTHING_IN_THE_WAY: Say = words::arrange::NOTHING_IS_IN_ITS_WAY;
 pub(crate) const NO_ROOM: Say = words::arrange::NO_MOVE_WAS_FOUND_THAT;
 pub(crate) const ROOM_DROPPED: Say = words::arrange::THE_ROOF_CHANGED_WHILE_ROOM;
-pub(crate) const ROOM_STOPPED: Say = words::arrange::STOPPED_BEFORE_A_PLACE_WAS;
-pub(crate) const ROOM_BROKE: Say = words::arrange::THE_SEARCH_FOR_ROOM_BROKE;
 pub(crate) const ROOM_STOP_HELP: Say = words::arrange::END_THE_SEARCH_WITH_THE;
 pub(crate) const MIRROR: Say = words::arrange::MIRROR;
 pub(crate) const MIRROR_HELP: Say = words::arrange::A_MIRROR_IMAGE_ON_THE;

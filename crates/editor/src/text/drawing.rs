@@ -1,8 +1,7 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
-use crate::canvas::{Dimension, Group, OutlineFor, Shaped, Toward};
-use crate::tool::Tool;
-use crate::view::View;
+use crate::state::{Dimension, Group, OutlineFor, Shaped, Toward};
+use crate::state::{Tool, View};
 use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
 use chalkcourse_job::{Block, Cell, PenetrationKind, Resolved};

@@ -1,6 +1,6 @@
 use super::Windows;
 use crate::action::{Action, Actions};
-use crate::outputs::CrewSheet;
+use crate::state::CrewSheet;
 use crate::{Document, text, theme};
 use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea};

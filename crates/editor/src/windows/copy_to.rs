@@ -1,6 +1,7 @@
 use super::Windows;
 use crate::action::Actions;
-use crate::{Document, arranging, text};
+use crate::edits::arranging;
+use crate::{Document, text};
 use egui::{Context, Key, Modifiers, ScrollArea};
 
 /// Asks for the face that a block is copied to.

@@ -1,5 +1,5 @@
 use super::Windows;
-use crate::panels::quiet;
+use crate::widgets::quiet;
 use crate::{text, theme};
 use chalkcourse_words::{Say, plain};
 use egui::{Context, RichText, ScrollArea, TextEdit};

@@ -1,6 +1,6 @@
 use super::Windows;
 use crate::action::{Action, Actions};
-use crate::panels::quiet;
+use crate::widgets::quiet;
 use crate::{Document, text, theme};
 use chalkcourse_job::PastPlace;
 use egui::{Button, Context, RichText, ScrollArea};

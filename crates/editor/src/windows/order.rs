@@ -6,8 +6,9 @@ mod detail;
 mod lines;
 mod money;
 
+use super::Windows;
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
+use crate::state::State;
 use crate::{Document, text};
 use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, PriceList, Resolved, Stage};
 use egui::{Context, Ui};
@@ -46,9 +47,15 @@ pub(crate) enum OrderPart {
 }
 
 /// Shows the window.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn show(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let mut open = true;
-    let before = desk.windows.order.pointed.take();
+    let before = windows.order.pointed.take();
     super::window(ctx, text::ORDER.now(), &mut open, 860.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
             for (part, name) in [
@@ -57,7 +64,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                 (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
                 (OrderPart::Compare, text::ORDER_COMPARE.now()),
             ] {
-                let now = &mut desk.windows.order.part;
+                let now = &mut windows.order.part;
                 if ui.selectable_label(*now == part, name).clicked() {
                     *now = part;
                 }
@@ -65,14 +72,14 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
             right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
         });
         ui.separator();
-        match desk.windows.order.part {
-            OrderPart::Lines => lines::show(ui, document, desk, actions),
+        match windows.order.part {
+            OrderPart::Lines => lines::show(ui, document, state, windows, actions),
             OrderPart::Money => money::show(ui, document.job(), actions),
             OrderPart::Delivery => delivery::show(ui, document, actions),
-            OrderPart::Compare => compare::show(ui, document, desk, actions),
+            OrderPart::Compare => compare::show(ui, document, windows, actions),
         }
     });
-    let order = &mut desk.windows.order;
+    let order = &mut windows.order;
     if !open {
         order.pointed = None;
     }

@@ -1,9 +1,10 @@
 //! One field that finds every command by its words.
 
+use super::Windows;
 use crate::action::Actions;
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::panels::quiet;
+use crate::state::State;
+use crate::widgets::quiet;
 use crate::{Document, text};
 use chalkcourse_words::plain;
 use egui::{Button, Context, Key, Modifiers, ScrollArea, TextEdit, Ui};
@@ -17,15 +18,21 @@ pub(crate) struct Palette {
 }
 
 /// Shows the field and what it finds.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(mut palette) = desk.windows.palette.take() else { return };
+pub(super) fn show(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
+    let Some(mut palette) = windows.palette.take() else { return };
     let key = |key: Key| ctx.input_mut(|input| input.consume_key(Modifiers::NONE, key));
     let (left, down, up) = (key(Key::Escape), key(Key::ArrowDown), key(Key::ArrowUp));
     let entered = key(Key::Enter);
     let found = matching(&palette.typed);
     let last = found.len().saturating_sub(1);
     palette.at = (palette.at.saturating_add(usize::from(down)).min(last)).saturating_sub(usize::from(up));
-    let mut run = found.get(palette.at).copied().filter(|command| entered && command.can(document, desk));
+    let mut run = found.get(palette.at).copied().filter(|command| entered && command.can(document, state));
     let mut open = true;
     egui::Window::new(text::FIND_COMMAND.now().trim_end_matches('…'))
         .id(egui::Id::unique(text::FIND_COMMAND.now()))
@@ -46,13 +53,13 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
             if field.changed() {
                 palette.at = 0;
             }
-            run = run.or(list(ui, &found, palette.at, down || up, document, desk));
+            run = run.or(list(ui, &found, palette.at, down || up, document, state));
         });
     palette.shown = true;
     if let Some(command) = run {
         actions.push(command.action());
     } else if open && !left {
-        desk.windows.palette = Some(palette);
+        windows.palette = Some(palette);
     }
 }
 
@@ -62,7 +69,7 @@ fn list(
     at: usize,
     moved: bool,
     document: &Document,
-    desk: &Desk,
+    state: &State,
 ) -> Option<Command> {
     if found.is_empty() {
         quiet(ui, text::FIND_NOTHING.now());
@@ -75,7 +82,7 @@ fn list(
                 if command.key().is_some() {
                     button = button.shortcut_text(command.key_words(ui.ctx()));
                 }
-                let row = ui.add_enabled(command.can(document, desk), button);
+                let row = ui.add_enabled(command.can(document, state), button);
                 if nth == at && moved {
                     row.scroll_to_me(None);
                 }

@@ -1,8 +1,8 @@
 use super::{Part, Windows, window};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::panels::quiet;
-use crate::{fields, sketch, text, theme};
+use crate::widgets::{fields, quiet, sketch};
+use crate::{text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, LimitRow, LimitValue, Resolved, RuleBook, Source, Standing, builtin_rule_books};
 use chalkcourse_rules::RULES;

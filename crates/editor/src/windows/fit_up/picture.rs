@@ -1,6 +1,6 @@
 //! A small picture of a deck as measured beside a square one.
 
-use crate::panels::quiet;
+use crate::widgets::quiet;
 use crate::{text, theme};
 use chalkcourse_geometry::fit_up::{Deck, Measured};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};

@@ -3,9 +3,9 @@
 use super::{change, parse_packages, right};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::outputs::CrewSheet;
-use crate::panels::quiet;
-use crate::{Document, fields, text, theme};
+use crate::state::CrewSheet;
+use crate::widgets::{fields, quiet};
+use crate::{Document, text, theme};
 use chalkcourse_job::{Received, Resolved};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};

@@ -114,8 +114,8 @@ fn meeting(part: &RoofPart, job: &Resolved) -> Option<Meeting> {
 
 #[cfg(test)]
 mod tests {
-    use crate::canvas::usual_roof;
-    use crate::parting::new_part;
+    use crate::edits::parting::new_part;
+    use crate::edits::usual_roof;
     use crate::sample;
     use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, dvec2};
     use chalkcourse_job::{Edit, PartKind, Resolved, apply};

@@ -1,6 +1,6 @@
 //! The small drawings of rules, in the colours and line styles of the roof.
 
-use crate::canvas::hatch;
+use super::hatch;
 use crate::{text, theme};
 use chalkcourse_rules::sketch::{HIGH, Stroke as Line, WIDE};
 use chalkcourse_rules::{RULES, Rule};

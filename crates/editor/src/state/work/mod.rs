@@ -1,5 +1,17 @@
 //! Work on a thread of its own: the window goes on while it is done, and it can be stopped.
 
+mod filling;
+mod fixing;
+mod importing;
+mod making_room;
+mod pictures;
+
+pub(crate) use filling::{Asked, Filling, How, Laying, same_roof};
+pub(crate) use fixing::Fixing;
+pub(crate) use importing::{Importing, is_of_buildings};
+pub(crate) use making_room::MakingRoom;
+pub(crate) use pictures::{Pictures, replaced};
+
 use chalkcourse_words::{speak, spoken};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -98,6 +110,12 @@ impl<T> Work<T> {
             }
         }
     }
+}
+
+/// The first letter large.
+pub(crate) fn sentence(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 #[cfg(test)]

@@ -1,30 +1,17 @@
-//! How a whole roof is raised from the outline of its walls: chosen in the strip over the drawing.
+//! How a whole roof is raised from the outline of its walls: chosen in the strip over the drawing, and for a building that comes in.
 
-use crate::desk::Desk;
-use crate::{fields, text};
+use super::fields;
+use crate::edits::usual_roof;
+use crate::text;
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_plan::{Ends, RaiseAs};
 use egui::{Button, Ui};
 
-/// What a roof is raised with until a person says otherwise: 6:12, walls of 9 ft, 1 ft of overhang, gables.
-pub(crate) fn usual() -> RaiseAs {
-    RaiseAs {
-        pitch: Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT),
-        eave: Length::from_feet(9.0),
-        overhang: Length::from_feet(1.0),
-        ends: Ends::Gable,
-    }
-}
-
-/// The fields in the strip.
-pub(super) fn show(ui: &mut Ui, desk: &mut Desk, units: Units) {
-    fields(ui, &mut desk.raise_as, units);
-    ui.separator();
-}
-
-/// The fields.
-pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
-    let how = how.get_or_insert_with(usual);
+/// The fields. What was chosen, once it was.
+pub(crate) fn raise_fields(ui: &mut Ui, how: Option<RaiseAs>, units: Units) -> Option<RaiseAs> {
+    let before = how.unwrap_or_else(usual_roof);
+    let mut chosen = before;
+    let how = &mut chosen;
     for (ends, words) in [(Ends::Gable, text::RAISE_GABLES.now()), (Ends::Hip, text::RAISE_HIPS.now())] {
         if ui.add(Button::selectable(how.ends == ends, words)).clicked() {
             how.ends = ends;
@@ -65,4 +52,5 @@ pub(crate) fn fields(ui: &mut Ui, how: &mut Option<RaiseAs>, units: Units) {
             how.eave = eave;
         }
     });
+    (chosen != before).then_some(chosen)
 }

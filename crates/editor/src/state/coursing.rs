@@ -1,6 +1,6 @@
 //! The courses of a face and a block together, as the window asks for them.
 
-use crate::{Document, Selection};
+use super::{Document, Selection};
 use chalkcourse_geometry::Rect;
 use chalkcourse_geometry::coursing::{Coursing, Span};
 use chalkcourse_job::{BlockId, FaceId};

@@ -93,7 +93,7 @@ impl Importing {
             Err(TryRecvError::Empty) => return None,
             Err(TryRecvError::Disconnected) => {
                 self.running = None;
-                self.wrong = crate::text::IMPORT_BROKE.now().to_owned();
+                self.wrong = chalkcourse_words::formats::READING_BROKE_OFF_TRY_AGAIN.now().to_owned();
                 return None;
             }
         };
@@ -105,9 +105,9 @@ impl Importing {
             }
             Read::House(house) => match *house {
                 Ok(house) => return Some(house),
-                Err(error) => self.wrong = crate::text::sentence(&error.to_string()),
+                Err(error) => self.wrong = super::sentence(&error.to_string()),
             },
-            Read::Listing(Err(error)) => self.wrong = crate::text::sentence(&error.to_string()),
+            Read::Listing(Err(error)) => self.wrong = super::sentence(&error.to_string()),
         }
         None
     }

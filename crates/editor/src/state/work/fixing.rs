@@ -1,8 +1,8 @@
 //! What clears a finding, worked out in the background once a person looks at it, and remembered as long as the job stays as it
 //! is. Nothing is worked out while something is dragged.
 
-use crate::Document;
-use crate::background::{News, Work};
+use super::{News, Work};
+use crate::state::Document;
 use chalkcourse_job::{FindingKey, Resolved};
 use chalkcourse_plan::{Fixes, fixes};
 use std::collections::BTreeMap;

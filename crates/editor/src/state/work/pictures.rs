@@ -1,9 +1,8 @@
 //! The picture under the plan: read and decoded in the background, kept as a texture while the job has it.
 
-use crate::text;
 use chalkcourse_exchange::picture_from_bytes;
 use chalkcourse_job::{Underlay, read_picture, sha256};
-use chalkcourse_words::{speak, spoken};
+use chalkcourse_words::{self as words, speak, spoken};
 use egui::{ColorImage, Context, TextureHandle, TextureOptions};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -108,7 +107,9 @@ impl Pictures {
         let State::Reading(answer) = &self.state else { return None };
         let read = match answer.try_recv() {
             Err(TryRecvError::Empty) => return None,
-            Err(TryRecvError::Disconnected) => Err(text::PICTURE_BROKE.now().to_owned()),
+            Err(TryRecvError::Disconnected) => {
+                Err(words::picture::READING_THE_PICTURE_BROKE_OFF.now().to_owned())
+            }
             Ok(read) => read,
         };
         let found = match read {
@@ -147,10 +148,10 @@ impl Pictures {
         match &self.state {
             State::Wrong(words) if self.is_of(underlay) => Some(words.clone()),
             State::Ready { pixels, .. } if self.is_of(underlay) && !same_shape(*pixels, underlay.pixels) => {
-                Some(text::PICTURE_OTHER_SHAPE.now().to_owned())
+                Some(words::picture::THE_FILE_HOLDS_A_PICTURE.now().to_owned())
             }
             State::Ready { sha256, .. } if self.is_of(underlay) && *sha256 != underlay.sha256 => {
-                Some(text::PICTURE_CHANGED.now().to_owned())
+                Some(words::picture::THE_FILE_HOLDS_ANOTHER_PICTURE.now().to_owned())
             }
             _ => None,
         }
@@ -197,7 +198,7 @@ fn same_shape(one: [u32; 2], other: [u32; 2]) -> bool {
 /// Reads and decodes a picture within limits.
 fn read(path: &Path) -> Result<Read, String> {
     let bytes = read_picture(path).map_err(|error| error.to_string())?;
-    let decoded = picture_from_bytes(&bytes).map_err(|wrong| text::not_decoded(path, &wrong))?;
+    let decoded = picture_from_bytes(&bytes).map_err(|wrong| format!("{}: {wrong}", path.display()))?;
     let pixels = [decoded.width(), decoded.height()];
     let small = if pixels.iter().any(|&side| side > MOST_TEXTURE) {
         decoded.thumbnail(MOST_TEXTURE, MOST_TEXTURE)

@@ -2,7 +2,8 @@
 
 use crate::action::Actions;
 use crate::commands::Command;
-use crate::{Document, Selection, arranging, text};
+use crate::edits::arranging;
+use crate::{Document, Selection, text};
 use chalkcourse_job::{Block, BlockId};
 use chalkcourse_plan::{Align, Cut, Seen, Spread, other_slope};
 use egui::{Button, Response, ScrollArea, Ui};

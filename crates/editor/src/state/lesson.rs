@@ -1,7 +1,6 @@
 //! A first job, step by step: each step looks at the job itself to know that it was done. It never stands in the way.
 
-use crate::Document;
-use crate::desk::Desk;
+use super::Document;
 use chalkcourse_rules::Severity;
 
 /// How far a person is.
@@ -53,7 +52,7 @@ impl Lesson {
     }
 
     /// Looks whether the step was done. Nothing is, while a drag goes on.
-    pub(crate) fn watch(&mut self, document: &Document, desk: &Desk) {
+    pub(crate) fn watch(&mut self, document: &Document, order_is_open: bool) {
         if document.history().in_gesture() && self.step() != Step::Finding {
             return;
         }
@@ -71,7 +70,7 @@ impl Lesson {
                 self.stopped |= stops > before;
                 self.stopped && stops <= before && !document.history().in_gesture()
             }
-            Step::Order => desk.windows.order.open,
+            Step::Order => order_is_open,
             Step::Done => false,
         };
         if done {

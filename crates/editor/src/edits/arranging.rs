@@ -1,53 +1,10 @@
 //! What a person asks of a block by name, as steps to take; or words on why it can't be.
 
 use crate::action::Action;
-use crate::background::{News, Work};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, FindingKey, Resolved, Subject};
-use chalkcourse_plan::{
-    Align, Cut, Seen, Slide, Spread, align, copy_to_face, distribute, join, mirror, slide_clear, split,
-};
-use std::sync::Arc;
-
-/// A search for the least move that clears a block, on a thread of its own.
-#[derive(Debug)]
-pub(crate) struct MakingRoom {
-    job: Arc<Resolved>,
-    block: BlockId,
-    work: Work<Option<Slide>>,
-}
-
-impl MakingRoom {
-    /// Begins to search.
-    pub(crate) fn begin(ctx: &egui::Context, job: Arc<Resolved>, block: BlockId) -> Self {
-        let asked = Arc::clone(&job);
-        let work = Work::begin(ctx, move |stop, _| slide_clear(&asked, block, stop));
-        Self { job, block, work }
-    }
-
-    /// The block that room is made for.
-    pub(crate) fn block(&self) -> BlockId {
-        self.block
-    }
-
-    /// Ends the search with what was found so far.
-    pub(crate) fn stop(&self) {
-        self.work.stop();
-    }
-
-    /// Once it has ended: the job that it was for, its block, and the move, or words on why there is no answer.
-    #[expect(clippy::type_complexity, reason = "taken apart at once, in one place")]
-    pub(crate) fn answer(&self) -> Option<(Arc<Resolved>, BlockId, Result<Option<Slide>, &'static str>)> {
-        let found = match self.work.news() {
-            News::None | News::SoFar(_) => return None,
-            News::Done(None) if self.work.stopped() => Err(text::ROOM_STOPPED.now()),
-            News::Done(found) => Ok(found),
-            News::Broke => Err(text::ROOM_BROKE.now()),
-        };
-        Some((Arc::clone(&self.job), self.block, found))
-    }
-}
+use chalkcourse_plan::{Align, Cut, Seen, Spread, align, copy_to_face, distribute, join, mirror, split};
 
 /// Puts a mirror image on the slope beyond the ridge.
 pub(crate) fn mirrored(document: &Document, id: BlockId) -> Action {

@@ -1,6 +1,6 @@
 //! An outline a hair out of square: told where it is held, and squared on request.
 
-use crate::canvas::corners_at;
+use crate::edits::corners_at;
 use crate::text;
 use chalkcourse_geometry::{Polygon, out_of_square, squared};
 use chalkcourse_job::{Edit, Face, FaceId, Resolved, RoofPart};

@@ -141,7 +141,7 @@ fn tee(size: DVec2, cut: &Cut) -> Vec<DVec2> {
 ///
 /// # Errors
 /// What is wrong with one of the lengths; `None` where there are not two.
-pub(crate) fn size(typed: &str, units: Units) -> Result<DVec2, Option<LengthError>> {
+pub(crate) fn size_typed(typed: &str, units: Units) -> Result<DVec2, Option<LengthError>> {
     let between = |c: char| matches!(c, 'x' | 'X' | '×' | '*');
     let typed = typed.replace(" by ", " x ").replace(" por ", " x ");
     let parts: Vec<&str> = typed.split(between).collect();
@@ -245,11 +245,14 @@ mod tests {
     fn sizes_are_read() {
         let feet = |a: f64, b: f64| dvec2(a, b) * 0.3048;
         for typed in ["30 x 48", "30' × 48'", "30 by 48", "30' X 576 in", "30' * 48'"] {
-            assert!(size(typed, Units::FeetInches).unwrap().distance(feet(30.0, 48.0)) < 1e-9, "{typed}");
+            assert!(
+                size_typed(typed, Units::FeetInches).unwrap().distance(feet(30.0, 48.0)) < 1e-9,
+                "{typed}"
+            );
         }
-        assert!(matches!(size("30", Units::FeetInches), Err(None)));
-        assert!(matches!(size("30 x 48 x 2", Units::FeetInches), Err(None)));
-        assert!(matches!(size("30 x wide", Units::FeetInches), Err(Some(_))));
-        assert!(matches!(size("x", Units::FeetInches), Err(Some(_))));
+        assert!(matches!(size_typed("30", Units::FeetInches), Err(None)));
+        assert!(matches!(size_typed("30 x 48 x 2", Units::FeetInches), Err(None)));
+        assert!(matches!(size_typed("30 x wide", Units::FeetInches), Err(Some(_))));
+        assert!(matches!(size_typed("x", Units::FeetInches), Err(Some(_))));
     }
 }

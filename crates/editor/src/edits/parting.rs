@@ -7,7 +7,7 @@ use chalkcourse_geometry::raise::{RaiseError, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_area};
 use chalkcourse_job::{Face, PartId, PartKind, PartSide, Resolved, RoofPart, first_free};
 use chalkcourse_layout::Layout;
-use chalkcourse_plan::{RaiseAs, part_over};
+use chalkcourse_plan::{Ends, RaiseAs, part_over};
 
 /// The wall of a dormer over the roof at its front, feet (common practice, no source).
 const DORMER_WALL: f64 = 4.0;
@@ -22,6 +22,16 @@ const PORCH_RISE: f64 = 3.0;
 const CHIMNEY_OVER: f64 = 3.0;
 /// A chimney wider than this along the eave gets a cricket, inches (IRC R903.2.2, from memory).
 const CRICKET_FROM: f64 = 30.0;
+
+/// What a roof is raised with until a person says otherwise: 6:12, walls of 9 ft, 1 ft of overhang, gables.
+pub(crate) fn usual_roof() -> RaiseAs {
+    RaiseAs {
+        pitch: Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT),
+        eave: Length::from_feet(9.0),
+        overhang: Length::from_feet(1.0),
+        ends: Ends::Gable,
+    }
+}
 
 /// A part of a kind over a drawn footprint. `how` is what a whole roof is raised with now.
 pub(crate) fn new_part(
@@ -214,7 +224,7 @@ pub(crate) fn trouble_spot(error: &RaiseError, outline: &Polygon) -> Option<DVec
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{canvas::usual_roof, sample};
+    use crate::sample;
     use chalkcourse_geometry::dvec2;
     use chalkcourse_job::{Edit, apply};
 

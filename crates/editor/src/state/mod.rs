@@ -1,19 +1,42 @@
-use crate::arranging::MakingRoom;
-use crate::canvas::{
-    Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Shaped, Typing, WindZones, Zones,
+//! What the window is about: the document, what is held, what is looked at, what is worked out beside it, and what is
+//! remembered. Nothing of it but the document is saved with the job.
+//!
+//! Views read it and ask for changes by actions; only the editor carries those out. It knows no view, no words and no action.
+
+mod ask;
+pub(crate) mod coursing;
+mod document;
+mod drawing;
+mod group;
+mod lesson;
+mod outputs;
+mod roof_report;
+mod selection;
+mod settings;
+mod shaped;
+mod tool;
+mod view;
+mod work;
+
+pub(crate) use ask::Ask;
+pub use document::Document;
+pub(crate) use drawing::{Dimension, OutlineFor, Toward};
+pub(crate) use group::Group;
+pub(crate) use lesson::{Lesson, Step};
+pub(crate) use outputs::{CrewSheet, OrderFormat, PlanFormat};
+pub(crate) use roof_report::{RoofPart, RoofReports};
+pub use selection::{PartPlace, Selection};
+pub(crate) use settings::Settings;
+pub(crate) use shaped::{Shaped, size_typed};
+pub(crate) use tool::Tool;
+pub(crate) use view::{Camera, Look, Space, View};
+pub(crate) use work::{
+    Asked, Filling, Fixing, How, Importing, Laying, MakingRoom, Pictures, is_of_buildings, replaced,
+    same_roof, sentence,
 };
-use crate::filling::Filling;
-use crate::fixing::Fixing;
-use crate::lesson::Lesson;
-use crate::panels::{Costs, Filter};
-use crate::pictures::Pictures;
-use crate::solid_view::SolidView;
-use crate::tool::Tool;
-use crate::view::{Camera, View};
-use crate::windows::Windows;
-use crate::{Document, Selection};
+
 use chalkcourse_geometry::{DVec2, Rect};
-use chalkcourse_job::{FaceId, FindingKey, PartKind, PenetrationKind};
+use chalkcourse_job::{BlockId, FaceId, FindingKey, PartKind, PenetrationKind};
 use chalkcourse_plan::RaiseAs;
 use egui::Vec2;
 
@@ -54,18 +77,42 @@ pub(crate) struct Ghost {
     pub(crate) lines: Vec<f64>,
 }
 
-/// A waiver that is being written.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Waiving {
-    pub(crate) key: FindingKey,
-    pub(crate) reason: String,
-    /// Its form came into sight once.
-    pub(crate) shown: bool,
+/// A window beside the drawing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Window {
+    RuleBook,
+    RoofReport,
+    Order,
+    Coursing,
+    FitUp,
+    Taped,
+    Checklist,
+    History,
+    Glossary,
+    /// The field that finds commands.
+    Palette,
 }
 
-/// What a person sees and holds. Nothing of it is saved with the job.
+/// What can be drawn or left out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Toggle {
+    Courses,
+    /// The pathways for the fire service.
+    Pathways,
+    /// The zones of wind suction.
+    WindZones,
+}
+
+/// The courses that the drawing marks, while their window is open: of a face, and of a block on it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Courses {
+    pub(crate) face: Option<FaceId>,
+    pub(crate) block: Option<BlockId>,
+}
+
+/// What a person sees and holds.
 #[derive(Debug, Default)]
-pub(crate) struct Desk {
+pub(crate) struct State {
     pub(crate) tool: Tool,
     pub(crate) selection: Selection,
     /// Several things that are held, while nothing else is.
@@ -77,33 +124,22 @@ pub(crate) struct Desk {
     /// The room that the view was fitted to; none once the person moved it.
     pub(crate) fitted_to: Option<Vec2>,
     pub(crate) courses_in_plan: bool,
+    /// Draw the pathways for the fire service.
+    pub(crate) show_pathways: bool,
+    /// Draw the zones of wind suction.
+    pub(crate) show_zones: bool,
+    /// The kind that the penetration tool places; a vent until a person chose.
     pub(crate) penetration_kind: Option<PenetrationKind>,
-    /// What part of the house is drawn.
+    /// What part of the house is drawn next; a dormer until a person chose.
     pub(crate) part_kind: Option<PartKind>,
-    /// Where a roof could not be raised, in plan.
-    pub(crate) trouble: Option<DVec2>,
     /// What the outline that is being drawn becomes.
     pub(crate) outline_for: OutlineFor,
     /// What the corners of the next outline make.
     pub(crate) shaped: Shaped,
     /// How a whole roof is raised; none until a person looked at it.
     pub(crate) raise_as: Option<RaiseAs>,
-    /// The outline that is being drawn.
-    pub(crate) draft: Option<Draft>,
-    /// What is being dragged.
-    pub(crate) gesture: Option<Gesture>,
-    /// Why the pointer is where it is.
-    pub(crate) guides: Vec<Guide>,
-    /// The zones where modules may not stand, kept for the next frame.
-    pub(crate) zones: Option<Zones>,
-    /// The dimension that is being typed over.
-    pub(crate) typing: Option<Typing>,
-    /// The measuring tape, in plan.
-    pub(crate) tape: Option<(DVec2, DVec2)>,
-    /// The picture under the plan.
-    pub(crate) pictures: Pictures,
-    /// What is half done with it.
-    pub(crate) handling: Handling,
+    /// Where a roof could not be raised, in plan.
+    pub(crate) trouble: Option<DVec2>,
     /// What is under the pointer on the drawing.
     pub(crate) hover: Selection,
     /// Where the pointer is on the drawing, in plan.
@@ -111,10 +147,13 @@ pub(crate) struct Desk {
     pub(crate) pointed: Pointed,
     /// What a proposal under the pointer would make.
     pub(crate) ghost: Option<Ghost>,
+    /// The courses whose window is open.
+    pub(crate) courses: Option<Courses>,
+    /// The part of the roof that a row of the roof report speaks of.
+    pub(crate) lit_roof: Option<RoofPart>,
     pub(crate) list: List,
-    /// The part whose terms are shown.
+    /// The part of the order whose terms are shown.
     pub(crate) opened_line: Option<String>,
-    pub(crate) waiving: Option<Waiving>,
     /// A first job, step by step.
     pub(crate) lesson: Option<Lesson>,
     /// Filling faces.
@@ -123,30 +162,15 @@ pub(crate) struct Desk {
     pub(crate) fixing: Fixing,
     /// The search for room that is going on.
     pub(crate) making_room: Option<MakingRoom>,
-    /// Which findings are listed.
-    pub(crate) filter: Filter,
-    /// Draw the pathways for the fire service.
-    pub(crate) show_pathways: bool,
-    /// The pathways, kept for the next frame.
-    pub(crate) paths: Option<Paths>,
-    /// Draw the zones of wind suction.
-    pub(crate) show_zones: bool,
-    /// Those zones, kept for the next frame.
-    pub(crate) wind_zones: Option<WindZones>,
-    /// What a fix would do, kept while its button is pointed at.
-    pub(crate) preview: Option<Preview>,
-    /// Totals by number of modules, kept for the next frame.
-    pub(crate) costs: Option<Costs>,
-    /// The house in space.
-    pub(crate) solid: SolidView,
+    /// The picture under the plan.
+    pub(crate) pictures: Pictures,
     /// The view for the homeowner is open.
     pub(crate) showing: bool,
-    pub(crate) windows: Windows,
     /// The last thing that the program had to say.
     pub(crate) said: String,
 }
 
-impl Desk {
+impl State {
     /// As for a job that was opened just now.
     pub(crate) fn fresh(document: &Document) -> Self {
         let empty = document.job().faces.is_empty() && document.job().underlay.is_none();
@@ -163,20 +187,9 @@ impl Desk {
         self.part_kind.unwrap_or(PartKind::Dormer)
     }
 
-    /// Drops what is half done: a drag, a face that is being drawn, the tape.
-    pub(crate) fn let_go(&mut self) {
-        self.draft = None;
-        self.trouble = None;
-        self.gesture = None;
-        self.guides.clear();
-        self.tape = None;
-        self.handling.points.clear();
-        self.handling.wrong.clear();
-    }
-
     /// Takes a tool up.
     pub(crate) fn take(&mut self, tool: Tool) {
-        self.let_go();
+        self.trouble = None;
         self.tool = tool;
         let not_here = tool != Tool::Select && self.view == View::Solid;
         if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan || not_here {

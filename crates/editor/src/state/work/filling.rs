@@ -1,7 +1,7 @@
 //! Filling faces in the background: the window goes on while it is worked out and improved, and what was found is listed while
 //! it holds.
 
-use crate::background::{News, Work};
+use super::{News, Work};
 use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_plan::{
     Fill, FillError, HeldBack, Mode, Size, Target, Way, Worth, fill_improving, hold_back, lying,
@@ -51,7 +51,7 @@ impl How {
 }
 
 /// How faces are to be filled.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Asked {
     pub(crate) laying: Laying,
     /// How modules are to lie; as the kit allows where nobody said.
