@@ -274,7 +274,7 @@ impl Editor {
         });
         // Two rows for an outline, all the while it is drawn: the drawing below must not jump.
         let row = if self.fingers { 46.0 } else { 40.0 };
-        let rows = if self.state.tool == Tool::DrawFace { 2.0 } else { 1.0 };
+        let rows = f32::from(self.canvas.rows_of_bar(self.state.tool));
         Panel::top("draw bar").exact_size(row * rows).frame(frame(12, 2)).show(ui, |ui| {
             canvas::draw_bar(ui, &self.document, &self.state, &mut self.canvas, actions);
         });

@@ -3,7 +3,7 @@
 
 use super::crossings::crossings;
 use super::hit::block_rect;
-use super::paint_marks::words_of_measure;
+use super::measure::words_of_measure;
 use super::{Canvas, Stage};
 use crate::action::{Action, Actions};
 use crate::edits::corners_at;
@@ -72,7 +72,7 @@ pub(crate) fn show(
     own: &mut Canvas,
     actions: &mut Actions,
 ) {
-    let shown = match own.gesture.is_none() && state.tool == Tool::Select {
+    let shown = match own.drag.gesture.is_none() && state.tool == Tool::Select {
         true => of_what_is_held(ui, stage, document, state),
         false => Vec::new(),
     };

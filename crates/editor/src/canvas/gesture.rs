@@ -1,15 +1,13 @@
 //! Drags: from where they began and where the pointer is, the edit that they mean.
 
 use super::hit::Hit;
-use super::part;
-use super::picture::{self, Mode};
 use super::snap::{self, Guide, Scene};
 use crate::edits::{self, Growth, corners_at, grown, new_block};
-use crate::state::Group;
-use crate::text;
+use crate::state::{Group, PartPlace, PictureMode};
+use crate::{Selection, text};
 use chalkcourse_geometry::{DVec2, Length, Plane};
 use chalkcourse_job::{
-    Block, BlockId, Edit, Face, FaceId, PartId, Penetration, Resolved, RoofPart, Underlay,
+    Block, BlockId, Crop, Edit, Face, FaceId, PartId, Penetration, PlanMove, Resolved, RoofPart, Underlay,
 };
 use chalkcourse_layout::Layout;
 
@@ -75,11 +73,37 @@ pub(crate) enum Gesture {
     /// The picture under the plan.
     Picture {
         start: Box<Underlay>,
-        mode: Mode,
+        mode: PictureMode,
         grab: DVec2,
     },
     /// It was given up; the rest of the drag does nothing.
     Dropped,
+}
+
+/// The drag that goes on.
+#[derive(Debug, Default)]
+pub(super) struct Drag {
+    /// What is being dragged.
+    pub(super) gesture: Option<Gesture>,
+    /// Why what is dragged, or drawn, stopped where it is.
+    pub(super) guides: Vec<Guide>,
+}
+
+impl Drag {
+    pub(super) fn end(&mut self) {
+        self.gesture = None;
+        self.guides.clear();
+    }
+
+    /// Gives it up; the rest of it does nothing. False where none goes on, or it was given up before.
+    pub(super) fn give_up(&mut self) -> bool {
+        let goes_on = self.gesture.as_ref().is_some_and(|gesture| !matches!(gesture, Gesture::Dropped));
+        if goes_on {
+            self.gesture = Some(Gesture::Dropped);
+            self.guides.clear();
+        }
+        goes_on
+    }
 }
 
 /// What a drag means now.
@@ -90,8 +114,18 @@ pub(crate) struct Step {
 }
 
 impl Gesture {
-    /// The drag that begins on a hit.
-    pub(crate) fn begin(hit: Hit, job: &Resolved, layout: &Layout, plan: DVec2) -> Option<Self> {
+    /// The drag that begins on a hit: of a part that is held before what lies on it.
+    pub(crate) fn begin(
+        hit: Hit,
+        job: &Resolved,
+        layout: &Layout,
+        held: Selection,
+        plan: DVec2,
+    ) -> Option<Self> {
+        begin_part(hit, job, held, plan).or_else(|| Self::begin_thing(hit, job, layout, plan))
+    }
+
+    fn begin_thing(hit: Hit, job: &Resolved, layout: &Layout, plan: DVec2) -> Option<Self> {
         let on_face = |id: BlockId| {
             let start = job.block(id)?.clone();
             let plane = layout.face(start.face)?.1.plane;
@@ -184,10 +218,10 @@ impl Gesture {
                 Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
             }
             Self::PartCorner { start, ring, corner } => {
-                part::corner_step(scene, start, *ring, *corner, plan, free)
+                part_corner_step(scene, start, *ring, *corner, plan, free)
             }
-            Self::MovePart { name, parts, grab } => Some(part::move_step(name, parts, plan - *grab)),
-            Self::Picture { start, mode, grab } => picture::step(start, *mode, *grab, plan),
+            Self::MovePart { name, parts, grab } => Some(part_step(name, parts, plan - *grab)),
+            Self::Picture { start, mode, grab } => picture_step(start, *mode, *grab, plan),
             Self::Tape { .. } | Self::Box { .. } | Self::Dropped => None,
         }
     }
@@ -228,4 +262,88 @@ fn move_corner(
         .map(Edit::PutFace)
         .collect();
     Some(Step { label: text::move_corner_of(&start.name), edit: Edit::Several(edits), guides })
+}
+
+/// The drag that begins on a hit: of a corner; of the whole part where it is held.
+fn begin_part(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2) -> Option<Gesture> {
+    match hit {
+        Hit::Part(id, PartPlace::Corner { ring, corner }) => {
+            Some(Gesture::PartCorner { start: Box::new(job.part(id)?.clone()), ring, corner })
+        }
+        Hit::Part(id, _) => moved_whole(job, id, plan),
+        Hit::Face(face) => {
+            let Selection::Part(id, _) = selection else { return None };
+            let from = job.face(face)?.from?;
+            // What stands on the held part goes with it, so it can be taken there too.
+            edits::part::moving(job, id).contains(&from.part).then(|| moved_whole(job, id, plan))?
+        }
+        _ => None,
+    }
+}
+
+fn moved_whole(job: &Resolved, id: PartId, grab: DVec2) -> Option<Gesture> {
+    let name = job.part(id)?.name.clone();
+    Some(Gesture::MovePart { name, parts: edits::part::moving(job, id), grab })
+}
+
+/// What the drag of a corner means.
+fn part_corner_step(
+    scene: Scene,
+    start: &RoofPart,
+    ring: usize,
+    corner: usize,
+    plan: DVec2,
+    free: bool,
+) -> Option<Step> {
+    let corners = start.outline.rings().nth(ring)?;
+    let count = corners.len();
+    let beside = [*corners.get((corner + count - 1) % count)?, *corners.get((corner + 1) % count)?];
+    let own: Vec<FaceId> = scene
+        .job
+        .faces
+        .iter()
+        .filter(|f| f.from.is_some_and(|from| from.part == start.id))
+        .map(|f| f.id)
+        .collect();
+    let (to, guides) = if free { (plan, Vec::new()) } else { snap::point(scene, plan, &beside, &[], &own) };
+    let edit = Edit::PutPart(start.with_corner_moved(ring, corner, to)?);
+    Some(Step { label: text::move_corner_of(&start.name), edit, guides })
+}
+
+/// What the drag of a whole part means.
+fn part_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
+    Step {
+        label: text::move_of(name),
+        edit: Edit::MoveParts { parts: parts.to_vec(), how: PlanMove::shift(by) },
+        guides: Vec::new(),
+    }
+}
+
+/// What a drag of the picture means.
+fn picture_step(start: &Underlay, mode: PictureMode, grab: DVec2, plan: DVec2) -> Option<Step> {
+    let (label, next) = match mode {
+        PictureMode::Scale => return None,
+        PictureMode::Move => {
+            (text::MOVE_PICTURE.now(), Underlay { at: start.at + plan - grab, ..start.clone() })
+        }
+        PictureMode::Turn => {
+            let degrees = -(grab - start.at).angle_to(plan - start.at).to_degrees();
+            (
+                text::TURN_PICTURE.now(),
+                if degrees.is_finite() { start.turned(start.at, degrees) } else { start.clone() },
+            )
+        }
+        PictureMode::Crop => {
+            let (a, b) = (start.to_picture(grab), start.to_picture(plan));
+            let (from, to) =
+                (a.min(b).clamp(DVec2::ZERO, DVec2::ONE), a.max(b).clamp(DVec2::ZERO, DVec2::ONE));
+            let enough = (to - from).min_element() > 0.005;
+            let crop = Crop { left: from.x, top: from.y, right: to.x, bottom: to.y };
+            (
+                text::CROP_PICTURE.now(),
+                if enough { Underlay { crop, ..start.clone() } } else { start.clone() },
+            )
+        }
+    };
+    Some(Step { label: label.to_owned(), edit: Edit::SetUnderlay(Some(next)), guides: Vec::new() })
 }

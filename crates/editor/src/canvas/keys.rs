@@ -1,67 +1,48 @@
 //! Keys on the drawing: nudging, switching, letting go.
 
-use super::interact::close_draft;
-use super::{Canvas, Stage};
+use super::Canvas;
+use super::tools::Frame;
 use crate::action::{Action, Actions};
 use crate::state::{Group, PartPlace, State, Tool};
-use crate::{Document, Selection, edits};
+use crate::{Selection, edits};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use egui::{Key, Modifiers, Ui};
 
-/// Carries out the keys that the drawing knows. None while a field is typed in.
-pub(crate) fn run(
-    ui: &Ui,
-    stage: &Stage,
-    document: &Document,
-    state: &State,
-    own: &mut Canvas,
-    actions: &mut Actions,
-) {
+/// Carries out the keys that the drawing knows. A key belongs to what has the focus: none is heard here while a field is typed in,
+/// a drag goes on, or something beside the drawing has the keyboard.
+pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
+    let (ui, document, state) = (at.ui, at.document, at.state);
     // A key that leaves a dimension that is typed over is for that alone.
-    if ui.ctx().text_edit_focused() || own.gesture.is_some() || own.typing.is_some() {
+    if ui.ctx().text_edit_focused() || own.drag.gesture.is_some() || own.typing.is_some() {
         return;
     }
     if !super::has_keys(ui) {
         return;
     }
+    let tool = own.tools.of_mut(state.tool);
     // What is held behind a window that is worked in does not move.
-    if stage.keys
+    if at.stage.keys
         && let Some(by) = nudge(ui)
     {
-        actions.extend(match state.tool {
-            Tool::Picture => edits::picture_nudged(document, by),
-            _ if !state.group.is_empty() => edits::group::nudged(&state.group, document, state.view, by),
-            _ => edits::nudged(document, state.view, state.selection, by),
-        });
+        actions.extend(tool.nudged(at, by));
     }
-    if stage.keys && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
+    if at.stage.keys && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
         let (group, job) = (&state.group, document.job());
         actions.extend(match group.is_empty() {
             true => edits::switch(document, state.selection),
             false => edits::group::switched(group, job, group.has_off(job)),
         });
     }
-    if own.draft.is_some() {
-        if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
-            close_draft(document, state, own, actions);
-        } else if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Backspace))
-            && let Some(draft) = &mut own.draft
-        {
-            draft.back();
-        }
-    }
+    tool.keys(at, actions);
     if ui.input(|input| input.key_pressed(Key::Escape)) {
         escape(state, own, actions);
     }
 }
 
-/// Esc lets go of the nearest thing: the last corner of an outline, the tape, a tool, what is held, a window over the drawing.
-pub(super) fn escape(state: &State, own: &mut Canvas, actions: &mut Actions) {
-    if own.corner_back() {
-        return;
-    }
-    if own.tape.is_some() || !own.handling.points.is_empty() {
-        own.let_go();
+/// Esc lets go of the nearest thing: what the tool takes back (the last corner, the tape), the tool, what is held, a window over the
+/// drawing.
+fn escape(state: &State, own: &mut Canvas, actions: &mut Actions) {
+    if own.tools.of_mut(state.tool).take_back() {
         actions.push(Action::Trouble(None));
     } else if state.tool != Tool::Select {
         actions.push(Action::Use(Tool::Select));

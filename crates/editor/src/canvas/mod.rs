@@ -6,14 +6,14 @@
 mod brush;
 mod crossings;
 mod dimensions;
-mod draft;
 mod draw_bar;
-mod drawn;
 mod gesture;
 mod group;
 mod hit;
 mod interact;
+mod item;
 mod keys;
+mod measure;
 mod menu;
 mod outline;
 mod paint;
@@ -30,45 +30,36 @@ mod paint_zones;
 mod part;
 mod picture;
 mod snap;
+mod tools;
 
 pub(crate) use dimensions::show as dimensions;
 pub(crate) use draw_bar::show as draw_bar;
 pub(crate) use interact::run as interact;
 pub(crate) use outline::show as outline;
 pub(crate) use paint::all as paint;
-pub(crate) use picture::Mode as PictureMode;
 
 use crate::Document;
 use crate::action::{Action, Actions};
-use crate::state::{RoofReports, Space, State, View};
+use crate::state::{PictureMode, RoofReports, Space, State, Tool, View};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::FindingKey;
 use dimensions::Typing;
-use draft::{Aim, Draft};
 use egui::{Key, PointerButton, Response, Sense, Ui};
-use gesture::Gesture;
+use gesture::Drag;
 use paint_limits::Zones;
 use paint_paths::Paths;
 use paint_preview::Preview;
 use paint_zones::WindZones;
-use picture::Handling;
-use snap::Guide;
+use tools::Tools;
 
 /// What the drawing keeps for itself: what is half done with its tools, and what it worked out to paint.
 #[derive(Debug, Default)]
 pub(crate) struct Canvas {
-    /// The outline that is being drawn.
-    draft: Option<Draft>,
-    /// What is being dragged.
-    gesture: Option<Gesture>,
-    /// Why the pointer is where it is.
-    guides: Vec<Guide>,
+    /// The tools, each with what is half done with it.
+    tools: Tools,
+    drag: Drag,
     /// The dimension that is being typed over.
     typing: Option<Typing>,
-    /// The measuring tape, in plan.
-    tape: Option<(DVec2, DVec2)>,
-    /// What is half done with the picture under the plan.
-    handling: Handling,
     /// The zones where modules may not stand, kept for the next frame.
     zones: Option<Zones>,
     /// The pathways, kept for the next frame.
@@ -84,53 +75,47 @@ pub(crate) struct Canvas {
 impl Canvas {
     /// Drops what is half done: a drag, a face that is being drawn, the tape.
     pub(crate) fn let_go(&mut self) {
-        self.draft = None;
-        self.gesture = None;
-        self.guides.clear();
-        self.tape = None;
-        self.handling.points.clear();
-        self.handling.wrong.clear();
+        self.tools.let_go();
+        self.drag.end();
     }
 
     /// Whether a face is half drawn.
     pub(crate) fn is_drawing(&self) -> bool {
-        self.draft.as_ref().is_some_and(|draft| !draft.corners.is_empty())
+        self.tools.is_drawing()
     }
 
     pub(crate) fn is_dragging(&self) -> bool {
-        self.gesture.is_some()
+        self.drag.gesture.is_some()
+    }
+
+    /// Rows of the strip over the drawing.
+    pub(crate) fn rows_of_bar(&self, tool: Tool) -> u8 {
+        self.tools.of(tool).rows()
     }
 
     /// Takes the last corner of a face back that is half drawn. False where none is.
     pub(crate) fn corner_back(&mut self) -> bool {
-        let drawing = self.is_drawing();
-        if let Some(draft) = self.draft.as_mut().filter(|_| drawing) {
-            draft.back();
-        }
-        drawing
+        tools::Tool::take_back(self.tools.draw())
     }
 
     /// Sets the corner again that was taken back last. False where there is none.
     pub(crate) fn corner_again(&mut self) -> bool {
-        self.draft.as_mut().is_some_and(Draft::again)
+        self.tools.draw().corner_again()
     }
 
     /// Gives the drag up that is going on; the rest of it does nothing.
     pub(crate) fn drop_gesture(&mut self) {
-        if self.gesture.is_some() {
-            self.gesture = Some(Gesture::Dropped);
-            self.guides.clear();
-        }
+        self.drag.give_up();
     }
 
     /// What the pointer does with the picture from here on.
     pub(crate) fn handle_picture(&mut self, mode: PictureMode) {
-        self.handling = Handling { mode, ..Handling::default() };
+        self.tools.handle_picture(mode);
     }
 
     /// Why what is dragged stopped where it is, in words.
     pub(crate) fn why_there(&self) -> Vec<&str> {
-        self.guides.iter().map(|guide| guide.words.as_str()).collect()
+        self.drag.guides.iter().map(|guide| guide.words.as_str()).collect()
     }
 
     /// The finding whose fix is drawn before it is done.

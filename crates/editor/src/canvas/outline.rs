@@ -2,12 +2,12 @@
 
 use super::Stage;
 use super::hit::cell_rect;
-use crate::action::{Action, Actions};
+use super::item::item;
+use crate::action::Actions;
 use crate::state::State;
 use crate::{Document, Selection, text};
 use chalkcourse_job::Cell;
-use egui::accesskit;
-use egui::{Id, Key, Rect, Role, Sense, Ui, WidgetInfo};
+use egui::{Role, Ui, WidgetInfo};
 
 /// Tells every painted thing of the frame.
 pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
@@ -61,31 +61,5 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, state: &Stat
                 );
             }
         }
-    }
-}
-
-pub(super) fn item(
-    ui: &mut Ui,
-    stage: &Stage,
-    points: impl IntoIterator<Item = egui::Pos2>,
-    what: Selection,
-    held: Selection,
-    words: &str,
-    actions: &mut Actions,
-) {
-    let points: Vec<egui::Pos2> = points.into_iter().collect();
-    let rect = Rect::from_points(&points).intersect(stage.space.area);
-    if !rect.is_positive() {
-        return;
-    }
-    // It takes no clicks from the drawing, which knows better what is on top; but it can have the keyboard.
-    let id = Id::unique(("thing on the drawing", what));
-    let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-    response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words));
-    let pressed = response.has_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let asked = ui.input(|input| input.has_accesskit_action_request(id, accesskit::Action::Click));
-    if pressed || asked {
-        actions.push(Action::Select(what));
-        stage.response.request_focus();
     }
 }

@@ -37,14 +37,13 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
     paint_courses::ghost(&brush, document, state);
     paint_marks::held(&brush, document, state);
     group::paint(&brush, &document.plan().layout, &state.group);
-    if let (Some(Gesture::Box { from, .. }), Some(to)) = (&own.gesture, ui.input(|i| i.pointer.latest_pos()))
+    if let (Some(Gesture::Box { from, .. }), Some(to)) =
+        (&own.drag.gesture, ui.input(|i| i.pointer.latest_pos()))
     {
         group::paint_box(&brush, brush.space.screen_from_plan(*from), to);
     }
     part::paint(&brush, document, state);
-    paint_marks::draft(&brush, document, own);
-    paint_marks::tape(&brush, document, own);
-    picture::marks(&brush, document, state, own);
+    own.tools.of(state.tool).paint(&brush, document, state);
     paint_marks::guides(&brush, state, own);
     paint_marks::frame(&brush, document, state);
 }

@@ -17,7 +17,7 @@ const LEAST: f32 = 8.0;
 
 /// Draws the ghosts; the one that the list or the pointer points at with its words.
 pub(super) fn near(brush: &Brush, document: &Document, state: &State, own: &Canvas) {
-    if state.list != List::Fill || own.gesture.is_some() {
+    if state.list != List::Fill || own.drag.gesture.is_some() {
         return;
     }
     let layout = &document.plan().layout;

@@ -63,7 +63,7 @@ fn dragged(gesture: Option<&Gesture>) -> Option<BlockId> {
 }
 
 pub(super) fn zones(brush: &Brush, document: &Document, own: &mut Canvas) {
-    let dragged = dragged(own.gesture.as_ref());
+    let dragged = dragged(own.drag.gesture.as_ref());
     let kept = own.zones.take();
     let same = |zones: &Zones| Arc::ptr_eq(&zones.plan, document.plan()) && zones.dragged == dragged;
     let zones = match kept {

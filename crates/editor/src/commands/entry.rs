@@ -1,4 +1,4 @@
-use super::keys::Chord;
+use super::chord::Chord;
 use crate::Document;
 use crate::action::Action;
 use crate::state::{State, Step};

@@ -3,6 +3,7 @@
 //! A new command is one entry in `table`: the macro makes its [`Command`] from it, so that there is no command without a
 //! title, help and a place in a menu.
 
+mod chord;
 mod entry;
 mod keys;
 mod table;

@@ -3,7 +3,7 @@
 use super::Entry;
 use super::Mark::{Choice, Tick};
 use super::Menu::{Edit, Export, File, Help, View};
-use super::keys::Chord;
+use super::chord::Chord;
 use crate::action::Action;
 use crate::state::{CrewSheet, Look, OrderFormat, PlanFormat, State, Step, Tool};
 use crate::state::{Toggle, Window};

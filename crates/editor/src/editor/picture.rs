@@ -2,8 +2,7 @@
 
 use super::Editor;
 use crate::action::Action;
-use crate::canvas::PictureMode;
-use crate::state::{Tool, View, replaced};
+use crate::state::{PictureMode, Tool, View, replaced};
 use crate::text;
 use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::Context;

@@ -5,7 +5,7 @@ use crate::edits::squaring;
 use crate::state::State;
 use crate::widgets::fields;
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{EdgeKind, Length, Polygon, Units};
+use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
@@ -39,7 +39,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: FaceId, 
         part::of_face(ui, job, face, actions);
     } else {
         slope(ui, face, units, actions);
-        square(ui, &face.outline, || squaring::of_face(job, id), actions);
+        super::square::square(ui, &face.outline, || squaring::of_face(job, id), actions);
     }
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
@@ -64,22 +64,6 @@ pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: FaceId, 
         corner_fields(ui, face, ring, corner, units, &mut put);
     }
     sides(ui, document, state, face, actions);
-}
-
-/// How far an outline is out of square, and a button that squares it.
-pub(super) fn square(
-    ui: &mut Ui,
-    outline: &Polygon,
-    edit: impl FnOnce() -> Option<(String, Edit)>,
-    actions: &mut Actions,
-) {
-    let Some(off) = squaring::off(outline) else { return };
-    ui.horizontal(|ui| {
-        ui.label(RichText::new(text::out_of_square(off)).color(theme::of(ui).caution));
-        if ui.button(text::SQUARE_IT.now()).on_hover_text(text::SQUARE_IT_HELP.now()).clicked() {
-            actions.extend(edit().map(|(label, edit)| Action::Edit(label, edit)));
-        }
-    });
 }
 
 /// What follows from no part: pitch, downslope, height.

@@ -40,7 +40,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: PartId, 
         }
         all_sides(ui, part, units, &mut put);
     }
-    super::face::square(ui, &part.outline, || squaring::of_part(part), actions);
+    super::square::square(ui, &part.outline, || squaring::of_part(part), actions);
     place(ui, job, state, part, actions);
     if part.kind != PartKind::Chimney {
         sides(ui, state, part, units, actions);

@@ -28,7 +28,7 @@ pub(crate) use roof_report::{RoofPart, RoofReports};
 pub use selection::{PartPlace, Selection};
 pub(crate) use settings::Settings;
 pub(crate) use shaped::{Shaped, size_typed};
-pub(crate) use tool::Tool;
+pub(crate) use tool::{PictureMode, Tool};
 pub(crate) use view::{Camera, Look, Space, View};
 pub(crate) use work::{
     Asked, Filling, Fixing, How, Importing, Laying, MakingRoom, Pictures, is_of_buildings, replaced,

@@ -10,7 +10,8 @@ use super::Windows;
 use crate::action::{Action, Actions};
 use crate::state::State;
 use crate::{Document, text};
-use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, PriceList, Resolved, Stage};
+use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
+use chalkcourse_takeoff::Line;
 use egui::{Context, Ui};
 use std::sync::Arc;
 
@@ -135,4 +136,24 @@ fn parse_packages(typed: &str) -> Result<u64, String> {
 /// At the right of its room: numbers and their heads.
 fn right<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) {
     ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), add);
+}
+
+/// So many packages whatever was counted; as counted where none are said.
+fn set_packages(actions: &mut Actions, job: &Resolved, line: &Line, typed: Option<u64>) {
+    let number = line.number.clone();
+    change(actions, job, text::packages_of(&line.number), |order| {
+        if let Some(own) = order.added.iter_mut().find(|own| own.number == number) {
+            own.packages = typed.unwrap_or(own.packages);
+            return;
+        }
+        match typed.filter(|packages| *packages != line.counted) {
+            Some(packages) => {
+                let why = order.overrides.get(&number).map_or_else(String::new, |old| old.why.clone());
+                order.overrides.insert(number, Override { packages, why });
+            }
+            None => {
+                order.overrides.remove(&number);
+            }
+        }
+    });
 }

@@ -1,6 +1,6 @@
 //! The line that is held: how it was counted, why it was changed, what else may be taken, and all of a line of one's own.
 
-use super::{change, lines};
+use super::{change, set_packages};
 use crate::action::{Action, Actions};
 use crate::widgets::{fields, quiet};
 use crate::{text, theme};
@@ -22,7 +22,7 @@ pub(super) fn show(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actio
             if matches!(line.state, LineState::Overridden { .. })
                 && ui.small_button(text::as_counted(line.counted)).clicked()
             {
-                lines::set_packages(actions, job, line, None);
+                set_packages(actions, job, line, None);
             }
         });
     });

@@ -1,13 +1,13 @@
 //! The lines as a table: sorted, filtered, grouped, edited in place, copied to a spreadsheet.
 
 use super::OrderWindow;
-use super::{change, change_prices, detail, new_line, parse_packages, right};
+use super::{change, change_prices, detail, new_line, parse_packages, right, set_packages};
 use crate::action::{Action, Actions};
 use crate::state::State;
 use crate::widgets::{fields, quiet};
 use crate::windows::Windows;
 use crate::{Document, text, theme};
-use chalkcourse_job::{Group, Override, Price, Resolved, Stage, amount_from_text};
+use chalkcourse_job::{Group, Price, Resolved, Stage, amount_from_text};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{Line, LineState, cost_of, show_amount};
 use chalkcourse_words::{self as words, Say};
@@ -339,26 +339,6 @@ fn packages(ui: &mut Ui, job: &Resolved, line: &Line, off: bool, actions: &mut A
     if let Some(typed) = typed {
         set_packages(actions, job, line, typed);
     }
-}
-
-/// So many packages whatever was counted; as counted where none are said.
-pub(super) fn set_packages(actions: &mut Actions, job: &Resolved, line: &Line, typed: Option<u64>) {
-    let number = line.number.clone();
-    change(actions, job, text::packages_of(&line.number), |order| {
-        if let Some(own) = order.added.iter_mut().find(|own| own.number == number) {
-            own.packages = typed.unwrap_or(own.packages);
-            return;
-        }
-        match typed.filter(|packages| *packages != line.counted) {
-            Some(packages) => {
-                let why = order.overrides.get(&number).map_or_else(String::new, |old| old.why.clone());
-                order.overrides.insert(number, Override { packages, why });
-            }
-            None => {
-                order.overrides.remove(&number);
-            }
-        }
-    });
 }
 
 fn price(ui: &mut Ui, job: &Resolved, line: &Line, off: bool, actions: &mut Actions) {

@@ -1,6 +1,6 @@
 //! An outline that is being drawn: corners so far, and where the next one is meant to be.
 
-use super::snap::{self, Guide, Scene};
+use crate::canvas::snap::{self, Guide, Scene};
 use crate::state::Shaped;
 use crate::text;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Units, signed_area};

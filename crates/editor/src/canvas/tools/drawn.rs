@@ -1,6 +1,6 @@
 //! What a drawn outline becomes: a face, a whole roof, a hole in a face, or a penetration with an outline of its own.
 
-use super::Draft;
+use super::draft::Draft;
 use crate::edits::{
     new_face,
     parting::{new_part, trouble_spot},
