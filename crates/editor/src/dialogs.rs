@@ -52,7 +52,7 @@ pub(crate) enum Reply {
 const WIDTH: f32 = 460.0;
 
 /// Shows a dialog. The reply, once there is one.
-pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
+pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
     // One of its own for each kind: the toolkit keeps the size of the last one for the next frame.
     let id = match dialog {
         Dialog::Unsaved(_) => "unsaved",

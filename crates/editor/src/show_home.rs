@@ -13,7 +13,7 @@ use egui::{
 };
 
 /// The whole window.
-pub(crate) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
+pub(crate) fn home_view(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     let p = theme::of(ui);
     let room = ui.available_size();
     // Type grows with the room, so that it reads from across a table on any screen.

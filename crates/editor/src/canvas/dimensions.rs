@@ -64,7 +64,7 @@ fn step(toward: Toward, by: f64) -> DVec2 {
 }
 
 /// Lets the dimensions be pressed and typed over.
-pub(crate) fn show(
+pub(crate) fn dimension_fields(
     ui: &mut Ui,
     stage: &Stage,
     document: &Document,

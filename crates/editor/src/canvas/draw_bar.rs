@@ -8,7 +8,13 @@ use crate::{Document, theme};
 use egui::{RichText, Ui};
 
 /// Shows the strip, a row below another where the tool has two; what to do next stands at the end of the last.
-pub(crate) fn show(ui: &mut Ui, document: &Document, state: &State, own: &mut Canvas, actions: &mut Actions) {
+pub(crate) fn draw_bar(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    own: &mut Canvas,
+    actions: &mut Actions,
+) {
     let tool = own.tools.of_mut(state.tool);
     let rows = tool.rows();
     if rows == 1 {

@@ -4,13 +4,13 @@ use super::Stage;
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::state::{PartPlace, State, Tool, View};
-use crate::widgets::arrange::show as arrange;
+use crate::widgets::arrange::arrange_buttons;
 use crate::{Document, Selection, edits, text};
 use chalkcourse_job::Edit;
 use egui::Ui;
 
 /// Shows the menu while it is open. The click that opened it has chosen what it is for.
-pub(crate) fn show(stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
+pub(crate) fn context_menu(stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
     stage.response.context_menu(|ui| contents(ui, document, state, actions));
 }
 
@@ -24,14 +24,14 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actio
                 actions.extend(edits::switch(document, state.selection));
             }
             ui.separator();
-            arrange(std::slice::from_mut(ui), document, state.selection, seen, block, actions);
+            arrange_buttons(std::slice::from_mut(ui), document, state.selection, seen, block, actions);
             ui.separator();
             if ui.button(text::DELETE_BLOCK.now()).clicked() {
                 actions.extend(edits::delete(document, Selection::Block(block)));
             }
         }
         Selection::Block(id) => {
-            arrange(std::slice::from_mut(ui), document, state.selection, seen, id, actions);
+            arrange_buttons(std::slice::from_mut(ui), document, state.selection, seen, id, actions);
             ui.separator();
             if let Some(block) = job.block(id).filter(|b| !b.off.is_empty())
                 && ui.button(text::SWITCH_ALL_ON.now()).clicked()

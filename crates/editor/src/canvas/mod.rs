@@ -32,10 +32,10 @@ mod picture;
 mod snap;
 mod tools;
 
-pub(crate) use dimensions::show as dimensions;
-pub(crate) use draw_bar::show as draw_bar;
+pub(crate) use dimensions::dimension_fields;
+pub(crate) use draw_bar::draw_bar;
 pub(crate) use interact::run as interact;
-pub(crate) use outline::show as outline;
+pub(crate) use outline::tell_things;
 pub(crate) use paint::all as paint;
 
 use crate::Document;

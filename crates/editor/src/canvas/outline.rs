@@ -10,7 +10,13 @@ use chalkcourse_job::Cell;
 use egui::{Role, Ui, WidgetInfo};
 
 /// Tells every painted thing of the frame.
-pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
+pub(crate) fn tell_things(
+    ui: &mut Ui,
+    stage: &Stage,
+    document: &Document,
+    state: &State,
+    actions: &mut Actions,
+) {
     let layout = &document.plan().layout;
     let job = document.job();
     let units = job.units;

@@ -65,7 +65,7 @@ impl Editor {
         if let [fill] = fills.as_slice() {
             self.state.selection = Selection::Face(fill.face);
         }
-        self.state.fill.show(ctx, Arc::clone(self.document.settled()), fills, how);
+        self.state.fill.list(ctx, Arc::clone(self.document.settled()), fills, how);
         self.state.keep_in_step(&self.document);
     }
 }

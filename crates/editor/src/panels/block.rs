@@ -9,13 +9,19 @@ use chalkcourse_job::{Block, BlockId, Edit, Orientation};
 use egui::Ui;
 
 /// A block: its size, its gaps, where it is, which modules it has.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: BlockId, actions: &mut Actions) {
+pub(super) fn block_form(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    id: BlockId,
+    actions: &mut Actions,
+) {
     let job = document.job();
     let Some(block) = job.block(id) else { return };
     let units = job.units;
     heading(ui, &text::block_name(&block.name));
     ui.columns(2, |columns| {
-        arrange::show(columns, document, state.selection, state.view.seen(), id, actions);
+        arrange::arrange_buttons(columns, document, state.selection, state.view.seen(), id, actions);
     });
     let mut put = |next: Block| {
         actions.push(Action::Edit(text::change_of(&text::block_name(&block.name)), Edit::PutBlock(next)));

@@ -22,7 +22,7 @@ struct Amount {
 }
 
 /// Where the money goes: by group, by stage of work, and as the array grows.
-pub(super) fn show(ui: &mut Ui, document: &Document, own: &mut Panels) {
+pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.iter().all(|line| line.cost.is_none()) {
         return;

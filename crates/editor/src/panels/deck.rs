@@ -8,7 +8,7 @@ use chalkcourse_job::{Building, DeckCondition, DeckKind, DripEdge, FireClass};
 use egui::Ui;
 
 /// Fields for the deck and the roof covering.
-pub(super) fn show(ui: &mut Ui, building: &mut Building, units: Units) {
+pub(super) fn deck_fields(ui: &mut Ui, building: &mut Building, units: Units) {
     part_of_form(ui, text::DECK_PART.now());
     let deck = &mut building.deck;
     length_field(

@@ -10,7 +10,7 @@ use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
 /// A face: its slope, its courses, its sides.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: FaceId, actions: &mut Actions) {
+pub(super) fn face_form(ui: &mut Ui, document: &Document, state: &State, id: FaceId, actions: &mut Actions) {
     let job = document.job();
     let Some(face) = job.face(id) else { return };
     let units = job.units;

@@ -16,7 +16,7 @@ use egui::{RichText, ScrollArea, Ui};
 const MANY: usize = 2;
 
 /// The list of a fill.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+pub(super) fn fill_list(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let job = document.job();
     let mut asked = state.fill.asked.clone();
     ways(ui, &mut asked, job);
@@ -250,7 +250,7 @@ fn result(
     );
     ui.strong(text::HOLDS_BACK.now());
     match &found.held {
-        Some(held) => held::show(ui, document, found, held, seen, pointed, actions),
+        Some(held) => held::held_back_list(ui, document, found, held, seen, pointed, actions),
         None if asking => {
             quiet(ui, text::NOT_ASKED_YET.now());
         }

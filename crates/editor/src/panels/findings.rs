@@ -39,7 +39,7 @@ impl Filter {
 const SEVERITIES: [Severity; 3] = [Severity::Stop, Severity::Caution, Severity::Note];
 
 /// What the rules found, the severest first, then what was accepted.
-pub(super) fn show(
+pub(super) fn findings_list(
     ui: &mut Ui,
     document: &Document,
     state: &State,
@@ -84,7 +84,7 @@ pub(super) fn show(
         }
     }
     if !document.job().faces.is_empty() {
-        checked::show(ui, document);
+        checked::checked_list(ui, document);
     }
 }
 

@@ -5,7 +5,7 @@ use crate::{Document, edits, text};
 use egui::Ui;
 
 /// Several things that are held: how many, and what can be done to all of them.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+pub(super) fn group_form(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let (job, group) = (document.job(), &state.group);
     heading(ui, &text::group_words(group));
     quiet(ui, text::GROUP_HELP.now());

@@ -8,7 +8,7 @@ use chalkcourse_job::{Edit, Site};
 use egui::Ui;
 
 /// The job as a whole: where, by which kit, rules and prices.
-pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+pub(super) fn job_form(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     heading(ui, text::THE_JOB.now());
     if let Some(name) = fields::name(ui, text::NAME.now(), &job.name) {
@@ -56,7 +56,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         });
     }
     part::list(ui, job, Selection::Nothing, actions);
-    site::show(ui, document, actions);
+    site::site_form(ui, document, actions);
     let summary = &document.plan().summary;
     if summary.slope_area > 0.0 {
         ui.add_space(6.0);

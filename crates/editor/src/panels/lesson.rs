@@ -6,7 +6,7 @@ use chalkcourse_words as words;
 use egui::{Area, Context, Frame, Id, Margin, Order, ProgressBar, Rect, RichText, Stroke, Ui};
 
 /// The card of the step that is to be done, in a corner of the drawing until it is dragged elsewhere.
-pub(crate) fn show(ui: &mut Ui, area: Rect, state: &State, actions: &mut Actions) {
+pub(crate) fn lesson_card(ui: &mut Ui, area: Rect, state: &State, actions: &mut Actions) {
     let Some(lesson) = state.lesson else { return };
     let p = theme::of(ui);
     Area::new(Id::unique("first job"))

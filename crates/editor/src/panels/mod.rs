@@ -23,12 +23,12 @@ mod status;
 mod tools;
 mod top_bar;
 
-pub(crate) use first_steps::show as first_steps;
-pub(crate) use lesson::show as lesson;
-pub(crate) use side::show as side;
-pub(crate) use status::show as status;
-pub(crate) use tools::show as tools;
-pub(crate) use top_bar::show as top_bar;
+pub(crate) use first_steps::first_steps_card;
+pub(crate) use lesson::lesson_card;
+pub(crate) use side::side_panel;
+pub(crate) use status::status_bar;
+pub(crate) use tools::tool_buttons;
+pub(crate) use top_bar::top_bar;
 
 use crate::widgets::{heading, quiet, turning};
 use costs::Costs;

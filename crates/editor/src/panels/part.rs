@@ -10,7 +10,7 @@ use chalkcourse_job::{Edit, Face, PartId, PartKind, PartSide, PartTrouble, PlanM
 use egui::{Button, RichText, Ui};
 
 /// A part of the house: what it is, how high, what stands on each side.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, id: PartId, actions: &mut Actions) {
+pub(super) fn part_form(ui: &mut Ui, document: &Document, state: &State, id: PartId, actions: &mut Actions) {
     let job = document.job();
     let Some(part) = job.part(id) else { return };
     let units = job.units;

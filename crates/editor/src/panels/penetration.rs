@@ -15,7 +15,7 @@ enum Form {
 }
 
 /// Something that comes through the roof: what, how large, how far modules stay away.
-pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions: &mut Actions) {
+pub(super) fn penetration_form(ui: &mut Ui, document: &Document, id: PenetrationId, actions: &mut Actions) {
     let job = document.job();
     let Some(penetration) = job.penetration(id) else { return };
     let units = job.units;

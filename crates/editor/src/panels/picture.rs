@@ -9,7 +9,7 @@ use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::{RichText, Ui};
 
 /// The picture under the plan: what it is, and every number of it to type.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     heading(ui, text::PICTURE.now());
     let Some(underlay) = &document.job().underlay else {
         ui.label(text::NO_PICTURE.now());

@@ -10,7 +10,13 @@ use chalkcourse_takeoff::{Line, Spot, money_rows, show_amount};
 use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
 /// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
-pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, own: &mut Panels, actions: &mut Actions) {
+pub(super) fn quantities_list(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    own: &mut Panels,
+    actions: &mut Actions,
+) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.is_empty() {
         quiet(ui, text::NO_QUANTITIES.now());
@@ -57,7 +63,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, state: &State, own: &mut Pa
     if !takeoff.unpriced.is_empty() {
         ui.label(RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution));
     }
-    costs::show(ui, document, own);
+    costs::cost_charts(ui, document, own);
 }
 
 /// Parts that were needed before the drag and are no more.

@@ -6,7 +6,7 @@ use crate::{Document, Selection, text, theme};
 use egui::{Button, Panel, ScrollArea, Ui};
 
 /// What is held above, what follows from the job below.
-pub(crate) fn show(
+pub(crate) fn side_panel(
     ui: &mut Ui,
     document: &Document,
     state: &State,
@@ -32,11 +32,11 @@ pub(crate) fn show(
 
 fn held(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     if state.tool == Tool::Picture {
-        picture::show(ui, document, state, actions);
+        picture::picture_form(ui, document, state, actions);
         return;
     }
     if !state.group.is_empty() {
-        group::show(ui, document, state, actions);
+        group::group_form(ui, document, state, actions);
         return;
     }
     // Fields keep what is being typed by their id: another thing has other fields.
@@ -47,14 +47,14 @@ fn held(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) 
         other => other,
     };
     ui.push_id(key, |ui| match state.selection {
-        Selection::Nothing => job::show(ui, document, actions),
+        Selection::Nothing => job::job_form(ui, document, actions),
         Selection::Face(id) | Selection::Side { face: id, .. } | Selection::Corner { face: id, .. } => {
-            face::show(ui, document, state, id, actions);
+            face::face_form(ui, document, state, id, actions);
         }
-        Selection::Part(id, _) => part::show(ui, document, state, id, actions),
-        Selection::Penetration(id) => penetration::show(ui, document, id, actions),
+        Selection::Part(id, _) => part::part_form(ui, document, state, id, actions),
+        Selection::Penetration(id) => penetration::penetration_form(ui, document, id, actions),
         Selection::Block(id) | Selection::Module { block: id, .. } => {
-            block::show(ui, document, state, id, actions);
+            block::block_form(ui, document, state, id, actions);
         }
     });
 }
@@ -83,8 +83,8 @@ fn lists(
     });
     ui.separator();
     ScrollArea::vertical().id_salt(state.list).auto_shrink([false, false]).show(ui, |ui| match state.list {
-        List::Findings => findings::show(ui, document, state, own, settings, actions),
-        List::Quantities => quantities::show(ui, document, state, own, actions),
-        List::Fill => fill::show(ui, document, state, actions),
+        List::Findings => findings::findings_list(ui, document, state, own, settings, actions),
+        List::Quantities => quantities::quantities_list(ui, document, state, own, actions),
+        List::Fill => fill::fill_list(ui, document, state, actions),
     });
 }

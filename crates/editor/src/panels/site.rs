@@ -9,7 +9,7 @@ use chalkcourse_layout::known::{self, KnownFrom};
 use egui::{CollapsingHeader, Ui};
 
 /// What rules need to know of the house and the place. A field that is empty is not known.
-pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+pub(super) fn site_form(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let mut building = job.site.building.clone();
     let mut place = job.site.place;
@@ -18,7 +18,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         globe(ui, &mut place);
         fire(ui, &mut building);
         house(ui, job, &mut building);
-        deck::show(ui, &mut building, job.units);
+        deck::deck_fields(ui, &mut building, job.units);
         loads(ui, &mut building, job.units);
     });
     if building != job.site.building || place != job.site.place {

@@ -5,7 +5,7 @@ use crate::{Document, text, theme};
 use egui::{Align, Button, Label, Layout, RichText, Ui};
 
 /// The job in numbers, where the pointer is, what was said last, and the caution.
-pub(crate) fn show(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+pub(crate) fn status_bar(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let p = theme::of(ui);
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = theme::GAP * 3.0;

@@ -5,7 +5,7 @@ use crate::{text, theme};
 use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
 /// The tools, each with its word and its key.
-pub(crate) fn show(ui: &mut Ui, state: &State, actions: &mut Actions) {
+pub(crate) fn tool_buttons(ui: &mut Ui, state: &State, actions: &mut Actions) {
     ui.vertical_centered_justified(|ui| {
         ui.add_space(theme::GAP);
         for (command, tool) in Command::of_tools() {

@@ -6,7 +6,7 @@ use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Layout, Ui};
 
 /// Files and commands left, the view in the middle, the order right.
-pub(crate) fn show(
+pub(crate) fn top_bar(
     ui: &mut Ui,
     document: &Document,
     state: &State,

@@ -30,7 +30,7 @@ pub(crate) struct SolidView {
 const ID: &str = "solid";
 
 /// The picture and what is under it.
-pub(crate) fn show(
+pub(crate) fn solid_view(
     ui: &mut Ui,
     document: &Document,
     state: &State,
@@ -41,7 +41,7 @@ pub(crate) fn show(
     let p = theme::of(ui);
     let frame = egui::Frame::new().fill(p.panel).inner_margin(egui::Margin::symmetric(12, 6));
     Panel::bottom("sun bar").resizable(false).frame(frame).show(ui, |ui| {
-        sun_bar::show(ui, document, view, actions);
+        sun_bar::sun_bar(ui, document, view, actions);
     });
     let area = ui.available_rect_before_wrap();
     ui.advance_cursor_after_rect(area);

@@ -6,7 +6,7 @@ use crate::commands::Command;
 use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
-pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
+pub(super) fn sun_bar(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     ui.horizontal(|ui| sun(ui, document, view));
     ui.horizontal_wrapped(|ui| {
         for (words, turn, up, nearer) in [

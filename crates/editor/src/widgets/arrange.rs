@@ -12,7 +12,7 @@ use egui::{Button, Response, ScrollArea, Ui};
 const MENU_HEIGHT: f32 = 320.0;
 
 /// Buttons for a block, dealt out to columns; `held` says which module of it is held, `seen` which end is left.
-pub(crate) fn show(
+pub(crate) fn arrange_buttons(
     columns: &mut [Ui],
     document: &Document,
     held: Selection,

@@ -15,13 +15,13 @@ pub(crate) fn tip(words: Response, code: &str) {
     words.on_hover_ui(|ui| {
         ui.set_max_width(240.0);
         ui.label(RichText::new(chalkcourse_telling::title(rule)).strong());
-        show(ui, rule, 200.0);
+        rule_sketch(ui, rule, 200.0);
         ui.label(chalkcourse_telling::reason(rule));
     });
 }
 
 /// Draws the sketch of a rule so wide.
-pub(crate) fn show(ui: &mut Ui, rule: &Rule, width: f32) -> Response {
+pub(crate) fn rule_sketch(ui: &mut Ui, rule: &Rule, width: f32) -> Response {
     let (rect, response) = ui.allocate_exact_size(Vec2::new(width, width * HIGH / WIDE), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, text::sketch_of(rule)));
     if !ui.is_rect_visible(rect) {

@@ -6,7 +6,12 @@ use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea};
 
 /// What a crew goes through before and during the work.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn checklist_window(
+    ctx: &Context,
+    document: &Document,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let (job, plan) = (document.job(), document.plan());
     super::window(ctx, text::CHECKLIST.now(), &mut windows.checklist, 460.0).show(ctx, |ui| {
         let quiet = theme::of(ui).quiet;

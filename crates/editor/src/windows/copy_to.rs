@@ -5,7 +5,12 @@ use crate::{Document, text};
 use egui::{Context, Key, Modifiers, ScrollArea};
 
 /// Asks for the face that a block is copied to.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn copy_to_window(
+    ctx: &Context,
+    document: &Document,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let job = document.job();
     let fresh = windows.copy_to_asked != windows.copy_to;
     windows.copy_to_asked = windows.copy_to;

@@ -74,7 +74,7 @@ impl Coursing {
 }
 
 /// Shows the window.
-pub(super) fn show(
+pub(super) fn coursing_window(
     ctx: &Context,
     document: &Document,
     state: &State,

@@ -62,7 +62,7 @@ const SIDES: [(Say, Say); 6] = [
 const BOWS: [Say; 4] = [text::BOW_EAVE, text::BOW_HEAD, text::BOW_LEFT, text::BOW_RIGHT];
 
 /// Shows the window.
-pub(super) fn show(
+pub(super) fn fit_up_window(
     ctx: &Context,
     document: &Document,
     state: &State,
@@ -170,7 +170,7 @@ fn solved(ui: &mut Ui, own: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions
     let job = document.job();
     let units = job.units;
     ui.separator();
-    picture::show(ui, measured, deck);
+    picture::deck_picture(ui, measured, deck);
     ui.strong(text::OUT_OF_SQUARE.now());
     let mut said = text::deck(deck, square_check(measured.eave, measured.left), units);
     for words in &said {

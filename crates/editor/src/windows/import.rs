@@ -12,7 +12,7 @@ use egui::{Button, Context, RichText, ScrollArea, Sense, TextEdit, Ui, Vec2, Wid
 const ROW: f32 = 42.0;
 
 /// The buildings of a file or folder, to choose one from.
-pub(super) fn show(
+pub(super) fn import_window(
     ctx: &Context,
     units: Units,
     windows: &mut Windows,

@@ -80,7 +80,7 @@ pub(crate) enum Part {
 }
 
 /// Shows what is open.
-pub(crate) fn show(
+pub(crate) fn open_windows(
     ctx: &Context,
     document: &Document,
     state: &State,
@@ -88,39 +88,39 @@ pub(crate) fn show(
     actions: &mut Actions,
 ) {
     if windows.rule_book {
-        rule_book::show(ctx, document.job(), windows, actions);
+        rule_book::rule_book_window(ctx, document.job(), windows, actions);
     }
     if windows.roof.open {
-        roof::show(ctx, document, windows, actions);
+        roof::roof_window(ctx, document, windows, actions);
     }
     if windows.order.open {
-        order::show(ctx, document, state, windows, actions);
+        order::order_window(ctx, document, state, windows, actions);
     }
     if windows.import.is_some() {
-        import::show(ctx, document.job().units, windows, state.raise_as, actions);
+        import::import_window(ctx, document.job().units, windows, state.raise_as, actions);
     }
     if windows.coursing.open {
-        coursing::show(ctx, document, state, windows, actions);
+        coursing::coursing_window(ctx, document, state, windows, actions);
     }
     if windows.fit_up.open {
-        fit_up::show(ctx, document, state, windows, actions);
+        fit_up::fit_up_window(ctx, document, state, windows, actions);
     }
     if windows.copy_to.is_some() {
-        copy_to::show(ctx, document, windows, actions);
+        copy_to::copy_to_window(ctx, document, windows, actions);
     }
     if windows.taped {
-        taped::show(ctx, document, state, windows, actions);
+        taped::taped_window(ctx, document, state, windows, actions);
     }
     if windows.checklist {
-        checklist::show(ctx, document, windows, actions);
+        checklist::checklist_window(ctx, document, windows, actions);
     }
     if windows.glossary {
-        glossary::show(ctx, windows);
+        glossary::glossary_window(ctx, windows);
     }
     if windows.history {
-        history::show(ctx, document, windows, actions);
+        history::history_window(ctx, document, windows, actions);
     }
-    palette::show(ctx, document, state, windows, actions);
+    palette::palette_window(ctx, document, state, windows, actions);
     windows.follow_keys(ctx);
     windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
     tell_drawing(state, windows, actions);

@@ -48,7 +48,7 @@ pub(crate) enum OrderPart {
 }
 
 /// Shows the window.
-pub(super) fn show(
+pub(super) fn order_window(
     ctx: &Context,
     document: &Document,
     state: &State,
@@ -74,10 +74,10 @@ pub(super) fn show(
         });
         ui.separator();
         match windows.order.part {
-            OrderPart::Lines => lines::show(ui, document, state, windows, actions),
-            OrderPart::Money => money::show(ui, document.job(), actions),
-            OrderPart::Delivery => delivery::show(ui, document, actions),
-            OrderPart::Compare => compare::show(ui, document, windows, actions),
+            OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
+            OrderPart::Money => money::money_tab(ui, document.job(), actions),
+            OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
+            OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
         }
     });
     let order = &mut windows.order;

@@ -18,7 +18,7 @@ pub(crate) struct Palette {
 }
 
 /// Shows the field and what it finds.
-pub(super) fn show(
+pub(super) fn palette_window(
     ctx: &Context,
     document: &Document,
     state: &State,

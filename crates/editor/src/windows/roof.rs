@@ -18,7 +18,7 @@ pub(crate) struct RoofWindow {
 }
 
 /// Faces, edges by kind, squares and heights. A row lights its place on the roof; a press on a face takes hold of it.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn roof_window(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let mut open = true;
     let before = windows.roof.pointed.take();
     let job = document.job();

@@ -14,7 +14,7 @@ use std::sync::Arc;
 const NAME: f32 = 232.0;
 
 /// The job's rule book: what it says, which rules are on, and how it differs from another. Each change is a step.
-pub(super) fn show(ctx: &Context, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn rule_book_window(ctx: &Context, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let mut open = true;
     window(ctx, text::RULE_BOOK_WINDOW.now(), &mut open, 540.0).show(ctx, |ui| {
         which(ui, job, actions);
@@ -116,7 +116,7 @@ fn choose(ui: &mut Ui, salt: &str, shown: &str, now: Option<&RuleBook>) -> Chose
 
 fn limits(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let book = &job.rule_book;
-    super::book_parts::show(ui, book, actions);
+    super::book_parts::parts_of_book(ui, book, actions);
     let mut part = "";
     for row in book.limits() {
         if row.part != part {
@@ -262,7 +262,7 @@ fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
             quiet(ui, rule.code);
         });
         ui.horizontal_top(|ui| {
-            sketch::show(ui, rule, SKETCH);
+            sketch::rule_sketch(ui, rule, SKETCH);
             ui.vertical(|ui| {
                 ui.label(chalkcourse_telling::reason(rule));
                 let source = rule.source(job);

@@ -17,7 +17,7 @@ use egui::{
 const LABEL: f32 = 132.0;
 
 /// Shows the form.
-pub(super) fn show(
+pub(super) fn taped_window(
     ctx: &Context,
     document: &Document,
     state: &State,

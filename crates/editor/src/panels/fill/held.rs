@@ -10,7 +10,7 @@ use chalkcourse_plan::{Fill, HeldBack, Seen, What, Win};
 use egui::{Frame, Key, Margin, Sense, Stroke, Ui, WidgetInfo};
 
 /// The lines of one face.
-pub(super) fn show(
+pub(super) fn held_back_list(
     ui: &mut Ui,
     document: &Document,
     found: &Fill,

@@ -185,7 +185,7 @@ impl Filling {
     }
 
     /// Lists what stands in a job now, and begins to look for what holds it back.
-    pub(crate) fn show(&mut self, ctx: &egui::Context, job: Arc<Resolved>, fills: Vec<Fill>, how: How) {
+    pub(crate) fn list(&mut self, ctx: &egui::Context, job: Arc<Resolved>, fills: Vec<Fill>, how: How) {
         self.said.clear();
         let (on, asked) = (Arc::clone(&job), fills.clone());
         let asking = Work::begin(ctx, move |stop, tell| {

@@ -17,7 +17,7 @@ pub(crate) struct OtherOrder {
     pub(crate) takeoff: Takeoff,
 }
 
-pub(super) fn show(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn compare_tab(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         orders(ui, document, windows, actions);
         ui.add_space(theme::GAP * 4.0);

@@ -14,7 +14,7 @@ use egui_extras::{Column, TableBuilder};
 
 const HIGH: f32 = 28.0;
 
-pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+pub(super) fn delivery_tab(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let rows = pallet(&document.plan().takeoff, &job.order.delivery);
     if rows.is_empty() {

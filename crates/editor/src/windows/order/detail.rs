@@ -12,7 +12,7 @@ use egui::{RichText, ScrollArea, Ui};
 /// Room for it under the table.
 pub(super) const HIGH: f32 = 150.0;
 
-pub(super) fn show(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
+pub(super) fn line_detail(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.label(RichText::new(format!("{}  {}", line.number, line.name)).strong());
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {

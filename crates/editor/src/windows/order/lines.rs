@@ -59,7 +59,7 @@ enum Row<'a> {
     Line(&'a Line),
 }
 
-pub(super) fn show(
+pub(super) fn lines_tab(
     ui: &mut Ui,
     document: &Document,
     state: &State,
@@ -81,7 +81,7 @@ pub(super) fn show(
     }
     if let Some(line) = held {
         ui.separator();
-        detail::show(ui, job, line, actions);
+        detail::line_detail(ui, job, line, actions);
     }
 }
 

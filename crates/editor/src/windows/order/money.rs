@@ -15,7 +15,7 @@ use rust_decimal::Decimal;
 const WORDS: f32 = 170.0;
 const WIDE: f32 = 420.0;
 
-pub(super) fn show(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
+pub(super) fn money_tab(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.set_max_width(WIDE);
         roof(ui, job, actions);
