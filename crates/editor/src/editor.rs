@@ -205,7 +205,7 @@ impl Editor {
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
-            let drawing = self.canvas.is_drawing();
+            let drawing = self.canvas.has_steps(self.state.tool);
             actions.extend(commands::pressed(&ctx, drawing).into_iter().map(Command::action));
             let dropped =
                 ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));

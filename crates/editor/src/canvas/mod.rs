@@ -79,9 +79,9 @@ impl Canvas {
         self.drag.end();
     }
 
-    /// Whether a face is half drawn.
-    pub(crate) fn is_drawing(&self) -> bool {
-        self.tools.is_drawing()
+    /// Whether a tool has steps of its own, such as the corners of a face that is half drawn.
+    pub(crate) fn has_steps(&self, tool: Tool) -> bool {
+        self.tools.of(tool).has_steps()
     }
 
     pub(crate) fn is_dragging(&self) -> bool {
@@ -93,14 +93,14 @@ impl Canvas {
         self.tools.of(tool).rows()
     }
 
-    /// Takes the last corner of a face back that is half drawn. False where none is.
-    pub(crate) fn corner_back(&mut self) -> bool {
-        tools::Tool::take_back(self.tools.draw())
+    /// Takes a step back that is a tool's own. False where none is.
+    pub(crate) fn step_back(&mut self, tool: Tool) -> bool {
+        self.has_steps(tool) && self.tools.of_mut(tool).take_back()
     }
 
-    /// Sets the corner again that was taken back last. False where there is none.
-    pub(crate) fn corner_again(&mut self) -> bool {
-        self.tools.draw().corner_again()
+    /// Does a tool's own step again that was taken back last. False where there is none.
+    pub(crate) fn step_again(&mut self, tool: Tool) -> bool {
+        self.tools.of_mut(tool).step_again()
     }
 
     /// Gives the drag up that is going on; the rest of it does nothing.

@@ -120,12 +120,12 @@ impl Editor {
             Action::AskPicture => self.ask_data(ctx, Ask::Picture),
             Action::LoadPrices => self.ask_data(ctx, Ask::Prices),
             // A face that is half drawn is no step yet: its last corner is what is taken back.
-            Action::Undo if self.canvas.corner_back() => {}
+            Action::Undo if self.canvas.step_back(self.state.tool) => {}
             Action::Undo => {
                 self.canvas.drop_gesture();
                 self.state.said = text::undone(self.document.undo().as_deref());
             }
-            Action::Redo if self.canvas.corner_again() => {}
+            Action::Redo if self.canvas.step_again(self.state.tool) => {}
             Action::Redo => {
                 self.canvas.drop_gesture();
                 self.state.said = text::redone(self.document.redo().as_deref());

@@ -13,23 +13,13 @@ use egui::{Color32, Key, Modifiers, PointerButton, Pos2, Shape, Stroke, Ui};
 
 /// Draws an outline: corner by corner, or a rectangle, an L or a T by few.
 #[derive(Debug, Default)]
-pub(in crate::canvas) struct DrawFace {
+pub(super) struct DrawFace {
     draft: Option<Draft>,
 }
 
 impl DrawFace {
-    /// Whether a corner is set.
-    pub(super) fn is_begun(&self) -> bool {
-        self.corners() > 0
-    }
-
     fn corners(&self) -> usize {
         self.draft.as_ref().map_or(0, |draft| draft.corners.len())
-    }
-
-    /// Sets the corner again that was taken back last. False where there is none.
-    pub(in crate::canvas) fn corner_again(&mut self) -> bool {
-        self.draft.as_mut().is_some_and(Draft::again)
     }
 
     /// Makes what was drawn, or says why there is none yet.
@@ -105,11 +95,19 @@ impl Tool for DrawFace {
     }
 
     fn take_back(&mut self) -> bool {
-        let begun = self.is_begun();
+        let begun = self.has_steps();
         if let Some(draft) = self.draft.as_mut().filter(|_| begun) {
             draft.back();
         }
         begun
+    }
+
+    fn has_steps(&self) -> bool {
+        self.corners() > 0
+    }
+
+    fn step_again(&mut self) -> bool {
+        self.draft.as_mut().is_some_and(Draft::again)
     }
 
     fn let_go(&mut self) {
@@ -122,10 +120,10 @@ impl Tool for DrawFace {
 
     fn bar(&mut self, row: u8, ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
         if row == 0 {
-            outline_for(ui, state, self.is_begun(), actions);
+            outline_for(ui, state, self.has_steps(), actions);
             return;
         }
-        if !self.is_begun() {
+        if !self.has_steps() {
             choices(ui, state, document.job().units, actions);
             return;
         }

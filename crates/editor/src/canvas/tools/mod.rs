@@ -19,7 +19,6 @@ use crate::action::{Action, Actions};
 use crate::state::{PictureMode, State, View};
 use crate::{Document, edits, state};
 use chalkcourse_geometry::DVec2;
-use draw::DrawFace;
 use egui::{CursorIcon, Key, PointerButton, Ui};
 
 /// What a tool is handed in a frame.
@@ -112,6 +111,16 @@ pub(super) trait Tool: std::fmt::Debug {
         false
     }
 
+    /// Whether what it takes back is a step of its own: then undo takes that back first, also while a field is typed in.
+    fn has_steps(&self) -> bool {
+        false
+    }
+
+    /// Does again the step that was taken back last. False where there is none.
+    fn step_again(&mut self) -> bool {
+        false
+    }
+
     /// Drops what is half done.
     fn let_go(&mut self) {}
 
@@ -144,7 +153,7 @@ pub(super) trait Tool: std::fmt::Debug {
 #[derive(Debug, Default)]
 pub(super) struct Tools {
     select: select::Select,
-    draw: DrawFace,
+    draw: draw::DrawFace,
     penetration: penetration::PlacePenetration,
     block: block::PlaceBlock,
     tape: tape::Tape,
@@ -176,18 +185,9 @@ impl Tools {
 
     /// Drops what is half done with any of them.
     pub(super) fn let_go(&mut self) {
-        self.draw.let_go();
-        self.tape.let_go();
-        self.picture.let_go();
-    }
-
-    /// The outline that is drawn, for undo within it.
-    pub(super) fn draw(&mut self) -> &mut DrawFace {
-        &mut self.draw
-    }
-
-    pub(super) fn is_drawing(&self) -> bool {
-        self.draw.is_begun()
+        let Self { select, draw, penetration, block, tape, picture } = self;
+        let all: [&mut dyn Tool; 6] = [select, draw, penetration, block, tape, picture];
+        all.into_iter().for_each(Tool::let_go);
     }
 
     pub(super) fn handle_picture(&mut self, mode: PictureMode) {
