@@ -13,6 +13,8 @@ pub(crate) enum Menu {
     Help,
     /// Of the button at the top right, and within File.
     Export,
+    /// What the order is worked out with; within File.
+    Order,
 }
 
 /// A mark before the words of a command as it is now.

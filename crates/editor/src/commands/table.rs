@@ -2,7 +2,7 @@
 
 use super::Entry;
 use super::Mark::{Choice, Tick};
-use super::Menu::{Edit, Export, File, Help, View};
+use super::Menu::{self, Edit, Export, File, Help, View};
 use super::chord::Chord;
 use crate::action::Action;
 use crate::state::{CrewSheet, Look, OrderFormat, PlanFormat, State, Step, Tool};
@@ -49,10 +49,10 @@ commands! {
     LoadRuleBook =>
         Entry::new(text::LOAD_RULE_BOOK, command::LOAD_RULE_BOOK, (File, 5), Action::LoadRuleBook),
     LoadPrices => Entry::new(text::LOAD_PRICES, command::LOAD_PRICES, (File, 5), Action::LoadPrices),
-    LoadStock => Entry::new(text::LOAD_STOCK, text::STOCK_HELP, (File, 5), Action::LoadStock),
-    LoadCounts => Entry::new(text::LOAD_COUNTS, text::LOAD_COUNTS_HELP, (File, 5), Action::LoadCounts),
-    AddOffer => Entry::new(text::ADD_SUPPLIER, command::ADD_OFFER, (File, 5), Action::AddOffer),
-    CompareJob => Entry::new(text::COMPARE_JOB, command::COMPARE_JOB, (File, 5), Action::CompareJob),
+    LoadStock => Entry::new(text::LOAD_STOCK, text::STOCK_HELP, (Menu::Order, 1), Action::LoadStock),
+    LoadCounts => Entry::new(text::LOAD_COUNTS, text::LOAD_COUNTS_HELP, (Menu::Order, 1), Action::LoadCounts),
+    AddOffer => Entry::new(text::ADD_SUPPLIER, command::ADD_OFFER, (Menu::Order, 1), Action::AddOffer),
+    CompareJob => Entry::new(text::COMPARE_JOB, command::COMPARE_JOB, (Menu::Order, 1), Action::CompareJob),
     RuleBook => Entry::new(
         text::RULE_BOOK_WINDOW,
         command::RULE_BOOK,

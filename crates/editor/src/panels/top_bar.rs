@@ -63,6 +63,12 @@ fn contents(
             } else {
                 ui.separator();
             }
+            if (menu, part) == (Menu::File, 5) {
+                ui.menu_button(text::ORDER.now().trim_end_matches('…'), |ui| {
+                    contents(ui, Menu::Order, document, state, settings, actions);
+                });
+                ui.separator();
+            }
             if (menu, part) == (Menu::File, 3) {
                 ui.menu_button(text::EXPORT.now(), |ui| {
                     contents(ui, Menu::Export, document, state, settings, actions);
