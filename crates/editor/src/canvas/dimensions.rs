@@ -1,37 +1,19 @@
 //! Dimensions of what is held: of a block from its four sides to the border of its face, of a face that was drawn its sides.
 //! Each can be typed over, and what is held changes so that it is true.
 
-use super::Stage;
+use super::crossings::crossings;
 use super::hit::block_rect;
-use super::new_face::corners_at;
-use super::paint_marks::words_of_measure;
-use super::paint_roof::crossings;
+use super::measure::words_of_measure;
+use super::{Canvas, Stage};
 use crate::action::{Action, Actions};
-use crate::commands::Tool;
-use crate::desk::Desk;
-use crate::view::View;
-use crate::{Document, Selection, fields, text, theme};
+use crate::edits::corners_at;
+use crate::state::{Dimension, Toward};
+use crate::state::{State, Tool, View};
+use crate::widgets::fields;
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::{BlockId, Edit, FaceId};
+use chalkcourse_job::Edit;
 use egui::{CursorIcon, Id, Key, Role, Sense, TextEdit, Ui, WidgetInfo};
-
-/// Which side of the block a dimension belongs to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub(crate) enum Toward {
-    Left,
-    Right,
-    Eave,
-    Top,
-}
-
-/// A length on the drawing that can be typed over.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub(crate) enum Dimension {
-    /// From a side of a block to the border of its face.
-    Block(BlockId, Toward),
-    /// A side of a face that was drawn, by ring and number; its true length.
-    Side(FaceId, usize, usize),
-}
 
 /// A dimension that is being typed over.
 #[derive(Clone, Debug)]
@@ -82,17 +64,24 @@ fn step(toward: Toward, by: f64) -> DVec2 {
 }
 
 /// Lets the dimensions be pressed and typed over.
-pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let shown = match desk.gesture.is_none() && desk.tool == Tool::Select {
-        true => of_what_is_held(ui, stage, document, desk),
+pub(crate) fn dimension_fields(
+    ui: &mut Ui,
+    stage: &Stage,
+    document: &Document,
+    state: &State,
+    own: &mut Canvas,
+    actions: &mut Actions,
+) {
+    let shown = match own.drag.gesture.is_none() && state.tool == Tool::Select {
+        true => of_what_is_held(ui, stage, document, state),
         false => Vec::new(),
     };
-    if desk.typing.as_ref().is_some_and(|typing| shown.iter().all(|it| it.of != typing.of)) {
-        desk.typing = None;
+    if own.typing.as_ref().is_some_and(|typing| shown.iter().all(|it| it.of != typing.of)) {
+        own.typing = None;
     }
     for it in shown {
-        if desk.typing.as_ref().is_some_and(|typing| typing.of == it.of) {
-            field(ui, &it, document, desk, actions);
+        if own.typing.as_ref().is_some_and(|typing| typing.of == it.of) {
+            field(ui, &it, document, own, actions);
             continue;
         }
         let response = ui.interact(it.rect.expand(3.0), Id::unique(("dimension", it.of)), Sense::click());
@@ -100,14 +89,14 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut D
             .widget_info(|| WidgetInfo::labeled(Role::Button, true, text::dimension_words(it.of, &it.words)));
         let response = response.on_hover_text(text::type_over(it.of)).on_hover_cursor(CursorIcon::Text);
         if response.clicked() {
-            desk.typing = Some(Typing { of: it.of, typed: it.words, begun: false });
+            own.typing = Some(Typing { of: it.of, typed: it.words, begun: false });
         }
     }
 }
 
-fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, desk: &Desk) -> Vec<Shown> {
+fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, state: &State) -> Vec<Shown> {
     let (job, layout, space) = (document.job(), &document.plan().layout, &stage.space);
-    if let Some(block) = desk.selection.block().and_then(|id| job.block(id)) {
+    if let Some(block) = state.selection.block().and_then(|id| job.block(id)) {
         let Some((index, face)) = layout.face(block.face) else { return Vec::new() };
         if !space.shows(index) {
             return Vec::new();
@@ -123,9 +112,9 @@ fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, desk: &Desk) -> 
         return shown.collect();
     }
     let held =
-        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
     let face =
-        desk.selection.face(job).filter(|_| held && desk.view == View::Plan).and_then(|id| job.face(id));
+        state.selection.face(job).filter(|_| held && state.view == View::Plan).and_then(|id| job.face(id));
     // The sides of a face that follows from a part are changed there.
     let Some(face) = face.filter(|face| face.from.is_none()) else { return Vec::new() };
     let Some((_, on_roof)) = layout.face(face.id) else { return Vec::new() };
@@ -145,8 +134,8 @@ fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, desk: &Desk) -> 
     sides.collect()
 }
 
-fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(mut typing) = desk.typing.take() else { return };
+fn field(ui: &mut Ui, it: &Shown, document: &Document, own: &mut Canvas, actions: &mut Actions) {
+    let Some(mut typing) = own.typing.take() else { return };
     let place = egui::Rect::from_center_size(it.rect.center(), egui::vec2(112.0, theme::PRESS));
     let id = Id::unique(("dimension typed", it.of));
     let response = ui.put(place, TextEdit::singleline(&mut typing.typed).id(id));
@@ -155,7 +144,7 @@ fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions:
         typing.begun = true;
         response.request_focus();
         fields::mark_all(ui.ctx(), id, &typing.typed);
-        desk.typing = Some(typing);
+        own.typing = Some(typing);
         return;
     }
     if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
@@ -174,10 +163,10 @@ fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions:
         if let Some(words) = wrong {
             actions.push(Action::Say(text::sentence(&words)));
             typing.begun = false;
-            desk.typing = Some(typing);
+            own.typing = Some(typing);
         }
     } else if response.has_focus() {
-        desk.typing = Some(typing);
+        own.typing = Some(typing);
     }
 }
 

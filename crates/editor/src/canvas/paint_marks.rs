@@ -1,18 +1,20 @@
 //! What is drawn over the roof: lights, handles, dimensions, guides, the face that is being drawn, and the frame.
 
+use super::Canvas;
+use super::brush::Brush;
+use super::gesture::Gesture;
 use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
-use super::paint::Brush;
-use crate::desk::{Desk, Pointed};
-use crate::view::View;
+use super::measure::measure;
+use crate::state::{Pointed, State, View};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
 use chalkcourse_takeoff::PlaceShape;
-use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
+use egui::{Align2, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
 /// Lights the place of the row that a list points at.
-pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn lights(brush: &Brush, document: &Document, state: &State) {
     let plan = document.plan();
-    match &desk.pointed {
+    match &state.pointed {
         Pointed::Nothing | Pointed::Near(..) => {}
         Pointed::Finding(key) | Pointed::Fix(key, _) => {
             if let Some(finding) = plan.findings.iter().find(|f| f.key == *key) {
@@ -21,7 +23,7 @@ pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
         }
         Pointed::Line(number) | Pointed::Term(number, _) => {
             let Some(line) = plan.takeoff.lines.iter().find(|l| l.number == *number) else { return };
-            let only = if let Pointed::Term(_, index) = &desk.pointed { Some(*index) } else { None };
+            let only = if let Pointed::Term(_, index) = &state.pointed { Some(*index) } else { None };
             for (_, term) in line.terms.iter().enumerate().filter(|(i, _)| only.is_none_or(|only| only == *i))
             {
                 for place in term.places.iter() {
@@ -114,10 +116,10 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
 }
 
 /// Handles and dimensions of what is held.
-pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn held(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     let layout = &document.plan().layout;
-    if let Some(block) = desk.selection.block().and_then(|id| job.block(id))
+    if let Some(block) = state.selection.block().and_then(|id| job.block(id))
         && let Some((index, face)) = layout.face(block.face)
         && brush.space.shows(index)
     {
@@ -139,10 +141,10 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
         }
     }
     let on_face =
-        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
-    if let Some(face) = desk.selection.face(job).filter(|_| on_face && desk.view == View::Plan) {
+        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+    if let Some(face) = state.selection.face(job).filter(|_| on_face && state.view == View::Plan) {
         for (ring, corner, p) in corners(job, face) {
-            let this = desk.selection == Selection::Corner { face, ring, corner };
+            let this = state.selection == Selection::Corner { face, ring, corner };
             handle(brush, brush.space.screen_from_plan(p), this);
         }
     }
@@ -166,62 +168,20 @@ fn dimensions(brush: &Brush, face: &RoofFace, bounds: chalkcourse_geometry::Rect
     }
 }
 
-/// A dimension: a thin line with ticks at its ends and words in its middle.
-fn measure(brush: &Brush, a: Pos2, b: Pos2, words: &str, color: Color32) {
-    let along = b - a;
-    if along.length() < 6.0 {
-        return;
-    }
-    let stroke = Stroke::new(1.0, color);
-    brush.painter.line_segment([a, b], stroke);
-    let tick = along.normalized().rot90() * 5.0;
-    for end in [a, b] {
-        brush.painter.line_segment([end - tick, end + tick], stroke);
-    }
-    if words.is_empty() {
-        return;
-    }
-    let (at, anchor) = place_of_words(a, b);
-    brush.label(at, anchor, words, theme::size::SMALL, color);
-}
-
-/// Where the words of a dimension stand, beside a line that is too short for them.
-fn place_of_words(a: Pos2, b: Pos2) -> (Pos2, Align2) {
-    let along = b - a;
-    let middle = a + along * 0.5;
-    let across = along.x.abs() > along.y.abs();
-    match (across, along.length()) {
-        (true, ..80.0) => (middle + Vec2::new(0.0, 10.0), Align2::CENTER_TOP),
-        (false, ..34.0) => (middle + Vec2::new(12.0, 0.0), Align2::LEFT_CENTER),
-        _ => (middle, Align2::CENTER_CENTER),
-    }
-}
-
-/// The room that the words of a dimension take on the screen; none where it is too short to be drawn.
-pub(super) fn words_of_measure(painter: &egui::Painter, [a, b]: [Pos2; 2], words: &str) -> Option<Rect> {
-    if (b - a).length() < 6.0 {
-        return None;
-    }
-    let size =
-        painter.layout_no_wrap(words.to_owned(), theme::font(theme::size::SMALL), Color32::WHITE).size();
-    let (at, anchor) = place_of_words(a, b);
-    Some(anchor.anchor_size(at, size))
-}
-
 /// The lines that say why something stopped where it did.
-pub(super) fn guides(brush: &Brush, desk: &Desk) {
+pub(super) fn guides(brush: &Brush, state: &State, own: &Canvas) {
     let color = brush.palette.guide;
     // The second of two has its words a line lower.
-    for (index, guide) in desk.guides.iter().enumerate() {
+    for (index, guide) in own.drag.guides.iter().enumerate() {
         let (a, b) = (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
         brush.styled(a, b, color, (1.2, &[6.0], &[3.0]));
         if (a - b).length() < 1.0 {
             brush.painter.circle_stroke(a, 8.0, Stroke::new(1.5, color));
         }
         let seen = brush.space.area.shrink(40.0);
-        let next = desk.draft.as_ref().and_then(|draft| draft.next);
-        let corner = matches!(desk.gesture, Some(super::Gesture::MoveCorner { .. }));
-        let (at, anchor) = if let Some(next) = next.or(desk.pointer.filter(|_| corner)) {
+        let next = own.tools.of(state.tool).next_point();
+        let corner = matches!(own.drag.gesture, Some(Gesture::MoveCorner { .. }));
+        let (at, anchor) = if let Some(next) = next.or(state.pointer.filter(|_| corner)) {
             let beside = Vec2::new(14.0, 14.0 + 20.0 * index as f32);
             (brush.space.screen_from_plan(next) + beside, Align2::LEFT_TOP)
         } else if (b - a).x.abs() > (b - a).y.abs() {
@@ -235,73 +195,8 @@ pub(super) fn guides(brush: &Brush, desk: &Desk) {
     }
 }
 
-/// The face that is being drawn.
-pub(super) fn draft(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some(draft) = &desk.draft else { return };
-    let p = brush.palette;
-    let units = document.job().units;
-    let points: Vec<Pos2> = draft.corners.iter().map(|&c| brush.space.screen_from_plan(c)).collect();
-    let side = |a: DVec2, b: DVec2, color: Color32| {
-        let words = Length::from_metres(a.distance(b)).show(units);
-        let (a, b) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
-        brush.label_along(a, b, 12.0, &words, color);
-    };
-    let shown = draft.shown();
-    if !shown.is_empty() {
-        // A shape: all of it as it would be, each side with its length.
-        for (&a, &b) in shown.iter().zip(shown.iter().cycle().skip(1)) {
-            let (from, to) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
-            brush.styled(from, to, p.accent, (1.6, &[7.0], &[4.0]));
-            side(a, b, p.accent);
-        }
-        if let Some(next) = draft.next {
-            let at = brush.space.screen_from_plan(next);
-            brush.painter.circle_stroke(at, theme::HANDLE, Stroke::new(1.6, p.accent));
-        }
-        for (index, &at) in points.iter().enumerate() {
-            handle(brush, at, index == 0);
-        }
-        return;
-    }
-    for pair in draft.corners.windows(2) {
-        side(pair[0], pair[1], p.text);
-    }
-    brush.painter.add(Shape::line(points.clone(), Stroke::new(2.2, p.accent)));
-    if let Some(next) = draft.next {
-        let at = brush.space.screen_from_plan(next);
-        if let Some(&last) = draft.corners.last() {
-            brush.styled(brush.space.screen_from_plan(last), at, p.accent, (1.6, &[7.0], &[4.0]));
-            side(last, next, p.accent);
-        }
-        brush.painter.circle_stroke(at, theme::HANDLE, Stroke::new(1.6, p.accent));
-    }
-    for (index, &at) in points.iter().enumerate() {
-        handle(brush, at, index == 0);
-    }
-}
-
-/// The measuring tape: in plan, and on the slope where both ends are on one face.
-pub(super) fn tape(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some((from, to)) = desk.tape else { return };
-    let units = document.job().units;
-    let layout = &document.plan().layout;
-    let a = super::face_at(&brush.space, layout, from);
-    let b = super::face_at(&brush.space, layout, to);
-    let in_plan = Length::from_metres(from.distance(to));
-    let words = match (a, b) {
-        (Some((one, plane)), Some((other, _))) if one == other => {
-            let along = plane.to_frame(to) - plane.to_frame(from);
-            text::taped_on_face(Length::from_metres(along.length()), along, in_plan, units)
-        }
-        _ => text::taped(in_plan, units),
-    };
-    let (a, b) = (brush.space.screen_from_plan(from), brush.space.screen_from_plan(to));
-    measure(brush, a, b, "", brush.palette.guide);
-    brush.label(b + Vec2::new(14.0, 14.0), Align2::LEFT_TOP, &words, theme::size::SMALL, brush.palette.guide);
-}
-
 /// Scale bar, north, and what is shown.
-pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn frame(brush: &Brush, document: &Document, state: &State) {
     let area = brush.space.area.shrink(14.0);
     let p = brush.palette;
     let units = document.job().units;
@@ -322,7 +217,7 @@ pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
             p.quiet,
         );
     }
-    match desk.view {
+    match state.view {
         View::Solid => {}
         View::Plan => {
             let centre = area.right_top() + Vec2::new(-12.0, 22.0);

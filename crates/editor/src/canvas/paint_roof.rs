@@ -1,11 +1,12 @@
 //! Faces, their edges and courses, and what comes through the roof.
 
-use super::paint::{Brush, severity_sign};
+use super::brush::Brush;
+use super::crossings::crossings;
 use super::picture;
-use crate::desk::Desk;
-use crate::view::View;
+use crate::state::{State, View};
+use crate::widgets::severity_sign;
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, RoofFace, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, Length, RoofFace, dvec2};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::Severity;
 use egui::{Align2, Stroke};
@@ -13,23 +14,23 @@ use egui::{Align2, Stroke};
 /// How much of a face is seen over a picture, of 255.
 const OVER_PICTURE: u8 = 96;
 
-pub(super) fn faces(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn faces(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     let layout = &document.plan().layout;
-    let held = desk.selection.face(job);
-    let over_picture = picture::shows(document, desk);
+    let held = state.selection.face(job);
+    let over_picture = picture::shows(document, state);
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if !brush.space.shows(index) {
             continue;
         }
         let p = brush.palette;
-        let hovered = desk.hover == Selection::Face(placed.id);
+        let hovered = state.hover == Selection::Face(placed.id);
         let fill = if held == Some(placed.id) || hovered { p.face_held } else { p.face };
         brush.fill(&face.plan, if over_picture { theme::faint(fill, OVER_PICTURE) } else { fill });
         if !face.sound {
             brush.outline(&face.plan, Stroke::new(2.0, p.stop), Some((4.0, 4.0)));
         }
-        if desk.view != View::Plan || desk.courses_in_plan {
+        if state.view != View::Plan || state.courses_in_plan {
             courses(brush, face, placed.courses);
         }
     }
@@ -50,18 +51,7 @@ fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLi
     }
 }
 
-/// Where a level line crosses the border of a shape, from the left.
-pub(super) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
-    let mut crossings: Vec<f64> = shape
-        .sides()
-        .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
-        .map(|(_, _, a, b)| a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y))
-        .collect();
-    crossings.sort_by(f64::total_cmp);
-    crossings
-}
-
-pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let units = document.job().units;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
@@ -74,7 +64,7 @@ pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
             let (a, b) =
                 (brush.space.screen_from_plan(edge.plan.0), brush.space.screen_from_plan(edge.plan.1));
             let held =
-                desk.selection == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
+                state.selection == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
             let color = if held { brush.palette.accent } else { brush.palette.line };
             if told && !held {
                 continue;
@@ -106,7 +96,7 @@ fn told_by_neighbour(
 }
 
 /// Name, pitch and the way that water runs, where there is room on the face.
-pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
     let still = document.plan_before().unwrap_or(document.plan());
     let layout = &document.plan().layout;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
@@ -139,7 +129,7 @@ pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
             .filter(|f| f.waived.is_none() && f.place.face == Some(placed.id) && f.place.block.is_none())
             .map(|f| f.severity)
             .min();
-        let held = desk.selection == Selection::Face(placed.id);
+        let held = state.selection == Selection::Face(placed.id);
         let color = if held { p.accent } else { p.text };
         let rect = brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::BODY, color);
         let water = brush.space.screen_from_plan(face.plane.to_plan(at) + face.plane.downslope.unit() * 0.1)
@@ -179,15 +169,15 @@ fn free_spot(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVec2> {
         .map(|(p, _)| p)
 }
 
-pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let p = brush.palette;
     for placed in &layout.penetrations {
         if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
             continue;
         }
-        let held = desk.selection == Selection::Penetration(placed.id);
-        let hovered = desk.hover == Selection::Penetration(placed.id);
+        let held = state.selection == Selection::Penetration(placed.id);
+        let hovered = state.hover == Selection::Penetration(placed.id);
         brush.fill(&placed.plan, p.penetration);
         let color = if held || hovered { p.accent } else { p.line };
         brush.outline(&placed.plan, Stroke::new(if held { 2.5 } else { 1.5 }, color), None);
@@ -195,14 +185,14 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// The names of penetrations: over blocks, which would cut them off.
-pub(super) fn penetration_names(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn penetration_names(brush: &Brush, document: &Document, state: &State) {
     let p = brush.palette;
     for placed in &document.plan().layout.penetrations {
         if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
             continue;
         }
-        let held = desk.selection == Selection::Penetration(placed.id);
-        let hovered = desk.hover == Selection::Penetration(placed.id);
+        let held = state.selection == Selection::Penetration(placed.id);
+        let hovered = state.hover == Selection::Penetration(placed.id);
         if let Some(bounds) = placed.plan.bounds() {
             let low = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.min.y));
             let high = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.max.y));
