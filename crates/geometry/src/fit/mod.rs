@@ -25,6 +25,7 @@ mod bound;
 #[cfg(test)]
 mod brute;
 mod carry;
+mod cells;
 mod choice;
 mod cut;
 #[cfg(test)]
@@ -48,14 +49,15 @@ mod stretch;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use blocked::convex_pieces;
 pub use blocks::{Block, BlockRules, Blocks, fit_blocks};
 pub use bound::{AtMost, Effort, Neighbours, Passage, at_most};
-pub use choice::{Aim, Cell, Choice, Costs, cells, fit_number, fit_worth};
-pub use hold::{Barrier, HeldBack, Move, NearFit, Price, Question, Stop, holds_back, near_fits};
+pub use cells::{Cell, Costs};
+pub use choice::{Aim, Choice, cells, fit_number, fit_worth};
+pub use hold::{Barrier, HeldBack, NearFit, Price, Question, Stop, holds_back, near_fits};
 pub use kernel::{
     Allowed, Base, Constraint, FINE, Fit, FitError, Foot, Joints, Place, Placed, Proof, RowRules, Tile,
 };
+pub use moves::Move;
 pub use rows::{fit_rows, fit_rows_improving, fit_rows_in};
 pub use several::{HookRules, Several, fit_several, halves};
 pub use slide::{Part, least_slide};

@@ -1,9 +1,10 @@
 //! Where a tile may stand on a face, worked out once: what a search lays is taken out of it, instead of working it out anew for
 //! each trial.
 
-use super::blocked::{Patch, convex_pieces, swept};
+use super::blocked::{Patch, swept};
 use super::kernel::{Allowed, FitError, Placed, Tile};
 use super::room::Room;
+use crate::pieces::convex_pieces;
 use crate::{Convex, Polygon, Rect};
 use glam::DVec2;
 

@@ -65,6 +65,7 @@ mod lines;
 mod master;
 mod parts;
 mod separate;
+mod shadow;
 mod shelf;
 #[cfg(test)]
 mod tests;
