@@ -235,6 +235,9 @@ canvas-pipe-boot = Pipe boot
 canvas-vent = Vent
 canvas-skylight = Skylight
 canvas-escape-window = Escape window
+canvas-what-the-lines-mean = What the lines mean
+canvas-inside-modules-may-stand = modules may stand inside
+canvas-not-for-the-lowest-row = not for the lowest row
 canvas-parallel-to-a-side-drawn = parallel to a side drawn before
 
 # $name (text)

@@ -211,6 +211,8 @@ pub(crate) enum Command {
     /// A picture from a file.
     LayPicture,
     WindZones,
+    /// What the lines of the drawing mean.
+    Lines,
     /// Say everything in a language.
     Speak(Language),
     /// Find a command by its words.
@@ -220,7 +222,7 @@ pub(crate) enum Command {
 
 impl Command {
     /// All that a key or the sheet of keys can name.
-    const WITH_KEYS: [Self; 46] = [
+    const WITH_KEYS: [Self; 47] = [
         Self::New,
         Self::Open,
         Self::SaveAs,
@@ -239,6 +241,7 @@ impl Command {
         Self::History,
         Self::Delete,
         Self::HoldAll,
+        Self::Lines,
         Self::Fill,
         Self::MakeRoom,
         Self::Mirror,
@@ -412,6 +415,7 @@ impl Command {
             Self::TapedFace => text::TAPED_FACE.now(),
             Self::LayPicture => text::LAY_PICTURE.now(),
             Self::WindZones => text::WIND_ZONES.now(),
+            Self::Lines => text::LINES_MEAN.now(),
             Self::Speak(language) => language.name(),
             Self::Find => text::FIND_COMMAND.now(),
             Self::Keys => text::KEYS.now(),
@@ -439,6 +443,7 @@ impl Command {
             Self::History => (Modifiers::NONE, Key::H),
             Self::Delete => (Modifiers::NONE, Key::Delete),
             Self::HoldAll => (Modifiers::COMMAND, Key::A),
+            Self::Lines => (Modifiers::SHIFT, Key::L),
             Self::Fill => (Modifiers::NONE, Key::L),
             Self::MakeRoom => (Modifiers::NONE, Key::R),
             Self::Mirror => (Modifiers::NONE, Key::M),

@@ -1,6 +1,7 @@
 use crate::arranging::MakingRoom;
 use crate::canvas::{
-    Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Shaped, Typing, WindZones, Zones,
+    Draft, Gesture, Group, Guide, Handling, OutlineFor, Paths, Preview, Shaped, Shown, Typing, WindZones,
+    Zones,
 };
 use crate::commands::Tool;
 use crate::filling::Filling;
@@ -96,6 +97,8 @@ pub(crate) struct Desk {
     pub(crate) guides: Vec<Guide>,
     /// The zones where modules may not stand, kept for the next frame.
     pub(crate) zones: Option<Zones>,
+    /// The labels of the drawing as they stand in this frame.
+    pub(crate) shown: Vec<Shown>,
     /// The dimension that is being typed over.
     pub(crate) typing: Option<Typing>,
     /// The measuring tape, in plan.
@@ -129,6 +132,8 @@ pub(crate) struct Desk {
     pub(crate) show_pathways: bool,
     /// The pathways, kept for the next frame.
     pub(crate) paths: Option<Paths>,
+    /// Tell what the lines mean.
+    pub(crate) show_lines: bool,
     /// Draw the zones of wind suction.
     pub(crate) show_zones: bool,
     /// Those zones, kept for the next frame.

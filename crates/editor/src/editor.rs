@@ -542,6 +542,7 @@ impl Editor {
             Command::Checklist => self.desk.windows.checklist = true,
             Command::History => self.desk.windows.history = true,
             Command::Pathways => self.desk.show_pathways = !self.desk.show_pathways,
+            Command::Lines => self.desk.show_lines = !self.desk.show_lines,
             Command::WindZones => self.desk.show_zones = !self.desk.show_zones,
             Command::Cautions => self.dialog = Some(Dialog::Cautions),
             Command::RaiseRoof => self.desk.draw_walls(),

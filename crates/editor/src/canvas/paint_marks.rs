@@ -1,11 +1,18 @@
 //! What is drawn over the roof: lights, handles, dimensions, guides, the face that is being drawn, and the frame.
 
+use super::Dimension;
 use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
+use super::labelling::{LEFT, ON_IT, OVER_IT, Of, RIGHT_BELOW, Show, Words, around, point, rank, thing};
 use super::paint::Brush;
+use super::paint_roof::home;
 use crate::desk::{Desk, Pointed};
 use crate::view::View;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
+use chalkcourse_job::{BlockId, Cell, FaceId, FindingKey, PenetrationId};
+use chalkcourse_labels::{Anchor, How, Over, Weight};
+use chalkcourse_layout::Layout;
+use chalkcourse_rules::Severity;
 use chalkcourse_takeoff::PlaceShape;
 use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
@@ -122,13 +129,15 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
         && brush.space.shows(index)
     {
         let bounds = block_rect(job, block);
-        dimensions(brush, face, bounds, job.units);
+        dimensions(brush, block.id, face, bounds, job.units);
         for side in HANDLES {
-            handle(brush, handle_at(&brush.space, &face.plane, bounds, side), false);
+            let at = handle_at(&brush.space, &face.plane, bounds, side);
+            handle(brush, at, false);
         }
         for row in (0..block.rows.min(200)).filter(|_| block.rows > 1) {
             let at = row_end_at(&brush.space, &face.plane, row_rect(job, block, row));
             let grip = Rect::from_center_size(at, Vec2::new(6.0, 14.0) * brush.space.grown());
+            brush.keep_off_rect(grip, Weight::Solid);
             brush.painter.rect(
                 grip,
                 CornerRadius::same(3),
@@ -151,88 +160,179 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
 pub(super) fn handle(brush: &Brush, at: Pos2, held: bool) {
     let p = brush.palette;
     let (fill, radius) = if held { (p.accent, theme::HANDLE + 1.5) } else { (p.panel, theme::HANDLE) };
-    brush.painter.circle(at, radius * brush.space.grown(), fill, Stroke::new(1.6, p.accent));
+    let radius = radius * brush.space.grown();
+    brush.keep_off_rect(Rect::from_center_size(at, Vec2::splat(radius * 2.0)), Weight::Solid);
+    brush.painter.circle(at, radius, fill, Stroke::new(1.6, p.accent));
 }
 
 /// From the block to the border of its face: eave, top, and both sides.
-fn dimensions(brush: &Brush, face: &RoofFace, bounds: chalkcourse_geometry::Rect, units: Units) {
-    for (_, from, to) in super::dimensions::of_block(face, bounds) {
-        let length = Length::from_metres(from.distance(to));
-        let (a, b) = (
-            brush.space.screen_from_frame(&face.plane, from),
-            brush.space.screen_from_frame(&face.plane, to),
-        );
-        measure(brush, a, b, &length.show(units), brush.palette.accent);
+fn dimensions(
+    brush: &Brush,
+    block: BlockId,
+    face: &RoofFace,
+    bounds: chalkcourse_geometry::Rect,
+    units: Units,
+) {
+    let color = brush.palette.accent;
+    for (nth, (toward, from, to)) in super::dimensions::of_block(face, bounds).into_iter().enumerate() {
+        let ends = [from, to].map(|end| brush.space.screen_from_frame(&face.plane, end));
+        if !measure(brush, ends, color, Some(thing::dimension(nth))) {
+            continue;
+        }
+        let show = brush.small(&Length::from_metres(from.distance(to)).show(units), color);
+        let [from, to] = ends.map(point);
+        brush.say(Words {
+            rank: rank::DIMENSION,
+            names: Some(thing::dimension(nth)),
+            anchor: Anchor::Along { from, to, beside: &[0.0, 1.0, -1.0], gap: 3.0, turned: false, home: 0.5 },
+            over: Over::Ground,
+            tries: vec![
+                (show.clone(), How::Home),
+                (show.clone(), How::Overhanging),
+                (show, How::Leader(60.0)),
+            ],
+            color,
+            framed: false,
+            of: Of::Dimension(Dimension::Block(block, toward)),
+        });
     }
 }
 
-/// A dimension: a thin line with ticks at its ends and words in its middle.
-fn measure(brush: &Brush, a: Pos2, b: Pos2, words: &str, color: Color32) {
+/// A dimension: a thin line with ticks at its ends; false where it is too short to be drawn.
+fn measure(brush: &Brush, [a, b]: [Pos2; 2], color: Color32, thing: Option<u32>) -> bool {
     let along = b - a;
     if along.length() < 6.0 {
-        return;
+        return false;
     }
     let stroke = Stroke::new(1.0, color);
     brush.painter.line_segment([a, b], stroke);
+    brush.keep_off_line(a, b, 1.0, Weight::Solid, thing);
     let tick = along.normalized().rot90() * 5.0;
     for end in [a, b] {
         brush.painter.line_segment([end - tick, end + tick], stroke);
     }
-    if words.is_empty() {
-        return;
-    }
-    let (at, anchor) = place_of_words(a, b);
-    brush.label(at, anchor, words, theme::size::SMALL, color);
+    true
 }
 
-/// Where the words of a dimension stand, beside a line that is too short for them.
-fn place_of_words(a: Pos2, b: Pos2) -> (Pos2, Align2) {
-    let along = b - a;
-    let middle = a + along * 0.5;
-    let across = along.x.abs() > along.y.abs();
-    match (across, along.length()) {
-        (true, ..80.0) => (middle + Vec2::new(0.0, 10.0), Align2::CENTER_TOP),
-        (false, ..34.0) => (middle + Vec2::new(12.0, 0.0), Align2::LEFT_CENTER),
-        _ => (middle, Align2::CENTER_CENTER),
+/// The sign of the worst finding at each thing that has one: a block at the first module that is meant, what comes through the roof,
+/// a place, a face.
+pub(super) fn signs(brush: &Brush, document: &Document) {
+    let layout = &document.plan().layout;
+    let still = document.plan_before().unwrap_or(document.plan());
+    let mut signs: Vec<(Thing, Severity, Vec<FindingKey>)> = Vec::new();
+    for finding in document.plan().findings.iter().filter(|it| it.waived.is_none()) {
+        let Some(thing) = thing_of(&finding.place) else { continue };
+        match signs.iter_mut().find(|(it, ..)| *it == thing) {
+            Some((_, worst, keys)) => {
+                *worst = (*worst).min(finding.severity);
+                keys.push(finding.key.clone());
+            }
+            None => signs.push((thing, finding.severity, vec![finding.key.clone()])),
+        }
+    }
+    for (thing, severity, keys) in signs {
+        let Some((at, sides)) = place_of_sign(brush, layout, &still.layout, thing) else { continue };
+        if !brush.space.area.intersects(at) {
+            continue;
+        }
+        let show = Show::Sign(severity);
+        let tries = [0.0, 24.0, 60.0, 140.0]
+            .map(|far| (show.clone(), if far == 0.0 { How::Home } else { How::Leader(far) }));
+        brush.say(Words {
+            rank: rank::FINDING,
+            names: None,
+            anchor: around(at, if sides == ON_IT { -9.0 } else { 2.0 }, sides),
+            over: Over::Ground,
+            tries: tries.to_vec(),
+            color: theme::severity(brush.palette, severity),
+            framed: false,
+            of: Of::Findings(keys),
+        });
     }
 }
 
-/// The room that the words of a dimension take on the screen; none where it is too short to be drawn.
-pub(super) fn words_of_measure(painter: &egui::Painter, [a, b]: [Pos2; 2], words: &str) -> Option<Rect> {
-    if (b - a).length() < 6.0 {
-        return None;
+/// What a finding is at.
+#[derive(Clone, Copy, PartialEq)]
+enum Thing {
+    Penetration(PenetrationId),
+    Module(BlockId, Option<Cell>),
+    Spot(DVec2),
+    Face(FaceId),
+}
+
+fn thing_of(place: &chalkcourse_rules::Place) -> Option<Thing> {
+    let middle = place.shape.iter().sum::<DVec2>() / place.shape.len().max(1) as f64;
+    place
+        .penetration
+        .map(Thing::Penetration)
+        .or_else(|| place.block.map(|block| Thing::Module(block, place.cells.first().copied())))
+        .or_else(|| (!place.shape.is_empty()).then_some(Thing::Spot(middle)))
+        .or_else(|| place.face.map(Thing::Face))
+}
+
+/// The thing on the screen, and on which sides of it a sign stands; none for what is not shown.
+fn place_of_sign(
+    brush: &Brush,
+    layout: &Layout,
+    still: &Layout,
+    thing: Thing,
+) -> Option<(Rect, &'static [(i8, i8)])> {
+    let space = &brush.space;
+    let at_point = |at: Pos2| (Rect::from_pos(at), ON_IT);
+    match thing {
+        Thing::Penetration(id) => {
+            let it = layout.penetration(id)?;
+            if space.face_on.is_some_and(|(face, _)| it.on_face(face).is_none()) {
+                return None;
+            }
+            let corners = it.plan.bounds()?.corners().map(|corner| space.screen_from_plan(corner));
+            Some((Rect::from_points(&corners), LEFT))
+        }
+        Thing::Module(id, cell) => {
+            let block = layout.block(id).filter(|block| space.shows(block.face))?;
+            let plane = &layout.roof.faces.get(block.face)?.plane;
+            let module = block.modules.iter().find(|it| Some(it.cell) == cell).or(block.modules.first())?;
+            Some(at_point(space.screen_from_frame(plane, module.rect.centre())))
+        }
+        Thing::Spot(at) => match space.face_on {
+            Some((face, _)) if !layout.roof.faces.get(face)?.plan.contains(at) => None,
+            _ => Some(at_point(space.screen_from_plan(at))),
+        },
+        Thing::Face(id) => {
+            let (index, face) = layout.face(id).filter(|(index, _)| space.shows(*index))?;
+            let middle = face.plan.bounds()?.centre();
+            let at = home(face, index, still).map_or(middle, |at| face.plane.to_plan(at));
+            Some(at_point(space.screen_from_plan(at)))
+        }
     }
-    let size =
-        painter.layout_no_wrap(words.to_owned(), theme::font(theme::size::SMALL), Color32::WHITE).size();
-    let (at, anchor) = place_of_words(a, b);
-    Some(anchor.anchor_size(at, size))
 }
 
 /// The lines that say why something stopped where it did.
 pub(super) fn guides(brush: &Brush, desk: &Desk) {
     let color = brush.palette.guide;
-    // The second of two has its words a line lower.
-    for (index, guide) in desk.guides.iter().enumerate() {
+    for guide in &desk.guides {
         let (a, b) = (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
         brush.styled(a, b, color, (1.2, &[6.0], &[3.0]));
         if (a - b).length() < 1.0 {
             brush.painter.circle_stroke(a, 8.0, Stroke::new(1.5, color));
         }
-        let seen = brush.space.area.shrink(40.0);
         let next = desk.draft.as_ref().and_then(|draft| draft.next);
         let corner = matches!(desk.gesture, Some(super::Gesture::MoveCorner { .. }));
-        let (at, anchor) = if let Some(next) = next.or(desk.pointer.filter(|_| corner)) {
-            let beside = Vec2::new(14.0, 14.0 + 20.0 * index as f32);
-            (brush.space.screen_from_plan(next) + beside, Align2::LEFT_TOP)
+        let anchor = if let Some(next) = next.or(desk.pointer.filter(|_| corner)) {
+            around(Rect::from_pos(brush.space.screen_from_plan(next)), 12.0, RIGHT_BELOW)
         } else if (b - a).x.abs() > (b - a).y.abs() {
-            let end = if a.x < b.x { a } else { b };
-            (end - Vec2::new(8.0, 0.0), Align2::RIGHT_CENTER)
+            around(Rect::from_pos(seen_end(brush, a, b, |at| at.x)), 6.0, LEFT)
         } else {
-            let end = if a.y < b.y { a } else { b };
-            (end - Vec2::new(0.0, 6.0), Align2::CENTER_BOTTOM)
+            around(Rect::from_pos(seen_end(brush, a, b, |at| at.y)), 6.0, OVER_IT)
         };
-        brush.label(at.clamp(seen.min, seen.max), anchor, &guide.words, theme::size::SMALL, color);
+        brush.say_at(rank::TYPED, anchor, &guide.words, color);
     }
+}
+
+/// The end of a line that is first by some measure, kept on the drawing.
+fn seen_end(brush: &Brush, a: Pos2, b: Pos2, by: impl Fn(Pos2) -> f32) -> Pos2 {
+    let seen = brush.space.area.shrink(16.0);
+    (if by(a) < by(b) { a } else { b }).clamp(seen.min, seen.max)
 }
 
 /// The face that is being drawn.
@@ -244,7 +344,7 @@ pub(super) fn draft(brush: &Brush, document: &Document, desk: &Desk) {
     let side = |a: DVec2, b: DVec2, color: Color32| {
         let words = Length::from_metres(a.distance(b)).show(units);
         let (a, b) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
-        brush.label_along(a, b, 12.0, &words, color);
+        brush.label_along(a, b, &words, color);
     };
     let shown = draft.shown();
     if !shown.is_empty() {
@@ -296,8 +396,8 @@ pub(super) fn tape(brush: &Brush, document: &Document, desk: &Desk) {
         _ => text::taped(in_plan, units),
     };
     let (a, b) = (brush.space.screen_from_plan(from), brush.space.screen_from_plan(to));
-    measure(brush, a, b, "", brush.palette.guide);
-    brush.label(b + Vec2::new(14.0, 14.0), Align2::LEFT_TOP, &words, theme::size::SMALL, brush.palette.guide);
+    measure(brush, [a, b], brush.palette.guide, None);
+    brush.say_at(rank::TYPED, around(Rect::from_pos(b), 12.0, RIGHT_BELOW), &words, brush.palette.guide);
 }
 
 /// Scale bar, north, and what is shown.

@@ -1,5 +1,6 @@
 //! Zones of wind suction, as the figures draw them: shades with a number and a pressure on each.
 
+use super::labelling::{ON_IT, around, rank};
 use super::paint::Brush;
 use crate::desk::Desk;
 use crate::{Document, text, theme};
@@ -44,7 +45,8 @@ pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
                 continue;
             };
             let at = brush.space.screen_from_plan(inside(largest));
-            brush.label(at, Align2::CENTER_CENTER, &text::wind_zone(zone), theme::size::SMALL, p.caution);
+            let at = around(egui::Rect::from_pos(at), -9.0, ON_IT);
+            brush.say_at(rank::BLOCK, at, &text::wind_zone(zone), p.caution);
         }
     }
     let corner = brush.space.area.left_top() + egui::vec2(14.0, 14.0);

@@ -3,6 +3,7 @@
 use super::Stage;
 use super::gesture::{Gesture, Step};
 use super::hit::{Hit, distance, nearest};
+use super::labelling::{ABOVE_RIGHT, around, rank};
 use super::paint::Brush;
 use super::snap::{self, Scene};
 use crate::action::{Action, Actions};
@@ -13,7 +14,7 @@ use crate::view::{Space, View};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::{DVec2, nearest_on_segment};
 use chalkcourse_job::{Edit, FaceId, PartId, PartKind, PlanMove, Resolved, RoofPart};
-use egui::{Align2, Pos2, Stroke, Ui};
+use egui::{Pos2, Stroke, Ui};
 
 /// The part that is held, or that the held face comes from.
 pub(super) fn held(job: &Resolved, selection: Selection) -> Option<&RoofPart> {
@@ -191,13 +192,8 @@ pub(super) fn paint(brush: &Brush, document: &Document, desk: &Desk) {
     if let Some(spot) = desk.trouble {
         let at = brush.space.screen_from_plan(spot);
         brush.painter.circle_stroke(at, 12.0, Stroke::new(2.5, p.stop));
-        brush.label(
-            at + egui::vec2(16.0, -16.0),
-            Align2::LEFT_BOTTOM,
-            text::TROUBLE_HERE.now(),
-            theme::size::SMALL,
-            p.stop,
-        );
+        let around = around(egui::Rect::from_center_size(at, egui::Vec2::splat(24.0)), 2.0, ABOVE_RIGHT);
+        brush.say_at(rank::TYPED, around, text::TROUBLE_HERE.now(), p.stop);
     }
 }
 

@@ -86,11 +86,13 @@ impl Editor {
     pub(super) fn put(&mut self, document: Document) {
         let (courses, pathways, zones, how) =
             (self.desk.courses_in_plan, self.desk.show_pathways, self.desk.show_zones, self.desk.raise_as);
+        let lines = self.desk.show_lines;
         self.document = document;
         self.desk = Desk {
             courses_in_plan: courses,
             show_pathways: pathways,
             show_zones: zones,
+            show_lines: lines,
             raise_as: how,
             ..Desk::fresh(&self.document)
         };

@@ -189,6 +189,10 @@ fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Action
     if ui.checkbox(&mut pathways, text::PATHWAYS.now()).clicked() {
         actions.push(Action::Run(Command::Pathways));
     }
+    let mut lines = desk.show_lines;
+    if ui.checkbox(&mut lines, text::LINES_MEAN.now()).clicked() {
+        actions.push(Action::Run(Command::Lines));
+    }
     let mut zones = desk.show_zones;
     if ui.checkbox(&mut zones, text::WIND_ZONES.now()).on_hover_text(text::WIND_ZONES_HELP.now()).clicked() {
         actions.push(Action::Run(Command::WindZones));
