@@ -172,17 +172,20 @@ impl Ground {
             }
             Who::Label(_) | Who::Leader(_) => true,
         };
-        let on_leader = |who: Who| match who {
-            Who::Thing(weight, of) => weight == Weight::Solid && (of.is_none() || of != names),
-            Who::Label(_) | Who::Leader(_) => true,
-        };
-        if !self.meets(&placed.corners(), &bounds, &mut under, on_label) {
+        if !self.meets(&placed.corners(), &bounds, &mut under, |taken| on_label(taken.who)) {
             return Under::Much;
         }
         if let Some((a, b)) = placed.leader {
             if !edge.contains(a) {
                 return Under::Much;
             }
+            // What lies under something solid is led out from under it.
+            let on_leader = |taken: &Taken| match taken.who {
+                Who::Thing(weight, of) => {
+                    weight == Weight::Solid && (of.is_none() || of != names) && !holds(&taken.corners, a)
+                }
+                Who::Label(_) | Who::Leader(_) => true,
+            };
             let line = Rect { min: a.min(b), max: a.max(b) };
             if !self.meets(&[a, b], &line, &mut under, on_leader) {
                 return Under::Much;
@@ -197,14 +200,14 @@ impl Ground {
         corners: &[DVec2],
         bounds: &Rect,
         under: &mut Under,
-        counts: impl Fn(Who) -> bool,
+        counts: impl Fn(&Taken) -> bool,
     ) -> bool {
         for cell in self.cells_of(bounds) {
             for &number in self.cells.get(cell).into_iter().flatten() {
                 let Some(taken) = self.taken.get(number as usize) else { continue };
                 if taken.gone
                     || taken.bounds.overlap(bounds).min_element() < 0.0
-                    || !counts(taken.who)
+                    || !counts(taken)
                     || !overlap(corners, &taken.corners)
                 {
                     continue;
@@ -218,6 +221,13 @@ impl Ground {
         }
         true
     }
+}
+
+/// Whether a point lies within a convex shape.
+fn holds(corners: &[DVec2], p: DVec2) -> bool {
+    let sides = || corners.iter().zip(corners.iter().cycle().skip(1));
+    let turns = || sides().map(|(a, b)| (*b - *a).perp_dot(p - *a));
+    turns().all(|turn| turn >= 0.0) || turns().all(|turn| turn <= 0.0)
 }
 
 /// Whether two convex shapes have more than a border in common: no side of either parts them. Two points are a line.

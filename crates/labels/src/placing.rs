@@ -25,14 +25,25 @@ pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
     order.sort_by_key(|&at| rank(at));
     let mut ground = Ground::of(scene);
     let mut placed: Vec<Option<Placed>> = vec![None; scene.labels.len()];
-    for at in order {
-        let Some(label) = scene.labels.get(at).filter(|label| is_sound(label)) else { continue };
-        let found = free(scene, &ground, label).or_else(|| make_room(scene, &mut ground, &mut placed, label));
-        if let Some(found) = &found {
-            ground.settle(at, found);
-        }
-        if let Some(slot) = placed.get_mut(at) {
-            *slot = found;
+    // Of one rank all are tried at their things before one goes out: a leader's end is no place that another one calls home.
+    for same in order.chunk_by(|one, other| rank(*one) == rank(*other)) {
+        for out in [false, true] {
+            for &at in same {
+                let Some(label) = scene.labels.get(at).filter(|label| is_sound(label)) else { continue };
+                if placed.get(at).is_none_or(Option::is_some) {
+                    continue;
+                }
+                let mut found = free(scene, &ground, label, |how| matches!(how, How::Leader(_)) == out);
+                if found.is_none() && !out {
+                    found = make_room(scene, &mut ground, &mut placed, label);
+                }
+                if let Some(found) = &found {
+                    ground.settle(at, found);
+                }
+                if let Some(slot) = placed.get_mut(at) {
+                    *slot = found;
+                }
+            }
         }
     }
     placed
@@ -65,9 +76,9 @@ fn is_fixed(label: &Label) -> bool {
 }
 
 /// The first free place. What a label may lie on it does lie on before it tries another look.
-fn free(scene: &Scene, ground: &Ground, label: &Label) -> Option<Placed> {
+fn free(scene: &Scene, ground: &Ground, label: &Label, may: impl Fn(How) -> bool) -> Option<Placed> {
     let fixed = is_fixed(label);
-    for (nth, look) in label.tries.iter().enumerate() {
+    for (nth, look) in label.tries.iter().enumerate().filter(|(_, look)| may(look.how)) {
         for over in [Over::Nothing, Over::Faint, Over::Ground].into_iter().filter(|over| *over <= label.over)
         {
             let mut found = None;
@@ -117,7 +128,7 @@ fn make_room(
         let asking = scene.labels.len();
         ground.lift(other);
         ground.settle(asking, &spot);
-        let moved = free(scene, ground, neighbour);
+        let moved = free(scene, ground, neighbour, |how| !matches!(how, How::Leader(_)));
         ground.lift(asking);
         let stands = moved.unwrap_or(before);
         ground.settle(other, &stands);

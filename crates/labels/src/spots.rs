@@ -53,7 +53,7 @@ pub(crate) fn each(
         }
         (Anchor::Around { thing, gap, sides }, How::Leader(most)) => {
             let way = sides.first().map_or(DVec2::Y, |&(x, y)| dvec2(f64::from(x), f64::from(y)));
-            let from = thing.grown(*gap / 2.0);
+            let from = thing.grown(gap.max(0.0) / 2.0);
             led(half, nth, from.centre(), way, most, |at| from.nearest(at), &mut taken)
         }
         (Anchor::Along { from, to, beside, gap, turned, home }, how) => {

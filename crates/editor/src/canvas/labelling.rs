@@ -20,8 +20,9 @@ pub(super) mod rank {
     pub(in super::super) const BLOCK: u8 = 4;
     pub(in super::super) const PENETRATION: u8 = 5;
     pub(in super::super) const EDGE: u8 = 6;
-    pub(in super::super) const FACE: u8 = 7;
-    pub(in super::super) const COURSE: u8 = 8;
+    /// Named after the edges: of one rank with them, so that it has a place before the words of an edge go out.
+    pub(in super::super) const FACE: u8 = EDGE;
+    pub(in super::super) const COURSE: u8 = 7;
 }
 
 /// Numbers of things on the drawing, for the labels that name them.

@@ -5,6 +5,7 @@ use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
 use super::labelling::{LEFT, ON_IT, OVER_IT, Of, RIGHT_BELOW, Show, Words, around, point, rank, thing};
 use super::paint::Brush;
 use super::paint_roof::home;
+use super::paint_zones::inside;
 use crate::desk::{Desk, Pointed};
 use crate::view::View;
 use crate::{Document, Selection, text, theme};
@@ -215,33 +216,43 @@ fn measure(brush: &Brush, [a, b]: [Pos2; 2], color: Color32, thing: Option<u32>)
 }
 
 /// The sign of the worst finding at each thing that has one: a block at the first module that is meant, what comes through the roof,
-/// a place, a face.
+/// a place, a face. What lies close together on the screen has one sign.
 pub(super) fn signs(brush: &Brush, document: &Document) {
     let layout = &document.plan().layout;
     let still = document.plan_before().unwrap_or(document.plan());
-    let mut signs: Vec<(Thing, Severity, Vec<FindingKey>)> = Vec::new();
+    let mut signs: Vec<Sign> = Vec::new();
     for finding in document.plan().findings.iter().filter(|it| it.waived.is_none()) {
         let Some(thing) = thing_of(&finding.place) else { continue };
-        match signs.iter_mut().find(|(it, ..)| *it == thing) {
-            Some((_, worst, keys)) => {
-                *worst = (*worst).min(finding.severity);
-                keys.push(finding.key.clone());
+        let Some(anchor) = place_of_sign(brush, layout, &still.layout, thing) else { continue };
+        let at = match &anchor {
+            Anchor::Around { thing, .. } => thing.centre(),
+            Anchor::Within { home, .. } | Anchor::Fixed(home) => *home,
+            Anchor::Along { from, .. } => *from,
+        };
+        match signs.iter_mut().find(|sign| sign.thing == thing || sign.at.distance(at) < ONE_PLACE) {
+            Some(sign) => {
+                sign.severity = sign.severity.min(finding.severity);
+                sign.keys.push(finding.key.clone());
             }
-            None => signs.push((thing, finding.severity, vec![finding.key.clone()])),
+            None => {
+                signs.push(Sign {
+                    thing,
+                    at,
+                    anchor,
+                    severity: finding.severity,
+                    keys: vec![finding.key.clone()],
+                });
+            }
         }
     }
-    for (thing, severity, keys) in signs {
-        let Some((at, sides)) = place_of_sign(brush, layout, &still.layout, thing) else { continue };
-        if !brush.space.area.intersects(at) {
-            continue;
-        }
+    for Sign { anchor, severity, keys, .. } in signs {
         let show = Show::Sign(severity);
         let tries = [0.0, 24.0, 60.0, 140.0]
             .map(|far| (show.clone(), if far == 0.0 { How::Home } else { How::Leader(far) }));
         brush.say(Words {
             rank: rank::FINDING,
             names: None,
-            anchor: around(at, if sides == ON_IT { -9.0 } else { 2.0 }, sides),
+            anchor,
             over: Over::Ground,
             tries: tries.to_vec(),
             color: theme::severity(brush.palette, severity),
@@ -249,6 +260,18 @@ pub(super) fn signs(brush: &Brush, document: &Document) {
             of: Of::Findings(keys),
         });
     }
+}
+
+/// What is nearer than this on the screen has one sign, in points.
+const ONE_PLACE: f64 = 20.0;
+
+/// The sign of the findings at one place.
+struct Sign {
+    thing: Thing,
+    at: DVec2,
+    anchor: Anchor,
+    severity: Severity,
+    keys: Vec<FindingKey>,
 }
 
 /// What a finding is at.
@@ -270,15 +293,11 @@ fn thing_of(place: &chalkcourse_rules::Place) -> Option<Thing> {
         .or_else(|| place.face.map(Thing::Face))
 }
 
-/// The thing on the screen, and on which sides of it a sign stands; none for what is not shown.
-fn place_of_sign(
-    brush: &Brush,
-    layout: &Layout,
-    still: &Layout,
-    thing: Thing,
-) -> Option<(Rect, &'static [(i8, i8)])> {
+/// Where the sign of a thing belongs; nowhere for what is not shown.
+fn place_of_sign(brush: &Brush, layout: &Layout, still: &Layout, thing: Thing) -> Option<Anchor> {
     let space = &brush.space;
-    let at_point = |at: Pos2| (Rect::from_pos(at), ON_IT);
+    let seen = |at: Rect| space.area.intersects(at);
+    let at_point = |at: Pos2| seen(Rect::from_pos(at)).then(|| around(Rect::from_pos(at), -9.0, ON_IT));
     match thing {
         Thing::Penetration(id) => {
             let it = layout.penetration(id)?;
@@ -286,23 +305,27 @@ fn place_of_sign(
                 return None;
             }
             let corners = it.plan.bounds()?.corners().map(|corner| space.screen_from_plan(corner));
-            Some((Rect::from_points(&corners), LEFT))
+            let there = Rect::from_points(&corners);
+            seen(there).then(|| around(there, 2.0, LEFT))
         }
         Thing::Module(id, cell) => {
             let block = layout.block(id).filter(|block| space.shows(block.face))?;
             let plane = &layout.roof.faces.get(block.face)?.plane;
             let module = block.modules.iter().find(|it| Some(it.cell) == cell).or(block.modules.first())?;
-            Some(at_point(space.screen_from_frame(plane, module.rect.centre())))
+            at_point(space.screen_from_frame(plane, module.rect.centre()))
         }
         Thing::Spot(at) => match space.face_on {
             Some((face, _)) if !layout.roof.faces.get(face)?.plan.contains(at) => None,
-            _ => Some(at_point(space.screen_from_plan(at))),
+            _ => at_point(space.screen_from_plan(at)),
         },
         Thing::Face(id) => {
             let (index, face) = layout.face(id).filter(|(index, _)| space.shows(*index))?;
-            let middle = face.plan.bounds()?.centre();
-            let at = home(face, index, still).map_or(middle, |at| face.plane.to_plan(at));
-            Some(at_point(space.screen_from_plan(at)))
+            let at = home(face, index, still).map_or_else(|| inside(&face.plan), |at| face.plane.to_plan(at));
+            let on_screen = |ring: &[DVec2]| ring.iter().map(|&p| point(space.screen_from_plan(p))).collect();
+            let rings: Vec<Vec<DVec2>> = face.plan.rings().map(on_screen).collect();
+            let corners: Vec<Pos2> = face.plan.outer.iter().map(|&p| space.screen_from_plan(p)).collect();
+            let home = point(space.screen_from_plan(at));
+            seen(Rect::from_points(&corners)).then_some(Anchor::Within { rings, home })
         }
     }
 }

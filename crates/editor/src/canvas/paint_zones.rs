@@ -55,7 +55,7 @@ pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
 }
 
 /// A point inside a shape, well away from its border: the middle of its largest triangle.
-fn inside(shape: &Polygon) -> chalkcourse_geometry::DVec2 {
+pub(super) fn inside(shape: &Polygon) -> chalkcourse_geometry::DVec2 {
     let area = |t: &[chalkcourse_geometry::DVec2; 3]| (t[1] - t[0]).perp_dot(t[2] - t[0]).abs();
     let largest = shape.triangles().into_iter().max_by(|a, b| area(a).total_cmp(&area(b)));
     largest.map_or_else(Default::default, |t| (t[0] + t[1] + t[2]) / 3.0)

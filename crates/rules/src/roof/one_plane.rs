@@ -93,14 +93,15 @@ mod tests {
         assert_eq!(one(&at_the_hip(2.9), "one-plane").place.face.unwrap().0, 2);
     }
 
-    /// By hand: a pipe of 0.2 m radius 0.14907 m from the hip reaches 0.05093 m over it; drawn with 24 corners at least
-    /// 0.2 · cos 7.5° − 0.14907 = 0.04922 m.
+    /// By hand: a pipe of 0.2 m radius 0.14907 m from the hip reaches 0.05093 m over it. It is measured as 24 corners around the same
+    /// area, which lie √(15° / sin 15°) · 0.2 = 0.20115 m from the middle and their sides 0.20115 · cos 7.5° = 0.19943 m: 0.05036 to
+    /// 0.05208 m.
     #[test]
     fn a_pipe_at_a_hip() {
         let mut job = at_the_hip(3.2);
         job.penetrations[0].shape = Shape::Circle { diameter: Length::from_metres(0.4) };
         let over = by(&job);
-        assert!((0.0492..=0.050_93).contains(&over), "{over}");
+        assert!((0.050_35..=0.052_09).contains(&over), "{over}");
     }
 
     /// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 = 0.11180 m of slope; the vent reaches 0.2 m up.
