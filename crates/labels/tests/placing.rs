@@ -120,7 +120,12 @@ fn words_slide_then_shorten_then_go_out_then_go_away() {
     assert_eq!((short.nth, short.leader), (1, None));
     let all = with(&[(90.0, 190.0), (210.0, 310.0)]).unwrap();
     assert!(all.nth == 2 && all.leader.is_some(), "{all:?}");
-    assert!(with(&[(0.0, 800.0)]).is_none());
+    let under = with(&[(0.0, 800.0)]).unwrap();
+    assert!(under.leader.is_some(), "led out from under what is solid: {under:?}");
+    let all = Obstacle { body: Body::Rect(CLIP), weight: Weight::Solid, of: None };
+    assert!(
+        place(&scene(vec![all], vec![label(0, along(line.0, line.1, &[-1.0]), tries.clone())]))[0].is_none()
+    );
 }
 
 #[test]

@@ -202,10 +202,10 @@ mod tests {
         assert_eq!((*at, beside.len()), (dvec2(50.0, 37.0), 0));
 
         let mut shut = labels();
-        shut.take_rect(rect(20.0, 30.0, 60.0, 40.0));
+        shut.take_rect(rect(0.0, 0.0, 100.0, 100.0));
         shut.want(want(&["four"], thing));
         let (shapes, beside) = shut.placed();
-        assert!(beside == ["(1) four of it"] && texts(&shapes).is_empty(), "no leader over what is solid");
+        assert!(beside == ["(1) four of it"] && texts(&shapes).is_empty(), "no room at all");
 
         let mut full = labels();
         for _ in 0..40 {

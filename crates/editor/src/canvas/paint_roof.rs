@@ -19,7 +19,7 @@ const OVER_PICTURE: u8 = 96;
 const SHORT: f32 = 7.0;
 const SEEN: f32 = 10.0;
 /// How far the words of an edge go out.
-const OUT: f64 = 110.0;
+const OUT: f64 = 160.0;
 /// Names of what comes through the roof show from this scale, in points to a metre.
 const NAMES_FROM: f64 = 14.0;
 

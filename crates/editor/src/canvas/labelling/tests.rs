@@ -165,8 +165,8 @@ fn lines_with_words(document: &Document, shown: &[Shown]) -> (usize, usize) {
     (all.count(), told.count())
 }
 
-/// At the zoom that fits, in both languages: 90 of 100 lengths, and a sign at the place of every finding that has one. A street of 100
-/// houses has no room for its lengths on a screen; its findings it has.
+/// At the zoom that fits, in both languages: of all lengths of these roofs 90 of 100, of no roof less than 70; and the sign of every
+/// finding that has a place. A street of 100 houses has no room for its lengths on a screen; its findings it has.
 #[test]
 fn what_fits_is_told() {
     let ctx = context(false);
@@ -186,6 +186,7 @@ fn what_fits_is_told() {
                 all += few.0;
                 told += few.1;
                 let share = few.1 as f64 / few.0 as f64;
+                assert!(share >= 0.7, "{name}, {language:?}: {} of {} lengths are told", few.1, few.0);
                 if share < 0.9 {
                     poor.push(format!("{name}, {language:?}: {} of {}", few.1, few.0));
                 }
@@ -207,7 +208,7 @@ fn what_fits_is_told() {
     }
     println!("{told} of {all} lengths; less than 90 of 100 on {poor:#?}");
     assert!(unseen.is_empty(), "findings are not shown: {unseen:#?}");
-    assert!(poor.is_empty(), "less than 90 of 100 lengths are told: {poor:#?}");
+    assert!(told * 10 >= all * 9, "{told} of {all} lengths are told");
 }
 
 /// A small step of the view moves the words along with the roof, but for a few.
