@@ -6,6 +6,10 @@ use crate::{Anchor, How, Label, Over, Placed, Scene};
 
 /// So many places are asked for room by moving the label that stands there.
 const ASKED: usize = 6;
+/// Places out from their things that are looked at on one drawing, and labels that are asked to move: a frame does not wait for words
+/// that have no room anyhow. Those that matter most look first.
+const MOST_OUT: usize = 8_000;
+const MOST_ASKED: usize = 300;
 
 /// Where each label stands, in the order of the labels; none for one that found no place.
 ///
@@ -25,6 +29,7 @@ pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
     order.sort_by_key(|&at| rank(at));
     let mut ground = Ground::of(scene);
     let mut placed: Vec<Option<Placed>> = vec![None; scene.labels.len()];
+    let (mut left_out, mut left_asked) = (MOST_OUT, MOST_ASKED);
     // Of one rank all are tried at their things before one goes out: a leader's end is no place that another one calls home.
     for same in order.chunk_by(|one, other| rank(*one) == rank(*other)) {
         for out in [false, true] {
@@ -33,9 +38,10 @@ pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
                 if placed.get(at).is_none_or(Option::is_some) {
                     continue;
                 }
-                let mut found = free(scene, &ground, label, |how| matches!(how, How::Leader(_)) == out);
+                let left = if out { &mut left_out } else { &mut usize::MAX };
+                let mut found = free(scene, &ground, label, left, |how| matches!(how, How::Leader(_)) == out);
                 if found.is_none() && !out {
-                    found = make_room(scene, &mut ground, &mut placed, label);
+                    found = make_room(scene, &mut ground, &mut placed, label, &mut left_asked);
                 }
                 if let Some(found) = &found {
                     ground.settle(at, found);
@@ -75,24 +81,32 @@ fn is_fixed(label: &Label) -> bool {
         && label.tries.iter().all(|look| !matches!(look.how, How::Leader(_)))
 }
 
-/// The first free place. What a label may lie on it does lie on before it tries another look.
-fn free(scene: &Scene, ground: &Ground, label: &Label, may: impl Fn(How) -> bool) -> Option<Placed> {
+/// The first free place of those that are left to be looked at. What a label may lie on it does lie on before it tries another look.
+fn free(
+    scene: &Scene,
+    ground: &Ground,
+    label: &Label,
+    left: &mut usize,
+    may: impl Fn(How) -> bool,
+) -> Option<Placed> {
     let fixed = is_fixed(label);
     for (nth, look) in label.tries.iter().enumerate().filter(|(_, look)| may(look.how)) {
-        for over in [Over::Nothing, Over::Faint, Over::Ground].into_iter().filter(|over| *over <= label.over)
-        {
+        let mut first = |over: Over| {
             let mut found = None;
             each(&label.anchor, look, nth, &scene.clip, |spot| {
+                *left = left.saturating_sub(1);
                 let good = fixed || ground.under(&spot, label.names, over) == Under::Free;
                 if good {
                     found = Some(spot);
                 }
-                good
+                good || *left == 0
             });
-            if found.is_some() {
-                return found;
-            }
-        }
+            found
+        };
+        // Where nothing is free even so, nothing is free for one that minds more.
+        let Some(any) = first(label.over) else { continue };
+        let less = [Over::Nothing, Over::Faint].into_iter().filter(|over| *over < label.over);
+        return Some(less.into_iter().find_map(first).unwrap_or(any));
     }
     None
 }
@@ -103,7 +117,11 @@ fn make_room(
     ground: &mut Ground,
     placed: &mut [Option<Placed>],
     label: &Label,
+    left: &mut usize,
 ) -> Option<Placed> {
+    if *left == 0 {
+        return None;
+    }
     let mut asked: Vec<(Placed, usize)> = Vec::new();
     for (nth, look) in label.tries.iter().enumerate() {
         // A leader goes where there is room by itself.
@@ -126,9 +144,11 @@ fn make_room(
             continue;
         }
         let asking = scene.labels.len();
+        let Some(fewer) = left.checked_sub(1) else { break };
+        *left = fewer;
         ground.lift(other);
         ground.settle(asking, &spot);
-        let moved = free(scene, ground, neighbour, |how| !matches!(how, How::Leader(_)));
+        let moved = free(scene, ground, neighbour, &mut usize::MAX, |how| !matches!(how, How::Leader(_)));
         ground.lift(asking);
         let stands = moved.unwrap_or(before);
         ground.settle(other, &stands);
