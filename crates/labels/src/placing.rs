@@ -38,7 +38,8 @@ pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
                 if placed.get(at).is_none_or(Option::is_some) {
                     continue;
                 }
-                let left = if out { &mut left_out } else { &mut usize::MAX };
+                let mut all = usize::MAX;
+                let left = if out { &mut left_out } else { &mut all };
                 let mut found = free(scene, &ground, label, left, |how| matches!(how, How::Leader(_)) == out);
                 if found.is_none() && !out {
                     found = make_room(scene, &mut ground, &mut placed, label, &mut left_asked);
@@ -135,6 +136,7 @@ fn make_room(
             asked.len() >= ASKED
         });
     }
+    let mut all = usize::MAX;
     for (spot, other) in asked {
         let (Some(neighbour), Some(before)) = (scene.labels.get(other), placed.get(other).copied().flatten())
         else {
@@ -148,7 +150,7 @@ fn make_room(
         *left = fewer;
         ground.lift(other);
         ground.settle(asking, &spot);
-        let moved = free(scene, ground, neighbour, &mut usize::MAX, |how| !matches!(how, How::Leader(_)));
+        let moved = free(scene, ground, neighbour, &mut all, |how| !matches!(how, How::Leader(_)));
         ground.lift(asking);
         let stands = moved.unwrap_or(before);
         ground.settle(other, &stands);
