@@ -7,8 +7,10 @@ arrange-fill-with-modules = Fill with modules
 arrange-fill = Fill
 arrange-fill-this-face = Fill this face
 arrange-fill-all-faces = Fill all faces
-arrange-all-faces-that-are-steep = All faces that are steep enough for the kit, one after the other.  (L, with nothing selected)
-arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.  (L)
+
+# $key (text)
+arrange-all-faces-that-are-steep = All faces that are steep enough for the kit, one after the other.  ({ $key }, with nothing selected)
+arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.
 arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill it alone.
 arrange-laid-as = Laid as
 arrange-either-way = either way
@@ -136,7 +138,7 @@ arrange-filled-faces = Filled { $fills } faces: { $of_most }
 arrange-at-places = At { $places } places { $words }
 
 arrange-make-room = Make room
-arrange-move-it-the-least-distance = Move it the least distance that clears its findings.  (R)
+arrange-move-it-the-least-distance = Move it the least distance that clears its findings.
 arrange-nothing-is-in-its-way = Nothing is in its way.
 arrange-no-move-was-found-that = No move was found that clears this block: make it smaller, or move what is in its way.
 arrange-the-roof-changed-while-room = The roof changed while room was looked for, so the answer was dropped. Press R again.
@@ -144,7 +146,7 @@ arrange-stopped-before-a-place-was = Stopped before a place was found: the block
 arrange-the-search-for-room-broke = The search for room broke off by itself: a fault of this program. The job is as it was.
 arrange-end-the-search-with-the = End the search with the nearest place found so far.
 arrange-mirror = Mirror
-arrange-a-mirror-image-on-the = A mirror image on the slope beyond the ridge.  (M)
+arrange-a-mirror-image-on-the = A mirror image on the slope beyond the ridge.
 arrange-its-face-shares-no-ridge = Its face shares no ridge with another face.
 arrange-copy-to-face = Copy to face
 arrange-copy-to-a-face = Copy to a face…
@@ -1214,6 +1216,8 @@ fill-other-faces-as-they-are = ; other faces as they are
 # $laid (text)
 # $others (text)
 fill-rows-that-slide-in-one = rows that slide in one block, several blocks whose rows hook as far as the book asks, up to three rectangles; pathways by what check says, beside each way that may be left free; the fullest is { $laid }; the bound is over all layouts that check passes: sets of places of which a layout takes one at most{ $others }
+
+fill-one-block-so-far = one block of rows that slide, so far: several blocks are still to be tried; the bound is by straight lines across the face
 
 # $module (text)
 fill-a-module-is-worth-give = a module is worth { $module }: give 0 or more
@@ -2313,19 +2317,34 @@ lesson-all-done = All done
 lesson-step-of = Step { $number } of { $of }
 
 lesson-raise-a-roof-over-the = Raise a roof over the walls
-lesson-press-w-click-where-the = Press W. Click where the lower left corner of the walls is, point up to the right, type 48' x 30' and Enter. Gables or hips, pitch and overhang are chosen above the drawing. (D draws a roof face by face.)
+
+# $key (text)
+# $face (text)
+lesson-press-w-click-where-the = Press { $key }. Click where the lower left corner of the walls is, point up to the right, type 48' x 30' and Enter. Gables or hips, pitch and overhang are chosen above the drawing. ({ $face } draws a roof face by face.)
 lesson-say-how-steep-it-is = Say how steep it is
 lesson-the-house-is-held-on = The house is held: on the right, type the pitch of all its slopes, such as 5:12, and Enter. Skip this step if 6:12 is right.
 lesson-mark-what-comes-through = Mark what comes through
-lesson-press-p-and-click-where = Press P and click where a vent stands. It keeps modules away, as far as the rule book says.
+
+# $key (text)
+lesson-press-p-and-click-where = Press { $key } and click where a vent stands. It keeps modules away, as far as the rule book says.
 lesson-fill-it = Fill it
-lesson-press-l-the-most-modules = Press L. The most modules that the rules allow are laid, and the list says what holds them back.
+
+# $key (text)
+lesson-press-l-the-most-modules = Press { $key }. The most modules that the rules allow are laid, and the list says what holds them back.
 lesson-break-a-rule-and-mend = Break a rule, and mend it
-lesson-drag-the-block-over-the = Drag the block over the vent: what is wrong turns red and is listed. Let go, and press the move that the finding offers, or undo (Ctrl+Z).
+
+# $key (text)
+lesson-drag-the-block-over-the = Drag the block over the vent: what is wrong turns red and is listed. Let go, and press the move that the finding offers, or undo ({ $key }).
 lesson-see-the-order = See the order
-lesson-press-o-every-part-with = Press O: every part, with how many and why. Export, at the top right, writes it to print or for a spreadsheet.
+
+# $key (text)
+lesson-press-o-every-part-with = Press { $key }: every part, with how many and why. Export, at the top right, writes it to print or for a spreadsheet.
 lesson-that-is-the-whole-way = That is the whole way
-lesson-from-a-bare-roof-to = From a bare roof to an order. F11 shows it to the homeowner; Ctrl+F finds any command; Ctrl+S saves. Planning aid only: read the cautions before anyone climbs.
+
+# $home (text)
+# $find (text)
+# $save (text)
+lesson-from-a-bare-roof-to = From a bare roof to an order. { $home } shows it to the homeowner; { $find } finds any command; { $save } saves. Planning aid only: read the cautions before anyone climbs.
 lesson-words-of-the-trade = Words of the trade
 lesson-find-a-word = Find a word
 lesson-no-word-is-like-that = No word is like that.
@@ -4557,7 +4576,7 @@ sheets-caution = Caution
 
 solid-house = House
 solid-drag-to-turn-the-house = Drag to turn the house, with Shift to slide it; the wheel comes nearer. A click holds what is there.
-solid-the-house-in-space-drag = The house in space: drag to turn, wheel to come nearer  (3)
+solid-the-house-in-space-drag = The house in space: drag to turn, wheel to come nearer
 solid-save-picture = Save picture…
 solid-the-picture-could-not-be = The picture could not be written
 solid-show-to-the-homeowner = Show to the homeowner
@@ -5248,6 +5267,68 @@ tape-the-readings-miss-by-more = the readings miss by { $closing_error }, more t
 
 tape-these-lengths-make-a-face = these lengths make a face that folds over itself or has no area: check which corner is which
 
+## What each command does
+
+command-new = Start an empty job; you are asked about unsaved changes first.
+command-open = Open a job from a file; you are asked about unsaved changes first.
+command-sample = Open a finished job to try things on.
+command-import = Read a building from an open format and raise its roof.
+command-import-folder = Read every building file in a folder, then choose one building.
+command-save = Write the job to its file.
+command-save-as = Write the job to another file.
+command-load-kit = Take modules, flashing and parts from a kit file.
+command-load-rule-book = Check this job against another rule book.
+command-load-prices = Price the order from another list.
+command-compare-job = Compare this order with that of another job.
+command-add-offer = Set another supplier's prices beside these.
+command-rule-book = Read and change the limits and rules of this job.
+command-save-rule-book = Write the rule book, with your changes, to a file.
+command-compare-rule-book = See where another rule book differs from this one.
+command-quit = Close the program; you are asked about unsaved changes first.
+command-export-by-part = A PDF of the order by part, for the supplier.
+command-export-by-stage = A PDF of the order by stage of work, for the crew.
+command-export-workbook = The order as a workbook with a sheet for each list.
+command-export-csv = The order as a table that any spreadsheet reads.
+command-export-text = The order as plain text, to paste into a message.
+command-export-json = The order as data for other programs.
+command-print-build = A PDF of the roof with the lines to snap.
+command-print-checklist = A PDF of the crew checklist, with boxes to tick.
+command-print-pallet = A PDF to count the delivery on.
+command-print-claim = A PDF of what came short, damaged or over.
+command-export-svg = The plan as lines, for drawing programs.
+command-export-geojson = The plan in its place on the globe, for maps.
+command-export-glb = The house in space, for 3-D programs.
+command-save-steps = Every step since the job was opened, as a file of edits.
+command-undo = Take back the last step.
+command-redo = Do again the step that was undone last.
+command-history = List all steps, and go back to any of them.
+command-delete = Delete what is selected; a selected module is switched off.
+command-hold-all = Select every block and penetration, to move or delete them together.
+command-copy-picture = Put the drawing on the clipboard as you see it.
+command-copy-svg = Put the plan, or the face shown, on the clipboard as lines.
+command-copy-steps = Put every step since the job was opened on the clipboard, as edits.
+command-fill = Lay the most modules that the rules allow on the selected face, or on every face.
+command-copy-to-face = Copy the selected block to another face.
+command-split = Cut the selected block in two beside the selected module.
+command-join = Join the selected block with the nearest one that is flush with it.
+command-align = Line the selected block up with the nearest one.
+command-roof-report = Areas, pitches and edge lengths of the roof, to order shingles by.
+command-coursing = Set the exposure and the first course of a face.
+command-fit-up = Enter the deck as measured, and find the line and reveal that fit it.
+command-lines = Shows in a corner of the drawing what each kind of line stands for.
+command-pathways = Show the ways kept clear for the fire service.
+command-feet-inches = Show lengths in feet, inches and sixteenths.
+command-metric = Show lengths in metres and millimetres.
+command-language = Say everything in this language.
+command-theme = Switch between a dark window and a light one.
+command-lesson = Learn the program on a first job, one step at a time.
+command-leave-lesson = Close the steps; the job stays.
+command-find = Type a word of what you want to do.
+command-keys = List every command that has a key.
+command-glossary = What roofers' and installers' words mean.
+command-cautions = What this plan does not do for you. Read it before anyone climbs.
+command-checklist = What the crew checks before, during and after the work.
+
 ## Menus, commands and windows
 
 window-file = File
@@ -5290,9 +5371,9 @@ window-redo = Redo
 window-delete-what-is-selected = Delete what is selected
 window-fit = Fit
 window-show-all-of-it = Show all of it
-window-the-roof-from-above-north = The roof from above, north up  (1)
+window-the-roof-from-above-north = The roof from above, north up
 window-face-on = Face-on
-window-one-face-true-to-size = One face true to size, its eave down  (2)
+window-one-face-true-to-size = One face true to size, its eave down
 window-face-shown = Face shown
 window-course-lines-in-plan = Course lines in plan
 window-dark-or-light = Dark or light

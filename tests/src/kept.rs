@@ -69,6 +69,7 @@ pub fn small(job: &Resolved) -> Resolved {
     kit.hold_down = None;
     for part in &mut kit.parts {
         part.needs.clear();
+        part.laps.clear();
     }
     kit.crews.clear();
     let book = RuleBook { cautions: Vec::new(), ..RuleBook::clone(&job.rule_book) };

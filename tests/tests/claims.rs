@@ -17,10 +17,10 @@
     reason = "a test may stop at the first surprise"
 )]
 
-use chalkcourse_geometry::{Length, dvec2};
+use chalkcourse_geometry::{Azimuth, Length, Polygon, dvec2};
 use chalkcourse_job::{
-    Accepted, Block, Cell, Edit, FaceId, Kit, Quantity, Required, Resolved, RowJoints, RowShift, Waiver,
-    apply,
+    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, Kit, Orientation, Quantity, Required, Resolved,
+    RowJoints, RowShift, RuleBook, Waiver, apply,
 };
 use chalkcourse_tests::climb::{Budget, Strict, climb, starts};
 use chalkcourse_tests::dice::Dice;
@@ -297,6 +297,53 @@ fn no_layout_by_hand_is_worth_more_than_is_claimed() {
         }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// Two modules by hand on a face like two steps of a stair, a foot apart up the slope: the upper one lies over two fifths of the lower
+/// one, which is too little to hook into, so that it is a block of its own. What is said of the most must know the distance of two
+/// blocks to the millimetre: with more, one module would be the most.
+#[test]
+fn room_between_two_blocks_is_counted_as_it_is() {
+    let job = samples::alder_court();
+    let (wide, high) = (job.kit.module.length.metres(), job.kit.module.width.metres());
+    let (foot, hair) = (Length::from_feet(1.0).metres(), 5e-4);
+    assert_eq!(job.kit.clearances.between_blocks, Length::from_feet(1.0));
+    let (left, right) = (0.6 * wide, wide + hair);
+    let stair = [
+        (-hair, -hair),
+        (right, -hair),
+        (right, high + foot),
+        (1.6 * wide + hair, high + foot),
+        (1.6 * wide + hair, 2.0 * high + foot + hair),
+        (left - hair, 2.0 * high + foot + hair),
+        (left - hair, high + hair),
+        (-hair, high + hair),
+    ];
+    let pitch = job.faces[0].pitch;
+    let outline = stair.map(|(u, v)| dvec2(u, v / pitch.slope_factor())).to_vec();
+    let (south, eave) = (Azimuth::from_degrees(180.0), Length::from_feet(10.0));
+    let face = Face::new(FaceId(1), "Stair".into(), Polygon::new(outline), pitch, south, eave);
+    let mut kit = Kit::clone(&job.kit);
+    kit.orientations = vec![Orientation::Landscape];
+    let mut book = RuleBook::clone(&job.rule_book);
+    book.fire_access = None;
+    book.off.extend(["setback", "base-rail", "ridge-course"].map(str::to_owned));
+    let job = job.with(|job| {
+        (job.kit, job.rule_book, job.faces) = (Arc::new(kit), Arc::new(book), vec![face]);
+        (job.parts, job.penetrations, job.blocks) = (Vec::new(), Vec::new(), Vec::new());
+    });
+    let (id, datum) = (job.faces[0].id, job.faces[0].datum);
+    let from = dvec2(-datum.x, -datum.y * pitch.slope_factor());
+    let mut hand = job.clone();
+    for at in [dvec2(0.0, 0.0), dvec2(left, high + foot + hair / 2.0)] {
+        let block =
+            Block { id: BlockId(hand.next_id), ..one_module(&hand, id, Orientation::Landscape, from + at) };
+        hand = hand.with(|job| job.blocks.push(block.clone())).with(|job| job.next_id += 1);
+    }
+    let open = verdict::open(&hand);
+    assert!(open.stops.is_subset(&verdict::open(&job).stops) && open.near_blocks.is_empty(), "{open:?}");
+    let claim = verdict::claims(&job, &[id]).unwrap().0.remove(0);
+    assert_eq!((claim.laid, claim.most), (2, 2), "{}", claim.words);
 }
 
 /// A block whose rows are pulled together until their modules lie on one another.

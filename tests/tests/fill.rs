@@ -326,6 +326,14 @@ fn improving_never_loses_and_a_stop_keeps_the_best() {
         fill_improving(&job, &faces, Mode::SlidingRows, &late, &mut |fills| told.push(sums(fills))).unwrap();
     assert!(!told.is_empty() && told.windows(2).all(|two| two[0].0 <= two[1].0), "{told:?}");
     assert_eq!(told.last(), Some(&sums(&last)));
+    // A first answer for all faces comes at once: who stops it there has that much.
+    let first = std::cell::RefCell::new(Vec::new());
+    let once = || !first.borrow().is_empty();
+    let kept = fill_improving(&job, &faces, Mode::SlidingRows, &once, &mut |fills| {
+        first.borrow_mut().push((fills.len(), sums(fills)));
+    });
+    assert_eq!(first.borrow()[0].0, faces.len());
+    assert!(sums(&kept.unwrap()).0 >= first.borrow()[0].1.0);
     for after in [0, 3, 40] {
         let asked = std::cell::Cell::new(0);
         let stop = || {
@@ -338,7 +346,6 @@ fn improving_never_loses_and_a_stop_keeps_the_best() {
     }
 }
 
-/// Everything in the way has its price, and every price its places.
 /// All faces of a house at once, improved as long as there is something to improve: what covers more than a third of the roof keeps
 /// 36 in beside the ridge, or covers no more (IRC R324.6.2, 2018). Improving one face used to look past what all of them cover.
 #[test]
@@ -355,6 +362,7 @@ fn whole_houses_improved_to_the_end_have_no_stop() {
     }
 }
 
+/// Everything in the way has its price, and every price its places.
 #[test]
 fn what_holds_back_names_things_and_places() {
     let job = samples::alder_court();

@@ -134,10 +134,26 @@ fn shut_jobs() -> impl Strategy<Value = Resolved> {
     )
 }
 
+/// A strip straight up beside the lower block must clear two modules of the upper one, of which the second lies wholly beyond the
+/// ridge: a way that winds past it needs the first alone.
+#[test]
+fn what_a_strip_need_not_clear_stays() {
+    let mut job = empty_job();
+    job.faces = vec![
+        face(1, &[(0.0, 0.0), (3.7, 0.0), (3.7, 3.0), (0.0, 3.0)], 6.0, 180.0),
+        face(2, &[(0.0, 3.0), (3.7, 3.0), (3.7, 6.0), (0.0, 6.0)], 6.0, 0.0),
+    ];
+    job.blocks = vec![block(10, 1, (0.942_312_98, 0.3), 1, 2), block(11, 1, (0.1, 2.376_562_77), 2, 2)];
+    let findings = check(&job, &Layout::of(&job));
+    let finding = findings.iter().find(|finding| finding.rule == "fire-paths").unwrap();
+    assert_eq!(taken_out(finding), Some(1));
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
 
-    /// What the finding says to remove is as few as trying every set of modules gives.
+    /// What the finding says to remove is as few as trying every set of modules gives. On one hip in some hundreds it is one more: a
+    /// gap over a hip that is wider than a pathway by less than a step of the search's lattice.
     #[test]
     fn the_least_loss_is_least(job in shut_jobs()) {
         for finding in check(&job, &Layout::of(&job)) {

@@ -1,7 +1,13 @@
 use crate::Selection;
-use crate::canvas::Group;
-use crate::commands::Command;
-use chalkcourse_job::{Edit, FaceId};
+use crate::state::{
+    Asked, Camera, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OutlineFor, PlanFormat,
+    Pointed, RoofPart, Shaped, Toggle, Tool, Window,
+};
+use chalkcourse_geometry::{DVec2, Units};
+use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
+use chalkcourse_plan::{Align, RaiseAs, Spread};
+use chalkcourse_words::Language;
+use egui::Vec2;
 use std::path::PathBuf;
 
 /// What a part of the window asks for. The editor carries it out after the part was drawn.
@@ -23,12 +29,12 @@ pub(crate) enum Action {
     Select(Selection),
     /// Hold several things.
     Hold(Group),
-    /// Carry out a command.
-    Run(Command),
     /// Fill faces with modules; all that may carry them where none is named.
     Fill(Vec<FaceId>),
+    /// Fill the face that is held, or all.
+    FillHeld,
     /// Open a job, after asking about unsaved changes.
-    Open(PathBuf),
+    OpenFile(PathBuf),
     /// Lay a picture under the plan.
     LayPicture(PathBuf),
     /// Open the sample, after asking about unsaved changes.
@@ -37,6 +43,143 @@ pub(crate) enum Action {
     TakeBuilding,
     /// Say something in the status bar.
     Say(String),
+
+    // Files. What lets the job go asks about unsaved changes first.
+    New,
+    /// Begin the lesson, with a job of its own.
+    BeginLesson,
+    LeaveLesson,
+    /// Ask which job to open.
+    AskOpen,
+    Save,
+    SaveAs,
+    Quit,
+    Export(OrderFormat),
+    Print(CrewSheet),
+    ExportPlan(PlanFormat),
+    SaveSteps,
+    SavePicture,
+    AskImport,
+    AskImportFolder,
+    AskPicture,
+    LoadKit,
+    LoadRuleBook,
+    LoadPrices,
+    /// Leftovers from a warehouse list.
+    LoadStock,
+    /// What was counted of a delivery.
+    LoadCounts,
+    /// Compare the order with that of another job.
+    CompareJob,
+    /// The price list of another supplier.
+    AddOffer,
+    SaveRuleBook,
+    CompareRuleBook,
+    /// The drawing on the clipboard, as it is seen.
+    CopyPicture,
+    /// The drawing on the clipboard, as lines.
+    CopySvg,
+    /// The steps since the job was opened on the clipboard, as edits.
+    CopySteps,
+
+    // Steps back and on, and what is done to what is held.
+    Undo,
+    Redo,
+    Delete,
+    HoldAll,
+    MakeRoom,
+    Mirror,
+    CopyToFace,
+    Split,
+    Join,
+    AlignTo(Align),
+    Spread(Spread),
+    /// Take up a tool.
+    Use(Tool),
+    /// Draw walls, to raise a whole roof over.
+    DrawWalls,
+
+    // What is seen.
+    Look(Look),
+    /// Fit the view to what there is.
+    Fit,
+    Toggle(Toggle),
+    /// The view for the homeowner, or out of it again.
+    ShowHome,
+    Show(Units),
+    Speak(Language),
+    /// From dark to light, or back.
+    ChangeTheme,
+    Open(Window),
+    OpenOrClose(Window),
+    /// Close the window that lies over the others.
+    CloseTopWindow,
+    ShowCautions,
+    ShowKeys,
+    ShowList(List),
+    /// Show the terms of a part of the order, by its number.
+    OpenLine(Option<String>),
+    /// Who accepts findings.
+    Person(String),
+
+    // What a tool makes next.
+    PenetrationKind(PenetrationKind),
+    PartKind(PartKind),
+    OutlineFor(OutlineFor),
+    Shape(Shaped),
+    RaiseAs(RaiseAs),
+    /// Mark where a roof can't be raised, in plan.
+    Trouble(Option<DVec2>),
+
+    // Work in the background.
+    /// How faces are to be filled.
+    FillAs(Asked),
+    /// Take the best fill that was found so far.
+    StopFill,
+    /// End the search for what holds fills back.
+    StopHoldBack,
+    StopMakingRoom,
+    /// Keep a finding looked at, so that what clears it is worked out.
+    OpenFinding(FindingKey),
+    /// Read the picture under the plan again.
+    ReadPictureAgain,
+    /// Go on to the next step of the lesson.
+    SkipStep,
+
+    // What the pointer is on, in each frame: these alone ask for no other frame.
+    /// Where the drawing is looked at; with the room that it was fitted to, where it was.
+    See(Camera, Option<Vec2>),
+    /// What is under the pointer on the drawing, and where that is in plan.
+    Hover(Selection, Option<DVec2>),
+    /// The row of a list under the pointer.
+    Point(Pointed),
+    /// A person looks at a finding in this frame; `true` where the pointer or the focus is on it.
+    LookAtFinding(FindingKey, bool),
+    /// What a proposal under the pointer would make.
+    Ghost(Option<Ghost>),
+    /// The courses that the drawing marks.
+    MarkCourses(Option<Courses>),
+    /// The part of the roof that the drawing lights.
+    LightRoof(Option<RoofPart>),
+    /// The view was fitted.
+    Fitted,
+}
+
+impl Action {
+    /// Whether it says only what the pointer is on: a frame that shows it comes anyway.
+    pub(crate) fn is_of_pointer(&self) -> bool {
+        matches!(
+            self,
+            Self::See(..)
+                | Self::Hover(..)
+                | Self::Point(_)
+                | Self::LookAtFinding(..)
+                | Self::Ghost(_)
+                | Self::MarkCourses(_)
+                | Self::LightRoof(_)
+                | Self::Fitted
+        )
+    }
 }
 
 /// What was asked for in one frame, in order.

@@ -52,7 +52,7 @@ pub(crate) enum Reply {
 const WIDTH: f32 = 460.0;
 
 /// Shows a dialog. The reply, once there is one.
-pub(crate) fn show(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
+pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
     // One of its own for each kind: the toolkit keeps the size of the last one for the next frame.
     let id = match dialog {
         Dialog::Unsaved(_) => "unsaved",
@@ -165,9 +165,10 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
     let height = (ui.ctx().content_rect().height() - 220.0).max(120.0);
     egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
         egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
-            for (command, key) in Command::with_keys() {
-                ui.label(command.name());
-                ui.strong(text::key_words(ui.ctx(), &key));
+            for (command, keys) in Command::with_keys() {
+                ui.label(command.title()).on_hover_text(command.help());
+                let keys: Vec<String> = keys.iter().map(|key| text::key_words(ui.ctx(), key)).collect();
+                ui.strong(keys.join(", "));
                 ui.end_row();
             }
             for (what, key) in text::OTHER_KEYS.into_iter().chain(text::HOUSE_KEYS) {
@@ -181,7 +182,7 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
 }
 
 /// The dialog that asks for a path in the window. The path, once it was given and may be used.
-pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::files::Ask, PathBuf)> {
+pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::state::Ask, PathBuf)> {
     let typed = files.typed.as_mut()?;
     let mut go = false;
     let mut cancel = false;

@@ -1,57 +1,36 @@
 //! The window of Chalkcourse: draw faces, drag blocks, see findings and quantities while the mouse moves.
 //!
-//! - [`Editor`]: the whole window; `main` gives it to eframe, tests drive it without a display
-//! - `document`: the job with its history and the plan that follows from it; the only way that a job changes
-//! - `desk`: what a person sees and holds (tool, selection, view); nothing of it is saved with the job
-//! - `canvas`: the drawing: hits, snaps, gestures and painting
-//! - `panels`: everything around the drawing
-//! - `solid_view`, `show_home`: the house in space, and the view for its owner
-//! - `importing`: buildings out of files in open formats, read in the background
-//! - `arranging`, `filling`: what is done to blocks by name, and filling faces; `background`: work that the window does not wait for
-//! - `frame_times`: how long frames take, for whoever measures
-//! - `taping`: a face from measurements, as typed
-//! - `parting`: a new part of the house from a drawn footprint
-//! - `pictures`: the picture under the plan, read in the background
-//! - `files`, `recovery`, `dialogs`: opening, saving, and losing nothing
-//! - `text`: the words; `theme`: colours, type and spacing
+//! In layers; each imports those above it and none below (`.ci/import-circles` holds it):
 //!
-//! Parts of the window read the document and emit actions; the editor carries them out.
+//! - `state`: the document, what is held, what is looked at, work in the background, settings. It knows no view
+//! - `text`: the words; `theme`: colours, type and spacing; `recovery`, `files`: losing nothing, asking for paths
+//! - `action`: all that a part of the window may ask for: the one way in which anything changes
+//! - `edits`: what a person asks of a block, a face, a part, as actions
+//! - `commands`: one table of all commands; menus, keys, palette, sheet of keys, help and lesson are made from it
+//! - `widgets`: fields, signs and sketches that all views use
+//! - `canvas` (the drawing and its tools), `panels` (around it), `windows` (beside it), `solid_view`, `show_home`, `dialogs`:
+//!   the views. Each reads the state, has its own caches, and pushes actions; none imports another but for the picture of the house
+//! - `editor`: the window as a whole; carries actions out
 
 mod action;
-mod arranging;
-mod background;
 mod canvas;
 mod commands;
-mod coursing;
-mod desk;
 mod dialogs;
-mod document;
 mod editor;
-mod fields;
+mod edits;
 mod files;
-mod filling;
-mod fixing;
 mod frame_times;
-mod importing;
-mod lesson;
 mod panels;
-mod parting;
-mod pictures;
 mod recovery;
 mod sample;
-mod selection;
-mod settings;
 mod show_home;
-mod sketch;
 mod solid_view;
-mod squaring;
-mod taping;
+mod state;
 mod text;
 mod theme;
-mod view;
+mod widgets;
 mod windows;
 
-pub use document::Document;
 pub use editor::{Editor, Options};
 pub use recovery::{Recovery, recovery_folder};
-pub use selection::{PartPlace, Selection};
+pub use state::{Document, PartPlace, Selection};

@@ -1,10 +1,10 @@
 //! The view for the owner of the house: full screen, in large type, without anything that is only for the office.
 
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
-use crate::desk::Desk;
+use crate::solid_view::{self, SolidView};
 use crate::theme::{self, Palette};
-use crate::{Document, solid_view, text};
+use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, Rect as Bounds};
 use chalkcourse_plan::is_bare_cost;
 use egui::{
@@ -13,13 +13,13 @@ use egui::{
 };
 
 /// The whole window.
-pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(crate) fn home_view(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     let p = theme::of(ui);
     let room = ui.available_size();
     // Type grows with the room, so that it reads from across a table on any screen.
     let large = (room.y / 720.0).min(room.x / 1200.0).clamp(0.8, 1.6);
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
-        actions.push(Action::Run(Command::ShowHome));
+        actions.push(Command::ShowHome.action());
     }
     let side = Frame::new().fill(p.panel).inner_margin(Margin::same((20.0 * large) as i8));
     Panel::right("home facts").exact_size(380.0 * large).resizable(false).frame(side).show(ui, |ui| {
@@ -32,24 +32,23 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
             ui.add_space(theme::GAP * 4.0);
             for (words, before) in [(text::BEFORE.now(), true), (text::AFTER.now(), false)] {
                 let words = RichText::new(words).size(theme::size::HEADING * large);
-                if ui.add(Button::selectable(desk.solid.before == before, words)).clicked() {
-                    desk.solid.before = before;
+                if ui.add(Button::selectable(view.before == before, words)).clicked() {
+                    view.before = before;
                 }
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 if ui.button(RichText::new(text::LEAVE.now()).size(theme::size::BODY * large)).clicked() {
-                    actions.push(Action::Run(Command::ShowHome));
+                    actions.push(Command::ShowHome.action());
                 }
             });
         });
     });
-    CentralPanel::no_frame().show(ui, |ui| picture(ui, document, desk));
+    CentralPanel::no_frame().show(ui, |ui| picture(ui, document, view));
 }
 
-fn picture(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+fn picture(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     let area = ui.available_rect_before_wrap();
     let response = ui.interact(area, Id::unique("home picture"), Sense::click_and_drag());
-    let view = &mut desk.solid;
     view.eye.follow(ui, &response, true);
     solid_view::hang(ui, area, document, view, None);
     let sun = view.sun.sun(document).map(|_| view.sun.words(document)).unwrap_or_default();

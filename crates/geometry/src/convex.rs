@@ -4,7 +4,7 @@
 //! A rectangle meets a piece exactly when its middle lies in the piece swept by the rectangle (their Minkowski sum), which is
 //! convex too: every question here is one about a point and a convex outline.
 
-use crate::fit::convex_pieces;
+use crate::pieces::convex_pieces;
 use crate::polygon::distance_to_segment;
 use crate::{Polygon, Rect};
 use glam::DVec2;

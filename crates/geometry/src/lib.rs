@@ -23,6 +23,7 @@ pub mod envelope;
 pub mod fit;
 pub mod fit_up;
 mod length;
+mod pieces;
 mod pitch;
 mod plane;
 mod polygon;

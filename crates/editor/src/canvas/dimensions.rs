@@ -1,37 +1,19 @@
 //! Dimensions of what is held: of a block from its four sides to the border of its face, of a face that was drawn its sides.
 //! Each can be typed over, and what is held changes so that it is true.
 
-use super::Stage;
+use super::crossings::crossings;
 use super::hit::block_rect;
 use super::labelling::{Of, bounds};
-use super::new_face::corners_at;
-use super::paint_roof::crossings;
+use super::{Canvas, Stage};
 use crate::action::{Action, Actions};
-use crate::commands::Tool;
-use crate::desk::Desk;
-use crate::view::View;
-use crate::{Document, Selection, fields, text, theme};
+use crate::edits::corners_at;
+use crate::state::{Dimension, Toward};
+use crate::state::{State, Tool, View};
+use crate::widgets::fields;
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::{BlockId, Edit, FaceId};
+use chalkcourse_job::{Edit, FaceId};
 use egui::{CursorIcon, Id, Key, Role, Sense, TextEdit, Ui, WidgetInfo};
-
-/// Which side of the block a dimension belongs to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub(crate) enum Toward {
-    Left,
-    Right,
-    Eave,
-    Top,
-}
-
-/// A length on the drawing that can be typed over.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub(crate) enum Dimension {
-    /// From a side of a block to the border of its face.
-    Block(BlockId, Toward),
-    /// A side of a face that was drawn, by ring and number; its true length.
-    Side(FaceId, usize, usize),
-}
 
 /// A dimension that is being typed over.
 #[derive(Clone, Debug)]
@@ -52,8 +34,8 @@ struct Shown {
 
 impl Shown {
     /// One whose words stand on the drawing.
-    fn of(desk: &Desk, of: Dimension, length: Length, words: String) -> Option<Self> {
-        let label = desk.shown.iter().find(|it| it.of == Of::Dimension(of))?;
+    fn of(own: &Canvas, of: Dimension, length: Length, words: String) -> Option<Self> {
+        let label = own.shown.iter().find(|it| it.of == Of::Dimension(of))?;
         Some(Self { of, length, words, rect: bounds(label.placed.as_ref()?) })
     }
 }
@@ -90,17 +72,24 @@ fn step(toward: Toward, by: f64) -> DVec2 {
 }
 
 /// Lets the dimensions be pressed and typed over.
-pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let shown = match desk.gesture.is_none() && desk.tool == Tool::Select {
-        true => of_what_is_held(stage, document, desk),
+pub(crate) fn dimension_fields(
+    ui: &mut Ui,
+    stage: &Stage,
+    document: &Document,
+    state: &State,
+    own: &mut Canvas,
+    actions: &mut Actions,
+) {
+    let shown = match own.drag.gesture.is_none() && state.tool == Tool::Select {
+        true => of_what_is_held(stage, document, state, own),
         false => Vec::new(),
     };
-    if desk.typing.as_ref().is_some_and(|typing| shown.iter().all(|it| it.of != typing.of)) {
-        desk.typing = None;
+    if own.typing.as_ref().is_some_and(|typing| shown.iter().all(|it| it.of != typing.of)) {
+        own.typing = None;
     }
     for it in shown {
-        if desk.typing.as_ref().is_some_and(|typing| typing.of == it.of) {
-            field(ui, &it, document, desk, actions);
+        if own.typing.as_ref().is_some_and(|typing| typing.of == it.of) {
+            field(ui, &it, document, own, actions);
             continue;
         }
         let response = ui.interact(it.rect.expand(3.0), Id::unique(("dimension", it.of)), Sense::click());
@@ -108,14 +97,14 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &mut D
             .widget_info(|| WidgetInfo::labeled(Role::Button, true, text::dimension_words(it.of, &it.words)));
         let response = response.on_hover_text(text::type_over(it.of)).on_hover_cursor(CursorIcon::Text);
         if response.clicked() {
-            desk.typing = Some(Typing { of: it.of, typed: it.words, begun: false });
+            own.typing = Some(Typing { of: it.of, typed: it.words, begun: false });
         }
     }
 }
 
-fn of_what_is_held(stage: &Stage, document: &Document, desk: &Desk) -> Vec<Shown> {
+fn of_what_is_held(stage: &Stage, document: &Document, state: &State, own: &Canvas) -> Vec<Shown> {
     let (job, layout, space) = (document.job(), &document.plan().layout, &stage.space);
-    if let Some(block) = desk.selection.block().and_then(|id| job.block(id)) {
+    if let Some(block) = state.selection.block().and_then(|id| job.block(id)) {
         let Some((index, face)) = layout.face(block.face) else { return Vec::new() };
         if !space.shows(index) {
             return Vec::new();
@@ -123,31 +112,31 @@ fn of_what_is_held(stage: &Stage, document: &Document, desk: &Desk) -> Vec<Shown
         let lines = of_block(face, block_rect(job, block)).into_iter();
         let shown = lines.filter_map(|(toward, from, to)| {
             let length = Length::from_metres(from.distance(to));
-            Shown::of(desk, Dimension::Block(block.id, toward), length, length.show(job.units))
+            Shown::of(own, Dimension::Block(block.id, toward), length, length.show(job.units))
         });
         return shown.collect();
     }
-    let Some(face) = face_of_sides(document, desk).and_then(|id| job.face(id)) else { return Vec::new() };
+    let Some(face) = face_of_sides(document, state).and_then(|id| job.face(id)) else { return Vec::new() };
     let Some((_, on_roof)) = layout.face(face.id) else { return Vec::new() };
     let sides = face.outline.sides().filter_map(|(ring, side, ..)| {
         let span = on_roof.edges.iter().find(|span| (span.ring, span.side) == (ring, side))?;
         let length = Length::from_metres(span.length);
-        Shown::of(desk, Dimension::Side(face.id, ring, side), length, length.show(job.units))
+        Shown::of(own, Dimension::Side(face.id, ring, side), length, length.show(job.units))
     });
     sides.collect()
 }
 
 /// The drawn face whose sides can be typed over: the one that is held. The sides of a face that follows from a part are changed there.
-pub(super) fn face_of_sides(document: &Document, desk: &Desk) -> Option<FaceId> {
+pub(super) fn face_of_sides(document: &Document, state: &State) -> Option<FaceId> {
     let job = document.job();
     let held =
-        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
-    let face = desk.selection.face(job).filter(|_| held && desk.view == View::Plan)?;
+        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+    let face = state.selection.face(job).filter(|_| held && state.view == View::Plan)?;
     job.face(face).filter(|face| face.from.is_none()).map(|face| face.id)
 }
 
-fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(mut typing) = desk.typing.take() else { return };
+fn field(ui: &mut Ui, it: &Shown, document: &Document, own: &mut Canvas, actions: &mut Actions) {
+    let Some(mut typing) = own.typing.take() else { return };
     let place = egui::Rect::from_center_size(it.rect.center(), egui::vec2(112.0, theme::PRESS));
     let id = Id::unique(("dimension typed", it.of));
     let response = ui.put(place, TextEdit::singleline(&mut typing.typed).id(id));
@@ -156,7 +145,7 @@ fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions:
         typing.begun = true;
         response.request_focus();
         fields::mark_all(ui.ctx(), id, &typing.typed);
-        desk.typing = Some(typing);
+        own.typing = Some(typing);
         return;
     }
     if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
@@ -175,10 +164,10 @@ fn field(ui: &mut Ui, it: &Shown, document: &Document, desk: &mut Desk, actions:
         if let Some(words) = wrong {
             actions.push(Action::Say(text::sentence(&words)));
             typing.begun = false;
-            desk.typing = Some(typing);
+            own.typing = Some(typing);
         }
     } else if response.has_focus() {
-        desk.typing = Some(typing);
+        own.typing = Some(typing);
     }
 }
 

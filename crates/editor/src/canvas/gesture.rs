@@ -1,19 +1,15 @@
 //! Drags: from where they began and where the pointer is, the edit that they mean.
 
-use super::group::Group;
 use super::hit::Hit;
-use super::new_face::corners_at;
-use super::part;
-use super::picture::{self, Mode};
 use super::snap::{self, Guide, Scene};
-use crate::text;
-use chalkcourse_geometry::{DVec2, Length, Plane, dvec2};
+use crate::edits::{self, Growth, corners_at, grown, new_block};
+use crate::state::{Group, PartPlace, PictureMode};
+use crate::{Selection, text};
+use chalkcourse_geometry::{DVec2, Length, Plane};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, Orientation, PartId, Penetration, Resolved, RoofPart, RowShift,
-    Underlay,
+    Block, BlockId, Crop, Edit, Face, FaceId, PartId, Penetration, PlanMove, Resolved, RoofPart, Underlay,
 };
 use chalkcourse_layout::Layout;
-use std::collections::BTreeSet;
 
 /// What is being dragged, as it was when the drag began.
 #[derive(Clone, Debug)]
@@ -77,11 +73,37 @@ pub(crate) enum Gesture {
     /// The picture under the plan.
     Picture {
         start: Box<Underlay>,
-        mode: Mode,
+        mode: PictureMode,
         grab: DVec2,
     },
     /// It was given up; the rest of the drag does nothing.
     Dropped,
+}
+
+/// The drag that goes on.
+#[derive(Debug, Default)]
+pub(super) struct Drag {
+    /// What is being dragged.
+    pub(super) gesture: Option<Gesture>,
+    /// Why what is dragged, or drawn, stopped where it is.
+    pub(super) guides: Vec<Guide>,
+}
+
+impl Drag {
+    pub(super) fn end(&mut self) {
+        self.gesture = None;
+        self.guides.clear();
+    }
+
+    /// Gives it up; the rest of it does nothing. False where none goes on, or it was given up before.
+    pub(super) fn give_up(&mut self) -> bool {
+        let goes_on = self.gesture.as_ref().is_some_and(|gesture| !matches!(gesture, Gesture::Dropped));
+        if goes_on {
+            self.gesture = Some(Gesture::Dropped);
+            self.guides.clear();
+        }
+        goes_on
+    }
 }
 
 /// What a drag means now.
@@ -92,8 +114,18 @@ pub(crate) struct Step {
 }
 
 impl Gesture {
-    /// The drag that begins on a hit.
-    pub(crate) fn begin(hit: Hit, job: &Resolved, layout: &Layout, plan: DVec2) -> Option<Self> {
+    /// The drag that begins on a hit: of a part that is held before what lies on it.
+    pub(crate) fn begin(
+        hit: Hit,
+        job: &Resolved,
+        layout: &Layout,
+        held: Selection,
+        plan: DVec2,
+    ) -> Option<Self> {
+        begin_part(hit, job, held, plan).or_else(|| Self::begin_thing(hit, job, layout, plan))
+    }
+
+    fn begin_thing(hit: Hit, job: &Resolved, layout: &Layout, plan: DVec2) -> Option<Self> {
         let on_face = |id: BlockId| {
             let start = job.block(id)?.clone();
             let plane = layout.face(start.face)?.1.plane;
@@ -132,7 +164,7 @@ impl Gesture {
         match self {
             Self::MoveGroup { start, grab } => {
                 let label = text::move_of(&text::group_words(start));
-                let edit = start.moved(scene.job, scene.layout, plan - *grab)?;
+                let edit = edits::group::moved(start, scene.job, scene.layout, plan - *grab)?;
                 Some(Step { label, edit, guides: Vec::new() })
             }
             Self::MoveBlock { start, plane, grab } => {
@@ -186,10 +218,10 @@ impl Gesture {
                 Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
             }
             Self::PartCorner { start, ring, corner } => {
-                part::corner_step(scene, start, *ring, *corner, plan, free)
+                part_corner_step(scene, start, *ring, *corner, plan, free)
             }
-            Self::MovePart { name, parts, grab } => Some(part::move_step(name, parts, plan - *grab)),
-            Self::Picture { start, mode, grab } => picture::step(start, *mode, *grab, plan),
+            Self::MovePart { name, parts, grab } => Some(part_step(name, parts, plan - *grab)),
+            Self::Picture { start, mode, grab } => picture_step(start, *mode, *grab, plan),
             Self::Tape { .. } | Self::Box { .. } | Self::Dropped => None,
         }
     }
@@ -232,120 +264,86 @@ fn move_corner(
     Some(Step { label: text::move_corner_of(&start.name), edit: Edit::Several(edits), guides })
 }
 
-/// A block of the usual size with its corner at a place of a face's frame.
-pub(crate) fn new_block(job: &Resolved, face: FaceId, at: DVec2) -> Block {
-    Block {
-        id: BlockId(job.next_id),
-        name: text::new_block_name(job),
-        face,
-        at,
-        rows: 3,
-        columns: 4,
-        orientation: job.kit.orientations.first().copied().unwrap_or(Orientation::Landscape),
-        reveal: job.kit.reveal.usual,
-        shifts: Vec::new(),
-        off: BTreeSet::new(),
-        locked: false,
+/// The drag that begins on a hit: of a corner; of the whole part where it is held.
+fn begin_part(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2) -> Option<Gesture> {
+    match hit {
+        Hit::Part(id, PartPlace::Corner { ring, corner }) => {
+            Some(Gesture::PartCorner { start: Box::new(job.part(id)?.clone()), ring, corner })
+        }
+        Hit::Part(id, _) => moved_whole(job, id, plan),
+        Hit::Face(face) => {
+            let Selection::Part(id, _) = selection else { return None };
+            let from = job.face(face)?.from?;
+            // What stands on the held part goes with it, so it can be taken there too.
+            edits::part::moving(job, id).contains(&from.part).then(|| moved_whole(job, id, plan))?
+        }
+        _ => None,
     }
 }
 
-/// Rows and columns that are added to each side; fewer than none takes away.
-#[derive(Clone, Copy, Debug, Default)]
-pub(crate) struct Growth {
-    pub(crate) left: i64,
-    pub(crate) right: i64,
-    pub(crate) bottom: i64,
-    pub(crate) top: i64,
+fn moved_whole(job: &Resolved, id: PartId, grab: DVec2) -> Option<Gesture> {
+    let name = job.part(id)?.name.clone();
+    Some(Gesture::MovePart { name, parts: edits::part::moving(job, id), grab })
 }
 
-/// The block with rows and columns added to its sides. Modules that stay, stay where they are.
-pub(crate) fn grown(block: &Block, job: &Resolved, growth: Growth) -> Block {
-    let size = |now: u32, first: i64, last: i64| {
-        let now = i64::from(now);
-        // At least one stays: the side that moves stops there, the other one never moves.
-        let first = first.clamp(1 - now, 1_000);
-        (first, (now + first + last.clamp(1 - now, 1_000)).clamp(1, 1_000))
-    };
-    let (left, columns) = size(block.columns, growth.left, growth.right);
-    let (bottom, rows) = size(block.rows, growth.bottom, growth.top);
-    let spacing = block.spacing(&job.kit);
-    let mut next = block.clone();
-    (next.rows, next.columns) = (rows as u32, columns as u32);
-    next.at -= spacing * dvec2(left as f64, bottom as f64);
-    let moved = |at: u32, by: i64, most: i64| {
-        let at = i64::from(at) + by;
-        (0..most).contains(&at).then_some(at as u32)
-    };
-    next.off = block
-        .off
+/// What the drag of a corner means.
+fn part_corner_step(
+    scene: Scene,
+    start: &RoofPart,
+    ring: usize,
+    corner: usize,
+    plan: DVec2,
+    free: bool,
+) -> Option<Step> {
+    let corners = start.outline.rings().nth(ring)?;
+    let count = corners.len();
+    let beside = [*corners.get((corner + count - 1) % count)?, *corners.get((corner + 1) % count)?];
+    let own: Vec<FaceId> = scene
+        .job
+        .faces
         .iter()
-        .filter_map(|c| {
-            Some(Cell { row: moved(c.row, bottom, rows)?, column: moved(c.column, left, columns)? })
-        })
+        .filter(|f| f.from.is_some_and(|from| from.part == start.id))
+        .map(|f| f.id)
         .collect();
-    next.shifts.clear();
-    for shift in &block.shifts {
-        let Some(row) = moved(shift.row, bottom, rows) else { continue };
-        // A row that is shifted as a whole stays so; a gap stays before its module, or is at the row's end now.
-        let from = if shift.from == 0 { 0 } else { (i64::from(shift.from) + left).max(0) };
-        if from >= columns {
-            continue;
-        }
-        let from = from as u32;
-        match next.shifts.iter_mut().find(|s| (s.row, s.from) == (row, from)) {
-            Some(there) => there.by += shift.by,
-            None => next.shifts.push(RowShift { row, from, by: shift.by }),
-        }
-    }
-    next
+    let (to, guides) = if free { (plan, Vec::new()) } else { snap::point(scene, plan, &beside, &[], &own) };
+    let edit = Edit::PutPart(start.with_corner_moved(ring, corner, to)?);
+    Some(Step { label: text::move_corner_of(&start.name), edit, guides })
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::sample;
-
-    #[test]
-    fn growing_leaves_modules_where_they_are() {
-        let job = sample::alder_court().unwrap();
-        let block =
-            job.blocks[0].with_switched(Cell { row: 1, column: 2 }).with_shift(2, Length::from_inches(8.0));
-        let there = block.corner_of(Cell { row: 1, column: 2 }, &job.kit);
-        let larger = grown(&block, &job, Growth { left: 2, bottom: 1, ..Growth::default() });
-        assert_eq!((larger.rows, larger.columns), (4, 6));
-        let off: Vec<_> = larger.off.iter().copied().collect();
-        assert_eq!(off, vec![Cell { row: 2, column: 4 }]);
-        assert!(larger.corner_of(off[0], &job.kit).distance(there) < 1e-9);
-        assert_eq!(larger.shift(3), Length::from_inches(8.0));
-        let back = grown(&larger, &job, Growth { left: -2, bottom: -1, ..Growth::default() });
-        assert!(back.at.distance(block.at) < 1e-9);
-        assert_eq!((back.rows, back.columns, &back.off, &back.shifts), (3, 4, &block.off, &block.shifts));
+/// What the drag of a whole part means.
+fn part_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
+    Step {
+        label: text::move_of(name),
+        edit: Edit::MoveParts { parts: parts.to_vec(), how: PlanMove::shift(by) },
+        guides: Vec::new(),
     }
+}
 
-    #[test]
-    fn one_module_stays() {
-        let job = sample::alder_court().unwrap();
-        for growth in [
-            Growth { left: -9, bottom: -9, ..Growth::default() },
-            Growth { right: i64::MIN, top: -500, ..Growth::default() },
-        ] {
-            let block = grown(&job.blocks[0], &job, growth);
-            assert_eq!((block.rows, block.columns), (1, 1));
+/// What a drag of the picture means.
+fn picture_step(start: &Underlay, mode: PictureMode, grab: DVec2, plan: DVec2) -> Option<Step> {
+    let (label, next) = match mode {
+        PictureMode::Scale => return None,
+        PictureMode::Move => {
+            (text::MOVE_PICTURE.now(), Underlay { at: start.at + plan - grab, ..start.clone() })
         }
-    }
-
-    #[test]
-    fn a_gap_in_a_row_keeps_its_place_when_the_block_grows() {
-        use chalkcourse_geometry::Length;
-        let job = sample::alder_court().unwrap();
-        let mut block = job.blocks[0].clone();
-        block.shifts = vec![RowShift { row: 1, from: 2, by: Length::from_metres(0.5) }];
-        let at = |block: &Block, row, column| block.corner_of(Cell { row, column }, &job.kit);
-        let growth = Growth { left: 1, ..Growth::default() };
-        let wider = grown(&block, &job, growth);
-        assert!(at(&wider, 1, 3).distance(at(&block, 1, 2)) < 1e-9);
-        assert!(at(&wider, 1, 2).distance(at(&block, 1, 1)) < 1e-9);
-        let narrower = grown(&block, &job, Growth { left: -2, ..Growth::default() });
-        assert!(at(&narrower, 1, 0).distance(at(&block, 1, 2)) < 1e-9);
-    }
+        PictureMode::Turn => {
+            let degrees = -(grab - start.at).angle_to(plan - start.at).to_degrees();
+            (
+                text::TURN_PICTURE.now(),
+                if degrees.is_finite() { start.turned(start.at, degrees) } else { start.clone() },
+            )
+        }
+        PictureMode::Crop => {
+            let (a, b) = (start.to_picture(grab), start.to_picture(plan));
+            let (from, to) =
+                (a.min(b).clamp(DVec2::ZERO, DVec2::ONE), a.max(b).clamp(DVec2::ZERO, DVec2::ONE));
+            let enough = (to - from).min_element() > 0.005;
+            let crop = Crop { left: from.x, top: from.y, right: to.x, bottom: to.y };
+            (
+                text::CROP_PICTURE.now(),
+                if enough { Underlay { crop, ..start.clone() } } else { start.clone() },
+            )
+        }
+    };
+    Some(Step { label: label.to_owned(), edit: Edit::SetUnderlay(Some(next)), guides: Vec::new() })
 }

@@ -1,10 +1,9 @@
 use crate::Selection;
-use crate::selection::PartPlace;
-use crate::view::Space;
+use crate::state::{PartPlace, Space};
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, FaceId, PartId, PenetrationId, Resolved};
+use chalkcourse_job::{Block, BlockId, Cell, FaceId, PartId, PenetrationId, Resolved, RoofPart};
 use chalkcourse_layout::Layout;
-use egui::{Pos2, Vec2};
+use egui::{CursorIcon, Pos2, Vec2};
 
 /// What is under the pointer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -62,6 +61,16 @@ impl Hit {
 pub(crate) const HANDLES: [(i8, i8); 8] =
     [(-1, -1), (0, -1), (1, -1), (-1, 0), (1, 0), (-1, 1), (0, 1), (1, 1)];
 
+/// How the pointer looks on a handle.
+pub(super) fn resize_cursor(side: (i8, i8)) -> CursorIcon {
+    match side {
+        (0, _) => CursorIcon::ResizeVertical,
+        (_, 0) => CursorIcon::ResizeHorizontal,
+        (a, b) if a == b => CursorIcon::ResizeNeSw,
+        _ => CursorIcon::ResizeNwSe,
+    }
+}
+
 /// Where a handle of a block is on the screen: a little outside, so that modules near it can be reached too.
 pub(crate) fn handle_at(space: &Space, plane: &Plane, bounds: Rect, side: (i8, i8)) -> Pos2 {
     let part = dvec2(f64::from(side.0), f64::from(side.1));
@@ -108,7 +117,7 @@ pub(crate) fn block_rect(job: &Resolved, block: &Block) -> Rect {
 pub(crate) fn at(space: &Space, job: &Resolved, layout: &Layout, held: Selection, pos: Pos2) -> Hit {
     let plan = space.plan(pos);
     block_handle(space, job, layout, held, pos)
-        .or_else(|| super::part::at(space, job, held, pos))
+        .or_else(|| on_part(space, job, held, pos))
         .or_else(|| corner(space, job, held.face(job), pos))
         .or_else(|| penetration(space, layout, plan, pos))
         .or_else(|| module(space, job, layout, held, plan))
@@ -234,4 +243,40 @@ pub(crate) fn face(space: &Space, layout: &Layout, plan: DVec2) -> Option<(FaceI
         .filter(|(index, (face, _))| space.shows(*index) && face.plan.contains(plan))
         .max_by(|(_, (a, _)), (_, (b, _))| a.plane.height_at(plan).total_cmp(&b.plane.height_at(plan)))
         .map(|(_, (face, placed))| (placed.id, face.plane))
+}
+
+/// The part that is held, or that the held face comes from.
+pub(super) fn part_held(job: &Resolved, selection: Selection) -> Option<&RoofPart> {
+    let id = match selection {
+        Selection::Part(id, _) => id,
+        Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
+            job.face(face)?.from?.part
+        }
+        _ => return None,
+    };
+    job.part(id)
+}
+
+/// The corner or side of the held part that is at a place of the screen.
+fn on_part(space: &Space, job: &Resolved, selection: Selection, pos: Pos2) -> Option<Hit> {
+    let part = part_held(job, selection).filter(|_| space.face_on.is_none())?;
+    let places = part_corners(part).map(|(ring, corner, p)| ((ring, corner), space.screen_from_plan(p)));
+    if let Some((ring, corner)) = nearest(space, places, pos) {
+        return Some(Hit::Part(part.id, PartPlace::Corner { ring, corner }));
+    }
+    // The sides of a part that is not held itself would hide those of its faces.
+    if !matches!(selection, Selection::Part(..)) {
+        return None;
+    }
+    part.outline
+        .sides()
+        .find(|&(_, _, a, b)| {
+            distance(pos, space.screen_from_plan(a), space.screen_from_plan(b)) <= space.grab() * 0.7
+        })
+        .map(|(ring, side, ..)| Hit::Part(part.id, PartPlace::Side { ring, side }))
+}
+
+/// All corners of a part with ring and number.
+pub(super) fn part_corners(part: &RoofPart) -> impl Iterator<Item = (usize, usize, DVec2)> {
+    part.outline.sides().map(|(ring, corner, p, _)| (ring, corner, p))
 }

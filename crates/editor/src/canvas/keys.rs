@@ -1,70 +1,57 @@
 //! Keys on the drawing: nudging, switching, letting go.
 
+use super::Canvas;
+use super::tools::Frame;
 use crate::action::{Action, Actions};
-use crate::canvas::interact::close_draft;
-use crate::commands::Tool;
-use crate::desk::Desk;
-use crate::selection::PartPlace;
-use crate::view::View;
-use crate::{Document, Selection, text, windows};
+use crate::state::{Group, PartPlace, State, Tool};
+use crate::{Selection, edits};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_job::{Edit, Penetration};
-use egui::{Context, Key, Modifiers, Ui};
+use egui::{Key, Modifiers, Ui};
 
-/// Carries out the keys that the drawing knows. None while a field is typed in.
-pub(crate) fn run(ui: &Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+/// Carries out the keys that the drawing knows. A key belongs to what has the focus: none is heard here while a field is typed in,
+/// a drag goes on, or something beside the drawing has the keyboard.
+pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
+    let (ui, document, state) = (at.ui, at.document, at.state);
     // A key that leaves a dimension that is typed over is for that alone.
-    if ui.ctx().text_edit_focused() || desk.gesture.is_some() || desk.typing.is_some() {
+    if ui.ctx().text_edit_focused() || own.drag.gesture.is_some() || own.typing.is_some() {
         return;
     }
     if !super::has_keys(ui) {
         return;
     }
+    let tool = own.tools.of_mut(state.tool);
     // What is held behind a window that is worked in does not move.
-    let on_drawing = !desk.windows.has_keys;
-    if on_drawing && let Some(by) = nudge(ui) {
-        actions.extend(match desk.tool {
-            Tool::Picture => super::picture::nudged(document, by),
-            _ if !desk.group.is_empty() => desk.group.nudged(document, desk.view, by),
-            _ => nudged(document, desk.view, desk.selection, by),
-        });
+    if at.stage.keys
+        && let Some(by) = nudge(ui)
+    {
+        actions.extend(tool.nudged(at, by));
     }
-    if on_drawing && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
-        let group = &desk.group;
+    if at.stage.keys && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
+        let (group, job) = (&state.group, document.job());
         actions.extend(match group.is_empty() {
-            true => switch(document, desk.selection),
-            false => group.switched(document.job(), group.has_off(document.job())),
+            true => edits::switch(document, state.selection),
+            false => edits::group::switched(group, job, group.has_off(job)),
         });
     }
-    if desk.draft.is_some() {
-        if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
-            close_draft(document, desk, actions);
-        } else if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Backspace))
-            && let Some(draft) = &mut desk.draft
-        {
-            draft.back();
-        }
-    }
+    tool.keys(at, actions);
     if ui.input(|input| input.key_pressed(Key::Escape)) {
-        escape(ui.ctx(), desk, actions);
+        escape(state, own, actions);
     }
 }
 
-/// Esc lets go of the nearest thing: the last corner of an outline, the tape, a tool, what is held, a window over the drawing.
-pub(super) fn escape(ctx: &Context, desk: &mut Desk, actions: &mut Actions) {
-    let draft = desk.draft.as_mut().filter(|draft| !draft.corners.is_empty());
-    if let Some(draft) = draft {
-        draft.back();
-    } else if desk.tape.is_some() || !desk.handling.points.is_empty() {
-        desk.let_go();
-    } else if desk.tool != Tool::Select {
-        desk.take(Tool::Select);
-    } else if !desk.group.is_empty() {
-        desk.group = super::Group::default();
-    } else if desk.selection == Selection::Nothing {
-        windows::close_top(ctx, &mut desk.windows);
+/// Esc lets go of the nearest thing: what the tool takes back (the last corner, the tape), the tool, what is held, a window over the
+/// drawing.
+fn escape(state: &State, own: &mut Canvas, actions: &mut Actions) {
+    if own.tools.of_mut(state.tool).take_back() {
+        actions.push(Action::Trouble(None));
+    } else if state.tool != Tool::Select {
+        actions.push(Action::Use(Tool::Select));
+    } else if !state.group.is_empty() {
+        actions.push(Action::Hold(Group::default()));
+    } else if state.selection == Selection::Nothing {
+        actions.push(Action::CloseTopWindow);
     } else {
-        actions.push(Action::Select(match desk.selection {
+        actions.push(Action::Select(match state.selection {
             Selection::Module { block, .. } => Selection::Block(block),
             Selection::Corner { face, .. } | Selection::Side { face, .. } => Selection::Face(face),
             Selection::Part(part, place) if place != PartPlace::Whole => {
@@ -97,80 +84,4 @@ fn nudge(ui: &Ui) -> Option<DVec2> {
         }
         (by != DVec2::ZERO).then_some(by)
     })
-}
-
-/// Moves what is held by so much on the screen: what lies on a face along the axis of that face that is nearest to the key, a
-/// corner just so.
-fn nudged(document: &Document, view: View, held: Selection, screen: DVec2) -> Option<Action> {
-    let job = document.job();
-    let layout = &document.plan().layout;
-    let by = view.in_plan(layout, screen);
-    match held {
-        Selection::Block(id) | Selection::Module { block: id, .. } => {
-            let mut block = job.block(id)?.clone();
-            block.at += view.seen().on_face(&job.face(block.face)?.plane(), screen);
-            Some(Action::Edit(text::nudge_of(&text::block_name(&block.name)), Edit::PutBlock(block)))
-        }
-        Selection::Penetration(id) => {
-            let penetration = job.penetration(id)?;
-            let home = layout.penetration(id)?.home.and_then(|index| layout.roof.faces.get(index));
-            let at = match home {
-                Some(face) => {
-                    let along = view.seen().on_face(&face.plane, screen);
-                    face.plane.to_plan(face.plane.to_frame(penetration.at) + along)
-                }
-                None => penetration.at + by,
-            };
-            let label = text::nudge_of(&penetration.name);
-            Some(Action::Edit(label, Edit::PutPenetration(Penetration { at, ..penetration.clone() })))
-        }
-        Selection::Corner { face, ring, corner } => {
-            let from = *job.face(face)?.outline.rings().nth(ring)?.get(corner)?;
-            let edits = super::new_face::corners_at(job, from)
-                .into_iter()
-                .filter_map(|(face, ring, corner)| job.face(face)?.with_corner_moved(ring, corner, from + by))
-                .map(Edit::PutFace)
-                .collect();
-            Some(Action::Edit(text::move_corner_of(&job.face(face)?.name), Edit::Several(edits)))
-        }
-        Selection::Part(id, place) => super::part::nudged(job, id, place, by),
-        Selection::Face(_) | Selection::Side { .. } | Selection::Nothing => None,
-    }
-}
-
-/// Switches the module that is held.
-pub(super) fn switch(document: &Document, held: Selection) -> Option<Action> {
-    let Selection::Module { block, cell } = held else { return None };
-    let block = document.job().block(block)?;
-    Some(Action::Edit(
-        text::switch_of(&text::block_name(&block.name)),
-        Edit::PutBlock(block.with_switched(cell)),
-    ))
-}
-
-/// What taking away the thing that is held means.
-pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
-    let job = document.job();
-    let (name, edit) = match held {
-        Selection::Face(id) | Selection::Side { face: id, .. } => {
-            (job.face(id)?.name.clone(), Edit::RemoveFace(id))
-        }
-        Selection::Corner { face, ring, corner } => {
-            let face = job.face(face)?;
-            let Some(next) = face.without_corner(ring, corner) else {
-                return Some(Action::Say(text::LAST_CORNERS.now().to_owned()));
-            };
-            return Some(Action::EditAndSelect(
-                text::delete_corner_of(&face.name),
-                Edit::PutFace(next),
-                Selection::Face(face.id),
-            ));
-        }
-        Selection::Penetration(id) => (job.penetration(id)?.name.clone(), Edit::RemovePenetration(id)),
-        Selection::Block(id) => (text::block_name(&job.block(id)?.name), Edit::RemoveBlock(id)),
-        Selection::Module { .. } => return switch(document, held),
-        Selection::Part(id, place) => return super::part::delete(job, id, place),
-        Selection::Nothing => return None,
-    };
-    Some(Action::EditAndSelect(text::delete_of(&name), edit, Selection::Nothing))
 }

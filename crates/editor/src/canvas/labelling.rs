@@ -1,13 +1,13 @@
 //! The words of the drawing: gathered while things are painted, then placed all at once so that none lies on another, on a dimension,
 //! on what comes through the roof or on a line that it does not name, and painted last.
 
-use super::Dimension;
-use super::paint::{Brush, severity_sign};
+use super::brush::Brush;
+use super::words::{ARROW, SIGN};
+pub(super) use super::words::{Of, Show, Words};
 use crate::theme;
+use crate::widgets::severity_sign;
 use chalkcourse_geometry::{DVec2, Polygon, dvec2};
-use chalkcourse_job::FindingKey;
 use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Over, Placed, Scene, Try, Weight, place};
-use chalkcourse_rules::Severity;
 use egui::epaint::TextShape;
 use egui::{Align2, Color32, CornerRadius, Galley, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 use std::sync::Arc;
@@ -45,62 +45,6 @@ pub(super) const ON_IT: &[(i8, i8)] =
     &[(0, 0), (0, 1), (0, -1), (1, 0), (-1, 0), (1, 1), (-1, 1), (1, -1), (-1, -1)];
 pub(super) const LEFT: &[(i8, i8)] = &[(-1, 0), (-1, 1), (-1, -1), (0, 1), (0, -1), (1, 0)];
 pub(super) const OVER_IT: &[(i8, i8)] = &[(0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1)];
-
-/// What a label shows.
-#[derive(Clone)]
-pub(super) enum Show {
-    /// Words.
-    Words(Arc<Galley>),
-    /// Words, and behind them an arrow this way.
-    Arrow(Arc<Galley>, Vec2),
-    /// The sign of a finding.
-    Sign(Severity),
-}
-
-impl Show {
-    fn size(&self) -> DVec2 {
-        let size = match self {
-            Self::Words(galley) => galley.size() + Vec2::new(10.0, 4.0),
-            Self::Arrow(galley, _) => {
-                Vec2::new(galley.size().x + ARROW + 14.0, galley.size().y.max(ARROW) + 4.0)
-            }
-            Self::Sign(_) => Vec2::splat(SIGN * 2.5),
-        };
-        dvec2(f64::from(size.x), f64::from(size.y))
-    }
-}
-
-/// The length of an arrow behind words, and half the width of a sign, in points.
-const ARROW: f32 = 18.0;
-const SIGN: f32 = 8.0;
-
-/// A label that wants a place.
-pub(super) struct Words {
-    pub(super) rank: u8,
-    pub(super) names: Option<u32>,
-    pub(super) anchor: Anchor,
-    pub(super) over: Over,
-    pub(super) tries: Vec<(Show, How)>,
-    pub(super) color: Color32,
-    /// Framed in its colour.
-    pub(super) framed: bool,
-    pub(super) of: Of,
-}
-
-/// What a label tells, for what is pressed on the drawing and for whoever looks whether all is told.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) enum Of {
-    /// Nothing that is asked for.
-    Other,
-    /// A length that can be typed over.
-    Dimension(Dimension),
-    /// A line of the roof: face and number of the span.
-    Edge(usize, usize),
-    /// A finding, and those at the same thing.
-    Findings(Vec<FindingKey>),
-    /// What comes through the roof, by its index.
-    Penetration(usize),
-}
 
 /// A label as it is drawn in this frame; none of its places free, and it is not.
 #[derive(Clone, Debug)]

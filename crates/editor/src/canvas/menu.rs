@@ -1,40 +1,37 @@
 //! The menu of a right click or a long press on the drawing.
 
-use super::interact::add_corner;
-use super::{Stage, keys, part};
+use super::Stage;
 use crate::action::{Action, Actions};
-use crate::commands::{Command, Tool};
-use crate::desk::Desk;
-use crate::panels::arrange;
-use crate::selection::PartPlace;
-use crate::view::View;
-use crate::{Document, Selection, text};
+use crate::commands::Command;
+use crate::state::{PartPlace, State, Tool, View};
+use crate::widgets::arrange::arrange_buttons;
+use crate::{Document, Selection, edits, text};
 use chalkcourse_job::Edit;
 use egui::Ui;
 
 /// Shows the menu while it is open. The click that opened it has chosen what it is for.
-pub(crate) fn show(stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
-    stage.response.context_menu(|ui| contents(ui, document, desk, actions));
+pub(crate) fn context_menu(stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
+    stage.response.context_menu(|ui| contents(ui, document, state, actions));
 }
 
-fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     ui.set_min_width(190.0);
-    let (job, seen) = (document.job(), desk.view.seen());
-    match desk.selection {
+    let (job, seen) = (document.job(), state.view.seen());
+    match state.selection {
         Selection::Module { block, cell } => {
             let off = job.block(block).is_some_and(|b| b.off.contains(&cell));
             if ui.button(if off { text::SWITCH_ON.now() } else { text::SWITCH_OFF.now() }).clicked() {
-                actions.extend(keys::switch(document, desk.selection));
+                actions.extend(edits::switch(document, state.selection));
             }
             ui.separator();
-            arrange(std::slice::from_mut(ui), document, desk.selection, seen, block, actions);
+            arrange_buttons(std::slice::from_mut(ui), document, state.selection, seen, block, actions);
             ui.separator();
             if ui.button(text::DELETE_BLOCK.now()).clicked() {
-                actions.extend(keys::delete(document, Selection::Block(block)));
+                actions.extend(edits::delete(document, Selection::Block(block)));
             }
         }
         Selection::Block(id) => {
-            arrange(std::slice::from_mut(ui), document, desk.selection, seen, id, actions);
+            arrange_buttons(std::slice::from_mut(ui), document, state.selection, seen, id, actions);
             ui.separator();
             if let Some(block) = job.block(id).filter(|b| !b.off.is_empty())
                 && ui.button(text::SWITCH_ALL_ON.now()).clicked()
@@ -47,7 +44,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 ));
             }
             if ui.button(text::DELETE_BLOCK.now()).clicked() {
-                actions.extend(keys::delete(document, desk.selection));
+                actions.extend(edits::delete(document, state.selection));
             }
         }
         Selection::Side { face, ring, side } => {
@@ -59,25 +56,25 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                         .map(|(_, _, a, b)| (a + b) / 2.0)
                 });
                 if let Some(at) = middle {
-                    actions.extend(add_corner(document, face, ring, side, at));
+                    actions.extend(edits::add_corner(document, face, ring, side, at));
                 }
             }
         }
         Selection::Corner { .. } => {
             if ui.button(text::DELETE_CORNER.now()).clicked() {
-                actions.extend(keys::delete(document, desk.selection));
+                actions.extend(edits::delete(document, state.selection));
             }
         }
         Selection::Part(id, place) => {
             match place {
                 PartPlace::Side { ring, side } => {
                     if ui.button(text::ADD_CORNER.now()).clicked() {
-                        actions.extend(part::add_corner(job, id, ring, side, None));
+                        actions.extend(edits::part::add_corner(job, id, ring, side, None));
                     }
                 }
                 PartPlace::Corner { .. } => {
                     if ui.button(text::DELETE_CORNER.now()).clicked() {
-                        actions.extend(keys::delete(document, desk.selection));
+                        actions.extend(edits::delete(document, state.selection));
                     }
                 }
                 PartPlace::Whole => {}
@@ -89,17 +86,17 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.push(Action::EditAndSelect(label, Edit::FreePart(id), Selection::Nothing));
             }
             if ui.button(text::DELETE_PART.now()).clicked() {
-                actions.extend(keys::delete(document, Selection::Part(id, PartPlace::Whole)));
+                actions.extend(edits::delete(document, Selection::Part(id, PartPlace::Whole)));
             }
         }
         Selection::Penetration(_) => {
             if ui.button(text::DELETE_PENETRATION.now()).clicked() {
-                actions.extend(keys::delete(document, desk.selection));
+                actions.extend(edits::delete(document, state.selection));
             }
         }
         Selection::Face(id) => {
-            if desk.view == View::Plan && ui.button(text::SHOW_FACE_ON.now()).clicked() {
-                actions.push(Action::Run(Command::FaceOnView));
+            if state.view == View::Plan && ui.button(text::SHOW_FACE_ON.now()).clicked() {
+                actions.push(Command::FaceOnView.action());
             }
             if let Some(from) = job.face(id).and_then(|face| face.from)
                 && ui.button(text::SHOW_PART.now()).clicked()
@@ -110,20 +107,20 @@ fn contents(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions
                 actions.push(Action::Fill(vec![id]));
             }
             if ui.button(text::PLACE_BLOCK.now()).clicked() {
-                actions.push(Action::Run(Command::Use(Tool::Block)));
+                actions.push(Action::Use(Tool::Block));
             }
             if ui.button(text::DELETE_FACE.now()).clicked() {
-                actions.extend(keys::delete(document, desk.selection));
+                actions.extend(edits::delete(document, state.selection));
             }
         }
         Selection::Nothing => {
             if ui.button(text::TOOL_FACE.now()).clicked() {
-                actions.push(Action::Run(Command::Use(Tool::DrawFace)));
+                actions.push(Action::Use(Tool::DrawFace));
             }
         }
     }
     ui.separator();
     if ui.button(text::FIT.now()).clicked() {
-        actions.push(Action::Run(Command::Fit));
+        actions.push(Command::Fit.action());
     }
 }

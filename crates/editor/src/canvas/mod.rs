@@ -1,20 +1,21 @@
 //! The drawing: where it is, what the pointer and keys do on it, and how it is painted.
 //!
 //! A frame goes: [`stage`] takes the room and moves the view, [`interact::run`] turns pointer and keys into
-//! actions, the editor carries them out, [`paint::all`] draws the plan as it is then.
+//! actions, the editor carries them out, [`paint::all`] draws the plan as it is then. [`Canvas`] has what is half done.
 
+mod brush;
+mod crossings;
 mod dimensions;
-mod draft;
 mod draw_bar;
-mod drawn;
 mod gesture;
 mod group;
 mod hit;
 mod interact;
+mod item;
 mod keys;
 mod labelling;
+mod measure;
 mod menu;
-mod new_face;
 mod outline;
 mod paint;
 mod paint_blocks;
@@ -30,71 +31,152 @@ mod paint_roof;
 mod paint_zones;
 mod part;
 mod picture;
-mod raise_bar;
-mod shaped;
 mod snap;
+mod tools;
+mod words;
 
-pub(crate) use dimensions::{Dimension, Toward, Typing, show as dimensions};
-pub(crate) use draft::{Aim, Draft};
-pub(crate) use draw_bar::show as draw_bar;
-pub(crate) use drawn::OutlineFor;
-pub(crate) use gesture::{Gesture, Growth, grown};
-pub(crate) use group::Group;
-pub(crate) use hit::face as face_at;
+pub(crate) use dimensions::dimension_fields;
+pub(crate) use draw_bar::draw_bar;
 pub(crate) use interact::run as interact;
-pub(crate) use keys::delete;
-pub(crate) use labelling::Shown;
-pub(crate) use new_face::corners_at;
-pub(crate) use outline::show as outline;
-pub(crate) use paint::{all as paint, severity_sign};
-pub(crate) use paint_limits::Zones;
-pub(crate) use paint_paths::{Paths, hatch};
-pub(crate) use paint_preview::Preview;
-pub(crate) use paint_zones::WindZones;
-pub(crate) use part::moving as moving_parts;
-pub(crate) use picture::{Handling, Mode as PictureMode};
-pub(crate) use raise_bar::{fields as raise_fields, usual as usual_roof};
-pub(crate) use shaped::Shaped;
-pub(crate) use snap::Guide;
+pub(crate) use outline::tell_things;
+pub(crate) use paint::all as paint;
 
 use crate::Document;
-use crate::desk::Desk;
-use crate::view::{Space, View};
+use crate::action::{Action, Actions};
+use crate::state::{PictureMode, RoofReports, Space, State, Tool, View};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::FindingKey;
+use dimensions::Typing;
 use egui::{Key, PointerButton, Response, Sense, Ui};
+use gesture::Drag;
+use labelling::Shown;
+use paint_limits::Zones;
+use paint_paths::Paths;
+use paint_preview::Preview;
+use paint_zones::WindZones;
+use tools::Tools;
+
+/// What the drawing keeps for itself: what is half done with its tools, and what it worked out to paint.
+#[derive(Debug, Default)]
+pub(crate) struct Canvas {
+    /// The tools, each with what is half done with it.
+    tools: Tools,
+    drag: Drag,
+    /// The dimension that is being typed over.
+    typing: Option<Typing>,
+    /// The zones where modules may not stand, kept for the next frame.
+    zones: Option<Zones>,
+    /// The labels of the drawing as they stand in this frame.
+    shown: Vec<Shown>,
+    /// The pathways, kept for the next frame.
+    paths: Option<Paths>,
+    /// Zones of wind suction, kept for the next frame.
+    wind_zones: Option<WindZones>,
+    /// What a fix would do, kept while its button is pointed at.
+    preview: Option<Preview>,
+    /// The roof report of which a part is lit.
+    reports: RoofReports,
+}
+
+impl Canvas {
+    /// Drops what is half done: a drag, a face that is being drawn, the tape.
+    pub(crate) fn let_go(&mut self) {
+        self.tools.let_go();
+        self.drag.end();
+    }
+
+    /// Whether a tool has steps of its own, such as the corners of a face that is half drawn.
+    pub(crate) fn has_steps(&self, tool: Tool) -> bool {
+        self.tools.of(tool).has_steps()
+    }
+
+    pub(crate) fn is_dragging(&self) -> bool {
+        self.drag.gesture.is_some()
+    }
+
+    /// Rows of the strip over the drawing.
+    pub(crate) fn rows_of_bar(&self, tool: Tool) -> u8 {
+        self.tools.of(tool).rows()
+    }
+
+    /// Takes a step back that is a tool's own. False where none is.
+    pub(crate) fn step_back(&mut self, tool: Tool) -> bool {
+        self.has_steps(tool) && self.tools.of_mut(tool).take_back()
+    }
+
+    /// Does a tool's own step again that was taken back last. False where there is none.
+    pub(crate) fn step_again(&mut self, tool: Tool) -> bool {
+        self.tools.of_mut(tool).step_again()
+    }
+
+    /// Gives the drag up that is going on; the rest of it does nothing.
+    pub(crate) fn drop_gesture(&mut self) {
+        self.drag.give_up();
+    }
+
+    /// What the pointer does with the picture from here on.
+    pub(crate) fn handle_picture(&mut self, mode: PictureMode) {
+        self.tools.handle_picture(mode);
+    }
+
+    /// Why what is dragged stopped where it is, in words.
+    pub(crate) fn why_there(&self) -> Vec<&str> {
+        self.drag.guides.iter().map(|guide| guide.words.as_str()).collect()
+    }
+
+    /// The finding whose fix is drawn before it is done.
+    pub(crate) fn previewed(&self) -> Option<&FindingKey> {
+        self.preview.as_ref().map(Preview::key)
+    }
+}
 
 /// The room of the drawing in this frame.
 pub(crate) struct Stage {
     pub(crate) response: Response,
     pub(crate) space: Space,
+    /// Where the pointer is, in plan; none where it is elsewhere.
+    pub(crate) pointer: Option<DVec2>,
+    /// Keys that change what is held are for the drawing: no window lies over it that is worked in.
+    pub(crate) keys: bool,
 }
 
 /// The id of the drawing: it has the keyboard after a click on it.
 pub(crate) const ID: &str = "drawing";
 
 /// Takes the room for the drawing and moves the view by wheel, pinch and drag.
-pub(crate) fn stage(ui: &mut Ui, document: &Document, desk: &mut Desk) -> Stage {
+pub(crate) fn stage(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    keys: bool,
+    actions: &mut Actions,
+) -> Stage {
     let area = ui.available_rect_before_wrap();
     let id = egui::Id::unique(ID);
     ui.advance_cursor_after_rect(area);
     let response = ui.interact(area, id, Sense::click_and_drag());
-    let resized = desk.fitted_to.is_some_and(|size| size != area.size());
-    if (desk.fit || resized) && area.width() > 50.0 && area.height() > 50.0 {
-        desk.camera = desk.fitted(document, area.size());
-        desk.fit = false;
-        desk.fitted_to = Some(area.size());
+    let resized = state.fitted_to.is_some_and(|size| size != area.size());
+    let (mut camera, mut fitted_to) = (state.camera, state.fitted_to);
+    if (state.fit || resized) && area.width() > 50.0 && area.height() > 50.0 {
+        camera = state.fitted(document, area.size());
+        fitted_to = Some(area.size());
+        actions.push(Action::Fitted);
     }
     let fingers = ui.input(egui::InputState::has_touch_screen);
-    let mut space = Space { area, camera: desk.camera, face_on: face_on(document, desk), fingers };
+    let mut space = Space { area, camera, face_on: face_on(document, state), fingers };
     navigate(ui, &response, &mut space);
-    if space.camera != desk.camera {
-        desk.fitted_to = None;
-        desk.camera = space.camera;
+    if space.camera != camera {
+        fitted_to = None;
     }
-    Stage { response, space }
+    if (space.camera, fitted_to) != (state.camera, state.fitted_to) {
+        actions.push(Action::See(space.camera, fitted_to));
+    }
+    let pointer = response.hover_pos().or_else(|| response.interact_pointer_pos());
+    Stage { pointer: pointer.map(|pos| space.plan(pos)), response, space, keys }
 }
 
-fn face_on(document: &Document, desk: &Desk) -> Option<(usize, chalkcourse_geometry::Plane)> {
-    match desk.view {
+fn face_on(document: &Document, state: &State) -> Option<(usize, chalkcourse_geometry::Plane)> {
+    match state.view {
         View::Plan | View::Solid => None,
         View::FaceOn(face) => document.plan().layout.face(face).map(|(index, face)| (index, face.plane)),
     }

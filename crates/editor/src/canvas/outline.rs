@@ -2,34 +2,40 @@
 
 use super::Stage;
 use super::hit::cell_rect;
-use crate::action::{Action, Actions};
-use crate::desk::Desk;
+use super::item::item;
+use crate::action::Actions;
+use crate::state::State;
 use crate::{Document, Selection, text};
 use chalkcourse_job::Cell;
-use egui::accesskit;
-use egui::{Id, Key, Rect, Role, Sense, Ui, WidgetInfo};
+use egui::{Role, Ui, WidgetInfo};
 
 /// Tells every painted thing of the frame.
-pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk, actions: &mut Actions) {
+pub(crate) fn tell_things(
+    ui: &mut Ui,
+    stage: &Stage,
+    document: &Document,
+    state: &State,
+    actions: &mut Actions,
+) {
     let layout = &document.plan().layout;
     let job = document.job();
     let units = job.units;
-    stage.response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::drawing(job, desk.view)));
-    super::picture::tell(ui, stage, document, desk);
-    super::part::tell(ui, stage, document, desk, actions);
+    stage.response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::drawing(job, state.view)));
+    super::picture::tell(ui, stage, document, state);
+    super::part::tell(ui, stage, document, state, actions);
     let space = &stage.space;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if space.shows(index) {
             let points = face.plan.outer.iter().map(|&p| space.screen_from_plan(p));
             let words = text::face_words(&placed.name, face, units);
-            item(ui, stage, points, Selection::Face(placed.id), desk.selection, &words, actions);
+            item(ui, stage, points, Selection::Face(placed.id), state.selection, &words, actions);
         }
     }
     for penetration in &layout.penetrations {
         if space.face_on.is_none_or(|(face, _)| penetration.on_face(face).is_some()) {
             let points = penetration.plan.outer.iter().map(|&p| space.screen_from_plan(p));
             let words = text::penetration_words(penetration);
-            item(ui, stage, points, Selection::Penetration(penetration.id), desk.selection, &words, actions);
+            item(ui, stage, points, Selection::Penetration(penetration.id), state.selection, &words, actions);
         }
     }
     for placed in layout.blocks.iter().filter(|placed| space.shows(placed.face)) {
@@ -41,8 +47,8 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
         };
         let bounds = super::hit::block_rect(job, block);
         let words = text::block_words(block, placed.modules.len());
-        item(ui, stage, on_screen(bounds), Selection::Block(block.id), desk.selection, &words, actions);
-        if desk.selection.block() != Some(block.id) {
+        item(ui, stage, on_screen(bounds), Selection::Block(block.id), state.selection, &words, actions);
+        if state.selection.block() != Some(block.id) {
             continue;
         }
         for row in 0..block.rows.min(100) {
@@ -55,37 +61,11 @@ pub(crate) fn show(ui: &mut Ui, stage: &Stage, document: &Document, desk: &Desk,
                     stage,
                     on_screen(cell_rect(job, block, cell)),
                     held,
-                    desk.selection,
+                    state.selection,
                     &words,
                     actions,
                 );
             }
         }
-    }
-}
-
-pub(super) fn item(
-    ui: &mut Ui,
-    stage: &Stage,
-    points: impl IntoIterator<Item = egui::Pos2>,
-    what: Selection,
-    held: Selection,
-    words: &str,
-    actions: &mut Actions,
-) {
-    let points: Vec<egui::Pos2> = points.into_iter().collect();
-    let rect = Rect::from_points(&points).intersect(stage.space.area);
-    if !rect.is_positive() {
-        return;
-    }
-    // It takes no clicks from the drawing, which knows better what is on top; but it can have the keyboard.
-    let id = Id::unique(("thing on the drawing", what));
-    let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-    response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words));
-    let pressed = response.has_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let asked = ui.input(|input| input.has_accesskit_action_request(id, accesskit::Action::Click));
-    if pressed || asked {
-        actions.push(Action::Select(what));
-        stage.response.request_focus();
     }
 }

@@ -1,9 +1,9 @@
 //! Modules as they lie, and the ones that break a rule.
 
+use super::brush::Brush;
 use super::hit::cell_rect;
 use super::labelling::{Of, Words, point, rank};
-use super::paint::Brush;
-use crate::desk::Desk;
+use crate::state::State;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::{BlockId, Cell};
@@ -33,7 +33,7 @@ fn marked(document: &Document) -> Marked {
     marked
 }
 
-pub(super) fn blocks(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn blocks(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let marked = marked(document);
     // Thousands of small modules are one shape: each by itself would have its border smoothed, in more time than there is
@@ -43,9 +43,9 @@ pub(super) fn blocks(brush: &Brush, document: &Document, desk: &Desk) {
     let mut named = Vec::new();
     for placed in layout.blocks.iter().filter(|placed| brush.space.shows(placed.face)) {
         let Some(face) = layout.roof.faces.get(placed.face) else { continue };
-        if is_small(brush, placed, &face.plane) && desk.selection.block() != Some(placed.id) {
+        if is_small(brush, placed, &face.plane) && state.selection.block() != Some(placed.id) {
             let p = brush.palette;
-            let line = if desk.hover.block() == Some(placed.id) { p.accent } else { p.module_line };
+            let line = if state.hover.block() == Some(placed.id) { p.accent } else { p.module_line };
             for module in &placed.modules {
                 let corners = quad(brush, &face.plane, module.rect);
                 framed(&mut small, corners, p.module, line);
@@ -53,7 +53,7 @@ pub(super) fn blocks(brush: &Brush, document: &Document, desk: &Desk) {
             }
             named.push((placed, &face.plane));
         } else {
-            block(brush, document, desk, placed, &face.plane, &marked);
+            block(brush, document, state, placed, &face.plane, &marked);
         }
     }
     brush.painter.add(Shape::mesh(small));
@@ -61,7 +61,7 @@ pub(super) fn blocks(brush: &Brush, document: &Document, desk: &Desk) {
         hatch(brush, &corners, severity);
     }
     for (placed, plane) in named {
-        label(brush, desk, placed, plane);
+        label(brush, state, placed, plane);
     }
 }
 
@@ -95,14 +95,14 @@ fn quad_into(mesh: &mut Mesh, corners: [Pos2; 4], color: Color32) {
 fn block(
     brush: &Brush,
     document: &Document,
-    desk: &Desk,
+    state: &State,
     placed: &PlacedBlock,
     plane: &Plane,
     marked: &Marked,
 ) {
     let p = brush.palette;
-    let held = desk.selection.block() == Some(placed.id);
-    let hovered = desk.hover.block() == Some(placed.id);
+    let held = state.selection.block() == Some(placed.id);
+    let hovered = state.hover.block() == Some(placed.id);
     if held {
         places_without_module(brush, document, placed.id, plane);
     }
@@ -115,16 +115,16 @@ fn block(
         if let Some(severity) = marked.get(&(placed.id, module.cell)) {
             hatch(brush, &corners, *severity);
         }
-        if desk.selection == (Selection::Module { block: placed.id, cell: module.cell }) {
+        if state.selection == (Selection::Module { block: placed.id, cell: module.cell }) {
             brush.painter.add(Shape::closed_line(corners.to_vec(), Stroke::new(3.0, p.accent)));
         }
     }
-    label(brush, desk, placed, plane);
+    label(brush, state, placed, plane);
 }
 
 /// The name of a block, where there is room; and words keep off its modules.
-fn label(brush: &Brush, desk: &Desk, placed: &PlacedBlock, plane: &Plane) {
-    let held = desk.selection.block() == Some(placed.id);
+fn label(brush: &Brush, state: &State, placed: &PlacedBlock, plane: &Plane) {
+    let held = state.selection.block() == Some(placed.id);
     // What is held has dimensions there, and its name in the panel.
     let Some(bounds) = placed.bounds else { return };
     let corners = quad(brush, plane, bounds);

@@ -1,28 +1,27 @@
 //! What the window of courses speaks of: the base rail line, what is cut at head and top, and what a proposal would make.
 
+use super::brush::Brush;
+use super::crossings::crossings;
 use super::labelling::{ON_IT, around, point, rank};
-use super::paint::Brush;
-use super::paint_roof::crossings;
-use crate::coursing::{among, block_spoken_of, face_spoken_of};
-use crate::desk::{Desk, Ghost};
+use crate::state::{
+    Ghost, State,
+    coursing::{among, block_spoken_of, face_spoken_of},
+};
 use crate::{Document, text};
 use chalkcourse_geometry::{Length, RoofFace, dvec2};
 use chalkcourse_labels::Anchor;
 use egui::{Color32, Pos2, Shape, Stroke};
 
 /// Marks where a block lies among the courses, while the window of courses is open.
-pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
-    let state = &desk.windows.coursing;
-    if !state.open {
-        return;
-    }
-    let Some(id) = face_spoken_of(document, desk.selection, state.face) else { return };
+pub(super) fn marks(brush: &Brush, document: &Document, state: &State) {
+    let Some(own) = &state.courses else { return };
+    let Some(id) = face_spoken_of(document, state.selection, own.face) else { return };
     let Some((_, face)) = document.plan().layout.face(id).filter(|(index, _)| brush.space.shows(*index))
     else {
         return;
     };
     let Some(among) =
-        block_spoken_of(document, desk.selection, state.block, id).and_then(|block| among(document, block))
+        block_spoken_of(document, state.selection, own.block, id).and_then(|block| among(document, block))
     else {
         return;
     };
@@ -47,8 +46,8 @@ pub(super) fn marks(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// What a proposal that is pointed at would make.
-pub(super) fn ghost(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some(Ghost { face, rects, lines }) = &desk.ghost else { return };
+pub(super) fn ghost(brush: &Brush, document: &Document, state: &State) {
+    let Some(Ghost { face, rects, lines }) = &state.ghost else { return };
     let Some((_, face)) = document.plan().layout.face(*face).filter(|(index, _)| brush.space.shows(*index))
     else {
         return;

@@ -1,8 +1,9 @@
 //! Places where one more module nearly fits, drawn as ghosts while the list of a fill is open.
 
+use super::Canvas;
+use super::brush::Brush;
 use super::labelling::{BELOW, Of, Show, Words, around, rank};
-use super::paint::Brush;
-use crate::desk::{Desk, List, Pointed};
+use crate::state::{List, Pointed, State};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::FaceId;
@@ -17,29 +18,29 @@ const LINE: f32 = 260.0;
 const LEAST: f32 = 8.0;
 
 /// Draws the ghosts; the one that the list or the pointer points at with its words.
-pub(super) fn near(brush: &Brush, document: &Document, desk: &Desk) {
-    if desk.list != List::Fill || desk.gesture.is_some() {
+pub(super) fn near(brush: &Brush, document: &Document, state: &State, own: &Canvas) {
+    if state.list != List::Fill || own.drag.gesture.is_some() {
         return;
     }
     let layout = &document.plan().layout;
     let mut told: Option<(Pos2, &str)> = None;
-    for fill in desk.fill.fills() {
+    for fill in state.fill.fills() {
         let Some((_, face)) = layout.face(fill.face).filter(|(index, _)| brush.space.shows(*index)) else {
             continue;
         };
         let plane = &face.plane;
         let Some(held) = &fill.held else { continue };
-        if let Pointed::Near(on, words) = &desk.pointed
+        if let Pointed::Near(on, words) = &state.pointed
             && *on == fill.face
         {
             costs(brush, plane, held, words);
             wins(brush, document, plane, held, words);
         }
-        let under = under_pointer(brush, document, desk, fill.face, &held.near);
+        let under = under_pointer(brush, document, state, fill.face, &held.near);
         for near in &held.near {
-            let listed = matches!(&desk.pointed, Pointed::Near(face, words) if *face == fill.face && *words == near.words);
+            let listed = matches!(&state.pointed, Pointed::Near(face, words) if *face == fill.face && *words == near.words);
             let lit =
-                listed || desk.pointed == Pointed::Nothing && under.is_some_and(|it| std::ptr::eq(it, near));
+                listed || state.pointed == Pointed::Nothing && under.is_some_and(|it| std::ptr::eq(it, near));
             let low = ghost(brush, plane, near.rect, lit);
             if lit && told.is_none() {
                 told = Some((low, &near.words));
@@ -80,9 +81,9 @@ fn wins(brush: &Brush, document: &Document, plane: &Plane, held: &HeldBack, word
 }
 
 /// The best so far of a fill that is going on: drawn, not placed.
-pub(super) fn so_far(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn so_far(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
-    for fill in desk.fill.best_so_far() {
+    for fill in state.fill.best_so_far() {
         let Some((_, face)) =
             document.plan().layout.face(fill.face).filter(|(index, _)| brush.space.shows(*index))
         else {
@@ -101,12 +102,12 @@ pub(super) fn so_far(brush: &Brush, document: &Document, desk: &Desk) {
 fn under_pointer<'a>(
     brush: &Brush,
     document: &Document,
-    desk: &Desk,
+    state: &State,
     face: FaceId,
     near: &'a [Near],
 ) -> Option<&'a Near> {
-    let pointer = desk.pointer?;
-    let (on, plane) = super::face_at(&brush.space, &document.plan().layout, pointer)?;
+    let pointer = state.pointer?;
+    let (on, plane) = super::hit::face(&brush.space, &document.plan().layout, pointer)?;
     let at = plane.to_frame(pointer);
     near.iter().find(|near| on == face && near.rect.contains(at))
 }

@@ -1,7 +1,7 @@
 //! What the lines of the drawing mean, on demand: each kind that is there by a piece of it, as it is drawn and printed.
 
-use super::paint::{Brush, Style};
-use crate::desk::Desk;
+use super::brush::{Brush, Style};
+use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_labels::Weight;
@@ -13,8 +13,8 @@ const ROW: f32 = 19.0;
 const MARGIN: f32 = 12.0;
 
 /// Draws the legend in the lower right corner, where the person asked for it.
-pub(super) fn legend(brush: &Brush, document: &Document, desk: &Desk) {
-    if !desk.show_lines {
+pub(super) fn legend(brush: &Brush, document: &Document, state: &State) {
+    if !state.show_lines {
         return;
     }
     let p = brush.palette;

@@ -1,9 +1,9 @@
 //! Zones where modules may not stand: what the limits keep them off, the same that the check measures to.
 
+use super::Canvas;
+use super::brush::Brush;
 use super::gesture::Gesture;
-use super::paint::Brush;
 use crate::Document;
-use crate::desk::Desk;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::BlockId;
 use chalkcourse_limits::{Given, KeepOut, keep_outs};
@@ -62,9 +62,9 @@ fn dragged(gesture: Option<&Gesture>) -> Option<BlockId> {
     }
 }
 
-pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
-    let dragged = dragged(desk.gesture.as_ref());
-    let kept = desk.zones.take();
+pub(super) fn zones(brush: &Brush, document: &Document, own: &mut Canvas) {
+    let dragged = dragged(own.drag.gesture.as_ref());
+    let kept = own.zones.take();
     let same = |zones: &Zones| Arc::ptr_eq(&zones.plan, document.plan()) && zones.dragged == dragged;
     let zones = match kept {
         Some(zones) if same(&zones) => zones,
@@ -81,5 +81,5 @@ pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
             }
         }
     }
-    desk.zones = Some(zones);
+    own.zones = Some(zones);
 }

@@ -1,13 +1,14 @@
 //! What is drawn over the roof: lights, handles, dimensions, guides, the face that is being drawn, and the frame.
 
-use super::Dimension;
+use super::Canvas;
+use super::brush::Brush;
+use super::gesture::Gesture;
 use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
 use super::labelling::{LEFT, ON_IT, OVER_IT, Of, RIGHT_BELOW, Show, Words, around, point, rank, thing};
-use super::paint::Brush;
+use super::measure::measure;
 use super::paint_roof::home;
 use super::paint_zones::inside;
-use crate::desk::{Desk, Pointed};
-use crate::view::View;
+use crate::state::{Dimension, Pointed, State, View};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
 use chalkcourse_job::{BlockId, Cell, FaceId, FindingKey, PenetrationId};
@@ -15,12 +16,12 @@ use chalkcourse_labels::{Anchor, How, Over, Weight};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::Severity;
 use chalkcourse_takeoff::PlaceShape;
-use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
+use egui::{Align2, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
 /// Lights the place of the row that a list points at.
-pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn lights(brush: &Brush, document: &Document, state: &State) {
     let plan = document.plan();
-    match &desk.pointed {
+    match &state.pointed {
         Pointed::Nothing | Pointed::Near(..) => {}
         Pointed::Finding(key) | Pointed::Fix(key, _) => {
             if let Some(finding) = plan.findings.iter().find(|f| f.key == *key) {
@@ -29,7 +30,7 @@ pub(super) fn lights(brush: &Brush, document: &Document, desk: &Desk) {
         }
         Pointed::Line(number) | Pointed::Term(number, _) => {
             let Some(line) = plan.takeoff.lines.iter().find(|l| l.number == *number) else { return };
-            let only = if let Pointed::Term(_, index) = &desk.pointed { Some(*index) } else { None };
+            let only = if let Pointed::Term(_, index) = &state.pointed { Some(*index) } else { None };
             for (_, term) in line.terms.iter().enumerate().filter(|(i, _)| only.is_none_or(|only| only == *i))
             {
                 for place in term.places.iter() {
@@ -122,10 +123,10 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
 }
 
 /// Handles and dimensions of what is held.
-pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn held(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     let layout = &document.plan().layout;
-    if let Some(block) = desk.selection.block().and_then(|id| job.block(id))
+    if let Some(block) = state.selection.block().and_then(|id| job.block(id))
         && let Some((index, face)) = layout.face(block.face)
         && brush.space.shows(index)
     {
@@ -149,10 +150,10 @@ pub(super) fn held(brush: &Brush, document: &Document, desk: &Desk) {
         }
     }
     let on_face =
-        matches!(desk.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
-    if let Some(face) = desk.selection.face(job).filter(|_| on_face && desk.view == View::Plan) {
+        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+    if let Some(face) = state.selection.face(job).filter(|_| on_face && state.view == View::Plan) {
         for (ring, corner, p) in corners(job, face) {
-            let this = desk.selection == Selection::Corner { face, ring, corner };
+            let this = state.selection == Selection::Corner { face, ring, corner };
             handle(brush, brush.space.screen_from_plan(p), this);
         }
     }
@@ -197,22 +198,6 @@ fn dimensions(
             of: Of::Dimension(Dimension::Block(block, toward)),
         });
     }
-}
-
-/// A dimension: a thin line with ticks at its ends; false where it is too short to be drawn.
-fn measure(brush: &Brush, [a, b]: [Pos2; 2], color: Color32, thing: Option<u32>) -> bool {
-    let along = b - a;
-    if along.length() < 6.0 {
-        return false;
-    }
-    let stroke = Stroke::new(1.0, color);
-    brush.painter.line_segment([a, b], stroke);
-    brush.keep_off_line(a, b, 1.0, Weight::Solid, thing);
-    let tick = along.normalized().rot90() * 5.0;
-    for end in [a, b] {
-        brush.painter.line_segment([end - tick, end + tick], stroke);
-    }
-    true
 }
 
 /// The sign of the worst finding at each thing that has one: a block at the first module that is meant, what comes through the roof,
@@ -331,17 +316,17 @@ fn place_of_sign(brush: &Brush, layout: &Layout, still: &Layout, thing: Thing) -
 }
 
 /// The lines that say why something stopped where it did.
-pub(super) fn guides(brush: &Brush, desk: &Desk) {
+pub(super) fn guides(brush: &Brush, state: &State, own: &Canvas) {
     let color = brush.palette.guide;
-    for guide in &desk.guides {
+    for guide in &own.drag.guides {
         let (a, b) = (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
         brush.styled(a, b, color, (1.2, &[6.0], &[3.0]));
         if (a - b).length() < 1.0 {
             brush.painter.circle_stroke(a, 8.0, Stroke::new(1.5, color));
         }
-        let next = desk.draft.as_ref().and_then(|draft| draft.next);
-        let corner = matches!(desk.gesture, Some(super::Gesture::MoveCorner { .. }));
-        let anchor = if let Some(next) = next.or(desk.pointer.filter(|_| corner)) {
+        let next = own.tools.of(state.tool).next_point();
+        let corner = matches!(own.drag.gesture, Some(Gesture::MoveCorner { .. }));
+        let anchor = if let Some(next) = next.or(state.pointer.filter(|_| corner)) {
             around(Rect::from_pos(brush.space.screen_from_plan(next)), 12.0, RIGHT_BELOW)
         } else if (b - a).x.abs() > (b - a).y.abs() {
             around(Rect::from_pos(seen_end(brush, a, b, |at| at.x)), 6.0, LEFT)
@@ -358,73 +343,8 @@ fn seen_end(brush: &Brush, a: Pos2, b: Pos2, by: impl Fn(Pos2) -> f32) -> Pos2 {
     (if by(a) < by(b) { a } else { b }).clamp(seen.min, seen.max)
 }
 
-/// The face that is being drawn.
-pub(super) fn draft(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some(draft) = &desk.draft else { return };
-    let p = brush.palette;
-    let units = document.job().units;
-    let points: Vec<Pos2> = draft.corners.iter().map(|&c| brush.space.screen_from_plan(c)).collect();
-    let side = |a: DVec2, b: DVec2, color: Color32| {
-        let words = Length::from_metres(a.distance(b)).show(units);
-        let (a, b) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
-        brush.label_along(a, b, &words, color);
-    };
-    let shown = draft.shown();
-    if !shown.is_empty() {
-        // A shape: all of it as it would be, each side with its length.
-        for (&a, &b) in shown.iter().zip(shown.iter().cycle().skip(1)) {
-            let (from, to) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
-            brush.styled(from, to, p.accent, (1.6, &[7.0], &[4.0]));
-            side(a, b, p.accent);
-        }
-        if let Some(next) = draft.next {
-            let at = brush.space.screen_from_plan(next);
-            brush.painter.circle_stroke(at, theme::HANDLE, Stroke::new(1.6, p.accent));
-        }
-        for (index, &at) in points.iter().enumerate() {
-            handle(brush, at, index == 0);
-        }
-        return;
-    }
-    for pair in draft.corners.windows(2) {
-        side(pair[0], pair[1], p.text);
-    }
-    brush.painter.add(Shape::line(points.clone(), Stroke::new(2.2, p.accent)));
-    if let Some(next) = draft.next {
-        let at = brush.space.screen_from_plan(next);
-        if let Some(&last) = draft.corners.last() {
-            brush.styled(brush.space.screen_from_plan(last), at, p.accent, (1.6, &[7.0], &[4.0]));
-            side(last, next, p.accent);
-        }
-        brush.painter.circle_stroke(at, theme::HANDLE, Stroke::new(1.6, p.accent));
-    }
-    for (index, &at) in points.iter().enumerate() {
-        handle(brush, at, index == 0);
-    }
-}
-
-/// The measuring tape: in plan, and on the slope where both ends are on one face.
-pub(super) fn tape(brush: &Brush, document: &Document, desk: &Desk) {
-    let Some((from, to)) = desk.tape else { return };
-    let units = document.job().units;
-    let layout = &document.plan().layout;
-    let a = super::face_at(&brush.space, layout, from);
-    let b = super::face_at(&brush.space, layout, to);
-    let in_plan = Length::from_metres(from.distance(to));
-    let words = match (a, b) {
-        (Some((one, plane)), Some((other, _))) if one == other => {
-            let along = plane.to_frame(to) - plane.to_frame(from);
-            text::taped_on_face(Length::from_metres(along.length()), along, in_plan, units)
-        }
-        _ => text::taped(in_plan, units),
-    };
-    let (a, b) = (brush.space.screen_from_plan(from), brush.space.screen_from_plan(to));
-    measure(brush, [a, b], brush.palette.guide, None);
-    brush.say_at(rank::TYPED, around(Rect::from_pos(b), 12.0, RIGHT_BELOW), &words, brush.palette.guide);
-}
-
 /// Scale bar, north, and what is shown.
-pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn frame(brush: &Brush, document: &Document, state: &State) {
     let area = brush.space.area.shrink(14.0);
     let p = brush.palette;
     let units = document.job().units;
@@ -445,7 +365,7 @@ pub(super) fn frame(brush: &Brush, document: &Document, desk: &Desk) {
             p.quiet,
         );
     }
-    match desk.view {
+    match state.view {
         View::Solid => {}
         View::Plan => {
             let centre = area.right_top() + Vec2::new(-12.0, 22.0);

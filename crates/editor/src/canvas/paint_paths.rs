@@ -1,17 +1,16 @@
 //! Pathways for the fire service, as found: hatched strips with a word.
 
+use super::Canvas;
+use super::brush::Brush;
 use super::labelling::{Of, Words, point, rank};
-use super::paint::Brush;
-use crate::desk::Desk;
+use crate::state::State;
+use crate::widgets::hatch;
 use crate::{Document, text, theme};
 use chalkcourse_labels::{Anchor, How, Over};
 use chalkcourse_plan::Plan;
 use chalkcourse_rules::Pathway;
 use egui::{Pos2, Rect, Shape, Stroke};
 use std::sync::Arc;
-
-/// Points between two lines of a hatch.
-const HATCH: f32 = 9.0;
 
 /// The pathways of a plan, kept until there is another plan.
 #[derive(Debug)]
@@ -21,14 +20,14 @@ pub(crate) struct Paths {
 }
 
 /// Draws the pathways when the person asked to see them.
-pub(super) fn pathways(brush: &Brush, document: &Document, desk: &mut Desk) {
-    if !desk.show_pathways {
-        desk.paths = None;
+pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
+    if !state.show_pathways {
+        own.paths = None;
         return;
     }
     let plan = document.plan();
-    let kept = desk.paths.take().filter(|paths| Arc::ptr_eq(&paths.plan, plan));
-    let paths = desk.paths.insert(kept.unwrap_or_else(|| Paths {
+    let kept = own.paths.take().filter(|paths| Arc::ptr_eq(&paths.plan, plan));
+    let paths = own.paths.insert(kept.unwrap_or_else(|| Paths {
         plan: Arc::clone(plan),
         found: chalkcourse_rules::pathways(document.job(), &plan.layout),
     }));
@@ -61,36 +60,6 @@ pub(super) fn pathways(brush: &Brush, document: &Document, desk: &mut Desk) {
             brush.painter.extend(Shape::dashed_line(&outline, Stroke::new(1.6, p.note), 10.0, 5.0));
         }
     }
-}
-
-/// Slanted lines inside an outline, and inside what is seen.
-pub(crate) fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
-    let bounds = Rect::from_points(outline).intersect(seen);
-    if !bounds.is_positive() {
-        return Vec::new();
-    }
-    // Lines x + y = c. At a fixed place on the screen's grid, so that neighbouring strips run into one another.
-    let first = ((bounds.left() + bounds.top()) / HATCH).ceil() as i32;
-    let last = ((bounds.right() + bounds.bottom()) / HATCH).floor() as i32;
-    let mut lines = Vec::new();
-    for line in first..=last {
-        let c = line as f32 * HATCH;
-        let mut crossings: Vec<f32> = outline
-            .iter()
-            .zip(outline.iter().cycle().skip(1))
-            .filter_map(|(a, b)| {
-                let (at_a, at_b) = (a.x + a.y - c, b.x + b.y - c);
-                ((at_a > 0.0) != (at_b > 0.0)).then(|| a.x + (b.x - a.x) * at_a / (at_a - at_b))
-            })
-            .collect();
-        crossings.sort_by(f32::total_cmp);
-        for pair in crossings.chunks_exact(2) {
-            if let [from, to] = *pair {
-                lines.push((Pos2::new(from, c - from), Pos2::new(to, c - to)));
-            }
-        }
-    }
-    lines
 }
 
 /// Where a word goes: in the middle of the longest level stretch at a part of the height, from the top.

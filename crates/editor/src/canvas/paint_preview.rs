@@ -1,7 +1,8 @@
 //! What a fix would do, drawn before it is done: modules where they would lie, dashed; those that would go, crossed out.
 
-use super::paint::Brush;
-use crate::desk::{Desk, Pointed};
+use super::Canvas;
+use super::brush::Brush;
+use crate::state::{Pointed, State};
 use crate::{Document, theme};
 use chalkcourse_geometry::{Polygon, Rect};
 use chalkcourse_job::{FindingKey, Resolved, apply};
@@ -29,16 +30,16 @@ impl Preview {
 }
 
 /// Draws what the fix would do whose button has the pointer or the focus.
-pub(super) fn preview(brush: &Brush, document: &Document, desk: &mut Desk) {
-    let Pointed::Fix(key, which) = &desk.pointed else {
-        desk.preview = None;
+pub(super) fn preview(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
+    let Pointed::Fix(key, which) = &state.pointed else {
+        own.preview = None;
         return;
     };
     let plan = document.plan();
     let same = |preview: &Preview| (&preview.key, preview.which) == (key, *which);
-    let kept = desk.preview.take().filter(|preview| same(preview) && Arc::ptr_eq(&preview.plan, plan));
-    desk.preview = kept.or_else(|| {
-        let fix = *desk.fixing.of(document.job(), key)?.offered().get(*which)?;
+    let kept = own.preview.take().filter(|preview| same(preview) && Arc::ptr_eq(&preview.plan, plan));
+    own.preview = kept.or_else(|| {
+        let fix = *state.fixing.of(document.job(), key)?.offered().get(*which)?;
         let job = apply(document.job(), &fix.edit()).ok()?;
         let layout = if job.faces == document.job().faces {
             Layout::on_roof(&job, Arc::clone(&plan.layout.roof))
@@ -47,7 +48,7 @@ pub(super) fn preview(brush: &Brush, document: &Document, desk: &mut Desk) {
         };
         Some(Preview { key: key.clone(), which: *which, plan: Arc::clone(plan), job, layout })
     });
-    if let Some(preview) = &desk.preview {
+    if let Some(preview) = &own.preview {
         paint(brush, document, preview);
     }
 }

@@ -1,16 +1,14 @@
 //! Lights the part of the roof that a row of the roof report speaks of.
 
-use super::paint::Brush;
-use crate::Document;
-use crate::desk::Desk;
-use crate::theme;
-use crate::view::View;
-use crate::windows::RoofPart;
+use super::Canvas;
+use super::brush::Brush;
+use crate::state::{RoofPart, State, View};
+use crate::{Document, theme};
 use chalkcourse_geometry::dvec2;
 use egui::Stroke;
 
-pub(super) fn part(brush: &Brush, document: &Document, desk: &mut Desk) {
-    let Some(part) = desk.windows.roof.pointed.filter(|_| desk.windows.roof.open) else { return };
+pub(super) fn part(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
+    let Some(part) = state.lit_roof else { return };
     let stroke = Stroke::new(4.5, brush.palette.light);
     let layout = &document.plan().layout;
     let (kind, only) = match part {
@@ -26,7 +24,7 @@ pub(super) fn part(brush: &Brush, document: &Document, desk: &mut Desk) {
         RoofPart::Edges(kind) => (kind, None),
         RoofPart::Line(kind, index) => (kind, Some(index)),
     };
-    let (view, report) = (desk.view, desk.windows.roof.report(document));
+    let (view, report) = (state.view, own.reports.of(document));
     let lines =
         report.edges.iter().filter(|row| row.kind == kind).flat_map(|row| row.lines.iter().enumerate());
     for (_, line) in lines.filter(|(index, _)| only.is_none_or(|only| only == *index)) {

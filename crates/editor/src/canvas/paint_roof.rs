@@ -1,13 +1,12 @@
 //! Faces, their edges and courses, and what comes through the roof.
 
-use super::Dimension;
+use super::brush::Brush;
+use super::crossings::crossings;
 use super::labelling::{BELOW, Of, Show, Words, around, point, rank, thing};
-use super::paint::Brush;
 use super::picture;
-use crate::desk::Desk;
-use crate::view::View;
+use crate::state::{Dimension, State, View};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, Polygon, RoofFace, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, RoofFace, dvec2};
 use chalkcourse_labels::{Anchor, How, Over, Weight};
 use chalkcourse_layout::Layout;
 use egui::Stroke;
@@ -23,23 +22,23 @@ const OUT: f64 = 160.0;
 /// Names of what comes through the roof show from this scale, in points to a metre.
 const NAMES_FROM: f64 = 14.0;
 
-pub(super) fn faces(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn faces(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     let layout = &document.plan().layout;
-    let held = desk.selection.face(job);
-    let over_picture = picture::shows(document, desk);
+    let held = state.selection.face(job);
+    let over_picture = picture::shows(document, state);
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if !brush.space.shows(index) {
             continue;
         }
         let p = brush.palette;
-        let hovered = desk.hover == Selection::Face(placed.id);
+        let hovered = state.hover == Selection::Face(placed.id);
         let fill = if held == Some(placed.id) || hovered { p.face_held } else { p.face };
         brush.fill(&face.plan, if over_picture { theme::faint(fill, OVER_PICTURE) } else { fill });
         if !face.sound {
             brush.outline(&face.plan, Stroke::new(2.0, p.stop), Some((4.0, 4.0)));
         }
-        if desk.view != View::Plan || desk.courses_in_plan {
+        if state.view != View::Plan || state.courses_in_plan {
             courses(brush, face, placed.courses);
         }
     }
@@ -60,21 +59,10 @@ fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLi
     }
 }
 
-/// Where a level line crosses the border of a shape, from the left.
-pub(super) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
-    let mut crossings: Vec<f64> = shape
-        .sides()
-        .filter(|(_, _, a, b)| (a.y > v) != (b.y > v))
-        .map(|(_, _, a, b)| a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y))
-        .collect();
-    crossings.sort_by(f64::total_cmp);
-    crossings
-}
-
-pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let units = document.job().units;
-    let held_face = super::dimensions::face_of_sides(document, desk);
+    let held_face = super::dimensions::face_of_sides(document, state);
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if !brush.space.shows(index) {
             continue;
@@ -85,7 +73,7 @@ pub(super) fn edges(brush: &Brush, document: &Document, desk: &Desk) {
             let (a, b) =
                 (brush.space.screen_from_plan(edge.plan.0), brush.space.screen_from_plan(edge.plan.1));
             let held =
-                desk.selection == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
+                state.selection == Selection::Side { face: placed.id, ring: edge.ring, side: edge.side };
             let color = if held { brush.palette.accent } else { brush.palette.line };
             if told && !held {
                 continue;
@@ -150,7 +138,7 @@ pub(super) fn told_by_neighbour(
 }
 
 /// Name, pitch and the way that water runs, where there is room on the face.
-pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
     let still = document.plan_before().unwrap_or(document.plan());
     let layout = &document.plan().layout;
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
@@ -163,7 +151,7 @@ pub(super) fn names(brush: &Brush, document: &Document, desk: &Desk) {
             continue;
         }
         let p = brush.palette;
-        let color = if desk.selection == Selection::Face(placed.id) { p.accent } else { p.text };
+        let color = if state.selection == Selection::Face(placed.id) { p.accent } else { p.text };
         let Some(at) = home(face, index, &still.layout) else { continue };
         let water = brush.space.screen_from_plan(face.plane.to_plan(at) + face.plane.downslope.unit() * 0.1)
             - brush.space.screen_from_plan(face.plane.to_plan(at));
@@ -219,15 +207,15 @@ pub(super) fn home(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVe
         .map(|(p, _)| p)
 }
 
-pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let p = brush.palette;
     for placed in &layout.penetrations {
         if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
             continue;
         }
-        let held = desk.selection == Selection::Penetration(placed.id);
-        let hovered = desk.hover == Selection::Penetration(placed.id);
+        let held = state.selection == Selection::Penetration(placed.id);
+        let hovered = state.hover == Selection::Penetration(placed.id);
         brush.fill(&placed.plan, p.penetration);
         let color = if held || hovered { p.accent } else { p.line };
         brush.outline(&placed.plan, Stroke::new(if held { 2.5 } else { 1.5 }, color), None);
@@ -235,14 +223,14 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, desk: &Desk) {
 }
 
 /// The names of penetrations: over blocks, which would cut them off.
-pub(super) fn penetration_names(brush: &Brush, document: &Document, desk: &Desk) {
+pub(super) fn penetration_names(brush: &Brush, document: &Document, state: &State) {
     let p = brush.palette;
     for (index, placed) in document.plan().layout.penetrations.iter().enumerate() {
         if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
             continue;
         }
-        let held = desk.selection == Selection::Penetration(placed.id);
-        let hovered = desk.hover == Selection::Penetration(placed.id);
+        let held = state.selection == Selection::Penetration(placed.id);
+        let hovered = state.hover == Selection::Penetration(placed.id);
         if let Some(bounds) = placed.plan.bounds() {
             let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
             let on_screen = egui::Rect::from_points(&ends);

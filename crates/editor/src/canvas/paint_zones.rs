@@ -1,8 +1,9 @@
 //! Zones of wind suction, as the figures draw them: shades with a number and a pressure on each.
 
+use super::Canvas;
+use super::brush::Brush;
 use super::labelling::{ON_IT, around, rank};
-use super::paint::Brush;
-use crate::desk::Desk;
+use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Polygon;
 use chalkcourse_plan::Plan;
@@ -18,15 +19,15 @@ pub(crate) struct WindZones {
 }
 
 /// Draws the zones when the person asked to see them; what keeps them from being drawn is written over the drawing.
-pub(super) fn zones(brush: &Brush, document: &Document, desk: &mut Desk) {
-    if !desk.show_zones {
-        desk.wind_zones = None;
+pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
+    if !state.show_zones {
+        own.wind_zones = None;
         return;
     }
     let plan = document.plan();
-    let kept = desk.wind_zones.take().filter(|zones| Arc::ptr_eq(&zones.plan, plan));
+    let kept = own.wind_zones.take().filter(|zones| Arc::ptr_eq(&zones.plan, plan));
     let zones =
-        desk.wind_zones.insert(kept.unwrap_or_else(|| WindZones {
+        own.wind_zones.insert(kept.unwrap_or_else(|| WindZones {
             plan: Arc::clone(plan),
             drawn: drawn(document.job(), &plan.layout),
         }));

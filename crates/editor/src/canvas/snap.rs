@@ -136,7 +136,7 @@ fn between(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Option<f6
     let face = scene.layout.roof.faces.get(index)?;
     let beside: Vec<Rect> =
         others(scene, index, block).filter(|other| bounds.overlap(other).y > 0.0).collect();
-    let (middle, ends) = (bounds.centre(), super::paint_roof::crossings(&face.frame, bounds.centre().y));
+    let (middle, ends) = (bounds.centre(), super::crossings::crossings(&face.frame, bounds.centre().y));
     let left = beside.iter().map(|other| other.max.x).filter(|u| *u <= middle.x).reduce(f64::max);
     let right = beside.iter().map(|other| other.min.x).filter(|u| *u >= middle.x).reduce(f64::min);
     if left.is_none() && right.is_none() {

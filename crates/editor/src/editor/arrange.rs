@@ -2,29 +2,29 @@
 
 use super::Editor;
 use crate::action::Action;
-use crate::commands::Command;
-use crate::filling::same_roof;
-use crate::{Selection, arranging, text};
+use crate::edits::arranging;
+use crate::state::{MakingRoom, same_roof};
+use crate::{Selection, text};
 use chalkcourse_job::BlockId;
 use egui::Context;
 use std::sync::Arc;
 
 impl Editor {
     /// Carries out a command for the block that is held.
-    pub(super) fn arrange(&mut self, ctx: &Context, command: Command) {
+    pub(super) fn arrange(&mut self, ctx: &Context, command: &Action) {
         let document = &self.document;
-        let action = match (self.desk.selection.block(), command) {
+        let action = match (self.state.selection.block(), command) {
             (None, _) => Action::Say(text::SELECT_A_BLOCK.now().to_owned()),
-            (Some(id), Command::Mirror) => arranging::mirrored(document, id),
-            (Some(id), Command::CopyToFace) => {
-                self.desk.windows.copy_to = Some(id);
+            (Some(id), Action::Mirror) => arranging::mirrored(document, id),
+            (Some(id), Action::CopyToFace) => {
+                self.windows.copy_to = Some(id);
                 return;
             }
-            (Some(id), Command::Split) => arranging::cut_at(document, self.desk.selection, id),
-            (Some(id), Command::Join) => arranging::joined_with_nearest(document, id),
-            (Some(id), Command::Spread(way)) => arranging::spread(document, id, way),
-            (Some(id), Command::AlignTo(to)) => {
-                arranging::aligned_with_nearest(document, id, to, self.desk.view.seen())
+            (Some(id), Action::Split) => arranging::cut_at(document, self.state.selection, id),
+            (Some(id), Action::Join) => arranging::joined_with_nearest(document, id),
+            (Some(id), Action::Spread(way)) => arranging::spread(document, id, *way),
+            (Some(id), Action::AlignTo(to)) => {
+                arranging::aligned_with_nearest(document, id, *to, self.state.view.seen())
             }
             (Some(id), _) => {
                 self.make_room(ctx, id);
@@ -38,10 +38,10 @@ impl Editor {
     fn make_room(&mut self, ctx: &Context, block: BlockId) {
         if arranging::is_in_trouble(&self.document, block) {
             let job = Arc::clone(self.document.settled());
-            self.desk.making_room = Some(arranging::MakingRoom::begin(ctx, job, block));
-            self.desk.said.clear();
+            self.state.making_room = Some(MakingRoom::begin(ctx, job, block));
+            self.state.said.clear();
         } else {
-            self.desk.said = text::NOTHING_IN_THE_WAY.now().to_owned();
+            self.state.said = text::NOTHING_IN_THE_WAY.now().to_owned();
         }
     }
 
@@ -51,26 +51,24 @@ impl Editor {
         if self.document.history().in_gesture() {
             return;
         }
-        let Some((job, block, found)) =
-            self.desk.making_room.as_ref().and_then(arranging::MakingRoom::answer)
-        else {
+        let Some((job, block, found)) = self.state.making_room.as_ref().and_then(MakingRoom::answer) else {
             return;
         };
-        self.desk.making_room = None;
+        self.state.making_room = None;
         if !same_roof(&job, self.document.settled()) {
-            self.desk.said = text::ROOM_DROPPED.now().to_owned();
+            self.state.said = text::ROOM_DROPPED.now().to_owned();
             return;
         }
         match found {
             Ok(Some(slide)) => {
                 let name = job.block(block).map(|block| text::block_name(&block.name)).unwrap_or_default();
                 self.edit(&text::room_for(&name), &slide.edit);
-                self.desk.selection = Selection::Block(block);
-                self.desk.said = text::moved_clear(&name, slide.by, slide.proved, job.units);
-                self.desk.keep_in_step(&self.document);
+                self.state.selection = Selection::Block(block);
+                self.state.said = text::moved_clear(&name, slide.by, slide.proved, job.units);
+                self.state.keep_in_step(&self.document);
             }
-            Ok(None) => self.desk.said = text::NO_ROOM.now().to_owned(),
-            Err(stopped) => self.desk.said = stopped.to_owned(),
+            Ok(None) => self.state.said = text::NO_ROOM.now().to_owned(),
+            Err(stopped) => self.state.said = stopped.to_owned(),
         }
     }
 }

@@ -1,8 +1,8 @@
 //! What goes to the clipboard: the drawing as it is seen, or as lines that other programs can scale; the steps as edits.
 
 use super::Editor;
+use crate::state::View;
 use crate::text;
-use crate::view::View;
 use chalkcourse_job::edits_to_text;
 use chalkcourse_sheets::Output;
 use egui::{ColorImage, Context, Rect, ScreenshotCallback, Vec2, ViewportCommand};
@@ -20,17 +20,17 @@ impl Editor {
             painted.request_repaint();
         });
         ctx.send_viewport_cmd(ViewportCommand::Screenshot(take));
-        self.desk.said = text::PICTURE_COPIED.now().to_owned();
+        self.state.said = text::PICTURE_COPIED.now().to_owned();
     }
 
     /// Puts what is looked at on the clipboard as an SVG file: the plan, or the face that is shown.
     pub(super) fn copy_svg(&mut self, ctx: &Context) {
         let (job, plan) = (self.document.job(), self.document.plan());
-        let output = match self.desk.view {
+        let output = match self.state.view {
             View::FaceOn(face) => plan.layout.face(face).map(|(index, _)| Output::FaceDrawing(index)),
             View::Plan | View::Solid => Some(Output::PlanDrawing),
         };
-        self.desk.said = match output.and_then(|output| output.text(job, plan).ok()) {
+        self.state.said = match output.and_then(|output| output.text(job, plan).ok()) {
             Some(drawing) => {
                 ctx.copy_text(drawing);
                 text::SVG_COPIED.now().to_owned()
@@ -44,7 +44,7 @@ impl Editor {
         match self.steps_text() {
             Ok(steps) => {
                 ctx.copy_text(steps);
-                self.desk.said = text::STEPS_COPIED.now().to_owned();
+                self.state.said = text::STEPS_COPIED.now().to_owned();
             }
             Err(words) => self.wrong(text::CANT_COPY_STEPS.now(), words),
         }

@@ -1,13 +1,14 @@
 //! Opening, saving, exporting and closing: what the window does with files.
 
 use super::Editor;
-use crate::commands::{CrewSheet, OrderFormat};
-use crate::desk::Desk;
+use crate::canvas::Canvas;
 use crate::dialogs::{Dialog, Reply, Then};
-use crate::files::{Answer, Ask};
-use crate::lesson::Lesson;
-use crate::windows::Part;
-use crate::{Document, Recovery, sample, solid_view, text};
+use crate::files::Answer;
+use crate::panels::Panels;
+use crate::solid_view::{self, SolidView};
+use crate::state::{Ask, CrewSheet, Lesson, OrderFormat, State};
+use crate::windows::{Part, Windows};
+use crate::{Document, Recovery, sample, text};
 use chalkcourse_job::{Edit, load, load_kit, load_rule_book, save, save_rule_book, write_atomically};
 use chalkcourse_plan::By;
 use chalkcourse_sheets::Output;
@@ -31,7 +32,7 @@ impl Editor {
             Then::New => self.put(Document::new(sample::empty(), None)),
             Then::Lesson => {
                 self.put(Document::new(sample::empty(), None));
-                self.desk.lesson = Some(Lesson::default());
+                self.state.lesson = Some(Lesson::default());
             }
             Then::AskOpen => {
                 let start = self.suggested("");
@@ -53,7 +54,7 @@ impl Editor {
                         recovery.finish_writing();
                     }
                     Recovery::forget(&left);
-                    self.desk.said = text::RECOVERED_SAID.now().to_owned();
+                    self.state.said = text::RECOVERED_SAID.now().to_owned();
                 }
                 Err(error) => self.wrong(text::CANT_OPEN.now(), error.to_string()),
             },
@@ -84,18 +85,26 @@ impl Editor {
 
     /// Puts another job on the desk.
     pub(super) fn put(&mut self, document: Document) {
-        let (courses, pathways, zones, how) =
-            (self.desk.courses_in_plan, self.desk.show_pathways, self.desk.show_zones, self.desk.raise_as);
-        let lines = self.desk.show_lines;
+        let (courses, pathways, zones, lines, how) = (
+            self.state.courses_in_plan,
+            self.state.show_pathways,
+            self.state.show_zones,
+            self.state.show_lines,
+            self.state.raise_as,
+        );
         self.document = document;
-        self.desk = Desk {
+        self.state = State {
             courses_in_plan: courses,
             show_pathways: pathways,
             show_zones: zones,
             show_lines: lines,
             raise_as: how,
-            ..Desk::fresh(&self.document)
+            ..State::fresh(&self.document)
         };
+        self.canvas = Canvas::default();
+        self.panels = Panels::default();
+        self.windows = Windows::default();
+        self.solid = SolidView::default();
         if let Some(recovery) = &mut self.recovery {
             recovery.mark_safe(self.document.settled());
         }
@@ -139,7 +148,7 @@ impl Editor {
                 if let Some(recovery) = &mut self.recovery {
                     recovery.mark_safe(self.document.settled());
                 }
-                self.desk.said = text::saved_to(path);
+                self.state.said = text::saved_to(path);
                 true
             }
             Err(error) => {
@@ -199,14 +208,14 @@ impl Editor {
             }
             Ask::CompareBook => match load_rule_book(path) {
                 Ok(book) => {
-                    self.desk.windows.other = Some(Arc::new(book));
-                    self.desk.windows.part = Part::Compare;
-                    self.desk.windows.rule_book = true;
+                    self.windows.other = Some(Arc::new(book));
+                    self.windows.part = Part::Compare;
+                    self.windows.rule_book = true;
                 }
                 Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
             },
             Ask::SaveRuleBook => match save_rule_book(&self.document.settled().rule_book, path) {
-                Ok(()) => self.desk.said = text::saved_to(path),
+                Ok(()) => self.state.said = text::saved_to(path),
                 Err(error) => self.wrong(text::CANT_SAVE_BOOK.now(), error.to_string()),
             },
             Ask::Stock => self.load_stock(path),
@@ -222,7 +231,7 @@ impl Editor {
         match data {
             Ok(edit) => {
                 self.edit(label, &edit);
-                self.desk.said = text::taken(label);
+                self.state.said = text::taken(label);
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
@@ -230,17 +239,17 @@ impl Editor {
 
     fn write(&mut self, bytes: Result<Vec<u8>, String>, title: &str, path: &Path) {
         match bytes.and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string())) {
-            Ok(()) => self.desk.said = text::exported_to(path),
+            Ok(()) => self.state.said = text::exported_to(path),
             Err(words) => self.wrong(title, words),
         }
     }
 
     fn save_picture(&mut self, ctx: &Context, path: &Path) {
         let dark = ctx.theme() == egui::Theme::Dark;
-        let written = solid_view::png(&self.document, &self.desk.solid, dark)
+        let written = solid_view::png(&self.document, &self.solid, dark)
             .and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
         match written {
-            Ok(()) => self.desk.said = text::saved_to(path),
+            Ok(()) => self.state.said = text::saved_to(path),
             Err(words) => self.wrong(text::CANT_SAVE_PICTURE.now(), words),
         }
     }

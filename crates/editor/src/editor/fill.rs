@@ -1,8 +1,7 @@
 //! Filling faces: what is asked for, and what is done with the answer.
 
 use super::Editor;
-use crate::desk::List;
-use crate::filling::{How, same_roof};
+use crate::state::{How, List, same_roof};
 use crate::{Selection, text};
 use chalkcourse_job::{Edit, FaceId, Resolved};
 use chalkcourse_layout::Layout;
@@ -17,29 +16,29 @@ impl Editor {
         if faces.is_empty() {
             faces = fillable(&job, &self.document.plan().layout);
         }
-        self.desk.list = List::Fill;
+        self.state.list = List::Fill;
         if faces.is_empty() {
-            self.desk.fill.said = text::NO_FACE_TO_FILL.now().to_owned();
+            self.state.fill.said = text::NO_FACE_TO_FILL.now().to_owned();
         } else {
-            self.desk.fill.start(ctx, job, faces);
+            self.state.fill.start(ctx, job, faces);
         }
     }
 
     /// Puts a fill that is done on its faces, as one step.
     pub(super) fn answer_fill(&mut self, ctx: &Context) {
-        self.desk.fill.hear();
+        self.state.fill.hear();
         // A drag that is going on ends first.
         if self.document.history().in_gesture() {
             return;
         }
-        let Some(answer) = self.desk.fill.answer() else { return };
+        let Some(answer) = self.state.fill.answer() else { return };
         if !same_roof(&answer.job, self.document.settled()) {
-            self.desk.fill.said = text::FILL_DROPPED.now().to_owned();
+            self.state.fill.said = text::FILL_DROPPED.now().to_owned();
             return;
         }
         match answer.fills {
-            None => self.desk.fill.said = text::FILL_BROKE.now().to_owned(),
-            Some(Err(error)) => self.desk.fill.said = text::sentence(&error.to_string()),
+            None => self.state.fill.said = text::FILL_BROKE.now().to_owned(),
+            Some(Err(error)) => self.state.fill.said = text::sentence(&error.to_string()),
             Some(Ok(fills)) if answer.stopped => {
                 // By worth or to a number fewer modules may be what was asked for.
                 let most = !matches!(answer.how.mode, Mode::ByWorth(_) | Mode::ToNumber(_));
@@ -52,22 +51,22 @@ impl Editor {
 
     fn put_fill(&mut self, ctx: &Context, fills: Vec<Fill>, how: How) {
         if fills.is_empty() {
-            self.desk.fill.said = text::FILL_STOPPED.now().to_owned();
+            self.state.fill.said = text::FILL_STOPPED.now().to_owned();
             return;
         }
         let job = Arc::clone(self.document.settled());
         let edit = Edit::Several(fills.iter().map(|fill| fill_edit(&job, fill)).collect());
         let label = text::fill_of(&job, &fills);
         if let Err(error) = self.document.edit(&label, &edit) {
-            self.desk.fill.said = text::sentence(&error.to_string());
+            self.state.fill.said = text::sentence(&error.to_string());
             return;
         }
-        self.desk.said = text::filled(&fills);
+        self.state.said = text::filled(&fills);
         if let [fill] = fills.as_slice() {
-            self.desk.selection = Selection::Face(fill.face);
+            self.state.selection = Selection::Face(fill.face);
         }
-        self.desk.fill.show(ctx, Arc::clone(self.document.settled()), fills, how);
-        self.desk.keep_in_step(&self.document);
+        self.state.fill.list(ctx, Arc::clone(self.document.settled()), fills, how);
+        self.state.keep_in_step(&self.document);
     }
 }
 

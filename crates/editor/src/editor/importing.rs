@@ -1,10 +1,9 @@
 //! Buildings in, and the plan out, in open formats.
 
 use super::Editor;
-use crate::commands::PlanFormat;
 use crate::dialogs::Then;
-use crate::importing::Importing;
-use crate::{Document, canvas, text};
+use crate::state::{Importing, PlanFormat};
+use crate::{Document, edits, text};
 use chalkcourse_exchange::House;
 use chalkcourse_job::{Resolved, apply, write_atomically};
 use chalkcourse_sheets::Output;
@@ -15,22 +14,22 @@ use std::sync::Arc;
 impl Editor {
     /// Opens the list of the buildings of a file or folder.
     pub(super) fn import(&mut self, ctx: &Context, path: &Path) {
-        self.desk.windows.import = Some(Importing::start(ctx, path));
+        self.windows.import = Some(Importing::start(ctx, path));
     }
 
     /// Puts a building that was read into the job: into one without faces as a step, else into a job of its own.
     pub(super) fn answer_import(&mut self, ctx: &Context) {
-        let Some(house) = self.desk.windows.import.as_mut().and_then(Importing::answer) else { return };
+        let Some(house) = self.windows.import.as_mut().and_then(Importing::answer) else { return };
         match self.with_building(&house) {
             Err(words) => {
-                if let Some(import) = &mut self.desk.windows.import {
+                if let Some(import) = &mut self.windows.import {
                     import.wrong = text::sentence(&words);
                 }
             }
             Ok(None) => {
-                self.desk.windows.import = None;
-                self.desk.fit = true;
-                self.desk.said = text::imported(&house);
+                self.windows.import = None;
+                self.state.fit = true;
+                self.state.said = text::imported(&house);
             }
             Ok(Some(job)) => self.ask_or(ctx, Then::Take(Box::new(job), text::imported(&house))),
         }
@@ -38,13 +37,13 @@ impl Editor {
 
     /// A job of its own with a building, where this one has a roof already.
     fn with_building(&mut self, house: &House) -> Result<Option<Resolved>, String> {
-        let how = self.desk.raise_as.unwrap_or_else(canvas::usual_roof);
+        let how = self.state.raise_as.unwrap_or_else(edits::usual_roof);
         let words = |error: &dyn std::fmt::Display| error.to_string();
         let now = Arc::clone(self.document.settled());
         if now.faces.is_empty() {
             let edit = house.edit(&now, &how).map_err(|error| words(&error))?;
             self.document.edit(&text::import_of(house), &edit).map_err(|error| words(&error))?;
-            self.desk.keep_in_step(&self.document);
+            self.state.keep_in_step(&self.document);
             return Ok(None);
         }
         let (kit, book, prices) = (Arc::clone(&now.kit), Arc::clone(&now.rule_book), Arc::clone(&now.prices));
@@ -59,7 +58,7 @@ impl Editor {
         let mut document = Document::new(job, None);
         document.mark_unsaved();
         self.put(document);
-        self.desk.said = said;
+        self.state.said = said;
     }
 
     /// Writes the plan for maps, or the house for 3-D programs: the very bytes that the command line writes.
@@ -72,7 +71,7 @@ impl Editor {
         let written = super::filing::bytes(&self.document, output)
             .and_then(|bytes| write_atomically(path, &bytes).map_err(|error| error.to_string()));
         match written {
-            Ok(()) => self.desk.said = text::plan_exported_to(path),
+            Ok(()) => self.state.said = text::plan_exported_to(path),
             Err(words) => self.wrong(text::CANT_EXPORT_PLAN.now(), text::sentence(&words)),
         }
     }

@@ -15,7 +15,7 @@ impl Editor {
             Ok(stock) => {
                 let edit = Edit::order(self.document.job(), |order| order.stock = stock);
                 self.edit(text::LOAD_STOCK.now(), &edit);
-                self.desk.said = text::taken(text::LOAD_STOCK.now());
+                self.state.said = text::taken(text::LOAD_STOCK.now());
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
@@ -28,8 +28,8 @@ impl Editor {
                 let lines = counts.len();
                 let edit = Edit::order(self.document.job(), |order| order.delivery.counts.extend(counts));
                 self.edit(text::LOAD_COUNTS.now(), &edit);
-                self.desk.windows.order.part = OrderPart::Delivery;
-                self.desk.said = text::counts_taken(lines);
+                self.windows.order.part = OrderPart::Delivery;
+                self.state.said = text::counts_taken(lines);
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
@@ -39,8 +39,8 @@ impl Editor {
         match load(path) {
             Ok(job) => {
                 let takeoff = evaluate(&job).takeoff;
-                self.desk.windows.order.other = Some(OtherOrder { name: job.name.clone(), takeoff });
-                self.desk.windows.order.part = OrderPart::Compare;
+                self.windows.order.other = Some(OtherOrder { name: job.name.clone(), takeoff });
+                self.windows.order.part = OrderPart::Compare;
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
         }
@@ -50,7 +50,7 @@ impl Editor {
         match load_prices(path, &self.document.job().kit) {
             Ok(PriceReading { list, summary }) => {
                 self.edit(text::LOAD_PRICES.now(), &Edit::SetPrices(Arc::new(list)));
-                self.desk.said = text::taken(text::LOAD_PRICES.now());
+                self.state.said = text::taken(text::LOAD_PRICES.now());
                 self.tell_prices(&summary);
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
@@ -68,8 +68,8 @@ impl Editor {
     pub(super) fn add_offer(&mut self, path: &Path) {
         match load_prices(path, &self.document.job().kit) {
             Ok(PriceReading { list, summary }) => {
-                self.desk.windows.order.offers.push(Arc::new(list));
-                self.desk.windows.order.part = OrderPart::Compare;
+                self.windows.order.offers.push(Arc::new(list));
+                self.windows.order.part = OrderPart::Compare;
                 self.tell_prices(&summary);
             }
             Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),

@@ -2,11 +2,8 @@
 
 use super::Editor;
 use crate::action::Action;
-use crate::canvas::{Handling, PictureMode};
-use crate::commands::Tool;
-use crate::pictures::replaced;
+use crate::state::{PictureMode, Tool, View, replaced};
 use crate::text;
-use crate::view::View;
 use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::Context;
 use std::path::Path;
@@ -19,20 +16,20 @@ const DIM: f64 = 0.25;
 impl Editor {
     /// Reads the picture of the job, and lays one that was asked for once it is read.
     pub(super) fn mind_pictures(&mut self, ctx: &Context) {
-        if let Some(wanted) = self.desk.pictures.answer(ctx) {
+        if let Some(wanted) = self.state.pictures.answer(ctx) {
             match wanted.found {
                 Ok((sha256, pixels)) => self.lay(ctx, &wanted.path, &sha256, pixels),
                 Err(words) => self.wrong(text::CANT_LAY.now(), words),
             }
         }
         let underlay = self.document.job().underlay.as_ref();
-        self.desk.pictures.keep_in_step(ctx, underlay);
+        self.state.pictures.keep_in_step(ctx, underlay);
     }
 
     /// Begins to read a picture that goes under the plan.
     pub(super) fn lay_picture(&mut self, ctx: &Context, path: &Path) {
         let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
-        self.desk.pictures.ask(ctx, &path);
+        self.state.pictures.ask(ctx, &path);
     }
 
     fn lay(&mut self, ctx: &Context, path: &Path, sha256: &str, pixels: [u32; 2]) {
@@ -41,12 +38,12 @@ impl Editor {
             Some(there) => Underlay { crop: Crop::default(), ..replaced(there, &path, sha256, pixels) },
             None => {
                 let seen = self.space.map_or(800.0, |space| f64::from(space.area.width()));
-                let wide = seen * SHARE / self.desk.camera.scale;
+                let wide = seen * SHARE / self.state.camera.scale;
                 Underlay {
                     path: path.clone().into_owned(),
                     sha256: sha256.to_owned(),
                     pixels,
-                    at: self.desk.camera.centre,
+                    at: self.state.camera.centre,
                     turn: 0.0,
                     metres_per_pixel: wide / f64::from(pixels[0].max(1)),
                     dim: DIM,
@@ -57,8 +54,8 @@ impl Editor {
         self.look(View::Plan);
         let edit = Edit::SetUnderlay(Some(underlay));
         self.carry_out(ctx, vec![Action::Edit(text::LAY_A_PICTURE.now().to_owned(), edit)]);
-        self.desk.take(Tool::Picture);
-        self.desk.handling = Handling { mode: PictureMode::Scale, ..Handling::default() };
-        self.desk.said = text::picture_laid(&path);
+        self.take(Tool::Picture);
+        self.canvas.handle_picture(PictureMode::Scale);
+        self.state.said = text::picture_laid(&path);
     }
 }

@@ -1,23 +1,32 @@
-use super::{arrange, heading, quiet};
+use super::{heading, quiet};
 use crate::action::{Action, Actions};
-use crate::canvas::{Growth, grown};
-use crate::desk::Desk;
-use crate::{Document, Selection, fields, text};
+use crate::edits::{Growth, grown};
+use crate::state::State;
+use crate::widgets::{arrange, fields};
+use crate::{Document, Selection, text};
 use chalkcourse_geometry::{Length, dvec2};
 use chalkcourse_job::{Block, BlockId, Edit, Orientation};
 use egui::Ui;
 
 /// A block: its size, its gaps, where it is, which modules it has.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: BlockId, actions: &mut Actions) {
+pub(super) fn block_form(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    id: BlockId,
+    actions: &mut Actions,
+) {
     let job = document.job();
     let Some(block) = job.block(id) else { return };
     let units = job.units;
     heading(ui, &text::block_name(&block.name));
-    ui.columns(2, |columns| arrange::show(columns, document, desk.selection, desk.view.seen(), id, actions));
+    ui.columns(2, |columns| {
+        arrange::arrange_buttons(columns, document, state.selection, state.view.seen(), id, actions);
+    });
     let mut put = |next: Block| {
         actions.push(Action::Edit(text::change_of(&text::block_name(&block.name)), Edit::PutBlock(next)));
     };
-    if let Selection::Module { cell, .. } = desk.selection {
+    if let Selection::Module { cell, .. } = state.selection {
         let off = block.off.contains(&cell);
         // One below the other: side by side they would widen the panel, and the drawing would jump.
         ui.strong(text::module_words(cell, off));
@@ -57,7 +66,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: BlockId, a
         put(Block { locked, ..block.clone() });
     }
     if ui.button(text::DELETE_BLOCK.now()).clicked() {
-        actions.extend(crate::canvas::delete(document, Selection::Block(id)));
+        actions.extend(crate::edits::delete(document, Selection::Block(id)));
     }
 }
 

@@ -1,10 +1,11 @@
 use super::quiet;
-use crate::{Document, sketch, text, theme};
+use crate::widgets::sketch;
+use crate::{Document, text, theme};
 use chalkcourse_words::of_data;
 use egui::{CollapsingHeader, RichText, Ui};
 
 /// Which rules were checked against which book, and which were not and why.
-pub(super) fn show(ui: &mut Ui, document: &Document) {
+pub(super) fn checked_list(ui: &mut Ui, document: &Document) {
     let checked = chalkcourse_telling::checked(document.job());
     ui.add_space(theme::GAP * 2.0);
     CollapsingHeader::new(text::checked_heading(&checked)).id_salt("checked").show(ui, |ui| {

@@ -1,5 +1,5 @@
+use super::Panels;
 use super::quiet;
-use crate::desk::Desk;
 use crate::theme::{self, Palette};
 use crate::{Document, text};
 use chalkcourse_plan::{Plan, StepCost, cost_by_group, cost_by_rows};
@@ -22,7 +22,7 @@ struct Amount {
 }
 
 /// Where the money goes: by group, by stage of work, and as the array grows.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.iter().all(|line| line.cost.is_none()) {
         return;
@@ -52,7 +52,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
         chart(ui, "stages", text::CHART_STAGES.now(), &bars.collect::<Vec<_>>(), p);
         ui.add_space(theme::GAP * 2.0);
         ui.label(RichText::new(text::COSTS_BY_ROWS.now()).strong());
-        let steps = steps(document, desk);
+        let steps = steps(document, own);
         let bars = steps.iter().map(|step| Amount {
             name: text::modules(step.modules),
             amount: amount(&step.cost),
@@ -66,11 +66,11 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk) {
 }
 
 /// While something is dragged the last totals stay: they need an order each.
-fn steps<'a>(document: &Document, desk: &'a mut Desk) -> &'a [StepCost] {
+fn steps<'a>(document: &Document, own: &'a mut Panels) -> &'a [StepCost] {
     let plan = document.plan();
     let moving = document.history().in_gesture();
-    let kept = desk.costs.take().filter(|costs| moving || Arc::ptr_eq(&costs.plan, plan));
-    let costs = desk.costs.insert(
+    let kept = own.costs.take().filter(|costs| moving || Arc::ptr_eq(&costs.plan, plan));
+    let costs = own.costs.insert(
         kept.unwrap_or_else(|| Costs { plan: Arc::clone(plan), steps: cost_by_rows(document.job(), plan) }),
     );
     &costs.steps

@@ -1,14 +1,15 @@
 //! The deck and the covering as found: what rules about screws, water and fire need to know.
 
-use super::site::{length_field, part};
-use crate::{fields, text};
+use super::form::{length_field, part_of_form};
+use crate::text;
+use crate::widgets::fields;
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Building, DeckCondition, DeckKind, DripEdge, FireClass};
 use egui::Ui;
 
 /// Fields for the deck and the roof covering.
-pub(super) fn show(ui: &mut Ui, building: &mut Building, units: Units) {
-    part(ui, text::DECK_PART.now());
+pub(super) fn deck_fields(ui: &mut Ui, building: &mut Building, units: Units) {
+    part_of_form(ui, text::DECK_PART.now());
     let deck = &mut building.deck;
     length_field(
         ui,
@@ -29,7 +30,7 @@ pub(super) fn show(ui: &mut Ui, building: &mut Building, units: Units) {
     let conditions =
         [(DeckCondition::Sound, text::DECK_SOUND.now()), (DeckCondition::Repair, text::DECK_REPAIR.now())];
     choose(ui, text::DECK_CONDITION.now(), text::DECK_CONDITION_HELP.now(), &mut deck.condition, &conditions);
-    part(ui, text::COVERING_PART.now());
+    part_of_form(ui, text::COVERING_PART.now());
     let edges = [
         (DripEdge::InPlace, text::DRIP_IN_PLACE.now()),
         (DripEdge::WithThisJob, text::DRIP_WITH_JOB.now()),

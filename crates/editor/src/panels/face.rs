@@ -1,14 +1,16 @@
 use super::{heading, part, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::{Document, Selection, fields, squaring, text, theme};
-use chalkcourse_geometry::{EdgeKind, Length, Polygon, Units};
+use crate::edits::squaring;
+use crate::state::State;
+use crate::widgets::fields;
+use crate::{Document, Selection, text, theme};
+use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
 /// A face: its slope, its courses, its sides.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, actions: &mut Actions) {
+pub(super) fn face_form(ui: &mut Ui, document: &Document, state: &State, id: FaceId, actions: &mut Actions) {
     let job = document.job();
     let Some(face) = job.face(id) else { return };
     let units = job.units;
@@ -16,11 +18,15 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         heading(ui, &text::face_heading(&face.name));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             if ui.small_button(text::FACE_ON_VIEW.now()).clicked() {
-                actions.push(Action::Run(Command::FaceOnView));
+                actions.push(Command::FaceOnView.action());
             }
         });
     });
-    if ui.button(text::FILL_THIS_FACE.now()).on_hover_text(text::FILL_HELP.now()).clicked() {
+    if ui
+        .button(text::FILL_THIS_FACE.now())
+        .on_hover_text(Command::Fill.with_key(ui.ctx(), text::FILL_HELP.now()))
+        .clicked()
+    {
         actions.push(Action::Fill(vec![id]));
     }
     let mut put = |next: Face| {
@@ -33,7 +39,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
         part::of_face(ui, job, face, actions);
     } else {
         slope(ui, face, units, actions);
-        square(ui, &face.outline, || squaring::of_face(job, id), actions);
+        super::square::square(ui, &face.outline, || squaring::of_face(job, id), actions);
     }
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
@@ -54,26 +60,10 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: FaceId, ac
     ) {
         put(Face { courses: Courses { first, ..courses }, ..face.clone() });
     }
-    if let Selection::Corner { ring, corner, .. } = desk.selection {
+    if let Selection::Corner { ring, corner, .. } = state.selection {
         corner_fields(ui, face, ring, corner, units, &mut put);
     }
-    sides(ui, document, desk, face, actions);
-}
-
-/// How far an outline is out of square, and a button that squares it.
-pub(super) fn square(
-    ui: &mut Ui,
-    outline: &Polygon,
-    edit: impl FnOnce() -> Option<(String, Edit)>,
-    actions: &mut Actions,
-) {
-    let Some(off) = squaring::off(outline) else { return };
-    ui.horizontal(|ui| {
-        ui.label(RichText::new(text::out_of_square(off)).color(theme::of(ui).caution));
-        if ui.button(text::SQUARE_IT.now()).on_hover_text(text::SQUARE_IT_HELP.now()).clicked() {
-            actions.extend(edit().map(|(label, edit)| Action::Edit(label, edit)));
-        }
-    });
+    sides(ui, document, state, face, actions);
 }
 
 /// What follows from no part: pitch, downslope, height.
@@ -126,7 +116,7 @@ fn corner_fields(
     });
 }
 
-fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &mut Actions) {
+fn sides(ui: &mut Ui, document: &Document, state: &State, face: &Face, actions: &mut Actions) {
     let layout = &document.plan().layout;
     let Some((_, on_roof)) = layout.face(face.id) else { return };
     ui.add_space(6.0);
@@ -137,7 +127,7 @@ fn sides(ui: &mut Ui, document: &Document, desk: &Desk, face: &Face, actions: &m
     }
     let units = document.job().units;
     for (index, edge) in on_roof.edges.iter().enumerate() {
-        let held = desk.selection == Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
+        let held = state.selection == Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
         ui.push_id(index, |ui| {
             ui.horizontal(|ui| {
                 let length = Length::from_metres(edge.length).show(units);

@@ -4,9 +4,10 @@ mod held;
 
 use super::{quiet, turning};
 use crate::action::{Action, Actions};
-use crate::desk::{Desk, Pointed};
-use crate::filling::{Asked, Laying};
-use crate::{Document, fields, text, theme};
+use crate::commands::Command;
+use crate::state::{Asked, Laying, Pointed, State};
+use crate::widgets::fields;
+use crate::{Document, text, theme};
 use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_plan::{Fill, Seen, Size, Way};
 use egui::{RichText, ScrollArea, Ui};
@@ -15,34 +16,37 @@ use egui::{RichText, ScrollArea, Ui};
 const MANY: usize = 2;
 
 /// The list of a fill.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn fill_list(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let job = document.job();
-    ways(ui, &mut desk.fill.asked, job);
+    let mut asked = state.fill.asked.clone();
+    ways(ui, &mut asked, job);
     quiet(ui, &text::kit_allows(&job.kit));
-    if let Some((faces, since)) = desk.fill.running().map(|(faces, since)| (faces.to_vec(), since)) {
-        running(ui, document, desk, &faces, since);
+    if let Some((faces, since)) = state.fill.running().map(|(faces, since)| (faces.to_vec(), since)) {
+        running(ui, document, state, &faces, since, actions);
+        change(state, asked, actions);
         return;
     }
-    faces(ui, document, desk);
-    buttons(ui, document, desk, actions);
-    if !desk.fill.said.is_empty() {
-        ui.label(RichText::new(&desk.fill.said).color(theme::of(ui).stop));
-    } else if desk.fill.fills().is_empty() {
+    faces(ui, document, &mut asked);
+    change(state, asked, actions);
+    buttons(ui, document, state, actions);
+    if !state.fill.said.is_empty() {
+        ui.label(RichText::new(&state.fill.said).color(theme::of(ui).stop));
+    } else if state.fill.fills().is_empty() {
         quiet(ui, text::FILL_HINT.now());
     }
-    if desk.fill.is_asking() {
+    if state.fill.is_asking() {
         ui.horizontal(|ui| {
             turning(ui);
             if ui.button(text::STOP_ASKING.now()).on_hover_text(text::STOP_ASKING_HELP.now()).clicked() {
-                desk.fill.stop_asking();
+                actions.push(Action::StopHoldBack);
             }
             ui.add(egui::Label::new(text::ASKING.now()).truncate());
         });
     }
     let mut pointed = Pointed::Nothing;
-    let many = desk.fill.fills().len() > MANY;
-    let (asking, seen) = (desk.fill.is_asking(), desk.view.seen());
-    for found in desk.fill.fills() {
+    let many = state.fill.fills().len() > MANY;
+    let (asking, seen) = (state.fill.is_asking(), state.view.seen());
+    for found in state.fill.fills() {
         let name = document.job().face(found.face).map_or("", |face| face.name.as_str());
         ui.add_space(theme::GAP);
         ui.push_id(found.face, |ui| {
@@ -56,7 +60,13 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         });
     }
     if pointed != Pointed::Nothing {
-        desk.pointed = pointed;
+        actions.push(Action::Point(pointed));
+    }
+}
+
+fn change(state: &State, asked: Asked, actions: &mut Actions) {
+    if asked != state.fill.asked {
+        actions.push(Action::FillAs(asked));
     }
 }
 
@@ -136,17 +146,24 @@ fn target(ui: &mut Ui, asked: &mut Asked, job: &Resolved) {
     }
 }
 
-fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId], since: f64) {
+fn running(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    faces: &[FaceId],
+    since: f64,
+    actions: &mut Actions,
+) {
     let names: Vec<&str> =
         faces.iter().filter_map(|id| document.job().face(*id)).map(|face| face.name.as_str()).collect();
     ui.horizontal(|ui| {
         turning(ui);
         if ui.button(text::STOP.now()).on_hover_text(text::STOP_HELP.now()).clicked() {
-            desk.fill.stop();
+            actions.push(Action::StopFill);
         }
         ui.add(egui::Label::new(text::filling(&names, since)).truncate());
     });
-    let best = desk.fill.best_so_far();
+    let best = state.fill.best_so_far();
     if best.is_empty() {
         quiet(ui, text::NOTHING_YET.now());
     } else {
@@ -159,12 +176,12 @@ fn running(ui: &mut Ui, document: &Document, desk: &Desk, faces: &[FaceId], sinc
 }
 
 /// Which faces to fill at once: ticked in a list, where there are several.
-fn faces(ui: &mut Ui, document: &Document, desk: &mut Desk) {
+fn faces(ui: &mut Ui, document: &Document, asked: &mut Asked) {
     let faces = &document.job().faces;
     if faces.len() < 2 {
         return;
     }
-    let chosen = &mut desk.fill.asked.faces;
+    let chosen = &mut asked.faces;
     let words = text::some_faces(chosen.len());
     egui::CollapsingHeader::new(words).id_salt("some faces").default_open(false).show(ui, |ui| {
         ScrollArea::vertical().id_salt("faces").max_height(150.0).show(ui, |ui| {
@@ -182,11 +199,11 @@ fn faces(ui: &mut Ui, document: &Document, desk: &mut Desk) {
     });
 }
 
-fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
-    let held = desk.selection.face(document.job()).and_then(|id| document.job().face(id));
+fn buttons(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+    let held = state.selection.face(document.job()).and_then(|id| document.job().face(id));
     ui.horizontal_wrapped(|ui| {
         let strong = theme::of(ui).accent_ground;
-        let chosen: Vec<FaceId> = desk.fill.asked.faces.iter().copied().collect();
+        let chosen: Vec<FaceId> = state.fill.asked.faces.iter().copied().collect();
         if !chosen.is_empty() {
             let button = egui::Button::new(text::fill_chosen(chosen.len())).fill(strong);
             if ui.add(button).on_hover_text(text::FILL_CHOSEN_HELP.now()).clicked() {
@@ -195,14 +212,15 @@ fn buttons(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions)
         }
         if let Some(face) = held {
             let button = egui::Button::new(text::fill_face(&face.name)).fill(strong);
-            if ui.add(button).on_hover_text(text::FILL_HELP.now()).clicked() {
+            if ui.add(button).on_hover_text(Command::Fill.with_key(ui.ctx(), text::FILL_HELP.now())).clicked()
+            {
                 actions.push(Action::Fill(vec![face.id]));
             }
         }
         let any = !document.job().faces.is_empty();
         let all = ui.add_enabled(any, egui::Button::new(text::FILL_ALL.now()));
         if all
-            .on_hover_text(text::FILL_ALL_HELP.now())
+            .on_hover_text(text::fill_all_help(&Command::Fill.key_words(ui.ctx())))
             .on_disabled_hover_text(text::NO_FACE_TO_FILL.now())
             .clicked()
         {
@@ -232,7 +250,7 @@ fn result(
     );
     ui.strong(text::HOLDS_BACK.now());
     match &found.held {
-        Some(held) => held::show(ui, document, found, held, seen, pointed, actions),
+        Some(held) => held::held_back_list(ui, document, found, held, seen, pointed, actions),
         None if asking => {
             quiet(ui, text::NOT_ASKED_YET.now());
         }

@@ -1,9 +1,10 @@
+use super::Panels;
 use super::{checked, quiet};
 use crate::action::{Action, Actions};
-use crate::desk::{Desk, Pointed, Waiving};
-use crate::settings::Settings;
-use crate::{Document, Selection, canvas, sketch, text, theme};
-use chalkcourse_job::{Edit, WAIVER};
+use crate::state::{Pointed, Settings, State};
+use crate::widgets::{severity_sign, sketch};
+use crate::{Document, Selection, text, theme};
+use chalkcourse_job::{Edit, FindingKey, WAIVER};
 use chalkcourse_plan::fix_words;
 use chalkcourse_rules::{Finding, Place, Severity};
 use chalkcourse_words::of_data;
@@ -19,6 +20,15 @@ pub(crate) struct Filter {
     only_held: bool,
 }
 
+/// A waiver that is being written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Waiving {
+    key: FindingKey,
+    reason: String,
+    /// Its form came into sight once.
+    shown: bool,
+}
+
 impl Filter {
     /// Whether a finding is listed while something is held.
     fn shows(&self, finding: &Finding, held: Selection) -> bool {
@@ -29,11 +39,12 @@ impl Filter {
 const SEVERITIES: [Severity; 3] = [Severity::Stop, Severity::Caution, Severity::Note];
 
 /// What the rules found, the severest first, then what was accepted.
-pub(super) fn show(
+pub(super) fn findings_list(
     ui: &mut Ui,
     document: &Document,
-    desk: &mut Desk,
-    settings: &mut Settings,
+    state: &State,
+    own: &mut Panels,
+    settings: &Settings,
     actions: &mut Actions,
 ) {
     let findings = &document.plan().findings;
@@ -41,12 +52,12 @@ pub(super) fn show(
     if open.is_empty() {
         let words = text::nothing_found(document.job());
         quiet(ui, words);
-    } else if open.len() > 1 || desk.filter != Filter::default() {
-        filter(ui, desk, &open);
+    } else if open.len() > 1 || own.filter != Filter::default() {
+        filter(ui, state, &mut own.filter, &open);
     }
-    let held = desk.selection;
+    let held = state.selection;
     let (shown, hidden): (Vec<&Finding>, Vec<&Finding>) =
-        open.into_iter().partition(|finding| desk.filter.shows(finding, held));
+        open.into_iter().partition(|finding| own.filter.shows(finding, held));
     for severity in SEVERITIES {
         let of: Vec<&Finding> = shown.iter().copied().filter(|f| f.severity == severity).collect();
         if !of.is_empty() {
@@ -54,14 +65,14 @@ pub(super) fn show(
             ui.label(RichText::new(text::severity_group(severity, of.len())).strong());
         }
         for finding in of {
-            row(ui, document, desk, settings, finding, actions);
+            row(ui, document, state, own, settings, finding, actions);
         }
     }
     if !hidden.is_empty() {
         ui.horizontal_wrapped(|ui| {
             quiet(ui, &text::hidden_findings(hidden.len()));
             if ui.small_button(text::SHOW_ALL.now()).clicked() {
-                desk.filter = Filter::default();
+                own.filter = Filter::default();
             }
         });
     }
@@ -69,31 +80,31 @@ pub(super) fn show(
         ui.add_space(theme::GAP);
         quiet(ui, text::ACCEPTED.now());
         for finding in waived {
-            row(ui, document, desk, settings, finding, actions);
+            row(ui, document, state, own, settings, finding, actions);
         }
     }
     if !document.job().faces.is_empty() {
-        checked::show(ui, document);
+        checked::checked_list(ui, document);
     }
 }
 
 /// Switches for what is listed. Each tells how many there are.
-fn filter(ui: &mut Ui, desk: &mut Desk, open: &[&Finding]) {
+fn filter(ui: &mut Ui, state: &State, filter: &mut Filter, open: &[&Finding]) {
     ui.horizontal_wrapped(|ui| {
         for severity in SEVERITIES {
             let count = open.iter().filter(|finding| finding.severity == severity).count();
             if count == 0 {
                 continue;
             }
-            let on = !desk.filter.hidden.contains(&severity);
+            let on = !filter.hidden.contains(&severity);
             let words = format!("{} {count}", text::severity(severity));
-            if ui.add(Button::selectable(on, words)).clicked() && !desk.filter.hidden.remove(&severity) {
-                desk.filter.hidden.insert(severity);
+            if ui.add(Button::selectable(on, words)).clicked() && !filter.hidden.remove(&severity) {
+                filter.hidden.insert(severity);
             }
         }
-        let holds = desk.selection != Selection::Nothing;
-        ui.add_enabled_ui(holds || desk.filter.only_held, |ui| {
-            ui.checkbox(&mut desk.filter.only_held, text::ONLY_HELD.now())
+        let holds = state.selection != Selection::Nothing;
+        ui.add_enabled_ui(holds || filter.only_held, |ui| {
+            ui.checkbox(&mut filter.only_held, text::ONLY_HELD.now())
                 .on_hover_text(text::ONLY_HELD_HELP.now());
         });
     });
@@ -113,13 +124,14 @@ fn lies_on(place: &Place, held: Selection) -> bool {
 fn row(
     ui: &mut Ui,
     document: &Document,
-    desk: &mut Desk,
-    settings: &mut Settings,
+    state: &State,
+    own: &mut Panels,
+    settings: &Settings,
     finding: &Finding,
     actions: &mut Actions,
 ) {
     let p = theme::of(ui);
-    let lit = concerns(&finding.place, desk.hover);
+    let lit = concerns(&finding.place, state.hover);
     let line = if lit { p.light } else { p.rule };
     let frame = Frame::new()
         .fill(p.field)
@@ -129,9 +141,10 @@ fn row(
     let card = ui.push_id(&finding.key, |ui| {
         frame.show(ui, |ui| {
             ui.set_min_width(ui.available_width());
-            contents(ui, document, desk, settings, finding, actions);
+            contents(ui, document, state, own, settings, finding, actions)
         })
     });
+    let on_a_fix = card.inner.inner;
     let rect = card.inner.response.rect;
     let id = ui.make_persistent_id(("finding", &finding.key));
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
@@ -139,34 +152,36 @@ fn row(
         WidgetInfo::labeled(egui::Role::ListItem, true, text::finding_words(document.job(), finding))
     });
     let under = ui.rect_contains_pointer(rect);
-    let on_a_fix = matches!(&desk.pointed, Pointed::Fix(key, _) if *key == finding.key);
     if (under || response.has_focus()) && !on_a_fix {
-        desk.pointed = Pointed::Finding(finding.key.clone());
+        actions.push(Action::Point(Pointed::Finding(finding.key.clone())));
     }
-    let held = desk.fixing.is_open(&finding.key) || concerns(&finding.place, desk.selection);
+    let held = state.fixing.is_open(&finding.key) || concerns(&finding.place, state.selection);
     if finding.waived.is_none() && (under || on_a_fix || response.has_focus() || held) {
-        desk.fixing.look_at(&finding.key, under || on_a_fix || response.has_focus());
+        let now = under || on_a_fix || response.has_focus();
+        actions.push(Action::LookAtFinding(finding.key.clone(), now));
     }
     let pressed = under && ui.input(|input| input.pointer.primary_clicked());
     if pressed || response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
-        desk.fixing.open(&finding.key);
+        actions.push(Action::OpenFinding(finding.key.clone()));
         actions.push(Action::Select(selection_of(&finding.place)));
     }
 }
 
+/// What a finding says and what can be done about it. Whether one of its fixes is pointed at.
 fn contents(
     ui: &mut Ui,
     document: &Document,
-    desk: &mut Desk,
-    settings: &mut Settings,
+    state: &State,
+    own: &mut Panels,
+    settings: &Settings,
     finding: &Finding,
     actions: &mut Actions,
-) {
+) -> bool {
     let p = theme::of(ui);
     ui.horizontal(|ui| {
         let (rect, _) = ui.allocate_exact_size(egui::vec2(18.0, 18.0), Sense::hover());
         let severity = if finding.waived.is_some() { Severity::Note } else { finding.severity };
-        canvas::severity_sign(ui.painter(), rect.center(), 7.5, severity, p);
+        severity_sign(ui.painter(), rect.center(), 7.5, severity, p);
         let word =
             if finding.waived.is_some() { text::WAIVED.now() } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
@@ -181,18 +196,19 @@ fn contents(
         if ui.small_button(text::UNWAIVE.now()).clicked() {
             actions.push(Action::Edit(text::UNWAIVE.now().to_owned(), Edit::Unwaive(finding.key.clone())));
         }
-        return;
+        return false;
     }
-    let writing = desk.waiving.as_ref().is_some_and(|w| w.key == finding.key);
+    let writing = own.waiving.as_ref().is_some_and(|w| w.key == finding.key);
     if writing {
-        write_waiver(ui, finding, desk, settings, actions);
-        return;
+        write_waiver(ui, finding, own, settings, actions);
+        return false;
     }
     if let Some(words) = chalkcourse_telling::lapse_words(job, finding) {
         ui.label(RichText::new(words).color(p.caution));
     }
+    let mut on_a_fix = false;
     ui.horizontal_wrapped(|ui| {
-        fixes(ui, document, desk, finding, actions);
+        on_a_fix = fixes(ui, document, state, finding, actions);
         // What is said of a waiver is no trouble to accept.
         if finding.rule == WAIVER {
             return;
@@ -204,18 +220,20 @@ fn contents(
             // The reason that was given may still be the reason.
             let reason =
                 finding.lapsed.as_ref().map_or_else(String::new, |(waiver, _)| waiver.reason.clone());
-            desk.waiving = Some(Waiving { key: finding.key.clone(), reason, shown: false });
+            own.waiving = Some(Waiving { key: finding.key.clone(), reason, shown: false });
         }
     });
+    on_a_fix
 }
 
-/// Buttons for what clears a finding, the best first; or words on why there is none.
-fn fixes(ui: &mut Ui, document: &Document, desk: &mut Desk, finding: &Finding, actions: &mut Actions) {
+/// Buttons for what clears a finding, the best first; or words on why there is none. Whether one of them is pointed at.
+fn fixes(ui: &mut Ui, document: &Document, state: &State, finding: &Finding, actions: &mut Actions) -> bool {
+    let mut on_a_fix = false;
     let job = document.job();
-    if desk.fixing.is_looking_for(&finding.key) {
+    if state.fixing.is_looking_for(&finding.key) {
         quiet(ui, text::FIX_IS_SOUGHT.now());
     }
-    let Some(found) = desk.fixing.of(job, &finding.key) else { return };
+    let Some(found) = state.fixing.of(job, &finding.key) else { return false };
     let offered = found.offered();
     if offered.is_empty() && found.tried > 0 {
         quiet(ui, text::NO_FIX.now());
@@ -223,35 +241,41 @@ fn fixes(ui: &mut Ui, document: &Document, desk: &mut Desk, finding: &Finding, a
         let alone = found.has_a_single_step();
         quiet(ui, if alone { text::FEWER_MODULES.now() } else { text::NO_SINGLE_FIX.now() });
     }
-    let seen = desk.view.seen();
+    let seen = state.view.seen();
     for (index, fix) in offered.into_iter().enumerate() {
         let label = fix_words(job, fix, seen);
         let button = ui.button(&label).on_hover_text(text::FIX_HELP.now());
         // What it would do is drawn before it is done.
         if button.hovered() || button.has_focus() {
-            desk.pointed = Pointed::Fix(finding.key.clone(), index);
+            on_a_fix = true;
+            actions.push(Action::Point(Pointed::Fix(finding.key.clone(), index)));
         }
         if button.clicked() {
             actions.push(Action::Edit(label, fix.edit()));
         }
     }
+    on_a_fix
 }
 
 fn write_waiver(
     ui: &mut Ui,
     finding: &Finding,
-    desk: &mut Desk,
-    settings: &mut Settings,
+    own: &mut Panels,
+    settings: &Settings,
     actions: &mut Actions,
 ) {
-    let Some(waiving) = &mut desk.waiving else { return };
+    let Some(waiving) = &mut own.waiving else { return };
     let label = ui.label(text::WAIVE_REASON.now());
     let width = ui.available_width();
     ui.add(TextEdit::multiline(&mut waiving.reason).desired_rows(2).desired_width(width))
         .labelled_by(label.id);
     let label = ui.label(text::WAIVE_BY.now());
-    ui.add(TextEdit::singleline(&mut settings.person).desired_width(width)).labelled_by(label.id);
-    let ready = !waiving.reason.trim().is_empty() && !settings.person.trim().is_empty();
+    let mut person = settings.person.clone();
+    let field = ui.add(TextEdit::singleline(&mut person).desired_width(width)).labelled_by(label.id);
+    if field.changed() {
+        actions.push(Action::Person(person.clone()));
+    }
+    let ready = !waiving.reason.trim().is_empty() && !person.trim().is_empty();
     let mut done = false;
     let buttons = ui.horizontal(|ui| {
         if ui
@@ -261,7 +285,7 @@ fn write_waiver(
         {
             let waiver = finding.waiver(
                 waiving.reason.trim().to_owned(),
-                settings.person.trim().to_owned(),
+                person.trim().to_owned(),
                 text::today(std::time::SystemTime::now()),
             );
             actions.push(Action::Edit(text::WAIVE_DO.now().to_owned(), Edit::Waive(waiver)));
@@ -274,7 +298,7 @@ fn write_waiver(
         buttons.response.scroll_to_me(None);
     }
     if done {
-        desk.waiving = None;
+        own.waiving = None;
     }
 }
 

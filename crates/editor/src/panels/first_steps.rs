@@ -1,10 +1,11 @@
 use crate::action::{Action, Actions};
-use crate::commands::{Command, Tool};
+use crate::commands::Command;
+use crate::state::Tool;
 use crate::{text, theme};
 use egui::{Align2, Area, Button, Frame, Id, Margin, Order, Rect, RichText, Stroke, Ui};
 
 /// What to do where there is no roof yet.
-pub(crate) fn show(ui: &mut Ui, area: Rect, actions: &mut Actions) {
+pub(crate) fn first_steps_card(ui: &mut Ui, area: Rect, actions: &mut Actions) {
     let p = theme::of(ui);
     Area::new(Id::unique("first steps"))
         .order(Order::Middle)
@@ -28,16 +29,16 @@ pub(crate) fn show(ui: &mut Ui, area: Rect, actions: &mut Actions) {
                     let first = Button::new(text::RAISE_OVER_WALLS.now()).fill(p.accent_ground);
                     ui.horizontal_wrapped(|ui| {
                         if ui.add(first).clicked() {
-                            actions.push(Action::Run(Command::RaiseRoof));
+                            actions.push(Command::RaiseRoof.action());
                         }
                         if ui.button(text::EMPTY_DRAW.now()).clicked() {
-                            actions.push(Action::Run(Command::Use(Tool::DrawFace)));
+                            actions.push(Action::Use(Tool::DrawFace));
                         }
                         if ui.button(text::LESSON_SHOW.now()).clicked() {
-                            actions.push(Action::Run(Command::Lesson));
+                            actions.push(Command::Lesson.action());
                         }
                         if ui.button(text::EMPTY_OPEN.now()).clicked() {
-                            actions.push(Action::Run(Command::Open));
+                            actions.push(Command::Open.action());
                         }
                         if ui.button(text::OPEN_SAMPLE.now()).clicked() {
                             actions.push(Action::OpenSample);

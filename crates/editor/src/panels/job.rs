@@ -1,13 +1,14 @@
 use super::{heading, part, quiet, site};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::{Document, Selection, fields, text};
+use crate::widgets::fields;
+use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Edit, Site};
 use egui::Ui;
 
 /// The job as a whole: where, by which kit, rules and prices.
-pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+pub(super) fn job_form(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     heading(ui, text::THE_JOB.now());
     if let Some(name) = fields::name(ui, text::NAME.now(), &job.name) {
@@ -23,7 +24,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     }
     let units = [(Units::FeetInches, text::FEET_INCHES.now()), (Units::Metric, text::METRIC.now())];
     if let Some(units) = fields::choice(ui, text::UNITS.now(), job.units, &units) {
-        actions.push(Action::Run(Command::Show(units)));
+        actions.push(Action::Show(units));
     }
     ui.add_space(6.0);
     for (label, name, command) in [
@@ -43,10 +44,10 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
                         .on_hover_text(text::EDIT_BOOK_HELP.now())
                         .clicked()
                 {
-                    actions.push(Action::Run(Command::RuleBook));
+                    actions.push(Command::RuleBook.action());
                 }
-                if ui.small_button(text::LOAD.now()).on_hover_text(command.name()).clicked() {
-                    actions.push(Action::Run(command));
+                if ui.small_button(text::LOAD.now()).on_hover_text(command.title()).clicked() {
+                    actions.push(command.action());
                 }
                 ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
                     ui.add(egui::Label::new(&name).truncate()).on_hover_text(&name);
@@ -55,7 +56,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         });
     }
     part::list(ui, job, Selection::Nothing, actions);
-    site::show(ui, document, actions);
+    site::site_form(ui, document, actions);
     let summary = &document.plan().summary;
     if summary.slope_area > 0.0 {
         ui.add_space(6.0);

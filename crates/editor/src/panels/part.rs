@@ -1,15 +1,16 @@
 use super::{heading, quiet};
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
-use crate::selection::PartPlace;
-use crate::{Document, Selection, fields, squaring, text, theme};
+use crate::edits::squaring;
+use crate::state::{PartPlace, State};
+use crate::widgets::fields;
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
 use chalkcourse_job::{Edit, Face, PartId, PartKind, PartSide, PartTrouble, PlanMove, Resolved, RoofPart};
 use egui::{Button, RichText, Ui};
 
 /// A part of the house: what it is, how high, what stands on each side.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, actions: &mut Actions) {
+pub(super) fn part_form(ui: &mut Ui, document: &Document, state: &State, id: PartId, actions: &mut Actions) {
     let job = document.job();
     let Some(part) = job.part(id) else { return };
     let units = job.units;
@@ -39,10 +40,10 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
         }
         all_sides(ui, part, units, &mut put);
     }
-    super::face::square(ui, &part.outline, || squaring::of_part(part), actions);
-    place(ui, job, desk, part, actions);
+    super::square::square(ui, &part.outline, || squaring::of_part(part), actions);
+    place(ui, job, state, part, actions);
     if part.kind != PartKind::Chimney {
-        sides(ui, desk, part, units, actions);
+        sides(ui, state, part, units, actions);
     }
     ui.add_space(theme::GAP);
     ui.horizontal_wrapped(|ui| {
@@ -55,7 +56,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &Desk, id: PartId, ac
             actions.push(Action::EditAndSelect(label, Edit::RemovePart(id), Selection::Nothing));
         }
     });
-    list(ui, job, desk.selection, actions);
+    list(ui, job, state.selection, actions);
 }
 
 /// What is wrong with the part, and what it left without a face.
@@ -139,8 +140,8 @@ fn either<T, E>(typed: &str, read: Result<T, E>) -> Result<Option<T>, E> {
 }
 
 /// Where the held corner is, or the first one: typed, it moves the corner, or the whole part.
-fn place(ui: &mut Ui, job: &Resolved, desk: &Desk, part: &RoofPart, actions: &mut Actions) {
-    let corner = match desk.selection {
+fn place(ui: &mut Ui, job: &Resolved, state: &State, part: &RoofPart, actions: &mut Actions) {
+    let corner = match state.selection {
         Selection::Part(_, PartPlace::Corner { ring, corner }) => Some((ring, corner)),
         _ => None,
     };
@@ -152,7 +153,7 @@ fn place(ui: &mut Ui, job: &Resolved, desk: &Desk, part: &RoofPart, actions: &mu
         let edit = match corner {
             Some((ring, corner)) => part.with_corner_moved(ring, corner, to).map(Edit::PutPart),
             None => Some(Edit::MoveParts {
-                parts: crate::canvas::moving_parts(job, part.id),
+                parts: crate::edits::part::moving(job, part.id),
                 how: PlanMove::shift(to - from),
             }),
         };
@@ -169,14 +170,14 @@ fn place(ui: &mut Ui, job: &Resolved, desk: &Desk, part: &RoofPart, actions: &mu
     });
 }
 
-fn sides(ui: &mut Ui, desk: &Desk, part: &RoofPart, units: Units, actions: &mut Actions) {
+fn sides(ui: &mut Ui, state: &State, part: &RoofPart, units: Units, actions: &mut Actions) {
     ui.add_space(theme::GAP);
     ui.strong(text::SIDES_OF_PART.now());
     for (ring, number, a, b) in part.outline.sides() {
         let at = SideRef { ring, side: number };
         let Some(side) = part.side(at).copied() else { continue };
         let this = Selection::Part(part.id, PartPlace::Side { ring, side: number });
-        let held = desk.selection == this;
+        let held = state.selection == this;
         ui.push_id(("side of part", ring, number), |ui| {
             ui.horizontal(|ui| {
                 let length = Length::from_metres(a.distance(b)).show(units);

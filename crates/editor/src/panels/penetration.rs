@@ -1,6 +1,7 @@
 use super::{heading, quiet};
 use crate::action::{Action, Actions};
-use crate::{Document, fields, text};
+use crate::widgets::fields;
+use crate::{Document, text};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Edit, Penetration, PenetrationId, PenetrationKind, Shape};
 use egui::Ui;
@@ -14,7 +15,7 @@ enum Form {
 }
 
 /// Something that comes through the roof: what, how large, how far modules stay away.
-pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions: &mut Actions) {
+pub(super) fn penetration_form(ui: &mut Ui, document: &Document, id: PenetrationId, actions: &mut Actions) {
     let job = document.job();
     let Some(penetration) = job.penetration(id) else { return };
     let units = job.units;
@@ -83,7 +84,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, id: PenetrationId, actions:
     }
     place(ui, document, penetration, &mut put);
     if ui.button(text::DELETE_PENETRATION.now()).clicked() {
-        actions.extend(crate::canvas::delete(document, crate::Selection::Penetration(id)));
+        actions.extend(crate::edits::delete(document, crate::Selection::Penetration(id)));
     }
 }
 

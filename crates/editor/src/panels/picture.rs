@@ -1,21 +1,22 @@
 use super::{heading, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::{Document, fields, text, theme};
+use crate::state::State;
+use crate::widgets::fields;
+use crate::{Document, text, theme};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::{RichText, Ui};
 
 /// The picture under the plan: what it is, and every number of it to type.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     heading(ui, text::PICTURE.now());
     let Some(underlay) = &document.job().underlay else {
         ui.label(text::NO_PICTURE.now());
         if ui.button(text::CHOOSE_PICTURE.now()).clicked() {
-            actions.push(Action::Run(Command::LayPicture));
+            actions.push(Command::LayPicture.action());
         }
-        if desk.pictures.is_reading() {
+        if state.pictures.is_reading() {
             quiet(ui, text::READING_PICTURE.now());
         }
         return;
@@ -24,19 +25,19 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     let units = document.job().units;
     ui.add(egui::Label::new(text::picture_name(&underlay.path)).truncate()).on_hover_text(&underlay.path);
     quiet(ui, &text::picture_size(underlay.size(), underlay.pixels, units));
-    if desk.pictures.is_reading() {
+    if state.pictures.is_reading() {
         quiet(ui, text::READING_PICTURE.now());
     }
-    if let Some(words) = desk.pictures.trouble(underlay) {
+    if let Some(words) = state.pictures.trouble(underlay) {
         ui.label(RichText::new(words).color(theme::of(ui).caution));
         ui.horizontal(|ui| {
-            if let Some(changed) = desk.pictures.changed(underlay)
+            if let Some(changed) = state.pictures.changed(underlay)
                 && ui.button(text::TAKE_AS_IT_IS.now()).clicked()
             {
                 actions.push(put(changed, text::CHANGE_PICTURE.now()));
             }
             if ui.button(text::LOOK_AGAIN.now()).clicked() {
-                desk.pictures.again();
+                actions.push(Action::ReadPictureAgain);
             }
         });
     }
@@ -74,7 +75,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     ui.add_space(theme::GAP);
     ui.horizontal_wrapped(|ui| {
         if ui.button(text::CHOOSE_ANOTHER.now()).clicked() {
-            actions.push(Action::Run(Command::LayPicture));
+            actions.push(Command::LayPicture.action());
         }
         if ui.button(text::TAKE_AWAY.now()).clicked() {
             actions.push(Action::Edit(text::REMOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(None)));

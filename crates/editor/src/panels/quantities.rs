@@ -1,7 +1,8 @@
+use super::Panels;
 use super::{costs, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::{Desk, Pointed};
+use crate::state::{Pointed, State};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Group;
@@ -9,14 +10,20 @@ use chalkcourse_takeoff::{Line, Spot, money_rows, show_amount};
 use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
 /// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn quantities_list(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    own: &mut Panels,
+    actions: &mut Actions,
+) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.is_empty() {
         quiet(ui, text::NO_QUANTITIES.now());
         return;
     }
     if ui.button(text::OPEN_ORDER.now()).on_hover_text(text::ORDER_HELP.now()).clicked() {
-        actions.push(Action::Run(Command::Order));
+        actions.push(Command::Order.action());
     }
     let units = document.job().units;
     ui.spacing_mut().item_spacing.y = 2.0;
@@ -29,9 +36,9 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
         ui.label(RichText::new(group.name()).strong());
         for line in lines {
             let before = document.plan_before().map(|plan| change(&plan.takeoff.lines, line));
-            row(ui, desk, line, before.unwrap_or_default(), units);
-            if desk.opened_line.as_deref() == Some(line.number.as_str()) {
-                terms(ui, desk, line, units);
+            row(ui, state, line, before.unwrap_or_default(), units, actions);
+            if state.opened_line.as_deref() == Some(line.number.as_str()) {
+                terms(ui, line, units, actions);
             }
         }
     }
@@ -56,7 +63,7 @@ pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &
     if !takeoff.unpriced.is_empty() {
         ui.label(RichText::new(text::unpriced(&takeoff.unpriced)).small().color(theme::of(ui).caution));
     }
-    costs::show(ui, document, desk);
+    costs::cost_charts(ui, document, own);
 }
 
 /// Parts that were needed before the drag and are no more.
@@ -72,19 +79,19 @@ fn change(before: &[Line], line: &Line) -> f64 {
     line.need - before.iter().find(|l| l.number == line.number).map_or(0.0, |l| l.need)
 }
 
-fn row(ui: &mut Ui, desk: &mut Desk, line: &Line, change: f64, units: Units) {
+fn row(ui: &mut Ui, state: &State, line: &Line, change: f64, units: Units, actions: &mut Actions) {
     let p = theme::of(ui);
     let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 40.0), Sense::click());
-    let open = desk.opened_line.as_deref() == Some(line.number.as_str());
+    let open = state.opened_line.as_deref() == Some(line.number.as_str());
     let amount = show_amount(line.need, line.unit, units);
     let delta = if change.abs() > 1e-6 { text::delta(change, line.unit, units) } else { String::new() };
     response.widget_info(|| {
         WidgetInfo::selected(egui::Role::Button, true, open, text::line_words(line, &amount, &delta, units))
     });
-    let lit = comes_from(line, desk.hover);
+    let lit = comes_from(line, state.hover);
     if response.hovered() || response.has_focus() {
         ui.painter().rect_filled(rect, 5.0, p.button_hover);
-        desk.pointed = Pointed::Line(line.number.clone());
+        actions.push(Action::Point(Pointed::Line(line.number.clone())));
     } else if open {
         ui.painter().rect_filled(rect, 5.0, p.button);
     }
@@ -94,7 +101,7 @@ fn row(ui: &mut Ui, desk: &mut Desk, line: &Line, change: f64, units: Units) {
         ui.painter().rect_filled(mark, 1.5, p.light);
     }
     if response.clicked() {
-        desk.opened_line = if open { None } else { Some(line.number.clone()) };
+        actions.push(Action::OpenLine((!open).then(|| line.number.clone())));
     }
     let inner = rect.shrink2(Vec2::new(8.0, 3.0));
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
@@ -137,14 +144,14 @@ fn ellipsis(
 }
 
 /// How a need came about, term by term.
-fn terms(ui: &mut Ui, desk: &mut Desk, line: &Line, units: Units) {
+fn terms(ui: &mut Ui, line: &Line, units: Units, actions: &mut Actions) {
     let p = theme::of(ui);
     egui::Frame::new().inner_margin(egui::Margin { left: 16, right: 4, top: 2, bottom: 6 }).show(ui, |ui| {
         for (index, term) in line.terms.iter().enumerate() {
             let words = text::term_words(term, units);
             let response = ui.add(egui::Label::new(RichText::new(words).small()).sense(Sense::hover()));
             if response.hovered() {
-                desk.pointed = Pointed::Term(line.number.clone(), index);
+                actions.push(Action::Point(Pointed::Term(line.number.clone(), index)));
             }
         }
         let sums = text::waste_words(line, units);

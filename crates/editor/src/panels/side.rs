@@ -1,18 +1,17 @@
+use super::Panels;
 use super::{block, face, fill, findings, group, job, part, penetration, picture, quantities};
-use crate::action::Actions;
-use crate::commands::Tool;
-use crate::desk::{Desk, List};
-use crate::selection::PartPlace;
-use crate::settings::Settings;
+use crate::action::{Action, Actions};
+use crate::state::{List, PartPlace, Settings, State, Tool};
 use crate::{Document, Selection, text, theme};
 use egui::{Button, Panel, ScrollArea, Ui};
 
 /// What is held above, what follows from the job below.
-pub(crate) fn show(
+pub(crate) fn side_panel(
     ui: &mut Ui,
     document: &Document,
-    desk: &mut Desk,
-    settings: &mut Settings,
+    state: &State,
+    own: &mut Panels,
+    settings: &Settings,
     actions: &mut Actions,
 ) {
     let height = ui.available_height();
@@ -21,46 +20,53 @@ pub(crate) fn show(
         .default_size((height * 0.52).max(160.0))
         .size_range(140.0..=(height - 120.0).max(160.0))
         .frame(egui::Frame::new().inner_margin(egui::Margin::symmetric(12, 8)))
-        .show(ui, |ui| lists(ui, document, desk, settings, actions));
+        .show(ui, |ui| lists(ui, document, state, own, settings, actions));
     egui::CentralPanel::no_frame()
         .frame(egui::Frame::new().inner_margin(egui::Margin::symmetric(12, 8)))
         .show(ui, |ui| {
             ScrollArea::vertical().id_salt("held").auto_shrink([false, false]).show(ui, |ui| {
-                held(ui, document, desk, actions);
+                held(ui, document, state, actions);
             });
         });
 }
 
-fn held(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    if desk.tool == Tool::Picture {
-        picture::show(ui, document, desk, actions);
+fn held(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+    if state.tool == Tool::Picture {
+        picture::picture_form(ui, document, state, actions);
         return;
     }
-    if !desk.group.is_empty() {
-        group::show(ui, document, desk, actions);
+    if !state.group.is_empty() {
+        group::group_form(ui, document, state, actions);
         return;
     }
     // Fields keep what is being typed by their id: another thing has other fields.
-    let key = match desk.selection {
+    let key = match state.selection {
         Selection::Side { face, .. } | Selection::Corner { face, .. } => Selection::Face(face),
         Selection::Module { block, .. } => Selection::Block(block),
         Selection::Part(part, _) => Selection::Part(part, PartPlace::Whole),
         other => other,
     };
-    ui.push_id(key, |ui| match desk.selection {
-        Selection::Nothing => job::show(ui, document, actions),
+    ui.push_id(key, |ui| match state.selection {
+        Selection::Nothing => job::job_form(ui, document, actions),
         Selection::Face(id) | Selection::Side { face: id, .. } | Selection::Corner { face: id, .. } => {
-            face::show(ui, document, desk, id, actions);
+            face::face_form(ui, document, state, id, actions);
         }
-        Selection::Part(id, _) => part::show(ui, document, desk, id, actions),
-        Selection::Penetration(id) => penetration::show(ui, document, id, actions),
+        Selection::Part(id, _) => part::part_form(ui, document, state, id, actions),
+        Selection::Penetration(id) => penetration::penetration_form(ui, document, id, actions),
         Selection::Block(id) | Selection::Module { block: id, .. } => {
-            block::show(ui, document, desk, id, actions);
+            block::block_form(ui, document, state, id, actions);
         }
     });
 }
 
-fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Settings, actions: &mut Actions) {
+fn lists(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    own: &mut Panels,
+    settings: &Settings,
+    actions: &mut Actions,
+) {
     let open = document.plan().findings.iter().filter(|f| f.waived.is_none()).count();
     ui.horizontal(|ui| {
         let width = ui.available_width() - ui.spacing().item_spacing.x * 2.0;
@@ -70,19 +76,15 @@ fn lists(ui: &mut Ui, document: &Document, desk: &mut Desk, settings: &mut Setti
             (List::Fill, text::FILL_TAB.now().to_owned(), 0.23),
         ] {
             let size = egui::vec2(width * share, theme::PRESS);
-            if ui.add(Button::selectable(desk.list == list, words).min_size(size)).clicked() {
-                desk.list = list;
+            if ui.add(Button::selectable(state.list == list, words).min_size(size)).clicked() {
+                actions.push(Action::ShowList(list));
             }
         }
     });
     ui.separator();
-    // What a row of the order's window points at is known from the frame before.
-    let order = &desk.windows.order;
-    let line = order.pointed.clone().filter(|_| order.open);
-    desk.pointed = line.map_or(crate::desk::Pointed::Nothing, crate::desk::Pointed::Line);
-    ScrollArea::vertical().id_salt(desk.list).auto_shrink([false, false]).show(ui, |ui| match desk.list {
-        List::Findings => findings::show(ui, document, desk, settings, actions),
-        List::Quantities => quantities::show(ui, document, desk, actions),
-        List::Fill => fill::show(ui, document, desk, actions),
+    ScrollArea::vertical().id_salt(state.list).auto_shrink([false, false]).show(ui, |ui| match state.list {
+        List::Findings => findings::findings_list(ui, document, state, own, settings, actions),
+        List::Quantities => quantities::quantities_list(ui, document, state, own, actions),
+        List::Fill => fill::fill_list(ui, document, state, actions),
     });
 }

@@ -1,13 +1,15 @@
+use super::form::{length_field, part_of_form};
 use super::{deck, quiet};
 use crate::action::{Action, Actions};
-use crate::{Document, fields, text};
-use chalkcourse_geometry::{Azimuth, Length, Units};
+use crate::widgets::fields;
+use crate::{Document, text};
+use chalkcourse_geometry::{Azimuth, Units};
 use chalkcourse_job::{Building, Edit, Exposure, Place, Resolved, Site};
 use chalkcourse_layout::known::{self, KnownFrom};
-use egui::{CollapsingHeader, RichText, Ui};
+use egui::{CollapsingHeader, Ui};
 
 /// What rules need to know of the house and the place. A field that is empty is not known.
-pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+pub(super) fn site_form(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let mut building = job.site.building.clone();
     let mut place = job.site.place;
@@ -16,18 +18,13 @@ pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
         globe(ui, &mut place);
         fire(ui, &mut building);
         house(ui, job, &mut building);
-        deck::show(ui, &mut building, job.units);
+        deck::deck_fields(ui, &mut building, job.units);
         loads(ui, &mut building, job.units);
     });
     if building != job.site.building || place != job.site.place {
         let site = Site { building, place, ..job.site.clone() };
         actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
     }
-}
-
-pub(super) fn part(ui: &mut Ui, words: &str) {
-    ui.add_space(6.0);
-    ui.label(RichText::new(words).strong());
 }
 
 /// Where on the globe the plan has its origin.
@@ -54,7 +51,7 @@ fn parse_place(typed: &str) -> Result<Option<Place>, String> {
 }
 
 fn fire(ui: &mut Ui, building: &mut Building) {
-    part(ui, text::FIRE_PART.now());
+    part_of_form(ui, text::FIRE_PART.now());
     ui.checkbox(&mut building.sprinklers, text::SPRINKLERS.now()).on_hover_text(text::SPRINKLERS_HELP.now());
     ui.checkbox(&mut building.detached_uninhabited, text::UNINHABITED.now())
         .on_hover_text(text::UNINHABITED_HELP.now());
@@ -76,7 +73,7 @@ fn fire(ui: &mut Ui, building: &mut Building) {
 }
 
 fn house(ui: &mut Ui, job: &Resolved, building: &mut Building) {
-    part(ui, text::SIZE_PART.now());
+    part_of_form(ui, text::SIZE_PART.now());
     let units = job.units;
     let drawn_overhang = || {
         let known = job.faces.iter().filter_map(|face| known::overhang(job, face.id));
@@ -110,7 +107,7 @@ fn house(ui: &mut Ui, job: &Resolved, building: &mut Building) {
 }
 
 fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
-    part(ui, text::LOADS_PART.now());
+    part_of_form(ui, text::LOADS_PART.now());
     number(ui, text::WIND.now(), text::WIND_HELP.now(), &mut building.wind_mph, 50.0, 300.0);
     let choices = [
         (None, text::NOT_KNOWN.now()),
@@ -133,7 +130,7 @@ fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
         -500.0,
     );
     number(ui, text::SNOW.now(), text::SNOW_HELP.now(), &mut building.ground_snow_psf, 0.0, 500.0);
-    part(ui, text::HOLD_PART.now());
+    part_of_form(ui, text::HOLD_PART.now());
     number(ui, text::FASTENER.now(), text::FASTENER_HELP.now(), &mut building.fastener_pounds, 1.0, 10_000.0);
     number(
         ui,
@@ -143,31 +140,6 @@ fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
         0.05,
         200.0,
     );
-}
-
-pub(super) fn length_field(
-    ui: &mut Ui,
-    label: &str,
-    help: &str,
-    length: &mut Option<Length>,
-    units: Units,
-    least_metres: f64,
-) {
-    let shown = length.map(|length| length.show(units)).unwrap_or_default();
-    let parse = |typed: &str| -> Result<Option<Length>, String> {
-        if typed.trim().is_empty() {
-            return Ok(None);
-        }
-        let length = Length::parse(typed, units).map_err(|error| error.to_string())?;
-        if (least_metres..3_048.0).contains(&length.metres()) {
-            Ok(Some(length))
-        } else {
-            Err(text::BAD_LENGTH_RANGE.now().to_owned())
-        }
-    };
-    if let Some(typed) = fields::parsed(ui, label, &shown, help, parse) {
-        *length = typed;
-    }
 }
 
 fn number(ui: &mut Ui, label: &str, help: &str, value: &mut Option<f64>, least: f64, most: f64) {

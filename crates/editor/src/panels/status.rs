@@ -1,11 +1,11 @@
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::desk::Desk;
+use crate::state::State;
 use crate::{Document, text, theme};
 use egui::{Align, Button, Label, Layout, RichText, Ui};
 
 /// The job in numbers, where the pointer is, what was said last, and the caution.
-pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
+pub(crate) fn status_bar(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let p = theme::of(ui);
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = theme::GAP * 3.0;
@@ -17,26 +17,26 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut 
                 .on_hover_text(text::CAUTION.now())
                 .clicked()
             {
-                actions.push(Action::Run(Command::Cautions));
+                actions.push(Command::Cautions.action());
             }
-            if let Some(at) = desk.pointer {
-                let words = text::pointer(document, desk.view, at);
+            if let Some(at) = state.pointer {
+                let words = text::pointer(document, state.view, at);
                 ui.label(RichText::new(words).small().color(p.quiet));
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                if let Some(making) = &desk.making_room {
+                if let Some(making) = &state.making_room {
                     super::turning(ui);
                     if ui
                         .add(Button::new(text::STOP.now()).small())
                         .on_hover_text(text::ROOM_STOP_HELP.now())
                         .clicked()
                     {
-                        making.stop();
+                        actions.push(Action::StopMakingRoom);
                     }
                     let name = document.job().block(making.block()).map_or("", |block| block.name.as_str());
                     ui.label(RichText::new(text::making_room(&text::block_name(name))).color(p.note));
                 }
-                ui.add(Label::new(RichText::new(&desk.said).color(p.note)).truncate());
+                ui.add(Label::new(RichText::new(&state.said).color(p.note)).truncate());
             });
         });
     });

@@ -1,16 +1,16 @@
-use crate::action::{Action, Actions};
-use crate::commands::{Command, Tool};
-use crate::desk::Desk;
+use crate::action::Actions;
+use crate::commands::Command;
+use crate::state::{State, Tool};
 use crate::{text, theme};
 use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
 /// The tools, each with its word and its key.
-pub(crate) fn show(ui: &mut Ui, desk: &Desk, actions: &mut Actions) {
+pub(crate) fn tool_buttons(ui: &mut Ui, state: &State, actions: &mut Actions) {
     ui.vertical_centered_justified(|ui| {
         ui.add_space(theme::GAP);
-        for tool in Tool::ALL {
-            if button(ui, tool, desk.tool == tool) {
-                actions.push(Action::Run(Command::Use(tool)));
+        for (command, tool) in Command::of_tools() {
+            if button(ui, command, tool, state.tool == tool) {
+                actions.push(command.action());
             }
         }
     });
@@ -18,15 +18,15 @@ pub(crate) fn show(ui: &mut Ui, desk: &Desk, actions: &mut Actions) {
         ui.add_space(theme::GAP * 2.0);
         let words = if ui.visuals().dark_mode { text::TO_LIGHT.now() } else { text::TO_DARK.now() };
         if ui.add(Button::new(words).small()).on_hover_text(text::THEME.now()).clicked() {
-            actions.push(Action::Run(Command::Theme));
+            actions.push(Command::Theme.action());
         }
     });
 }
 
-fn button(ui: &mut Ui, tool: Tool, chosen: bool) -> bool {
+fn button(ui: &mut Ui, command: Command, tool: Tool, chosen: bool) -> bool {
     let p = theme::of(ui);
     let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 58.0), Sense::click());
-    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, chosen, tool.name()));
+    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, chosen, command.title()));
     let hovered = response.hovered() || response.has_focus();
     let fill = match (chosen, hovered) {
         (true, _) => p.accent_ground,
@@ -46,12 +46,11 @@ fn button(ui: &mut Ui, tool: Tool, chosen: bool) -> bool {
     painter.text(
         rect.center_bottom() - Vec2::new(0.0, 6.0),
         egui::Align2::CENTER_BOTTOM,
-        tool.name(),
+        command.title(),
         theme::font(theme::size::SMALL),
         p.text,
     );
-    let key = Command::Use(tool).key().map(|key| text::key_words(ui.ctx(), &key)).unwrap_or_default();
-    response.on_hover_text(format!("{}  ({key})", text::tool_help(tool))).clicked()
+    response.on_hover_text(command.tip(ui.ctx())).clicked()
 }
 
 /// A small drawing of what the tool makes.

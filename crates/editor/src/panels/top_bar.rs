@@ -1,52 +1,42 @@
 use crate::action::{Action, Actions};
-use crate::commands::{ARRANGE, Command, CrewSheet, OrderFormat, PlanFormat, Tool};
-use crate::desk::Desk;
-use crate::settings::Settings;
-use crate::view::View;
-use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::Units;
-use chalkcourse_words::{Language, spoken};
+use crate::commands::{Command, Marked, Menu};
+use crate::state::{Look, Settings, State, View};
+use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Layout, Ui};
 
 /// Files and commands left, the view in the middle, the order right.
-pub(crate) fn show(
+pub(crate) fn top_bar(
     ui: &mut Ui,
     document: &Document,
-    desk: &mut Desk,
+    state: &State,
     settings: &Settings,
     actions: &mut Actions,
 ) {
     ui.horizontal_centered(|ui| {
-        ui.menu_button(text::MENU_FILE.now(), |ui| file_menu(ui, document, settings, actions));
-        ui.menu_button(text::MENU_EDIT.now(), |ui| edit_menu(ui, document, desk, actions));
-        ui.menu_button(text::MENU_VIEW.now(), |ui| view_menu(ui, document, desk, actions));
-        ui.menu_button(text::MENU_HELP.now(), |ui| {
-            ui.set_min_width(220.0);
-            for command in [
-                Command::Lesson,
-                Command::Find,
-                Command::Keys,
-                Command::Glossary,
-                Command::Cautions,
-                Command::Checklist,
-            ] {
-                item(ui, command, true, actions);
-            }
-        });
+        for (menu, words) in [
+            (Menu::File, text::MENU_FILE),
+            (Menu::Edit, text::MENU_EDIT),
+            (Menu::View, text::MENU_VIEW),
+            (Menu::Help, text::MENU_HELP),
+        ] {
+            ui.menu_button(words.now(), |ui| {
+                ui.set_min_width(if menu == Menu::Help { 220.0 } else { 240.0 });
+                contents(ui, menu, document, state, settings, actions);
+            });
+        }
         ui.separator();
         let undo = document.history().undo_label();
         press(ui, Command::Undo, undo.is_some(), &text::undo_words(undo), actions);
         let redo = document.history().redo_label();
         press(ui, Command::Redo, redo.is_some(), &text::redo_words(redo), actions);
         ui.separator();
-        views(ui, document, desk, actions);
-        press(ui, Command::Fit, true, text::FIT_HELP.now(), actions);
+        views(ui, document, state, actions);
+        press(ui, Command::Fit, true, Command::Fit.help(), actions);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let button = Button::new(text::EXPORT.now()).fill(theme::of(ui).accent_ground);
             let (order, _) = MenuButton::from_button(button).ui(ui, |ui| {
-                order_out(ui, actions);
-                plan_out(ui, document, actions);
+                contents(ui, Menu::Export, document, state, settings, actions);
             });
             order.on_hover_text(text::EXPORT_HELP.now());
             ui.add_space(theme::GAP * 2.0);
@@ -56,50 +46,69 @@ pub(crate) fn show(
     });
 }
 
-/// A line of a menu.
-fn item(ui: &mut Ui, command: Command, enabled: bool, actions: &mut Actions) {
-    let mut button = Button::new(command.name());
-    if let Some(key) = command.key() {
-        button = button.shortcut_text(text::key_words(ui.ctx(), &key));
+/// The commands of a menu, with a line between its parts. Jobs that were open lately and the menu of what is written stand in File.
+fn contents(
+    ui: &mut Ui,
+    menu: Menu,
+    document: &Document,
+    state: &State,
+    settings: &Settings,
+    actions: &mut Actions,
+) {
+    let mut part = 1;
+    for command in Command::of(menu) {
+        if command.group() != part {
+            if (menu, part) == (Menu::File, 1) {
+                recent(ui, settings, actions);
+            } else {
+                ui.separator();
+            }
+            if (menu, part) == (Menu::File, 5) {
+                ui.menu_button(text::ORDER.now().trim_end_matches('…'), |ui| {
+                    contents(ui, Menu::Order, document, state, settings, actions);
+                });
+                ui.separator();
+            }
+            if (menu, part) == (Menu::File, 3) {
+                ui.menu_button(text::EXPORT.now(), |ui| {
+                    contents(ui, Menu::Export, document, state, settings, actions);
+                });
+                ui.separator();
+            }
+            part = command.group();
+        }
+        item(ui, command, document, state, actions);
     }
-    if ui.add_enabled(enabled, button).clicked() {
-        actions.push(Action::Run(command));
+}
+
+/// A line of a menu.
+fn item(ui: &mut Ui, command: Command, document: &Document, state: &State, actions: &mut Actions) {
+    let response = match command.mark(document, state) {
+        Some(Marked::Tick(mut on)) => ui.checkbox(&mut on, command.title()),
+        Some(Marked::Choice(chosen)) => ui.radio(chosen, command.title()),
+        None => {
+            let mut button = Button::new(command.title());
+            if command.key().is_some() {
+                button = button.shortcut_text(command.key_words(ui.ctx()));
+            }
+            ui.add_enabled(command.can(document, state), button)
+        }
+    };
+    if response.on_hover_text(command.help()).clicked() {
+        actions.push(command.action());
     }
 }
 
 /// A button that always shows.
 fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut Actions) {
-    let key = command.key().map(|key| format!("  ({})", text::key_words(ui.ctx(), &key))).unwrap_or_default();
-    let button = ui.add_enabled(enabled, Button::new(command.name()));
-    if button.on_hover_text(format!("{help}{key}")).clicked() {
-        actions.push(Action::Run(command));
+    let help = command.with_key(ui.ctx(), help);
+    if ui.add_enabled(enabled, Button::new(command.title())).on_hover_text(help).clicked() {
+        actions.push(command.action());
     }
 }
 
-/// What the plan is written as.
-fn order_out(ui: &mut Ui, actions: &mut Actions) {
-    for format in OrderFormat::ALL {
-        item(ui, Command::Export(format), true, actions);
-    }
-    ui.separator();
-    for sheet in CrewSheet::ALL {
-        item(ui, Command::Print(sheet), true, actions);
-    }
-    ui.separator();
-}
-
-fn plan_out(ui: &mut Ui, document: &Document, actions: &mut Actions) {
-    for format in PlanFormat::ALL {
-        item(ui, Command::ExportPlan(format), !document.job().faces.is_empty(), actions);
-    }
-    ui.separator();
-    item(ui, Command::SaveSteps, document.history().undo_label().is_some(), actions);
-}
-
-fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mut Actions) {
-    ui.set_min_width(240.0);
-    item(ui, Command::New, true, actions);
-    item(ui, Command::Open, true, actions);
+/// Jobs that were open lately.
+fn recent(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
     ui.add_enabled_ui(!settings.recent.is_empty(), |ui| {
         ui.menu_button(text::OPEN_RECENT.now(), |ui| {
             ui.set_min_width(260.0);
@@ -108,129 +117,27 @@ fn file_menu(ui: &mut Ui, document: &Document, settings: &Settings, actions: &mu
                     .file_name()
                     .map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
                 if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
-                    actions.push(Action::Open(path.clone()));
+                    actions.push(Action::OpenFile(path.clone()));
                 }
             }
         });
     });
-    if ui.button(text::OPEN_SAMPLE.now()).clicked() {
-        actions.push(Action::OpenSample);
-    }
-    for command in [Command::Import, Command::ImportFolder] {
-        item(ui, command, true, actions);
-    }
-    ui.separator();
-    item(ui, Command::Save, true, actions);
-    item(ui, Command::SaveAs, true, actions);
-    ui.separator();
-    ui.menu_button(text::EXPORT.now(), |ui| {
-        order_out(ui, actions);
-        plan_out(ui, document, actions);
-    });
-    ui.separator();
-    item(ui, Command::LayPicture, true, actions);
-    for command in [Command::LoadKit, Command::LoadRuleBook, Command::LoadPrices] {
-        item(ui, command, true, actions);
-    }
-    ui.separator();
-    for command in [Command::RuleBook, Command::SaveRuleBook, Command::CompareRuleBook] {
-        item(ui, command, true, actions);
-    }
-    ui.separator();
-    item(ui, Command::Quit, true, actions);
 }
 
-fn edit_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
-    ui.set_min_width(240.0);
-    item(ui, Command::Undo, Command::Undo.can(document, desk), actions);
-    item(ui, Command::Redo, Command::Redo.can(document, desk), actions);
-    item(ui, Command::History, true, actions);
-    ui.separator();
-    item(ui, Command::Delete, Command::Delete.can(document, desk), actions);
-    item(ui, Command::HoldAll, Command::HoldAll.can(document, desk), actions);
-    ui.separator();
-    for command in [Command::CopyPicture, Command::CopySvg, Command::CopySteps] {
-        item(ui, command, command.can(document, desk), actions);
-    }
-    ui.separator();
-    item(ui, Command::Fill, Command::Fill.can(document, desk), actions);
-    for command in ARRANGE {
-        item(ui, command, command.can(document, desk), actions);
-    }
-    ui.separator();
-    for tool in Tool::ALL {
-        item(ui, Command::Use(tool), Command::Use(tool).can(document, desk), actions);
-    }
-    for command in [Command::RaiseRoof, Command::TapedFace] {
-        item(ui, command, command.can(document, desk), actions);
-    }
-}
-
-fn view_menu(ui: &mut Ui, document: &Document, desk: &Desk, actions: &mut Actions) {
-    ui.set_min_width(240.0);
-    item(ui, Command::PlanView, Command::PlanView.can(document, desk), actions);
-    item(ui, Command::FaceOnView, Command::FaceOnView.can(document, desk), actions);
-    item(ui, Command::SolidView, Command::SolidView.can(document, desk), actions);
-    item(ui, Command::ShowHome, Command::ShowHome.can(document, desk), actions);
-    item(ui, Command::SavePicture, Command::SavePicture.can(document, desk), actions);
-    item(ui, Command::Fit, Command::Fit.can(document, desk), actions);
-    item(ui, Command::RoofReport, Command::RoofReport.can(document, desk), actions);
-    item(ui, Command::Order, Command::Order.can(document, desk), actions);
-    ui.separator();
-    for command in [Command::Coursing, Command::FitUp] {
-        item(ui, command, command.can(document, desk), actions);
-    }
-    ui.separator();
-    let mut courses = desk.courses_in_plan;
-    if ui.checkbox(&mut courses, text::COURSES_IN_PLAN.now()).clicked() {
-        actions.push(Action::Run(Command::CoursesInPlan));
-    }
-    let mut pathways = desk.show_pathways;
-    if ui.checkbox(&mut pathways, text::PATHWAYS.now()).clicked() {
-        actions.push(Action::Run(Command::Pathways));
-    }
-    let mut lines = desk.show_lines;
-    if ui.checkbox(&mut lines, text::LINES_MEAN.now()).clicked() {
-        actions.push(Action::Run(Command::Lines));
-    }
-    let mut zones = desk.show_zones;
-    if ui.checkbox(&mut zones, text::WIND_ZONES.now()).on_hover_text(text::WIND_ZONES_HELP.now()).clicked() {
-        actions.push(Action::Run(Command::WindZones));
-    }
-    ui.separator();
-    for units in [Units::FeetInches, Units::Metric] {
-        let chosen = document.job().units == units;
-        if ui.radio(chosen, Command::Show(units).name()).clicked() {
-            actions.push(Action::Run(Command::Show(units)));
+/// The view, and in the face-on view which face.
+fn views(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
+    for (command, shown) in [
+        (Command::PlanView, state.view == View::Plan),
+        (Command::FaceOnView, matches!(state.view, View::FaceOn(_))),
+        (Command::SolidView, state.view == View::Solid),
+    ] {
+        let button = Button::selectable(shown, command.title());
+        let button = ui.add_enabled(command.can(document, state), button);
+        if button.on_hover_text(command.tip(ui.ctx())).clicked() {
+            actions.push(command.action());
         }
     }
-    ui.separator();
-    for language in Language::ALL {
-        if ui.radio(spoken() == language, Command::Speak(language).name()).clicked() {
-            actions.push(Action::Run(Command::Speak(language)));
-        }
-    }
-    ui.separator();
-    item(ui, Command::Theme, Command::Theme.can(document, desk), actions);
-}
-
-fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let plan = desk.view == View::Plan;
-    if ui.add(Button::selectable(plan, text::PLAN_VIEW.now())).on_hover_text(text::PLAN_HELP.now()).clicked()
-    {
-        actions.push(Action::Run(Command::PlanView));
-    }
-    let any = !document.job().faces.is_empty();
-    let button = ui
-        .add_enabled(any, Button::selectable(matches!(desk.view, View::FaceOn(_)), text::FACE_ON_VIEW.now()));
-    if button.on_hover_text(text::FACE_ON_HELP.now()).clicked() {
-        actions.push(Action::Run(Command::FaceOnView));
-    }
-    let solid = Button::selectable(desk.view == View::Solid, text::SOLID_VIEW.now());
-    if ui.add(solid).on_hover_text(text::SOLID_HELP.now()).clicked() {
-        actions.push(Action::Run(Command::SolidView));
-    }
-    if let View::FaceOn(shown) = desk.view {
+    if let View::FaceOn(shown) = state.view {
         let name = document.job().face(shown).map(|f| f.name.clone()).unwrap_or_default();
         egui::ComboBox::from_id_salt("face shown")
             .selected_text(name)
@@ -238,9 +145,7 @@ fn views(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Action
             .show_ui(ui, |ui| {
                 for face in &document.job().faces {
                     if ui.selectable_label(face.id == shown, &face.name).clicked() {
-                        desk.view = View::FaceOn(face.id);
-                        desk.fit = true;
-                        actions.push(Action::Select(Selection::Face(face.id)));
+                        actions.push(Action::Look(Look::At(face.id)));
                     }
                 }
             })

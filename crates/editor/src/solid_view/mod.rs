@@ -10,7 +10,7 @@ pub(crate) use eye::Eye;
 pub(crate) use sun::SunDial;
 
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
+use crate::state::State;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_picture::{Camera, Detail, Light, Look, Shot};
 use chalkcourse_solid::{Of, Show};
@@ -30,21 +30,27 @@ pub(crate) struct SolidView {
 const ID: &str = "solid";
 
 /// The picture and what is under it.
-pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, keys: bool, actions: &mut Actions) {
+pub(crate) fn solid_view(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    view: &mut SolidView,
+    keys: bool,
+    actions: &mut Actions,
+) {
     let p = theme::of(ui);
     let frame = egui::Frame::new().fill(p.panel).inner_margin(egui::Margin::symmetric(12, 6));
     Panel::bottom("sun bar").resizable(false).frame(frame).show(ui, |ui| {
-        sun_bar::show(ui, document, &mut desk.solid, actions);
+        sun_bar::sun_bar(ui, document, view, actions);
     });
     let area = ui.available_rect_before_wrap();
     ui.advance_cursor_after_rect(area);
     let response = ui.interact(area, Id::unique(ID), Sense::click_and_drag());
-    if desk.fit {
-        desk.fit = false;
-        desk.solid.eye.fit = true;
+    if state.fit {
+        actions.push(Action::Fitted);
+        view.eye.fit = true;
     }
-    let held = held_of(desk.selection);
-    let view = &mut desk.solid;
+    let held = held_of(state.selection);
     view.eye.follow(ui, &response, keys);
     if document.job().faces.is_empty() {
         words_instead(ui, area, text::NO_HOUSE_YET.now());
@@ -55,13 +61,13 @@ pub(crate) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, keys: bool
     compass(ui, area, view, document);
     let words = text::house_words(document, &view.eye.camera, &view.sun.words(document), view.before);
     response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, &words));
-    things(ui, area, &response, document, desk, actions);
+    things(ui, area, &response, document, state, view, actions);
     if response.clicked()
         && let Some(pos) = response.interact_pointer_pos()
     {
         let at = (pos - area.min) / area.size();
-        let what = desk.solid.artist.what(at.x, at.y);
-        actions.push(Action::Select(selection_of(what, desk.selection)));
+        let what = view.artist.what(at.x, at.y);
+        actions.push(Action::Select(selection_of(what, state.selection)));
     }
 }
 
@@ -157,7 +163,8 @@ fn things(
     area: Rect,
     picture: &Response,
     document: &Document,
-    desk: &Desk,
+    state: &State,
+    view: &SolidView,
     actions: &mut Actions,
 ) {
     let layout = &document.plan().layout;
@@ -175,7 +182,7 @@ fn things(
             list.push((Selection::Penetration(penetration.id), words, at.extend(face.plane.height_at(at))));
         }
     }
-    for placed in layout.blocks.iter().filter(|_| !desk.solid.before) {
+    for placed in layout.blocks.iter().filter(|_| !view.before) {
         let face = layout.roof.faces.get(placed.face);
         if let (Some(face), Some(block), Some(bounds)) = (face, job.block(placed.id), placed.bounds) {
             let words = text::block_words(block, placed.modules.len());
@@ -184,14 +191,14 @@ fn things(
     }
     let size = [area.width().max(1.0) as usize, area.height().max(1.0) as usize];
     for (what, words, at) in list {
-        let Some((x, y, _)) = desk.solid.eye.camera.project(at, size) else { continue };
+        let Some((x, y, _)) = view.eye.camera.project(at, size) else { continue };
         let rect = Rect::from_center_size(area.min + Vec2::new(x as f32, y as f32), Vec2::splat(24.0));
         if !area.contains(rect.center()) {
             continue;
         }
         let id = Id::unique(("thing of the house", what));
         let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-        response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == desk.selection, &words));
+        response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == state.selection, &words));
         let pressed = response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter));
         let asked = ui.input(|input| input.has_accesskit_action_request(id, egui::accesskit::Action::Click));
         if pressed || asked {

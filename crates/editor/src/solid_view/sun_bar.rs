@@ -1,12 +1,12 @@
 //! What is under the picture: the day and the hour, before and after, and the picture as a file.
 
 use super::{SolidView, SunDial};
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
 use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
-pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
+pub(super) fn sun_bar(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     ui.horizontal(|ui| sun(ui, document, view));
     ui.horizontal_wrapped(|ui| {
         for (words, turn, up, nearer) in [
@@ -25,10 +25,8 @@ pub(super) fn show(ui: &mut Ui, document: &Document, view: &mut SolidView, actio
         before_after(ui, view);
         ui.separator();
         for command in [Command::SavePicture, Command::ShowHome] {
-            let key = command.key().map(|key| format!("  ({})", text::key_words(ui.ctx(), &key)));
-            let help = format!("{}{}", text::solid_help(command), key.unwrap_or_default());
-            if ui.button(command.name()).on_hover_text(help).clicked() {
-                actions.push(Action::Run(command));
+            if ui.button(command.title()).on_hover_text(command.tip(ui.ctx())).clicked() {
+                actions.push(command.action());
             }
         }
     });

@@ -1,10 +1,11 @@
 //! Words for filling faces and arranging blocks.
 
-use crate::filling::Laying;
+use crate::state::Laying;
+use crate::state::sentence;
 use chalkcourse_geometry::{DVec2, Length, Plane, Units};
 use chalkcourse_job::Resolved;
 use chalkcourse_job::{Kit, RowJoints};
-use chalkcourse_plan::{Align, Cut, Fill, Measure, Seen, Spread};
+use chalkcourse_plan::{Align, Cut, Fill, Measure, Seen};
 use chalkcourse_words::{self as words, Say};
 
 // Fill
@@ -12,7 +13,9 @@ pub(crate) const FILL: Say = words::arrange::FILL_WITH_MODULES;
 pub(crate) const FILL_TAB: Say = words::arrange::FILL;
 pub(crate) const FILL_THIS_FACE: Say = words::arrange::FILL_THIS_FACE;
 pub(crate) const FILL_ALL: Say = words::arrange::FILL_ALL_FACES;
-pub(crate) const FILL_ALL_HELP: Say = words::arrange::ALL_FACES_THAT_ARE_STEEP;
+pub(crate) fn fill_all_help(key: &str) -> String {
+    words::arrange::all_faces_that_are_steep(&key)
+}
 pub(crate) const FILL_HELP: Say = words::arrange::THE_MOST_MODULES_THAT_THE;
 pub(crate) const FILL_HINT: Say = words::arrange::PUTS_THE_MOST_MODULES_ON;
 pub(crate) const WAY: Say = words::arrange::LAID_AS;
@@ -195,11 +198,6 @@ pub(crate) fn near_row(words: &str, places: usize) -> String {
         places => words::arrange::at_places(&places, &words),
     }
 }
-/// The first letter large.
-pub(crate) fn sentence(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
 
 // Arrange
 pub(crate) const MAKE_ROOM: Say = words::arrange::MAKE_ROOM;
@@ -207,8 +205,6 @@ pub(crate) const MAKE_ROOM_HELP: Say = words::arrange::MOVE_IT_THE_LEAST_DISTANC
 pub(crate) const NOTHING_IN_THE_WAY: Say = words::arrange::NOTHING_IS_IN_ITS_WAY;
 pub(crate) const NO_ROOM: Say = words::arrange::NO_MOVE_WAS_FOUND_THAT;
 pub(crate) const ROOM_DROPPED: Say = words::arrange::THE_ROOF_CHANGED_WHILE_ROOM;
-pub(crate) const ROOM_STOPPED: Say = words::arrange::STOPPED_BEFORE_A_PLACE_WAS;
-pub(crate) const ROOM_BROKE: Say = words::arrange::THE_SEARCH_FOR_ROOM_BROKE;
 pub(crate) const ROOM_STOP_HELP: Say = words::arrange::END_THE_SEARCH_WITH_THE;
 pub(crate) const MIRROR: Say = words::arrange::MIRROR;
 pub(crate) const MIRROR_HELP: Say = words::arrange::A_MIRROR_IMAGE_ON_THE;
@@ -255,25 +251,17 @@ pub(crate) fn way_words(by: DVec2, units: Units) -> String {
         parts.join(words::common::AND.now())
     }
 }
-pub(crate) fn spread(spread: Spread) -> &'static str {
-    match spread {
-        Spread::Along => words::arrange::SPREAD_ALONG_THE_EAVE.now(),
-        Spread::Up => words::arrange::SPREAD_UP_THE_SLOPE.now(),
-    }
-}
+pub(crate) const SPREAD_ALONG: Say = words::arrange::SPREAD_ALONG_THE_EAVE;
+pub(crate) const SPREAD_UP: Say = words::arrange::SPREAD_UP_THE_SLOPE;
 pub(crate) fn spread_of(face: &str) -> String {
     words::arrange::spread_the_blocks_of(&face)
 }
 pub(crate) const SPREAD: Say = words::arrange::SPREAD;
 pub(crate) const SPREAD_HELP: Say = words::arrange::EQUAL_GAPS_BETWEEN_THE_BLOCKS;
 pub(crate) const NOT_SPREAD: Say = words::arrange::NOTHING_TO_SPREAD_IT_TAKES;
-pub(crate) fn align_command(to: Align) -> &'static str {
-    match to {
-        Align::Left => words::arrange::LEFT_END_WITH_THE_NEAREST.now(),
-        Align::Right => words::arrange::RIGHT_END_WITH_THE_NEAREST.now(),
-        Align::Bottom => words::arrange::BASE_RAIL_WITH_THE_NEAREST.now(),
-    }
-}
+pub(crate) const ALIGN_LEFT: Say = words::arrange::LEFT_END_WITH_THE_NEAREST;
+pub(crate) const ALIGN_RIGHT: Say = words::arrange::RIGHT_END_WITH_THE_NEAREST;
+pub(crate) const ALIGN_BOTTOM: Say = words::arrange::BASE_RAIL_WITH_THE_NEAREST;
 pub(crate) fn copy_title(name: &str) -> String {
     words::arrange::copy_to(&name)
 }

@@ -1,6 +1,6 @@
 //! Words about courses of shingles.
 
-use crate::coursing::Among;
+use crate::state::coursing::Among;
 use chalkcourse_geometry::coursing::{Exposure, Laid, OnCourse};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_plan::Place;

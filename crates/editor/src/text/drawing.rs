@@ -1,8 +1,7 @@
 //! Sentences about the drawing: hints, snaps, names for screen readers.
 
-use crate::canvas::{Dimension, Group, OutlineFor, Shaped, Toward};
-use crate::commands::Tool;
-use crate::view::View;
+use crate::state::{Dimension, Group, OutlineFor, Shaped, Toward};
+use crate::state::{Tool, View};
 use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
 use chalkcourse_job::{Block, Cell, PenetrationKind, Resolved};
@@ -80,17 +79,13 @@ pub(crate) fn group_words(group: &Group) -> String {
     [blocks, penetrations, modules].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
-/// What a tool is for.
-pub(crate) fn tool_help(tool: Tool) -> &'static str {
-    match tool {
-        Tool::Select => words::canvas::SELECT_DRAG_SWITCH_MODULES.now(),
-        Tool::DrawFace => words::canvas::DRAW_A_FACE_OF_THE.now(),
-        Tool::Penetration => words::canvas::MARK_WHAT_COMES_THROUGH_THE.now(),
-        Tool::Block => words::canvas::PLACE_A_BLOCK_OF_MODULES.now(),
-        Tool::Tape => words::canvas::MEASURE.now(),
-        Tool::Picture => text::TOOL_PICTURE_HELP.now(),
-    }
-}
+// What tools are for
+pub(crate) const SELECT_HELP: Say = words::canvas::SELECT_DRAG_SWITCH_MODULES;
+pub(crate) const DRAW_FACE_HELP: Say = words::canvas::DRAW_A_FACE_OF_THE;
+pub(crate) const PENETRATION_HELP: Say = words::canvas::MARK_WHAT_COMES_THROUGH_THE;
+pub(crate) const PLACE_BLOCK_HELP: Say = words::canvas::PLACE_A_BLOCK_OF_MODULES;
+pub(crate) const TAPE_HELP: Say = words::canvas::MEASURE;
+pub(crate) const RAISE_OVER_WALLS_HELP: Say = words::canvas::DRAW_THE_WALLS_THE_ROOF;
 
 /// What an outline is drawn for.
 pub(crate) fn outline_for(what: OutlineFor) -> &'static str {

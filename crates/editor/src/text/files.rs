@@ -1,8 +1,8 @@
 //! Sentences about files.
 
 use crate::Document;
-use crate::files::Ask;
 use crate::recovery::Left;
+use crate::state::Ask;
 use chalkcourse_job::FileError;
 use chalkcourse_words as words;
 use std::fmt::Display;

@@ -14,7 +14,6 @@ pub(crate) const BAD_PLACE: Say = words::formats::LATITUDE_FROM_85_TO_85;
 pub(crate) const IMPORT: Say = words::formats::IMPORT_A_BUILDING;
 pub(crate) const IMPORT_FOLDER: Say = words::formats::IMPORT_FROM_A_FOLDER;
 pub(crate) const IMPORT_READING: Say = words::formats::READING_THE_BUILDINGS;
-pub(crate) const IMPORT_BROKE: Say = words::formats::READING_BROKE_OFF_TRY_AGAIN;
 pub(crate) const IMPORT_SEARCH: Say = words::common::FIND;
 pub(crate) const IMPORT_SEARCH_HINT: Say = words::formats::NAME_OR_NUMBER;
 pub(crate) const IMPORT_TAKE: Say = words::formats::TAKE_THIS_BUILDING;

@@ -1,6 +1,5 @@
 //! The first job, step by step, and the words of the trade.
 
-use crate::lesson::Step;
 use chalkcourse_words::{self as words, Say};
 
 pub(crate) const LESSON: Say = words::lesson::A_FIRST_JOB_STEP_BY;
@@ -15,20 +14,6 @@ pub(crate) fn lesson_place(number: usize, of: usize) -> String {
     } else {
         words::lesson::step_of(&(number + 1), &of)
     }
-}
-
-/// The heading and the words of a step.
-pub(crate) fn lesson_step(step: Step) -> (&'static str, &'static str) {
-    let (title, words) = match step {
-        Step::Roof => (words::lesson::RAISE_A_ROOF_OVER_THE, words::lesson::PRESS_W_CLICK_WHERE_THE),
-        Step::Pitch => (words::lesson::SAY_HOW_STEEP_IT_IS, words::lesson::THE_HOUSE_IS_HELD_ON),
-        Step::Vent => (words::lesson::MARK_WHAT_COMES_THROUGH, words::lesson::PRESS_P_AND_CLICK_WHERE),
-        Step::Fill => (words::lesson::FILL_IT, words::lesson::PRESS_L_THE_MOST_MODULES),
-        Step::Finding => (words::lesson::BREAK_A_RULE_AND_MEND, words::lesson::DRAG_THE_BLOCK_OVER_THE),
-        Step::Order => (words::lesson::SEE_THE_ORDER, words::lesson::PRESS_O_EVERY_PART_WITH),
-        Step::Done => (words::lesson::THAT_IS_THE_WHOLE_WAY, words::lesson::FROM_A_BARE_ROOF_TO),
-    };
-    (title.now(), words.now())
 }
 
 pub(crate) const GLOSSARY: Say = words::lesson::WORDS_OF_THE_TRADE;

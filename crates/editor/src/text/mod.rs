@@ -31,6 +31,7 @@ mod solid;
 mod steps;
 mod taped;
 
+pub(crate) use crate::state::sentence;
 pub(crate) use arrange::*;
 pub(crate) use coursing::*;
 pub(crate) use drawing::*;

@@ -1,6 +1,5 @@
 //! Words about the picture under the plan.
 
-use chalkcourse_exchange::PictureInError;
 use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_words::{self as words, Say};
 use std::path::Path;
@@ -12,9 +11,6 @@ pub(crate) const LAY_PICTURE: Say = words::picture::PICTURE_UNDER_THE_PLAN_2;
 pub(crate) const CHOOSE_PICTURE: Say = words::picture::CHOOSE_A_PICTURE;
 pub(crate) const CHOOSE_ANOTHER: Say = words::picture::CHOOSE_ANOTHER;
 pub(crate) const NO_PICTURE: Say = words::picture::AN_AERIAL_PHOTO_OR_A;
-pub(crate) const PICTURE_BROKE: Say = words::picture::READING_THE_PICTURE_BROKE_OFF;
-pub(crate) const PICTURE_CHANGED: Say = words::picture::THE_FILE_HOLDS_ANOTHER_PICTURE;
-pub(crate) const PICTURE_OTHER_SHAPE: Say = words::picture::THE_FILE_HOLDS_A_PICTURE;
 pub(crate) const TAKE_AS_IT_IS: Say = words::picture::TAKE_IT_AS_IT_IS;
 pub(crate) const LOOK_AGAIN: Say = words::picture::LOOK_AGAIN;
 pub(crate) const READING_PICTURE: Say = words::picture::THE_PICTURE_IS_BEING_READ;
@@ -60,10 +56,6 @@ pub(crate) const CROP_PICTURE: Say = words::picture::CROP_THE_PICTURE;
 pub(crate) const DIM_PICTURE: Say = words::picture::DIM_THE_PICTURE_2;
 pub(crate) const CHANGE_PICTURE: Say = words::picture::TAKE_THE_CHANGED_PICTURE;
 pub(crate) const REMOVE_PICTURE: Say = words::picture::TAKE_THE_PICTURE_AWAY;
-
-pub(crate) fn not_decoded(path: &Path, wrong: &PictureInError) -> String {
-    format!("{}: {wrong}", path.display())
-}
 
 /// The name of the file alone.
 pub(crate) fn picture_name(path: &str) -> String {

@@ -1,7 +1,6 @@
 //! Words about the house in space, the sun over it, and the view for its owner.
 
 use crate::Document;
-use crate::commands::Command;
 use chalkcourse_geometry::Units;
 use chalkcourse_picture::Camera;
 use chalkcourse_sunlight::{Date, Spot, Sun, SunDay};
@@ -54,13 +53,8 @@ pub(crate) const HOME_CAUTIONS: [Say; 3] = [
     words::solid::PLEASE_STAY_OFF_THE_ROOF,
 ];
 
-/// What a button of the view does.
-pub(crate) fn solid_help(command: Command) -> &'static str {
-    match command {
-        Command::ShowHome => words::solid::FULL_SCREEN_IN_LARGE_TYPE.now(),
-        _ => words::solid::WRITE_THE_PICTURE_AS_IT.now(),
-    }
-}
+pub(crate) const SHOW_HOME_HELP: Say = words::solid::FULL_SCREEN_IN_LARGE_TYPE;
+pub(crate) const SAVE_PICTURE_HELP: Say = words::solid::WRITE_THE_PICTURE_AS_IT;
 
 pub(crate) fn seen_from(camera: &Camera) -> String {
     words::solid::seen_from_the(&camera.from.word())

@@ -7,7 +7,7 @@ use egui::{CollapsingHeader, RichText, Ui};
 use std::sync::Arc;
 
 /// Buttons for what is missing, and for what is there.
-pub(super) fn show(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
+pub(super) fn parts_of_book(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
     let mut change = |label: String, changed: Result<RuleBook, String>| {
         actions.push(match changed {
             Ok(book) => Action::Edit(label, Edit::SetRuleBook(Arc::new(book))),

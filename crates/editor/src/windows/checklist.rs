@@ -1,12 +1,17 @@
 use super::Windows;
 use crate::action::{Action, Actions};
-use crate::commands::{Command, CrewSheet};
+use crate::state::CrewSheet;
 use crate::{Document, text, theme};
 use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea};
 
 /// What a crew goes through before and during the work.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn checklist_window(
+    ctx: &Context,
+    document: &Document,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let (job, plan) = (document.job(), document.plan());
     super::window(ctx, text::CHECKLIST.now(), &mut windows.checklist, 460.0).show(ctx, |ui| {
         let quiet = theme::of(ui).quiet;
@@ -17,7 +22,7 @@ pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, ac
                 actions.push(Action::Say(text::COPIED.now().to_owned()));
             }
             if ui.button(text::PRINT.now()).on_hover_text(text::PRINT_HELP.now()).clicked() {
-                actions.push(Action::Run(Command::Print(CrewSheet::Checklist)));
+                actions.push(Action::Print(CrewSheet::Checklist));
             }
         });
         ui.separator();

@@ -1,10 +1,16 @@
 use super::Windows;
 use crate::action::Actions;
-use crate::{Document, arranging, text};
+use crate::edits::arranging;
+use crate::{Document, text};
 use egui::{Context, Key, Modifiers, ScrollArea};
 
 /// Asks for the face that a block is copied to.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn copy_to_window(
+    ctx: &Context,
+    document: &Document,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let job = document.job();
     let fresh = windows.copy_to_asked != windows.copy_to;
     windows.copy_to_asked = windows.copy_to;

@@ -1,12 +1,15 @@
 //! The courses of a face and its array: where the base rail falls, what is left at the head and the ridge, and what would
 //! leave whole courses.
 
+use super::Windows;
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::coursing::{Among, among, block_spoken_of, face_spoken_of};
-use crate::desk::{Desk, Ghost};
-use crate::panels::quiet;
-use crate::{Document, Selection, fields, text, theme};
+use crate::state::{
+    Ghost, State,
+    coursing::{Among, among, block_spoken_of, face_spoken_of},
+};
+use crate::widgets::{fields, quiet};
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::coursing::Exposure;
 use chalkcourse_geometry::{Length, Units, dvec2};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Resolved};
@@ -71,42 +74,54 @@ impl Coursing {
 }
 
 /// Shows the window.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn coursing_window(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let mut open = true;
     let mut ghost = None;
     super::window(ctx, text::COURSING.now(), &mut open, 420.0).show(ctx, |ui| {
         ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-            ghost = contents(ui, document, desk, actions);
+            ghost = contents(ui, document, state, windows, actions);
         });
     });
-    if desk.ghost != ghost {
+    if state.ghost != ghost {
         // The drawing was painted before this window.
-        desk.ghost = ghost;
+        actions.push(Action::Ghost(ghost));
         ctx.request_repaint();
     }
     if !open {
-        desk.windows.coursing.open = false;
-        desk.ghost = None;
+        windows.coursing.open = false;
+        actions.push(Action::Ghost(None));
     }
 }
 
-fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) -> Option<Ghost> {
+fn contents(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) -> Option<Ghost> {
     let job = document.job();
-    let state = &mut desk.windows.coursing;
-    let Some(face) = face_spoken_of(document, desk.selection, state.face).and_then(|id| job.face(id)) else {
+    let own = &mut windows.coursing;
+    let Some(face) = face_spoken_of(document, state.selection, own.face).and_then(|id| job.face(id)) else {
         ui.label(text::NO_FACE_YET.now());
         return None;
     };
-    state.face = Some(face.id);
-    state.block = block_spoken_of(document, desk.selection, state.block, face.id);
+    own.face = Some(face.id);
+    own.block = block_spoken_of(document, state.selection, own.block, face.id);
     super::face_choice(ui, document, face.id, actions);
-    let mut shown = desk.courses_in_plan;
+    let mut shown = state.courses_in_plan;
     if ui
         .checkbox(&mut shown, text::COURSES_IN_PLAN.now())
         .on_hover_text(text::COURSES_IN_PLAN_HELP.now())
         .clicked()
     {
-        actions.push(Action::Run(Command::CoursesInPlan));
+        actions.push(Command::CoursesInPlan.action());
     }
     ui.push_id(face.id, |ui| lines(ui, face, job.units, actions));
     ui.separator();
@@ -116,7 +131,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
         .filter(|block| block.face == face.id)
         .map(|block| (block.id, text::block_name(&block.name)))
         .collect();
-    let Some(block) = state.block.and_then(|id| job.block(id)) else {
+    let Some(block) = own.block.and_then(|id| job.block(id)) else {
         quiet(ui, text::NO_BLOCK_ON_FACE.now());
         return None;
     };
@@ -144,17 +159,17 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
         }
     }
     ui.separator();
-    let state = &mut desk.windows.coursing;
+    let own = &mut windows.coursing;
     ui.strong(text::WHOLE_BY_EXPOSURE.now());
     for (label, value) in
-        [(text::LEAST_EXPOSURE.now(), &mut state.least), (text::MOST_EXPOSURE.now(), &mut state.most)]
+        [(text::LEAST_EXPOSURE.now(), &mut own.least), (text::MOST_EXPOSURE.now(), &mut own.most)]
     {
         if let Some(next) = fields::length(ui, label, *value, job.units, true, text::SHINGLE_RANGE_HELP.now())
         {
             *value = next;
         }
     }
-    let told = match state.told(document.settled(), face.id) {
+    let told = match own.told(document.settled(), face.id) {
         Ok(told) => told,
         Err(error) => {
             fields::wrong(ui, &error);

@@ -2,11 +2,14 @@
 
 mod picture;
 
+use super::Windows;
 use crate::action::{Action, Actions};
-use crate::coursing::{block_spoken_of, face_spoken_of};
-use crate::desk::Desk;
-use crate::panels::quiet;
-use crate::{Document, Selection, fields, text, theme};
+use crate::state::{
+    State,
+    coursing::{block_spoken_of, face_spoken_of},
+};
+use crate::widgets::{fields, quiet};
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::fit_up::{Along, Deck, Measured, square_check};
 use chalkcourse_geometry::{Length, RoofFace};
 use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, Resolved, TapedDeck};
@@ -59,30 +62,36 @@ const SIDES: [(Say, Say); 6] = [
 const BOWS: [Say; 4] = [text::BOW_EAVE, text::BOW_HEAD, text::BOW_LEFT, text::BOW_RIGHT];
 
 /// Shows the window.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn fit_up_window(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let mut open = true;
     super::window(ctx, text::FIT_UP.now(), &mut open, 440.0).show(ctx, |ui| {
         ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-            contents(ui, document, desk, actions);
+            contents(ui, document, state, windows, actions);
         });
     });
-    desk.windows.fit_up.open = open;
+    windows.fit_up.open = open;
 }
 
-fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+fn contents(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, actions: &mut Actions) {
     let job = document.job();
-    let held = desk.selection;
-    let state = &mut desk.windows.fit_up;
-    let Some(id) = face_spoken_of(document, held, state.face) else {
+    let held = state.selection;
+    let own = &mut windows.fit_up;
+    let Some(id) = face_spoken_of(document, held, own.face) else {
         ui.label(text::NO_FACE_YET.now());
         return;
     };
     let Some((_, face)) = document.plan().layout.face(id) else { return };
-    if state.face != Some(id) {
+    if own.face != Some(id) {
         // Another deck has another line.
-        (state.face, state.up) = (Some(id), None);
+        (own.face, own.up) = (Some(id), None);
     }
-    state.block = block_spoken_of(document, held, state.block, id);
+    own.block = block_spoken_of(document, held, own.block, id);
     quiet(ui, text::FIT_UP_WHY.now());
     super::face_choice(ui, document, id, actions);
     ui.push_id(id, |ui| measures(ui, job, id, face, actions));
@@ -94,7 +103,7 @@ fn contents(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Act
     match measured.solve() {
         Ok(deck) => {
             let name = job.face(id).map_or("", |face| face.name.as_str());
-            let said = solved(ui, state, &Taped { document, face, measured, deck }, actions);
+            let said = solved(ui, own, &Taped { document, face, measured, deck }, actions);
             ui.add_space(theme::GAP);
             if ui.button(text::COPY_FIT_UP.now()).clicked() {
                 ui.ctx().copy_text(format!("{}\n{said}", text::face_heading(name)));
@@ -156,12 +165,12 @@ fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &
 }
 
 /// What follows from a deck; the same as text to copy.
-fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> String {
+fn solved(ui: &mut Ui, own: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> String {
     let Taped { document, face, measured, deck } = taped;
     let job = document.job();
     let units = job.units;
     ui.separator();
-    picture::show(ui, measured, deck);
+    picture::deck_picture(ui, measured, deck);
     ui.strong(text::OUT_OF_SQUARE.now());
     let mut said = text::deck(deck, square_check(measured.eave, measured.left), units);
     for words in &said {
@@ -170,24 +179,24 @@ fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actio
 
     ui.separator();
     ui.strong(text::BASE_LINE.now());
-    let block = state.block.and_then(|id| job.block(id));
+    let block = own.block.and_then(|id| job.block(id));
     let now = block.map_or(0.0, |block| block.at.y - face.bounds.min.y);
-    let up = state.up.unwrap_or(Length::from_metres(now));
+    let up = own.up.unwrap_or(Length::from_metres(now));
     if let Some(typed) = fields::length(ui, text::LINE_UP.now(), up, units, false, text::LINE_UP_HELP.now()) {
-        state.up = Some(typed);
+        own.up = Some(typed);
     }
     let ways = [Along::Eave, Along::Head, Along::Between].map(|along| (along, text::along(along)));
-    if let Some(along) = fields::choice(ui, text::LEVEL_WITH.now(), state.along, &ways) {
-        state.along = along;
+    if let Some(along) = fields::choice(ui, text::LEVEL_WITH.now(), own.along, &ways) {
+        own.along = along;
     }
-    let snap = text::snap(&deck.snap(up.metres(), state.along), units);
+    let snap = text::snap(&deck.snap(up.metres(), own.along), units);
     ui.label(&snap);
     said.push(snap);
 
     let row = block.and_then(|block| {
         ui.separator();
         ui.strong(format!("{} · {}", text::THE_ROW.now(), text::block_name(&block.name)));
-        row(ui, state, taped, block, up.metres(), actions)
+        row(ui, own, taped, block, up.metres(), actions)
     });
     row.or_else(|| Output::Deck(&format!("{}\n", said.join("\n"))).text(job, document.plan()).ok())
         .unwrap_or_default()
@@ -196,7 +205,7 @@ fn solved(ui: &mut Ui, state: &mut FitUp, taped: &Taped<'_>, actions: &mut Actio
 /// Whether the rows of a block close between the rakes as measured; all of it as text, where it can be told.
 fn row(
     ui: &mut Ui,
-    state: &mut FitUp,
+    own: &mut FitUp,
     taped: &Taped<'_>,
     block: &Block,
     up: f64,
@@ -206,8 +215,8 @@ fn row(
     let job = document.job();
     let units = job.units;
     for (label, value, help) in [
-        (text::MODULE_VARIES.now(), &mut state.module_varies, text::MODULE_VARIES_HELP.now()),
-        (text::REVEAL_VARIES.now(), &mut state.reveal_varies, text::REVEAL_VARIES_HELP.now()),
+        (text::MODULE_VARIES.now(), &mut own.module_varies, text::MODULE_VARIES_HELP.now()),
+        (text::REVEAL_VARIES.now(), &mut own.reveal_varies, text::REVEAL_VARIES_HELP.now()),
     ] {
         if let Some(next) = fields::length(ui, label, *value, units, true, help) {
             *value = next;
@@ -215,9 +224,9 @@ fn row(
     }
     let asked = FitUpAsked {
         up,
-        along: state.along,
-        module_varies: state.module_varies.metres(),
-        reveal_varies: state.reveal_varies.metres(),
+        along: own.along,
+        module_varies: own.module_varies.metres(),
+        reveal_varies: own.reveal_varies.metres(),
         ..FitUpAsked::of_block(job, block, *measured)
     };
     match fit_up(job, &asked) {

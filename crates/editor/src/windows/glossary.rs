@@ -1,11 +1,11 @@
 use super::Windows;
-use crate::panels::quiet;
+use crate::widgets::quiet;
 use crate::{text, theme};
 use chalkcourse_words::{Say, plain};
 use egui::{Context, RichText, ScrollArea, TextEdit};
 
 /// The words of the trade, with a field to find one.
-pub(super) fn show(ctx: &Context, windows: &mut Windows) {
+pub(super) fn glossary_window(ctx: &Context, windows: &mut Windows) {
     let asked = plain(windows.glossary_asked.trim());
     super::window(ctx, text::GLOSSARY.now(), &mut windows.glossary, 420.0).show(ctx, |ui| {
         quiet(ui, text::GLOSSARY_WHY.now());

@@ -1,12 +1,17 @@
 use super::Windows;
 use crate::action::{Action, Actions};
-use crate::panels::quiet;
+use crate::widgets::quiet;
 use crate::{Document, text, theme};
 use chalkcourse_job::PastPlace;
 use egui::{Button, Context, RichText, ScrollArea};
 
 /// Every step since the job was opened, in the order of time; a press goes there.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn history_window(
+    ctx: &Context,
+    document: &Document,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let past: Vec<_> = document.history().past().collect();
     let grown = windows.steps_shown != past.len();
     windows.steps_shown = past.len();

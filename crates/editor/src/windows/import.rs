@@ -1,7 +1,8 @@
 use super::{Windows, window};
 use crate::action::{Action, Actions};
-use crate::importing::Importing;
-use crate::{canvas, text, theme};
+use crate::state::Importing;
+use crate::widgets::raise_fields;
+use crate::{text, theme};
 use chalkcourse_exchange::Entry;
 use chalkcourse_geometry::Units;
 use chalkcourse_plan::RaiseAs;
@@ -11,11 +12,11 @@ use egui::{Button, Context, RichText, ScrollArea, Sense, TextEdit, Ui, Vec2, Wid
 const ROW: f32 = 42.0;
 
 /// The buildings of a file or folder, to choose one from.
-pub(super) fn show(
+pub(super) fn import_window(
     ctx: &Context,
     units: Units,
     windows: &mut Windows,
-    how: &mut Option<RaiseAs>,
+    how: Option<RaiseAs>,
     actions: &mut Actions,
 ) {
     let Some(importing) = &mut windows.import else { return };
@@ -36,7 +37,7 @@ pub(super) fn show(
             ui.label(RichText::new(&importing.wrong).color(theme::of(ui).stop));
         }
         if importing.listing.is_some() {
-            take = buildings(ui, units, importing, how);
+            take = buildings(ui, units, importing, how, actions);
         }
     });
     if take {
@@ -48,7 +49,13 @@ pub(super) fn show(
 }
 
 /// The list, what is chosen in it, and whether it is to be taken.
-fn buildings(ui: &mut Ui, units: Units, importing: &mut Importing, how: &mut Option<RaiseAs>) -> bool {
+fn buildings(
+    ui: &mut Ui,
+    units: Units,
+    importing: &mut Importing,
+    how: Option<RaiseAs>,
+    actions: &mut Actions,
+) -> bool {
     let found = importing.found();
     ui.horizontal(|ui| {
         let label = ui.label(text::IMPORT_SEARCH.now());
@@ -89,7 +96,7 @@ fn buildings(ui: &mut Ui, units: Units, importing: &mut Importing, how: &mut Opt
         told(ui, entry, &listing.troubles);
     });
     if entry.is_some_and(|entry| entry.kind == "footprint") {
-        ui.horizontal(|ui| canvas::raise_fields(ui, how, units));
+        ui.horizontal(|ui| actions.extend(raise_fields(ui, how, units).map(Action::RaiseAs)));
     }
     let usable = entry.is_some_and(|entry| entry.plan_area_m2 > 0.0);
     ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {

@@ -15,18 +15,18 @@ mod rule_book;
 mod taped;
 
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
-use crate::importing::Importing;
-use crate::taping::Taping;
-use crate::{Document, Selection, fields, text};
+use crate::edits::taping::Taping;
+use crate::state::{Courses, Importing, State, Window};
+use crate::widgets::fields;
+use crate::{Document, Selection, text};
 use chalkcourse_job::{BlockId, FaceId, RuleBook};
 use chalkcourse_sheets::Output;
 use egui::{Context, Ui};
 use std::sync::Arc;
 
 pub(crate) use order::{OrderPart, OrderWindow, OtherOrder};
-pub(crate) use palette::Palette;
-pub(crate) use roof::{RoofPart, RoofWindow};
+use palette::Palette;
+use roof::RoofWindow;
 
 /// What is open beside the drawing.
 #[derive(Debug, Default)]
@@ -80,46 +80,117 @@ pub(crate) enum Part {
 }
 
 /// Shows what is open.
-pub(crate) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    if desk.windows.rule_book {
-        rule_book::show(ctx, document.job(), &mut desk.windows, actions);
+pub(crate) fn open_windows(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
+    if windows.rule_book {
+        rule_book::rule_book_window(ctx, document.job(), windows, actions);
     }
-    if desk.windows.roof.open {
-        roof::show(ctx, document, &mut desk.windows, actions);
+    if windows.roof.open {
+        roof::roof_window(ctx, document, windows, actions);
     }
-    if desk.windows.order.open {
-        order::show(ctx, document, desk, actions);
+    if windows.order.open {
+        order::order_window(ctx, document, state, windows, actions);
     }
-    if desk.windows.import.is_some() {
-        import::show(ctx, document.job().units, &mut desk.windows, &mut desk.raise_as, actions);
+    if windows.import.is_some() {
+        import::import_window(ctx, document.job().units, windows, state.raise_as, actions);
     }
-    if desk.windows.coursing.open {
-        coursing::show(ctx, document, desk, actions);
+    if windows.coursing.open {
+        coursing::coursing_window(ctx, document, state, windows, actions);
     }
-    if desk.windows.fit_up.open {
-        fit_up::show(ctx, document, desk, actions);
+    if windows.fit_up.open {
+        fit_up::fit_up_window(ctx, document, state, windows, actions);
     }
-    if desk.windows.copy_to.is_some() {
-        copy_to::show(ctx, document, &mut desk.windows, actions);
+    if windows.copy_to.is_some() {
+        copy_to::copy_to_window(ctx, document, windows, actions);
     }
-    if desk.windows.taped {
-        taped::show(ctx, document, desk, actions);
+    if windows.taped {
+        taped::taped_window(ctx, document, state, windows, actions);
     }
-    if desk.windows.checklist {
-        checklist::show(ctx, document, &mut desk.windows, actions);
+    if windows.checklist {
+        checklist::checklist_window(ctx, document, windows, actions);
     }
-    if desk.windows.glossary {
-        glossary::show(ctx, &mut desk.windows);
+    if windows.glossary {
+        glossary::glossary_window(ctx, windows);
     }
-    if desk.windows.history {
-        history::show(ctx, document, &mut desk.windows, actions);
+    if windows.history {
+        history::history_window(ctx, document, windows, actions);
     }
-    palette::show(ctx, document, desk, actions);
-    desk.windows.follow_keys(ctx);
-    desk.windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
+    palette::palette_window(ctx, document, state, windows, actions);
+    windows.follow_keys(ctx);
+    windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
+    tell_drawing(state, windows, actions);
+}
+
+/// What the drawing marks for windows that are open: the courses of a face, a part of the roof.
+fn tell_drawing(state: &State, windows: &Windows, actions: &mut Actions) {
+    let coursing = &windows.coursing;
+    let courses = coursing.open.then_some(Courses { face: coursing.face, block: coursing.block });
+    if courses != state.courses {
+        actions.push(Action::MarkCourses(courses));
+    }
+    let lit = windows.roof.pointed.filter(|_| windows.roof.open);
+    if lit != state.lit_roof {
+        actions.push(Action::LightRoof(lit));
+    }
 }
 
 impl Windows {
+    /// Whether the order is looked at.
+    pub(crate) fn order_is_open(&self) -> bool {
+        self.order.open
+    }
+
+    /// The part of the order whose line is pointed at in its window.
+    pub(crate) fn pointed_line(&self) -> Option<&String> {
+        self.order.pointed.as_ref().filter(|_| self.order.open)
+    }
+
+    /// Opens a window; one that is open stays.
+    pub(crate) fn open(&mut self, window: Window) {
+        match window {
+            // Each time anew, with nothing typed.
+            Window::Palette => self.palette = Some(Palette::default()),
+            // It lies over the drawing: keys are for it until the drawing is pressed.
+            Window::Order => (self.order.open, self.has_keys) = (true, true),
+            window => {
+                if let Some(open) = self.is_open(window) {
+                    *open = true;
+                }
+            }
+        }
+    }
+
+    /// Opens a window, or closes the one that is open.
+    pub(crate) fn open_or_close(&mut self, window: Window) {
+        match self.is_open(window) {
+            Some(open) if *open => *open = false,
+            _ => return self.open(window),
+        }
+        if window == Window::Order {
+            self.has_keys = false;
+        }
+    }
+
+    fn is_open(&mut self, window: Window) -> Option<&mut bool> {
+        Some(match window {
+            Window::RuleBook => &mut self.rule_book,
+            Window::RoofReport => &mut self.roof.open,
+            Window::Order => &mut self.order.open,
+            Window::Coursing => &mut self.coursing.open,
+            Window::FitUp => &mut self.fit_up.open,
+            Window::Taped => &mut self.taped,
+            Window::Checklist => &mut self.checklist,
+            Window::History => &mut self.history,
+            Window::Glossary => &mut self.glossary,
+            Window::Palette => return None,
+        })
+    }
+
     /// Keys go where the last press was; a list that unfolds from a window is a part of it.
     fn follow_keys(&mut self, ctx: &Context) {
         let pressed = ctx.input(|input| input.pointer.press_origin().filter(|_| input.pointer.any_pressed()));

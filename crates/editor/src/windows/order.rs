@@ -6,10 +6,12 @@ mod detail;
 mod lines;
 mod money;
 
+use super::Windows;
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
+use crate::state::State;
 use crate::{Document, text};
-use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, PriceList, Resolved, Stage};
+use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
+use chalkcourse_takeoff::Line;
 use egui::{Context, Ui};
 use std::sync::Arc;
 
@@ -46,9 +48,15 @@ pub(crate) enum OrderPart {
 }
 
 /// Shows the window.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn order_window(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let mut open = true;
-    let before = desk.windows.order.pointed.take();
+    let before = windows.order.pointed.take();
     super::window(ctx, text::ORDER.now(), &mut open, 860.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
             for (part, name) in [
@@ -57,7 +65,7 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                 (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
                 (OrderPart::Compare, text::ORDER_COMPARE.now()),
             ] {
-                let now = &mut desk.windows.order.part;
+                let now = &mut windows.order.part;
                 if ui.selectable_label(*now == part, name).clicked() {
                     *now = part;
                 }
@@ -65,14 +73,14 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
             right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
         });
         ui.separator();
-        match desk.windows.order.part {
-            OrderPart::Lines => lines::show(ui, document, desk, actions),
-            OrderPart::Money => money::show(ui, document.job(), actions),
-            OrderPart::Delivery => delivery::show(ui, document, actions),
-            OrderPart::Compare => compare::show(ui, document, desk, actions),
+        match windows.order.part {
+            OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
+            OrderPart::Money => money::money_tab(ui, document.job(), actions),
+            OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
+            OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
         }
     });
-    let order = &mut desk.windows.order;
+    let order = &mut windows.order;
     if !open {
         order.pointed = None;
     }
@@ -128,4 +136,24 @@ fn parse_packages(typed: &str) -> Result<u64, String> {
 /// At the right of its room: numbers and their heads.
 fn right<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) {
     ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), add);
+}
+
+/// So many packages whatever was counted; as counted where none are said.
+fn set_packages(actions: &mut Actions, job: &Resolved, line: &Line, typed: Option<u64>) {
+    let number = line.number.clone();
+    change(actions, job, text::packages_of(&line.number), |order| {
+        if let Some(own) = order.added.iter_mut().find(|own| own.number == number) {
+            own.packages = typed.unwrap_or(own.packages);
+            return;
+        }
+        match typed.filter(|packages| *packages != line.counted) {
+            Some(packages) => {
+                let why = order.overrides.get(&number).map_or_else(String::new, |old| old.why.clone());
+                order.overrides.insert(number, Override { packages, why });
+            }
+            None => {
+                order.overrides.remove(&number);
+            }
+        }
+    });
 }

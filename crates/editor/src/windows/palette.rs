@@ -1,9 +1,10 @@
 //! One field that finds every command by its words.
 
-use crate::action::{Action, Actions};
+use super::Windows;
+use crate::action::Actions;
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::panels::quiet;
+use crate::state::State;
+use crate::widgets::quiet;
 use crate::{Document, text};
 use chalkcourse_words::plain;
 use egui::{Button, Context, Key, Modifiers, ScrollArea, TextEdit, Ui};
@@ -17,15 +18,21 @@ pub(crate) struct Palette {
 }
 
 /// Shows the field and what it finds.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
-    let Some(mut palette) = desk.windows.palette.take() else { return };
+pub(super) fn palette_window(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
+    let Some(mut palette) = windows.palette.take() else { return };
     let key = |key: Key| ctx.input_mut(|input| input.consume_key(Modifiers::NONE, key));
     let (left, down, up) = (key(Key::Escape), key(Key::ArrowDown), key(Key::ArrowUp));
     let entered = key(Key::Enter);
     let found = matching(&palette.typed);
     let last = found.len().saturating_sub(1);
     palette.at = (palette.at.saturating_add(usize::from(down)).min(last)).saturating_sub(usize::from(up));
-    let mut run = found.get(palette.at).copied().filter(|command| entered && command.can(document, desk));
+    let mut run = found.get(palette.at).copied().filter(|command| entered && command.can(document, state));
     let mut open = true;
     egui::Window::new(text::FIND_COMMAND.now().trim_end_matches('…'))
         .id(egui::Id::unique(text::FIND_COMMAND.now()))
@@ -46,13 +53,13 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
             if field.changed() {
                 palette.at = 0;
             }
-            run = run.or(list(ui, &found, palette.at, down || up, document, desk));
+            run = run.or(list(ui, &found, palette.at, down || up, document, state));
         });
     palette.shown = true;
     if let Some(command) = run {
-        actions.push(Action::Run(command));
+        actions.push(command.action());
     } else if open && !left {
-        desk.windows.palette = Some(palette);
+        windows.palette = Some(palette);
     }
 }
 
@@ -62,7 +69,7 @@ fn list(
     at: usize,
     moved: bool,
     document: &Document,
-    desk: &Desk,
+    state: &State,
 ) -> Option<Command> {
     if found.is_empty() {
         quiet(ui, text::FIND_NOTHING.now());
@@ -71,14 +78,15 @@ fn list(
     ScrollArea::vertical().max_height(320.0).show(ui, |ui| {
         ui.with_layout(egui::Layout::top_down_justified(egui::Align::Min), |ui| {
             for (nth, command) in found.iter().enumerate() {
-                let mut button = Button::selectable(nth == at, command.name());
-                if let Some(key) = command.key() {
-                    button = button.shortcut_text(text::key_words(ui.ctx(), &key));
+                let mut button = Button::selectable(nth == at, command.title());
+                if command.key().is_some() {
+                    button = button.shortcut_text(command.key_words(ui.ctx()));
                 }
-                let row = ui.add_enabled(command.can(document, desk), button);
+                let row = ui.add_enabled(command.can(document, state), button);
                 if nth == at && moved {
                     row.scroll_to_me(None);
                 }
+                let row = row.on_hover_text(command.help());
                 if row.on_disabled_hover_text(text::FIND_NOT_NOW.now()).clicked() {
                     run = Some(*command);
                 }
@@ -93,12 +101,13 @@ fn matching(typed: &str) -> Vec<Command> {
     let typed = plain(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
     let fits = |command: &Command| {
-        let name = plain(command.name());
+        let name = plain(command.title());
         words.iter().all(|word| name.split([' ', '-', '–']).any(|of_name| of_name.starts_with(word)))
     };
-    let mut found: Vec<Command> = Command::every().filter(fits).collect();
+    let mut found: Vec<Command> =
+        Command::every().filter(|command| *command != Command::Find).filter(fits).collect();
     let begins =
-        |command: &Command| words.first().is_some_and(|word| plain(command.name()).starts_with(word));
+        |command: &Command| words.first().is_some_and(|word| plain(command.title()).starts_with(word));
     found.sort_by_key(|command| !begins(command));
     found
 }
@@ -109,9 +118,9 @@ mod tests {
 
     #[test]
     fn words_find_a_command_in_any_order() {
-        assert_eq!(matching("csv order"), [Command::Export(crate::commands::OrderFormat::Csv)]);
+        assert_eq!(matching("csv order"), [Command::ExportCsv]);
         assert_eq!(matching("und").first(), Some(&Command::Undo));
         assert_eq!(matching("no such thing"), []);
-        assert_eq!(matching(" ").len(), Command::every().count());
+        assert_eq!(matching(" ").len(), Command::every().count() - 1);
     }
 }

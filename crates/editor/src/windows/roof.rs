@@ -1,57 +1,29 @@
 use super::{Windows, window};
 use crate::action::{Action, Actions};
+use crate::state::{RoofPart, RoofReports};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
-use chalkcourse_job::FaceId;
-use chalkcourse_plan::{EdgeRow, RoofReport, area_text, heights_text, roof_report};
+use chalkcourse_plan::{EdgeRow, area_text, heights_text};
 use chalkcourse_sheets::Output;
 use egui::{Context, RichText, ScrollArea, Sense, Ui, Vec2, WidgetInfo};
 
-/// A part of the roof that a row of the report speaks of: the drawing lights it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum RoofPart {
-    /// A face.
-    Face(FaceId),
-    /// All lines of a kind.
-    Edges(EdgeKind),
-    /// One line of a kind, by its place in the report.
-    Line(EdgeKind, usize),
-}
-
-/// The report as it was worked out last, for the plan that it is of.
+/// What the window holds.
 #[derive(Debug, Default)]
 pub(crate) struct RoofWindow {
     pub(crate) open: bool,
     /// The part whose row is pointed at.
     pub(crate) pointed: Option<RoofPart>,
     unfolded: Option<EdgeKind>,
-    report: Option<(std::sync::Weak<chalkcourse_plan::Plan>, RoofReport)>,
-}
-
-impl RoofWindow {
-    /// The report of a document's roof; worked out again only for another plan.
-    pub(crate) fn report(&mut self, document: &Document) -> &RoofReport {
-        let plan = document.plan();
-        let made = |plan: &std::sync::Arc<chalkcourse_plan::Plan>| {
-            (std::sync::Arc::downgrade(plan), roof_report(document.job(), plan))
-        };
-        let report = match self.report.take() {
-            Some((of, report)) if of.upgrade().is_some_and(|of| std::sync::Arc::ptr_eq(&of, plan)) => {
-                (of, report)
-            }
-            _ => made(plan),
-        };
-        &self.report.insert(report).1
-    }
+    report: RoofReports,
 }
 
 /// Faces, edges by kind, squares and heights. A row lights its place on the roof; a press on a face takes hold of it.
-pub(super) fn show(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn roof_window(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let mut open = true;
     let before = windows.roof.pointed.take();
     let job = document.job();
     let units = job.units;
-    let report = windows.roof.report(document).clone();
+    let report = windows.roof.report.of(document).clone();
     window(ctx, text::ROOF_REPORT.now(), &mut open, 430.0).show(ctx, |ui| {
         ui.horizontal(|ui| {
             if ui.button(text::COPY.now()).on_hover_text(text::ROOF_COPY_HELP.now()).clicked() {

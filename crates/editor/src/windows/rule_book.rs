@@ -1,8 +1,8 @@
 use super::{Part, Windows, window};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::panels::quiet;
-use crate::{fields, sketch, text, theme};
+use crate::widgets::{fields, quiet, sketch};
+use crate::{text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, LimitRow, LimitValue, Resolved, RuleBook, Source, Standing, builtin_rule_books};
 use chalkcourse_rules::RULES;
@@ -14,7 +14,7 @@ use std::sync::Arc;
 const NAME: f32 = 232.0;
 
 /// The job's rule book: what it says, which rules are on, and how it differs from another. Each change is a step.
-pub(super) fn show(ctx: &Context, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
+pub(super) fn rule_book_window(ctx: &Context, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let mut open = true;
     window(ctx, text::RULE_BOOK_WINDOW.now(), &mut open, 540.0).show(ctx, |ui| {
         which(ui, job, actions);
@@ -58,10 +58,10 @@ fn which(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let book = &job.rule_book;
     fields::row(ui, text::BOOK.now(), |ui, words| {
         if ui.button(text::SAVE_BOOK_SHORT.now()).on_hover_text(text::SAVE_RULE_BOOK.now()).clicked() {
-            actions.push(Action::Run(Command::SaveRuleBook));
+            actions.push(Command::SaveRuleBook.action());
         }
         if ui.button(text::LOAD_BOOK_SHORT.now()).on_hover_text(text::LOAD_RULE_BOOK.now()).clicked() {
-            actions.push(Action::Run(Command::LoadRuleBook));
+            actions.push(Command::LoadRuleBook.action());
         }
         let chosen = choose(ui, "book", &book.name, Some(&**book)).labelled_by(words);
         if let Some(chosen) = chosen.book {
@@ -116,7 +116,7 @@ fn choose(ui: &mut Ui, salt: &str, shown: &str, now: Option<&RuleBook>) -> Chose
 
 fn limits(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let book = &job.rule_book;
-    super::book_parts::show(ui, book, actions);
+    super::book_parts::parts_of_book(ui, book, actions);
     let mut part = "";
     for row in book.limits() {
         if row.part != part {
@@ -262,7 +262,7 @@ fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
             quiet(ui, rule.code);
         });
         ui.horizontal_top(|ui| {
-            sketch::show(ui, rule, SKETCH);
+            sketch::rule_sketch(ui, rule, SKETCH);
             ui.vertical(|ui| {
                 ui.label(chalkcourse_telling::reason(rule));
                 let source = rule.source(job);
@@ -283,7 +283,7 @@ fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
 fn compare_with(ui: &mut Ui, windows: &mut Windows, actions: &mut Actions) {
     fields::row(ui, text::COMPARE_WITH.now(), |ui, words| {
         if ui.button(text::FROM_FILE.now()).on_hover_text(text::COMPARE_WITH_FILE.now()).clicked() {
-            actions.push(Action::Run(Command::CompareRuleBook));
+            actions.push(Command::CompareRuleBook.action());
         }
         let other = windows.other.as_deref();
         let shown = other.map_or(text::CHOOSE_BOOK.now(), |book| book.name.as_str());

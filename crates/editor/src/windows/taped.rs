@@ -1,9 +1,11 @@
 //! A face from measurements: a form to type in, with a picture that follows.
 
+use super::Windows;
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
-use crate::taping::{Ground, PitchBy, Taping, Worked, face_of};
-use crate::{Document, Selection, fields, text, theme};
+use crate::edits::taping::{Ground, PitchBy, Taping, Worked, face_of};
+use crate::state::State;
+use crate::widgets::fields;
+use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::taped::{Form, Of};
 use chalkcourse_geometry::{DVec2, Length, Rect as Bounds, Units, dvec2};
 use chalkcourse_job::Edit;
@@ -15,12 +17,18 @@ use egui::{
 const LABEL: f32 = 132.0;
 
 /// Shows the form.
-pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn taped_window(
+    ctx: &Context,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let mut open = true;
     super::window(ctx, text::TAPED_FACE.now(), &mut open, 420.0).show(ctx, |ui| {
         let units = document.job().units;
-        let ground = Ground::of(&document.plan().layout, document.job(), desk.selection);
-        let taping = &mut desk.windows.taping;
+        let ground = Ground::of(&document.plan().layout, document.job(), state.selection);
+        let taping = &mut windows.taping;
         let worked = taping.worked(units);
         picture(ui, taping, worked.as_ref().ok());
         outcome(ui, taping, &worked, units);
@@ -40,16 +48,16 @@ pub(super) fn show(ctx: &Context, document: &Document, desk: &mut Desk, actions:
                 let face = face_of(taping, worked, ground.as_ref(), document.job(), &document.plan().layout);
                 let (label, held) = (text::draw_of(&face.name), Selection::Face(face.id));
                 actions.push(Action::EditAndSelect(label, Edit::PutFace(face), held));
-                actions.push(Action::Run(crate::commands::Command::Fit));
+                actions.push(Action::Fit);
                 taping.against = None;
             }
             if ui.button(text::CLOSE.now()).clicked() {
-                desk.windows.taped = false;
+                windows.taped = false;
             }
         });
     });
     if !open {
-        desk.windows.taped = false;
+        windows.taped = false;
     }
 }
 
@@ -143,7 +151,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
 }
 
 /// Which corners a diagonal joins. True when it is to go.
-fn ends(ui: &mut Ui, line: &mut crate::taping::Line, corners: usize, index: usize) -> bool {
+fn ends(ui: &mut Ui, line: &mut crate::edits::taping::Line, corners: usize, index: usize) -> bool {
     let Of::Between(mut from, mut to) = line.of else { return false };
     let mut gone = false;
     ui.horizontal(|ui| {

@@ -7,9 +7,9 @@
 //! three blocks. For more, the same search is a good layout, and sums of the exact answers for fewer are the
 //! bound.
 
+use super::kernel::{Allowed, Base, FitError, Placed, Tile};
 use super::room::{Gap, Room};
-use super::rows::domains;
-use super::{Allowed, Base, FitError, Placed, Tile};
+use super::row_lines::domains;
 use crate::Rect;
 use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
@@ -176,7 +176,7 @@ impl<'a> Yard<'a> {
             stopped: Cell::new(false),
         };
         let area: f64 = allowed.region.iter().map(crate::Polygon::area).sum();
-        super::check(allowed, tile)?;
+        super::kernel::check(allowed, tile)?;
         yard.area_bound = (area / (tile.size.x * tile.size.y) * (1.0 + 1e-6)) as usize + 1;
         // A block that stands nowhere stands nowhere with more columns or rows either.
         let mut widest = usize::MAX;
@@ -190,7 +190,8 @@ impl<'a> Yard<'a> {
                 let whole = Tile { size: yard.size(columns + 1, rows), gap: DVec2::ZERO };
                 let mut room = Room::footed(allowed, &whole)?;
                 if rules.base != Base::Anywhere {
-                    room = room.within(&domains(&room, &whole, rules.base)?);
+                    let domains = domains(&room, &whole, rules.base)?;
+                    room = room.within(&domains.iter().map(|d| (d.lo, d.hi)).collect::<Vec<_>>());
                 }
                 if room.slabs.is_empty() {
                     break;

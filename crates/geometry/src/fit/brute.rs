@@ -1,7 +1,7 @@
 //! For tests only: an independent, slow way to the same answers, by asking of single rectangles whether they
 //! stand, and random faces to ask about.
 
-use super::{Allowed, Constraint, FINE, Tile};
+use super::kernel::{Allowed, Constraint, FINE, Tile};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 

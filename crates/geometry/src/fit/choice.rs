@@ -8,41 +8,14 @@
 //! way is narrow enough. Beyond that, leaving the corners out gives the bound, and the result tells the
 //! difference.
 
+use super::cells::{Cell, Costs, Field};
 use super::cut::Network;
+use super::kernel::{Allowed, FitError, Tile};
 use super::profile::{Swept, sweep};
-use super::{Allowed, FitError, Tile, grid, room::Room};
-use crate::Rect;
+use super::{grid, room::Room};
 use chalkcourse_words as words;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
-
-/// A place of a grid that a tile may take.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Cell {
-    /// Column, from 0.
-    pub column: usize,
-    /// Row, from 0 upwards.
-    pub row: usize,
-    /// Where.
-    pub rect: Rect,
-    /// What a tile here is worth, in whatever the costs are in.
-    pub value: f64,
-}
-
-/// What exposed sides and corners cost; none below 0.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
-pub struct Costs {
-    /// A lower side without a tile below it.
-    pub foot: f64,
-    /// An upper side without a tile above it.
-    pub head: f64,
-    /// A left or right side without a neighbour.
-    pub side: f64,
-    /// A corner that points outwards.
-    pub outer_corner: f64,
-    /// A corner that points inwards.
-    pub inner_corner: f64,
-}
 
 /// What a number of tiles should be like.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -165,57 +138,7 @@ pub fn fit_number(
     Ok(Choice { bound: bound.max(best.worth), method, ..best })
 }
 
-/// Cells by column and row.
-pub(super) struct Field<'a> {
-    cells: &'a [Cell],
-    pub(super) columns: usize,
-    pub(super) rows: usize,
-    index: Vec<Option<usize>>,
-}
-
-impl<'a> Field<'a> {
-    fn new(cells: &'a [Cell], costs: &Costs) -> Result<Self, FitError> {
-        for (name, cost) in [
-            (words::fill::FOOT.now(), costs.foot),
-            (words::fill::HEAD.now(), costs.head),
-            (words::common::SIDE.now(), costs.side),
-            (words::fill::OUTER_CORNER.now(), costs.outer_corner),
-            (words::fill::INNER_CORNER.now(), costs.inner_corner),
-        ] {
-            if !(0.0..1e12).contains(&cost) {
-                return Err(FitError::Choice(words::fill::the_cost_of_a_is(&name, &cost)));
-            }
-        }
-        let (columns, rows) = (
-            cells.iter().map(|c| c.column + 1).max().unwrap_or(0),
-            cells.iter().map(|c| c.row + 1).max().unwrap_or(0),
-        );
-        if columns.saturating_mul(rows) > 10_000_000 {
-            return Err(FitError::Choice(words::fill::a_grid_of_x_places(&columns, &rows)));
-        }
-        let mut index = vec![None; columns * rows];
-        for (i, cell) in cells.iter().enumerate() {
-            if cell.value.is_nan() || cell.value.abs() >= 1e12 {
-                return Err(FitError::Choice(words::fill::the_value_of_cell_is(&cell.value, &i)));
-            }
-            if index[cell.row * columns + cell.column].replace(i).is_some() {
-                return Err(FitError::Choice(words::fill::two_cells_in_column_row(&cell.column, &cell.row)));
-            }
-        }
-        Ok(Self { cells, columns, rows, index })
-    }
-
-    pub(super) fn at(&self, column: usize, row: usize) -> Option<usize> {
-        if column >= self.columns {
-            return None;
-        }
-        self.index.get(row * self.columns + column).copied().flatten()
-    }
-
-    pub(super) fn value(&self, cell: usize) -> f64 {
-        self.cells.get(cell).map_or(0.0, |c| c.value)
-    }
-
+impl Field<'_> {
     /// Right, left, above, below, with what the side there costs.
     fn neighbours(&self, cell: usize, costs: &Costs) -> [(Option<usize>, f64); 4] {
         let Cell { column, row, .. } = self.cells[cell];

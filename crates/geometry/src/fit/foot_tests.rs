@@ -3,6 +3,7 @@
 use super::brute::{Dice, face, grid_cells, random_face, rectangle, span, stands as stands_slowly, tile};
 use super::tests::never;
 use super::*;
+use crate::{Polygon, Rect};
 use glam::dvec2;
 
 /// A face with a rail that keeps to the region, and off some shapes.

@@ -1,9 +1,9 @@
 //! One grid: the free stretches of all rows, folded onto one pitch along u; the deepest point of the folds is the
 //! best offset. Over v the folds are straight lines, so the deepest point changes only where ends meet.
 
+use super::kernel::{Placed, Tile};
 use super::room::{Room, Slab, THIN};
-use super::rows::{Domain, Step, inside, lines, renumber, steps, whole_pitches};
-use super::{Placed, Tile};
+use super::row_lines::{Domain, Step, inside, lines, renumber, steps, whole_pitches};
 use crate::Rect;
 use glam::dvec2;
 

@@ -1,10 +1,12 @@
 //! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in
 //! tiles, and the least move of a constraint that wins one.
 
-use super::blocked::{Patch, convex_pieces, foot_strip, patches, swept};
-use super::moves::least_moves;
+use super::blocked::{Patch, foot_strip, patches, swept};
+use super::fit_rows;
+use super::kernel::{Allowed, Constraint, Fit, FitError, Foot, Placed, RowRules, Tile};
+use super::moves::{Lines, Move, least_moves};
 use super::room::Room;
-use super::{Allowed, Base, Constraint, Fit, FitError, Foot, Joints, Placed, RowRules, Tile, fit_rows};
+use crate::pieces::convex_pieces;
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
@@ -63,19 +65,6 @@ pub struct Price {
     pub tiles: usize,
     /// Whether both fits are proved; else the number is what was found.
     pub proved: bool,
-}
-
-/// The least move of a constraint that wins.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Move {
-    /// All shapes of this number move together.
-    pub id: usize,
-    /// The move, along u or along v, metres.
-    pub by: DVec2,
-    /// Tiles won.
-    pub wins: usize,
-    /// What was searched, in words.
-    pub searched: String,
 }
 
 /// What [`holds_back`] should look for.
@@ -155,45 +144,6 @@ fn of_id(allowed: &Allowed, tile: &Tile, id: usize) -> Vec<Patch> {
     patches(&own, tile, bounds)
 }
 
-/// The lines that the rows of a fit lie on, over the whole face.
-pub(super) struct Lines {
-    pub(super) tile: Tile,
-    pub(super) tolerance: f64,
-    /// The first line is the base row's and must hold a tile.
-    pub(super) grounded: bool,
-    /// Every tile above the base row must be carried, on how the joints stand.
-    pub(super) hooked: Option<Joints>,
-    /// v of each row, with the u of one of its places when it is a row of a grid.
-    pub(super) rows: Vec<(f64, Option<f64>)>,
-}
-
-impl Lines {
-    fn of(allowed: &Allowed, tile: &Tile, rules: &RowRules, placed: &[Placed]) -> Option<Self> {
-        let (first, tile) = (placed.first()?, *tile);
-        let pitch = tile.pitch();
-        let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
-        let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
-        // On the courses the base row is given; else there may be room for rows below it. A line too many
-        // does no harm.
-        let grounded = rules.base != Base::Anywhere;
-        let below = if grounded { 0.0 } else { ((origin.y - bounds.min.y) / pitch.y).ceil() };
-        let above = ((bounds.max.y - origin.y) / pitch.y).ceil();
-        let rows = (-below as i64..above as i64)
-            .map(|k| {
-                let odd = (k - first.row as i64).rem_euclid(2) == 1;
-                let u = match rules.joints {
-                    Joints::Free => None,
-                    Joints::Lapped if odd => Some(origin.x + pitch.x / 2.0),
-                    _ => Some(origin.x),
-                };
-                (origin.y + k as f64 * pitch.y, u)
-            })
-            .collect();
-        let hooked = rules.hooked.then_some(rules.joints);
-        Some(Self { tile, tolerance: allowed.tolerance, grounded, hooked, rows })
-    }
-}
-
 /// The places on the lines of some placed tiles of one block where one more nearly fits: each thing that stops it does so by no
 /// more than `near`, metres.
 ///
@@ -205,7 +155,7 @@ pub fn near_fits(
     placed: &[Placed],
     near: f64,
 ) -> Result<Vec<NearFit>, FitError> {
-    super::check(allowed, tile)?;
+    super::kernel::check(allowed, tile)?;
     let Some(lines) = Lines::of(allowed, tile, rules, placed) else { return Ok(Vec::new()) };
     let barriers = Barriers::new(allowed, &lines.tile);
     let below = allowed.foot.as_ref().map(|foot| Barriers::below(allowed, foot, &lines.tile));

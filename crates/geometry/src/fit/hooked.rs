@@ -4,9 +4,9 @@
 
 use super::carry::{Carried, Round};
 use super::grid::{Band, Row, bands, intersect, widest};
+use super::kernel::{Placed, Tile};
 use super::room::{Room, THIN};
-use super::rows::{Domain, greedy, inside, steps, whole_pitches};
-use super::{Placed, Tile};
+use super::row_lines::{Domain, greedy, inside, steps, whole_pitches};
 use crate::Rect;
 use glam::dvec2;
 use std::collections::BinaryHeap;

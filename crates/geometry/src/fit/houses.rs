@@ -1,7 +1,7 @@
 //! For tests only: faces as houses have them, with the setbacks and clearances of the demo rule book.
 
 use super::brute::Dice;
-use super::{Allowed, Constraint, FINE};
+use super::kernel::{Allowed, Constraint, FINE};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 

@@ -2,15 +2,68 @@
 //! that it gives to the rows run along straight pieces; the count can change only where such an end comes
 //! whole pitches from another.
 
-use super::Joints;
 use super::blocked::Patch;
 use super::carry::{Carried, Round};
 use super::grid::{Row, Stretches};
-use super::hold::{Lines, Move};
+use super::kernel::{Allowed, Base, Joints, Placed, RowRules, Tile};
 use super::room::{Room, THIN};
-use super::rows::{greedy, inside, whole_pitches};
+use super::row_lines::{greedy, inside, whole_pitches};
+use crate::Rect;
 use chalkcourse_words as words;
 use glam::{DVec2, dvec2};
+use serde::Serialize;
+
+/// The least move of a constraint that wins.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Move {
+    /// All shapes of this number move together.
+    pub id: usize,
+    /// The move, along u or along v, metres.
+    pub by: DVec2,
+    /// Tiles won.
+    pub wins: usize,
+    /// What was searched, in words.
+    pub searched: String,
+}
+
+/// The lines that the rows of a fit lie on, over the whole face.
+pub(super) struct Lines {
+    pub(super) tile: Tile,
+    pub(super) tolerance: f64,
+    /// The first line is the base row's and must hold a tile.
+    pub(super) grounded: bool,
+    /// Every tile above the base row must be carried, on how the joints stand.
+    pub(super) hooked: Option<Joints>,
+    /// v of each row, with the u of one of its places when it is a row of a grid.
+    pub(super) rows: Vec<(f64, Option<f64>)>,
+}
+
+impl Lines {
+    pub(super) fn of(allowed: &Allowed, tile: &Tile, rules: &RowRules, placed: &[Placed]) -> Option<Self> {
+        let (first, tile) = (placed.first()?, *tile);
+        let pitch = tile.pitch();
+        let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
+        let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
+        // On the courses the base row is given; else there may be room for rows below it. A line too many
+        // does no harm.
+        let grounded = rules.base != Base::Anywhere;
+        let below = if grounded { 0.0 } else { ((origin.y - bounds.min.y) / pitch.y).ceil() };
+        let above = ((bounds.max.y - origin.y) / pitch.y).ceil();
+        let rows = (-below as i64..above as i64)
+            .map(|k| {
+                let odd = (k - first.row as i64).rem_euclid(2) == 1;
+                let u = match rules.joints {
+                    Joints::Free => None,
+                    Joints::Lapped if odd => Some(origin.x + pitch.x / 2.0),
+                    _ => Some(origin.x),
+                };
+                (origin.y + k as f64 * pitch.y, u)
+            })
+            .collect();
+        let hooked = rules.hooked.then_some(rules.joints);
+        Some(Self { tile, tolerance: allowed.tolerance, grounded, hooked, rows })
+    }
+}
 
 /// The least winning move along u and the least along v, where there is one.
 pub(super) fn least_moves(
@@ -192,8 +245,8 @@ fn free(rest: &Room, own: &[Patch], k: usize, v: f64, by: DVec2) -> Row {
 mod tests {
     use super::super::brute::{Dice, face, grid_cells, random_face, rectangle, row_count, tile};
     use super::super::hold::{Barrier, Question, holds_back};
+    use super::super::kernel::{Allowed, Base, Joints, RowRules};
     use super::super::tests::{lay, never};
-    use super::super::{Allowed, Base, Joints, RowRules};
     use super::*;
 
     fn rules(joints: Joints) -> RowRules {

@@ -1,7 +1,7 @@
 //! The best choice of places of a grid, exactly and with corners, by a sweep that remembers the last row of
 //! choices.
 
-use super::choice::{Costs, Field};
+use super::cells::{Costs, Field};
 
 /// How much a sweep may do: states times places times counts. About a second.
 const MOST_WORK: usize = 400_000_000;

@@ -1,8 +1,7 @@
 //! The allowed positions of a tile, cut into trapezoids with level sides.
 
 use super::blocked::{Patch, foot_patches, patches};
-use super::rows::Domain;
-use super::{Allowed, FitError, Foot, Tile, check};
+use super::kernel::{Allowed, FitError, Foot, Tile, check};
 use crate::Rect;
 
 /// Narrower than this (metres) is below the arithmetic.
@@ -65,12 +64,8 @@ pub(super) struct Room {
 impl Room {
     /// For layouts in which the lowest row alone carries the foot.
     pub(super) fn new(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
-        let mut room = Self::of(allowed, tile, None)?;
-        if allowed.foot.is_some() {
-            let foot = Self::footed(allowed, tile)?;
-            room.slabs = room.slabs.iter().flat_map(|slab| with_foot(slab, &foot.slabs)).collect();
-        }
-        Ok(room)
+        let room = Self::of(allowed, tile, None)?;
+        Ok(if allowed.foot.is_some() { room.with_lowest(&Self::footed(allowed, tile)?) } else { room })
     }
 
     /// For layouts in which every tile carries it.
@@ -78,16 +73,69 @@ impl Room {
         Self::of(allowed, tile, allowed.foot.as_ref())
     }
 
-    fn of(allowed: &Allowed, tile: &Tile, foot: Option<&Foot>) -> Result<Self, FitError> {
-        Ok(Ground::of(allowed, tile, foot)?.room)
+    /// For a tile that carries a foot, or none.
+    pub(super) fn of(allowed: &Allowed, tile: &Tile, foot: Option<&Foot>) -> Result<Self, FitError> {
+        check(allowed, tile)?;
+        let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
+        let tolerance = allowed.tolerance;
+        let Some(bounds) = Rect::around(corners) else {
+            return Ok(Self { slabs: Vec::new(), tolerance });
+        };
+        let mut patches = patches(allowed, tile, bounds);
+        let mut from = bounds.min - tolerance;
+        if let Some(foot) = foot {
+            patches.extend(foot_patches(allowed, foot, tile, bounds));
+            from.y += foot.within.map_or(0.0, |_| foot.depth);
+        }
+        let to = (bounds.max - tile.size + tolerance).to_array();
+        Ok(Self { slabs: slabs(&patches, from.to_array(), to), tolerance })
+    }
+
+    /// With the room of the lowest row, where that is another.
+    pub(super) fn with_lowest(&self, lowest: &Self) -> Self {
+        let slabs = self.slabs.iter().flat_map(|slab| with_foot(slab, &lowest.slabs)).collect();
+        Self { slabs, tolerance: self.tolerance }
+    }
+
+    /// What some more patches leave of it. It must not know of the lowest row yet.
+    pub(super) fn less(&self, patches: &[Patch]) -> Self {
+        let mut slabs = Vec::with_capacity(self.slabs.len());
+        let mut sweep = Sweep::default();
+        for slab in &self.slabs {
+            debug_assert!(slab.foot.is_none(), "the room of the lowest row would be lost");
+            let here: Vec<&Patch> = patches.iter().filter(|p| p.lo < slab.hi && slab.lo < p.hi).collect();
+            if here.is_empty() {
+                push(&mut slabs, slab.lo, slab.hi, slab.gaps.clone());
+                continue;
+            }
+            let mut levels: Vec<f64> = here.iter().flat_map(|p| p.bends()).collect();
+            levels.retain(|&v| slab.lo < v && v < slab.hi);
+            levels.extend([slab.lo, slab.hi]);
+            levels.sort_unstable_by(f64::total_cmp);
+            for pair in levels.windows(2).filter(|pair| pair[1] - pair[0] > THIN) {
+                let (lo, hi) = (pair[0], pair[1]);
+                let middle = (lo + hi) / 2.0;
+                sweep.strips.clear();
+                sweep.between(&slab.part(lo, hi).gaps);
+                let active = here.iter().filter(|p| p.lo < middle && middle < p.hi);
+                sweep.strips.extend(active.map(|p| Strip::of(p, lo, hi)));
+                sweep.band(lo, hi, [-BEYOND, BEYOND], &mut slabs);
+            }
+        }
+        Self { slabs, tolerance: self.tolerance }
+    }
+
+    /// What some rectangles of positions leave of it.
+    pub(super) fn without(&self, rectangles: &[Rect]) -> Self {
+        self.less(&rectangles.iter().copied().map(Patch::rectangle).collect::<Vec<_>>())
     }
 
     /// What of it lies in some ranges of v.
-    pub(super) fn within(&self, ranges: &[Domain]) -> Self {
+    pub(super) fn within(&self, ranges: &[(f64, f64)]) -> Self {
         let mut slabs = Vec::new();
         for slab in &self.slabs {
             for range in ranges {
-                let (lo, hi) = (slab.lo.max(range.lo), slab.hi.min(range.hi));
+                let (lo, hi) = (slab.lo.max(range.0), slab.hi.min(range.1));
                 if hi - lo > THIN {
                     slabs.push(slab.part(lo, hi));
                 }
@@ -111,48 +159,21 @@ impl Room {
     }
 }
 
-/// All positions of a tile, and what forbids the others.
-pub(super) struct Ground {
-    pub(super) room: Room,
-    patches: Vec<Patch>,
-    /// The corners between which positions were looked for.
-    limits: [[f64; 2]; 2],
-}
-
-impl Ground {
-    /// Those of a tile that carries a foot, or none.
-    pub(super) fn of(allowed: &Allowed, tile: &Tile, foot: Option<&Foot>) -> Result<Self, FitError> {
-        check(allowed, tile)?;
-        let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
-        let tolerance = allowed.tolerance;
-        let Some(bounds) = Rect::around(corners) else {
-            let room = Room { slabs: Vec::new(), tolerance };
-            return Ok(Self { room, patches: Vec::new(), limits: [[0.0; 2]; 2] });
-        };
-        let mut patches = patches(allowed, tile, bounds);
-        let mut from = bounds.min - tolerance;
-        if let Some(foot) = foot {
-            patches.extend(foot_patches(allowed, foot, tile, bounds));
-            from.y += foot.within.map_or(0.0, |_| foot.depth);
-        }
-        let limits = [from.to_array(), (bounds.max - tile.size + tolerance).to_array()];
-        let room = Room { slabs: slabs(&patches, limits[0], limits[1]), tolerance };
-        Ok(Self { room, patches, limits })
-    }
-
-    /// The positions that some rectangles of positions leave.
-    pub(super) fn without(&self, rectangles: &[Rect]) -> Vec<Slab> {
-        let more = rectangles.iter().map(|rect| Patch::rectangle(*rect));
-        let patches: Vec<Patch> = self.patches.iter().cloned().chain(more).collect();
-        slabs(&patches, self.limits[0], self.limits[1])
-    }
-}
+/// Beyond any position, metres.
+const BEYOND: f64 = 1e9;
 
 /// A patch within one band: its sides at the foot and the head.
 #[derive(Clone, Copy)]
 struct Strip {
     left: [f64; 2],
     right: [f64; 2],
+}
+
+impl Strip {
+    fn of(patch: &Patch, lo: f64, hi: f64) -> Self {
+        let left = [patch.left_at(lo), patch.left_at(hi)];
+        Self { left, right: [patch.right_at(lo), patch.right_at(hi)] }
+    }
 }
 
 /// What the patches leave of the positions between two corners.
@@ -171,7 +192,7 @@ pub(super) fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab
     let mut order: Vec<&Patch> = patches.iter().collect();
     order.sort_unstable_by(|p, q| p.lo.total_cmp(&q.lo));
     let (mut active, mut next) = (Vec::<&Patch>::new(), 0);
-    let (mut strips, mut cuts) = (Vec::<Strip>::new(), Vec::<f64>::new());
+    let mut sweep = Sweep::default();
     for pair in levels.windows(2) {
         let (lo, hi) = (pair[0], pair[1]);
         if hi - lo <= THIN {
@@ -183,20 +204,41 @@ pub(super) fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab
             next += 1;
         }
         active.retain(|p| p.hi > middle);
-        strips.clear();
-        strips.extend(active.iter().map(|p| Strip {
-            left: [p.left_at(lo), p.left_at(hi)],
-            right: [p.right_at(lo), p.right_at(hi)],
-        }));
-        crossings(&strips, &mut cuts);
-        for cut in cuts.windows(2) {
+        sweep.strips.clear();
+        sweep.strips.extend(active.iter().map(|patch| Strip::of(patch, lo, hi)));
+        sweep.band(lo, hi, [from[0], to[0]], &mut slabs);
+    }
+    slabs
+}
+
+/// The strips of one band, and where their sides cross: kept from band to band for their memory.
+#[derive(Default)]
+struct Sweep {
+    strips: Vec<Strip>,
+    cuts: Vec<f64>,
+}
+
+impl Sweep {
+    /// Adds what lies between free stretches as strips.
+    fn between(&mut self, gaps: &[Gap]) {
+        let mut from = [-BEYOND; 2];
+        for gap in gaps {
+            self.strips.push(Strip { left: from, right: gap.a });
+            from = gap.b;
+        }
+        self.strips.push(Strip { left: from, right: [BEYOND; 2] });
+    }
+
+    /// Adds the slabs that the strips leave of a band, between two limits along u.
+    fn band(&mut self, lo: f64, hi: f64, limits: [f64; 2], slabs: &mut Vec<Slab>) {
+        crossings(&self.strips, &mut self.cuts);
+        for cut in self.cuts.windows(2) {
             if (cut[1] - cut[0]) * (hi - lo) > THIN {
-                let gaps = gaps(&mut strips, [cut[0], cut[1]], [from[0], to[0]]);
-                push(&mut slabs, lo + (hi - lo) * cut[0], lo + (hi - lo) * cut[1], gaps);
+                let gaps = gaps(&mut self.strips, [cut[0], cut[1]], limits);
+                push(slabs, lo + (hi - lo) * cut[0], lo + (hi - lo) * cut[1], gaps);
             }
         }
     }
-    slabs
 }
 
 /// Where (0 foot to 1 head) sides of strips cross, with 0 and 1, sorted.

@@ -5,8 +5,8 @@
 //! staying is the answer: exact, for slides in any direction.
 
 use super::blocked::{foot_patches, patches};
+use super::kernel::{Allowed, FitError, Tile, check};
 use super::room::slabs;
-use super::{Allowed, FitError, Tile, check};
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
@@ -97,8 +97,8 @@ fn nearest(corners: &[DVec2; 4]) -> DVec2 {
 #[cfg(test)]
 mod tests {
     use super::super::brute::{Dice, face, random_face, rectangle, stands};
+    use super::super::kernel::{Constraint, FINE};
     use super::super::tests::never;
-    use super::super::{Constraint, FINE};
     use super::*;
     use crate::Polygon;
 

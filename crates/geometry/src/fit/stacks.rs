@@ -9,9 +9,9 @@
 mod sweep;
 
 use super::grid::{self, At, Band, Row, Stretches};
+use super::kernel::{Allowed, Base, FitError, Placed, Tile};
 use super::room::{Room, THIN};
-use super::rows::{domains, inside, steps};
-use super::{Allowed, Base, FitError, Placed, Tile};
+use super::row_lines::{domains, inside, steps};
 use chalkcourse_words as words;
 use serde::{Deserialize, Serialize};
 use std::collections::HashSet;

@@ -4,6 +4,7 @@ use super::brute::{
     Dice, carried_count, face, grid, random_face, rectangle, row_count, shape, sliding, stands, tile,
 };
 use super::*;
+use crate::Polygon;
 use glam::dvec2;
 
 pub(super) fn never() -> bool {

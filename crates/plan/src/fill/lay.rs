@@ -2,11 +2,11 @@
 
 use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed, made};
 use crate::room::Fire;
-use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{
-    Allowed, Base, BlockRules, Constraint, Fit, HookRules, Joints, Placed, RowRules, Tile, beside,
-    fit_blocks, fit_rows, fit_rows_improving, fit_several, halves,
+    Allowed, Base, BlockRules, Fit, HookRules, Joints, Placed, RowRules, Space, Tile, fit_blocks, fit_rows,
+    fit_rows_improving, fit_rows_in, fit_several, halves,
 };
+use chalkcourse_geometry::{Length, Polygon};
 use chalkcourse_job::{Block, Orientation, Resolved, RowJoints};
 use chalkcourse_layout::Layout;
 use chalkcourse_words as words;
@@ -167,11 +167,13 @@ fn rows_of(
 ) -> Result<Fill, FillError> {
     let mut best = site.maker().nothing(fire);
     for (orientation, tile) in site.maker().tiles_with(reveal) {
+        let space = Space::of(allowed, &tile)?;
         for joints in joints(site.job, site.mode)? {
             if best.modules >= enough {
                 break;
             }
-            let fit = fit_rows(allowed, &tile, &RowRules { joints, base: site.base(), hooked: true }, stop)?;
+            let rules = RowRules { joints, base: site.base(), hooked: true };
+            let fit = fit_rows_in(&space, &tile, &rules, stop)?;
             if fit.count() > best.modules {
                 best = rows_fill(site, fire, orientation, fit, usize::MAX);
             }
@@ -205,11 +207,13 @@ pub(super) fn several(
         }
         best.modules >= enough
     };
+    let halves = halves(allowed);
     for reveal in reveals {
         for (orientation, tile) in maker.tiles_with(reveal) {
             if ways.contains(&Joints::Free) {
                 let rules = HookRules { base, hooked, apart };
-                let found = fit_several(allowed, &tile, &rules, enough, stop)?;
+                let space = Space::of(allowed, &tile)?;
+                let found = fit_several((&space, &halves), &tile, &rules, enough, stop)?;
                 let blocks = maker.blocks(orientation, tile, found.blocks.iter().map(Vec::as_slice));
                 if better(pieces(site, fire, blocks)) {
                     return Ok(best);
@@ -230,7 +234,7 @@ pub(super) fn several(
     }
     // What no search above lays: modules of both orientations, several blocks where rows may not slide, the fullest block on one
     // side of a wing before what is beside it.
-    better(mixed(site, allowed, fire, enough, stop)?);
+    better(mixed(site, (allowed, &halves), fire, enough, stop)?);
     Ok(best)
 }
 
@@ -241,7 +245,7 @@ const MOST_HALVES: usize = 24;
 /// face.
 fn mixed(
     site: &Site<'_>,
-    allowed: &Allowed,
+    (allowed, halves): (&Allowed, &[Polygon]),
     fire: &Fire,
     enough: usize,
     stop: &dyn Fn() -> bool,
@@ -249,19 +253,21 @@ fn mixed(
     let mut best: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
     let count =
         |laid: &[(Orientation, Tile, Vec<Placed>)]| laid.iter().map(|(_, _, p)| p.len()).sum::<usize>();
-    let starts = std::iter::once(None).chain(halves(allowed).into_iter().take(MOST_HALVES).map(Some));
-    for half in starts {
+    let space = |(orientation, tile)| Space::of(allowed, &tile).map(|space| (orientation, tile, space));
+    let whole = site.maker().tiles().map(space).collect::<Result<Spaces, _>>()?;
+    for half in std::iter::once(None).chain(halves.iter().take(MOST_HALVES).map(Some)) {
         if count(&best) >= enough || stop() {
             break;
         }
-        let mut first = allowed.clone();
-        first.blocked.extend(half.map(|shape| Constraint { id: usize::MAX, shape }));
         let mut laid: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
-        let mut room = first;
-        while let Some(next) = fullest(site, &room, stop)?.filter(|_| laid.len() < MOST_BLOCKS) {
+        let mut left: Spaces = match half {
+            Some(half) => of_each(&whole, &|space| space.less(std::slice::from_ref(half))),
+            None => whole.clone(),
+        };
+        while let Some(next) = fullest(site, &left, stop)?.filter(|_| laid.len() < MOST_BLOCKS) {
             laid.push(next);
             let blocks: Vec<Vec<Placed>> = laid.iter().map(|(_, _, placed)| placed.clone()).collect();
-            room = beside(allowed, &blocks, chalkcourse_limits::apart(site.job));
+            left = of_each(&whole, &|space| space.beside(&blocks, chalkcourse_limits::apart(site.job)));
         }
         if count(&laid) > count(&best) {
             best = laid;
@@ -275,18 +281,26 @@ fn mixed(
 /// So many blocks are laid one after the other.
 const MOST_BLOCKS: usize = 8;
 
+/// The space for each way to lie.
+type Spaces = Vec<(Orientation, Tile, Space)>;
+
+fn of_each(spaces: &Spaces, left: &dyn Fn(&Space) -> Space) -> Spaces {
+    spaces.iter().map(|(orientation, tile, space)| (*orientation, *tile, left(space))).collect()
+}
+
 /// The block of rows with most modules, lying either way, as the kit lets joints fall.
 fn fullest(
     site: &Site<'_>,
-    room: &Allowed,
+    spaces: &Spaces,
     stop: &dyn Fn() -> bool,
 ) -> Result<Option<(Orientation, Tile, Vec<Placed>)>, FillError> {
     let mut best: Option<(Orientation, Tile, Vec<Placed>)> = None;
-    for (orientation, tile) in site.maker().tiles() {
+    for (orientation, tile, space) in spaces {
         for joints in joints(site.job, site.mode)? {
-            let fit = fit_rows(room, &tile, &RowRules { joints, base: site.base(), hooked: true }, stop)?;
+            let rules = RowRules { joints, base: site.base(), hooked: true };
+            let fit = fit_rows_in(space, tile, &rules, stop)?;
             if fit.count() > best.as_ref().map_or(0, |(_, _, placed)| placed.len()) {
-                best = Some((orientation, tile, fit.placed));
+                best = Some((*orientation, *tile, fit.placed));
             }
         }
     }

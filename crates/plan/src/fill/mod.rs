@@ -34,6 +34,7 @@ use chalkcourse_words as words;
 use corridor::Corridor;
 use judge::Judge;
 use made::Maker;
+use search::Pace;
 use serde::Serialize;
 use std::sync::Arc;
 
@@ -269,10 +270,10 @@ pub fn fill(
         return number::fill(job, faces, target, stop);
     }
     let judge = Judge::of(job, faces);
-    shares::fill(&judge, faces, mode, stop)
+    shares::fill(&judge, faces, mode, Pace::Whole, stop)
 }
 
-/// As [`fill`], and then goes on with what is not proved until it is or `stop` says true. `tell` hears of the first answer
+/// As [`fill`], and then goes on with what is not proved until it is or `stop` says true. `tell` hears of a first answer at once
 /// and of each better one, all faces at a time: more modules, or a lower bound.
 ///
 /// # Errors
@@ -284,12 +285,22 @@ pub fn fill_improving(
     stop: &dyn Fn() -> bool,
     tell: &mut dyn FnMut(&[Fill]),
 ) -> Result<Vec<Fill>, FillError> {
-    let mut fills = fill(job, faces, mode, stop)?;
-    tell(&fills);
-    if mode == Mode::SlidingRows {
-        let judge = Judge::of(job, faces);
-        search::improve(&judge, &mut fills, stop, tell)?;
+    if mode != Mode::SlidingRows {
+        let fills = fill(job, faces, mode, stop)?;
+        tell(&fills);
+        return Ok(fills);
     }
+    let judge = Judge::of(job, faces);
+    let first = shares::fill(&judge, faces, mode, Pace::AtOnce, stop)?;
+    tell(&first);
+    let modules = |fills: &[Fill]| fills.iter().map(|fill| fill.modules).sum::<usize>();
+    let mut fills = shares::fill(&judge, faces, mode, Pace::Whole, stop)?;
+    // A person who stops it has what was told; and what is laid one face after the other may come to less in the end.
+    if fills.len() < first.len() || modules(&fills) < modules(&first) {
+        fills = first;
+    }
+    tell(&fills);
+    search::improve(&judge, &mut fills, stop, tell)?;
     Ok(fills)
 }
 

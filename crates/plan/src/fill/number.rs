@@ -7,6 +7,7 @@ use super::corridor::Corridor;
 use super::judge::Judge;
 use super::made::{self, Maker};
 use super::outline::{Outline, outline};
+use super::search::Pace;
 use super::{
     Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Size, Target, Way, lay, shares, trim,
 };
@@ -142,7 +143,7 @@ impl Asking<'_> {
     /// As many of the fullest layouts as are asked for.
     fn take_of_the_fullest(&self, stop: &dyn Fn() -> bool) -> Result<Vec<Fill>, FillError> {
         let Self { judge, faces, target, number, locked } = *self;
-        let mut fills = shares::fill(judge, faces, Mode::SlidingRows, stop)?;
+        let mut fills = shares::fill(judge, faces, Mode::SlidingRows, Pace::Whole, stop)?;
         let found: usize = fills.iter().map(|fill| fill.modules).sum();
         let most: usize = fills.iter().map(|fill| fill.bound).sum();
         if found < number {

@@ -14,19 +14,28 @@ use chalkcourse_words as words;
 const MOST_LAID: usize = 6;
 
 /// How far a bound is looked for at first, and how far in the end; a million steps take about a millisecond.
-pub(super) const STEPS: usize = 40_000_000;
+pub(super) const STEPS: usize = 100_000_000;
 const MOST_STEPS: usize = 2_000_000_000;
+
+/// How long the usual fill is looked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Pace {
+    /// One block of rows, with what straight lines say of the most: for a first answer.
+    AtOnce,
+    /// All kinds of layouts.
+    Whole,
+}
 
 /// The best that was found on a face, with its bound and its claim.
 pub(super) fn face(
     judge: &Judge,
     site: &Site<'_>,
-    share: Share,
+    (share, pace): (Share, Pace),
     weight: f64,
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     let mut fill = match site.mode {
-        Mode::SlidingRows => usual(judge, site, share, stop)?,
+        Mode::SlidingRows => usual(judge, site, (share, pace), stop)?,
         Mode::ByWorth(asked) => {
             let lay =
                 |allowed: &Allowed, fire: &Fire| worth::fill_room(site, allowed, fire, asked, weight, stop);
@@ -46,13 +55,20 @@ pub(super) fn face(
 }
 
 /// All kinds of layouts, and a bound for all of them: first what is found at once, and more where that leaves a gap.
-fn usual(judge: &Judge, site: &Site<'_>, share: Share, stop: &dyn Fn() -> bool) -> Result<Fill, FillError> {
+fn usual(
+    judge: &Judge,
+    site: &Site<'_>,
+    (share, pace): (Share, Pace),
+    stop: &dyn Fn() -> bool,
+) -> Result<Fill, FillError> {
     let every = Every::of(judge, site.face, site.index, share);
     let by_lines = every.at_most(usize::MAX, 0, stop)?;
     let rows = |allowed: &Allowed, fire: &Fire| lay::rows(site, allowed, fire, by_lines, stop);
     let mut fill = best(judge, site, share, by_lines as f64, &rows, stop)?;
-    let bound = if fill.modules < by_lines { every.at_most(fill.modules, STEPS, stop)? } else { by_lines };
-    if fill.modules < bound && !stop() {
+    let whole = pace == Pace::Whole;
+    let bound =
+        if whole && fill.modules < by_lines { every.at_most(fill.modules, STEPS, stop)? } else { by_lines };
+    if whole && fill.modules < bound && !stop() {
         let several = |allowed: &Allowed, fire: &Fire| lay::several(site, allowed, fire, bound, stop);
         let fuller = best(judge, site, share, bound as f64, &several, stop)?;
         if fuller.modules > fill.modules {
@@ -61,11 +77,14 @@ fn usual(judge: &Judge, site: &Site<'_>, share: Share, stop: &dyn Fn() -> bool) 
     }
     fill.bound = bound.max(fill.modules);
     fill.proved = fill.bound == fill.modules;
-    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill));
+    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill, pace));
     Ok(fill)
 }
 
-fn searched(site: &Site<'_>, fill: &Fill) -> String {
+fn searched(site: &Site<'_>, fill: &Fill, pace: Pace) -> String {
+    if pace == Pace::AtOnce && !fill.proved {
+        return words::fill::ONE_BLOCK_SO_FAR.now().to_owned();
+    }
     let laid = match (&fill.basis.laid, fill.blocks.len()) {
         (Laid::Rows(_), _) | (_, 1) => words::fill::ONE_BLOCK.now(),
         _ => words::fill::SEVERAL_BLOCKS.now(),
@@ -159,7 +178,8 @@ pub(super) fn improve(
             better.keep_names(now);
             better.bound = now.bound.max(better.modules);
             better.proved = better.bound == better.modules;
-            (better.basis.way, better.searched) = (lay::base_asked(&site), searched(&site, &better));
+            (better.basis.way, better.searched) =
+                (lay::base_asked(&site), searched(&site, &better, Pace::Whole));
             made::claim(judge, &job, &mut better, Mode::SlidingRows);
             *now = better;
             tell(fills);

@@ -3,7 +3,7 @@
 
 use super::every::Every;
 use super::judge::Judge;
-use super::search::STEPS;
+use super::search::{Pace, STEPS};
 use super::{Fill, FillError, MeasureOf, Mode, Site, made, search, trim, worth};
 use chalkcourse_job::{FaceId, Resolved};
 use chalkcourse_limits::{Share, array_share};
@@ -13,15 +13,16 @@ pub(super) fn fill(
     judge: &Judge,
     faces: &[FaceId],
     mode: Mode,
+    pace: Pace,
     stop: &dyn Fn() -> bool,
 ) -> Result<Vec<Fill>, FillError> {
-    let (mut first, after) = pass(judge, faces, mode, Share::Within, stop)?;
+    let (mut first, after) = pass(judge, faces, mode, (Share::Within, pace), stop)?;
     let share = Share::of(&after, array_share(&judge.laid_out(&after)));
     if Share::Beyond.asked(&after) <= Share::Within.asked(&after) {
         return Ok(first);
     }
     if share == Share::Within {
-        if let ([fill], false) = (first.as_mut_slice(), stop()) {
+        if let ([fill], Pace::Whole, false) = (first.as_mut_slice(), pace, stop()) {
             tighten(judge, fill, mode, stop)?;
         }
         return Ok(first);
@@ -30,7 +31,7 @@ pub(super) fn fill(
     // person stop the second pass; and so is what covers no more than the share.
     let less = to_share(judge, faces, mode, &first)?;
     let clear = to_ridge(judge, faces, mode, &first, share)?;
-    let second = if stop() { Vec::new() } else { pass(judge, faces, mode, share, stop)?.0 };
+    let second = if stop() { Vec::new() } else { pass(judge, faces, mode, (share, pace), stop)?.0 };
     let bounds = bounds(judge, faces, &first, &second);
     let sum = |fills: &[Fill]| fills.iter().map(super::rank).sum::<f64>();
     let mut best = less;
@@ -109,7 +110,7 @@ fn pass(
     judge: &Judge,
     faces: &[FaceId],
     mode: Mode,
-    share: Share,
+    (share, pace): (Share, Pace),
     stop: &dyn Fn() -> bool,
 ) -> Result<(Vec<Fill>, Resolved), FillError> {
     let mut job = judge.bare.clone();
@@ -121,7 +122,7 @@ fn pass(
         }
         let site = Site::of(judge, &job, face, mode, faces.len() > 1)?;
         let weight = worth::weight(&job, &site.layout, faces, face, mode);
-        let found = search::face(judge, &site, share, weight, stop)?;
+        let found = search::face(judge, &site, (share, pace), weight, stop)?;
         job = judge.with(&job, &found).0;
         fills.push(found);
     }

@@ -48,6 +48,7 @@ pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> 
     if fire.scheme.value == PathScheme::EachSlope {
         return straight.into_iter().collect();
     }
+    let straight = straight.map(|opening| pruned(&[own], fire, opening));
     let known = straight.as_ref().map(|opening| opening.away.len());
     // Rows that close the plane lose one module each, whatever else is done.
     let needed = rows_to_open(own, fire.path_width.value.metres() / 2.0 - TOLERANCE);
@@ -206,7 +207,23 @@ fn on_lattice(planes: &[FaceView<'_>], fire: &FireAccess, known: Option<usize>) 
         return None;
     }
     let path = winding(planes, fire, &away)?;
-    Some(Opening { away, faces: path.faces, strip: path.outline })
+    Some(pruned(planes, fire, Opening { away, faces: path.faces, strip: path.outline }))
+}
+
+/// An opening without the modules that may stay: a strip that ends at the sides of modules, or a way that comes into reach of one
+/// twice, takes more than a pathway that winds between them needs.
+fn pruned(planes: &[FaceView<'_>], fire: &FireAccess, mut opening: Opening) -> Opening {
+    for module in opening.away.clone() {
+        let mut fewer = opening.away.clone();
+        fewer.remove(&module);
+        if fewer.is_empty() {
+            break;
+        }
+        if let Some(path) = winding(planes, fire, &fewer) {
+            opening = Opening { away: fewer, faces: path.faces, strip: path.outline };
+        }
+    }
+    opening
 }
 
 fn lattice(planes: &[FaceView<'_>], modules: &[(BlockId, Cell, Polygon)], reach: f64) -> Option<Lattice> {

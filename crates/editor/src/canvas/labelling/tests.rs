@@ -2,10 +2,9 @@
 
 use super::super::paint::all;
 use super::super::paint_roof::told_by_neighbour;
-use super::super::{Stage, dimensions};
+use super::super::{Canvas, Stage, dimensions};
 use super::{Of, Shown};
-use crate::desk::Desk;
-use crate::view::{Camera, Space};
+use crate::state::{Camera, Dimension, Space, State};
 use crate::{Document, Selection, theme};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Edit, Resolved, apply};
@@ -28,19 +27,21 @@ fn context(dark: bool) -> Context {
 }
 
 /// The labels as painted at so many times the zoom that fits, and where things are on the screen.
-fn painted(ctx: &Context, document: &Document, desk: &mut Desk, zoom: f64) -> (Vec<Shown>, Space) {
+fn painted(ctx: &Context, document: &Document, state: &mut State, zoom: f64) -> (Vec<Shown>, Space) {
     let area = egui::Rect::from_min_size(Pos2::new(88.0, 88.0), ROOM);
-    let fitted = desk.fitted(document, ROOM);
+    let fitted = state.fitted(document, ROOM);
     let camera = Camera { scale: fitted.scale * zoom, ..fitted };
     let space = Space { area, camera, face_on: None, fingers: false };
-    desk.camera = camera;
+    state.camera = camera;
     let screen = egui::Rect::from_min_size(Pos2::ZERO, Vec2::new(1280.0, 720.0));
+    let mut own = Canvas::default();
     let mut out = ctx.run_ui(RawInput { screen_rect: Some(screen), ..RawInput::default() }, |ui| {
         let response = ui.interact(area, egui::Id::unique("a drawing"), egui::Sense::hover());
-        all(ui, &Stage { response, space }, document, desk);
+        let stage = Stage { response, space, pointer: None, keys: true };
+        all(ui, &stage, document, state, &mut own);
     });
     out.textures_delta.clear();
-    (std::mem::take(&mut desk.shown), space)
+    (own.shown, space)
 }
 
 /// Whether two convex shapes overlap by more than a hair: no side of either parts them.
@@ -71,7 +72,7 @@ fn same_line((a, b): (DVec2, DVec2), (c, d): (DVec2, DVec2)) -> bool {
 }
 
 /// Fails where a label lies on another, on a pipe, on a dimension or on a line that it does not name.
-fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document: &Document, desk: &Desk) {
+fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let labels: Vec<(&Of, [DVec2; 4])> =
         shown.iter().filter_map(|it| Some((&it.of, it.placed?.corners()))).collect();
@@ -82,7 +83,7 @@ fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document
     }
     let own = |of: &Of| match of {
         Of::Edge(face, nth) => layout.roof.faces.get(*face).map(|face| face.edges[*nth].plan),
-        Of::Dimension(dimensions::Dimension::Side(id, ring, side)) => {
+        Of::Dimension(Dimension::Side(id, ring, side)) => {
             let (_, face) = layout.face(*id)?;
             face.edges.iter().find(|it| (it.ring, it.side) == (*ring, *side)).map(|it| it.plan)
         }
@@ -106,11 +107,11 @@ fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document
                 assert!(!overlap(corners, &there), "{name}: {of:?} lies on {}", penetration.name);
             }
         }
-        let Some(block) = desk.selection.block().and_then(|id| document.job().block(id)) else { continue };
+        let Some(block) = state.selection.block().and_then(|id| document.job().block(id)) else { continue };
         let Some((_, face)) = layout.face(block.face) else { continue };
         let bounds = super::super::hit::block_rect(document.job(), block);
         for (toward, from, to) in dimensions::of_block(face, bounds) {
-            if **of == Of::Dimension(dimensions::Dimension::Block(block.id, toward)) {
+            if **of == Of::Dimension(Dimension::Block(block.id, toward)) {
                 continue;
             }
             let there = [from, to].map(|p| on_screen(space, face.plane.to_plan(p)));
@@ -141,17 +142,17 @@ fn no_label_lies_on_anything_on_samples_and_200_houses_at_five_zooms() {
     let ctx = context(true);
     for (name, document) in roofs(1..=200) {
         for zoom in [0.4, 0.7, 1.0, 1.8, 4.0] {
-            let mut desk = Desk::fresh(&document);
-            let (shown, space) = painted(&ctx, &document, &mut desk, zoom);
-            nothing_lies_on_anything(&format!("{name}, {zoom}"), &shown, &space, &document, &desk);
+            let mut state = State::fresh(&document);
+            let (shown, space) = painted(&ctx, &document, &mut state, zoom);
+            nothing_lies_on_anything(&format!("{name}, {zoom}"), &shown, &space, &document, &state);
         }
         // With what is held: dimensions and handles.
-        let mut desk = Desk::fresh(&document);
+        let mut state = State::fresh(&document);
         if let Some(block) = document.job().blocks.first() {
-            desk.selection = Selection::Block(block.id);
+            state.selection = Selection::Block(block.id);
         }
-        let (shown, space) = painted(&ctx, &document, &mut desk, 1.0);
-        nothing_lies_on_anything(&format!("{name}, held"), &shown, &space, &document, &desk);
+        let (shown, space) = painted(&ctx, &document, &mut state, 1.0);
+        nothing_lies_on_anything(&format!("{name}, held"), &shown, &space, &document, &state);
     }
 }
 
@@ -177,8 +178,8 @@ fn what_fits_is_told() {
         for language in [Language::ENGLISH, Language::SPANISH] {
             let (shown, few) = speaking(language, || {
                 document.reword();
-                let mut desk = Desk::fresh(&document);
-                let (shown, _) = painted(&ctx, &document, &mut desk, 1.0);
+                let mut state = State::fresh(&document);
+                let (shown, _) = painted(&ctx, &document, &mut state, 1.0);
                 let few = lines_with_words(&document, &shown);
                 (shown, few)
             });
@@ -217,9 +218,9 @@ fn words_stay_with_their_roof_while_the_view_moves() {
     let ctx = context(true);
     let (mut seen, mut jumped) = (0, 0);
     for (_, document) in roofs(1..=40).into_iter().filter(|(name, _)| !name.starts_with("mill-row")) {
-        let mut desk = Desk::fresh(&document);
-        let (before, space) = painted(&ctx, &document, &mut desk, 1.0);
-        let (after, nearer) = painted(&ctx, &document, &mut desk, 1.01);
+        let mut state = State::fresh(&document);
+        let (before, space) = painted(&ctx, &document, &mut state, 1.0);
+        let (after, nearer) = painted(&ctx, &document, &mut state, 1.01);
         for (one, other) in before.iter().zip(&after) {
             let (Some(a), Some(b)) = (one.placed, other.placed) else {
                 seen += 1;

@@ -1,8 +1,8 @@
 //! What holds a fill back: each line lights its place on the roof, and a press selects it.
 
 use crate::action::{Action, Actions};
-use crate::desk::Pointed;
-use crate::panels::quiet;
+use crate::state::Pointed;
+use crate::widgets::quiet;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{Edit, FaceId, Penetration};
 use chalkcourse_limits::Against;
@@ -10,7 +10,7 @@ use chalkcourse_plan::{Fill, HeldBack, Seen, What, Win};
 use egui::{Frame, Key, Margin, Sense, Stroke, Ui, WidgetInfo};
 
 /// The lines of one face.
-pub(super) fn show(
+pub(super) fn held_back_list(
     ui: &mut Ui,
     document: &Document,
     found: &Fill,

@@ -1,6 +1,6 @@
 //! A small picture of a deck as measured beside a square one.
 
-use crate::panels::quiet;
+use crate::widgets::quiet;
 use crate::{text, theme};
 use chalkcourse_geometry::fit_up::{Deck, Measured};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
@@ -12,7 +12,7 @@ const TOLD: f64 = 0.08;
 const MOST: f64 = 200.0;
 
 /// Draws the deck. Corners stand where they were measured, but for what is out of square, which is drawn larger.
-pub(super) fn show(ui: &mut Ui, measured: &Measured, deck: &Deck) {
+pub(super) fn deck_picture(ui: &mut Ui, measured: &Measured, deck: &Deck) {
     let up = (measured.left + measured.right) / 2.0;
     let wide = (measured.eave + measured.head) / 2.0;
     let square = [DVec2::ZERO, dvec2(wide, 0.0), dvec2(wide, up), dvec2(0.0, up)];

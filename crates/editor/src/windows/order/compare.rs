@@ -1,9 +1,9 @@
 //! This order beside that of another job, and at the prices of other suppliers.
 
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
-use crate::desk::Desk;
-use crate::panels::quiet;
+use crate::widgets::quiet;
+use crate::windows::Windows;
 use crate::{Document, text, theme};
 use chalkcourse_job::PriceList;
 use chalkcourse_takeoff::{Change, Takeoff, compare, compare_prices};
@@ -17,27 +17,27 @@ pub(crate) struct OtherOrder {
     pub(crate) takeoff: Takeoff,
 }
 
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn compare_tab(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-        orders(ui, document, desk, actions);
+        orders(ui, document, windows, actions);
         ui.add_space(theme::GAP * 4.0);
-        suppliers(ui, document, desk, actions);
+        suppliers(ui, document, windows, actions);
     });
 }
 
-fn orders(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+fn orders(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
     ui.strong(text::COMPARE_ORDERS.now());
     ui.horizontal_wrapped(|ui| {
         if ui.button(text::KEEP_THIS.now()).on_hover_text(text::KEEP_THIS_HELP.now()).clicked() {
             let name = text::as_it_was(&job.name);
-            desk.windows.order.other = Some(OtherOrder { name, takeoff: takeoff.clone() });
+            windows.order.other = Some(OtherOrder { name, takeoff: takeoff.clone() });
         }
         if ui.button(text::COMPARE_JOB.now()).clicked() {
-            actions.push(Action::Run(Command::CompareJob));
+            actions.push(Command::CompareJob.action());
         }
     });
-    let Some(other) = &desk.windows.order.other else {
+    let Some(other) = &windows.order.other else {
         quiet(ui, text::COMPARE_ORDERS_WHY.now());
         return;
     };
@@ -84,19 +84,19 @@ fn changed(ui: &mut Ui, change: &Change) {
     ui.end_row();
 }
 
-fn suppliers(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+fn suppliers(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
     ui.strong(text::COMPARE_SUPPLIERS.now());
     ui.horizontal_wrapped(|ui| {
         if ui.button(text::ADD_SUPPLIER.now()).clicked() {
-            actions.push(Action::Run(Command::AddOffer));
+            actions.push(Command::AddOffer.action());
         }
-        let some = !desk.windows.order.offers.is_empty();
+        let some = !windows.order.offers.is_empty();
         if ui.add_enabled(some, egui::Button::new(text::FORGET_SUPPLIERS.now())).clicked() {
-            desk.windows.order.offers.clear();
+            windows.order.offers.clear();
         }
     });
-    let offers = &desk.windows.order.offers;
+    let offers = &windows.order.offers;
     if offers.is_empty() {
         quiet(ui, text::COMPARE_SUPPLIERS_WHY.now());
         return;

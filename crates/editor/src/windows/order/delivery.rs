@@ -2,9 +2,10 @@
 
 use super::{change, parse_packages, right};
 use crate::action::{Action, Actions};
-use crate::commands::{Command, CrewSheet};
-use crate::panels::quiet;
-use crate::{Document, fields, text, theme};
+use crate::commands::Command;
+use crate::state::CrewSheet;
+use crate::widgets::{fields, quiet};
+use crate::{Document, text, theme};
 use chalkcourse_job::{Received, Resolved};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
@@ -13,7 +14,7 @@ use egui_extras::{Column, TableBuilder};
 
 const HIGH: f32 = 28.0;
 
-pub(super) fn show(ui: &mut Ui, document: &Document, actions: &mut Actions) {
+pub(super) fn delivery_tab(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let rows = pallet(&document.plan().takeoff, &job.order.delivery);
     if rows.is_empty() {
@@ -44,13 +45,13 @@ fn head(ui: &mut Ui, document: &Document, rows: &[PalletRow], actions: &mut Acti
             });
         }
         if ui.button(text::LOAD_COUNTS.now()).on_hover_text(text::LOAD_COUNTS_HELP.now()).clicked() {
-            actions.push(Action::Run(Command::LoadCounts));
+            actions.push(Command::LoadCounts.action());
         }
         for (sheet, name) in
             [(CrewSheet::Pallet, text::PRINT_LIST.now()), (CrewSheet::Claim, text::PRINT_THE_CLAIM.now())]
         {
             if ui.button(name).clicked() {
-                actions.push(Action::Run(Command::Print(sheet)));
+                actions.push(Action::Print(sheet));
             }
         }
         if ui.button(text::COPY_CLAIM.now()).clicked() {

@@ -1,10 +1,9 @@
 //! The line that is held: how it was counted, why it was changed, what else may be taken, and all of a line of one's own.
 
-use super::{change, lines};
-use crate::action::Actions;
-use crate::desk::Desk;
-use crate::panels::quiet;
-use crate::{fields, text, theme};
+use super::{change, set_packages};
+use crate::action::{Action, Actions};
+use crate::widgets::{fields, quiet};
+use crate::{text, theme};
 use chalkcourse_job::{AddedLine, Group, OwnWaste, Resolved, Stage};
 use chalkcourse_takeoff::{Line, LineState};
 use chalkcourse_words::of_data;
@@ -13,17 +12,17 @@ use egui::{RichText, ScrollArea, Ui};
 /// Room for it under the table.
 pub(super) const HIGH: f32 = 150.0;
 
-pub(super) fn show(ui: &mut Ui, job: &Resolved, desk: &mut Desk, line: &Line, actions: &mut Actions) {
+pub(super) fn line_detail(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.label(RichText::new(format!("{}  {}", line.number, line.name)).strong());
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             if ui.small_button(text::CLOSE.now()).clicked() {
-                desk.opened_line = None;
+                actions.push(Action::OpenLine(None));
             }
             if matches!(line.state, LineState::Overridden { .. })
                 && ui.small_button(text::as_counted(line.counted)).clicked()
             {
-                lines::set_packages(actions, job, line, None);
+                set_packages(actions, job, line, None);
             }
         });
     });

@@ -1,11 +1,13 @@
 //! The lines as a table: sorted, filtered, grouped, edited in place, copied to a spreadsheet.
 
-use super::{change, change_prices, detail, new_line, parse_packages, right};
+use super::OrderWindow;
+use super::{change, change_prices, detail, new_line, parse_packages, right, set_packages};
 use crate::action::{Action, Actions};
-use crate::desk::Desk;
-use crate::panels::quiet;
-use crate::{Document, fields, text, theme};
-use chalkcourse_job::{Group, Override, Price, Resolved, Stage, amount_from_text};
+use crate::state::State;
+use crate::widgets::{fields, quiet};
+use crate::windows::Windows;
+use crate::{Document, text, theme};
+use chalkcourse_job::{Group, Price, Resolved, Stage, amount_from_text};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{Line, LineState, cost_of, show_amount};
 use chalkcourse_words::{self as words, Say};
@@ -57,32 +59,38 @@ enum Row<'a> {
     Line(&'a Line),
 }
 
-pub(super) fn show(ui: &mut Ui, document: &Document, desk: &mut Desk, actions: &mut Actions) {
+pub(super) fn lines_tab(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    windows: &mut Windows,
+    actions: &mut Actions,
+) {
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
     let all: Vec<&Line> = takeoff.lines.iter().chain(&takeoff.off).collect();
-    let rows = rows(&all, desk);
-    bar(ui, document, desk, &rows, actions);
-    let held = desk.opened_line.as_ref().and_then(|number| all.iter().find(|line| line.number == *number));
+    let rows = rows(&all, &windows.order);
+    bar(ui, document, windows, &rows, actions);
+    let held = state.opened_line.as_ref().and_then(|number| all.iter().find(|line| line.number == *number));
     let room = ui.available_height() - if held.is_some() { detail::HIGH } else { 0.0 };
     if rows.is_empty() {
         quiet(ui, text::NO_SUCH_LINE.now());
     } else {
         ui.allocate_ui(egui::vec2(ui.available_width(), room.max(120.0)), |ui| {
-            table(ui, job, desk, &rows, actions);
+            table(ui, job, state, windows, &rows, actions);
         });
     }
     if let Some(line) = held {
         ui.separator();
-        detail::show(ui, job, desk, line, actions);
+        detail::line_detail(ui, job, line, actions);
     }
 }
 
 /// What to look for, what to list, and what can be done with the list.
-fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
+fn bar(ui: &mut Ui, document: &Document, windows: &mut Windows, rows: &[Row<'_>], actions: &mut Actions) {
     let job = document.job();
     ui.horizontal(|ui| {
-        let state = &mut desk.windows.order;
-        let find = egui::TextEdit::singleline(&mut state.find)
+        let own = &mut windows.order;
+        let find = egui::TextEdit::singleline(&mut own.find)
             .hint_text(text::FIND_LINE.now())
             .desired_width(170.0)
             .margin(egui::Margin::symmetric(6, 4));
@@ -95,13 +103,13 @@ fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, rows: &[Row<'_>], acti
             (Shown::Changed, text::SHOWN_CHANGED.now()),
             (Shown::Unpriced, text::SHOWN_UNPRICED.now()),
         ];
-        let now = choices.iter().find(|(shown, _)| *shown == state.shown).map_or("", |(_, name)| *name);
+        let now = choices.iter().find(|(shown, _)| *shown == own.shown).map_or("", |(_, name)| *name);
         egui::ComboBox::from_id_salt("shown lines")
             .selected_text(now)
             .width(150.0)
             .show_ui(ui, |ui| {
                 for (shown, name) in choices {
-                    ui.selectable_value(&mut state.shown, shown, name);
+                    ui.selectable_value(&mut own.shown, shown, name);
                 }
             })
             .response
@@ -119,28 +127,27 @@ fn bar(ui: &mut Ui, document: &Document, desk: &mut Desk, rows: &[Row<'_>], acti
         }
         if ui.button(text::ADD_LINE.now()).on_hover_text(text::ADD_LINE_HELP.now()).clicked() {
             let line = new_line(job);
-            desk.opened_line = Some(line.number.clone());
+            actions.push(Action::OpenLine(Some(line.number.clone())));
             change(actions, job, text::ADD_LINE.now().to_owned(), |order| order.added.push(line));
         }
     });
 }
 
 /// The lines that are listed, in their order, under their headings.
-fn rows<'a>(all: &[&'a Line], desk: &Desk) -> Vec<Row<'a>> {
-    let state = &desk.windows.order;
-    let wanted = state.find.trim().to_lowercase();
+fn rows<'a>(all: &[&'a Line], own: &OrderWindow) -> Vec<Row<'a>> {
+    let wanted = own.find.trim().to_lowercase();
     let found = |line: &&Line| {
         wanted.is_empty()
             || line.number.to_lowercase().contains(&wanted)
             || line.name.to_lowercase().contains(&wanted)
     };
-    let kept = |line: &&Line| match state.shown {
+    let kept = |line: &&Line| match own.shown {
         Shown::ByGroup | Shown::ByStage | Shown::Plain => true,
         Shown::Changed => line.state != LineState::Counted || line.alternate.is_some(),
         Shown::Unpriced => line.price.is_none(),
     };
     let mut lines: Vec<&Line> = all.iter().copied().filter(found).filter(kept).collect();
-    match state.sorted {
+    match own.sorted {
         SortBy::Listed => {}
         SortBy::Number => lines.sort_by(|a, b| a.number.cmp(&b.number)),
         SortBy::What => lines.sort_by_key(|line| line.name.to_lowercase()),
@@ -148,7 +155,7 @@ fn rows<'a>(all: &[&'a Line], desk: &Desk) -> Vec<Row<'a>> {
         SortBy::Price => lines.sort_by_key(|line| line.price),
         SortBy::Cost => lines.sort_by_key(|line| line.cost),
     }
-    if state.down {
+    if own.down {
         lines.reverse();
     }
     let under = |heading: &'static str, of: &dyn Fn(&Line) -> bool| -> Vec<Row<'a>> {
@@ -159,7 +166,7 @@ fn rows<'a>(all: &[&'a Line], desk: &Desk) -> Vec<Row<'a>> {
         let sum = cost_of(lines.iter().copied().filter(|line| !is_off(line)));
         std::iter::once(Row::Heading(heading, sum)).chain(lines.into_iter().map(Row::Line)).collect()
     };
-    match state.shown {
+    match own.shown {
         Shown::ByGroup => {
             Group::ALL.into_iter().flat_map(|g| under(g.name(), &|line| line.group == g)).collect()
         }
@@ -174,7 +181,14 @@ pub(super) fn is_off(line: &Line) -> bool {
     matches!(line.state, LineState::Off { .. })
 }
 
-fn table(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions: &mut Actions) {
+fn table(
+    ui: &mut Ui,
+    job: &Resolved,
+    state: &State,
+    windows: &mut Windows,
+    rows: &[Row<'_>],
+    actions: &mut Actions,
+) {
     // A row is pressed and pointed at as a whole, its words too.
     ui.style_mut().interaction.selectable_labels = false;
     TableBuilder::new(ui)
@@ -191,7 +205,7 @@ fn table(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions
         .column(Column::exact(92.0))
         .header(HIGH, |mut header| {
             for (title, sort, right) in COLUMNS {
-                header.col(|ui| heading(ui, desk, title.now(), sort, right));
+                header.col(|ui| heading(ui, &mut windows.order, title.now(), sort, right));
             }
         })
         .body(|body| {
@@ -207,15 +221,15 @@ fn table(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions
                     row.col(|ui| right(ui, |ui| ui.strong(format!("{sum:.2}"))));
                 }
                 Some(Row::Line(line)) => {
-                    row.set_selected(desk.opened_line.as_deref() == Some(line.number.as_str()));
+                    row.set_selected(state.opened_line.as_deref() == Some(line.number.as_str()));
                     cells(&mut row, job, line, actions);
                     let response = row.response();
                     if response.hovered() {
-                        desk.windows.order.pointed = Some(line.number.clone());
+                        windows.order.pointed = Some(line.number.clone());
                     }
                     if response.clicked() {
-                        let open = desk.opened_line.as_deref() == Some(line.number.as_str());
-                        desk.opened_line = (!open).then(|| line.number.clone());
+                        let open = state.opened_line.as_deref() == Some(line.number.as_str());
+                        actions.push(Action::OpenLine((!open).then(|| line.number.clone())));
                     }
                 }
                 None => {}
@@ -224,21 +238,20 @@ fn table(ui: &mut Ui, job: &Resolved, desk: &mut Desk, rows: &[Row<'_>], actions
 }
 
 /// A head that sorts: once up, once more down, then as listed.
-fn heading(ui: &mut Ui, desk: &mut Desk, title: &str, sort: Option<SortBy>, at_right: bool) {
-    let state = &mut desk.windows.order;
+fn heading(ui: &mut Ui, own: &mut OrderWindow, title: &str, sort: Option<SortBy>, at_right: bool) {
     let mut show = |ui: &mut Ui| {
         let Some(sort) = sort else {
             ui.label(RichText::new(title).strong());
             return;
         };
-        let sign = match (state.sorted == sort, state.down) {
+        let sign = match (own.sorted == sort, own.down) {
             (false, _) => "",
             (true, false) => " ↑",
             (true, true) => " ↓",
         };
         let button = egui::Button::new(RichText::new(format!("{title}{sign}")).strong()).frame(false);
         if ui.add(button).on_hover_text(text::SORT_HELP.now()).clicked() {
-            (state.sorted, state.down) = match (state.sorted == sort, state.down) {
+            (own.sorted, own.down) = match (own.sorted == sort, own.down) {
                 (false, _) => (sort, false),
                 (true, false) => (sort, true),
                 (true, true) => (SortBy::Listed, false),
@@ -271,8 +284,8 @@ fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, line: &Line, a
         let changed = line.state != LineState::Counted || line.alternate.is_some();
         let words = if changed { format!("• {}", line.name) } else { line.name.clone() };
         let label = ui.add(egui::Label::new(paint(ui, words)).truncate());
-        if let Some(state) = line.state_words(job.units) {
-            label.on_hover_text(state);
+        if let Some(own) = line.state_words(job.units) {
+            label.on_hover_text(own);
         }
     });
     row.col(|ui| {
@@ -326,26 +339,6 @@ fn packages(ui: &mut Ui, job: &Resolved, line: &Line, off: bool, actions: &mut A
     if let Some(typed) = typed {
         set_packages(actions, job, line, typed);
     }
-}
-
-/// So many packages whatever was counted; as counted where none are said.
-pub(super) fn set_packages(actions: &mut Actions, job: &Resolved, line: &Line, typed: Option<u64>) {
-    let number = line.number.clone();
-    change(actions, job, text::packages_of(&line.number), |order| {
-        if let Some(own) = order.added.iter_mut().find(|own| own.number == number) {
-            own.packages = typed.unwrap_or(own.packages);
-            return;
-        }
-        match typed.filter(|packages| *packages != line.counted) {
-            Some(packages) => {
-                let why = order.overrides.get(&number).map_or_else(String::new, |old| old.why.clone());
-                order.overrides.insert(number, Override { packages, why });
-            }
-            None => {
-                order.overrides.remove(&number);
-            }
-        }
-    });
 }
 
 fn price(ui: &mut Ui, job: &Resolved, line: &Line, off: bool, actions: &mut Actions) {

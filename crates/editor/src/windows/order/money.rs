@@ -2,10 +2,10 @@
 
 use super::lines::parse_price;
 use super::{change, change_prices};
-use crate::action::{Action, Actions};
+use crate::action::Actions;
 use crate::commands::Command;
-use crate::panels::quiet;
-use crate::{fields, text, theme};
+use crate::widgets::{fields, quiet};
+use crate::{text, theme};
 use chalkcourse_job::{Holds, Leftover, Profit, Resolved, RoofKind, RoofScope, WasteAs};
 use chalkcourse_words::of_data;
 use egui::{Align, RichText, ScrollArea, Ui};
@@ -15,7 +15,7 @@ use rust_decimal::Decimal;
 const WORDS: f32 = 170.0;
 const WIDE: f32 = 420.0;
 
-pub(super) fn show(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
+pub(super) fn money_tab(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.set_max_width(WIDE);
         roof(ui, job, actions);
@@ -92,7 +92,7 @@ fn prices(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.strong(text::PRICE_LIST.now());
         if ui.small_button(text::LOAD.now()).clicked() {
-            actions.push(Action::Run(Command::LoadPrices));
+            actions.push(Command::LoadPrices.action());
         }
     });
     quiet(ui, &text::list_words(list));
@@ -150,7 +150,7 @@ fn stock(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     ui.horizontal(|ui| {
         ui.strong(text::STOCK.now());
         if ui.small_button(text::LOAD.now()).on_hover_text(text::STOCK_HELP.now()).clicked() {
-            actions.push(Action::Run(Command::LoadStock));
+            actions.push(Command::LoadStock.action());
         }
     });
     if job.order.stock.is_empty() {

@@ -1,5 +1,5 @@
-use super::super::FINE;
 use super::super::brute::{Dice, face, random_face, rectangle, shape, stands, tile};
+use super::super::kernel::FINE;
 use super::super::tests::never;
 use super::*;
 

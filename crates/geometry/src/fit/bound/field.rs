@@ -1,9 +1,11 @@
 //! The positions of every kind of module, and what they project to.
 
-use super::super::room::{Gap, Ground, Slab};
+use super::super::kernel::{Allowed, FINE, FitError, Tile};
+use super::super::room::{Gap, Room, Slab};
 use super::super::stretch::joined;
-use super::super::{Allowed, FINE, FitError, Tile};
-use super::{Neighbours, Passage, shelf};
+use super::laws::{Neighbours, Passage};
+use super::shadow::level_shadow;
+use super::shelf;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
@@ -61,19 +63,19 @@ impl Field {
                 return Err(FitError::Tile { width: size.x, height: size.y, gap_u: least, gap_v: least });
             }
             let tile = Tile { size, gap: DVec2::ZERO };
-            let ground = Ground::of(&allowed, &tile, None)?;
+            let room = Room::of(&allowed, &tile, None)?;
             let mut add = |slabs: Vec<Slab>, drop: f64| {
                 if !slabs.is_empty() {
                     kinds.push(Kind { reach, drop, slabs });
                 }
             };
             if laws.hooked > 0.0 {
-                let footed = Ground::of(&allowed, &tile, allowed.foot.as_ref())?;
-                let shelf = shelf::split(&ground.room.slabs, size, laws);
-                add(ground.without(&shelf.open), 0.0);
-                add(footed.without(&shelf.held), (further - SHAVED).max(0.0));
+                let footed = Room::footed(&allowed, &tile)?;
+                let shelf = shelf::split(&room.slabs, size, laws);
+                add(room.without(&shelf.open).slabs, 0.0);
+                add(footed.without(&shelf.held).slabs, (further - SHAVED).max(0.0));
             } else {
-                add(ground.room.slabs, 0.0);
+                add(room.slabs, 0.0);
             }
         }
         let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
@@ -104,8 +106,8 @@ impl Passing {
             return Ok(None);
         }
         let ways = Allowed { tolerance: passage.ways.tolerance.max(FINE), ..passage.ways.clone() };
-        let ground = Ground::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
-        Ok(Some(Self { stretches: ground.room.slabs, reach: size - SHAVED, levels: passage.levels }))
+        let room = Room::of(&ways, &Tile { size, gap: DVec2::ZERO }, None)?;
+        Ok(Some(Self { stretches: room.slabs, reach: size - SHAVED, levels: passage.levels }))
     }
 
     /// Where along a level line a stretch may begin; `None` where no layout need have one there.
@@ -142,29 +144,6 @@ impl Kind {
         }
         joined(found, 0.0)
     }
-}
-
-/// The stretches of u that hold a position with v in a band; not sorted.
-pub(super) fn level_shadow(slabs: &[Slab], lo: f64, hi: f64) -> Vec<(f64, f64)> {
-    let first = slabs.partition_point(|slab| slab.hi <= lo);
-    let mut found = Vec::new();
-    for slab in slabs.iter().skip(first).take_while(|slab| slab.lo < hi) {
-        let (s, t) = (share(slab, lo), share(slab, hi));
-        found.extend(slab.gaps.iter().map(|gap| {
-            let ends = |side: [f64; 2]| (mix(side, s), mix(side, t));
-            let (a, b) = (ends(gap.a), ends(gap.b));
-            (a.0.min(a.1), b.0.max(b.1))
-        }));
-    }
-    found
-}
-
-fn mix(ends: [f64; 2], s: f64) -> f64 {
-    ends[0] + (ends[1] - ends[0]) * s
-}
-
-fn share(slab: &Slab, v: f64) -> f64 {
-    ((v - slab.lo) / (slab.hi - slab.lo)).clamp(0.0, 1.0)
 }
 
 /// The shares of a slab's height between which a side is not above a limit.

@@ -2,7 +2,7 @@
 //! other. The fewest points that meet all of them on all lines bound their number.
 
 use super::super::room::Room;
-use super::super::rows::steps;
+use super::super::row_lines::steps;
 use super::clique::Clique;
 use super::field::{Field, HAIR, Kind};
 use glam::dvec2;

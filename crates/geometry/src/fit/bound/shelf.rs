@@ -6,8 +6,8 @@
 
 use super::super::room::Slab;
 use super::super::stretch::{enough, joined};
-use super::Neighbours;
-use super::field::level_shadow;
+use super::laws::Neighbours;
+use super::shadow::level_shadow;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 

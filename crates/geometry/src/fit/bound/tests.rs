@@ -1,9 +1,8 @@
 use super::super::brute::{Dice, face, random_face, rectangle, shape, stands};
 use super::super::houses::house;
+use super::super::kernel::{Base, FINE, Joints, RowRules, Tile};
 use super::super::tests::never;
-use super::super::{
-    Base, BlockRules, FINE, HookRules, Joints, RowRules, Tile, fit_blocks, fit_rows, fit_several,
-};
+use super::super::{BlockRules, HookRules, Several, Space, fit_blocks, fit_rows, fit_several, halves};
 use super::*;
 use crate::{Polygon, Rect};
 use glam::dvec2;
@@ -102,6 +101,11 @@ fn climb(allowed: &Allowed, laws: &Neighbours, dice: &mut Dice, tries: usize) ->
     best
 }
 
+fn several_on(allowed: &Allowed, tile: &Tile, rules: &HookRules) -> Several {
+    let space = Space::of(allowed, tile).unwrap();
+    fit_several((&space, &halves(allowed)), tile, rules, usize::MAX, &never).unwrap()
+}
+
 #[test]
 fn no_layout_of_any_kind_has_more() {
     let tile = Tile { size: MODULE, gap: DVec2::splat(0.003) };
@@ -121,7 +125,7 @@ fn no_layout_of_any_kind_has_more() {
         let blocks =
             fit_blocks(&allowed, &tile, &BlockRules { apart: 0.3048, ..touching }, &never).unwrap().count;
         let rules = HookRules { base: Base::Anywhere, hooked: 0.5, apart: 0.3048 };
-        let several = fit_several(&allowed, &tile, &rules, usize::MAX, &never).unwrap();
+        let several = several_on(&allowed, &tile, &rules);
         let spots: Vec<DVec2> = several.blocks.iter().flatten().map(|p| p.rect.min).collect();
         let found = carried.max(blocks).max(several.count());
         assert!(is_lawful(&spots, &USUAL, 0.003, 0.5 - 1e-6), "seed {seed}: {several:?}");
@@ -181,7 +185,7 @@ fn house_faces_are_mostly_settled() {
         let blocks = fit_blocks(&house.allowed, &tile, &rules, &never).unwrap().count;
         let before = at.elapsed();
         let rules = HookRules { base: Base::Anywhere, hooked: 0.5, apart: 0.3048 };
-        let several = fit_several(&house.allowed, &tile, &rules, usize::MAX, &never).unwrap();
+        let several = several_on(&house.allowed, &tile, &rules);
         let found = blocks.max(carried).max(several.count());
         let finding = at.elapsed() - before;
         let bound = most(&house.allowed, &[MODULE], &USUAL, found);
@@ -263,7 +267,7 @@ fn no_layout_that_leaves_a_way_has_more() {
             let rules = RowRules { joints: Joints::Free, base: Base::Anywhere, hooked: true };
             let rules_of_blocks = HookRules { base: Base::Anywhere, hooked: 0.5, apart: 0.3048 };
             let rows = fit_rows(&left, &tile, &rules, &never).unwrap().count();
-            let several = fit_several(&left, &tile, &rules_of_blocks, usize::MAX, &never).unwrap().count();
+            let several = several_on(&left, &tile, &rules_of_blocks).count();
             best = best.max(rows).max(several);
         }
         assert!(bound.most >= best, "seed {seed}: {best} of {bound:?}");

@@ -1,6 +1,7 @@
 use super::super::brute::{Dice, face, random_face, rectangle, shape, tile};
 use super::super::tests::never;
 use super::*;
+use crate::Rect;
 use glam::dvec2;
 
 fn some_cells(dice: &mut Dice, columns: usize, rows: usize) -> Vec<Cell> {

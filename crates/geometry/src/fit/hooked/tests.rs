@@ -3,8 +3,8 @@
 use super::super::brute::{
     Dice, all_sides, base_lines, face, random_face, rectangle, shape, span, stands, tile, touching,
 };
+use super::super::kernel::{Allowed, Base, Constraint, FINE, Fit, Joints, RowRules};
 use super::super::tests::lay;
-use super::super::{Allowed, Base, Constraint, FINE, Fit, Joints, RowRules};
 use super::*;
 use crate::Polygon;
 use crate::fit::fit_rows;

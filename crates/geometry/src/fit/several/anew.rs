@@ -1,10 +1,12 @@
 //! Some of a layout taken away and laid anew beside the rest: one block or two, rows above a level, one side of an upright line.
 //! And layouts that begin on one side of a line.
 
+use super::super::Space;
+use super::super::kernel::{Allowed, FitError, Placed, Tile};
 use super::super::stretch::{Stretch, joined};
-use super::super::{Allowed, Constraint, FitError, Placed, Tile};
-use super::{HookRules, Several, packed};
-use crate::{Convex, Polygon, Rect};
+use super::packing::packed;
+use super::yard::{HookRules, Several};
+use crate::{Polygon, Rect};
 use glam::dvec2;
 
 /// The search ends after so many steps of packing rows.
@@ -12,9 +14,6 @@ const MOST_STEPS: usize = 3_000_000;
 
 /// At most so many lines of one kind are begun beside.
 const MOST_LINES: usize = 12;
-
-/// Round corners are drawn around by so much, metres.
-const SLACK: f64 = 1e-4;
 
 /// Beyond any face, metres.
 const FAR: f64 = 1e4;
@@ -24,22 +23,20 @@ type Blocks = Vec<Vec<Placed>>;
 
 /// The best that comes of a layout.
 pub(super) fn improved(
-    allowed: &Allowed,
+    (space, halves): (&Space, &[Polygon]),
     tile: &Tile,
     rules: &HookRules,
     first: Several,
     enough: usize,
     stop: &dyn Fn() -> bool,
 ) -> Result<Several, FitError> {
-    let mut search = Search { allowed, tile, rules, enough, stop, best: first };
+    let mut search = Search { space, tile, rules, enough, stop, best: first };
     search.rounds()?;
-    for side in halves(allowed) {
+    for half in halves {
         if search.is_over() {
             break;
         }
-        let mut beside = allowed.clone();
-        beside.blocked.push(Constraint { id: usize::MAX, shape: side });
-        let begun = packed(&beside, tile, rules, stop)?;
+        let begun = packed(&space.less(std::slice::from_ref(half)), tile, rules, stop)?;
         search.best.steps += begun.steps;
         if search.laid(begun.blocks)? {
             search.rounds()?;
@@ -49,7 +46,7 @@ pub(super) fn improved(
 }
 
 struct Search<'a> {
-    allowed: &'a Allowed,
+    space: &'a Space,
     tile: &'a Tile,
     rules: &'a HookRules,
     enough: usize,
@@ -82,8 +79,8 @@ impl Search<'_> {
 
     /// Lays what some blocks leave, and takes all of it where that is more; whether it is.
     fn laid(&mut self, mut blocks: Blocks) -> Result<bool, FitError> {
-        let more =
-            packed(&beside(self.allowed, &blocks, self.rules.apart), self.tile, self.rules, self.stop)?;
+        let left = self.space.beside(&blocks, self.rules.apart);
+        let more = packed(&left, self.tile, self.rules, self.stop)?;
         self.best.steps += more.steps + 1_000;
         let wins = more.count() + blocks.iter().map(Vec::len).sum::<usize>() > self.best.count();
         if wins {
@@ -166,26 +163,6 @@ fn part(blocks: &Blocks, tile: &Tile, rules: &HookRules, stays: &dyn Fn(usize, &
         }
     }
     parts
-}
-
-/// The room that some blocks leave for others, which stay so far apart.
-pub fn beside(allowed: &Allowed, blocks: &[Vec<Placed>], apart: f64) -> Allowed {
-    let mut left = allowed.clone();
-    for block in blocks {
-        // Neighbours of a row count as one: fewer shapes to look at.
-        let mut runs: Vec<Rect> = Vec::new();
-        for placed in block {
-            match runs.last_mut() {
-                Some(run) if run.min.y == placed.rect.min.y && placed.rect.min.x - run.max.x < apart => {
-                    run.max = run.max.max(placed.rect.max);
-                }
-                _ => runs.push(placed.rect),
-            }
-        }
-        let around = runs.iter().map(|run| Convex::rect(run).outline(apart, SLACK));
-        left.blocked.extend(around.map(|shape| Constraint { id: usize::MAX, shape }));
-    }
-    left
 }
 
 /// Half planes above and below, left and right of where something in the way begins or ends: as shapes that would block them.

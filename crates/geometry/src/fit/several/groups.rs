@@ -1,9 +1,9 @@
 //! Tiles put together to blocks: those nearer to each other than two blocks may be belong to one.
 
-use super::super::Placed;
+use super::super::kernel::Placed;
 use super::super::stretch::joined;
-use super::Yard;
 use super::phases::is_base;
+use super::yard::Yard;
 use crate::Rect;
 use glam::DVec2;
 
@@ -12,7 +12,7 @@ const SAME: f64 = 1e-7;
 
 /// The blocks of some tiles, the lowest first; `None` when they can't be: tiles of one block on no common lines, too near
 /// to each other, without enough of the row below under them, or with a base where none may be.
-pub(in super::super) fn groups(yard: &Yard<'_>, spots: &[DVec2]) -> Option<Vec<Vec<Placed>>> {
+pub(super) fn groups(yard: &Yard<'_>, spots: &[DVec2]) -> Option<Vec<Vec<Placed>>> {
     let (size, pitch, apart) = (yard.tile.size, yard.tile.pitch(), yard.rules.apart);
     let mut order: Vec<DVec2> = spots.to_vec();
     order.sort_by(|p, q| p.y.total_cmp(&q.y).then(p.x.total_cmp(&q.x)));

@@ -9,66 +9,25 @@
 
 mod anew;
 mod groups;
+mod packing;
 mod parts;
 mod phases;
+mod yard;
 
-use super::room::Room;
-use super::{Allowed, Base, FitError, Placed, Tile};
-use glam::DVec2;
-use serde::{Deserialize, Serialize};
+use super::Space;
+use super::kernel::{FitError, Tile};
+use crate::Polygon;
 
-pub use anew::{beside, halves};
-pub(super) use groups::groups;
+pub use anew::halves;
+pub use yard::{HookRules, Several};
 
-/// What a layout of several blocks keeps to.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct HookRules {
-    /// Where the lower edge of each block may fall.
-    pub base: Base,
-    /// The share of its lower edge, 0 to 1, that a module above the lowest row of its block has over modules of the row
-    /// below.
-    pub hooked: f64,
-    /// Modules of two blocks are at least so far from each other, metres.
-    pub apart: f64,
-}
-
-/// A layout of several blocks.
-#[derive(Clone, Debug, Default, PartialEq, Serialize)]
-pub struct Several {
-    /// The tiles of each block, by rows from below and from the left; rows count within the block.
-    pub blocks: Vec<Vec<Placed>>,
-    /// Steps taken.
-    pub steps: usize,
-}
-
-impl Several {
-    /// Tiles in all blocks.
-    pub fn count(&self) -> usize {
-        self.blocks.iter().map(Vec::len).sum()
-    }
-}
-
-/// A face, a tile and what layouts keep to.
-pub(super) struct Yard<'a> {
-    pub(super) room: &'a Room,
-    pub(super) tile: Tile,
-    pub(super) rules: HookRules,
-}
-
-impl Yard<'_> {
-    /// How far apart along u tiles of two blocks are, when `above` metres lie between them up the slope.
-    pub(super) fn aside(&self, above: f64) -> f64 {
-        let apart = self.rules.apart;
-        if above <= 0.0 { apart } else { (apart * apart - above * above).max(0.0).sqrt() }
-    }
-}
-
-/// Lays blocks of rows with as many tiles as the search finds, or with `enough`. `stop` ends it early with what there is.
+/// Lays blocks of rows with as many tiles as the search finds, or with `enough`; some layouts begin beside one of some [`halves`].
+/// `stop` ends it early with what there is.
 ///
 /// # Errors
-/// A tile, a tolerance, courses or a corner that can't be worked with.
+/// Courses that can't be worked with.
 pub fn fit_several(
-    allowed: &Allowed,
+    (space, halves): (&Space, &[Polygon]),
     tile: &Tile,
     rules: &HookRules,
     enough: usize,
@@ -76,35 +35,6 @@ pub fn fit_several(
 ) -> Result<Several, FitError> {
     // Blocks nearer than a joint could not be told from one block.
     let rules = HookRules { apart: rules.apart.max(tile.gap.max_element() + 1e-3), ..*rules };
-    let first = packed(allowed, tile, &rules, stop)?;
-    anew::improved(allowed, tile, &rules, first, enough, stop)
+    let first = packing::packed(space, tile, &rules, stop)?;
+    anew::improved((space, halves), tile, &rules, first, enough, stop)
 }
-
-/// Rows packed from either side, in parts beside each other.
-fn packed(
-    allowed: &Allowed,
-    tile: &Tile,
-    rules: &HookRules,
-    stop: &dyn Fn() -> bool,
-) -> Result<Several, FitError> {
-    let room = Room::new(allowed, tile)?;
-    let yard = Yard { room: &room, tile: *tile, rules: *rules };
-    let phases = phases::phases(&yard)?;
-    let mut best = Several::default();
-    for mirrored in [false, true] {
-        let (spots, steps) = parts::lay(&yard, &phases, mirrored, stop);
-        best.steps += steps;
-        for spots in spots {
-            if spots.len() <= best.count() {
-                continue;
-            }
-            if let Some(blocks) = groups(&yard, &spots) {
-                best.blocks = blocks;
-            }
-        }
-    }
-    Ok(best)
-}
-
-/// Lower left corners of tiles.
-pub(super) type Spots = Vec<DVec2>;

@@ -3,7 +3,7 @@
 
 use super::super::stretch::{Stretch, both, enough, first, joined, without};
 use super::phases::Phase;
-use super::{Spots, Yard};
+use super::yard::{Spots, Yard};
 use glam::dvec2;
 
 /// So many tiles may be laid in all before the search of parts ends with what it has.

@@ -1,9 +1,9 @@
 //! The lines on which rows of a block may lie: one set for each base line that is tried.
 
-use super::super::rows::{domains, steps};
+use super::super::kernel::{Base, FitError};
+use super::super::row_lines::{domains, steps};
 use super::super::stretch::Stretch;
-use super::super::{Base, FitError};
-use super::Yard;
+use super::yard::Yard;
 
 /// So many are tried at most.
 const MOST: usize = 64;

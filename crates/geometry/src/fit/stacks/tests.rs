@@ -1,6 +1,7 @@
 use super::super::brute::{Dice, face, grid_cells, random_face, rectangle, tile};
+use super::super::fit_rows;
+use super::super::kernel::{Base, Joints, Place, RowRules};
 use super::super::tests::never;
-use super::super::{Base, Joints, Place, RowRules, fit_rows};
 use super::*;
 use glam::dvec2;
 

@@ -1,0 +1,31 @@
+use super::Stage;
+use crate::Selection;
+use crate::action::{Action, Actions};
+use egui::{Id, Key, Rect, Role, Sense, Ui, WidgetInfo, accesskit};
+
+/// A thing on the drawing, told to screen readers and to the keyboard; chosen by Enter.
+pub(super) fn item(
+    ui: &mut Ui,
+    stage: &Stage,
+    points: impl IntoIterator<Item = egui::Pos2>,
+    what: Selection,
+    held: Selection,
+    words: &str,
+    actions: &mut Actions,
+) {
+    let points: Vec<egui::Pos2> = points.into_iter().collect();
+    let rect = Rect::from_points(&points).intersect(stage.space.area);
+    if !rect.is_positive() {
+        return;
+    }
+    // It takes no clicks from the drawing, which knows better what is on top; but it can have the keyboard.
+    let id = Id::unique(("thing on the drawing", what));
+    let response = ui.interact(rect, id, Sense::focusable_noninteractive());
+    response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words));
+    let pressed = response.has_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    let asked = ui.input(|input| input.has_accesskit_action_request(id, accesskit::Action::Click));
+    if pressed || asked {
+        actions.push(Action::Select(what));
+        stage.response.request_focus();
+    }
+}

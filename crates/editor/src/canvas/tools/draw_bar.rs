@@ -1,0 +1,159 @@
+//! The strip over the drawing while an outline is drawn.
+
+use super::draft::Draft;
+use crate::action::{Action, Actions};
+use crate::commands::Command;
+use crate::state::{OutlineFor, Shaped, State};
+use crate::widgets::raise_fields;
+use crate::{Document, text, theme};
+use chalkcourse_geometry::Units;
+use chalkcourse_job::PartKind;
+use egui::{Button, Key, Modifiers, RichText, TextEdit, Ui};
+
+/// What the strip asks for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum After {
+    GoOn,
+    /// Make what was drawn.
+    Close,
+    /// Take the last corner back.
+    TakeBack,
+}
+
+/// A face, a hole or a penetration: chosen before the first corner, shown until the last.
+pub(super) fn outline_for(ui: &mut Ui, state: &State, begun: bool, actions: &mut Actions) {
+    for what in OutlineFor::ALL {
+        let chosen = state.outline_for == what;
+        if begun && !chosen {
+            continue;
+        }
+        if ui
+            .add(Button::selectable(chosen, text::outline_for(what)))
+            .on_hover_text(text::outline_help(what))
+            .clicked()
+        {
+            actions.push(Action::OutlineFor(what));
+        }
+    }
+    if state.outline_for == OutlineFor::Face
+        && !begun
+        && ui.button(text::FROM_MEASUREMENTS.now()).on_hover_text(text::TAPED_FACE_HELP.now()).clicked()
+    {
+        actions.push(Command::TapedFace.action());
+    }
+}
+
+/// What there is to choose before the first corner: what the corners make, and what comes of the outline.
+pub(super) fn choices(ui: &mut Ui, state: &State, units: Units, actions: &mut Actions) {
+    shapes(ui, state, actions);
+    match state.outline_for {
+        OutlineFor::Part => {
+            for kind in [PartKind::Dormer, PartKind::Porch, PartKind::Ell, PartKind::Chimney] {
+                let chosen = state.part_kind() == kind;
+                if ui.add(Button::selectable(chosen, text::part_kind(kind))).clicked() {
+                    actions.push(Action::PartKind(kind));
+                }
+            }
+            ui.separator();
+        }
+        OutlineFor::Penetration => super::kinds(ui, state, actions),
+        OutlineFor::Roof => {
+            actions.extend(raise_fields(ui, state.raise_as, units).map(Action::RaiseAs));
+            ui.separator();
+        }
+        OutlineFor::Face | OutlineFor::Hole => {}
+    }
+}
+
+/// What the corners make: chosen before the first one.
+fn shapes(ui: &mut Ui, state: &State, actions: &mut Actions) {
+    for shaped in Shaped::ALL {
+        if ui
+            .add(Button::selectable(state.shaped == shaped, text::shaped(shaped)))
+            .on_hover_text(text::shaped_help(shaped))
+            .clicked()
+        {
+            actions.push(Action::Shape(shaped));
+        }
+    }
+    ui.separator();
+}
+
+/// The fields of the side that is drawn, and what they ask for.
+pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> After {
+    let units = document.job().units;
+    let by_corners = draft.shaped == Shaped::Corners;
+    let (words, hint) = match draft.shaped {
+        Shaped::Corners => (text::NEXT_LENGTH.now(), text::length_hint(units)),
+        _ if draft.corners.len() < 2 => (text::SIZE.now(), text::size_hint(units)),
+        _ => (text::CUT_SIZE.now(), text::size_hint(units)),
+    };
+    let label = ui.label(words);
+    let field = ui
+        .add(
+            TextEdit::singleline(&mut draft.typed)
+                .id(egui::Id::unique("next length"))
+                .desired_width(110.0)
+                .hint_text(hint),
+        )
+        .labelled_by(label.id);
+    let mut fields = vec![field.clone()];
+    if by_corners {
+        let first = draft.corners.len() == 1;
+        let label = ui.label(if first { text::BEARING.now() } else { text::ANGLE.now() });
+        let hint = if first { text::BEARING_HELP.now() } else { text::ANGLE_HELP.now() };
+        let angle = ui
+            .add(
+                TextEdit::singleline(&mut draft.angle)
+                    .id(egui::Id::unique("next angle"))
+                    .desired_width(44.0)
+                    .hint_text("90°"),
+            )
+            .labelled_by(label.id)
+            .on_hover_text(hint);
+        fields.push(angle);
+    }
+    if fields.iter().any(egui::Response::changed) {
+        draft.wrong.clear();
+    }
+    // A key that leaves a field is for that alone.
+    let left = fields.iter().any(egui::Response::lost_focus);
+    let left_by = |key| left && ui.input_mut(|input| input.consume_key(Modifiers::NONE, key));
+    let mut close = false;
+    let mut give_up = false;
+    if left_by(Key::Enter) {
+        if draft.typed.trim().is_empty() && draft.angle.trim().is_empty() {
+            close = true;
+        } else {
+            close = draft.set_typed(units);
+        }
+    } else if left_by(Key::Escape) {
+        give_up = true;
+    } else if field.has_focus()
+        && draft.typed.is_empty()
+        && !field.changed()
+        && ui.input(|input| input.key_pressed(Key::Backspace))
+    {
+        draft.back();
+    }
+    // Whoever draws may type at any time: the field has the keyboard unless something else took it.
+    let drawing = egui::Id::unique(crate::canvas::ID);
+    if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
+        field.request_focus();
+    }
+    if by_corners {
+        close |= ui.add_enabled(draft.corners.len() >= 3, Button::new(text::CLOSE_FACE.now())).clicked();
+    }
+    if ui.button(text::TAKE_BACK_CORNER.now()).clicked() {
+        draft.back();
+    }
+    if !draft.wrong.is_empty() {
+        ui.add(egui::Label::new(RichText::new(&draft.wrong).color(theme::of(ui).stop)).truncate());
+    }
+    ui.separator();
+    match (close, give_up) {
+        (true, _) => After::Close,
+        (_, true) => After::TakeBack,
+        _ => After::GoOn,
+    }
+}

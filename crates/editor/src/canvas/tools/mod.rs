@@ -1,0 +1,206 @@
+//! The tools of the drawing. Each is a type of its own that gets pointer and keys, gives actions, and says what is painted over
+//! the roof and what to do next; the rest of the drawing knows the trait alone.
+
+mod block;
+mod draft;
+mod draw;
+mod draw_bar;
+mod drawn;
+mod penetration;
+mod picture;
+mod select;
+mod tape;
+
+use super::gesture::{Drag, Gesture};
+use super::hit::{self, Hit};
+use super::snap::Scene;
+use super::{Stage, brush::Brush};
+use crate::action::{Action, Actions};
+use crate::state::{PictureMode, State, View};
+use crate::{Document, edits, state};
+use chalkcourse_geometry::DVec2;
+use egui::{CursorIcon, Key, PointerButton, Ui};
+
+/// What a tool is handed in a frame.
+pub(super) struct Frame<'a> {
+    pub(super) ui: &'a Ui,
+    pub(super) stage: &'a Stage,
+    pub(super) document: &'a Document,
+    pub(super) state: &'a State,
+    /// What is under the pointer; nothing while something is dragged.
+    pub(super) hit: Hit,
+}
+
+impl<'a> Frame<'a> {
+    /// Ctrl or Alt passes all snaps.
+    pub(super) fn free(&self) -> bool {
+        self.ui.input(|input| input.modifiers.command || input.modifiers.alt)
+    }
+
+    pub(super) fn shift(&self) -> bool {
+        self.ui.input(|input| input.modifiers.shift)
+    }
+
+    pub(super) fn scene(&self) -> Scene<'a> {
+        Scene {
+            job: self.document.settled(),
+            layout: &self.document.plan().layout,
+            reach: self.stage.space.reach(f64::from(self.stage.space.grab())),
+        }
+    }
+
+    /// Where on the screen a drag began in this frame; none where it moves the view.
+    fn drag_from(&self) -> Option<egui::Pos2> {
+        let began = self.stage.response.drag_started_by(PointerButton::Primary) && !super::pan_key(self.ui);
+        self.ui.input(|input| input.pointer.press_origin()).filter(|_| began)
+    }
+
+    /// Where something is to be placed: at a click; by Enter in the middle of the face that is held or shown, else of the first.
+    fn place(&self) -> Option<DVec2> {
+        self.stage.pointer.filter(|_| self.stage.response.clicked()).or_else(|| self.place_by_key())
+    }
+
+    fn place_by_key(&self) -> Option<DVec2> {
+        if !super::has_keys(self.ui) || !self.ui.input(|input| input.key_pressed(Key::Enter)) {
+            return None;
+        }
+        let layout = &self.document.plan().layout;
+        let shown = match self.state.view {
+            View::FaceOn(face) => Some(face),
+            _ => self.state.selection.face(self.document.job()),
+        };
+        let held = shown.and_then(|id| layout.face(id)).map(|(_, face)| face);
+        let face = held.or_else(|| layout.roof.faces.first())?;
+        Some(face.plane.to_plan(face.bounds.centre()))
+    }
+
+    /// What is at a place of the screen.
+    pub(super) fn hit_at(&self, pos: egui::Pos2) -> Hit {
+        let (job, layout) = (self.document.job(), &self.document.plan().layout);
+        hit::at(&self.stage.space, job, layout, self.state.selection, pos)
+    }
+}
+
+/// A tool of the drawing.
+pub(super) trait Tool: std::fmt::Debug {
+    /// What the pointer does on the drawing; a drag that begins is put into `drag`.
+    fn pointer(&mut self, at: &Frame, drag: &mut Drag, actions: &mut Actions);
+
+    /// A drag of its own went on to a place in plan.
+    fn dragged(&mut self, _gesture: &Gesture, _to: DVec2) {}
+
+    /// A drag of its own ended.
+    fn dropped(&mut self, _gesture: Gesture, _at: &Frame, actions: &mut Actions) {
+        actions.push(Action::Commit);
+    }
+
+    /// Keys that it alone knows, while the drawing has the keyboard.
+    fn keys(&mut self, _at: &Frame, _actions: &mut Actions) {}
+
+    /// What the arrow keys move, by so much on the screen: what is held, unless it has something of its own.
+    fn nudged(&self, at: &Frame, by: DVec2) -> Option<Action> {
+        let (document, state) = (at.document, at.state);
+        match state.group.is_empty() {
+            true => edits::nudged(document, state.view, state.selection, by),
+            false => edits::group::nudged(&state.group, document, state.view, by),
+        }
+    }
+
+    /// Takes back what Esc takes back before it puts the tool away. False where that is nothing.
+    fn take_back(&mut self) -> bool {
+        false
+    }
+
+    /// Whether what it takes back is a step of its own: then undo takes that back first, also while a field is typed in.
+    fn has_steps(&self) -> bool {
+        false
+    }
+
+    /// Does again the step that was taken back last. False where there is none.
+    fn step_again(&mut self) -> bool {
+        false
+    }
+
+    /// Drops what is half done.
+    fn let_go(&mut self) {}
+
+    /// The pointer over something, while nothing is dragged.
+    fn cursor(&self, _over: Hit) -> CursorIcon {
+        CursorIcon::Crosshair
+    }
+
+    /// Rows of the strip over the drawing.
+    fn rows(&self) -> u8 {
+        1
+    }
+
+    /// A row of the strip, from 0: what can be typed or chosen.
+    fn bar(&mut self, _row: u8, _ui: &mut Ui, _document: &Document, _state: &State, _actions: &mut Actions) {}
+
+    /// What to do next.
+    fn hint(&self, document: &Document, state: &State) -> &'static str;
+
+    /// What is half done, over the roof.
+    fn paint(&self, _brush: &Brush, _document: &Document, _state: &State) {}
+
+    /// Where the next point would be set, in plan.
+    fn next_point(&self) -> Option<DVec2> {
+        None
+    }
+}
+
+/// All tools, each with what is half done with it.
+#[derive(Debug, Default)]
+pub(super) struct Tools {
+    select: select::Select,
+    draw: draw::DrawFace,
+    penetration: penetration::PlacePenetration,
+    block: block::PlaceBlock,
+    tape: tape::Tape,
+    picture: picture::Picture,
+}
+
+impl Tools {
+    pub(super) fn of(&self, tool: state::Tool) -> &dyn Tool {
+        match tool {
+            state::Tool::Select => &self.select,
+            state::Tool::DrawFace => &self.draw,
+            state::Tool::Penetration => &self.penetration,
+            state::Tool::Block => &self.block,
+            state::Tool::Tape => &self.tape,
+            state::Tool::Picture => &self.picture,
+        }
+    }
+
+    pub(super) fn of_mut(&mut self, tool: state::Tool) -> &mut dyn Tool {
+        match tool {
+            state::Tool::Select => &mut self.select,
+            state::Tool::DrawFace => &mut self.draw,
+            state::Tool::Penetration => &mut self.penetration,
+            state::Tool::Block => &mut self.block,
+            state::Tool::Tape => &mut self.tape,
+            state::Tool::Picture => &mut self.picture,
+        }
+    }
+
+    /// Drops what is half done with any of them.
+    pub(super) fn let_go(&mut self) {
+        let Self { select, draw, penetration, block, tape, picture } = self;
+        let all: [&mut dyn Tool; 6] = [select, draw, penetration, block, tape, picture];
+        all.into_iter().for_each(Tool::let_go);
+    }
+
+    pub(super) fn handle_picture(&mut self, mode: PictureMode) {
+        self.picture.handle(mode);
+    }
+}
+
+/// Kinds of what comes through the roof, to choose from.
+fn kinds(ui: &mut Ui, state: &State, actions: &mut Actions) {
+    for kind in chalkcourse_job::PenetrationKind::ALL {
+        if ui.add(egui::Button::selectable(state.kind() == kind, crate::text::kind(kind))).clicked() {
+            actions.push(Action::PenetrationKind(kind));
+        }
+    }
+    ui.separator();
+}

@@ -1,0 +1,84 @@
+use super::chord::Chord;
+use crate::Document;
+use crate::action::Action;
+use crate::state::{State, Step};
+use chalkcourse_words::Say;
+
+/// Where a command stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Menu {
+    File,
+    Edit,
+    View,
+    Help,
+    /// Of the button at the top right, and within File.
+    Export,
+    /// What the order is worked out with; within File.
+    Order,
+}
+
+/// A mark before the words of a command as it is now.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Marked {
+    Tick(bool),
+    Choice(bool),
+}
+
+/// A mark before the words of a command in its menu.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Mark {
+    None,
+    /// On or off.
+    Tick(fn(&Document, &State) -> bool),
+    /// One of several.
+    Choice(fn(&Document, &State) -> bool),
+}
+
+/// All that is known of a command.
+#[derive(Clone, Debug)]
+pub(super) struct Entry {
+    pub(super) title: Say,
+    pub(super) help: Say,
+    pub(super) menu: Menu,
+    pub(super) group: u8,
+    pub(super) does: Action,
+    pub(super) keys: &'static [Chord],
+    pub(super) enabled: fn(&Document, &State) -> bool,
+    pub(super) mark: Mark,
+    pub(super) lesson: Option<Step>,
+}
+
+impl Entry {
+    /// A command that can always be carried out and has no key. `group` is the part of the menu, from 1.
+    pub(super) const fn new(title: Say, help: Say, (menu, group): (Menu, u8), does: Action) -> Self {
+        let enabled = always;
+        Self { title, help, menu, group, does, keys: &[], enabled, mark: Mark::None, lesson: None }
+    }
+
+    /// With keys; the first one is shown.
+    pub(super) const fn keys(mut self, keys: &'static [Chord]) -> Self {
+        self.keys = keys;
+        self
+    }
+
+    /// Only while `enabled` says so.
+    pub(super) const fn when(mut self, enabled: fn(&Document, &State) -> bool) -> Self {
+        self.enabled = enabled;
+        self
+    }
+
+    pub(super) const fn mark(mut self, mark: Mark) -> Self {
+        self.mark = mark;
+        self
+    }
+
+    /// Taught by a step of the lesson.
+    pub(super) const fn lesson(mut self, step: Step) -> Self {
+        self.lesson = Some(step);
+        self
+    }
+}
+
+fn always(_: &Document, _: &State) -> bool {
+    true
+}

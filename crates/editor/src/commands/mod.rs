@@ -1,0 +1,120 @@
+//! Everything that a menu, a key, the palette or a lesson can ask for: one table, read by all of them.
+//!
+//! A new command is one entry in `table`: the macro makes its [`Command`] from it, so that there is no command without a
+//! title, help and a place in a menu.
+
+mod chord;
+mod entry;
+mod keys;
+mod table;
+
+pub(crate) use entry::{Marked, Menu};
+pub(crate) use keys::pressed;
+pub(crate) use table::Command;
+
+use crate::action::Action;
+use crate::state::{State, Step, Tool};
+use crate::{Document, text};
+use chalkcourse_words::{Language, spoken};
+use egui::KeyboardShortcut;
+use entry::{Entry, Mark};
+
+impl Command {
+    /// Every command there is, in the order of the menus.
+    pub(crate) fn every() -> impl Iterator<Item = Self> {
+        let of_table = table::TABLE.iter().map(|(command, _)| *command);
+        of_table.chain(Language::ALL.map(Self::Speak))
+    }
+
+    /// The commands of a menu, in its order.
+    pub(crate) fn of(menu: Menu) -> impl Iterator<Item = Self> {
+        let mut commands: Vec<Self> = Self::every().filter(|command| command.entry().menu == menu).collect();
+        commands.sort_by_key(|command| command.group());
+        commands.into_iter()
+    }
+
+    /// The part of its menu that it stands in, from 1; a line is drawn between parts.
+    pub(crate) fn group(self) -> u8 {
+        self.entry().group
+    }
+
+    /// The commands that take a tool up, each with its tool.
+    pub(crate) fn of_tools() -> impl Iterator<Item = (Self, Tool)> {
+        table::TABLE.iter().filter_map(|(command, entry)| match entry.does {
+            Action::Use(tool) => Some((*command, tool)),
+            _ => None,
+        })
+    }
+
+    /// The words in a menu.
+    pub(crate) fn title(self) -> &'static str {
+        match self {
+            Self::Speak(language) => language.name(),
+            _ => self.entry().title.now(),
+        }
+    }
+
+    /// What it does, in a sentence.
+    pub(crate) fn help(self) -> &'static str {
+        self.entry().help.now()
+    }
+
+    /// The sentence, and its key where it has one: for buttons that show neither.
+    pub(crate) fn tip(self, ctx: &egui::Context) -> String {
+        self.with_key(ctx, self.help())
+    }
+
+    /// Words about it, and its key where it has one.
+    pub(crate) fn with_key(self, ctx: &egui::Context, words: &str) -> String {
+        match self.key() {
+            Some(_) => format!("{words}  ({})", self.key_words(ctx)),
+            None => words.to_owned(),
+        }
+    }
+
+    /// The key that is shown beside it, where it has one.
+    pub(crate) fn key(self) -> Option<KeyboardShortcut> {
+        self.entry().keys.first().map(|key| key.shortcut)
+    }
+
+    /// That key as it stands on the keyboard; empty where there is none.
+    pub(crate) fn key_words(self, ctx: &egui::Context) -> String {
+        self.key().map(|key| text::key_words(ctx, &key)).unwrap_or_default()
+    }
+
+    /// Whether there is something to do it to.
+    pub(crate) fn can(self, document: &Document, state: &State) -> bool {
+        (self.entry().enabled)(document, state)
+    }
+
+    /// What stands before its words in a menu.
+    pub(crate) fn mark(self, document: &Document, state: &State) -> Option<Marked> {
+        match (self, self.entry().mark) {
+            (Self::Speak(language), _) => Some(Marked::Choice(spoken() == language)),
+            (_, Mark::None) => None,
+            (_, Mark::Tick(on)) => Some(Marked::Tick(on(document, state))),
+            (_, Mark::Choice(chosen)) => Some(Marked::Choice(chosen(document, state))),
+        }
+    }
+
+    /// What carrying it out means.
+    pub(crate) fn action(self) -> Action {
+        match self {
+            Self::Speak(language) => Action::Speak(language),
+            _ => self.entry().does.clone(),
+        }
+    }
+
+    /// The command that a step of the lesson teaches.
+    pub(crate) fn taught_by(step: Step) -> Option<Self> {
+        Self::every().find(|command| command.entry().lesson == Some(step))
+    }
+
+    fn entry(self) -> &'static Entry {
+        let known = table::TABLE.iter().find(|(command, _)| *command == self);
+        known.map_or(&table::LANGUAGE, |(_, entry)| entry)
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,94 @@
+//! What is done to several things at once, as one step.
+
+use crate::action::Action;
+use crate::state::{Group, View};
+use crate::{Document, Selection, text};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{BlockId, Cell, Edit, Penetration, Resolved};
+use chalkcourse_layout::Layout;
+use std::collections::BTreeSet;
+
+/// Held as one thing where it is one.
+pub(crate) fn held(group: Group) -> Action {
+    let one = group.blocks.len() + group.penetrations.len() == 1 && group.modules.is_empty();
+    let block = group.blocks.first().copied().map(Selection::Block);
+    let penetration = group.penetrations.first().copied().map(Selection::Penetration);
+    match block.or(penetration).filter(|_| one) {
+        Some(one) => Action::Select(one),
+        None if group.is_empty() => Action::Select(Selection::Nothing),
+        None => Action::Hold(group),
+    }
+}
+
+/// Blocks and penetrations, farther by so much in plan; modules go with their blocks alone. None where nothing moves.
+pub(crate) fn moved(group: &Group, job: &Resolved, layout: &Layout, by: DVec2) -> Option<Edit> {
+    let blocks = group.blocks.iter().filter_map(|id| {
+        let mut block = job.block(*id)?.clone();
+        let plane = layout.face(block.face)?.1.plane;
+        block.at += plane.to_frame(by) - plane.to_frame(DVec2::ZERO);
+        Some(Edit::PutBlock(block))
+    });
+    let penetrations = group.penetrations.iter().filter_map(|id| {
+        let penetration = job.penetration(*id)?;
+        let at = penetration.at + by;
+        Some(Edit::PutPenetration(Penetration { at, ..penetration.clone() }))
+    });
+    let edits: Vec<Edit> = blocks.chain(penetrations).collect();
+    (!edits.is_empty()).then_some(Edit::Several(edits))
+}
+
+/// A step on the screen, along the axis nearest to it of the face that the first block lies on.
+pub(crate) fn nudged(group: &Group, document: &Document, view: View, screen: DVec2) -> Option<Action> {
+    let (job, layout) = (document.job(), &document.plan().layout);
+    let first = group.blocks.first().and_then(|id| job.block(*id));
+    let plane = first.and_then(|block| Some(layout.face(block.face)?.1.plane));
+    let by = plane.map_or_else(
+        || view.in_plan(layout, screen),
+        |plane| plane.to_plan(view.seen().on_face(&plane, screen)) - plane.to_plan(DVec2::ZERO),
+    );
+    Some(Action::Edit(text::nudge_of(&text::group_words(group)), moved(group, job, layout, by)?))
+}
+
+/// Blocks and penetrations are gone, modules are switched off.
+pub(crate) fn deleted(group: &Group, job: &Resolved) -> Option<Action> {
+    let blocks = group.blocks.iter().map(|id| Edit::RemoveBlock(*id));
+    let penetrations = group.penetrations.iter().map(|id| Edit::RemovePenetration(*id));
+    let edits: Vec<Edit> = blocks.chain(penetrations).chain(switches(group, job, false)).collect();
+    let label = text::delete_of(&text::group_words(group));
+    (!edits.is_empty()).then_some(Action::EditAndSelect(label, Edit::Several(edits), Selection::Nothing))
+}
+
+/// All modules of it on or off: those that are held by themselves, and those of the blocks that are held.
+pub(crate) fn switched(group: &Group, job: &Resolved, on: bool) -> Option<Action> {
+    let whole = group.blocks.iter().filter_map(|id| {
+        let mut block = job.block(*id)?.clone();
+        block.off = if on { BTreeSet::new() } else { all_cells(&block) };
+        Some(Edit::PutBlock(block))
+    });
+    let edits: Vec<Edit> = whole.chain(switches(group, job, on)).collect();
+    (!edits.is_empty())
+        .then(|| Action::Edit(text::switch_of(&text::group_words(group)), Edit::Several(edits)))
+}
+
+/// Blocks of single modules that are held, with those on or off.
+fn switches(group: &Group, job: &Resolved, on: bool) -> Vec<Edit> {
+    let blocks: BTreeSet<BlockId> = group.modules.iter().map(|(block, _)| *block).collect();
+    let switched = blocks.into_iter().filter_map(|id| {
+        let mut block = job.block(id)?.clone();
+        let cells = group.modules.iter().filter(|(of, _)| *of == id).map(|(_, cell)| *cell);
+        for cell in cells {
+            if on {
+                block.off.remove(&cell)
+            } else {
+                block.off.insert(cell)
+            };
+        }
+        let none_left = block.off.len() as u64 >= u64::from(block.rows) * u64::from(block.columns);
+        Some(if none_left { Edit::RemoveBlock(id) } else { Edit::PutBlock(block) })
+    });
+    switched.collect()
+}
+
+fn all_cells(block: &chalkcourse_job::Block) -> BTreeSet<Cell> {
+    (0..block.rows).flat_map(|row| (0..block.columns).map(move |column| Cell { row, column })).collect()
+}

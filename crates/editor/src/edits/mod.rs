@@ -1,0 +1,17 @@
+//! What a person asks for, as steps to take: pure functions of the document and of what is held, to actions, or to words on why
+//! it can't be. They know no pointer and no screen.
+
+pub(crate) mod arranging;
+mod block;
+pub(crate) mod group;
+mod held;
+mod new_face;
+pub(crate) mod part;
+pub(crate) mod parting;
+pub(crate) mod squaring;
+pub(crate) mod taping;
+
+pub(crate) use block::{Growth, grown, new_block};
+pub(crate) use held::{add_corner, delete, nudged, picture_nudged, switch};
+pub(crate) use new_face::{corners_at, new_face};
+pub(crate) use parting::usual_roof;

@@ -1,0 +1,51 @@
+//! The courses of a face and a block together, as the window asks for them.
+
+use super::{Document, Selection};
+use chalkcourse_geometry::Rect;
+use chalkcourse_geometry::coursing::{Coursing, Span};
+use chalkcourse_job::{BlockId, FaceId};
+use chalkcourse_plan::block_span;
+
+/// The face that is spoken of: that of what is held, else the one before, else the first with a block on it.
+pub(crate) fn face_spoken_of(document: &Document, held: Selection, before: Option<FaceId>) -> Option<FaceId> {
+    let job = document.job();
+    held.face(job)
+        .or_else(|| before.filter(|id| job.face(*id).is_some()))
+        .or_else(|| job.blocks.first().map(|block| block.face))
+        .or_else(|| job.faces.first().map(|face| face.id))
+}
+
+/// The block that is spoken of on a face: the one that is held, else the one before, else the first.
+pub(crate) fn block_spoken_of(
+    document: &Document,
+    held: Selection,
+    before: Option<BlockId>,
+    face: FaceId,
+) -> Option<BlockId> {
+    let on_face = |id: &BlockId| document.job().block(*id).is_some_and(|block| block.face == face);
+    let first = || document.job().blocks.iter().find(|block| block.face == face).map(|block| block.id);
+    held.block().filter(on_face).or_else(|| before.filter(on_face)).or_else(first)
+}
+
+/// A block among the courses of its face.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Among {
+    /// The courses of the face.
+    pub(crate) courses: Coursing,
+    /// What lies along the slope.
+    pub(crate) span: Span,
+    /// Around its modules, in the face's frame.
+    pub(crate) bounds: Rect,
+}
+
+/// Where a block lies among the courses of its face; none without modules or a sound face.
+pub(crate) fn among(document: &Document, block: BlockId) -> Option<Among> {
+    let layout = &document.plan().layout;
+    let placed = layout.block(block)?;
+    let bounds = placed.bounds?;
+    layout.roof.faces.get(placed.face).filter(|face| face.sound)?;
+    let lines = layout.faces.get(placed.face)?.courses;
+    let span = block_span(document.job(), placed)?;
+    let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };
+    Some(Among { courses, span, bounds })
+}

@@ -1,0 +1,157 @@
+//! Work on a thread of its own: the window goes on while it is done, and it can be stopped.
+
+mod filling;
+mod fixing;
+mod importing;
+mod making_room;
+mod pictures;
+
+pub(crate) use filling::{Asked, Filling, How, Laying, same_roof};
+pub(crate) use fixing::Fixing;
+pub(crate) use importing::{Importing, is_of_buildings};
+pub(crate) use making_room::MakingRoom;
+pub(crate) use pictures::{Pictures, replaced};
+
+use chalkcourse_words::{speak, spoken};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+
+/// What a thread has to say.
+#[derive(Debug)]
+enum Told<T> {
+    SoFar(T),
+    Done(T),
+}
+
+/// Work that is going on. It stops when it is dropped.
+#[derive(Debug)]
+pub(crate) struct Work<T> {
+    stop: Arc<AtomicBool>,
+    told: Receiver<Told<T>>,
+}
+
+/// What came of work since it was asked last.
+#[derive(Debug, PartialEq)]
+pub(crate) enum News<T> {
+    /// Nothing new.
+    None,
+    /// The best so far; it goes on.
+    SoFar(T),
+    /// The answer: it has ended.
+    Done(T),
+    /// The thread broke off without an answer.
+    Broke,
+}
+
+impl<T> Drop for Work<T> {
+    fn drop(&mut self) {
+        self.stop();
+    }
+}
+
+/// Asks for a frame when a thread ends, in whatever way.
+struct Repaint(egui::Context);
+
+impl Drop for Repaint {
+    fn drop(&mut self) {
+        self.0.request_repaint();
+    }
+}
+
+impl<T: Send + 'static> Work<T> {
+    /// Begins work that asks now and then whether to stop, and may tell what is best so far. A frame is drawn for each thing
+    /// told.
+    pub(crate) fn begin(
+        ctx: &egui::Context,
+        work: impl FnOnce(&dyn Fn() -> bool, &mut dyn FnMut(T)) -> T + Send + 'static,
+    ) -> Self {
+        let (send, told) = channel();
+        let stop = Arc::new(AtomicBool::new(false));
+        let (asked, ctx) = (Arc::clone(&stop), ctx.clone());
+        let language = spoken();
+        std::thread::spawn(move || {
+            speak(language);
+            let _repaint = Repaint(ctx.clone());
+            // Gone before that frame is asked for, so that the end can be seen in it.
+            let send = send;
+            // No one listens where the window was closed or other work was begun.
+            let tell = |news| {
+                let _ = send.send(news);
+                ctx.request_repaint();
+            };
+            let answer = work(&|| asked.load(Ordering::Relaxed), &mut |best| tell(Told::SoFar(best)));
+            tell(Told::Done(answer));
+        });
+        Self { stop, told }
+    }
+}
+
+impl<T> Work<T> {
+    /// Asks for the best that was found so far.
+    pub(crate) fn stop(&self) {
+        self.stop.store(true, Ordering::Relaxed);
+    }
+
+    /// Whether it was asked to stop.
+    pub(crate) fn stopped(&self) -> bool {
+        self.stop.load(Ordering::Relaxed)
+    }
+
+    /// The latest news; what was told before that is old.
+    pub(crate) fn news(&self) -> News<T> {
+        let mut news = News::None;
+        loop {
+            match self.told.try_recv() {
+                Ok(Told::SoFar(best)) => news = News::SoFar(best),
+                Ok(Told::Done(answer)) => return News::Done(answer),
+                Err(TryRecvError::Empty) => return news,
+                Err(TryRecvError::Disconnected) => return News::Broke,
+            }
+        }
+    }
+}
+
+/// The first letter large.
+pub(crate) fn sentence(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::time::Duration;
+
+    fn wait<T: PartialEq>(work: &Work<T>, enough: impl Fn(&News<T>) -> bool) -> News<T> {
+        for _ in 0..2_000 {
+            let news = work.news();
+            if enough(&news) {
+                return news;
+            }
+            std::thread::sleep(Duration::from_millis(2));
+        }
+        panic!("no news");
+    }
+
+    #[test]
+    fn the_best_so_far_comes_while_it_works_and_stop_ends_it() {
+        let work = Work::begin(&egui::Context::default(), |stop, tell| {
+            tell(1);
+            while !stop() {
+                std::thread::sleep(Duration::from_millis(1));
+            }
+            2
+        });
+        assert_eq!(wait(&work, |news| *news != News::None), News::SoFar(1));
+        assert_eq!(work.news(), News::None);
+        work.stop();
+        assert_eq!(wait(&work, |news| *news != News::None), News::Done(2));
+    }
+
+    #[test]
+    fn a_thread_that_breaks_is_told() {
+        let work: Work<u8> = Work::begin(&egui::Context::default(), |_, _| panic!("on purpose"));
+        assert_eq!(wait(&work, |news| *news != News::None), News::Broke);
+    }
+}

@@ -1,0 +1,92 @@
+//! What is put together from the toolkit's parts and used all over the window.
+
+pub(crate) mod arrange;
+pub(crate) mod fields;
+mod raise;
+pub(crate) mod sketch;
+
+pub(crate) use raise::raise_fields;
+
+use crate::theme::{self, Palette};
+use egui::{Align2, Painter, Pos2, Rect, Response, RichText, Sense, Shape, Stroke, Ui, Vec2};
+
+/// The heading of a part of a panel.
+pub(crate) fn heading(ui: &mut Ui, words: &str) -> Response {
+    ui.label(RichText::new(words).heading().strong())
+}
+
+/// Words that matter less.
+pub(crate) fn quiet(ui: &mut Ui, words: &str) -> Response {
+    let color = theme::of(ui).quiet;
+    ui.label(RichText::new(words).small().color(color))
+}
+
+/// Dots that go round, a step each eighth of a second: a spinner that moves in every frame would have a large roof painted
+/// sixty times a second, and the fill would wait for it.
+pub(crate) fn turning(ui: &mut Ui) {
+    let (rect, _) = ui.allocate_exact_size(egui::Vec2::splat(20.0), Sense::hover());
+    let p = theme::of(ui);
+    let now = (ui.input(|input| input.time) * 8.0) as usize % 8;
+    for dot in 0..8 {
+        let way = egui::Vec2::angled(std::f32::consts::TAU * dot as f32 / 8.0);
+        let (radius, color) = if dot == now { (2.6, p.accent) } else { (1.6, p.quiet) };
+        ui.painter().circle_filled(rect.center() + way * 7.5, radius, color);
+    }
+    ui.ctx().request_repaint_after(std::time::Duration::from_millis(125));
+}
+
+/// The sign of a severity, told apart by its shape: an octagon, a triangle, a disc.
+pub(crate) fn severity_sign(
+    painter: &Painter,
+    centre: Pos2,
+    radius: f32,
+    severity: chalkcourse_rules::Severity,
+    palette: &Palette,
+) {
+    use chalkcourse_rules::Severity;
+    let color = theme::severity(palette, severity);
+    let (corners, turn, mark) = match severity {
+        Severity::Stop => (8, std::f32::consts::PI / 8.0, "×"),
+        Severity::Caution => (3, -std::f32::consts::FRAC_PI_2, "!"),
+        Severity::Note => (24, 0.0, "i"),
+    };
+    let reach = if corners == 3 { radius * 1.25 } else { radius };
+    let points = (0..corners)
+        .map(|n| centre + Vec2::angled(turn + std::f32::consts::TAU * n as f32 / corners as f32) * reach)
+        .collect();
+    painter.add(Shape::convex_polygon(points, color, Stroke::NONE));
+    painter.text(centre, Align2::CENTER_CENTER, mark, theme::font(radius * 1.7), palette.panel);
+}
+
+/// Points between two lines of a hatch.
+const HATCH: f32 = 9.0;
+
+/// Slanted lines inside an outline, and inside what is seen.
+pub(crate) fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
+    let bounds = Rect::from_points(outline).intersect(seen);
+    if !bounds.is_positive() {
+        return Vec::new();
+    }
+    // Lines x + y = c. At a fixed place on the screen's grid, so that neighbouring strips run into one another.
+    let first = ((bounds.left() + bounds.top()) / HATCH).ceil() as i32;
+    let last = ((bounds.right() + bounds.bottom()) / HATCH).floor() as i32;
+    let mut lines = Vec::new();
+    for line in first..=last {
+        let c = line as f32 * HATCH;
+        let mut crossings: Vec<f32> = outline
+            .iter()
+            .zip(outline.iter().cycle().skip(1))
+            .filter_map(|(a, b)| {
+                let (at_a, at_b) = (a.x + a.y - c, b.x + b.y - c);
+                ((at_a > 0.0) != (at_b > 0.0)).then(|| a.x + (b.x - a.x) * at_a / (at_a - at_b))
+            })
+            .collect();
+        crossings.sort_by(f32::total_cmp);
+        for pair in crossings.chunks_exact(2) {
+            if let [from, to] = *pair {
+                lines.push((Pos2::new(from, c - from), Pos2::new(to, c - to)));
+            }
+        }
+    }
+    lines
+}

@@ -1,0 +1,131 @@
+//! Where a tile may stand on a face, worked out once: what a search lays is taken out of it, instead of working it out anew for
+//! each trial.
+
+use super::blocked::{Patch, swept};
+use super::kernel::{Allowed, FitError, Placed, Tile};
+use super::room::Room;
+use crate::pieces::convex_pieces;
+use crate::{Convex, Polygon, Rect};
+use glam::DVec2;
+
+/// Round corners are drawn around by so much, metres: finer corners find nothing more and take longer.
+const SLACK: f64 = 2e-3;
+
+/// All positions of a tile on a face.
+#[derive(Clone, Debug)]
+pub struct Space {
+    size: DVec2,
+    /// Of tiles that the row below carries.
+    upper: Room,
+    /// Of those of the lowest row, where they carry something below them.
+    lowest: Option<Room>,
+}
+
+impl Space {
+    /// The space that a face leaves; the joints of the tile do not matter to it.
+    ///
+    /// # Errors
+    /// A tile, a tolerance or a corner that can't be worked with.
+    pub fn of(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
+        let upper = Room::of(allowed, tile, None)?;
+        let lowest = allowed.foot.as_ref().map(|_| Room::footed(allowed, tile)).transpose()?;
+        Ok(Self { size: tile.size, upper, lowest })
+    }
+
+    /// What is left when tiles may not reach into some shapes either.
+    pub fn less(&self, shapes: &[Polygon]) -> Self {
+        let t = self.upper.tolerance;
+        let pieces = shapes.iter().flat_map(|shape| convex_pieces(shape, t));
+        let patches: Vec<Patch> = pieces.filter_map(|piece| swept(&piece, self.size, t)).collect();
+        let lowest = self.lowest.as_ref().map(|room| room.less(&patches));
+        Self { size: self.size, upper: self.upper.less(&patches), lowest }
+    }
+
+    /// What is left beside some blocks, from which others stay so far apart (metres).
+    pub fn beside(&self, blocks: &[Vec<Placed>], apart: f64) -> Self {
+        self.less(&blocks.iter().flat_map(|block| around(block, apart)).collect::<Vec<_>>())
+    }
+
+    /// The room for layouts in which the lowest row alone carries what is below it.
+    pub(super) fn room(&self) -> Room {
+        self.lowest.as_ref().map_or_else(|| self.upper.clone(), |lowest| self.upper.with_lowest(lowest))
+    }
+
+    /// The room for layouts in which every tile does.
+    pub(super) fn footed(&self) -> &Room {
+        self.lowest.as_ref().unwrap_or(&self.upper)
+    }
+}
+
+/// Shapes around the tiles of a block; neighbours of a row count as one, so that there are fewer to look at.
+fn around(block: &[Placed], apart: f64) -> impl Iterator<Item = Polygon> {
+    let mut runs: Vec<Rect> = Vec::new();
+    for placed in block {
+        match runs.last_mut() {
+            Some(run) if run.min.y == placed.rect.min.y && placed.rect.min.x - run.max.x < apart => {
+                run.max = run.max.max(placed.rect.max);
+            }
+            _ => runs.push(placed.rect),
+        }
+    }
+    runs.into_iter().map(move |run| Convex::rect(&run).outline(apart, SLACK))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::brute::{Dice, random_face, rectangle, shape};
+    use super::super::kernel::{Constraint, FINE, Foot, Place};
+    use super::super::stands;
+    use super::*;
+    use glam::dvec2;
+
+    /// Whether a tile may stand there, by the room.
+    fn holds(room: &Room, place: &Place) -> bool {
+        let holds = |(a, b): (f64, f64)| a <= place.at.x && place.at.x <= b;
+        room.slab(place.at.y).is_some_and(|slab| {
+            if place.lowest { slab.foot_at(place.at.y).any(holds) } else { slab.at(place.at.y).any(holds) }
+        })
+    }
+
+    /// Taking shapes out of a space is the same as working the face out anew with them: against the slow way, place by place.
+    #[test]
+    fn less_is_what_a_face_with_more_in_the_way_leaves() {
+        let tile = Tile { size: dvec2(1.722, 1.134), gap: dvec2(0.006, 0.006) };
+        let (mut free, mut places_seen) = (0, 0);
+        for seed in 0..60 {
+            let mut dice = Dice::new(seed + 400);
+            let mut allowed = random_face(&mut dice, 11.0, 7.0);
+            if seed % 2 == 0 {
+                allowed.foot = Some(Foot { depth: 0.15, within: Some(7), blocked: Vec::new() });
+            }
+            let mut in_the_way = vec![rectangle(dice.between(0.0, 9.0), dice.between(0.0, 6.0), 1.3, 0.9)];
+            let (u, v) = (dice.between(0.0, 9.0), dice.between(0.0, 6.0));
+            in_the_way.push(shape(&[(u, v), (u + 2.0, v + 0.4), (u + 0.3, v + 1.7)]));
+            in_the_way.push(rectangle(dice.between(6.0, 10.0), -1e4, 1e4, 2e4));
+            let left = Space::of(&allowed, &tile).unwrap().less(&in_the_way).room();
+            let mut anew = allowed.clone();
+            anew.blocked.extend(in_the_way.into_iter().map(|shape| Constraint { id: 99, shape }));
+            let mut places: Vec<Place> = (0..2000)
+                .map(|n| Place {
+                    at: dvec2(dice.between(0.0, 11.0), dice.between(0.0, 7.0)),
+                    lowest: n % 2 == 0,
+                })
+                .collect();
+            // And a hair to either side of where the free stretches begin and end.
+            for slab in &left.slabs {
+                let v = slab.lo + (slab.hi - slab.lo) * 0.37;
+                let ends = slab
+                    .at(v)
+                    .flat_map(|(a, b)| [a - 3.0 * FINE, a + 3.0 * FINE, b - 3.0 * FINE, b + 3.0 * FINE]);
+                places.extend(ends.map(|u| Place { at: dvec2(u, v), lowest: false }));
+            }
+            let said = stands(&anew, &tile, &places).unwrap();
+            for (place, said) in places.iter().zip(said) {
+                assert_eq!(holds(&left, place), said, "seed {seed}: {place:?}");
+                free += usize::from(said);
+                places_seen += 1;
+            }
+        }
+        assert!(free > 5_000 && free < places_seen - 5_000, "{free} of {places_seen}");
+    }
+}
