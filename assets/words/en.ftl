@@ -237,6 +237,9 @@ canvas-pipe-boot = Pipe boot
 canvas-vent = Vent
 canvas-skylight = Skylight
 canvas-escape-window = Escape window
+canvas-what-the-lines-mean = What the lines mean
+canvas-inside-modules-may-stand = modules may stand inside
+canvas-not-for-the-lowest-row = not for the lowest row
 canvas-parallel-to-a-side-drawn = parallel to a side drawn before
 
 # $name (text)
@@ -4011,6 +4014,24 @@ rules-geometry-two-decks-cant-have = geometry: two decks can't have one place
 rules-penetrations-lie-on-a-face = Penetrations lie on a face
 rules-no-module-keeps-clear-of = No module keeps clear of what lies beside the roof: it was put in the wrong place, or a face is missing.
 rules-geometry-it-is-measured-against = geometry: it is measured against nothing
+rules-what-comes-through-comes-through = What comes through the roof comes through one plane
+rules-a-boot-or-a-curb = A boot or a curb is flashed into one plane: over a hip, a ridge or a valley its flanges lie flat on neither side.
+
+# $what (text)
+# $length (text)
+# $edge (text)
+rules-reaches-over-set-it-clear = { $what } reaches { $length } over { $edge }. A boot or a curb is flashed into one plane: set it clear of the line.
+
+# $what (text)
+# $length (text)
+# $edge (text)
+rules-stands-over-by-hand = { $what } stands { $length } over { $edge }: it is flashed on each plane by itself.
+
+# $length (text)
+# $edge (text)
+rules-over-the-edge = { $length } over { $edge }
+
+rules-on-one-plane = on one plane
 rules-what-was-decided-for-a = What was decided for a side has its side
 rules-a-kind-that-was-set = A kind that was set by hand, or a tape's reading, is of one side of a face and never of another.
 rules-geometry-the-outline-has-no = geometry: the outline has no such side any more
@@ -5294,6 +5315,7 @@ command-align = Line the selected block up with the nearest one.
 command-roof-report = Areas, pitches and edge lengths of the roof, to order shingles by.
 command-coursing = Set the exposure and the first course of a face.
 command-fit-up = Enter the deck as measured, and find the line and reveal that fit it.
+command-lines = Shows in a corner of the drawing what each kind of line stands for.
 command-pathways = Show the ways kept clear for the fire service.
 command-feet-inches = Show lengths in feet, inches and sixteenths.
 command-metric = Show lengths in metres and millimetres.

@@ -13,7 +13,7 @@ mod penetration;
 
 pub use block::{Corner, CornerKind, PlacedBlock, PlacedModule, Run, RunKind, Seam};
 pub use courses::{CourseLines, courses_of};
-pub use penetration::{OnFace, PlacedPenetration, outline_on_deck};
+pub use penetration::{OnFace, Over, PlacedPenetration, outline_on_deck, reaches_over};
 
 use chalkcourse_geometry::{Roof, RoofFace, Tolerances};
 use chalkcourse_job::{BlockId, FaceId, PenetrationId, Resolved};

@@ -1,4 +1,4 @@
-use chalkcourse_geometry::{DVec2, Length, Plane, Polygon, Rect, Roof, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeSpan, Length, Plane, Polygon, Rect, Roof, RoofFace, dvec2};
 use chalkcourse_job::{Limit, Penetration, PenetrationId, PenetrationKind, RuleBook, Shape};
 use std::collections::BTreeMap;
 
@@ -38,6 +38,9 @@ pub struct OnFace {
 
 /// Corners of a circle as drawn and measured.
 const CIRCLE_CORNERS: usize = 24;
+
+/// A border that is met to 0.1 mm is met, as a limit is.
+const MET: f64 = 1e-4;
 
 /// A shape on the deck of a face, around its middle: u along the eave, v up the slope, metres.
 pub fn outline_on_deck(shape: &Shape) -> Polygon {
@@ -122,6 +125,36 @@ impl PlacedPenetration {
     }
 }
 
+/// Where something reaches over the border of its face.
+#[derive(Clone, Copy, Debug)]
+pub struct Over<'r> {
+    /// The border.
+    pub span: &'r EdgeSpan,
+    /// How far beyond it, metres on the slope.
+    pub by: f64,
+}
+
+/// The border that an outline in the frame of a face reaches farthest over; none where it lies within the face, or wholly beside it.
+pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon) -> Option<Over<'r>> {
+    let crosses = |span: &&EdgeSpan| {
+        let (a, b) = span.frame;
+        outline.contains(a)
+            || outline.contains(b)
+            || outline.sides().any(|(_, _, c, d)| cross((a, b), (c, d)))
+    };
+    let over = face.edges.iter().filter(crosses).map(|span| {
+        let beyond = outline.outer.iter().map(|&p| (span.frame.0 - p).dot(span.inward()));
+        Over { span, by: beyond.fold(0.0, f64::max) }
+    });
+    over.filter(|over| over.by > MET).max_by(|a, b| a.by.total_cmp(&b.by))
+}
+
+/// Whether two lines cross, each strictly from one side of the other to the other side.
+fn cross((a, b): (DVec2, DVec2), (c, d): (DVec2, DVec2)) -> bool {
+    let side = |p: DVec2, q: DVec2, r: DVec2| (q - p).perp_dot(r - p);
+    side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
+}
+
 fn on_plan(deck: &Polygon, plane: &Plane, at: DVec2) -> Polygon {
     let middle = plane.to_frame(at);
     deck.map(|p| plane.to_plan(middle + p))
@@ -132,10 +165,5 @@ fn shares_ground(shape: &Polygon, face: &Polygon) -> bool {
     if shape.outer.iter().any(|&p| face.contains(p)) || face.outer.iter().any(|&p| shape.contains(p)) {
         return true;
     }
-    shape.sides().any(|(_, _, a, b)| {
-        face.sides().any(|(_, _, c, d)| {
-            let side = |p: DVec2, q: DVec2, r: DVec2| (q - p).perp_dot(r - p);
-            side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
-        })
-    })
+    shape.sides().any(|(_, _, a, b)| face.sides().any(|(_, _, c, d)| cross((a, b), (c, d))))
 }

@@ -56,6 +56,11 @@ pub enum Facts {
     },
     /// A penetration comes through no face.
     NoHome,
+    /// A penetration reaches over an edge of its face.
+    OnePlane {
+        /// Which kind of edge.
+        kind: EdgeKind,
+    },
     /// What a person decided or measured for sides of a face that are gone.
     LostSides {
         /// Kinds of sides that were overruled.

@@ -66,6 +66,7 @@ const OWN: &[&Rule] = &[
     &roof::near_miss::RULE,
     &roof::counted_twice::RULE,
     &roof::no_home::RULE,
+    &roof::one_plane::RULE,
     &roof::lost::RULE,
     &array::no_deck::RULE,
     &array::pitch::RULE,

@@ -1,9 +1,10 @@
 //! The roof as a drawing of lines, areas and words: in plan, or one face true to size. What it is put on, a sheet of paper or an
 //! SVG file, only scales it.
 
-use crate::labels::{Labels, around};
+use crate::labels::{BELOW, Labels, Wanted};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Rect, Units, dvec2};
 use chalkcourse_job::Resolved;
+use chalkcourse_labels::{Anchor, Weight};
 use chalkcourse_plan::{FromEdge, Plan, base_line};
 use chalkcourse_words::{self as words, face_heading};
 
@@ -98,48 +99,35 @@ fn edge(kind: EdgeKind, from: DVec2, to: DVec2) -> Shape {
 }
 
 /// The line of a dimension, from an edge that a tape is held on.
-fn dimension_line(shapes: &mut Vec<Shape>, labels: &mut Labels, from: FromEdge) {
+fn dimension_line(shapes: &mut Vec<Shape>, labels: &mut Labels, from: FromEdge, number: u32) {
     if from.length() >= SHORT {
         let points = vec![from.edge, from.to];
         shapes.push(Shape::Line { points, width: 0.5, dashes: vec![2.0, 1.5], ink: Ink::Soft });
-        labels.take_line(from.edge, from.to);
+        labels.take_line(from.edge, from.to, 3.0, Weight::Solid, Some(number));
     }
 }
 
-/// The length of a dimension, beside its line where nothing else lies; else in the list of what it is of.
-fn dimension_words(labels: &mut Labels, from: FromEdge, of: &str, units: Units) -> Option<Shape> {
-    let (a, b) = (from.edge, from.to);
+/// The length of a dimension, beside its line where nothing else lies; else out from it.
+fn dimension_words(labels: &mut Labels, from: FromEdge, number: u32, of: &str, units: Units) {
     if from.length() < SHORT {
-        return None;
+        return;
     }
     let text = Length::from_metres(from.length()).show(units);
-    let aside = (b - a).perp().normalize_or_zero() * labels.points(f64::from(SMALL) * 0.9);
-    let turns = [upright(b - a), 0.0];
-    let spots: Vec<_> = turns
-        .into_iter()
-        .flat_map(|turn| [1.0, -1.0, 2.0, -2.0, 3.5, -3.5, 5.0, -5.0].map(|side| (turn, side)))
-        .flat_map(|(turn, side)| {
-            [0.5, 0.35, 0.65, 0.2, 0.8, 0.0, 1.0].map(|share| (a.lerp(b, share) + aside * side, turn))
-        })
-        .collect();
-    labels.put(text.clone(), SMALL, spots).or_else(|| {
-        let middle = a.midpoint(b);
-        let told = words::sheets::from_the(&text, &from.kind.name(), &of);
-        labels.list(&told, SMALL, Rect { min: middle, max: middle })
-    })
-}
-
-/// The turn of words along a line that are never upside down.
-fn upright(along: DVec2) -> f64 {
-    let turn = along.y.atan2(along.x);
-    let half = std::f64::consts::FRAC_PI_2;
-    if turn > half + 1e-6 {
-        turn - 2.0 * half
-    } else if turn < -half + 1e-6 {
-        turn + 2.0 * half
-    } else {
-        turn
-    }
+    labels.want(Wanted {
+        rank: 0,
+        names: Some(number),
+        anchor: Anchor::Along {
+            from: from.edge,
+            to: from.to,
+            beside: &[1.0, -1.0],
+            gap: labels.points(1.0),
+            turned: true,
+            home: 0.5,
+        },
+        told: words::sheets::from_the(&text, &from.kind.name(), &of),
+        texts: vec![text],
+        size: SMALL,
+    });
 }
 
 fn bounds_of(points: impl Iterator<Item = DVec2>) -> Option<Rect> {
@@ -168,48 +156,51 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     labels.take_rect(north(&mut shapes, bounds));
     // Each line of the roof once: drawn from both faces its dashes would fill each other's gaps.
     let lines = layout.roof.lines();
-    for line in &lines {
+    for (number, line) in (0..).zip(&lines) {
         let (a, b) = (line.space.0.truncate(), line.space.1.truncate());
         shapes.push(edge(line.kind, a, b));
+        labels.take_line(a, b, edge_line(line.kind).0 * 0.6, Weight::Line, Some(number));
     }
-    let mut words = Vec::new();
     for (face, placed) in faces.iter().zip(&layout.faces) {
         let text = format!("{}  {}", placed.name, face.plane.pitch);
-        if let Some(middle) = inside(&face.plan) {
-            let at = Rect { min: middle, max: middle };
-            let spots = around(at, &labels, &text, SMALL + 1.5, 8);
-            let put = labels.put(text.clone(), SMALL + 1.5, std::iter::once((middle, 0.0)).chain(spots));
-            words.extend(put.or_else(|| {
-                let (name, falls) = (face_heading(&text), face.plane.downslope);
-                let told = words::sheets::falls(&name, &falls);
-                labels.list(&told, SMALL, at)
-            }));
-        }
+        let Some(home) = inside(&face.plan) else { continue };
+        let (name, falls) = (face_heading(&text), face.plane.downslope);
+        labels.want(Wanted {
+            rank: 1,
+            names: None,
+            anchor: Anchor::Within { rings: face.plan.rings().map(<[DVec2]>::to_vec).collect(), home },
+            told: words::sheets::falls(&name, &falls),
+            texts: vec![text],
+            size: SMALL + 1.5,
+        });
     }
-    for line in &lines {
-        let (a, b) = (line.space.0.truncate(), line.space.1.truncate());
+    for (number, line) in (0..).zip(&lines) {
+        let (from, to) = (line.space.0.truncate(), line.space.1.truncate());
         let length = Length::from_metres(line.length).show(job.units);
         let text = format!("{} {length}", line.kind.name());
-        let out = (b - a).perp().normalize_or_zero() * -labels.points(f64::from(SMALL));
-        let spots = || {
-            [1.0, -1.0].into_iter().flat_map(|side| {
-                [0.5, 0.35, 0.65, 0.25, 0.75].map(|share| (a.lerp(b, share) + out * side, upright(b - a)))
-            })
-        };
-        // Words are no longer than their edge; the kind is told by its dash too.
-        let shown = [&text, &length].into_iter().find_map(|words| {
-            let fits = (b - a).length() >= labels.length(words, SMALL);
-            fits.then(|| labels.put(words.clone(), SMALL, spots())).flatten()
+        let face = layout.faces.get(line.face).map_or("", |face| face.name.as_str());
+        labels.want(Wanted {
+            rank: 2,
+            names: Some(number),
+            // Outside first: the outline runs counter-clockwise.
+            anchor: Anchor::Along {
+                from,
+                to,
+                beside: &[-1.0, 1.0],
+                gap: labels.points(1.5),
+                turned: true,
+                home: 0.5,
+            },
+            told: format!("{text}, {}", face_heading(face)),
+            // Words are no longer than their edge; the kind is told by its dash too.
+            texts: vec![text, length],
+            size: SMALL,
         });
-        words.extend(shown.or_else(|| {
-            let face = layout.faces.get(line.face).map_or("", |face| face.name.as_str());
-            let told = format!("{text}, {}", face_heading(face));
-            labels.list(&told, SMALL, Rect { min: a.midpoint(b), max: a.midpoint(b) })
-        }));
     }
+    let (mut words, beside) = labels.placed();
     shapes.append(&mut words);
     let title = words::sheets::plan_north_up(&job.name);
-    Some(Drawing { title, bounds, shapes, beside: labels.into_beside() })
+    Some(Drawing { title, bounds, shapes, beside })
 }
 
 /// A place inside a shape, far from its border where that is simple.
@@ -259,8 +250,10 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
             }
         }
     }
-    shapes.extend(face.edges.iter().map(|span| edge(span.kind, span.frame.0, span.frame.1)));
-    let mut words = Vec::new();
+    for span in &face.edges {
+        shapes.push(edge(span.kind, span.frame.0, span.frame.1));
+        labels.take_line(span.frame.0, span.frame.1, edge_line(span.kind).0 * 0.6, Weight::Line, None);
+    }
     let blocks = || layout.blocks.iter().filter(|block| block.face == index);
     let lines: Vec<_> =
         blocks().filter_map(|block| Some((base_line(face, block)?, block.name.as_str()))).collect();
@@ -273,36 +266,45 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
             dashes: BASE_LINE.to_vec(),
             ink: Ink::Dark,
         });
-        labels.take_line(from, to);
+        labels.take_line(from, to, 3.0, Weight::Line, None);
     }
     // All lines first: no length stands on the line of another.
-    for from in lines.iter().flat_map(|(line, _)| [line.up, line.along]).flatten() {
-        dimension_line(&mut shapes, &mut labels, from);
+    let measures = || lines.iter().flat_map(|(line, block)| [(line.up, *block), (line.along, *block)]);
+    for (number, (from, _)) in (0..).zip(measures()) {
+        from.into_iter().for_each(|from| dimension_line(&mut shapes, &mut labels, from, number));
     }
-    for (line, block) in &lines {
-        for from in [line.up, line.along].into_iter().flatten() {
-            let of = words::sheets::base_line_of_block(&block);
-            words.extend(dimension_words(&mut labels, from, &of, job.units));
-        }
+    for (number, (from, block)) in (0..).zip(measures()) {
+        let of = words::sheets::base_line_of_block(&block);
+        from.into_iter().for_each(|from| dimension_words(&mut labels, from, number, &of, job.units));
     }
     for (on, name) in named.into_iter().filter(|(_, name)| !name.trim().is_empty()) {
-        // Beside what they name, which is often smaller than they are.
-        let spots = around(on, &labels, &name, SMALL, 8);
-        words.extend(labels.put(name.clone(), SMALL, spots).or_else(|| labels.list(&name, SMALL, on)));
+        labels.want(Wanted {
+            rank: 1,
+            names: None,
+            // Beside what they name, which is often smaller than they are.
+            anchor: Anchor::Around { thing: on, gap: labels.points(1.5), sides: BELOW },
+            told: name.clone(),
+            texts: vec![name],
+            size: SMALL,
+        });
     }
     for block in blocks() {
         let Some(on) = block.bounds else { continue };
         let text = words::sheets::block(&block.name);
-        let within = [0.5, 0.65, 0.35, 0.8, 0.2]
-            .into_iter()
-            .flat_map(|v| [0.5, 0.35, 0.65, 0.2, 0.8].map(|u| (on.min + on.size() * dvec2(u, v), 0.0)));
-        let put = labels.put(text.clone(), SMALL + 1.5, within);
-        words.extend(put.or_else(|| labels.list(&text, SMALL, on)));
+        labels.want(Wanted {
+            rank: 2,
+            names: None,
+            anchor: Anchor::Within { rings: vec![on.corners().to_vec()], home: on.centre() },
+            told: text.clone(),
+            texts: vec![text],
+            size: SMALL + 1.5,
+        });
     }
+    let (mut words, beside) = labels.placed();
     shapes.append(&mut words);
     let face = face_heading(&placed.name);
     let title = words::sheets::true_size_eave_down(&face);
-    Some(Drawing { title, bounds, shapes, beside: labels.into_beside() })
+    Some(Drawing { title, bounds, shapes, beside })
 }
 
 /// What the signs of a drawing mean: each kind of edge by what [`edge_line`] draws it with.

@@ -1,31 +1,50 @@
-//! Places for words on a drawing, where they lie on nothing that must be seen: not on one another, on dimensions or on what
-//! comes through the roof.
+//! The words of a drawing for paper: measured in its type and put where they lie on nothing that must be seen. What finds no place at its
+//! thing goes out with a leader; what finds none there either stands beside the drawing, with a number at the thing. Nothing is left out.
 
-use crate::drawing::Shape;
+use crate::drawing::{Ink, Shape};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
+use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Over, Scene, Try, Weight, place};
 
 /// No letter of the sheets' type is wider than this on average, as a share of its size.
 const WIDE: f64 = 0.6;
+/// Least gap between words and what they keep off, points.
+const CLEAR: f64 = 0.5;
+/// The sides of a thing that words stand on, below first.
+pub(crate) const BELOW: &[(i8, i8)] = &[(0, -1), (0, 1), (1, 0), (-1, 0), (1, -1), (-1, -1), (1, 1), (-1, 1)];
+/// On the thing, then around it.
+const ON_IT: &[(i8, i8)] = &[(0, 0), (0, -1), (0, 1), (1, 0), (-1, 0)];
 
-/// What is taken on a drawing, and how large a point is on it.
+/// The words of a drawing, and what they keep off.
 pub(crate) struct Labels {
-    /// Corners of what is taken, convex, in order.
-    taken: Vec<Vec<DVec2>>,
     /// Metres of the drawing in a point of paper.
     point: f64,
     bounds: Rect,
-    beside: Vec<String>,
+    obstacles: Vec<Obstacle>,
+    wanted: Vec<Wanted>,
 }
 
-/// Where words could stand: their middle, and how far they are turned.
-pub(crate) type Spot = (DVec2, f64);
+/// Words that want a place.
+pub(crate) struct Wanted {
+    /// Lower ones are placed first.
+    pub(crate) rank: u8,
+    /// The number of the thing that they name.
+    pub(crate) names: Option<u32>,
+    /// Where they belong.
+    pub(crate) anchor: Anchor,
+    /// What they say, in full and then shorter.
+    pub(crate) texts: Vec<String>,
+    /// The size of the letters.
+    pub(crate) size: f32,
+    /// What is told beside the drawing where there is no room for them.
+    pub(crate) told: String,
+}
 
 impl Labels {
     /// On a drawing that is put into so many points of width and height.
     pub(crate) fn new(bounds: Rect, room: (f32, f32)) -> Self {
         let size = bounds.size();
         let point = (size.x / f64::from(room.0)).max(size.y / f64::from(room.1));
-        Self { taken: Vec::new(), point, bounds, beside: Vec::new() }
+        Self { point, bounds, obstacles: Vec::new(), wanted: Vec::new() }
     }
 
     /// Points as metres of the drawing.
@@ -33,103 +52,115 @@ impl Labels {
         points * self.point
     }
 
-    /// Takes the room of a rectangle.
+    /// Keeps words off a rectangle.
     pub(crate) fn take_rect(&mut self, rect: Rect) {
-        self.taken.push(rect.corners().to_vec());
+        self.obstacles.push(Obstacle { body: Body::Rect(rect), weight: Weight::Solid, of: None });
     }
 
-    /// Takes the room of a line, three points wide.
-    pub(crate) fn take_line(&mut self, from: DVec2, to: DVec2) {
-        let aside = (to - from).perp().normalize_or_zero() * self.points(1.5);
-        self.taken.push(vec![from + aside, to + aside, to - aside, from - aside]);
+    /// Keeps words off a line so many points wide, but for those that name it.
+    pub(crate) fn take_line(&mut self, from: DVec2, to: DVec2, width: f32, weight: Weight, of: Option<u32>) {
+        let body = Body::Line(from, to, self.points(f64::from(width) / 2.0));
+        self.obstacles.push(Obstacle { body, weight, of });
     }
 
-    fn corners(&self, text: &str, size: f32, (at, turn): Spot) -> Vec<DVec2> {
+    fn size(&self, text: &str, size: f32) -> DVec2 {
         let size = f64::from(size);
-        let half = dvec2(text.chars().count() as f64 * size * WIDE / 2.0 + 1.0, size * 0.6) * self.point;
-        let along = DVec2::from_angle(turn);
-        [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]
-            .map(|(x, y)| at + along * (half.x * x) + along.perp() * (half.y * y))
-            .to_vec()
+        dvec2(text.chars().count() as f64 * size * WIDE + 2.0, size * 1.2) * self.point
     }
 
-    /// How long words are on the drawing, metres.
-    pub(crate) fn length(&self, text: &str, size: f32) -> f64 {
-        text.chars().count() as f64 * f64::from(size) * WIDE * self.point
+    /// Gathers words.
+    pub(crate) fn want(&mut self, wanted: Wanted) {
+        self.wanted.push(wanted);
     }
 
-    /// The words at the first spot where they lie on nothing, and within the drawing; `None` where there is none.
-    pub(crate) fn put(
-        &mut self,
-        text: String,
-        size: f32,
-        spots: impl IntoIterator<Item = Spot>,
-    ) -> Option<Shape> {
-        let free = |corners: &Vec<DVec2>| {
-            corners.iter().all(|corner| self.bounds.contains(*corner))
-                && !self.taken.iter().any(|other| overlap(corners, other))
-        };
-        let (corners, (at, turn)) = spots
-            .into_iter()
-            .map(|spot| (self.corners(&text, size, spot), spot))
-            .find(|(corners, _)| free(corners))?;
-        self.taken.push(corners);
-        Some(Shape::Words { at, turn, size, text })
-    }
-
-    /// A number close to a place, for words that stand beside the drawing: for those that find no free spot on it. Nothing is left
-    /// out; where not even the number has room, the words must tell by themselves what they are of.
-    pub(crate) fn list(&mut self, told: &str, size: f32, near: Rect) -> Option<Shape> {
-        let number = format!("({})", self.beside.len() + 1);
-        self.beside.push(format!("{number} {told}"));
-        let spots = around(near, self, &number, size, 3);
-        self.put(number, size, std::iter::once((near.centre(), 0.0)).chain(spots))
-    }
-
-    /// What stands beside the drawing.
-    pub(crate) fn into_beside(self) -> Vec<String> {
-        self.beside
-    }
-}
-
-/// Whether two convex shapes have more than a border in common: no side of either parts them.
-fn overlap(one: &[DVec2], other: &[DVec2]) -> bool {
-    let parts = |a: &[DVec2], b: &[DVec2]| {
-        (0..a.len()).any(|i| {
-            let side = a[(i + 1) % a.len()] - a[i];
-            let axis = side.perp().normalize_or_zero();
-            let reach = |shape: &[DVec2]| {
-                shape
-                    .iter()
-                    .map(|p| p.dot(axis))
-                    .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| (low.min(v), high.max(v)))
+    /// The words where they stand, with their leaders, and what stands beside the drawing.
+    pub(crate) fn placed(self) -> (Vec<Shape>, Vec<String>) {
+        let leader = How::Leader(self.points(48.0));
+        let labels: Vec<Label> = self
+            .wanted
+            .iter()
+            .map(|it| {
+                let look = |text: &String, how| Try { size: self.size(text, it.size), how };
+                let home = it.texts.iter().map(|text| look(text, How::Home));
+                let out = it
+                    .texts
+                    .last()
+                    .into_iter()
+                    .flat_map(|text| [look(text, How::Overhanging), look(text, leader)]);
+                Label {
+                    rank: it.rank,
+                    names: it.names,
+                    anchor: it.anchor.clone(),
+                    tries: home.chain(out).collect(),
+                    over: Over::Ground,
+                }
+            })
+            .collect();
+        let clear = self.points(CLEAR);
+        let mut scene = Scene { clip: self.bounds, obstacles: self.obstacles.clone(), labels, clear };
+        let places = place(&scene);
+        let mut shapes = Vec::new();
+        let mut left = Vec::new();
+        for (wanted, placed) in self.wanted.iter().zip(&places) {
+            let Some(placed) = placed else {
+                left.push(wanted);
+                continue;
             };
-            let ((low, high), (least, most)) = (reach(a), reach(b));
-            axis != DVec2::ZERO && (high <= least + 1e-9 || most <= low + 1e-9)
-        })
-    };
-    !parts(one, other) && !parts(other, one)
-}
-
-/// Spots around a rectangle for words, the nearest first, below before above, in so many steps away from it.
-pub(crate) fn around(rect: Rect, labels: &Labels, text: &str, size: f32, steps: u8) -> Vec<Spot> {
-    let (half, high) = (labels.length(text, size) / 2.0, labels.points(f64::from(size)));
-    let (middle, out) = (rect.centre(), rect.size() / 2.0);
-    let mut spots = Vec::new();
-    for step in 0..steps {
-        let far = high * (0.75 + f64::from(step));
-        let side = out.x + half + labels.points(3.0);
-        for along in [0.0, half * 0.7, -half * 0.7] {
-            spots.push((middle + dvec2(along, -out.y - far), 0.0));
-            spots.push((middle + dvec2(along, out.y + far), 0.0));
+            let taken = Body::Convex(placed.corners().to_vec());
+            scene.obstacles.push(Obstacle { body: taken, weight: Weight::Solid, of: None });
+            if let Some((a, b)) = placed.leader {
+                let points = vec![a, b];
+                shapes.push(Shape::Line { points, width: 0.4, dashes: Vec::new(), ink: Ink::Soft });
+                let body = Body::Line(a, b, 0.0);
+                scene.obstacles.push(Obstacle { body, weight: Weight::Solid, of: None });
+            }
+            // The words that were tried in full come first, the shortest ones are tried in other ways after them.
+            let text = wanted.texts.get(placed.nth).or(wanted.texts.last()).cloned().unwrap_or_default();
+            shapes.push(Shape::Words { at: placed.at, turn: placed.turn, size: wanted.size, text });
         }
-        let up = high * f64::from(step) * 0.6;
-        for up in [up, -up] {
-            spots.push((middle + dvec2(side, up), 0.0));
-            spots.push((middle + dvec2(-side, up), 0.0));
+        // A number at each thing whose words have no room. Where not even that has room, the words tell by themselves what they are of.
+        let numbers: Vec<String> = (1..=left.len()).map(|number| format!("({number})")).collect();
+        scene.labels = left
+            .iter()
+            .zip(&numbers)
+            .map(|(it, number)| {
+                let thing = match &it.anchor {
+                    Anchor::Around { thing, .. } => *thing,
+                    Anchor::Along { from, to, .. } => {
+                        Rect { min: from.midpoint(*to), max: from.midpoint(*to) }
+                    }
+                    Anchor::Within { home, .. } | Anchor::Fixed(home) => Rect { min: *home, max: *home },
+                };
+                let size = self.size(number, it.size);
+                Label {
+                    rank: it.rank,
+                    names: it.names,
+                    anchor: Anchor::Around { thing, gap: clear, sides: ON_IT },
+                    tries: vec![Try { size, how: How::Home }, Try { size, how: leader }],
+                    over: Over::Ground,
+                }
+            })
+            .collect();
+        for ((wanted, number), placed) in left.iter().zip(&numbers).zip(place(&scene)) {
+            let Some(placed) = placed else { continue };
+            if let Some((a, b)) = placed.leader {
+                shapes.push(Shape::Line {
+                    points: vec![a, b],
+                    width: 0.4,
+                    dashes: Vec::new(),
+                    ink: Ink::Soft,
+                });
+            }
+            shapes.push(Shape::Words {
+                at: placed.at,
+                turn: placed.turn,
+                size: wanted.size,
+                text: number.clone(),
+            });
         }
+        let beside = left.iter().zip(&numbers).map(|(it, number)| format!("{number} {}", it.told));
+        (shapes, beside.collect())
     }
-    spots
 }
 
 #[cfg(test)]
@@ -140,41 +171,50 @@ mod tests {
         Rect::at(dvec2(x, y), dvec2(wide, high))
     }
 
-    #[test]
-    fn words_go_where_nothing_lies() {
-        let mut labels = Labels::new(rect(0.0, 0.0, 100.0, 100.0), (100.0, 100.0));
-        labels.take_rect(rect(40.0, 40.0, 20.0, 20.0));
-        let spots = [(dvec2(50.0, 50.0), 0.0), (dvec2(50.0, 30.0), 0.0), (dvec2(50.0, 80.0), 0.0)];
-        // Four letters of 5 points are 12 wide and a point on each side, 6 high.
-        let Some(Shape::Words { at, .. }) = labels.put("four".into(), 5.0, spots) else { panic!() };
-        assert_eq!(at, dvec2(50.0, 30.0));
-        let Some(Shape::Words { at, .. }) = labels.put("four".into(), 5.0, spots) else { panic!() };
-        assert_eq!(at, dvec2(50.0, 80.0));
-        assert!(labels.put("four".into(), 5.0, spots).is_none());
-        assert!(labels.put("four".into(), 5.0, [(dvec2(2.0, 2.0), 0.0)]).is_none(), "beyond the border");
-        // What has no spot is told beside the drawing, with a number at it.
-        let Some(Shape::Words { text, at, .. }) = labels.list("four feet", 5.0, rect(40.0, 40.0, 20.0, 20.0))
-        else {
-            panic!()
-        };
-        assert_eq!(text, "(1)");
-        assert!(at.distance(dvec2(50.0, 50.0)) < 25.0, "{at}");
-        labels.take_rect(rect(0.0, 0.0, 100.0, 100.0));
-        assert!(labels.list("no room at all", 5.0, rect(1.0, 1.0, 1.0, 1.0)).is_none());
-        assert_eq!(labels.into_beside(), ["(1) four feet", "(2) no room at all"]);
+    fn want(texts: &[&str], at: Rect) -> Wanted {
+        Wanted {
+            rank: 0,
+            names: None,
+            anchor: Anchor::Around { thing: at, gap: 0.0, sides: BELOW },
+            texts: texts.iter().map(|text| (*text).to_owned()).collect(),
+            size: 5.0,
+            told: format!("{} of it", texts[0]),
+        }
+    }
+
+    fn texts(shapes: &[Shape]) -> Vec<&str> {
+        let words = shapes.iter().filter_map(|shape| match shape {
+            Shape::Words { text, .. } => Some(text.as_str()),
+            _ => None,
+        });
+        words.collect()
     }
 
     #[test]
-    fn turned_shapes_overlap_by_what_they_are_and_not_by_their_bounds() {
-        let square = |at: DVec2, turn: f64| {
-            [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]
-                .map(|(x, y)| at + DVec2::from_angle(turn).rotate(dvec2(x, y)))
-                .to_vec()
-        };
-        let eighth = std::f64::consts::FRAC_PI_4;
-        // By hand: a square of 2 turned by 45° reaches √2 along its diagonal, and 1 along the diagonal of the other.
-        assert!(!overlap(&square(dvec2(0.0, 0.0), 0.0), &square(dvec2(1.8, 1.8), eighth)));
-        assert!(overlap(&square(dvec2(0.0, 0.0), 0.0), &square(dvec2(1.6, 1.6), eighth)));
-        assert!(!overlap(&square(dvec2(0.0, 0.0), 0.0), &square(dvec2(2.0, 0.0), 0.0)), "side by side");
+    fn words_go_below_then_out_then_beside_the_drawing_with_a_number() {
+        let labels = || Labels::new(rect(0.0, 0.0, 100.0, 100.0), (100.0, 100.0));
+        let thing = rect(40.0, 40.0, 20.0, 20.0);
+        let mut free = labels();
+        free.want(want(&["four"], thing));
+        let (shapes, beside) = free.placed();
+        // Four letters of 5 points are 12 wide and a point on each side, 6 high: their middle is 3 below the thing.
+        let Some(Shape::Words { at, .. }) = shapes.first() else { panic!() };
+        assert_eq!((*at, beside.len()), (dvec2(50.0, 37.0), 0));
+
+        let mut shut = labels();
+        shut.take_rect(rect(0.0, 0.0, 100.0, 100.0));
+        shut.want(want(&["four"], thing));
+        let (shapes, beside) = shut.placed();
+        assert!(beside == ["(1) four of it"] && texts(&shapes).is_empty(), "no room at all");
+
+        let mut full = labels();
+        for _ in 0..40 {
+            full.want(want(&["a long name indeed", "a name"], thing));
+        }
+        let (shapes, beside) = full.placed();
+        let numbers = texts(&shapes).iter().filter(|text| text.starts_with('(')).count();
+        let led = shapes.iter().filter(|shape| matches!(shape, Shape::Line { .. })).count();
+        assert!(beside.len() > 1 && led > 1, "{beside:?} {led}");
+        assert_eq!(texts(&shapes).len() - numbers + beside.len(), 40, "each is told");
     }
 }

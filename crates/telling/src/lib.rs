@@ -86,6 +86,7 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::NearMiss { face, other } => roof::near_miss(&names, f, *face, *other),
         Facts::CountedTwice { face, other } => roof::counted_twice(&names, f, *face, *other),
         Facts::NoHome => roof::no_home(&names, f),
+        Facts::OnePlane { kind } => roof::one_plane(&names, f, *kind),
         Facts::LostSides { overrules, taped } => roof::lost_sides(&names, f, *overrules, *taped),
         Facts::NoDeck(state) => array::no_deck(&names, f, *state),
         Facts::Pitch => array::pitch(&names, f),

@@ -1,11 +1,11 @@
 //! Whether the roof as drawn holds together.
 
-use crate::names::{Names, length, measured, sentence};
+use crate::names::{Names, length, measured, sentence, the_edge};
 use crate::{RuleWords, Told};
 use chalkcourse_geometry::raise::RaiseError;
-use chalkcourse_geometry::{Tolerances, Units};
+use chalkcourse_geometry::{EdgeKind, Tolerances, Units};
 use chalkcourse_job::{FaceId, Subject};
-use chalkcourse_rules::{Fault, Finding};
+use chalkcourse_rules::{Fault, Finding, Severity};
 use chalkcourse_words as words;
 
 pub(crate) const RULES: &[RuleWords] = &[
@@ -44,6 +44,12 @@ pub(crate) const RULES: &[RuleWords] = &[
         title: words::rules::PENETRATIONS_LIE_ON_A_FACE,
         reason: words::rules::NO_MODULE_KEEPS_CLEAR_OF,
         geometry: Some(words::rules::GEOMETRY_IT_IS_MEASURED_AGAINST),
+    },
+    RuleWords {
+        code: "one-plane",
+        title: words::rules::WHAT_COMES_THROUGH_COMES_THROUGH,
+        reason: words::rules::A_BOOT_OR_A_CURB,
+        geometry: None,
     },
     RuleWords {
         code: "lost-sides",
@@ -174,11 +180,30 @@ pub(crate) fn counted_twice(names: &Names<'_>, finding: &Finding, face: FaceId, 
     }
 }
 
-pub(crate) fn no_home(names: &Names<'_>, finding: &Finding) -> Told {
-    let what = match finding.place.penetration.and_then(|id| names.job.penetration(id)) {
+/// What comes through the roof, told apart from others without a name.
+fn through(names: &Names<'_>, finding: &Finding) -> String {
+    match finding.place.penetration.and_then(|id| names.job.penetration(id)) {
         Some(it) if it.name.trim().is_empty() => format!("{} {}", it.kind.name(), it.id),
         _ => names.penetration(finding.place.penetration),
+    }
+}
+
+pub(crate) fn one_plane(names: &Names<'_>, finding: &Finding, kind: EdgeKind) -> Told {
+    let (what, edge) = (sentence(&through(names, finding)), the_edge(kind));
+    let by = names.length(measured(finding));
+    let message = match finding.severity {
+        Severity::Note => words::rules::stands_over_by_hand(&what, &by, &edge),
+        _ => words::rules::reaches_over_set_it_clear(&what, &by, &edge),
     };
+    Told {
+        message,
+        measured: words::rules::over_the_edge(&by, &edge),
+        required: words::rules::ON_ONE_PLANE.now().into(),
+    }
+}
+
+pub(crate) fn no_home(names: &Names<'_>, finding: &Finding) -> Told {
+    let what = through(names, finding);
     Told {
         message: words::rules::has_its_middle_on_no(&sentence(&what)),
         measured: words::rules::ON_NO_FACE.now().into(),

@@ -3,7 +3,7 @@
 
 use super::crossings::crossings;
 use super::hit::block_rect;
-use super::measure::words_of_measure;
+use super::labelling::{Of, bounds};
 use super::{Canvas, Stage};
 use crate::action::{Action, Actions};
 use crate::edits::corners_at;
@@ -12,7 +12,7 @@ use crate::state::{State, Tool, View};
 use crate::widgets::fields;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, RoofFace, dvec2};
-use chalkcourse_job::Edit;
+use chalkcourse_job::{Edit, FaceId};
 use egui::{CursorIcon, Id, Key, Role, Sense, TextEdit, Ui, WidgetInfo};
 
 /// A dimension that is being typed over.
@@ -30,6 +30,14 @@ struct Shown {
     length: Length,
     words: String,
     rect: egui::Rect,
+}
+
+impl Shown {
+    /// One whose words stand on the drawing.
+    fn of(own: &Canvas, of: Dimension, length: Length, words: String) -> Option<Self> {
+        let label = own.shown.iter().find(|it| it.of == Of::Dimension(of))?;
+        Some(Self { of, length, words, rect: bounds(label.placed.as_ref()?) })
+    }
 }
 
 /// The dimensions of a block in the frame of its face, from the border of the face to the block or on from it.
@@ -73,7 +81,7 @@ pub(crate) fn dimension_fields(
     actions: &mut Actions,
 ) {
     let shown = match own.drag.gesture.is_none() && state.tool == Tool::Select {
-        true => of_what_is_held(ui, stage, document, state),
+        true => of_what_is_held(stage, document, state, own),
         false => Vec::new(),
     };
     if own.typing.as_ref().is_some_and(|typing| shown.iter().all(|it| it.of != typing.of)) {
@@ -94,7 +102,7 @@ pub(crate) fn dimension_fields(
     }
 }
 
-fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, state: &State) -> Vec<Shown> {
+fn of_what_is_held(stage: &Stage, document: &Document, state: &State, own: &Canvas) -> Vec<Shown> {
     let (job, layout, space) = (document.job(), &document.plan().layout, &stage.space);
     if let Some(block) = state.selection.block().and_then(|id| job.block(id)) {
         let Some((index, face)) = layout.face(block.face) else { return Vec::new() };
@@ -104,34 +112,27 @@ fn of_what_is_held(ui: &Ui, stage: &Stage, document: &Document, state: &State) -
         let lines = of_block(face, block_rect(job, block)).into_iter();
         let shown = lines.filter_map(|(toward, from, to)| {
             let length = Length::from_metres(from.distance(to));
-            let words = length.show(job.units);
-            let ends = [from, to].map(|p| space.screen_from_frame(&face.plane, p));
-            let rect = words_of_measure(ui.painter(), ends, &words)?;
-            Some(Shown { of: Dimension::Block(block.id, toward), length, words, rect })
+            Shown::of(own, Dimension::Block(block.id, toward), length, length.show(job.units))
         });
         return shown.collect();
     }
-    let held =
-        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
-    let face =
-        state.selection.face(job).filter(|_| held && state.view == View::Plan).and_then(|id| job.face(id));
-    // The sides of a face that follows from a part are changed there.
-    let Some(face) = face.filter(|face| face.from.is_none()) else { return Vec::new() };
+    let Some(face) = face_of_sides(document, state).and_then(|id| job.face(id)) else { return Vec::new() };
     let Some((_, on_roof)) = layout.face(face.id) else { return Vec::new() };
-    let sides = face.outline.sides().filter_map(|(ring, side, a, b)| {
-        let mut spans = on_roof.edges.iter().filter(|span| (span.ring, span.side) == (ring, side));
-        let (span, more) = (spans.next()?, spans.next());
-        let ends = [a, b].map(|p| space.screen_from_plan(p));
-        // A side that meets several others has the words of each of them: then there is no one length to press on.
-        if more.is_some() || (ends[1] - ends[0]).length() < 60.0 {
-            return None;
-        }
+    let sides = face.outline.sides().filter_map(|(ring, side, ..)| {
+        let span = on_roof.edges.iter().find(|span| (span.ring, span.side) == (ring, side))?;
         let length = Length::from_metres(span.length);
-        let middle = ends[0] + (ends[1] - ends[0]) * 0.5;
-        let rect = egui::Rect::from_center_size(middle, egui::vec2(54.0, 34.0));
-        Some(Shown { of: Dimension::Side(face.id, ring, side), length, words: length.show(job.units), rect })
+        Shown::of(own, Dimension::Side(face.id, ring, side), length, length.show(job.units))
     });
     sides.collect()
+}
+
+/// The drawn face whose sides can be typed over: the one that is held. The sides of a face that follows from a part are changed there.
+pub(super) fn face_of_sides(document: &Document, state: &State) -> Option<FaceId> {
+    let job = document.job();
+    let held =
+        matches!(state.selection, Selection::Face(_) | Selection::Side { .. } | Selection::Corner { .. });
+    let face = state.selection.face(job).filter(|_| held && state.view == View::Plan)?;
+    job.face(face).filter(|face| face.from.is_none()).map(|face| face.id)
 }
 
 fn field(ui: &mut Ui, it: &Shown, document: &Document, own: &mut Canvas, actions: &mut Actions) {

@@ -13,6 +13,7 @@ mod hit;
 mod interact;
 mod item;
 mod keys;
+mod labelling;
 mod measure;
 mod menu;
 mod outline;
@@ -20,6 +21,7 @@ mod paint;
 mod paint_blocks;
 mod paint_courses;
 mod paint_fill;
+mod paint_legend;
 mod paint_limits;
 mod paint_marks;
 mod paint_paths;
@@ -31,6 +33,7 @@ mod part;
 mod picture;
 mod snap;
 mod tools;
+mod words;
 
 pub(crate) use dimensions::dimension_fields;
 pub(crate) use draw_bar::draw_bar;
@@ -46,6 +49,7 @@ use chalkcourse_job::FindingKey;
 use dimensions::Typing;
 use egui::{Key, PointerButton, Response, Sense, Ui};
 use gesture::Drag;
+use labelling::Shown;
 use paint_limits::Zones;
 use paint_paths::Paths;
 use paint_preview::Preview;
@@ -62,6 +66,8 @@ pub(crate) struct Canvas {
     typing: Option<Typing>,
     /// The zones where modules may not stand, kept for the next frame.
     zones: Option<Zones>,
+    /// The labels of the drawing as they stand in this frame.
+    shown: Vec<Shown>,
     /// The pathways, kept for the next frame.
     paths: Option<Paths>,
     /// Zones of wind suction, kept for the next frame.

@@ -3,12 +3,13 @@
 use super::brush::Brush;
 use super::gesture::Gesture;
 use super::{
-    Canvas, Stage, group, paint_blocks, paint_courses, paint_fill, paint_limits, paint_marks, paint_paths,
-    paint_preview, paint_report, paint_roof, paint_zones, part, picture,
+    Canvas, Stage, group, paint_blocks, paint_courses, paint_fill, paint_legend, paint_limits, paint_marks,
+    paint_paths, paint_preview, paint_report, paint_roof, paint_zones, part, picture,
 };
 use crate::state::State;
 use crate::{Document, theme};
 use egui::{CornerRadius, Ui};
+use std::cell::RefCell;
 
 /// Paints the drawing as the document and the state are now.
 pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, own: &mut Canvas) {
@@ -16,6 +17,8 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
         painter: ui.painter().with_clip_rect(stage.space.area),
         space: stage.space,
         palette: theme::of(ui),
+        words: RefCell::default(),
+        obstacles: RefCell::default(),
     };
     brush.painter.rect_filled(stage.space.area, CornerRadius::ZERO, brush.palette.ground);
     picture::paint(&brush, document, state);
@@ -28,6 +31,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
     paint_roof::penetration_names(&brush, document, state);
     paint_roof::edges(&brush, document, state);
     paint_roof::names(&brush, document, state);
+    paint_marks::signs(&brush, document);
     paint_marks::lights(&brush, document, state);
     paint_report::part(&brush, document, state, own);
     paint_preview::preview(&brush, document, state, own);
@@ -46,4 +50,6 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
     own.tools.of(state.tool).paint(&brush, document, state);
     paint_marks::guides(&brush, state, own);
     paint_marks::frame(&brush, document, state);
+    paint_legend::legend(&brush, document, state);
+    own.shown = brush.place_words();
 }

@@ -2,17 +2,21 @@
 
 use super::brush::Brush;
 use super::hit::cell_rect;
+use super::labelling::{Of, Words, point, rank};
 use crate::state::State;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::{BlockId, Cell};
+use chalkcourse_labels::{Anchor, How, Over, Weight};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_rules::Severity;
-use egui::{Align2, Color32, Mesh, Pos2, Shape, Stroke};
+use egui::{Color32, Mesh, Pos2, Shape, Stroke};
 use std::collections::BTreeMap;
 
 /// Modules narrower than this, in points, show no cells.
 const CELLS_FROM: f32 = 34.0;
+/// Blocks narrower than this, in points, show no name.
+const NAMES_FROM: f32 = 40.0;
 
 /// The worst finding of each module that is not waived.
 type Marked = BTreeMap<(BlockId, Cell), Severity>;
@@ -118,20 +122,34 @@ fn block(
     label(brush, state, placed, plane);
 }
 
-/// The name of a block, where there is room.
+/// The name of a block, where there is room; and words keep off its modules.
 fn label(brush: &Brush, state: &State, placed: &PlacedBlock, plane: &Plane) {
     let held = state.selection.block() == Some(placed.id);
     // What is held has dimensions there, and its name in the panel.
-    if let Some(bounds) = placed.bounds.filter(|_| !held) {
-        let corners = quad(brush, plane, bounds);
-        let around = egui::Rect::from_points(&corners);
-        if around.width() > 90.0 {
-            // Inside it: below a block that fills its face the eave has its own words.
-            let words = text::block_label(&placed.name, placed.modules.len());
-            let at = around.center_bottom() - egui::vec2(0.0, 6.0);
-            brush.label(at, Align2::CENTER_BOTTOM, &words, theme::size::SMALL, brush.palette.text);
-        }
+    let Some(bounds) = placed.bounds else { return };
+    let corners = quad(brush, plane, bounds);
+    brush.keep_off_shape(&corners, Weight::Ground);
+    let around = egui::Rect::from_points(&corners);
+    if held || around.width() < NAMES_FROM || !around.intersects(brush.space.area) {
+        return;
     }
+    let color = brush.palette.text;
+    let whole = brush.small(&text::block_label(&placed.name, placed.modules.len()), color);
+    let name = brush.small(&text::block_name(&placed.name), color);
+    brush.say(Words {
+        rank: rank::BLOCK,
+        names: None,
+        // Inside it: below a block that fills its face the eave has its own words.
+        anchor: Anchor::Within {
+            rings: vec![corners.iter().copied().map(point).collect()],
+            home: point(around.center_bottom() - egui::vec2(0.0, 15.0)),
+        },
+        over: Over::Ground,
+        tries: vec![(whole, How::Home), (name, How::Home)],
+        color,
+        framed: false,
+        of: Of::Other,
+    });
 }
 
 /// A rectangle of a frame on the screen, counter-clockwise in the frame from its lower left.

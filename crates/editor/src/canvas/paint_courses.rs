@@ -2,13 +2,15 @@
 
 use super::brush::Brush;
 use super::crossings::crossings;
+use super::labelling::{ON_IT, around, point, rank};
 use crate::state::{
     Ghost, State,
     coursing::{among, block_spoken_of, face_spoken_of},
 };
-use crate::{Document, text, theme};
+use crate::{Document, text};
 use chalkcourse_geometry::{Length, RoofFace, dvec2};
-use egui::{Align2, Color32, Pos2, Shape, Stroke, Vec2};
+use chalkcourse_labels::Anchor;
+use egui::{Color32, Pos2, Shape, Stroke};
 
 /// Marks where a block lies among the courses, while the window of courses is open.
 pub(super) fn marks(brush: &Brush, document: &Document, state: &State) {
@@ -40,7 +42,7 @@ pub(super) fn marks(brush: &Brush, document: &Document, state: &State) {
         &face.plane,
         dvec2(among.bounds.max.x, (among.span.end() + among.courses.top) / 2.0),
     );
-    brush.label(at, Align2::CENTER_CENTER, &top, theme::size::SMALL, p.text);
+    brush.say_at(rank::COURSE, around(egui::Rect::from_pos(at), 0.0, ON_IT), &top, p.text);
 }
 
 /// What a proposal that is pointed at would make.
@@ -78,9 +80,10 @@ fn level(brush: &Brush, face: &RoofFace, v: f64, line: &Line<'_>) {
         brush.painter.line_segment([a, b], Stroke::new(line.width, line.color));
         if nth == 0 && !line.words.is_empty() {
             let end = if a.x <= b.x { a } else { b };
-            let seen = brush.space.area.shrink(8.0);
-            let at = (end + Vec2::new(10.0, -12.0)).clamp(seen.min, seen.max);
-            brush.label(at, Align2::LEFT_CENTER, line.words, theme::size::SMALL, line.color);
+            let other = if a.x <= b.x { b } else { a };
+            let (from, to) = (point(end), point(other));
+            let anchor = Anchor::Along { from, to, beside: &[-1.0, 1.0], gap: 3.0, turned: true, home: 0.0 };
+            brush.say_at(rank::DIMENSION, anchor, line.words, line.color);
         }
     }
 }

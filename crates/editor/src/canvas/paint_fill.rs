@@ -2,12 +2,14 @@
 
 use super::Canvas;
 use super::brush::Brush;
+use super::labelling::{BELOW, Of, Show, Words, around, rank};
 use crate::state::{List, Pointed, State};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::FaceId;
+use chalkcourse_labels::{How, Over};
 use chalkcourse_plan::{HeldBack, Near};
-use egui::{CornerRadius, Pos2, Shape, Stroke, Vec2};
+use egui::{Pos2, Shape, Stroke};
 
 /// Words on the roof are set in lines this long, in points.
 const LINE: f32 = 260.0;
@@ -131,22 +133,19 @@ fn ghost(brush: &Brush, plane: &Plane, rect: Rect, lit: bool) -> Pos2 {
     around.center_bottom()
 }
 
-/// Words below a place, in lines, kept on the drawing.
+/// Words below a place, in lines.
 fn say(brush: &Brush, at: Pos2, words: &str) {
-    let p = brush.palette;
-    let font = theme::font(theme::size::SMALL);
-    let galley = brush.painter.layout(words.to_owned(), font, p.text, LINE);
-    let seen = brush.space.area.shrink(12.0);
-    let corner = at + Vec2::new(-galley.size().x / 2.0, 10.0);
-    let most = (seen.max - galley.size()).max(seen.min);
-    let corner = corner.clamp(seen.min, most);
-    let ground = egui::Rect::from_min_size(corner, galley.size()).expand2(Vec2::new(7.0, 4.0));
-    brush.painter.rect(
-        ground,
-        CornerRadius::same(4),
-        theme::faint(p.panel, 240),
-        Stroke::new(1.0, p.light),
-        egui::StrokeKind::Outside,
-    );
-    brush.painter.galley(corner, galley, p.text);
+    let color = brush.palette.text;
+    let galley = brush.painter.layout(words.to_owned(), theme::font(theme::size::SMALL), color, LINE);
+    let show = Show::Words(galley);
+    brush.say(Words {
+        rank: rank::TYPED,
+        names: None,
+        anchor: around(egui::Rect::from_pos(at), 6.0, BELOW),
+        over: Over::Ground,
+        tries: vec![(show.clone(), How::Home), (show, How::Leader(200.0))],
+        color,
+        framed: true,
+        of: Of::Other,
+    });
 }

@@ -75,7 +75,9 @@ pub(super) fn zones(brush: &Brush, document: &Document, own: &mut Canvas) {
         // Dots around what is free for modules, dashes around what is not for the lowest row.
         for (shapes, dashes) in [(&it.zones.free, (2.0, 4.0)), (&it.zones.not_lowest, (7.0, 4.0))] {
             for shape in shapes {
-                brush.outline(&shape.map(|p| it.face.plane.to_plan(p)), stroke, Some(dashes));
+                let in_plan = shape.map(|p| it.face.plane.to_plan(p));
+                brush.keep_off_border(&in_plan);
+                brush.outline(&in_plan, stroke, Some(dashes));
             }
         }
     }

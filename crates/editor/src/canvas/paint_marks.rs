@@ -4,10 +4,17 @@ use super::Canvas;
 use super::brush::Brush;
 use super::gesture::Gesture;
 use super::hit::{HANDLES, block_rect, corners, handle_at, row_end_at, row_rect};
+use super::labelling::{LEFT, ON_IT, OVER_IT, Of, RIGHT_BELOW, Show, Words, around, point, rank, thing};
 use super::measure::measure;
-use crate::state::{Pointed, State, View};
+use super::paint_roof::home;
+use super::paint_zones::inside;
+use crate::state::{Dimension, Pointed, State, View};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
+use chalkcourse_job::{BlockId, Cell, FaceId, FindingKey, PenetrationId};
+use chalkcourse_labels::{Anchor, How, Over, Weight};
+use chalkcourse_layout::Layout;
+use chalkcourse_rules::Severity;
 use chalkcourse_takeoff::PlaceShape;
 use egui::{Align2, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
@@ -124,13 +131,15 @@ pub(super) fn held(brush: &Brush, document: &Document, state: &State) {
         && brush.space.shows(index)
     {
         let bounds = block_rect(job, block);
-        dimensions(brush, face, bounds, job.units);
+        dimensions(brush, block.id, face, bounds, job.units);
         for side in HANDLES {
-            handle(brush, handle_at(&brush.space, &face.plane, bounds, side), false);
+            let at = handle_at(&brush.space, &face.plane, bounds, side);
+            handle(brush, at, false);
         }
         for row in (0..block.rows.min(200)).filter(|_| block.rows > 1) {
             let at = row_end_at(&brush.space, &face.plane, row_rect(job, block, row));
             let grip = Rect::from_center_size(at, Vec2::new(6.0, 14.0) * brush.space.grown());
+            brush.keep_off_rect(grip, Weight::Solid);
             brush.painter.rect(
                 grip,
                 CornerRadius::same(3),
@@ -153,46 +162,185 @@ pub(super) fn held(brush: &Brush, document: &Document, state: &State) {
 pub(super) fn handle(brush: &Brush, at: Pos2, held: bool) {
     let p = brush.palette;
     let (fill, radius) = if held { (p.accent, theme::HANDLE + 1.5) } else { (p.panel, theme::HANDLE) };
-    brush.painter.circle(at, radius * brush.space.grown(), fill, Stroke::new(1.6, p.accent));
+    let radius = radius * brush.space.grown();
+    brush.keep_off_rect(Rect::from_center_size(at, Vec2::splat(radius * 2.0)), Weight::Solid);
+    brush.painter.circle(at, radius, fill, Stroke::new(1.6, p.accent));
 }
 
 /// From the block to the border of its face: eave, top, and both sides.
-fn dimensions(brush: &Brush, face: &RoofFace, bounds: chalkcourse_geometry::Rect, units: Units) {
-    for (_, from, to) in super::dimensions::of_block(face, bounds) {
-        let length = Length::from_metres(from.distance(to));
-        let (a, b) = (
-            brush.space.screen_from_frame(&face.plane, from),
-            brush.space.screen_from_frame(&face.plane, to),
-        );
-        measure(brush, a, b, &length.show(units), brush.palette.accent);
+fn dimensions(
+    brush: &Brush,
+    block: BlockId,
+    face: &RoofFace,
+    bounds: chalkcourse_geometry::Rect,
+    units: Units,
+) {
+    let color = brush.palette.accent;
+    for (nth, (toward, from, to)) in super::dimensions::of_block(face, bounds).into_iter().enumerate() {
+        let ends = [from, to].map(|end| brush.space.screen_from_frame(&face.plane, end));
+        if !measure(brush, ends, color, Some(thing::dimension(nth))) {
+            continue;
+        }
+        let show = brush.small(&Length::from_metres(from.distance(to)).show(units), color);
+        let [from, to] = ends.map(point);
+        brush.say(Words {
+            rank: rank::DIMENSION,
+            names: Some(thing::dimension(nth)),
+            anchor: Anchor::Along { from, to, beside: &[0.0, 1.0, -1.0], gap: 3.0, turned: false, home: 0.5 },
+            over: Over::Ground,
+            tries: vec![
+                (show.clone(), How::Home),
+                (show.clone(), How::Overhanging),
+                (show, How::Leader(60.0)),
+            ],
+            color,
+            framed: false,
+            of: Of::Dimension(Dimension::Block(block, toward)),
+        });
+    }
+}
+
+/// The sign of the worst finding at each thing that has one: a block at the first module that is meant, what comes through the roof,
+/// a place, a face. What lies close together on the screen has one sign.
+pub(super) fn signs(brush: &Brush, document: &Document) {
+    let layout = &document.plan().layout;
+    let still = document.plan_before().unwrap_or(document.plan());
+    let mut signs: Vec<Sign> = Vec::new();
+    for finding in document.plan().findings.iter().filter(|it| it.waived.is_none()) {
+        let Some(thing) = thing_of(&finding.place) else { continue };
+        let Some(anchor) = place_of_sign(brush, layout, &still.layout, thing) else { continue };
+        let at = match &anchor {
+            Anchor::Around { thing, .. } => thing.centre(),
+            Anchor::Within { home, .. } | Anchor::Fixed(home) => *home,
+            Anchor::Along { from, .. } => *from,
+        };
+        match signs.iter_mut().find(|sign| sign.thing == thing || sign.at.distance(at) < ONE_PLACE) {
+            Some(sign) => {
+                sign.severity = sign.severity.min(finding.severity);
+                sign.keys.push(finding.key.clone());
+            }
+            None => {
+                signs.push(Sign {
+                    thing,
+                    at,
+                    anchor,
+                    severity: finding.severity,
+                    keys: vec![finding.key.clone()],
+                });
+            }
+        }
+    }
+    for Sign { anchor, severity, keys, .. } in signs {
+        let show = Show::Sign(severity);
+        let tries = [0.0, 24.0, 60.0, 140.0]
+            .map(|far| (show.clone(), if far == 0.0 { How::Home } else { How::Leader(far) }));
+        brush.say(Words {
+            rank: rank::FINDING,
+            names: None,
+            anchor,
+            over: Over::Ground,
+            tries: tries.to_vec(),
+            color: theme::severity(brush.palette, severity),
+            framed: false,
+            of: Of::Findings(keys),
+        });
+    }
+}
+
+/// What is nearer than this on the screen has one sign, in points.
+const ONE_PLACE: f64 = 20.0;
+
+/// The sign of the findings at one place.
+struct Sign {
+    thing: Thing,
+    at: DVec2,
+    anchor: Anchor,
+    severity: Severity,
+    keys: Vec<FindingKey>,
+}
+
+/// What a finding is at.
+#[derive(Clone, Copy, PartialEq)]
+enum Thing {
+    Penetration(PenetrationId),
+    Module(BlockId, Option<Cell>),
+    Spot(DVec2),
+    Face(FaceId),
+}
+
+fn thing_of(place: &chalkcourse_rules::Place) -> Option<Thing> {
+    let middle = place.shape.iter().sum::<DVec2>() / place.shape.len().max(1) as f64;
+    place
+        .penetration
+        .map(Thing::Penetration)
+        .or_else(|| place.block.map(|block| Thing::Module(block, place.cells.first().copied())))
+        .or_else(|| (!place.shape.is_empty()).then_some(Thing::Spot(middle)))
+        .or_else(|| place.face.map(Thing::Face))
+}
+
+/// Where the sign of a thing belongs; nowhere for what is not shown.
+fn place_of_sign(brush: &Brush, layout: &Layout, still: &Layout, thing: Thing) -> Option<Anchor> {
+    let space = &brush.space;
+    let seen = |at: Rect| space.area.intersects(at);
+    let at_point = |at: Pos2| seen(Rect::from_pos(at)).then(|| around(Rect::from_pos(at), -9.0, ON_IT));
+    match thing {
+        Thing::Penetration(id) => {
+            let it = layout.penetration(id)?;
+            if space.face_on.is_some_and(|(face, _)| it.on_face(face).is_none()) {
+                return None;
+            }
+            let corners = it.plan.bounds()?.corners().map(|corner| space.screen_from_plan(corner));
+            let there = Rect::from_points(&corners);
+            seen(there).then(|| around(there, 2.0, LEFT))
+        }
+        Thing::Module(id, cell) => {
+            let block = layout.block(id).filter(|block| space.shows(block.face))?;
+            let plane = &layout.roof.faces.get(block.face)?.plane;
+            let module = block.modules.iter().find(|it| Some(it.cell) == cell).or(block.modules.first())?;
+            at_point(space.screen_from_frame(plane, module.rect.centre()))
+        }
+        Thing::Spot(at) => match space.face_on {
+            Some((face, _)) if !layout.roof.faces.get(face)?.plan.contains(at) => None,
+            _ => at_point(space.screen_from_plan(at)),
+        },
+        Thing::Face(id) => {
+            let (index, face) = layout.face(id).filter(|(index, _)| space.shows(*index))?;
+            let at = home(face, index, still).map_or_else(|| inside(&face.plan), |at| face.plane.to_plan(at));
+            let on_screen = |ring: &[DVec2]| ring.iter().map(|&p| point(space.screen_from_plan(p))).collect();
+            let rings: Vec<Vec<DVec2>> = face.plan.rings().map(on_screen).collect();
+            let corners: Vec<Pos2> = face.plan.outer.iter().map(|&p| space.screen_from_plan(p)).collect();
+            let home = point(space.screen_from_plan(at));
+            seen(Rect::from_points(&corners)).then_some(Anchor::Within { rings, home })
+        }
     }
 }
 
 /// The lines that say why something stopped where it did.
 pub(super) fn guides(brush: &Brush, state: &State, own: &Canvas) {
     let color = brush.palette.guide;
-    // The second of two has its words a line lower.
-    for (index, guide) in own.drag.guides.iter().enumerate() {
+    for guide in &own.drag.guides {
         let (a, b) = (brush.space.screen_from_plan(guide.line.0), brush.space.screen_from_plan(guide.line.1));
         brush.styled(a, b, color, (1.2, &[6.0], &[3.0]));
         if (a - b).length() < 1.0 {
             brush.painter.circle_stroke(a, 8.0, Stroke::new(1.5, color));
         }
-        let seen = brush.space.area.shrink(40.0);
         let next = own.tools.of(state.tool).next_point();
         let corner = matches!(own.drag.gesture, Some(Gesture::MoveCorner { .. }));
-        let (at, anchor) = if let Some(next) = next.or(state.pointer.filter(|_| corner)) {
-            let beside = Vec2::new(14.0, 14.0 + 20.0 * index as f32);
-            (brush.space.screen_from_plan(next) + beside, Align2::LEFT_TOP)
+        let anchor = if let Some(next) = next.or(state.pointer.filter(|_| corner)) {
+            around(Rect::from_pos(brush.space.screen_from_plan(next)), 12.0, RIGHT_BELOW)
         } else if (b - a).x.abs() > (b - a).y.abs() {
-            let end = if a.x < b.x { a } else { b };
-            (end - Vec2::new(8.0, 0.0), Align2::RIGHT_CENTER)
+            around(Rect::from_pos(seen_end(brush, a, b, |at| at.x)), 6.0, LEFT)
         } else {
-            let end = if a.y < b.y { a } else { b };
-            (end - Vec2::new(0.0, 6.0), Align2::CENTER_BOTTOM)
+            around(Rect::from_pos(seen_end(brush, a, b, |at| at.y)), 6.0, OVER_IT)
         };
-        brush.label(at.clamp(seen.min, seen.max), anchor, &guide.words, theme::size::SMALL, color);
+        brush.say_at(rank::TYPED, anchor, &guide.words, color);
     }
+}
+
+/// The end of a line that is first by some measure, kept on the drawing.
+fn seen_end(brush: &Brush, a: Pos2, b: Pos2, by: impl Fn(Pos2) -> f32) -> Pos2 {
+    let seen = brush.space.area.shrink(16.0);
+    (if by(a) < by(b) { a } else { b }).clamp(seen.min, seen.max)
 }
 
 /// Scale bar, north, and what is shown.

@@ -2,13 +2,14 @@
 
 use super::Canvas;
 use super::brush::Brush;
+use super::labelling::{Of, Words, point, rank};
 use crate::state::State;
 use crate::widgets::hatch;
 use crate::{Document, text, theme};
-use chalkcourse_layout::Layout;
+use chalkcourse_labels::{Anchor, How, Over};
 use chalkcourse_plan::Plan;
 use chalkcourse_rules::Pathway;
-use egui::{Align2, Pos2, Rect, Shape, Stroke, Vec2};
+use egui::{Pos2, Rect, Shape, Stroke};
 use std::sync::Arc;
 
 /// The pathways of a plan, kept until there is another plan.
@@ -31,7 +32,6 @@ pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &
         found: chalkcourse_rules::pathways(document.job(), &plan.layout),
     }));
     let p = brush.palette;
-    let mut taken = taken(brush, &plan.layout);
     for path in paths.found.iter().filter(|path| path.faces.iter().any(|face| brush.space.shows(*face))) {
         let mut outline: Vec<Pos2> =
             path.outline.iter().map(|&at| brush.space.screen_from_plan(at)).collect();
@@ -40,35 +40,26 @@ pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &
             brush.painter.line_segment([a, b], Stroke::new(1.0, theme::faint(p.note, 150)));
         }
         let words = text::pathway(path, document.job().units);
-        let size = Vec2::new(brush.width(&words, theme::size::SMALL) + 12.0, theme::size::SMALL + 8.0);
-        // Low on the screen first, where fewer names stand than at half height.
-        let spots = [0.87, 0.13, 0.5, 0.7, 0.3].map(|part| label_spot(&outline, part));
-        let is_free = |at: &&Pos2| {
-            let rect = Rect::from_center_size(**at, size);
-            !taken.iter().any(|other| other.intersects(rect))
-        };
-        let spot = *spots.iter().find(is_free).unwrap_or(&spots[0]);
-        taken.push(Rect::from_center_size(spot, size));
+        let show = brush.small(&words, p.note);
+        brush.say(Words {
+            rank: rank::BLOCK,
+            names: None,
+            // Low on the screen first, where fewer names stand than at half height.
+            anchor: Anchor::Within {
+                rings: vec![outline.iter().copied().map(point).collect()],
+                home: point(label_spot(&outline, 0.87)),
+            },
+            over: Over::Ground,
+            tries: vec![(show.clone(), How::Home), (show, How::Leader(60.0))],
+            color: p.note,
+            framed: false,
+            of: Of::Other,
+        });
         outline.extend(outline.first().copied());
         if Rect::from_points(&outline).size().max_elem() < 50_000.0 {
             brush.painter.extend(Shape::dashed_line(&outline, Stroke::new(1.6, p.note), 10.0, 5.0));
         }
-        brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::SMALL, p.note);
     }
-}
-
-/// Room on the screen that is no place for words: modules, and penetrations with their names below them.
-fn taken(brush: &Brush, layout: &Layout) -> Vec<Rect> {
-    let blocks = layout.blocks.iter().filter_map(|block| {
-        let plane = &layout.roof.faces.get(block.face)?.plane;
-        Some(Rect::from_points(&block.bounds?.corners().map(|at| brush.space.screen_from_frame(plane, at))))
-    });
-    let penetrations = layout.penetrations.iter().filter_map(|penetration| {
-        let corners = penetration.plan.bounds()?.corners().map(|at| brush.space.screen_from_plan(at));
-        let rect = Rect::from_points(&corners).expand2(Vec2::new(20.0, 2.0));
-        Some(rect.with_max_y(rect.bottom() + 22.0))
-    });
-    blocks.chain(penetrations).collect()
 }
 
 /// Where a word goes: in the middle of the longest level stretch at a part of the height, from the top.

@@ -2,17 +2,25 @@
 
 use super::brush::Brush;
 use super::crossings::crossings;
+use super::labelling::{BELOW, Of, Show, Words, around, point, rank, thing};
 use super::picture;
-use crate::state::{State, View};
-use crate::widgets::severity_sign;
+use crate::state::{Dimension, State, View};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, EdgeKind, Length, RoofFace, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, RoofFace, dvec2};
+use chalkcourse_labels::{Anchor, How, Over, Weight};
 use chalkcourse_layout::Layout;
-use chalkcourse_rules::Severity;
-use egui::{Align2, Stroke};
+use egui::Stroke;
+use std::sync::Arc;
 
 /// How much of a face is seen over a picture, of 255.
 const OVER_PICTURE: u8 = 96;
+/// Edges that are shorter on the screen have no words at all, in points; those a little longer none on a leader.
+const SHORT: f32 = 7.0;
+const SEEN: f32 = 10.0;
+/// How far the words of an edge go out.
+const OUT: f64 = 160.0;
+/// Names of what comes through the roof show from this scale, in points to a metre.
+const NAMES_FROM: f64 = 14.0;
 
 pub(super) fn faces(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
@@ -54,11 +62,12 @@ fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLi
 pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let units = document.job().units;
+    let held_face = super::dimensions::face_of_sides(document, state);
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if !brush.space.shows(index) {
             continue;
         }
-        for edge in &face.edges {
+        for (nth, edge) in face.edges.iter().enumerate() {
             let told =
                 brush.space.face_on.is_none() && told_by_neighbour(layout, index, edge.kind, edge.neighbour);
             let (a, b) =
@@ -70,18 +79,51 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
                 continue;
             }
             let (width, dashes, gaps) = theme::edge_style(edge.kind);
-            brush.styled(a, b, color, (if held { width + 1.5 } else { width }, dashes, gaps));
-            let words = text::edge(edge.kind, Length::from_metres(edge.length), units);
+            let width = if held { width + 1.5 } else { width };
+            brush.styled(a, b, color, (width, dashes, gaps));
+            brush.keep_off_line(a, b, width, Weight::Line, Some(thing::edge(index, nth)));
+            let long = (b - a).length();
+            if long < SHORT || !brush.space.area.intersects(egui::Rect::from_two_pos(a, b).expand(1.0)) {
+                continue;
+            }
+            let color = if held { color } else { brush.palette.text };
+            let length = Length::from_metres(edge.length);
+            let whole = brush.small(&text::edge(edge.kind, length, units), color);
+            let short = brush.small(&length.show(units), color);
+            let mut tries =
+                vec![(whole, How::Home), (short.clone(), How::Home), (short.clone(), How::Overhanging)];
+            if long >= SEEN {
+                tries.push((short, How::Leader(OUT)));
+            }
             // A free edge has its words outside, where nothing else is; a shared one has them on the line.
             let free = edge.neighbour.is_none() || brush.space.face_on.is_some();
-            let beside = if free { -12.0 } else { 0.0 };
-            brush.label_along(a, b, beside, &words, if held { color } else { brush.palette.text });
+            let beside: &[f64] = if free { &[1.0, -1.0] } else { &[0.0, 1.0, -1.0] };
+            let (from, to) = (point(a), point(b));
+            let typed = held_face == Some(placed.id) && whole_side(face, edge);
+            brush.say(Words {
+                rank: if typed || held { rank::DIMENSION } else { rank::EDGE },
+                names: Some(thing::edge(index, nth)),
+                anchor: Anchor::Along { from, to, beside, gap: 3.0, turned: true, home: 0.5 },
+                over: Over::Ground,
+                tries,
+                color,
+                framed: false,
+                of: match typed {
+                    true => Of::Dimension(Dimension::Side(placed.id, edge.ring, edge.side)),
+                    false => Of::Edge(index, nth),
+                },
+            });
         }
     }
 }
 
+/// Whether a span is all of its side: a side that meets several others has the words of each of them.
+fn whole_side(face: &RoofFace, span: &EdgeSpan) -> bool {
+    face.edges.iter().filter(|it| (it.ring, it.side) == (span.ring, span.side)).count() == 1
+}
+
 /// A line that two faces share is drawn once, by the first of them.
-fn told_by_neighbour(
+pub(super) fn told_by_neighbour(
     layout: &Layout,
     index: usize,
     kind: EdgeKind,
@@ -103,48 +145,44 @@ pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
         if !brush.space.shows(index) {
             continue;
         }
-        let words = format!("{}  {}", placed.name, face.plane.pitch);
         let corners: Vec<_> = face.plan.outer.iter().map(|&p| brush.space.screen_from_plan(p)).collect();
-        let room = egui::Rect::from_points(&corners).size();
-        // Words that are wider than their face would lie on another one.
-        let width = brush.width(&words, theme::size::BODY);
-        if room.min_elem() < 40.0 || width + 48.0 > room.x {
+        let room = egui::Rect::from_points(&corners);
+        if room.size().min_elem() < 26.0 || !room.intersects(brush.space.area) {
             continue;
         }
-        let Some(at) = free_spot(face, index, &still.layout) else { continue };
-        // While a block is dragged over it the name is out of the way, and nothing jumps.
-        if layout
-            .blocks
-            .iter()
-            .any(|b| b.face == index && b.bounds.is_some_and(|r| r.grown(0.3).contains(at)))
-        {
-            continue;
-        }
-        let spot = brush.space.screen_from_frame(&face.plane, at);
         let p = brush.palette;
-        let worst = document
-            .plan()
-            .findings
-            .iter()
-            .filter(|f| f.waived.is_none() && f.place.face == Some(placed.id) && f.place.block.is_none())
-            .map(|f| f.severity)
-            .min();
-        let held = state.selection == Selection::Face(placed.id);
-        let color = if held { p.accent } else { p.text };
-        let rect = brush.label(spot, Align2::CENTER_CENTER, &words, theme::size::BODY, color);
+        let color = if state.selection == Selection::Face(placed.id) { p.accent } else { p.text };
+        let Some(at) = home(face, index, &still.layout) else { continue };
         let water = brush.space.screen_from_plan(face.plane.to_plan(at) + face.plane.downslope.unit() * 0.1)
             - brush.space.screen_from_plan(face.plane.to_plan(at));
-        let arrow = water.normalized() * 18.0;
-        let base = rect.right_center() + egui::vec2(20.0, 0.0) - arrow * 0.5;
-        brush.painter.arrow(base, arrow, Stroke::new(1.6, p.quiet));
-        if let Some(severity) = worst.filter(|s| *s <= Severity::Caution) {
-            severity_sign(&brush.painter, rect.left_center() - egui::vec2(18.0, 0.0), 8.0, severity, p);
+        let name = |words: &str| brush.galley(words, theme::size::BODY, color);
+        let whole = name(&format!("{}  {}", placed.name, face.plane.pitch));
+        let mut tries = vec![(Show::Arrow(Arc::clone(&whole), water.normalized()), How::Home)];
+        // While something is dragged over it the name is out of the way, and nothing jumps.
+        if document.plan_before().is_none() {
+            tries.push((Show::Words(Arc::clone(&whole)), How::Home));
+            tries.push((Show::Words(name(&placed.name)), How::Home));
+            tries.push((Show::Words(whole), How::Leader(40.0)));
         }
+        let ring = |ring: &[DVec2]| ring.iter().map(|&p| point(brush.space.screen_from_plan(p))).collect();
+        brush.say(Words {
+            rank: rank::FACE,
+            names: None,
+            anchor: Anchor::Within {
+                rings: face.plan.rings().map(ring).collect(),
+                home: point(brush.space.screen_from_frame(&face.plane, at)),
+            },
+            over: Over::Faint,
+            tries,
+            color,
+            framed: false,
+            of: Of::Other,
+        });
     }
 }
 
 /// A place on a face far from its border and clear of blocks.
-fn free_spot(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVec2> {
+pub(super) fn home(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVec2> {
     const STEPS: i32 = 6;
     let blocks: Vec<_> = layout
         .blocks
@@ -187,24 +225,31 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
 /// The names of penetrations: over blocks, which would cut them off.
 pub(super) fn penetration_names(brush: &Brush, document: &Document, state: &State) {
     let p = brush.palette;
-    for placed in &document.plan().layout.penetrations {
+    for (index, placed) in document.plan().layout.penetrations.iter().enumerate() {
         if brush.space.face_on.is_some_and(|(face, _)| placed.on_face(face).is_none()) {
             continue;
         }
         let held = state.selection == Selection::Penetration(placed.id);
         let hovered = state.hover == Selection::Penetration(placed.id);
         if let Some(bounds) = placed.plan.bounds() {
-            let low = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.min.y));
-            let high = brush.space.screen_from_plan(dvec2(bounds.centre().x, bounds.max.y));
-            let below = if low.y > high.y { low } else { high };
-            if brush.space.camera.scale > 14.0 || held || hovered {
-                brush.label(
-                    below + egui::vec2(0.0, 5.0),
-                    Align2::CENTER_TOP,
-                    &placed.name,
-                    theme::size::SMALL,
-                    if held { p.accent } else { p.quiet },
-                );
+            let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
+            let on_screen = egui::Rect::from_points(&ends);
+            brush.keep_off_rect(on_screen, Weight::Solid);
+            if (brush.space.camera.scale > NAMES_FROM || held || hovered)
+                && on_screen.intersects(brush.space.area)
+            {
+                let color = if held { p.accent } else { p.quiet };
+                let name = brush.small(&placed.name, color);
+                brush.say(Words {
+                    rank: rank::PENETRATION,
+                    names: None,
+                    anchor: around(on_screen, 3.0, BELOW),
+                    over: Over::Ground,
+                    tries: vec![(name.clone(), How::Home), (name, How::Leader(60.0))],
+                    color,
+                    framed: false,
+                    of: Of::Penetration(index),
+                });
             }
         }
     }

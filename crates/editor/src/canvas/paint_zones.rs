@@ -2,6 +2,7 @@
 
 use super::Canvas;
 use super::brush::Brush;
+use super::labelling::{ON_IT, around, rank};
 use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Polygon;
@@ -45,7 +46,8 @@ pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut
                 continue;
             };
             let at = brush.space.screen_from_plan(inside(largest));
-            brush.label(at, Align2::CENTER_CENTER, &text::wind_zone(zone), theme::size::SMALL, p.caution);
+            let at = around(egui::Rect::from_pos(at), -9.0, ON_IT);
+            brush.say_at(rank::BLOCK, at, &text::wind_zone(zone), p.caution);
         }
     }
     let corner = brush.space.area.left_top() + egui::vec2(14.0, 14.0);
@@ -54,7 +56,7 @@ pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut
 }
 
 /// A point inside a shape, well away from its border: the middle of its largest triangle.
-fn inside(shape: &Polygon) -> chalkcourse_geometry::DVec2 {
+pub(super) fn inside(shape: &Polygon) -> chalkcourse_geometry::DVec2 {
     let area = |t: &[chalkcourse_geometry::DVec2; 3]| (t[1] - t[0]).perp_dot(t[2] - t[0]).abs();
     let largest = shape.triangles().into_iter().max_by(|a, b| area(a).total_cmp(&area(b)));
     largest.map_or_else(Default::default, |t| (t[0] + t[1] + t[2]) / 3.0)

@@ -3,11 +3,12 @@
 use super::Stage;
 use super::brush::Brush;
 use super::hit::{part_corners, part_held};
+use super::labelling::{ABOVE_RIGHT, around, rank};
 use crate::action::Actions;
 use crate::state::{PartPlace, State, View};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::PartKind;
-use egui::{Align2, Pos2, Stroke, Ui};
+use egui::{Pos2, Stroke, Ui};
 
 /// The wall lines and corners of the held part, the outlines of parts without faces, and the place of a trouble.
 pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
@@ -34,13 +35,8 @@ pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
     if let Some(spot) = state.trouble {
         let at = brush.space.screen_from_plan(spot);
         brush.painter.circle_stroke(at, 12.0, Stroke::new(2.5, p.stop));
-        brush.label(
-            at + egui::vec2(16.0, -16.0),
-            Align2::LEFT_BOTTOM,
-            text::TROUBLE_HERE.now(),
-            theme::size::SMALL,
-            p.stop,
-        );
+        let around = around(egui::Rect::from_center_size(at, egui::Vec2::splat(24.0)), 2.0, ABOVE_RIGHT);
+        brush.say_at(rank::TYPED, around, text::TROUBLE_HERE.now(), p.stop);
     }
 }
 

@@ -281,6 +281,9 @@ commands! {
             .mark(Tick(|_, state| state.courses_in_plan)),
     Pathways => Entry::new(text::PATHWAYS, command::PATHWAYS, (View, 3), Action::Toggle(Toggle::Pathways))
         .mark(Tick(|_, state| state.show_pathways)),
+    Lines => Entry::new(text::LINES_MEAN, command::LINES, (View, 3), Action::Toggle(Toggle::Lines))
+        .keys(&[Chord::shift(Key::L)])
+        .mark(Tick(|_, state| state.show_lines)),
     WindZones => Entry::new(
         text::WIND_ZONES,
         text::WIND_ZONES_HELP,

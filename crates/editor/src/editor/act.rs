@@ -261,6 +261,7 @@ impl Editor {
         let shown = match what {
             Toggle::Courses => &mut self.state.courses_in_plan,
             Toggle::Pathways => &mut self.state.show_pathways,
+            Toggle::Lines => &mut self.state.show_lines,
             Toggle::WindZones => &mut self.state.show_zones,
         };
         *shown = !*shown;

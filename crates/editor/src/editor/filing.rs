@@ -85,10 +85,11 @@ impl Editor {
 
     /// Puts another job on the desk.
     pub(super) fn put(&mut self, document: Document) {
-        let (courses, pathways, zones, how) = (
+        let (courses, pathways, zones, lines, how) = (
             self.state.courses_in_plan,
             self.state.show_pathways,
             self.state.show_zones,
+            self.state.show_lines,
             self.state.raise_as,
         );
         self.document = document;
@@ -96,6 +97,7 @@ impl Editor {
             courses_in_plan: courses,
             show_pathways: pathways,
             show_zones: zones,
+            show_lines: lines,
             raise_as: how,
             ..State::fresh(&self.document)
         };

@@ -99,6 +99,8 @@ pub(crate) enum Toggle {
     Courses,
     /// The pathways for the fire service.
     Pathways,
+    /// What the lines of the drawing mean.
+    Lines,
     /// The zones of wind suction.
     WindZones,
 }
@@ -128,6 +130,8 @@ pub(crate) struct State {
     pub(crate) show_pathways: bool,
     /// Draw the zones of wind suction.
     pub(crate) show_zones: bool,
+    /// Tell what the lines mean.
+    pub(crate) show_lines: bool,
     /// The kind that the penetration tool places; a vent until a person chose.
     pub(crate) penetration_kind: Option<PenetrationKind>,
     /// What part of the house is drawn next; a dormer until a person chose.

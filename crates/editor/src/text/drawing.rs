@@ -56,6 +56,9 @@ pub(crate) fn dimension_words(of: Dimension, length: &str) -> String {
     format!("{}: {length}", dimension_of(of))
 }
 
+pub(crate) const LINES_MEAN: Say = words::canvas::WHAT_THE_LINES_MEAN;
+pub(crate) const LINE_OF_FREE: Say = words::canvas::INSIDE_MODULES_MAY_STAND;
+pub(crate) const LINE_OF_LOWEST: Say = words::canvas::NOT_FOR_THE_LOWEST_ROW;
 pub(crate) const HOLD_ALL: Say = words::canvas::HOLD_ALL_BLOCKS_AND_PENETRATIONS;
 pub(crate) const GROUP_HELP: Say = words::canvas::DRAG_ONE_OF_THEM_AND;
 pub(crate) const GROUP_ON: Say = words::canvas::SWITCH_THESE_MODULES_ON;

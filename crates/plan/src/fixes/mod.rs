@@ -142,6 +142,7 @@ fn kinds(asked: &Asked<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) ->
         kinds.push(modules::on(asked, block));
     }
     kinds.push(moves::of_what_comes_through(asked));
+    kinds.push(moves::onto_one_plane(asked));
     for block in &blocks {
         kinds.push(modules::off(asked, block, trials));
     }

@@ -6,9 +6,9 @@ use super::change::{Change, Step};
 use super::ground::{Body, Ground, rows_of};
 use crate::room::path_strips;
 use chalkcourse_geometry::fit::least_slide;
-use chalkcourse_geometry::{Convex, DVec2, dvec2};
-use chalkcourse_job::{Block, BlockId, Edit, Penetration};
-use chalkcourse_layout::PlacedBlock;
+use chalkcourse_geometry::{Convex, DVec2, RoofFace, dvec2};
+use chalkcourse_job::{Block, BlockId, Edit, FaceId, Penetration};
+use chalkcourse_layout::{PlacedBlock, reaches_over};
 use chalkcourse_limits::Against;
 
 /// Moves that are tried of those that some limits leave.
@@ -147,12 +147,48 @@ pub(super) fn of_what_comes_through(asked: &Asked<'_>) -> Vec<Step> {
         .filter(|by| by.length() > 1e-6)
         .collect();
     sort(&mut ways);
-    let step = |by: DVec2| Step {
-        change: Change::MoveThrough { penetration: it.id, face: on_id, by },
-        edit: Edit::PutPenetration(Penetration {
-            at: on.plane.to_plan(on.plane.to_frame(it.at) + by),
-            ..it.clone()
-        }),
+    ways.into_iter().map(|by| moved(it, on_id, on, by)).collect()
+}
+
+fn moved(it: &Penetration, face: FaceId, on: &RoofFace, by: DVec2) -> Step {
+    let at = on.plane.to_plan(on.plane.to_frame(it.at) + by);
+    Step {
+        change: Change::MoveThrough { penetration: it.id, face, by },
+        edit: Edit::PutPenetration(Penetration { at, ..it.clone() }),
+    }
+}
+
+/// Moves of a penetration that reaches over an edge of its face, until it is clear of all of them: straight away from the edge, along
+/// the eave, up or down the slope; the least first.
+pub(super) fn onto_one_plane(asked: &Asked<'_>) -> Vec<Step> {
+    let job = &asked.state.job;
+    let place = &asked.finding.place;
+    let of = place.penetration.and_then(|id| job.penetration(id)).filter(|it| it.kind.can_be_moved());
+    let (Some(it), Some(face)) = (of.filter(|_| asked.finding.rule == "one-plane"), place.face) else {
+        return Vec::new();
     };
-    ways.into_iter().map(step).collect()
+    let Some((index, on)) = asked.state.layout.face(face) else { return Vec::new() };
+    let placed = asked.state.layout.penetration(it.id).and_then(|it| it.on_face(index));
+    let Some(placed) = placed else { return Vec::new() };
+    let told_to = job.units.told_to();
+    let up = |length: f64| (length.abs() / told_to - 1e-6).ceil() * told_to * length.signum();
+    let clear = |along: DVec2| {
+        let mut by = DVec2::ZERO;
+        // In a corner one edge after the other.
+        for _ in 0..4 {
+            let Some(over) = reaches_over(on, &placed.outline.map(|p| p + by)) else { return Some(by) };
+            let away = over.span.inward();
+            let way = if along == DVec2::ZERO { away } else { along * along.dot(away).signum() };
+            let share = way.dot(away);
+            if share < 0.05 {
+                return None;
+            }
+            let step = way * (over.by / share);
+            by += DVec2::new(up(step.x), up(step.y));
+        }
+        None
+    };
+    let mut ways: Vec<DVec2> = [DVec2::ZERO, DVec2::X, DVec2::Y].into_iter().filter_map(clear).collect();
+    ways.sort_by(|a, b| a.length().total_cmp(&b.length()));
+    ways.into_iter().map(|by| moved(it, face, on, by)).collect()
 }

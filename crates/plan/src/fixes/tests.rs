@@ -256,6 +256,20 @@ fn what_can_be_moved_goes_out_of_the_way_of_a_locked_block() {
     assert_eq!(offered(&job, "clearance"), vec![]);
 }
 
+/// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 m of slope, so that a vent of 0.4 m reaches 0.2 − 0.1118 = 0.0882 m = 3.47 in
+/// over it: down by 3 1/2 in, to the next sixteenth. A chimney can't be moved.
+#[test]
+fn a_vent_over_the_ridge_goes_down_by_as_much() {
+    let mut job = gable();
+    job.penetrations = vec![vent(1.0, 5.9, PenetrationKind::Vent)];
+    let (change, next) = best(&job, "one-plane");
+    let Change::MoveThrough { by, .. } = change else { panic!("{change:?}") };
+    assert!((by - dvec2(0.0, -3.5 * INCH)).length() < 1e-9, "{by}");
+    assert!((next.penetrations[0].at.y - (5.9 - 3.5 * INCH / 1.25f64.sqrt())).abs() < 1e-9);
+    job.penetrations[0].kind = PenetrationKind::Chimney;
+    assert_eq!(offered(&job, "one-plane"), vec![]);
+}
+
 /// Block 4 has nowhere to go on a face that both fill: the last thing is to take one away.
 #[test]
 fn at_the_last_a_block_is_taken_away() {

@@ -5,6 +5,7 @@ pub(crate) mod height_gap;
 pub(crate) mod lost;
 pub(crate) mod near_miss;
 pub(crate) mod no_home;
+pub(crate) mod one_plane;
 pub(crate) mod outline;
 pub(crate) mod part;
 

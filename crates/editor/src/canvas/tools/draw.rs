@@ -161,7 +161,7 @@ fn paint(brush: &Brush, document: &Document, draft: &Draft) {
     let side = |a: DVec2, b: DVec2, color: Color32| {
         let words = Length::from_metres(a.distance(b)).show(units);
         let (a, b) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
-        brush.label_along(a, b, 12.0, &words, color);
+        brush.label_along(a, b, &words, color);
     };
     let shown = draft.shown();
     if !shown.is_empty() {

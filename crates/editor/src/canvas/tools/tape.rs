@@ -3,11 +3,12 @@ use crate::action::Actions;
 use crate::canvas::brush::Brush;
 use crate::canvas::gesture::{Drag, Gesture};
 use crate::canvas::hit;
+use crate::canvas::labelling::{RIGHT_BELOW, around, rank};
 use crate::canvas::measure::measure;
 use crate::state::State;
-use crate::{Document, state, text, theme};
+use crate::{Document, state, text};
 use chalkcourse_geometry::{DVec2, Length};
-use egui::{Align2, Vec2};
+use egui::Rect;
 
 /// Measures from one place to another: in plan, and on the slope where both are on one face.
 #[derive(Debug, Default)]
@@ -59,13 +60,7 @@ impl Tool for Tape {
             _ => text::taped(in_plan, units),
         };
         let (a, b) = (brush.space.screen_from_plan(from), brush.space.screen_from_plan(to));
-        measure(brush, a, b, "", brush.palette.guide);
-        brush.label(
-            b + Vec2::new(14.0, 14.0),
-            Align2::LEFT_TOP,
-            &words,
-            theme::size::SMALL,
-            brush.palette.guide,
-        );
+        measure(brush, [a, b], brush.palette.guide, None);
+        brush.say_at(rank::TYPED, around(Rect::from_pos(b), 12.0, RIGHT_BELOW), &words, brush.palette.guide);
     }
 }

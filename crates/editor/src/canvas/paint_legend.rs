@@ -1,0 +1,45 @@
+//! What the lines of the drawing mean, on demand: each kind that is there by a piece of it, as it is drawn and printed.
+
+use super::brush::{Brush, Style};
+use crate::state::State;
+use crate::{Document, text, theme};
+use chalkcourse_geometry::EdgeKind;
+use chalkcourse_labels::Weight;
+use egui::{Color32, CornerRadius, Pos2, Rect, Stroke, StrokeKind, Vec2};
+
+/// Room for the piece of a line, and between two rows, in points.
+const PIECE: f32 = 56.0;
+const ROW: f32 = 19.0;
+const MARGIN: f32 = 12.0;
+
+/// Draws the legend in the lower right corner, where the person asked for it.
+pub(super) fn legend(brush: &Brush, document: &Document, state: &State) {
+    if !state.show_lines {
+        return;
+    }
+    let p = brush.palette;
+    let faces = document.plan().layout.roof.faces.iter().enumerate();
+    let shown = || faces.clone().filter(|(index, _)| brush.space.shows(*index));
+    let there = |kind: EdgeKind| shown().any(|(_, face)| face.edges.iter().any(|edge| edge.kind == kind));
+    let kinds = EdgeKind::ALL.into_iter().filter(|kind| there(*kind));
+    let mut rows: Vec<(Color32, Style, &str)> =
+        kinds.map(|kind| (p.line, theme::edge_style(kind), kind.name())).collect();
+    rows.push((p.zone, (1.0, &[2.0], &[4.0]), text::LINE_OF_FREE.now()));
+    rows.push((p.zone, (1.0, &[7.0], &[4.0]), text::LINE_OF_LOWEST.now()));
+    let words: Vec<_> =
+        rows.iter().map(|(_, _, words)| brush.galley(words, theme::size::SMALL, p.text)).collect();
+    let wide = words.iter().map(|galley| galley.size().x).fold(0.0, f32::max);
+    let size = Vec2::new(PIECE + wide + MARGIN * 3.0, ROW * rows.len() as f32 + MARGIN);
+    let card = Rect::from_min_size(brush.space.area.right_bottom() - size - Vec2::splat(MARGIN), size);
+    brush.keep_off_rect(card, Weight::Solid);
+    let frame = Stroke::new(1.0, p.rule);
+    brush.painter.rect(card, CornerRadius::same(6), theme::faint(p.panel, 245), frame, StrokeKind::Inside);
+    let mut y = card.top() + (MARGIN + ROW) / 2.0;
+    for ((color, style, _), galley) in rows.into_iter().zip(words) {
+        let from = Pos2::new(card.left() + MARGIN, y);
+        brush.styled(from, from + Vec2::new(PIECE, 0.0), color, style);
+        let at = Pos2::new(from.x + PIECE + MARGIN, y - galley.size().y / 2.0);
+        brush.painter.galley(at, galley, p.text);
+        y += ROW;
+    }
+}
