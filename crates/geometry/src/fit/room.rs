@@ -102,7 +102,7 @@ impl Room {
         let mut slabs = Vec::with_capacity(self.slabs.len());
         let mut sweep = Sweep::default();
         for slab in &self.slabs {
-            debug_assert!(slab.foot.is_none(), "the room of the lowest row would be lost");
+            debug_assert!(slab.foot.is_none());
             let here: Vec<&Patch> = patches.iter().filter(|p| p.lo < slab.hi && slab.lo < p.hi).collect();
             if here.is_empty() {
                 push(&mut slabs, slab.lo, slab.hi, slab.gaps.clone());
