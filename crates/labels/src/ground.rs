@@ -162,7 +162,8 @@ impl Ground {
         let mut under = Under::Free;
         let on_label = |who: Who| match who {
             Who::Thing(weight, of) => {
-                let own = of.is_some() && of == names;
+                // What was led away from a thing does not lie on it after all.
+                let own = of.is_some() && of == names && placed.leader.is_none();
                 let may = match weight {
                     Weight::Faint => over >= Over::Faint,
                     Weight::Ground => over >= Over::Ground,

@@ -15,6 +15,8 @@ pub enum Ink {
     Dark,
     /// Dimensions and courses.
     Soft,
+    /// The line from words that stand aside to what they name.
+    Leader,
     /// The ground of modules.
     Module,
     /// The ground of penetrations.

@@ -110,7 +110,7 @@ impl Labels {
             scene.obstacles.push(Obstacle { body: taken, weight: Weight::Solid, of: None });
             if let Some((a, b)) = placed.leader {
                 let points = vec![a, b];
-                shapes.push(Shape::Line { points, width: 0.4, dashes: Vec::new(), ink: Ink::Soft });
+                shapes.push(Shape::Line { points, width: 0.4, dashes: Vec::new(), ink: Ink::Leader });
                 let body = Body::Line(a, b, 0.0);
                 scene.obstacles.push(Obstacle { body, weight: Weight::Solid, of: None });
             }
@@ -148,7 +148,7 @@ impl Labels {
                     points: vec![a, b],
                     width: 0.4,
                     dashes: Vec::new(),
-                    ink: Ink::Soft,
+                    ink: Ink::Leader,
                 });
             }
             shapes.push(Shape::Words {

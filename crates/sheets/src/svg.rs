@@ -130,7 +130,7 @@ fn wrapped(text: &str, width: f64) -> Vec<String> {
 fn color(ink: Ink) -> &'static str {
     match ink {
         Ink::Dark => "#14161a",
-        Ink::Soft => "#54585f",
+        Ink::Soft | Ink::Leader => "#54585f",
         Ink::Module => "#c9d8ea",
         Ink::Penetration => "#d9cdb8",
     }

@@ -194,7 +194,9 @@ fn the_svg_is_well_formed_and_has_every_module() {
         assert_eq!(filled, plan.summary.modules + plan.layout.penetrations.len(), "{name}");
         // An edge of two faces once: from both its dashes would close each other's gaps.
         let edges = plan.layout.roof.lines().len();
-        assert_eq!(lines, edges + 1, "{name}: edges and the arrow to the north");
+        let drawing = plan_drawing(&job, &plan).unwrap();
+        let leaders = drawing.shapes.iter().filter(|it| matches!(it, Shape::Line { ink: Ink::Leader, .. }));
+        assert_eq!(lines, edges + 1 + leaders.count(), "{name}: edges, the arrow to the north, leaders");
         assert!(text.contains(&format!("<title>{}", job.name)), "{name}");
         assert!(text.contains("Falls"), "{name}: no caution");
     }
@@ -262,6 +264,22 @@ fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64)
                     let far = |p: &DVec2| distance_to_segment(*p, line[0], line[1]);
                     let near = places.iter().map(far).fold(f64::INFINITY, f64::min);
                     assert!(near > 0.2 * point, "{name}: {text:?} lies on a dimension");
+                }
+                Shape::Line { points: line, ink: Ink::Leader, .. } => {
+                    // A leader begins at its own words, which are the nearest to one of its ends.
+                    let off = |at: DVec2, turn: f64, half: DVec2, p: DVec2| {
+                        let along = DVec2::from_angle(turn);
+                        let d = dvec2((p - at).dot(along).abs(), (p - at).dot(along.perp()).abs()) - half;
+                        d.max(DVec2::ZERO).length()
+                    };
+                    let ends = |it: &(DVec2, f64, DVec2, &str)| {
+                        line.iter().map(|&p| off(it.0, it.1, it.2, p)).fold(f64::INFINITY, f64::min)
+                    };
+                    let own = words.iter().map(ends).fold(f64::INFINITY, f64::min);
+                    let far = |p: &DVec2| distance_to_segment(*p, line[0], line[1]);
+                    let near = places.iter().map(far).fold(f64::INFINITY, f64::min);
+                    let is_own = ends(&words[nth]) <= own + 1e-9;
+                    assert!(is_own || near > 0.2 * point, "{name}: {text:?} lies on a leader");
                 }
                 _ => {}
             }

@@ -41,7 +41,7 @@ pub(super) fn draw_all(
     };
     let color = |ink| match ink {
         drawing::Ink::Dark => INK,
-        drawing::Ink::Soft => SOFT,
+        drawing::Ink::Soft | drawing::Ink::Leader => SOFT,
         drawing::Ink::Module => [201, 216, 234],
         drawing::Ink::Penetration => [217, 205, 184],
     };
