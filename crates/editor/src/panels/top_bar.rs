@@ -3,7 +3,7 @@ use crate::commands::{Command, Marked, Menu};
 use crate::state::{Look, Settings, State, View};
 use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
-use egui::{Align, Button, Layout, Ui};
+use egui::{Align, Button, Layout, ScrollArea, TextWrapMode, Ui};
 
 /// Files and commands left, the view in the middle, the order right.
 pub(crate) fn top_bar(
@@ -22,7 +22,12 @@ pub(crate) fn top_bar(
         ] {
             ui.menu_button(words.now(), |ui| {
                 ui.set_min_width(if menu == Menu::Help { 220.0 } else { 240.0 });
-                contents(ui, menu, document, state, settings, actions);
+                // A long menu scrolls where the window is low: none of it is out of reach.
+                let room = ui.ctx().content_rect().bottom() - ui.max_rect().top() - 2.0 * theme::GAP;
+                ScrollArea::vertical().max_height(room).min_scrolled_height(room).show(ui, |ui| {
+                    ui.style_mut().wrap_mode = Some(TextWrapMode::Extend);
+                    contents(ui, menu, document, state, settings, actions);
+                });
             });
         }
         ui.separator();
