@@ -61,3 +61,23 @@ fn every_field_has_help() {
     silent(&mut hand, "fill", &mut found);
     assert!(found.is_empty(), "{found:#?}");
 }
+
+/// The longest menu in the lowest window that is promised: it begins below its button, and its last line is scrolled to and works.
+#[test]
+fn a_menu_that_is_higher_than_the_window_scrolls() {
+    let mut hand = Hand::new();
+    hand.harness.set_size(egui::Vec2::new(1280.0, 720.0));
+    hand.harness.run();
+    hand.press("Edit");
+    let steps = hand.harness.get_by_label_contains("Steps taken").rect();
+    assert!(steps.top() > 40.0, "{steps:?}");
+    let last = "Face from measurements";
+    assert!(hand.harness.get_by_label_contains(last).rect().bottom() > 720.0, "nothing is to be scrolled");
+    hand.harness.get_by_label_contains(last).scroll_to_me();
+    hand.harness.run();
+    let there = hand.harness.get_by_label_contains(last).rect();
+    assert!(there.bottom() < 720.0, "{there:?}");
+    hand.harness.get_by_label_contains(last).click();
+    hand.harness.run();
+    assert!(hand.sees("Still needed"), "its window opens");
+}
