@@ -8,8 +8,8 @@ use crate::{Anchor, How, Label, Over, Placed, Scene};
 const ASKED: usize = 6;
 /// Places out from their things that are looked at on one drawing, and labels that are asked to move: a frame does not wait for words
 /// that have no room anyhow. Those that matter most look first.
-const MOST_OUT: usize = 8_000;
-const MOST_ASKED: usize = 300;
+const MOST_OUT: usize = 1_000;
+const MOST_ASKED: usize = 120;
 
 /// Where each label stands, in the order of the labels; none for one that found no place.
 ///
