@@ -7,7 +7,7 @@ pub(super) use super::words::{Of, Show, Words};
 use crate::theme;
 use crate::widgets::severity_sign;
 use chalkcourse_geometry::{DVec2, Polygon, dvec2};
-use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Over, Placed, Scene, Try, Weight, place};
+use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Placed, Scene, Try, Weight, place};
 use egui::epaint::TextShape;
 use egui::{Align2, Color32, CornerRadius, Galley, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 use std::sync::Arc;
@@ -94,36 +94,14 @@ impl Brush {
     pub(super) fn say_at(&self, rank: u8, anchor: Anchor, words: &str, color: Color32) {
         let show = self.small(words, color);
         let tries = vec![(show.clone(), How::Home), (show, How::Leader(120.0))];
-        self.say(Words {
-            rank,
-            names: None,
-            anchor,
-            over: Over::Ground,
-            tries,
-            color,
-            framed: false,
-            of: Of::Other,
-        });
+        self.say(Words::of(rank, anchor, tries, color));
     }
 
     /// Words that stand where the frame of the drawing has them.
     pub(super) fn label(&self, at: Pos2, anchor: Align2, words: &str, size: f32, color: Color32) {
-        let show = Show::Words(self.galley(words, size, color));
-        let size = show.size();
-        let ground = anchor.anchor_size(at, Vec2::new(size.x as f32 - 10.0, size.y as f32 - 4.0));
-        let anchor = Anchor::Fixed(point(ground.center()));
-        let tries = vec![(show, How::Home)];
-        let names = None;
-        self.say(Words {
-            rank: 0,
-            names,
-            anchor,
-            over: Over::Ground,
-            tries,
-            color,
-            framed: false,
-            of: Of::Other,
-        });
+        let galley = self.galley(words, size, color);
+        let anchor = Anchor::Fixed(point(anchor.anchor_size(at, galley.size()).center()));
+        self.say(Words::of(0, anchor, vec![(Show::Words(galley), How::Home)], color));
     }
 
     /// Words along a line that is being drawn, on its left as it runs.
@@ -131,18 +109,7 @@ impl Brush {
         let show = self.small(words, color);
         let (from, to) = (point(a), point(b));
         let anchor = Anchor::Along { from, to, beside: &[-1.0, 1.0], gap: 3.0, turned: true, home: 0.5 };
-        let tries = vec![(show, How::Home)];
-        let (rank, names) = (rank::TYPED, None);
-        self.say(Words {
-            rank,
-            names,
-            anchor,
-            over: Over::Ground,
-            tries,
-            color,
-            framed: false,
-            of: Of::Other,
-        });
+        self.say(Words::of(rank::TYPED, anchor, vec![(show, How::Home)], color));
     }
 
     fn keep(&self, body: Body, weight: Weight, of: Option<u32>) {

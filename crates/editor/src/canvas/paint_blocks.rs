@@ -2,12 +2,12 @@
 
 use super::brush::Brush;
 use super::hit::cell_rect;
-use super::labelling::{Of, Words, point, rank};
+use super::labelling::{Words, point, rank};
 use crate::state::State;
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::{BlockId, Cell};
-use chalkcourse_labels::{Anchor, How, Over, Weight};
+use chalkcourse_labels::{Anchor, How, Weight};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_rules::Severity;
 use egui::{Color32, Mesh, Pos2, Shape, Stroke};
@@ -136,20 +136,16 @@ fn label(brush: &Brush, state: &State, placed: &PlacedBlock, plane: &Plane) {
     let color = brush.palette.text;
     let whole = brush.small(&text::block_label(&placed.name, placed.modules.len()), color);
     let name = brush.small(&text::block_name(&placed.name), color);
-    brush.say(Words {
-        rank: rank::BLOCK,
-        names: None,
+    brush.say(Words::of(
+        rank::BLOCK,
         // Inside it: below a block that fills its face the eave has its own words.
-        anchor: Anchor::Within {
+        Anchor::Within {
             rings: vec![corners.iter().copied().map(point).collect()],
             home: point(around.center_bottom() - egui::vec2(0.0, 15.0)),
         },
-        over: Over::Ground,
-        tries: vec![(whole, How::Home), (name, How::Home)],
+        vec![(whole, How::Home), (name, How::Home)],
         color,
-        framed: false,
-        of: Of::Other,
-    });
+    ));
 }
 
 /// A rectangle of a frame on the screen, counter-clockwise in the frame from its lower left.

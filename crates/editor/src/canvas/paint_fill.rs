@@ -2,12 +2,12 @@
 
 use super::Canvas;
 use super::brush::Brush;
-use super::labelling::{BELOW, Of, Show, Words, around, rank};
+use super::labelling::{BELOW, Show, Words, around, rank};
 use crate::state::{List, Pointed, State};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::FaceId;
-use chalkcourse_labels::{How, Over};
+use chalkcourse_labels::How;
 use chalkcourse_plan::{HeldBack, Near};
 use egui::{Pos2, Shape, Stroke};
 
@@ -138,14 +138,7 @@ fn say(brush: &Brush, at: Pos2, words: &str) {
     let color = brush.palette.text;
     let galley = brush.painter.layout(words.to_owned(), theme::font(theme::size::SMALL), color, LINE);
     let show = Show::Words(galley);
-    brush.say(Words {
-        rank: rank::TYPED,
-        names: None,
-        anchor: around(egui::Rect::from_pos(at), 6.0, BELOW),
-        over: Over::Ground,
-        tries: vec![(show.clone(), How::Home), (show, How::Leader(200.0))],
-        color,
-        framed: true,
-        of: Of::Other,
-    });
+    let anchor = around(egui::Rect::from_pos(at), 6.0, BELOW);
+    let tries = vec![(show.clone(), How::Home), (show, How::Leader(200.0))];
+    brush.say(Words { framed: true, ..Words::of(rank::TYPED, anchor, tries, color) });
 }

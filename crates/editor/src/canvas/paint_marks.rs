@@ -12,7 +12,7 @@ use crate::state::{Dimension, Pointed, State, View};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{DVec2, Length, RoofFace, Units};
 use chalkcourse_job::{BlockId, Cell, FaceId, FindingKey, PenetrationId};
-use chalkcourse_labels::{Anchor, How, Over, Weight};
+use chalkcourse_labels::{Anchor, How, Weight};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::Severity;
 use chalkcourse_takeoff::PlaceShape;
@@ -184,18 +184,14 @@ fn dimensions(
         let show = brush.small(&Length::from_metres(from.distance(to)).show(units), color);
         let [from, to] = ends.map(point);
         brush.say(Words {
-            rank: rank::DIMENSION,
             names: Some(thing::dimension(nth)),
-            anchor: Anchor::Along { from, to, beside: &[0.0, 1.0, -1.0], gap: 3.0, turned: false, home: 0.5 },
-            over: Over::Ground,
-            tries: vec![
-                (show.clone(), How::Home),
-                (show.clone(), How::Overhanging),
-                (show, How::Leader(60.0)),
-            ],
-            color,
-            framed: false,
             of: Of::Dimension(Dimension::Block(block, toward)),
+            ..Words::of(
+                rank::DIMENSION,
+                Anchor::Along { from, to, beside: &[0.0, 1.0, -1.0], gap: 3.0, turned: false, home: 0.5 },
+                vec![(show.clone(), How::Home), (show.clone(), How::Overhanging), (show, How::Leader(60.0))],
+                color,
+            )
         });
     }
 }
@@ -235,14 +231,8 @@ pub(super) fn signs(brush: &Brush, document: &Document) {
         let tries = [0.0, 24.0, 60.0, 140.0]
             .map(|far| (show.clone(), if far == 0.0 { How::Home } else { How::Leader(far) }));
         brush.say(Words {
-            rank: rank::FINDING,
-            names: None,
-            anchor,
-            over: Over::Ground,
-            tries: tries.to_vec(),
-            color: theme::severity(brush.palette, severity),
-            framed: false,
             of: Of::Findings(keys),
+            ..Words::of(rank::FINDING, anchor, tries.to_vec(), theme::severity(brush.palette, severity))
         });
     }
 }

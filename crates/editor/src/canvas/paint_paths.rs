@@ -2,11 +2,11 @@
 
 use super::Canvas;
 use super::brush::Brush;
-use super::labelling::{Of, Words, point, rank};
+use super::labelling::{Words, point, rank};
 use crate::state::State;
 use crate::widgets::hatch;
 use crate::{Document, text, theme};
-use chalkcourse_labels::{Anchor, How, Over};
+use chalkcourse_labels::{Anchor, How};
 use chalkcourse_plan::Plan;
 use chalkcourse_rules::Pathway;
 use egui::{Pos2, Rect, Shape, Stroke};
@@ -41,20 +41,13 @@ pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &
         }
         let words = text::pathway(path, document.job().units);
         let show = brush.small(&words, p.note);
-        brush.say(Words {
-            rank: rank::BLOCK,
-            names: None,
-            // Low on the screen first, where fewer names stand than at half height.
-            anchor: Anchor::Within {
-                rings: vec![outline.iter().copied().map(point).collect()],
-                home: point(label_spot(&outline, 0.87)),
-            },
-            over: Over::Ground,
-            tries: vec![(show.clone(), How::Home), (show, How::Leader(60.0))],
-            color: p.note,
-            framed: false,
-            of: Of::Other,
-        });
+        // Low on the screen first, where fewer names stand than at half height.
+        let anchor = Anchor::Within {
+            rings: vec![outline.iter().copied().map(point).collect()],
+            home: point(label_spot(&outline, 0.87)),
+        };
+        let tries = vec![(show.clone(), How::Home), (show, How::Leader(60.0))];
+        brush.say(Words::of(rank::BLOCK, anchor, tries, p.note));
         outline.extend(outline.first().copied());
         if Rect::from_points(&outline).size().max_elem() < 50_000.0 {
             brush.painter.extend(Shape::dashed_line(&outline, Stroke::new(1.6, p.note), 10.0, 5.0));

@@ -101,17 +101,17 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
             let (from, to) = (point(a), point(b));
             let typed = held_face == Some(placed.id) && whole_side(face, edge);
             brush.say(Words {
-                rank: if typed || held { rank::DIMENSION } else { rank::EDGE },
                 names: Some(thing::edge(index, nth)),
-                anchor: Anchor::Along { from, to, beside, gap: 3.0, turned: true, home: 0.5 },
-                over: Over::Ground,
-                tries,
-                color,
-                framed: false,
                 of: match typed {
                     true => Of::Dimension(Dimension::Side(placed.id, edge.ring, edge.side)),
                     false => Of::Edge(index, nth),
                 },
+                ..Words::of(
+                    if typed || held { rank::DIMENSION } else { rank::EDGE },
+                    Anchor::Along { from, to, beside, gap: 3.0, turned: true, home: 0.5 },
+                    tries,
+                    color,
+                )
             });
         }
     }
@@ -166,17 +166,16 @@ pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
         }
         let ring = |ring: &[DVec2]| ring.iter().map(|&p| point(brush.space.screen_from_plan(p))).collect();
         brush.say(Words {
-            rank: rank::FACE,
-            names: None,
-            anchor: Anchor::Within {
-                rings: face.plan.rings().map(ring).collect(),
-                home: point(brush.space.screen_from_frame(&face.plane, at)),
-            },
             over: Over::Faint,
-            tries,
-            color,
-            framed: false,
-            of: Of::Other,
+            ..Words::of(
+                rank::FACE,
+                Anchor::Within {
+                    rings: face.plan.rings().map(ring).collect(),
+                    home: point(brush.space.screen_from_frame(&face.plane, at)),
+                },
+                tries,
+                color,
+            )
         });
     }
 }
@@ -241,14 +240,13 @@ pub(super) fn penetration_names(brush: &Brush, document: &Document, state: &Stat
                 let color = if held { p.accent } else { p.quiet };
                 let name = brush.small(&placed.name, color);
                 brush.say(Words {
-                    rank: rank::PENETRATION,
-                    names: None,
-                    anchor: around(on_screen, 3.0, BELOW),
-                    over: Over::Ground,
-                    tries: vec![(name.clone(), How::Home), (name, How::Leader(60.0))],
-                    color,
-                    framed: false,
                     of: Of::Penetration(index),
+                    ..Words::of(
+                        rank::PENETRATION,
+                        around(on_screen, 3.0, BELOW),
+                        vec![(name.clone(), How::Home), (name, How::Leader(60.0))],
+                        color,
+                    )
                 });
             }
         }

@@ -49,6 +49,13 @@ pub(super) struct Words {
     pub(super) of: Of,
 }
 
+impl Words {
+    /// Words of nothing that is asked for, which may stand on any ground.
+    pub(super) fn of(rank: u8, anchor: Anchor, tries: Vec<(Show, How)>, color: Color32) -> Self {
+        Self { rank, names: None, anchor, over: Over::Ground, tries, color, framed: false, of: Of::Other }
+    }
+}
+
 /// What a label tells, for what is pressed on the drawing and for whoever looks whether all is told.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Of {

@@ -8,6 +8,7 @@ mod held;
 mod new_face;
 pub(crate) mod part;
 pub(crate) mod parting;
+mod penetration;
 pub(crate) mod squaring;
 pub(crate) mod taping;
 
@@ -15,3 +16,4 @@ pub(crate) use block::{Growth, grown, new_block};
 pub(crate) use held::{add_corner, delete, nudged, picture_nudged, switch};
 pub(crate) use new_face::{corners_at, new_face};
 pub(crate) use parting::usual_roof;
+pub(crate) use penetration::new_penetration;

@@ -2,7 +2,7 @@
 
 use super::draft::Draft;
 use crate::edits::{
-    new_face,
+    new_face, new_penetration,
     parting::{new_part, trouble_spot},
     usual_roof,
 };
@@ -11,7 +11,7 @@ use crate::state::{PartPlace, State};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::raise::raise;
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_job::{Edit, PartKind, Penetration, PenetrationId, Resolved, RoofPart, Shape};
+use chalkcourse_job::{Edit, PartKind, Resolved, RoofPart, Shape};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::part_over;
 
@@ -99,18 +99,11 @@ fn penetration(job: &Resolved, layout: &Layout, corners: &[DVec2], state: &State
     let home = layout.roof.faces.iter().find(|face| face.sound && face.plan.contains(middle));
     let on_deck =
         |p: DVec2| home.map_or(p - middle, |face| face.plane.to_frame(p) - face.plane.to_frame(middle));
-    let kind = state.kind();
-    let id = PenetrationId(job.next_id);
-    let penetration = Penetration {
-        id,
-        name: text::new_penetration_name(job, kind),
-        kind,
-        at: middle,
-        shape: Shape::Polygon { corners: corners.iter().copied().map(on_deck).collect() },
-        clearance: None,
-    };
+    let shape = Shape::Polygon { corners: corners.iter().copied().map(on_deck).collect() };
+    let penetration = new_penetration(job, state.kind(), middle, shape);
+    let selection = Selection::Penetration(penetration.id);
     let label = text::draw_of(&penetration.name);
-    Drawn { label, edit: Edit::PutPenetration(penetration), selection: Selection::Penetration(id) }
+    Drawn { label, edit: Edit::PutPenetration(penetration), selection }
 }
 
 /// The middle of the bounds, which a person can measure to.

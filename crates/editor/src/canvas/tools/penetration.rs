@@ -1,9 +1,10 @@
 use super::{Frame, Tool};
 use crate::action::{Action, Actions};
 use crate::canvas::gesture::Drag;
+use crate::edits::new_penetration;
 use crate::state::State;
 use crate::{Document, Selection, state, text};
-use chalkcourse_job::{Edit, Penetration, PenetrationId};
+use chalkcourse_job::Edit;
 use egui::Ui;
 
 /// Marks what comes through the roof.
@@ -13,20 +14,12 @@ pub(super) struct PlacePenetration;
 impl Tool for PlacePenetration {
     fn pointer(&mut self, at: &Frame, _: &mut Drag, actions: &mut Actions) {
         let Some(place) = at.place() else { return };
-        let job = at.document.job();
         let kind = at.state.kind();
-        let id = PenetrationId(job.next_id);
-        let penetration = Penetration {
-            id,
-            name: text::new_penetration_name(job, kind),
-            kind,
-            at: place,
-            shape: kind.usual_shape(),
-            clearance: None,
-        };
+        let penetration = new_penetration(at.document.job(), kind, place, kind.usual_shape());
+        let selection = Selection::Penetration(penetration.id);
         let label = text::place_of(&penetration.name);
         let edit = Edit::PutPenetration(penetration);
-        actions.push(Action::EditAndSelect(label, edit, Selection::Penetration(id)));
+        actions.push(Action::EditAndSelect(label, edit, selection));
     }
 
     fn bar(&mut self, _: u8, ui: &mut Ui, _: &Document, state: &State, actions: &mut Actions) {
