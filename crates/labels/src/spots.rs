@@ -185,24 +185,10 @@ fn holds(rings: &[Vec<DVec2>], rect: &Rect) -> bool {
     crossed % 2 == 1 && sides().all(|(a, b)| within(*a, *b, rect).is_none())
 }
 
-/// The part of a line inside a rectangle (Liang and Barsky's way); `None` where it stays outside.
+/// The part of a line inside a rectangle; `None` where it stays outside, or meets no more than the border.
 pub(crate) fn within(a: DVec2, b: DVec2, rect: &Rect) -> Option<(DVec2, DVec2)> {
-    let along = b - a;
-    let (mut first, mut last) = (0.0_f64, 1.0_f64);
-    for (step, from, least, most) in
-        [(along.x, a.x, rect.min.x, rect.max.x), (along.y, a.y, rect.min.y, rect.max.y)]
-    {
-        if step.abs() < 1e-12 {
-            if from < least || from > most {
-                return None;
-            }
-            continue;
-        }
-        let (one, other) = ((least - from) / step, (most - from) / step);
-        first = first.max(one.min(other));
-        last = last.min(one.max(other));
-    }
-    (first < last).then(|| (a + along * first, a + along * last))
+    let at = |share: f64| a + (b - a) * share;
+    rect.clip(a, b).filter(|(from, to)| from < to).map(|(from, to)| (at(from), at(to)))
 }
 
 #[cfg(test)]

@@ -109,8 +109,7 @@ impl Labels {
             let taken = Body::Convex(placed.corners().to_vec());
             scene.obstacles.push(Obstacle { body: taken, weight: Weight::Solid, of: None });
             if let Some((a, b)) = placed.leader {
-                let points = vec![a, b];
-                shapes.push(Shape::Line { points, width: 0.4, dashes: Vec::new(), ink: Ink::Leader });
+                shapes.push(leader_line(a, b));
                 let body = Body::Line(a, b, 0.0);
                 scene.obstacles.push(Obstacle { body, weight: Weight::Solid, of: None });
             }
@@ -144,12 +143,7 @@ impl Labels {
         for ((wanted, number), placed) in left.iter().zip(&numbers).zip(place(&scene)) {
             let Some(placed) = placed else { continue };
             if let Some((a, b)) = placed.leader {
-                shapes.push(Shape::Line {
-                    points: vec![a, b],
-                    width: 0.4,
-                    dashes: Vec::new(),
-                    ink: Ink::Leader,
-                });
+                shapes.push(leader_line(a, b));
             }
             shapes.push(Shape::Words {
                 at: placed.at,
@@ -161,6 +155,10 @@ impl Labels {
         let beside = left.iter().zip(&numbers).map(|(it, number)| format!("{number} {}", it.told));
         (shapes, beside.collect())
     }
+}
+
+fn leader_line(a: DVec2, b: DVec2) -> Shape {
+    Shape::Line { points: vec![a, b], width: 0.4, dashes: Vec::new(), ink: Ink::Leader }
 }
 
 #[cfg(test)]
