@@ -30,6 +30,9 @@ pub enum Units {
 /// To what part of an inch lengths are told.
 const PARTS: f64 = 16.0;
 
+/// So little of a step is rounding and no length.
+const ROUNDING: f64 = 1e-6;
+
 impl Units {
     /// To what lengths are told, metres: a sixteenth of an inch, or a millimetre.
     pub fn told_to(self) -> f64 {
@@ -37,6 +40,17 @@ impl Units {
             Self::FeetInches => INCH / PARTS,
             Self::Metric => 0.001,
         }
+    }
+
+    /// A length (metres) rounded up to whole steps that lengths are told in.
+    pub fn up(self, metres: f64) -> f64 {
+        let step = self.told_to();
+        (metres / step - ROUNDING).ceil() * step
+    }
+
+    /// The same rounded down.
+    pub fn down(self, metres: f64) -> f64 {
+        -self.up(-metres)
     }
 }
 

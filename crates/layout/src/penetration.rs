@@ -39,9 +39,6 @@ pub struct OnFace {
 /// Corners of a circle as drawn and measured.
 const CIRCLE_CORNERS: usize = 24;
 
-/// A border that is met to 0.1 mm is met, as a limit is.
-const MET: f64 = 1e-4;
-
 /// A shape on the deck of a face, around its middle: u along the eave, v up the slope, metres.
 pub fn outline_on_deck(shape: &Shape) -> Polygon {
     match shape {
@@ -134,8 +131,9 @@ pub struct Over<'r> {
     pub by: f64,
 }
 
-/// The border that an outline in the frame of a face reaches farthest over; none where it lies within the face, or wholly beside it.
-pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon) -> Option<Over<'r>> {
+/// The border that an outline in the frame of a face reaches farthest over, by more than `met` metres; none where it lies
+/// within the face, or wholly beside it.
+pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon, met: f64) -> Option<Over<'r>> {
     let crosses = |span: &&EdgeSpan| {
         let (a, b) = span.frame;
         outline.contains(a)
@@ -146,7 +144,7 @@ pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon) -> Option<Over<'r
         let beyond = outline.outer.iter().map(|&p| (span.frame.0 - p).dot(span.inward()));
         Over { span, by: beyond.fold(0.0, f64::max) }
     });
-    over.filter(|over| over.by > MET).max_by(|a, b| a.by.total_cmp(&b.by))
+    over.filter(|over| over.by > met).max_by(|a, b| a.by.total_cmp(&b.by))
 }
 
 /// Whether two lines cross, each strictly from one side of the other to the other side.

@@ -59,14 +59,12 @@ impl Names<'_> {
 
     /// What was measured and is too short: rounded down, so that it never reads like what is required.
     pub(crate) fn too_short(&self, metres: f64) -> String {
-        let step = self.units().told_to();
-        self.length(((metres / step + 1e-6).floor() * step).max(0.0))
+        self.length(self.units().down(metres).max(0.0))
     }
 
     /// What was measured and is too much: rounded up.
     pub(crate) fn too_much(&self, metres: f64) -> String {
-        let step = self.units().told_to();
-        self.length((metres / step - 1e-6).ceil() * step)
+        self.length(self.units().up(metres))
     }
 }
 

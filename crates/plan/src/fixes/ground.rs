@@ -195,8 +195,7 @@ impl Ground {
 
     /// A length rounded up to whole steps, as lengths are told.
     pub(super) fn up(&self, length: f64) -> f64 {
-        let step = self.units.told_to();
-        (length / step - 1e-6).ceil() * step
+        self.units.up(length)
     }
 
     /// Whether no part lies beyond a border: along a line that meets no border all of it may lie outside.

@@ -9,7 +9,7 @@ use chalkcourse_geometry::fit::least_slide;
 use chalkcourse_geometry::{Convex, DVec2, RoofFace, dvec2};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Penetration};
 use chalkcourse_layout::{PlacedBlock, reaches_over};
-use chalkcourse_limits::Against;
+use chalkcourse_limits::{Against, TOLERANCE};
 
 /// Moves that are tried of those that some limits leave.
 const MOST_MOVES: usize = 12;
@@ -170,13 +170,14 @@ pub(super) fn onto_one_plane(asked: &Asked<'_>) -> Vec<Step> {
     let Some((index, on)) = asked.state.layout.face(face) else { return Vec::new() };
     let placed = asked.state.layout.penetration(it.id).and_then(|it| it.on_face(index));
     let Some(placed) = placed else { return Vec::new() };
-    let told_to = job.units.told_to();
-    let up = |length: f64| (length.abs() / told_to - 1e-6).ceil() * told_to * length.signum();
+    let up = |length: f64| job.units.up(length.abs()) * length.signum();
     let clear = |along: DVec2| {
         let mut by = DVec2::ZERO;
         // In a corner one edge after the other.
         for _ in 0..4 {
-            let Some(over) = reaches_over(on, &placed.outline.map(|p| p + by)) else { return Some(by) };
+            let Some(over) = reaches_over(on, &placed.outline.map(|p| p + by), TOLERANCE) else {
+                return Some(by);
+            };
             let away = over.span.inward();
             let way = if along == DVec2::ZERO { away } else { along * along.dot(away).signum() };
             let share = way.dot(away);

@@ -12,6 +12,7 @@ use crate::view::PenetrationView;
 use crate::{Authority, Facts};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{PenetrationKind, Quantity, Required, Subject};
+use chalkcourse_limits::TOLERANCE;
 
 pub(crate) const RULE: Rule = Rule {
     code: "one-plane",
@@ -32,7 +33,7 @@ fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
         Some((view.drawn.id(home)?, view.drawn.roof().faces.get(home)?, penetration.on_face(home)?))
     });
     let Some((id, face, on)) = home else { return };
-    let Some(over) = chalkcourse_layout::reaches_over(face, &on.outline) else { return };
+    let Some(over) = chalkcourse_layout::reaches_over(face, &on.outline, TOLERANCE) else { return };
     let severity = match penetration.kind {
         PenetrationKind::Chimney => Severity::Note,
         _ => Severity::Caution,
