@@ -155,25 +155,24 @@ pub(super) fn rows(
     enough: usize,
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
-    rows_of(site, allowed, fire, (site.job.kit.reveal.usual, enough), stop)
+    rows_of(site, &spaces(site, allowed)?, fire, (site.job.kit.reveal.usual, enough), stop)
 }
 
 fn rows_of(
     site: &Site<'_>,
-    allowed: &Allowed,
+    spaces: &Spaces,
     fire: &Fire,
     (reveal, enough): (Length, usize),
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     let mut best = site.maker().nothing(fire);
-    for (orientation, tile) in site.maker().tiles_with(reveal) {
-        let space = Space::of(allowed, &tile)?;
+    for ((orientation, tile), (_, space)) in site.maker().tiles_with(reveal).zip(spaces) {
         for joints in joints(site.job, site.mode)? {
             if best.modules >= enough {
                 break;
             }
             let rules = RowRules { joints, base: site.base(), hooked: true };
-            let fit = fit_rows_in(&space, &tile, &rules, stop)?;
+            let fit = fit_rows_in(space, &tile, &rules, stop)?;
             if fit.count() > best.modules {
                 best = rows_fill(site, fire, orientation, fit, usize::MAX);
             }
@@ -207,13 +206,12 @@ pub(super) fn several(
         }
         best.modules >= enough
     };
-    let halves = halves(allowed);
+    let (halves, spaces) = (halves(allowed), spaces(site, allowed)?);
     for reveal in reveals {
-        for (orientation, tile) in maker.tiles_with(reveal) {
+        for ((orientation, tile), (_, space)) in maker.tiles_with(reveal).zip(&spaces) {
             if ways.contains(&Joints::Free) {
                 let rules = HookRules { base, hooked, apart };
-                let space = Space::of(allowed, &tile)?;
-                let found = fit_several((&space, &halves), &tile, &rules, enough, stop)?;
+                let found = fit_several((space, &halves), &tile, &rules, enough, stop)?;
                 let blocks = maker.blocks(orientation, tile, found.blocks.iter().map(Vec::as_slice));
                 if better(pieces(site, fire, blocks)) {
                     return Ok(best);
@@ -227,14 +225,14 @@ pub(super) fn several(
                 }
             }
         }
-        if reveal < site.job.kit.reveal.usual && better(rows_of(site, allowed, fire, (reveal, enough), stop)?)
+        if reveal < site.job.kit.reveal.usual && better(rows_of(site, &spaces, fire, (reveal, enough), stop)?)
         {
             return Ok(best);
         }
     }
     // What no search above lays: modules of both orientations, several blocks where rows may not slide, the fullest block on one
     // side of a wing before what is beside it.
-    better(mixed(site, (allowed, &halves), fire, enough, stop)?);
+    better(mixed(site, (&spaces, &halves), fire, enough, stop)?);
     Ok(best)
 }
 
@@ -245,7 +243,7 @@ const MOST_HALVES: usize = 24;
 /// face.
 fn mixed(
     site: &Site<'_>,
-    (allowed, halves): (&Allowed, &[Polygon]),
+    (spaces, halves): (&Spaces, &[Polygon]),
     fire: &Fire,
     enough: usize,
     stop: &dyn Fn() -> bool,
@@ -253,21 +251,19 @@ fn mixed(
     let mut best: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
     let count =
         |laid: &[(Orientation, Tile, Vec<Placed>)]| laid.iter().map(|(_, _, p)| p.len()).sum::<usize>();
-    let space = |(orientation, tile)| Space::of(allowed, &tile).map(|space| (orientation, tile, space));
-    let whole = site.maker().tiles().map(space).collect::<Result<Spaces, _>>()?;
     for half in std::iter::once(None).chain(halves.iter().take(MOST_HALVES).map(Some)) {
         if count(&best) >= enough || stop() {
             break;
         }
         let mut laid: Vec<(Orientation, Tile, Vec<Placed>)> = Vec::new();
         let mut left: Spaces = match half {
-            Some(half) => of_each(&whole, &|space| space.less(std::slice::from_ref(half))),
-            None => whole.clone(),
+            Some(half) => of_each(spaces, &|space| space.less(std::slice::from_ref(half))),
+            None => spaces.clone(),
         };
         while let Some(next) = fullest(site, &left, stop)?.filter(|_| laid.len() < MOST_BLOCKS) {
             laid.push(next);
             let blocks: Vec<Vec<Placed>> = laid.iter().map(|(_, _, placed)| placed.clone()).collect();
-            left = of_each(&whole, &|space| space.beside(&blocks, chalkcourse_limits::apart(site.job)));
+            left = of_each(spaces, &|space| space.beside(&blocks, chalkcourse_limits::apart(site.job)));
         }
         if count(&laid) > count(&best) {
             best = laid;
@@ -281,11 +277,16 @@ fn mixed(
 /// So many blocks are laid one after the other.
 const MOST_BLOCKS: usize = 8;
 
-/// The space for each way to lie.
-type Spaces = Vec<(Orientation, Tile, Space)>;
+/// The space for each way to lie, with the tile as it is usual. The reveal does not matter to the space.
+type Spaces = Vec<((Orientation, Tile), Space)>;
+
+fn spaces(site: &Site<'_>, allowed: &Allowed) -> Result<Spaces, FillError> {
+    let of = |way: (Orientation, Tile)| Ok((way, Space::of(allowed, &way.1)?));
+    site.maker().tiles().map(of).collect()
+}
 
 fn of_each(spaces: &Spaces, left: &dyn Fn(&Space) -> Space) -> Spaces {
-    spaces.iter().map(|(orientation, tile, space)| (*orientation, *tile, left(space))).collect()
+    spaces.iter().map(|(way, space)| (*way, left(space))).collect()
 }
 
 /// The block of rows with most modules, lying either way, as the kit lets joints fall.
@@ -295,7 +296,7 @@ fn fullest(
     stop: &dyn Fn() -> bool,
 ) -> Result<Option<(Orientation, Tile, Vec<Placed>)>, FillError> {
     let mut best: Option<(Orientation, Tile, Vec<Placed>)> = None;
-    for (orientation, tile, space) in spaces {
+    for ((orientation, tile), space) in spaces {
         for joints in joints(site.job, site.mode)? {
             let rules = RowRules { joints, base: site.base(), hooked: true };
             let fit = fit_rows_in(space, tile, &rules, stop)?;

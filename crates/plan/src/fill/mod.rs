@@ -293,6 +293,9 @@ pub fn fill_improving(
     let judge = Judge::of(job, faces);
     let first = shares::fill(&judge, faces, mode, Pace::AtOnce, stop)?;
     tell(&first);
+    if first.iter().all(|fill| fill.proved) {
+        return Ok(first);
+    }
     let modules = |fills: &[Fill]| fills.iter().map(|fill| fill.modules).sum::<usize>();
     let mut fills = shares::fill(&judge, faces, mode, Pace::Whole, stop)?;
     // A person who stops it has what was told; and what is laid one face after the other may come to less in the end.
