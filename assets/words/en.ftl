@@ -365,9 +365,12 @@ canvas-half-a-module-against = half a module against { $below }
 # $below (text)
 canvas-module-against = 1 module against { $below }
 
-# $value (text)
+# $value (number)
 # $below (text)
-canvas-modules-against = { $value } modules against { $below }
+canvas-modules-against = { $value ->
+        [one] { $value } module against
+       *[other] { $value } modules against
+    } { $below }
 
 # $value (text)
 # $below (text)
@@ -389,8 +392,11 @@ canvas-face-on-true-size-eave = { $name }, face-on: true size, eave down
 canvas-block = Block { $name }
 
 # $block_name (text)
-# $modules (text)
-canvas-modules = { $block_name } · { $modules } modules
+# $modules (number)
+canvas-modules = { $block_name } · { $modules ->
+        [one] { $modules } module
+       *[other] { $modules } modules
+    }
 
 # $length (text)
 canvas-in-plan = { $length } in plan
@@ -422,10 +428,16 @@ canvas-drawing-of-face-face-on = Drawing of { $job }, face { $name } face-on
 canvas-face-pitch-on-the-slope = Face { $name }, pitch { $pitch }, { $area } on the slope
 
 # $block_name (text)
-# $rows (text)
+# $rows (number)
 # $columns (text)
-# $modules (text)
-canvas-rows-of-modules = { $block_name }, { $rows } rows of { $columns }, { $modules } modules
+# $modules (number)
+canvas-rows-of-modules = { $block_name }, { $rows ->
+        [one] { $rows } row of
+       *[other] { $rows } rows of
+    } { $columns }, { $modules ->
+        [one] { $modules } module
+       *[other] { $modules } modules
+    }
 
 canvas-switched-off = , switched off
 
@@ -480,6 +492,275 @@ commandline-no-fix-is-offered =
 
 # $key (text)
 commandline-nothing-is-found-by-the = nothing is found by the key { $key }: take one from `check`
+
+commandline-about = The pipeline without a screen: checks, counts and reports a roof with deck-mounted solar.
+commandline-exit-status = Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
+commandline-cant-write-to-the-screen = can't write to the screen
+# $name (text)
+# $known (text)
+commandline-no-format = there is no format { $name }; choose one of { $known }
+
+commandline-say-where-the-file-goes = this format is no text: say with --out where the file goes
+# $path (text)
+commandline-is-written = { $path } is written
+
+# $file (text)
+commandline-cant-read-it = { $file }: can't read it
+
+# $file (text)
+# $name (text)
+# $known (text)
+commandline-no-outline-is-named = { $file }: no outline is named { $name }; there are { $known }
+
+commandline-write-a-side-as = write it as 3=gable, 3=wall or 3=8:12,eave=10 ft,overhang=2 ft
+# $counts (text)
+commandline-no-such-side = there is no such side: the rings of this outline have { $counts } sides
+
+# $other (text)
+# $form (text)
+commandline-no-measure-of-a-side = { $other } is no measure of a side: { $form }
+
+commandline-name-the-job-file = name the job file to write with --out
+# $file (text)
+commandline-at-names-the-place = { $file }: --at names the place
+
+# $path (text)
+# $bytes (text)
+commandline-bytes-written = { $path }: { $bytes } bytes written
+
+# $text (text)
+commandline-cant-read-a-place = can't read { $text }: latitude from -85 to 85, a comma, longitude from -180 to 180 in degrees
+
+commandline-name-a-form = name a form: --triangle, --rectangle, --parallelogram, --trapezoid or --polygon
+commandline-downslope-degrees = --downslope: give degrees clockwise from north, such as 180
+commandline-nothing-checks = Nothing checks these readings: one diagonal more would.
+# $error (text)
+# $spare (text)
+commandline-closing-error = Closing error { $error } with { $spare } spare, spread over all readings by least squares.
+
+# $reading (text)
+commandline-if-one-was-misread = If one was misread, it is most likely { $reading }.
+
+# $file (text)
+# $name (text)
+# $known (text)
+commandline-no-face-is-named = { $file }: no face is named { $name }; there are { $known }
+
+commandline-number-needs-modules = --mode number needs --modules or --kilowatts
+# $file (text)
+# $least (text)
+# $known (text)
+commandline-no-face-is-as-steep = { $file }: no face is as steep as the kit asks, { $least }; the faces are { $known }
+
+commandline-no-roof-to-show = there is no roof to show: no face of the job has a sound outline
+# $path (text)
+# $wide (text)
+# $high (text)
+# $from (text)
+# $above (text)
+commandline-picture-written = { $path }: { $wide } × { $high } pixels, from { $from } and { $above }° above level
+
+commandline-no-day-was-asked-for = no day was asked for: the light is not the sun's
+# $date (text)
+commandline-is-no-day = { $date } is no day: write it as 2026-06-21
+
+commandline-place-is-not-known = where the house stands is not known: give --latitude and --longitude in degrees
+# $hour (text)
+commandline-is-no-hour = an hour is from 0 to 24, not { $hour }
+
+# $azimuth (text)
+# $elevation (text)
+commandline-sun-at = sun at { $azimuth }, { $elevation }° above level
+
+commandline-the-sun-is-down = the sun is down
+# $text (text)
+# $most (text)
+commandline-is-no-size = { $text } is no size: write it as 1600x1000, each from 1 to { $most }
+
+# $text (text)
+# $what (text)
+commandline-write-it-as-number = { $text }: write it as NUMBER={ $what }
+
+# $text (text)
+# $count (text)
+commandline-no-number-of-packages = { $text }: { $count } is no number of packages
+
+# $code (text)
+# $known (text)
+commandline-no-choice = the kit has no choice { $code }; it has { $known }
+
+# $number (text)
+commandline-no-part = the kit has no part { $number }
+
+# $number (text)
+commandline-does-not-come-back = { $number } does not come back from a job: put it in stock
+
+# $text (text)
+# $percent (text)
+commandline-is-no-percentage = { $text }: { $percent } is no percentage
+
+commandline-by-the-command-line = command line
+
+commandline-examples-of-edits = Examples of edits:
+commandline-how-edits-name-things =
+    Things are named by number or name, corners and sides count from 1, a bare number is metres. A session drawn in the window can be
+    written as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
+
+# $slope (text)
+# $plan (text)
+# $pitch (text)
+commandline-area-of-the-face = { $slope } ft² on the slope, { $plan } ft² in plan at { $pitch }
+
+# $file (text)
+# $known (text)
+commandline-no-such-block = { $file }: there is no such block; there are { $known }
+
+# $file (text)
+# $block (text)
+commandline-not-four-corners = { $file }: the face of block { $block } has not four corners: give --eave, --head, --rakes and --diagonals
+
+# $line (text)
+commandline-write-a-line-as = --line { $line }: write it as "1-3=25 ft" or "up-3=12 ft"
+
+commandline-about-the-import = About the import
+
+## Help of the command line
+
+commandline-help-the-job-file-the-word = The job file; the word `new` for a job without a roof.
+commandline-help-the-edits-one-or-a = The edits: one, or a list, as JSON; `-` reads them from where the command is piped to.
+commandline-help-writes-the-job-after-them = Writes the job after them. Without it nothing is written: the answer says what would change.
+commandline-help-lets-save-name-the-job = Lets --save name the job file itself; the version before is kept beside it as `.previous`.
+commandline-help-leaves-out-an-edit-that = Leaves out an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 all the same.
+commandline-help-writes-the-answer-there-instead = Writes the answer there instead of to the screen.
+commandline-help-prints-the-json-schema-of = Prints the JSON Schema of edits, with a word about each.
+commandline-help-the-face-by-its-name = The face by its name; all faces where none is named.
+commandline-help-the-least-and-the-greatest = The least and the greatest exposure that the shingle may show; from seven eighths of the face's own up to it without.
+commandline-help-the-block-by-its-name = The block by its name; the first one where none is named.
+commandline-help-along-the-eave-from-corner = Along the eave, from corner to corner. What is not given is as the job has it: measured, or else drawn.
+commandline-help-along-the-head-the-ridge = Along the head: the ridge or the upper edge.
+commandline-help-up-the-left-and-the = Up the left and the right rake.
+commandline-help-from-the-left-end-of = From the left end of the eave up to the right end of the head, and from its right end up to the left.
+commandline-help-how-far-eave-head-left = How far eave, head, left and right rake bow into the deck at their middle; with a minus out of it.
+commandline-help-what-the-base-line-is = What the base line is parallel to.
+commandline-help-the-base-line-above-the = The base line above the eave at its lower end; as in the job where it is not given.
+commandline-help-modules-in-each-row-as = Modules in each row; as in the block where it is not given.
+commandline-help-how-much-a-module-may = How much a module may be larger or smaller.
+commandline-help-how-far-a-reveal-may = How far a reveal may be set wrong.
+commandline-help-the-eave = The eave.
+commandline-help-the-head-so-that-the = The head, so that the courses above come out even.
+commandline-help-halfway = Halfway.
+commandline-help-how-the-array-is-laid = How the array is laid.
+commandline-help-the-face-by-its-name-2 = The face by its name, again for several; all faces that the kit allows where none is named.
+commandline-help-with-mode-whole-blocks-at = With --mode whole-blocks: at most so many rectangles on a face.
+commandline-help-with-mode-worth-what-a = With --mode worth: what a module is worth after what it costs itself, in the currency of the price list.
+commandline-help-with-mode-worth-a-module = With --mode worth: a module counts by the area of its face, whole on the largest one.
+commandline-help-with-mode-number-just-so = With --mode number: just so many modules, those in locked blocks included.
+commandline-help-with-mode-number-the-fewest = With --mode number: the fewest modules of this rated power together.
+commandline-help-with-mode-number-what-the = With --mode number: what the array should be like.
+commandline-help-lets-modules-lie-one-way = Lets modules lie one way alone, where the kit allows both.
+commandline-help-goes-on-proving-for-so = Goes on proving for so many seconds at most, and says what gap is left; as long again for what holds it back.
+commandline-help-leaves-out-what-holds-it = Leaves out what holds it back.
+commandline-help-writes-the-job-with-the = Writes the job with the array in place.
+commandline-help-rows-and-columns-in-line = Rows and columns in line; the grid may lie anywhere.
+commandline-help-the-usual-way-all-that = The usual way, all that the kit allows: in one block or several, rows that slide and hook as far as the book asks.
+commandline-help-every-other-row-half-a = Every other row half a module aside.
+commandline-help-rows-that-slide-in-one = Rows that slide in one block, with the base rail where the kit allows it above a course line.
+commandline-help-rectangles-alone = Rectangles alone.
+commandline-help-the-modules-that-are-worth = The modules that are worth most, less what the flashing around them costs.
+commandline-help-a-number-of-modules-or = A number of modules or a size in kilowatts.
+commandline-help-the-long-side-along-the = The long side along the eave.
+commandline-help-the-long-side-up-the = The long side up the slope.
+commandline-help-the-least-length-around-it = The least length around it.
+commandline-help-the-least-cost-of-flashing = The least cost of flashing around it.
+commandline-help-the-job-file = The job file.
+commandline-help-the-key-of-the-finding = The key of the finding, as `check` tells it: its best fix is done.
+commandline-help-does-fix-after-fix-stops = Does fix after fix, stops first, until none is offered.
+commandline-help-writes-the-job-after-it = Writes the job after it. Without it nothing is written: the answer says what would change.
+commandline-help-a-geojson-rfc-7946-or = A GeoJSON (RFC 7946) or CityJSON 1.1 or 2.0 file (.city.json, .city.jsonl), or a folder of them.
+commandline-help-lists-the-buildings-that-are = Lists the buildings that are there.
+commandline-help-which-building-by-its-id = Which building, by its id in the list; the only one where none is named.
+commandline-help-where-the-job-is-written = Where the job is written.
+commandline-help-as-what = As what.
+commandline-help-where-it-is-written = Where it is written.
+commandline-help-for-geojson-latitude-and-longitude = For GeoJSON: latitude and longitude of the plan's origin, where the job does not have them: 39.1,-84.5
+commandline-help-faces-penetrations-and-modules-in = Faces, penetrations and modules in longitude and latitude (RFC 7946).
+commandline-help-the-plan-as-a-drawing = The plan as a drawing (SVG 1.1).
+commandline-help-the-plan-and-each-face = The plan and each face with the lines to snap, to print (PDF).
+commandline-help-the-house-with-modules-and = The house with modules and penetrations as glTF 2.0 in one binary file.
+commandline-help-the-language-of-reports-orders = The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
+commandline-help-says-what-the-rule-book = Says what the rule book finds.
+commandline-help-says-of-each-finding-what = Says of each finding what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
+commandline-help-clears-a-finding-by-the = Clears a finding by the best fix that was found for it, or all that have one.
+commandline-help-lists-what-to-order-with = Lists what to order, with where each quantity comes from in JSON.
+commandline-help-tells-what-one-order-has = Tells what one order has more or less than another, and what that costs.
+commandline-help-prices-one-order-at-several = Prices one order at several suppliers.
+commandline-help-prints-the-pallet-list-to = Prints the pallet list to count on, or takes counts and says what is short and what can start.
+commandline-help-reports-roof-blocks-findings-and = Reports roof, blocks, findings and quantities.
+commandline-help-fills-faces-with-the-array = Fills faces with the array that no layout under the same rules can beat, with the proof and what holds it back.
+commandline-help-does-edits-of-a-file = Does edits of a file on a job: all that the window can do, each answered by what it changed.
+commandline-help-tells-the-courses-of-faces = Tells the courses of faces: where base rails fall, what is left at the ends, and exposures or places that leave whole courses.
+commandline-help-from-field-measurements-how-far = From field measurements: how far out of square a deck is, whether a row closes, the reveal to set, where to snap the line.
+commandline-help-draws-the-house-with-its = Draws the house with its array as a PNG picture, in the sun of a day or in an even light.
+commandline-help-makes-a-job-from-a = Makes a job from a footprint: a part of a house that stays live, with a pitch, a gable or a wall on each side.
+commandline-help-a-geojson-file-rfc-7946 = A GeoJSON file (RFC 7946) with the outline of the walls.
+commandline-help-what-stands-on-one-side = What stands on one side, where that is not what stands on all: `3=gable`, `3=wall`, `3=8:12`; with an eave height and an overhang of its own, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the outline, `2.1` is the first side of the first courtyard. May be given many times.
+commandline-help-which-outline-of-the-file = Which outline of the file, by its name; the first one where none is named.
+commandline-help-reports-the-roof-faces-edges = Reports the roof: faces, edges by kind, squares, footprint, heights.
+commandline-help-lists-the-buildings-of-a = Lists the buildings of a GeoJSON or CityJSON file or folder, or makes a job from one of them.
+commandline-help-writes-the-plan-as-geojson = Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
+commandline-help-makes-a-job-or-adds = Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
+commandline-help-prints-the-crews-checklist-work = Prints the crew's checklist: work safety, and what the roof as drawn asks for.
+commandline-help-pdf-is-to-print-and = pdf is to print, and written to the file that --out names.
+commandline-help-lists-the-fields-in-which = Lists the fields in which two rule books differ, with what each of them says.
+commandline-help-a-rule-book-file = A rule book file.
+commandline-help-another-one = Another one.
+commandline-help-prints-the-json-schema-of-2 = Prints the JSON Schema of a file format.
+commandline-help-which-one-job-kit-rule = Which one: job, kit, rule-book, price-list, edits, applied, findings, plan, takeoff, roof.
+commandline-help-writes-there-instead-of-to = Writes there instead of to the screen.
+commandline-help-xlsx-and-pdf-are-written = xlsx and pdf are written to the file that --out names.
+commandline-help-how-text-and-pdf-are = How text and pdf are sorted.
+commandline-help-another-price-list-json-csv = Another price list: JSON, CSV or a workbook.
+commandline-help-a-warehouse-list-csv-or = A warehouse list, CSV or JSON: what is in stock is used first.
+commandline-help-switches-a-line-off-numberwhy = Switches a line off: NUMBER=WHY.
+commandline-help-orders-so-many-packages-whatever = Orders so many packages, whatever was counted: NUMBER=PACKAGES.
+commandline-help-takes-one-of-the-kits = Takes one of the kit's choices with the order: CODE, such as spare-module, primer, ridge-vent, hoist, rope, permit.
+commandline-help-the-office-has-its-own = The office has its own of this gear, which comes back from the job: NUMBER.
+commandline-help-the-offices-own-waste-in = The office's own waste, in percent, and by whose word: NUMBER=PERCENT:WHY.
+commandline-help-writes-the-job-with-these = Writes the job with these prices, this stock and these decisions.
+commandline-help-a-job-file = A job file.
+commandline-help-another-one-a-later-version = Another one: a later version of the same job, say.
+commandline-help-price-lists-json-csv-or = Price lists: JSON, CSV or workbooks.
+commandline-help-text-is-the-claim-csv = text is the claim, csv the pallet list to fill in; pdf is the pallet list to tick and claim-pdf the claim, both to print and written to the file that --out names.
+commandline-help-a-pallet-list-with-the = A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
+commandline-help-writes-the-job-with-these-2 = Writes the job with these counts.
+commandline-help-what-a-part-belongs-to = What a part belongs to.
+commandline-help-the-stage-of-work-that = The stage of work that it is needed for.
+commandline-help-where-the-png-file-is = Where the PNG file is written.
+commandline-help-the-way-from-the-house = The way from the house to the eye: degrees clockwise from north.
+commandline-help-how-far-above-level-the = How far above level the eye stands, in degrees.
+commandline-help-wide-and-high-in-pixels = Wide and high, in pixels.
+commandline-help-the-house-as-it-was = The house as it was before, without the array.
+commandline-help-a-day-with-hour-and = A day, with --hour and a place: the sun as it stands then. Without it the light comes over the left shoulder.
+commandline-help-the-hour-by-the-clock = The hour by the clock, 14.5 for half past two.
+commandline-help-degrees-north-of-the-equator = Degrees north of the equator, where the job does not say or it is another place.
+commandline-help-degrees-east-of-greenwich = Degrees east of Greenwich.
+commandline-help-how-many-hours-the-clock = How many hours the clock is ahead of UTC; by the longitude where it is not said.
+commandline-help-pitch-of-all-sloped-sides = Pitch of all sloped sides.
+commandline-help-height-of-the-roof-over = Height of the roof over the walls.
+commandline-help-how-far-the-roof-reaches = How far the roof reaches beyond the walls, in plan.
+commandline-help-gables-at-the-short-ends = Gables at the short ends instead of hips.
+commandline-help-a-triangle-by-its-eave = A triangle by its eave and the sides right and left of it.
+commandline-help-a-rectangle-by-its-eave = A rectangle by its eave and how far it reaches up the slope.
+commandline-help-a-parallelogram-by-its-eave = A parallelogram by its eave, its right side, and the diagonal from the eave's left end.
+commandline-help-a-trapezoid-by-its-sides = A trapezoid by its sides, counter-clockwise from the eave.
+commandline-help-any-outline-by-its-sides = Any outline by its sides, counter-clockwise from the eave; with --line for its diagonals.
+commandline-help-a-diagonal-or-another-check = A diagonal or another check: "1-3=25 ft" between two corners (corner 1 is the eave's left end, and so on counter-clockwise), "up-3=12 ft" from the eave straight up the slope to a corner.
+commandline-help-the-most-by-which-a = The most by which a reading may be corrected when they don't quite close.
+commandline-help-612-266-50-or-a = 6:12, 26.6°, 50%, or a level reading: "12 in over 24 in".
+commandline-help-the-way-that-water-runs = The way that water runs, degrees clockwise from north.
+commandline-help-height-of-the-eave = Height of the eave.
+commandline-help-what-the-face-is-called = What the face is called.
+commandline-help-a-job-that-gets-the = A job that gets the face, laid beside what it has; a new job where none is named.
 
 ## Said in several places
 
@@ -1111,19 +1392,28 @@ fill-the-kit-does-not-let = the kit “{ $kit }” does not let modules lie { $w
 # $value (text)
 fill-the-price-list-has-no = the price list has no price for { $value }: what flashing costs can't be weighed without it
 
-# $asked (text)
+# $asked (number)
 # $found (text)
 # $most (text)
-fill-modules-were-asked-for-were = { $asked } modules were asked for; { $found } were laid, and no layout of these faces holds more than { $most }
+fill-modules-were-asked-for-were = { $asked ->
+        [one] { $asked } module was asked for
+       *[other] { $asked } modules were asked for
+    }; { $found } were laid, and no layout of these faces holds more than { $most }
 
-# $asked (text)
+# $asked (number)
 # $found (text)
 # $most (text)
-fill-modules-were-asked-for-were-laid = { $asked } modules were asked for; { $found } were laid. No layout of these faces holds more than { $most }: whether one holds { $asked } is not known
+fill-modules-were-asked-for-were-laid = { $asked ->
+        [one] { $asked } module was asked for
+       *[other] { $asked } modules were asked for
+    }; { $found } were laid. No layout of these faces holds more than { $most }: whether one holds { $asked } is not known
 
-# $asked (text)
+# $asked (number)
 # $locked (text)
-fill-modules-were-asked-for-and = { $asked } modules were asked for, and locked blocks hold { $locked } already: unlock some or ask for more
+fill-modules-were-asked-for-and = { $asked ->
+        [one] { $asked } module was asked for
+       *[other] { $asked } modules were asked for
+    }, and locked blocks hold { $locked } already: unlock some or ask for more
 
 # $value (text)
 fill-stopped-before-a-layout-of = stopped before a layout of { $value } modules was found: give it more time
@@ -1545,9 +1835,12 @@ formats-footprint = footprint  ·  { $area }
 # $area (text)
 formats-face-in-plan = 1 face  ·  { $area } in plan
 
-# $faces (text)
+# $faces (number)
 # $area (text)
-formats-faces-in-plan = { $faces } faces  ·  { $area } in plan
+formats-faces-in-plan = { $faces ->
+        [one] { $faces } face
+       *[other] { $faces } faces
+    }  ·  { $area } in plan
 
 # $left_out (text)
 formats-left-out = {"  "}·  { $left_out } left out
@@ -1558,8 +1851,11 @@ formats-look-at-it = {"  "}·  look at it
 # $gives (text)
 formats-building = Building { $entry }: { $gives }
 
-# $all (text)
-formats-buildings = { $all } buildings
+# $all (number)
+formats-buildings = { $all ->
+        [one] { $all } building
+       *[other] { $all } buildings
+    }
 
 # $found (text)
 # $all (text)
@@ -1899,10 +2195,10 @@ history-back-at-step = Back at step { $words }
 
 job-landscape = landscape
 job-portrait = portrait
-job-built-in = built-in
 job-price-list = price list
 job-warehouse-list = warehouse list
 job-pallet-list = pallet list
+job-osb = OSB
 job-plywood = plywood
 job-boards = boards
 job-spaced-boards = spaced boards
@@ -2470,8 +2766,11 @@ order-a-package-is-a = A package is a
 order-needed-for = Needed for
 order-take-the-line-away = Take the line away
 
-# $count (text)
-order-lines-are-on-the-clipboard = { $count } lines are on the clipboard.
+# $count (number)
+order-lines-are-on-the-clipboard = { $count ->
+        [one] { $count } line is on
+       *[other] { $count } lines are on
+    } the clipboard.
 
 # $number (text)
 order-order = Order { $number }
@@ -2543,9 +2842,12 @@ order-remove = Remove
 
 # $list (text)
 # $date (text)
-# $prices (text)
+# $prices (number)
 # $currency (text)
-order-prices-in = { $list }, { $date }; { $prices } prices in { $currency }
+order-prices-in = { $list }, { $date }; { $prices ->
+        [one] { $prices } price in
+       *[other] { $prices } prices in
+    } { $currency }
 
 # $trim (text)
 order-the-kit-has-no-part = The kit has no part { $trim }.
@@ -2577,8 +2879,11 @@ order-of-lines-counted = { $counted } of { $of } lines counted
 # $number (text)
 order-count = Count { $number }
 
-# $lines (text)
-order-lines-are-counted = { $lines } lines are counted.
+# $lines (number)
+order-lines-are-counted = { $lines ->
+        [one] { $lines } line is counted
+       *[other] { $lines } lines are counted
+    }.
 
 # $number (text)
 order-all-of-came = All of { $number } came
@@ -2994,11 +3299,17 @@ report-new = {"     "}new: { $key }
 # $key (text)
 report-no-more = {"     "}no more: { $key }
 
-# $modules (text)
-# $stops (text)
+# $modules (number)
+# $stops (number)
 report-modules-findings-to-stop-for =
     {""}
-    { $modules } modules, { $stops } findings to stop for.
+    { $modules ->
+        [one] { $modules } module
+       *[other] { $modules } modules
+    }, { $stops ->
+        [one] { $stops } finding to stop for
+       *[other] { $stops } findings to stop for
+    }.
 
 report-none = none
 report-stop = STOP
@@ -3090,10 +3401,13 @@ report-one-other =
     other: { $other }, { $date2 }
     {""}
 
-# $differences (text)
+# $differences (number)
 report-fields-differ =
     {""}
-    { $differences } fields differ
+    { $differences ->
+        [one] { $differences } field differs
+       *[other] { $differences } fields differ
+    }
 
 # $field (text)
 # $said (text)
@@ -3185,10 +3499,13 @@ report-edges-true-length =
     Edges, true length
     {""}
 
-# $problems (text)
+# $problems (number)
 report-the-roof-does-not-hold =
     {""}
-    The roof does not hold together in { $problems } places: see the findings.
+    The roof does not hold together in { $problems ->
+        [one] { $problems } place
+       *[other] { $problems } places
+    }: see the findings.
 
 # $caution (text)
 report-heights-are-above-the-level =
@@ -4535,8 +4852,11 @@ sheets-hours-of-work = Hours of work
 sheets-hours-on-the-clock = Hours on the clock
 sheets-one-more-finding-is-on = {" "}One more finding is on page 1.
 
-# $more (text)
-sheets-more-findings-are-on-page = {" "}{ $more } more findings are on page 1.
+# $more (number)
+sheets-more-findings-are-on-page = {" "}{ $more ->
+        [one] { $more } more finding is on
+       *[other] { $more } more findings are on
+    } page 1.
 
 # $page (text)
 # $of (text)
@@ -4641,13 +4961,22 @@ solid-on = { $count } on { $face }
 # $counts (text)
 solid-modules = modules: { $counts }
 
-# $plan (text)
-# $faces (text)
-solid-modules-on-faces = { $plan } modules on { $faces } faces
+# $plan (number)
+# $faces (number)
+solid-modules-on-faces = { $plan ->
+        [one] { $plan } module on
+       *[other] { $plan } modules on
+    } { $faces ->
+        [one] { $faces } face
+       *[other] { $faces } faces
+    }
 
-# $job (text)
+# $job (number)
 # $with_modules_or_none (text)
-solid-this-machine-cant-draw-the = This machine can't draw the house just now. It has { $job } faces and { $with_modules_or_none }; plan and face-on view show them.
+solid-this-machine-cant-draw-the = This machine can't draw the house just now. It has { $job ->
+        [one] { $job } face and
+       *[other] { $job } faces and
+    } { $with_modules_or_none }; plan and face-on view show them.
 
 solid-no-modules = no modules
 solid-january = January
@@ -4741,10 +5070,9 @@ takeoff-as-many-packages-another-need = As many packages, another need or price
 # $need_words (text)
 # $need_words2 (text)
 # $packages (text)
-# $packages2 (text)
 # $plain3 (text)
 # $more (text)
-takeoff-need-order = {"  "}{ $plain }  { $plain2 }  need { $need_words } → { $need_words2 }, order { $packages } → { $packages2 } { $plain3 }  { $more }
+takeoff-need-order = {"  "}{ $plain }  { $plain2 }  need { $need_words } → { $need_words2 }, order { $packages } → { $plain3 }  { $more }
 
 # $plain (text)
 takeoff-totals-cant-be-compared = Totals can't be compared: { $plain }
@@ -4787,86 +5115,15 @@ takeoff-stock-in-hand-is-not = Stock in hand: { $part } is not counted in what t
 # $name (text)
 takeoff-wind-a-screening-fasteners-a = Wind, a screening: { $a_foot } fasteners a foot in zone { $zone } on { $modules } of the modules of block { $name }. What is more than the kit's is on the order. The findings tell the load path, part by part. By a licensed engineer.
 
-takeoff-seam = seam
-takeoff-run-of-base-rail = run of base rail
-takeoff-course-up-the-sides-one = course up the sides, one more a side
-takeoff-run-of-head-flashing = run of head flashing
-takeoff-module-under-the-head = module under the head
-takeoff-head-end-and-seam = head end and seam
 takeoff-left-head-corner = left head corner
 takeoff-right-head-corner = right head corner
 takeoff-left-base-corner = left base corner
 takeoff-right-base-corner = right base corner
-takeoff-area-under-the-array = area under the array
-takeoff-strip-around-the-array = strip around the array
-takeoff-array-with-the-strip-around = array with the strip around it
 takeoff-bonding-path = bonding path
-takeoff-extra-fastener-for-wind = extra fastener for wind
-takeoff-stick-of-this-length-in = stick of this length in the cut list
-takeoff-joint-between-two-pieces = joint between two pieces
-takeoff-person = person
-takeoff-person-on-the-roof = person on the roof
-takeoff-face-of-deck = face of deck
-takeoff-face-of-old-roofing-each = face of old roofing, each layer counted
-takeoff-face-of-deck-less-the = face of deck less the array
-takeoff-face-with-one-layer-of = face with one layer of underlayment, where no membrane lies
-takeoff-face-with-two-layers-of = face with two layers of underlayment, where no membrane lies
-takeoff-strip-along-the-eaves = strip along the eaves
-takeoff-strip-around-what-comes-through = strip around what comes through
 takeoff-wall-line-up-the-slope = wall line up the slope
-takeoff-course-up-the-wall-lines = course up the wall lines, one more a line
 takeoff-wall-line-across-the-slope = wall line across the slope
 takeoff-wall-at-the-end-of = wall at the end of an eave
-takeoff-lower-side-of-a-chimney = lower side of a chimney with its returns
-takeoff-course-beside-chimneys-one-more = course beside chimneys, one more a side
-takeoff-upper-side-of-a-chimney = upper side of a chimney with its returns
-takeoff-stretch-around-a-chimney = stretch around a chimney
 takeoff-cricket = cricket
-takeoff-piece-of-a-crickets-frame = piece of a cricket's frame
-takeoff-cricket-both-faces = cricket, both faces
-takeoff-valley-of-a-cricket = valley of a cricket
-takeoff-line-of-a-cricket-at = line of a cricket at its chimney
-takeoff-pipe-of-this-size = pipe of this size
-takeoff-course-beside-chimneys-and-skylights = course beside chimneys and skylights, one more a side
-takeoff-lower-or-upper-side-of = lower or upper side of a chimney or skylight
-takeoff-runs-of-base-rail = runs of base rail
-takeoff-runs-of-head-flashing = runs of head flashing
-takeoff-modules-under-the-head = modules under the head
-takeoff-head-ends-and-seams = head ends and seams
-takeoff-courses-up-the-sides-one = courses up the sides, one more a side
-takeoff-areas-under-the-array = areas under the array
-takeoff-strips-around-the-array = strips around the array
-takeoff-sticks-of-this-length-in = sticks of this length in the cut list
-takeoff-joints-between-two-pieces = joints between two pieces
-takeoff-people = people
-takeoff-people-on-the-roof = people on the roof
-takeoff-arrays-with-the-strip-around = arrays with the strip around them
-takeoff-faces-of-deck = faces of deck
-takeoff-faces-of-old-roofing-each = faces of old roofing, each layer counted
-takeoff-faces-of-deck-less-the = faces of deck less the array
-takeoff-faces-with-one-layer-of = faces with one layer of underlayment, where no membrane lies
-takeoff-faces-with-two-layers-of = faces with two layers of underlayment, where no membrane lies
-takeoff-strips-along-the-eaves = strips along the eaves
-takeoff-strips-around-what-comes-through = strips around what comes through
-takeoff-wall-lines-up-the-slope = wall lines up the slope
-takeoff-courses-up-the-wall-lines = courses up the wall lines, one more a line
-takeoff-wall-lines-across-the-slope = wall lines across the slope
-takeoff-walls-at-the-end-of = walls at the end of an eave
-takeoff-chimneys = chimneys
-takeoff-lower-sides-of-chimneys-with = lower sides of chimneys with their returns
-takeoff-courses-beside-chimneys-one-more = courses beside chimneys, one more a side
-takeoff-upper-sides-of-chimneys-with = upper sides of chimneys with their returns
-takeoff-stretches-around-chimneys = stretches around chimneys
-takeoff-crickets = crickets
-takeoff-pieces-of-crickets-frames = pieces of crickets' frames
-takeoff-crickets-both-faces = crickets, both faces
-takeoff-valleys-of-crickets = valleys of crickets
-takeoff-lines-of-crickets-at-their = lines of crickets at their chimneys
-takeoff-pipes-of-this-size = pipes of this size
-takeoff-courses-beside-chimneys-and-skylights = courses beside chimneys and skylights, one more a side
-takeoff-lower-and-upper-sides-of = lower and upper sides of chimneys and skylights
-takeoff-extra-fasteners-for-wind = extra fasteners for wind
-takeoff-rakes = rakes
 
 # $row (text)
 # $column (text)
@@ -4928,8 +5185,7 @@ takeoff-not-counted-2 = { $row } { $row2 }: not counted
 # $row2 (text)
 # $good (text)
 # $needed (text)
-# $packages (text)
-takeoff-of = { $row } { $row2 }: { $good } of { $needed } { $packages }
+takeoff-of = { $row } { $row2 }: { $good } of { $needed }
 
 # $on (text)
 takeoff-cant-start = { $on } can't start
@@ -4941,12 +5197,11 @@ takeoff-over-or-not-ordered = Over, or not ordered
 
 # $plain (text)
 # $plain2 (text)
-# $count (text)
 # $packages (text)
 # $ordered (text)
 # $counted (text)
 # $plain3 (text)
-takeoff-of-ordered-came = {"  "}{ $plain }  { $plain2 }: { $count } { $packages } of { $ordered } ordered, { $counted } came{ $plain3 }
+takeoff-of-ordered-came = {"  "}{ $plain }  { $plain2 }: { $packages } of { $ordered } ordered, { $counted } came{ $plain3 }
 
 # $open (text)
 # $rows (text)
@@ -4986,8 +5241,6 @@ takeoff-no-price-and-not-in = {"  "}NO PRICE, and not in the total: { $missing }
 
 # $plain (text)
 takeoff-amounts-cant-be-compared = Amounts can't be compared: { $plain }
-
-takeoff-package = package
 
 # $show_money (text)
 takeoff-the-cheapest-each-line-where = {"*"} the cheapest. Each line where it is cheapest: { $show_money }
@@ -5035,32 +5288,25 @@ takeoff-no-price = {"  "}NO PRICE
 # $with (text)
 takeoff-with-waste = { $need }, with { $waste } % waste { $with }
 
-takeoff-persons = persons
-
 # $crew (text)
 # $person_hours (text)
 # $people (text)
-# $people2 (text)
 # $hours (text)
-takeoff-h-of-work-h-on = {"  "}{ $crew }: { $person_hours } h of work, { $people } { $people2 }, { $hours } h on the clock
+takeoff-h-of-work-h-on = {"  "}{ $crew }: { $person_hours } h of work, { $people }, { $hours } h on the clock
 
 # $left (text)
 takeoff-left = , { $left } left
 
-takeoff-stick = stick
-
-# $count (text)
-# $plural (text)
+# $sticks (text)
 # $length (text)
 # $of_part (text)
 # $pieces (text)
 # $left (text)
-takeoff-of-2 = { $count } { $plural } of { $length }{ $of_part }: { $pieces }{ $left }
+takeoff-of-2 = { $sticks } of { $length }{ $of_part }: { $pieces }{ $left }
 
 # $packages (text)
-# $package (text)
 # $show_amount (text)
-takeoff-of-3 = { $packages } { $package } of { $show_amount }
+takeoff-of-3 = { $packages } of { $show_amount }
 
 # $bought (text)
 takeoff-bought-the-least-for-these = { $bought } bought, the least for these joints (proved)
@@ -5159,8 +5405,6 @@ takeoff-each-lapping = , each lapping { $lap }
 takeoff-cut-from-sticks-of = { $measured }: cut from sticks of { $lengths }{ $lap }; { $proof }
 
 takeoff-double = , double
-takeoff-strip = strip
-takeoff-roll = roll
 
 # $measured (text)
 # $many (text)
@@ -5170,6 +5414,654 @@ takeoff-roll = roll
 # $end_lap (text)
 # $many2 (text)
 takeoff-laid-in-wide-lapping-at = { $measured }: laid in { $many } { $width } wide lapping { $side_lap }{ $double }, { $end_lap } at ends; { $many2 } begun
+
+## Things that are counted
+
+# $count (number)
+things-module =
+    { $count ->
+        [one] { $count } module
+       *[other] { $count } modules
+    }
+
+# $count (number)
+things-block =
+    { $count ->
+        [one] { $count } block
+       *[other] { $count } blocks
+    }
+
+# $count (number)
+things-row =
+    { $count ->
+        [one] { $count } row
+       *[other] { $count } rows
+    }
+
+# $count (number)
+things-seam =
+    { $count ->
+        [one] { $count } seam
+       *[other] { $count } seams
+    }
+
+# $count (number)
+things-run-of-base-rail =
+    { $count ->
+        [one] { $count } run of base rail
+       *[other] { $count } runs of base rail
+    }
+
+# $count (number)
+things-side =
+    { $count ->
+        [one] { $count } side
+       *[other] { $count } sides
+    }
+
+# $count (number)
+things-course-up-the-sides-one =
+    { $count ->
+        [one] { $count } course up the sides, one more a side
+       *[other] { $count } courses up the sides, one more a side
+    }
+
+# $count (number)
+things-run-of-head-flashing =
+    { $count ->
+        [one] { $count } run of head flashing
+       *[other] { $count } runs of head flashing
+    }
+
+# $count (number)
+things-module-under-the-head =
+    { $count ->
+        [one] { $count } module under the head
+       *[other] { $count } modules under the head
+    }
+
+# $count (number)
+things-head-end-and-seam =
+    { $count ->
+        [one] { $count } head end and seam
+       *[other] { $count } head ends and seams
+    }
+
+# $count (number)
+things-left-head-corner =
+    { $count ->
+        [one] { $count } left head corner
+       *[other] { $count } left head corners
+    }
+
+# $count (number)
+things-right-head-corner =
+    { $count ->
+        [one] { $count } right head corner
+       *[other] { $count } right head corners
+    }
+
+# $count (number)
+things-inside-corner =
+    { $count ->
+        [one] { $count } inside corner
+       *[other] { $count } inside corners
+    }
+
+# $count (number)
+things-left-base-corner =
+    { $count ->
+        [one] { $count } left base corner
+       *[other] { $count } left base corners
+    }
+
+# $count (number)
+things-right-base-corner =
+    { $count ->
+        [one] { $count } right base corner
+       *[other] { $count } right base corners
+    }
+
+# $count (number)
+things-area-under-the-array =
+    { $count ->
+        [one] { $count } area under the array
+       *[other] { $count } areas under the array
+    }
+
+# $count (number)
+things-strip-around-the-array =
+    { $count ->
+        [one] { $count } strip around the array
+       *[other] { $count } strips around the array
+    }
+
+# $count (number)
+things-array-with-the-strip-around =
+    { $count ->
+        [one] { $count } array with the strip around it
+       *[other] { $count } arrays with the strip around them
+    }
+
+# $count (number)
+things-bonding-path =
+    { $count ->
+        [one] { $count } bonding path
+       *[other] { $count } bonding paths
+    }
+
+# $count (number)
+things-extra-fastener-for-wind =
+    { $count ->
+        [one] { $count } extra fastener for wind
+       *[other] { $count } extra fasteners for wind
+    }
+
+# $count (number)
+things-stick-of-this-length-in =
+    { $count ->
+        [one] { $count } stick of this length in the cut list
+       *[other] { $count } sticks of this length in the cut list
+    }
+
+# $count (number)
+things-joint-between-two-pieces =
+    { $count ->
+        [one] { $count } joint between two pieces
+       *[other] { $count } joints between two pieces
+    }
+
+# $count (number)
+things-job =
+    { $count ->
+        [one] { $count } job
+       *[other] { $count } jobs
+    }
+
+# $count (number)
+things-person =
+    { $count ->
+        [one] { $count } person
+       *[other] { $count } people
+    }
+
+# $count (number)
+things-person-on-the-roof =
+    { $count ->
+        [one] { $count } person on the roof
+       *[other] { $count } people on the roof
+    }
+
+# $count (number)
+things-face-of-deck =
+    { $count ->
+        [one] { $count } face of deck
+       *[other] { $count } faces of deck
+    }
+
+# $count (number)
+things-face-of-old-roofing-each =
+    { $count ->
+        [one] { $count } face of old roofing, each layer counted
+       *[other] { $count } faces of old roofing, each layer counted
+    }
+
+# $count (number)
+things-face-of-deck-less-the =
+    { $count ->
+        [one] { $count } face of deck less the array
+       *[other] { $count } faces of deck less the array
+    }
+
+# $count (number)
+things-face-with-one-layer-of =
+    { $count ->
+        [one] { $count } face with one layer of underlayment, where no membrane lies
+       *[other] { $count } faces with one layer of underlayment, where no membrane lies
+    }
+
+# $count (number)
+things-face-with-two-layers-of =
+    { $count ->
+        [one] { $count } face with two layers of underlayment, where no membrane lies
+       *[other] { $count } faces with two layers of underlayment, where no membrane lies
+    }
+
+# $count (number)
+things-strip-along-the-eaves =
+    { $count ->
+        [one] { $count } strip along the eaves
+       *[other] { $count } strips along the eaves
+    }
+
+# $count (number)
+things-strip-around-what-comes-through =
+    { $count ->
+        [one] { $count } strip around what comes through
+       *[other] { $count } strips around what comes through
+    }
+
+# $count (number)
+things-wall-line-up-the-slope =
+    { $count ->
+        [one] { $count } wall line up the slope
+       *[other] { $count } wall lines up the slope
+    }
+
+# $count (number)
+things-course-up-the-wall-lines =
+    { $count ->
+        [one] { $count } course up the wall lines, one more a line
+       *[other] { $count } courses up the wall lines, one more a line
+    }
+
+# $count (number)
+things-wall-line-across-the-slope =
+    { $count ->
+        [one] { $count } wall line across the slope
+       *[other] { $count } wall lines across the slope
+    }
+
+# $count (number)
+things-wall-at-the-end-of =
+    { $count ->
+        [one] { $count } wall at the end of an eave
+       *[other] { $count } walls at the end of an eave
+    }
+
+# $count (number)
+things-chimney =
+    { $count ->
+        [one] { $count } chimney
+       *[other] { $count } chimneys
+    }
+
+# $count (number)
+things-lower-side-of-a-chimney =
+    { $count ->
+        [one] { $count } lower side of a chimney with its returns
+       *[other] { $count } lower sides of chimneys with their returns
+    }
+
+# $count (number)
+things-course-beside-chimneys-one-more =
+    { $count ->
+        [one] { $count } course beside chimneys, one more a side
+       *[other] { $count } courses beside chimneys, one more a side
+    }
+
+# $count (number)
+things-upper-side-of-a-chimney =
+    { $count ->
+        [one] { $count } upper side of a chimney with its returns
+       *[other] { $count } upper sides of chimneys with their returns
+    }
+
+# $count (number)
+things-stretch-around-a-chimney =
+    { $count ->
+        [one] { $count } stretch around a chimney
+       *[other] { $count } stretches around chimneys
+    }
+
+# $count (number)
+things-cricket =
+    { $count ->
+        [one] { $count } cricket
+       *[other] { $count } crickets
+    }
+
+# $count (number)
+things-piece-of-a-crickets-frame =
+    { $count ->
+        [one] { $count } piece of a cricket's frame
+       *[other] { $count } pieces of crickets' frames
+    }
+
+# $count (number)
+things-cricket-both-faces =
+    { $count ->
+        [one] { $count } cricket, both faces
+       *[other] { $count } crickets, both faces
+    }
+
+# $count (number)
+things-valley-of-a-cricket =
+    { $count ->
+        [one] { $count } valley of a cricket
+       *[other] { $count } valleys of crickets
+    }
+
+# $count (number)
+things-line-of-a-cricket-at =
+    { $count ->
+        [one] { $count } line of a cricket at its chimney
+       *[other] { $count } lines of crickets at their chimneys
+    }
+
+# $count (number)
+things-pipe-of-this-size =
+    { $count ->
+        [one] { $count } pipe of this size
+       *[other] { $count } pipes of this size
+    }
+
+# $count (number)
+things-course-beside-chimneys-and-skylights =
+    { $count ->
+        [one] { $count } course beside chimneys and skylights, one more a side
+       *[other] { $count } courses beside chimneys and skylights, one more a side
+    }
+
+# $count (number)
+things-lower-or-upper-side-of =
+    { $count ->
+        [one] { $count } lower or upper side of a chimney or skylight
+       *[other] { $count } lower and upper sides of chimneys and skylights
+    }
+
+# $count (number)
+things-eave =
+    { $count ->
+        [one] { $count } eave
+       *[other] { $count } eaves
+    }
+
+# $count (number)
+things-rake =
+    { $count ->
+        [one] { $count } rake
+       *[other] { $count } rakes
+    }
+
+# $count (number)
+things-ridge =
+    { $count ->
+        [one] { $count } ridge
+       *[other] { $count } ridges
+    }
+
+# $count (number)
+things-hip =
+    { $count ->
+        [one] { $count } hip
+       *[other] { $count } hips
+    }
+
+# $count (number)
+things-valley =
+    { $count ->
+        [one] { $count } valley
+       *[other] { $count } valleys
+    }
+
+# $count (number)
+things-wall-line =
+    { $count ->
+        [one] { $count } wall line
+       *[other] { $count } wall lines
+    }
+
+# $count (number)
+things-step =
+    { $count ->
+        [one] { $count } step
+       *[other] { $count } steps
+    }
+
+# $count (number)
+things-pitch-change =
+    { $count ->
+        [one] { $count } pitch change
+       *[other] { $count } pitch changes
+    }
+
+# $count (number)
+things-pipe-boot =
+    { $count ->
+        [one] { $count } pipe boot
+       *[other] { $count } pipe boots
+    }
+
+# $count (number)
+things-vent =
+    { $count ->
+        [one] { $count } vent
+       *[other] { $count } vents
+    }
+
+# $count (number)
+things-skylight =
+    { $count ->
+        [one] { $count } skylight
+       *[other] { $count } skylights
+    }
+
+# $count (number)
+things-escape-window =
+    { $count ->
+        [one] { $count } escape window
+       *[other] { $count } escape windows
+    }
+
+# $count (number)
+things-other-penetration =
+    { $count ->
+        [one] { $count } other penetration
+       *[other] { $count } other penetrations
+    }
+
+# $count (number)
+things-strip =
+    { $count ->
+        [one] { $count } strip
+       *[other] { $count } strips
+    }
+
+# $count (number)
+things-roll =
+    { $count ->
+        [one] { $count } roll
+       *[other] { $count } rolls
+    }
+
+# $count (number)
+things-stick =
+    { $count ->
+        [one] { $count } stick
+       *[other] { $count } sticks
+    }
+
+# $count (number)
+things-package =
+    { $count ->
+        [one] { $count } package
+       *[other] { $count } packages
+    }
+
+## Packages that kits name, counted: looked up by their English
+
+# $count (number)
+packages-hour =
+    { $count ->
+        [one] { $count } hour
+       *[other] { $count } hours
+    }
+
+# $count (number)
+packages-box =
+    { $count ->
+        [one] { $count } box
+       *[other] { $count } boxes
+    }
+
+# $count (number)
+packages-piece =
+    { $count ->
+        [one] { $count } piece
+       *[other] { $count } pieces
+    }
+
+# $count (number)
+packages-stick =
+    { $count ->
+        [one] { $count } stick
+       *[other] { $count } sticks
+    }
+
+# $count (number)
+packages-roll =
+    { $count ->
+        [one] { $count } roll
+       *[other] { $count } rolls
+    }
+
+# $count (number)
+packages-bag =
+    { $count ->
+        [one] { $count } bag
+       *[other] { $count } bags
+    }
+
+# $count (number)
+packages-set =
+    { $count ->
+        [one] { $count } set
+       *[other] { $count } sets
+    }
+
+# $count (number)
+packages-boot =
+    { $count ->
+        [one] { $count } boot
+       *[other] { $count } boots
+    }
+
+# $count (number)
+packages-bundle =
+    { $count ->
+        [one] { $count } bundle
+       *[other] { $count } bundles
+    }
+
+# $count (number)
+packages-insert =
+    { $count ->
+        [one] { $count } insert
+       *[other] { $count } inserts
+    }
+
+# $count (number)
+packages-cap =
+    { $count ->
+        [one] { $count } cap
+       *[other] { $count } caps
+    }
+
+# $count (number)
+packages-vent =
+    { $count ->
+        [one] { $count } vent
+       *[other] { $count } vents
+    }
+
+# $count (number)
+packages-tube =
+    { $count ->
+        [one] { $count } tube
+       *[other] { $count } tubes
+    }
+
+# $count (number)
+packages-tarpaulin =
+    { $count ->
+        [one] { $count } tarpaulin
+       *[other] { $count } tarpaulins
+    }
+
+# $count (number)
+packages-spool =
+    { $count ->
+        [one] { $count } spool
+       *[other] { $count } spools
+    }
+
+# $count (number)
+packages-sheet =
+    { $count ->
+        [one] { $count } sheet
+       *[other] { $count } sheets
+    }
+
+# $count (number)
+packages-rope =
+    { $count ->
+        [one] { $count } rope
+       *[other] { $count } ropes
+    }
+
+# $count (number)
+packages-permit =
+    { $count ->
+        [one] { $count } permit
+       *[other] { $count } permits
+    }
+
+# $count (number)
+packages-module =
+    { $count ->
+        [one] { $count } module
+       *[other] { $count } modules
+    }
+
+# $count (number)
+packages-lead =
+    { $count ->
+        [one] { $count } lead
+       *[other] { $count } leads
+    }
+
+# $count (number)
+packages-kit =
+    { $count ->
+        [one] { $count } kit
+       *[other] { $count } kits
+    }
+
+# $count (number)
+packages-device =
+    { $count ->
+        [one] { $count } device
+       *[other] { $count } devices
+    }
+
+# $count (number)
+packages-day =
+    { $count ->
+        [one] { $count } day
+       *[other] { $count } days
+    }
+
+# $count (number)
+packages-container =
+    { $count ->
+        [one] { $count } container
+       *[other] { $count } containers
+    }
+
+# $count (number)
+packages-can =
+    { $count ->
+        [one] { $count } can
+       *[other] { $count } cans
+    }
+
+# $count (number)
+packages-anchor =
+    { $count ->
+        [one] { $count } anchor
+       *[other] { $count } anchors
+    }
 
 ## Roofs that were taped
 

@@ -228,14 +228,20 @@ canvas-the-row-below = la fila de abajo
 canvas-in-line-with = en línea con { $below }
 canvas-half-a-module-against = medio módulo respecto a { $below }
 canvas-module-against = 1 módulo respecto a { $below }
-canvas-modules-against = { $value } módulos respecto a { $below }
+canvas-modules-against = { $value ->
+        [one] { $value } módulo respecto
+       *[other] { $value } módulos respecto
+    } a { $below }
 canvas-modules-against-2 = { $value } 1/2 módulos respecto a { $below }
 canvas-corner-of = esquina de { $name }
 canvas-on-a-side-of = en un lado de { $name }
 canvas-in-line-with-a-corner = en línea con una esquina de { $name }
 canvas-face-on-true-size-eave = { $name }, de frente: tamaño real, alero abajo
 canvas-block = Bloque { $name }
-canvas-modules = { $block_name } · { $modules } módulos
+canvas-modules = { $block_name } · { $modules ->
+        [one] { $modules } módulo
+       *[other] { $modules } módulos
+    }
 canvas-in-plan = { $length } en planta
 canvas-on-the-slope-along-up = { $on_slope } en la pendiente ({ $part } a lo largo, { $part2 } arriba), { $in_plan } en planta
 canvas-from-the-left-up = { $from } desde la izquierda, { $from2 } arriba
@@ -243,7 +249,13 @@ canvas-east-north = { $at } al este, { $at2 } al norte
 canvas-drawing-of-plan = Dibujo de { $job }, planta
 canvas-drawing-of-face-face-on = Dibujo de { $job }, faldón { $name } de frente
 canvas-face-pitch-on-the-slope = Faldón { $name }, pendiente { $pitch }, { $area } en la pendiente
-canvas-rows-of-modules = { $block_name }, { $rows } filas de { $columns }, { $modules } módulos
+canvas-rows-of-modules = { $block_name }, { $rows ->
+        [one] { $rows } fila de
+       *[other] { $rows } filas de
+    } { $columns }, { $modules ->
+        [one] { $modules } módulo
+       *[other] { $modules } módulos
+    }
 canvas-switched-off = , quitado
 canvas-module-row-column = Módulo fila { $row }, columna { $column }{ $state }
 canvas-corner = Esquina { $corner }
@@ -273,6 +285,223 @@ commandline-no-fix-is-offered =
     {""}
 
 commandline-nothing-is-found-by-the = no hay hallazgo con la clave { $key }: tome una de `check`
+
+commandline-about = Todo el proceso sin pantalla: revisa, cuenta e informa de un techo con solar montado sobre el entablado.
+commandline-exit-status = Estado de salida: 0 si todo está bien, 1 si un hallazgo sin dispensa detiene la obra, 2 si lo dado no se puede usar.
+commandline-cant-write-to-the-screen = no se puede escribir en la pantalla
+commandline-no-format = no hay formato { $name }; elija uno de { $known }
+
+commandline-say-where-the-file-goes = este formato no es texto: diga con --out dónde va el archivo
+commandline-is-written = se escribió { $path }
+
+commandline-cant-read-it = { $file }: no se puede leer
+
+commandline-no-outline-is-named = { $file }: ningún contorno se llama { $name }; hay { $known }
+
+commandline-write-a-side-as = escríbalo como 3=gable, 3=wall o 3=8:12,eave=10 ft,overhang=2 ft
+commandline-no-such-side = no hay tal lado: los anillos de este contorno tienen { $counts } lados
+
+commandline-no-measure-of-a-side = { $other } no es medida de un lado: { $form }
+
+commandline-name-the-job-file = nombre con --out el archivo de la obra que se escribe
+commandline-at-names-the-place = { $file }: --at nombra el lugar
+
+commandline-bytes-written = { $path }: { $bytes } bytes escritos
+
+commandline-cant-read-a-place = no se puede leer { $text }: latitud de -85 a 85, una coma, longitud de -180 a 180 en grados
+
+commandline-name-a-form = nombre una forma: --triangle, --rectangle, --parallelogram, --trapezoid o --polygon
+commandline-downslope-degrees = --downslope: dé grados desde el norte en el sentido del reloj, como 180
+commandline-nothing-checks = Nada comprueba estas lecturas: una diagonal más lo haría.
+commandline-closing-error = Error de cierre { $error } con { $spare } de sobra, repartido entre todas las lecturas por mínimos cuadrados.
+
+commandline-if-one-was-misread = Si una se leyó mal, lo más probable es que sea { $reading }.
+
+commandline-no-face-is-named = { $file }: ningún faldón se llama { $name }; hay { $known }
+
+commandline-number-needs-modules = --mode number necesita --modules o --kilowatts
+commandline-no-face-is-as-steep = { $file }: ningún faldón es tan inclinado como pide el kit, { $least }; los faldones son { $known }
+
+commandline-no-roof-to-show = no hay techo que mostrar: ningún faldón de la obra tiene un contorno válido
+commandline-picture-written = { $path }: { $wide } × { $high } píxeles, desde { $from } y { $above }° sobre la horizontal
+
+commandline-no-day-was-asked-for = no se pidió un día: la luz no es la del sol
+commandline-is-no-day = { $date } no es un día: escríbalo como 2026-06-21
+
+commandline-place-is-not-known = no se sabe dónde está la casa: dé --latitude y --longitude en grados
+commandline-is-no-hour = una hora va de 0 a 24, no { $hour }
+
+commandline-sun-at = sol en { $azimuth }, { $elevation }° sobre la horizontal
+
+commandline-the-sun-is-down = el sol está bajo el horizonte
+commandline-is-no-size = { $text } no es un tamaño: escríbalo como 1600x1000, cada uno de 1 a { $most }
+
+commandline-write-it-as-number = { $text }: escríbalo como NÚMERO={ $what }
+
+commandline-no-number-of-packages = { $text }: { $count } no es un número de paquetes
+
+commandline-no-choice = el kit no tiene la opción { $code }; tiene { $known }
+
+commandline-no-part = el kit no tiene la pieza { $number }
+
+commandline-does-not-come-back = { $number } no vuelve de una obra: póngalo en existencias
+
+commandline-is-no-percentage = { $text }: { $percent } no es un porcentaje
+
+commandline-by-the-command-line = línea de órdenes
+
+commandline-examples-of-edits = Ejemplos de ediciones:
+commandline-how-edits-name-things =
+    Las cosas se nombran por número o nombre, las esquinas y los lados se cuentan desde 1, un número sin unidad son metros. Una
+    sesión dibujada en la ventana se puede escribir como tal archivo y repetir sobre la obra tal como se abrió.
+
+commandline-area-of-the-face = { $slope } ft² sobre la pendiente, { $plan } ft² en planta a { $pitch }
+
+commandline-no-such-block = { $file }: no hay tal bloque; hay { $known }
+
+commandline-not-four-corners = { $file }: el faldón del bloque { $block } no tiene cuatro esquinas: dé --eave, --head, --rakes y --diagonals
+
+commandline-write-a-line-as = --line { $line }: escríbalo como "1-3=25 ft" o "up-3=12 ft"
+
+commandline-about-the-import = Sobre la importación
+
+## Help of the command line
+
+commandline-help-the-job-file-the-word = El archivo de la obra; la palabra `new` para una obra sin techo.
+commandline-help-the-edits-one-or-a = Las ediciones: una, o una lista, en JSON; `-` las lee de donde la orden las recibe.
+commandline-help-writes-the-job-after-them = Escribe la obra con ellas. Sin esto no se escribe nada: la respuesta dice qué cambiaría.
+commandline-help-lets-save-name-the-job = Permite que --save nombre el mismo archivo de la obra; la versión anterior queda a su lado como `.previous`.
+commandline-help-leaves-out-an-edit-that = Deja fuera una edición que no se puede hacer y sigue con la próxima, en vez de no escribir nada. El estado de salida es 2 de todos modos.
+commandline-help-writes-the-answer-there-instead = Escribe la respuesta ahí y no en la pantalla.
+commandline-help-prints-the-json-schema-of = Imprime el esquema JSON de las ediciones, con unas palabras sobre cada una.
+commandline-help-the-face-by-its-name = El faldón por su nombre; todos si no se nombra ninguno.
+commandline-help-the-least-and-the-greatest = La exposición menor y la mayor que la teja puede mostrar; sin esto, de siete octavos de la del faldón hasta la suya.
+commandline-help-the-block-by-its-name = El bloque por su nombre; el primero si no se nombra ninguno.
+commandline-help-along-the-eave-from-corner = A lo largo del alero, de esquina a esquina. Lo que no se da queda como en la obra: medido, o si no dibujado.
+commandline-help-along-the-head-the-ridge = A lo largo del borde superior: la cumbrera o el borde de arriba.
+commandline-help-up-the-left-and-the = Subiendo por el borde inclinado izquierdo y por el derecho.
+commandline-help-from-the-left-end-of = Del extremo izquierdo del alero al extremo derecho del borde superior, y del derecho al izquierdo.
+commandline-help-how-far-eave-head-left = Cuánto se comban hacia adentro, en su medio, el alero, el borde superior y los bordes izquierdo y derecho; con signo menos, hacia afuera.
+commandline-help-what-the-base-line-is = A qué es paralela la línea base.
+commandline-help-the-base-line-above-the = La línea base sobre el alero en su extremo más bajo; como en la obra si no se da.
+commandline-help-modules-in-each-row-as = Módulos en cada fila; como en el bloque si no se da.
+commandline-help-how-much-a-module-may = Cuánto puede ser un módulo mayor o menor.
+commandline-help-how-far-a-reveal-may = Cuánto puede quedar mal puesta una separación.
+commandline-help-the-eave = El alero.
+commandline-help-the-head-so-that-the = El borde superior, para que las hiladas de arriba salgan parejas.
+commandline-help-halfway = A media distancia.
+commandline-help-how-the-array-is-laid = Cómo se coloca el arreglo.
+commandline-help-the-face-by-its-name-2 = El faldón por su nombre, otra vez para varios; todos los que el kit permite si no se nombra ninguno.
+commandline-help-with-mode-whole-blocks-at = Con --mode whole-blocks: a lo más tantos rectángulos en un faldón.
+commandline-help-with-mode-worth-what-a = Con --mode worth: cuánto vale un módulo descontado lo que cuesta, en la moneda de la lista de precios.
+commandline-help-with-mode-worth-a-module = Con --mode worth: un módulo cuenta por el área de su faldón, entero en el más grande.
+commandline-help-with-mode-number-just-so = Con --mode number: exactamente tantos módulos, incluidos los de bloques fijos.
+commandline-help-with-mode-number-the-fewest = Con --mode number: los menos módulos que juntos tengan esta potencia nominal.
+commandline-help-with-mode-number-what-the = Con --mode number: cómo debe ser el arreglo.
+commandline-help-lets-modules-lie-one-way = Deja que los módulos vayan en un solo sentido, donde el kit permite los dos.
+commandline-help-goes-on-proving-for-so = Sigue demostrando a lo más tantos segundos y dice qué diferencia queda; otro tanto para lo que lo detiene.
+commandline-help-leaves-out-what-holds-it = Omite lo que lo detiene.
+commandline-help-writes-the-job-with-the = Escribe la obra con el arreglo puesto.
+commandline-help-rows-and-columns-in-line = Filas y columnas alineadas; la cuadrícula puede quedar en cualquier parte.
+commandline-help-the-usual-way-all-that = La manera usual, todo lo que el kit permite: en un bloque o varios, filas que se corren y se enganchan hasta donde pide el reglamento.
+commandline-help-every-other-row-half-a = Cada segunda fila corrida medio módulo.
+commandline-help-rows-that-slide-in-one = Filas que se corren en un bloque, con el riel base donde el kit lo permite sobre una línea de hilada.
+commandline-help-rectangles-alone = Solo rectángulos.
+commandline-help-the-modules-that-are-worth = Los módulos que más valen, menos lo que cuestan los tapajuntas a su alrededor.
+commandline-help-a-number-of-modules-or = Un número de módulos o un tamaño en kilovatios.
+commandline-help-the-long-side-along-the = El lado largo a lo largo del alero.
+commandline-help-the-long-side-up-the = El lado largo pendiente arriba.
+commandline-help-the-least-length-around-it = El menor largo a su alrededor.
+commandline-help-the-least-cost-of-flashing = El menor costo de tapajuntas a su alrededor.
+commandline-help-the-job-file = El archivo de la obra.
+commandline-help-the-key-of-the-finding = La clave del hallazgo, como la dice `check`: se hace su mejor corrección.
+commandline-help-does-fix-after-fix-stops = Hace una corrección tras otra, primero las de lo que detiene, hasta que no se ofrece ninguna.
+commandline-help-writes-the-job-after-it = Escribe la obra después. Sin esto no se escribe nada: la respuesta dice qué cambiaría.
+commandline-help-a-geojson-rfc-7946-or = Un archivo GeoJSON (RFC 7946) o CityJSON 1.1 o 2.0 (.city.json, .city.jsonl), o una carpeta de ellos.
+commandline-help-lists-the-buildings-that-are = Lista los edificios que hay.
+commandline-help-which-building-by-its-id = Qué edificio, por su identificador en la lista; el único si no se nombra ninguno.
+commandline-help-where-the-job-is-written = Dónde se escribe la obra.
+commandline-help-as-what = En qué formato.
+commandline-help-where-it-is-written = Dónde se escribe.
+commandline-help-for-geojson-latitude-and-longitude = Para GeoJSON: latitud y longitud del origen del plano, si la obra no las tiene: 39.1,-84.5
+commandline-help-faces-penetrations-and-modules-in = Faldones, penetraciones y módulos en longitud y latitud (RFC 7946).
+commandline-help-the-plan-as-a-drawing = El plano como dibujo (SVG 1.1).
+commandline-help-the-plan-and-each-face = El plano y cada faldón con las líneas que se marcan, para imprimir (PDF).
+commandline-help-the-house-with-modules-and = La casa con módulos y penetraciones como glTF 2.0 en un solo archivo binario.
+commandline-help-the-language-of-reports-orders = El idioma de informes, pedidos y hojas. Lo que lee un programa (claves, códigos, nombres de columnas) es igual en todos.
+commandline-help-says-what-the-rule-book = Dice lo que encuentra el reglamento.
+commandline-help-says-of-each-finding-what = Dice de cada hallazgo qué lo quitaría: cada corrección se probó, y deja menos hallazgos de su peso y ninguno nuevo.
+commandline-help-clears-a-finding-by-the = Quita un hallazgo con la mejor corrección que se encontró para él, o todos los que tienen una.
+commandline-help-lists-what-to-order-with = Lista lo que se pide, con el lugar de donde sale cada cantidad en JSON.
+commandline-help-tells-what-one-order-has = Dice qué tiene un pedido de más o de menos que otro, y cuánto cuesta.
+commandline-help-prices-one-order-at-several = Da el precio de un pedido con varios proveedores.
+commandline-help-prints-the-pallet-list-to = Imprime la lista de la tarima para contar en ella, o toma los conteos y dice qué falta y qué puede empezar.
+commandline-help-reports-roof-blocks-findings-and = Informa de techo, bloques, hallazgos y cantidades.
+commandline-help-fills-faces-with-the-array = Llena faldones con el arreglo que ninguna colocación con las mismas reglas puede superar, con la prueba y lo que lo detiene.
+commandline-help-does-edits-of-a-file = Hace en una obra las ediciones de un archivo: todo lo que puede la ventana, cada una contestada con lo que cambió.
+commandline-help-tells-the-courses-of-faces = Dice las hiladas de los faldones: dónde caen los rieles base, qué sobra en los extremos, y exposiciones o lugares que dejan hiladas enteras.
+commandline-help-from-field-measurements-how-far = De medidas de campo: cuánto está fuera de escuadra un entablado, si una fila cierra, la separación que se pone, dónde se marca la línea.
+commandline-help-draws-the-house-with-its = Dibuja la casa con su arreglo como imagen PNG, en el sol de un día o con luz pareja.
+commandline-help-makes-a-job-from-a = Hace una obra de una planta: una parte de casa que queda viva, con una pendiente, un hastial o un muro en cada lado.
+commandline-help-a-geojson-file-rfc-7946 = Un archivo GeoJSON (RFC 7946) con el contorno de los muros.
+commandline-help-what-stands-on-one-side = Lo que hay en un lado, si no es lo de todos: `3=gable`, `3=wall`, `3=8:12`; con altura de alero y vuelo propios, `3=8:12,eave=10 ft,overhang=2 ft`. Los lados se cuentan desde 1 en la primera esquina del contorno, `2.1` es el primer lado del primer patio. Se puede dar muchas veces.
+commandline-help-which-outline-of-the-file = Qué contorno del archivo, por su nombre; el primero si no se nombra ninguno.
+commandline-help-reports-the-roof-faces-edges = Informa del techo: faldones, bordes por tipo, cuadros, planta, alturas.
+commandline-help-lists-the-buildings-of-a = Lista los edificios de un archivo o carpeta GeoJSON o CityJSON, o hace una obra de uno de ellos.
+commandline-help-writes-the-plan-as-geojson = Escribe el plano como GeoJSON para un mapa, o la casa como glTF para un programa 3-D.
+commandline-help-makes-a-job-or-adds = Hace una obra, o agrega a una, con un faldón de largos de lados, diagonales y pendiente medidos con cinta en el entablado.
+commandline-help-prints-the-crews-checklist-work = Imprime la lista de verificación de la cuadrilla: seguridad en el trabajo, y lo que pide el techo como está dibujado.
+commandline-help-pdf-is-to-print-and = pdf es para imprimir, y se escribe en el archivo que nombra --out.
+commandline-help-lists-the-fields-in-which = Lista los campos en que difieren dos reglamentos, con lo que dice cada uno.
+commandline-help-a-rule-book-file = Un archivo de reglamento.
+commandline-help-another-one = Otro.
+commandline-help-prints-the-json-schema-of-2 = Imprime el esquema JSON de un formato de archivo.
+commandline-help-which-one-job-kit-rule = Cuál: job, kit, rule-book, price-list, edits, applied, findings, plan, takeoff, roof.
+commandline-help-writes-there-instead-of-to = Escribe ahí y no en la pantalla.
+commandline-help-xlsx-and-pdf-are-written = xlsx y pdf se escriben en el archivo que nombra --out.
+commandline-help-how-text-and-pdf-are = Cómo se ordenan el texto y el pdf.
+commandline-help-another-price-list-json-csv = Otra lista de precios: JSON, CSV o un libro de cálculo.
+commandline-help-a-warehouse-list-csv-or = Una lista del almacén, CSV o JSON: lo que hay se usa primero.
+commandline-help-switches-a-line-off-numberwhy = Apaga una línea: NÚMERO=POR QUÉ.
+commandline-help-orders-so-many-packages-whatever = Pide tantos paquetes, se haya contado lo que sea: NÚMERO=PAQUETES.
+commandline-help-takes-one-of-the-kits = Toma con el pedido una de las opciones del kit: CÓDIGO, como spare-module, primer, ridge-vent, hoist, rope, permit.
+commandline-help-the-office-has-its-own = La oficina tiene lo suyo de este equipo, que vuelve de la obra: NÚMERO.
+commandline-help-the-offices-own-waste-in = El desperdicio propio de la oficina, en por ciento, y según quién: NÚMERO=PORCENTAJE:POR QUÉ.
+commandline-help-writes-the-job-with-these = Escribe la obra con estos precios, estas existencias y estas decisiones.
+commandline-help-a-job-file = Un archivo de obra.
+commandline-help-another-one-a-later-version = Otro: una versión posterior de la misma obra, por ejemplo.
+commandline-help-price-lists-json-csv-or = Listas de precios: JSON, CSV o libros de cálculo.
+commandline-help-text-is-the-claim-csv = text es el reclamo, csv la lista de la tarima para llenar; pdf es la lista de la tarima para marcar y claim-pdf el reclamo, ambos para imprimir y escritos en el archivo que nombra --out.
+commandline-help-a-pallet-list-with-the = Una lista de la tarima con la columna `counted` llena, y `damaged` y `note` donde hay algo que decir.
+commandline-help-writes-the-job-with-these-2 = Escribe la obra con estos conteos.
+commandline-help-what-a-part-belongs-to = A qué pertenece una pieza.
+commandline-help-the-stage-of-work-that = La etapa de trabajo para la que se necesita.
+commandline-help-where-the-png-file-is = Dónde se escribe el archivo PNG.
+commandline-help-the-way-from-the-house = El rumbo de la casa al ojo: grados desde el norte en el sentido del reloj.
+commandline-help-how-far-above-level-the = Cuánto está el ojo sobre la horizontal, en grados.
+commandline-help-wide-and-high-in-pixels = Ancho y alto, en píxeles.
+commandline-help-the-house-as-it-was = La casa como era antes, sin el arreglo.
+commandline-help-a-day-with-hour-and = Un día, con --hour y un lugar: el sol como está entonces. Sin esto la luz llega por sobre el hombro izquierdo.
+commandline-help-the-hour-by-the-clock = La hora del reloj, 14.5 para las dos y media.
+commandline-help-degrees-north-of-the-equator = Grados al norte del ecuador, si la obra no lo dice o es otro lugar.
+commandline-help-degrees-east-of-greenwich = Grados al este de Greenwich.
+commandline-help-how-many-hours-the-clock = Cuántas horas va el reloj adelante de UTC; por la longitud si no se dice.
+commandline-help-pitch-of-all-sloped-sides = La pendiente de todos los lados inclinados.
+commandline-help-height-of-the-roof-over = Altura del techo sobre los muros.
+commandline-help-how-far-the-roof-reaches = Cuánto sobresale el techo de los muros, en planta.
+commandline-help-gables-at-the-short-ends = Hastiales en los extremos cortos en vez de limatesas.
+commandline-help-a-triangle-by-its-eave = Un triángulo por su alero y los lados a su derecha e izquierda.
+commandline-help-a-rectangle-by-its-eave = Un rectángulo por su alero y cuánto sube por la pendiente.
+commandline-help-a-parallelogram-by-its-eave = Un paralelogramo por su alero, su lado derecho y la diagonal desde el extremo izquierdo del alero.
+commandline-help-a-trapezoid-by-its-sides = Un trapecio por sus lados, en contra del reloj desde el alero.
+commandline-help-any-outline-by-its-sides = Cualquier contorno por sus lados, en contra del reloj desde el alero; con --line para sus diagonales.
+commandline-help-a-diagonal-or-another-check = Una diagonal u otra comprobación: "1-3=25 ft" entre dos esquinas (la 1 es el extremo izquierdo del alero, y así en contra del reloj), "up-3=12 ft" del alero derecho pendiente arriba hasta una esquina.
+commandline-help-the-most-by-which-a = Lo más que se puede corregir una lectura cuando no cierran del todo.
+commandline-help-612-266-50-or-a = 6:12, 26.6°, 50%, o una lectura de nivel: "12 in over 24 in".
+commandline-help-the-way-that-water-runs = El rumbo en que corre el agua, grados desde el norte en el sentido del reloj.
+commandline-help-height-of-the-eave = Altura del alero.
+commandline-help-what-the-face-is-called = Cómo se llama el faldón.
+commandline-help-a-job-that-gets-the = Una obra que recibe el faldón, puesto al lado de lo que tiene; una obra nueva si no se nombra ninguna.
 
 ## Said in several places
 
@@ -603,9 +832,18 @@ fill-face-is-the-kit-asks = el faldón { $face } tiene { $pitch }; el kit pide {
 fill-the-kit-does-not-allow = el kit “{ $kit }” no permite filas con juntas { $joints }: elija otra manera de colocar
 fill-the-kit-does-not-let = el kit “{ $kit }” no permite módulos en sentido { $way }: elija el otro, o déjelo al kit
 fill-the-price-list-has-no = la lista de precios no tiene precio de { $value }: sin él no se puede ponderar lo que cuesta el tapajuntas
-fill-modules-were-asked-for-were = se pidieron { $asked } módulos; se colocaron { $found }, y ninguna disposición de estos faldones tiene más de { $most }
-fill-modules-were-asked-for-were-laid = se pidieron { $asked } módulos; se colocaron { $found }. Ninguna disposición de estos faldones tiene más de { $most }: no se sabe si alguna tiene { $asked }
-fill-modules-were-asked-for-and = se pidieron { $asked } módulos, y los bloques fijados ya tienen { $locked }: libere algunos o pida más
+fill-modules-were-asked-for-were = { $asked ->
+        [one] se pidió { $asked } módulo
+       *[other] se pidieron { $asked } módulos
+    }; se colocaron { $found }, y ninguna disposición de estos faldones tiene más de { $most }
+fill-modules-were-asked-for-were-laid = { $asked ->
+        [one] se pidió { $asked } módulo
+       *[other] se pidieron { $asked } módulos
+    }; se colocaron { $found }. Ninguna disposición de estos faldones tiene más de { $most }: no se sabe si alguna tiene { $asked }
+fill-modules-were-asked-for-and = { $asked ->
+        [one] se pidió { $asked } módulo
+       *[other] se pidieron { $asked } módulos
+    }, y los bloques fijados ya tienen { $locked }: libere algunos o pida más
 fill-stopped-before-a-layout-of = se paró antes de hallar una disposición de { $value } módulos: dele más tiempo
 fill-an-array-of-modules-was = se pidió un arreglo de { $number } módulos: dé un tamaño de 1 a { $most } módulos
 fill-on-all-faces-taken-from = { $number }{ $stays } en todos los faldones, tomados de la disposición más llena hallada
@@ -830,11 +1068,17 @@ formats-press-to-list-each-line = Oprima para enumerar cada línea de esta clase
 formats-heights-are-above-the-level = Las alturas se cuentan desde el nivel que mide la obra.
 formats-footprint = huella  ·  { $area }
 formats-face-in-plan = 1 faldón  ·  { $area } en planta
-formats-faces-in-plan = { $faces } faldones  ·  { $area } en planta
+formats-faces-in-plan = { $faces ->
+        [one] { $faces } faldón
+       *[other] { $faces } faldones
+    }  ·  { $area } en planta
 formats-left-out = {"  "}·  { $left_out } omitidos
 formats-look-at-it = {"  "}·  revíselo
 formats-building = Edificio { $entry }: { $gives }
-formats-buildings = { $all } edificios
+formats-buildings = { $all ->
+        [one] { $all } edificio
+       *[other] { $all } edificios
+    }
 formats-of = { $found } de { $all }
 formats-not-read = Sin leer: { $trouble }
 formats-import = Importar { $house }
@@ -992,10 +1236,10 @@ history-back-at-step = De vuelta en el paso { $words }
 
 job-landscape = lado largo a lo largo
 job-portrait = lado largo hacia arriba
-job-built-in = incluido
 job-price-list = lista de precios
 job-warehouse-list = lista de almacén
 job-pallet-list = lista de tarimas
+job-osb = OSB
 job-plywood = contrachapado
 job-boards = tablas
 job-spaced-boards = tablas separadas
@@ -1306,7 +1550,10 @@ order-take-instead = Tomar en su lugar
 order-a-package-is-a = Un paquete es
 order-needed-for = Se necesita para
 order-take-the-line-away = Quitar el renglón
-order-lines-are-on-the-clipboard = { $count } renglones están en el portapapeles.
+order-lines-are-on-the-clipboard = { $count ->
+        [one] { $count } renglón está en
+       *[other] { $count } renglones están en
+    } el portapapeles.
 order-order = Pedir { $number }
 order-packages-of = Paquetes de { $number }
 order-price-of = Precio de { $number }
@@ -1351,7 +1598,10 @@ order-add-what-is-left = Agregar lo que sobra
 order-such-as-40-100-ft = Por ejemplo 40, 100 ft, 200 sq ft
 order-where-it-lies = Dónde está
 order-remove = Quitar
-order-prices-in = { $list }, { $date }; { $prices } precios en { $currency }
+order-prices-in = { $list }, { $date }; { $prices ->
+        [one] { $prices } precio en
+       *[other] { $prices } precios en
+    } { $currency }
 order-the-kit-has-no-part = El kit no tiene la pieza { $trim }.
 order-part-of-leftover = Pieza del sobrante { $nth }
 order-amount-of-leftover = Cantidad del sobrante { $nth }
@@ -1368,7 +1618,10 @@ order-state = Estado
 order-all-of-it-is-there = Está todo, y nada está dañado
 order-of-lines-counted = { $counted } de { $of } renglones contados
 order-count = Contar { $number }
-order-lines-are-counted = { $lines } renglones están contados.
+order-lines-are-counted = { $lines ->
+        [one] { $lines } renglón está contado
+       *[other] { $lines } renglones están contados
+    }.
 order-all-of-came = Llegó todo lo de { $number }
 order-came-of = Llegaron de { $number }
 order-damaged-of = Dañados de { $number }
@@ -1600,7 +1853,13 @@ report-no-more = {"     "}ya no: { $key }
 
 report-modules-findings-to-stop-for =
     {""}
-    { $modules } módulos, { $stops } hallazgos por los que parar.
+    { $modules ->
+        [one] { $modules } módulo
+       *[other] { $modules } módulos
+    }, { $stops ->
+        [one] { $stops } hallazgo por el que parar
+       *[other] { $stops } hallazgos por los que parar
+    }.
 
 report-none = nada
 report-stop = ALTO
@@ -1660,7 +1919,10 @@ report-one-other =
 
 report-fields-differ =
     {""}
-    { $differences } campos difieren
+    { $differences ->
+        [one] { $differences } campo difiere
+       *[other] { $differences } campos difieren
+    }
 
 report-one-other-2 =
     {""}
@@ -1726,7 +1988,10 @@ report-edges-true-length =
 
 report-the-roof-does-not-hold =
     {""}
-    El techo no cuadra en { $problems } lugares: vea los hallazgos.
+    El techo no cuadra en { $problems ->
+        [one] { $problems } lugar
+       *[other] { $problems } lugares
+    }: vea los hallazgos.
 
 report-heights-are-above-the-level =
     {""}
@@ -2394,7 +2659,10 @@ sheets-people = Personas
 sheets-hours-of-work = Horas de trabajo
 sheets-hours-on-the-clock = Horas de reloj
 sheets-one-more-finding-is-on = {" "}Otro hallazgo está en la página 1.
-sheets-more-findings-are-on-page = {" "}Otros { $more } hallazgos están en la página 1.
+sheets-more-findings-are-on-page = {" "}{ $more ->
+        [one] Otro hallazgo está en
+       *[other] Otros { $more } hallazgos están en
+    } la página 1.
 sheets-page-of = página { $page } de { $of }
 sheets-to-know = Conviene saber
 sheets-unit = Unidad
@@ -2473,8 +2741,17 @@ solid-no-modules-on-it = sin módulos encima
 solid-roof-seen-from-the = Techo visto desde el { $from }, { $high }, { $array }. { $sun }
 solid-on = { $count } en { $face }
 solid-modules = módulos: { $counts }
-solid-modules-on-faces = { $plan } módulos en { $faces } faldones
-solid-this-machine-cant-draw-the = Esta máquina no puede dibujar la casa ahora mismo. Tiene { $job } faldones y { $with_modules_or_none }; la planta y la vista de frente los muestran.
+solid-modules-on-faces = { $plan ->
+        [one] { $plan } módulo en
+       *[other] { $plan } módulos en
+    } { $faces ->
+        [one] { $faces } faldón
+       *[other] { $faces } faldones
+    }
+solid-this-machine-cant-draw-the = Esta máquina no puede dibujar la casa ahora mismo. Tiene { $job ->
+        [one] { $job } faldón y
+       *[other] { $job } faldones y
+    } { $with_modules_or_none }; la planta y la vista de frente los muestran.
 solid-no-modules = sin módulos
 solid-january = enero
 solid-february = febrero
@@ -2523,7 +2800,7 @@ takeoff-one-order-is-in-the = un pedido está en { $currency }, el otro en { $cu
 takeoff-more = Más
 takeoff-less = Menos
 takeoff-as-many-packages-another-need = Los mismos paquetes, otra necesidad o precio
-takeoff-need-order = {"  "}{ $plain }  { $plain2 }  se necesita { $need_words } → { $need_words2 }, pedir { $packages } → { $packages2 } { $plain3 }  { $more }
+takeoff-need-order = {"  "}{ $plain }  { $plain2 }  se necesita { $need_words } → { $need_words2 }, pedir { $packages } → { $plain3 }  { $more }
 takeoff-totals-cant-be-compared = Los totales no se pueden comparar: { $plain }
 takeoff-total-before-and-after = Total: { $before } → { $after } { $currency }, { $more }
 takeoff-planning-aid-only-confirm-against = Solo es una ayuda para planear. Confirme con los códigos adoptados localmente, la certificación del producto y las instrucciones del fabricante. El diseño estructural corresponde a un ingeniero con licencia y el trabajo eléctrico a un electricista calificado, con licencia donde se exige. Las caídas y la descarga o el arco de corriente directa pueden matar: cuente y pida desde el suelo, y trate cada módulo como energizado siempre que le dé la luz.
@@ -2537,86 +2814,15 @@ takeoff-the-price-list-does-not-say = La lista de precios no dice cuánto cuesta
 takeoff-stock-in-hand-the-kit = Existencias: el kit no tiene la pieza { $left }.
 takeoff-stock-in-hand-is-not = Existencias: { $part } no se cuenta en lo que da la lista de almacén, { $amount }: se omite.
 takeoff-wind-a-screening-fasteners-a = Viento, una revisión: { $a_foot } fijaciones por pata en la zona { $zone } en { $modules } de los módulos del bloque { $name }. Lo que pasa de las del kit está en el pedido. Los hallazgos dicen el camino de la carga, pieza por pieza. Que lo diseñe un ingeniero con licencia.
-takeoff-seam = junta
-takeoff-run-of-base-rail = tramo de riel base
-takeoff-course-up-the-sides-one = hilada a los lados, una más por lado
-takeoff-run-of-head-flashing = tramo de tapajuntas superior
-takeoff-module-under-the-head = módulo bajo el tapajuntas superior
-takeoff-head-end-and-seam = extremo o junta superior
 takeoff-left-head-corner = esquina superior izquierda
 takeoff-right-head-corner = esquina superior derecha
 takeoff-left-base-corner = esquina inferior izquierda
 takeoff-right-base-corner = esquina inferior derecha
-takeoff-area-under-the-array = área debajo del arreglo
-takeoff-strip-around-the-array = franja alrededor del arreglo
-takeoff-array-with-the-strip-around = arreglo con la franja a su alrededor
 takeoff-bonding-path = trayecto de la unión eléctrica
-takeoff-extra-fastener-for-wind = fijación adicional por viento
-takeoff-stick-of-this-length-in = tramo de este largo en la lista de cortes
-takeoff-joint-between-two-pieces = junta entre dos piezas
-takeoff-person = persona
-takeoff-person-on-the-roof = persona en el techo
-takeoff-face-of-deck = faldón de entablado
-takeoff-face-of-old-roofing-each = faldón de recubrimiento viejo, contando cada capa
-takeoff-face-of-deck-less-the = faldón de entablado menos el arreglo
-takeoff-face-with-one-layer-of = faldón con una capa de membrana base, donde no hay membrana autoadherible
-takeoff-face-with-two-layers-of = faldón con dos capas de membrana base, donde no hay membrana autoadherible
-takeoff-strip-along-the-eaves = franja a lo largo de los aleros
-takeoff-strip-around-what-comes-through = franja alrededor de lo que atraviesa
 takeoff-wall-line-up-the-slope = encuentro con muro pendiente arriba
-takeoff-course-up-the-wall-lines = hilada en los encuentros con muro, una más por línea
 takeoff-wall-line-across-the-slope = encuentro con muro a lo ancho
 takeoff-wall-at-the-end-of = muro al final de un alero
-takeoff-lower-side-of-a-chimney = lado inferior de chimenea con sus retornos
-takeoff-course-beside-chimneys-one-more = hilada junto a chimeneas, una más por lado
-takeoff-upper-side-of-a-chimney = lado superior de chimenea con sus retornos
-takeoff-stretch-around-a-chimney = tramo alrededor de una chimenea
 takeoff-cricket = desviador de agua
-takeoff-piece-of-a-crickets-frame = pieza del armazón de un desviador
-takeoff-cricket-both-faces = desviador de agua, ambas caras
-takeoff-valley-of-a-cricket = limahoya de un desviador
-takeoff-line-of-a-cricket-at = línea de un desviador contra su chimenea
-takeoff-pipe-of-this-size = tubo de este tamaño
-takeoff-course-beside-chimneys-and-skylights = hilada junto a chimeneas y tragaluces, una más por lado
-takeoff-lower-or-upper-side-of = lado inferior o superior de una chimenea o tragaluz
-takeoff-runs-of-base-rail = tramos de riel base
-takeoff-runs-of-head-flashing = tramos de tapajuntas superior
-takeoff-modules-under-the-head = módulos bajo el tapajuntas superior
-takeoff-head-ends-and-seams = extremos y juntas superiores
-takeoff-courses-up-the-sides-one = hiladas a los lados, una más por lado
-takeoff-areas-under-the-array = áreas debajo del arreglo
-takeoff-strips-around-the-array = franjas alrededor del arreglo
-takeoff-sticks-of-this-length-in = tramos de este largo en la lista de cortes
-takeoff-joints-between-two-pieces = juntas entre dos piezas
-takeoff-people = personas
-takeoff-people-on-the-roof = personas en el techo
-takeoff-arrays-with-the-strip-around = arreglos con la franja a su alrededor
-takeoff-faces-of-deck = faldones de entablado
-takeoff-faces-of-old-roofing-each = faldones de recubrimiento viejo, contando cada capa
-takeoff-faces-of-deck-less-the = faldones de entablado menos el arreglo
-takeoff-faces-with-one-layer-of = faldones con una capa de membrana base, donde no hay membrana autoadherible
-takeoff-faces-with-two-layers-of = faldones con dos capas de membrana base, donde no hay membrana autoadherible
-takeoff-strips-along-the-eaves = franjas a lo largo de los aleros
-takeoff-strips-around-what-comes-through = franjas alrededor de lo que atraviesa
-takeoff-wall-lines-up-the-slope = encuentros con muro pendiente arriba
-takeoff-courses-up-the-wall-lines = hiladas en los encuentros con muro, una más por línea
-takeoff-wall-lines-across-the-slope = encuentros con muro a lo ancho
-takeoff-walls-at-the-end-of = muros al final de un alero
-takeoff-chimneys = chimeneas
-takeoff-lower-sides-of-chimneys-with = lados inferiores de chimenea con sus retornos
-takeoff-courses-beside-chimneys-one-more = hiladas junto a chimeneas, una más por lado
-takeoff-upper-sides-of-chimneys-with = lados superiores de chimenea con sus retornos
-takeoff-stretches-around-chimneys = tramos alrededor de chimeneas
-takeoff-crickets = desviadores de agua
-takeoff-pieces-of-crickets-frames = piezas del armazón de desviadores
-takeoff-crickets-both-faces = desviadores de agua, ambas caras
-takeoff-valleys-of-crickets = limahoyas de desviadores
-takeoff-lines-of-crickets-at-their = líneas de desviadores contra sus chimeneas
-takeoff-pipes-of-this-size = tubos de este tamaño
-takeoff-courses-beside-chimneys-and-skylights = hiladas junto a chimeneas y tragaluces, una más por lado
-takeoff-lower-and-upper-sides-of = lados inferiores y superiores de chimeneas y tragaluces
-takeoff-extra-fasteners-for-wind = fijaciones adicionales por viento
-takeoff-rakes = bordes inclinados
 takeoff-row-column = fila { $row }, columna { $column }
 takeoff-the-block = el bloque
 takeoff-row = fila { $row }
@@ -2644,11 +2850,11 @@ takeoff-complete = completo
 takeoff-as-2 = { $row } (como { $number })
 takeoff-not-on-the-order = no está en el pedido
 takeoff-not-counted-2 = { $row } { $row2 }: sin contar
-takeoff-of = { $row } { $row2 }: { $good } de { $needed } { $packages }
+takeoff-of = { $row } { $row2 }: { $good } de { $needed }
 takeoff-cant-start = { $on } no puede empezar
 takeoff-delivery-for = Entrega para { $plain }
 takeoff-over-or-not-ordered = Sobra, o no se pidió
-takeoff-of-ordered-came = {"  "}{ $plain }  { $plain2 }: { $count } { $packages } de { $ordered } pedidos, llegaron { $counted }{ $plain3 }
+takeoff-of-ordered-came = {"  "}{ $plain }  { $plain2 }: { $packages } de { $ordered } pedidos, llegaron { $counted }{ $plain3 }
 
 takeoff-not-counted-yet-of-lines =
     {""}
@@ -2666,7 +2872,6 @@ takeoff-the-lists-are-in = las listas están en { $currencies }
 takeoff-lines-sales-tax-delivery-total = {"  "}renglones { $show_money }, impuesto de venta { $known }, entrega { $known2 }, total { $show_money2 } { $plain }; lo que todas las listas tienen: { $show_money3 }
 takeoff-no-price-and-not-in = {"  "}SIN PRECIO, y fuera del total: { $missing }
 takeoff-amounts-cant-be-compared = Los montos no se pueden comparar: { $plain }
-takeoff-package = paquete
 takeoff-the-cheapest-each-line-where = {"*"} lo más barato. Cada renglón donde es más barato: { $show_money }
 takeoff-order-for = Pedido para { $plain }
 takeoff-waste = {"      "}desperdicio: { $plain }
@@ -2682,12 +2887,10 @@ takeoff-at = {"  "}a { $price } = { $cost } { $plain }
 takeoff-at-too-many-to-reckon = {"  "}a { $price }: demasiados para calcular un costo
 takeoff-no-price = {"  "}SIN PRECIO
 takeoff-with-waste = { $need }, con { $waste } % de desperdicio { $with }
-takeoff-persons = personas
-takeoff-h-of-work-h-on = {"  "}{ $crew }: { $person_hours } h de trabajo, { $people } { $people2 }, { $hours } h de reloj
+takeoff-h-of-work-h-on = {"  "}{ $crew }: { $person_hours } h de trabajo, { $people }, { $hours } h de reloj
 takeoff-left = , sobran { $left }
-takeoff-stick = tramo
-takeoff-of-2 = { $count } { $plural } de { $length }{ $of_part }: { $pieces }{ $left }
-takeoff-of-3 = { $packages } { $package } de { $show_amount }
+takeoff-of-2 = { $sticks } de { $length }{ $of_part }: { $pieces }{ $left }
+takeoff-of-3 = { $packages } de { $show_amount }
 takeoff-bought-the-least-for-these = se compran { $bought }, lo mínimo con estos empalmes (demostrado)
 takeoff-bought-at-most-more-than = se compran { $bought }, como máximo { $more } más que lo mínimo con estos empalmes
 takeoff-overridden-counted = CAMBIADO, se contaron { $counted }{ $because }
@@ -2715,9 +2918,563 @@ takeoff-a-strip-wide = { $measured }: una franja de { $width } de ancho
 takeoff-each-lapping = , cada uno solapa { $lap }
 takeoff-cut-from-sticks-of = { $measured }: cortado de tramos de { $lengths }{ $lap }; { $proof }
 takeoff-double = , doble
-takeoff-strip = franja
-takeoff-roll = rollo
 takeoff-laid-in-wide-lapping-at = { $measured }: colocado en { $many } de { $width } de ancho que solapan { $side_lap }{ $double }, { $end_lap } en los extremos; se empiezan { $many2 }
+
+## Things that are counted
+
+things-module =
+    { $count ->
+        [one] { $count } módulo
+       *[other] { $count } módulos
+    }
+
+things-block =
+    { $count ->
+        [one] { $count } bloque
+       *[other] { $count } bloques
+    }
+
+things-row =
+    { $count ->
+        [one] { $count } fila
+       *[other] { $count } filas
+    }
+
+things-seam =
+    { $count ->
+        [one] { $count } junta
+       *[other] { $count } juntas
+    }
+
+things-run-of-base-rail =
+    { $count ->
+        [one] { $count } tramo de riel base
+       *[other] { $count } tramos de riel base
+    }
+
+things-side =
+    { $count ->
+        [one] { $count } lado
+       *[other] { $count } lados
+    }
+
+things-course-up-the-sides-one =
+    { $count ->
+        [one] { $count } hilada a los lados, una más por lado
+       *[other] { $count } hiladas a los lados, una más por lado
+    }
+
+things-run-of-head-flashing =
+    { $count ->
+        [one] { $count } tramo de tapajuntas superior
+       *[other] { $count } tramos de tapajuntas superior
+    }
+
+things-module-under-the-head =
+    { $count ->
+        [one] { $count } módulo bajo el tapajuntas superior
+       *[other] { $count } módulos bajo el tapajuntas superior
+    }
+
+things-head-end-and-seam =
+    { $count ->
+        [one] { $count } extremo o junta superior
+       *[other] { $count } extremos y juntas superiores
+    }
+
+things-left-head-corner =
+    { $count ->
+        [one] { $count } esquina superior izquierda
+       *[other] { $count } esquinas superiores izquierdas
+    }
+
+things-right-head-corner =
+    { $count ->
+        [one] { $count } esquina superior derecha
+       *[other] { $count } esquinas superiores derechas
+    }
+
+things-inside-corner =
+    { $count ->
+        [one] { $count } esquina interior
+       *[other] { $count } esquinas interiores
+    }
+
+things-left-base-corner =
+    { $count ->
+        [one] { $count } esquina inferior izquierda
+       *[other] { $count } esquinas inferiores izquierdas
+    }
+
+things-right-base-corner =
+    { $count ->
+        [one] { $count } esquina inferior derecha
+       *[other] { $count } esquinas inferiores derechas
+    }
+
+things-area-under-the-array =
+    { $count ->
+        [one] { $count } área debajo del arreglo
+       *[other] { $count } áreas debajo del arreglo
+    }
+
+things-strip-around-the-array =
+    { $count ->
+        [one] { $count } franja alrededor del arreglo
+       *[other] { $count } franjas alrededor del arreglo
+    }
+
+things-array-with-the-strip-around =
+    { $count ->
+        [one] { $count } arreglo con la franja a su alrededor
+       *[other] { $count } arreglos con la franja a su alrededor
+    }
+
+things-bonding-path =
+    { $count ->
+        [one] { $count } trayecto de la unión eléctrica
+       *[other] { $count } trayectos de la unión eléctrica
+    }
+
+things-extra-fastener-for-wind =
+    { $count ->
+        [one] { $count } fijación adicional por viento
+       *[other] { $count } fijaciones adicionales por viento
+    }
+
+things-stick-of-this-length-in =
+    { $count ->
+        [one] { $count } tramo de este largo en la lista de cortes
+       *[other] { $count } tramos de este largo en la lista de cortes
+    }
+
+things-joint-between-two-pieces =
+    { $count ->
+        [one] { $count } junta entre dos piezas
+       *[other] { $count } juntas entre dos piezas
+    }
+
+things-job =
+    { $count ->
+        [one] { $count } obra
+       *[other] { $count } obras
+    }
+
+things-person =
+    { $count ->
+        [one] { $count } persona
+       *[other] { $count } personas
+    }
+
+things-person-on-the-roof =
+    { $count ->
+        [one] { $count } persona en el techo
+       *[other] { $count } personas en el techo
+    }
+
+things-face-of-deck =
+    { $count ->
+        [one] { $count } faldón de entablado
+       *[other] { $count } faldones de entablado
+    }
+
+things-face-of-old-roofing-each =
+    { $count ->
+        [one] { $count } faldón de recubrimiento viejo, contando cada capa
+       *[other] { $count } faldones de recubrimiento viejo, contando cada capa
+    }
+
+things-face-of-deck-less-the =
+    { $count ->
+        [one] { $count } faldón de entablado menos el arreglo
+       *[other] { $count } faldones de entablado menos el arreglo
+    }
+
+things-face-with-one-layer-of =
+    { $count ->
+        [one] { $count } faldón con una capa de membrana base, donde no hay membrana autoadherible
+       *[other] { $count } faldones con una capa de membrana base, donde no hay membrana autoadherible
+    }
+
+things-face-with-two-layers-of =
+    { $count ->
+        [one] { $count } faldón con dos capas de membrana base, donde no hay membrana autoadherible
+       *[other] { $count } faldones con dos capas de membrana base, donde no hay membrana autoadherible
+    }
+
+things-strip-along-the-eaves =
+    { $count ->
+        [one] { $count } franja a lo largo de los aleros
+       *[other] { $count } franjas a lo largo de los aleros
+    }
+
+things-strip-around-what-comes-through =
+    { $count ->
+        [one] { $count } franja alrededor de lo que atraviesa
+       *[other] { $count } franjas alrededor de lo que atraviesa
+    }
+
+things-wall-line-up-the-slope =
+    { $count ->
+        [one] { $count } encuentro con muro pendiente arriba
+       *[other] { $count } encuentros con muro pendiente arriba
+    }
+
+things-course-up-the-wall-lines =
+    { $count ->
+        [one] { $count } hilada en los encuentros con muro, una más por línea
+       *[other] { $count } hiladas en los encuentros con muro, una más por línea
+    }
+
+things-wall-line-across-the-slope =
+    { $count ->
+        [one] { $count } encuentro con muro a lo ancho
+       *[other] { $count } encuentros con muro a lo ancho
+    }
+
+things-wall-at-the-end-of =
+    { $count ->
+        [one] { $count } muro al final de un alero
+       *[other] { $count } muros al final de un alero
+    }
+
+things-chimney =
+    { $count ->
+        [one] { $count } chimenea
+       *[other] { $count } chimeneas
+    }
+
+things-lower-side-of-a-chimney =
+    { $count ->
+        [one] { $count } lado inferior de chimenea con sus retornos
+       *[other] { $count } lados inferiores de chimenea con sus retornos
+    }
+
+things-course-beside-chimneys-one-more =
+    { $count ->
+        [one] { $count } hilada junto a chimeneas, una más por lado
+       *[other] { $count } hiladas junto a chimeneas, una más por lado
+    }
+
+things-upper-side-of-a-chimney =
+    { $count ->
+        [one] { $count } lado superior de chimenea con sus retornos
+       *[other] { $count } lados superiores de chimenea con sus retornos
+    }
+
+things-stretch-around-a-chimney =
+    { $count ->
+        [one] { $count } tramo alrededor de una chimenea
+       *[other] { $count } tramos alrededor de chimeneas
+    }
+
+things-cricket =
+    { $count ->
+        [one] { $count } desviador de agua
+       *[other] { $count } desviadores de agua
+    }
+
+things-piece-of-a-crickets-frame =
+    { $count ->
+        [one] { $count } pieza del armazón de un desviador
+       *[other] { $count } piezas del armazón de desviadores
+    }
+
+things-cricket-both-faces =
+    { $count ->
+        [one] { $count } desviador de agua, ambas caras
+       *[other] { $count } desviadores de agua, ambas caras
+    }
+
+things-valley-of-a-cricket =
+    { $count ->
+        [one] { $count } limahoya de un desviador
+       *[other] { $count } limahoyas de desviadores
+    }
+
+things-line-of-a-cricket-at =
+    { $count ->
+        [one] { $count } línea de un desviador contra su chimenea
+       *[other] { $count } líneas de desviadores contra sus chimeneas
+    }
+
+things-pipe-of-this-size =
+    { $count ->
+        [one] { $count } tubo de este tamaño
+       *[other] { $count } tubos de este tamaño
+    }
+
+things-course-beside-chimneys-and-skylights =
+    { $count ->
+        [one] { $count } hilada junto a chimeneas y tragaluces, una más por lado
+       *[other] { $count } hiladas junto a chimeneas y tragaluces, una más por lado
+    }
+
+things-lower-or-upper-side-of =
+    { $count ->
+        [one] { $count } lado inferior o superior de una chimenea o tragaluz
+       *[other] { $count } lados inferiores y superiores de chimeneas y tragaluces
+    }
+
+things-eave =
+    { $count ->
+        [one] { $count } alero
+       *[other] { $count } aleros
+    }
+
+things-rake =
+    { $count ->
+        [one] { $count } borde inclinado
+       *[other] { $count } bordes inclinados
+    }
+
+things-ridge =
+    { $count ->
+        [one] { $count } cumbrera
+       *[other] { $count } cumbreras
+    }
+
+things-hip =
+    { $count ->
+        [one] { $count } limatesa
+       *[other] { $count } limatesas
+    }
+
+things-valley =
+    { $count ->
+        [one] { $count } limahoya
+       *[other] { $count } limahoyas
+    }
+
+things-wall-line =
+    { $count ->
+        [one] { $count } encuentro con muro
+       *[other] { $count } encuentros con muro
+    }
+
+things-step =
+    { $count ->
+        [one] { $count } escalón
+       *[other] { $count } escalones
+    }
+
+things-pitch-change =
+    { $count ->
+        [one] { $count } quiebre de pendiente
+       *[other] { $count } quiebres de pendiente
+    }
+
+things-pipe-boot =
+    { $count ->
+        [one] { $count } bota de tubo
+       *[other] { $count } botas de tubo
+    }
+
+things-vent =
+    { $count ->
+        [one] { $count } respiradero
+       *[other] { $count } respiraderos
+    }
+
+things-skylight =
+    { $count ->
+        [one] { $count } tragaluz
+       *[other] { $count } tragaluces
+    }
+
+things-escape-window =
+    { $count ->
+        [one] { $count } ventana de escape
+       *[other] { $count } ventanas de escape
+    }
+
+things-other-penetration =
+    { $count ->
+        [one] { $count } otra penetración
+       *[other] { $count } otras penetraciones
+    }
+
+things-strip =
+    { $count ->
+        [one] { $count } franja
+       *[other] { $count } franjas
+    }
+
+things-roll =
+    { $count ->
+        [one] { $count } rollo
+       *[other] { $count } rollos
+    }
+
+things-stick =
+    { $count ->
+        [one] { $count } tramo
+       *[other] { $count } tramos
+    }
+
+things-package =
+    { $count ->
+        [one] { $count } paquete
+       *[other] { $count } paquetes
+    }
+
+## Packages that kits name, counted: looked up by their English
+
+packages-hour =
+    { $count ->
+        [one] { $count } hora
+       *[other] { $count } horas
+    }
+
+packages-box =
+    { $count ->
+        [one] { $count } caja
+       *[other] { $count } cajas
+    }
+
+packages-piece =
+    { $count ->
+        [one] { $count } pieza
+       *[other] { $count } piezas
+    }
+
+packages-stick =
+    { $count ->
+        [one] { $count } tramo
+       *[other] { $count } tramos
+    }
+
+packages-roll =
+    { $count ->
+        [one] { $count } rollo
+       *[other] { $count } rollos
+    }
+
+packages-bag =
+    { $count ->
+        [one] { $count } bolsa
+       *[other] { $count } bolsas
+    }
+
+packages-set =
+    { $count ->
+        [one] { $count } juego
+       *[other] { $count } juegos
+    }
+
+packages-boot =
+    { $count ->
+        [one] { $count } bota
+       *[other] { $count } botas
+    }
+
+packages-bundle =
+    { $count ->
+        [one] { $count } paquete
+       *[other] { $count } paquetes
+    }
+
+packages-insert =
+    { $count ->
+        [one] { $count } inserto
+       *[other] { $count } insertos
+    }
+
+packages-cap =
+    { $count ->
+        [one] { $count } tapa
+       *[other] { $count } tapas
+    }
+
+packages-vent =
+    { $count ->
+        [one] { $count } respiradero
+       *[other] { $count } respiraderos
+    }
+
+packages-tube =
+    { $count ->
+        [one] { $count } tubo
+       *[other] { $count } tubos
+    }
+
+packages-tarpaulin =
+    { $count ->
+        [one] { $count } lona
+       *[other] { $count } lonas
+    }
+
+packages-spool =
+    { $count ->
+        [one] { $count } carrete
+       *[other] { $count } carretes
+    }
+
+packages-sheet =
+    { $count ->
+        [one] { $count } hoja
+       *[other] { $count } hojas
+    }
+
+packages-rope =
+    { $count ->
+        [one] { $count } cuerda
+       *[other] { $count } cuerdas
+    }
+
+packages-permit =
+    { $count ->
+        [one] { $count } permiso
+       *[other] { $count } permisos
+    }
+
+packages-module =
+    { $count ->
+        [one] { $count } módulo
+       *[other] { $count } módulos
+    }
+
+packages-lead =
+    { $count ->
+        [one] { $count } cable
+       *[other] { $count } cables
+    }
+
+packages-kit =
+    { $count ->
+        [one] { $count } juego
+       *[other] { $count } juegos
+    }
+
+packages-device =
+    { $count ->
+        [one] { $count } dispositivo
+       *[other] { $count } dispositivos
+    }
+
+packages-day =
+    { $count ->
+        [one] { $count } día
+       *[other] { $count } días
+    }
+
+packages-container =
+    { $count ->
+        [one] { $count } contenedor
+       *[other] { $count } contenedores
+    }
+
+packages-can =
+    { $count ->
+        [one] { $count } lata
+       *[other] { $count } latas
+    }
+
+packages-anchor =
+    { $count ->
+        [one] { $count } ancla
+       *[other] { $count } anclas
+    }
 
 ## Roofs that were taped
 

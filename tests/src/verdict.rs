@@ -138,7 +138,7 @@ pub fn least_cuts(job: &Resolved) -> Vec<LeastCuts> {
             let cuts = term.cuts.as_ref().filter(|cuts| cuts.proved)?;
             let Amount::Cut(sticks) = &term.each else { return None };
             Some(LeastCuts {
-                part: line.name.clone(),
+                part: line.name.clone().into(),
                 runs: term.places.iter().map(|place| place.amount).collect(),
                 sticks: sticks.clone(),
                 bought: cuts.bought,

@@ -198,7 +198,7 @@ fn house() -> Resolved {
     ] {
         let id = PartId(job.next_id);
         let (eave, reach) = (Length::from_metres(eave), Length::from_inches(12.0));
-        let part = RoofPart::new(id, kind.name().to_owned(), kind, outline, eave, slope, reach);
+        let part = RoofPart::new(id, kind.name().to_owned().into(), kind, outline, eave, slope, reach);
         job = apply(&job, &Edit::PutPart(part)).unwrap();
     }
     job

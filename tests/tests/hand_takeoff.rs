@@ -12,6 +12,7 @@
 use chalkcourse_job::{Resolved, Unit};
 use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::{Line, take_off};
+use chalkcourse_telling::order::count_words;
 use chalkcourse_tests::{samples, top};
 use std::fmt::Write;
 
@@ -63,7 +64,7 @@ fn compare(job: &Resolved, name: &str) {
                 let (got, unit) = need(line);
                 let slack = if unit == "each" { 1e-9 } else { row.need.abs() * 1e-3 };
                 if unit != row.unit || (got - row.need).abs() > slack || line.packages != row.packages {
-                    let words = line.count_words(job.units);
+                    let words = count_words(line, job.units);
                     writeln!(
                         apart,
                         "{} {}: {got} {unit} in {}; by hand {} {} in {}; {words}",
@@ -107,5 +108,5 @@ fn what_was_typed_on_raising_reaches_the_leak_barrier() {
     let job = samples::heron_bend();
     assert_eq!(job.site.building.overhang, None);
     let takeoff = take_off(&job, &Layout::of(&job));
-    assert!(takeoff.notes.iter().all(|note| !note.contains("overhang")), "{:?}", takeoff.notes);
+    assert!(takeoff.notes.iter().all(|note| !note.now().contains("overhang")), "{:?}", takeoff.notes);
 }

@@ -4,6 +4,7 @@
 use chalkcourse_job::{Resolved, builtin_kit, builtin_rule_books};
 use chalkcourse_plan::{By, Offers, Plan, Seen, evaluate, fix_words, fixes};
 use chalkcourse_sheets::{Made, Output, words};
+use chalkcourse_telling::order::{packages_words, term_words};
 use chalkcourse_tests::samples;
 use chalkcourse_words::{Language, of_data, speaking};
 use std::collections::BTreeSet;
@@ -90,13 +91,13 @@ fn findings_checklist_and_order_are_said_in_spanish() {
                 hear(&line.text);
             }
             for line in &plan.takeoff.lines {
-                hear(&line.name);
+                hear(&line.name.within(Language::SPANISH));
                 speaking(Language::SPANISH, || {
-                    line.terms.iter().for_each(|term| hear(&term.words(job.units)));
-                    hear(&line.packages_words(job.units));
+                    line.terms.iter().for_each(|term| hear(&term_words(term, job.units)));
+                    hear(&packages_words(line, job.units));
                 });
             }
-            plan.takeoff.notes.iter().for_each(|note| hear(note));
+            plan.takeoff.notes.iter().for_each(|note| hear(&note.within(Language::SPANISH)));
         }
     }
     assert!(english.is_empty(), "{english:#?}");

@@ -20,7 +20,8 @@ use chalkcourse_job::{
     Block, BlockId, Face, FaceId, Orientation, Resolved, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
-use chalkcourse_takeoff::{Header, Takeoff, take_off, takeoff_schema, to_json};
+use chalkcourse_takeoff::{Takeoff, take_off};
+use chalkcourse_telling::order::{Header, TakeoffData, takeoff_schema, to_json};
 use rust_decimal::Decimal;
 
 fn alder_court(up: Length) -> Resolved {
@@ -166,7 +167,7 @@ fn the_json_is_what_its_schema_says() {
     assert!(wrong.is_empty(), "{wrong:?}");
     assert_eq!(json["format"], "chalkcourse-takeoff");
     let order = &json["data"]["takeoff"];
-    assert_eq!(order, &serde_json::to_value(&takeoff).unwrap());
+    assert_eq!(order, &serde_json::to_value(TakeoffData::of(&takeoff, job.units)).unwrap());
     // A reader can follow any number to its places.
     let feet = &order["lines"][1];
     assert_eq!(feet["terms"][0]["words"], "12 modules × 5");

@@ -33,7 +33,7 @@ fn in_wind(from_rake: f64, pounds: Option<f64>) -> Resolved {
 fn screws(job: &Resolved) -> (Line, Vec<String>) {
     let takeoff = take_off(job, &Layout::of(job));
     let line = takeoff.lines.iter().find(|line| line.number == "FH-112").expect("deck screws").clone();
-    (line, takeoff.notes)
+    (line, takeoff.notes.iter().map(ToString::to_string).collect())
 }
 
 fn for_wind(line: &Line) -> f64 {

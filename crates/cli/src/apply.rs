@@ -14,34 +14,34 @@ use std::path::{Path, PathBuf};
 
 /// What is done, on what, and where it goes.
 #[derive(Args)]
-#[command(after_help = EXAMPLES)]
+#[command(after_help = examples())]
 pub(crate) struct Apply {
-    /// The job file; the word `new` for a job without a roof.
+    #[arg(help = words::commandline::HELP_THE_JOB_FILE_THE_WORD.now())]
     #[arg(required_unless_present = "print_schema")]
     job: Option<PathBuf>,
-    /// The edits: one, or a list, as JSON; `-` reads them from where the command is piped to.
+    #[arg(help = words::commandline::HELP_THE_EDITS_ONE_OR_A.now())]
     #[arg(required_unless_present = "print_schema")]
     edits: Option<PathBuf>,
-    /// Writes the job after them. Without it nothing is written: the answer says what would change.
+    #[arg(help = words::commandline::HELP_WRITES_THE_JOB_AFTER_THEM.now())]
     #[arg(long, value_name = "PATH")]
     save: Option<PathBuf>,
-    /// Lets --save name the job file itself; the version before is kept beside it as `.previous`.
+    #[arg(help = words::commandline::HELP_LETS_SAVE_NAME_THE_JOB.now())]
     #[arg(long, requires = "save")]
     in_place: bool,
-    /// Leaves out an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 all the same.
+    #[arg(help = words::commandline::HELP_LEAVES_OUT_AN_EDIT_THAT.now())]
     #[arg(long)]
     keep_going: bool,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
-    /// Writes the answer there instead of to the screen.
+    #[arg(help = words::commandline::HELP_WRITES_THE_ANSWER_THERE_INSTEAD.now())]
     #[arg(long, value_name = "PATH")]
     out: Option<PathBuf>,
-    /// Prints the JSON Schema of edits, with a word about each.
+    #[arg(help = words::commandline::HELP_PRINTS_THE_JSON_SCHEMA_OF.now())]
     #[arg(long)]
     print_schema: bool,
 }
 
-const EXAMPLES: &str = r#"Examples of edits:
+const EXAMPLES: &str = r#"
   {"add-penetration": {"kind": "vent", "face": "South", "at": ["12 ft 4 in", "6 ft"], "size": {"square": ["16 in", "16 in"]}}}
   {"move-corner": {"part": "House", "corner": 3, "by": ["2 ft", 0]}}
   {"change-side": {"part": "House", "side": 2, "treatment": "gable", "overhang": "18 in"}}
@@ -50,12 +50,16 @@ const EXAMPLES: &str = r#"Examples of edits:
   {"change-pricing": {"overhead_percent": "12", "profit": {"margin": {"percent": "20"}}}}
   {"waive": {"key": "setback/…", "reason": "the official agreed, 3 March"}}
   {"switch-modules": {"block": "A", "off": [{"row": 2, "place": 3}]}}
+"#;
 
-Things are named by number or name, corners and sides count from 1, a bare number is metres. A session drawn in the window can be
-written as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
-
-Las cosas se nombran por número o nombre, las esquinas y los lados se cuentan desde 1, un número sin unidad son metros. Una
-sesión dibujada en la ventana se puede escribir como tal archivo y repetir sobre la obra tal como se abrió."#;
+/// What edits look like.
+fn examples() -> String {
+    format!(
+        "{}{EXAMPLES}\n{}",
+        words::commandline::EXAMPLES_OF_EDITS,
+        words::commandline::HOW_EDITS_NAME_THINGS
+    )
+}
 
 /// More than this is no list of edits.
 const MOST_BYTES: u64 = 64 << 20;

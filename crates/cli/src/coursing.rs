@@ -7,6 +7,7 @@ use chalkcourse_geometry::fit_up::Along;
 use chalkcourse_job::{Face, Resolved, load};
 use chalkcourse_plan::{FitUpAsked, coursing, deck_measured, evaluate, fit_up};
 use chalkcourse_sheets::Output;
+use chalkcourse_words as words;
 use clap::{Args, ValueEnum};
 
 #[derive(Args)]
@@ -15,10 +16,10 @@ pub(crate) struct CoursingArgs {
     on: On,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
-    /// The face by its name; all faces where none is named.
+    #[arg(help = words::commandline::HELP_THE_FACE_BY_ITS_NAME.now())]
     #[arg(long)]
     face: Option<String>,
-    /// The least and the greatest exposure that the shingle may show; from seven eighths of the face's own up to it without.
+    #[arg(help = words::commandline::HELP_THE_LEAST_AND_THE_GREATEST.now())]
     #[arg(long, num_args = 2, value_names = ["LEAST", "GREATEST"])]
     exposures: Option<Vec<String>>,
 }
@@ -33,16 +34,16 @@ pub(crate) fn courses(args: CoursingArgs) -> anyhow::Result<Outcome> {
         job.faces.iter().filter(|face| args.face.as_ref().is_none_or(|name| face.name == *name)).collect();
     if faces.is_empty() {
         let known: Vec<&str> = job.faces.iter().map(|face| face.name.as_str()).collect();
+        let name = args.face.unwrap_or_default();
+        let file = args.on.file.display();
         anyhow::bail!(
-            "{}: no face is named {:?}; there are {}",
-            args.on.file.display(),
-            args.face.unwrap_or_default(),
-            known.join(", ")
+            "{}",
+            words::commandline::no_face_is_named(&file, &format_args!("{name:?}"), &known.join(", "))
         );
     }
     let mut told = Vec::new();
     for face in faces {
-        told.push(coursing(&job, face.id, exposures).with_context(|| format!("face {}", face.name))?);
+        told.push(coursing(&job, face.id, exposures).with_context(|| words::common::face_3(&face.name))?);
     }
     let plan = evaluate(&job);
     let text = text_of(args.format, Output::Courses(&told), Output::CoursesJson(&told), &job, &plan)?;
@@ -55,48 +56,48 @@ pub(crate) struct FitUpArgs {
     on: On,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
-    /// The block by its name; the first one where none is named.
+    #[arg(help = words::commandline::HELP_THE_BLOCK_BY_ITS_NAME.now())]
     #[arg(long)]
     block: Option<String>,
-    /// Along the eave, from corner to corner. What is not given is as the job has it: measured, or else drawn.
+    #[arg(help = words::commandline::HELP_ALONG_THE_EAVE_FROM_CORNER.now())]
     #[arg(long)]
     eave: Option<String>,
-    /// Along the head: the ridge or the upper edge.
+    #[arg(help = words::commandline::HELP_ALONG_THE_HEAD_THE_RIDGE.now())]
     #[arg(long)]
     head: Option<String>,
-    /// Up the left and the right rake.
+    #[arg(help = words::commandline::HELP_UP_THE_LEFT_AND_THE.now())]
     #[arg(long, num_args = 2, value_names = ["LEFT", "RIGHT"])]
     rakes: Vec<String>,
-    /// From the left end of the eave up to the right end of the head, and from its right end up to the left.
+    #[arg(help = words::commandline::HELP_FROM_THE_LEFT_END_OF.now())]
     #[arg(long, num_args = 2, value_names = ["RISING", "FALLING"])]
     diagonals: Vec<String>,
-    /// How far eave, head, left and right rake bow into the deck at their middle; with a minus out of it.
+    #[arg(help = words::commandline::HELP_HOW_FAR_EAVE_HEAD_LEFT.now())]
     #[arg(long, num_args = 4, value_names = ["EAVE", "HEAD", "LEFT", "RIGHT"], allow_hyphen_values = true)]
     bows: Option<Vec<String>>,
-    /// What the base line is parallel to.
+    #[arg(help = words::commandline::HELP_WHAT_THE_BASE_LINE_IS.now())]
     #[arg(long, value_enum, default_value = "eave")]
     along: AlongWhat,
-    /// The base line above the eave at its lower end; as in the job where it is not given.
+    #[arg(help = words::commandline::HELP_THE_BASE_LINE_ABOVE_THE.now())]
     #[arg(long)]
     up: Option<String>,
-    /// Modules in each row; as in the block where it is not given.
+    #[arg(help = words::commandline::HELP_MODULES_IN_EACH_ROW_AS.now())]
     #[arg(long)]
     modules: Option<usize>,
-    /// How much a module may be larger or smaller.
+    #[arg(help = words::commandline::HELP_HOW_MUCH_A_MODULE_MAY.now())]
     #[arg(long, default_value = "1/32 in")]
     module_varies: String,
-    /// How far a reveal may be set wrong.
+    #[arg(help = words::commandline::HELP_HOW_FAR_A_REVEAL_MAY.now())]
     #[arg(long, default_value = "1/32 in")]
     reveal_varies: String,
 }
 
 #[derive(Clone, Copy, ValueEnum)]
 enum AlongWhat {
-    /// The eave.
+    #[value(help = words::commandline::HELP_THE_EAVE.now())]
     Eave,
-    /// The head, so that the courses above come out even.
+    #[value(help = words::commandline::HELP_THE_HEAD_SO_THAT_THE.now())]
     Head,
-    /// Halfway.
+    #[value(help = words::commandline::HELP_HALFWAY.now())]
     Between,
 }
 
@@ -106,11 +107,8 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
     let block = args.block.as_ref().map_or(job.blocks.first(), named);
     let Some(block) = block else {
         let known: Vec<&str> = job.blocks.iter().map(|block| block.name.as_str()).collect();
-        anyhow::bail!(
-            "{}: there is no such block; there are {}",
-            args.on.file.display(),
-            if known.is_empty() { "none".to_owned() } else { known.join(", ") }
-        );
+        let known = if known.is_empty() { words::common::NONE_2.now().to_owned() } else { known.join(", ") };
+        anyhow::bail!("{}", words::commandline::no_such_block(&args.on.file.display(), &known));
     };
     let mut taped = job.face(block.face).map(Face::taped_now).unwrap_or_default();
     let given = [args.eave.as_ref(), args.head.as_ref()].into_iter();
@@ -128,11 +126,7 @@ pub(crate) fn deck(args: FitUpArgs) -> anyhow::Result<Outcome> {
     let plan = evaluate(&job);
     let measured = plan.layout.face(block.face).and_then(|(_, on)| deck_measured(&taped, on));
     let Some(measured) = measured else {
-        anyhow::bail!(
-            "{}: the face of block {} has not four corners: give --eave, --head, --rakes and --diagonals",
-            args.on.file.display(),
-            block.name
-        );
+        anyhow::bail!("{}", words::commandline::not_four_corners(&args.on.file.display(), &block.name));
     };
     let mut asked = FitUpAsked::of_block(&job, block, measured);
     asked.along = match args.along {

@@ -4,6 +4,7 @@ use crate::{Format, On, Outcome, text_of};
 use chalkcourse_job::{FaceId, Orientation, Resolved, apply, load};
 use chalkcourse_plan::{Mode, Size, Target, Way, Worth, evaluate};
 use chalkcourse_sheets::Output;
+use chalkcourse_words as words;
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
@@ -14,67 +15,67 @@ pub(crate) struct FitArgs {
     on: On,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
-    /// How the array is laid.
+    #[arg(help = words::commandline::HELP_HOW_THE_ARRAY_IS_LAID.now())]
     #[arg(long, value_enum, default_value = "sliding-rows")]
     mode: FitMode,
-    /// The face by its name, again for several; all faces that the kit allows where none is named.
+    #[arg(help = words::commandline::HELP_THE_FACE_BY_ITS_NAME_2.now())]
     #[arg(long)]
     face: Vec<String>,
-    /// With --mode whole-blocks: at most so many rectangles on a face.
+    #[arg(help = words::commandline::HELP_WITH_MODE_WHOLE_BLOCKS_AT.now())]
     #[arg(long, default_value_t = 1)]
     most: usize,
-    /// With --mode worth: what a module is worth after what it costs itself, in the currency of the price list.
+    #[arg(help = words::commandline::HELP_WITH_MODE_WORTH_WHAT_A.now())]
     #[arg(long, required_if_eq("mode", "worth"))]
     value: Option<f64>,
-    /// With --mode worth: a module counts by the area of its face, whole on the largest one.
+    #[arg(help = words::commandline::HELP_WITH_MODE_WORTH_A_MODULE.now())]
     #[arg(long)]
     by_area: bool,
-    /// With --mode number: just so many modules, those in locked blocks included.
+    #[arg(help = words::commandline::HELP_WITH_MODE_NUMBER_JUST_SO.now())]
     #[arg(long, conflicts_with = "kilowatts")]
     modules: Option<usize>,
-    /// With --mode number: the fewest modules of this rated power together.
+    #[arg(help = words::commandline::HELP_WITH_MODE_NUMBER_THE_FEWEST.now())]
     #[arg(long)]
     kilowatts: Option<f64>,
-    /// With --mode number: what the array should be like.
+    #[arg(help = words::commandline::HELP_WITH_MODE_NUMBER_WHAT_THE.now())]
     #[arg(long, value_enum, default_value = "compact")]
     way: FitWay,
-    /// Lets modules lie one way alone, where the kit allows both.
+    #[arg(help = words::commandline::HELP_LETS_MODULES_LIE_ONE_WAY.now())]
     #[arg(long, value_enum)]
     lie: Option<Lie>,
-    /// Goes on proving for so many seconds at most, and says what gap is left; as long again for what holds it back.
+    #[arg(help = words::commandline::HELP_GOES_ON_PROVING_FOR_SO.now())]
     #[arg(long, default_value_t = 30.0)]
     seconds: f64,
-    /// Leaves out what holds it back.
+    #[arg(help = words::commandline::HELP_LEAVES_OUT_WHAT_HOLDS_IT.now())]
     #[arg(long)]
     brief: bool,
-    /// Writes the job with the array in place.
+    #[arg(help = words::commandline::HELP_WRITES_THE_JOB_WITH_THE.now())]
     #[arg(long, value_name = "PATH")]
     save: Option<PathBuf>,
 }
 
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
 enum FitMode {
-    /// Rows and columns in line; the grid may lie anywhere.
+    #[value(help = words::commandline::HELP_ROWS_AND_COLUMNS_IN_LINE.now())]
     OneGrid,
-    /// The usual way, all that the kit allows: in one block or several, rows that slide and hook as far as the book asks.
+    #[value(help = words::commandline::HELP_THE_USUAL_WAY_ALL_THAT.now())]
     SlidingRows,
-    /// Every other row half a module aside.
+    #[value(help = words::commandline::HELP_EVERY_OTHER_ROW_HALF_A.now())]
     HalfLapped,
-    /// Rows that slide in one block, with the base rail where the kit allows it above a course line.
+    #[value(help = words::commandline::HELP_ROWS_THAT_SLIDE_IN_ONE.now())]
     OnCourses,
-    /// Rectangles alone.
+    #[value(help = words::commandline::HELP_RECTANGLES_ALONE.now())]
     WholeBlocks,
-    /// The modules that are worth most, less what the flashing around them costs.
+    #[value(help = words::commandline::HELP_THE_MODULES_THAT_ARE_WORTH.now())]
     Worth,
-    /// A number of modules or a size in kilowatts.
+    #[value(help = words::commandline::HELP_A_NUMBER_OF_MODULES_OR.now())]
     Number,
 }
 
 #[derive(Clone, Copy, ValueEnum)]
 enum Lie {
-    /// The long side along the eave.
+    #[value(help = words::commandline::HELP_THE_LONG_SIDE_ALONG_THE.now())]
     Landscape,
-    /// The long side up the slope.
+    #[value(help = words::commandline::HELP_THE_LONG_SIDE_UP_THE.now())]
     Portrait,
 }
 
@@ -89,9 +90,9 @@ impl From<Lie> for Orientation {
 
 #[derive(Clone, Copy, ValueEnum)]
 enum FitWay {
-    /// The least length around it.
+    #[value(help = words::commandline::HELP_THE_LEAST_LENGTH_AROUND_IT.now())]
     Compact,
-    /// The least cost of flashing around it.
+    #[value(help = words::commandline::HELP_THE_LEAST_COST_OF_FLASHING.now())]
     Cheapest,
 }
 
@@ -110,7 +111,7 @@ impl FitArgs {
                 let size = match (self.modules, self.kilowatts) {
                     (Some(modules), _) => Size::Modules(modules),
                     (None, Some(kilowatts)) => Size::Kilowatts(kilowatts),
-                    (None, None) => anyhow::bail!("--mode number needs --modules or --kilowatts"),
+                    (None, None) => anyhow::bail!("{}", words::commandline::NUMBER_NEEDS_MODULES),
                 };
                 let way = match self.way {
                     FitWay::Compact => Way::Compact,
@@ -130,10 +131,7 @@ impl FitArgs {
             let faces: Vec<FaceId> = steep.map(|f| f.id).collect();
             if faces.is_empty() {
                 let least = job.kit.least_pitch;
-                anyhow::bail!(
-                    "{file}: no face is as steep as the kit asks, {least}; the faces are {}",
-                    known()
-                );
+                anyhow::bail!("{}", words::commandline::no_face_is_as_steep(&file, &least, &known()));
             }
             return Ok(faces);
         }
@@ -142,7 +140,10 @@ impl FitArgs {
             let before = faces.len();
             faces.extend(job.faces.iter().filter(|f| f.name == *name).map(|f| f.id));
             if faces.len() == before {
-                anyhow::bail!("{file}: no face is named {name:?}; there are {}", known());
+                anyhow::bail!(
+                    "{}",
+                    words::commandline::no_face_is_named(&file, &format_args!("{name:?}"), &known())
+                );
             }
         }
         faces.dedup();

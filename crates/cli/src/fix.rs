@@ -15,23 +15,23 @@ use std::path::PathBuf;
 /// What is cleared, and where the job goes.
 #[derive(Args)]
 pub(crate) struct FixArguments {
-    /// The job file.
+    #[arg(help = words::commandline::HELP_THE_JOB_FILE.now())]
     job: PathBuf,
-    /// The key of the finding, as `check` tells it: its best fix is done.
+    #[arg(help = words::commandline::HELP_THE_KEY_OF_THE_FINDING.now())]
     #[arg(long, value_name = "KEY", required_unless_present = "all")]
     finding: Option<String>,
-    /// Does fix after fix, stops first, until none is offered.
+    #[arg(help = words::commandline::HELP_DOES_FIX_AFTER_FIX_STOPS.now())]
     #[arg(long, conflicts_with = "finding")]
     all: bool,
-    /// Writes the job after it. Without it nothing is written: the answer says what would change.
+    #[arg(help = words::commandline::HELP_WRITES_THE_JOB_AFTER_IT.now())]
     #[arg(long, value_name = "PATH")]
     save: Option<PathBuf>,
-    /// Lets --save name the job file itself; the version before is kept beside it as `.previous`.
+    #[arg(help = words::commandline::HELP_LETS_SAVE_NAME_THE_JOB.now())]
     #[arg(long, requires = "save")]
     in_place: bool,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
-    /// Writes the answer there instead of to the screen.
+    #[arg(help = words::commandline::HELP_WRITES_THE_ANSWER_THERE_INSTEAD.now())]
     #[arg(long, value_name = "PATH")]
     out: Option<PathBuf>,
 }

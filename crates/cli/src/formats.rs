@@ -10,6 +10,7 @@ use chalkcourse_job::{
 };
 use chalkcourse_plan::{area_text, evaluate};
 use chalkcourse_sheets::Output;
+use chalkcourse_words as words;
 use clap::{Args, ValueEnum};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
@@ -17,17 +18,17 @@ use std::path::{Path, PathBuf};
 /// What is imported, and how.
 #[derive(Args)]
 pub(crate) struct Import {
-    /// A GeoJSON (RFC 7946) or CityJSON 1.1 or 2.0 file (.city.json, .city.jsonl), or a folder of them.
+    #[arg(help = words::commandline::HELP_A_GEOJSON_RFC_7946_OR.now())]
     from: PathBuf,
-    /// Lists the buildings that are there.
+    #[arg(help = words::commandline::HELP_LISTS_THE_BUILDINGS_THAT_ARE.now())]
     #[arg(long)]
     list: bool,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
-    /// Which building, by its id in the list; the only one where none is named.
+    #[arg(help = words::commandline::HELP_WHICH_BUILDING_BY_ITS_ID.now())]
     #[arg(long, value_name = "ID")]
     building: Option<String>,
-    /// Where the job is written.
+    #[arg(help = words::commandline::HELP_WHERE_THE_JOB_IS_WRITTEN.now())]
     #[arg(long, value_name = "PATH", required_unless_present = "list")]
     out: Option<PathBuf>,
     #[command(flatten, next_help_heading = "For a footprint")]
@@ -44,7 +45,7 @@ impl Import {
             };
             return Ok(Outcome { text, out: self.out, stops: false });
         }
-        let out = self.out.as_deref().context("name the job file to write with --out")?;
+        let out = self.out.as_deref().context(words::commandline::NAME_THE_JOB_FILE)?;
         let how = self.sides.how()?;
         let house = find(&self.from, self.building.as_deref())?;
         let empty = Resolved::new(house.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
@@ -64,7 +65,7 @@ impl Import {
             }
         };
         if !told.is_empty() {
-            let _ = writeln!(text, "\nAbout the import");
+            let _ = writeln!(text, "\n{}", words::commandline::ABOUT_THE_IMPORT);
         }
         for words in told {
             let _ = writeln!(text, "  {words}");
@@ -101,24 +102,24 @@ fn listing_text(listing: &Listing) -> String {
         }
     }
     for trouble in &listing.troubles {
-        let _ = writeln!(text, "not read: {trouble}");
+        let _ = writeln!(text, "{}", words::formats::not_read(&trouble));
     }
-    let _ = writeln!(text, "\n{} buildings", listing.buildings.len());
+    let _ = writeln!(text, "\n{}", words::formats::buildings(listing.buildings.len()));
     text
 }
 
 /// What is exported.
 #[derive(Args)]
 pub(crate) struct Export {
-    /// The job file.
+    #[arg(help = words::commandline::HELP_THE_JOB_FILE.now())]
     file: PathBuf,
-    /// As what.
+    #[arg(help = words::commandline::HELP_AS_WHAT.now())]
     #[arg(long = "as", value_enum)]
     format: ExportFormat,
-    /// Where it is written.
+    #[arg(help = words::commandline::HELP_WHERE_IT_IS_WRITTEN.now())]
     #[arg(long, value_name = "PATH")]
     out: PathBuf,
-    /// For GeoJSON: latitude and longitude of the plan's origin, where the job does not have them: 39.1,-84.5
+    #[arg(help = words::commandline::HELP_FOR_GEOJSON_LATITUDE_AND_LONGITUDE.now())]
     #[arg(long, value_name = "LAT,LON", allow_hyphen_values = true)]
     at: Option<String>,
 }
@@ -126,13 +127,13 @@ pub(crate) struct Export {
 /// A format that is written.
 #[derive(Clone, Copy, ValueEnum)]
 enum ExportFormat {
-    /// Faces, penetrations and modules in longitude and latitude (RFC 7946).
+    #[value(help = words::commandline::HELP_FACES_PENETRATIONS_AND_MODULES_IN.now())]
     Geojson,
-    /// The plan as a drawing (SVG 1.1).
+    #[value(help = words::commandline::HELP_THE_PLAN_AS_A_DRAWING.now())]
     Svg,
-    /// The plan and each face with the lines to snap, to print (PDF).
+    #[value(help = words::commandline::HELP_THE_PLAN_AND_EACH_FACE.now())]
     Build,
-    /// The house with modules and penetrations as glTF 2.0 in one binary file.
+    #[value(help = words::commandline::HELP_THE_HOUSE_WITH_MODULES_AND.now())]
     Glb,
 }
 
@@ -147,14 +148,14 @@ impl Export {
         let bytes = match self.format {
             ExportFormat::Geojson => {
                 let bytes = Output::GeoJson.bytes(&job, &plan);
-                bytes.with_context(|| format!("{file}: --at names the place"))?
+                bytes.with_context(|| words::commandline::at_names_the_place(&file))?
             }
             ExportFormat::Svg => Output::PlanDrawing.bytes(&job, &plan).with_context(|| file.to_string())?,
             ExportFormat::Build => Output::BuildSheet.bytes(&job, &plan)?,
             ExportFormat::Glb => Output::Glb.bytes(&job, &plan).with_context(|| file.to_string())?,
         };
         write_atomically(&self.out, &bytes)?;
-        let text = format!("{}: {} bytes written\n", self.out.display(), bytes.len());
+        let text = format!("{}\n", words::commandline::bytes_written(&self.out.display(), &bytes.len()));
         Ok(Outcome { text, out: None, stops: false })
     }
 }
@@ -166,9 +167,5 @@ fn place(text: &str) -> anyhow::Result<Place> {
             Some(Place { latitude: degrees(latitude)?, longitude: degrees(longitude)? })
         })
         .filter(|place| place.is_on_globe())
-        .with_context(|| {
-            format!(
-                "can't read {text:?}: latitude from -85 to 85, a comma, longitude from -180 to 180 in degrees"
-            )
-        })
+        .with_context(|| words::commandline::cant_read_a_place(&format_args!("{text:?}")))
 }

@@ -14,24 +14,40 @@ use anyhow::Context;
 use chalkcourse_job::{Resolved, load, load_rule_book, write_atomically};
 use chalkcourse_plan::{Offers, Plan, evaluate};
 use chalkcourse_sheets::Output;
-use chalkcourse_words::{Language, speak};
+use chalkcourse_words::{self as words, Language, speak};
 use clap::builder::{PossibleValue, PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-/// Checks, counts and reports a roof with deck-mounted solar.
-///
-/// Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
 #[derive(Parser)]
-#[command(version, about, after_help = chalkcourse_plan::CAUTION.within(Language::ENGLISH))]
+#[command(version, about = words::commandline::ABOUT.now(), after_help = after_help())]
 struct Arguments {
-    /// The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
+    #[arg(help = words::commandline::HELP_THE_LANGUAGE_OF_REPORTS_ORDERS.now())]
     #[arg(long, global = true, value_parser = languages(), default_value = "en")]
     language: Language,
     #[command(subcommand)]
     command: Command,
+}
+
+/// What the exit status says, and what to be careful about.
+fn after_help() -> String {
+    format!("{}\n\n{}", words::commandline::EXIT_STATUS, chalkcourse_plan::CAUTION)
+}
+
+/// The language that is asked for, read before the rest so that help and errors are in it.
+fn asked_language() -> Language {
+    let mut arguments = std::env::args().skip(1);
+    let mut code = None;
+    while let Some(argument) = arguments.next() {
+        if argument == "--language" {
+            code = arguments.next();
+        } else if let Some(named) = argument.strip_prefix("--language=") {
+            code = Some(named.to_owned());
+        }
+    }
+    code.and_then(|code| Language::from_tag(&code)).unwrap_or_default()
 }
 
 /// The languages that reports can be in, by their codes.
@@ -42,107 +58,104 @@ fn languages() -> impl TypedValueParser<Value = Language> {
 
 #[derive(Subcommand)]
 enum Command {
-    /// Says what the rule book finds.
+    #[command(about = words::commandline::HELP_SAYS_WHAT_THE_RULE_BOOK.now())]
     Check {
         #[command(flatten)]
         on: On,
-        /// Says of each finding what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
+        #[arg(help = words::commandline::HELP_SAYS_OF_EACH_FINDING_WHAT.now())]
         #[arg(long)]
         fixes: bool,
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
     },
-    /// Clears a finding by the best fix that was found for it, or all that have one.
+    #[command(about = words::commandline::HELP_CLEARS_A_FINDING_BY_THE.now())]
     Fix(fix::FixArguments),
-    /// Lists what to order, with where each quantity comes from in JSON.
+    #[command(about = words::commandline::HELP_LISTS_WHAT_TO_ORDER_WITH.now())]
     Takeoff(orders::TakeoffArguments),
-    /// Tells what one order has more or less than another, and what that costs.
+    #[command(about = words::commandline::HELP_TELLS_WHAT_ONE_ORDER_HAS.now())]
     CompareOrders(orders::CompareArguments),
-    /// Prices one order at several suppliers.
+    #[command(about = words::commandline::HELP_PRICES_ONE_ORDER_AT_SEVERAL.now())]
     Suppliers(orders::SuppliersArguments),
-    /// Prints the pallet list to count on, or takes counts and says what is short and what can start.
+    #[command(about = words::commandline::HELP_PRINTS_THE_PALLET_LIST_TO.now())]
     Receive(orders::ReceiveArguments),
-    /// Reports roof, blocks, findings and quantities.
+    #[command(about = words::commandline::HELP_REPORTS_ROOF_BLOCKS_FINDINGS_AND.now())]
     Plan {
         #[command(flatten)]
         on: On,
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
     },
-    /// Fills faces with the array that no layout under the same rules can beat, with the proof and what holds it back.
+    #[command(about = words::commandline::HELP_FILLS_FACES_WITH_THE_ARRAY.now())]
     Fit(Box<fit::FitArgs>),
-    /// Does edits of a file on a job: all that the window can do, each answered by what it changed.
+    #[command(about = words::commandline::HELP_DOES_EDITS_OF_A_FILE.now())]
     Apply(Box<apply::Apply>),
-    /// Tells the courses of faces: where base rails fall, what is left at the ends, and exposures or places that leave whole
-    /// courses.
+    #[command(about = words::commandline::HELP_TELLS_THE_COURSES_OF_FACES.now())]
     Coursing(coursing::CoursingArgs),
-    /// From field measurements: how far out of square a deck is, whether a row closes, the reveal to set, where to snap the line.
+    #[command(about = words::commandline::HELP_FROM_FIELD_MEASUREMENTS_HOW_FAR.now())]
     FitUp(Box<coursing::FitUpArgs>),
-    /// Draws the house with its array as a PNG picture, in the sun of a day or in an even light.
+    #[command(about = words::commandline::HELP_DRAWS_THE_HOUSE_WITH_ITS.now())]
     Picture {
-        /// The job file.
+        #[arg(help = words::commandline::HELP_THE_JOB_FILE.now())]
         file: PathBuf,
         #[command(flatten)]
         options: picture::Options,
     },
-    /// Makes a job from a footprint: a part of a house that stays live, with a pitch, a gable or a wall on each side.
+    #[command(about = words::commandline::HELP_MAKES_A_JOB_FROM_A.now())]
     Raise {
-        /// A GeoJSON file (RFC 7946) with the outline of the walls.
+        #[arg(help = words::commandline::HELP_A_GEOJSON_FILE_RFC_7946.now())]
         footprint: PathBuf,
-        /// Where the job is written.
+        #[arg(help = words::commandline::HELP_WHERE_THE_JOB_IS_WRITTEN.now())]
         #[arg(long, value_name = "PATH")]
         out: PathBuf,
         #[command(flatten)]
         sides: raise::AllSides,
-        /// What stands on one side, where that is not what stands on all: `3=gable`, `3=wall`, `3=8:12`; with an eave height
-        /// and an overhang of its own, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the
-        /// outline, `2.1` is the first side of the first courtyard. May be given many times.
+        #[arg(help = words::commandline::HELP_WHAT_STANDS_ON_ONE_SIDE.now())]
         #[arg(long, value_name = "SIDE=WHAT")]
         side: Vec<String>,
-        /// Which outline of the file, by its name; the first one where none is named.
+        #[arg(help = words::commandline::HELP_WHICH_OUTLINE_OF_THE_FILE.now())]
         #[arg(long)]
         name: Option<String>,
     },
-    /// Reports the roof: faces, edges by kind, squares, footprint, heights.
+    #[command(about = words::commandline::HELP_REPORTS_THE_ROOF_FACES_EDGES.now())]
     Roof {
         #[command(flatten)]
         on: On,
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
     },
-    /// Lists the buildings of a GeoJSON or CityJSON file or folder, or makes a job from one of them.
+    #[command(about = words::commandline::HELP_LISTS_THE_BUILDINGS_OF_A.now())]
     Import(formats::Import),
-    /// Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
+    #[command(about = words::commandline::HELP_WRITES_THE_PLAN_AS_GEOJSON.now())]
     Export(formats::Export),
-    /// Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
+    #[command(about = words::commandline::HELP_MAKES_A_JOB_OR_ADDS.now())]
     Tape(tape::Tape),
-    /// Prints the crew's checklist: work safety, and what the roof as drawn asks for.
+    #[command(about = words::commandline::HELP_PRINTS_THE_CREWS_CHECKLIST_WORK.now())]
     Checklist {
         #[command(flatten)]
         on: On,
-        /// pdf is to print, and written to the file that --out names.
+        #[arg(help = words::commandline::HELP_PDF_IS_TO_PRINT_AND.now())]
         #[arg(long, value_enum, default_value = "text")]
         format: ChecklistFormat,
     },
-    /// Lists the fields in which two rule books differ, with what each of them says.
+    #[command(about = words::commandline::HELP_LISTS_THE_FIELDS_IN_WHICH.now())]
     CompareBooks {
-        /// A rule book file.
+        #[arg(help = words::commandline::HELP_A_RULE_BOOK_FILE.now())]
         one: PathBuf,
-        /// Another one.
+        #[arg(help = words::commandline::HELP_ANOTHER_ONE.now())]
         other: PathBuf,
     },
-    /// Prints the JSON Schema of a file format.
+    #[command(about = words::commandline::HELP_PRINTS_THE_JSON_SCHEMA_OF_2.now())]
     Schema {
-        /// Which one: job, kit, rule-book, price-list, edits, applied, findings, plan, takeoff, roof.
+        #[arg(help = words::commandline::HELP_WHICH_ONE_JOB_KIT_RULE.now())]
         name: String,
     },
 }
 
 #[derive(Args)]
 struct On {
-    /// The job file.
+    #[arg(help = words::commandline::HELP_THE_JOB_FILE.now())]
     file: PathBuf,
-    /// Writes there instead of to the screen.
+    #[arg(help = words::commandline::HELP_WRITES_THERE_INSTEAD_OF_TO.now())]
     #[arg(long, value_name = "PATH")]
     out: Option<PathBuf>,
 }
@@ -167,6 +180,7 @@ struct Outcome {
 }
 
 fn main() -> ExitCode {
+    speak(asked_language());
     let arguments = Arguments::parse();
     speak(arguments.language);
     let done = run(arguments).and_then(|outcome| {
@@ -187,7 +201,7 @@ fn main() -> ExitCode {
 fn deliver(text: &str, out: Option<&Path>) -> anyhow::Result<()> {
     match out {
         Some(path) => Ok(write_atomically(path, text.as_bytes())?),
-        None => print(text).context("can't write to the screen"),
+        None => print(text).context(words::commandline::CANT_WRITE_TO_THE_SCREEN),
     }
 }
 
@@ -258,7 +272,10 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
             let schemas = chalkcourse_plan::schemas();
             let Some((_, schema)) = schemas.iter().find(|(known, _)| *known == name) else {
                 let known: Vec<_> = schemas.iter().map(|(known, _)| *known).collect();
-                anyhow::bail!("there is no format {name:?}; choose one of {}", known.join(", "));
+                anyhow::bail!(
+                    "{}",
+                    words::commandline::no_format(&format_args!("{name:?}"), &known.join(", "))
+                );
             };
             Ok(Outcome { text: json(schema)?, out: None, stops: false })
         }
@@ -292,9 +309,9 @@ fn text_of(
 
 /// Writes what no screen shows to the file that `--out` names, and says so.
 fn write_file(out: Option<PathBuf>, bytes: &[u8]) -> anyhow::Result<String> {
-    let path = out.context("this format is no text: say with --out where the file goes")?;
+    let path = out.context(words::commandline::SAY_WHERE_THE_FILE_GOES)?;
     write_atomically(&path, bytes)?;
-    Ok(format!("{} is written\n", path.display()))
+    Ok(format!("{}\n", words::commandline::is_written(&path.display())))
 }
 
 fn json(value: &impl serde::Serialize) -> anyhow::Result<String> {

@@ -8,6 +8,7 @@ use chalkcourse_job::{
 };
 use chalkcourse_plan::{By, evaluate};
 use chalkcourse_sheets::Output;
+use chalkcourse_words as words;
 use clap::{Args, ValueEnum};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -17,34 +18,34 @@ use std::sync::Arc;
 pub(crate) struct TakeoffArguments {
     #[command(flatten)]
     on: On,
-    /// xlsx and pdf are written to the file that --out names.
+    #[arg(help = words::commandline::HELP_XLSX_AND_PDF_ARE_WRITTEN.now())]
     #[arg(long, value_enum, default_value = "text")]
     format: OrderFormat,
-    /// How text and pdf are sorted.
+    #[arg(help = words::commandline::HELP_HOW_TEXT_AND_PDF_ARE.now())]
     #[arg(long, value_enum, default_value = "group")]
     by: SortBy,
-    /// Another price list: JSON, CSV or a workbook.
+    #[arg(help = words::commandline::HELP_ANOTHER_PRICE_LIST_JSON_CSV.now())]
     #[arg(long, value_name = "PATH")]
     prices: Option<PathBuf>,
-    /// A warehouse list, CSV or JSON: what is in stock is used first.
+    #[arg(help = words::commandline::HELP_A_WAREHOUSE_LIST_CSV_OR.now())]
     #[arg(long, value_name = "PATH")]
     stock: Option<PathBuf>,
-    /// Switches a line off: NUMBER=WHY.
+    #[arg(help = words::commandline::HELP_SWITCHES_A_LINE_OFF_NUMBERWHY.now())]
     #[arg(long, value_name = "NUMBER=WHY")]
     off: Vec<String>,
-    /// Orders so many packages, whatever was counted: NUMBER=PACKAGES.
+    #[arg(help = words::commandline::HELP_ORDERS_SO_MANY_PACKAGES_WHATEVER.now())]
     #[arg(long, value_name = "NUMBER=PACKAGES")]
     packages: Vec<String>,
-    /// Takes one of the kit's choices with the order: CODE, such as spare-module, primer, ridge-vent, hoist, rope, permit.
+    #[arg(help = words::commandline::HELP_TAKES_ONE_OF_THE_KITS.now())]
     #[arg(long, value_name = "CODE")]
     take: Vec<String>,
-    /// The office has its own of this gear, which comes back from the job: NUMBER.
+    #[arg(help = words::commandline::HELP_THE_OFFICE_HAS_ITS_OWN.now())]
     #[arg(long, value_name = "NUMBER")]
     own: Vec<String>,
-    /// The office's own waste, in percent, and by whose word: NUMBER=PERCENT:WHY.
+    #[arg(help = words::commandline::HELP_THE_OFFICES_OWN_WASTE_IN.now())]
     #[arg(long, value_name = "NUMBER=PERCENT:WHY")]
     waste: Vec<String>,
-    /// Writes the job with these prices, this stock and these decisions.
+    #[arg(help = words::commandline::HELP_WRITES_THE_JOB_WITH_THESE.now())]
     #[arg(long, value_name = "PATH")]
     save: Option<PathBuf>,
 }
@@ -52,9 +53,9 @@ pub(crate) struct TakeoffArguments {
 /// Tells what one order has more or less than another, and what that costs.
 #[derive(Args)]
 pub(crate) struct CompareArguments {
-    /// A job file.
+    #[arg(help = words::commandline::HELP_A_JOB_FILE.now())]
     one: PathBuf,
-    /// Another one: a later version of the same job, say.
+    #[arg(help = words::commandline::HELP_ANOTHER_ONE_A_LATER_VERSION.now())]
     other: PathBuf,
     #[arg(long, value_enum, default_value = "text")]
     format: Format,
@@ -63,9 +64,9 @@ pub(crate) struct CompareArguments {
 /// Prices one order at several suppliers.
 #[derive(Args)]
 pub(crate) struct SuppliersArguments {
-    /// A job file.
+    #[arg(help = words::commandline::HELP_A_JOB_FILE.now())]
     job: PathBuf,
-    /// Price lists: JSON, CSV or workbooks.
+    #[arg(help = words::commandline::HELP_PRICE_LISTS_JSON_CSV_OR.now())]
     #[arg(required = true)]
     lists: Vec<PathBuf>,
     #[arg(long, value_enum, default_value = "text")]
@@ -77,14 +78,13 @@ pub(crate) struct SuppliersArguments {
 pub(crate) struct ReceiveArguments {
     #[command(flatten)]
     on: On,
-    /// text is the claim, csv the pallet list to fill in; pdf is the pallet list to tick and claim-pdf the claim, both to print
-    /// and written to the file that --out names.
+    #[arg(help = words::commandline::HELP_TEXT_IS_THE_CLAIM_CSV.now())]
     #[arg(long, value_enum, default_value = "text")]
     format: ReceiveFormat,
-    /// A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
+    #[arg(help = words::commandline::HELP_A_PALLET_LIST_WITH_THE.now())]
     #[arg(long, value_name = "PATH")]
     counts: Option<PathBuf>,
-    /// Writes the job with these counts.
+    #[arg(help = words::commandline::HELP_WRITES_THE_JOB_WITH_THESE_2.now())]
     #[arg(long, value_name = "PATH")]
     save: Option<PathBuf>,
 }
@@ -109,9 +109,9 @@ pub(crate) enum ReceiveFormat {
 
 #[derive(Clone, Copy, ValueEnum)]
 pub(crate) enum SortBy {
-    /// What a part belongs to.
+    #[value(help = words::commandline::HELP_WHAT_A_PART_BELONGS_TO.now())]
     Group,
-    /// The stage of work that it is needed for.
+    #[value(help = words::commandline::HELP_THE_STAGE_OF_WORK_THAT.now())]
     Stage,
 }
 
@@ -125,13 +125,14 @@ fn decided(
 }
 
 fn split<'a>(text: &'a str, what: &str) -> anyhow::Result<(&'a str, &'a str)> {
-    text.split_once('=').with_context(|| format!("{text:?}: write it as NUMBER={what}"))
+    text.split_once('=')
+        .with_context(|| words::commandline::write_it_as_number(&format_args!("{text:?}"), &what))
 }
 
 /// A price list; what became of its lines is told beside the output.
 fn prices_told(path: &Path, kit: &Kit) -> anyhow::Result<PriceList> {
     let PriceReading { list, summary } = load_prices(path, kit)?;
-    crate::aside(&format!("{}: {}", path.display(), summary.text()));
+    crate::aside(&format!("{}: {}", path.display(), summary.said()));
     Ok(list)
 }
 
@@ -152,35 +153,54 @@ pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
         }
         for text in &packages {
             let (number, count) = split(text, "PACKAGES")?;
-            let packages =
-                count.parse().with_context(|| format!("{text:?}: {count:?} is no number of packages"))?;
-            order.overrides.insert(number.to_owned(), Override { packages, why: "command line".to_owned() });
+            let packages = count.parse().with_context(|| {
+                words::commandline::no_number_of_packages(
+                    &format_args!("{text:?}"),
+                    &format_args!("{count:?}"),
+                )
+            })?;
+            order.overrides.insert(
+                number.to_owned(),
+                Override { packages, why: words::commandline::BY_THE_COMMAND_LINE.into() },
+            );
         }
         for code in take {
             let known: Vec<&str> = job.kit.choices.iter().map(|choice| choice.code.as_str()).collect();
             anyhow::ensure!(
                 known.contains(&code.as_str()),
-                "the kit has no choice {code:?}; it has {}",
-                known.join(", ")
+                "{}",
+                words::commandline::no_choice(&format_args!("{code:?}"), &known.join(", "))
             );
             order.taken.insert(code);
         }
         for number in own {
-            let part = job.kit.part(&number).with_context(|| format!("the kit has no part {number:?}"))?;
-            anyhow::ensure!(part.comes_back, "{number:?} does not come back from a job: put it in stock");
+            let part = job
+                .kit
+                .part(&number)
+                .with_context(|| words::commandline::no_part(&format_args!("{number:?}")))?;
+            anyhow::ensure!(
+                part.comes_back,
+                "{}",
+                words::commandline::does_not_come_back(&format_args!("{number:?}"))
+            );
             order.own.insert(number);
         }
         for text in &waste {
             let (number, share) = split(text, "PERCENT:WHY")?;
             let (percent, why) = share.split_once(':').unwrap_or((share, ""));
-            let percent: f64 =
-                percent.parse().with_context(|| format!("{text:?}: {percent:?} is no percentage"))?;
+            let percent: f64 = percent.parse().with_context(|| {
+                words::commandline::is_no_percentage(&format_args!("{text:?}"), &format_args!("{percent:?}"))
+            })?;
             let own = OwnWaste { share: percent / 100.0, why: why.to_owned() };
             order.waste.insert(number.to_owned(), own);
         }
         for number in order.off.keys().chain(order.overrides.keys()).chain(order.waste.keys()) {
             let added = order.added.iter().any(|line| line.number == *number);
-            anyhow::ensure!(added || job.kit.part(number).is_some(), "the kit has no part {number:?}");
+            anyhow::ensure!(
+                added || job.kit.part(number).is_some(),
+                "{}",
+                words::commandline::no_part(&format_args!("{number:?}"))
+            );
         }
         Ok(())
     })?;

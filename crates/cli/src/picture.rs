@@ -8,40 +8,41 @@ use chalkcourse_plan::Plan;
 use chalkcourse_sheets::Output;
 use chalkcourse_solid::{Show, solid};
 use chalkcourse_sunlight::{Date, Moment, Spot, sun_at};
+use chalkcourse_words as words;
 use clap::Args;
 use std::path::PathBuf;
 
 /// How the picture is taken.
 #[derive(Args)]
 pub(crate) struct Options {
-    /// Where the PNG file is written.
+    #[arg(help = words::commandline::HELP_WHERE_THE_PNG_FILE_IS.now())]
     #[arg(long, value_name = "PATH")]
     out: PathBuf,
-    /// The way from the house to the eye: degrees clockwise from north.
+    #[arg(help = words::commandline::HELP_THE_WAY_FROM_THE_HOUSE.now())]
     #[arg(long, default_value_t = 215.0, value_name = "DEGREES")]
     from: f64,
-    /// How far above level the eye stands, in degrees.
+    #[arg(help = words::commandline::HELP_HOW_FAR_ABOVE_LEVEL_THE.now())]
     #[arg(long, default_value_t = 30.0, value_name = "DEGREES", allow_negative_numbers = true)]
     above: f64,
-    /// Wide and high, in pixels.
+    #[arg(help = words::commandline::HELP_WIDE_AND_HIGH_IN_PIXELS.now())]
     #[arg(long, default_value = "1600x1000")]
     size: String,
-    /// The house as it was before, without the array.
+    #[arg(help = words::commandline::HELP_THE_HOUSE_AS_IT_WAS.now())]
     #[arg(long)]
     before: bool,
-    /// A day, with --hour and a place: the sun as it stands then. Without it the light comes over the left shoulder.
+    #[arg(help = words::commandline::HELP_A_DAY_WITH_HOUR_AND.now())]
     #[arg(long, value_name = "YYYY-MM-DD", requires = "hour")]
     date: Option<String>,
-    /// The hour by the clock, 14.5 for half past two.
+    #[arg(help = words::commandline::HELP_THE_HOUR_BY_THE_CLOCK.now())]
     #[arg(long, requires = "date")]
     hour: Option<f64>,
-    /// Degrees north of the equator, where the job does not say or it is another place.
+    #[arg(help = words::commandline::HELP_DEGREES_NORTH_OF_THE_EQUATOR.now())]
     #[arg(long, allow_negative_numbers = true, requires = "longitude")]
     latitude: Option<f64>,
-    /// Degrees east of Greenwich.
+    #[arg(help = words::commandline::HELP_DEGREES_EAST_OF_GREENWICH.now())]
     #[arg(long, allow_negative_numbers = true, requires = "latitude")]
     longitude: Option<f64>,
-    /// How many hours the clock is ahead of UTC; by the longitude where it is not said.
+    #[arg(help = words::commandline::HELP_HOW_MANY_HOURS_THE_CLOCK.now())]
     #[arg(long, allow_negative_numbers = true)]
     utc_offset: Option<f64>,
 }
@@ -59,24 +60,24 @@ pub(crate) fn write(
     let scene = Scene::of(&solid(job, &plan.layout, Show { array: !options.before }));
     let corners = scene.corners();
     if corners.is_empty() {
-        bail!("there is no roof to show: no face of the job has a sound outline");
+        bail!("{}", words::commandline::NO_ROOF_TO_SHOW);
     }
     let camera =
         Camera { from: Azimuth::from_degrees(options.from), above: options.above, ..Camera::default() }
             .fitted(&corners, size[0] as f64 / size[1] as f64);
-    let (light, words) = light(job, options, camera)?;
+    let (light, sun) = light(job, options, camera)?;
     let shot = Shot { camera, size, light, look: Look::default(), detail: Detail::Fine, held: None };
     let picture = scene.draw(&shot);
     let output = if options.before { Output::PictureBefore(&picture) } else { Output::Picture(&picture) };
     let bytes = output.bytes(job, plan)?;
     write_atomically(&options.out, &bytes)?;
+    let above = format!("{:.0}", options.above);
+    let written =
+        words::commandline::picture_written(&options.out.display(), &size[0], &size[1], &camera.from, &above);
     Ok(format!(
-        "{}: {} × {} pixels, from {} and {:.0}° above level\n{words}\n",
-        options.out.display(),
-        size[0],
-        size[1],
-        camera.from,
-        options.above
+        "{written}
+{sun}
+"
     ))
 }
 
@@ -89,24 +90,24 @@ fn light(
         let over_the_shoulder = Azimuth::from_degrees(camera.from.degrees() + 40.0).unit() * 0.77;
         return Ok((
             Light::Sun(over_the_shoulder.extend(0.64)),
-            "no day was asked for: the light is not the sun's".into(),
+            words::commandline::NO_DAY_WAS_ASKED_FOR.into(),
         ));
     };
-    let date = Date::parse(date).with_context(|| format!("{date} is no day: write it as 2026-06-21"))?;
+    let date = Date::parse(date).with_context(|| words::commandline::is_no_day(date))?;
     let asked = options.latitude.zip(options.longitude);
     let place = asked.or_else(|| job.site.place.map(|place| (place.latitude, place.longitude)));
     let Some((latitude, longitude)) = place else {
-        bail!("where the house stands is not known: give --latitude and --longitude in degrees");
+        bail!("{}", words::commandline::PLACE_IS_NOT_KNOWN);
     };
     if !(0.0..=24.0).contains(&hour) {
-        bail!("an hour is from 0 to 24, not {hour}");
+        bail!("{}", words::commandline::is_no_hour(&hour));
     }
     let utc_offset = options.utc_offset.unwrap_or((longitude / 15.0).round());
     let sun = sun_at(Spot { latitude, longitude, height: 0.0 }, Moment { date, hour, utc_offset }, None)?;
     let words = if sun.is_up() {
-        format!("sun at {}, {:.1}° above level", sun.azimuth, sun.elevation)
+        words::commandline::sun_at(&sun.azimuth, &format_args!("{:.1}", sun.elevation))
     } else {
-        "the sun is down".to_owned()
+        words::commandline::THE_SUN_IS_DOWN.into()
     };
     Ok((Light::Sun(sun.direction()), words))
 }
@@ -116,7 +117,7 @@ fn size(text: &str) -> anyhow::Result<[usize; 2]> {
     let number = |text: &str| text.trim().parse::<usize>().ok().filter(|n| (1..=MOST).contains(n));
     text.split_once(['x', 'X', '×'])
         .and_then(|(wide, high)| Some([number(wide)?, number(high)?]))
-        .with_context(|| format!("{text} is no size: write it as 1600x1000, each from 1 to {MOST}"))
+        .with_context(|| words::commandline::is_no_size(&text, &MOST))
 }
 
 #[cfg(test)]

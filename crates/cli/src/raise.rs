@@ -9,21 +9,22 @@ use chalkcourse_job::{
     Edit, PartSide, Resolved, RoofPart, apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_plan::{Ends, RaiseAs, evaluate, part_over};
+use chalkcourse_words as words;
 use std::path::Path;
 
 /// What stands on all sides of a footprint.
 #[derive(clap::Args)]
 pub(crate) struct AllSides {
-    /// Pitch of all sloped sides.
+    #[arg(help = words::commandline::HELP_PITCH_OF_ALL_SLOPED_SIDES.now())]
     #[arg(long, default_value = "6:12")]
     pitch: String,
-    /// Height of the roof over the walls.
+    #[arg(help = words::commandline::HELP_HEIGHT_OF_THE_ROOF_OVER.now())]
     #[arg(long, default_value = "9 ft")]
     eave: String,
-    /// How far the roof reaches beyond the walls, in plan.
+    #[arg(help = words::commandline::HELP_HOW_FAR_THE_ROOF_REACHES.now())]
     #[arg(long, default_value = "0 ft")]
     overhang: String,
-    /// Gables at the short ends instead of hips.
+    #[arg(help = words::commandline::HELP_GABLES_AT_THE_SHORT_ENDS.now())]
     #[arg(long)]
     gables: bool,
 }
@@ -50,7 +51,8 @@ pub(crate) fn raise(
     name: Option<&str>,
 ) -> anyhow::Result<Outcome> {
     let shown = footprint.display();
-    let text = std::fs::read_to_string(footprint).with_context(|| format!("{shown}: can't read it"))?;
+    let text =
+        std::fs::read_to_string(footprint).with_context(|| words::commandline::cant_read_it(&shown))?;
     let outlines = outlines_from_geojson(&text).with_context(|| shown.to_string())?;
     let chosen = match name {
         None => outlines.first(),
@@ -58,7 +60,11 @@ pub(crate) fn raise(
     };
     let Some(chosen) = chosen else {
         let known: Vec<&str> = outlines.iter().map(|outline| outline.name.as_str()).collect();
-        bail!("{shown}: no outline is named {:?}; there are {}", name.unwrap_or_default(), known.join(", "));
+        let name = name.unwrap_or_default();
+        bail!(
+            "{}",
+            words::commandline::no_outline_is_named(&shown, &format_args!("{name:?}"), &known.join(", "))
+        );
     };
     let empty = Resolved::new(chosen.name.clone(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let outline = chosen.outline.clone().with_context(|| shown.to_string())?;
@@ -75,7 +81,7 @@ pub(crate) fn raise(
 
 /// A part with one side changed as `3=8:12,eave=10 ft` says.
 fn with_side(part: &RoofPart, text: &str) -> anyhow::Result<RoofPart> {
-    let form = "write it as 3=gable, 3=wall or 3=8:12,eave=10 ft,overhang=2 ft";
+    let form = words::commandline::WRITE_A_SIDE_AS;
     let (place, what) = text.split_once('=').context(form)?;
     let number = |text: &str| text.trim().parse::<usize>().ok().and_then(|n| n.checked_sub(1)).context(form);
     let at = match place.split_once('.') {
@@ -84,14 +90,16 @@ fn with_side(part: &RoofPart, text: &str) -> anyhow::Result<RoofPart> {
     };
     let mut side: PartSide = *part.side(at).with_context(|| {
         let counts: Vec<String> = part.sides.iter().map(|ring| ring.len().to_string()).collect();
-        format!("there is no such side: the rings of this outline have {} sides", counts.join(", "))
+        words::commandline::no_such_side(&counts.join(", "))
     })?;
     for word in what.split(',').map(str::trim) {
         let length = |text: &str| Length::parse(text, Units::FeetInches);
         match word.split_once('=') {
             Some(("eave", height)) => side.eave_height = Some(length(height)?),
             Some(("overhang", reach)) => side.overhang = length(reach)?,
-            Some((other, _)) => bail!("{other:?} is no measure of a side: {form}"),
+            Some((other, _)) => {
+                bail!("{}", words::commandline::no_measure_of_a_side(&format_args!("{other:?}"), &form))
+            }
             None if word == "gable" => side.treatment = Treatment::Gable,
             None if word == "wall" => side.treatment = Treatment::Wall,
             None => side.treatment = Treatment::Slope(Pitch::parse(word)?),

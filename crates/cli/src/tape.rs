@@ -7,6 +7,7 @@ use chalkcourse_geometry::{Azimuth, Length, Pitch, Plane, Units, dvec2};
 use chalkcourse_job::{
     Edit, Face, FaceId, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, save,
 };
+use chalkcourse_words as words;
 use clap::Args;
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -15,44 +16,43 @@ use std::path::PathBuf;
 #[derive(Args)]
 #[command(group = clap::ArgGroup::new("form").required(true))]
 pub(crate) struct Tape {
-    /// A triangle by its eave and the sides right and left of it.
+    #[arg(help = words::commandline::HELP_A_TRIANGLE_BY_ITS_EAVE.now())]
     #[arg(long, group = "form", num_args = 3, value_names = ["EAVE", "RIGHT", "LEFT"])]
     triangle: Option<Vec<String>>,
-    /// A rectangle by its eave and how far it reaches up the slope.
+    #[arg(help = words::commandline::HELP_A_RECTANGLE_BY_ITS_EAVE.now())]
     #[arg(long, group = "form", num_args = 2, value_names = ["EAVE", "SIDE"])]
     rectangle: Option<Vec<String>>,
-    /// A parallelogram by its eave, its right side, and the diagonal from the eave's left end.
+    #[arg(help = words::commandline::HELP_A_PARALLELOGRAM_BY_ITS_EAVE.now())]
     #[arg(long, group = "form", num_args = 3, value_names = ["EAVE", "RIGHT", "DIAGONAL"])]
     parallelogram: Option<Vec<String>>,
-    /// A trapezoid by its sides, counter-clockwise from the eave.
+    #[arg(help = words::commandline::HELP_A_TRAPEZOID_BY_ITS_SIDES.now())]
     #[arg(long, group = "form", num_args = 4, value_names = ["EAVE", "RIGHT", "TOP", "LEFT"])]
     trapezoid: Option<Vec<String>>,
-    /// Any outline by its sides, counter-clockwise from the eave; with --line for its diagonals.
+    #[arg(help = words::commandline::HELP_ANY_OUTLINE_BY_ITS_SIDES.now())]
     #[arg(long, group = "form", num_args = 3.., value_name = "SIDE")]
     polygon: Option<Vec<String>>,
-    /// A diagonal or another check: "1-3=25 ft" between two corners (corner 1 is the eave's left end, and so on
-    /// counter-clockwise), "up-3=12 ft" from the eave straight up the slope to a corner.
+    #[arg(help = words::commandline::HELP_A_DIAGONAL_OR_ANOTHER_CHECK.now())]
     #[arg(long = "line", value_name = "LINE=LENGTH")]
     lines: Vec<String>,
-    /// The most by which a reading may be corrected when they don't quite close.
+    #[arg(help = words::commandline::HELP_THE_MOST_BY_WHICH_A.now())]
     #[arg(long, default_value = "1 in")]
     limit: String,
-    /// 6:12, 26.6°, 50%, or a level reading: "12 in over 24 in".
+    #[arg(help = words::commandline::HELP_612_266_50_OR_A.now())]
     #[arg(long, default_value = "6:12")]
     pitch: String,
-    /// The way that water runs, degrees clockwise from north.
+    #[arg(help = words::commandline::HELP_THE_WAY_THAT_WATER_RUNS.now())]
     #[arg(long, default_value_t = 180.0)]
     downslope: f64,
-    /// Height of the eave.
+    #[arg(help = words::commandline::HELP_HEIGHT_OF_THE_EAVE.now())]
     #[arg(long, default_value = "9 ft")]
     eave: String,
-    /// What the face is called.
+    #[arg(help = words::commandline::HELP_WHAT_THE_FACE_IS_CALLED.now())]
     #[arg(long, default_value = "Face 1")]
     name: String,
-    /// A job that gets the face, laid beside what it has; a new job where none is named.
+    #[arg(help = words::commandline::HELP_A_JOB_THAT_GETS_THE.now())]
     #[arg(long, value_name = "JOB")]
     add_to: Option<PathBuf>,
-    /// Where the job is written.
+    #[arg(help = words::commandline::HELP_WHERE_THE_JOB_IS_WRITTEN.now())]
     #[arg(long, value_name = "PATH")]
     out: PathBuf,
 }
@@ -62,7 +62,7 @@ fn length(what: &str, typed: &str) -> anyhow::Result<Length> {
 }
 
 fn line(typed: &str) -> anyhow::Result<Reading> {
-    let shape = || format!("--line {typed:?}: write it as \"1-3=25 ft\" or \"up-3=12 ft\"");
+    let shape = || words::commandline::write_a_line_as(&format_args!("{typed:?}"));
     let (of, long) = typed.split_once('=').with_context(shape)?;
     let (from, to) = of.trim().split_once('-').with_context(shape)?;
     let corner = |text: &str| -> anyhow::Result<usize> {
@@ -85,12 +85,12 @@ impl Tape {
             }
             Self { trapezoid: Some(typed), .. } => (Form::Trapezoid, typed, sides(4)),
             Self { polygon: Some(typed), .. } => (Form::Polygon(typed.len()), typed, sides(typed.len())),
-            _ => bail!("name a form: --triangle, --rectangle, --parallelogram, --trapezoid or --polygon"),
+            _ => bail!("{}", words::commandline::NAME_A_FORM),
         };
         let mut readings = Vec::new();
         for (typed, (from, to)) in typed.iter().zip(lines) {
             let of = Of::Between(from, to);
-            readings.push(Reading { of, length: length(&of.to_string(), typed)? });
+            readings.push(Reading { of, length: length(&of.name().now(), typed)? });
         }
         for typed in &self.lines {
             readings.push(line(typed)?);
@@ -105,7 +105,7 @@ pub(crate) fn run(tape: &Tape) -> anyhow::Result<Outcome> {
     let taped = lay_out(form, &readings, length("--limit", &tape.limit)?)?;
     let pitch = Pitch::parse(&tape.pitch)?;
     if !tape.downslope.is_finite() {
-        bail!("--downslope: give degrees clockwise from north, such as 180");
+        bail!("{}", words::commandline::DOWNSLOPE_DEGREES);
     }
     let job = match &tape.add_to {
         Some(path) => load(path)?,
@@ -137,24 +137,26 @@ fn words(readings: &[Reading], taped: &Taped, pitch: Pitch) -> Result<String, st
         } else {
             format!("  {sign} {}", by.show_small(units))
         };
-        writeln!(text, "{}: {}{by}", reading.of, reading.length.show(units))?;
+        writeln!(text, "{}: {}{by}", reading.of.name(), reading.length.show(units))?;
     }
     match (taped.spare, taped.closing_error) {
-        (0, _) => writeln!(text, "Nothing checks these readings: one diagonal more would.")?,
-        (spare, error) => writeln!(
-            text,
-            "Closing error {} with {spare} spare, spread over all readings by least squares.",
-            error.show_small(units)
-        )?,
+        (0, _) => writeln!(text, "{}", words::commandline::NOTHING_CHECKS)?,
+        (spare, error) => {
+            writeln!(text, "{}", words::commandline::closing_error(&error.show_small(units), &spare))?
+        }
     }
     if let Some(reading) = taped.suspect.and_then(|index| readings.get(index)) {
-        writeln!(text, "If one was misread, it is most likely {}.", reading.of)?;
+        writeln!(text, "{}", words::commandline::if_one_was_misread(&reading.of.name()))?;
     }
     let square_feet = taped.area() / Length::from_feet(1.0).metres().powi(2);
     writeln!(
         text,
-        "{square_feet:.1} ft² on the slope, {:.1} ft² in plan at {pitch}",
-        square_feet / pitch.slope_factor()
+        "{}",
+        words::commandline::area_of_the_face(
+            &format_args!("{square_feet:.1}"),
+            &format_args!("{:.1}", square_feet / pitch.slope_factor()),
+            &pitch
+        )
     )?;
     Ok(text)
 }

@@ -152,16 +152,15 @@ impl Editor {
         let name = |id| self.document.job().face(id).map(|face| face.name.clone());
         match self.windows.roof.pointed? {
             RoofPart::Face(id) => name(id),
-            RoofPart::Edges(kind) | RoofPart::Line(kind, _) => Some(kind.name().to_owned()),
+            RoofPart::Edges(kind) | RoofPart::Line(kind, _) => Some(kind.name().into()),
         }
     }
 
-    /// From here on all words are in `language`; what follows from the job is said anew.
+    /// From here on all words are in `language`. A plan has none; what a fill claims is told in the old one, and forgotten.
     fn speak(&mut self, language: Language) {
         speak(language);
         self.language = language;
         self.settings.language = Some(language.code().to_owned());
-        self.document.reword();
         self.state.fill.forget();
         self.state.said.clear();
     }

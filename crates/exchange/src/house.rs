@@ -183,7 +183,8 @@ impl House {
 
 /// A name for a face by the way that it falls: "South", or "South 2" where that is taken; "Level" below half a degree.
 fn face_name(plane: &Plane, taken: &[String]) -> String {
-    let way = if plane.pitch.degrees() < 0.5 { words::formats::LEVEL.now() } else { plane.downslope.word() };
+    let way =
+        if plane.pitch.degrees() < 0.5 { words::formats::LEVEL.now() } else { plane.downslope.word().now() };
     let stem: String = way.chars().take(1).flat_map(char::to_uppercase).chain(way.chars().skip(1)).collect();
     let free = |name: &String| !taken.contains(name);
     std::iter::once(stem.clone()).chain((2..).map(|n| format!("{stem} {n}"))).find(free).unwrap_or_default()

@@ -1,4 +1,4 @@
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use glam::{DVec2, dvec2};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -58,16 +58,16 @@ impl Azimuth {
     }
 
     /// The nearest of the eight winds in a word, `south-west`.
-    pub fn word(self) -> &'static str {
+    pub fn word(self) -> Say {
         match self.wind() {
-            "N" => words::common::NORTH.now(),
-            "NE" => words::measures::NORTH_EAST.now(),
-            "E" => words::common::EAST.now(),
-            "SE" => words::measures::SOUTH_EAST.now(),
-            "S" => words::common::SOUTH.now(),
-            "SW" => words::measures::SOUTH_WEST.now(),
-            "W" => words::common::WEST.now(),
-            _ => words::measures::NORTH_WEST.now(),
+            "N" => words::common::NORTH,
+            "NE" => words::measures::NORTH_EAST,
+            "E" => words::common::EAST,
+            "SE" => words::measures::SOUTH_EAST,
+            "S" => words::common::SOUTH,
+            "SW" => words::measures::SOUTH_WEST,
+            "W" => words::common::WEST,
+            _ => words::measures::NORTH_WEST,
         }
     }
 }

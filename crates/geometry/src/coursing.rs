@@ -4,7 +4,7 @@
 //! All heights are v in the face's frame, metres up the slope. A course line is where the butts of a course lie; the
 //! lines are at `first + n · exposure`, n = 0, 1, 2 … up to the top of the face.
 
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use serde::Serialize;
 
 /// A remainder of a course below this (metres) is none: under the 1/32 in that a tape is read to.

@@ -4,7 +4,7 @@
 //! Lengths are metres. Corners are in a frame with the left end of the eave at the origin, u along the eave to the
 //! right, v up the slope. Planning figures: snap from a straight control line, and check on the roof.
 
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
@@ -82,19 +82,19 @@ pub enum FitUpError {
     #[error("{}", words::fitup::of_m_measure_it_again(&name, &value, &must))]
     Length {
         /// Which one.
-        name: &'static str,
+        name: Say,
         /// As given.
         value: f64,
         /// What it must be.
-        must: &'static str,
+        must: Say,
     },
     /// Three lengths that make no triangle.
     #[error("{}", words::fitup::the_eave_and_make_no(&rake, &diagonal, &a, &b, &c))]
     NoTriangle {
         /// Which rake.
-        rake: &'static str,
+        rake: Say,
         /// Which diagonal.
-        diagonal: &'static str,
+        diagonal: Say,
         /// The eave.
         a: f64,
         /// The rake.
@@ -149,35 +149,27 @@ impl Measured {
     /// A measure that is no length, or three that make no triangle.
     pub fn solve(&self) -> Result<Deck, FitUpError> {
         let names = [
-            words::fitup::THE_EAVE.now(),
-            words::fitup::THE_LEFT_RAKE.now(),
-            words::fitup::THE_RIGHT_RAKE.now(),
-            words::fitup::THE_RISING_DIAGONAL.now(),
-            words::fitup::THE_FALLING_DIAGONAL.now(),
+            words::fitup::THE_EAVE,
+            words::fitup::THE_LEFT_RAKE,
+            words::fitup::THE_RIGHT_RAKE,
+            words::fitup::THE_RISING_DIAGONAL,
+            words::fitup::THE_FALLING_DIAGONAL,
         ];
-        for (name, value) in names.into_iter().chain([words::fitup::THE_HEAD.now()]).zip(self.lengths()) {
+        for (name, value) in names.into_iter().chain([words::fitup::THE_HEAD]).zip(self.lengths()) {
             if !(value > 0.0 && value < 1e5) {
-                return Err(FitUpError::Length {
-                    name,
-                    value,
-                    must: words::fitup::ABOVE_0_AND_BELOW_100.now(),
-                });
+                return Err(FitUpError::Length { name, value, must: words::fitup::ABOVE_0_AND_BELOW_100 });
             }
         }
         let Bows { eave, head, left, right } = self.bows;
         let across = self.eave.min(self.head).min(self.left).min(self.right) / 4.0;
         for (name, value) in [
-            (words::fitup::THE_BOW_OF_THE_EAVE.now(), eave),
-            (words::fitup::THE_BOW_OF_THE_HEAD.now(), head),
-            (words::fitup::THE_BOW_OF_THE_LEFT.now(), left),
-            (words::fitup::THE_BOW_OF_THE_RIGHT.now(), right),
+            (words::fitup::THE_BOW_OF_THE_EAVE, eave),
+            (words::fitup::THE_BOW_OF_THE_HEAD, head),
+            (words::fitup::THE_BOW_OF_THE_LEFT, left),
+            (words::fitup::THE_BOW_OF_THE_RIGHT, right),
         ] {
             if value.is_nan() || value.abs() > across {
-                return Err(FitUpError::Length {
-                    name,
-                    value,
-                    must: words::fitup::SHORT_OF_A_QUARTER_OF.now(),
-                });
+                return Err(FitUpError::Length { name, value, must: words::fitup::SHORT_OF_A_QUARTER_OF });
             }
         }
         let measured = self.lengths();
@@ -222,8 +214,8 @@ fn corners(&[eave, left, right, rising, falling, _]: &[f64; 6]) -> Result<[DVec2
             Err(FitUpError::NoTriangle { rake, diagonal, a: eave, b: near, c: far })
         }
     };
-    let d = apex(left, falling, words::fitup::THE_LEFT_RAKE.now(), words::fitup::THE_FALLING_DIAGONAL.now())?;
-    let c = apex(right, rising, words::fitup::THE_RIGHT_RAKE.now(), words::fitup::THE_RISING_DIAGONAL.now())?;
+    let d = apex(left, falling, words::fitup::THE_LEFT_RAKE, words::fitup::THE_FALLING_DIAGONAL)?;
+    let c = apex(right, rising, words::fitup::THE_RIGHT_RAKE, words::fitup::THE_RISING_DIAGONAL)?;
     Ok([DVec2::ZERO, dvec2(eave, 0.0), dvec2(eave - c.x, c.y), d])
 }
 
@@ -349,27 +341,27 @@ impl RowToClose {
     pub fn close(&self) -> Result<Closed, FitUpError> {
         let (least, laid) = (self.least, self.reveal);
         let lengths = [
-            (words::fitup::THE_MODULE.now(), self.module, self.module > 0.0),
-            (words::fitup::THE_VARIATION_OF_MODULES.now(), self.module_varies, self.module_varies >= 0.0),
-            (words::fitup::THE_VARIATION_OF_REVEALS.now(), self.reveal_varies, self.reveal_varies >= 0.0),
-            (words::fitup::THE_LEAST_REVEAL.now(), least, least >= 0.0),
-            (words::fitup::THE_REVEAL.now(), laid, laid >= 0.0),
-            (words::fitup::THE_OPENING.now(), self.opening, self.opening > 0.0),
+            (words::fitup::THE_MODULE, self.module, self.module > 0.0),
+            (words::fitup::THE_VARIATION_OF_MODULES, self.module_varies, self.module_varies >= 0.0),
+            (words::fitup::THE_VARIATION_OF_REVEALS, self.reveal_varies, self.reveal_varies >= 0.0),
+            (words::fitup::THE_LEAST_REVEAL, least, least >= 0.0),
+            (words::fitup::THE_REVEAL, laid, laid >= 0.0),
+            (words::fitup::THE_OPENING, self.opening, self.opening > 0.0),
         ];
         for (name, value, good) in lengths {
             if !(good && value.is_finite()) {
                 return Err(FitUpError::Length {
                     name,
                     value,
-                    must: words::fitup::A_LENGTH_RANGES_FROM_LESS.now(),
+                    must: words::fitup::A_LENGTH_RANGES_FROM_LESS,
                 });
             }
         }
         if self.modules == 0 {
             return Err(FitUpError::Length {
-                name: words::fitup::A_ROW.now(),
+                name: words::fitup::A_ROW,
                 value: 0.0,
-                must: words::fitup::AT_LEAST_ONE_MODULE_LONG.now(),
+                must: words::fitup::AT_LEAST_ONE_MODULE_LONG,
             });
         }
         let (n, joints) = (self.modules as f64, (self.modules - 1) as f64);

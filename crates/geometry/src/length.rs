@@ -1,4 +1,4 @@
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -58,7 +58,7 @@ impl Units {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum LengthError {
     /// Nothing was typed.
-    #[error("{}", words::measures::NO_LENGTH_WAS_GIVEN_TYPE.now().to_owned())]
+    #[error("{}", words::measures::NO_LENGTH_WAS_GIVEN_TYPE)]
     Empty,
     /// A piece of the text makes no sense as a length.
     #[error("{}", words::measures::cant_read_as_a_length(&format_args!("{_0:?}")))]

@@ -1,5 +1,5 @@
 use crate::length::{Length, Units, mixed_number, parse_sum};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;

@@ -1,5 +1,5 @@
 use crate::{Azimuth, Pitch};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use glam::{DVec2, DVec3};
 
 /// The plane of a face, and the face's own frame on it.
@@ -21,10 +21,10 @@ pub struct Plane {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum PlaneError {
     /// The three points lie on a line or are no numbers.
-    #[error("{}", words::measures::THREE_POINTS_ON_ONE_LINE.now().to_owned())]
+    #[error("{}", words::measures::THREE_POINTS_ON_ONE_LINE)]
     OneLine,
     /// The plane stands upright.
-    #[error("{}", words::measures::THESE_HEIGHTS_MAKE_AN_UPRIGHT.now().to_owned())]
+    #[error("{}", words::measures::THESE_HEIGHTS_MAKE_AN_UPRIGHT)]
     Upright,
 }
 

@@ -1,5 +1,5 @@
 use crate::{Defect, Plane, Polygon, Rect, SideId};
-use chalkcourse_words::{self as words, Language, Say};
+use chalkcourse_words::{Say, later as words};
 use glam::{DVec2, DVec3};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -41,16 +41,7 @@ impl EdgeKind {
     ];
 
     /// The word of the trade.
-    pub fn name(self) -> &'static str {
-        self.words().now()
-    }
-
-    /// The same in every language, for files and keys.
-    pub fn code(self) -> &'static str {
-        self.words().within(Language::ENGLISH)
-    }
-
-    fn words(self) -> Say {
+    pub fn name(self) -> Say {
         match self {
             Self::Eave => words::common::EAVE,
             Self::Rake => words::common::RAKE,
@@ -60,6 +51,20 @@ impl EdgeKind {
             Self::WallLine => words::measures::WALL_LINE,
             Self::Step => words::measures::STEP,
             Self::PitchChange => words::measures::PITCH_CHANGE,
+        }
+    }
+
+    /// The same in every language, for files and keys.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Eave => "eave",
+            Self::Rake => "rake",
+            Self::Ridge => "ridge",
+            Self::Hip => "hip",
+            Self::Valley => "valley",
+            Self::WallLine => "wall line",
+            Self::Step => "step",
+            Self::PitchChange => "pitch change",
         }
     }
 }

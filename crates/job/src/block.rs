@@ -1,6 +1,6 @@
 use crate::{BlockId, FaceId, Kit};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -18,10 +18,10 @@ pub enum Orientation {
 
 impl Orientation {
     /// The word of the trade.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Landscape => words::job::LANDSCAPE.now(),
-            Self::Portrait => words::job::PORTRAIT.now(),
+            Self::Landscape => words::job::LANDSCAPE,
+            Self::Portrait => words::job::PORTRAIT,
         }
     }
 }

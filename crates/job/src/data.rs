@@ -5,7 +5,7 @@ use crate::price_reading::PriceReading;
 use crate::price_table::COLUMNS;
 use crate::table::Table;
 use crate::{Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use std::collections::BTreeMap;
@@ -65,7 +65,7 @@ pub fn builtin_prices() -> Arc<PriceList> {
 
 #[expect(clippy::panic, reason = "the text is part of the program, and a test reads it")]
 fn builtin<T: DeserializeOwned>(text: &str, format: &str) -> Arc<T> {
-    match file::data_from_text(text, Path::new(words::job::BUILT_IN.now()), format) {
+    match file::data_from_text(text, Path::new(format), format) {
         Ok(data) => Arc::new(data),
         Err(error) => panic!("{error}"),
     }
@@ -129,7 +129,7 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected: a number that can be read in two ways is refused.
 pub fn load_prices(path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
-    prices_from_bytes(file::read_bytes(path, words::job::PRICE_LIST.now())?, path, kit)
+    prices_from_bytes(file::read_bytes(path, words::job::PRICE_LIST)?, path, kit)
 }
 
 /// Reads a price list from the bytes of its file: JSON, or a table as the ending of its path says.
@@ -163,7 +163,7 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
         choices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
         return Ok(choices.stock);
     }
-    stock_from_csv(&file::read_text(path, words::job::WAREHOUSE_LIST.now())?)
+    stock_from_csv(&file::read_text(path, words::job::WAREHOUSE_LIST)?)
         .map_err(|wrong| FileError::wrong(path, wrong))
 }
 
@@ -172,7 +172,7 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line and what was expected.
 pub fn load_counts(path: &Path) -> Result<BTreeMap<String, Received>, FileError> {
-    counts_from_csv(&file::read_text(path, words::job::PALLET_LIST.now())?)
+    counts_from_csv(&file::read_text(path, words::job::PALLET_LIST)?)
         .map_err(|wrong| FileError::wrong(path, wrong))
 }
 

@@ -1,5 +1,5 @@
 use chalkcourse_geometry::Length;
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -40,12 +40,12 @@ impl DeckKind {
     pub const ALL: [Self; 4] = [Self::Osb, Self::Plywood, Self::Boards, Self::SpacedBoards];
 
     /// The word of the trade.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Osb => "OSB",
-            Self::Plywood => words::job::PLYWOOD.now(),
-            Self::Boards => words::job::BOARDS.now(),
-            Self::SpacedBoards => words::job::SPACED_BOARDS.now(),
+            Self::Osb => words::job::OSB,
+            Self::Plywood => words::job::PLYWOOD,
+            Self::Boards => words::job::BOARDS,
+            Self::SpacedBoards => words::job::SPACED_BOARDS,
         }
     }
 }
@@ -88,12 +88,12 @@ pub enum FireClass {
 
 impl FireClass {
     /// As it is said: "class A".
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::A => words::job::CLASS_A.now(),
-            Self::B => words::job::CLASS_B.now(),
-            Self::C => words::job::CLASS_C.now(),
-            Self::Unrated => words::job::NO_CLASS.now(),
+            Self::A => words::job::CLASS_A,
+            Self::B => words::job::CLASS_B,
+            Self::C => words::job::CLASS_C,
+            Self::Unrated => words::job::NO_CLASS,
         }
     }
 }

@@ -4,7 +4,7 @@ use crate::{
 };
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, Length, Units};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -113,7 +113,7 @@ pub enum EditError {
     #[error("{}", words::job::the_job_has_no(&what, &number))]
     Missing {
         /// "part", "face", "block" or "penetration".
-        what: &'static str,
+        what: Say,
         /// The number asked for.
         number: u32,
     },
@@ -121,7 +121,7 @@ pub enum EditError {
     #[error("{}", words::job::a_position_must_be_a(&what))]
     NotAPlace {
         /// Whose.
-        what: String,
+        what: Said,
     },
     /// A block is too large or empty.
     #[error("{}", words::job::a_block_has_1_to(&name, &Block::MOST_CELLS, &rows, &columns))]
@@ -137,10 +137,10 @@ pub enum EditError {
     #[error("{}", words::job::must_be_more_than_0(&what))]
     BadLength {
         /// Which.
-        what: String,
+        what: Said,
     },
     /// No roof can be raised from a part.
-    #[error("{}", words::job::cant_be_raised(&part, &error))]
+    #[error("{}", words::job::cant_be_raised(&part, &format_args!("{error}")))]
     CantRaise {
         /// The part's name.
         part: String,
@@ -148,7 +148,7 @@ pub enum EditError {
         error: RaiseError,
     },
     /// Parts stand in each other so nearly that rounding leaves no answer.
-    #[error("{}", words::job::the_parts_of_the_house(&_0))]
+    #[error("{}", words::job::the_parts_of_the_house(&format_args!("{_0}")))]
     Tangled(chalkcourse_geometry::envelope::Tangle),
     /// A face of a part is none to be drawn.
     #[error("{}", words::job::face_follows_from_a_part(&name))]
@@ -193,13 +193,13 @@ pub enum EditError {
         longitude: f64,
     },
     /// A picture lies nowhere or has no size.
-    #[error("{}", words::job::THE_PICTURE_UNDER_THE_PLAN.now().to_owned())]
+    #[error("{}", words::job::THE_PICTURE_UNDER_THE_PLAN)]
     BadUnderlay,
     /// A waiver needs a key that can be read.
     #[error(transparent)]
     Key(#[from] KeyError),
     /// A waiver needs a reason.
-    #[error("{}", words::job::A_WAIVER_NEEDS_A_REASON.now().to_owned())]
+    #[error("{}", words::job::A_WAIVER_NEEDS_A_REASON)]
     NoReason,
     /// A number beyond all that a job could need: those after it would run out.
     #[error("{}", words::job::cant_be_the_number_of(&_0, &MOST_NUMBER))]
@@ -208,13 +208,13 @@ pub enum EditError {
     #[error("{what}: {wrong}")]
     Data {
         /// Which of them.
-        what: &'static str,
+        what: Say,
         /// What is wrong in it, and where.
-        wrong: String,
+        wrong: Said,
     },
     /// A choice about the order makes no sense.
     #[error("{}", words::job::the_order(&_0))]
-    Order(String),
+    Order(Said),
 }
 
 /// The job after an edit.
@@ -264,7 +264,7 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             if let Some(face) = job.face(*id).filter(|face| face.from.is_some()) {
                 return Err(EditError::FollowsPart { name: face.name.clone() });
             }
-            remove(&mut job.faces, words::job::FACE.now(), id.0, |f| f.id.0)?;
+            remove(&mut job.faces, words::job::FACE, id.0, |f| f.id.0)?;
             job.blocks.retain(|block| block.face != *id);
         }
         Edit::PutPenetration(penetration) => {
@@ -273,17 +273,17 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             put(&mut job.penetrations, penetration, |p| p.id.0);
         }
         Edit::RemovePenetration(id) => {
-            remove(&mut job.penetrations, words::job::PENETRATION.now(), id.0, |p| p.id.0)?;
+            remove(&mut job.penetrations, words::job::PENETRATION, id.0, |p| p.id.0)?;
         }
         Edit::PutBlock(block) => {
             check_block(block)?;
             if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
-                return Err(EditError::Missing { what: words::job::FACE.now(), number: block.face.0 });
+                return Err(EditError::Missing { what: words::job::FACE, number: block.face.0 });
             }
             take_number(job, block.id.0)?;
             put(&mut job.blocks, block, |b| b.id.0);
         }
-        Edit::RemoveBlock(id) => remove(&mut job.blocks, words::job::BLOCK.now(), id.0, |b| b.id.0)?,
+        Edit::RemoveBlock(id) => remove(&mut job.blocks, words::job::BLOCK, id.0, |b| b.id.0)?,
         Edit::Waive(waiver) => {
             if waiver.reason.trim().is_empty() {
                 return Err(EditError::NoReason);
@@ -308,16 +308,16 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             job.underlay.clone_from(underlay);
         }
         Edit::SetKit(kit) => {
-            kit.check().map_err(|wrong| EditError::Data { what: words::job::THE_KIT.now(), wrong })?;
+            kit.check().map_err(|wrong| EditError::Data { what: words::job::THE_KIT, wrong })?;
             job.kit = Arc::clone(kit);
         }
         Edit::SetRuleBook(book) => {
-            let what = words::job::THE_RULE_BOOK.now();
+            let what = words::job::THE_RULE_BOOK;
             book.check().map_err(|wrong| EditError::Data { what, wrong })?;
             job.rule_book = Arc::clone(book);
         }
         Edit::SetPrices(prices) => {
-            let what = words::job::THE_PRICE_LIST.now();
+            let what = words::job::THE_PRICE_LIST;
             prices.check().map_err(|wrong| EditError::Data { what, wrong })?;
             job.prices = Arc::clone(prices);
         }
@@ -377,12 +377,7 @@ fn put<T: Clone>(list: &mut Vec<T>, item: &T, id: impl Fn(&T) -> u32) {
     }
 }
 
-fn remove<T>(
-    list: &mut Vec<T>,
-    what: &'static str,
-    number: u32,
-    id: impl Fn(&T) -> u32,
-) -> Result<(), EditError> {
+fn remove<T>(list: &mut Vec<T>, what: Say, number: u32, id: impl Fn(&T) -> u32) -> Result<(), EditError> {
     let before = list.len();
     list.retain(|item| id(item) != number);
     if list.len() == before { Err(EditError::Missing { what, number }) } else { Ok(()) }
@@ -446,7 +441,7 @@ pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditErr
 
 /// What choices must be for the kit that they are about. A number that the kit no longer has is allowed: another kit
 /// may be taken without losing what was decided.
-pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), String> {
+pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), Said> {
     order.check()?;
     match order.added.iter().position(|line| kit.part(&line.number).is_some()) {
         Some(index) => {

@@ -2,7 +2,7 @@ mod version_1;
 
 use crate::data::{DATA_VERSION, DataFile};
 use crate::{Face, Job, Kit, PriceList, Resolved, RuleBook, Underlay, edit, part, resolved, underlay};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use schemars::{JsonSchema, Schema};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -23,12 +23,12 @@ const MOST_BYTES: u64 = 64 << 20;
 #[derive(Debug, thiserror::Error)]
 pub enum FileError {
     /// The system would not read or write it.
-    #[error("{}", words::job::check_that_the_path_is(&path.display(), &error, &doing))]
+    #[error("{}", words::job::check_that_the_path_is(&path.display(), &format_args!("{error}"), &doing))]
     System {
         /// The file.
         path: PathBuf,
         /// "read" or "write".
-        doing: &'static str,
+        doing: Say,
         /// What the system said.
         error: io::Error,
     },
@@ -38,7 +38,7 @@ pub enum FileError {
         /// The file.
         path: PathBuf,
         /// What was expected.
-        format: String,
+        format: Said,
     },
     /// It is no JSON, or not of the shape expected.
     #[error("{}", words::job::line_column_field(&path.display(), &line, &column, &field, &wrong))]
@@ -52,7 +52,7 @@ pub enum FileError {
         /// The field, as a path of names and numbers; "." for the whole.
         field: String,
         /// What is wrong and what was expected.
-        wrong: String,
+        wrong: Said,
     },
     /// It is JSON of another kind.
     #[error("{}", words::job::this_is_a_file_expected(&path.display(), &format_args!("{found:?}"), &format_args!("{expected:?}")))]
@@ -80,16 +80,16 @@ pub enum FileError {
         /// The file.
         path: PathBuf,
         /// What, where, and what was expected.
-        wrong: String,
+        wrong: Said,
     },
 }
 
 impl FileError {
-    pub(crate) fn wrong(path: &Path, wrong: impl Into<String>) -> Self {
+    pub(crate) fn wrong(path: &Path, wrong: impl Into<Said>) -> Self {
         Self::Wrong { path: path.to_owned(), wrong: wrong.into() }
     }
 
-    fn system(path: &Path, doing: &'static str, error: io::Error) -> Self {
+    fn system(path: &Path, doing: Say, error: io::Error) -> Self {
         Self::System { path: path.to_owned(), doing, error }
     }
 }
@@ -161,7 +161,7 @@ fn text_of_job(job: &Job) -> Result<String, FileError> {
     }
     let out = Out { format: JOB_FORMAT, version: JOB_VERSION, data: job };
     let mut text = serde_json::to_string_pretty(&out)
-        .map_err(|error| FileError::wrong(Path::new(words::common::THE_JOB.now()), error.to_string()))?;
+        .map_err(|error| FileError::wrong(Path::new(JOB_FORMAT), Said::own(error.to_string())))?;
     text.push('\n');
     Ok(text)
 }
@@ -175,7 +175,7 @@ pub fn save(job: &Resolved, path: &Path) -> Result<(), FileError> {
     let text = text_of_job(&as_in(job, path))?;
     if path.exists() {
         let previous = previous_path(path);
-        let old = fs::read(path).map_err(|error| FileError::system(path, words::job::READ.now(), error))?;
+        let old = fs::read(path).map_err(|error| FileError::system(path, words::job::READ, error))?;
         // A save that changes nothing must not push the real previous version out.
         if old == text.as_bytes() {
             return Ok(());
@@ -214,7 +214,7 @@ pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
         fs::File::open(folder)?.sync_all()?;
         Ok(())
     };
-    attempt().map_err(|error| FileError::system(path, words::job::WRITE.now(), error))
+    attempt().map_err(|error| FileError::system(path, words::job::WRITE, error))
 }
 
 /// The JSON Schema (2020-12) of a job file.
@@ -247,7 +247,7 @@ pub(crate) fn load_data<T: DeserializeOwned>(path: &Path, format: &str) -> Resul
     data_from_text(&read_text(path, format)?, path, format)
 }
 
-pub(crate) fn read_text(path: &Path, format: &str) -> Result<String, FileError> {
+pub(crate) fn read_text(path: &Path, format: impl Into<Said>) -> Result<String, FileError> {
     text_of(read_bytes(path, format)?, path)
 }
 
@@ -255,13 +255,13 @@ pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> 
     String::from_utf8(bytes).map_err(|error| {
         FileError::system(
             path,
-            words::job::READ.now(),
+            words::job::READ,
             io::Error::new(io::ErrorKind::InvalidData, error.to_string()),
         )
     })
 }
 
-pub(crate) fn read_bytes(path: &Path, format: &str) -> Result<Vec<u8>, FileError> {
+pub(crate) fn read_bytes(path: &Path, format: impl Into<Said>) -> Result<Vec<u8>, FileError> {
     let read = |path: &Path| -> io::Result<Option<Vec<u8>>> {
         let mut bytes = Vec::new();
         // The length that the system tells may be wrong (a pipe, a device), so the reader is bounded.
@@ -270,8 +270,8 @@ pub(crate) fn read_bytes(path: &Path, format: &str) -> Result<Vec<u8>, FileError
     };
     match read(path) {
         Ok(Some(bytes)) => Ok(bytes),
-        Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.to_owned() }),
-        Err(error) => Err(FileError::system(path, words::job::READ.now(), error)),
+        Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.into() }),
+        Err(error) => Err(FileError::system(path, words::job::READ, error)),
     }
 }
 
@@ -322,20 +322,20 @@ pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, F
 }
 
 /// serde_json puts the place behind its words; [`FileError`] has it in front.
-fn without_place(error: &serde_json::Error) -> String {
+fn without_place(error: &serde_json::Error) -> Said {
     let words = error.to_string();
     match words.rfind(" at line ") {
-        Some(at) => words[..at].to_owned(),
-        None => words,
+        Some(at) => Said::own(&words[..at]),
+        None => Said::own(words),
     }
 }
 
 /// What a job must hold beyond the shape of its file.
-fn check_job(job: &Job<Face>) -> Result<(), String> {
-    job.kit.check().map_err(|wrong| format!("field data.kit: {wrong}"))?;
-    job.rule_book.check().map_err(|wrong| format!("field data.rule_book: {wrong}"))?;
-    job.prices.check().map_err(|wrong| format!("field data.prices: {wrong}"))?;
-    edit::check_order(&job.order, &job.kit).map_err(|wrong| format!("field data.order.{wrong}"))?;
+fn check_job(job: &Job<Face>) -> Result<(), Said> {
+    job.kit.check().map_err(|wrong| wrong.after("field data.kit: "))?;
+    job.rule_book.check().map_err(|wrong| wrong.after("field data.rule_book: "))?;
+    job.prices.check().map_err(|wrong| wrong.after("field data.prices: "))?;
+    edit::check_order(&job.order, &job.kit).map_err(|wrong| wrong.after("field data.order."))?;
     let mut seen = BTreeSet::new();
     let mut number = |field: &str, index: usize, id: u32| {
         if id >= job.next_id {
@@ -346,24 +346,25 @@ fn check_job(job: &Job<Face>) -> Result<(), String> {
             Ok(())
         }
     };
-    edit::check_site(&job.site).map_err(|error| format!("field data.site.place: {error}"))?;
+    edit::check_site(&job.site).map_err(|error| Said::own(format!("field data.site.place: {error}")))?;
     for (index, part) in job.parts.iter().enumerate() {
         number("parts", index, part.id.0)?;
-        part::check_part(part).map_err(|error| format!("field data.parts[{index}]: {error}"))?;
+        part::check_part(part).map_err(|error| Said::own(format!("field data.parts[{index}]: {error}")))?;
     }
     let mut sides = BTreeSet::new();
     for (field, faces) in [("faces", &job.faces), ("resting", &job.resting)] {
         for (index, face) in faces.iter().enumerate() {
             // Both lists are faces: one number, one face.
             number(field, index, face.id.0)?;
-            edit::check_face(face).map_err(|error| format!("field data.{field}[{index}]: {error}"))?;
+            edit::check_face(face)
+                .map_err(|error| Said::own(format!("field data.{field}[{index}]: {error}")))?;
             if let Some(from) = face.from.filter(|from| !sides.insert(*from)) {
                 return Err(words::job::field_data_from_piece_of(
                     &field,
                     &index,
                     &from.piece,
                     &from.side,
-                    &from.part,
+                    &from.part.0,
                 ));
             }
         }
@@ -371,19 +372,22 @@ fn check_job(job: &Job<Face>) -> Result<(), String> {
     for (index, penetration) in job.penetrations.iter().enumerate() {
         number("penetrations", index, penetration.id.0)?;
         edit::check_penetration(penetration)
-            .map_err(|error| format!("field data.penetrations[{index}]: {error}"))?;
+            .map_err(|error| Said::own(format!("field data.penetrations[{index}]: {error}")))?;
     }
     for (index, block) in job.blocks.iter().enumerate() {
         number("blocks", index, block.id.0)?;
-        edit::check_block(block).map_err(|error| format!("field data.blocks[{index}]: {error}"))?;
+        edit::check_block(block)
+            .map_err(|error| Said::own(format!("field data.blocks[{index}]: {error}")))?;
         if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
-            return Err(words::job::field_data_blocks_face_the(&index, &block.face));
+            return Err(words::job::field_data_blocks_face_the(&index, &block.face.0));
         }
     }
-    edit::check_underlay(job.underlay.as_ref()).map_err(|error| format!("field data.underlay: {error}"))?;
+    edit::check_underlay(job.underlay.as_ref())
+        .map_err(|error| Said::own(format!("field data.underlay: {error}")))?;
     for (index, waiver) in job.waivers.iter().enumerate() {
         if waiver.reason.trim().is_empty() {
-            return Err(format!("field data.waivers[{index}].reason: {}", edit::EditError::NoReason));
+            let wrong = words::job::A_WAIVER_NEEDS_A_REASON;
+            return Err(Said::from(wrong).after(format!("field data.waivers[{index}].reason: ")));
         }
     }
     Ok(())

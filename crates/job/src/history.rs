@@ -1,11 +1,11 @@
 use crate::{Edit, EditError, Resolved, apply};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use std::sync::Arc;
 
 /// One step that a person took.
 #[derive(Clone, Debug)]
 struct Step {
-    label: String,
+    label: Said,
     job: Arc<Resolved>,
     /// What made the job from that of the step before; none for the first.
     edit: Option<Arc<Edit>>,
@@ -14,12 +14,12 @@ struct Step {
 }
 
 /// A step as a list shows it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Past<'a> {
     /// Its number, for [`History::jump`].
     pub number: usize,
     /// What it did.
-    pub label: &'a str,
+    pub label: &'a Said,
     /// Where it stands to the job as it is now.
     pub place: PastPlace,
     /// Whether the job after it is the one on disk.
@@ -62,7 +62,7 @@ impl History {
         let job = Arc::new(job);
         Self {
             steps: vec![Step {
-                label: words::job::OPEN.now().to_owned(),
+                label: words::job::OPEN.into(),
                 job: Arc::clone(&job),
                 edit: None,
                 after: None,
@@ -104,7 +104,7 @@ impl History {
     pub fn preview(&mut self, label: &str, edit: &Edit) -> Result<(), EditError> {
         let next = apply(self.settled(), edit)?;
         let (job, edit) = (Arc::new(next), Some(Arc::new(edit.clone())));
-        self.preview = Some(Step { label: label.to_owned(), job, edit, after: None });
+        self.preview = Some(Step { label: Said::own(label), job, edit, after: None });
         Ok(())
     }
 
@@ -124,31 +124,31 @@ impl History {
     }
 
     /// One step back; its label. A gesture that is going on is dropped and counts as the step.
-    pub fn undo(&mut self) -> Option<String> {
+    pub fn undo(&mut self) -> Option<Said> {
         if let Some(step) = self.preview.take() {
             return Some(step.label);
         }
-        let label = self.undo_label()?.to_owned();
+        let label = self.undo_label()?.clone();
         self.at -= 1;
         Some(label)
     }
 
     /// One step forward; its label.
-    pub fn redo(&mut self) -> Option<String> {
+    pub fn redo(&mut self) -> Option<Said> {
         self.preview = None;
-        let label = self.redo_label()?.to_owned();
+        let label = self.redo_label()?.clone();
         self.at += 1;
         Some(label)
     }
 
     /// What undo would take back.
-    pub fn undo_label(&self) -> Option<&str> {
-        (self.at > 0).then(|| self.now().label.as_str())
+    pub fn undo_label(&self) -> Option<&Said> {
+        (self.at > 0).then(|| &self.now().label)
     }
 
     /// What redo would do again.
-    pub fn redo_label(&self) -> Option<&str> {
-        Some(self.steps[*self.line.get(self.at + 1)?].label.as_str())
+    pub fn redo_label(&self) -> Option<&Said> {
+        Some(&self.steps[*self.line.get(self.at + 1)?].label)
     }
 
     /// Every step that was taken, in the order of time.
@@ -294,11 +294,11 @@ mod tests {
         assert!(history.jump(2));
         assert_eq!(history.job().name, "b");
         assert_eq!(places(&history), [Before, Before, Now, Ahead, Aside]);
-        assert_eq!(history.redo().as_deref(), Some("c"));
-        assert_eq!(history.undo_label(), Some("c"));
+        assert_eq!(history.redo(), Some(Said::own("c")));
+        assert_eq!(history.undo_label(), Some(&Said::own("c")));
         assert!(history.jump(4));
         assert_eq!(history.job().name, "d");
-        assert_eq!(history.undo().as_deref(), Some("d"));
+        assert_eq!(history.undo(), Some(Said::own("d")));
         assert_eq!(history.job().name, "a");
     }
 
@@ -308,7 +308,7 @@ mod tests {
         assert!(!history.jump(3) && !history.jump(4) && !history.jump(usize::MAX));
         assert!(history.jump(0));
         assert_eq!(history.undo_label(), None);
-        assert_eq!(history.redo_label(), Some("a"));
+        assert_eq!(history.redo_label(), Some(&Said::own("a")));
         assert!(history.preview("x", &Edit::SetName("x".to_owned())).is_ok());
         assert!(history.jump(1) && !history.in_gesture());
         assert_eq!(history.job().name, "a");

@@ -1,6 +1,6 @@
 use crate::Unit;
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::borrow::Cow;
@@ -52,14 +52,14 @@ impl Holds {
     }
 
     /// An amount as it stands in a table, where all is text: a bare number is pieces.
-    pub fn parse_cell(text: &str) -> Result<Self, String> {
+    pub fn parse_cell(text: &str) -> Result<Self, Said> {
         match text.trim().parse::<f64>() {
             Ok(pieces) if pieces.is_finite() => Ok(Self::Pieces(pieces)),
             _ => Self::parse(text),
         }
     }
 
-    fn parse(text: &str) -> Result<Self, String> {
+    fn parse(text: &str) -> Result<Self, Said> {
         let lower = text.trim().to_ascii_lowercase();
         let units: [(&str, Make); 5] = [
             ("sq ft", |number| Self::Area(number * SQUARE_FOOT)),
@@ -77,7 +77,7 @@ impl Holds {
         }
         match Length::deserialize(de::value::StrDeserializer::<de::value::Error>::new(text)) {
             Ok(length) => Ok(Self::Length(length)),
-            Err(error) => Err(words::job::other_amounts_are_written_as(&error)),
+            Err(error) => Err(words::job::other_amounts_are_written_as(&format_args!("{error}"))),
         }
     }
 

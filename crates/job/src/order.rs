@@ -2,7 +2,7 @@
 
 use crate::kit::is_share;
 use crate::{FaceId, RoofKind, Term};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -138,7 +138,7 @@ impl OrderChoices {
     ///
     /// # Errors
     /// What is wrong and what was expected.
-    pub fn check(&self) -> Result<(), String> {
+    pub fn check(&self) -> Result<(), Said> {
         if self.roof.layers > 5 {
             return Err(words::order::roof_layers_must_be_0(&self.roof.layers));
         }
@@ -148,11 +148,11 @@ impl OrderChoices {
             }
         }
         for (number, choice) in &self.overrides {
-            choice.check().map_err(|wrong| format!("overrides.{number}: {wrong}"))?;
+            choice.check().map_err(|wrong| wrong.after(format!("overrides.{number}: ")))?;
         }
         let mut seen = BTreeSet::new();
         for (index, line) in self.added.iter().enumerate() {
-            line.check().map_err(|wrong| format!("added[{index}].{wrong}"))?;
+            line.check().map_err(|wrong| wrong.after(format!("added[{index}].")))?;
             if !seen.insert(line.number.as_str()) {
                 return Err(words::order::added_number_is_taken_twice(
                     &index,
@@ -161,10 +161,10 @@ impl OrderChoices {
             }
         }
         for (index, leftover) in self.stock.iter().enumerate() {
-            leftover.check().map_err(|wrong| format!("stock[{index}].{wrong}"))?;
+            leftover.check().map_err(|wrong| wrong.after(format!("stock[{index}].")))?;
         }
-        self.pricing.check().map_err(|wrong| format!("pricing.{wrong}"))?;
-        self.delivery.check().map_err(|wrong| format!("delivery.{wrong}"))
+        self.pricing.check().map_err(|wrong| wrong.after("pricing."))?;
+        self.delivery.check().map_err(|wrong| wrong.after("delivery."))
     }
 }
 
@@ -181,7 +181,7 @@ mod tests {
         let mut choices = OrderChoices::default();
         change(&mut choices);
         let wrong = choices.check().unwrap_err();
-        assert!(wrong.contains(word), "{wrong:?} does not say {word:?}");
+        assert!(wrong.now().contains(word), "{wrong:?} does not say {word:?}");
     }
 
     fn added(number: &str) -> AddedLine {

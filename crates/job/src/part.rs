@@ -23,7 +23,7 @@ pub use sides::SideBorders;
 use crate::PartId;
 use chalkcourse_geometry::raise::{Footprint, Side, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon};
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -51,14 +51,14 @@ impl PartKind {
     pub const ALL: [Self; 6] = [Self::Main, Self::Ell, Self::Dormer, Self::Porch, Self::Chimney, Self::Other];
 
     /// The word of the trade.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Main => words::job::MAIN_HOUSE.now(),
-            Self::Ell => words::job::ELL.now(),
-            Self::Dormer => words::job::DORMER.now(),
-            Self::Porch => words::job::PORCH.now(),
-            Self::Chimney => words::common::CHIMNEY_2.now(),
-            Self::Other => words::job::OTHER_PART.now(),
+            Self::Main => words::job::MAIN_HOUSE,
+            Self::Ell => words::job::ELL,
+            Self::Dormer => words::job::DORMER,
+            Self::Porch => words::job::PORCH,
+            Self::Chimney => words::common::CHIMNEY_2,
+            Self::Other => words::job::OTHER_PART,
         }
     }
 }

@@ -1,6 +1,6 @@
 use crate::PenetrationId;
 use chalkcourse_geometry::{DVec2, Length};
-use chalkcourse_words::{self as words, Language, Say};
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -29,16 +29,7 @@ impl PenetrationKind {
         [Self::PipeBoot, Self::Vent, Self::Chimney, Self::Skylight, Self::EscapeWindow, Self::Other];
 
     /// The word of the trade.
-    pub fn name(self) -> &'static str {
-        self.words().now()
-    }
-
-    /// The same in every language, for files and keys.
-    pub fn code(self) -> &'static str {
-        self.words().within(Language::ENGLISH)
-    }
-
-    fn words(self) -> Say {
+    pub fn name(self) -> Say {
         match self {
             Self::PipeBoot => words::job::PIPE_BOOT,
             Self::Vent => words::job::VENT,
@@ -49,15 +40,27 @@ impl PenetrationKind {
         }
     }
 
-    /// With its article, for the middle of a sentence.
-    pub fn with_article(self) -> &'static str {
+    /// The same in every language, for files and keys.
+    pub fn code(self) -> &'static str {
         match self {
-            Self::PipeBoot => words::job::THE_PIPE_BOOT.now(),
-            Self::Vent => words::job::THE_VENT.now(),
-            Self::Chimney => words::job::THE_CHIMNEY.now(),
-            Self::Skylight => words::job::THE_SKYLIGHT.now(),
-            Self::EscapeWindow => words::job::THE_ESCAPE_WINDOW.now(),
-            Self::Other => words::job::THE_OTHER_PENETRATION.now(),
+            Self::PipeBoot => "pipe boot",
+            Self::Vent => "vent",
+            Self::Chimney => "chimney",
+            Self::Skylight => "skylight",
+            Self::EscapeWindow => "escape window",
+            Self::Other => "other penetration",
+        }
+    }
+
+    /// With its article, for the middle of a sentence.
+    pub fn with_article(self) -> Say {
+        match self {
+            Self::PipeBoot => words::job::THE_PIPE_BOOT,
+            Self::Vent => words::job::THE_VENT,
+            Self::Chimney => words::job::THE_CHIMNEY,
+            Self::Skylight => words::job::THE_SKYLIGHT,
+            Self::EscapeWindow => words::job::THE_ESCAPE_WINDOW,
+            Self::Other => words::job::THE_OTHER_PENETRATION,
         }
     }
 

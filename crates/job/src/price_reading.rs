@@ -1,8 +1,7 @@
 //! What became of a price list that was read: so many taken, so many unknown, so many left alone.
 
 use crate::{Kit, PriceList};
-use chalkcourse_words as words;
-use std::fmt::Write as _;
+use chalkcourse_words::{Said, Say, later as words};
 
 /// A price list as it was read, and what of its file was not taken as it stands.
 #[derive(Clone, Debug, PartialEq)]
@@ -77,30 +76,36 @@ impl PriceSummary {
             && *titles == 0
     }
 
-    /// In words: one line of counts, and a line each of what is to be known.
-    pub fn text(&self) -> String {
-        let mut text = words::order::unknown_to_the_kit_left(
+    /// One line of counts, and a line each of what is to be known.
+    pub fn said(&self) -> Said {
+        let mut said = vec![words::order::unknown_to_the_kit_left(
             &words::order::prices_taken(self.taken),
             &self.unknown.len(),
             &self.left_alone(),
-        );
-        let mut line = |what: &str, things: &[String]| {
-            if !things.is_empty() {
-                let _ = write!(text, "\n{what}: {}", things.join(", "));
+        )];
+        let mut line = |what: Say, things: &[Said]| {
+            for (nth, thing) in things.iter().enumerate() {
+                let between = match nth {
+                    0 => [Said::own("\n"), what.into(), Said::own(": ")],
+                    _ => [Said::own(", "), Said::own(""), Said::own("")],
+                };
+                said.extend(between);
+                said.push(thing.clone());
             }
         };
-        line(words::order::NOT_IN_THE_KIT.now(), &self.unknown);
-        let respelled: Vec<String> =
+        let own = |things: &[String]| things.iter().map(Said::own).collect::<Vec<_>>();
+        line(words::order::NOT_IN_THE_KIT, &own(&self.unknown));
+        let respelled: Vec<Said> =
             self.respelled.iter().map(|(typed, part)| words::order::as_2(&typed, &part)).collect();
-        line(words::order::READ_AS_THE_KIT_SPELLS.now(), &respelled);
-        line(words::order::TWICE_WITH_THE_SAME_PRICE.now(), &self.twice);
-        line(words::order::WITHOUT_A_PRICE_2.now(), &self.without_price);
-        line(words::order::SHEETS_NOT_READ.now(), &self.other_sheets);
+        line(words::order::READ_AS_THE_KIT_SPELLS, &respelled);
+        line(words::order::TWICE_WITH_THE_SAME_PRICE, &own(&self.twice));
+        line(words::order::WITHOUT_A_PRICE_2, &own(&self.without_price));
+        line(words::order::SHEETS_NOT_READ, &own(&self.other_sheets));
         if self.titles > 0 {
-            let titles = [self.titles.to_string()];
-            line(words::order::ROWS_OF_TITLES.now(), &titles);
+            let titles = [Said::own(self.titles.to_string())];
+            line(words::order::ROWS_OF_TITLES, &titles);
         }
-        line(words::order::PARTS_OF_THE_KIT_WITHOUT.now(), &self.missing);
-        text
+        line(words::order::PARTS_OF_THE_KIT_WITHOUT, &own(&self.missing));
+        Said::joined(said)
     }
 }

@@ -4,7 +4,7 @@ use crate::price_reading::{PriceReading, PriceSummary};
 use crate::table::{Kind, Row, Table};
 use crate::written_number::{Mark, mark_of, read};
 use crate::{Alternate, Kit, Price, PriceList};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 
@@ -21,7 +21,7 @@ const INSTEAD: &[&str] = &["alternate for", "alterna de"];
 ///
 /// A row without a number says something of the whole list: its `name` cell is `list`, `date`, `currency`, `tax %` or
 /// `delivery`, its `price` cell what that is. Numbers are read as their column is written; part numbers as the kit spells them.
-pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceReading, String> {
+pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceReading, Said> {
     let columns = Columns {
         number: table.column(NUMBER)?,
         price: table.column(PRICE)?,
@@ -50,11 +50,11 @@ pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceRe
     reader.summary.other_sheets = table.other_sheets().to_vec();
     reader.words(table)?;
     if reader.list.currency.is_empty() {
-        return Err(words::order::THE_LIST_MUST_SAY_ITS.now().to_owned());
+        return Err(words::order::THE_LIST_MUST_SAY_ITS.into());
     }
     reader.mark = reader.mark(table)?;
     for row in table.rows() {
-        reader.row(row).map_err(|wrong| format!("{}: {wrong}", row.place()))?;
+        reader.row(row).map_err(|wrong| wrong.after(format!("{}: ", row.place())))?;
     }
     reader.alternates()?;
     reader.list.check()?;
@@ -94,7 +94,7 @@ impl Reader<'_> {
     }
 
     /// Name, date and currency of the list.
-    fn words(&mut self, table: &Table) -> Result<(), String> {
+    fn words(&mut self, table: &Table) -> Result<(), Said> {
         for row in table.rows() {
             let amount = row.cell(self.columns.price);
             match self.about(row).as_deref() {
@@ -114,7 +114,7 @@ impl Reader<'_> {
         Ok(())
     }
 
-    fn mark(&self, table: &Table) -> Result<Option<Mark>, String> {
+    fn mark(&self, table: &Table) -> Result<Option<Mark>, Said> {
         let price = self.columns.price;
         let amounts = table.rows().iter().filter(|row| {
             let words =
@@ -126,7 +126,7 @@ impl Reader<'_> {
     }
 
     /// An amount without the sign or the code of its currency.
-    fn bare<'t>(&self, text: &'t str) -> Result<&'t str, String> {
+    fn bare<'t>(&self, text: &'t str) -> Result<&'t str, Said> {
         let currency = self.list.currency.to_uppercase();
         let text = text.trim().trim_end_matches('%').trim_end();
         let apart = |c: char| c.is_alphabetic() || matches!(c, '$' | '€' | '£');
@@ -153,7 +153,7 @@ impl Reader<'_> {
     }
 
     /// An amount of money.
-    fn money(&self, row: &Row) -> Result<Decimal, String> {
+    fn money(&self, row: &Row) -> Result<Decimal, Said> {
         let (text, kind) = (row.cell(self.columns.price), row.kind(self.columns.price));
         if kind == Kind::Percent || text.ends_with('%') {
             return Err(words::order::a_price_cant_be_format(&text.trim_end_matches('%').trim_end()));
@@ -161,7 +161,7 @@ impl Reader<'_> {
         self.number(row)
     }
 
-    fn number(&self, row: &Row) -> Result<Decimal, String> {
+    fn number(&self, row: &Row) -> Result<Decimal, Said> {
         let (text, kind) = (row.cell(self.columns.price), row.kind(self.columns.price));
         // A workbook keeps binary fractions; what is a hair beside four decimals was four decimals.
         let near = |amount: Decimal| {
@@ -175,7 +175,7 @@ impl Reader<'_> {
     }
 
     /// Sales tax. Less than one percent without a percent sign may be a share, 0.0825 for 8.25 %: it is not guessed.
-    fn percent(&self, row: &Row) -> Result<Decimal, String> {
+    fn percent(&self, row: &Row) -> Result<Decimal, Said> {
         let text = row.cell(self.columns.price);
         let percent = self.number(row)?;
         let said = row.kind(self.columns.price) == Kind::Percent || text.ends_with('%');
@@ -185,7 +185,7 @@ impl Reader<'_> {
         Ok(percent)
     }
 
-    fn row(&mut self, row: &Row) -> Result<(), String> {
+    fn row(&mut self, row: &Row) -> Result<(), Said> {
         let amount = row.cell(self.columns.price);
         if let Some(about) = self.about(row) {
             match about.as_str() {
@@ -229,7 +229,7 @@ impl Reader<'_> {
             Some(price) => {
                 return Err(words::order::has_a_price_already_take(
                     &format_args!("{part:?}"),
-                    &price.package,
+                    &format_args!("{}", price.package),
                 ));
             }
             None => {
@@ -254,7 +254,7 @@ impl Reader<'_> {
         part.number.clone()
     }
 
-    fn alternates(&mut self) -> Result<(), String> {
+    fn alternates(&mut self) -> Result<(), Said> {
         for (place, typed, alternate) in std::mem::take(&mut self.alternates) {
             let part = self.part(&typed);
             match self.list.prices.get_mut(&part) {

@@ -1,4 +1,4 @@
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -67,17 +67,17 @@ impl Price {
 }
 
 /// What an amount of money must be. A total of all lines must stay within what a decimal can hold.
-pub(crate) fn check_money(amount: Decimal) -> Result<(), String> {
+pub(crate) fn check_money(amount: Decimal) -> Result<(), Said> {
     // Far above any package of roofing.
     let most = Decimal::from(1_000_000_000_u64);
     if amount < Decimal::ZERO {
-        return Err(words::order::is_below_zero(&amount));
+        return Err(words::order::is_below_zero(&format_args!("{amount}")));
     }
     if amount > most {
-        return Err(words::order::is_more_than(&amount, &most));
+        return Err(words::order::is_more_than(&format_args!("{amount}"), &format_args!("{most}")));
     }
     if amount.normalize().scale() > 4 {
-        return Err(words::order::has_more_than_four_decimals(&amount));
+        return Err(words::order::has_more_than_four_decimals(&format_args!("{amount}")));
     }
     Ok(())
 }
@@ -87,21 +87,22 @@ impl PriceList {
     ///
     /// # Errors
     /// What is wrong and what was expected.
-    pub fn check(&self) -> Result<(), String> {
+    pub fn check(&self) -> Result<(), Said> {
         for (number, price) in &self.prices {
-            check_money(price.package).map_err(|wrong| format!("prices.{number}: {wrong}"))?;
+            check_money(price.package).map_err(|wrong| wrong.after(format!("prices.{number}: ")))?;
             for other in &price.alternates {
-                check_money(other.package)
-                    .map_err(|wrong| format!("prices.{number}.alternates, {}: {wrong}", other.number))?;
+                check_money(other.package).map_err(|wrong| {
+                    wrong.after(format!("prices.{number}.alternates, {}: ", other.number))
+                })?;
             }
         }
         if let Some(tax) = self.tax_percent {
-            check_money(tax).map_err(|wrong| format!("tax_percent: {wrong}"))?;
+            check_money(tax).map_err(|wrong| wrong.after("tax_percent: "))?;
             if tax > Decimal::ONE_HUNDRED {
-                return Err(words::order::tax_percent_is_more_than(&tax));
+                return Err(words::order::tax_percent_is_more_than(&format_args!("{tax}")));
             }
         }
-        self.delivery.map_or(Ok(()), check_money).map_err(|wrong| format!("delivery: {wrong}"))
+        self.delivery.map_or(Ok(()), check_money).map_err(|wrong| wrong.after("delivery: "))
     }
 }
 
@@ -109,7 +110,7 @@ impl PriceList {
 mod tests {
     use super::*;
 
-    fn check(text: &str) -> Result<(), String> {
+    fn check(text: &str) -> Result<(), Said> {
         let prices = BTreeMap::from([("FH-1".to_owned(), Price::of(text.parse::<Decimal>().unwrap()))]);
         PriceList {
             name: String::new(),
@@ -128,7 +129,7 @@ mod tests {
         check("184.50").unwrap();
         check("0.012500").unwrap();
         for wrong in ["-0.01", "1000000000.01", "0.00001"] {
-            assert!(check(wrong).unwrap_err().starts_with("prices.FH-1: "), "{wrong}");
+            assert!(check(wrong).unwrap_err().now().starts_with("prices.FH-1: "), "{wrong}");
         }
     }
 }

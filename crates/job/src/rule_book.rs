@@ -1,6 +1,6 @@
 use crate::{PenetrationKind, Source};
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -91,7 +91,7 @@ impl RuleBook {
     ///
     /// # Errors
     /// What is wrong and what was expected.
-    pub fn check(&self) -> Result<(), String> {
+    pub fn check(&self) -> Result<(), Said> {
         let lengths =
             self.setbacks.iter().map(|(kind, limit)| (format!("setbacks.{}", kind.code()), limit.value));
         let clearances =
@@ -108,7 +108,7 @@ impl RuleBook {
             }
         }
         if !(0.0..=1.0).contains(&self.hooked_share.value) {
-            return Err(words::rulebook::HOOKED_SHARE_IS_A_SHARE.now().to_owned());
+            return Err(words::rulebook::HOOKED_SHARE_IS_A_SHARE.into());
         }
         self.fire_access.as_ref().map_or(Ok(()), FireAccess::check)?;
         self.roofing.as_ref().map_or(Ok(()), Roofing::check)?;

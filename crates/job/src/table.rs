@@ -2,7 +2,7 @@
 
 use crate::percent_cells;
 use calamine::{Data, Reader};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use rust_decimal::Decimal;
 use std::str::FromStr;
 
@@ -18,13 +18,13 @@ pub(crate) struct Table {
     /// Sheets of the workbook that were not read, by their names.
     other_sheets: Vec<String>,
     /// What a row is called for people: "line" of a text, "row" of a workbook.
-    word: &'static str,
+    word: Say,
 }
 
 pub(crate) struct Row {
     cells: Vec<Cell>,
     number: u64,
-    word: &'static str,
+    word: Say,
 }
 
 /// A cell, and whether its file says what its number is.
@@ -48,7 +48,7 @@ pub(crate) enum Kind {
 
 impl Table {
     /// Comma, semicolon or tab: the one with which a row has all `columns`, or what the first row has most of.
-    pub(crate) fn from_csv(text: &str, columns: &[&[&str]]) -> Result<Self, String> {
+    pub(crate) fn from_csv(text: &str, columns: &[&[&str]]) -> Result<Self, Said> {
         let text = text.trim_start_matches('\u{feff}');
         let first = text.lines().next().unwrap_or_default();
         let count = |c: char| first.matches(c).count();
@@ -57,22 +57,22 @@ impl Table {
         for delimiter in [most, ',', ';', '\t'] {
             let rows = csv_rows(text, delimiter)?;
             if header_at(&rows, columns).is_some() {
-                return Self::of(rows, columns, words::job::LINE.now());
+                return Self::of(rows, columns, words::job::LINE);
             }
             usual.get_or_insert(rows);
         }
-        Self::of(usual.unwrap_or_default(), columns, words::job::LINE.now())
+        Self::of(usual.unwrap_or_default(), columns, words::job::LINE)
     }
 
     /// The first sheet of a workbook that has all `columns`. A number is the shortest decimal that is that number, which is
     /// what was typed.
-    pub(crate) fn from_workbook(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, String> {
+    pub(crate) fn from_workbook(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, Said> {
         // The reader overflows on the name of a cell far outside any sheet; that is a bad file, not the end of the program.
         std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes, columns))
-            .unwrap_or_else(|_| Err(words::job::THE_WORKBOOK_IS_DAMAGED_A.now().to_owned()))
+            .unwrap_or_else(|_| Err(words::job::THE_WORKBOOK_IS_DAMAGED_A.into()))
     }
 
-    fn from_workbook_or_panic(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, String> {
+    fn from_workbook_or_panic(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, Said> {
         let mut book =
             calamine::open_workbook_auto_from_rs(std::io::Cursor::new(bytes)).map_err(|e| e.to_string())?;
         let names = book.sheet_names();
@@ -96,20 +96,20 @@ impl Table {
                 break;
             }
         }
-        let (read, rows) = first.ok_or(words::job::THE_WORKBOOK_HAS_NO_SHEET.now())?;
-        let mut table = Self::of(rows, columns, words::common::ROW.now())?;
+        let (read, rows) = first.ok_or(words::job::THE_WORKBOOK_HAS_NO_SHEET)?;
+        let mut table = Self::of(rows, columns, words::common::ROW)?;
         let others = names.into_iter().enumerate().filter(|(at, _)| *at != read);
         table.other_sheets = others.map(|(_, name)| name).collect();
         Ok(table)
     }
 
-    fn of(rows: Vec<(u64, Vec<Cell>)>, columns: &[&[&str]], word: &'static str) -> Result<Self, String> {
+    fn of(rows: Vec<(u64, Vec<Cell>)>, columns: &[&[&str]], word: Say) -> Result<Self, Said> {
         let at = header_at(&rows, columns);
         let mut rows = rows.into_iter().filter(|(_, cells)| filled(cells));
         let titles = at.unwrap_or(0);
         let header = rows
             .nth(titles)
-            .ok_or(words::job::THERE_IS_NO_HEADER_ROW.now())?
+            .ok_or(words::job::THERE_IS_NO_HEADER_ROW)?
             .1
             .iter()
             .map(|cell| cell.text.trim().to_lowercase())
@@ -119,7 +119,7 @@ impl Table {
     }
 
     /// The column of one of these names, whatever its capitals; the first name is what the error asks for.
-    pub(crate) fn column(&self, names: &[&str]) -> Result<usize, String> {
+    pub(crate) fn column(&self, names: &[&str]) -> Result<usize, Said> {
         self.header.iter().position(|cell| names.contains(&cell.as_str())).ok_or_else(|| {
             let known = self.header.iter().map(|cell| format!("{cell:?}")).collect::<Vec<_>>().join(", ");
             let name = names.first().copied().unwrap_or_default();
@@ -149,7 +149,7 @@ impl Table {
     }
 }
 
-fn csv_rows(text: &str, delimiter: char) -> Result<Vec<(u64, Vec<Cell>)>, String> {
+fn csv_rows(text: &str, delimiter: char) -> Result<Vec<(u64, Vec<Cell>)>, Said> {
     let mut reader = csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)

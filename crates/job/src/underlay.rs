@@ -2,7 +2,7 @@
 //! the picture itself stays in its own file.
 
 use chalkcourse_geometry::{DVec2, dvec2};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -70,7 +70,7 @@ impl Crop {
 #[derive(Debug, thiserror::Error)]
 pub enum PictureError {
     /// It is not there, or may not be read.
-    #[error("{}", words::job::picture_missing(&path.display(), &error))]
+    #[error("{}", words::job::picture_missing(&path.display(), &format_args!("{error}")))]
     Missing {
         /// Where it should be.
         path: PathBuf,

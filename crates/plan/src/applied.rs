@@ -123,7 +123,7 @@ fn with_what_was_accepted(job: &Resolved, mut next: Resolved, plan: &Plan) -> Re
         let Some(finding) = plan.findings.iter().find(|finding| finding.key == waiver.key) else {
             return Err(Wrong::Field {
                 field: "key".to_owned(),
-                wrong: words::report::nothing_is_found_by_the(&waiver.key),
+                wrong: words::later::report::nothing_is_found_by_the(&format_args!("{}", waiver.key)),
             });
         };
         *waiver = finding.waiver(waiver.reason.clone(), waiver.by.clone(), waiver.date.clone());
@@ -198,7 +198,7 @@ fn change_text(change: &JobDifference) -> String {
         words += &format!(" “{name}”");
     }
     words += " ";
-    words += how.name();
+    words += how.name().now();
     if *how == How::Changed {
         let fields: Vec<String> = fields.iter().map(field_text).collect();
         words += &format!(": {}", fields.join(", "));

@@ -58,7 +58,8 @@ pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,
 };
 
-pub use chalkcourse_takeoff::{By, CAUTION, compare, compare_prices, pallet, stages_ready};
+pub use chalkcourse_takeoff::{compare, compare_prices, pallet, stages_ready};
+pub use chalkcourse_telling::order::{By, CAUTION};
 
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Face, Resolved};
@@ -170,7 +171,7 @@ pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
         ("edits", chalkcourse_job::edits_schema().to_value()),
         ("applied", schemars::schema_for!(AppliedReport).to_value()),
         ("findings", schemars::schema_for!(FindingsReport).to_value()),
-        ("takeoff", chalkcourse_takeoff::takeoff_schema().to_value()),
+        ("takeoff", chalkcourse_telling::order::takeoff_schema().to_value()),
         ("plan", schemars::schema_for!(PlanReport).to_value()),
         ("roof", schemars::schema_for!(RoofReport).to_value()),
     ]

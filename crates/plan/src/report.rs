@@ -7,9 +7,8 @@ use crate::{Offers, Plan, Summary};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Orientation, Resolved, RuleBook};
 use chalkcourse_rules::{Finding, Severity};
-use chalkcourse_takeoff::{
-    CAUTION, Header, OutputError, PalletRow, StageReady, Takeoff, pallet, stages_ready,
-};
+use chalkcourse_takeoff::{PalletRow, StageReady, pallet, stages_ready};
+use chalkcourse_telling::order::{CAUTION, Header, OutputError, TakeoffData};
 use chalkcourse_telling::{CheckedReport, FindingReport, checked};
 use chalkcourse_words as words;
 use schemars::JsonSchema;
@@ -42,7 +41,7 @@ pub struct PlanReport<'a> {
     /// What the rules found.
     pub findings: Vec<FindingReport<'a>>,
     /// What to order.
-    pub takeoff: &'a Takeoff,
+    pub takeoff: TakeoffData<'a>,
 }
 
 /// A face in a report.
@@ -198,7 +197,7 @@ pub fn plan_report<'a>(job: &'a Resolved, plan: &'a Plan) -> PlanReport<'a> {
         lines_m: plan.lines(),
         blocks,
         findings: plan.told(job),
-        takeoff: &plan.takeoff,
+        takeoff: TakeoffData::of(&plan.takeoff, job.units),
     }
 }
 
@@ -425,8 +424,9 @@ pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
 }
 
 /// The order to read, by group or by stage of work.
-pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_takeoff::By) -> String {
-    let order = chalkcourse_takeoff::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by);
+pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_telling::order::By) -> String {
+    let order =
+        chalkcourse_telling::order::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by);
     standing(job, plan).verdict() + &order
 }
 
@@ -435,7 +435,7 @@ pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_takeoff::By) -
 /// # Errors
 /// [`OutputError`] when it can't be written.
 pub fn order_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
-    chalkcourse_takeoff::to_csv(&plan.takeoff, &order_header(job, plan), job.units)
+    chalkcourse_telling::order::to_csv(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
 /// The order for another program, with the places that each quantity comes from.
@@ -443,7 +443,7 @@ pub fn order_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
 /// # Errors
 /// [`OutputError`] when it can't be written.
 pub fn order_json(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
-    chalkcourse_takeoff::to_json(&plan.takeoff, &order_header(job, plan), job.units)
+    chalkcourse_telling::order::to_json(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
 /// The pallet list for a spreadsheet; what stops the job, what was waived and the caution stand below it.
@@ -453,7 +453,7 @@ pub fn order_json(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
 pub fn pallet_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     let mut below = standing(job, plan).lines();
     below.push(CAUTION.now().to_owned());
-    chalkcourse_takeoff::pallet_csv(&pallet(&plan.takeoff, &job.order.delivery), &below)
+    chalkcourse_telling::order::pallet_csv(&pallet(&plan.takeoff, &job.order.delivery), &below)
 }
 
 /// What is to come, and what can start with what came, for other programs.
@@ -474,7 +474,7 @@ pub fn pallet_report(job: &Resolved, plan: &Plan) -> PalletReport {
 /// What to tell the supplier of what came, with where the job stands.
 pub fn claim_text(job: &Resolved, plan: &Plan) -> String {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
-    let claim = chalkcourse_takeoff::claim_text(&job.name, &job.order.delivery, &rows);
+    let claim = chalkcourse_telling::order::claim_text(&job.name, &job.order.delivery, &rows);
     with_standing(job, plan, &claim)
 }
 

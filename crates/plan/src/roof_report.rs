@@ -3,7 +3,7 @@
 use crate::{Plan, Standing, area_text, standing};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, RoofLine};
 use chalkcourse_job::Resolved;
-use chalkcourse_takeoff::CAUTION;
+use chalkcourse_telling::order::CAUTION;
 use chalkcourse_words as words;
 use schemars::JsonSchema;
 use serde::Serialize;

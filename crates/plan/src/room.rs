@@ -152,7 +152,7 @@ impl What {
     pub(crate) fn words(&self, layout: &Layout, face: usize) -> String {
         let kind = match self.against {
             Against::Side { side, kind } => side_words(layout, face, side, kind),
-            Against::Hole { kind, .. } => kind.name().to_owned(),
+            Against::Hole { kind, .. } => kind.name().into(),
             Against::Border => words::report::BORDER.now().to_owned(),
             Against::Pathway => {
                 return words::report::THE_PATHWAY_FOR_THE_FIRE.now().to_owned();
@@ -187,10 +187,12 @@ impl What {
 
 /// A side of a face, `rake`; where the face has others of its kind `east rake`.
 fn side_words(layout: &Layout, face: usize, side: SideId, kind: EdgeKind) -> String {
-    let Some(face) = layout.roof.faces.get(face) else { return kind.name().to_owned() };
+    let Some(face) = layout.roof.faces.get(face) else { return kind.name().into() };
     let others = face.edges.iter().any(|span| span.kind == kind && span.id != side);
     let own = face.edges.iter().filter(|span| span.id == side && others);
-    let Some(span) = own.max_by(|a, b| a.length.total_cmp(&b.length)) else { return kind.name().to_owned() };
+    let Some(span) = own.max_by(|a, b| a.length.total_cmp(&b.length)) else {
+        return kind.name().into();
+    };
     let outward = face.plane.to_plan(DVec2::ZERO) - face.plane.to_plan(span.inward());
     let wind = Azimuth::of(outward).word();
     words::report::wind_kind(&wind, &kind.name())

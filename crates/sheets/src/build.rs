@@ -8,7 +8,7 @@ use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_plan::{FromEdge, Plan, base_line, block_span, cut_words, rows_words, whole_words};
-use chalkcourse_takeoff::CAUTION;
+use chalkcourse_telling::order::CAUTION;
 use chalkcourse_words::{self as words, face_heading};
 
 /// The plan, every face that carries modules true to size with its base lines, and what comes in which order.
@@ -64,8 +64,13 @@ pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
             .flat_map(|(nth, stage)| {
                 let name = stage.name().to_owned();
                 [
-                    Row::Cells(vec![BOX.to_owned(), format!("{}.", nth + 1), name, "………………………".to_owned()]),
-                    Row::Note(stage.work().to_owned()),
+                    Row::Cells(vec![
+                        BOX.to_owned(),
+                        format!("{}.", nth + 1),
+                        name.into(),
+                        "………………………".to_owned(),
+                    ]),
+                    Row::Note(stage.work().into()),
                 ]
             })
             .collect(),

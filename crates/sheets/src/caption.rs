@@ -2,7 +2,7 @@
 
 use chalkcourse_picture::{Caption, CaptionError, Picture};
 use chalkcourse_plan::{NOT_TO_BUILD, Standing};
-use chalkcourse_takeoff::CAUTION;
+use chalkcourse_telling::order::CAUTION;
 
 /// The picture with all that must stand on it; across it, of a job that something stops, that it is not to be built.
 ///

@@ -3,8 +3,9 @@
 use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_job::{Resolved, Stage};
 use chalkcourse_plan::{Plan, standing};
-use chalkcourse_takeoff::{CAUTION, PalletRow, pallet, stages_ready};
-use chalkcourse_words as words;
+use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
+use chalkcourse_telling::order::CAUTION;
+use chalkcourse_words::{self as words, Said};
 
 /// A box to tick.
 pub(crate) const BOX: &str = "\u{2610}";
@@ -33,14 +34,14 @@ pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         if of_stage.peek().is_none() {
             continue;
         }
-        sheet.parts.push(Part::Heading(stage.name().to_owned()));
+        sheet.parts.push(Part::Heading(stage.name().into()));
         let cells = of_stage.flat_map(|row| {
             let damaged = if row.damaged > 0 { row.damaged.to_string() } else { blank() };
             let cells = vec![
                 BOX.to_owned(),
                 row.number.clone(),
-                row.name.clone(),
-                format!("{} × {}", row.ordered, row.package),
+                row.name.clone().into(),
+                row.package.counted(row.ordered).into(),
                 row.counted.map_or_else(blank, |counted| counted.to_string()),
                 damaged,
             ];
@@ -92,8 +93,8 @@ pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         let cells = wrong.iter().flat_map(|row| {
             let cells = vec![
                 row.number.clone(),
-                row.name.clone(),
-                row.package.clone(),
+                row.name.clone().into(),
+                row.package.name().into(),
                 row.ordered.to_string(),
                 number(row.counted.unwrap_or(0)),
                 number(row.short()),
@@ -121,7 +122,7 @@ pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         let words = if stage.can_start {
             words::common::CAN_START.now().to_owned()
         } else {
-            words::sheets::cant_start(&stage.waits_for.join("; "))
+            words::sheets::cant_start(&Said::listed(stage.waits_for, "; "))
         };
         sheet.parts.push(Part::Text(format!("{}: {words}", stage.stage.name())));
     }

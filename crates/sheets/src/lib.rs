@@ -49,7 +49,7 @@ pub enum SheetError {
     NoText,
     /// The order could not be written.
     #[error(transparent)]
-    Order(#[from] chalkcourse_takeoff::OutputError),
+    Order(#[from] chalkcourse_telling::order::OutputError),
     /// A number of a report is not finite, or the like.
     #[error("{}", chalkcourse_words::sheets::the_report_could_not_be(&_0))]
     Report(#[from] serde_json::Error),

@@ -4,7 +4,10 @@ use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{By, Plan, order_header, standing};
-use chalkcourse_takeoff::{Line, Takeoff, cost_of, cut_lists, money_rows, need_words, sections, show_money};
+use chalkcourse_takeoff::{Line, Takeoff, cost_of};
+use chalkcourse_telling::order::{
+    count_words, cut_lists, money_rows, need_words, packages_words, sections, show_money, state_words,
+};
 use chalkcourse_words as words;
 use rust_decimal::Decimal;
 
@@ -36,7 +39,7 @@ pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
     }
     if !takeoff.off.is_empty() {
         parts.push(Part::Heading(words::common::SWITCHED_OFF_NOT_ORDERED.now().to_owned()));
-        let words = |line: &Line| line.state_words(units).unwrap_or_default();
+        let words = |line: &Line| state_words(line, units).unwrap_or_default();
         parts.push(Part::Table {
             columns: vec![
                 Column::words(words::common::NUMBER.now(), 1.0),
@@ -46,7 +49,7 @@ pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
             rows: takeoff
                 .off
                 .iter()
-                .map(|line| Row::Cells(vec![line.number.clone(), line.name.clone(), words(line)]))
+                .map(|line| Row::Cells(vec![line.number.clone(), line.name.clone().into(), words(line)]))
                 .collect(),
         });
     }
@@ -57,8 +60,9 @@ pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
     }
     parts.extend(cuts(takeoff, units));
     parts.extend(crews(takeoff));
+    let notes: Vec<String> = takeoff.notes.iter().map(ToString::to_string).collect();
     for (heading, entries) in [
-        (words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &takeoff.notes),
+        (words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &notes),
         (words::common::FINDINGS.now(), &header.findings),
         (words::common::WAIVED_FINDINGS.now(), &header.waivers),
     ] {
@@ -78,14 +82,14 @@ fn lines_table(heading: &str, lines: &[&Line], units: Units) -> Part {
         let cost = if line.price.is_some() { words::sheets::TOO_LARGE.now() } else { "" };
         rows.push(Row::Cells(vec![
             line.number.clone(),
-            line.name.clone(),
+            line.name.clone().into(),
             need_words(line, units),
-            line.packages_words(units),
+            packages_words(line, units),
             money(line.price, words::sheets::NO_PRICE.now()),
             money(line.cost, cost),
         ]));
-        rows.extend(line.state_words(units).map(Row::Note));
-        let counted = line.count_words(units);
+        rows.extend(state_words(line, units).map(Row::Note));
+        let counted = count_words(line, units);
         let apart = if counted.is_empty() { "" } else { "; " };
         rows.push(Row::Note(format!("{counted}{apart}{}", line.source)));
     }
@@ -133,7 +137,7 @@ fn cuts(takeoff: &Takeoff, units: Units) -> Vec<Part> {
     }
     let mut rows = Vec::new();
     for (number, name, cuts) in lists {
-        rows.push(Row::Cells(vec![number.to_owned(), name.to_owned()]));
+        rows.push(Row::Cells(vec![number.to_owned(), name.to_string()]));
         rows.extend(cuts.into_iter().map(Row::Note));
     }
     let columns = vec![
@@ -149,7 +153,7 @@ fn crews(takeoff: &Takeoff) -> Vec<Part> {
     }
     let rows = takeoff.crews.iter().map(|crew| {
         Row::Cells(vec![
-            crew.crew.clone(),
+            crew.crew.clone().into(),
             crew.people.to_string(),
             format!("{:.1}", crew.person_hours),
             format!("{:.1}", crew.hours),

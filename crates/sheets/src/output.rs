@@ -16,7 +16,8 @@ use chalkcourse_plan::{
     plan_text, roof_report, roof_text, standing, told, with_standing,
 };
 use chalkcourse_solid::{Show, solid};
-use chalkcourse_takeoff::{Comparison, Line, PriceComparison, lines_for_spreadsheet};
+use chalkcourse_takeoff::{Comparison, Line, PriceComparison};
+use chalkcourse_telling::order::{comparison, lines_for_spreadsheet, offers};
 use serde::Serialize;
 
 /// Something that leaves the program, before it is bytes.
@@ -154,9 +155,9 @@ impl Output<'_> {
             Self::OrderWorkbook => Made::File(order_workbook(job, plan)?),
             Self::OrderSheet(by) => Made::Sheet(order_sheet(job, plan, by)),
             Self::OrderLines(lines) => Made::Text(lines_for_spreadsheet(lines, job.units, &below(&stand()))),
-            Self::Compared(comparison) => Made::Text(with_standing(job, plan, &comparison.text())),
+            Self::Compared(orders) => Made::Text(with_standing(job, plan, &comparison(orders))),
             Self::ComparedJson(comparison) => json(&told("chalkcourse-compared", job, plan, comparison))?,
-            Self::Suppliers(comparison) => Made::Text(with_standing(job, plan, &comparison.text())),
+            Self::Suppliers(prices) => Made::Text(with_standing(job, plan, &offers(prices))),
             Self::SuppliersJson(comparison) => json(&told("chalkcourse-suppliers", job, plan, comparison))?,
             Self::PalletSheet => Made::Sheet(pallet_sheet(job, plan)),
             Self::PalletCsv => Made::Text(pallet_csv(job, plan)?),

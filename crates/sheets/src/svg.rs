@@ -3,7 +3,7 @@
 use crate::drawing::{Drawing, Ink, Shape};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_plan::{NOT_TO_BUILD, Standing};
-use chalkcourse_takeoff::CAUTION;
+use chalkcourse_telling::order::CAUTION;
 use std::fmt::Write as _;
 
 /// The longer side, in user units of 1/96 in.

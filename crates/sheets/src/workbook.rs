@@ -4,7 +4,8 @@ use crate::SheetError;
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use chalkcourse_plan::{NOT_TO_BUILD, Plan, Standing, order_header, standing};
-use chalkcourse_takeoff::{Line, Takeoff, cut_lists, money_rows, spreadsheet_unit};
+use chalkcourse_takeoff::{Line, Takeoff};
+use chalkcourse_telling::order::{count_words, cut_lists, money_rows, spreadsheet_unit, state_words};
 use chalkcourse_words::{self as words, Say};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -190,19 +191,19 @@ fn write_line(
     formats: &Formats,
 ) -> Result<(), SheetError> {
     let (unit, scale) = spreadsheet_unit(line.unit, units);
-    let counted = line.count_words(units);
-    let state = line.state_words(units).unwrap_or_default();
+    let counted = count_words(line, units);
+    let state = state_words(line, units).unwrap_or_default();
     for (column, text) in [
-        (0, line.group.name()),
-        (1, line.stage.name()),
+        (0, line.group.name().now()),
+        (1, line.stage.name().now()),
         (2, &line.number),
-        (3, &line.name),
+        (3, &line.name.now()),
         (5, unit),
-        (10, &line.package),
+        (10, &line.package.name().now()),
         (14, if line.taxed { TAXED.now() } else { "no" }),
         (15, &state),
         (16, &counted),
-        (17, &line.source),
+        (17, &line.source.now()),
     ] {
         sheet.write_string_with_format(row, column, text, &formats.text)?;
     }
@@ -284,10 +285,16 @@ fn totals(
 fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows) -> Result<(), SheetError> {
     to_print(sheet, words::sheets::COST_BY_STAGE.now(), None)?;
     sheet.set_column_width(0, 26)?.set_column_width(1, 14)?;
-    let stages: Vec<(&str, Decimal)> =
-        takeoff.cost_by_stage().into_iter().map(|(stage, cost): (Stage, _)| (stage.name(), cost)).collect();
-    let groups: Vec<(&str, Decimal)> =
-        takeoff.cost_by_group().into_iter().map(|(group, cost): (Group, _)| (group.name(), cost)).collect();
+    let stages: Vec<(&str, Decimal)> = takeoff
+        .cost_by_stage()
+        .into_iter()
+        .map(|(stage, cost): (Stage, _)| (stage.name().now(), cost))
+        .collect();
+    let groups: Vec<(&str, Decimal)> = takeoff
+        .cost_by_group()
+        .into_iter()
+        .map(|(group, cost): (Group, _)| (group.name().now(), cost))
+        .collect();
     let mut row = 0;
     for (title, column, sums) in
         [(words::common::BY_STAGE_OF_WORK.now(), 'B', stages), (words::common::BY_GROUP.now(), 'A', groups)]
@@ -328,7 +335,7 @@ fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Format
     }
     let lists = cut_lists(takeoff, units);
     let cuts = lists.into_iter().flat_map(|(number, name, cuts)| {
-        cuts.into_iter().map(move |cut| [number.to_owned(), name.to_owned(), cut])
+        cuts.into_iter().map(move |cut| [number.to_owned(), name.to_string(), cut])
     });
     for (row, cells) in (1..).zip(cuts) {
         for (column, cell) in (0..).zip(cells) {
@@ -344,7 +351,7 @@ fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) 
     sheet.set_column_width(0, 22)?.set_column_width(1, 110)?;
     let header = order_header(job, plan);
     let off = plan.takeoff.off.iter().map(|line| {
-        format!("{}, {}: {}", line.number, line.name, line.state_words(job.units).unwrap_or_default())
+        format!("{}, {}: {}", line.number, line.name, state_words(line, job.units).unwrap_or_default())
     });
     let mut rows: Vec<(&str, String)> = vec![
         (words::sheets::JOB.now(), header.job.clone()),
@@ -355,7 +362,9 @@ fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) 
         (words::sheets::CURRENCY.now(), plan.takeoff.currency.clone()),
     ];
     rows.extend(off.map(|line| (words::sheets::NOT_ORDERED.now(), line)));
-    rows.extend(plan.takeoff.notes.iter().map(|note| (words::sheets::ABOUT_THE_COUNT.now(), note.clone())));
+    rows.extend(
+        plan.takeoff.notes.iter().map(|note| (words::sheets::ABOUT_THE_COUNT.now(), note.to_string())),
+    );
     rows.extend(standing(job, plan).stops.into_iter().map(|stop| (NOT_TO_BUILD.now(), stop)));
     rows.extend(header.findings.iter().map(|finding| (words::sheets::FINDING.now(), finding.clone())));
     rows.extend(header.waivers.iter().map(|waiver| (words::common::WAIVED.now(), waiver.clone())));

@@ -118,7 +118,7 @@ fn hostile_names_stay_text_in_the_workbook_and_break_no_sheet() {
         });
         job = apply(&job, &Edit::SetOrder(Arc::new(order))).unwrap();
         let plan = evaluate(&job);
-        assert!(plan.takeoff.lines.iter().any(|line| line.name == nasty));
+        assert!(plan.takeoff.lines.iter().any(|line| line.name.now() == nasty));
         let bytes = Output::OrderWorkbook.bytes(&job, &plan).unwrap();
         let mut book = open(&bytes);
         for name in book.sheet_names() {

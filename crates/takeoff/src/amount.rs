@@ -1,4 +1,5 @@
-use chalkcourse_job::{Amount, Unit};
+use chalkcourse_geometry::{Length, Units};
+use chalkcourse_job::{Amount, Holds, Unit};
 
 /// Part of a piece or of a package that is never bought: a millionth. Sums of lengths carry float dust of a billionth
 /// or less, and a cut on a roof is good to a millimetre in a stick of some metres, so nothing real is this small.
@@ -29,6 +30,23 @@ pub(crate) fn share(each: &Amount, of: Unit, measured: f64) -> f64 {
         // Over all places together: a cut list and rolls know the share of each.
         Amount::Cut(_) | Amount::Laid(_) => 0.0,
     }
+}
+
+/// A quantity as a person reads it: `58`, `22' 7 9/16"`, `253.04 sq ft`.
+pub fn show_amount(amount: f64, unit: Unit, units: Units) -> String {
+    match unit {
+        Unit::Each => number(amount),
+        Unit::Length => Length::from_metres(amount).show(units),
+        Unit::Area => Holds::Area(amount).show(units),
+        Unit::Time => Holds::Hours(amount).show(units),
+        Unit::Mass => Holds::Kilograms(amount).show(units),
+    }
+}
+
+/// With at most three decimals, and none that say nothing.
+pub fn number(value: f64) -> String {
+    let rounded = (value * 1000.0).round() / 1000.0;
+    format!("{rounded}")
 }
 
 #[cfg(test)]

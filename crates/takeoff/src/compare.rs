@@ -1,14 +1,13 @@
 //! Two orders beside each other: what is more, what is less, what it costs.
 
-use crate::money::{show_money, show_more};
+use crate::line::Package;
 use crate::{Line, Takeoff, show_amount};
 use chalkcourse_geometry::Units;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeMap;
-use std::fmt::Write;
 
 /// What another order has more or less.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
@@ -27,7 +26,8 @@ pub struct Comparison {
     #[schemars(with = "String")]
     pub more: Decimal,
     /// Why the two amounts can't be compared; `None` where they can.
-    pub money_apart: Option<String>,
+    #[schemars(with = "Option<String>")]
+    pub money_apart: Option<Said>,
 }
 
 /// One part in two orders. What an order does not have is none of it.
@@ -36,7 +36,8 @@ pub struct Change {
     /// Its number.
     pub number: String,
     /// What it is.
-    pub name: String,
+    #[schemars(with = "String")]
+    pub name: Said,
     /// What is needed, before and after, in what the part is counted in: pieces, metres, square metres, hours, kilograms.
     pub need: [f64; 2],
     /// The need in words.
@@ -44,7 +45,8 @@ pub struct Change {
     /// Packages to order, before and after.
     pub packages: [u64; 2],
     /// What a package is called.
-    pub package: String,
+    #[schemars(with = "String")]
+    pub package: Package,
     /// What it costs more; none where one of the two has no price.
     #[schemars(with = "Option<String>")]
     pub more: Option<Decimal>,
@@ -101,62 +103,5 @@ impl Comparison {
     /// Whether the two orders are alike.
     pub fn is_empty(&self) -> bool {
         self.changes.is_empty() && self.more.is_zero() && self.money_apart.is_none()
-    }
-
-    /// The comparison to read: what is more, what is less, what else changed, and what it costs.
-    pub fn text(&self) -> String {
-        let plain = crate::text::plain;
-        let mut out = String::new();
-        let kind = |change: &Change| change.packages[1].cmp(&change.packages[0]);
-        for (heading, wanted) in [
-            (words::takeoff::MORE.now(), std::cmp::Ordering::Greater),
-            (words::takeoff::LESS.now(), std::cmp::Ordering::Less),
-            (words::takeoff::AS_MANY_PACKAGES_ANOTHER_NEED.now(), std::cmp::Ordering::Equal),
-        ] {
-            let changes: Vec<&Change> = self.changes.iter().filter(|change| kind(change) == wanted).collect();
-            if changes.is_empty() {
-                continue;
-            }
-            // Writing to a string can't fail.
-            let _ = writeln!(out, "{heading}");
-            for change in changes {
-                let more = change.more.map_or_else(
-                    || words::common::NO_PRICE.now().to_owned(),
-                    |more| format!("{} {}", show_more(more), plain(&self.currency)),
-                );
-                let _ = writeln!(
-                    out,
-                    "{}",
-                    words::takeoff::need_order(
-                        &plain(&change.number),
-                        &plain(&change.name),
-                        &change.need_words[0],
-                        &change.need_words[1],
-                        &change.packages[0],
-                        &change.packages[1],
-                        &plain(&crate::words::plural(&change.package, change.packages[1] as f64)),
-                        &more
-                    )
-                );
-            }
-        }
-        if self.changes.is_empty() {
-            let _ = writeln!(out, "{}", words::common::THE_TWO_ORDERS_ARE_ALIKE);
-        }
-        let currency = plain(&self.currency);
-        match &self.money_apart {
-            Some(why) => {
-                let _ = writeln!(out, "{}", words::takeoff::totals_cant_be_compared(&plain(why)));
-            }
-            None => {
-                let [before, after] = [self.before, self.after].map(show_money);
-                let _ = writeln!(
-                    out,
-                    "{}",
-                    words::takeoff::total_before_and_after(&before, &after, &currency, &show_more(self.more))
-                );
-            }
-        }
-        out
     }
 }

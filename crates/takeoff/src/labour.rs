@@ -3,7 +3,7 @@
 use crate::amount::{DUST, whole};
 use crate::{CrewTime, Line, LineState, totals};
 use chalkcourse_job::{Crew, Group, Kit, Unit};
-use chalkcourse_words::of_data;
+use chalkcourse_words::Said;
 
 /// Rounds the hours of each crew up once, over all its lines together, and gives the whole hours out to the lines: each gets its own
 /// whole hours, and those that are left go to the lines that miss most of one. So the column adds up, and no task brings an
@@ -52,7 +52,7 @@ pub(crate) fn crews(lines: &[Line], kit: &Kit) -> Vec<CrewTime> {
         let of_crew = lines.iter().filter(|line| is_work_of(line, crew));
         let person_hours: f64 = of_crew.map(|line| line.ordered).sum();
         let hours = person_hours / f64::from(crew.people.max(1));
-        CrewTime { crew: of_data(&crew.name), people: crew.people, person_hours, hours }
+        CrewTime { crew: Said::of_data(&crew.name), people: crew.people, person_hours, hours }
     };
     kit.crews.iter().map(time).filter(|time| time.person_hours > 0.0).collect()
 }
@@ -75,7 +75,7 @@ mod tests {
         for crew in ["Roof crew", "Ground crew", "Electrician"] {
             let (need, whole) = hours(&takeoff, crew);
             assert_eq!(whole, amount::whole(need), "{crew}: {need} h");
-            let told = takeoff.crews.iter().find(|time| time.crew == crew).unwrap();
+            let told = takeoff.crews.iter().find(|time| time.crew.now() == crew).unwrap();
             assert_eq!(told.person_hours, whole);
         }
         // No line is an hour or more beside what it was reckoned at.

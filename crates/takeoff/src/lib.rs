@@ -8,71 +8,44 @@
 //! - [`CutList`], [`LaidOut`]: how sticks are cut and rolls laid; [`cutting`] is the solver, which knows no roof
 //! - [`Totals`]: from lines to what the job is sold for, to the cent
 //! - [`compare`]: what is more and what is less between two orders; [`compare_prices`]: two suppliers
-//! - [`pallet`], [`stages_ready`], [`claim_text`]: what arrived, what can start, what to tell the supplier
-//! - [`to_text`], [`to_csv`], [`to_json`]: the order to read, for a spreadsheet and for another program
+//! - [`pallet`], [`stages_ready`]: what arrived, what can start
 //!
-//! This crate judges nothing and knows no screen. A count never depends on prices.
+//! This crate judges nothing, makes no sentence and knows no screen: crate `telling` puts an order into words. A count never depends on prices.
 
 mod amount;
 mod band;
 mod clip;
 mod compare;
-mod csv_out;
 mod cutlist;
 pub mod cutting;
-mod header;
-mod json;
 mod labour;
 mod line;
 mod measure;
 mod memo;
-mod money;
-mod nouns;
 mod place;
 mod receive;
 mod rolls;
 mod suppliers;
-mod text;
-mod text_cuts;
 mod totals;
-mod words;
 
-pub use amount::DUST;
+pub use amount::{DUST, number, show_amount};
 pub use compare::{Change, Comparison, compare};
-pub use csv_out::{lines_for_spreadsheet, safe_cell, spreadsheet_unit, to_csv};
 pub use cutlist::{CutList, CutPiece, CutStick};
-pub use header::{CAUTION, Header};
-pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};
-pub use line::{CrewTime, Line, LineState, LineTerm, Takeoff, WasteFrom};
+pub use line::{CrewTime, Line, LineState, LineTerm, Package, Takeoff, WasteFrom};
 pub use memo::Memo;
-pub use money::show_money;
 pub use place::{Place, PlaceShape, Spot};
-pub use receive::{NeededBy, PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
+pub use receive::{NeededBy, PalletRow, StageReady, pallet, stages_ready};
 pub use rolls::{LaidOut, Strip};
 pub use suppliers::{Offer, PriceComparison, PriceRow, compare_prices};
-pub use text::{By, money_rows, need_words, sections, to_text, to_text_by};
-pub use text_cuts::cut_lists;
 pub use totals::{Totals, cost_of};
-pub use words::{show_amount, waste_words};
 
 use chalkcourse_job::{AddedLine, Amount, BlockId, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::wind::MoreFasteners;
-use chalkcourse_words::of_data;
+use chalkcourse_words::{Said, later as words};
 use measure::Measures;
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
-
-/// Why a takeoff could not be written.
-#[derive(Debug, thiserror::Error)]
-pub enum OutputError {
-    /// The CSV writer gave up.
-    #[error("{}", chalkcourse_words::takeoff::the_order_could_not_be(&_0))]
-    Csv(String),
-    /// A number in it is not finite, or the like.
-    #[error("{}", chalkcourse_words::takeoff::the_order_could_not_be_written(&_0))]
-    Json(#[from] serde_json::Error),
-}
 
 /// The takeoff of a job as laid out. Lines are in the order of the kit's parts, and only of parts that are ordered.
 pub fn take_off(job: &Resolved, layout: &Layout) -> Takeoff {
@@ -183,7 +156,7 @@ fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measure
     let (price, taxed, alternate) = price_of(job, &part.number);
     Line {
         number: part.number.clone(),
-        name: of_data(&part.name),
+        name: Said::of_data(&part.name),
         group: part.group,
         stage: terms.iter().filter(|t| t.need > 0.0).map(|t| t.stage).min().unwrap_or(part.stage()),
         crew: part.crew.clone(),
@@ -195,7 +168,7 @@ fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measure
         with_waste,
         from_stock,
         own,
-        package: of_data(&part.package.name),
+        package: Package::of_kit(&part.package.name),
         holds,
         counted,
         packages,
@@ -206,7 +179,7 @@ fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measure
         taxed,
         cost: totals::cost(price, packages),
         terms,
-        source: part.source.text.clone(),
+        source: Said::own(&part.source.text),
     }
 }
 
@@ -231,7 +204,7 @@ fn added_line(job: &Resolved, added: &AddedLine) -> Line {
     let amount = added.packages as f64;
     Line {
         number: added.number.clone(),
-        name: added.name.clone(),
+        name: Said::own(&added.name),
         group: added.group,
         stage: added.stage,
         crew: None,
@@ -243,7 +216,7 @@ fn added_line(job: &Resolved, added: &AddedLine) -> Line {
         with_waste: amount,
         from_stock: 0.0,
         own: false,
-        package: added.package.clone(),
+        package: Package::own(&added.package),
         holds: 1.0,
         counted: added.packages,
         packages,
@@ -257,21 +230,21 @@ fn added_line(job: &Resolved, added: &AddedLine) -> Line {
         taxed,
         cost: totals::cost(price, packages),
         terms: Vec::new(),
-        source: chalkcourse_words::takeoff::PUT_ON_THE_ORDER_BY.now().to_owned(),
+        source: words::takeoff::PUT_ON_THE_ORDER_BY.into(),
     }
 }
 
 /// What could not be cut as the kit says.
-fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<String>) {
+fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<Said>) {
     for term in terms {
         let Some(cuts) = &term.cuts else { continue };
-        let places: Vec<String> =
+        let places: Vec<Said> =
             cuts.too_long.iter().filter_map(|&run| term.places.get(run)).map(Place::label).collect();
         if !places.is_empty() {
-            notes.push(chalkcourse_words::takeoff::longer_than_any_stick_and(
+            notes.push(words::takeoff::longer_than_any_stick_and(
                 &part.number,
                 &part.name,
-                &places.join(", "),
+                &Said::listed(places, ", "),
             ));
         }
     }
@@ -282,7 +255,7 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
     let barrier =
         takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
     if barrier && measures.overhang_missing() {
-        takeoff.notes.push(chalkcourse_words::takeoff::THE_OVERHANG_OF_THE_EAVES.now().to_owned());
+        takeoff.notes.push(words::takeoff::THE_OVERHANG_OF_THE_EAVES.into());
     }
     let wind = takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::WindFastener);
     if wind {
@@ -292,27 +265,27 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
         return;
     }
     if job.prices.tax_percent.is_none() {
-        takeoff.notes.push(chalkcourse_words::takeoff::THE_PRICE_LIST_DOES_NOT.now().to_owned());
+        takeoff.notes.push(words::takeoff::THE_PRICE_LIST_DOES_NOT.into());
     }
     if job.prices.delivery.is_none() {
-        takeoff.notes.push(chalkcourse_words::takeoff::THE_PRICE_LIST_DOES_NOT_SAY.now().to_owned());
+        takeoff.notes.push(words::takeoff::THE_PRICE_LIST_DOES_NOT_SAY.into());
     }
     for left in &job.order.stock {
         let part = job.kit.part(&left.number);
         match part {
-            None => takeoff
+            None => {
+                takeoff.notes.push(words::takeoff::stock_in_hand_the_kit(&format_args!("{:?}", left.number)))
+            }
+            Some(part) if part.unit != left.amount.unit() => takeoff
                 .notes
-                .push(chalkcourse_words::takeoff::stock_in_hand_the_kit(&format_args!("{:?}", left.number))),
-            Some(part) if part.unit != left.amount.unit() => takeoff.notes.push(
-                chalkcourse_words::takeoff::stock_in_hand_is_not(&part.number, &left.amount.show(job.units)),
-            ),
+                .push(words::takeoff::stock_in_hand_is_not(&part.number, &left.amount.show(job.units))),
             Some(_) => {}
         }
     }
 }
 
 /// Where wind asks more fasteners, by block and zone.
-fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<String> {
+fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<Said> {
     let mut zones: BTreeMap<(BlockId, &str), (u32, usize)> = BTreeMap::new();
     for more in asked {
         let (a_foot, modules) = zones.entry((more.block, more.zone.name())).or_default();
@@ -321,7 +294,7 @@ fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<String> {
     }
     let words = |((block, zone), (a_foot, modules)): ((BlockId, &str), (u32, usize))| {
         let name = job.block(block).map_or("", |block| block.name.as_str());
-        chalkcourse_words::takeoff::wind_a_screening_fasteners_a(&a_foot, &zone, &modules, &name)
+        words::takeoff::wind_a_screening_fasteners_a(&a_foot, &zone, &modules, &name)
     };
     zones.into_iter().map(words).collect()
 }

@@ -1,16 +1,16 @@
 use crate::amount::{self, share};
 use crate::cutlist::CutList;
 use crate::rolls::LaidOut;
-use crate::{Place, Totals, json, words};
+use crate::{Place, Totals};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Amount, Group, Measure, RoofKind, Stage, Unit};
+use chalkcourse_words::{Count, Said};
 use rust_decimal::Decimal;
-use schemars::{JsonSchema, Schema, SchemaGenerator};
+use schemars::JsonSchema;
 use serde::{Serialize, Serializer};
-use std::borrow::Cow;
 use std::sync::Arc;
 
-/// What to order, line by line. As JSON it is the `takeoff` of a [`to_json`](crate::to_json) file.
+/// What to order, line by line.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Takeoff {
     /// One for each part that is ordered, in the order of the kit, then what a person added.
@@ -29,15 +29,16 @@ pub struct Takeoff {
     pub unpriced: Vec<String>,
     /// Work by crew.
     pub crews: Vec<CrewTime>,
-    /// What the count had to assume or could not do, in words.
-    pub notes: Vec<String>,
+    /// What the count had to assume or could not do.
+    pub notes: Vec<Said>,
 }
 
 /// The work of one crew.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct CrewTime {
     /// The crew.
-    pub crew: String,
+    #[schemars(with = "String")]
+    pub crew: Said,
     /// How many they are.
     pub people: u32,
     /// Hours of all of them together.
@@ -52,7 +53,7 @@ pub struct Line {
     /// The maker's number.
     pub number: String,
     /// What it is.
-    pub name: String,
+    pub name: Said,
     /// Where it stands on the order.
     pub group: Group,
     /// The first stage of work at which some of it is needed.
@@ -78,7 +79,7 @@ pub struct Line {
     /// Whether that is the office's own gear, which comes back.
     pub own: bool,
     /// What a package is called.
-    pub package: String,
+    pub package: Package,
     /// How much is in a package.
     pub holds: f64,
     /// Packages as counted.
@@ -100,7 +101,46 @@ pub struct Line {
     /// How the need came about.
     pub terms: Vec<LineTerm>,
     /// By whose word the count is.
-    pub source: String,
+    pub source: Said,
+}
+
+/// What a package is called.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Package {
+    name: String,
+    by_person: bool,
+}
+
+impl Package {
+    /// One that a kit names: languages know it.
+    pub fn of_kit(name: impl Into<String>) -> Self {
+        Self { name: name.into(), by_person: false }
+    }
+
+    /// One that a person named.
+    pub fn own(name: impl Into<String>) -> Self {
+        Self { name: name.into(), by_person: true }
+    }
+
+    /// One of it.
+    pub fn name(&self) -> Said {
+        if self.by_person { Said::own(&self.name) } else { Said::of_data(&self.name) }
+    }
+
+    /// So many: what a person wrote takes no plural.
+    pub fn counted(&self, count: impl Into<Count>) -> Said {
+        if self.by_person {
+            Said::own(format!("{} × {}", count.into().as_text(), self.name))
+        } else {
+            Said::packages(count, &self.name)
+        }
+    }
+}
+
+impl Serialize for Package {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        self.name().serialize(to)
+    }
 }
 
 /// By whose word a share of waste is.
@@ -188,11 +228,6 @@ impl LineTerm {
             None => share(&self.each, self.of_unit, place.amount),
         })
     }
-
-    /// How the need was worked out, in words: "12 modules × 5".
-    pub fn words(&self, units: Units) -> String {
-        words::of_term(self, units)
-    }
 }
 
 impl Line {
@@ -213,36 +248,5 @@ impl Line {
             (amount::whole(need / self.holds) as u64).min(self.packages)
         };
         stages.into_iter().map(|stage| (stage, by(stage))).filter(|(_, packages)| *packages > 0).collect()
-    }
-
-    /// What to put on the truck, in words: "3 boxes of 25", "2 rolls of 100'".
-    pub fn packages_words(&self, units: Units) -> String {
-        words::packages(self, units)
-    }
-
-    /// How the count came about, in words: "12 modules × 5 + 2 blocks × 6'".
-    pub fn count_words(&self, units: Units) -> String {
-        let terms = self.terms.iter().filter(|term| term.need > 0.0).map(|term| term.words(units));
-        terms.collect::<Vec<_>>().join(" + ")
-    }
-
-    /// What a person changed, in words; `None` where the line is as counted and nothing is taken from stock.
-    pub fn state_words(&self, units: Units) -> Option<String> {
-        words::of_state(self, units)
-    }
-}
-
-impl Serialize for Takeoff {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        json::TakeoffData::of(self, self.units).serialize(serializer)
-    }
-}
-
-impl JsonSchema for Takeoff {
-    fn schema_name() -> Cow<'static, str> {
-        "Takeoff".into()
-    }
-    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
-        json::TakeoffData::json_schema(generator)
     }
 }

@@ -1,7 +1,7 @@
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect};
 use chalkcourse_job::{BlockId, Cell, FaceId};
 use chalkcourse_layout::CornerKind;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use std::sync::Arc;
 
 /// One place that a quantity comes from.
@@ -105,20 +105,20 @@ pub enum PlaceShape {
 impl Place {
     /// Which of its kind, for people: "row 2, column 3", "head of row 3". Rows count from the eave, columns from the
     /// left, both from 1.
-    pub fn label(&self) -> String {
+    pub fn label(&self) -> Said {
         match (&self.name, self.spot) {
-            (Some(name), Spot::Face | Spot::Through) => name.to_string(),
-            (Some(name), spot) => format!("{name}, {}", spot.label()),
+            (Some(name), Spot::Face | Spot::Through) => Said::own(&**name),
+            (Some(name), spot) => spot.label().after(format!("{name}, ")),
             (None, spot) => spot.label(),
         }
     }
 }
 
 impl Spot {
-    fn label(self) -> String {
+    fn label(self) -> Said {
         match self {
             Self::Module(cell) => words::takeoff::row_column(&(cell.row + 1), &(cell.column + 1)),
-            Self::Block => words::takeoff::THE_BLOCK.now().to_owned(),
+            Self::Block => words::takeoff::THE_BLOCK.into(),
             Self::Row(row) => words::takeoff::row(&(row + 1)),
             Self::Seam(row, seam) => words::takeoff::row_seam(&(row + 1), &(seam + 1)),
             Self::BaseRail(row) => words::takeoff::base_rail_of_row(&(row + 1)),
@@ -128,31 +128,31 @@ impl Spot {
             Self::HeadLeftEnd(row) => words::takeoff::head_of_row_left_end(&(row + 1)),
             Self::HeadRightEnd(row) => words::takeoff::head_of_row_right_end(&(row + 1)),
             Self::Corner(kind) => match kind {
-                CornerKind::HeadLeft => words::takeoff::LEFT_HEAD_CORNER.now(),
-                CornerKind::HeadRight => words::takeoff::RIGHT_HEAD_CORNER.now(),
-                CornerKind::BaseLeft => words::takeoff::LEFT_BASE_CORNER.now(),
-                CornerKind::BaseRight => words::takeoff::RIGHT_BASE_CORNER.now(),
-                CornerKind::Inside => words::common::INSIDE_CORNER.now(),
+                CornerKind::HeadLeft => words::takeoff::LEFT_HEAD_CORNER,
+                CornerKind::HeadRight => words::takeoff::RIGHT_HEAD_CORNER,
+                CornerKind::BaseLeft => words::takeoff::LEFT_BASE_CORNER,
+                CornerKind::BaseRight => words::takeoff::RIGHT_BASE_CORNER,
+                CornerKind::Inside => words::common::INSIDE_CORNER,
             }
-            .to_owned(),
-            Self::Under => words::takeoff::UNDER_THE_ARRAY.now().to_owned(),
-            Self::Around => words::takeoff::AROUND_THE_ARRAY.now().to_owned(),
-            Self::UnderAndAround => words::takeoff::UNDER_AND_AROUND_THE_ARRAY.now().to_owned(),
-            Self::BondingPath => words::takeoff::BONDING_PATH.now().to_owned(),
-            Self::Face => words::common::THE_FACE.now().to_owned(),
-            Self::Edge(kind) => kind.name().to_owned(),
-            Self::SideWall => words::takeoff::WALL_LINE_UP_THE_SLOPE.now().to_owned(),
-            Self::HeadWall => words::takeoff::WALL_LINE_ACROSS_THE_SLOPE.now().to_owned(),
-            Self::LeakBarrier => words::takeoff::ALONG_THE_EAVE.now().to_owned(),
-            Self::Through => words::common::PENETRATION.now().to_owned(),
-            Self::ThroughLeft => words::takeoff::LEFT_SIDE.now().to_owned(),
-            Self::ThroughRight => words::takeoff::RIGHT_SIDE.now().to_owned(),
-            Self::ThroughLow => words::takeoff::LOWER_SIDE.now().to_owned(),
-            Self::ThroughHigh => words::takeoff::UPPER_SIDE.now().to_owned(),
-            Self::AroundThrough => words::takeoff::DECK_AROUND_IT.now().to_owned(),
-            Self::Cricket => words::takeoff::CRICKET.now().to_owned(),
-            Self::KickOut => words::takeoff::WALL_AT_THE_END_OF.now().to_owned(),
-            Self::Job => words::common::THE_JOB.now().to_owned(),
+            .into(),
+            Self::Under => words::takeoff::UNDER_THE_ARRAY.into(),
+            Self::Around => words::takeoff::AROUND_THE_ARRAY.into(),
+            Self::UnderAndAround => words::takeoff::UNDER_AND_AROUND_THE_ARRAY.into(),
+            Self::BondingPath => words::takeoff::BONDING_PATH.into(),
+            Self::Face => words::common::THE_FACE.into(),
+            Self::Edge(kind) => kind.name().into(),
+            Self::SideWall => words::takeoff::WALL_LINE_UP_THE_SLOPE.into(),
+            Self::HeadWall => words::takeoff::WALL_LINE_ACROSS_THE_SLOPE.into(),
+            Self::LeakBarrier => words::takeoff::ALONG_THE_EAVE.into(),
+            Self::Through => words::common::PENETRATION.into(),
+            Self::ThroughLeft => words::takeoff::LEFT_SIDE.into(),
+            Self::ThroughRight => words::takeoff::RIGHT_SIDE.into(),
+            Self::ThroughLow => words::takeoff::LOWER_SIDE.into(),
+            Self::ThroughHigh => words::takeoff::UPPER_SIDE.into(),
+            Self::AroundThrough => words::takeoff::DECK_AROUND_IT.into(),
+            Self::Cricket => words::takeoff::CRICKET.into(),
+            Self::KickOut => words::takeoff::WALL_AT_THE_END_OF.into(),
+            Self::Job => words::common::THE_JOB.into(),
         }
     }
 }

@@ -1,14 +1,12 @@
 //! One order at the prices of two suppliers.
 
-use crate::money::show_money;
+use crate::Takeoff;
 use crate::totals::{cents, sum};
-use crate::words::plural;
-use crate::{Takeoff, text};
 use chalkcourse_job::PriceList;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
-use std::fmt::Write;
 
 /// One order at the prices of some suppliers.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
@@ -23,7 +21,8 @@ pub struct PriceComparison {
     /// Lines that nobody has a price for.
     pub nobody_has: Vec<String>,
     /// Why amounts can't be compared; `None` where they can.
-    pub money_apart: Option<String>,
+    #[schemars(with = "Option<String>")]
+    pub money_apart: Option<Said>,
 }
 
 /// What one supplier asks.
@@ -60,7 +59,8 @@ pub struct PriceRow {
     /// The part.
     pub number: String,
     /// What it is.
-    pub name: String,
+    #[schemars(with = "String")]
+    pub name: Said,
     /// Packages.
     pub packages: u64,
     /// The cost at each supplier; none where it has no price.
@@ -131,69 +131,8 @@ pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceCompariso
         nobody_has: rows.iter().filter(|row| row.cheapest.is_none()).map(|row| row.number.clone()).collect(),
         rows,
         money_apart: apart.then(|| {
-            chalkcourse_words::takeoff::the_lists_are_in(
-                &currencies.join(chalkcourse_words::common::AND.now()),
-            )
+            let each = currencies.iter().map(|currency| Said::own(*currency));
+            words::takeoff::the_lists_are_in(&Said::listed(each, words::common::AND))
         }),
-    }
-}
-
-impl PriceComparison {
-    /// The comparison to read.
-    pub fn text(&self) -> String {
-        let plain = text::plain;
-        let mut out = String::new();
-        // Writing to a string can't fail.
-        for offer in &self.offers {
-            let known = |amount: Option<Decimal>| {
-                amount.map_or_else(|| chalkcourse_words::common::NOT_KNOWN.now().to_owned(), show_money)
-            };
-            let _ = writeln!(out, "{}, {}", plain(&offer.list), plain(&offer.date));
-            let _ = writeln!(
-                out,
-                "{}",
-                chalkcourse_words::takeoff::lines_sales_tax_delivery_total(
-                    &show_money(offer.lines),
-                    &known(offer.tax),
-                    &known(offer.delivery),
-                    &show_money(offer.total),
-                    &plain(&offer.currency),
-                    &show_money(offer.in_common)
-                )
-            );
-            if !offer.missing.is_empty() {
-                let missing: Vec<String> = offer.missing.iter().map(|number| plain(number)).collect();
-                let _ =
-                    writeln!(out, "{}", chalkcourse_words::takeoff::no_price_and_not_in(&missing.join(", ")));
-            }
-        }
-        if let Some(why) = &self.money_apart {
-            let _ = writeln!(out, "{}", chalkcourse_words::takeoff::amounts_cant_be_compared(&plain(why)));
-            return out;
-        }
-        let _ = writeln!(out);
-        for row in &self.rows {
-            let costs = row.costs.iter().enumerate().map(|(at, cost)| match cost {
-                Some(cost) if row.cheapest == Some(at) => format!("{}*", show_money(*cost)),
-                Some(cost) => show_money(*cost),
-                None => chalkcourse_words::common::NO_PRICE.now().to_owned(),
-            });
-            let costs: Vec<String> = costs.collect();
-            let _ = writeln!(
-                out,
-                "  {}  {}  {} {}: {}",
-                plain(&row.number),
-                plain(&row.name),
-                row.packages,
-                plural(chalkcourse_words::takeoff::PACKAGE.now(), row.packages as f64),
-                costs.join("  ")
-            );
-        }
-        let _ = writeln!(
-            out,
-            "{}",
-            chalkcourse_words::takeoff::the_cheapest_each_line_where(&show_money(self.cheapest))
-        );
-        out
     }
 }

@@ -4,7 +4,7 @@ use crate::names::{Names, asked, at_least, at_most, measured, number, sentence, 
 use crate::why_not::unknown_name;
 use crate::{RuleWords, Told};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
-use chalkcourse_job::{BlockId, DeckKind, Quantity, Required, RowJoints, Subject};
+use chalkcourse_job::{BlockId, Quantity, Required, RowJoints, Subject};
 use chalkcourse_rules::{Against, Beside, Finding, NoDeck, Unknown};
 use chalkcourse_words::{self as words, modules};
 
@@ -344,9 +344,9 @@ pub(crate) fn deck_too_thin(names: &Names<'_>, finding: &Finding) -> Told {
 }
 
 pub(crate) fn deck_of_kind(finding: &Finding) -> Told {
-    let kind = if let Quantity::Deck(kind) = finding.measured { kind.name() } else { "" };
+    let kind = if let Quantity::Deck(kind) = finding.measured { kind.name().now() } else { "" };
     let allowed: Vec<&str> = match &finding.required {
-        Required::Deck(kinds) => kinds.iter().map(|kind| DeckKind::name(*kind)).collect(),
+        Required::Deck(kinds) => kinds.iter().map(|kind| kind.name().now()).collect(),
         _ => Vec::new(),
     };
     deck(words::rules::IS_OF.now(), kind.to_owned(), allowed.join(words::rules::OR.now()))

@@ -4,6 +4,7 @@
 //! - [`title`], [`reason`]: what a rule looks at, and why there is such a rule
 //! - [`source`], [`why_not`]: by whose word, and why a rule is not checked
 //! - [`waiver_words`]: what became of a finding's waiver
+//! - [`order`]: an order, its lines and what arrived
 //! - [`report`], [`checked`], [`checklist`]: for other programs and for paper
 //!
 //! One file a group of rules, as in crate `rules`. Names of blocks, faces and penetrations come from the job, by their numbers.
@@ -12,6 +13,7 @@ mod array;
 mod checklist;
 mod fire;
 mod names;
+pub mod order;
 mod report;
 mod roof;
 mod roofing;

@@ -46,7 +46,7 @@ impl Names<'_> {
     /// A penetration in the middle of a sentence: `the vent “Kitchen”`.
     pub fn penetration(&self, id: Option<PenetrationId>) -> String {
         match id.and_then(|id| self.job.penetration(id)) {
-            Some(it) if it.name.trim().is_empty() => it.kind.with_article().to_owned(),
+            Some(it) if it.name.trim().is_empty() => it.kind.with_article().into(),
             Some(it) => format!("{} “{}”", it.kind.with_article(), it.name),
             None => words::common::A_PENETRATION.now().to_owned(),
         }

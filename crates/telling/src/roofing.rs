@@ -82,7 +82,7 @@ pub(crate) fn underlayment(names: &Names<'_>, finding: &Finding) -> Told {
 pub(crate) fn cricket(names: &Names<'_>, finding: &Finding) -> Told {
     let (wide, required) = (names.length(measured(finding)), names.length(asked(finding)));
     let it = finding.place.penetration.and_then(|id| names.job.penetration(id));
-    let (kind, name) = it.map_or(("", ""), |it| (it.kind.with_article(), it.name.as_str()));
+    let (kind, name) = it.map_or(("", ""), |it| (it.kind.with_article().now(), it.name.as_str()));
     Told {
         message: words::rules::is_wide_along_the_eave(&sentence(kind), &name, &wide, &required),
         measured: words::rules::wide(&wide),
@@ -102,8 +102,8 @@ pub(crate) fn drip_edge(names: &Names<'_>) -> Told {
 
 pub(crate) fn fire_class(names: &Names<'_>, finding: &Finding, of: Covering, why: ClassAsked) -> Told {
     let class = |quantity| if let Quantity::Class(class) = quantity { Some(class) } else { None };
-    let measured = class(finding.measured).map_or(words::common::NOT_KNOWN.now(), FireClass::name).to_owned();
-    let asked = class(limit(&finding.required)).map_or("", FireClass::name);
+    let measured = class(finding.measured).map_or(words::common::NOT_KNOWN, FireClass::name).into();
+    let asked = class(limit(&finding.required)).map_or("", |class| class.name().now());
     let required = words::rules::or_better(&asked);
     let what = match of {
         Covering::Array => words::rules::THE_ARRAY.now(),

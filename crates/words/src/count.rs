@@ -12,6 +12,11 @@ impl Count {
     pub fn shown(number: f64, shown: impl Into<String>) -> Self {
         Self { number, shown: shown.into() }
     }
+
+    /// As it is shown.
+    pub fn as_text(&self) -> &str {
+        &self.shown
+    }
 }
 
 macro_rules! counted {

@@ -1,16 +1,38 @@
 //! The words of data files.
 
 use crate::say::Say;
-use crate::{DATA, Language};
+use crate::told::number;
+use crate::{Count, DATA, Language, PACKAGES, spoken};
 use std::collections::HashMap;
 use std::sync::OnceLock;
 
 /// A text of a data file, such as the name of a part, in the language that is spoken now, where the program knows it by its
 /// English (messages `data-…`); else as it stands in the file. Sources are quoted as they are.
 pub fn of_data(text: &str) -> String {
+    within(text, spoken()).to_owned()
+}
+
+/// [`of_data`] in a language.
+pub(crate) fn within(text: &str, language: Language) -> &str {
     static KNOWN: OnceLock<HashMap<&'static str, Say>> = OnceLock::new();
     let known = KNOWN.get_or_init(|| DATA.iter().map(|say| (say.within(Language::ENGLISH), *say)).collect());
-    known.get(text).map_or(text, |say| say.now()).to_owned()
+    known.get(text).map_or(text, |say| say.within(language))
+}
+
+/// So many packages that a data file names in English. What the program does not know has no plural: "3 × crate".
+pub(crate) fn packages(name: &str, count: &Count, language: Language) -> String {
+    static KNOWN: OnceLock<HashMap<String, usize>> = OnceLock::new();
+    let counted = |nth: usize, count: Count, language: Language| {
+        language.0.told(nth, &[("count", number(count))].into_iter().collect())
+    };
+    let known = KNOWN.get_or_init(|| {
+        let one = |nth: usize| counted(nth, Count::shown(1.0, ""), Language::ENGLISH).trim().to_owned();
+        PACKAGES.iter().map(|nth| (one(*nth), *nth)).collect()
+    });
+    match known.get(name) {
+        Some(nth) => counted(*nth, count.clone(), language),
+        None => format!("{} × {name}", count.shown),
+    }
 }
 
 /// "Face South"; a name that says so itself is not told twice: "Face 1".

@@ -17,6 +17,9 @@
 //! chalkcourse_words::common::modules("three");
 //! ```
 //!
+//! What works numbers and facts out makes no words: it gives a message with what is in it ([`Said`], by the same names in
+//! [`later`]), and whoever shows it has it told.
+//!
 //! A text that is put in stays as it is, whatever it holds. A `(number)` picks the plural and is shown as its [`Count`]
 //! says; measures come as finished text.
 //!
@@ -30,6 +33,7 @@
 mod count;
 mod data;
 mod language;
+mod said;
 mod say;
 mod told;
 
@@ -37,7 +41,9 @@ pub use common::modules;
 pub use count::Count;
 pub use data::{face_heading, of_data, plain};
 pub use language::{Language, speak, speaking, spoken};
+pub use said::{Put, Said, Value};
 pub use say::Say;
+pub use told::silent;
 
 use told::Tongue;
 

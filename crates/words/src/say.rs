@@ -1,6 +1,7 @@
 //! A fixed message.
 
 use crate::{Language, spoken};
+use serde::{Serialize, Serializer};
 use std::fmt;
 
 /// A message without variables, in all languages: see the areas of this crate.
@@ -28,6 +29,13 @@ impl From<Say> for &'static str {
 impl From<Say> for String {
     fn from(say: Say) -> Self {
         say.now().to_owned()
+    }
+}
+
+impl Serialize for Say {
+    /// In the language that is spoken now: a report is told to its reader.
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.serialize_str(self.now())
     }
 }
 

@@ -4,6 +4,7 @@ use crate::{Count, IDS, Language, spoken};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use std::cell::Cell;
 use std::fmt::Display;
 use std::sync::OnceLock;
 
@@ -95,6 +96,7 @@ impl Tongue {
 
     /// A message without variables; English where this language does not have it.
     pub(crate) fn fixed(&'static self, nth: usize) -> &'static str {
+        heard(nth);
         self.ready().fixed.get(nth).copied().unwrap_or_default()
     }
 
@@ -105,6 +107,7 @@ impl Tongue {
 
     /// A message with values in it; English where this language does not have it or stumbles over it.
     pub(crate) fn told(&'static self, nth: usize, values: &FluentArgs<'_>) -> String {
+        heard(nth);
         let own = self.ready().told(nth, Some(values));
         own.or_else(|| Language::ENGLISH.0.ready().told(nth, Some(values))).unwrap_or_default()
     }
@@ -123,6 +126,23 @@ impl Ready {
 /// A message in the language that is spoken now.
 pub(crate) fn now<const N: usize>(nth: usize, values: Values<'_, N>) -> String {
     spoken().0.told(nth, &values.into_iter().collect())
+}
+
+thread_local! {
+    /// The last message that was put into words.
+    static HEARD: Cell<Option<usize>> = const { Cell::new(None) };
+}
+
+fn heard(nth: usize) {
+    HEARD.set(Some(nth));
+}
+
+/// Does `work`, and tells with what it gives the id of the last message that it put into words: none, where it gives facts
+/// alone. For tests.
+pub fn silent<T>(work: impl FnOnce() -> T) -> (T, Option<&'static str>) {
+    HEARD.set(None);
+    let done = work();
+    (done, HEARD.take().and_then(|nth| IDS.get(nth).copied()))
 }
 
 #[cfg(test)]

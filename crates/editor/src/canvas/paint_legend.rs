@@ -23,7 +23,7 @@ pub(super) fn legend(brush: &Brush, document: &Document, state: &State) {
     let there = |kind: EdgeKind| shown().any(|(_, face)| face.edges.iter().any(|edge| edge.kind == kind));
     let kinds = EdgeKind::ALL.into_iter().filter(|kind| there(*kind));
     let mut rows: Vec<(Color32, Style, &str)> =
-        kinds.map(|kind| (p.line, theme::edge_style(kind), kind.name())).collect();
+        kinds.map(|kind| (p.line, theme::edge_style(kind), kind.name().now())).collect();
     rows.push((p.zone, (1.0, &[2.0], &[4.0]), text::LINE_OF_FREE.now()));
     rows.push((p.zone, (1.0, &[7.0], &[4.0]), text::LINE_OF_LOWEST.now()));
     let words: Vec<_> =

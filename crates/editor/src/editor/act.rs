@@ -123,12 +123,12 @@ impl Editor {
             Action::Undo if self.canvas.step_back(self.state.tool) => {}
             Action::Undo => {
                 self.canvas.drop_gesture();
-                self.state.said = text::undone(self.document.undo().as_deref());
+                self.state.said = text::undone(self.document.undo());
             }
             Action::Redo if self.canvas.step_again(self.state.tool) => {}
             Action::Redo => {
                 self.canvas.drop_gesture();
-                self.state.said = text::redone(self.document.redo().as_deref());
+                self.state.said = text::redone(self.document.redo());
             }
             Action::HoldAll => {
                 let all = Group::all(self.document.job());

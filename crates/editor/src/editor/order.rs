@@ -61,7 +61,7 @@ impl Editor {
     fn tell_prices(&mut self, summary: &PriceSummary) {
         if !summary.is_plain() {
             let title = text::PRICES_READ.now().to_owned();
-            self.dialog = Some(Dialog::Told { title, words: summary.text() });
+            self.dialog = Some(Dialog::Told { title, words: summary.said().into() });
         }
     }
 

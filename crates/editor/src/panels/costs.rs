@@ -34,7 +34,7 @@ pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
         let groups = cost_by_group(takeoff);
         ui.label(RichText::new(text::COSTS_BY_GROUP.now()).strong());
         let bars = groups.iter().map(|group| Amount {
-            name: group.group.name().to_owned(),
+            name: group.group.name().into(),
             amount: amount(&group.cost),
             shown: format!("{:.0}", group.cost),
         });
@@ -45,7 +45,7 @@ pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
         ui.add_space(theme::GAP * 2.0);
         ui.label(RichText::new(text::COSTS_BY_STAGE.now()).strong());
         let bars = takeoff.cost_by_stage().into_iter().map(|(stage, cost)| Amount {
-            name: stage.name().to_owned(),
+            name: stage.name().into(),
             amount: amount(&cost),
             shown: format!("{cost:.0}"),
         });

@@ -24,7 +24,7 @@ pub(super) fn deck_fields(ui: &mut Ui, building: &mut Building, units: Units) {
         text::DECK_KIND.now(),
         text::DECK_KIND_HELP.now(),
         &mut deck.kind,
-        &DeckKind::ALL.map(|k| (k, k.name())),
+        &DeckKind::ALL.map(|k| (k, k.name().now())),
     );
     length_field(ui, text::RAFTERS.now(), text::RAFTERS_HELP.now(), &mut deck.rafter_spacing, units, 0.0);
     let conditions =
@@ -37,8 +37,8 @@ pub(super) fn deck_fields(ui: &mut Ui, building: &mut Building, units: Units) {
         (DripEdge::Absent, text::DRIP_ABSENT.now()),
     ];
     choose(ui, text::DRIP_EDGE.now(), text::DRIP_EDGE_HELP.now(), &mut building.drip_edge, &edges);
-    let classes =
-        [FireClass::A, FireClass::B, FireClass::C, FireClass::Unrated].map(|class| (class, class.name()));
+    let classes = [FireClass::A, FireClass::B, FireClass::C, FireClass::Unrated]
+        .map(|class| (class, class.name().now()));
     choose(
         ui,
         text::COVERING_CLASS.now(),

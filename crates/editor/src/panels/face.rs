@@ -136,8 +136,7 @@ fn sides(ui: &mut Ui, document: &Document, state: &State, face: &Face, actions: 
                     let side = Selection::Side { face: face.id, ring: edge.ring, side: edge.side };
                     actions.push(Action::Select(side));
                 }
-                let now =
-                    if edge.overruled { text::overruled(edge.kind) } else { edge.kind.name().to_owned() };
+                let now = if edge.overruled { text::overruled(edge.kind) } else { edge.kind.name().into() };
                 let mut chosen = None;
                 egui::ComboBox::from_id_salt("kind")
                     .selected_text(now)
@@ -148,7 +147,7 @@ fn sides(ui: &mut Ui, document: &Document, state: &State, face: &Face, actions: 
                         }
                         for kind in EdgeKind::ALL {
                             let this = edge.overruled && edge.kind == kind;
-                            if ui.selectable_label(this, kind.name()).clicked() {
+                            if ui.selectable_label(this, kind.name().now()).clicked() {
                                 chosen = Some(Some(kind));
                             }
                         }

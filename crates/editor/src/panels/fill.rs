@@ -245,7 +245,7 @@ fn result(
     egui::CollapsingHeader::new(text::SEARCHED.now()).id_salt("searched").default_open(false).show(
         ui,
         |ui| {
-            ui.label(text::sentence(&found.searched));
+            ui.label(text::sentence(&found.searched.now()));
         },
     );
     ui.strong(text::HOLDS_BACK.now());

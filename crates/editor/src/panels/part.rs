@@ -299,7 +299,7 @@ pub(super) fn list(ui: &mut Ui, job: &Resolved, selection: Selection, actions: &
                 if ui.add(Button::selectable(held, &part.name).min_size(egui::vec2(128.0, 0.0))).clicked() {
                     actions.push(Action::Select(Selection::Part(part.id, PartPlace::Whole)));
                 }
-                quiet(ui, part.kind.name());
+                quiet(ui, part.kind.name().now());
             });
         });
     }

@@ -6,7 +6,8 @@ use crate::state::{Pointed, State};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Group;
-use chalkcourse_takeoff::{Line, Spot, money_rows, show_amount};
+use chalkcourse_takeoff::{Line, Spot, show_amount};
+use chalkcourse_telling::order::{money_rows, packages_words};
 use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
 /// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
@@ -43,7 +44,10 @@ pub(super) fn quantities_list(
         }
     }
     for gone in gone(document) {
-        quiet(ui, &text::line_gone(&gone.number, &gone.name, &show_amount(gone.need, gone.unit, units)));
+        quiet(
+            ui,
+            &text::line_gone(&gone.number, &gone.name.now(), &show_amount(gone.need, gone.unit, units)),
+        );
     }
     ui.add_space(theme::GAP * 2.0);
     egui::Grid::new("totals").num_columns(2).show(ui, |ui| {
@@ -118,14 +122,14 @@ fn row(ui: &mut Ui, state: &State, line: &Line, change: f64, units: Units, actio
         painter.galley(egui::pos2(name_right, inner.top()), delta, color);
         name_right -= 10.0;
     }
-    let name = ellipsis(&painter, &line.name, body, p.text, (name_right - inner.left()).max(20.0));
+    let name = ellipsis(&painter, &line.name.now(), body, p.text, (name_right - inner.left()).max(20.0));
     painter.galley(inner.min, name, p.text);
     let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), |cost| format!("{cost:.2}"));
     let color = if line.cost.is_some() { p.quiet } else { p.caution };
     let cost = painter.layout_no_wrap(cost, small.clone(), color);
     let cost_left = inner.right() - cost.size().x;
     painter.galley(egui::pos2(cost_left, inner.bottom() - cost.size().y), cost, color);
-    let order = format!("{}  ·  {}", line.number, line.packages_words(units));
+    let order = format!("{}  ·  {}", line.number, packages_words(line, units));
     let order = ellipsis(&painter, &order, small, p.quiet, (cost_left - inner.left() - 10.0).max(20.0));
     let at = egui::pos2(inner.left(), inner.bottom() - order.size().y);
     painter.galley(at, order, p.quiet);
@@ -156,7 +160,7 @@ fn terms(ui: &mut Ui, line: &Line, units: Units, actions: &mut Actions) {
         }
         let sums = text::waste_words(line, units);
         ui.label(RichText::new(sums).small().color(p.quiet));
-        ui.label(RichText::new(&line.source).small().color(p.quiet));
+        ui.label(RichText::new(line.source.now()).small().color(p.quiet));
     });
 }
 

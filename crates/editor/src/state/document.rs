@@ -1,5 +1,6 @@
 use chalkcourse_job::{Edit, EditError, History, Resolved};
 use chalkcourse_plan::{Evaluator, Plan};
+use chalkcourse_words::Said;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -82,13 +83,13 @@ impl Document {
         self.refresh();
     }
 
-    pub(crate) fn undo(&mut self) -> Option<String> {
+    pub(crate) fn undo(&mut self) -> Option<Said> {
         let label = self.history.undo();
         self.refresh();
         label
     }
 
-    pub(crate) fn redo(&mut self) -> Option<String> {
+    pub(crate) fn redo(&mut self) -> Option<Said> {
         let label = self.history.redo();
         self.refresh();
         label
@@ -110,12 +111,6 @@ impl Document {
     /// Says that no file holds this job yet, as after a recovery.
     pub(crate) fn mark_unsaved(&mut self) {
         self.history.mark_unsaved();
-    }
-
-    /// Makes the plan again in the language that is spoken now.
-    pub(crate) fn reword(&mut self) {
-        self.evaluator = Evaluator::default();
-        self.plan = Arc::new(self.evaluator.evaluate(&self.planned));
     }
 
     fn refresh(&mut self) {

@@ -66,7 +66,7 @@ pub(crate) fn way(way: Laying) -> &'static str {
 }
 /// "The kit: modules landscape or portrait; joints of rows free, aligned or half-lapped; base rail anywhere."
 pub(crate) fn kit_allows(kit: &Kit) -> String {
-    let ways: Vec<&str> = kit.orientations.iter().map(|way| way.name()).collect();
+    let ways: Vec<&str> = kit.orientations.iter().map(|way| way.name().now()).collect();
     let joints: Vec<&str> = kit
         .laying
         .joints

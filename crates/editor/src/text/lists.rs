@@ -6,6 +6,7 @@ use chalkcourse_job::{Resolved, Unit};
 use chalkcourse_plan::Summary;
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{Line, LineTerm, Takeoff, show_amount};
+use chalkcourse_telling::order::{self, packages_words};
 use chalkcourse_words as words;
 
 pub(crate) fn severity(severity: Severity) -> &'static str {
@@ -99,7 +100,7 @@ pub(crate) fn delta(change: f64, unit: Unit, units: Units) -> String {
 
 pub(crate) fn line_words(line: &Line, amount: &str, delta: &str, units: Units) -> String {
     let delta = if delta.is_empty() { String::new() } else { format!(" ({delta})") };
-    words::panels::order(&line.number, &line.name, &amount, &delta, &line.packages_words(units))
+    words::panels::order(&line.number, &line.name, &amount, &delta, &packages_words(line, units))
 }
 
 pub(crate) fn line_gone(number: &str, name: &str, amount: &str) -> String {
@@ -107,19 +108,19 @@ pub(crate) fn line_gone(number: &str, name: &str, amount: &str) -> String {
 }
 
 pub(crate) fn term_words(term: &LineTerm, units: Units) -> String {
-    format!("{} = {}", term.words(units), show_amount(term.need, term.unit, units))
+    format!("{} = {}", order::term_words(term, units), show_amount(term.need, term.unit, units))
 }
 
 /// "with 5 % waste 61, in 3 boxes of 25"
 pub(crate) fn waste_words(line: &Line, units: Units) -> String {
     let with_waste = show_amount(line.with_waste, line.unit, units);
-    let packages = line.packages_words(units);
+    let packages = packages_words(line, units);
     let words = if line.waste > 0.0 {
         words::panels::with_waste_in(&((line.waste * 1000.0).round() / 10.0), &with_waste, &packages)
     } else {
         words::panels::no_waste_added_in(&packages)
     };
-    match chalkcourse_takeoff::waste_words(line) {
+    match chalkcourse_telling::order::waste_words(line) {
         Some(why) => format!("{words}. {why}"),
         None => words,
     }

@@ -315,7 +315,7 @@ pub(crate) const RECOVERED_SAID: Say = words::window::OPENED_FROM_THE_KEPT_COPY;
 
 // Cautions
 pub(crate) const CAUTIONS_SHORT: Say = words::window::PLANNING_AID_ONLY_READ_THE;
-pub(crate) const CAUTION: Say = chalkcourse_takeoff::CAUTION;
+pub(crate) const CAUTION: Say = chalkcourse_telling::order::CAUTION;
 pub(crate) const CAUTIONS_LONG: [Say; 4] = [
     words::window::CHALKCOURSE_IS_A_PLANNING_AID,
     words::window::STRUCTURAL_DESIGN_BELONGS_TO_A,

@@ -2,7 +2,7 @@
 
 use chalkcourse_job::PriceList;
 use chalkcourse_takeoff::{Comparison, Offer, PriceComparison, Takeoff};
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Said, Say};
 use std::fmt::Display;
 
 pub(crate) const ORDER: Say = words::common::ORDER;
@@ -199,7 +199,7 @@ pub(crate) fn note_of(number: &str) -> String {
 pub(crate) fn too_many_damaged(came: u64) -> String {
     words::order::at_most(&came)
 }
-pub(crate) fn waits_for(parts: &[String]) -> String {
+pub(crate) fn waits_for(parts: &[Said]) -> String {
     match parts {
         [] => words::order::WAITS.now().to_owned(),
         [one] => words::order::waits_for(&one),

@@ -129,10 +129,10 @@ pub(crate) const CHANGE_BOOK: Say = words::rules::CHOOSE_ANOTHER_RULE_BOOK;
 pub(crate) const RENAME_BOOK: Say = words::rules::CHANGE_THE_BOOKS_HEADING;
 
 pub(crate) fn change_limit(row: &LimitRow) -> String {
-    words::rules::change_the_rule_book(&row.name.to_lowercase())
+    words::rules::change_the_rule_book(&row.name.now().to_lowercase())
 }
 pub(crate) fn change_source(row: &LimitRow) -> String {
-    words::rules::change_the_source_of(&row.name.to_lowercase())
+    words::rules::change_the_source_of(&row.name.now().to_lowercase())
 }
 pub(crate) fn switch_rule(title: &str, on: bool) -> String {
     words::rules::switch_the_rule(&if on { words::rules::ON.now() } else { words::rules::OFF.now() }, &title)
@@ -200,7 +200,7 @@ pub(crate) fn field_words(difference: &Difference, rows: &[LimitRow]) -> String 
             ".source.standing" => words::rules::HOW_FAR_ITS_SOURCE_CAN.now(),
             _ => return None,
         };
-        Some(format!("{}: {}{rest}", row.part, row.name.to_lowercase()))
+        Some(format!("{}: {}{rest}", row.part, row.name.now().to_lowercase()))
     });
     known.unwrap_or_else(|| difference.field.replace('_', " ").replace('.', ": "))
 }

@@ -2,7 +2,7 @@
 
 use crate::Document;
 use chalkcourse_job::{Past, PastPlace, PenetrationKind, Resolved};
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Said, Say};
 
 pub(crate) fn move_of(name: &str) -> String {
     words::history::move_2(&name)
@@ -44,25 +44,25 @@ pub(crate) const RENAME_JOB: Say = words::history::RENAME_THE_JOB;
 pub(crate) const CHANGE_SITE: Say = words::history::CHANGE_THE_SITE;
 pub(crate) const CHANGE_UNITS: Say = words::history::CHANGE_THE_UNITS;
 
-pub(crate) fn undo_words(label: Option<&str>) -> String {
+pub(crate) fn undo_words(label: Option<&Said>) -> String {
     label.map_or_else(
         || words::history::NOTHING_TO_UNDO.now().to_owned(),
         |label| words::history::undo(&label),
     )
 }
-pub(crate) fn redo_words(label: Option<&str>) -> String {
+pub(crate) fn redo_words(label: Option<&Said>) -> String {
     label.map_or_else(
         || words::history::NOTHING_TO_REDO.now().to_owned(),
         |label| words::history::redo(&label),
     )
 }
-pub(crate) fn undone(label: Option<&str>) -> String {
+pub(crate) fn undone(label: Option<Said>) -> String {
     label.map_or_else(
         || words::history::NOTHING_TO_UNDO.now().to_owned(),
         |label| words::history::undone(&label),
     )
 }
-pub(crate) fn redone(label: Option<&str>) -> String {
+pub(crate) fn redone(label: Option<Said>) -> String {
     label.map_or_else(
         || words::history::NOTHING_TO_REDO.now().to_owned(),
         |label| words::history::done_again(&label),

@@ -105,7 +105,7 @@ fn change_prices(actions: &mut Actions, job: &Resolved, label: String, how: impl
     }
     match prices.check() {
         Ok(()) => actions.push(Action::Edit(label, Edit::SetPrices(Arc::new(prices)))),
-        Err(words) => actions.push(Action::Say(words)),
+        Err(words) => actions.push(Action::Say(words.into())),
     }
 }
 

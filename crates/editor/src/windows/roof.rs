@@ -89,7 +89,7 @@ fn point(response: &egui::Response, part: RoofPart, windows: &mut Windows) {
 fn edges(ui: &mut Ui, row: &EdgeRow, before: Option<RoofPart>, units: Units, windows: &mut Windows) {
     let show = |metres: f64| Length::from_metres(metres).show(units);
     let part = RoofPart::Edges(row.kind);
-    let response = line(ui, row.kind.name(), &show(row.length_m), "", true, before == Some(part));
+    let response = line(ui, row.kind.name().now(), &show(row.length_m), "", true, before == Some(part));
     point(&response, part, windows);
     let unfolded = windows.roof.unfolded == Some(row.kind);
     if response.on_hover_text(text::ROOF_UNFOLD.now()).clicked() {

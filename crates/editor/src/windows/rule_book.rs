@@ -117,12 +117,12 @@ fn choose(ui: &mut Ui, salt: &str, shown: &str, now: Option<&RuleBook>) -> Chose
 fn limits(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     let book = &job.rule_book;
     super::book_parts::parts_of_book(ui, book, actions);
-    let mut part = "";
+    let mut part = None;
     for row in book.limits() {
-        if row.part != part {
+        if part != Some(row.part) {
             ui.add_space(theme::GAP * 2.0);
-            ui.label(RichText::new(row.part).heading().strong());
-            part = row.part;
+            ui.label(RichText::new(row.part.now()).heading().strong());
+            part = Some(row.part);
         }
         ui.push_id(&row.field, |ui| {
             if let Some(book) = value(ui, book, &row, job.units) {
@@ -136,9 +136,9 @@ fn limits(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Acti
 
 /// The field of a limit. The book with the new value, once there is one.
 fn value(ui: &mut Ui, book: &RuleBook, row: &LimitRow, units: Units) -> Option<RuleBook> {
-    let with = |value: LimitValue| book.with_limit(&row.field, &value);
+    let with = |value: LimitValue| book.with_limit(&row.field, &value).map_err(String::from);
     let words = |error: &dyn std::fmt::Display| error.to_string();
-    let name = row.name.as_str();
+    let name = &*row.name.now();
     let number = |typed: &str| typed.trim().parse::<f64>().map_err(|_| text::BAD_NUMBER.now().to_owned());
     match &row.value {
         LimitValue::Length(length) => {
@@ -211,7 +211,7 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
             let source = Source::new(typed.unwrap_or(before.text), chosen.unwrap_or(before.standing));
             match book.with_source(&row.field, &source) {
                 Ok(book) => actions.push(take(text::change_source(row), book)),
-                Err(words) => actions.push(Action::Say(words)),
+                Err(words) => actions.push(Action::Say(words.into())),
             }
             windows.sourcing = None;
         }

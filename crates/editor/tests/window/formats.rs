@@ -92,7 +92,7 @@ fn the_roof_report_lights_what_its_rows_speak_of() {
     let ridge = hand.harness.get_by_label_contains("ridge: 60'").rect().center();
     hand.harness.hover_at(ridge);
     hand.harness.run();
-    assert_eq!(hand.editor().lit_on_roof(), Some(EdgeKind::Ridge.name().to_owned()));
+    assert_eq!(hand.editor().lit_on_roof(), Some(EdgeKind::Ridge.name().into()));
     hand.click(ridge);
     assert!(hand.sees("1, level at"), "the lines of the kind are listed");
     let south = hand.job().faces.iter().find(|face| face.downslope == Azimuth::SOUTH).unwrap().clone();

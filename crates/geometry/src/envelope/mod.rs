@@ -16,7 +16,7 @@ mod tests;
 use crate::rings::{Sets, chain, parts, tidy};
 use crate::roof::free_kind;
 use crate::{EdgeKind, Plane, Polygon, Rect, Tolerances};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use glam::DVec2;
 use overlay::Overlay;
 use std::collections::{BTreeMap, HashMap};

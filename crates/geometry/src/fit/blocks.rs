@@ -11,7 +11,7 @@ use super::kernel::{Allowed, Base, FitError, Placed, Tile};
 use super::room::{Gap, Room};
 use super::row_lines::domains;
 use crate::Rect;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use glam::{DVec2, dvec2};
 use serde::{Deserialize, Serialize};
 use std::cell::Cell;
@@ -51,8 +51,8 @@ pub struct Blocks {
     pub count: usize,
     /// No blocks under the same rules hold more.
     pub bound: usize,
-    /// What was searched, in words.
-    pub method: String,
+    /// What was searched.
+    pub method: Said,
 }
 
 /// Lays at most `rules.most` rectangles of tiles with as many tiles as can be.
@@ -96,18 +96,15 @@ pub fn fit_blocks(
     let count = total(&found);
     let bound = exact.get(rules.most.min(64)).copied().unwrap_or(0).max(count);
     let blocks = found.into_iter().map(|spot| spot.block(tile)).collect();
-    let end = if yard.stopped.get() {
-        words::fill::STOPPED_BEFORE_THE_END.now()
-    } else {
-        words::fill::RAN_TO_ITS_END.now()
-    };
+    let end =
+        if yard.stopped.get() { words::fill::STOPPED_BEFORE_THE_END } else { words::fill::RAN_TO_ITS_END };
     let method = words::fill::sizes_of_blocks_each_at(
         &yard.sizes.len(),
         &rules.apart,
         &if rules.most <= 3 {
-            words::fill::EVERY_PARTING_BY_STRAIGHT_CUTS.now()
+            words::fill::EVERY_PARTING_BY_STRAIGHT_CUTS
         } else {
-            words::fill::PARTINGS_BY_STRAIGHT_CUTS_THE.now()
+            words::fill::PARTINGS_BY_STRAIGHT_CUTS_THE
         },
         &end,
     );

@@ -2,7 +2,7 @@
 
 use super::kernel::FitError;
 use crate::Rect;
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use serde::{Deserialize, Serialize};
 
 /// A place of a grid that a tile may take.
@@ -44,11 +44,11 @@ pub(super) struct Field<'a> {
 impl<'a> Field<'a> {
     pub(super) fn new(cells: &'a [Cell], costs: &Costs) -> Result<Self, FitError> {
         for (name, cost) in [
-            (words::fill::FOOT.now(), costs.foot),
-            (words::fill::HEAD.now(), costs.head),
-            (words::common::SIDE.now(), costs.side),
-            (words::fill::OUTER_CORNER.now(), costs.outer_corner),
-            (words::fill::INNER_CORNER.now(), costs.inner_corner),
+            (words::fill::FOOT, costs.foot),
+            (words::fill::HEAD, costs.head),
+            (words::common::SIDE, costs.side),
+            (words::fill::OUTER_CORNER, costs.outer_corner),
+            (words::fill::INNER_CORNER, costs.inner_corner),
         ] {
             if !(0.0..1e12).contains(&cost) {
                 return Err(FitError::Choice(words::fill::the_cost_of_a_is(&name, &cost)));

@@ -13,7 +13,7 @@ use super::cut::Network;
 use super::kernel::{Allowed, FitError, Tile};
 use super::profile::{Swept, sweep};
 use super::{grid, room::Room};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
@@ -38,8 +38,8 @@ pub struct Choice {
     pub worth: f64,
     /// No choice of these cells under this aim is worth more.
     pub bound: f64,
-    /// How it was reached and what is proved, in words.
-    pub method: String,
+    /// How it was reached and what is proved.
+    pub method: Said,
 }
 
 impl Choice {
@@ -71,20 +71,18 @@ pub fn fit_worth(cells: &[Cell], costs: &Costs, stop: &dyn Fn() -> bool) -> Resu
     let field = Field::new(cells, costs)?;
     let (mut chosen, bound) = field.cut(costs, 0.0);
     let corners = costs.outer_corner > 0.0 || costs.inner_corner > 0.0;
-    let sides = words::fill::SMALLEST_CUT_OVER_VALUES_AND.now();
+    let sides = words::fill::SMALLEST_CUT_OVER_VALUES_AND;
     if !corners {
         return Ok(field.choice(&chosen, bound, costs, sides));
     }
     match sweep(&field, costs, None, stop) {
-        Swept::Best(Some(best)) => {
-            Ok(field.proved(best, costs, words::fill::SWEEP_OVER_EVERY_CHOICE_OF.now()))
-        }
+        Swept::Best(Some(best)) => Ok(field.proved(best, costs, words::fill::SWEEP_OVER_EVERY_CHOICE_OF)),
         _ => {
             field.improve(&mut chosen, costs, None, stop);
             if field.worth(&chosen, costs) < 0.0 {
                 chosen.fill(false);
             }
-            let method = words::fill::SMALLEST_CUT_WITHOUT_CORNERS_AS.now();
+            let method = words::fill::SMALLEST_CUT_WITHOUT_CORNERS_AS;
             Ok(field.choice(&chosen, bound, costs, method))
         }
     }
@@ -218,7 +216,7 @@ impl Field<'_> {
 
     fn number(&self, number: usize, costs: &Costs, stop: &dyn Fn() -> bool) -> Result<Choice, FitError> {
         if let Swept::Best(Some(best)) = sweep(self, costs, Some(number), stop) {
-            let method = words::fill::SWEEP_OVER_EVERY_CHOICE_OF_THIS.now();
+            let method = words::fill::SWEEP_OVER_EVERY_CHOICE_OF_THIS;
             return Ok(self.proved(best, costs, method));
         }
         // A reward for each tile: the cut with reward r bounds every choice of n by its worth less n times r.
@@ -247,7 +245,7 @@ impl Field<'_> {
         }
         let mut taken = best.map_or(vec![false; self.cells.len()], |b| b.0);
         self.improve(&mut taken, costs, Some(number), stop);
-        let method = words::fill::CUTS_WITH_A_REWARD_FOR.now();
+        let method = words::fill::CUTS_WITH_A_REWARD_FOR;
         Ok(self.choice(&taken, bound, costs, method))
     }
 
@@ -326,19 +324,19 @@ impl Field<'_> {
         }
     }
 
-    fn proved(&self, chosen: Vec<usize>, costs: &Costs, method: &str) -> Choice {
+    fn proved(&self, chosen: Vec<usize>, costs: &Costs, method: Say) -> Choice {
         let mut taken = vec![false; self.cells.len()];
         for &c in &chosen {
             taken[c] = true;
         }
         let worth = self.worth(&taken, costs);
-        Choice { chosen, worth, bound: worth, method: method.to_owned() }
+        Choice { chosen, worth, bound: worth, method: method.into() }
     }
 
-    fn choice(&self, taken: &[bool], bound: f64, costs: &Costs, method: &str) -> Choice {
+    fn choice(&self, taken: &[bool], bound: f64, costs: &Costs, method: Say) -> Choice {
         let worth = self.worth(taken, costs);
         let chosen = (0..taken.len()).filter(|&c| taken[c]).collect();
-        Choice { chosen, worth, bound: bound.max(worth), method: method.to_owned() }
+        Choice { chosen, worth, bound: bound.max(worth), method: method.into() }
     }
 }
 

@@ -1,7 +1,7 @@
 //! What all fits speak of: the face, the tile, how rows lie, what comes out and what is refused.
 
 use crate::{Polygon, Rect};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
@@ -196,15 +196,15 @@ pub struct Proof {
 }
 
 impl Proof {
-    /// The claim in words.
-    pub fn words(&self) -> String {
+    /// What is claimed.
+    pub fn claim(&self) -> Said {
         let joints = match self.rules.joints {
-            Joints::Free => words::fill::EACH_ROW_SLID_BY_ITSELF.now(),
-            Joints::Aligned => words::fill::ONE_GRID_AT_EVERY_OFFSET.now(),
-            Joints::Lapped => words::fill::HALF_LAPPED_ROWS_AT_EVERY.now(),
+            Joints::Free => words::fill::EACH_ROW_SLID_BY_ITSELF,
+            Joints::Aligned => words::fill::ONE_GRID_AT_EVERY_OFFSET,
+            Joints::Lapped => words::fill::HALF_LAPPED_ROWS_AT_EVERY,
         };
         let base = match self.rules.base {
-            Base::Anywhere => words::fill::BASE_ANYWHERE.now().to_owned(),
+            Base::Anywhere => words::fill::BASE_ANYWHERE.into(),
             Base::Courses { first, exposure, play } => words::fill::base_by_courses_of_m(
                 &format_args!("{exposure:.4}"),
                 &format_args!("{first:.4}"),
@@ -213,8 +213,8 @@ impl Proof {
             ),
         };
         let size = self.tile.size;
-        let hooked = if self.rules.hooked { words::fill::EVERY_UPPER_TILE_CARRIED.now() } else { "" };
-        let end = if self.finished { "" } else { words::fill::STOPPED_BEFORE_THE_END_2.now() };
+        let hooked = self.rules.hooked.then_some(words::fill::EVERY_UPPER_TILE_CARRIED);
+        let end = (!self.finished).then_some(words::fill::STOPPED_BEFORE_THE_END_2);
         words::fill::tiles_x_m_as_laid(
             &format_args!("{:.4}", size.x),
             &format_args!("{:.4}", size.y),
@@ -254,7 +254,7 @@ pub enum FitError {
     #[error("{}", words::fill::corner_of_is_no_finite(&corner, &shape))]
     Corner {
         /// Which shape.
-        shape: String,
+        shape: Said,
         /// Which corner, over all rings.
         corner: usize,
     },
@@ -273,7 +273,7 @@ pub enum FitError {
     TooMany(f64),
     /// A number that a choice cannot use.
     #[error("{0}")]
-    Choice(String),
+    Choice(Said),
 }
 
 /// A place for a tile.
@@ -310,8 +310,7 @@ pub(super) fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
         if let Some(corner) =
             shape.rings().flatten().position(|p| !p.is_finite() || p.abs().max_element() > 1e5)
         {
-            let shape =
-                id.map_or(words::common::THE_FACE.now().to_owned(), |id| words::fill::blocked_shape(&id));
+            let shape = id.map_or(words::common::THE_FACE.into(), |id| words::fill::blocked_shape(&id));
             return Err(FitError::Corner { shape, corner });
         }
     }

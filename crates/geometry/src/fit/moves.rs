@@ -9,7 +9,7 @@ use super::kernel::{Allowed, Base, Joints, Placed, RowRules, Tile};
 use super::room::{Room, THIN};
 use super::row_lines::{greedy, inside, whole_pitches};
 use crate::Rect;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
@@ -22,8 +22,8 @@ pub struct Move {
     pub by: DVec2,
     /// Tiles won.
     pub wins: usize,
-    /// What was searched, in words.
-    pub searched: String,
+    /// What was searched.
+    pub searched: Said,
 }
 
 /// The lines that the rows of a fit lie on, over the whole face.
@@ -100,12 +100,12 @@ pub(super) fn least_moves(
                     &if axis.x > 0.0 { "u" } else { "v" },
                     &format_args!("{:.4}", pitch.y),
                     &if lines.rows.iter().any(|r| r.1.is_some()) {
-                        words::fill::AND_IN_THEIR_COLUMNS.now()
+                        words::fill::AND_IN_THEIR_COLUMNS
                     } else {
-                        words::fill::AND_FREE_TO_SLIDE.now()
+                        words::fill::AND_FREE_TO_SLIDE
                     },
-                    &if lines.hooked.is_some() { words::fill::EVERY_UPPER_TILE_CARRIED.now() } else { "" },
-                    &if exact { "" } else { words::fill::TOO_MANY_ENDS_FOR_THE.now() },
+                    &lines.hooked.is_some().then_some(words::fill::EVERY_UPPER_TILE_CARRIED),
+                    &(!exact).then_some(words::fill::TOO_MANY_ENDS_FOR_THE),
                 );
                 Some(Move { id, by: axis * by, wins, searched })
             })
@@ -410,7 +410,7 @@ mod tests {
                 }
                 if let Some(found) = found {
                     moves += 1;
-                    assert!(found.searched.ends_with("every upper tile carried"));
+                    assert!(found.searched.now().ends_with("every upper tile carried"));
                     let won = moved(found.by * (1.0 + 1e-8));
                     assert!(won >= fit.count() + found.wins, "seed {seed} {found:?}");
                     assert!(

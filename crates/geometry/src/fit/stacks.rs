@@ -12,7 +12,7 @@ use super::grid::{self, At, Band, Row, Stretches};
 use super::kernel::{Allowed, Base, FitError, Placed, Tile};
 use super::room::{Room, THIN};
 use super::row_lines::{domains, inside, steps};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use serde::{Deserialize, Serialize};
 use std::collections::HashSet;
 use sweep::Sweep;
@@ -42,12 +42,12 @@ impl StackCosts {
 
     fn check(&self) -> Result<(), FitError> {
         for (name, cost) in [
-            (words::fill::FOOT.now(), self.foot),
-            (words::fill::HEAD.now(), self.head),
-            (words::common::SIDE.now(), self.side),
-            (words::fill::CORNER_AT_THE_FOOT.now(), self.foot_corner),
-            (words::fill::CORNER_AT_THE_HEAD.now(), self.head_corner),
-            (words::common::INSIDE_CORNER.now(), self.inside_corner),
+            (words::fill::FOOT, self.foot),
+            (words::fill::HEAD, self.head),
+            (words::common::SIDE, self.side),
+            (words::fill::CORNER_AT_THE_FOOT, self.foot_corner),
+            (words::fill::CORNER_AT_THE_HEAD, self.head_corner),
+            (words::common::INSIDE_CORNER, self.inside_corner),
         ] {
             if !(0.0..1e12).contains(&cost) {
                 return Err(FitError::Choice(words::fill::the_cost_of_a_is(&name, &cost)));

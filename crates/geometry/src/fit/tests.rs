@@ -98,7 +98,7 @@ fn the_hip_trapezoid_holds_what_rows_can_and_claims_no_more() {
             let fit = lay(&hip, &module, &rules(joints));
             sound(&hip, &module, &fit);
             assert!(fit.count() <= 10 && fit.gap() == 0, "{joints:?} {}", fit.count());
-            assert!(fit.proof.words().contains("rows level"));
+            assert!(fit.proof.claim().now().contains("rows level"));
         }
     }
     let best = fit_best(&hip, &[module, module.turned()], &rules(Joints::Free), &never).unwrap().unwrap();

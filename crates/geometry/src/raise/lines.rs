@@ -1,6 +1,6 @@
 use super::{Footprint, LEAST_SLOPE, RaiseError, SideRef, Treatment};
 use crate::{Defect, Polygon, signed_area};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use glam::DVec2;
 
 /// Lines whose directions differ by less than this (radians) run in parallel: over 30 m, 3 µm.
@@ -205,25 +205,25 @@ fn check_numbers(footprint: &Footprint) -> Result<(), RaiseError> {
             {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: words::roof::A_RISE_IN_12.now(),
+                    what: words::roof::A_RISE_IN_12,
                     value: pitch.rise_in_12(),
-                    remedy: words::roof::A_LEVEL_SIDE_NEVER_CLOSES.now(),
+                    remedy: words::roof::A_LEVEL_SIDE_NEVER_CLOSES,
                 });
             }
             if !side.eave_height.is_finite() || side.eave_height.abs() > 1e4 {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: words::roof::AN_EAVE_HEIGHT.now(),
+                    what: words::roof::AN_EAVE_HEIGHT,
                     value: side.eave_height,
-                    remedy: words::roof::GIVE_A_HEIGHT_WITHIN_10.now(),
+                    remedy: words::roof::GIVE_A_HEIGHT_WITHIN_10,
                 });
             }
             if !(0.0..=100.0).contains(&side.overhang) {
                 return Err(RaiseError::BadNumber {
                     at,
-                    what: words::roof::AN_OVERHANG.now(),
+                    what: words::roof::AN_OVERHANG,
                     value: side.overhang,
-                    remedy: words::roof::GIVE_0_OR_MORE_UP.now(),
+                    remedy: words::roof::GIVE_0_OR_MORE_UP,
                 });
             }
         }

@@ -28,7 +28,7 @@ mod meeting;
 mod tests;
 
 use crate::{Defect, EdgeKind, FaceInput, Pitch, Plane, Polygon};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use front::{Front, Stuck};
 use glam::{DVec2, DVec3};
 use lines::Setup;
@@ -166,11 +166,11 @@ pub enum RaiseError {
         /// Which side.
         at: SideRef,
         /// Which of its numbers.
-        what: &'static str,
+        what: Say,
         /// What it is.
         value: f64,
         /// What to do.
-        remedy: &'static str,
+        remedy: Say,
     },
     /// An overhang eats the side beside it, or runs into another part.
     #[error("{}", words::roof::the_overhangs_around_run_into(&side_words(*.at), &format_args!("{:.3}", .near.x), &format_args!("{:.3}", .near.y)))]
@@ -198,15 +198,15 @@ pub enum RaiseError {
     },
 }
 
-fn ring_words(ring: usize) -> String {
-    if ring == 0 { words::common::THE_OUTLINE.now().to_owned() } else { words::common::hole(&ring) }
+fn ring_words(ring: usize) -> Said {
+    if ring == 0 { words::common::THE_OUTLINE.into() } else { words::common::hole(&ring) }
 }
 
-fn side_words(at: SideRef) -> String {
+fn side_words(at: SideRef) -> Said {
     words::roof::side_of(&(at.side + 1), &ring_words(at.ring))
 }
 
-fn outline_words(defect: &Defect) -> String {
+fn outline_words(defect: &Defect) -> Said {
     match *defect {
         Defect::NotFinite { ring, corner } => {
             words::roof::corner_of_is_no_usable(&(corner + 1), &ring_words(ring))

@@ -14,7 +14,7 @@ mod start;
 mod tests;
 
 use crate::{Defect, Length, Plane, Polygon, Units};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use glam::DVec2;
 
 /// What a face is taken for. The more is taken for granted, the fewer readings are needed.
@@ -50,13 +50,12 @@ pub enum Of {
     Up(usize),
 }
 
-impl std::fmt::Display for Of {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+impl Of {
+    /// What people call it; corners count from 1.
+    pub fn name(self) -> Said {
         match self {
-            Self::Between(from, to) => {
-                write!(f, "{}", words::tape::the_line_from_corner_to(&(from + 1), &(to + 1)))
-            }
-            Self::Up(corner) => write!(f, "{}", words::tape::the_height_of_corner_over(&(corner + 1))),
+            Self::Between(from, to) => words::tape::the_line_from_corner_to(&(from + 1), &(to + 1)),
+            Self::Up(corner) => words::tape::the_height_of_corner_over(&(corner + 1)),
         }
     }
 }
@@ -95,19 +94,19 @@ pub enum TapedError {
     #[error("{}", words::tape::a_face_has_3_to(&MOST_CORNERS, &_0))]
     Corners(usize),
     /// A reading names what the face does not have.
-    #[error("{}", words::tape::the_face_has_corners(&_0, &_1))]
+    #[error("{}", words::tape::the_face_has_corners(&_0.name(), &_1))]
     NoSuchLine(Of, usize),
     /// A reading is no length of a roof.
-    #[error("{}", words::tape::must_be_more_than_0(&_0))]
+    #[error("{}", words::tape::must_be_more_than_0(&_0.name()))]
     NoLength(Of),
     /// A corner hangs loose.
     #[error("{}", words::tape::corner_is_held_by_too(&(.0 + 1)))]
     Loose(usize),
     /// The readings of a shape with four sides leave it free to lean.
-    #[error("{}", words::tape::THESE_SIDES_COULD_LEAN_EITHER.now().to_owned())]
+    #[error("{}", words::tape::THESE_SIDES_COULD_LEAN_EITHER)]
     Leans,
     /// Two readings together are shorter than the third.
-    #[error("{}", words::tape::cant_be_the_other_two(&of, &both(.is), &both(.reach), &both(&(*.is - *.reach))))]
+    #[error("{}", words::tape::cant_be_the_other_two(&of.name(), &both(.is), &both(.reach), &both(&(*.is - *.reach))))]
     TooLong {
         /// The reading, or what the other readings made of it.
         of: Of,
@@ -117,7 +116,7 @@ pub enum TapedError {
         reach: Length,
     },
     /// More is missing than a careful tape can explain.
-    #[error("{}", words::tape::the_readings_miss_by_more(&both(.closing_error), &both(.limit), &.worst))]
+    #[error("{}", words::tape::the_readings_miss_by_more(&both(.closing_error), &both(.limit), &.worst.name()))]
     DoesNotClose {
         /// The largest correction.
         closing_error: Length,
@@ -127,7 +126,7 @@ pub enum TapedError {
         worst: Of,
     },
     /// The corners make no outline.
-    #[error("{}", words::tape::THESE_LENGTHS_MAKE_A_FACE.now().to_owned())]
+    #[error("{}", words::tape::THESE_LENGTHS_MAKE_A_FACE)]
     Folded,
 }
 

@@ -1,7 +1,7 @@
 use super::{Courses, Face, Overrule};
 use crate::{FaceId, FromPart, SideBorders, TapedDeck};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Sides};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -147,9 +147,9 @@ pub(crate) struct FaceInFile<O = Overrule> {
 }
 
 impl TryFrom<FaceInFile> for DecidedFace {
-    type Error = String;
+    type Error = Said;
 
-    fn try_from(file: FaceInFile) -> Result<Self, String> {
+    fn try_from(file: FaceInFile) -> Result<Self, Said> {
         let (face, overruled) = file.split()?;
         Ok(Self { overruled, ..face })
     }
@@ -159,8 +159,8 @@ impl<O> FaceInFile<O> {
     /// The face without overruled kinds, and those as the file names them.
     ///
     /// # Errors
-    /// What a drawn face lacks, in words.
-    pub(crate) fn split(self) -> Result<(DecidedFace, Vec<O>), String> {
+    /// What a drawn face lacks.
+    pub(crate) fn split(self) -> Result<(DecidedFace, Vec<O>), Said> {
         let Self {
             id,
             name,
@@ -176,7 +176,7 @@ impl<O> FaceInFile<O> {
             taped,
             overruled,
         } = self;
-        let missing = |field: &str| words::job::missing_field_in_face_which(&field, &id);
+        let missing = |field: &str| words::job::missing_field_in_face_which(&field, &id.0);
         let ground = match from {
             None => Ground::Drawn {
                 outline: outline.ok_or_else(|| missing("outline"))?,

@@ -1,10 +1,10 @@
 use super::{Amount, Kit, Measure, Term, Unit};
 use chalkcourse_geometry::Length;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 
 impl Kit {
     /// What the maker says of rail, deck and fire.
-    fn check_limits(&self) -> Result<(), String> {
+    fn check_limits(&self) -> Result<(), Said> {
         let lengths = [
             ("base_rail.least_above_eave", self.base_rail.map(|rail| rail.least_above_eave)),
             ("base_rail.longest", self.base_rail.map(|rail| rail.longest)),
@@ -16,7 +16,7 @@ impl Kit {
             return Err(words::kit::must_be_0_or_more(&field));
         }
         if self.deck.as_ref().is_some_and(|deck| deck.kinds.is_empty()) {
-            return Err(words::kit::DECK_KINDS_MUST_NAME_AT.now().to_owned());
+            return Err(words::kit::DECK_KINDS_MUST_NAME_AT.into());
         }
         match &self.fire {
             Some(fire) if self.part(&fire.underlayment).is_none() => {
@@ -30,7 +30,7 @@ impl Kit {
     ///
     /// # Errors
     /// What is wrong and what was expected.
-    pub fn check(&self) -> Result<(), String> {
+    pub fn check(&self) -> Result<(), Said> {
         let positive = |field: &str, value: f64| {
             if value > 0.0 && value.is_finite() && value < 1e6 {
                 Ok(())
@@ -43,14 +43,14 @@ impl Kit {
         positive("module.watts", self.module.watts)?;
         positive("module.mass_kg", self.module.mass_kg)?;
         if self.module.width > self.module.length {
-            return Err(words::kit::MODULE_LENGTH_IS_THE_LONG.now().to_owned());
+            return Err(words::kit::MODULE_LENGTH_IS_THE_LONG.into());
         }
         if self.orientations.is_empty() {
-            return Err(words::kit::ORIENTATIONS_MUST_NAME_AT_LEAST.now().to_owned());
+            return Err(words::kit::ORIENTATIONS_MUST_NAME_AT_LEAST.into());
         }
         let reveal = self.reveal;
         if !(Length::ZERO <= reveal.least && reveal.least <= reveal.usual && reveal.usual <= reveal.most) {
-            return Err(words::kit::REVEAL_LEAST_USUAL_AND_MOST.now().to_owned());
+            return Err(words::kit::REVEAL_LEAST_USUAL_AND_MOST.into());
         }
         let flashing = self.flashing;
         for (field, length) in [
@@ -104,17 +104,17 @@ impl Kit {
             {
                 return Err(words::kit::parts_package_holds_must_be_more(&index, &holds.amount()));
             }
-            part.waste.check().map_err(|wrong| format!("parts[{index}].{wrong}"))?;
+            part.waste.check().map_err(|wrong| wrong.after(format!("parts[{index}].")))?;
             for (term_index, term) in part.needs.iter().enumerate() {
                 term.check(self, index)
-                    .map_err(|wrong| format!("parts[{index}].needs[{term_index}]: {wrong}"))?;
+                    .map_err(|wrong| wrong.after(format!("parts[{index}].needs[{term_index}]: ")))?;
             }
         }
         self.check_hold_down()?;
         self.check_laps()
     }
 
-    fn check_choices(&self) -> Result<(), String> {
+    fn check_choices(&self) -> Result<(), Said> {
         for (index, choice) in self.choices.iter().enumerate() {
             if choice.code.trim().is_empty() || self.choices[..index].iter().any(|c| c.code == choice.code) {
                 return Err(words::kit::choices_code_each_choice_needs(
@@ -128,7 +128,7 @@ impl Kit {
 }
 
 impl Term {
-    fn check(&self, kit: &Kit, index: usize) -> Result<(), String> {
+    fn check(&self, kit: &Kit, index: usize) -> Result<(), Said> {
         if let Measure::Part(number) | Measure::Sticks(number) | Measure::Joints(number) = &self.of {
             // Parts may count parts above them alone, so that no circle can come about.
             if !kit.parts[..index].iter().any(|part| part.number == *number) {
@@ -155,7 +155,7 @@ impl Term {
             Amount::Laid(ref roll) => roll.makes_sense(),
         };
         if !sound {
-            return Err(words::kit::EACH_THE_AMOUNT_MUST_BE.now().to_owned());
+            return Err(words::kit::EACH_THE_AMOUNT_MUST_BE.into());
         }
         let of = self.of.unit(kit);
         let unit = kit.parts.get(index).map_or(Unit::Each, |part| part.unit);
@@ -169,7 +169,7 @@ impl Term {
             Amount::Cut(_) => unit == Unit::Each && of == Unit::Length,
             Amount::Laid(_) => unit == Unit::Area && of == Unit::Area,
         };
-        if fits { Ok(()) } else { Err(words::kit::EACH_COUNT_GIVES_PIECES_OR.now().to_owned()) }
+        if fits { Ok(()) } else { Err(words::kit::EACH_COUNT_GIVES_PIECES_OR.into()) }
     }
 }
 
@@ -184,7 +184,7 @@ mod tests {
         let mut kit = (*builtin_kit()).clone();
         change(&mut kit.parts[1]);
         let error = kit.check().unwrap_err();
-        assert!(error.contains(words), "{error:?} does not say {words:?}");
+        assert!(error.now().contains(words), "{error:?} does not say {words:?}");
     }
 
     #[test]

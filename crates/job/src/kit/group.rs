@@ -1,5 +1,5 @@
 use super::Stage;
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -42,17 +42,17 @@ impl Group {
     ];
 
     /// The heading on an order.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Solar => words::kit::SOLAR.now(),
-            Self::Flashing => words::kit::FLASHING.now(),
-            Self::Roofing => words::common::ROOFING.now(),
-            Self::Wire => words::kit::WIRE_AND_GROUNDING.now(),
-            Self::Deck => words::kit::TEAR_OFF_AND_DECK.now(),
-            Self::Safety => words::kit::SAFETY_AND_CONSUMABLES.now(),
-            Self::Labour => words::common::LABOUR.now(),
-            Self::Disposal => words::kit::DISPOSAL.now(),
-            Self::Fees => words::kit::PERMITS_AND_FEES.now(),
+            Self::Solar => words::kit::SOLAR,
+            Self::Flashing => words::kit::FLASHING,
+            Self::Roofing => words::common::ROOFING,
+            Self::Wire => words::kit::WIRE_AND_GROUNDING,
+            Self::Deck => words::kit::TEAR_OFF_AND_DECK,
+            Self::Safety => words::kit::SAFETY_AND_CONSUMABLES,
+            Self::Labour => words::common::LABOUR,
+            Self::Disposal => words::kit::DISPOSAL,
+            Self::Fees => words::kit::PERMITS_AND_FEES,
         }
     }
 

@@ -1,6 +1,6 @@
 use super::{Amount, Kit, Measure};
 use crate::{Site, Source};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -105,7 +105,7 @@ impl Kit {
         path.filter_map(|it| it.pounds).reduce(f64::min)
     }
 
-    pub(super) fn check_hold_down(&self) -> Result<(), String> {
+    pub(super) fn check_hold_down(&self) -> Result<(), Said> {
         let Some(hold) = &self.hold_down else { return Ok(()) };
         for (field, number) in [("part", &hold.part), ("foot", &hold.foot)] {
             if self.part(number).is_none() {
@@ -161,7 +161,7 @@ mod tests {
         let fastener = kit.fastener(&Site::default()).unwrap();
         assert_eq!([1.0, 2.0, 3.0].map(|a_foot| fastener.holds(a_foot)), [75.0, 60.0, 40.0]);
         kit.hold_down.as_mut().unwrap().path[2].pounds = Some(0.0);
-        assert!(kit.check().unwrap_err().starts_with("hold_down"));
+        assert!(kit.check().unwrap_err().now().starts_with("hold_down"));
     }
 
     #[test]
@@ -170,7 +170,7 @@ mod tests {
         let screw = kit.hold_down.as_ref().unwrap().part.clone();
         let part = kit.parts.iter_mut().find(|part| part.number == screw).unwrap();
         part.needs.retain(|term| !matches!(term.of, crate::Measure::Part(_)));
-        assert!(kit.check().unwrap_err().starts_with("hold_down.part"));
+        assert!(kit.check().unwrap_err().now().starts_with("hold_down.part"));
         kit.hold_down = None;
         kit.check().unwrap();
         assert_eq!(kit.fastener(&Site::default()), None);

@@ -1,7 +1,7 @@
 //! Which piece lies over which: what is laid over another is laid after it.
 
 use super::{Kit, Part, Stage};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 
 impl Part {
     /// The first and the last stage at which some of it is laid.
@@ -22,7 +22,7 @@ impl Kit {
         Some((self.parts[over].laid().1, over) > (self.parts[under].laid().0, under))
     }
 
-    pub(super) fn check_laps(&self) -> Result<(), String> {
+    pub(super) fn check_laps(&self) -> Result<(), Said> {
         for (index, part) in self.parts.iter().enumerate() {
             if part.until.is_some_and(|until| until < part.stage()) {
                 return Err(words::kit::parts_until_must_not_come(&index));
@@ -110,9 +110,9 @@ mod tests {
             change(kit.parts.iter_mut().find(|part| part.number == "FH-210").unwrap());
             kit.check().unwrap_err()
         };
-        assert!(wrong(&|part| part.laps = vec!["FH-211".into()]).contains("before it"));
-        assert!(wrong(&|part| part.laps = vec!["FH-210".into()]).contains("before it"));
-        assert!(wrong(&|part| part.laps = vec!["FH-999".into()]).contains("FH-999"));
-        assert!(wrong(&|part| part.until = Some(crate::Stage::TearOff)).contains("until"));
+        assert!(wrong(&|part| part.laps = vec!["FH-211".into()]).now().contains("before it"));
+        assert!(wrong(&|part| part.laps = vec!["FH-210".into()]).now().contains("before it"));
+        assert!(wrong(&|part| part.laps = vec!["FH-999".into()]).now().contains("FH-999"));
+        assert!(wrong(&|part| part.until = Some(crate::Stage::TearOff)).now().contains("until"));
     }
 }

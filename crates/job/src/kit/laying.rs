@@ -1,5 +1,5 @@
 use chalkcourse_geometry::Length;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -93,13 +93,13 @@ impl Default for BaseRail {
 }
 
 impl Laying {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         if self.joints.is_empty() {
-            return Err(words::kit::LAYING_JOINTS_MUST_NAME_AT.now().to_owned());
+            return Err(words::kit::LAYING_JOINTS_MUST_NAME_AT.into());
         }
         let (from, to) = (self.base_rail.above_course_from.metres(), self.base_rail.above_course_to.metres());
         if !((-1.0..1.0).contains(&from) && from <= to && to < 1.0) {
-            return Err(words::kit::LAYING_BASE_RAIL_ABOVE_COURSE.now().to_owned());
+            return Err(words::kit::LAYING_BASE_RAIL_ABOVE_COURSE.into());
         }
         Ok(())
     }

@@ -1,4 +1,4 @@
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -75,40 +75,40 @@ impl Stage {
     }
 
     /// The heading on an order.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::TearOff => words::kit::TEAR_OFF.now(),
-            Self::Deck => words::kit::DECK.now(),
-            Self::DryIn => words::kit::DRY_IN.now(),
-            Self::FirstCourses => words::kit::FIRST_COURSES.now(),
-            Self::Ground => words::kit::ON_THE_GROUND.now(),
-            Self::UnderArray => words::kit::UNDER_THE_ARRAY.now(),
-            Self::BaseRail => words::kit::BASE_RAIL.now(),
-            Self::Modules => words::kit::MODULES.now(),
-            Self::Head => words::kit::HEAD_FLASHING.now(),
-            Self::Sides => words::kit::SIDES_OF_THE_ARRAY.now(),
-            Self::Around => words::kit::AROUND_THE_ARRAY.now(),
-            Self::Shingles => words::kit::SHINGLES_TO_THE_RIDGE.now(),
-            Self::Wires => words::kit::WIRES_INTO_THE_BOX.now(),
+            Self::TearOff => words::kit::TEAR_OFF,
+            Self::Deck => words::kit::DECK,
+            Self::DryIn => words::kit::DRY_IN,
+            Self::FirstCourses => words::kit::FIRST_COURSES,
+            Self::Ground => words::kit::ON_THE_GROUND,
+            Self::UnderArray => words::kit::UNDER_THE_ARRAY,
+            Self::BaseRail => words::kit::BASE_RAIL,
+            Self::Modules => words::kit::MODULES,
+            Self::Head => words::kit::HEAD_FLASHING,
+            Self::Sides => words::kit::SIDES_OF_THE_ARRAY,
+            Self::Around => words::kit::AROUND_THE_ARRAY,
+            Self::Shingles => words::kit::SHINGLES_TO_THE_RIDGE,
+            Self::Wires => words::kit::WIRES_INTO_THE_BOX,
         }
     }
 
     /// What is done in it, in its order.
-    pub fn work(self) -> &'static str {
+    pub fn work(self) -> Say {
         match self {
-            Self::TearOff => words::kit::OLD_ROOFING_OFF_ANCHORS_ROPES.now(),
-            Self::Deck => words::kit::REPLACE_BAD_SHEATHING_FRAME_CRICKETS.now(),
-            Self::DryIn => words::kit::DRIP_EDGE_AT_THE_EAVES.now(),
-            Self::FirstCourses => words::kit::STARTER_AT_EAVES_AND_RAKES.now(),
-            Self::Ground => words::kit::MEANWHILE_FEET_BRACKETS_AND_DEVICES.now(),
-            Self::UnderArray => words::kit::SELF_ADHERED_MEMBRANE_IN_LEVEL.now(),
-            Self::BaseRail => words::kit::SNAP_THE_LINE_SCREW_THE.now(),
-            Self::Modules => words::kit::ROW_BY_ROW_FROM_THE.now(),
-            Self::Head => words::kit::SUPPORTS_AT_ENDS_AND_SEAMS.now(),
-            Self::Sides => words::kit::A_PIECE_OF_STEP_FLASHING.now(),
-            Self::Around => words::kit::CORNERS_INTERLOCKED_AN_L_PIECE.now(),
-            Self::Shingles => words::kit::CUT_COURSE_OVER_THE_HEAD.now(),
-            Self::Wires => words::kit::BOTH_ENDS_OF_THE_HOME.now(),
+            Self::TearOff => words::kit::OLD_ROOFING_OFF_ANCHORS_ROPES,
+            Self::Deck => words::kit::REPLACE_BAD_SHEATHING_FRAME_CRICKETS,
+            Self::DryIn => words::kit::DRIP_EDGE_AT_THE_EAVES,
+            Self::FirstCourses => words::kit::STARTER_AT_EAVES_AND_RAKES,
+            Self::Ground => words::kit::MEANWHILE_FEET_BRACKETS_AND_DEVICES,
+            Self::UnderArray => words::kit::SELF_ADHERED_MEMBRANE_IN_LEVEL,
+            Self::BaseRail => words::kit::SNAP_THE_LINE_SCREW_THE,
+            Self::Modules => words::kit::ROW_BY_ROW_FROM_THE,
+            Self::Head => words::kit::SUPPORTS_AT_ENDS_AND_SEAMS,
+            Self::Sides => words::kit::A_PIECE_OF_STEP_FLASHING,
+            Self::Around => words::kit::CORNERS_INTERLOCKED_AN_L_PIECE,
+            Self::Shingles => words::kit::CUT_COURSE_OVER_THE_HEAD,
+            Self::Wires => words::kit::BOTH_ENDS_OF_THE_HOME,
         }
     }
 }

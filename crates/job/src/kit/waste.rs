@@ -1,4 +1,4 @@
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -41,11 +41,11 @@ impl RoofKind {
     pub const ALL: [Self; 3] = [Self::Gable, Self::Hip, Self::CutUp];
 
     /// As it is said: "gable roof".
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Gable => words::kit::GABLE_ROOF.now(),
-            Self::Hip => words::kit::HIP_ROOF.now(),
-            Self::CutUp => words::kit::CUT_UP_ROOF_WITH_VALLEYS.now(),
+            Self::Gable => words::kit::GABLE_ROOF,
+            Self::Hip => words::kit::HIP_ROOF,
+            Self::CutUp => words::kit::CUT_UP_ROOF_WITH_VALLEYS,
         }
     }
 }
@@ -67,7 +67,7 @@ impl Waste {
         }
     }
 
-    pub(super) fn check(self) -> Result<(), String> {
+    pub(super) fn check(self) -> Result<(), Said> {
         let shares = RoofKind::ALL.map(|kind| self.share(kind));
         match shares.iter().find(|share| !is_share(**share)) {
             Some(share) => Err(words::kit::waste_is_a_share_from(&share)),

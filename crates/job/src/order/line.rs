@@ -1,6 +1,6 @@
 use super::MOST_PACKAGES;
 use crate::{Group, Stage};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -42,24 +42,24 @@ pub struct AddedLine {
 }
 
 impl Override {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         within(self.packages)
     }
 }
 
 impl AddedLine {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         if self.number.trim().is_empty() {
-            return Err(words::order::NUMBER_A_LINE_NEEDS_A.now().to_owned());
+            return Err(words::order::NUMBER_A_LINE_NEEDS_A.into());
         }
         if let Some(price) = self.price {
-            crate::prices::check_money(price).map_err(|wrong| format!("price: {wrong}"))?;
+            crate::prices::check_money(price).map_err(|wrong| wrong.after("price: "))?;
         }
         within(self.packages)
     }
 }
 
-fn within(packages: u64) -> Result<(), String> {
+fn within(packages: u64) -> Result<(), Said> {
     if packages > MOST_PACKAGES {
         return Err(words::order::packages_must_be_at_most(&MOST_PACKAGES, &packages));
     }

@@ -1,4 +1,4 @@
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -36,7 +36,7 @@ pub enum Profit {
 }
 
 impl Pricing {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         percent("overhead_percent", self.overhead_percent, 1000)?;
         match self.profit {
             Profit::None => Ok(()),
@@ -47,10 +47,10 @@ impl Pricing {
     }
 }
 
-fn percent(field: &str, share: Decimal, most: i64) -> Result<(), String> {
+fn percent(field: &str, share: Decimal, most: i64) -> Result<(), Said> {
     if (Decimal::ZERO..=Decimal::from(most)).contains(&share) && share.normalize().scale() <= 4 {
         Ok(())
     } else {
-        Err(words::order::must_be_0_to_with(&field, &most, &share))
+        Err(words::order::must_be_0_to_with(&field, &most, &format_args!("{share}")))
     }
 }

@@ -1,5 +1,5 @@
 use super::MOST_PACKAGES;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -47,7 +47,7 @@ impl Delivery {
         *self == Self::default()
     }
 
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         for (number, count) in &self.counts {
             if count.packages > MOST_PACKAGES {
                 return Err(words::order::counts_packages_must_be_at(
@@ -73,7 +73,7 @@ impl Delivery {
 ///
 /// # Errors
 /// The line and what was expected there.
-pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, String> {
+pub fn counts_from_csv(text: &str) -> Result<BTreeMap<String, Received>, Said> {
     let table = crate::table::Table::from_csv(text, &[&["number"], &["counted"]])?;
     let (number, counted) = (table.column(&["number"])?, table.column(&["counted"])?);
     let (damaged, note) = (table.column(&["damaged"]).ok(), table.column(&["note"]).ok());
@@ -114,8 +114,8 @@ mod tests {
         assert_eq!(counts.len(), 2, "what was not counted is not none");
         assert_eq!(counts["FH-101"], Received { packages: 12, damaged: 1, note: "corner split".into() });
         assert_eq!(counts["FH-103"].packages, 0);
-        assert!(counts_from_csv("number,counted\nA,x\n").unwrap_err().starts_with("line 2"));
-        assert!(counts_from_csv("number,counted\nA,1\nA,2\n").unwrap_err().contains("twice"));
-        assert!(counts_from_csv("number,counted,damaged\nA,1,2\n").unwrap_err().contains("damaged"));
+        assert!(counts_from_csv("number,counted\nA,x\n").unwrap_err().now().starts_with("line 2"));
+        assert!(counts_from_csv("number,counted\nA,1\nA,2\n").unwrap_err().now().contains("twice"));
+        assert!(counts_from_csv("number,counted,damaged\nA,1,2\n").unwrap_err().now().contains("damaged"));
     }
 }

@@ -1,5 +1,5 @@
 use crate::Holds;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -17,9 +17,9 @@ pub struct Leftover {
 }
 
 impl Leftover {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         if self.number.trim().is_empty() {
-            return Err(words::order::NUMBER_A_LEFTOVER_NEEDS_THE.now().to_owned());
+            return Err(words::order::NUMBER_A_LEFTOVER_NEEDS_THE.into());
         }
         if (0.0..1e6).contains(&self.amount.amount()) {
             Ok(())
@@ -34,20 +34,20 @@ impl Leftover {
 ///
 /// # Errors
 /// The line and what was expected there.
-pub fn stock_from_csv(text: &str) -> Result<Vec<Leftover>, String> {
+pub fn stock_from_csv(text: &str) -> Result<Vec<Leftover>, Said> {
     let table = crate::table::Table::from_csv(text, &[&["number"], &["amount"]])?;
     let (number, amount) = (table.column(&["number"])?, table.column(&["amount"])?);
     let note = table.column(&["note"]).ok();
     let mut stock = Vec::new();
     for row in table.rows() {
         let amount =
-            Holds::parse_cell(row.cell(amount)).map_err(|wrong| format!("{}: {wrong}", row.place()))?;
+            Holds::parse_cell(row.cell(amount)).map_err(|wrong| wrong.after(format!("{}: ", row.place())))?;
         let leftover = Leftover {
             number: row.cell(number).to_owned(),
             amount,
             note: note.map_or_else(String::new, |note| row.cell(note).to_owned()),
         };
-        leftover.check().map_err(|wrong| format!("{}: {wrong}", row.place()))?;
+        leftover.check().map_err(|wrong| wrong.after(format!("{}: ", row.place())))?;
         stock.push(leftover);
     }
     Ok(stock)
@@ -70,7 +70,7 @@ mod tests {
 
     #[test]
     fn what_it_can_not_read_is_told_with_its_line() {
-        assert!(stock_from_csv("number,amount\nFH-1,many\n").unwrap_err().starts_with("line 2"));
-        assert!(stock_from_csv("number\nFH-1\n").unwrap_err().contains("\"amount\""));
+        assert!(stock_from_csv("number,amount\nFH-1,many\n").unwrap_err().now().starts_with("line 2"));
+        assert!(stock_from_csv("number\nFH-1\n").unwrap_err().now().contains("\"amount\""));
     }
 }

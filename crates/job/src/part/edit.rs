@@ -2,7 +2,7 @@ use super::{PlanMove, RoofPart};
 use crate::edit::{is_place, take_number};
 use crate::{EditError, Face, Job, PartId};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use std::collections::BTreeSet;
 
 /// Puts a part. The datums of its faces go with their wall lines, so that what lies on them keeps its distance to the
@@ -50,7 +50,7 @@ pub(crate) fn remove_part(job: &mut Job<Face>, id: PartId) -> Result<(), EditErr
     let before = job.parts.len();
     job.parts.retain(|part| part.id != id);
     if job.parts.len() == before {
-        return Err(EditError::Missing { what: words::job::PART.now(), number: id.0 });
+        return Err(EditError::Missing { what: words::job::PART, number: id.0 });
     }
     let of_part = |face: &Face| face.from.is_some_and(|from| from.part == id);
     let gone: BTreeSet<_> =
@@ -65,7 +65,7 @@ pub(crate) fn remove_part(job: &mut Job<Face>, id: PartId) -> Result<(), EditErr
 pub(crate) fn move_parts(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
     for id in ids {
         if job.part(*id).is_none() {
-            return Err(EditError::Missing { what: words::job::PART.now(), number: id.0 });
+            return Err(EditError::Missing { what: words::job::PART, number: id.0 });
         }
     }
     let moves = |part: PartId| ids.contains(&part);
@@ -95,7 +95,7 @@ pub(crate) fn move_parts(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) ->
 /// below would close under it.
 pub(crate) fn free(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     if job.part(id).is_none() {
-        return Err(EditError::Missing { what: words::job::PART.now(), number: id.0 });
+        return Err(EditError::Missing { what: words::job::PART, number: id.0 });
     }
     let group = job.parts_joined_to(id);
     for face in job.faces.iter_mut().filter(|face| face.from.is_some_and(|from| group.contains(&from.part))) {

@@ -145,7 +145,7 @@ fn new_face(job: &mut Job<Face>, surface: &Surface) -> Face {
 
 /// "South" on the main house, "Porch south" on a part with another name; "South 2" where there is one.
 fn free_name(job: &Job<Face>, surface: &Surface) -> String {
-    let way = surface.plane.downslope.word();
+    let way = surface.plane.downslope.word().now();
     let of_part = job.parts.iter().find(|part| part.id == surface.from.part);
     let wanted = match of_part {
         Some(part) if part.kind != super::PartKind::Main && !part.name.trim().is_empty() => {

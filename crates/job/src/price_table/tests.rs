@@ -1,12 +1,13 @@
 use super::*;
 use crate::builtin_kit;
+use chalkcourse_words::Said;
 use std::str::FromStr;
 
 fn decimal(text: &str) -> Decimal {
     Decimal::from_str(text).unwrap()
 }
 
-fn read_csv(text: &str) -> Result<PriceReading, String> {
+fn read_csv(text: &str) -> Result<PriceReading, Said> {
     price_list(&Table::from_csv(text, &COLUMNS)?, "Harbour Supply", &builtin_kit())
 }
 
@@ -69,7 +70,7 @@ fn a_tax_below_one_percent_says_what_it_is() {
     assert_eq!(of("8,25 %").unwrap(), decimal("8.25"));
     assert_eq!(of("0.5 %").unwrap(), decimal("0.5"));
     assert_eq!(of("0").unwrap(), decimal("0"));
-    assert!(of("0.0825").unwrap_err().contains("line 3"));
+    assert!(of("0.0825").unwrap_err().now().contains("line 3"));
     assert!(of("120").is_err());
 }
 
@@ -86,7 +87,7 @@ fn spellings_titles_and_what_is_unknown_are_told() {
     assert_eq!(summary.unknown, ["ZZ-1"]);
     assert_eq!((summary.taken, summary.titles, summary.left_alone()), (3, 2, 3));
     assert_eq!(summary.twice, ["FH-130"]);
-    let words = summary.text();
+    let words = summary.said().to_string();
     assert!(words.starts_with("3 prices taken, 1 unknown to the kit, 3 left alone\n"), "{words}");
     assert!(words.contains("fh-101 as FH-101") && words.contains("ZZ-1"), "{words}");
     assert!(!summary.is_plain());
@@ -96,7 +97,7 @@ fn spellings_titles_and_what_is_unknown_are_told() {
 fn what_is_wrong_is_told_with_its_line() {
     let check = |text: &str, words: &str| {
         let wrong = read_csv(text).unwrap_err();
-        assert!(wrong.contains(words), "{wrong}");
+        assert!(wrong.now().contains(words), "{wrong}");
     };
     check("number,name,price\n,currency,USD\nA,,1\nA,,2\n", "line 4");
     check("number,name,price\n,currency,USD\nFH-101,,1\nfh-101,,2\n", "line 4");
@@ -143,5 +144,5 @@ fn a_workbook_is_read_by_what_its_cells_are() {
         assert_eq!(summary.other_sheets, ["About us"]);
         assert_eq!(summary.titles, 1);
     }
-    assert!(workbook("0.0000").unwrap_err().contains("row 5"));
+    assert!(workbook("0.0000").unwrap_err().now().contains("row 5"));
 }

@@ -1,6 +1,6 @@
 use super::Limit;
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -58,7 +58,7 @@ pub struct RidgeRoom {
 }
 
 impl FireAccess {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         let lengths = [
             ("path_width", Some(self.path_width.value)),
             ("ridge.up_to_share", Some(self.ridge.up_to_share.value)),

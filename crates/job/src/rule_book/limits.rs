@@ -3,7 +3,7 @@
 use super::{Limit, LoadStandard, PathScheme, RuleBook};
 use crate::{Source, Standing};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use std::collections::BTreeMap;
 
 /// What a limit says.
@@ -37,9 +37,9 @@ pub struct LimitRow {
     /// Its path in the file, as [`Difference::field`](super::Difference::field) has it without `.value`.
     pub field: String,
     /// The part of the book.
-    pub part: &'static str,
+    pub part: Say,
     /// What it limits.
-    pub name: String,
+    pub name: Said,
     /// What it says.
     pub value: LimitValue,
     /// By whose word; `None` for a setback or clearance that the book does not have.
@@ -109,7 +109,7 @@ impl Slot for Number<'_> {
     }
 }
 
-type Visit<'v> = dyn FnMut(String, &'static str, String, &mut dyn Slot) + 'v;
+type Visit<'v> = dyn FnMut(String, Say, Said, &mut dyn Slot) + 'v;
 
 impl RuleBook {
     /// Every limit of the book, in the order of its file. Setbacks and clearances that the book does not have are here
@@ -129,7 +129,7 @@ impl RuleBook {
     ///
     /// # Errors
     /// There is no such limit, the value is of another kind, or the book would not make sense with it.
-    pub fn with_limit(&self, field: &str, value: &LimitValue) -> Result<Self, String> {
+    pub fn with_limit(&self, field: &str, value: &LimitValue) -> Result<Self, Said> {
         self.changed(field, &mut |slot| {
             let before = slot.value();
             if before == *value {
@@ -150,9 +150,9 @@ impl RuleBook {
     ///
     /// # Errors
     /// There is no such limit, or the source is empty: a limit without one is nobody's word.
-    pub fn with_source(&self, field: &str, source: &Source) -> Result<Self, String> {
+    pub fn with_source(&self, field: &str, source: &Source) -> Result<Self, Said> {
         if source.text.trim().is_empty() {
-            return Err(words::rulebook::SAY_WHERE_THE_LIMIT_COMES.now().to_owned());
+            return Err(words::rulebook::SAY_WHERE_THE_LIMIT_COMES.into());
         }
         self.changed(field, &mut |slot| {
             *slot.source() = Source::new(source.text.trim(), source.standing);
@@ -160,7 +160,7 @@ impl RuleBook {
         })
     }
 
-    fn changed(&self, field: &str, change: &mut dyn FnMut(&mut dyn Slot) -> bool) -> Result<Self, String> {
+    fn changed(&self, field: &str, change: &mut dyn FnMut(&mut dyn Slot) -> bool) -> Result<Self, Said> {
         let mut book = self.clone();
         let mut done = None;
         book.walk(&mut |at, _, _, slot| {
@@ -200,7 +200,7 @@ impl RuleBook {
         all(&mut self.setbacks, &EdgeKind::ALL, |kind, limit| {
             visit(
                 format!("setbacks.{}", key(kind)),
-                words::rulebook::SETBACKS_ON_THE_SLOPE.now(),
+                words::rulebook::SETBACKS_ON_THE_SLOPE,
                 words::rulebook::from(&kind.name()),
                 limit,
             );
@@ -208,130 +208,121 @@ impl RuleBook {
         all(&mut self.clearances, &crate::PenetrationKind::ALL, |kind, limit| {
             visit(
                 format!("clearances.{}", key(kind)),
-                words::rulebook::CLEARANCES_ON_THE_SLOPE.now(),
+                words::rulebook::CLEARANCES_ON_THE_SLOPE,
                 words::rulebook::to(&kind.name()),
                 limit,
             );
         });
         for (field, side, limits) in [
-            ("clearances_above", words::rulebook::ABOVE.now(), &mut self.clearances_above),
-            ("clearances_below", words::rulebook::BELOW.now(), &mut self.clearances_below),
+            ("clearances_above", words::rulebook::ABOVE, &mut self.clearances_above),
+            ("clearances_below", words::rulebook::BELOW, &mut self.clearances_below),
         ] {
             all(limits, &crate::PenetrationKind::ALL, |kind, limit| {
                 visit(
                     format!("{field}.{}", key(kind)),
-                    words::rulebook::CLEARANCES_BY_SIDE_WHERE_MORE.now(),
-                    format!("{side} {}", kind.name()),
+                    words::rulebook::CLEARANCES_BY_SIDE_WHERE_MORE,
+                    Said::joined([side.into(), Said::own(" "), kind.name().into()]),
                     limit,
                 );
             });
         }
-        let part = words::rulebook::THE_ARRAY.now();
+        let part = words::rulebook::THE_ARRAY;
         visit(
             "courses_to_ridge".into(),
             part,
-            words::rulebook::FULL_COURSES_LEFT_TO_THE.now().into(),
+            words::rulebook::FULL_COURSES_LEFT_TO_THE.into(),
             &mut self.courses_to_ridge,
         );
         let hooked = &mut Number(&mut self.hooked_share, LimitValue::Share);
-        visit("hooked_share".into(), part, words::rulebook::SHARE_OF_A_LOWER_EDGE.now().into(), hooked);
+        visit("hooked_share".into(), part, words::rulebook::SHARE_OF_A_LOWER_EDGE.into(), hooked);
         if let Some(fire) = &mut self.fire_access {
-            let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(
-                    format!("fire_access.{field}"),
-                    words::common::FIRE_ACCESS.now(),
-                    name.to_owned(),
-                    slot,
-                );
+            let mut one = |field: &str, name: Say, slot: &mut dyn Slot| {
+                visit(format!("fire_access.{field}"), words::common::FIRE_ACCESS, name.into(), slot);
             };
-            one("scheme", words::rulebook::PATHWAYS.now(), &mut fire.scheme);
-            one("path_width", words::rulebook::LEAST_WIDTH_OF_A_PATHWAY.now(), &mut fire.path_width);
-            one("street_side", words::rulebook::ONE_ON_THE_STREET_SIDE.now(), &mut fire.street_side);
-            one("exempt_to", words::rulebook::EXEMPT_UP_TO_A_PITCH.now(), &mut fire.exempt_to);
+            one("scheme", words::rulebook::PATHWAYS, &mut fire.scheme);
+            one("path_width", words::rulebook::LEAST_WIDTH_OF_A_PATHWAY, &mut fire.path_width);
+            one("street_side", words::rulebook::ONE_ON_THE_STREET_SIDE, &mut fire.street_side);
+            one("exempt_to", words::rulebook::EXEMPT_UP_TO_A_PITCH, &mut fire.exempt_to);
             one(
                 "ridge.up_to_share",
-                words::rulebook::BESIDE_A_RIDGE_SMALLER_ARRAY.now(),
+                words::rulebook::BESIDE_A_RIDGE_SMALLER_ARRAY,
                 &mut fire.ridge.up_to_share,
             );
-            one("ridge.beyond", words::rulebook::BESIDE_A_RIDGE_LARGER_ARRAY.now(), &mut fire.ridge.beyond);
+            one("ridge.beyond", words::rulebook::BESIDE_A_RIDGE_LARGER_ARRAY, &mut fire.ridge.beyond);
             one(
                 "ridge.share",
-                words::rulebook::SMALLER_ARRAY_SHARE_OF_THE.now(),
+                words::rulebook::SMALLER_ARRAY_SHARE_OF_THE,
                 &mut Number(&mut fire.ridge.share, LimitValue::Share),
             );
             let sprinklers = &mut Number(&mut fire.ridge.share_with_sprinklers, LimitValue::Share);
-            one("ridge.share_with_sprinklers", words::rulebook::THE_SAME_WITH_SPRINKLERS.now(), sprinklers);
+            one("ridge.share_with_sprinklers", words::rulebook::THE_SAME_WITH_SPRINKLERS, sprinklers);
             if let Some(limit) = &mut fire.hip_or_valley {
-                one("hip_or_valley", words::rulebook::BESIDE_A_HIP_OR_VALLEY.now(), limit);
+                one("hip_or_valley", words::rulebook::BESIDE_A_HIP_OR_VALLEY, limit);
             }
             if let Some(limit) = &mut fire.below_escape {
-                one("below_escape", words::rulebook::FREE_BELOW_AN_ESCAPE_WINDOW.now(), limit);
+                one("below_escape", words::rulebook::FREE_BELOW_AN_ESCAPE_WINDOW, limit);
             }
             if let Some(limit) = &mut fire.integrated_exempt {
-                one("integrated_exempt", words::rulebook::ROOF_INTEGRATED_IS_EXEMPT.now(), limit);
+                one("integrated_exempt", words::rulebook::ROOF_INTEGRATED_IS_EXEMPT, limit);
             }
         }
         if let Some(roofing) = &mut self.roofing {
-            let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(format!("roofing.{field}"), words::common::ROOFING.now(), name.to_owned(), slot);
+            let mut one = |field: &str, name: Say, slot: &mut dyn Slot| {
+                visit(format!("roofing.{field}"), words::common::ROOFING, name.into(), slot);
             };
-            one("least_pitch", words::rulebook::LEAST_PITCH_FOR_SHINGLES.now(), &mut roofing.least_pitch);
+            one("least_pitch", words::rulebook::LEAST_PITCH_FOR_SHINGLES, &mut roofing.least_pitch);
             one(
                 "single_underlayment_from",
-                words::rulebook::ONE_UNDERLAYMENT_FROM.now(),
+                words::rulebook::ONE_UNDERLAYMENT_FROM,
                 &mut roofing.single_underlayment_from,
             );
-            one("cricket_from", words::rulebook::CRICKET_BEHIND_WIDER_THAN.now(), &mut roofing.cricket_from);
+            one("cricket_from", words::rulebook::CRICKET_BEHIND_WIDER_THAN, &mut roofing.cricket_from);
             if let Some(limit) = &mut roofing.valley_clear {
-                one("valley_clear", words::rulebook::SIDE_FLASHING_TO_A_VALLEYS.now(), limit);
+                one("valley_clear", words::rulebook::SIDE_FLASHING_TO_A_VALLEYS, limit);
             }
             if let Some(limit) = &mut roofing.hip_clear {
-                one("hip_clear", words::rulebook::SIDE_FLASHING_TO_A_HIPS.now(), limit);
+                one("hip_clear", words::rulebook::SIDE_FLASHING_TO_A_HIPS, limit);
             }
             if let Some(limit) = &mut roofing.lot_line_within {
-                one("lot_line_within", words::rulebook::FIRE_CLASS_WHERE_A_LOT.now(), limit);
+                one("lot_line_within", words::rulebook::FIRE_CLASS_WHERE_A_LOT, limit);
             }
             if let Some(limit) = &mut roofing.drip_edge {
-                one("drip_edge", words::common::DRIP_EDGE.now(), limit);
+                one("drip_edge", words::common::DRIP_EDGE, limit);
             }
             if let Some(ice) = &mut roofing.ice_barrier {
                 one(
                     "ice_barrier.inside_wall",
-                    words::rulebook::ICE_BARRIER_INSIDE_THE_WALL.now(),
+                    words::rulebook::ICE_BARRIER_INSIDE_THE_WALL,
                     &mut ice.inside_wall,
                 );
-                one(
-                    "ice_barrier.steep_from",
-                    words::rulebook::ICE_BARRIER_STEEP_FROM.now(),
-                    &mut ice.steep_from,
-                );
+                one("ice_barrier.steep_from", words::rulebook::ICE_BARRIER_STEEP_FROM, &mut ice.steep_from);
                 one(
                     "ice_barrier.steep_length",
-                    words::rulebook::ICE_BARRIER_STEEP_LENGTH.now(),
+                    words::rulebook::ICE_BARRIER_STEEP_LENGTH,
                     &mut ice.steep_length,
                 );
             }
             if let Some(limit) = &mut roofing.fire_class {
-                one("fire_class", words::common::FIRE_CLASS.now(), limit);
+                one("fire_class", words::common::FIRE_CLASS, limit);
             }
         }
         if let Some(loads) = &mut self.loads {
-            let mut one = |field: &str, name: &str, slot: &mut dyn Slot| {
-                visit(format!("loads.{field}"), words::common::WIND_AND_SNOW.now(), name.to_owned(), slot);
+            let mut one = |field: &str, name: Say, slot: &mut dyn Slot| {
+                visit(format!("loads.{field}"), words::common::WIND_AND_SNOW, name.into(), slot);
             };
-            one("standard", words::rulebook::EDITION.now(), &mut loads.standard);
+            one("standard", words::rulebook::EDITION, &mut loads.standard);
             one(
                 "wind_factor",
-                words::rulebook::WIND_FACTOR.now(),
+                words::rulebook::WIND_FACTOR,
                 &mut Number(&mut loads.wind_factor, LimitValue::Factor),
             );
             one(
                 "dead_factor",
-                words::rulebook::DEAD_LOAD_FACTOR.now(),
+                words::rulebook::DEAD_LOAD_FACTOR,
                 &mut Number(&mut loads.dead_factor, LimitValue::Factor),
             );
             let least = &mut Number(&mut loads.least_pressure_psf, LimitValue::Psf);
-            one("least_pressure_psf", words::rulebook::LEAST_PRESSURE.now(), least);
+            one("least_pressure_psf", words::rulebook::LEAST_PRESSURE, least);
         }
     }
 }

@@ -1,5 +1,5 @@
 use super::Limit;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -39,7 +39,7 @@ pub struct Loads {
 }
 
 impl Loads {
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         for (field, value) in [
             ("wind_factor", self.wind_factor.value),
             ("dead_factor", self.dead_factor.value),

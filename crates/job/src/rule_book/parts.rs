@@ -2,7 +2,7 @@
 
 use super::RuleBook;
 use crate::builtin_rule_books;
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{Say, later as words};
 use serde_json::Value;
 
 /// A part of a rule book that may be missing.

@@ -1,7 +1,7 @@
 use super::Limit;
 use crate::PenetrationKind;
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -60,7 +60,7 @@ impl Roofing {
             && wide > self.cricket_from.value.metres() + NEAR
     }
 
-    pub(super) fn check(&self) -> Result<(), String> {
+    pub(super) fn check(&self) -> Result<(), Said> {
         let ice = self.ice_barrier.as_ref();
         let lengths = [
             ("cricket_from", Some(self.cricket_from.value)),

@@ -3,7 +3,7 @@
 use super::{Fields, Point, Which, Wrong, find};
 use crate::{Block, BlockId, Cell, Edit, Orientation, Resolved};
 use chalkcourse_geometry::Length;
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 use std::collections::BTreeSet;

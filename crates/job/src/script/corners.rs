@@ -4,7 +4,7 @@ use super::{Point, Spot, Which, Wrong, find};
 use crate::{Edit, Face, Resolved, RoofPart};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 
@@ -129,7 +129,7 @@ impl RemoveCorner {
         of.corner(self.corner.0).ok_or_else(|| find::no_spot("corner", self.corner, of.outline()))?;
         let without = of.put(|part| part.without_corner(ring, side), |face| face.without_corner(ring, side));
         without.ok_or_else(|| {
-            let wrong = words::job::AN_OUTLINE_OF_THREE_CORNERS.now().to_owned();
+            let wrong = words::job::AN_OUTLINE_OF_THREE_CORNERS;
             Wrong::field("corner", wrong)
         })
     }

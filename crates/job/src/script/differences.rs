@@ -1,7 +1,7 @@
 //! What one job has more, less or otherwise than another.
 
 use crate::{Face, Resolved};
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -56,20 +56,20 @@ pub enum Thing {
 
 impl Thing {
     /// The word for it.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Part => words::job::PART_3.now(),
-            Self::Face => words::common::FACE_2.now(),
-            Self::Penetration => words::common::PENETRATION.now(),
-            Self::Block => words::common::BLOCK_2.now(),
-            Self::Waiver => words::job::WAIVER.now(),
-            Self::Job => words::common::JOB.now(),
-            Self::Site => words::job::SITE.now(),
-            Self::Underlay => words::job::PICTURE_UNDER_THE_PLAN.now(),
-            Self::Kit => words::job::KIT.now(),
-            Self::RuleBook => words::job::RULE_BOOK.now(),
-            Self::Prices => words::job::PRICE_LIST.now(),
-            Self::Order => words::job::ORDER.now(),
+            Self::Part => words::job::PART_3,
+            Self::Face => words::common::FACE_2,
+            Self::Penetration => words::common::PENETRATION,
+            Self::Block => words::common::BLOCK_2,
+            Self::Waiver => words::job::WAIVER,
+            Self::Job => words::common::JOB,
+            Self::Site => words::job::SITE,
+            Self::Underlay => words::job::PICTURE_UNDER_THE_PLAN,
+            Self::Kit => words::job::KIT,
+            Self::RuleBook => words::job::RULE_BOOK,
+            Self::Prices => words::job::PRICE_LIST,
+            Self::Order => words::job::ORDER,
         }
     }
 }
@@ -88,11 +88,11 @@ pub enum How {
 
 impl How {
     /// The word for it.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Say {
         match self {
-            Self::Added => words::job::ADDED.now(),
-            Self::Changed => words::job::CHANGED.now(),
-            Self::Removed => words::job::REMOVED.now(),
+            Self::Added => words::job::ADDED,
+            Self::Changed => words::job::CHANGED,
+            Self::Removed => words::job::REMOVED,
         }
     }
 }

@@ -4,7 +4,7 @@ use super::{Fields, Point, Spot, Which, Wrong, find};
 use crate::{Edit, Face, FaceId, Resolved, first_free};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch};
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 

@@ -1,7 +1,7 @@
 //! Some fields of a thing in place of the whole thing.
 
 use super::Wrong;
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::de::{Deserialize, DeserializeOwned, Deserializer};
 use serde::ser::Serialize;
@@ -27,7 +27,7 @@ impl<T: Serialize + DeserializeOwned> Fields<T> {
     pub(super) fn over(&self, there: &T) -> Result<T, Wrong> {
         let unfit = |error: serde_json::Error| Wrong::field(".", error.to_string());
         if let Some(field) = FIXED.iter().find(|field| self.given.contains_key(**field)) {
-            let wrong = words::job::IT_SAYS_WHICH_THING_THIS.now().to_owned();
+            let wrong = words::job::IT_SAYS_WHICH_THING_THIS;
             return Err(Wrong::field(*field, wrong));
         }
         let mut whole = serde_json::to_value(there).map_err(unfit)?;

@@ -3,28 +3,28 @@
 use super::{Point, Spot, Which, Wrong};
 use crate::{Block, Face, Penetration, Resolved, RoofPart};
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_words as words;
+use chalkcourse_words::{Say, later as words};
 
 pub(super) fn part<'a>(job: &'a Resolved, which: &Which) -> Result<&'a RoofPart, Wrong> {
-    one(&job.parts, words::job::PART.now(), which, |part| (part.id.0, &part.name))
+    one(&job.parts, words::job::PART, which, |part| (part.id.0, &part.name))
 }
 
 pub(super) fn face<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Face, Wrong> {
-    one(&job.faces, words::job::FACE.now(), which, |face| (face.id.0, &face.name))
+    one(&job.faces, words::job::FACE, which, |face| (face.id.0, &face.name))
 }
 
 pub(super) fn penetration<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Penetration, Wrong> {
-    one(&job.penetrations, words::job::PENETRATION.now(), which, |there| (there.id.0, &there.name))
+    one(&job.penetrations, words::job::PENETRATION, which, |there| (there.id.0, &there.name))
 }
 
 pub(super) fn block<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Block, Wrong> {
-    one(&job.blocks, words::job::BLOCK.now(), which, |block| (block.id.0, &block.name))
+    one(&job.blocks, words::job::BLOCK, which, |block| (block.id.0, &block.name))
 }
 
 /// The one thing of a list that is meant.
 fn one<'a, T>(
     list: &'a [T],
-    what: &'static str,
+    what: Say,
     which: &Which,
     of: impl Fn(&T) -> (u32, &str),
 ) -> Result<&'a T, Wrong> {
@@ -48,7 +48,7 @@ fn one<'a, T>(
 /// Says that an outline has no such corner or side.
 pub(super) fn no_spot(field: &'static str, spot: Spot, outline: &Polygon) -> Wrong {
     let counts: Vec<String> = outline.rings().map(|ring| ring.len().to_string()).collect();
-    let wrong = words::job::there_is_no_the_rings(&spot, &counts.join(", "));
+    let wrong = words::job::there_is_no_the_rings(&format_args!("{spot}"), &counts.join(", "));
     Wrong::field(field, wrong)
 }
 

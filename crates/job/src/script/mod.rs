@@ -37,7 +37,7 @@ pub use read::{EDITS_FORMAT, Script, StepError, edits_schema, edits_to_text, scr
 pub use shelf::{Folder, NoFiles, Shelf};
 
 use crate::{Edit, EditError, FileError, Resolved, apply};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, Say, later as words};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::Value;
 use std::borrow::Cow;
@@ -46,11 +46,11 @@ use std::borrow::Cow;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
     name: String,
-    said: Said,
+    does: Does,
 }
 
 #[derive(Clone, Debug, PartialEq)]
-enum Said {
+enum Does {
     Edit(Box<Edit>),
     Change(Box<Change>),
 }
@@ -64,13 +64,13 @@ pub enum Wrong {
         /// As a path of names and numbers; "." for the whole.
         field: String,
         /// What is wrong and what was expected.
-        wrong: String,
+        wrong: Said,
     },
     /// The job has nothing of that number or name.
-    #[error("{}", words::job::the_job_has_no_there(&what, &asked, &if known.is_empty() { words::common::NONE_2.now() } else { known }))]
+    #[error("{}", words::job::the_job_has_no_there(&what, &asked, &if known.is_empty() { Said::from(words::common::NONE_2) } else { Said::own(known) }))]
     NoSuch {
         /// A part, face, penetration or block.
-        what: &'static str,
+        what: Say,
         /// As it was asked for.
         asked: String,
         /// Numbers and names of those that there are.
@@ -80,7 +80,7 @@ pub enum Wrong {
     #[error("{}", words::job::several_have_the_name_of(&what, &asked, &numbers))]
     SameName {
         /// A part, face, penetration or block.
-        what: &'static str,
+        what: Say,
         /// As it was asked for.
         asked: String,
         /// Their numbers.
@@ -101,10 +101,7 @@ pub enum Wrong {
         block: String,
     },
     /// No picture lies under the plan.
-    #[error(
-        "{}",
-        words::job::NO_PICTURE_LIES_UNDER_THE.now()
-    )]
+    #[error("{}", words::job::NO_PICTURE_LIES_UNDER_THE)]
     NoUnderlay,
     /// A file that the step names can't be used.
     #[error(transparent)]
@@ -118,7 +115,7 @@ pub enum Wrong {
 }
 
 impl Wrong {
-    fn field(field: impl Into<String>, wrong: impl Into<String>) -> Self {
+    fn field(field: impl Into<String>, wrong: impl Into<Said>) -> Self {
         Self::Field { field: field.into(), wrong: wrong.into() }
     }
 }
@@ -134,9 +131,9 @@ impl Step {
     /// # Errors
     /// [`Wrong`]: what of the step does not fit the job, and what does.
     pub fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
-        let edit = match &self.said {
-            Said::Edit(edit) => Edit::clone(edit),
-            Said::Change(change) => change.edit(job, shelf)?,
+        let edit = match &self.does {
+            Does::Edit(edit) => Edit::clone(edit),
+            Does::Change(change) => change.edit(job, shelf)?,
         };
         Ok(shelf.placed(edit))
     }
@@ -152,9 +149,9 @@ impl Step {
 
 impl Step {
     /// Reads a step; else the field, as a path from the step, and what is wrong with it.
-    fn from_value(value: Value) -> Result<Self, (String, String)> {
+    fn from_value(value: Value) -> Result<Self, (String, Said)> {
         let told = |error: serde_path_to_error::Error<serde_json::Error>| {
-            (error.path().to_string(), error.inner().to_string())
+            (error.path().to_string(), error.inner().to_string().into())
         };
         let begins =
             value.as_object().filter(|fields| fields.len() == 1).and_then(|fields| fields.keys().next());
@@ -163,10 +160,10 @@ impl Step {
             return Err((".".to_owned(), wrong));
         };
         let name = begins.clone();
-        let said = if Change::NAMES.contains(&name.as_str()) {
-            Said::Change(serde_path_to_error::deserialize(value).map_err(told)?)
+        let does = if Change::NAMES.contains(&name.as_str()) {
+            Does::Change(serde_path_to_error::deserialize(value).map_err(told)?)
         } else if Edit::NAMES.contains(&name.as_str()) {
-            Said::Edit(serde_path_to_error::deserialize(value).map_err(told)?)
+            Does::Edit(serde_path_to_error::deserialize(value).map_err(told)?)
         } else {
             let mut known: Vec<&str> = Change::NAMES.iter().chain(&Edit::NAMES).copied().collect();
             known.sort_unstable();
@@ -174,7 +171,7 @@ impl Step {
             let wrong = words::job::nothing_is_done_by_there(&format_args!("{name:?}"), &known.join(", "));
             return Err((".".to_owned(), wrong));
         };
-        Ok(Self { name, said })
+        Ok(Self { name, does })
     }
 }
 

@@ -44,7 +44,8 @@ enum Size {
 impl AddPenetration {
     pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let taken = |name: &str| job.penetrations.iter().any(|there| there.name == name);
-        let name = self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name()), taken));
+        let name =
+            self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name().now()), taken));
         let at = match &self.face {
             None => self.at.0,
             Some(face) => {

@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::de::{Deserialize, Deserializer, Error, IgnoredAny, SeqAccess, Visitor};
 use std::borrow::Cow;
@@ -89,14 +89,14 @@ impl JsonSchema for Point {
 pub struct Spot(pub SideRef);
 
 impl FromStr for Spot {
-    type Err = String;
+    type Err = Said;
 
-    fn from_str(text: &str) -> Result<Self, String> {
+    fn from_str(text: &str) -> Result<Self, Said> {
         let number = |text: &str| text.trim().parse::<usize>().ok().and_then(|number| number.checked_sub(1));
         let (ring, corner) = text.split_once('.').unwrap_or(("1", text));
         match (number(ring), number(corner)) {
             (Some(ring), Some(side)) => Ok(Self(SideRef { ring, side })),
-            _ => Err(words::job::CORNERS_AND_SIDES_COUNT_FROM.now().to_owned()),
+            _ => Err(words::job::CORNERS_AND_SIDES_COUNT_FROM.into()),
         }
     }
 }

@@ -3,7 +3,7 @@
 use super::{Step, Wrong};
 use crate::Edit;
 use crate::file::{self, FileError, JOB_VERSION};
-use chalkcourse_words::{self as words, Language, spoken};
+use chalkcourse_words::{Language, later as words, spoken};
 use schemars::{Schema, SchemaGenerator, generate::SchemaSettings, json_schema};
 use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
@@ -24,7 +24,7 @@ pub struct Script {
 
 /// Which step of a script can't be done, and why.
 #[derive(Debug, thiserror::Error)]
-#[error("{}", words::job::edit(&number, &name, &wrong))]
+#[error("{}", words::job::edit(&number, &name, &format_args!("{wrong}")))]
 pub struct StepError {
     /// Its place in the list, from 1.
     pub number: usize,

@@ -19,7 +19,7 @@ use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{FaceId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_telling::sentence;
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, Said};
 use serde::Serialize;
 
 /// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
@@ -65,8 +65,8 @@ pub struct Win {
     pub modules: usize,
     /// In words, for a person who reads them without a picture.
     pub words: String,
-    /// What was searched, in words.
-    pub searched: String,
+    /// What was searched.
+    pub searched: Said,
     /// What moves, in words.
     #[serde(skip)]
     name: String,

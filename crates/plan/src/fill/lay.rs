@@ -104,7 +104,7 @@ fn rows_fill(site: &Site<'_>, fire: &Fire, orientation: Orientation, fit: Fit, b
         _ => words::fill::ROWS_IN_ONE_BLOCK.now(),
     };
     let way = format!("{rows}, {}", made::base_words(site.job, site.base()));
-    let (searched, modules) = (fit.proof.words(), fit.count());
+    let (searched, modules) = (fit.proof.claim(), fit.count());
     let basis = Basis { fire: fire.clone(), way, laid: Laid::Rows(Box::new(fit)), every: false };
     maker.fill(blocks, modules, bound, modules == bound, searched, basis)
 }

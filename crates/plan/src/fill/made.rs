@@ -6,7 +6,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Orientation, Resolved, RowShift};
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, Said};
 use std::collections::BTreeSet;
 
 /// Makes blocks for a face.
@@ -81,18 +81,18 @@ impl<'a> Maker<'a> {
         modules: usize,
         bound: usize,
         proved: bool,
-        searched: String,
+        searched: impl Into<Said>,
         basis: Basis,
     ) -> Fill {
         let face = self.face;
         let (measure, held, claim) = (None, None, String::new());
-        Fill { face, blocks, modules, bound, proved, measure, claim, searched, held, basis }
+        Fill { face, blocks, modules, bound, proved, measure, claim, searched: searched.into(), held, basis }
     }
 
     /// A fill without modules.
     pub(super) fn nothing(&self, fire: &Fire) -> Fill {
         let basis = Basis { fire: fire.clone(), way: String::new(), laid: Laid::Nothing, every: false };
-        self.fill(Vec::new(), 0, 0, true, words::common::NOTHING.now().to_owned(), basis)
+        self.fill(Vec::new(), 0, 0, true, words::common::NOTHING, basis)
     }
 }
 
@@ -113,7 +113,7 @@ pub(super) fn base_words(job: &Resolved, base: Base) -> String {
 
 /// Says what a fill claims: a narrow question by its kind first, then what was laid and what none can exceed.
 pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) {
-    let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name()).collect();
+    let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name().now()).collect();
     let proved = if fill.proved { words::fill::PROVED.now() } else { words::fill::NOT_PROVED.now() };
     let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
     let (modules, bound) = (fill.modules, fill.bound);

@@ -30,7 +30,7 @@ use chalkcourse_geometry::fit::{Allowed, Base, Fit, FitError};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Kit, Orientation, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::Share;
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, Said};
 use corridor::Corridor;
 use judge::Judge;
 use made::Maker;
@@ -114,8 +114,8 @@ pub struct Fill {
     pub measure: Option<Measure>,
     /// The claim, for a person: "12 of at most 12, …".
     pub claim: String,
-    /// What was searched and how, in words.
-    pub searched: String,
+    /// What was searched and how.
+    pub searched: Said,
     /// What holds it back, once somebody asked [`hold_back`].
     pub held: Option<HeldBack>,
     /// What it stands on.
@@ -215,7 +215,7 @@ pub enum FillError {
     #[error("{0}")]
     Asked(String),
     /// There is not so much room.
-    #[error("{}", words::fill::modules_were_asked_for_were(&asked, &found, &most))]
+    #[error("{}", words::fill::modules_were_asked_for_were(*asked, &found, &most))]
     TooFew {
         /// Asked for.
         asked: usize,
@@ -225,7 +225,7 @@ pub enum FillError {
         most: usize,
     },
     /// There may be room, but no layout was found.
-    #[error("{}", words::fill::modules_were_asked_for_were_laid(&asked, &found, &most))]
+    #[error("{}", words::fill::modules_were_asked_for_were_laid(*asked, &found, &most))]
     NotFound {
         /// Asked for.
         asked: usize,
@@ -235,7 +235,7 @@ pub enum FillError {
         most: usize,
     },
     /// Locked blocks have more than what was asked for.
-    #[error("{}", words::fill::modules_were_asked_for_and(&asked, &locked))]
+    #[error("{}", words::fill::modules_were_asked_for_and(*asked, &locked))]
     Locked {
         /// Asked for.
         asked: usize,
@@ -399,7 +399,7 @@ fn allowed(job: &Resolved, layout: &Layout, index: usize, fire: &Fire, own: &[Bl
 /// [`FillError::Orientation`] where the kit does not let them lie so.
 pub fn lying(job: &Resolved, way: Orientation) -> Result<Resolved, FillError> {
     if !job.kit.orientations.contains(&way) {
-        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name() });
+        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name().now() });
     }
     let kit = Kit { orientations: vec![way], ..Kit::clone(&job.kit) };
     Ok(job.with(|job| job.kit = Arc::new(kit)))

@@ -77,7 +77,7 @@ fn usual(
     }
     fill.bound = bound.max(fill.modules);
     fill.proved = fill.bound == fill.modules;
-    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill, pace));
+    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill, pace).into());
     Ok(fill)
 }
 
@@ -179,7 +179,7 @@ pub(super) fn improve(
             better.bound = now.bound.max(better.modules);
             better.proved = better.bound == better.modules;
             (better.basis.way, better.searched) =
-                (lay::base_asked(&site), searched(&site, &better, Pace::Whole));
+                (lay::base_asked(&site), searched(&site, &better, Pace::Whole).into());
             made::claim(judge, &job, &mut better, Mode::SlidingRows);
             *now = better;
             tell(fills);

@@ -11,6 +11,7 @@ use crate::room::Room;
 use chalkcourse_geometry::DVec2;
 use chalkcourse_geometry::fit::{Barrier, HeldBack, Move, NearFit, Question, Stop};
 use chalkcourse_job::{PenetrationId, Resolved};
+use chalkcourse_words::Said;
 
 /// Moves of one penetration that rows are laid for, the least first.
 const MOST_LAID: usize = 12;
@@ -83,7 +84,7 @@ impl Asked<'_> {
         penetration: PenetrationId,
         by: DVec2,
         stop: &dyn Fn() -> bool,
-    ) -> Option<(usize, String)> {
+    ) -> Option<(usize, Said)> {
         let plane = self.job.face(self.site.face)?.plane();
         let after = self.job.with(|job| {
             if let Some(it) = job.penetrations.iter_mut().find(|it| it.id == penetration) {

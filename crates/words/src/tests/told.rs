@@ -165,3 +165,27 @@ fn how_fast() {
     }
     println!("{length}");
 }
+
+/// Everything that is counted, by the same table (the source is that of the test above): one for 1 and however it is written, other
+/// for all the rest, in both languages.
+#[test]
+fn everything_counted_takes_its_plural_by_the_table() {
+    let mut checked = 0;
+    for language in [Language::ENGLISH, Language::SPANISH] {
+        for (nth, id) in IDS.iter().enumerate() {
+            let numbers = TAKEN[nth].iter().filter(|(_, kind)| *kind == "number").count();
+            let as_shown =
+                |number: f64| language.0.told(nth, &values(nth, &["a", "b"], &Count::shown(number, "#")));
+            let (one, other) = (as_shown(1.0), as_shown(2.0));
+            if numbers == 0 || one == other {
+                continue;
+            }
+            for Count { number, .. } in counts() {
+                let expected = if number == 1.0 { &one } else { &other };
+                assert_eq!(&as_shown(number), expected, "{language:?}: {id}: {number}");
+            }
+            checked += 1;
+        }
+    }
+    assert!(checked > 200, "{checked}");
+}

@@ -174,10 +174,8 @@ fn what_fits_is_told() {
     let (mut all, mut told) = (0, 0);
     let (mut poor, mut unseen) = (Vec::new(), Vec::new());
     for (name, document) in roofs(1..=200) {
-        let mut document = document;
         for language in [Language::ENGLISH, Language::SPANISH] {
             let (shown, few) = speaking(language, || {
-                document.reword();
                 let mut state = State::fresh(&document);
                 let (shown, _) = painted(&ctx, &document, &mut state, 1.0);
                 let few = lines_with_words(&document, &shown);

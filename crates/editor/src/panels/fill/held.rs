@@ -38,7 +38,7 @@ pub(super) fn held_back_list(
     }
     for (place, win) in held.wins.iter().enumerate() {
         let words = win.told(document.job(), found.face, seen);
-        let row = line(ui, place, &words, &text::win_named(&words), Some(&win.searched));
+        let row = line(ui, place, &words, &text::win_named(&words), Some(&win.searched.now()));
         if row.pointed {
             point(&win.words);
         }

@@ -48,7 +48,7 @@ fn orders(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut
         return;
     }
     match &found.money_apart {
-        Some(why) => ui.label(RichText::new(why).color(theme::of(ui).caution)),
+        Some(why) => ui.label(RichText::new(why.now()).color(theme::of(ui).caution)),
         None => ui.strong(text::total_moved(&found)),
     };
     egui::Grid::new("compared orders").num_columns(5).striped(true).spacing([16.0, 4.0]).show(ui, |ui| {
@@ -71,7 +71,7 @@ fn orders(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut
 fn changed(ui: &mut Ui, change: &Change) {
     let p = theme::of(ui);
     ui.label(&change.number);
-    ui.label(&change.name);
+    ui.label(change.name.now());
     ui.label(text::from_to(&change.need_words[0], &change.need_words[1]));
     ui.label(text::from_to(&change.packages[0].to_string(), &change.packages[1].to_string()));
     let more = change.more.map_or_else(|| text::NO_PRICE.now().to_owned(), |more| format!("{more:+.2}"));
@@ -106,7 +106,7 @@ fn suppliers(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &
     let found = compare_prices(takeoff, &lists);
     let p = theme::of(ui);
     if let Some(why) = &found.money_apart {
-        ui.label(RichText::new(why).color(p.caution));
+        ui.label(RichText::new(why.now()).color(p.caution));
     }
     for offer in &found.offers {
         ui.label(RichText::new(text::offer_words(offer)).strong());
@@ -128,7 +128,7 @@ fn suppliers(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &
             ui.end_row();
             for row in &found.rows {
                 ui.label(&row.number);
-                ui.label(&row.name);
+                ui.label(row.name.now());
                 for (at, cost) in row.costs.iter().enumerate() {
                     let words = match cost {
                         Some(cost) if row.cheapest == Some(at) => {

@@ -9,6 +9,8 @@ use crate::{Document, text, theme};
 use chalkcourse_job::{Received, Resolved};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
+use chalkcourse_telling::order::counted_words;
+use chalkcourse_words::Said;
 use egui::{Align, Layout, RichText, Ui};
 use egui_extras::{Column, TableBuilder};
 
@@ -142,11 +144,11 @@ fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, row: &Palle
         ui.label(number);
     });
     cells.col(|ui| {
-        ui.add(egui::Label::new(&row.name).truncate()).on_hover_text(row.stage.name());
+        ui.add(egui::Label::new(row.name.now()).truncate()).on_hover_text(row.stage.name().now());
     });
     cells.col(|ui| {
-        let words = format!("{} × {}", row.ordered, row.package);
-        right(ui, |ui| ui.label(words));
+        let words = row.package.counted(row.ordered);
+        right(ui, |ui| ui.label(words.now()));
     });
     cells.col(|ui| {
         let shown = row.counted.map(|counted| counted.to_string()).unwrap_or_default();
@@ -197,7 +199,7 @@ fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, row: &Palle
         let p = theme::of(ui);
         let wrong = row.short() + row.over() + row.damaged > 0;
         let color = if wrong { p.caution } else { p.quiet };
-        ui.label(RichText::new(row.words()).color(color));
+        ui.label(RichText::new(counted_words(row)).color(color));
     });
 }
 
@@ -215,7 +217,7 @@ fn can_start(ui: &mut Ui, rows: &[PalletRow]) {
                 ui.label(RichText::new(stage.stage.name()).strong());
                 let label = ui.add(egui::Label::new(RichText::new(words).color(color)).truncate());
                 if !stage.can_start {
-                    label.on_hover_text(stage.waits_for.join("\n"));
+                    label.on_hover_text(Said::listed(stage.waits_for, "\n").now());
                 }
             });
         }

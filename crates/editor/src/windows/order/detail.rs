@@ -6,6 +6,7 @@ use crate::widgets::{fields, quiet};
 use crate::{text, theme};
 use chalkcourse_job::{AddedLine, Group, OwnWaste, Resolved, Stage};
 use chalkcourse_takeoff::{Line, LineState};
+use chalkcourse_telling::order::{count_words, state_words};
 use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
 
@@ -56,13 +57,13 @@ fn contents(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     alternates(ui, job, line, actions);
     gear(ui, job, number, actions);
     waste(ui, job, number, actions);
-    let count = line.count_words(job.units);
+    let count = count_words(line, job.units);
     if !count.is_empty() {
         ui.label(count);
     }
     quiet(ui, &text::waste_words(line, job.units));
-    quiet(ui, &of_data(&line.source));
-    if let Some(state) = line.state_words(job.units) {
+    quiet(ui, &of_data(&line.source.now()));
+    if let Some(state) = state_words(line, job.units) {
         ui.label(RichText::new(state).color(theme::of(ui).accent));
     }
 }
@@ -160,11 +161,13 @@ fn added(ui: &mut Ui, job: &Resolved, own: &AddedLine, actions: &mut Actions) {
     if let Some(package) = fields::name(ui, text::LINE_PACKAGE.now(), &own.package) {
         set(&|line| line.package.clone_from(&package));
     }
-    let groups: Vec<(Group, &str)> = Group::ALL.into_iter().map(|group| (group, group.name())).collect();
+    let groups: Vec<(Group, &str)> =
+        Group::ALL.into_iter().map(|group| (group, group.name().now())).collect();
     if let Some(group) = fields::choice(ui, text::LINE_GROUP.now(), own.group, &groups) {
         set(&|line| line.group = group);
     }
-    let stages: Vec<(Stage, &str)> = Stage::ALL.into_iter().map(|stage| (stage, stage.name())).collect();
+    let stages: Vec<(Stage, &str)> =
+        Stage::ALL.into_iter().map(|stage| (stage, stage.name().now())).collect();
     if let Some(stage) = fields::choice(ui, text::LINE_STAGE.now(), own.stage, &stages) {
         set(&|line| line.stage = stage);
     }

@@ -10,6 +10,7 @@ use crate::{Document, text, theme};
 use chalkcourse_job::{Group, Price, Resolved, Stage, amount_from_text};
 use chalkcourse_sheets::Output;
 use chalkcourse_takeoff::{Line, LineState, cost_of, show_amount};
+use chalkcourse_telling::order::state_words;
 use chalkcourse_words::{self as words, Say};
 use egui::{Align, Layout, RichText, Sense, Ui};
 use egui_extras::{Column, TableBuilder};
@@ -139,7 +140,7 @@ fn rows<'a>(all: &[&'a Line], own: &OrderWindow) -> Vec<Row<'a>> {
     let found = |line: &&Line| {
         wanted.is_empty()
             || line.number.to_lowercase().contains(&wanted)
-            || line.name.to_lowercase().contains(&wanted)
+            || line.name.now().to_lowercase().contains(&wanted)
     };
     let kept = |line: &&Line| match own.shown {
         Shown::ByGroup | Shown::ByStage | Shown::Plain => true,
@@ -150,7 +151,7 @@ fn rows<'a>(all: &[&'a Line], own: &OrderWindow) -> Vec<Row<'a>> {
     match own.sorted {
         SortBy::Listed => {}
         SortBy::Number => lines.sort_by(|a, b| a.number.cmp(&b.number)),
-        SortBy::What => lines.sort_by_key(|line| line.name.to_lowercase()),
+        SortBy::What => lines.sort_by_key(|line| line.name.now().to_lowercase()),
         SortBy::Packages => lines.sort_by_key(|line| line.packages),
         SortBy::Price => lines.sort_by_key(|line| line.price),
         SortBy::Cost => lines.sort_by_key(|line| line.cost),
@@ -168,10 +169,10 @@ fn rows<'a>(all: &[&'a Line], own: &OrderWindow) -> Vec<Row<'a>> {
     };
     match own.shown {
         Shown::ByGroup => {
-            Group::ALL.into_iter().flat_map(|g| under(g.name(), &|line| line.group == g)).collect()
+            Group::ALL.into_iter().flat_map(|g| under(g.name().now(), &|line| line.group == g)).collect()
         }
         Shown::ByStage => {
-            Stage::ALL.into_iter().flat_map(|s| under(s.name(), &|line| line.stage == s)).collect()
+            Stage::ALL.into_iter().flat_map(|s| under(s.name().now(), &|line| line.stage == s)).collect()
         }
         Shown::Plain | Shown::Changed | Shown::Unpriced => lines.iter().copied().map(Row::Line).collect(),
     }
@@ -282,9 +283,9 @@ fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, line: &Line, a
     });
     row.col(|ui| {
         let changed = line.state != LineState::Counted || line.alternate.is_some();
-        let words = if changed { format!("• {}", line.name) } else { line.name.clone() };
+        let words = if changed { format!("• {}", line.name) } else { line.name.clone().into() };
         let label = ui.add(egui::Label::new(paint(ui, words)).truncate());
-        if let Some(own) = line.state_words(job.units) {
+        if let Some(own) = state_words(line, job.units) {
             label.on_hover_text(own);
         }
     });
@@ -294,7 +295,7 @@ fn cells(row: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, line: &Line, a
     });
     row.col(|ui| packages(ui, job, line, off, actions));
     row.col(|ui| {
-        ui.label(paint(ui, line.package.clone()));
+        ui.label(paint(ui, line.package.name().into()));
     });
     row.col(|ui| price(ui, job, line, off, actions));
     row.col(|ui| {

@@ -56,9 +56,9 @@ fn roof(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     }
     let ways = [
         (WasteAs::AsDrawn, text::WASTE_AS_DRAWN.now()),
-        (WasteAs::Gable, RoofKind::Gable.name()),
-        (WasteAs::Hip, RoofKind::Hip.name()),
-        (WasteAs::CutUp, RoofKind::CutUp.name()),
+        (WasteAs::Gable, RoofKind::Gable.name().now()),
+        (WasteAs::Hip, RoofKind::Hip.name().now()),
+        (WasteAs::CutUp, RoofKind::CutUp.name().now()),
     ];
     if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_AS.now(), job.order.waste_as, &ways) {
         change(actions, job, text::WASTE_AS.now().to_owned(), |order| order.waste_as = way);

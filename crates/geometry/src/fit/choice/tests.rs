@@ -84,7 +84,10 @@ fn a_cut_equals_a_sweep_and_wide_grids_keep_an_honest_bound() {
         let cut = fit_worth(&cells, &plain, &never).unwrap();
         let field = Field::new(&cells, &plain).unwrap();
         let Swept::Best(Some(swept)) = sweep(&field, &plain, None, &never) else { panic!("too wide") };
-        assert!((field.proved(swept, &plain, "").worth - cut.worth).abs() < 1e-9, "seed {seed}");
+        assert!(
+            (field.proved(swept, &plain, words::common::SIDE).worth - cut.worth).abs() < 1e-9,
+            "seed {seed}"
+        );
         assert!(cut.proved());
         // The way for wide grids, held against the exact one.
         let number = cells.len() / 2;
@@ -105,7 +108,7 @@ fn six_of_a_wide_row_make_a_block_and_fewest_rows_a_line() {
     let compact = fit_number(&places, 6, &Aim::Compact, &never).unwrap();
     assert!((compact.worth + 10.0).abs() < 1e-9 && compact.proved(), "2 x 3 has 10 m around");
     let line = fit_number(&places, 6, &Aim::FewRows, &never).unwrap();
-    assert!((line.worth + 14.0).abs() < 1e-9 && line.proved() && line.method.starts_with("1 rows"));
+    assert!((line.worth + 14.0).abs() < 1e-9 && line.proved() && line.method.now().starts_with("1 rows"));
     assert!(fit_number(&places, 41, &Aim::Compact, &never).unwrap_err().to_string().contains("40 places"));
     assert!(fit_worth(&places, &Costs { side: -1.0, ..Costs::default() }, &never).is_err());
     let none = fit_number(&places, 0, &Aim::FewRows, &never).unwrap();

@@ -116,7 +116,7 @@ fn no_sampled_line_holds_more() {
 }
 
 fn proved(fit: &Fit) -> usize {
-    assert_eq!(fit.gap(), 0, "{} of {}: {}", fit.count(), fit.bound, fit.proof.words());
+    assert_eq!(fit.gap(), 0, "{} of {}: {}", fit.count(), fit.bound, fit.proof.claim());
     fit.count()
 }
 

@@ -1,56 +1,25 @@
-use crate::nouns::{noun, nouns};
-use crate::{CutList, Line, LineState, LineTerm, WasteFrom};
+//! Quantities of an order as a person reads them.
+
+use super::nouns::counted;
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Amount, Holds, Measure, Unit};
-use chalkcourse_words::{self as words, Language, spoken};
+use chalkcourse_takeoff::{CutList, Line, LineState, LineTerm, WasteFrom, number, show_amount};
+use chalkcourse_words::{self as words, Count};
 
-/// A quantity as a person reads it: `58`, `22' 7 9/16"`, `253.04 sq ft`.
-pub fn show_amount(amount: f64, unit: Unit, units: Units) -> String {
-    match unit {
-        Unit::Each => number(amount),
-        Unit::Length => Length::from_metres(amount).show(units),
-        Unit::Area => Holds::Area(amount).show(units),
-        Unit::Time => Holds::Hours(amount).show(units),
-        Unit::Mass => Holds::Kilograms(amount).show(units),
-    }
-}
-
-/// With at most three decimals, and none that say nothing.
-pub(crate) fn number(value: f64) -> String {
-    let rounded = (value * 1000.0).round() / 1000.0;
-    format!("{rounded}")
-}
-
-/// "boxes" for "box" where there is more than one.
-pub(crate) fn plural(word: &str, count: f64) -> String {
-    if (count - 1.0).abs() < 1e-9 {
-        return word.to_owned();
-    }
-    if spoken() == Language::SPANISH {
-        // The noun takes it, not what is said of it: "tramo de riel", "tramos de riel".
-        let (noun, rest) = word.split_at(word.find(' ').unwrap_or(word.len()));
-        let open = noun.ends_with(['a', 'e', 'i', 'o', 'u', 'á', 'é', 'ó']);
-        if let Some(stem) = noun.strip_suffix('z') {
-            return format!("{stem}ces{rest}");
-        }
-        if let Some(stem) = noun.strip_suffix("ón") {
-            return format!("{stem}ones{rest}");
-        }
-        format!("{noun}{}{rest}", if open { "s" } else { "es" })
-    } else {
-        let hisses = ["s", "x", "z", "ch", "sh"].iter().any(|end| word.ends_with(end));
-        format!("{word}{}", if hisses { "es" } else { "s" })
-    }
-}
-
-pub(crate) fn packages(line: &Line, units: Units) -> String {
-    let count = line.packages as f64;
-    let package = plural(&line.package, count);
+/// What to put on the truck: "3 boxes of 25", "2 rolls of 100'".
+pub fn packages_words(line: &Line, units: Units) -> String {
+    let packages = line.package.counted(line.packages);
     // A package of one is what it holds: "3 sticks", "20 hours".
     if matches!(line.unit, Unit::Each | Unit::Time) && line.holds == 1.0 {
-        return format!("{} {package}", line.packages);
+        return packages.into();
     }
-    words::takeoff::of_3(&line.packages, &package, &show_amount(line.holds, line.unit, units))
+    words::takeoff::of_3(&packages, &show_amount(line.holds, line.unit, units))
+}
+
+/// How the count came about: "12 modules × 5 + 2 blocks × 6'".
+pub fn count_words(line: &Line, units: Units) -> String {
+    let terms = line.terms.iter().filter(|term| term.need > 0.0).map(|term| term_words(term, units));
+    terms.collect::<Vec<_>>().join(" + ")
 }
 
 /// A short way in inches, a longer one as roofs are measured: `12"`, `20'`.
@@ -59,9 +28,9 @@ fn way(length: Length, units: Units) -> String {
     if length.metres() <= 0.9145 { length.show_small(units) } else { length.show(units) }
 }
 
-/// "3 rolls"
-fn many(word: &str, count: f64) -> String {
-    format!("{} {}", number(count), plural(word, count))
+/// As few decimals as say it.
+fn counts(value: f64) -> Count {
+    Count::shown(value, number(value))
 }
 
 /// How good a cut list is: for runs with their joints where the takeoff puts them; other splits are not searched.
@@ -75,13 +44,14 @@ fn of_proof(cuts: &CutList, units: Units) -> String {
     }
 }
 
-pub(crate) fn of_state(line: &Line, units: Units) -> Option<String> {
+/// What a person changed; `None` where the line is as counted and nothing is taken from stock.
+pub fn state_words(line: &Line, units: Units) -> Option<String> {
     let because = |why: &str| if why.trim().is_empty() { String::new() } else { format!(": {why}") };
     let mut words = Vec::new();
     match &line.state {
         LineState::Counted => {}
         LineState::Overridden { why } => {
-            let counted = many(&line.package, line.counted as f64);
+            let counted = line.package.counted(line.counted);
             words.push(words::takeoff::overridden_counted(&counted, &because(why)));
         }
         LineState::Added { why } => words.push(words::takeoff::added_by_hand(&because(why))),
@@ -123,19 +93,20 @@ pub fn waste_words(line: &Line) -> Option<String> {
     words
 }
 
-pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
+/// How a need was worked out: "12 modules × 5".
+pub fn term_words(term: &LineTerm, units: Units) -> String {
     let runs = term.places.len() as f64;
     let measured = match term.of_unit {
         Unit::Each if matches!(term.of, Measure::Part(_)) => {
-            words::takeoff::of_4(&number(term.measured), &noun(&term.of))
+            words::takeoff::of_4(&number(term.measured), &part_of(&term.of))
         }
         // A part that is measured is one thing, in however many places it lies.
         unit if matches!(term.of, Measure::Part(_)) => {
-            format!("{}, {}", noun(&term.of), show_amount(term.measured, unit, units))
+            format!("{}, {}", part_of(&term.of), show_amount(term.measured, unit, units))
         }
-        Unit::Each => format!("{} {}", number(term.measured), nouns(&term.of, term.measured)),
+        Unit::Each => counted(&term.of, counts(term.measured)),
         unit => {
-            format!("{} {}, {}", number(runs), nouns(&term.of, runs), show_amount(term.measured, unit, units))
+            format!("{}, {}", counted(&term.of, counts(runs)), show_amount(term.measured, unit, units))
         }
     };
     match &term.each {
@@ -189,13 +160,21 @@ pub(crate) fn of_term(term: &LineTerm, units: Units) -> String {
             let double = if roll.starter { words::takeoff::DOUBLE.now() } else { "" };
             words::takeoff::laid_in_wide_lapping_at(
                 &measured,
-                &many(words::takeoff::STRIP.now(), strips as f64),
+                &words::things::strip(strips),
                 &roll.width.show_small(units),
                 &roll.side_lap.show_small(units),
                 &double,
                 &roll.end_lap.show_small(units),
-                &many(words::takeoff::ROLL.now(), rolls as f64),
+                &words::things::roll(rolls),
             )
         }
+    }
+}
+
+/// The number of a part that is measured; nothing for what is no part.
+fn part_of(measure: &Measure) -> &str {
+    match measure {
+        Measure::Part(number) => number,
+        _ => "",
     }
 }

@@ -1,9 +1,10 @@
-use crate::money::show_money;
-use crate::totals::cost_of;
-use crate::words::{number, waste_words};
-use crate::{Header, Line, Takeoff, show_amount, text_cuts};
+use super::money::show_money;
+use super::words::{packages_words, state_words, term_words, waste_words};
+use super::{Header, cuts};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Group, Stage};
+use chalkcourse_takeoff::{Line, Takeoff, cost_of, number, show_amount};
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use std::fmt::Write;
 
@@ -27,8 +28,8 @@ pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
 pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
     let of = |keep: &dyn Fn(&Line) -> bool| takeoff.lines.iter().filter(|line| keep(line)).collect();
     let sections: Vec<(&str, Vec<&Line>)> = match by {
-        By::Group => Group::ALL.iter().map(|&g| (g.name(), of(&|line| line.group == g))).collect(),
-        By::Stage => Stage::ALL.iter().map(|&s| (s.name(), of(&|line| line.stage == s))).collect(),
+        By::Group => Group::ALL.iter().map(|&g| (g.name().now(), of(&|line| line.group == g))).collect(),
+        By::Stage => Stage::ALL.iter().map(|&s| (s.name().now(), of(&|line| line.stage == s))).collect(),
     };
     sections.into_iter().filter(|(_, lines)| !lines.is_empty()).collect()
 }
@@ -36,7 +37,7 @@ pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
 /// The order to read, by group or by stage of work.
 pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> String {
     let mut out = String::new();
-    let title = chalkcourse_words::takeoff::order_for(&plain(&header.job));
+    let title = words::takeoff::order_for(&plain(&header.job));
     let rule = "=".repeat(title.chars().count());
     let mut say = |line: &str| {
         out.push_str(line.trim_end());
@@ -45,15 +46,15 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     say(&title);
     say(&rule);
     for (what, name) in [
-        (chalkcourse_words::common::KIT.now(), &header.kit),
-        (chalkcourse_words::common::RULE_BOOK.now(), &header.rule_book),
-        (chalkcourse_words::common::PRICES.now(), &header.prices),
+        (words::common::KIT.now(), &header.kit),
+        (words::common::RULE_BOOK.now(), &header.rule_book),
+        (words::common::PRICES.now(), &header.prices),
     ] {
         say(&format!("{what}: {}", plain(name)));
     }
     if takeoff.lines.is_empty() {
         say("");
-        say(chalkcourse_words::common::NOTHING_TO_ORDER_NO_MODULE.now());
+        say(words::common::NOTHING_TO_ORDER_NO_MODULE.now());
     }
     let widths = Widths::of(takeoff, units);
     for (heading, lines) in sections(takeoff, by) {
@@ -62,53 +63,54 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
         let cost = cost_of(lines.iter().copied());
         for line in lines {
             say(&widths.row(takeoff, line, units));
-            if let Some(words) = line.state_words(units) {
+            if let Some(words) = state_words(line, units) {
                 say(&format!("      {}", plain(&words)));
             }
             if let Some(words) = waste_words(line) {
-                say(&chalkcourse_words::takeoff::waste(&plain(&words)));
+                say(&words::takeoff::waste(&plain(&words)));
             }
             for term in &line.terms {
                 if term.need > 0.0 {
-                    say(&format!("      {}", plain(&term.words(units))));
+                    say(&format!("      {}", plain(&term_words(term, units))));
                 }
             }
-            say(&chalkcourse_words::takeoff::source(&plain(&line.source)));
+            say(&words::takeoff::source(&plain(&line.source.now())));
         }
         say(&format!("  {heading}: {} {}", show_money(cost), plain(&takeoff.currency)));
     }
     if !takeoff.off.is_empty() {
         say("");
-        say(chalkcourse_words::common::SWITCHED_OFF_NOT_ORDERED.now());
+        say(words::common::SWITCHED_OFF_NOT_ORDERED.now());
         for line in &takeoff.off {
-            let words = line.state_words(units).unwrap_or_default();
-            say(&format!("  {}  {}  {}", plain(&line.number), plain(&line.name), plain(&words)));
+            let words = state_words(line, units).unwrap_or_default();
+            say(&format!("  {}  {}  {}", plain(&line.number), plain(&line.name.now()), plain(&words)));
         }
     }
-    for line in text_cuts::lines(takeoff, units) {
+    for line in cuts::lines(takeoff, units) {
         say(&plain(&line));
     }
     say("");
     for (what, amount) in money_rows(takeoff) {
         let currency = plain(&takeoff.currency);
         let amount = amount.map_or_else(
-            || chalkcourse_words::common::NOT_KNOWN.now().to_owned(),
+            || words::common::NOT_KNOWN.now().to_owned(),
             |amount| format!("{} {currency}", show_money(amount)),
         );
         say(&format!("{what}: {amount}"));
     }
     let total = format!("{} {}", show_money(takeoff.totals.total), plain(&takeoff.currency));
     if takeoff.unpriced.is_empty() {
-        say(&chalkcourse_words::takeoff::total(&total));
+        say(&words::takeoff::total(&total));
     } else {
-        say(&chalkcourse_words::takeoff::total_of_the_parts_that(&total));
+        say(&words::takeoff::total_of_the_parts_that(&total));
         let missing = takeoff.unpriced.iter().map(|n| plain(n)).collect::<Vec<_>>().join(", ");
-        say(&chalkcourse_words::takeoff::no_price_and_not_in_the(&missing));
+        say(&words::takeoff::no_price_and_not_in_the(&missing));
     }
+    let notes: Vec<String> = takeoff.notes.iter().map(ToString::to_string).collect();
     for (heading, entries) in [
-        (chalkcourse_words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &takeoff.notes),
-        (chalkcourse_words::common::FINDINGS.now(), &header.findings),
-        (chalkcourse_words::common::WAIVED_FINDINGS.now(), &header.waivers),
+        (words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &notes),
+        (words::common::FINDINGS.now(), &header.findings),
+        (words::common::WAIVED_FINDINGS.now(), &header.waivers),
     ] {
         if !entries.is_empty() {
             say("");
@@ -127,18 +129,18 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
 pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     let totals = &takeoff.totals;
     [
-        (chalkcourse_words::takeoff::GOODS.now(), Some(totals.goods)),
-        (chalkcourse_words::common::LABOUR.now(), Some(totals.labour)),
-        (chalkcourse_words::takeoff::SALES_TAX.now(), totals.tax),
-        (chalkcourse_words::common::DELIVERY.now(), totals.delivery),
-        (chalkcourse_words::common::COST.now(), Some(totals.cost)),
-        (chalkcourse_words::takeoff::OVERHEAD.now(), Some(totals.overhead)),
-        (chalkcourse_words::common::PROFIT.now(), Some(totals.profit)),
+        (words::takeoff::GOODS.now(), Some(totals.goods)),
+        (words::common::LABOUR.now(), Some(totals.labour)),
+        (words::takeoff::SALES_TAX.now(), totals.tax),
+        (words::common::DELIVERY.now(), totals.delivery),
+        (words::common::COST.now(), Some(totals.cost)),
+        (words::takeoff::OVERHEAD.now(), Some(totals.overhead)),
+        (words::common::PROFIT.now(), Some(totals.profit)),
     ]
 }
 
 /// Without characters that move a terminal's cursor or start a line.
-pub(crate) fn plain(text: &str) -> String {
+pub(super) fn plain(text: &str) -> String {
     text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
 }
 
@@ -157,9 +159,9 @@ impl Widths {
         };
         Self {
             number: widest(&|line| plain(&line.number)),
-            name: widest(&|line| plain(&line.name)),
+            name: widest(&|line| plain(&line.name.now())),
             need: widest(&|line| need_words(line, units)),
-            order: widest(&|line| plain(&line.packages_words(units))),
+            order: widest(&|line| plain(&packages_words(line, units))),
         }
     }
 
@@ -169,23 +171,23 @@ impl Widths {
         let _ = write!(
             row,
             "{}",
-            chalkcourse_words::takeoff::need_order_2(
+            words::takeoff::need_order_2(
                 &format_args!("{:<number$}", plain(&line.number), number = self.number),
-                &format_args!("{:<name$}", plain(&line.name), name = self.name),
+                &format_args!("{:<name$}", plain(&line.name.now()), name = self.name),
                 &format_args!("{:<need$}", need_words(line, units), need = self.need),
-                &format_args!("{:<order$}", plain(&line.packages_words(units)), order = self.order)
+                &format_args!("{:<order$}", plain(&packages_words(line, units)), order = self.order)
             )
         );
         let _ = match (line.price, line.cost) {
             (Some(price), Some(cost)) => {
                 let (price, cost) = (show_money(price), show_money(cost));
-                write!(row, "{}", chalkcourse_words::takeoff::at(&price, &cost, &plain(&takeoff.currency)))
+                write!(row, "{}", words::takeoff::at(&price, &cost, &plain(&takeoff.currency)))
             }
             (Some(price), None) => {
                 let price = show_money(price);
-                write!(row, "{}", chalkcourse_words::takeoff::at_too_many_to_reckon(&price))
+                write!(row, "{}", words::takeoff::at_too_many_to_reckon(&price))
             }
-            _ => write!(row, "{}", chalkcourse_words::takeoff::NO_PRICE),
+            _ => write!(row, "{}", words::takeoff::NO_PRICE),
         };
         row
     }
@@ -196,7 +198,7 @@ pub fn need_words(line: &Line, units: Units) -> String {
     let need = show_amount(line.need, line.unit, units);
     if line.waste > 0.0 {
         let with = show_amount(line.with_waste, line.unit, units);
-        chalkcourse_words::takeoff::with_waste(&need, &number(line.waste * 100.0), &with)
+        words::takeoff::with_waste(&need, &number(line.waste * 100.0), &with)
     } else {
         need
     }

@@ -18,7 +18,7 @@ pub fn show_money(amount: Decimal) -> String {
 }
 
 /// A difference, always with its sign: +1,204.50.
-pub(crate) fn show_more(amount: Decimal) -> String {
+pub(super) fn show_more(amount: Decimal) -> String {
     let sign = if amount.is_sign_negative() && !amount.is_zero() { "" } else { "+" };
     format!("{sign}{}", show_money(amount))
 }

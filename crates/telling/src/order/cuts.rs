@@ -1,30 +1,27 @@
 //! Cut lists and crews as lines of text.
 
-use crate::words::plural;
-use crate::{CutStick, LineTerm, Takeoff};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::Amount;
+use chalkcourse_takeoff::{CutStick, LineTerm, Takeoff};
+use chalkcourse_words::{self as words, Said};
 
 /// Cut lists and crews of an order, line by line.
-pub(crate) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
+pub(super) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
     let mut lines = Vec::new();
     for (number, name, cuts) in cut_lists(takeoff, units) {
         if lines.is_empty() {
-            lines.extend([String::new(), chalkcourse_words::common::CUT_LIST.now().to_owned()]);
+            lines.extend([String::new(), words::common::CUT_LIST.now().to_owned()]);
         }
         lines.push(format!("  {number}  {name}"));
         lines.extend(cuts.into_iter().map(|cut| format!("      {cut}")));
     }
     if !takeoff.crews.is_empty() {
-        lines.extend([String::new(), chalkcourse_words::common::CREWS.now().to_owned()]);
+        lines.extend([String::new(), words::common::CREWS.now().to_owned()]);
         for crew in &takeoff.crews {
-            let people = plural(chalkcourse_words::takeoff::PERSON.now(), f64::from(crew.people))
-                .replace(chalkcourse_words::takeoff::PERSONS.now(), chalkcourse_words::takeoff::PEOPLE.now());
-            lines.push(chalkcourse_words::takeoff::h_of_work_h_on(
+            lines.push(words::takeoff::h_of_work_h_on(
                 &crew.crew,
                 &crew.person_hours,
-                &crew.people,
-                &people,
+                &words::things::person(crew.people),
                 &format_args!("{:.1}", crew.hours),
             ));
         }
@@ -33,12 +30,12 @@ pub(crate) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
 }
 
 /// For each part that is cut: its number, its name, and its sticks in words, those that are cut alike together.
-pub fn cut_lists(takeoff: &Takeoff, units: Units) -> Vec<(&str, &str, Vec<String>)> {
+pub fn cut_lists(takeoff: &Takeoff, units: Units) -> Vec<(&str, &Said, Vec<String>)> {
     let mut lists = Vec::new();
     for line in &takeoff.lines {
         let cuts: Vec<String> = line.terms.iter().flat_map(|term| of_term(term, units)).collect();
         if !cuts.is_empty() {
-            lists.push((line.number.as_str(), line.name.as_str(), cuts));
+            lists.push((line.number.as_str(), &line.name, cuts));
         }
     }
     lists
@@ -52,21 +49,16 @@ fn of_term(term: &LineTerm, units: Units) -> Vec<String> {
         None => String::new(),
     };
     let show = |metres: f64| Length::from_metres(metres).show(units);
-    let words = |(count, stick): (usize, &CutStick)| {
+    let told = |(count, stick): (usize, &CutStick)| {
         let pieces: Vec<String> = stick.pieces.iter().map(|piece| show(piece.length)).collect();
-        let left = if stick.left > 0.0 {
-            chalkcourse_words::takeoff::left(&show(stick.left))
-        } else {
-            String::new()
-        };
-        chalkcourse_words::takeoff::of_2(
-            &count,
-            &plural(chalkcourse_words::takeoff::STICK.now(), count as f64),
+        let left = if stick.left > 0.0 { words::takeoff::left(&show(stick.left)) } else { String::new() };
+        words::takeoff::of_2(
+            &words::things::stick(count),
             &show(stick.length),
             &of_part(stick),
             &pieces.join(" + "),
             &left,
         )
     };
-    cuts.alike().into_iter().map(words).collect()
+    cuts.alike().into_iter().map(told).collect()
 }

@@ -1,8 +1,9 @@
-use crate::text::plain;
-use crate::words::number;
-use crate::{Header, Line, OutputError, Takeoff, text_cuts};
+use super::text::plain;
+use super::words::{count_words, state_words};
+use super::{Header, OutputError, cuts};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::Unit;
+use chalkcourse_takeoff::{Line, Takeoff, number};
 
 const COLUMNS: [&str; 22] = [
     "Record",
@@ -54,7 +55,7 @@ pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String
         "off".clone_into(&mut cells[0]);
         rows.push(cells);
     }
-    for (number, _, cuts) in text_cuts::cut_lists(takeoff, units) {
+    for (number, _, cuts) in cuts::cut_lists(takeoff, units) {
         for cut in cuts {
             let mut cells = note("cut", &cut);
             number.clone_into(&mut cells[2]);
@@ -78,7 +79,7 @@ pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String
         rows.push(cells);
     }
     for crew in &takeoff.crews {
-        let mut cells = note("crew", &crew.crew);
+        let mut cells = note("crew", &crew.crew.now());
         cells[4] = number(crew.person_hours);
         "h".clone_into(&mut cells[5]);
         cells[15] = format!("{} people, {} h on the clock", crew.people, number(crew.hours));
@@ -89,9 +90,8 @@ pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String
         missing[2].clone_from(number);
         rows.push(missing);
     }
-    for (record, entries) in
-        [("note", &takeoff.notes), ("finding", &header.findings), ("waiver", &header.waivers)]
-    {
+    let notes: Vec<String> = takeoff.notes.iter().map(ToString::to_string).collect();
+    for (record, entries) in [("note", &notes), ("finding", &header.findings), ("waiver", &header.waivers)] {
         for entry in entries {
             rows.push(note(record, entry));
         }
@@ -101,7 +101,7 @@ pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String
 }
 
 /// Rows as CSV: every cell quoted and safe.
-pub(crate) fn write_rows<const N: usize>(
+pub(super) fn write_rows<const N: usize>(
     rows: impl IntoIterator<Item = [String; N]>,
 ) -> Result<String, OutputError> {
     let failed = |error: &dyn std::fmt::Display| OutputError::Csv(error.to_string());
@@ -124,11 +124,11 @@ pub fn lines_for_spreadsheet(lines: &[&Line], units: Units, below: &[String]) ->
         let money = |amount: Option<rust_decimal::Decimal>| amount.map(|a| a.to_string()).unwrap_or_default();
         let cells = [
             line.number.clone(),
-            line.name.clone(),
+            line.name.to_string(),
             number(line.need * scale),
             unit.to_owned(),
             line.packages.to_string(),
-            line.package.clone(),
+            line.package.name().to_string(),
             money(line.price),
             money(line.cost),
         ];
@@ -173,23 +173,23 @@ fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()]
     };
     [
         "part".to_owned(),
-        line.group.name().to_owned(),
+        line.group.name().to_string(),
         line.number.clone(),
-        line.name.clone(),
+        line.name.to_string(),
         number(line.need * scale),
         unit.to_owned(),
         number(line.waste * 100.0),
         number(line.with_waste * scale),
         line.packages.to_string(),
-        line.package.clone(),
+        line.package.name().to_string(),
         number(line.holds * scale),
         number(line.ordered * scale),
         money(line.price),
         if line.price.is_some() && line.cost.is_none() { "too large".into() } else { money(line.cost) },
         takeoff.currency.clone(),
-        format!("{} [{}]", line.count_words(units), line.source),
-        line.stage.name().to_owned(),
-        line.state_words(units).unwrap_or_default(),
+        format!("{} [{}]", count_words(line, units), line.source),
+        line.stage.name().to_string(),
+        state_words(line, units).unwrap_or_default(),
         number(line.from_stock * scale),
         line.waste_by_geometry.map_or_else(String::new, |cut_off| number(cut_off * 100.0)),
         if line.taxed { "yes" } else { "no" }.to_owned(),

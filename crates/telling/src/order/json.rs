@@ -1,11 +1,13 @@
 //! The order as JSON. The file has its own types, so that it stays as it is when the program's own types change.
 
-use crate::{
-    CrewTime, CutList, Header, LaidOut, Line, LineState, LineTerm, OutputError, Place, PlaceShape, Takeoff,
-    Totals, WasteFrom,
-};
+use super::words::term_words;
+use super::{Header, OutputError};
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units};
 use chalkcourse_job::{Amount, Group, Measure, Stage, Unit};
+use chalkcourse_takeoff::{
+    CrewTime, CutList, LaidOut, Line, LineState, LineTerm, Place, PlaceShape, Takeoff, Totals, WasteFrom,
+};
+use chalkcourse_words::Said;
 use rust_decimal::Decimal;
 use schemars::{JsonSchema, Schema};
 use serde::Serialize;
@@ -48,7 +50,7 @@ pub fn takeoff_schema() -> Schema {
     schema
 }
 
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct File<'a> {
     /// Which kind of file this is.
@@ -59,7 +61,7 @@ struct File<'a> {
     data: Data<'a>,
 }
 
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct Data<'a> {
     /// The job.
@@ -81,9 +83,10 @@ struct Data<'a> {
 }
 
 /// What to order.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-pub(crate) struct TakeoffData<'a> {
+#[schemars(rename = "Takeoff")]
+pub struct TakeoffData<'a> {
     /// One for each part that is needed.
     lines: Vec<LineData<'a>>,
     /// Lines that a person switched off.
@@ -102,17 +105,19 @@ pub(crate) struct TakeoffData<'a> {
     /// Work by crew.
     crews: &'a [CrewTime],
     /// What the count had to assume or could not do.
-    notes: &'a [String],
+    #[schemars(with = "Vec<String>")]
+    notes: &'a [Said],
 }
 
 /// One part on the order.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct LineData<'a> {
     /// The maker's number.
     number: &'a str,
     /// What it is.
-    name: &'a str,
+    #[schemars(with = "String")]
+    name: &'a Said,
     /// Where it stands on the order.
     group: Group,
     /// The first stage of work at which some of it is needed.
@@ -136,7 +141,8 @@ struct LineData<'a> {
     /// Whether that is the office's own gear.
     own: bool,
     /// What a package is called.
-    package: &'a str,
+    #[schemars(with = "String")]
+    package: Said,
     /// How much is in a package.
     holds: f64,
     /// Packages as counted.
@@ -160,11 +166,12 @@ struct LineData<'a> {
     /// How the need came about; the need is their sum, and pieces are whole.
     terms: Vec<TermData<'a>>,
     /// By whose word the count is.
-    source: &'a str,
+    #[schemars(with = "String")]
+    source: &'a Said,
 }
 
 /// One term of a need.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct TermData<'a> {
     /// Of what.
@@ -190,7 +197,7 @@ struct TermData<'a> {
 }
 
 /// A cut list.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct CutsData {
     /// Length of all sticks, metres.
@@ -204,7 +211,7 @@ struct CutsData {
 }
 
 /// Sticks that are cut alike.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct StickData {
     /// How many.
@@ -220,7 +227,7 @@ struct StickData {
 }
 
 /// Rolls as laid.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct LaidData {
     /// Rolls that were begun.
@@ -232,7 +239,7 @@ struct LaidData {
 }
 
 /// A measure of the whole job.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct MeasureData {
     /// What is measured.
@@ -246,7 +253,7 @@ struct MeasureData {
 }
 
 /// One place that a quantity comes from.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PlaceData {
     /// Number of the face in its job; null where a quantity is for the job as a whole.
@@ -262,7 +269,7 @@ struct PlaceData {
 }
 
 /// Where a place is.
-#[derive(Serialize, JsonSchema)]
+#[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 enum ShapeData {
     /// A spot.
@@ -280,7 +287,8 @@ enum ShapeData {
 }
 
 impl<'a> TakeoffData<'a> {
-    pub(crate) fn of(takeoff: &'a Takeoff, units: Units) -> Self {
+    /// An order, its words in `units`.
+    pub fn of(takeoff: &'a Takeoff, units: Units) -> Self {
         let mut seen: Vec<(&Measure, &Arc<Vec<Place>>)> = Vec::new();
         let mut measures = Vec::new();
         let mut term = |term: &'a LineTerm| {
@@ -301,7 +309,7 @@ impl<'a> TakeoffData<'a> {
                 of: &term.of,
                 each: &term.each,
                 need: term.need,
-                words: term.words(units),
+                words: term_words(term, units),
                 measure,
                 shares: term.shares().collect(),
                 cuts: term.cuts.as_deref().map(CutsData::of),
@@ -341,7 +349,7 @@ impl<'a> LineData<'a> {
             with_waste: line.with_waste,
             from_stock: line.from_stock,
             own: line.own,
-            package: &line.package,
+            package: line.package.name(),
             holds: line.holds,
             counted: line.counted,
             packages: line.packages,
@@ -395,7 +403,7 @@ impl PlaceData {
         Self {
             face: place.face.map(|face| face.0),
             block: place.block.map(|block| block.0),
-            label: place.label(),
+            label: place.label().into(),
             amount: place.amount,
             shape,
         }

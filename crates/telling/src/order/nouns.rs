@@ -1,0 +1,83 @@
+//! What is counted and measured, as people call it, with how many there are. A length is told by its runs.
+
+use chalkcourse_geometry::EdgeKind;
+use chalkcourse_job::{ChimneyPart, CricketPart, Measure, PenetrationKind};
+use chalkcourse_words::{Count, things};
+
+/// "12 modules". A part keeps its number as it is.
+pub(super) fn counted(measure: &Measure, count: Count) -> String {
+    match measure {
+        Measure::Module => things::module(count),
+        Measure::Block => things::block(count),
+        Measure::Row => things::row(count),
+        Measure::Seam => things::seam(count),
+        Measure::BaseRail => things::run_of_base_rail(count),
+        Measure::Side => things::side(count),
+        Measure::SideCourse => things::course_up_the_sides_one(count),
+        Measure::Head => things::run_of_head_flashing(count),
+        Measure::HeadModule => things::module_under_the_head(count),
+        Measure::HeadSupport => things::head_end_and_seam(count),
+        Measure::HeadCornerLeft => things::left_head_corner(count),
+        Measure::HeadCornerRight => things::right_head_corner(count),
+        Measure::InsideCorner => things::inside_corner(count),
+        Measure::BaseCornerLeft => things::left_base_corner(count),
+        Measure::BaseCornerRight => things::right_base_corner(count),
+        Measure::Under => things::area_under_the_array(count),
+        Measure::Around => things::strip_around_the_array(count),
+        Measure::ArrayMembrane => things::array_with_the_strip_around(count),
+        Measure::BondingPath => things::bonding_path(count),
+        Measure::WindFastener => things::extra_fastener_for_wind(count),
+        Measure::Sticks(_) => things::stick_of_this_length_in(count),
+        Measure::Joints(_) => things::joint_between_two_pieces(count),
+        Measure::Job => things::job(count),
+        Measure::Person => things::person(count),
+        Measure::PersonOnRoof => things::person_on_the_roof(count),
+        Measure::Deck => things::face_of_deck(count),
+        Measure::TearOff => things::face_of_old_roofing_each(count),
+        Measure::Shingled => things::face_of_deck_less_the(count),
+        Measure::SingleUnderlayment => things::face_with_one_layer_of(count),
+        Measure::DoubleUnderlayment => things::face_with_two_layers_of(count),
+        Measure::LeakBarrier => things::strip_along_the_eaves(count),
+        Measure::AroundThrough => things::strip_around_what_comes_through(count),
+        Measure::SideWall => things::wall_line_up_the_slope(count),
+        Measure::SideWallCourse => things::course_up_the_wall_lines(count),
+        Measure::HeadWall => things::wall_line_across_the_slope(count),
+        Measure::KickOut => things::wall_at_the_end_of(count),
+        Measure::Chimney(part) => match part {
+            ChimneyPart::Each => things::chimney(count),
+            ChimneyPart::Apron => things::lower_side_of_a_chimney(count),
+            ChimneyPart::Course => things::course_beside_chimneys_one_more(count),
+            ChimneyPart::BackPan => things::upper_side_of_a_chimney(count),
+            ChimneyPart::Counter => things::stretch_around_a_chimney(count),
+        },
+        Measure::Cricket(part) => match part {
+            CricketPart::Each => things::cricket(count),
+            CricketPart::Frame => things::piece_of_a_crickets_frame(count),
+            CricketPart::Area => things::cricket_both_faces(count),
+            CricketPart::Valley => things::valley_of_a_cricket(count),
+            CricketPart::Wall => things::line_of_a_cricket_at(count),
+        },
+        Measure::Pipe { .. } => things::pipe_of_this_size(count),
+        Measure::CurbCourse => things::course_beside_chimneys_and_skylights(count),
+        Measure::CurbWidth => things::lower_or_upper_side_of(count),
+        Measure::Part(number) => format!("{} {number}", count.as_text()),
+        Measure::Edge(kind) => match kind {
+            EdgeKind::Eave => things::eave(count),
+            EdgeKind::Rake => things::rake(count),
+            EdgeKind::Ridge => things::ridge(count),
+            EdgeKind::Hip => things::hip(count),
+            EdgeKind::Valley => things::valley(count),
+            EdgeKind::WallLine => things::wall_line(count),
+            EdgeKind::Step => things::step(count),
+            EdgeKind::PitchChange => things::pitch_change(count),
+        },
+        Measure::Through(kind) => match kind {
+            PenetrationKind::PipeBoot => things::pipe_boot(count),
+            PenetrationKind::Vent => things::vent(count),
+            PenetrationKind::Chimney => things::chimney(count),
+            PenetrationKind::Skylight => things::skylight(count),
+            PenetrationKind::EscapeWindow => things::escape_window(count),
+            PenetrationKind::Other => things::other_penetration(count),
+        },
+    }
+}

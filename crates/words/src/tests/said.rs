@@ -1,0 +1,49 @@
+use super::*;
+use crate::{common, later, modules, silent, speaking};
+
+#[test]
+fn what_is_said_later_is_what_is_told_now() {
+    for language in Language::ALL {
+        for count in [0, 1, 2] {
+            let said = later::common::modules(count);
+            assert_eq!(said.within(language), speaking(language, || modules(count)));
+        }
+        let (now, said) = speaking(language, || {
+            (common::face_4(&common::THE_JOB), later::common::face_4(&common::THE_JOB))
+        });
+        assert_eq!(said.within(language), now, "a message in a message");
+        assert_eq!(Said::from(common::THE_JOB).within(language), common::THE_JOB.within(language));
+    }
+}
+
+#[test]
+fn own_words_stay_as_they_are_and_those_of_data_are_looked_up() {
+    let (data, english) = (crate::DATA[0], crate::DATA[0].within(Language::ENGLISH));
+    for language in Language::ALL {
+        assert_eq!(Said::own(english).within(language), english);
+        assert_eq!(Said::of_data(english).within(language), data.within(language));
+        let placed = Said::from(common::THE_JOB).after("parts[3]: ");
+        assert_eq!(placed.within(language), format!("parts[3]: {}", common::THE_JOB.within(language)));
+        assert_eq!(Said::of_data("Not known to anyone").within(language), "Not known to anyone");
+    }
+}
+
+#[test]
+fn packages_are_counted_by_the_name_that_a_kit_has_for_one() {
+    let told = |count: f64, name: &str, language| Said::packages(count, name).within(language).into_owned();
+    assert_eq!(told(1.0, "box", Language::ENGLISH), "1 box");
+    assert_eq!(told(3.0, "box", Language::ENGLISH), "3 boxes");
+    assert_eq!(told(3.0, "box", Language::SPANISH), "3 cajas");
+    for language in Language::ALL {
+        assert_eq!(told(3.0, "Kiste", language), "3 × Kiste");
+    }
+}
+
+#[test]
+fn silence_is_told_from_words() {
+    let (said, heard) = silent(|| later::common::modules(3_usize));
+    assert_eq!(heard, None);
+    assert_eq!(silent(|| said.to_string()), ("3 modules".to_owned(), Some("common-modules")));
+    assert_eq!(silent(|| common::THE_JOB.now()).1, Some("common-the-job"));
+    assert_eq!(silent(|| Said::own("x").to_string()).1, None);
+}
