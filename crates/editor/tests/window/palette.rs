@@ -33,7 +33,7 @@ fn what_cannot_be_done_now_is_not_done() {
     assert!(hand.sees("What to do"), "it closed without doing anything");
     hand.chord(Modifiers::COMMAND, Key::A);
     hand.type_text("zzz");
-    assert!(hand.sees("No command has these words"));
+    assert!(hand.sees("Nothing has these words"));
     hand.chord(Modifiers::COMMAND, Key::A);
     hand.type_text("draw");
     hand.key(Key::Enter);

@@ -137,7 +137,7 @@ pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> Aft
         draft.back();
     }
     // Whoever draws may type at any time: the field has the keyboard unless something else took it.
-    let drawing = egui::Id::unique(crate::canvas::ID);
+    let drawing = egui::Id::unique(crate::state::DRAWING);
     if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
         field.request_focus();
     }
