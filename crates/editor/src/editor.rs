@@ -66,8 +66,10 @@ pub struct Editor {
     frame_times: Option<FrameTimes>,
     /// A finger was seen on the screen.
     fingers: bool,
-    /// A menu was open when this frame began.
-    menu_was_open: bool,
+    /// A menu was open, or something beside the drawing had the keyboard, when this frame began.
+    esc_is_taken: bool,
+    /// Something beside the drawing had the keyboard when the last frame ended.
+    keys_elsewhere: bool,
     /// The person goes from thing to thing by keys.
     by_keys: bool,
     /// What the start page keeps for itself.
@@ -109,7 +111,8 @@ impl Editor {
             lit_when_painted: None,
             frame_times: None,
             fingers: false,
-            menu_was_open: false,
+            esc_is_taken: false,
+            keys_elsewhere: false,
             by_keys: false,
             start_page: StartPage::default(),
         };
@@ -212,7 +215,9 @@ impl Editor {
     /// Draws the window and carries out what is asked for in it.
     pub fn show(&mut self, ui: &mut Ui) {
         self.frame(ui);
-        self.ring_focus(&ui.ctx().clone());
+        let ctx = ui.ctx().clone();
+        self.keys_elsewhere = commands::keys_are_elsewhere(&ctx);
+        self.ring_focus(&ctx);
     }
 
     fn frame(&mut self, ui: &mut Ui) {
@@ -222,7 +227,7 @@ impl Editor {
             self.fingers = true;
             theme::for_fingers(&ctx);
         }
-        self.menu_was_open = egui::Popup::is_any_open(&ctx);
+        self.esc_is_taken = self.keys_elsewhere || egui::Popup::is_any_open(&ctx);
         self.answer_files(&ctx);
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
@@ -325,8 +330,8 @@ impl Editor {
             return;
         }
         let mut actions = Actions::new();
-        let esc = match (self.menu_was_open, self.windows.is_on_top()) {
-            (true, _) => EscFor::Menu,
+        let esc = match (self.esc_is_taken, self.windows.is_on_top()) {
+            (true, _) => EscFor::Another,
             (_, true) => EscFor::Window,
             _ => EscFor::Drawing,
         };

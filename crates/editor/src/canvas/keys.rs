@@ -38,7 +38,7 @@ pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
         match at.stage.esc {
             EscFor::Drawing => escape(state, own, actions),
             EscFor::Window => actions.push(Action::CloseTopWindow),
-            EscFor::Menu => {}
+            EscFor::Another => {}
         }
     }
 }

@@ -154,8 +154,8 @@ pub(crate) enum EscFor {
     Drawing,
     /// A window that was opened, or worked in, after the drawing was pressed last.
     Window,
-    /// A menu that was open when this frame began, which closes by itself.
-    Menu,
+    /// A menu that was open, or a field or button that had the keyboard, when this frame began: it takes Esc by itself.
+    Another,
 }
 
 /// Takes the room for the drawing and moves the view by wheel, pinch and drag.

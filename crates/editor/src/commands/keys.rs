@@ -37,10 +37,15 @@ fn of_clipboard(ctx: &egui::Context) -> Vec<Action> {
     })
 }
 
+/// Whether something beside the drawing, or the house in space, has the keyboard.
+pub(crate) fn keys_are_elsewhere(ctx: &egui::Context) -> bool {
+    let drawings = [DRAWING, HOUSE].map(egui::Id::unique);
+    ctx.memory(|memory| memory.focused().is_some_and(|focused| !drawings.contains(&focused)))
+}
+
 fn by_keys(ctx: &egui::Context, drawing: bool) -> Vec<Command> {
     let typing = ctx.text_edit_focused();
-    let drawings = [DRAWING, HOUSE].map(egui::Id::unique);
-    let elsewhere = ctx.memory(|memory| memory.focused().is_some_and(|focused| !drawings.contains(&focused)));
+    let elsewhere = keys_are_elsewhere(ctx);
     let all = table::TABLE.iter().flat_map(|(command, entry)| entry.keys.iter().map(|key| (*command, *key)));
     let mut all: Vec<(Command, Chord)> =
         all.filter(|(_, key)| key.heard(typing, elsewhere, drawing)).collect();

@@ -2,7 +2,8 @@
 
 use super::Editor;
 use crate::theme;
-use egui::{Context, Event, Key, StrokeKind};
+use crate::widgets::LEAST;
+use egui::{Context, Event, Key, Rect, StrokeKind};
 
 impl Editor {
     /// Draws a ring around whatever has the keyboard, once keys brought it there: each widget of the window has the same one, over
@@ -16,8 +17,12 @@ impl Editor {
         let focused = ctx.memory(egui::Memory::focused).filter(|_| self.by_keys);
         let Some(response) = focused.and_then(|id| ctx.read_response(id)) else { return };
         let palette = theme::palette(ctx.theme() == egui::Theme::Dark);
+        // Around a pipe on the drawing it would be a dot.
+        let ring =
+            Rect::from_center_size(response.rect.center(), response.rect.size().max(LEAST)).expand(1.0);
         let clip = response.interact_rect.expand(theme::FOCUS);
+        let clip = if response.rect.size().min_elem() < LEAST.x { ring.expand(1.0) } else { clip };
         let painter = ctx.layer_painter(response.layer_id).with_clip_rect(clip);
-        painter.rect_stroke(response.rect.expand(1.0), 6.0, theme::focus(palette), StrokeKind::Inside);
+        painter.rect_stroke(ring, 6.0, theme::focus(palette), StrokeKind::Inside);
     }
 }

@@ -8,7 +8,7 @@ use chalkcourse_job::{
     Block, BlockId, Edit, FaceId, Penetration, PenetrationId, Piece, Pieces, Resolved, apply,
 };
 use chalkcourse_layout::{Layout, PlacedBlock};
-use chalkcourse_limits::{Given, keep_outs};
+use chalkcourse_limits::{Against, Given, KeepOut, keep_outs};
 
 /// What is held as a group: a module stands for its block.
 pub(crate) fn group_of(held: Selection, group: &Group) -> Group {
@@ -157,7 +157,7 @@ pub(crate) fn set_down(job: &Resolved, stand: &Stand) -> Option<(Edit, Group)> {
 }
 
 /// Another one beside pieces that lie on one face: to the right, to the left, below or above, whichever way is shortest of those
-/// where modules clear all that keeps them off. None where there is no such place.
+/// where modules clear all that keeps them off, else of those where they clear other blocks. None where there is no such place.
 pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<Stand> {
     let pieces = taken(job, layout, group).filter(|pieces| pieces.of_one_face)?;
     let face = match (pieces.blocks.first(), pieces.penetrations.first()) {
@@ -183,20 +183,19 @@ pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<S
         .collect();
     let keep_outs = keep_outs(job, layout, index, &Given::as_laid(job, layout));
     let gap = if parts.is_empty() { LOOSE } else { 0.0 };
-    let ways = [DVec2::X, DVec2::NEG_X, DVec2::NEG_Y, DVec2::Y];
-    let by = ways.into_iter().filter_map(|way| {
-        let least = (around.size() * way.abs()).element_sum() + gap;
-        let mut stretches: Vec<(f64, f64)> =
-            keep_outs.iter().flat_map(|keep_out| keep_out.too_near_along(&parts, way)).collect();
-        stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
-        // Past all that is in the way, from the first place where the two do not overlap.
-        let far = stretches
-            .into_iter()
-            .fold(least, |far, (from, to)| if from < far - CLOSE && far < to - CLOSE { to } else { far });
-        let by = way * far;
-        chalkcourse_geometry::holds(&on.frame, around.moved(by)).then_some(by)
-    });
-    let by = by.min_by(|a, b| a.length().total_cmp(&b.length()))?;
+    let past = |counts: &dyn Fn(&KeepOut) -> bool| {
+        let ways = [DVec2::X, DVec2::NEG_X, DVec2::NEG_Y, DVec2::Y].into_iter();
+        let by = ways.filter_map(|way| {
+            let least = (around.size() * way.abs()).element_sum() + gap;
+            let stretches =
+                keep_outs.iter().filter(|it| counts(it)).flat_map(|it| it.too_near_along(&parts, way));
+            let by = way * beyond(stretches.collect(), least);
+            chalkcourse_geometry::holds(&on.frame, around.moved(by)).then_some(by)
+        });
+        by.min_by(|a, b| a.length().total_cmp(&b.length()))
+    };
+    // Clear of everything; else clear of the other blocks, and the findings tell the rest.
+    let by = past(&|_| true).or_else(|| past(&|it| matches!(it.against, Against::Block(_))))?;
     let moved = |at: DVec2| on.plane.to_plan(on.plane.to_frame(at) + by);
     Some(Stand {
         blocks: pieces.blocks.into_iter().map(|p| Block { at: p.what.at + by, ..p.what }).collect(),
@@ -206,6 +205,13 @@ pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<S
             .map(|p| Penetration { at: moved(p.what.at), ..p.what })
             .collect(),
     })
+}
+
+/// The first place from `least` on that is within none of the stretches.
+fn beyond(mut stretches: Vec<(f64, f64)>, least: f64) -> f64 {
+    stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let past = |far, (from, to)| if from < far - CLOSE && far < to - CLOSE { to } else { far };
+    stretches.into_iter().fold(least, past)
 }
 
 /// Between two penetrations, metres: so that a boot fits between them. Common practice, no source.

@@ -185,8 +185,9 @@ fn contents(
         let word =
             if finding.waived.is_some() { text::WAIVED.now() } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
-        let code = ui.label(RichText::new(finding.rule).small().color(p.quiet));
-        sketch::tip(code, finding.rule);
+        let title = RichText::new(text::rule_title(finding.rule)).small().color(p.quiet);
+        let title = ui.add(egui::Label::new(title).truncate());
+        sketch::tip(title, finding.rule);
     });
     let job = document.job();
     ui.label(chalkcourse_telling::message(job, finding));

@@ -4,15 +4,22 @@ use crate::state::{State, Tool};
 use crate::{text, theme};
 use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
+/// Room for the button at the foot, in points.
+const FOOT: f32 = 44.0;
+
 /// The tools, each with its word and its key.
 pub(crate) fn tool_buttons(ui: &mut Ui, state: &State, actions: &mut Actions) {
-    ui.vertical_centered_justified(|ui| {
-        ui.add_space(theme::GAP);
-        for (command, tool) in Command::of_tools() {
-            if button(ui, command, tool, state.tool == tool) {
-                actions.push(command.action());
+    // With large type in a low window the tools scroll, above the button at the foot.
+    let room = (ui.available_height() - FOOT).max(58.0);
+    egui::ScrollArea::vertical().id_salt("tools").max_height(room).show(ui, |ui| {
+        ui.vertical_centered_justified(|ui| {
+            ui.add_space(theme::GAP);
+            for (command, tool) in Command::of_tools() {
+                if button(ui, command, tool, state.tool == tool) {
+                    actions.push(command.action());
+                }
             }
-        }
+        });
     });
     ui.with_layout(egui::Layout::bottom_up(egui::Align::Center), |ui| {
         ui.add_space(theme::GAP * 2.0);

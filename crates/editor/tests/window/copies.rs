@@ -149,6 +149,16 @@ fn a_field_has_the_clipboard_first() {
 #[test]
 fn a_duplicate_comes_beside_it_where_there_is_room() {
     let mut hand = Hand::new();
+    // Half of the block: two columns, with room for two more beside what comes through the roof.
+    select(&mut hand);
+    hand.key(Key::K);
+    hand.key(Key::Escape);
+    let right = hand.job().blocks[1].clone();
+    let middle = right.at + right.module_size(&hand.job().kit) / 2.0;
+    let at = hand.job().face(right.face).unwrap().plane().to_plan(middle);
+    click_at(&mut hand, at);
+    hand.key(Key::Delete);
+    assert_eq!(hand.job().blocks.len(), 1);
     select(&mut hand);
     let stops = |hand: &Hand| {
         let findings = &hand.editor().document().plan().findings;
@@ -164,6 +174,23 @@ fn a_duplicate_comes_beside_it_where_there_is_room() {
     assert_eq!(hand.editor().selection(), Selection::Block(job.blocks[1].id));
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job().blocks.len(), 1);
+}
+
+/// Where no place is clear it still comes beside it, on its face and on no other block; what is wrong there is a finding.
+#[test]
+fn a_duplicate_without_a_clear_place_lies_on_no_other_block() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    hand.chord(Modifiers::COMMAND, Key::D);
+    let job = hand.job();
+    assert_eq!(job.blocks.len(), 2, "{}", hand.editor().said());
+    assert!(on_its_face(&job, &job.blocks[1]));
+    let findings = &hand.editor().document().plan().findings;
+    assert!(findings.iter().all(|finding| finding.rule != "overlap" && finding.rule != "between-blocks"));
+    // And where there is none at all it says so.
+    hand.chord(Modifiers::COMMAND, Key::D);
+    assert_eq!(hand.job(), job);
+    assert!(hand.editor().said().contains("no room beside"), "{}", hand.editor().said());
 }
 
 #[test]

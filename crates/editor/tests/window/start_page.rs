@@ -79,7 +79,8 @@ fn it_is_never_in_the_way_of_a_file() {
 fn from_it_walls_are_drawn_at_once() {
     let mut hand = Hand::remembering(Options::default(), remembering(&[]));
     assert!(!hand.sees("Go on with the last job"), "there is none");
-    hand.press("Raise a roof over the walls");
+    hand.harness.get_by_label_contains("Raise a roof over the walls").click();
+    hand.harness.run();
     assert!(!hand.sees("What do you want to do?"));
     hand.click_plan(-5.0, -4.0);
     hand.type_toward((2.0, 1.0), "48' x 30'");

@@ -22,6 +22,7 @@ fn too_small(hand: &Hand) -> Vec<String> {
     let all = root.children_recursive();
     all.filter_map(|node| {
         let it = node.accesskit_node();
+        it.bounding_box()?;
         let rect = node.rect();
         let small = rect.width() < 23.9 || rect.height() < 23.9;
         (pressed.contains(&it.role()) && small && rect.is_positive())

@@ -4,7 +4,7 @@ use super::draft::Draft;
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::state::{OutlineFor, Shaped, State};
-use crate::widgets::raise_fields;
+use crate::widgets::{LEAST, raise_fields};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::PartKind;
@@ -69,7 +69,7 @@ pub(super) fn choices(ui: &mut Ui, state: &State, units: Units, actions: &mut Ac
 fn shapes(ui: &mut Ui, state: &State, actions: &mut Actions) {
     for shaped in Shaped::ALL {
         if ui
-            .add(Button::selectable(state.shaped == shaped, text::shaped(shaped)))
+            .add(Button::selectable(state.shaped == shaped, text::shaped(shaped)).min_size(LEAST))
             .on_hover_text(text::shaped_help(shaped))
             .clicked()
         {
