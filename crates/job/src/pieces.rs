@@ -1,7 +1,7 @@
 //! Blocks and penetrations on their way from one place to another: what the clipboard holds.
 
 use crate::data::DATA_VERSION;
-use crate::edit::{check_block, check_penetration, is_place};
+use crate::edit::{EditError, check_block, check_penetration, is_place};
 use crate::file::{FileError, data_from_text};
 use crate::{Block, Penetration};
 use chalkcourse_geometry::DVec2;
@@ -75,16 +75,19 @@ pub fn pieces_from_text(text: &str) -> Result<Pieces, FileError> {
     if pieces.blocks.len() + pieces.penetrations.len() > MOST {
         return Err(wrong(format!("data: > {MOST}")));
     }
-    let middles = pieces.blocks.iter().map(|piece| piece.from_middle);
-    if !middles.chain(pieces.penetrations.iter().map(|piece| piece.from_middle)).all(is_place) {
-        return Err(wrong("field from_middle".to_owned()));
+    let middle = |at: DVec2, name: &str| match is_place(at) {
+        true => Ok(()),
+        false => Err(EditError::NotAPlace { what: name.to_owned() }),
+    };
+    for (nth, Piece { from_middle, what }) in pieces.blocks.iter().enumerate() {
+        check_block(what)
+            .and_then(|()| middle(*from_middle, &what.name))
+            .map_err(|error| wrong(format!("field data.blocks[{nth}]: {error}")))?;
     }
-    for (nth, piece) in pieces.blocks.iter().enumerate() {
-        check_block(&piece.what).map_err(|error| wrong(format!("field data.blocks[{nth}].what: {error}")))?;
-    }
-    for (nth, piece) in pieces.penetrations.iter().enumerate() {
-        check_penetration(&piece.what)
-            .map_err(|error| wrong(format!("field data.penetrations[{nth}].what: {error}")))?;
+    for (nth, Piece { from_middle, what }) in pieces.penetrations.iter().enumerate() {
+        check_penetration(what)
+            .and_then(|()| middle(*from_middle, &what.name))
+            .map_err(|error| wrong(format!("field data.penetrations[{nth}]: {error}")))?;
     }
     Ok(pieces)
 }
@@ -150,5 +153,8 @@ mod tests {
         assert!(matches!(pieces_from_text(&newer), Err(FileError::Newer { .. })));
         let huge = text.replace("\"rows\": 2", "\"rows\": 4000000000");
         assert!(matches!(pieces_from_text(&huge), Err(FileError::Wrong { .. })), "{huge}");
+        let far = Pieces { blocks: pieces().blocks, ..Pieces::default() };
+        let far = pieces_to_text(&far).unwrap().replace("0.5", "1e300");
+        assert!(matches!(pieces_from_text(&far), Err(FileError::Wrong { .. })), "{far}");
     }
 }
