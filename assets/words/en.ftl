@@ -12,7 +12,7 @@ arrange-fill-all-faces = Fill all faces
 arrange-all-faces-that-are-steep = All faces that are steep enough for the kit, one after the other.  ({ $key }, with nothing selected)
 arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.
 arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill it alone.
-arrange-laid-as = Laid as
+arrange-laid-as = How rows lie
 arrange-either-way = either way
 arrange-blocks-at-most = Blocks at most
 arrange-every-corner-of-a-block = Every corner of a block is flashed: fewer blocks, fewer corners.
@@ -260,7 +260,22 @@ canvas-from-the-block-to-the-upper = From the block to the upper border
 # $side (text)
 canvas-length-of-side = Length of side { $side }
 
-canvas-hold-all-blocks-and-penetrations = Hold all blocks and penetrations
+canvas-hold-all-blocks-and-penetrations = Select all blocks and penetrations
+
+# $what (text)
+canvas-copied = On the clipboard: { $what }. Paste it on another place or face, or in another window.
+
+canvas-nothing-to-copy = Select a block or a penetration first.
+
+# $begins (text)
+canvas-clipboard-has-other-text = The clipboard has no block and no penetration, but the text “{ $begins }”. Copy one first.
+
+# $why (text)
+canvas-what-was-copied-cant-be = What is on the clipboard can't be set down here: { $why }
+
+canvas-a-click-sets-it-down = Click a face to set it down, or Enter for the middle of the face that is selected. Esc puts it away.
+canvas-it-does-not-fit-on = There is no room for it on this face here: it would reach over the edge.
+canvas-no-room-beside-it = There is no room beside it on this face. Copy it, and paste it elsewhere.
 canvas-drag-one-of-them-and = Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.
 canvas-switch-these-modules-on = Switch these modules on
 canvas-switch-these-modules-off = Switch these modules off
@@ -268,7 +283,7 @@ canvas-delete-all-of-these = Delete all of these
 canvas-blocks = blocks
 canvas-penetrations = penetrations
 canvas-select-drag-switch-modules = Select, drag, switch modules
-canvas-draw-a-face-of-the = Draw a face of the roof corner by corner
+canvas-draw-a-face-of-the = Draw a whole roof over its walls, a part of the house, or a single face
 canvas-mark-what-comes-through-the = Mark what comes through the roof
 canvas-place-a-block-of-modules = Place a block of modules on a face
 canvas-measure = Measure
@@ -294,7 +309,7 @@ canvas-draw-a-courtyard-in = draw a courtyard in { $part }
 # $face (text)
 canvas-draw-a-hole-in = draw a hole in { $face }
 
-canvas-choose-draw-face-to-begin = Choose “Draw face” to begin.
+canvas-choose-draw-face-to-begin = Choose “Draw roof” to begin.
 canvas-next-choose-block-and-press = Next: choose “Block” and press on a face. Penetrations first, if you know them.
 canvas-drag-blocks-vents-and-corners = Drag blocks, vents and corners. Double-click switches a module. Ctrl or Alt drags without snapping.
 canvas-click-the-first-corner-for = Click the first corner. For a face begin at the eave if you can.
@@ -386,7 +401,7 @@ canvas-on-a-side-of = on a side of { $name }
 canvas-in-line-with-a-corner = in line with a corner of { $name }
 
 # $name (text)
-canvas-face-on-true-size-eave = { $name }, face-on: true size, eave down
+canvas-face-on-true-size-eave = { $name }, true size: eave down
 
 # $name (text)
 canvas-block = Block { $name }
@@ -420,12 +435,12 @@ canvas-drawing-of-plan = Drawing of { $job }, plan
 
 # $job (text)
 # $name (text)
-canvas-drawing-of-face-face-on = Drawing of { $job }, face { $name } face-on
+canvas-drawing-of-face-face-on = Drawing of { $job }, face { $name } by itself
 
 # $name (text)
 # $pitch (text)
 # $area (text)
-canvas-face-pitch-on-the-slope = Face { $name }, pitch { $pitch }, { $area } on the slope
+canvas-face-pitch-on-the-slope = { $name }, pitch { $pitch }, { $area } on the slope
 
 # $block_name (text)
 # $rows (number)
@@ -918,7 +933,7 @@ common-face-4 = Face { $name }
 ## Courses of shingles
 
 coursing-courses-and-base-rail = Courses and base rail
-coursing-face-on-they-are-drawn = Face-on they are drawn always.
+coursing-face-on-they-are-drawn = With one face in view they are drawn always.
 coursing-no-block-lies-on-this = No block lies on this face yet. Place one to see where its base rail falls among the courses.
 coursing-this-block-has-no-modules = This block has no modules, or the outline of its face is not sound yet.
 coursing-rail-on-a-course-line = Rail on a course line
@@ -1538,11 +1553,11 @@ fitup-from-corner-to-corner-on = From corner to corner, on the deck.
 fitup-head = head
 fitup-left = left
 fitup-right = right
-fitup-bows-at-the-middle-of = Bows at the middle of each edge
-fitup-bow-of-the-eave = Bow of the eave
-fitup-bow-of-the-head = Bow of the head
-fitup-bow-of-the-left-rake = Bow of the left rake
-fitup-bow-of-the-right-rake = Bow of the right rake
+fitup-bows-at-the-middle-of = How far each edge bends at its middle
+fitup-bow-of-the-eave = Bend of the eave
+fitup-bow-of-the-head = Bend of the head
+fitup-bow-of-the-left-rake = Bend, left rake
+fitup-bow-of-the-right-rake = Bend, right rake
 fitup-from-the-string-between-the = From the string between the corners to the edge: into the deck is more than 0, out of it (type −) less.
 fitup-as-drawn = As drawn
 fitup-forget-what-was-measured-and = Forget what was measured and begin with the face as drawn; undo takes it back.
@@ -1627,10 +1642,10 @@ fitup-the-right-rake = the right rake
 fitup-the-rising-diagonal = the rising diagonal
 fitup-the-falling-diagonal = the falling diagonal
 fitup-above-0-and-below-100 = above 0 and below 100 km
-fitup-the-bow-of-the-eave = the bow of the eave
-fitup-the-bow-of-the-head = the bow of the head
-fitup-the-bow-of-the-left = the bow of the left rake
-fitup-the-bow-of-the-right = the bow of the right rake
+fitup-the-bow-of-the-eave = the bend of the eave
+fitup-the-bow-of-the-head = the bend of the head
+fitup-the-bow-of-the-left = the bend of the left rake
+fitup-the-bow-of-the-right = the bend of the right rake
 fitup-short-of-a-quarter-of = short of a quarter of the shortest side
 fitup-the-module = the module
 fitup-the-variation-of-modules = the variation of modules
@@ -1654,14 +1669,14 @@ fitup-it-fits-with-its-reveal = it fits with its reveal of { $small }, { $long }
 # $small (text)
 # $small2 (text)
 # $small3 (text)
-fitup-with-its-reveal-of-it = with its reveal of { $small } it is { $small2 } too long; it closes with { $small3 }
+fitup-with-its-reveal-of-it = with its reveal of { $small } it is { $small2 } too long; it fits with { $small3 }
 
 # $small (text)
 # $long (text)
-fitup-it-does-not-close-even = it does not close: even with the least reveal of { $small } it is { $long } too long; take a module out of this row or move what stops it
+fitup-it-does-not-close-even = it does not fit: even with the least reveal of { $small } it is { $long } too long; take a module out of this row or move what stops it
 
-fitup-it-closes = it closes
-fitup-it-does-not-close = it does not close
+fitup-it-closes = the row fits
+fitup-it-does-not-close = the row does not fit
 
 # $small (text)
 # $yes (text)
@@ -2154,6 +2169,15 @@ history-draw = draw { $name }
 history-delete = delete { $name }
 
 # $name (text)
+history-cut = cut { $name }
+
+# $name (text)
+history-paste = paste { $name }
+
+# $name (text)
+history-duplicate = duplicate { $name }
+
+# $name (text)
 history-move-a-corner-of = move a corner of { $name }
 
 # $name (text)
@@ -2185,7 +2209,7 @@ history-steps-taken = Steps taken
 history-since-the-job-was-opened = Since the job was opened, in the order of time. Press one to go there; nothing is lost until you close the job.
 history-now = now
 history-undone-2 = undone
-history-done-otherwise-later = done otherwise later
+history-done-otherwise-later = left aside
 history-saved = saved
 
 # $words (text)
@@ -2319,6 +2343,7 @@ job-this-is-a-file-expected = { $path }: this is a { $found } file; expected the
 # $found (text)
 # $known (text)
 job-this-file-is-version-of = { $path }: this file is version { $found } of its format; this program reads up to version { $known }. Open it with a newer program: reading it here could lose what the newer one wrote
+job-the-clipboard = the clipboard
 
 job-read = read
 job-write = write
@@ -2616,9 +2641,9 @@ lesson-raise-a-roof-over-the = Raise a roof over the walls
 
 # $key (text)
 # $face (text)
-lesson-press-w-click-where-the = Press { $key }. Click where the lower left corner of the walls is, point up to the right, type 48' x 30' and Enter. Gables or hips, pitch and overhang are chosen above the drawing. ({ $face } draws a roof face by face.)
+lesson-press-w-click-where-the = Press { $key }. Click where the lower left corner of the walls is, point up to the right, type 48' x 30' and Enter. Gables or hips, pitch and overhang are chosen above the drawing. ({ $face } draws other parts and single faces.)
 lesson-say-how-steep-it-is = Say how steep it is
-lesson-the-house-is-held-on = The house is held: on the right, type the pitch of all its slopes, such as 5:12, and Enter. Skip this step if 6:12 is right.
+lesson-the-house-is-held-on = The house is selected: on the right, type the pitch of all its slopes, such as 5:12, and Enter. Skip this step if 6:12 is right.
 lesson-mark-what-comes-through = Mark what comes through
 
 # $key (text)
@@ -2808,7 +2833,7 @@ order-line = Line { $number }
 order-take-line-away = Take line { $number } away
 
 order-the-roof = The roof
-order-covered-anew = Covered anew
+order-covered-anew = New roofing on
 order-the-whole-roof = the whole roof
 order-faces-with-modules = faces with modules
 order-nothing-but-the-array = nothing but the array
@@ -2915,7 +2940,7 @@ order-keep-this-order-to-compare = Keep this order to compare
 order-what-changes-from-here-on = What changes from here on shows below; it is not saved with the job
 order-other-suppliers = Other suppliers
 order-add-the-price-list-of = Add the price list of another supplier to see this order at its prices, line by line.
-order-take-them-away = Take them away
+order-take-them-away = Remove these suppliers
 
 # $job (text)
 order-as-it-was = { $job }, as it was
@@ -3119,7 +3144,7 @@ part-height-of-this-sides-plane = Height of this side's plane over its wall. Emp
 part-slope = slope
 part-wall = wall
 part-sides-wall-to-wall = Sides, wall to wall
-part-set-free = Set free
+part-set-free = Turn into plain faces
 part-turn-its-faces-and-those = Turn its faces, and those of the parts that it meets, into drawn ones that no part changes any more
 part-delete-the-part = Delete the part
 
@@ -3739,7 +3764,7 @@ rules-streets-lie-to = Streets lie to
 rules-the-ways-in-which-a = The ways in which a street or driveway lies: degrees clockwise from north, or winds, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
 rules-no-roof-work = No roof work
 rules-who-of-the-fire-service = Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
-rules-listing-read-by = Listing read by
+rules-listing-read-by = Who read listing
 rules-who-read-the-listing-by = Who read the listing by which this roof-integrated array is exempt from fire access, and when; empty where nobody did. Source: the product's listing, and the edition adopted where the house stands.
 rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one storey, 18 ft on two (from memory). Source: measured on site.
 rules-least-width = Least width
@@ -3755,9 +3780,9 @@ rules-elevation = Elevation
 rules-of-the-ground-above-sea = Of the ground above sea level, a length; left empty, the air counts as at sea level, the safe side. Source: a survey map; ASCE/SEI 7, section 26.9.
 rules-snow-psf = Snow, psf
 rules-ground-snow-load-pounds-a = Ground snow load, pounds a square foot, as the book's edition gives it; 0 in the south, 20 to 50 where winters are cold (from memory). Source: ASCE/SEI 7, chapter 7, or the building department.
-rules-one-holds-lb = One holds, lb
+rules-one-holds-lb = Fastener holds, lb
 rules-what-one-fastener-of-the = What one fastener of the array holds against uplift, pounds, allowable: tested or listed. There is no typical value to lean on. Source: the maker's listing or test report for this deck.
-rules-deck-each-ft = Deck each, ft²
+rules-deck-each-ft = Its deck, ft²
 rules-deck-under-one-such-fastener = Deck under one such fastener, square feet; 2 to 6 are usual (from memory). Source: the maker's layout of fasteners.
 rules-the-deck = The deck
 rules-the-covering = The covering
@@ -3775,7 +3800,7 @@ rules-metal-along-eaves-and-rakes = Metal along eaves and rakes that leads water
 rules-there-and-stays = there, and stays
 rules-goes-on-with-this-job = goes on with this job
 rules-the-class-against-fire-of = The class against fire of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
-rules-law-asks = Law asks
+rules-law-asks = Class required
 rules-the-class-that-the-law = The class that the law asks for where the house stands; “no class” where it asks for none. Source: IRC R902.1 (2018); the building department.
 rules-lot-line = Lot line
 rules-from-the-nearest-edge-of = From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft a class against fire is asked. Source: IRC R902.1 (2018); the site plan.
@@ -3868,7 +3893,7 @@ rules-fields-differ-from =
 
 rules-its-source = , its source
 rules-how-far-its-source-can = , how far its source can be relied on
-rules-only-what-is-held = Only what is held
+rules-only-what-is-held = Only the selected
 rules-only-findings-on-the-face = Only findings on the face, block or penetration that is selected
 rules-show-all = Show all
 
@@ -4892,6 +4917,15 @@ sheets-about-the-count = About the count
 sheets-finding = Finding
 sheets-caution = Caution
 
+## The start page
+
+start-go-on-with-the-last = Go on with the last job
+start-jobs-that-were-open = Jobs that were open lately
+start-new-roof = Begin
+start-not-there-any-more = not there any more
+start-try-a-finished-roof = Try a finished roof
+start-what-do-you-want = What do you want to do?
+
 ## The house in space and the sun
 
 solid-house = House
@@ -4976,7 +5010,7 @@ solid-modules-on-faces = { $plan ->
 solid-this-machine-cant-draw-the = This machine can't draw the house just now. It has { $job ->
         [one] { $job } face and
        *[other] { $job } faces and
-    } { $with_modules_or_none }; plan and face-on view show them.
+    } { $with_modules_or_none }; the plan and the view of one face show them.
 
 solid-no-modules = no modules
 solid-january = January
@@ -6086,7 +6120,7 @@ tape-or-12-over-24 = 6:12, 26.6°, 50%, or 12" over 24"
 tape-rise = Rise
 tape-hold-the-level-level-with = Hold the level level with one end on the deck: from its other end straight down to the deck.
 tape-length-of-the-level = Length of the level
-tape-spread-at-most = Spread at most
+tape-spread-at-most = Correct at most
 tape-readings-that-are-corrected-by = Readings that are corrected by more than this make no face; 1" for a face of a house is common practice, no source.
 tape-lay-it = Lay it
 tape-beside-the-roof = beside the roof
@@ -6142,7 +6176,7 @@ tape-the-face-has-corners = { $value }: the face has { $value2 } corners
 tape-must-be-more-than-0 = { $value } must be more than 0 and less than 1 km
 
 # $value (text)
-tape-corner-is-held-by-too = corner { $value } is held by too few readings: tape another diagonal to it from a corner that is held
+tape-corner-is-held-by-too = corner { $value } has too few readings: tape another diagonal to it from a corner that has enough
 
 tape-these-sides-could-lean-either = these sides could lean either way: tape a diagonal too
 
@@ -6195,6 +6229,16 @@ command-undo = Take back the last step.
 command-redo = Do again the step that was undone last.
 command-history = List all steps, and go back to any of them.
 command-delete = Delete what is selected; a selected module is switched off.
+command-copy = Put the selected blocks and penetrations on the clipboard: for another place, face, window or job.
+command-cut = Put the selected blocks and penetrations on the clipboard, and take them off this roof.
+command-paste = Set down what was copied: a click or Enter sets it where its outline shows.
+command-duplicate = Set another one beside what is selected, on the same face, where there is room.
+command-nearer = Look at the drawing from nearer.
+command-farther = Look at the drawing from farther away.
+command-larger = Draw words, buttons and fields larger, up to three times.
+command-smaller = Draw words, buttons and fields smaller.
+command-usual-size = Draw words, buttons and fields as large as at first.
+command-start-page = Go on with a job that was open lately, or begin another one.
 command-hold-all = Select every block and penetration, to move or delete them together.
 command-copy-picture = Put the drawing on the clipboard as you see it.
 command-copy-svg = Put the plan, or the face shown, on the clipboard as lines.
@@ -6215,7 +6259,7 @@ command-language = Say everything in this language.
 command-theme = Switch between a dark window and a light one.
 command-lesson = Learn the program on a first job, one step at a time.
 command-leave-lesson = Close the steps; the job stays.
-command-find = Type a word of what you want to do.
+command-find = Find a command by its words, or a face, part, block or penetration to go to.
 command-keys = List every command that has a key.
 command-glossary = What roofers' and installers' words mean.
 command-cautions = What this plan does not do for you. Read it before anyone climbs.
@@ -6261,11 +6305,21 @@ window-quit = Quit
 window-undo = Undo
 window-redo = Redo
 window-delete-what-is-selected = Delete what is selected
+window-copy = Copy
+window-cut = Cut
+window-paste = Paste
+window-duplicate = Duplicate
+window-nearer = Nearer
+window-farther = Farther
+window-larger = Larger type
+window-smaller = Smaller type
+window-usual-size = Usual type
+window-start-page = Start page
 window-fit = Fit
 window-show-all-of-it = Show all of it
 window-the-roof-from-above-north = The roof from above, north up
-window-face-on = Face-on
-window-one-face-true-to-size = One face true to size, its eave down
+window-face-on = One face
+window-one-face-true-to-size = One face by itself, true to size, its eave down
 window-face-shown = Face shown
 window-course-lines-in-plan = Course lines in plan
 window-dark-or-light = Dark or light
@@ -6275,10 +6329,10 @@ window-feet-and-inches = Feet and inches
 window-metric = Metric
 window-before-anyone-climbs = Before anyone climbs
 window-keys = Keys
-window-find-a-command = Find a command…
-window-what-to-do = What to do
-window-type-a-word-of-what = Type a word of what you want to do
-window-no-command-has-these-words = No command has these words. Try one of them alone.
+window-find-a-command = Find…
+window-what-to-do = What to do, or where to go
+window-type-a-word-of-what = A command, a face, a part, a block, a pipe
+window-no-command-has-these-words = Nothing has these words. Try one of them alone.
 window-there-is-nothing-that-this = There is nothing that this could be done to at present.
 window-ok = OK
 window-cancel = Cancel
@@ -6290,7 +6344,7 @@ window-nudge-by-1-16-in = Nudge by 1/16 in
 window-alt-arrow-keys = Alt + arrow keys
 window-switch-the-selected-module = Switch the selected module
 window-x-or-double-click = X or double-click
-window-hold-several-things = Hold several things
+window-hold-several-things = Select several things
 window-drag-a-box-or-shift = Drag a box, or Shift + click
 window-add-a-corner-to-a = Add a corner to a side
 window-double-click-the-side = Double-click the side
@@ -6298,12 +6352,12 @@ window-drag-without-snapping = Drag without snapping
 window-ctrl-or-alt = Ctrl or Alt
 window-drag-one-faces-corner-alone = Drag one face's corner alone
 window-shift = Shift
-window-let-go-give-up-a = Let go, give up a drag, or close a window
+window-let-go-give-up-a = One step back: a corner, a typed word, a drag, a window, what is selected
 window-esc = Esc
 window-pan = Pan
 window-space-middle-or-right-drag = Space, middle or right drag
 window-select = Select
-window-draw-face = Draw face
+window-draw-face = Draw roof
 window-penetration = Penetration
 window-tape = Tape
 window-length-of-this-side = Length of this side
@@ -6325,7 +6379,7 @@ window-due-east-west = due east–west
 window-due-north-south = due north–south
 window-at-45 = at 45°
 window-in-line-with-a-corner = in line with a corner
-window-closes-the-face = closes the face
+window-closes-the-face = back at the first corner: done
 window-in-the-middle-of-the = in the middle of the face
 window-point-where-the-side-should = Point where the side should go, then press Enter.
 window-a-side-is-longer-than = A side is longer than 0.
@@ -6335,7 +6389,7 @@ window-a-hole-lies-inside-one = A hole lies inside one face, a courtyard inside 
 window-there-is-no-face-here = There is no face here: press on one to place a block.
 window-there-is-no-face-to = There is no face to show yet: draw one first.
 window-a-face-keeps-its-last = A face keeps its last three corners: delete the face instead.
-window-delete-is-for-what-is = Delete is for what is held on the drawing: press there first.
+window-delete-is-for-what-is = Delete is for what is selected on the drawing: press there first.
 window-switch-this-module-on = Switch this module on
 window-switch-this-module-off = Switch this module off
 window-switch-all-modules-on = Switch all modules on
@@ -6344,7 +6398,7 @@ window-delete-this-corner = Delete this corner
 window-delete-the-block = Delete the block
 window-delete-the-penetration = Delete the penetration
 window-delete-the-face = Delete the face
-window-show-face-on = Show face-on
+window-show-face-on = Show this face by itself
 window-place-a-block = Place a block
 window-start-with-the-roof = Start with the roof
 window-draw-the-walls-one-corner = 1.  Draw the walls: one corner, and the size, such as 48' x 30'. The roof is raised over them, with gables or hips. Or draw it face by face.

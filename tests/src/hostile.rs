@@ -7,7 +7,8 @@ use chalkcourse_exchange::{
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{
     NoFiles, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, job_from_text, job_to_text,
-    kit_from_text, prices_from_bytes, rule_book_from_text, script_from_text, stock_from_csv,
+    kit_from_text, pieces_from_text, pieces_to_text, prices_from_bytes, rule_book_from_text,
+    script_from_text, stock_from_csv,
 };
 use chalkcourse_plan::{Ends, RaiseAs, evaluate};
 use std::path::Path;
@@ -16,9 +17,10 @@ use std::path::Path;
 pub type Importer = fn(&[u8]);
 
 /// All importers by the name of their fuzz target.
-pub const ALL: [(&str, Importer); 9] = [
+pub const ALL: [(&str, Importer); 10] = [
     ("job", job),
     ("edits", edits),
+    ("pieces", pieces),
     ("kit", kit),
     ("rule_book", rule_book),
     ("prices", prices),
@@ -58,6 +60,13 @@ pub fn edits(bytes: &[u8]) {
         assert!(back.as_ref() == Some(&next), "{} makes a job that is not opened as it was", step.name());
         job = next;
     }
+}
+
+/// A text on the clipboard: pieces that can be read are written and read again as the same.
+pub fn pieces(bytes: &[u8]) {
+    let Some(Ok(pieces)) = text(bytes).map(pieces_from_text) else { return };
+    let again = pieces_to_text(&pieces).ok().and_then(|text| pieces_from_text(&text).ok());
+    assert!(again.as_ref() == Some(&pieces), "pieces are not read back as they were written");
 }
 
 /// A kit file.

@@ -1,7 +1,7 @@
 use crate::Selection;
 use crate::state::{
     Asked, Camera, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OutlineFor, PlanFormat,
-    Pointed, RoofPart, Shaped, Toggle, Tool, Window,
+    Pointed, RoofPart, Shaped, Toggle, Tool, TypeSize, Window,
 };
 use chalkcourse_geometry::{DVec2, Units};
 use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
@@ -46,6 +46,8 @@ pub(crate) enum Action {
 
     // Files. What lets the job go asks about unsaved changes first.
     New,
+    /// The page that a window begins with.
+    StartPage,
     /// Begin the lesson, with a job of its own.
     BeginLesson,
     LeaveLesson,
@@ -87,6 +89,16 @@ pub(crate) enum Action {
     Redo,
     Delete,
     HoldAll,
+    /// Put what is held on the clipboard.
+    Copy,
+    /// Put what is held on the clipboard, and take it away.
+    Cut,
+    /// Ask for the text on the clipboard.
+    Paste,
+    /// Set down what a text from the clipboard holds.
+    PasteText(String),
+    /// Another one beside what is held.
+    Duplicate,
     MakeRoom,
     Mirror,
     CopyToFace,
@@ -103,11 +115,17 @@ pub(crate) enum Action {
     Look(Look),
     /// Fit the view to what there is.
     Fit,
+    /// The drawing from so many times as near.
+    Zoom(f64),
+    /// Hold something and bring it into view.
+    GoTo(Selection),
     Toggle(Toggle),
     /// The view for the homeowner, or out of it again.
     ShowHome,
     Show(Units),
     Speak(Language),
+    /// All that is read so much larger, or as at first.
+    TypeSize(TypeSize),
     /// From dark to light, or back.
     ChangeTheme,
     Open(Window),

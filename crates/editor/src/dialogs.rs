@@ -11,6 +11,8 @@ use std::path::PathBuf;
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Then {
     New,
+    /// The page that a window begins with.
+    Start,
     /// A new job, and the steps through it.
     Lesson,
     AskOpen,

@@ -3,18 +3,23 @@ mod arrange;
 mod clipboard;
 mod filing;
 mod fill;
+mod focus;
+mod going;
 mod importing;
 mod order;
 mod picture;
+mod pieces;
+mod starting;
 
 use crate::action::{Action, Actions};
-use crate::canvas::{self, Canvas};
-use crate::commands::{self, Command};
+use crate::canvas::{self, Canvas, EscFor};
+use crate::commands;
 use crate::dialogs::{self, Dialog, Then};
 use crate::files::Files;
 use crate::frame_times::FrameTimes;
 use crate::panels::{self, Panels};
 use crate::solid_view::{self, SolidView};
+use crate::start_page::StartPage;
 use crate::state::{Ask, Pointed, RoofPart, Settings, Space, State, Tool, View};
 use crate::windows::{self, Windows};
 use crate::{Document, Recovery, Selection, sample, show_home, text, theme};
@@ -26,7 +31,7 @@ use std::path::{Path, PathBuf};
 /// How the editor starts.
 #[derive(Clone, Debug, Default)]
 pub struct Options {
-    /// The job to open; the sample where none is named.
+    /// The job to open. Where none is named, the start page; the first window opens the sample.
     pub open: Option<PathBuf>,
     /// Ask for paths inside the window, not by the desktop's dialogs.
     pub typed_paths: bool,
@@ -61,14 +66,25 @@ pub struct Editor {
     frame_times: Option<FrameTimes>,
     /// A finger was seen on the screen.
     fingers: bool,
+    /// A menu was open, or something beside the drawing had the keyboard, when this frame began.
+    esc_is_taken: bool,
+    /// Something beside the drawing had the keyboard when the last frame ended.
+    keys_elsewhere: bool,
+    /// The person goes from thing to thing by keys.
+    by_keys: bool,
+    /// What the start page keeps for itself.
+    start_page: StartPage,
 }
 
 impl Editor {
     /// A window on the job that the options name.
     pub fn new(ctx: &Context, options: Options, storage: Option<&dyn eframe::Storage>) -> Self {
         theme::install(ctx);
-        let settings: Settings =
-            storage.and_then(|storage| eframe::get_value(storage, Settings::KEY)).unwrap_or_default();
+        let remembered: Option<Settings> =
+            storage.and_then(|storage| eframe::get_value(storage, Settings::KEY));
+        // The first window opens the sample; whoever was here before finds their jobs.
+        let begins = remembered.is_some() && options.open.is_none();
+        let settings = remembered.unwrap_or_default();
         if let Some(dark) = settings.dark {
             ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
         }
@@ -95,12 +111,19 @@ impl Editor {
             lit_when_painted: None,
             frame_times: None,
             fingers: false,
+            esc_is_taken: false,
+            keys_elsewhere: false,
+            by_keys: false,
+            start_page: StartPage::default(),
         };
         if let Some(path) = &options.frame_times {
             match FrameTimes::create(path) {
                 Ok(times) => editor.frame_times = Some(times),
                 Err(error) => editor.state.said = text::no_frame_times(path, &error),
             }
+        }
+        if begins {
+            editor.start();
         }
         if let Some(folder) = &editor.recovery_folder {
             let left = Recovery::left_behind(folder);
@@ -190,12 +213,20 @@ impl Editor {
 
     /// Draws the window and carries out what is asked for in it.
     pub fn show(&mut self, ui: &mut Ui) {
+        self.frame(ui);
+        let ctx = ui.ctx().clone();
+        self.keys_elsewhere = commands::keys_are_elsewhere(&ctx);
+        self.ring_focus(&ctx);
+    }
+
+    fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         speak(self.language);
         if !self.fingers && ctx.input(egui::InputState::has_touch_screen) {
             self.fingers = true;
             theme::for_fingers(&ctx);
         }
+        self.esc_is_taken = self.keys_elsewhere || egui::Popup::is_any_open(&ctx);
         self.answer_files(&ctx);
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
@@ -205,7 +236,7 @@ impl Editor {
         let mut actions = Actions::new();
         if !self.is_asking() {
             let drawing = self.canvas.has_steps(self.state.tool);
-            actions.extend(commands::pressed(&ctx, drawing).into_iter().map(Command::action));
+            actions.extend(commands::pressed(&ctx, drawing));
             let dropped =
                 ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
             actions.extend(dropped.map(|path| {
@@ -214,6 +245,10 @@ impl Editor {
         }
         if self.state.showing {
             self.for_the_owner(ui, actions);
+            return;
+        }
+        if self.state.starting {
+            self.at_start(ui, actions);
             return;
         }
         self.around(ui, &mut actions);
@@ -294,8 +329,13 @@ impl Editor {
             return;
         }
         let mut actions = Actions::new();
+        let esc = match (self.esc_is_taken, self.windows.is_on_top()) {
+            (true, _) => EscFor::Another,
+            (_, true) => EscFor::Window,
+            _ => EscFor::Drawing,
+        };
         let keys = !self.windows.has_keys;
-        let stage = canvas::stage(ui, &self.document, &self.state, keys, &mut actions);
+        let stage = canvas::stage(ui, &self.document, &self.state, (keys, esc), &mut actions);
         self.space = Some(stage.space);
         if !self.is_asking() {
             let (state, own) = (&self.state, &mut self.canvas);

@@ -8,8 +8,8 @@
 //! - `edits`: what a person asks of a block, a face, a part, as actions
 //! - `commands`: one table of all commands; menus, keys, palette, sheet of keys, help and lesson are made from it
 //! - `widgets`: fields, signs and sketches that all views use
-//! - `canvas` (the drawing and its tools), `panels` (around it), `windows` (beside it), `solid_view`, `show_home`, `dialogs`:
-//!   the views. Each reads the state, has its own caches, and pushes actions; none imports another but for the picture of the house
+//! - `canvas` (the drawing and its tools), `panels` (around it), `windows` (beside it), `solid_view`, `show_home`,
+//!   `start_page`, `dialogs`: the views. Each reads the state, has its own caches, and pushes actions; none imports another but for the picture of the house
 //! - `editor`: the window as a whole; carries actions out
 
 mod action;
@@ -25,6 +25,7 @@ mod recovery;
 mod sample;
 mod show_home;
 mod solid_view;
+mod start_page;
 mod state;
 mod text;
 mod theme;

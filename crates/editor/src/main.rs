@@ -6,7 +6,7 @@ use std::ffi::OsString;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-const USAGE: &str = "usage: chalkcourse [--typed-paths] [--frame-times CSV] [FILE]\n  FILE               a job to open; without one the sample \"Alder Court\" opens\n  \
+const USAGE: &str = "usage: chalkcourse [--typed-paths] [--frame-times CSV] [FILE]\n  FILE               a job to open; without one the start page, the first time the sample \"Alder Court\"\n  \
                      --typed-paths      ask for file names inside the window, not by the desktop's dialogs\n  \
                      --frame-times CSV  write how long each frame takes";
 

@@ -44,6 +44,8 @@ pub(crate) struct Palette {
     pub(crate) button_hover: Color32,
     /// Lines between things.
     pub(crate) rule: Color32,
+    /// Around what can be typed into or pressed.
+    pub(crate) border: Color32,
     /// Text.
     pub(crate) text: Color32,
     /// Text that matters less.
@@ -95,6 +97,7 @@ const DARK: Palette = Palette {
     button: rgb(0x002b_343e),
     button_hover: rgb(0x0038_444f),
     rule: rgb(0x003a_4550),
+    border: rgb(0x007c_8894),
     text: rgb(0x00ec_e9e1),
     quiet: rgb(0x00ae_b6be),
     accent: rgb(0x0079_b8f2),
@@ -123,6 +126,7 @@ const LIGHT: Palette = Palette {
     button: rgb(0x00e9_e5db),
     button_hover: rgb(0x00dc_d7ca),
     rule: rgb(0x00c9_c3b5),
+    border: rgb(0x0080_7a6c),
     text: rgb(0x001f_252b),
     quiet: rgb(0x0056_5d64),
     accent: rgb(0x0012_5a9c),
@@ -168,6 +172,14 @@ pub(crate) fn severity(palette: &Palette, severity: Severity) -> Color32 {
     }
 }
 
+/// Width of the ring around what has the keyboard, in points (WCAG 2.2, 2.4.13: at least 2; from memory).
+pub(crate) const FOCUS: f32 = 2.0;
+
+/// That ring.
+pub(crate) fn focus(p: &Palette) -> Stroke {
+    Stroke::new(FOCUS, p.accent)
+}
+
 /// How a kind of edge is drawn: width, then dashes and gaps in points; no dashes for a solid line.
 pub(crate) fn edge_style(kind: EdgeKind) -> (f32, &'static [f32], &'static [f32]) {
     chalkcourse_sheets::edge_line(kind)
@@ -181,6 +193,8 @@ pub(crate) fn font(size: f32) -> FontId {
 /// Gives a window its fonts, colours and spacing.
 pub(crate) fn install(ctx: &egui::Context) {
     ctx.set_fonts(fonts());
+    // The sizes of type are commands, so that menus and keys have them.
+    ctx.options_mut(|options| options.zoom_with_keyboard = false);
     ctx.set_style_of(Theme::Dark, style(true));
     ctx.set_style_of(Theme::Light, style(false));
 }
@@ -248,7 +262,8 @@ fn visuals(dark: bool, p: &Palette) -> Visuals {
     v.error_fg_color = p.stop;
     v.weak_text_color = Some(p.quiet);
     v.selection.bg_fill = p.accent_ground;
-    v.selection.stroke = Stroke::new(1.0, p.text);
+    // The ring of a field that is typed in, and the words of what is chosen.
+    v.selection.stroke = Stroke::new(FOCUS, p.text);
     v.striped = false;
     v.window_corner_radius = CornerRadius::same(8);
     v.menu_corner_radius = CornerRadius::same(6);
@@ -257,10 +272,10 @@ fn visuals(dark: bool, p: &Palette) -> Visuals {
     let radius = CornerRadius::same(5);
     for (widget, fill, line) in [
         (&mut v.widgets.noninteractive, p.panel, p.rule),
-        (&mut v.widgets.inactive, p.button, p.rule),
+        (&mut v.widgets.inactive, p.button, p.border),
         (&mut v.widgets.hovered, p.button_hover, p.accent),
         (&mut v.widgets.active, p.accent_ground, p.accent),
-        (&mut v.widgets.open, p.button_hover, p.rule),
+        (&mut v.widgets.open, p.button_hover, p.border),
     ] {
         widget.bg_fill = fill;
         widget.weak_bg_fill = fill;
@@ -269,6 +284,8 @@ fn visuals(dark: bool, p: &Palette) -> Visuals {
         widget.corner_radius = radius;
         widget.expansion = 0.0;
     }
+    // What has the focus, and what is pressed.
+    v.widgets.active.bg_stroke = focus(p);
     v
 }
 
@@ -340,6 +357,45 @@ mod tests {
             for line in [p.module_line, p.module_stop, p.module_caution] {
                 assert!(contrast(line, p.module) >= 3.0, "{line:?}");
             }
+        }
+    }
+
+    /// WCAG 2.2, 1.4.11: what shows that something can be typed into or pressed stands out at 3 to 1 from what is beside it, and so
+    /// does the ring of the focus (2.4.13), which is as wide as that asks.
+    #[test]
+    fn what_can_be_pressed_is_seen_and_so_is_the_focus() {
+        for (dark, p) in [(true, &DARK), (false, &LIGHT)] {
+            let v = visuals(dark, p);
+            for (name, ground) in
+                [("panel", p.panel), ("field", p.field), ("button", p.button), ("ground", p.ground)]
+            {
+                let lines = [
+                    ("border", v.widgets.inactive.bg_stroke),
+                    ("border under the pointer", v.widgets.hovered.bg_stroke),
+                    ("border of what is open", v.widgets.open.bg_stroke),
+                    ("focus", v.widgets.active.bg_stroke),
+                    ("focus of a field", v.selection.stroke),
+                ];
+                for (line, stroke) in lines {
+                    let ratio = contrast(stroke.color, ground);
+                    assert!(ratio >= 3.0, "{line} on {name}: {ratio:.2}");
+                    assert!(stroke.width >= 1.0, "{line}");
+                }
+            }
+            for ring in [v.widgets.active.bg_stroke, v.selection.stroke, focus(p)] {
+                assert!(ring.width >= 2.0);
+            }
+            // The ring is seen beside what lies within it.
+            assert!(contrast(v.widgets.active.bg_stroke.color, v.widgets.active.bg_fill) >= 3.0);
+        }
+    }
+
+    /// WCAG 2.2, 2.5.8 asks for targets of 24 by 24 points.
+    #[test]
+    fn what_is_pressed_is_large_enough() {
+        for dark in [true, false] {
+            let spacing = style(dark).spacing;
+            assert!(spacing.interact_size.min_elem() >= 24.0);
         }
     }
 

@@ -32,6 +32,7 @@ mod rect;
 mod rings;
 mod roof;
 pub mod sides;
+mod slide_in;
 mod square;
 pub mod taped;
 
@@ -44,6 +45,7 @@ pub use polygon::{Defect, Polygon, distance_to_segment, nearest_on_segment, sign
 pub use rect::Rect;
 pub use roof::{EdgeKind, EdgeSpan, FaceInput, Neighbour, Roof, RoofFace, RoofLine, RoofProblem, Tolerances};
 pub use sides::{SideId, Sides};
+pub use slide_in::{holds, slide_in};
 pub use square::{out_of_square, squared};
 
 pub use glam::{DVec2, DVec3, dvec2, dvec3};

@@ -237,7 +237,7 @@ pub fn price_list_schema() -> Schema {
     file_schema::<PriceList>("chalkcourse-price-list")
 }
 
-fn file_schema<T: JsonSchema>(format: &str) -> Schema {
+pub(crate) fn file_schema<T: JsonSchema>(format: &str) -> Schema {
     let mut schema = schemars::schema_for!(DataFile<T>);
     schema.insert("title".to_owned(), format.into());
     schema

@@ -7,6 +7,7 @@
 //! - [`Underlay`]: a picture under the plan
 //! - [`Edit`], [`apply`]: the only way from one job to the next
 //! - [`Script`]: edits from outside, whole or said shortly; [`differences`] tells what they changed
+//! - [`Pieces`]: blocks and penetrations on the clipboard
 //! - [`History`]: undo as earlier jobs; a gesture is one step
 //! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
 //!
@@ -29,6 +30,7 @@ mod order;
 mod part;
 mod penetration;
 mod percent_cells;
+mod pieces;
 mod price_reading;
 mod price_table;
 mod prices;
@@ -73,6 +75,7 @@ pub use part::{
     Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
 };
 pub use penetration::{Penetration, PenetrationKind, Shape};
+pub use pieces::{PIECES_FORMAT, Piece, Pieces, pieces_from_text, pieces_schema, pieces_to_text};
 pub use price_reading::{PriceReading, PriceSummary};
 pub use prices::{Alternate, Price, PriceList};
 pub use quantity::{Quantity, Required};

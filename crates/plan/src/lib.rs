@@ -168,6 +168,7 @@ pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
         ("kit", chalkcourse_job::kit_schema().to_value()),
         ("rule-book", chalkcourse_job::rule_book_schema().to_value()),
         ("price-list", chalkcourse_job::price_list_schema().to_value()),
+        ("pieces", chalkcourse_job::pieces_schema().to_value()),
         ("edits", chalkcourse_job::edits_schema().to_value()),
         ("applied", schemars::schema_for!(AppliedReport).to_value()),
         ("findings", schemars::schema_for!(FindingsReport).to_value()),

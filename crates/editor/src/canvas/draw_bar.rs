@@ -7,7 +7,7 @@ use crate::state::State;
 use crate::{Document, theme};
 use egui::{RichText, Ui};
 
-/// Shows the strip, a row below another where the tool has two; what to do next stands at the end of the last.
+/// Shows the strip, a row below another where the tool has two; what to do next stands at the end of the first, which has more room.
 pub(crate) fn draw_bar(
     ui: &mut Ui,
     document: &Document,
@@ -32,7 +32,7 @@ pub(crate) fn draw_bar(
         ui.allocate_ui_with_layout(row, left, |ui| {
             ui.spacing_mut().item_spacing.x = theme::GAP * 2.0;
             tool.bar(nth, ui, document, state, actions);
-            if nth + 1 == rows {
+            if nth == 0 {
                 hint(ui, tool, document, state);
             }
         });

@@ -2,6 +2,7 @@
 
 use super::hit::Hit;
 use super::snap::{self, Guide, Scene};
+use crate::edits::standing::{face_at, keep_on_face, largest_on_face};
 use crate::edits::{self, Growth, corners_at, grown, new_block};
 use crate::state::{Group, PartPlace, PictureMode};
 use crate::{Selection, text};
@@ -164,13 +165,19 @@ impl Gesture {
         match self {
             Self::MoveGroup { start, grab } => {
                 let label = text::move_of(&text::group_words(start));
-                let edit = edits::group::moved(start, scene.job, scene.layout, plan - *grab)?;
+                let by = edits::group::within_faces(start, scene.job, scene.layout, plan - *grab);
+                let edit = edits::group::moved(start, scene.job, scene.layout, by)?;
                 Some(Step { label, edit, guides: Vec::new() })
             }
             Self::MoveBlock { start, plane, grab } => {
-                let mut block = start.clone();
-                block.at += plane.to_frame(plan) - *grab;
-                let guides = snapped(scene, &mut block, free);
+                let mut block = moved_block(scene, start, plane, *grab, plan);
+                let mut guides = snapped(scene, &mut block, free);
+                let there = block.at;
+                keep_on_face(scene.job, scene.layout, &mut block);
+                // What it snapped to is no reason any more where the edge held it back.
+                if there.distance(block.at) > 1e-6 {
+                    guides.clear();
+                }
                 Some(put(text::move_of(&text::block_name(&start.name)), block, guides))
             }
             Self::ResizeBlock { start, plane, grab, side } => {
@@ -211,10 +218,19 @@ impl Gesture {
             }
             Self::NewBlock { face, plane, from } => {
                 let to = plane.to_frame(plan);
-                let mut block = new_block(scene.job, *face, from.min(to));
-                let fits = ((to - *from).abs() / block.spacing(&scene.job.kit)).floor();
-                block = block.with_size(fits.y.min(100.0) as u32, fits.x.min(100.0) as u32);
+                let wide = new_block(scene.job, *face, *from);
+                let fits = ((to - *from).abs() / wide.spacing(&scene.job.kit)).floor();
+                let wide = wide.with_size(fits.y.min(100.0) as u32, fits.x.min(100.0) as u32);
+                // Where the button went down stays a corner of it.
+                let (left, down) = (to.x < from.x, to.y < from.y);
+                let back = edits::standing::room_of(scene.job, scene.layout, &wide).map(|room| room.size());
+                let back = back.unwrap_or(DVec2::ZERO) * DVec2::new(f64::from(left), f64::from(down));
+                let wide = Block { at: wide.at - back, ..wide };
+                let cut = edits::standing::cut_to_face(scene.job, scene.layout, &wide, (left, down));
+                let mut block =
+                    cut.or_else(|| largest_on_face(scene.job, scene.layout, &wide.with_size(1, 1)))?;
                 let guides = snapped(scene, &mut block, free);
+                keep_on_face(scene.job, scene.layout, &mut block);
                 Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
             }
             Self::PartCorner { start, ring, corner } => {
@@ -225,6 +241,22 @@ impl Gesture {
             Self::Tape { .. } | Self::Box { .. } | Self::Dropped => None,
         }
     }
+}
+
+/// A block that was taken hold of at `grab` in the frame of its face and dragged to a place in plan: on the face that is there. What
+/// is not on any face stays on its own.
+fn moved_block(scene: Scene, start: &Block, plane: &Plane, grab: DVec2, plan: DVec2) -> Block {
+    let on_own = Block { at: start.at + plane.to_frame(plan) - grab, ..start.clone() };
+    let over = || {
+        let face = face_at(scene.layout, plan).filter(|face| *face != start.face && !scene.one_face)?;
+        let (_, on) = scene.layout.face(face)?;
+        // The place where it was taken hold of stays under the pointer, seen from the middle of the block.
+        let middle = edits::standing::room_of(scene.job, scene.layout, start)?.centre();
+        let at = on.plane.to_frame(plan) - (grab - middle) - (middle - start.at);
+        let mut block = Block { face, at, ..start.clone() };
+        keep_on_face(scene.job, scene.layout, &mut block).then_some(block)
+    };
+    over().unwrap_or(on_own)
 }
 
 /// Moves a block to where it is meant to be.

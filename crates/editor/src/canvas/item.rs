@@ -1,7 +1,8 @@
 use super::Stage;
 use crate::Selection;
 use crate::action::{Action, Actions};
-use egui::{Id, Key, Rect, Role, Sense, Ui, WidgetInfo, accesskit};
+use crate::theme;
+use egui::{Id, Key, Rect, Role, Sense, Shape, Ui, WidgetInfo, accesskit};
 
 /// A thing on the drawing, told to screen readers and to the keyboard; chosen by Enter.
 pub(super) fn item(
@@ -22,6 +23,9 @@ pub(super) fn item(
     let id = Id::unique(("thing on the drawing", what));
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
     response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words));
+    if response.has_focus() {
+        ui.painter().add(Shape::closed_line(points, theme::focus(theme::of(ui))));
+    }
     let pressed = response.has_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     let asked = ui.input(|input| input.has_accesskit_action_request(id, accesskit::Action::Click));
     if pressed || asked {

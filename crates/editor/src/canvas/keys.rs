@@ -1,7 +1,7 @@
 //! Keys on the drawing: nudging, switching, letting go.
 
-use super::Canvas;
 use super::tools::Frame;
+use super::{Canvas, EscFor};
 use crate::action::{Action, Actions};
 use crate::state::{Group, PartPlace, State, Tool};
 use crate::{Selection, edits};
@@ -35,12 +35,16 @@ pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
     }
     tool.keys(at, actions);
     if ui.input(|input| input.key_pressed(Key::Escape)) {
-        escape(state, own, actions);
+        match at.stage.esc {
+            EscFor::Drawing => escape(state, own, actions),
+            EscFor::Window => actions.push(Action::CloseTopWindow),
+            EscFor::Another => {}
+        }
     }
 }
 
-/// Esc lets go of the nearest thing: what the tool takes back (the last corner, the tape), the tool, what is held, a window over the
-/// drawing.
+/// Esc takes one step back on the drawing: what the tool takes back (the last corner, the tape), the tool, what is held, and at last a
+/// window over it.
 fn escape(state: &State, own: &mut Canvas, actions: &mut Actions) {
     if own.tools.of_mut(state.tool).take_back() {
         actions.push(Action::Trouble(None));

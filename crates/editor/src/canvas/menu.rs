@@ -14,6 +14,16 @@ pub(crate) fn context_menu(stage: &Stage, document: &Document, state: &State, ac
     stage.response.context_menu(|ui| contents(ui, document, state, actions));
 }
 
+/// What is done with copies of what is held.
+fn copies(ui: &mut Ui, actions: &mut Actions) {
+    for command in [Command::Cut, Command::Copy, Command::Duplicate] {
+        let button = egui::Button::new(command.title()).shortcut_text(command.key_words(ui.ctx()));
+        if ui.add(button).on_hover_text(command.help()).clicked() {
+            actions.push(command.action());
+        }
+    }
+}
+
 fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     ui.set_min_width(190.0);
     let (job, seen) = (document.job(), state.view.seen());
@@ -26,6 +36,7 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actio
             ui.separator();
             arrange_buttons(std::slice::from_mut(ui), document, state.selection, seen, block, actions);
             ui.separator();
+            copies(ui, actions);
             if ui.button(text::DELETE_BLOCK.now()).clicked() {
                 actions.extend(edits::delete(document, Selection::Block(block)));
             }
@@ -43,6 +54,7 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actio
                     Edit::PutBlock(block),
                 ));
             }
+            copies(ui, actions);
             if ui.button(text::DELETE_BLOCK.now()).clicked() {
                 actions.extend(edits::delete(document, state.selection));
             }
@@ -90,6 +102,7 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actio
             }
         }
         Selection::Penetration(_) => {
+            copies(ui, actions);
             if ui.button(text::DELETE_PENETRATION.now()).clicked() {
                 actions.extend(edits::delete(document, state.selection));
             }

@@ -8,6 +8,7 @@ mod crossings;
 mod dimensions;
 mod draw_bar;
 mod gesture;
+mod ghost;
 mod group;
 mod hit;
 mod interact;
@@ -43,9 +44,9 @@ pub(crate) use paint::all as paint;
 
 use crate::Document;
 use crate::action::{Action, Actions};
-use crate::state::{PictureMode, RoofReports, Space, State, Tool, View};
+use crate::state::{DRAWING, PictureMode, RoofReports, Space, State, Tool, View};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_job::FindingKey;
+use chalkcourse_job::{FindingKey, Pieces};
 use dimensions::Typing;
 use egui::{Key, PointerButton, Response, Sense, Ui};
 use gesture::Drag;
@@ -119,6 +120,11 @@ impl Canvas {
         self.tools.handle_picture(mode);
     }
 
+    /// Hands the tool that sets copies down what was copied.
+    pub(crate) fn hand_over(&mut self, pieces: Pieces) {
+        self.tools.hand_over(pieces);
+    }
+
     /// Why what is dragged stopped where it is, in words.
     pub(crate) fn why_there(&self) -> Vec<&str> {
         self.drag.guides.iter().map(|guide| guide.words.as_str()).collect()
@@ -138,21 +144,30 @@ pub(crate) struct Stage {
     pub(crate) pointer: Option<DVec2>,
     /// Keys that change what is held are for the drawing: no window lies over it that is worked in.
     pub(crate) keys: bool,
+    /// Whose Esc is.
+    pub(crate) esc: EscFor,
 }
 
-/// The id of the drawing: it has the keyboard after a click on it.
-pub(crate) const ID: &str = "drawing";
+/// What Esc is for when nothing else has the keyboard.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum EscFor {
+    Drawing,
+    /// A window that was opened, or worked in, after the drawing was pressed last.
+    Window,
+    /// A menu that was open, or a field or button that had the keyboard, when this frame began: it takes Esc by itself.
+    Another,
+}
 
 /// Takes the room for the drawing and moves the view by wheel, pinch and drag.
 pub(crate) fn stage(
     ui: &mut Ui,
     document: &Document,
     state: &State,
-    keys: bool,
+    (keys, esc): (bool, EscFor),
     actions: &mut Actions,
 ) -> Stage {
     let area = ui.available_rect_before_wrap();
-    let id = egui::Id::unique(ID);
+    let id = egui::Id::unique(DRAWING);
     ui.advance_cursor_after_rect(area);
     let response = ui.interact(area, id, Sense::click_and_drag());
     let resized = state.fitted_to.is_some_and(|size| size != area.size());
@@ -172,7 +187,7 @@ pub(crate) fn stage(
         actions.push(Action::See(space.camera, fitted_to));
     }
     let pointer = response.hover_pos().or_else(|| response.interact_pointer_pos());
-    Stage { pointer: pointer.map(|pos| space.plan(pos)), response, space, keys }
+    Stage { pointer: pointer.map(|pos| space.plan(pos)), response, space, keys, esc }
 }
 
 fn face_on(document: &Document, state: &State) -> Option<(usize, chalkcourse_geometry::Plane)> {
@@ -212,7 +227,7 @@ fn navigate(ui: &Ui, response: &Response, space: &mut Space) {
 
 /// Whether keys are for the drawing: it has the keyboard, or nothing has.
 fn has_keys(ui: &Ui) -> bool {
-    ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(ID)))
+    ui.memory(|memory| memory.focused().is_none_or(|focused| focused == egui::Id::unique(DRAWING)))
 }
 
 /// Whether the space bar turns a drag into a pan.

@@ -10,7 +10,7 @@ pub(crate) use row::snapped as row;
 use super::hit::block_rect;
 use crate::text;
 use chalkcourse_geometry::{DVec2, Plane, Rect, RoofFace, nearest_on_segment};
-use chalkcourse_job::{Block, FaceId, Resolved};
+use chalkcourse_job::{Block, Face, FaceId, Resolved, RoofPart};
 use chalkcourse_layout::Layout;
 
 /// A line on the drawing that says why something stopped where it did.
@@ -29,6 +29,8 @@ pub(crate) struct Scene<'a> {
     pub(crate) layout: &'a Layout,
     /// How near is near, in metres.
     pub(crate) reach: f64,
+    /// One face is shown alone: nothing goes over to another.
+    pub(crate) one_face: bool,
 }
 
 /// One way to move along one axis of the frame.
@@ -185,10 +187,20 @@ pub(crate) fn point(
             .zip(&scene.layout.faces)
             .filter(|(_, placed)| !without.contains(&placed.id))
     };
-    let corners = || {
-        faces()
-            .flat_map(|(face, placed)| face.plan.rings().flatten().map(move |&p| (p, placed.name.as_str())))
+    // Walls stand inside the edge of their roof: both are meant, walls first.
+    let moving = |part: &RoofPart| {
+        let own = |face: &&Face| face.from.is_some_and(|from| from.part == part.id);
+        scene.job.faces.iter().filter(own).any(|face| without.contains(&face.id))
     };
+    let walls = || scene.job.parts.iter().filter(|part| !moving(part));
+    let corners =
+        || {
+            let of_walls = walls()
+                .flat_map(|part| part.outline.rings().flatten().map(move |&p| (p, part.name.as_str())));
+            of_walls.chain(faces().flat_map(|(face, placed)| {
+                face.plan.rings().flatten().map(move |&p| (p, placed.name.as_str()))
+            }))
+        };
     let corner = corners()
         .filter(|(p, _)| p.distance(pointer) <= scene.reach)
         .min_by(|(a, _), (b, _)| a.distance(pointer).total_cmp(&b.distance(pointer)));
@@ -214,6 +226,12 @@ pub(crate) fn point(
         for (_, _, a, b) in face.plan.sides() {
             let foot = nearest_on_segment(pointer, a, b);
             near.push((foot, a, (b - a).normalize_or_zero(), text::on_side_of(&placed.name)));
+        }
+    }
+    for part in walls() {
+        for (_, _, a, b) in part.outline.sides() {
+            let foot = nearest_on_segment(pointer, a, b);
+            near.push((foot, a, (b - a).normalize_or_zero(), text::on_side_of(&part.name)));
         }
     }
     near.retain(|(foot, ..)| foot.distance(pointer) <= scene.reach);

@@ -6,6 +6,8 @@ enum InField {
     Heard,
     /// It is the field's own: a letter, an arrow, all of the text.
     Fields,
+    /// It is for the drawing, and for nothing else that has the keyboard.
+    Drawing,
     /// The field takes back its own words, but for the length of a side that is being drawn.
     HeardWhileDrawing,
 }
@@ -48,16 +50,26 @@ impl Chord {
         Self { in_field: InField::Fields, ..self }
     }
 
+    /// For what is held on the drawing: not while anything beside it has the keyboard.
+    pub(super) const fn of_drawing(self) -> Self {
+        Self { in_field: InField::Drawing, ..self }
+    }
+
     /// Fields take back their own words by it.
     pub(super) const fn also_undo_of_fields(self) -> Self {
         Self { in_field: InField::HeardWhileDrawing, ..self }
     }
 
-    pub(super) fn heard(self, typing: bool, drawing: bool) -> bool {
+    /// Whether it is heard: `typing` while a field has the keyboard, `elsewhere` while anything but the drawing has it, `drawing` while
+    /// a side is drawn.
+    pub(super) fn heard(self, typing: bool, elsewhere: bool, drawing: bool) -> bool {
+        if self.in_field == InField::Drawing {
+            return !elsewhere;
+        }
         !typing
             || match self.in_field {
                 InField::Heard => true,
-                InField::Fields => false,
+                InField::Fields | InField::Drawing => false,
                 InField::HeardWhileDrawing => drawing,
             }
     }

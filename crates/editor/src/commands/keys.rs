@@ -2,13 +2,53 @@
 
 use super::chord::Chord;
 use super::{Command, table};
-use egui::{KeyboardShortcut, Modifiers};
+use crate::action::Action;
+use crate::state::{DRAWING, HOUSE};
+use egui::text_selection::LabelSelectionState;
+use egui::{Event, KeyboardShortcut, Modifiers};
 
 /// What the keys of this frame ask for. `drawing` while a side of an outline is drawn.
-pub(crate) fn pressed(ctx: &egui::Context, drawing: bool) -> Vec<Command> {
+pub(crate) fn pressed(ctx: &egui::Context, drawing: bool) -> Vec<Action> {
+    let mut asked: Vec<Action> = by_keys(ctx, drawing).into_iter().map(Command::action).collect();
+    asked.extend(of_clipboard(ctx));
+    asked
+}
+
+/// The toolkit tells the keys of the clipboard by what they mean, and pasted text with it. A field that is typed in has them first,
+/// and so have words that are marked.
+fn of_clipboard(ctx: &egui::Context) -> Vec<Action> {
+    let marked = ctx.plugin::<LabelSelectionState>().lock().has_selection();
+    if ctx.text_edit_focused() {
+        return Vec::new();
+    }
+    ctx.input_mut(|input| {
+        let mut asked = Vec::new();
+        input.events.retain(|event| {
+            let action = match event {
+                Event::Copy if !marked => Action::Copy,
+                Event::Cut if !marked => Action::Cut,
+                Event::Paste(text) => Action::PasteText(text.clone()),
+                _ => return true,
+            };
+            asked.push(action);
+            false
+        });
+        asked
+    })
+}
+
+/// Whether something beside the drawing, or the house in space, has the keyboard.
+pub(crate) fn keys_are_elsewhere(ctx: &egui::Context) -> bool {
+    let drawings = [DRAWING, HOUSE].map(egui::Id::unique);
+    ctx.memory(|memory| memory.focused().is_some_and(|focused| !drawings.contains(&focused)))
+}
+
+fn by_keys(ctx: &egui::Context, drawing: bool) -> Vec<Command> {
     let typing = ctx.text_edit_focused();
+    let elsewhere = keys_are_elsewhere(ctx);
     let all = table::TABLE.iter().flat_map(|(command, entry)| entry.keys.iter().map(|key| (*command, *key)));
-    let mut all: Vec<(Command, Chord)> = all.filter(|(_, key)| key.heard(typing, drawing)).collect();
+    let mut all: Vec<(Command, Chord)> =
+        all.filter(|(_, key)| key.heard(typing, elsewhere, drawing)).collect();
     // Ctrl+S would be heard in Ctrl+Shift+S: what is held with more is asked first.
     all.sort_by_key(|(_, key)| std::cmp::Reverse(held_beside(key.shortcut.modifiers)));
     ctx.input_mut(|input| {

@@ -6,12 +6,15 @@ use super::Menu::{self, Edit, Export, File, Help, View};
 use super::chord::Chord;
 use crate::action::Action;
 use crate::state::{CrewSheet, Look, OrderFormat, PlanFormat, State, Step, Tool};
-use crate::state::{Toggle, Window};
+use crate::state::{Toggle, TypeSize, Window};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_plan::{Align, Spread};
 use chalkcourse_words::{Language, command};
 use egui::Key;
+
+/// How many times as near the drawing comes at a step.
+const ZOOM: f64 = 1.25;
 
 /// Makes the ids and the table of the same lines, so that neither has what the other lacks.
 macro_rules! commands {
@@ -31,6 +34,7 @@ macro_rules! commands {
 commands! {
     New => Entry::new(text::NEW, command::NEW, (File, 1), Action::New).keys(&[Chord::ctrl(Key::N)]),
     Open => Entry::new(text::OPEN, command::OPEN, (File, 1), Action::AskOpen).keys(&[Chord::ctrl(Key::O)]),
+    StartPage => Entry::new(text::START_PAGE, command::START_PAGE, (File, 2), Action::StartPage),
     OpenSample => Entry::new(text::OPEN_SAMPLE, command::SAMPLE, (File, 2), Action::OpenSample),
     Import => Entry::new(text::IMPORT, command::IMPORT, (File, 2), Action::AskImport)
         .keys(&[Chord::ctrl(Key::I)]),
@@ -168,8 +172,20 @@ commands! {
     History => Entry::new(text::HISTORY, command::HISTORY, (Edit, 1), Action::Open(Window::History))
         .keys(&[Chord::plain(Key::H)]),
     Delete => Entry::new(text::DELETE, command::DELETE, (Edit, 2), Action::Delete)
-        .keys(&[Chord::plain(Key::Delete)])
+        .keys(&[Chord::plain(Key::Delete).of_drawing()])
         .when(holds_something),
+    Copy => Entry::new(text::COPY_HELD, command::COPY, (Edit, 2), Action::Copy)
+        .keys(&[Chord::ctrl(Key::C).also_of_fields()])
+        .when(holds_pieces),
+    Cut => Entry::new(text::CUT, command::CUT, (Edit, 2), Action::Cut)
+        .keys(&[Chord::ctrl(Key::X).also_of_fields()])
+        .when(holds_pieces),
+    Paste => Entry::new(text::PASTE, command::PASTE, (Edit, 2), Action::Paste)
+        .keys(&[Chord::ctrl(Key::V).also_of_fields()])
+        .when(has_faces),
+    Duplicate => Entry::new(text::DUPLICATE, command::DUPLICATE, (Edit, 2), Action::Duplicate)
+        .keys(&[Chord::ctrl(Key::D)])
+        .when(holds_pieces),
     HoldAll => Entry::new(text::HOLD_ALL, command::HOLD_ALL, (Edit, 2), Action::HoldAll)
         .keys(&[Chord::ctrl(Key::A).also_of_fields()])
         .when(has_things),
@@ -193,7 +209,7 @@ commands! {
         .keys(&[Chord::plain(Key::M)])
         .when(holds_block),
     CopyToFace => Entry::new(text::COPY_TO_FACE, command::COPY_TO_FACE, (Edit, 4), Action::CopyToFace)
-        .keys(&[Chord::ctrl(Key::D)])
+        .keys(&[Chord::ctrl_shift(Key::D)])
         .when(holds_block),
     Split => Entry::new(text::SPLIT, command::SPLIT, (Edit, 4), Action::Split)
         .keys(&[Chord::plain(Key::K)])
@@ -248,6 +264,10 @@ commands! {
         .keys(&[Chord::function(Key::F11)]),
     SavePicture => Entry::new(text::SAVE_PICTURE, text::SAVE_PICTURE_HELP, (View, 1), Action::SavePicture),
     Fit => Entry::new(text::FIT, text::FIT_HELP, (View, 1), Action::Fit).keys(&[Chord::plain(Key::F)]),
+    Nearer => Entry::new(text::ZOOM_IN, command::NEARER, (View, 1), Action::Zoom(ZOOM))
+        .keys(&[Chord::plain(Key::Plus), Chord::plain(Key::Equals)]),
+    Farther => Entry::new(text::ZOOM_OUT, command::FARTHER, (View, 1), Action::Zoom(1.0 / ZOOM))
+        .keys(&[Chord::plain(Key::Minus)]),
     RoofReport =>
         Entry::new(
             text::ROOF_REPORT,
@@ -301,6 +321,13 @@ commands! {
     Metric => Entry::new(text::METRIC, command::METRIC, (View, 4), Action::Show(Units::Metric))
         .mark(Choice(|document, _| document.job().units == Units::Metric)),
     Theme => Entry::new(text::THEME, command::THEME, (View, 6), Action::ChangeTheme),
+    Larger => Entry::new(text::LARGER, command::LARGER, (View, 6), Action::TypeSize(TypeSize::Larger))
+        .keys(&[Chord::ctrl(Key::Plus), Chord::ctrl(Key::Equals)]),
+    Smaller => Entry::new(text::SMALLER, command::SMALLER, (View, 6), Action::TypeSize(TypeSize::Smaller))
+        .keys(&[Chord::ctrl(Key::Minus)]),
+    UsualSize =>
+        Entry::new(text::USUAL_SIZE, command::USUAL_SIZE, (View, 6), Action::TypeSize(TypeSize::Usual))
+            .keys(&[Chord::ctrl(Key::Num0)]),
 
     Lesson => Entry::new(text::LESSON, command::LESSON, (Help, 1), Action::BeginLesson),
     LeaveLesson => Entry::new(text::LESSON_LEAVE, command::LEAVE_LESSON, (Help, 1), Action::LeaveLesson)
@@ -348,6 +375,15 @@ fn can_redo(document: &Document, _: &State) -> bool {
 
 fn holds_something(_: &Document, state: &State) -> bool {
     state.selection != Selection::Nothing || !state.group.is_empty()
+}
+
+/// Something that can be copied.
+fn holds_pieces(_: &Document, state: &State) -> bool {
+    let held = &state.selection;
+    held.block().is_some()
+        || matches!(held, Selection::Penetration(_))
+        || !state.group.blocks.is_empty()
+        || !state.group.penetrations.is_empty()
 }
 
 fn holds_block(_: &Document, state: &State) -> bool {

@@ -3,7 +3,7 @@
 use super::Editor;
 use crate::action::{Action, Actions};
 use crate::dialogs::{Dialog, Then};
-use crate::state::{Ask, Group, Look, Selection, Toggle, Tool, View, is_of_buildings};
+use crate::state::{Ask, Group, Look, OutlineFor, Selection, Toggle, Tool, View, is_of_buildings};
 use crate::{edits, text, windows};
 use chalkcourse_job::{Edit, EditError, Resolved};
 use egui::{Context, ViewportCommand};
@@ -81,6 +81,7 @@ impl Editor {
             Action::OpenSample => self.ask_or(ctx, Then::OpenSample),
             Action::Say(words) => self.state.said = words,
             Action::New => self.ask_or(ctx, Then::New),
+            Action::StartPage => self.ask_or(ctx, Then::Start),
             Action::BeginLesson => self.ask_or(ctx, Then::Lesson),
             Action::LeaveLesson => self.state.lesson = None,
             Action::AskOpen => self.ask_or(ctx, Then::AskOpen),
@@ -145,6 +146,11 @@ impl Editor {
                 };
                 self.carry_out(ctx, delete.into_iter().collect());
             }
+            Action::Copy => _ = self.copy_held(ctx),
+            Action::Cut => self.cut_held(ctx),
+            Action::Paste => ctx.send_viewport_cmd(ViewportCommand::RequestPaste),
+            Action::PasteText(text) => self.paste(&text),
+            Action::Duplicate => self.duplicate(ctx),
             Action::FillHeld => {
                 let held = self.state.selection.face(self.document.job());
                 self.fill(ctx, held.into_iter().collect());
@@ -157,6 +163,11 @@ impl Editor {
             | Action::AlignTo(_)
             | Action::Spread(_) => self.arrange(ctx, &action),
             Action::Fit => self.state.fit = true,
+            Action::Zoom(factor) => {
+                self.state.camera = self.state.camera.zoomed(factor, self.state.camera.centre);
+                self.state.fitted_to = None;
+            }
+            Action::GoTo(thing) => self.go_to(ctx, thing),
             Action::Look(Look::Plan) => self.look(View::Plan),
             Action::Look(Look::FaceOn) => self.look_face_on(),
             Action::Look(Look::At(face)) => {
@@ -176,6 +187,7 @@ impl Editor {
             Action::Toggle(what) => self.toggle(what),
             Action::Use(tool) => self.take(tool),
             Action::Speak(language) => self.speak(language),
+            Action::TypeSize(size) => ctx.set_zoom_factor(size.from(ctx.zoom_factor())),
             Action::ChangeTheme => {
                 let dark = ctx.theme() == egui::Theme::Light;
                 self.settings.dark = Some(dark);
@@ -197,7 +209,7 @@ impl Editor {
             Action::Person(name) => self.settings.person = name,
             Action::PenetrationKind(kind) => self.state.penetration_kind = Some(kind),
             Action::PartKind(kind) => self.state.part_kind = Some(kind),
-            Action::OutlineFor(what) => self.state.outline_for = what,
+            Action::OutlineFor(what) => self.state.draw(what),
             Action::Shape(shaped) => self.state.shaped = shaped,
             Action::RaiseAs(how) => self.state.raise_as = Some(how),
             Action::Trouble(at) => self.state.trouble = at,
@@ -279,6 +291,9 @@ impl Editor {
     pub(crate) fn take(&mut self, tool: Tool) {
         self.canvas.let_go();
         self.state.take(tool);
+        if tool == Tool::DrawFace {
+            self.state.draw(OutlineFor::usual(self.document.job()));
+        }
     }
 
     /// Drops what is half done on the drawing.

@@ -30,6 +30,7 @@ impl Editor {
     fn go_on(&mut self, ctx: &Context, then: Then) {
         match then {
             Then::New => self.put(Document::new(sample::empty(), None)),
+            Then::Start => self.start(),
             Then::Lesson => {
                 self.put(Document::new(sample::empty(), None));
                 self.state.lesson = Some(Lesson::default());

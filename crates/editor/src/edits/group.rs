@@ -1,9 +1,10 @@
 //! What is done to several things at once, as one step.
 
+use super::standing::room_of;
 use crate::action::Action;
 use crate::state::{Group, View};
 use crate::{Document, Selection, text};
-use chalkcourse_geometry::DVec2;
+use chalkcourse_geometry::{DVec2, slide_in};
 use chalkcourse_job::{BlockId, Cell, Edit, Penetration, Resolved};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
@@ -35,6 +36,22 @@ pub(crate) fn moved(group: &Group, job: &Resolved, layout: &Layout, by: DVec2) -
     });
     let edits: Vec<Edit> = blocks.chain(penetrations).collect();
     (!edits.is_empty()).then_some(Edit::Several(edits))
+}
+
+/// A move in plan, less by what would bring a block over the edge of the face that all of them lie on. Blocks of several faces go
+/// as they are dragged.
+pub(crate) fn within_faces(group: &Group, job: &Resolved, layout: &Layout, by: DVec2) -> DVec2 {
+    let held = || {
+        let blocks: Vec<_> = group.blocks.iter().filter_map(|id| job.block(*id)).collect();
+        let face = blocks.first()?.face;
+        let (_, on) = layout.face(face).filter(|_| blocks.iter().all(|block| block.face == face))?;
+        let rooms = blocks.iter().filter_map(|block| room_of(job, layout, block));
+        let around = rooms.reduce(|a, b| a.union(&b))?;
+        let moved = around.moved(on.plane.to_frame(by) - on.plane.to_frame(DVec2::ZERO));
+        let back = slide_in(&on.frame, moved)?;
+        Some(on.plane.to_plan(back) - on.plane.to_plan(DVec2::ZERO))
+    };
+    by + held().unwrap_or(DVec2::ZERO)
 }
 
 /// A step on the screen, along the axis nearest to it of the face that the first block lies on.

@@ -9,7 +9,9 @@ mod new_face;
 pub(crate) mod part;
 pub(crate) mod parting;
 mod penetration;
+pub(crate) mod pieces;
 pub(crate) mod squaring;
+pub(crate) mod standing;
 pub(crate) mod taping;
 
 pub(crate) use block::{Growth, grown, new_block};

@@ -3,7 +3,7 @@ use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::edits::squaring;
 use crate::state::State;
-use crate::widgets::fields;
+use crate::widgets::{LittleButton, fields};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
@@ -17,7 +17,7 @@ pub(super) fn face_form(ui: &mut Ui, document: &Document, state: &State, id: Fac
     ui.horizontal(|ui| {
         heading(ui, &text::face_heading(&face.name));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.small_button(text::FACE_ON_VIEW.now()).clicked() {
+            if ui.little_button(text::FACE_ON_VIEW.now()).clicked() {
                 actions.push(Command::FaceOnView.action());
             }
         });

@@ -2,7 +2,7 @@ use super::Panels;
 use super::{checked, quiet};
 use crate::action::{Action, Actions};
 use crate::state::{Pointed, Settings, State};
-use crate::widgets::{severity_sign, sketch};
+use crate::widgets::{LittleButton, severity_sign, sketch};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{Edit, FindingKey, WAIVER};
 use chalkcourse_plan::fix_words;
@@ -71,7 +71,7 @@ pub(super) fn findings_list(
     if !hidden.is_empty() {
         ui.horizontal_wrapped(|ui| {
             quiet(ui, &text::hidden_findings(hidden.len()));
-            if ui.small_button(text::SHOW_ALL.now()).clicked() {
+            if ui.little_button(text::SHOW_ALL.now()).clicked() {
                 own.filter = Filter::default();
             }
         });
@@ -185,15 +185,16 @@ fn contents(
         let word =
             if finding.waived.is_some() { text::WAIVED.now() } else { text::severity(finding.severity) };
         ui.label(RichText::new(word).strong().color(theme::severity(p, severity)));
-        let code = ui.label(RichText::new(finding.rule).small().color(p.quiet));
-        sketch::tip(code, finding.rule);
+        let title = RichText::new(text::rule_title(finding.rule)).small().color(p.quiet);
+        let title = ui.add(egui::Label::new(title).truncate());
+        sketch::tip(title, finding.rule);
     });
     let job = document.job();
     ui.label(chalkcourse_telling::message(job, finding));
     quiet(ui, &of_data(&chalkcourse_telling::source(job, finding.rule, &finding.source)));
     if let Some(waiver) = &finding.waived {
         ui.label(chalkcourse_telling::waived_words(waiver));
-        if ui.small_button(text::UNWAIVE.now()).clicked() {
+        if ui.little_button(text::UNWAIVE.now()).clicked() {
             actions.push(Action::Edit(text::UNWAIVE.now().to_owned(), Edit::Unwaive(finding.key.clone())));
         }
         return false;

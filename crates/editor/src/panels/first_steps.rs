@@ -1,6 +1,6 @@
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::state::Tool;
+use crate::state::{OutlineFor, Tool};
 use crate::{text, theme};
 use egui::{Align2, Area, Button, Frame, Id, Margin, Order, Rect, RichText, Stroke, Ui};
 
@@ -32,7 +32,8 @@ pub(crate) fn first_steps_card(ui: &mut Ui, area: Rect, actions: &mut Actions) {
                             actions.push(Command::RaiseRoof.action());
                         }
                         if ui.button(text::EMPTY_DRAW.now()).clicked() {
-                            actions.push(Action::Use(Tool::DrawFace));
+                            actions
+                                .extend([Action::Use(Tool::DrawFace), Action::OutlineFor(OutlineFor::Face)]);
                         }
                         if ui.button(text::LESSON_SHOW.now()).clicked() {
                             actions.push(Command::Lesson.action());

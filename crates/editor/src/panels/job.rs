@@ -1,7 +1,7 @@
 use super::{heading, part, quiet, site};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::widgets::fields;
+use crate::widgets::{LittleButton, fields};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Edit, Site};
@@ -40,13 +40,13 @@ pub(super) fn job_form(ui: &mut Ui, document: &Document, actions: &mut Actions) 
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 if command == Command::LoadRuleBook
                     && ui
-                        .small_button(text::EDIT_BOOK.now())
+                        .little_button(text::EDIT_BOOK.now())
                         .on_hover_text(text::EDIT_BOOK_HELP.now())
                         .clicked()
                 {
                     actions.push(Command::RuleBook.action());
                 }
-                if ui.small_button(text::LOAD.now()).on_hover_text(command.title()).clicked() {
+                if ui.little_button(text::LOAD.now()).on_hover_text(command.title()).clicked() {
                     actions.push(command.action());
                 }
                 ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {

@@ -2,7 +2,7 @@ use super::{heading, quiet};
 use crate::action::{Action, Actions};
 use crate::edits::squaring;
 use crate::state::{PartPlace, State};
-use crate::widgets::fields;
+use crate::widgets::{LittleButton, fields};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
@@ -274,7 +274,7 @@ pub(super) fn of_face(ui: &mut Ui, job: &Resolved, face: &Face, actions: &mut Ac
     let Some((part, at)) = job.side_of(face.id) else { return };
     ui.horizontal_wrapped(|ui| {
         quiet(ui, text::FOLLOWS_PART.now());
-        if ui.small_button(text::SHOW_PART.now()).clicked() {
+        if ui.little_button(text::SHOW_PART.now()).clicked() {
             let place = PartPlace::Side { ring: at.ring, side: at.side };
             actions.push(Action::Select(Selection::Part(part.id, place)));
         }

@@ -1,6 +1,6 @@
 use super::{heading, quiet};
 use crate::action::{Action, Actions};
-use crate::widgets::fields;
+use crate::widgets::{LittleButton, fields};
 use crate::{Document, text};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Edit, Penetration, PenetrationId, PenetrationKind, Shape};
@@ -77,7 +77,7 @@ pub(super) fn penetration_form(ui: &mut Ui, document: &Document, id: Penetration
     if penetration.clearance.is_some() {
         ui.horizontal(|ui| {
             quiet(ui, &text::own_clearance(&usual.show_small(units)));
-            if ui.small_button(text::AS_THE_BOOK.now()).clicked() {
+            if ui.little_button(text::AS_THE_BOOK.now()).clicked() {
                 put(Penetration { clearance: None, ..penetration.clone() });
             }
         });

@@ -2,7 +2,7 @@ use super::{heading, quiet};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::state::State;
-use crate::widgets::fields;
+use crate::widgets::{LittleButton, fields};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Crop, Edit, Underlay};
@@ -109,7 +109,7 @@ fn crop(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     };
     ui.horizontal(|ui| {
         quiet(ui, text::PICTURE_CROP.now());
-        if !crop.is_whole() && ui.small_button(text::SHOW_WHOLE.now()).clicked() {
+        if !crop.is_whole() && ui.little_button(text::SHOW_WHOLE.now()).clicked() {
             actions.push(put(Crop::default()));
         }
     });

@@ -12,11 +12,7 @@ pub(crate) fn status_bar(ui: &mut Ui, document: &Document, state: &State, action
         let summary = ui.label(RichText::new(text::summary(document)).strong());
         summary.on_hover_text(text::SUMMARY_HELP.now());
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if ui
-                .add(Button::new(text::CAUTIONS_SHORT.now()).small())
-                .on_hover_text(text::CAUTION.now())
-                .clicked()
-            {
+            if ui.add(Button::new(text::CAUTIONS_SHORT.now())).on_hover_text(text::CAUTION.now()).clicked() {
                 actions.push(Command::Cautions.action());
             }
             if let Some(at) = state.pointer {
@@ -27,7 +23,7 @@ pub(crate) fn status_bar(ui: &mut Ui, document: &Document, state: &State, action
                 if let Some(making) = &state.making_room {
                     super::turning(ui);
                     if ui
-                        .add(Button::new(text::STOP.now()).small())
+                        .add(Button::new(text::STOP.now()))
                         .on_hover_text(text::ROOM_STOP_HELP.now())
                         .clicked()
                     {

@@ -4,20 +4,27 @@ use crate::state::{State, Tool};
 use crate::{text, theme};
 use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
+/// Room for the button at the foot, in points.
+const FOOT: f32 = 44.0;
+
 /// The tools, each with its word and its key.
 pub(crate) fn tool_buttons(ui: &mut Ui, state: &State, actions: &mut Actions) {
-    ui.vertical_centered_justified(|ui| {
-        ui.add_space(theme::GAP);
-        for (command, tool) in Command::of_tools() {
-            if button(ui, command, tool, state.tool == tool) {
-                actions.push(command.action());
+    // With large type in a low window the tools scroll, above the button at the foot.
+    let room = (ui.available_height() - FOOT).max(58.0);
+    egui::ScrollArea::vertical().id_salt("tools").max_height(room).show(ui, |ui| {
+        ui.vertical_centered_justified(|ui| {
+            ui.add_space(theme::GAP);
+            for (command, tool) in Command::of_tools() {
+                if button(ui, command, tool, state.tool == tool) {
+                    actions.push(command.action());
+                }
             }
-        }
+        });
     });
     ui.with_layout(egui::Layout::bottom_up(egui::Align::Center), |ui| {
         ui.add_space(theme::GAP * 2.0);
         let words = if ui.visuals().dark_mode { text::TO_LIGHT.now() } else { text::TO_DARK.now() };
-        if ui.add(Button::new(words).small()).on_hover_text(text::THEME.now()).clicked() {
+        if ui.add(Button::new(words)).on_hover_text(text::THEME.now()).clicked() {
             actions.push(Command::Theme.action());
         }
     });
@@ -40,7 +47,7 @@ fn button(ui: &mut Ui, command: Command, tool: Tool, chosen: bool) -> bool {
         painter.rect_filled(mark, 1.5, p.accent);
     }
     if response.has_focus() {
-        painter.rect_stroke(rect.shrink(1.0), 6.0, Stroke::new(1.5, p.accent), egui::StrokeKind::Inside);
+        painter.rect_stroke(rect.shrink(1.0), 6.0, theme::focus(p), egui::StrokeKind::Inside);
     }
     sign(painter, tool, rect.center_top() + Vec2::new(0.0, 20.0), p.text);
     painter.text(
@@ -81,6 +88,8 @@ fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
                 painter.rect_stroke(module, 1.0, stroke, egui::StrokeKind::Inside);
             }
         }
+        // It has no button: it comes with what was copied.
+        Tool::Paste => {}
         Tool::Picture => {
             let frame = Rect::from_min_max(p(-11.0, -8.0), p(11.0, 8.0));
             painter.rect_stroke(frame, 1.5, stroke, egui::StrokeKind::Inside);

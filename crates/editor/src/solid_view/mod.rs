@@ -10,9 +10,11 @@ pub(crate) use eye::Eye;
 pub(crate) use sun::SunDial;
 
 use crate::action::{Action, Actions};
-use crate::state::State;
+use crate::state::{HOUSE, State};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_picture::{Camera, Detail, Light, Look, Shot};
+use chalkcourse_job::Resolved;
+use chalkcourse_layout::Layout;
+use chalkcourse_picture::{Camera, Detail, Light, Look, Picture, Shot};
 use chalkcourse_solid::{Of, Show};
 use egui::{Align2, Id, Panel, Pos2, Rect, Response, Role, Sense, Stroke, Ui, Vec2, WidgetInfo};
 
@@ -25,9 +27,6 @@ pub(crate) struct SolidView {
     pub(crate) before: bool,
     artist: Artist,
 }
-
-/// The id of the picture: it has the keyboard after a click on it.
-const ID: &str = "solid";
 
 /// The picture and what is under it.
 pub(crate) fn solid_view(
@@ -45,7 +44,7 @@ pub(crate) fn solid_view(
     });
     let area = ui.available_rect_before_wrap();
     ui.advance_cursor_after_rect(area);
-    let response = ui.interact(area, Id::unique(ID), Sense::click_and_drag());
+    let response = ui.interact(area, Id::unique(HOUSE), Sense::click_and_drag());
     if state.fit {
         actions.push(Action::Fitted);
         view.eye.fit = true;
@@ -97,7 +96,7 @@ pub(crate) fn hang(ui: &Ui, area: Rect, document: &Document, view: &mut SolidVie
     view.artist.ask(ctx, order);
     let painter = ui.painter().with_clip_rect(area);
     painter.rect_filled(area, 0.0, p.ground);
-    if view.artist.hang(ctx, ID)
+    if view.artist.hang(ctx, HOUSE)
         && let Some(texture) = view.artist.texture()
     {
         let whole = Rect::from_min_max(Pos2::ZERO, Pos2::new(1.0, 1.0));
@@ -230,6 +229,26 @@ fn selection_of(what: Option<Of>, held: Selection) -> Selection {
         Some(Of::Module(block, cell)) if held.block() == Some(block) => Selection::Module { block, cell },
         Some(Of::Block(id) | Of::Module(id, _)) => Selection::Block(id),
     }
+}
+
+/// A small picture of the house of a job, its array on it. None where it has no house yet.
+pub(crate) fn small(job: &Resolved, size: [usize; 2], dark: bool) -> Option<Picture> {
+    let layout = Layout::of(job);
+    let corners = chalkcourse_solid::outline_points(job, &layout);
+    if corners.is_empty() {
+        return None;
+    }
+    let wide = size[0] as f64 / size[1].max(1) as f64;
+    let shot = Shot {
+        camera: Camera::fitted(Camera::default(), &corners, wide),
+        size,
+        light: WITHOUT_SUN,
+        look: look(theme::palette(dark), dark),
+        detail: Detail::Fine,
+        held: None,
+    };
+    let house = chalkcourse_solid::solid(job, &layout, Show { array: true });
+    Some(chalkcourse_picture::Scene::of(&house).draw(&shot))
 }
 
 /// The picture as a file: as it is looked at, as large as a slide.

@@ -1,4 +1,5 @@
-use chalkcourse_job::{BlockId, FaceId};
+use super::Shaped;
+use chalkcourse_job::{BlockId, FaceId, Resolved};
 
 /// What the next outline is drawn for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -17,7 +18,25 @@ pub(crate) enum OutlineFor {
 }
 
 impl OutlineFor {
-    pub(crate) const ALL: [Self; 5] = [Self::Face, Self::Roof, Self::Part, Self::Hole, Self::Penetration];
+    /// What most houses need comes first.
+    pub(crate) const ALL: [Self; 5] = [Self::Roof, Self::Part, Self::Face, Self::Hole, Self::Penetration];
+
+    /// What is drawn first where there is no roof yet, and next where there is one.
+    pub(crate) fn usual(job: &Resolved) -> Self {
+        match (job.faces.is_empty(), job.parts.is_empty()) {
+            (true, _) => Self::Roof,
+            (false, false) => Self::Part,
+            (false, true) => Self::Face,
+        }
+    }
+
+    /// What its corners make until a person chooses: walls are rectangles, faces seldom are.
+    pub(crate) fn usual_shape(self) -> Shaped {
+        match self {
+            Self::Roof | Self::Part => Shaped::Rectangle,
+            Self::Face | Self::Hole | Self::Penetration => Shaped::Corners,
+        }
+    }
 }
 
 /// Which side of the block a dimension belongs to.

@@ -26,10 +26,10 @@ pub(crate) use lesson::{Lesson, Step};
 pub(crate) use outputs::{CrewSheet, OrderFormat, PlanFormat};
 pub(crate) use roof_report::{RoofPart, RoofReports};
 pub use selection::{PartPlace, Selection};
-pub(crate) use settings::Settings;
+pub(crate) use settings::{Settings, TypeSize};
 pub(crate) use shaped::{Shaped, size_typed};
 pub(crate) use tool::{PictureMode, Tool};
-pub(crate) use view::{Camera, Look, Space, View};
+pub(crate) use view::{Camera, DRAWING, HOUSE, Look, Space, View};
 pub(crate) use work::{
     Asked, Filling, Fixing, How, Importing, Laying, MakingRoom, Pictures, is_of_buildings, replaced,
     same_roof, sentence,
@@ -168,6 +168,8 @@ pub(crate) struct State {
     pub(crate) making_room: Option<MakingRoom>,
     /// The picture under the plan.
     pub(crate) pictures: Pictures,
+    /// The page that a window begins with is open; the job is empty.
+    pub(crate) starting: bool,
     /// The view for the homeowner is open.
     pub(crate) showing: bool,
     /// The last thing that the program had to say.
@@ -205,8 +207,12 @@ impl State {
     /// Takes up the drawing of walls that a whole roof is raised over: a rectangle, which most houses are.
     pub(crate) fn draw_walls(&mut self) {
         self.take(Tool::DrawFace);
-        self.outline_for = OutlineFor::Roof;
-        self.shaped = Shaped::Rectangle;
+        self.draw(OutlineFor::Roof);
+    }
+
+    /// The next outline is drawn for something.
+    pub(crate) fn draw(&mut self, what: OutlineFor) {
+        (self.outline_for, self.shaped) = (what, what.usual_shape());
     }
 
     /// After the job changed: what is gone can't be held or shown.

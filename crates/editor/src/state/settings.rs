@@ -31,6 +31,26 @@ impl Settings {
     }
 }
 
+/// How large all that is read is drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum TypeSize {
+    Larger,
+    Smaller,
+    Usual,
+}
+
+impl TypeSize {
+    /// The size from the one before; 1 is the usual one. Steps of a tenth, from six tenths to three times.
+    pub(crate) fn from(self, before: f32) -> f32 {
+        let tenths = (before * 10.0).round();
+        match self {
+            Self::Larger => ((tenths + 1.0) / 10.0).min(3.0),
+            Self::Smaller => ((tenths - 1.0) / 10.0).max(0.6),
+            Self::Usual => 1.0,
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

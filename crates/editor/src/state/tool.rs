@@ -10,6 +10,8 @@ pub(crate) enum Tool {
     Penetration,
     /// Place a block.
     Block,
+    /// Set down what was copied.
+    Paste,
     /// Measure.
     Tape,
     /// Lay a picture under the plan.

@@ -5,6 +5,11 @@ use chalkcourse_layout::Layout;
 use chalkcourse_plan::Seen;
 use egui::{Pos2, Vec2};
 
+/// The id of the drawing: it has the keyboard after a click on it.
+pub(crate) const DRAWING: &str = "drawing";
+/// The id of the house in space, which has the keyboard in its place.
+pub(crate) const HOUSE: &str = "solid";
+
 /// What the drawing shows.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum View {

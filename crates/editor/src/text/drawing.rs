@@ -79,6 +79,29 @@ pub(crate) fn group_words(group: &Group) -> String {
     [blocks, penetrations, modules].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
+// Copies
+pub(crate) const NOTHING_TO_COPY: Say = words::canvas::NOTHING_TO_COPY;
+pub(crate) const NO_ROOM_HERE: Say = words::canvas::IT_DOES_NOT_FIT_ON;
+pub(crate) const NO_ROOM_BESIDE: Say = words::canvas::NO_ROOM_BESIDE_IT;
+pub(crate) const PASTE_HINT: Say = words::canvas::A_CLICK_SETS_IT_DOWN;
+pub(crate) fn copied(what: &str) -> String {
+    words::canvas::copied(&what)
+}
+
+/// Why what is on the clipboard can't be set down: its text, of another program, by how it begins.
+pub(crate) fn other_text(text: &str) -> String {
+    const MOST: usize = 40;
+    let line = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let mut begins: String = line.chars().take(MOST).collect();
+    if line.chars().count() > MOST {
+        begins.push('…');
+    }
+    words::canvas::clipboard_has_other_text(&begins)
+}
+pub(crate) fn cant_set_down(why: &str) -> String {
+    words::canvas::what_was_copied_cant_be(&why)
+}
+
 // What tools are for
 pub(crate) const SELECT_HELP: Say = words::canvas::SELECT_DRAG_SWITCH_MODULES;
 pub(crate) const DRAW_FACE_HELP: Say = words::canvas::DRAW_A_FACE_OF_THE;
@@ -144,6 +167,7 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
         (Tool::DrawFace, _) => words::canvas::CLICK_THE_FIRST_CORNER_TO.now(),
         (Tool::Penetration, _) => words::canvas::CHOOSE_A_KIND_AND_CLICK.now(),
         (Tool::Block, _) => words::canvas::CLICK_A_FACE_FOR_3.now(),
+        (Tool::Paste, _) => PASTE_HINT.now(),
         (Tool::Tape, _) => words::canvas::DRAG_FROM_ONE_PLACE_TO.now(),
         (Tool::Picture, _) => text::NO_PICTURE.now(),
     }
@@ -314,7 +338,7 @@ pub(crate) fn drawing(job: &Resolved, view: View) -> String {
 
 pub(crate) fn face_words(name: &str, face: &RoofFace, units: Units) -> String {
     let area = text::area(face.slope_area, units);
-    words::canvas::face_pitch_on_the_slope(&name, &face.plane.pitch, &area)
+    words::canvas::face_pitch_on_the_slope(&words::face_heading(name), &face.plane.pitch, &area)
 }
 
 pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {

@@ -4,7 +4,7 @@ use crate::Document;
 use crate::recovery::Left;
 use crate::state::Ask;
 use chalkcourse_job::FileError;
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, Say};
 use std::fmt::Display;
 use std::path::Path;
 use std::time::SystemTime;
@@ -65,6 +65,14 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
 }
 
 /// The name of the job, with a mark while it differs from the file.
+// The start page
+pub(crate) const START_TITLE: Say = words::start::WHAT_DO_YOU_WANT;
+pub(crate) const GO_ON: Say = words::start::GO_ON_WITH_THE_LAST;
+pub(crate) const OPEN_LATELY: Say = words::start::JOBS_THAT_WERE_OPEN;
+pub(crate) const BEGIN: Say = words::start::NEW_ROOF;
+pub(crate) const NOT_THERE: Say = words::start::NOT_THERE_ANY_MORE;
+pub(crate) const TRY_ROOF: Say = words::start::TRY_A_FINISHED_ROOF;
+
 pub(crate) fn title_of(document: &Document) -> String {
     let mark = if document.history().is_unsaved() { words::files::NOT_SAVED.now() } else { "" };
     format!("{}{mark}", document.job().name)

@@ -42,6 +42,14 @@ pub(crate) fn finding_words(job: &Resolved, finding: &Finding) -> String {
     format!("{}: {}{waived}", severity(finding.severity), chalkcourse_telling::message(job, finding))
 }
 
+/// What a rule is about, in a few words.
+pub(crate) fn rule_title(code: &'static str) -> &'static str {
+    chalkcourse_rules::RULES
+        .iter()
+        .find(|rule| rule.code == code)
+        .map_or(code, |rule| chalkcourse_telling::title(rule))
+}
+
 /// An area as a person reads it.
 pub(crate) fn area(square_metres: f64, units: Units) -> String {
     show_amount(square_metres, Unit::Area, units)
@@ -69,8 +77,10 @@ pub(crate) fn summary(document: &Document) -> String {
         many => words::panels::parts_without_a_price(many),
     };
     format!(
-        "{modules}{change}  ·  {:.2} kW  ·  {} {:.2}{without}",
-        plan.summary.kilowatts, plan.takeoff.currency, plan.takeoff.totals.total
+        "{modules}{change}  ·  {:.2} kW  ·  {} {}{without}",
+        plan.summary.kilowatts,
+        plan.takeoff.currency,
+        money(Some(plan.takeoff.totals.total))
     )
 }
 
@@ -80,7 +90,10 @@ pub(crate) fn total(takeoff: &Takeoff) -> String {
 
 /// An amount to the cent; what nobody has said is told, not taken for nothing.
 pub(crate) fn money(amount: Option<impl std::fmt::Display>) -> String {
-    amount.map_or_else(|| words::common::NOT_KNOWN.now().to_owned(), |amount| format!("{amount:.2}"))
+    amount.map_or_else(
+        || words::common::NOT_KNOWN.now().to_owned(),
+        |amount| super::thousands(&format!("{amount:.2}")),
+    )
 }
 
 pub(crate) fn unpriced(numbers: &[String]) -> String {

@@ -209,12 +209,13 @@ pub(crate) fn home_price(document: &Document) -> Option<String> {
     })
 }
 
-/// Digits in groups of three.
-fn thousands(digits: &str) -> String {
-    let mut out = String::new();
-    for (index, digit) in digits.chars().enumerate() {
-        let left = digits.len() - index;
-        if index > 0 && left.is_multiple_of(3) && digit.is_ascii_digit() {
+/// A number with its whole part in groups of three digits.
+pub(crate) fn thousands(number: &str) -> String {
+    let (sign, number) = number.strip_prefix('-').map_or(("", number), |number| ("-", number));
+    let whole = number.find('.').unwrap_or(number.len());
+    let mut out = sign.to_owned();
+    for (index, digit) in number.chars().enumerate() {
+        if index > 0 && index < whole && (whole - index).is_multiple_of(3) {
             out.push(',');
         }
         out.push(digit);
@@ -244,5 +245,7 @@ mod tests {
     fn large_numbers_are_grouped() {
         assert_eq!(thousands("987"), "987");
         assert_eq!(thousands("12345678"), "12,345,678");
+        assert_eq!(thousands("-2852473.72"), "-2,852,473.72");
+        assert_eq!(thousands("-100.5"), "-100.5");
     }
 }

@@ -37,6 +37,15 @@ pub(crate) fn move_corner_of(name: &str) -> String {
 pub(crate) fn add_corner_of(name: &str) -> String {
     words::history::add_a_corner_to(&name)
 }
+pub(crate) fn cut_of(name: &str) -> String {
+    words::history::cut(&name)
+}
+pub(crate) fn paste_of(name: &str) -> String {
+    words::history::paste(&name)
+}
+pub(crate) fn duplicate_of(name: &str) -> String {
+    words::history::duplicate(&name)
+}
 pub(crate) fn delete_corner_of(name: &str) -> String {
     words::history::delete_a_corner_of(&name)
 }

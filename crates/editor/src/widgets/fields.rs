@@ -109,9 +109,6 @@ pub(crate) fn cell<T, E: std::fmt::Display>(
 
 /// A box to tick in a table, without words beside it. Whether it was pressed.
 pub(crate) fn tick(ui: &mut Ui, on: bool, enabled: bool, label: &str, help: &str) -> bool {
-    // Without words beside it the box itself must be seen.
-    let line = theme::of(ui).quiet;
-    ui.visuals_mut().widgets.inactive.bg_stroke.color = line;
     let mut shown = on;
     let tick = ui.add_enabled(enabled, egui::Checkbox::without_text(&mut shown));
     tick.widget_info(|| egui::WidgetInfo::selected(egui::Role::CheckBox, enabled, on, label));

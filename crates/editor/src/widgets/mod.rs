@@ -15,6 +15,21 @@ pub(crate) fn heading(ui: &mut Ui, words: &str) -> Response {
     ui.label(RichText::new(words).heading().strong())
 }
 
+/// Least width and height of anything that is pressed, in points (WCAG 2.2, 2.5.8; from memory).
+pub(crate) const LEAST: Vec2 = Vec2::splat(24.0);
+
+/// Buttons in small type that are no smaller to press than others.
+pub(crate) trait LittleButton {
+    /// Adds one.
+    fn little_button(&mut self, words: &str) -> Response;
+}
+
+impl LittleButton for Ui {
+    fn little_button(&mut self, words: &str) -> Response {
+        self.add(egui::Button::new(RichText::new(words).small()).min_size(LEAST))
+    }
+}
+
 /// Words that matter less.
 pub(crate) fn quiet(ui: &mut Ui, words: &str) -> Response {
     let color = theme::of(ui).quiet;

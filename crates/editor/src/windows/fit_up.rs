@@ -130,7 +130,7 @@ fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &
     let mut next = taped;
     ui.horizontal(|ui| {
         ui.strong(text::MEASURED.now());
-        let again = ui.add_enabled(!taped.is_empty(), egui::Button::new(text::AS_DRAWN.now()).small());
+        let again = ui.add_enabled(!taped.is_empty(), egui::Button::new(text::AS_DRAWN.now()));
         if again.on_hover_text(text::AS_DRAWN_HELP.now()).clicked() {
             next = TapedDeck::default();
         }

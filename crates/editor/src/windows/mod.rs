@@ -16,7 +16,7 @@ mod taped;
 
 use crate::action::{Action, Actions};
 use crate::edits::taping::Taping;
-use crate::state::{Courses, Importing, State, Window};
+use crate::state::{Courses, DRAWING, Importing, State, Window};
 use crate::widgets::fields;
 use crate::{Document, Selection, text};
 use chalkcourse_job::{BlockId, FaceId, RuleBook};
@@ -68,6 +68,8 @@ pub(crate) struct Windows {
     pub(crate) other: Option<Arc<RuleBook>>,
     /// The last press was in a window: keys that change what is held on the drawing are not for the drawing then.
     pub(crate) has_keys: bool,
+    /// A window was opened, or pressed, after the drawing was pressed last: Esc is for it.
+    on_top: bool,
 }
 
 /// A part of the rule book's window.
@@ -122,7 +124,8 @@ pub(crate) fn open_windows(
     }
     palette::palette_window(ctx, document, state, windows, actions);
     windows.follow_keys(ctx);
-    windows.had_focus = ctx.memory(|memory| memory.focused().is_some());
+    let drawing = egui::Id::unique(DRAWING);
+    windows.had_focus = ctx.memory(|memory| memory.focused().is_some_and(|focused| focused != drawing));
     tell_drawing(state, windows, actions);
 }
 
@@ -150,8 +153,14 @@ impl Windows {
         self.order.pointed.as_ref().filter(|_| self.order.open)
     }
 
+    /// Whether a window lies over the drawing that Esc closes before anything on the drawing.
+    pub(crate) fn is_on_top(&self) -> bool {
+        self.on_top && self.any_open()
+    }
+
     /// Opens a window; one that is open stays.
     pub(crate) fn open(&mut self, window: Window) {
+        self.on_top = true;
         match window {
             // Each time anew, with nothing typed.
             Window::Palette => self.palette = Some(Palette::default()),
@@ -196,8 +205,8 @@ impl Windows {
         let pressed = ctx.input(|input| input.pointer.press_origin().filter(|_| input.pointer.any_pressed()));
         let layer = pressed.and_then(|at| ctx.layer_id_at(at));
         match layer.map(|layer| layer.order) {
-            Some(egui::Order::Middle) => self.has_keys = true,
-            Some(egui::Order::Background) => self.has_keys = false,
+            Some(egui::Order::Middle) => (self.has_keys, self.on_top) = (true, true),
+            Some(egui::Order::Background) => (self.has_keys, self.on_top) = (false, false),
             _ => {}
         }
         self.has_keys &= self.any_open();

@@ -1,11 +1,12 @@
-//! One field that finds every command by its words.
+//! One field that finds every command by its words, and every thing of the job by its name.
 
 use super::Windows;
-use crate::action::Actions;
+use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::state::State;
+use crate::state::{PartPlace, State};
 use crate::widgets::quiet;
-use crate::{Document, text};
+use crate::{Document, Selection, text};
+use chalkcourse_words::common::{BLOCK_2, FACE};
 use chalkcourse_words::plain;
 use egui::{Button, Context, Key, Modifiers, ScrollArea, TextEdit, Ui};
 
@@ -29,10 +30,10 @@ pub(super) fn palette_window(
     let key = |key: Key| ctx.input_mut(|input| input.consume_key(Modifiers::NONE, key));
     let (left, down, up) = (key(Key::Escape), key(Key::ArrowDown), key(Key::ArrowUp));
     let entered = key(Key::Enter);
-    let found = matching(&palette.typed);
+    let found = matching(&palette.typed, document);
     let last = found.len().saturating_sub(1);
     palette.at = (palette.at.saturating_add(usize::from(down)).min(last)).saturating_sub(usize::from(up));
-    let mut run = found.get(palette.at).copied().filter(|command| entered && command.can(document, state));
+    let mut run = found.get(palette.at).filter(|it| entered && it.can(document, state)).cloned();
     let mut open = true;
     egui::Window::new(text::FIND_COMMAND.now().trim_end_matches('…'))
         .id(egui::Id::unique(text::FIND_COMMAND.now()))
@@ -53,11 +54,12 @@ pub(super) fn palette_window(
             if field.changed() {
                 palette.at = 0;
             }
-            run = run.or(list(ui, &found, palette.at, down || up, document, state));
+            let pressed = list(ui, &found, palette.at, down || up, document, state);
+            run = run.take().or(pressed);
         });
     palette.shown = true;
-    if let Some(command) = run {
-        actions.push(command.action());
+    if let Some(found) = run {
+        actions.push(found.action());
     } else if open && !left {
         windows.palette = Some(palette);
     }
@@ -65,30 +67,34 @@ pub(super) fn palette_window(
 
 fn list(
     ui: &mut Ui,
-    found: &[Command],
+    found: &[Found],
     at: usize,
     moved: bool,
     document: &Document,
     state: &State,
-) -> Option<Command> {
+) -> Option<Found> {
     if found.is_empty() {
         quiet(ui, text::FIND_NOTHING.now());
     }
     let mut run = None;
     ScrollArea::vertical().max_height(320.0).show(ui, |ui| {
         ui.with_layout(egui::Layout::top_down_justified(egui::Align::Min), |ui| {
-            for (nth, command) in found.iter().enumerate() {
-                let mut button = Button::selectable(nth == at, command.title());
-                if command.key().is_some() {
-                    button = button.shortcut_text(command.key_words(ui.ctx()));
+            for (nth, it) in found.iter().enumerate() {
+                let mut button = Button::selectable(nth == at, it.title());
+                let beside = it.beside(ui.ctx());
+                if !beside.is_empty() {
+                    button = button.shortcut_text(beside);
                 }
-                let row = ui.add_enabled(command.can(document, state), button);
+                let row = ui.add_enabled(it.can(document, state), button);
                 if nth == at && moved {
                     row.scroll_to_me(None);
                 }
-                let row = row.on_hover_text(command.help());
+                let row = match it {
+                    Found::Command(command) => row.on_hover_text(command.help()),
+                    Found::Thing { .. } => row,
+                };
                 if row.on_disabled_hover_text(text::FIND_NOT_NOW.now()).clicked() {
-                    run = Some(*command);
+                    run = Some(it.clone());
                 }
             }
         });
@@ -96,31 +102,131 @@ fn list(
     run
 }
 
-/// Commands in whose names all words that were typed begin a word; names that begin with the first of them come first.
-fn matching(typed: &str) -> Vec<Command> {
+/// A line of the list.
+#[derive(Clone, Debug, PartialEq)]
+enum Found {
+    Command(Command),
+    /// Something of the job to go to, its name, and what it is.
+    Thing {
+        what: Selection,
+        name: String,
+        kind: &'static str,
+    },
+}
+
+impl Found {
+    fn title(&self) -> &str {
+        match self {
+            Self::Command(command) => command.title(),
+            Self::Thing { name, .. } => name,
+        }
+    }
+
+    /// What stands at the end of the line: the key, or what it is.
+    fn beside(&self, ctx: &Context) -> String {
+        match self {
+            Self::Command(command) => command.key_words(ctx),
+            Self::Thing { name, kind, .. } if plain(name).starts_with(&plain(kind)) => String::new(),
+            Self::Thing { kind, .. } => (*kind).to_owned(),
+        }
+    }
+
+    fn can(&self, document: &Document, state: &State) -> bool {
+        match self {
+            Self::Command(command) => command.can(document, state),
+            Self::Thing { .. } => true,
+        }
+    }
+
+    fn action(&self) -> Action {
+        match self {
+            Self::Command(command) => command.action(),
+            Self::Thing { what, .. } => Action::GoTo(*what),
+        }
+    }
+
+    /// What is looked through for a word: a thing also by what it is.
+    fn words(&self) -> String {
+        match self {
+            Self::Command(command) => plain(command.title()),
+            Self::Thing { name, kind, .. } => plain(&format!("{name} {kind}")),
+        }
+    }
+}
+
+/// Every face, part, block and penetration.
+fn things(document: &Document) -> Vec<Found> {
+    let job = document.job();
+    let thing = |what, name: String, kind| Found::Thing { what, name, kind };
+    let faces = job.faces.iter().map(|face| thing(Selection::Face(face.id), face.name.clone(), FACE.now()));
+    let parts = job
+        .parts
+        .iter()
+        .map(|part| thing(Selection::Part(part.id, PartPlace::Whole), part.name.clone(), part.kind.name()));
+    let blocks = job
+        .blocks
+        .iter()
+        .map(|block| thing(Selection::Block(block.id), text::block_name(&block.name), BLOCK_2.now()));
+    let penetrations = job
+        .penetrations
+        .iter()
+        .map(|it| thing(Selection::Penetration(it.id), it.name.clone(), text::kind(it.kind)));
+    faces.chain(parts).chain(blocks).chain(penetrations).collect()
+}
+
+/// More things than these are no list to read: a word more finds the one that is meant.
+const MOST_THINGS: usize = 60;
+
+/// Commands and things in whose names all words that were typed begin a word; names that begin with the first of them come first,
+/// and of those things before commands. Until a word is typed there are commands alone.
+fn matching(typed: &str, document: &Document) -> Vec<Found> {
     let typed = plain(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
-    let fits = |command: &Command| {
-        let name = plain(command.title());
+    let fits = |found: &Found| {
+        let name = found.words();
         words.iter().all(|word| name.split([' ', '-', '–']).any(|of_name| of_name.starts_with(word)))
     };
-    let mut found: Vec<Command> =
-        Command::every().filter(|command| *command != Command::Find).filter(fits).collect();
-    let begins =
-        |command: &Command| words.first().is_some_and(|word| plain(command.title()).starts_with(word));
-    found.sort_by_key(|command| !begins(command));
+    let begins = |found: &Found| words.first().is_some_and(|word| plain(found.title()).starts_with(word));
+    let commands = Command::every().filter(|command| *command != Command::Find).map(Found::Command);
+    let things = if words.is_empty() { Vec::new() } else { things(document) };
+    let mut found: Vec<Found> = things.into_iter().filter(fits).take(MOST_THINGS).collect();
+    found.extend(commands.filter(fits));
+    found.sort_by_key(|found| !begins(found));
     found
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::sample;
+
+    fn document() -> Document {
+        Document::new(sample::alder_court().unwrap(), None)
+    }
 
     #[test]
     fn words_find_a_command_in_any_order() {
-        assert_eq!(matching("csv order"), [Command::ExportCsv]);
-        assert_eq!(matching("und").first(), Some(&Command::Undo));
+        let matching = |typed| matching(typed, &document());
+        assert_eq!(matching("csv order"), [Found::Command(Command::ExportCsv)]);
+        assert_eq!(matching("und").first(), Some(&Found::Command(Command::Undo)));
         assert_eq!(matching("no such thing"), []);
         assert_eq!(matching(" ").len(), Command::every().count() - 1);
+    }
+
+    #[test]
+    fn things_are_found_by_name_and_by_what_they_are() {
+        let document = document();
+        let job = document.job();
+        let first = |typed: &str| match matching(typed, &document).into_iter().next() {
+            Some(Found::Thing { what, .. }) => Some(what),
+            _ => None,
+        };
+        assert_eq!(first("pipe 1"), Some(Selection::Penetration(job.penetrations[0].id)));
+        assert_eq!(first("block a"), Some(Selection::Block(job.blocks[0].id)));
+        let faces = matching("face", &document);
+        for face in &job.faces {
+            let here = |found: &Found| matches!(found, Found::Thing { what, .. } if *what == Selection::Face(face.id));
+            assert!(faces.iter().any(here), "{}", face.name);
+        }
     }
 }

@@ -1,7 +1,7 @@
 use super::{Part, Windows, window};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::widgets::{fields, quiet, sketch};
+use crate::widgets::{LittleButton, fields, quiet, sketch};
 use crate::{text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, LimitRow, LimitValue, Resolved, RuleBook, Source, Standing, builtin_rule_books};
@@ -215,7 +215,7 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
             }
             windows.sourcing = None;
         }
-        if ui.small_button(text::CANCEL.now()).clicked() {
+        if ui.little_button(text::CANCEL.now()).clicked() {
             windows.sourcing = None;
         }
         return;
@@ -259,7 +259,6 @@ fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
                 }
                 actions.push(take(text::switch_rule(chalkcourse_telling::title(rule), on), book));
             }
-            quiet(ui, rule.code);
         });
         ui.horizontal_top(|ui| {
             sketch::rule_sketch(ui, rule, SKETCH);

@@ -4,7 +4,7 @@ use super::Windows;
 use crate::action::{Action, Actions};
 use crate::edits::taping::{Ground, PitchBy, Taping, Worked, face_of};
 use crate::state::State;
-use crate::widgets::fields;
+use crate::widgets::{LittleButton, fields};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::taped::{Form, Of};
 use chalkcourse_geometry::{DVec2, Length, Rect as Bounds, Units, dvec2};
@@ -171,7 +171,7 @@ fn ends(ui: &mut Ui, line: &mut crate::edits::taping::Line, corners: usize, inde
                 .response
                 .labelled_by(label.id);
         }
-        let button = ui.small_button("×").on_hover_text(text::TAKE_DIAGONAL.now());
+        let button = ui.little_button("×").on_hover_text(text::TAKE_DIAGONAL.now());
         button.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, text::TAKE_DIAGONAL.now()));
         gone = button.clicked();
     });

@@ -54,7 +54,7 @@ fn keys_split_at_the_module_that_is_held_and_join_again() {
 fn a_key_asks_for_the_face_to_copy_to() {
     let mut hand = Hand::new();
     hold(&mut hand, 0);
-    hand.chord(Modifiers::COMMAND, Key::D);
+    hand.chord(Modifiers::COMMAND | Modifiers::SHIFT, Key::D);
     assert!(hand.sees("Copy Block A to"));
     hand.key(Key::Enter);
     let job = hand.job();

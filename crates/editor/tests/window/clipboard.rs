@@ -7,7 +7,7 @@ use egui::{Key, Modifiers, OutputCommand};
 use egui_kittest::kittest::Queryable;
 
 /// What the frame put on the clipboard.
-fn text_copied(hand: &Hand) -> Option<String> {
+pub(crate) fn text_copied(hand: &Hand) -> Option<String> {
     hand.harness.output().platform_output.commands.iter().find_map(|command| match command {
         OutputCommand::CopyText(text) => Some(text.clone()),
         _ => None,

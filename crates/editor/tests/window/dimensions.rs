@@ -48,7 +48,7 @@ fn what_is_no_length_is_told_and_esc_leaves_the_block() {
 #[test]
 fn a_length_typed_over_a_side_moves_its_end() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     for (x, y) in [(-4.0, -3.0), (4.0, -3.0), (4.0, 2.0), (-4.0, 2.0)] {
         hand.click_plan(x, y);
     }

@@ -15,7 +15,7 @@ fn from_an_empty_job_to_an_order() {
     }
     assert_eq!(hand.job().faces.len(), 1, "{}", hand.editor().said());
     // The second face begins on corners of the first, drawn from the ridge.
-    hand.key(Key::D);
+    hand.draw_face();
     let corners = hand.job().faces[0].outline.outer.clone();
     let (left, right) = (corners[3], corners[2]);
     for p in [left, right, right + dvec2(0.0, 4.0), left + dvec2(0.0, 4.0)] {
@@ -86,7 +86,7 @@ fn from_an_empty_job_to_an_order() {
 #[test]
 fn typed_lengths_make_exact_sides() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     hand.click_plan(-4.0, -4.0);
     let start = dvec2(-4.0, -4.0);
     for (toward, typed) in [
@@ -112,7 +112,7 @@ fn typed_lengths_make_exact_sides() {
 #[test]
 fn a_length_that_cannot_be_read_is_told_in_place() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     hand.click_plan(-4.0, -4.0);
     hand.type_text("twelve");
     hand.key(Key::Enter);
@@ -173,7 +173,7 @@ fn an_idle_window_asks_for_no_frame() {
 #[test]
 fn undo_takes_back_the_corner_of_a_face_that_is_half_drawn() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     hand.click_plan(-4.0, -4.0);
     hand.click_plan(4.0, -4.0);
     hand.click_plan(4.0, 2.0);
@@ -251,6 +251,7 @@ fn a_whole_roof_is_raised_over_its_walls() {
     for (ends, faces, kind) in [("Gables", 2, EdgeKind::Rake), ("Hips", 4, EdgeKind::Hip)] {
         hand.key(Key::D);
         hand.press("Whole roof");
+        hand.press("Corner by corner");
         hand.press(ends);
         for (x, y) in [(-8.0, -4.0), (8.0, -4.0), (8.0, 4.0), (-8.0, 4.0)] {
             hand.click_plan(x, y);
@@ -268,7 +269,7 @@ fn a_whole_roof_is_raised_over_its_walls() {
 #[test]
 fn sides_snap_parallel_and_square_to_those_drawn_before() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     let start = dvec2(-4.0, -3.0);
     let along = dvec2(20f64.to_radians().cos(), 20f64.to_radians().sin());
     hand.click_plan(start.x, start.y);
@@ -393,7 +394,7 @@ fn a_size_that_is_none_is_told_in_place() {
 #[test]
 fn shift_holds_right_angles() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     for at in [(-5.0, -4.0), (4.0, -3.4), (4.4, 1.5), (-5.4, 1.1)] {
         hand.click_holding(at, Modifiers::SHIFT);
     }
@@ -407,7 +408,7 @@ fn shift_holds_right_angles() {
 #[test]
 fn a_side_by_length_and_angle() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     hand.click_plan(-4.0, -4.0);
     let toward = hand.at(dvec2(0.0, -3.0));
     hand.harness.hover_at(toward);
@@ -438,7 +439,7 @@ fn a_side_by_length_and_angle() {
 #[test]
 fn esc_takes_one_corner() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     for (x, y) in [(-4.0, -4.0), (4.0, -4.0), (4.0, 0.0), (0.0, 3.0)] {
         hand.click_plan(x, y);
     }
@@ -452,7 +453,7 @@ fn esc_takes_one_corner() {
 #[test]
 fn out_of_square_is_told_and_squared() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     for at in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {
         hand.click_holding(at, Modifiers::ALT);
     }

@@ -201,7 +201,7 @@ fn fill_south(hand: &mut Hand) {
 fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
     let mut hand = Hand::new();
     hand.press("Fill");
-    choose(&mut hand, "Laid as", "to a number");
+    choose(&mut hand, "How rows lie", "to a number");
     hand.harness.get_by_label("How many modules").focus();
     hand.harness.run();
     hand.chord(Modifiers::COMMAND, Key::A);
@@ -226,7 +226,7 @@ fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
 fn modules_that_are_worth_too_little_are_left_out() {
     let mut hand = Hand::new();
     hand.press("Fill");
-    choose(&mut hand, "Laid as", "by worth");
+    choose(&mut hand, "How rows lie", "by worth");
     let worth = |hand: &mut Hand, worth: &str| {
         hand.harness.get_by_label_contains("A module's worth").focus();
         hand.harness.run();

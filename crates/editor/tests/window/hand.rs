@@ -1,6 +1,7 @@
 //! A hand on the mouse and the keys.
 
 use crate::painter::Painter;
+use crate::start_page::Memory;
 use chalkcourse::{Editor, Options};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::Resolved;
@@ -29,10 +30,24 @@ impl Hand {
         Self::of(options, builder.renderer(Painter::default()))
     }
 
+    /// A window of somebody who was here before.
+    pub(crate) fn remembering(options: Options, memory: Memory) -> Self {
+        Self::with_memory(options, Harness::builder().with_size([1280.0, 800.0]), Some(memory))
+    }
+
     fn of(options: Options, builder: HarnessBuilder<Option<Editor>>) -> Self {
+        Self::with_memory(options, builder, None)
+    }
+
+    fn with_memory(
+        options: Options,
+        builder: HarnessBuilder<Option<Editor>>,
+        memory: Option<Memory>,
+    ) -> Self {
         let mut harness = builder.with_max_steps(60).with_step_dt(1.0 / 60.0).build_ui_state(
             move |ui, editor: &mut Option<Editor>| {
-                editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
+                let storage = memory.as_ref().map(|memory| memory as &dyn eframe::Storage);
+                editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), storage)).show(ui);
             },
             None,
         );
@@ -46,6 +61,18 @@ impl Hand {
         hand.chord(Modifiers::COMMAND, Key::N);
         assert!(hand.job().faces.is_empty());
         hand
+    }
+
+    /// Takes the tool that draws up, for a single face corner by corner.
+    pub(crate) fn draw_face(&mut self) {
+        self.key(Key::D);
+        self.press("Face");
+    }
+
+    /// What the keys of the clipboard mean, as the window system tells them.
+    pub(crate) fn clipboard(&mut self, event: Event) {
+        self.harness.event(event);
+        self.harness.step();
     }
 
     pub(crate) fn editor(&self) -> &Editor {
@@ -172,6 +199,17 @@ impl Hand {
         while self.editor().is_working() {
             assert!(began.elapsed() < Duration::from_secs(120), "the work does not end");
             std::thread::sleep(Duration::from_millis(5));
+            self.harness.step();
+        }
+        self.harness.run();
+    }
+
+    /// Frames go on until something is so.
+    pub(crate) fn wait_until(&mut self, so: impl Fn(&Self) -> bool) {
+        let began = Instant::now();
+        while !so(self) {
+            assert!(began.elapsed() < Duration::from_secs(60), "it does not come");
+            std::thread::sleep(Duration::from_millis(10));
             self.harness.step();
         }
         self.harness.run();

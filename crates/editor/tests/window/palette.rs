@@ -33,7 +33,7 @@ fn what_cannot_be_done_now_is_not_done() {
     assert!(hand.sees("What to do"), "it closed without doing anything");
     hand.chord(Modifiers::COMMAND, Key::A);
     hand.type_text("zzz");
-    assert!(hand.sees("No command has these words"));
+    assert!(hand.sees("Nothing has these words"));
     hand.chord(Modifiers::COMMAND, Key::A);
     hand.type_text("draw");
     hand.key(Key::Enter);
@@ -41,5 +41,5 @@ fn what_cannot_be_done_now_is_not_done() {
     assert!(hand.harness.query_all_by_label_contains("Close the outline").next().is_none());
     let middle = egui::pos2(600.0, 400.0);
     hand.click(middle);
-    assert!(hand.sees("Length of this side"), "the tool was not taken");
+    assert!(hand.sees("Size"), "the tool was not taken");
 }

@@ -11,6 +11,7 @@ const WALLS: [(f64, f64); 4] = [(-8.0, -4.0), (8.0, -4.0), (8.0, 4.0), (-8.0, 4.
 fn draw(hand: &mut Hand, choices: &[&str], corners: &[(f64, f64)]) {
     hand.key(Key::D);
     choices.iter().for_each(|choice| hand.press(choice));
+    hand.press("Corner by corner");
     corners.iter().for_each(|&(x, y)| hand.click_plan(x, y));
     hand.key(Key::Enter);
 }
@@ -144,9 +145,9 @@ fn a_dormer_a_porch_and_a_chimney_are_drawn_over_the_roof() {
 #[test]
 fn a_part_that_is_set_free_leaves_drawn_faces() {
     let (mut hand, _) = house();
-    hand.harness.get_by_label("Set free").scroll_to_me();
+    hand.harness.get_by_label("Turn into plain faces").scroll_to_me();
     hand.harness.run();
-    hand.press("Set free");
+    hand.press("Turn into plain faces");
     let job = hand.job();
     assert!(job.parts.is_empty());
     assert_eq!(job.faces.len(), 2);

@@ -42,7 +42,7 @@ fn a_press_on_a_step_goes_there_and_what_was_done_otherwise_is_kept() {
     let left = left_of_a(&hand);
     assert!(left < start);
     hand.key(Key::H);
-    assert!(hand.sees("done otherwise later"));
+    assert!(hand.sees("left aside"));
     // The step that was left is still there.
     press_step(&mut hand, "2.  nudge");
     assert!((left_of_a(&hand) - right).abs() < 1e-12);

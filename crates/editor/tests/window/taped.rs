@@ -52,7 +52,7 @@ fn a_gable_is_typed_from_a_tape() {
 #[test]
 fn what_a_tape_cannot_have_said_is_told_and_adds_nothing() {
     let mut hand = Hand::empty();
-    hand.key(Key::D);
+    hand.draw_face();
     hand.press("From measurements…");
     hand.harness.get_by_label("Form").click();
     hand.harness.run();

@@ -117,7 +117,7 @@ fn what_makes_no_deck_is_named() {
     assert!(error(Measured { left: 0.0, ..good }).contains("the left rake of 0"));
     assert!(error(Measured { falling: 20.0, ..good }).contains("no triangle"));
     let bows = Bows { eave: 3.0, ..Bows::default() };
-    assert!(error(Measured { bows, ..good }).contains("the bow of the eave"));
+    assert!(error(Measured { bows, ..good }).contains("the bend of the eave"));
 }
 
 prop_compose! {

@@ -149,12 +149,12 @@ fn what_makes_no_face_says_why() {
         assert!(error.contains(words), "{error}");
     };
     told(Form::Triangle, &[side(0, 1, 30.0), side(1, 2, 10.0), side(2, 0, 12.0)], "8' (2.438 m) less");
-    told(Form::Triangle, &[side(0, 1, 30.0), side(1, 2, 10.0)], "corner 3 is held by too few");
+    told(Form::Triangle, &[side(0, 1, 30.0), side(1, 2, 10.0)], "corner 3 has too few readings");
     told(Form::Rectangle, &[side(0, 1, 30.0)], "corner 4");
     told(Form::Parallelogram, &[side(0, 1, 30.0), side(0, 3, 10.0)], "lean either way");
     let even = [side(0, 1, 30.0), side(1, 2, 10.0), side(2, 3, 30.0), side(3, 0, 10.0)];
     told(Form::Trapezoid, &even, "lean either way");
-    told(Form::Polygon(4), &even, "corner 3 is held by too few");
+    told(Form::Polygon(4), &even, "corner 3 has too few readings");
     told(Form::Polygon(2), &[], "3 to 40 corners");
     told(Form::Polygon(41), &[], "3 to 40 corners");
     told(Form::Triangle, &[side(0, 3, 3.0)], "corner 1 to 4: the face has 3 corners");

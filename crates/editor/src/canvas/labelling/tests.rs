@@ -2,7 +2,7 @@
 
 use super::super::paint::all;
 use super::super::paint_roof::told_by_neighbour;
-use super::super::{Canvas, Stage, dimensions};
+use super::super::{Canvas, EscFor, Stage, dimensions};
 use super::{Of, Shown};
 use crate::state::{Camera, Dimension, Space, State};
 use crate::{Document, Selection, theme};
@@ -37,7 +37,7 @@ fn painted(ctx: &Context, document: &Document, state: &mut State, zoom: f64) -> 
     let mut own = Canvas::default();
     let mut out = ctx.run_ui(RawInput { screen_rect: Some(screen), ..RawInput::default() }, |ui| {
         let response = ui.interact(area, egui::Id::unique("a drawing"), egui::Sense::hover());
-        let stage = Stage { response, space, pointer: None, keys: true };
+        let stage = Stage { response, space, pointer: None, keys: true, esc: EscFor::Drawing };
         all(ui, &stage, document, state, &mut own);
     });
     out.textures_delta.clear();

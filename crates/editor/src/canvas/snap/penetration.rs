@@ -150,7 +150,7 @@ mod tests {
     }
 
     fn snap(job: &Resolved) -> (DVec2, Vec<Guide>) {
-        snapped(Scene { job, layout: &Layout::of(job), reach: 0.05 }, &job.penetrations[0])
+        snapped(Scene { job, layout: &Layout::of(job), reach: 0.05, one_face: false }, &job.penetrations[0])
     }
 
     #[test]

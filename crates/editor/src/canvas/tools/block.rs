@@ -1,30 +1,52 @@
 use super::{Frame, Tool};
 use crate::action::{Action, Actions};
+use crate::canvas::brush::Brush;
 use crate::canvas::gesture::{Drag, Gesture, snapped};
-use crate::canvas::hit;
+use crate::canvas::{ghost, hit};
 use crate::edits::new_block;
+use crate::edits::pieces::Stand;
+use crate::edits::standing::largest_on_face;
 use crate::state::State;
 use crate::{Document, Selection, state, text};
-use chalkcourse_job::{BlockId, Edit};
+use chalkcourse_geometry::DVec2;
+use chalkcourse_job::{Block, BlockId, Edit};
 
 /// Places a block: of the usual size at a click, of any over a drag.
 #[derive(Debug, Default)]
-pub(super) struct PlaceBlock;
+pub(super) struct PlaceBlock {
+    /// Where it would stand at a click; none where it can't.
+    ghost: Option<Block>,
+}
+
+/// The block that a click at a place in plan would set down: on the face there, as large as it has room for.
+///
+/// # Errors
+/// Words for the person where there is none.
+fn at_place(at: &Frame, plan: DVec2) -> Result<Block, &'static str> {
+    let (job, layout) = (at.document.job(), &at.document.plan().layout);
+    let Some((face, plane)) = hit::face(&at.stage.space, layout, plan) else {
+        return Err(text::NO_FACE_HERE.now());
+    };
+    let mut block = new_block(job, face, plane.to_frame(plan));
+    snapped(at.scene(), &mut block, at.free());
+    largest_on_face(job, layout, &block).ok_or(text::NO_ROOM_HERE.now())
+}
 
 impl Tool for PlaceBlock {
     fn pointer(&mut self, at: &Frame, drag: &mut Drag, actions: &mut Actions) {
         let space = &at.stage.space;
         let layout = &at.document.plan().layout;
+        let over = at.stage.pointer.filter(|_| at.stage.response.hovered() && drag.gesture.is_none());
+        self.ghost = over.and_then(|plan| at_place(at, plan).ok());
         if let Some(plan) = at.place() {
-            let Some((face, plane)) = hit::face(space, layout, plan) else {
-                actions.push(Action::Say(text::NO_FACE_HERE.now().to_owned()));
-                return;
-            };
-            let mut block = new_block(at.document.job(), face, plane.to_frame(plan));
-            snapped(at.scene(), &mut block, at.free());
-            let (label, id) = (text::place_of(&text::block_name(&block.name)), block.id);
-            actions.push(Action::EditAndSelect(label, Edit::PutBlock(block), Selection::Block(id)));
-            actions.push(Action::Use(state::Tool::Select));
+            match at_place(at, plan) {
+                Ok(block) => {
+                    let (label, id) = (text::place_of(&text::block_name(&block.name)), block.id);
+                    actions.push(Action::EditAndSelect(label, Edit::PutBlock(block), Selection::Block(id)));
+                    actions.push(Action::Use(state::Tool::Select));
+                }
+                Err(words) => actions.push(Action::Say(words.to_owned())),
+            }
         }
         if let Some(origin) = at.drag_from() {
             let plan = space.plan(origin);
@@ -48,7 +70,18 @@ impl Tool for PlaceBlock {
         }
     }
 
+    fn let_go(&mut self) {
+        self.ghost = None;
+    }
+
     fn hint(&self, document: &Document, _: &State) -> &'static str {
         text::hint(state::Tool::Block, 0, document.job())
+    }
+
+    fn paint(&self, brush: &Brush, document: &Document, _: &State) {
+        if let Some(block) = &self.ghost {
+            let stand = Stand { blocks: vec![block.clone()], penetrations: Vec::new() };
+            ghost::paint(brush, document, &stand);
+        }
     }
 }

@@ -15,6 +15,14 @@ pub(crate) struct Aim {
     pub(crate) square: bool,
 }
 
+/// A step that was taken back.
+#[derive(Clone, Debug, PartialEq)]
+enum Gone {
+    Corner(DVec2),
+    /// Length and angle as they were typed.
+    Typed(String, String),
+}
+
 /// An outline that is being drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Draft {
@@ -24,8 +32,8 @@ pub(crate) struct Draft {
     along: Option<DVec2>,
     /// Corners so far, in plan.
     pub(crate) corners: Vec<DVec2>,
-    /// Corners that were taken back, the last one first to come again.
-    gone: Vec<DVec2>,
+    /// What was taken back, the last one first to come again.
+    gone: Vec<Gone>,
     /// Where the next corner would be.
     pub(crate) next: Option<DVec2>,
     /// Where one points.
@@ -218,15 +226,29 @@ impl Draft {
 
     /// Takes the last corner back.
     pub(crate) fn back(&mut self) {
-        self.gone.extend(self.corners.pop());
+        self.gone.extend(self.corners.pop().map(Gone::Corner));
         self.wrong.clear();
     }
 
-    /// Sets the corner again that was taken back last. False where there is none.
+    /// Takes one step back: what is typed, or else the last corner.
+    pub(crate) fn step_back(&mut self) {
+        if self.typed.is_empty() && self.angle.is_empty() {
+            self.back();
+            return;
+        }
+        let (length, angle) = (std::mem::take(&mut self.typed), std::mem::take(&mut self.angle));
+        self.gone.push(Gone::Typed(length, angle));
+        self.wrong.clear();
+    }
+
+    /// Does the step again that was taken back last. False where there is none.
     pub(crate) fn again(&mut self) -> bool {
-        let corner = self.gone.pop();
-        self.corners.extend(corner);
-        corner.is_some()
+        match self.gone.pop() {
+            Some(Gone::Corner(corner)) => self.corners.push(corner),
+            Some(Gone::Typed(length, angle)) => (self.typed, self.angle) = (length, angle),
+            None => return false,
+        }
+        true
     }
 
     /// The outline that the corners make.

@@ -6,7 +6,7 @@ use crate::action::{Action, Actions};
 use crate::canvas::brush::Brush;
 use crate::canvas::gesture::Drag;
 use crate::canvas::paint_marks::handle;
-use crate::state::{OutlineFor, Shaped, State};
+use crate::state::{Shaped, State};
 use crate::{Document, state, text, theme};
 use chalkcourse_geometry::{DVec2, Length};
 use egui::{Color32, Key, Modifiers, PointerButton, Pos2, Shape, Stroke, Ui};
@@ -29,7 +29,6 @@ impl DrawFace {
             Ok(done) => {
                 actions.push(Action::EditAndSelect(done.label, done.edit, done.selection));
                 actions.push(Action::Use(state::Tool::Select));
-                actions.push(Action::OutlineFor(OutlineFor::Face));
                 // The first face shows where the roof is: bring it into view.
                 if document.job().faces.is_empty() {
                     actions.push(Action::Fit);
@@ -97,7 +96,7 @@ impl Tool for DrawFace {
     fn take_back(&mut self) -> bool {
         let begun = self.has_steps();
         if let Some(draft) = self.draft.as_mut().filter(|_| begun) {
-            draft.back();
+            draft.step_back();
         }
         begun
     }
@@ -131,7 +130,7 @@ impl Tool for DrawFace {
         match fields(ui, document, draft) {
             After::GoOn => {}
             After::Close => self.close(document, state, actions),
-            After::TakeBack => _ = self.take_back(),
+            After::TakeBack => draft.step_back(),
         }
     }
 

@@ -4,7 +4,7 @@ use super::draft::Draft;
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::state::{OutlineFor, Shaped, State};
-use crate::widgets::raise_fields;
+use crate::widgets::{LEAST, raise_fields};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::PartKind;
@@ -69,7 +69,7 @@ pub(super) fn choices(ui: &mut Ui, state: &State, units: Units, actions: &mut Ac
 fn shapes(ui: &mut Ui, state: &State, actions: &mut Actions) {
     for shaped in Shaped::ALL {
         if ui
-            .add(Button::selectable(state.shaped == shaped, text::shaped(shaped)))
+            .add(Button::selectable(state.shaped == shaped, text::shaped(shaped)).min_size(LEAST))
             .on_hover_text(text::shaped_help(shaped))
             .clicked()
         {
@@ -137,7 +137,7 @@ pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> Aft
         draft.back();
     }
     // Whoever draws may type at any time: the field has the keyboard unless something else took it.
-    let drawing = egui::Id::unique(crate::canvas::ID);
+    let drawing = egui::Id::unique(crate::state::DRAWING);
     if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
         field.request_focus();
     }

@@ -6,6 +6,7 @@ mod draft;
 mod draw;
 mod draw_bar;
 mod drawn;
+mod paste;
 mod penetration;
 mod picture;
 mod select;
@@ -46,6 +47,7 @@ impl<'a> Frame<'a> {
             job: self.document.settled(),
             layout: &self.document.plan().layout,
             reach: self.stage.space.reach(f64::from(self.stage.space.grab())),
+            one_face: self.stage.space.face_on.is_some(),
         }
     }
 
@@ -156,6 +158,7 @@ pub(super) struct Tools {
     draw: draw::DrawFace,
     penetration: penetration::PlacePenetration,
     block: block::PlaceBlock,
+    paste: paste::Paste,
     tape: tape::Tape,
     picture: picture::Picture,
 }
@@ -167,6 +170,7 @@ impl Tools {
             state::Tool::DrawFace => &self.draw,
             state::Tool::Penetration => &self.penetration,
             state::Tool::Block => &self.block,
+            state::Tool::Paste => &self.paste,
             state::Tool::Tape => &self.tape,
             state::Tool::Picture => &self.picture,
         }
@@ -178,6 +182,7 @@ impl Tools {
             state::Tool::DrawFace => &mut self.draw,
             state::Tool::Penetration => &mut self.penetration,
             state::Tool::Block => &mut self.block,
+            state::Tool::Paste => &mut self.paste,
             state::Tool::Tape => &mut self.tape,
             state::Tool::Picture => &mut self.picture,
         }
@@ -185,9 +190,13 @@ impl Tools {
 
     /// Drops what is half done with any of them.
     pub(super) fn let_go(&mut self) {
-        let Self { select, draw, penetration, block, tape, picture } = self;
-        let all: [&mut dyn Tool; 6] = [select, draw, penetration, block, tape, picture];
+        let Self { select, draw, penetration, block, paste, tape, picture } = self;
+        let all: [&mut dyn Tool; 7] = [select, draw, penetration, block, paste, tape, picture];
         all.into_iter().for_each(Tool::let_go);
+    }
+
+    pub(super) fn hand_over(&mut self, pieces: chalkcourse_job::Pieces) {
+        self.paste.take(pieces);
     }
 
     pub(super) fn handle_picture(&mut self, mode: PictureMode) {

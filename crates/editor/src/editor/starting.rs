@@ -1,0 +1,78 @@
+//! The start page of the window, and leaving it.
+
+use super::Editor;
+use crate::action::{Action, Actions};
+use crate::state::Window;
+use crate::{Document, panels, sample, start_page, theme};
+use egui::{Frame, Margin, Panel, Ui};
+
+impl Editor {
+    /// Goes to the page that a window begins with; under it lies an empty job.
+    pub(super) fn start(&mut self) {
+        self.put(Document::new(sample::empty(), None));
+        self.state.starting = true;
+        self.start_page = start_page::StartPage::default();
+    }
+
+    /// The window while it shows the start page: menus above it, and what asks or helps over it.
+    pub(super) fn at_start(&mut self, ui: &mut Ui, mut actions: Actions) {
+        let ctx = ui.ctx().clone();
+        let p = theme::of(ui);
+        let frame = Frame::new().fill(p.panel).inner_margin(Margin::symmetric(10, 4));
+        let high = if self.fingers { 52.0 } else { 46.0 };
+        Panel::top("top bar").exact_size(high).frame(frame).show(ui, |ui| {
+            panels::top_bar(ui, &self.document, &self.state, &self.settings, &mut actions);
+        });
+        egui::CentralPanel::no_frame().show(ui, |ui| {
+            start_page::page(ui, &mut self.start_page, &self.settings, &mut actions);
+        });
+        // What works on a roof leaves the page first.
+        if actions.iter().any(|action| !is_beside_job(action)) {
+            self.state.starting = false;
+            ctx.request_repaint();
+        }
+        self.carry_out(&ctx, actions);
+        self.beside(&ctx);
+        self.over(&ctx);
+        self.keep_copy(&ctx);
+        self.name_window(&ctx);
+    }
+}
+
+/// Whether an action asks, looks or helps, and so may be done from the start page; each of these that puts a job on the desk leaves
+/// the page by that.
+fn is_beside_job(action: &Action) -> bool {
+    action.is_of_pointer()
+        || matches!(
+            action,
+            Action::StartPage
+                | Action::New
+                | Action::BeginLesson
+                | Action::AskOpen
+                | Action::OpenFile(_)
+                | Action::OpenSample
+                | Action::AskImport
+                | Action::AskImportFolder
+                | Action::TakeBuilding
+                | Action::Quit
+                | Action::ShowKeys
+                | Action::ShowCautions
+                | Action::Open(Window::Palette | Window::Glossary | Window::Checklist)
+                | Action::CloseTopWindow
+                | Action::Speak(_)
+                | Action::ChangeTheme
+                | Action::TypeSize(_)
+                | Action::Say(_)
+                | Action::Fit
+                | Action::Zoom(_)
+                | Action::Undo
+                | Action::Redo
+                | Action::Delete
+                | Action::Copy
+                | Action::Cut
+                | Action::Paste
+                | Action::PasteText(_)
+                | Action::Duplicate
+                | Action::HoldAll
+        )
+}

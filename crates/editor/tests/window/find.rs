@@ -1,0 +1,40 @@
+//! Finding things, and going there.
+
+use crate::hand::Hand;
+use chalkcourse::Selection;
+use egui::{Key, Modifiers};
+
+#[test]
+fn a_pipe_a_block_and_a_face_are_gone_to_by_name() {
+    let mut hand = Hand::new();
+    let job = hand.job();
+    let (pipe, block, face) = (job.penetrations[1].clone(), job.blocks[0].clone(), job.faces[1].clone());
+    let wanted = [
+        (pipe.name.clone(), Selection::Penetration(pipe.id)),
+        (format!("block {}", block.name), Selection::Block(block.id)),
+        (face.name.clone(), Selection::Face(face.id)),
+    ];
+    for (name, thing) in wanted {
+        hand.chord(Modifiers::COMMAND, Key::F);
+        hand.type_text(&name);
+        hand.key(Key::Enter);
+        assert_eq!(hand.editor().selection(), thing, "{name}");
+    }
+}
+
+/// From far away the thing comes into view.
+#[test]
+fn what_is_gone_to_is_in_view() {
+    let mut hand = Hand::new();
+    for _ in 0..12 {
+        hand.key(Key::Plus);
+    }
+    let pipe = hand.job().penetrations[2].clone();
+    let pos = hand.at(pipe.at);
+    let window = egui::Rect::from_min_size(egui::Pos2::ZERO, egui::vec2(1280.0, 800.0));
+    assert!(!window.contains(pos), "{pos:?} is seen before");
+    hand.chord(Modifiers::COMMAND, Key::F);
+    hand.type_text(&pipe.name);
+    hand.key(Key::Enter);
+    assert!(window.shrink(100.0).contains(hand.at(pipe.at)), "{:?}", hand.at(pipe.at));
+}
