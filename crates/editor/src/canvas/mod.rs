@@ -136,7 +136,7 @@ pub(crate) struct Stage {
     pub(crate) space: Space,
     /// Where the pointer is, in plan; none where it is elsewhere.
     pub(crate) pointer: Option<DVec2>,
-    /// Keys that change what is held are for the drawing: no window lies over it that is worked in.
+    /// The keyboard is with the drawing, and not with a pane beside it.
     pub(crate) keys: bool,
 }
 
@@ -177,7 +177,7 @@ pub(crate) fn stage(
 
 fn face_on(document: &Document, state: &State) -> Option<(usize, chalkcourse_geometry::Plane)> {
     match state.view {
-        View::Plan | View::Solid => None,
+        View::Plan => None,
         View::FaceOn(face) => document.plan().layout.face(face).map(|(index, face)| (index, face.plane)),
     }
 }

@@ -6,7 +6,7 @@ use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::Answer;
 use crate::panels::Panels;
 use crate::solid_view::{self, SolidView};
-use crate::state::{Ask, CrewSheet, Lesson, OrderFormat, State};
+use crate::state::{Ask, Change, CrewSheet, Lesson, OrderFormat, Pane, State};
 use crate::windows::{Part, Windows};
 use crate::{Document, Recovery, sample, text};
 use chalkcourse_job::{Edit, load, load_kit, load_rule_book, save, save_rule_book, write_atomically};
@@ -92,6 +92,7 @@ impl Editor {
             self.state.show_lines,
             self.state.raise_as,
         );
+        let (desk, no_side) = (std::mem::take(&mut self.state.desk), self.state.no_side);
         self.document = document;
         self.state = State {
             courses_in_plan: courses,
@@ -99,6 +100,8 @@ impl Editor {
             show_zones: zones,
             show_lines: lines,
             raise_as: how,
+            desk,
+            no_side,
             ..State::fresh(&self.document)
         };
         self.canvas = Canvas::default();
@@ -210,7 +213,7 @@ impl Editor {
                 Ok(book) => {
                     self.windows.other = Some(Arc::new(book));
                     self.windows.part = Part::Compare;
-                    self.windows.rule_book = true;
+                    self.state.desk.change(Change::Open(Pane::RuleBook));
                 }
                 Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
             },

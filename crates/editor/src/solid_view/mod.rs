@@ -27,7 +27,7 @@ pub(crate) struct SolidView {
 }
 
 /// The id of the picture: it has the keyboard after a click on it.
-const ID: &str = "solid";
+pub(crate) const ID: &str = "solid";
 
 /// The picture and what is under it.
 pub(crate) fn solid_view(
@@ -46,10 +46,6 @@ pub(crate) fn solid_view(
     let area = ui.available_rect_before_wrap();
     ui.advance_cursor_after_rect(area);
     let response = ui.interact(area, Id::unique(ID), Sense::click_and_drag());
-    if state.fit {
-        actions.push(Action::Fitted);
-        view.eye.fit = true;
-    }
     let held = held_of(state.selection);
     view.eye.follow(ui, &response, keys);
     if document.job().faces.is_empty() {

@@ -7,7 +7,7 @@ use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
 pub(super) fn sun_bar(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
-    ui.horizontal(|ui| sun(ui, document, view));
+    ui.horizontal_wrapped(|ui| sun(ui, document, view));
     ui.horizontal_wrapped(|ui| {
         for (words, turn, up, nearer) in [
             (text::TURN_LEFT.now(), -15.0, 0.0, 1.0),

@@ -5,6 +5,7 @@
 
 mod ask;
 pub(crate) mod coursing;
+pub(crate) mod desk;
 mod document;
 mod drawing;
 mod group;
@@ -19,6 +20,7 @@ mod view;
 mod work;
 
 pub(crate) use ask::Ask;
+pub(crate) use desk::{Change, Desk, Pane};
 pub use document::Document;
 pub(crate) use drawing::{Dimension, OutlineFor, Toward};
 pub(crate) use group::Group;
@@ -77,22 +79,6 @@ pub(crate) struct Ghost {
     pub(crate) lines: Vec<f64>,
 }
 
-/// A window beside the drawing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Window {
-    RuleBook,
-    RoofReport,
-    Order,
-    Coursing,
-    FitUp,
-    Taped,
-    Checklist,
-    History,
-    Glossary,
-    /// The field that finds commands.
-    Palette,
-}
-
 /// What can be drawn or left out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Toggle {
@@ -103,6 +89,8 @@ pub(crate) enum Toggle {
     Lines,
     /// The zones of wind suction.
     WindZones,
+    /// The panel at the right of the window.
+    SidePanel,
 }
 
 /// The courses that the drawing marks, while their window is open: of a face, and of a block on it.
@@ -119,6 +107,10 @@ pub(crate) struct State {
     pub(crate) selection: Selection,
     /// Several things that are held, while nothing else is.
     pub(crate) group: Group,
+    /// What is open beside the drawing, and where.
+    pub(crate) desk: Desk,
+    /// The panel at the right is put away.
+    pub(crate) no_side: bool,
     pub(crate) view: View,
     pub(crate) camera: Camera,
     /// The next frame fits the view to what there is.
@@ -195,8 +187,7 @@ impl State {
     pub(crate) fn take(&mut self, tool: Tool) {
         self.trouble = None;
         self.tool = tool;
-        let not_here = tool != Tool::Select && self.view == View::Solid;
-        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan || not_here {
+        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan {
             self.view = View::Plan;
             self.fit = true;
         }
@@ -231,7 +222,7 @@ impl State {
         let layout = &document.plan().layout;
         let bounds = match self.view {
             View::FaceOn(face) => layout.face(face).map(|(_, face)| face.bounds),
-            View::Plan | View::Solid => {
+            View::Plan => {
                 let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
                 let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
                 // Without a roof the picture is all there is; while it is handled it is looked at too.

@@ -14,6 +14,8 @@ pub(crate) struct Settings {
     pub(crate) language: Option<String>,
     /// Who accepts findings.
     pub(crate) person: String,
+    /// The panel at the right is put away.
+    pub(crate) no_side: bool,
     /// How the last roof was raised.
     pub(crate) raise_as: Option<RaiseAs>,
 }

@@ -9,12 +9,14 @@
 //! - `part`: parts of the house
 //! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
+//! - `desk`: the panes beside the drawing
 //! - `solid`: the house in space, the view for its owner
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 use chalkcourse_words::{self as words, Say};
 mod arrange;
 mod coursing;
+mod desk;
 mod drawing;
 mod files;
 mod fit_up;
@@ -34,6 +36,7 @@ mod taped;
 pub(crate) use crate::state::sentence;
 pub(crate) use arrange::*;
 pub(crate) use coursing::*;
+pub(crate) use desk::*;
 pub(crate) use drawing::*;
 pub(crate) use files::*;
 pub(crate) use fit_up::*;

@@ -12,7 +12,7 @@ use crate::state::State;
 use crate::{Document, text};
 use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
 use chalkcourse_takeoff::Line;
-use egui::{Context, Ui};
+use egui::Ui;
 use std::sync::Arc;
 
 pub(crate) use compare::OtherOrder;
@@ -21,7 +21,6 @@ use lines::{Shown, SortBy};
 /// What the window holds beside the job; none of it is saved.
 #[derive(Debug, Default)]
 pub(crate) struct OrderWindow {
-    pub(crate) open: bool,
     pub(crate) part: OrderPart,
     /// The line whose row is pointed at: its places light up on the roof.
     pub(crate) pointed: Option<String>,
@@ -47,48 +46,40 @@ pub(crate) enum OrderPart {
     Compare,
 }
 
-/// Shows the window.
-pub(super) fn order_window(
-    ctx: &Context,
+/// Shows the pane.
+pub(super) fn order_pane(
+    ui: &mut Ui,
     document: &Document,
     state: &State,
     windows: &mut Windows,
     actions: &mut Actions,
 ) {
-    let mut open = true;
     let before = windows.order.pointed.take();
-    super::window(ctx, text::ORDER.now(), &mut open, 860.0).show(ctx, |ui| {
-        ui.horizontal(|ui| {
-            for (part, name) in [
-                (OrderPart::Lines, text::ORDER_LINES.now()),
-                (OrderPart::Money, text::ORDER_MONEY.now()),
-                (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
-                (OrderPart::Compare, text::ORDER_COMPARE.now()),
-            ] {
-                let now = &mut windows.order.part;
-                if ui.selectable_label(*now == part, name).clicked() {
-                    *now = part;
-                }
+    ui.horizontal(|ui| {
+        for (part, name) in [
+            (OrderPart::Lines, text::ORDER_LINES.now()),
+            (OrderPart::Money, text::ORDER_MONEY.now()),
+            (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
+            (OrderPart::Compare, text::ORDER_COMPARE.now()),
+        ] {
+            let now = &mut windows.order.part;
+            if ui.selectable_label(*now == part, name).clicked() {
+                *now = part;
             }
-            right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
-        });
-        ui.separator();
-        match windows.order.part {
-            OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
-            OrderPart::Money => money::money_tab(ui, document.job(), actions),
-            OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
-            OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
         }
+        right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
     });
-    let order = &mut windows.order;
-    if !open {
-        order.pointed = None;
+    ui.separator();
+    match windows.order.part {
+        OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
+        OrderPart::Money => money::money_tab(ui, document.job(), actions),
+        OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
+        OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
     }
-    if order.pointed != before {
-        // The drawing was painted before this window.
-        ctx.request_repaint();
+    if windows.order.pointed != before {
+        // The drawing was painted before this pane.
+        ui.ctx().request_repaint();
     }
-    order.open = open;
 }
 
 /// One step that changes decisions about the order.
