@@ -2475,9 +2475,6 @@ order-price-was = Changed by hand: { $price } in the price list
 # $packages (text)
 order-packages-counted = Changed by hand: { $packages } as counted
 
-# $what (text)
-order-sort-by = Sort by { $what }
-
 # $count (number)
 order-many-without-a-price =
     { $count ->
@@ -5476,7 +5473,7 @@ window-drag-without-snapping = Drag without snapping
 window-ctrl-or-alt = Ctrl or Alt
 window-drag-one-faces-corner-alone = Drag one face's corner alone
 window-shift = Shift
-window-let-go-give-up-a = Let go, give up a drag, or close a window
+window-let-go-give-up-a = Let go, give up a drag, or go back to the drawing
 window-esc = Esc
 window-pan = Pan
 window-space-middle-or-right-drag = Space, middle or right drag

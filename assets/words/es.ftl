@@ -1308,7 +1308,6 @@ order-take-this-list = Tomar esta lista de precios
 order-take-this-list-help = Calcular el pedido con ella desde ahora
 order-price-was = Cambiado a mano: { $price } en la lista de precios
 order-packages-counted = Cambiado a mano: { $packages } según la cuenta
-order-sort-by = Ordenar por { $what }
 order-many-without-a-price =
     { $count ->
         [one] { $count } renglón sin precio
@@ -2967,7 +2966,7 @@ window-drag-without-snapping = Arrastrar sin ajuste
 window-ctrl-or-alt = Ctrl o Alt
 window-drag-one-faces-corner-alone = Arrastrar la esquina de un solo faldón
 window-shift = Mayús
-window-let-go-give-up-a = Soltar, abandonar un arrastre o cerrar una ventana
+window-let-go-give-up-a = Soltar, dejar un arrastre o volver al dibujo
 window-esc = Esc
 window-pan = Desplazar
 window-space-middle-or-right-drag = Espacio, arrastre con botón central o derecho

@@ -1,7 +1,7 @@
 use crate::Selection;
 use crate::state::{
-    Asked, Camera, Change, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OutlineFor, Pane,
-    PlanFormat, Pointed, RoofPart, Shaped, Toggle, Tool,
+    Asked, Camera, Change, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OrderTable, OutlineFor,
+    Pane, PlanFormat, Pointed, RoofPart, Shaped, Toggle, Tool,
 };
 use chalkcourse_geometry::{DVec2, Units};
 use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
@@ -128,6 +128,8 @@ pub(crate) enum Action {
     ShowList(List),
     /// Show the terms of a part of the order, by its number.
     OpenLine(Option<String>),
+    /// Show the lines of the order otherwise.
+    OrderTable(OrderTable),
     /// Who accepts findings.
     Person(String),
 

@@ -83,6 +83,7 @@ impl Editor {
             state: State {
                 raise_as: settings.raise_as,
                 no_side: settings.no_side,
+                order_table: settings.order_table.clone(),
                 desk,
                 ..State::fresh(&document)
             },
@@ -393,6 +394,7 @@ impl eframe::App for Editor {
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
         self.settings.raise_as = self.state.raise_as;
         self.settings.no_side = self.state.no_side;
+        self.settings.order_table = self.state.order_table.clone();
         eframe::set_value(storage, Settings::KEY, &self.settings);
         eframe::set_value(storage, Desk::KEY, &self.state.desk);
     }

@@ -45,7 +45,7 @@ pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, takeoff_schema, to_json};
 pub use line::{CrewTime, Line, LineState, LineTerm, Takeoff, WasteFrom};
 pub use memo::Memo;
-pub use money::{show_money, show_sum, show_sum_more};
+pub use money::{show_money, show_round_sum, show_sum, show_sum_more, show_worth};
 pub use place::{Place, PlaceShape, Spot};
 pub use receive::{NeededBy, PalletRow, StageReady, claim_text, pallet, pallet_csv, stages_ready};
 pub use rolls::{LaidOut, Strip};

@@ -7,6 +7,11 @@ use rust_decimal::Decimal;
 pub fn show_money(amount: Decimal) -> String {
     let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
     let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
+    format!("{}{}{decimals}", in_threes(whole), words::takeoff::DECIMAL_MARK.now())
+}
+
+/// A whole number with its thousands apart.
+fn in_threes(whole: &str) -> String {
     let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
     let mut apart = String::new();
     for (at, digit) in digits.char_indices() {
@@ -15,7 +20,7 @@ pub fn show_money(amount: Decimal) -> String {
         }
         apart.push(digit);
     }
-    format!("{sign}{apart}{}{decimals}", words::takeoff::DECIMAL_MARK.now())
+    format!("{sign}{apart}")
 }
 
 /// A difference, always with its sign: +1,204.50.
@@ -27,8 +32,25 @@ pub(crate) fn show_more(amount: Decimal) -> String {
 /// An amount with the sign of its currency before it: $14,962.65, −$1.00. A currency without a sign of its own stands as the
 /// price list writes it: "SEK 14,962.65".
 pub fn show_sum(amount: Decimal, currency: &str) -> String {
+    signed(amount, &show_money(amount.abs()), currency)
+}
+
+/// The same to the whole unit of the currency, for who looks from across a table: $14,963.
+pub fn show_round_sum(amount: Decimal, currency: &str) -> String {
+    let whole = amount.round();
+    signed(whole, &in_threes(&whole.abs().trunc().to_string()), currency)
+}
+
+/// The same of an amount that was worked out as a number: what modules are worth. What no decimal holds is shown as it is.
+pub fn show_worth(amount: f64, currency: &str) -> String {
+    match Decimal::try_from(amount) {
+        Ok(exact) => show_sum(exact.round_dp(2), currency),
+        Err(_) => format!("{amount:.2} {currency}"),
+    }
+}
+
+fn signed(amount: Decimal, digits: &str, currency: &str) -> String {
     let minus = if amount.is_sign_negative() && !amount.is_zero() { "−" } else { "" };
-    let digits = show_money(amount.abs());
     match sign_of(currency) {
         Some(sign) => format!("{minus}{sign}{digits}"),
         None if currency.trim().is_empty() => format!("{minus}{digits}"),
@@ -91,5 +113,9 @@ mod tests {
         assert_eq!(show_sum_more("227.37".parse().unwrap(), "USD"), "+$227.37");
         assert_eq!(show_sum_more("-227.37".parse().unwrap(), "USD"), "−$227.37");
         assert_eq!(show_sum_more("0".parse().unwrap(), "USD"), "+$0.00");
+        assert_eq!(show_round_sum("14962.65".parse().unwrap(), "USD"), "$14,963");
+        assert_eq!(show_round_sum("-0.2".parse().unwrap(), "USD"), "$0");
+        assert_eq!(show_worth(1234.567, "USD"), "$1,234.57");
+        assert_eq!(show_worth(f64::INFINITY, "USD"), "inf USD");
     }
 }

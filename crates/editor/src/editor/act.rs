@@ -194,6 +194,7 @@ impl Editor {
             Action::CloseTopWindow => self.windows.import = None,
             Action::ShowList(list) => self.state.list = list,
             Action::OpenLine(line) => self.state.opened_line = line,
+            Action::OrderTable(table) => self.state.order_table = table,
             Action::Person(name) => self.settings.person = name,
             Action::PenetrationKind(kind) => self.state.penetration_kind = Some(kind),
             Action::PartKind(kind) => self.state.part_kind = Some(kind),

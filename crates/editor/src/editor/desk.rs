@@ -159,7 +159,7 @@ impl Editor {
     fn forget_unseen(&mut self, drawn: &[(Pane, Rect)]) {
         let unseen = |pane: Pane| !drawn.iter().any(|(shown, _)| *shown == pane);
         if unseen(Pane::Order) {
-            self.windows.order.pointed = None;
+            self.windows.order.look_away();
         }
         if unseen(Pane::RoofReport) {
             self.windows.roof.pointed = None;
@@ -321,7 +321,10 @@ impl Behavior<Pane> for DeskView<'_> {
     /// The pane with the keyboard has a line over its tab.
     fn paint_on_top_of_tile(&self, painter: &Painter, style: &Style, _: TileId, rect: Rect) {
         let keys = self.editor.state.desk.keys();
-        let here = self.drawn.last().is_some_and(|(pane, drawn)| *pane == keys && *drawn == rect);
+        let here = self
+            .drawn
+            .last()
+            .is_some_and(|(pane, drawn)| *pane == keys && (drawn.min - rect.min).length() < 2.0);
         if here && self.editor.state.desk.has_others() {
             let p = theme::palette(style.visuals.dark_mode);
             painter.hline(rect.x_range(), rect.top() + 1.0, Stroke::new(2.0, p.accent));

@@ -93,6 +93,7 @@ impl Editor {
             self.state.raise_as,
         );
         let (desk, no_side) = (std::mem::take(&mut self.state.desk), self.state.no_side);
+        let order_table = std::mem::take(&mut self.state.order_table);
         self.document = document;
         self.state = State {
             courses_in_plan: courses,
@@ -102,6 +103,7 @@ impl Editor {
             raise_as: how,
             desk,
             no_side,
+            order_table,
             ..State::fresh(&self.document)
         };
         self.canvas = Canvas::default();

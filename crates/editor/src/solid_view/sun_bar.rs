@@ -7,8 +7,15 @@ use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
 pub(super) fn sun_bar(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
-    ui.horizontal_wrapped(|ui| sun(ui, document, view));
-    ui.horizontal_wrapped(|ui| {
+    // Where the pane is narrow the rows are drawn along, so that the house keeps its room.
+    egui::ScrollArea::horizontal().id_salt("sun bar").auto_shrink([false, true]).show(ui, |ui| {
+        rows(ui, document, view, actions);
+    });
+}
+
+fn rows(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
+    ui.horizontal(|ui| sun(ui, document, view));
+    ui.horizontal(|ui| {
         for (words, turn, up, nearer) in [
             (text::TURN_LEFT.now(), -15.0, 0.0, 1.0),
             (text::TURN_RIGHT.now(), 15.0, 0.0, 1.0),

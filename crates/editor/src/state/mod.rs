@@ -10,6 +10,7 @@ mod document;
 mod drawing;
 mod group;
 mod lesson;
+mod order_table;
 mod outputs;
 mod roof_report;
 mod selection;
@@ -25,6 +26,7 @@ pub use document::Document;
 pub(crate) use drawing::{Dimension, OutlineFor, Toward};
 pub(crate) use group::Group;
 pub(crate) use lesson::{Lesson, Step};
+pub(crate) use order_table::{BETWEEN as ORDER_BETWEEN, OrderColumn, OrderTable};
 pub(crate) use outputs::{CrewSheet, OrderFormat, PlanFormat};
 pub(crate) use roof_report::{RoofPart, RoofReports};
 pub use selection::{PartPlace, Selection};
@@ -109,6 +111,8 @@ pub(crate) struct State {
     pub(crate) group: Group,
     /// What is open beside the drawing, and where.
     pub(crate) desk: Desk,
+    /// How the lines of the order are shown.
+    pub(crate) order_table: OrderTable,
     /// The panel at the right is put away.
     pub(crate) no_side: bool,
     pub(crate) view: View,

@@ -119,7 +119,7 @@ pub(crate) const CLOSE: Say = words::common::CLOSE;
 pub(crate) const CANCEL: Say = words::window::CANCEL;
 
 /// Keys that are no commands.
-pub(crate) const OTHER_KEYS: [(Say, Say); 10] = [
+pub(crate) const OTHER_KEYS: [(Say, Say); 11] = [
     (words::window::NUDGE_BY_1_IN, words::window::ARROW_KEYS),
     (words::window::NUDGE_BY_1_FT, words::window::SHIFT_ARROW_KEYS),
     (words::window::NUDGE_BY_1_16_IN, words::window::ALT_ARROW_KEYS),
@@ -130,6 +130,7 @@ pub(crate) const OTHER_KEYS: [(Say, Say); 10] = [
     (words::window::DRAG_ONE_FACES_CORNER_ALONE, words::window::SHIFT),
     (words::window::LET_GO_GIVE_UP_A, words::window::ESC),
     (words::window::PAN, words::window::SPACE_MIDDLE_OR_RIGHT_DRAG),
+    (words::order::WALK_ROWS, words::order::WALK_KEYS),
 ];
 
 /// A key with what is held beside it, as it stands on the keyboards of the language.

@@ -4,6 +4,7 @@ use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Difference, LimitRow, LoadStandard, PathScheme, Standing};
 use chalkcourse_plan::{GroupCost, StepCost};
 use chalkcourse_rules::{Pathway, Rule, Severity};
+use chalkcourse_takeoff::show_sum;
 use chalkcourse_telling::CheckedReport;
 use chalkcourse_words::{self as words, Say};
 
@@ -258,10 +259,10 @@ pub(crate) fn sketch_of(rule: &Rule) -> String {
 }
 
 pub(crate) fn group_cost(group: &GroupCost, currency: &str) -> String {
-    format!("{}: {currency} {:.2}, {:.0} %", group.group.name(), group.cost, group.share * 100.0)
+    format!("{}: {}, {:.0} %", group.group.name(), show_sum(group.cost, currency), group.share * 100.0)
 }
 pub(crate) fn step_cost(step: &StepCost, currency: &str) -> String {
-    format!("{}: {currency} {:.2}", modules(step.modules), step.cost)
+    format!("{}: {}", modules(step.modules), show_sum(step.cost, currency))
 }
 pub(crate) use chalkcourse_words::modules;
 

@@ -4,6 +4,7 @@ use crate::Document;
 use chalkcourse_geometry::Units;
 use chalkcourse_picture::Camera;
 use chalkcourse_sunlight::{Date, Spot, Sun, SunDay};
+use chalkcourse_takeoff::show_round_sum;
 use chalkcourse_words::{self as words, Say};
 
 pub(crate) const SOLID_VIEW: Say = words::solid::HOUSE;
@@ -204,22 +205,7 @@ pub(crate) fn home_facts(document: &Document) -> Vec<(String, String)> {
 pub(crate) fn home_price(document: &Document) -> Option<String> {
     let takeoff = &document.plan().takeoff;
     let complete = takeoff.unpriced.is_empty() && !takeoff.lines.is_empty();
-    complete.then(|| {
-        format!("{} {}", takeoff.currency, thousands(&format!("{:.0}", takeoff.totals.total.round())))
-    })
-}
-
-/// Digits in groups of three.
-fn thousands(digits: &str) -> String {
-    let mut out = String::new();
-    for (index, digit) in digits.chars().enumerate() {
-        let left = digits.len() - index;
-        if index > 0 && left.is_multiple_of(3) && digit.is_ascii_digit() {
-            out.push(',');
-        }
-        out.push(digit);
-    }
-    out
+    complete.then(|| show_round_sum(takeoff.totals.total, &takeoff.currency))
 }
 
 #[cfg(test)]
@@ -238,11 +224,5 @@ mod tests {
         for wrong in ["", "25:00", "x", "nan"] {
             assert_eq!(parse_clock(wrong), None, "{wrong}");
         }
-    }
-
-    #[test]
-    fn large_numbers_are_grouped() {
-        assert_eq!(thousands("987"), "987");
-        assert_eq!(thousands("12345678"), "12,345,678");
     }
 }

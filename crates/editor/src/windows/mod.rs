@@ -143,6 +143,9 @@ impl Windows {
     }
 }
 
+/// Points from the top of the window to under the menus.
+const UNDER_MENUS: f32 = 46.0;
+
 /// A window that asks something: within the room under the menus, and can be dragged and resized.
 fn window<'open>(
     ctx: &Context,
@@ -150,16 +153,19 @@ fn window<'open>(
     open: &'open mut bool,
     width: f32,
 ) -> egui::Window<'open> {
-    let room = ctx.content_rect();
-    let height = (room.height() - 190.0).max(240.0);
+    let all = ctx.content_rect();
+    // The menus stay free.
+    let room = all.with_min_y((all.top() + UNDER_MENUS).min(all.bottom()));
+    let height = (room.height() - 144.0).max(240.0);
     egui::Window::new(name.trim_end_matches('…'))
         .id(egui::Id::unique(name))
         .open(open)
         .collapsible(false)
-        .default_pos(room.min + egui::vec2(100.0, 96.0))
+        .default_pos(room.min + egui::vec2(100.0, 50.0))
         .default_size([width, height])
         .min_size([320.0, 220.0])
-        .constrain(true)
+        .max_size(room.size())
+        .constrain_to(room)
 }
 
 /// Puts an output of what is on the desk on the clipboard.

@@ -1,20 +1,26 @@
 //! The order as an estimator works on it: its lines, the money, what arrives, and what others ask.
 
+mod by_hand;
+mod cells;
+mod changes;
 mod compare;
 mod delivery;
 mod detail;
 mod lines;
 mod money;
+mod table;
+mod totals;
 
 use super::Windows;
 use crate::action::{Action, Actions};
 use crate::state::State;
-use crate::{Document, text};
+use crate::{Document, text, theme};
 use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
 use chalkcourse_takeoff::Line;
 use egui::Ui;
 use std::sync::Arc;
 
+use changes::Since;
 pub(crate) use compare::OtherOrder;
 use lines::{Shown, SortBy};
 
@@ -24,6 +30,10 @@ pub(crate) struct OrderWindow {
     pub(crate) part: OrderPart,
     /// The line whose row is pointed at: its places light up on the roof.
     pub(crate) pointed: Option<String>,
+    /// The line that arrow keys have come to.
+    at: Option<String>,
+    /// From when on changes are counted.
+    since: Since,
     /// What was typed to find a line.
     find: String,
     shown: Shown,
@@ -55,7 +65,24 @@ pub(super) fn order_pane(
     actions: &mut Actions,
 ) {
     let before = windows.order.pointed.take();
-    ui.horizontal(|ui| {
+    head(ui, document, state, windows, actions);
+    ui.separator();
+    match windows.order.part {
+        OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
+        OrderPart::Money => money::money_tab(ui, document.job(), actions),
+        OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
+        OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
+    }
+    if windows.order.pointed != before {
+        // The drawing was painted before this pane.
+        ui.ctx().request_repaint();
+    }
+}
+
+/// The parts of the pane, and at their right the total with what is not in it.
+fn head(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, actions: &mut Actions) {
+    let takeoff = &document.plan().takeoff;
+    ui.horizontal_wrapped(|ui| {
         for (part, name) in [
             (OrderPart::Lines, text::ORDER_LINES.now()),
             (OrderPart::Money, text::ORDER_MONEY.now()),
@@ -67,18 +94,31 @@ pub(super) fn order_pane(
                 *now = part;
             }
         }
-        right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
+        right(ui, |ui| {
+            let total = egui::RichText::new(text::order_total(takeoff)).strong();
+            let shown = state.order_table.totals && windows.order.part == OrderPart::Lines;
+            if ui.selectable_label(shown, total).on_hover_text(text::TOTALS_SHOWN.now()).clicked() {
+                windows.order.part = OrderPart::Lines;
+                let mut next = state.order_table.clone();
+                next.totals = !shown;
+                actions.push(Action::OrderTable(next));
+            }
+            if !takeoff.unpriced.is_empty() {
+                let words = egui::RichText::new(text::many_unpriced(takeoff.unpriced.len()));
+                let missing = egui::Button::new(words.color(theme::of(ui).caution)).frame(false);
+                if ui.add(missing).on_hover_text(text::unpriced(&takeoff.unpriced)).clicked() {
+                    (windows.order.part, windows.order.shown) = (OrderPart::Lines, Shown::Unpriced);
+                }
+            }
+        });
     });
-    ui.separator();
-    match windows.order.part {
-        OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
-        OrderPart::Money => money::money_tab(ui, document.job(), actions),
-        OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
-        OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
-    }
-    if windows.order.pointed != before {
-        // The drawing was painted before this pane.
-        ui.ctx().request_repaint();
+}
+
+impl OrderWindow {
+    /// The order is not shown in this frame: what changes from here on is told when it is looked at again.
+    pub(crate) fn look_away(&mut self) {
+        self.pointed = None;
+        self.since.look_away();
     }
 }
 
