@@ -5308,6 +5308,7 @@ tape-these-lengths-make-a-face = these lengths make a face that folds over itsel
 ## Panes beside the drawing
 
 desk-drawing = Drawing
+desk-panes = Panes
 desk-next-pane = Next pane
 desk-next-pane-help = Give the keyboard to the next pane: the drawing, then what is open beside it.
 desk-previous-pane = Previous pane

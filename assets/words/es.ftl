@@ -2807,6 +2807,7 @@ tape-these-lengths-make-a-face = estas longitudes forman un faldón que se cruza
 ## Panes beside the drawing
 
 desk-drawing = Dibujo
+desk-panes = Paneles
 desk-next-pane = Panel siguiente
 desk-next-pane-help = Da el teclado al panel siguiente: el dibujo y luego lo que está abierto a su lado.
 desk-previous-pane = Panel anterior

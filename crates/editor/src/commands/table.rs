@@ -274,26 +274,26 @@ commands! {
     NextPane => Entry::new(
         text::NEXT_PANE,
         text::NEXT_PANE_HELP,
-        (View, 5),
+        (Menu::Panes, 1),
         Action::Desk(Change::NextKeys { back: false }),
     )
         .keys(&[Chord::function(Key::F6)]),
     PreviousPane => Entry::new(
         text::PREVIOUS_PANE,
         text::PREVIOUS_PANE_HELP,
-        (View, 5),
+        (Menu::Panes, 1),
         Action::Desk(Change::NextKeys { back: true }),
     )
         .keys(&[Chord::function_shift(Key::F6)]),
-    ClosePane => Entry::new(text::CLOSE_PANE, text::CLOSE_PANE_HELP, (View, 5), Action::ClosePane)
+    ClosePane => Entry::new(text::CLOSE_PANE, text::CLOSE_PANE_HELP, (Menu::Panes, 1), Action::ClosePane)
         .keys(&[Chord::ctrl(Key::W)]),
-    OwnWindow => Entry::new(text::OWN_WINDOW, text::OWN_WINDOW_HELP, (View, 5), Action::OwnWindow)
+    OwnWindow => Entry::new(text::OWN_WINDOW, text::OWN_WINDOW_HELP, (Menu::Panes, 1), Action::OwnWindow)
         .keys(&[Chord::function_shift(Key::F5)]),
-    ResetDesk => Entry::new(text::RESET_DESK, text::RESET_DESK_HELP, (View, 5), Action::Desk(Change::Reset)),
+    ResetDesk => Entry::new(text::RESET_DESK, text::RESET_DESK_HELP, (Menu::Panes, 1), Action::Desk(Change::Reset)),
     SidePanel => Entry::new(
         text::SIDE_PANEL,
         text::SIDE_PANEL_HELP,
-        (View, 5),
+        (Menu::Panes, 1),
         Action::Toggle(Toggle::SidePanel),
     )
         .keys(&[Chord::function(Key::F9)])
@@ -327,7 +327,7 @@ commands! {
         .mark(Choice(|document, _| document.job().units == Units::FeetInches)),
     Metric => Entry::new(text::METRIC, command::METRIC, (View, 4), Action::Show(Units::Metric))
         .mark(Choice(|document, _| document.job().units == Units::Metric)),
-    Theme => Entry::new(text::THEME, command::THEME, (View, 7), Action::ChangeTheme),
+    Theme => Entry::new(text::THEME, command::THEME, (View, 6), Action::ChangeTheme),
 
     Lesson => Entry::new(text::LESSON, command::LESSON, (Help, 1), Action::BeginLesson),
     LeaveLesson => Entry::new(text::LESSON_LEAVE, command::LEAVE_LESSON, (Help, 1), Action::LeaveLesson)
@@ -355,7 +355,7 @@ commands! {
 }
 
 /// Any language; its title is its own name.
-pub(super) static LANGUAGE: Entry = Entry::new(command::LANGUAGE, command::LANGUAGE, (View, 6), Action::Fit);
+pub(super) static LANGUAGE: Entry = Entry::new(command::LANGUAGE, command::LANGUAGE, (View, 5), Action::Fit);
 
 fn has_faces(document: &Document, _: &State) -> bool {
     !document.job().faces.is_empty()

@@ -30,6 +30,10 @@ impl Editor {
         let before = self.state.desk.keys();
         self.state.desk.put_back(tree, room);
         for (pane, size) in self.state.desk.own_windows() {
+            // One that left its tab in this frame was drawn there.
+            if drawn.iter().any(|(shown, _)| *shown == pane) {
+                continue;
+            }
             self.own_window(ui, pane, size);
             drawn.push((pane, Rect::NOTHING));
         }

@@ -74,6 +74,12 @@ fn contents(
                 });
                 ui.separator();
             }
+            if (menu, part) == (Menu::View, 2) {
+                ui.menu_button(text::PANES.now(), |ui| {
+                    contents(ui, Menu::Panes, document, state, settings, actions);
+                });
+                ui.separator();
+            }
             if (menu, part) == (Menu::File, 3) {
                 ui.menu_button(text::EXPORT.now(), |ui| {
                     contents(ui, Menu::Export, document, state, settings, actions);

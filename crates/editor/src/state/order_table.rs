@@ -44,12 +44,12 @@ impl OrderColumn {
     fn usual(self) -> f32 {
         match self {
             Self::Ordered => 18.0,
-            Self::Number => 66.0,
+            Self::Number => 64.0,
             Self::What => 150.0,
             Self::Need => 76.0,
             Self::Waste => 54.0,
-            Self::Packages => 50.0,
-            Self::Change => 50.0,
+            Self::Packages => 48.0,
+            Self::Change => 46.0,
             Self::Package => 78.0,
             Self::Price => 66.0,
             Self::Cost => 78.0,
@@ -76,7 +76,7 @@ impl Default for OrderTable {
 /// Points between two columns.
 pub(crate) const BETWEEN: f32 = 6.0;
 /// What the names of parts have at least, points.
-const NAMES: f32 = 130.0;
+const NAMES: f32 = 110.0;
 
 impl OrderTable {
     pub(crate) fn width(&self, column: OrderColumn) -> f32 {

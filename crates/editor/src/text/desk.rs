@@ -3,6 +3,7 @@
 use crate::state::Pane;
 use chalkcourse_words::{self as words, Say};
 
+pub(crate) const PANES: Say = words::desk::PANES;
 pub(crate) const NEXT_PANE: Say = words::desk::NEXT_PANE;
 pub(crate) const NEXT_PANE_HELP: Say = words::desk::NEXT_PANE_HELP;
 pub(crate) const PREVIOUS_PANE: Say = words::desk::PREVIOUS_PANE;

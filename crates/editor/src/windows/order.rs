@@ -32,6 +32,8 @@ pub(crate) struct OrderWindow {
     pub(crate) pointed: Option<String>,
     /// The line that arrow keys have come to.
     at: Option<String>,
+    /// Keys walked since the pointer moved last: what lies under it is not meant.
+    walked: bool,
     /// From when on changes are counted.
     since: Since,
     /// What was typed to find a line.

@@ -92,7 +92,7 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
     assert_eq!(prices.prices["FH-103"].alternates.len(), 1, "{}", hand.editor().said());
     hold(&mut hand, "FH-103");
     hand.press("Take instead");
-    hand.press("HS-9  Other screw, 0.01");
+    hand.press("HS-9  Other screw, 0.0125");
     assert_eq!(hand.job().order.alternates["FH-103"], "HS-9");
     assert_eq!(hand.harness.get_by_label("Price of FH-103").value().unwrap(), "0.0125");
     fill(&mut hand, "Price of FH-103", "");

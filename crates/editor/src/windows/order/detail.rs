@@ -10,8 +10,10 @@ use chalkcourse_takeoff::{Line, LineState, show_money};
 use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
 
-/// Room for it under the table.
-pub(super) const HIGH: f32 = 150.0;
+/// Room for it under the table, points: a line of one's own has more to type.
+pub(super) fn high(line: &Line) -> f32 {
+    if matches!(line.state, LineState::Added { .. }) { 250.0 } else { 150.0 }
+}
 
 pub(super) fn line_detail(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     ui.horizontal(|ui| {

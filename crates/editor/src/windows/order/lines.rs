@@ -74,7 +74,7 @@ pub(super) fn lines_tab(
         totals::totals(ui, takeoff);
     }
     let held = state.opened_line.as_ref().and_then(|number| all.iter().find(|line| line.number == *number));
-    let room = ui.available_height() - if held.is_some() { detail::HIGH } else { 0.0 };
+    let room = ui.available_height() - held.map_or(0.0, |line| detail::high(line));
     if rows.is_empty() {
         quiet(ui, text::NO_SUCH_LINE.now());
     } else {

@@ -67,6 +67,9 @@ pub(super) fn table(
     let node = ui.interact(area, Id::unique("order table"), Sense::hover());
     node.widget_info(|| WidgetInfo::labeled(Role::Table, true, text::LINES_OF_ORDER.now()));
     let walked = walk(ui, state, own, of.rows, (area.height() / high) as usize, actions);
+    let pointer_moved =
+        ui.input(|input| input.pointer.delta() != egui::Vec2::ZERO || input.pointer.any_down());
+    own.walked = (own.walked || walked.is_some()) && !pointer_moved;
     dense(ui, high);
     let bar = ui.spacing().scroll.bar_width + ui.spacing().scroll.bar_inner_margin;
     let shown = state.order_table.fitting(area.width() - bar, of.changes.count > 0);
@@ -107,7 +110,7 @@ pub(super) fn table(
                     row.set_selected(at || opened);
                     let asked = of_line(&mut row, &shown, job, line, of, (at, opened), actions);
                     let response = row.response();
-                    if response.hovered() {
+                    if response.hovered() && !own.walked {
                         own.pointed = Some(line.number.clone());
                     }
                     if response.clicked() || asked {
