@@ -216,7 +216,9 @@ impl Editor {
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
-            self.esc_leaves_pane(&ctx);
+            if !self.state.showing {
+                self.esc_leaves_pane(&ctx);
+            }
             let drawing = self.canvas.has_steps(self.state.tool);
             actions.extend(commands::pressed(&ctx, drawing).into_iter().map(Command::action));
             let dropped =

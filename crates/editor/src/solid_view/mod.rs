@@ -40,8 +40,9 @@ pub(crate) fn solid_view(
 ) {
     let p = theme::of(ui);
     let frame = egui::Frame::new().fill(p.panel).inner_margin(egui::Margin::symmetric(12, 6));
+    let high = ui.available_height();
     Panel::bottom("sun bar").resizable(false).frame(frame).show(ui, |ui| {
-        sun_bar::sun_bar(ui, document, view, actions);
+        sun_bar::sun_bar(ui, document, view, high, actions);
     });
     let area = ui.available_rect_before_wrap();
     ui.advance_cursor_after_rect(area);

@@ -6,9 +6,16 @@ use crate::commands::Command;
 use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
-pub(super) fn sun_bar(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
+/// `high`: what the house and this have together, points.
+pub(super) fn sun_bar(
+    ui: &mut Ui,
+    document: &Document,
+    view: &mut SolidView,
+    high: f32,
+    actions: &mut Actions,
+) {
     // In a low pane the rows are drawn along sideways, so that the house keeps its room.
-    if ui.available_height() < LOW {
+    if high < LOW {
         let along = egui::ScrollArea::horizontal().id_salt("sun bar").auto_shrink([false, true]);
         along.show(ui, |ui| {
             ui.horizontal(|ui| sun(ui, document, view));

@@ -50,7 +50,7 @@ fn every_pane_stands_beside_the_drawing_and_has_a_tab_with_its_name() {
         (Modifiers::NONE, Key::O, "Order"),
         (Modifiers::NONE, Key::C, "Courses and base rail"),
         (Modifiers::NONE, Key::Q, "Fit-up of a deck"),
-        (Modifiers::NONE, Key::H, "Steps"),
+        (Modifiers::NONE, Key::H, "Steps taken"),
         (Modifiers::COMMAND, Key::R, "Roof report"),
         (Modifiers::SHIFT, Key::D, "Face from measurements"),
     ] {
