@@ -8,6 +8,7 @@ mod delivery;
 mod detail;
 mod lines;
 mod money;
+mod rows;
 mod table;
 mod totals;
 
@@ -22,7 +23,7 @@ use std::sync::Arc;
 
 use changes::Since;
 pub(crate) use compare::OtherOrder;
-use lines::{Shown, SortBy};
+use rows::{Shown, SortBy};
 
 /// What the window holds beside the job; none of it is saved.
 #[derive(Debug, Default)]

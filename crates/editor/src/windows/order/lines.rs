@@ -1,8 +1,9 @@
-//! The lines of the order: which are listed, under which headings, in which order; what is known of the one that is opened.
+//! The lines of the order: what is chosen of them, the table, and what is known of the one that is opened.
 
 use super::OrderWindow;
 use super::by_hand::ByHand;
 use super::changes::Changes;
+use super::rows::{Row, Shown, rows};
 use super::table::{Rows, column_name, table};
 use super::{change, detail, new_line, right, totals};
 use crate::action::{Action, Actions};
@@ -10,47 +11,9 @@ use crate::state::{OrderColumn, OrderTable, State};
 use crate::widgets::quiet;
 use crate::windows::Windows;
 use crate::{Document, text, theme};
-use chalkcourse_job::{Group, Stage};
 use chalkcourse_sheets::Output;
-use chalkcourse_takeoff::{Line, LineState, Takeoff, cost_of, show_sum_more};
+use chalkcourse_takeoff::{Line, Takeoff, show_sum_more};
 use egui::{RichText, Ui};
-use rust_decimal::Decimal;
-
-/// Which lines are listed, and under which headings.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) enum Shown {
-    #[default]
-    ByGroup,
-    ByStage,
-    /// Without headings.
-    Plain,
-    /// What a person changed.
-    Changed,
-    /// What has no price.
-    Unpriced,
-}
-
-/// What the lines are sorted by, within their headings.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) enum SortBy {
-    /// As the kit lists them.
-    #[default]
-    Listed,
-    Number,
-    What,
-    Packages,
-    Change,
-    Price,
-    Cost,
-}
-
-/// A row of the table.
-pub(super) enum Row<'a> {
-    Heading(&'static str, Decimal),
-    Line(&'a Line),
-    /// It was on the order before.
-    Gone(&'a Line),
-}
 
 pub(super) fn lines_tab(
     ui: &mut Ui,
@@ -209,57 +172,4 @@ fn columns(ui: &mut Ui, table: &OrderTable, actions: &mut Actions) {
         }
     });
     menu.response.on_hover_text(text::ORDER_COLUMNS_HELP.now());
-}
-
-/// The lines that are listed, in their order, under their headings.
-fn rows<'a>(all: &[&'a Line], own: &OrderWindow, changes: &Changes<'a>, by_hand: &ByHand) -> Vec<Row<'a>> {
-    let wanted = own.find.trim().to_lowercase();
-    let found = |line: &&Line| {
-        wanted.is_empty()
-            || line.number.to_lowercase().contains(&wanted)
-            || line.name.to_lowercase().contains(&wanted)
-    };
-    let kept = |line: &&Line| match own.shown {
-        Shown::ByGroup | Shown::ByStage | Shown::Plain => true,
-        Shown::Changed => by_hand.changed(line),
-        Shown::Unpriced => line.price.is_none(),
-    };
-    let mut lines: Vec<&Line> = all.iter().copied().filter(found).filter(kept).collect();
-    match own.sorted {
-        SortBy::Listed => {}
-        SortBy::Number => lines.sort_by(|a, b| a.number.cmp(&b.number)),
-        SortBy::What => lines.sort_by_key(|line| line.name.to_lowercase()),
-        SortBy::Packages => lines.sort_by_key(|line| line.packages),
-        SortBy::Change => lines.sort_by_key(|line| changes.of(line).packages),
-        SortBy::Price => lines.sort_by_key(|line| line.price),
-        SortBy::Cost => lines.sort_by_key(|line| line.cost),
-    }
-    if own.down {
-        lines.reverse();
-    }
-    let under = |heading: &'static str, of: &dyn Fn(&Line) -> bool| -> Vec<Row<'a>> {
-        let lines: Vec<&Line> = lines.iter().copied().filter(|line| of(line)).collect();
-        if lines.is_empty() {
-            return Vec::new();
-        }
-        let sum = cost_of(lines.iter().copied().filter(|line| !is_off(line)));
-        std::iter::once(Row::Heading(heading, sum)).chain(lines.into_iter().map(Row::Line)).collect()
-    };
-    let mut rows: Vec<Row<'a>> = match own.shown {
-        Shown::ByGroup => {
-            Group::ALL.into_iter().flat_map(|g| under(g.name(), &|line| line.group == g)).collect()
-        }
-        Shown::ByStage => {
-            Stage::ALL.into_iter().flat_map(|s| under(s.name(), &|line| line.stage == s)).collect()
-        }
-        Shown::Plain | Shown::Changed | Shown::Unpriced => lines.iter().copied().map(Row::Line).collect(),
-    };
-    if !matches!(own.shown, Shown::Changed | Shown::Unpriced) {
-        rows.extend(changes.gone.iter().copied().filter(|line| found(line)).map(Row::Gone));
-    }
-    rows
-}
-
-pub(super) fn is_off(line: &Line) -> bool {
-    matches!(line.state, LineState::Off { .. })
 }

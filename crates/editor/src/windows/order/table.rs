@@ -2,7 +2,7 @@
 
 use super::by_hand::ByHand;
 use super::changes::{Changes, More};
-use super::lines::{Row, SortBy, is_off};
+use super::rows::{Row, SortBy, is_off};
 use super::{OrderWindow, cells, change, right};
 use crate::action::{Action, Actions};
 use crate::state::desk::Pane;
