@@ -32,6 +32,8 @@ impl Editor {
             Then::New => self.put(Document::new(sample::empty(), None)),
             Then::Lesson => {
                 self.put(Document::new(sample::empty(), None));
+                // Its last step is that the order is opened.
+                self.state.desk.change(Change::Close(Pane::Order));
                 self.state.lesson = Some(Lesson::default());
             }
             Then::AskOpen => {
