@@ -2774,6 +2774,42 @@ order-which-lines-are-listed = Which lines are listed
 order-without-headings = Without headings
 order-changed-by-hand = Changed by hand
 order-without-a-price = Without a price
+order-columns = Columns
+order-columns-help = Choose which columns are shown. Drag the line between two heads to make one wider.
+order-change = Change
+order-seen = Seen
+order-seen-help = Count changes from now on
+order-pin = Pin
+order-pin-help = Count changes from this moment until you unpin, even when the order was closed in between
+order-since-looked = since you last looked
+order-since-pinned = since the pinned moment
+order-totals-shown = Show how the total adds up: by stage of work, by group, materials and labour
+order-lines-of-the-order = Lines of the order
+order-walk-rows = Walk the rows of the order
+order-walk-keys = Up, Down, Page Up, Page Down; Enter opens a line
+order-materials-and-work = Materials and work
+order-take-this-list = Take this price list
+order-take-this-list-help = Price the order by it from here on
+# $price (text)
+order-price-was = Changed by hand: { $price } in the price list
+
+# $packages (text)
+order-packages-counted = Changed by hand: { $packages } as counted
+
+# $count (number)
+order-many-without-a-price =
+    { $count ->
+        [one] { $count } line without a price
+       *[other] { $count } lines without a price
+    }
+
+# $count (number)
+order-many-changed =
+    { $count ->
+        [one] { $count } line changed
+       *[other] { $count } lines changed
+    }
+
 order-put-the-lines-that-are = Put the lines that are listed on the clipboard, for a spreadsheet
 order-add-a-line = Add a line
 order-something-that-the-kit-does = Something that the kit does not count
@@ -5298,6 +5334,8 @@ takeoff-total-of-the-parts-that = Total of the parts that have a price: { $total
 takeoff-no-price-and-not-in-the = NO PRICE, and not in the total: { $missing }
 
 takeoff-goods = Goods
+takeoff-between-thousands = ,
+takeoff-decimal-mark = .
 takeoff-sales-tax = Sales tax
 takeoff-overhead = Overhead
 
@@ -6193,6 +6231,36 @@ tape-the-readings-miss-by-more = the readings miss by { $closing_error }, more t
 
 tape-these-lengths-make-a-face = these lengths make a face that folds over itself or has no area: check which corner is which
 
+## Panes beside the drawing
+
+desk-drawing = Drawing
+desk-panes = Panes
+desk-next-pane = Next pane
+desk-next-pane-help = Give the keyboard to the next pane: the drawing, then what is open beside it.
+desk-previous-pane = Previous pane
+desk-previous-pane-help = Give the keyboard to the pane before.
+desk-close-pane = Close this pane
+desk-close-pane-help = Close the pane that has the keyboard. The drawing stays.
+desk-own-window = Own window
+desk-own-window-help = Move the pane that has the keyboard into a window of its own, for a second screen, or back beside the drawing.
+desk-beside-the-drawing = Beside the drawing
+desk-beside-the-drawing-help = Put this pane back beside the drawing.
+desk-reset = Panes as at first
+desk-reset-help = Put all panes back in their first places and widths. What is open stays open.
+desk-side-panel = Side panel
+desk-side-panel-help = Show the panel at the right, with properties, findings and quantities. Drag its edge to make it wider.
+desk-pane-nothing-to-act-on = The keyboard is with the drawing: press in another pane first, or press F6.
+desk-drag-a-tab = Drag a tab to another place to rearrange
+# $pane (text)
+desk-close = Close { $pane }
+
+# $pane (text)
+desk-in-own-window = { $pane } in a window of its own
+
+# $pane (text)
+# $job (text)
+desk-window-title = { $pane } – { $job }
+
 ## What each command does
 
 command-new = Start an empty job; you are asked about unsaved changes first.
@@ -6352,7 +6420,7 @@ window-drag-without-snapping = Drag without snapping
 window-ctrl-or-alt = Ctrl or Alt
 window-drag-one-faces-corner-alone = Drag one face's corner alone
 window-shift = Shift
-window-let-go-give-up-a = One step back: a corner, a typed word, a drag, a window, what is selected
+window-let-go-give-up-a = One step back: a corner, a typed word, a drag, what is selected; from a pane back to the drawing
 window-esc = Esc
 window-pan = Pan
 window-space-middle-or-right-drag = Space, middle or right drag

@@ -1545,6 +1545,34 @@ order-which-lines-are-listed = Qué renglones se enumeran
 order-without-headings = Sin encabezados
 order-changed-by-hand = Cambiados a mano
 order-without-a-price = Sin precio
+order-columns = Columnas
+order-columns-help = Elija qué columnas se muestran. Arrastre la línea entre dos encabezados para ensanchar una.
+order-change = Cambio
+order-seen = Visto
+order-seen-help = Contar los cambios desde ahora
+order-pin = Fijar
+order-pin-help = Contar los cambios desde este momento hasta que lo suelte, aunque el pedido se cierre entretanto
+order-since-looked = desde la última vez que lo vio
+order-since-pinned = desde el momento fijado
+order-totals-shown = Mostrar cómo se suma el total: por etapa, por grupo, materiales y mano de obra
+order-lines-of-the-order = Renglones del pedido
+order-walk-rows = Recorrer los renglones del pedido
+order-walk-keys = Arriba, Abajo, Re Pág, Av Pág; Intro abre un renglón
+order-materials-and-work = Materiales y trabajo
+order-take-this-list = Tomar esta lista de precios
+order-take-this-list-help = Calcular el pedido con ella desde ahora
+order-price-was = Cambiado a mano: { $price } en la lista de precios
+order-packages-counted = Cambiado a mano: { $packages } según la cuenta
+order-many-without-a-price =
+    { $count ->
+        [one] { $count } renglón sin precio
+       *[other] { $count } renglones sin precio
+    }
+order-many-changed =
+    { $count ->
+        [one] { $count } renglón cambiado
+       *[other] { $count } renglones cambiados
+    }
 order-put-the-lines-that-are = Poner en el portapapeles los renglones enumerados, para una hoja de cálculo
 order-add-a-line = Agregar un renglón
 order-something-that-the-kit-does = Algo que el kit no cuenta
@@ -2900,6 +2928,8 @@ takeoff-total = Total: { $total }
 takeoff-total-of-the-parts-that = Total de las piezas con precio: { $total }
 takeoff-no-price-and-not-in-the = SIN PRECIO, y fuera del total: { $missing }
 takeoff-goods = Materiales
+takeoff-between-thousands = ,
+takeoff-decimal-mark = .
 takeoff-sales-tax = Impuesto de venta
 takeoff-overhead = Gastos generales
 takeoff-need-order-2 = {"  "}{ $plain }  { $plain2 }  se necesita { $need_words }  pedir { $plain3 }
@@ -3551,6 +3581,30 @@ tape-cant-be-the-other-two = { $of } no puede ser { $is }: los otros dos lados d
 tape-the-readings-miss-by-more = las lecturas fallan en { $closing_error }, más que { $limit }: la que peor encaja es { $worst }; mídala otra vez
 tape-these-lengths-make-a-face = estas longitudes forman un faldón que se cruza a sí mismo o no tiene área: revise cuál esquina es cuál
 
+## Panes beside the drawing
+
+desk-drawing = Dibujo
+desk-panes = Paneles
+desk-next-pane = Panel siguiente
+desk-next-pane-help = Da el teclado al panel siguiente: el dibujo y luego lo que está abierto a su lado.
+desk-previous-pane = Panel anterior
+desk-previous-pane-help = Da el teclado al panel anterior.
+desk-close-pane = Cerrar este panel
+desk-close-pane-help = Cierra el panel que tiene el teclado. El dibujo se queda.
+desk-own-window = Ventana propia
+desk-own-window-help = Lleva el panel que tiene el teclado a una ventana propia, para una segunda pantalla, o de vuelta junto al dibujo.
+desk-beside-the-drawing = Junto al dibujo
+desk-beside-the-drawing-help = Vuelve a poner este panel junto al dibujo.
+desk-reset = Paneles como al principio
+desk-reset-help = Vuelve a poner todos los paneles en su primer lugar y ancho. Lo que está abierto sigue abierto.
+desk-side-panel = Panel lateral
+desk-side-panel-help = Muestra el panel de la derecha, con propiedades, hallazgos y cantidades. Arrastre su borde para ensancharlo.
+desk-pane-nothing-to-act-on = El teclado está con el dibujo: pulse primero en otro panel, o la tecla F6.
+desk-drag-a-tab = Arrastre una pestaña a otro lugar para reordenar
+desk-close = Cerrar { $pane }
+desk-in-own-window = { $pane } en una ventana propia
+desk-window-title = { $pane } – { $job }
+
 ## What each command does
 
 command-new = Empezar una obra vacía; antes se le pregunta por los cambios sin guardar.
@@ -3710,7 +3764,7 @@ window-drag-without-snapping = Arrastrar sin ajuste
 window-ctrl-or-alt = Ctrl o Alt
 window-drag-one-faces-corner-alone = Arrastrar la esquina de un solo faldón
 window-shift = Mayús
-window-let-go-give-up-a = Un paso atrás: una esquina, lo escrito, un arrastre, una ventana, lo seleccionado
+window-let-go-give-up-a = Un paso atrás: una esquina, lo escrito, un arrastre, lo seleccionado; de un panel de vuelta al dibujo
 window-esc = Esc
 window-pan = Desplazar
 window-space-middle-or-right-drag = Espacio, arrastre con botón central o derecho

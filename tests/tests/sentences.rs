@@ -109,10 +109,11 @@ fn each_sentence_stands_in_the_files_of_the_languages() {
     assert!(told.is_empty(), "write it in assets/words/en.ftl: {told:#?}");
 }
 
-/// Where something is put into words all the same: new faces, parts and penetrations get a name, and a file of edits says in which
-/// language it did.
-const NAMERS: [&str; 5] = [
+/// Where something is put into words all the same: new faces, parts and penetrations get a name, a file of edits says in which
+/// language it did, and an error names the clipboard where the path of a file would stand.
+const NAMERS: [&str; 6] = [
     "job/src/part/follow.rs",
+    "job/src/pieces.rs",
     "job/src/script/faces.rs",
     "job/src/script/parts.rs",
     "job/src/script/penetrations.rs",

@@ -1,7 +1,7 @@
 use crate::Selection;
 use crate::state::{
-    Asked, Camera, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OutlineFor, PlanFormat,
-    Pointed, RoofPart, Shaped, Toggle, Tool, TypeSize, Window,
+    Asked, Camera, Change, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OrderTable, OutlineFor,
+    Pane, PlanFormat, Pointed, RoofPart, Shaped, Toggle, Tool, TypeSize,
 };
 use chalkcourse_geometry::{DVec2, Units};
 use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
@@ -128,15 +128,26 @@ pub(crate) enum Action {
     TypeSize(TypeSize),
     /// From dark to light, or back.
     ChangeTheme,
-    Open(Window),
-    OpenOrClose(Window),
-    /// Close the window that lies over the others.
+    /// Open a pane beside the drawing; one that is open comes to the front.
+    Open(Pane),
+    OpenOrClose(Pane),
+    /// Change what is beside the drawing otherwise.
+    Desk(Change),
+    /// Close the pane that has the keyboard.
+    ClosePane,
+    /// The pane that has the keyboard into a window of its own, or back.
+    OwnWindow,
+    /// The field that finds commands.
+    FindCommand,
+    /// Close a window that asks something.
     CloseTopWindow,
     ShowCautions,
     ShowKeys,
     ShowList(List),
     /// Show the terms of a part of the order, by its number.
     OpenLine(Option<String>),
+    /// Show the lines of the order otherwise.
+    OrderTable(OrderTable),
     /// Who accepts findings.
     Person(String),
 

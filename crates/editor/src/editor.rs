@@ -1,6 +1,7 @@
 mod act;
 mod arrange;
 mod clipboard;
+mod desk;
 mod filing;
 mod fill;
 mod focus;
@@ -18,9 +19,9 @@ use crate::dialogs::{self, Dialog, Then};
 use crate::files::Files;
 use crate::frame_times::FrameTimes;
 use crate::panels::{self, Panels};
-use crate::solid_view::{self, SolidView};
+use crate::solid_view::SolidView;
 use crate::start_page::StartPage;
-use crate::state::{Ask, Pointed, RoofPart, Settings, Space, State, Tool, View};
+use crate::state::{Ask, Desk, Pane, Pointed, RoofPart, Settings, Space, State, Tool};
 use crate::windows::{self, Windows};
 use crate::{Document, Recovery, Selection, sample, show_home, text, theme};
 use chalkcourse_job::FindingKey;
@@ -74,6 +75,8 @@ pub struct Editor {
     by_keys: bool,
     /// What the start page keeps for itself.
     start_page: StartPage,
+    /// Something in a pane had the focus in the frame before: Esc is for that first.
+    had_focus: bool,
 }
 
 impl Editor {
@@ -90,9 +93,16 @@ impl Editor {
         }
         let language = settings.language.as_deref().and_then(Language::from_tag).unwrap_or(options.language);
         speak(language);
+        let desk = Desk::kept(storage.and_then(|storage| eframe::get_value(storage, Desk::KEY)));
         let document = Document::new(sample::alder_court().unwrap_or_else(|_| sample::empty()), None);
         let mut editor = Self {
-            state: State { raise_as: settings.raise_as, ..State::fresh(&document) },
+            state: State {
+                raise_as: settings.raise_as,
+                no_side: settings.no_side,
+                order_table: settings.order_table.clone(),
+                desk,
+                ..State::fresh(&document)
+            },
             document,
             canvas: Canvas::default(),
             panels: Panels::default(),
@@ -115,6 +125,7 @@ impl Editor {
             keys_elsewhere: false,
             by_keys: false,
             start_page: StartPage::default(),
+            had_focus: false,
         };
         if let Some(path) = &options.frame_times {
             match FrameTimes::create(path) {
@@ -235,6 +246,9 @@ impl Editor {
         self.mind_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
+            if !self.state.showing {
+                self.esc_leaves_pane(&ctx);
+            }
             let drawing = self.canvas.has_steps(self.state.tool);
             actions.extend(commands::pressed(&ctx, drawing));
             let dropped =
@@ -254,8 +268,8 @@ impl Editor {
         self.around(ui, &mut actions);
         self.carry_out(&ctx, actions);
         self.state.fixing.go_on(&ctx, &self.document);
-        egui::CentralPanel::no_frame().show(ui, |ui| self.drawing(ui));
-        self.beside(&ctx);
+        egui::CentralPanel::no_frame().show(ui, |ui| self.panes(ui));
+        self.questions(&ctx);
         self.over(&ctx);
         self.keep_copy(&ctx);
         self.name_window(&ctx);
@@ -279,7 +293,7 @@ impl Editor {
 
     fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
         // What a row of the order's window points at is known from the frame before.
-        let line = self.windows.pointed_line().cloned();
+        let line = self.windows.pointed_line(&self.state).cloned();
         self.state.pointed = line.map_or(Pointed::Nothing, Pointed::Line);
         let p = theme::of(ui);
         let frame = |x: i8, y: i8| Frame::new().fill(p.panel).inner_margin(Margin::symmetric(x, y));
@@ -295,9 +309,10 @@ impl Editor {
                 panels::status_bar(ui, &self.document, &self.state, actions);
             },
         );
-        Panel::right("side").default_size(344.0).size_range(300.0..=520.0).frame(frame(0, 0)).show(
-            ui,
-            |ui| {
+        if !self.state.no_side {
+            let most = (ui.available_width() * 0.55).max(344.0);
+            let side = Panel::right("side").default_size(344.0).size_range(300.0..=most);
+            side.frame(frame(0, 0)).show(ui, |ui| {
                 panels::side_panel(
                     ui,
                     &self.document,
@@ -306,35 +321,37 @@ impl Editor {
                     &self.settings,
                     actions,
                 );
-            },
-        );
+            });
+        }
         Panel::left("tools").exact_size(88.0).resizable(false).frame(frame(6, 4)).show(ui, |ui| {
             panels::tool_buttons(ui, &self.state, actions);
         });
+    }
+
+    /// The strip over the drawing.
+    fn draw_bar(&mut self, ui: &mut Ui) {
+        let mut actions = Actions::new();
+        let frame = Frame::new().fill(theme::of(ui).panel).inner_margin(Margin::symmetric(12, 2));
         // Two rows for an outline, all the while it is drawn: the drawing below must not jump.
         let row = if self.fingers { 46.0 } else { 40.0 };
         let rows = f32::from(self.canvas.rows_of_bar(self.state.tool));
-        Panel::top("draw bar").exact_size(row * rows).frame(frame(12, 2)).show(ui, |ui| {
-            canvas::draw_bar(ui, &self.document, &self.state, &mut self.canvas, actions);
+        Panel::top("draw bar").exact_size(row * rows).frame(frame).show(ui, |ui| {
+            canvas::draw_bar(ui, &self.document, &self.state, &mut self.canvas, &mut actions);
         });
+        self.carry_out(&ui.ctx().clone(), actions);
     }
 
     fn drawing(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
-        if self.state.view == View::Solid {
-            let mut actions = Actions::new();
-            let keys = !self.is_asking();
-            solid_view::solid_view(ui, &self.document, &self.state, &mut self.solid, keys, &mut actions);
-            self.carry_out(&ctx, actions);
-            return;
-        }
+        self.draw_bar(ui);
         let mut actions = Actions::new();
-        let esc = match (self.esc_is_taken, self.windows.is_on_top()) {
+        let esc = match (self.esc_is_taken, self.windows.asks()) {
             (true, _) => EscFor::Another,
             (_, true) => EscFor::Window,
             _ => EscFor::Drawing,
         };
-        let keys = !self.windows.has_keys;
+        let keys = self.state.desk.keys() == Pane::Drawing;
+        self.solid.eye.fit |= self.state.fit;
         let stage = canvas::stage(ui, &self.document, &self.state, (keys, esc), &mut actions);
         self.space = Some(stage.space);
         if !self.is_asking() {
@@ -361,17 +378,17 @@ impl Editor {
     fn watch_lesson(&mut self, ctx: &Context) {
         let Some(before) = self.state.lesson else { return };
         let mut lesson = before;
-        lesson.watch(&self.document, self.windows.order_is_open());
+        lesson.watch(&self.document, self.state.desk.is_open(Pane::Order));
         if lesson != before {
             self.state.lesson = Some(lesson);
             ctx.request_repaint();
         }
     }
 
-    /// Windows that stay open while one works on.
-    fn beside(&mut self, ctx: &Context) {
+    /// Windows that ask something while one works on.
+    fn questions(&mut self, ctx: &Context) {
         let mut actions = Actions::new();
-        windows::open_windows(ctx, &self.document, &self.state, &mut self.windows, &mut actions);
+        windows::questions(ctx, &self.document, &self.state, &mut self.windows, &mut actions);
         self.carry_out(ctx, actions);
     }
 
@@ -417,7 +434,10 @@ impl eframe::App for Editor {
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
         self.settings.raise_as = self.state.raise_as;
+        self.settings.no_side = self.state.no_side;
+        self.settings.order_table = self.state.order_table.clone();
         eframe::set_value(storage, Settings::KEY, &self.settings);
+        eframe::set_value(storage, Desk::KEY, &self.state.desk);
     }
 
     fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {

@@ -5,7 +5,7 @@ use crate::edit::{EditError, check_block, check_penetration, is_place};
 use crate::file::{FileError, data_from_text};
 use crate::{Block, Penetration};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use schemars::{JsonSchema, Schema};
 use serde::{Deserialize, Serialize};
 use std::path::Path;
@@ -71,13 +71,13 @@ pub fn pieces_to_text(pieces: &Pieces) -> Result<String, FileError> {
 /// [`FileError`] names the line or field and what was expected; what no job could hold is refused.
 pub fn pieces_from_text(text: &str) -> Result<Pieces, FileError> {
     let pieces: Pieces = data_from_text(text, clipboard(), PIECES_FORMAT)?;
-    let wrong = |words: String| FileError::wrong(clipboard(), words);
+    let wrong = |words: String| FileError::wrong(clipboard(), Said::own(words));
     if pieces.blocks.len() + pieces.penetrations.len() > MOST {
         return Err(wrong(format!("data: > {MOST}")));
     }
     let middle = |at: DVec2, name: &str| match is_place(at) {
         true => Ok(()),
-        false => Err(EditError::NotAPlace { what: name.to_owned() }),
+        false => Err(EditError::NotAPlace { what: Said::own(name) }),
     };
     for (nth, Piece { from_middle, what }) in pieces.blocks.iter().enumerate() {
         check_block(what)

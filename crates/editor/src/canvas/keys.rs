@@ -16,17 +16,14 @@ pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
     if ui.ctx().text_edit_focused() || own.drag.gesture.is_some() || own.typing.is_some() {
         return;
     }
-    if !super::has_keys(ui) {
+    if !at.stage.keys || !super::has_keys(ui) {
         return;
     }
     let tool = own.tools.of_mut(state.tool);
-    // What is held behind a window that is worked in does not move.
-    if at.stage.keys
-        && let Some(by) = nudge(ui)
-    {
+    if let Some(by) = nudge(ui) {
         actions.extend(tool.nudged(at, by));
     }
-    if at.stage.keys && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
+    if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::X)) {
         let (group, job) = (&state.group, document.job());
         actions.extend(match group.is_empty() {
             true => edits::switch(document, state.selection),

@@ -142,7 +142,7 @@ pub(crate) struct Stage {
     pub(crate) space: Space,
     /// Where the pointer is, in plan; none where it is elsewhere.
     pub(crate) pointer: Option<DVec2>,
-    /// Keys that change what is held are for the drawing: no window lies over it that is worked in.
+    /// The keyboard is with the drawing, and not with a pane beside it.
     pub(crate) keys: bool,
     /// Whose Esc is.
     pub(crate) esc: EscFor,
@@ -152,7 +152,7 @@ pub(crate) struct Stage {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum EscFor {
     Drawing,
-    /// A window that was opened, or worked in, after the drawing was pressed last.
+    /// A window that asks something over the drawing.
     Window,
     /// A menu that was open, or a field or button that had the keyboard, when this frame began: it takes Esc by itself.
     Another,
@@ -192,7 +192,7 @@ pub(crate) fn stage(
 
 fn face_on(document: &Document, state: &State) -> Option<(usize, chalkcourse_geometry::Plane)> {
     match state.view {
-        View::Plan | View::Solid => None,
+        View::Plan => None,
         View::FaceOn(face) => document.plan().layout.face(face).map(|(index, face)| (index, face.plane)),
     }
 }

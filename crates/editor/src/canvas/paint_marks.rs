@@ -356,7 +356,6 @@ pub(super) fn frame(brush: &Brush, document: &Document, state: &State) {
         );
     }
     match state.view {
-        View::Solid => {}
         View::Plan => {
             let centre = area.right_top() + Vec2::new(-12.0, 22.0);
             let points = [

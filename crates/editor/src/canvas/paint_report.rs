@@ -29,7 +29,7 @@ pub(super) fn part(brush: &Brush, document: &Document, state: &State, own: &mut 
         report.edges.iter().filter(|row| row.kind == kind).flat_map(|row| row.lines.iter().enumerate());
     for (_, line) in lines.filter(|(index, _)| only.is_none_or(|only| only == *index)) {
         let beside = match view {
-            View::Plan | View::Solid => true,
+            View::Plan => true,
             View::FaceOn(face) => line.face == face.0 || line.other == Some(face.0),
         };
         if beside {

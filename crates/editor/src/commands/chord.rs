@@ -37,6 +37,10 @@ impl Chord {
         Self::new(Modifiers::NONE, key, InField::Heard)
     }
 
+    pub(super) const fn function_shift(key: Key) -> Self {
+        Self::new(Modifiers::SHIFT, key, InField::Heard)
+    }
+
     pub(super) const fn ctrl(key: Key) -> Self {
         Self::new(Modifiers::COMMAND, key, InField::Heard)
     }

@@ -15,6 +15,8 @@ pub(crate) enum Menu {
     Export,
     /// What the order is worked out with; within File.
     Order,
+    /// What is beside the drawing; within View.
+    Panes,
 }
 
 /// A mark before the words of a command as it is now.

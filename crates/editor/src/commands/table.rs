@@ -5,8 +5,8 @@ use super::Mark::{Choice, Tick};
 use super::Menu::{self, Edit, Export, File, Help, View};
 use super::chord::Chord;
 use crate::action::Action;
+use crate::state::{Change, Pane, Toggle, TypeSize};
 use crate::state::{CrewSheet, Look, OrderFormat, PlanFormat, State, Step, Tool};
-use crate::state::{Toggle, TypeSize, Window};
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::Units;
 use chalkcourse_plan::{Align, Spread};
@@ -61,7 +61,7 @@ commands! {
         text::RULE_BOOK_WINDOW,
         command::RULE_BOOK,
         (File, 6),
-        Action::Open(Window::RuleBook),
+        Action::Open(Pane::RuleBook),
     ),
     SaveRuleBook =>
         Entry::new(text::SAVE_RULE_BOOK, command::SAVE_RULE_BOOK, (File, 6), Action::SaveRuleBook),
@@ -169,7 +169,7 @@ commands! {
     Redo => Entry::new(text::REDO, command::REDO, (Edit, 1), Action::Redo)
         .keys(&[Chord::ctrl_shift(Key::Z).also_undo_of_fields(), Chord::ctrl(Key::Y).also_undo_of_fields()])
         .when(can_redo),
-    History => Entry::new(text::HISTORY, command::HISTORY, (Edit, 1), Action::Open(Window::History))
+    History => Entry::new(text::HISTORY, command::HISTORY, (Edit, 1), Action::Open(Pane::History))
         .keys(&[Chord::plain(Key::H)]),
     Delete => Entry::new(text::DELETE, command::DELETE, (Edit, 2), Action::Delete)
         .keys(&[Chord::plain(Key::Delete).of_drawing()])
@@ -250,7 +250,7 @@ commands! {
         .keys(&[Chord::plain(Key::W)])
         .lesson(Step::Roof),
     TapedFace =>
-        Entry::new(text::TAPED_FACE, text::TAPED_FACE_HELP, (Edit, 5), Action::OpenOrClose(Window::Taped))
+        Entry::new(text::TAPED_FACE, text::TAPED_FACE_HELP, (Edit, 5), Action::OpenOrClose(Pane::Taped))
             .keys(&[Chord::shift(Key::D)]),
 
     PlanView => Entry::new(text::PLAN_VIEW, text::PLAN_HELP, (View, 1), Action::Look(Look::Plan))
@@ -258,7 +258,7 @@ commands! {
     FaceOnView => Entry::new(text::FACE_ON_VIEW, text::FACE_ON_HELP, (View, 1), Action::Look(Look::FaceOn))
         .keys(&[Chord::plain(Key::Num2)])
         .when(has_faces),
-    SolidView => Entry::new(text::SOLID_VIEW, text::SOLID_HELP, (View, 1), Action::Look(Look::Solid))
+    House => Entry::new(text::SOLID_VIEW, text::SOLID_HELP, (View, 1), Action::OpenOrClose(Pane::House))
         .keys(&[Chord::plain(Key::Num3)]),
     ShowHome => Entry::new(text::SHOW_HOME, text::SHOW_HOME_HELP, (View, 1), Action::ShowHome)
         .keys(&[Chord::function(Key::F11)]),
@@ -273,24 +273,51 @@ commands! {
             text::ROOF_REPORT,
             command::ROOF_REPORT,
             (View, 1),
-            Action::OpenOrClose(Window::RoofReport),
+            Action::OpenOrClose(Pane::RoofReport),
         )
             .keys(&[Chord::ctrl(Key::R)])
             .when(has_faces),
-    Order => Entry::new(text::ORDER, text::ORDER_HELP, (View, 1), Action::OpenOrClose(Window::Order))
+    Order => Entry::new(text::ORDER, text::ORDER_HELP, (View, 1), Action::OpenOrClose(Pane::Order))
         .keys(&[Chord::plain(Key::O)])
         .lesson(Step::Order),
     Coursing => Entry::new(
         text::COURSING,
         command::COURSING,
         (View, 2),
-        Action::OpenOrClose(Window::Coursing),
+        Action::OpenOrClose(Pane::Coursing),
     )
         .keys(&[Chord::plain(Key::C)])
         .when(has_faces),
-    FitUp => Entry::new(text::FIT_UP, command::FIT_UP, (View, 2), Action::OpenOrClose(Window::FitUp))
+    FitUp => Entry::new(text::FIT_UP, command::FIT_UP, (View, 2), Action::OpenOrClose(Pane::FitUp))
         .keys(&[Chord::plain(Key::Q)])
         .when(has_faces),
+    NextPane => Entry::new(
+        text::NEXT_PANE,
+        text::NEXT_PANE_HELP,
+        (Menu::Panes, 1),
+        Action::Desk(Change::NextKeys { back: false }),
+    )
+        .keys(&[Chord::function(Key::F6)]),
+    PreviousPane => Entry::new(
+        text::PREVIOUS_PANE,
+        text::PREVIOUS_PANE_HELP,
+        (Menu::Panes, 1),
+        Action::Desk(Change::NextKeys { back: true }),
+    )
+        .keys(&[Chord::function_shift(Key::F6)]),
+    ClosePane => Entry::new(text::CLOSE_PANE, text::CLOSE_PANE_HELP, (Menu::Panes, 1), Action::ClosePane)
+        .keys(&[Chord::ctrl(Key::W)]),
+    OwnWindow => Entry::new(text::OWN_WINDOW, text::OWN_WINDOW_HELP, (Menu::Panes, 1), Action::OwnWindow)
+        .keys(&[Chord::function_shift(Key::F5)]),
+    ResetDesk => Entry::new(text::RESET_DESK, text::RESET_DESK_HELP, (Menu::Panes, 1), Action::Desk(Change::Reset)),
+    SidePanel => Entry::new(
+        text::SIDE_PANEL,
+        text::SIDE_PANEL_HELP,
+        (Menu::Panes, 1),
+        Action::Toggle(Toggle::SidePanel),
+    )
+        .keys(&[Chord::function(Key::F9)])
+        .mark(Tick(|_, state| !state.no_side)),
     CoursesInPlan =>
         Entry::new(
             text::COURSES_IN_PLAN,
@@ -332,7 +359,7 @@ commands! {
     Lesson => Entry::new(text::LESSON, command::LESSON, (Help, 1), Action::BeginLesson),
     LeaveLesson => Entry::new(text::LESSON_LEAVE, command::LEAVE_LESSON, (Help, 1), Action::LeaveLesson)
         .when(|_, state| state.lesson.is_some()),
-    Find => Entry::new(text::FIND_COMMAND, command::FIND, (Help, 1), Action::Open(Window::Palette))
+    Find => Entry::new(text::FIND_COMMAND, command::FIND, (Help, 1), Action::FindCommand)
         .keys(&[Chord::ctrl(Key::F)]),
     Keys => Entry::new(
         text::KEYS,
@@ -340,9 +367,9 @@ commands! {
         (Help, 1),
         Action::ShowKeys).keys(&[Chord::function(Key::F1)],
     ),
-    Glossary => Entry::new(text::GLOSSARY, command::GLOSSARY, (Help, 1), Action::Open(Window::Glossary)),
+    Glossary => Entry::new(text::GLOSSARY, command::GLOSSARY, (Help, 1), Action::Open(Pane::Glossary)),
     Cautions => Entry::new(text::CAUTIONS, command::CAUTIONS, (Help, 1), Action::ShowCautions),
-    Checklist => Entry::new(text::CHECKLIST, command::CHECKLIST, (Help, 1), Action::Open(Window::Checklist)),
+    Checklist => Entry::new(text::CHECKLIST, command::CHECKLIST, (Help, 1), Action::Open(Pane::Checklist)),
     // One more for the tests, which see it everywhere that a command is.
     #[cfg(test)]
     Rehearsal => Entry::new(

@@ -3,8 +3,10 @@
 use super::Editor;
 use crate::action::{Action, Actions};
 use crate::dialogs::{Dialog, Then};
-use crate::state::{Ask, Group, Look, OutlineFor, Selection, Toggle, Tool, View, is_of_buildings};
-use crate::{edits, text, windows};
+use crate::state::{
+    Ask, Change, Group, Look, OutlineFor, Pane, Selection, Toggle, Tool, View, is_of_buildings,
+};
+use crate::{edits, text};
 use chalkcourse_job::{Edit, EditError, Resolved};
 use egui::{Context, ViewportCommand};
 use std::sync::Arc;
@@ -135,8 +137,8 @@ impl Editor {
                 let all = Group::all(self.document.job());
                 self.carry_out(ctx, vec![Action::Hold(all)]);
             }
-            // The key is not for what lies unseen behind a window that is worked in.
-            Action::Delete if self.windows.has_keys => {
+            // The key is for the pane that has the keyboard.
+            Action::Delete if !matches!(self.state.desk.keys(), Pane::Drawing | Pane::House) => {
                 text::DELETE_ON_DRAWING.now().clone_into(&mut self.state.said);
             }
             Action::Delete => {
@@ -162,7 +164,7 @@ impl Editor {
             | Action::Join
             | Action::AlignTo(_)
             | Action::Spread(_) => self.arrange(ctx, &action),
-            Action::Fit => self.state.fit = true,
+            Action::Fit => self.fit_all(),
             Action::Zoom(factor) => {
                 self.state.camera = self.state.camera.zoomed(factor, self.state.camera.centre);
                 self.state.fitted_to = None;
@@ -174,10 +176,6 @@ impl Editor {
                 self.state.view = View::FaceOn(face);
                 self.state.fit = true;
                 self.carry_out(ctx, vec![Action::Select(Selection::Face(face))]);
-            }
-            Action::Look(Look::Solid) => {
-                self.take(Tool::Select);
-                self.look(View::Solid);
             }
             Action::ShowHome => self.show_home(ctx),
             Action::SavePicture => {
@@ -201,11 +199,16 @@ impl Editor {
                 self.canvas.let_go();
                 self.state.draw_walls();
             }
-            Action::Open(window) => self.windows.open(window),
-            Action::OpenOrClose(window) => self.windows.open_or_close(window),
-            Action::CloseTopWindow => windows::close_top(ctx, &mut self.windows),
+            Action::Open(pane) => self.state.desk.change(Change::Open(pane)),
+            Action::OpenOrClose(pane) => self.state.desk.change(Change::OpenOrClose(pane)),
+            Action::Desk(change) => self.state.desk.change(change),
+            Action::ClosePane => self.of_pane_with_keys(Change::Close),
+            Action::OwnWindow => self.of_pane_with_keys(Change::OwnWindow),
+            Action::FindCommand => self.windows.find_command(),
+            Action::CloseTopWindow => self.windows.close_top(),
             Action::ShowList(list) => self.state.list = list,
             Action::OpenLine(line) => self.state.opened_line = line,
+            Action::OrderTable(table) => self.state.order_table = table,
             Action::Person(name) => self.settings.person = name,
             Action::PenetrationKind(kind) => self.state.penetration_kind = Some(kind),
             Action::PartKind(kind) => self.state.part_kind = Some(kind),
@@ -275,6 +278,7 @@ impl Editor {
             Toggle::Pathways => &mut self.state.show_pathways,
             Toggle::Lines => &mut self.state.show_lines,
             Toggle::WindZones => &mut self.state.show_zones,
+            Toggle::SidePanel => &mut self.state.no_side,
         };
         *shown = !*shown;
     }
@@ -300,6 +304,20 @@ impl Editor {
     pub(super) fn let_go(&mut self) {
         self.canvas.let_go();
         self.state.trouble = None;
+    }
+
+    /// All of the roof in the drawing, and of the house beside it.
+    fn fit_all(&mut self) {
+        self.state.fit = true;
+        self.solid.eye.fit = true;
+    }
+
+    /// Changes the pane that has the keyboard.
+    fn of_pane_with_keys(&mut self, change: impl FnOnce(Pane) -> Change) {
+        match self.state.desk.keys() {
+            Pane::Drawing => text::NO_PANE_HAS_KEYS.now().clone_into(&mut self.state.said),
+            pane => self.state.desk.change(change(pane)),
+        }
     }
 
     pub(super) fn look(&mut self, view: View) {

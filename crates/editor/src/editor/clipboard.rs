@@ -28,7 +28,7 @@ impl Editor {
         let (job, plan) = (self.document.job(), self.document.plan());
         let output = match self.state.view {
             View::FaceOn(face) => plan.layout.face(face).map(|(index, _)| Output::FaceDrawing(index)),
-            View::Plan | View::Solid => Some(Output::PlanDrawing),
+            View::Plan => Some(Output::PlanDrawing),
         };
         self.state.said = match output.and_then(|output| output.text(job, plan).ok()) {
             Some(drawing) => {

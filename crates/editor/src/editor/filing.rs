@@ -6,7 +6,7 @@ use crate::dialogs::{Dialog, Reply, Then};
 use crate::files::Answer;
 use crate::panels::Panels;
 use crate::solid_view::{self, SolidView};
-use crate::state::{Ask, CrewSheet, Lesson, OrderFormat, State};
+use crate::state::{Ask, Change, CrewSheet, Lesson, OrderFormat, Pane, State};
 use crate::windows::{Part, Windows};
 use crate::{Document, Recovery, sample, text};
 use chalkcourse_job::{Edit, load, load_kit, load_rule_book, save, save_rule_book, write_atomically};
@@ -33,6 +33,8 @@ impl Editor {
             Then::Start => self.start(),
             Then::Lesson => {
                 self.put(Document::new(sample::empty(), None));
+                // Its last step is that the order is opened.
+                self.state.desk.change(Change::Close(Pane::Order));
                 self.state.lesson = Some(Lesson::default());
             }
             Then::AskOpen => {
@@ -93,6 +95,8 @@ impl Editor {
             self.state.show_lines,
             self.state.raise_as,
         );
+        let (desk, no_side) = (std::mem::take(&mut self.state.desk), self.state.no_side);
+        let order_table = std::mem::take(&mut self.state.order_table);
         self.document = document;
         self.state = State {
             courses_in_plan: courses,
@@ -100,6 +104,9 @@ impl Editor {
             show_zones: zones,
             show_lines: lines,
             raise_as: how,
+            desk,
+            no_side,
+            order_table,
             ..State::fresh(&self.document)
         };
         self.canvas = Canvas::default();
@@ -211,7 +218,7 @@ impl Editor {
                 Ok(book) => {
                     self.windows.other = Some(Arc::new(book));
                     self.windows.part = Part::Compare;
-                    self.windows.rule_book = true;
+                    self.state.desk.change(Change::Open(Pane::RuleBook));
                 }
                 Err(error) => self.wrong(text::CANT_OPEN.now(), text::job_untouched(&error)),
             },

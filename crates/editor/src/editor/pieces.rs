@@ -54,9 +54,6 @@ impl Editor {
                 text::NO_FACE_YET.now().clone_into(&mut self.state.said);
             }
             Ok(pieces) => {
-                if self.state.view == View::Solid {
-                    self.look(View::Plan);
-                }
                 self.take(Tool::Paste);
                 self.canvas.hand_over(pieces);
                 self.state.said.clear();

@@ -2,7 +2,6 @@
 
 use super::Editor;
 use crate::action::{Action, Actions};
-use crate::state::Window;
 use crate::{Document, panels, sample, start_page, theme};
 use egui::{Frame, Margin, Panel, Ui};
 
@@ -32,7 +31,7 @@ impl Editor {
             ctx.request_repaint();
         }
         self.carry_out(&ctx, actions);
-        self.beside(&ctx);
+        self.questions(&ctx);
         self.over(&ctx);
         self.keep_copy(&ctx);
         self.name_window(&ctx);
@@ -57,8 +56,8 @@ fn is_beside_job(action: &Action) -> bool {
                 | Action::Quit
                 | Action::ShowKeys
                 | Action::ShowCautions
-                | Action::Open(Window::Palette | Window::Glossary | Window::Checklist)
                 | Action::CloseTopWindow
+                | Action::FindCommand
                 | Action::Speak(_)
                 | Action::ChangeTheme
                 | Action::TypeSize(_)

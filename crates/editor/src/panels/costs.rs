@@ -3,6 +3,7 @@ use super::quiet;
 use crate::theme::{self, Palette};
 use crate::{Document, text};
 use chalkcourse_plan::{Plan, StepCost, cost_by_group, cost_by_rows};
+use chalkcourse_telling::order::show_round_sum;
 use egui::{Align2, CollapsingHeader, RichText, Ui, WidgetInfo};
 use egui_plot::{Bar, BarChart, GridInput, GridMark, Plot, PlotPoint, Text};
 use std::sync::Arc;
@@ -36,7 +37,7 @@ pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
         let bars = groups.iter().map(|group| Amount {
             name: group.group.name().into(),
             amount: amount(&group.cost),
-            shown: format!("{:.0}", group.cost),
+            shown: show_round_sum(group.cost, ""),
         });
         chart(ui, "groups", text::CHART_GROUPS.now(), &bars.collect::<Vec<_>>(), p);
         for group in &groups {
@@ -47,7 +48,7 @@ pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
         let bars = takeoff.cost_by_stage().into_iter().map(|(stage, cost)| Amount {
             name: stage.name().into(),
             amount: amount(&cost),
-            shown: format!("{cost:.0}"),
+            shown: show_round_sum(cost, ""),
         });
         chart(ui, "stages", text::CHART_STAGES.now(), &bars.collect::<Vec<_>>(), p);
         ui.add_space(theme::GAP * 2.0);
@@ -56,7 +57,7 @@ pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
         let bars = steps.iter().map(|step| Amount {
             name: text::modules(step.modules),
             amount: amount(&step.cost),
-            shown: format!("{:.0}", step.cost),
+            shown: show_round_sum(step.cost, ""),
         });
         chart(ui, "rows", text::CHART_ROWS.now(), &bars.collect::<Vec<_>>(), p);
         for step in steps {

@@ -7,7 +7,7 @@ use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::Group;
 use chalkcourse_takeoff::{Line, Spot, show_amount};
-use chalkcourse_telling::order::{money_rows, packages_words};
+use chalkcourse_telling::order::{money_rows, packages_words, show_money};
 use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
 /// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
@@ -124,7 +124,7 @@ fn row(ui: &mut Ui, state: &State, line: &Line, change: f64, units: Units, actio
     }
     let name = ellipsis(&painter, &line.name.now(), body, p.text, (name_right - inner.left()).max(20.0));
     painter.galley(inner.min, name, p.text);
-    let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), |cost| format!("{cost:.2}"));
+    let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), show_money);
     let color = if line.cost.is_some() { p.quiet } else { p.caution };
     let cost = painter.layout_no_wrap(cost, small.clone(), color);
     let cost_left = inner.right() - cost.size().x;

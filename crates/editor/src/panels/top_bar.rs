@@ -1,6 +1,6 @@
 use crate::action::{Action, Actions};
 use crate::commands::{Command, Marked, Menu};
-use crate::state::{Look, Settings, State, View};
+use crate::state::{Look, Pane, Settings, State, View};
 use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Layout, ScrollArea, TextWrapMode, Ui};
@@ -74,6 +74,12 @@ fn contents(
                 });
                 ui.separator();
             }
+            if (menu, part) == (Menu::View, 2) {
+                ui.menu_button(text::PANES.now(), |ui| {
+                    contents(ui, Menu::Panes, document, state, settings, actions);
+                });
+                ui.separator();
+            }
             if (menu, part) == (Menu::File, 3) {
                 ui.menu_button(text::EXPORT.now(), |ui| {
                     contents(ui, Menu::Export, document, state, settings, actions);
@@ -134,7 +140,7 @@ fn views(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions)
     for (command, shown) in [
         (Command::PlanView, state.view == View::Plan),
         (Command::FaceOnView, matches!(state.view, View::FaceOn(_))),
-        (Command::SolidView, state.view == View::Solid),
+        (Command::House, state.desk.is_open(Pane::House)),
     ] {
         let button = Button::selectable(shown, command.title());
         let button = ui.add_enabled(command.can(document, state), button);

@@ -39,16 +39,13 @@ pub(crate) fn solid_view(
 ) {
     let p = theme::of(ui);
     let frame = egui::Frame::new().fill(p.panel).inner_margin(egui::Margin::symmetric(12, 6));
+    let high = ui.available_height();
     Panel::bottom("sun bar").resizable(false).frame(frame).show(ui, |ui| {
-        sun_bar::sun_bar(ui, document, view, actions);
+        sun_bar::sun_bar(ui, document, view, high, actions);
     });
     let area = ui.available_rect_before_wrap();
     ui.advance_cursor_after_rect(area);
     let response = ui.interact(area, Id::unique(HOUSE), Sense::click_and_drag());
-    if state.fit {
-        actions.push(Action::Fitted);
-        view.eye.fit = true;
-    }
     let held = held_of(state.selection);
     view.eye.follow(ui, &response, keys);
     if document.job().faces.is_empty() {

@@ -6,30 +6,57 @@ use crate::commands::Command;
 use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
-pub(super) fn sun_bar(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
-    ui.horizontal(|ui| sun(ui, document, view));
-    ui.horizontal_wrapped(|ui| {
-        for (words, turn, up, nearer) in [
-            (text::TURN_LEFT.now(), -15.0, 0.0, 1.0),
-            (text::TURN_RIGHT.now(), 15.0, 0.0, 1.0),
-            (text::EYE_UP.now(), 0.0, 10.0, 1.0),
-            (text::EYE_DOWN.now(), 0.0, -10.0, 1.0),
-            (text::NEARER.now(), 0.0, 0.0, 1.25),
-            (text::FARTHER.now(), 0.0, 0.0, 0.8),
-        ] {
-            if ui.button(words).clicked() {
-                view.eye.camera = view.eye.camera.turned(turn, up).nearer(nearer);
-            }
+/// `high`: what the house and this have together, points.
+pub(super) fn sun_bar(
+    ui: &mut Ui,
+    document: &Document,
+    view: &mut SolidView,
+    high: f32,
+    actions: &mut Actions,
+) {
+    // In a low pane the rows are drawn along sideways, so that the house keeps its room.
+    if high < LOW {
+        let along = egui::ScrollArea::horizontal().id_salt("sun bar").auto_shrink([false, true]);
+        along.show(ui, |ui| {
+            ui.horizontal(|ui| sun(ui, document, view));
+            ui.horizontal(|ui| press(ui, view, actions));
+        });
+        return;
+    }
+    if ui.available_width() < NARROW {
+        narrow_sun(ui, document, view);
+    } else {
+        ui.horizontal(|ui| sun(ui, document, view));
+    }
+    ui.horizontal_wrapped(|ui| press(ui, view, actions));
+}
+
+/// Lower than this a pane has no room for more than two rows under the house, points.
+const LOW: f32 = 420.0;
+/// Narrower than this day and hour stand one under the other, points.
+const NARROW: f32 = 640.0;
+
+fn press(ui: &mut Ui, view: &mut SolidView, actions: &mut Actions) {
+    for (words, turn, up, nearer) in [
+        (text::TURN_LEFT.now(), -15.0, 0.0, 1.0),
+        (text::TURN_RIGHT.now(), 15.0, 0.0, 1.0),
+        (text::EYE_UP.now(), 0.0, 10.0, 1.0),
+        (text::EYE_DOWN.now(), 0.0, -10.0, 1.0),
+        (text::NEARER.now(), 0.0, 0.0, 1.25),
+        (text::FARTHER.now(), 0.0, 0.0, 0.8),
+    ] {
+        if ui.button(words).clicked() {
+            view.eye.camera = view.eye.camera.turned(turn, up).nearer(nearer);
         }
-        ui.separator();
-        before_after(ui, view);
-        ui.separator();
-        for command in [Command::SavePicture, Command::ShowHome] {
-            if ui.button(command.title()).on_hover_text(command.tip(ui.ctx())).clicked() {
-                actions.push(command.action());
-            }
+    }
+    ui.separator();
+    before_after(ui, view);
+    ui.separator();
+    for command in [Command::SavePicture, Command::ShowHome] {
+        if ui.button(command.title()).on_hover_text(command.tip(ui.ctx())).clicked() {
+            actions.push(command.action());
         }
-    });
+    }
 }
 
 /// With the array and without.
@@ -42,37 +69,67 @@ pub(crate) fn before_after(ui: &mut Ui, view: &mut SolidView) {
     }
 }
 
+/// Day and hour in a row, and what the sun does on that day.
 fn sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
-    let p = theme::of(ui);
-    let Some(spot) = SunDial::spot(document) else {
-        ui.label(RichText::new(text::NO_PLACE_NO_SUN.now()).color(p.quiet));
+    if no_place(ui, document) {
         return;
-    };
-    let room = ui.available_width();
-    ui.spacing_mut().slider_width = (room * 0.17).clamp(90.0, 260.0);
+    }
+    ui.spacing_mut().slider_width = (ui.available_width() * 0.17).clamp(90.0, 260.0);
+    day(ui, view);
+    hour(ui, document, view);
+    told(ui, document, view);
+}
+
+/// The same, one under the other.
+fn narrow_sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
+    if no_place(ui, document) {
+        return;
+    }
+    ui.spacing_mut().slider_width = (ui.available_width() * 0.4).clamp(60.0, 160.0);
+    ui.horizontal(|ui| day(ui, view));
+    ui.horizontal(|ui| hour(ui, document, view));
+    told(ui, document, view);
+}
+
+fn no_place(ui: &mut Ui, document: &Document) -> bool {
+    let nowhere = SunDial::spot(document).is_none();
+    if nowhere {
+        let words = RichText::new(text::NO_PLACE_NO_SUN.now()).color(theme::of(ui).quiet);
+        ui.add(egui::Label::new(words).wrap());
+    }
+    nowhere
+}
+
+fn day(ui: &mut Ui, view: &mut SolidView) {
     let year = view.sun.date().year();
     let label = ui.label(text::DAY.now());
     let shown = move |day: f64, _: std::ops::RangeInclusive<usize>| {
         text::day(chalkcourse_sunlight::Date::of_year(year, day as u32))
     };
     let day = Slider::new(&mut view.sun.day, 1..=365).custom_formatter(shown);
-    let moved_day = ui.add(day).labelled_by(label.id).on_hover_text(text::DAY_HELP.now()).changed();
+    if ui.add(day).labelled_by(label.id).on_hover_text(text::DAY_HELP.now()).changed() {
+        view.eye.stir(ui.ctx());
+    }
+}
+
+fn hour(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     let label = ui.label(text::HOUR.now());
     let hour = Slider::new(&mut view.sun.hour, 0.0..=24.0).step_by(0.25);
     let hour = hour.custom_formatter(|hour, _| text::clock(hour)).custom_parser(text::parse_clock);
-    let moved_hour = ui.add(hour).labelled_by(label.id).on_hover_text(text::HOUR_HELP.now()).changed();
+    if ui.add(hour).labelled_by(label.id).on_hover_text(text::HOUR_HELP.now()).changed() {
+        view.eye.stir(ui.ctx());
+    }
     let mut offset = view.sun.offset(document);
     let label = ui.label(text::UTC.now());
     let field = DragValue::new(&mut offset).range(-12.0..=14.0).speed(0.05).max_decimals(2);
     if ui.add(field).labelled_by(label.id).on_hover_text(text::UTC_HELP.now()).changed() {
         view.sun.utc_offset = Some(offset);
     }
-    if moved_day || moved_hour {
-        view.eye.stir(ui.ctx());
-    }
-    if let Some(day) = view.sun.sun_day(document) {
-        let words = text::sun_day(&day);
-        ui.add(egui::Label::new(RichText::new(words).color(p.quiet)).truncate())
-            .on_hover_text(text::spot(&spot));
+}
+
+fn told(ui: &mut Ui, document: &Document, view: &SolidView) {
+    if let (Some(spot), Some(day)) = (SunDial::spot(document), view.sun.sun_day(document)) {
+        let words = RichText::new(text::sun_day(&day)).color(theme::of(ui).quiet);
+        ui.add(egui::Label::new(words).truncate()).on_hover_text(text::spot(&spot));
     }
 }

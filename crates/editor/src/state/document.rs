@@ -53,8 +53,8 @@ impl Document {
     }
 
     /// The plan from before the gesture that is going on; none while nothing moves.
-    pub(crate) fn plan_before(&self) -> Option<&Plan> {
-        self.before.as_deref()
+    pub(crate) fn plan_before(&self) -> Option<&Arc<Plan>> {
+        self.before.as_ref()
     }
 
     pub(crate) fn edit(&mut self, label: &str, edit: &Edit) -> Result<bool, EditError> {

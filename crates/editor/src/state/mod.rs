@@ -5,10 +5,12 @@
 
 mod ask;
 pub(crate) mod coursing;
+pub(crate) mod desk;
 mod document;
 mod drawing;
 mod group;
 mod lesson;
+mod order_table;
 mod outputs;
 mod roof_report;
 mod selection;
@@ -19,10 +21,12 @@ mod view;
 mod work;
 
 pub(crate) use ask::Ask;
+pub(crate) use desk::{Change, Desk, Pane};
 pub use document::Document;
 pub(crate) use drawing::{Dimension, OutlineFor, Toward};
 pub(crate) use group::Group;
 pub(crate) use lesson::{Lesson, Step};
+pub(crate) use order_table::{BETWEEN as ORDER_BETWEEN, OrderColumn, OrderTable};
 pub(crate) use outputs::{CrewSheet, OrderFormat, PlanFormat};
 pub(crate) use roof_report::{RoofPart, RoofReports};
 pub use selection::{PartPlace, Selection};
@@ -77,22 +81,6 @@ pub(crate) struct Ghost {
     pub(crate) lines: Vec<f64>,
 }
 
-/// A window beside the drawing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Window {
-    RuleBook,
-    RoofReport,
-    Order,
-    Coursing,
-    FitUp,
-    Taped,
-    Checklist,
-    History,
-    Glossary,
-    /// The field that finds commands.
-    Palette,
-}
-
 /// What can be drawn or left out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Toggle {
@@ -103,6 +91,8 @@ pub(crate) enum Toggle {
     Lines,
     /// The zones of wind suction.
     WindZones,
+    /// The panel at the right of the window.
+    SidePanel,
 }
 
 /// The courses that the drawing marks, while their window is open: of a face, and of a block on it.
@@ -119,6 +109,12 @@ pub(crate) struct State {
     pub(crate) selection: Selection,
     /// Several things that are held, while nothing else is.
     pub(crate) group: Group,
+    /// What is open beside the drawing, and where.
+    pub(crate) desk: Desk,
+    /// How the lines of the order are shown.
+    pub(crate) order_table: OrderTable,
+    /// The panel at the right is put away.
+    pub(crate) no_side: bool,
     pub(crate) view: View,
     pub(crate) camera: Camera,
     /// The next frame fits the view to what there is.
@@ -197,8 +193,7 @@ impl State {
     pub(crate) fn take(&mut self, tool: Tool) {
         self.trouble = None;
         self.tool = tool;
-        let not_here = tool != Tool::Select && self.view == View::Solid;
-        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan || not_here {
+        if matches!(tool, Tool::DrawFace | Tool::Picture) && self.view != View::Plan {
             self.view = View::Plan;
             self.fit = true;
         }
@@ -237,7 +232,7 @@ impl State {
         let layout = &document.plan().layout;
         let bounds = match self.view {
             View::FaceOn(face) => layout.face(face).map(|(_, face)| face.bounds),
-            View::Plan | View::Solid => {
+            View::Plan => {
                 let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
                 let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
                 // Without a roof the picture is all there is; while it is handled it is looked at too.

@@ -1,3 +1,4 @@
+use super::OrderTable;
 use chalkcourse_plan::RaiseAs;
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
@@ -14,6 +15,10 @@ pub(crate) struct Settings {
     pub(crate) language: Option<String>,
     /// Who accepts findings.
     pub(crate) person: String,
+    /// How the lines of the order are shown.
+    pub(crate) order_table: OrderTable,
+    /// The panel at the right is put away.
+    pub(crate) no_side: bool,
     /// How the last roof was raised.
     pub(crate) raise_as: Option<RaiseAs>,
 }

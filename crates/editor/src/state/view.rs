@@ -18,8 +18,6 @@ pub(crate) enum View {
     Plan,
     /// One face true to size, its eave down.
     FaceOn(FaceId),
-    /// The house in space.
-    Solid,
 }
 
 /// A view to go to.
@@ -30,7 +28,6 @@ pub(crate) enum Look {
     FaceOn,
     /// One face, which is held then.
     At(FaceId),
-    Solid,
 }
 
 impl View {
@@ -39,7 +36,6 @@ impl View {
         match self {
             Self::FaceOn(_) => Seen::FaceOn,
             Self::Plan => Seen::Plan,
-            Self::Solid => Seen::Text,
         }
     }
 

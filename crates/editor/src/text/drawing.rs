@@ -328,7 +328,7 @@ pub(crate) fn pointer(document: &Document, view: View, at: DVec2) -> String {
 // For screen readers
 pub(crate) fn drawing(job: &Resolved, view: View) -> String {
     match view {
-        View::Plan | View::Solid => words::canvas::drawing_of_plan(&job.name),
+        View::Plan => words::canvas::drawing_of_plan(&job.name),
         View::FaceOn(id) => {
             let name = job.face(id).map_or(words::common::A_FACE.now(), |face| face.name.as_str());
             words::canvas::drawing_of_face_face_on(&job.name, &name)

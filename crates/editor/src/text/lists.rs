@@ -6,8 +6,9 @@ use chalkcourse_job::{Resolved, Unit};
 use chalkcourse_plan::Summary;
 use chalkcourse_rules::{Finding, Severity};
 use chalkcourse_takeoff::{Line, LineTerm, Takeoff, show_amount};
-use chalkcourse_telling::order::{self, packages_words};
+use chalkcourse_telling::order::{self, packages_words, show_money};
 use chalkcourse_words as words;
+use rust_decimal::Decimal;
 
 pub(crate) fn severity(severity: Severity) -> &'static str {
     match severity {
@@ -64,7 +65,7 @@ pub(crate) fn roof_words(summary: &Summary, faces: usize, units: Units) -> Strin
     format!("{faces}, {}", area_words(summary.plan_area, summary.slope_area, units))
 }
 
-/// "12 modules · 4.86 kW · USD 9123.40"
+/// "12 modules · 4.86 kW · $9,123.40"
 pub(crate) fn summary(document: &Document) -> String {
     let plan = document.plan();
     let modules = words::common::modules(plan.summary.modules);
@@ -77,10 +78,9 @@ pub(crate) fn summary(document: &Document) -> String {
         many => words::panels::parts_without_a_price(many),
     };
     format!(
-        "{modules}{change}  ·  {:.2} kW  ·  {} {}{without}",
+        "{modules}{change}  ·  {:.2} kW  ·  {}{without}",
         plan.summary.kilowatts,
-        plan.takeoff.currency,
-        money(Some(plan.takeoff.totals.total))
+        super::order_total(&plan.takeoff)
     )
 }
 
@@ -89,11 +89,8 @@ pub(crate) fn total(takeoff: &Takeoff) -> String {
 }
 
 /// An amount to the cent; what nobody has said is told, not taken for nothing.
-pub(crate) fn money(amount: Option<impl std::fmt::Display>) -> String {
-    amount.map_or_else(
-        || words::common::NOT_KNOWN.now().to_owned(),
-        |amount| super::thousands(&format!("{amount:.2}")),
-    )
+pub(crate) fn money(amount: Option<Decimal>) -> String {
+    amount.map_or_else(|| words::common::NOT_KNOWN.now().to_owned(), show_money)
 }
 
 pub(crate) fn unpriced(numbers: &[String]) -> String {

@@ -9,12 +9,14 @@
 //! - `part`: parts of the house
 //! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
+//! - `desk`: the panes beside the drawing
 //! - `solid`: the house in space, the view for its owner
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 use chalkcourse_words::{self as words, Say};
 mod arrange;
 mod coursing;
+mod desk;
 mod drawing;
 mod files;
 mod fit_up;
@@ -34,6 +36,7 @@ mod taped;
 pub(crate) use crate::state::sentence;
 pub(crate) use arrange::*;
 pub(crate) use coursing::*;
+pub(crate) use desk::*;
 pub(crate) use drawing::*;
 pub(crate) use files::*;
 pub(crate) use fit_up::*;
@@ -126,7 +129,7 @@ pub(crate) const CLOSE: Say = words::common::CLOSE;
 pub(crate) const CANCEL: Say = words::window::CANCEL;
 
 /// Keys that are no commands.
-pub(crate) const OTHER_KEYS: [(Say, Say); 10] = [
+pub(crate) const OTHER_KEYS: [(Say, Say); 11] = [
     (words::window::NUDGE_BY_1_IN, words::window::ARROW_KEYS),
     (words::window::NUDGE_BY_1_FT, words::window::SHIFT_ARROW_KEYS),
     (words::window::NUDGE_BY_1_16_IN, words::window::ALT_ARROW_KEYS),
@@ -137,6 +140,7 @@ pub(crate) const OTHER_KEYS: [(Say, Say); 10] = [
     (words::window::DRAG_ONE_FACES_CORNER_ALONE, words::window::SHIFT),
     (words::window::LET_GO_GIVE_UP_A, words::window::ESC),
     (words::window::PAN, words::window::SPACE_MIDDLE_OR_RIGHT_DRAG),
+    (words::order::WALK_ROWS, words::order::WALK_KEYS),
 ];
 
 /// A key with what is held beside it, as it stands on the keyboards of the language.

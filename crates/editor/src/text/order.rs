@@ -2,8 +2,9 @@
 
 use chalkcourse_job::PriceList;
 use chalkcourse_takeoff::{Comparison, Offer, PriceComparison, Takeoff};
+use chalkcourse_telling::order::{show_money, show_sum, show_sum_more};
 use chalkcourse_words::{self as words, Said, Say};
-use std::fmt::Display;
+use rust_decimal::Decimal;
 
 pub(crate) const ORDER: Say = words::common::ORDER;
 pub(crate) const OPEN_ORDER: Say = words::order::WORK_ON_THE_ORDER;
@@ -17,8 +18,39 @@ pub(crate) const COMPARE_JOB: Say = words::order::WITH_ANOTHER_JOB;
 pub(crate) const ADD_SUPPLIER: Say = words::order::ADD_A_PRICE_LIST;
 pub(crate) const LOAD_COUNTS: Say = words::order::LOAD_COUNTS;
 
+pub(crate) const COLUMN_CHANGE: Say = words::order::CHANGE;
+pub(crate) const ORDER_COLUMNS: Say = words::order::COLUMNS;
+pub(crate) const ORDER_COLUMNS_HELP: Say = words::order::COLUMNS_HELP;
+pub(crate) const SEEN: Say = words::order::SEEN;
+pub(crate) const SEEN_HELP: Say = words::order::SEEN_HELP;
+pub(crate) const PIN: Say = words::order::PIN;
+pub(crate) const PIN_HELP: Say = words::order::PIN_HELP;
+pub(crate) const TOTALS_SHOWN: Say = words::order::TOTALS_SHOWN;
+pub(crate) const LINES_OF_ORDER: Say = words::order::LINES_OF_THE_ORDER;
+pub(crate) const MATERIALS_AND_WORK: Say = words::order::MATERIALS_AND_WORK;
+pub(crate) const TAKE_LIST: Say = words::order::TAKE_THIS_LIST;
+pub(crate) const TAKE_LIST_HELP: Say = words::order::TAKE_THIS_LIST_HELP;
+
 pub(crate) fn order_total(takeoff: &Takeoff) -> String {
-    format!("{} {:.2}", takeoff.currency, takeoff.totals.total)
+    show_sum(takeoff.totals.total, &takeoff.currency)
+}
+/// An amount in the currency of a price list.
+pub(crate) fn sum(amount: Decimal, list: &PriceList) -> String {
+    show_sum(amount, &list.currency)
+}
+pub(crate) fn many_unpriced(count: usize) -> String {
+    words::order::many_without_a_price(count)
+}
+/// "3 lines changed since you last looked"
+pub(crate) fn many_changed(count: usize, pinned: bool) -> String {
+    let since = if pinned { words::order::SINCE_PINNED } else { words::order::SINCE_LOOKED };
+    format!("{} {}", words::order::many_changed(count), since.now())
+}
+pub(crate) fn packages_counted(counted: u64) -> String {
+    words::order::packages_counted(&counted)
+}
+pub(crate) fn price_was(price: Option<Decimal>) -> String {
+    words::order::price_was(&price.map_or_else(|| super::NO_PRICE.now().to_owned(), show_money))
 }
 
 // Lines
@@ -89,8 +121,8 @@ pub(crate) fn own_gear_of(number: &str) -> String {
 pub(crate) fn take_alternate(number: &str) -> String {
     words::order::another_part_for(&number)
 }
-pub(crate) fn no_alternate(price: impl Display) -> String {
-    words::order::the_kits_own(&format_args!("{price:.2}"))
+pub(crate) fn no_alternate(price: Decimal) -> String {
+    words::order::the_kits_own(&show_money(price))
 }
 pub(crate) fn change_line(number: &str) -> String {
     words::order::line(&number)
@@ -224,25 +256,26 @@ pub(crate) fn compared_with(name: &str) -> String {
     words::order::from_to_the_job_as(&name)
 }
 pub(crate) fn total_moved(found: &Comparison) -> String {
-    format!("{:.2} → {:.2} {}, {:+.2}", found.before, found.after, found.currency, found.more)
+    let [before, after] = [found.before, found.after].map(|sum| show_sum(sum, &found.currency));
+    format!("{before} → {after}, {}", show_sum_more(found.more, &found.currency))
 }
 pub(crate) fn from_to(from: &str, to: &str) -> String {
     if from == to { to.to_owned() } else { format!("{from} → {to}") }
 }
 pub(crate) fn offer_words(offer: &Offer) -> String {
-    format!("{}, {}: {:.2} {}", offer.list, offer.date, offer.total, offer.currency)
+    format!("{}, {}: {}", offer.list, offer.date, show_sum(offer.total, &offer.currency))
 }
 pub(crate) fn offer_sums(offer: &Offer) -> String {
     words::order::lines_sales_tax_delivery_lines(
-        &format_args!("{:.2}", offer.lines),
+        &show_money(offer.lines),
         &super::money(offer.tax),
         &super::money(offer.delivery),
-        &format_args!("{:.2}", offer.in_common),
+        &show_money(offer.in_common),
     )
 }
 pub(crate) fn cheapest_words(found: &PriceComparison) -> String {
-    words::order::each_line_where_it_is(&format_args!("{:.2}", found.cheapest))
+    words::order::each_line_where_it_is(&show_money(found.cheapest))
 }
-pub(crate) fn cheapest(cost: impl Display) -> String {
-    format!("• {cost:.2}")
+pub(crate) fn cheapest(cost: Decimal) -> String {
+    format!("• {}", show_money(cost))
 }

@@ -5,6 +5,7 @@ use chalkcourse_job::{Difference, LimitRow, LoadStandard, PathScheme, Standing};
 use chalkcourse_plan::{GroupCost, StepCost};
 use chalkcourse_rules::{Pathway, Rule, Severity};
 use chalkcourse_telling::CheckedReport;
+use chalkcourse_telling::order::show_sum;
 use chalkcourse_words::{self as words, Say};
 
 // Commands
@@ -258,10 +259,10 @@ pub(crate) fn sketch_of(rule: &Rule) -> String {
 }
 
 pub(crate) fn group_cost(group: &GroupCost, currency: &str) -> String {
-    format!("{}: {currency} {:.2}, {:.0} %", group.group.name(), group.cost, group.share * 100.0)
+    format!("{}: {}, {:.0} %", group.group.name(), show_sum(group.cost, currency), group.share * 100.0)
 }
 pub(crate) fn step_cost(step: &StepCost, currency: &str) -> String {
-    format!("{}: {currency} {:.2}", modules(step.modules), step.cost)
+    format!("{}: {}", modules(step.modules), show_sum(step.cost, currency))
 }
 pub(crate) use chalkcourse_words::modules;
 

@@ -4,6 +4,7 @@ use crate::Document;
 use chalkcourse_geometry::Units;
 use chalkcourse_picture::Camera;
 use chalkcourse_sunlight::{Date, Spot, Sun, SunDay};
+use chalkcourse_telling::order::show_round_sum;
 use chalkcourse_words::{self as words, Say};
 
 pub(crate) const SOLID_VIEW: Say = words::solid::HOUSE;
@@ -204,23 +205,7 @@ pub(crate) fn home_facts(document: &Document) -> Vec<(String, String)> {
 pub(crate) fn home_price(document: &Document) -> Option<String> {
     let takeoff = &document.plan().takeoff;
     let complete = takeoff.unpriced.is_empty() && !takeoff.lines.is_empty();
-    complete.then(|| {
-        format!("{} {}", takeoff.currency, thousands(&format!("{:.0}", takeoff.totals.total.round())))
-    })
-}
-
-/// A number with its whole part in groups of three digits.
-pub(crate) fn thousands(number: &str) -> String {
-    let (sign, number) = number.strip_prefix('-').map_or(("", number), |number| ("-", number));
-    let whole = number.find('.').unwrap_or(number.len());
-    let mut out = sign.to_owned();
-    for (index, digit) in number.chars().enumerate() {
-        if index > 0 && index < whole && (whole - index).is_multiple_of(3) {
-            out.push(',');
-        }
-        out.push(digit);
-    }
-    out
+    complete.then(|| show_round_sum(takeoff.totals.total, &takeoff.currency))
 }
 
 #[cfg(test)]
@@ -239,13 +224,5 @@ mod tests {
         for wrong in ["", "25:00", "x", "nan"] {
             assert_eq!(parse_clock(wrong), None, "{wrong}");
         }
-    }
-
-    #[test]
-    fn large_numbers_are_grouped() {
-        assert_eq!(thousands("987"), "987");
-        assert_eq!(thousands("12345678"), "12,345,678");
-        assert_eq!(thousands("-2852473.72"), "-2,852,473.72");
-        assert_eq!(thousands("-100.5"), "-100.5");
     }
 }

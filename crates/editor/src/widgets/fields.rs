@@ -94,7 +94,8 @@ pub(crate) fn cell<T, E: std::fmt::Display>(
             .id(id)
             .desired_width(width)
             .align(Align2([align, Align::Center]))
-            .margin(egui::Margin::symmetric(4, 3));
+            // In the low rows of a long table the field is as high as its row.
+            .margin(egui::Margin::symmetric(4, if ui.spacing().interact_size.y < 20.0 { 0 } else { 3 }));
         if wrong.is_some() {
             field = field.text_color(stop);
         }

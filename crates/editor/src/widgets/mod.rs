@@ -36,6 +36,21 @@ pub(crate) fn quiet(ui: &mut Ui, words: &str) -> Response {
     ui.label(RichText::new(words).small().color(color))
 }
 
+/// A small button with a sign that `draw` paints within a square; its words are for the pointer and for screen readers.
+pub(crate) fn sign_button(ui: &mut Ui, words: &str, draw: impl FnOnce(&Painter, Rect, Stroke)) -> bool {
+    let (rect, response) = ui.allocate_exact_size(Vec2::splat(24.0), Sense::click());
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, words));
+    let p = theme::of(ui);
+    if response.hovered() || response.has_focus() {
+        ui.painter().rect_filled(rect, 4.0, p.button_hover);
+    }
+    if response.has_focus() {
+        ui.painter().rect_stroke(rect, 4.0, Stroke::new(2.0, p.accent), egui::StrokeKind::Inside);
+    }
+    draw(ui.painter(), Rect::from_center_size(rect.center(), Vec2::splat(10.0)), Stroke::new(1.4, p.text));
+    response.on_hover_text(words).clicked()
+}
+
 /// Dots that go round, a step each eighth of a second: a spinner that moves in every frame would have a large roof painted
 /// sixty times a second, and the fill would wait for it.
 pub(crate) fn turning(ui: &mut Ui) {

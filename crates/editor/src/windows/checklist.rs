@@ -1,45 +1,37 @@
-use super::Windows;
 use crate::action::{Action, Actions};
 use crate::state::CrewSheet;
 use crate::{Document, text, theme};
 use chalkcourse_sheets::Output;
-use egui::{Context, RichText, ScrollArea};
+use egui::{RichText, ScrollArea, Ui};
 
 /// What a crew goes through before and during the work.
-pub(super) fn checklist_window(
-    ctx: &Context,
-    document: &Document,
-    windows: &mut Windows,
-    actions: &mut Actions,
-) {
+pub(super) fn checklist_pane(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let (job, plan) = (document.job(), document.plan());
-    super::window(ctx, text::CHECKLIST.now(), &mut windows.checklist, 460.0).show(ctx, |ui| {
-        let quiet = theme::of(ui).quiet;
-        ui.label(RichText::new(text::CHECKLIST_WHY.now()).small().color(quiet));
-        ui.horizontal(|ui| {
-            if ui.button(text::COPY.now()).clicked() {
-                super::copy(ui, document, Output::Checklist);
-                actions.push(Action::Say(text::COPIED.now().to_owned()));
-            }
-            if ui.button(text::PRINT.now()).on_hover_text(text::PRINT_HELP.now()).clicked() {
-                actions.push(Action::Print(CrewSheet::Checklist));
-            }
-        });
-        ui.separator();
-        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-            let mut about = String::new();
-            for line in chalkcourse_telling::checklist(job, &plan.layout) {
-                if line.about != about {
-                    ui.add_space(theme::GAP);
-                    ui.label(RichText::new(&line.about).strong());
-                    about.clone_from(&line.about);
-                }
-                ui.label(&line.text);
-                ui.label(RichText::new(&line.source.text).small().color(quiet));
+    let quiet = theme::of(ui).quiet;
+    ui.label(RichText::new(text::CHECKLIST_WHY.now()).small().color(quiet));
+    ui.horizontal(|ui| {
+        if ui.button(text::COPY.now()).clicked() {
+            super::copy(ui, document, Output::Checklist);
+            actions.push(Action::Say(text::COPIED.now().to_owned()));
+        }
+        if ui.button(text::PRINT.now()).on_hover_text(text::PRINT_HELP.now()).clicked() {
+            actions.push(Action::Print(CrewSheet::Checklist));
+        }
+    });
+    ui.separator();
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        let mut about = String::new();
+        for line in chalkcourse_telling::checklist(job, &plan.layout) {
+            if line.about != about {
                 ui.add_space(theme::GAP);
+                ui.label(RichText::new(&line.about).strong());
+                about.clone_from(&line.about);
             }
-            ui.separator();
-            ui.label(text::CAUTION.now());
-        });
+            ui.label(&line.text);
+            ui.label(RichText::new(&line.source.text).small().color(quiet));
+            ui.add_space(theme::GAP);
+        }
+        ui.separator();
+        ui.label(text::CAUTION.now());
     });
 }

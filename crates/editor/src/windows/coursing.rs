@@ -14,7 +14,7 @@ use chalkcourse_geometry::coursing::Exposure;
 use chalkcourse_geometry::{Length, Units, dvec2};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Resolved};
 use chalkcourse_plan::{BlockCourses, CoursesError, FaceCourses, Place, base_edit, coursing, exposure_edit};
-use egui::{Context, RichText, ScrollArea, Ui};
+use egui::{RichText, ScrollArea, Ui};
 use std::sync::Arc;
 
 /// A person reads a few proposals, not all.
@@ -23,7 +23,6 @@ const MOST: usize = 5;
 /// What the window holds; none of it is saved.
 #[derive(Debug)]
 pub(crate) struct Coursing {
-    pub(crate) open: bool,
     /// The face and the block spoken of last.
     pub(crate) face: Option<FaceId>,
     pub(crate) block: Option<BlockId>,
@@ -45,7 +44,6 @@ struct Last {
 impl Default for Coursing {
     fn default() -> Self {
         Self {
-            open: false,
             face: None,
             block: None,
             // The two usual exposures (common practice, no source): a shingle's package has its own.
@@ -73,29 +71,22 @@ impl Coursing {
     }
 }
 
-/// Shows the window.
-pub(super) fn coursing_window(
-    ctx: &Context,
+/// Shows the pane.
+pub(super) fn coursing_pane(
+    ui: &mut Ui,
     document: &Document,
     state: &State,
     windows: &mut Windows,
     actions: &mut Actions,
 ) {
-    let mut open = true;
     let mut ghost = None;
-    super::window(ctx, text::COURSING.now(), &mut open, 420.0).show(ctx, |ui| {
-        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-            ghost = contents(ui, document, state, windows, actions);
-        });
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        ghost = contents(ui, document, state, windows, actions);
     });
     if state.ghost != ghost {
-        // The drawing was painted before this window.
+        // The drawing was painted before this pane.
         actions.push(Action::Ghost(ghost));
-        ctx.request_repaint();
-    }
-    if !open {
-        windows.coursing.open = false;
-        actions.push(Action::Ghost(None));
+        ui.ctx().request_repaint();
     }
 }
 

@@ -18,12 +18,11 @@ use chalkcourse_plan::{
 };
 use chalkcourse_sheets::Output;
 use chalkcourse_words::Say;
-use egui::{Context, ScrollArea, Ui};
+use egui::{ScrollArea, Ui};
 
 /// What the window holds; what the tape read is in the job.
 #[derive(Debug)]
 pub(crate) struct FitUp {
-    pub(crate) open: bool,
     /// The face that was measured, and the block spoken of last.
     face: Option<FaceId>,
     block: Option<BlockId>,
@@ -39,7 +38,6 @@ impl Default for FitUp {
         // What a tape read to a sixteenth may be off by.
         let read = Length::from_inches(1.0 / 32.0);
         Self {
-            open: false,
             face: None,
             block: None,
             up: None,
@@ -61,21 +59,17 @@ const SIDES: [(Say, Say); 6] = [
 
 const BOWS: [Say; 4] = [text::BOW_EAVE, text::BOW_HEAD, text::BOW_LEFT, text::BOW_RIGHT];
 
-/// Shows the window.
-pub(super) fn fit_up_window(
-    ctx: &Context,
+/// Shows the pane.
+pub(super) fn fit_up_pane(
+    ui: &mut Ui,
     document: &Document,
     state: &State,
     windows: &mut Windows,
     actions: &mut Actions,
 ) {
-    let mut open = true;
-    super::window(ctx, text::FIT_UP.now(), &mut open, 440.0).show(ctx, |ui| {
-        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-            contents(ui, document, state, windows, actions);
-        });
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        contents(ui, document, state, windows, actions);
     });
-    windows.fit_up.open = open;
 }
 
 fn contents(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, actions: &mut Actions) {

@@ -3,47 +3,37 @@ use crate::action::{Action, Actions};
 use crate::widgets::quiet;
 use crate::{Document, text, theme};
 use chalkcourse_job::PastPlace;
-use egui::{Button, Context, RichText, ScrollArea};
+use egui::{Button, RichText, ScrollArea, Ui};
 
 /// Every step since the job was opened, in the order of time; a press goes there.
-pub(super) fn history_window(
-    ctx: &Context,
-    document: &Document,
-    windows: &mut Windows,
-    actions: &mut Actions,
-) {
+pub(super) fn history_pane(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let past: Vec<_> = document.history().past().collect();
     let grown = windows.steps_shown != past.len();
     windows.steps_shown = past.len();
-    super::window(ctx, text::HISTORY.now(), &mut windows.history, 340.0).default_height(300.0).show(
-        ctx,
-        |ui| {
-            quiet(ui, text::HISTORY_WHY.now());
-            ui.separator();
-            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-                let p = theme::of(ui);
-                for step in past {
-                    let now = step.place == PastPlace::Now;
-                    let (indent, color) = match step.place {
-                        PastPlace::Before | PastPlace::Now => (0.0, p.text),
-                        PastPlace::Ahead => (0.0, p.quiet),
-                        PastPlace::Aside => (theme::GAP * 3.0, p.quiet),
-                    };
-                    ui.horizontal(|ui| {
-                        ui.add_space(indent);
-                        let words = RichText::new(text::step_words(&step)).color(color);
-                        let note = RichText::new(text::step_note(&step)).small().color(p.quiet);
-                        let row = Button::selectable(now, words).right_text(note);
-                        let row = ui.add(row.min_size(egui::vec2(ui.available_width(), 0.0)));
-                        if now && grown {
-                            row.scroll_to_me(None);
-                        }
-                        if row.clicked() && !now {
-                            actions.push(Action::Jump(step.number));
-                        }
-                    });
+    quiet(ui, text::HISTORY_WHY.now());
+    ui.separator();
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        let p = theme::of(ui);
+        for step in past {
+            let now = step.place == PastPlace::Now;
+            let (indent, color) = match step.place {
+                PastPlace::Before | PastPlace::Now => (0.0, p.text),
+                PastPlace::Ahead => (0.0, p.quiet),
+                PastPlace::Aside => (theme::GAP * 3.0, p.quiet),
+            };
+            ui.horizontal(|ui| {
+                ui.add_space(indent);
+                let words = RichText::new(text::step_words(&step)).color(color);
+                let note = RichText::new(text::step_note(&step)).small().color(p.quiet);
+                let row = Button::selectable(now, words).right_text(note);
+                let row = ui.add(row.min_size(egui::vec2(ui.available_width(), 0.0)));
+                if now && grown {
+                    row.scroll_to_me(None);
+                }
+                if row.clicked() && !now {
+                    actions.push(Action::Jump(step.number));
                 }
             });
-        },
-    );
+        }
+    });
 }

@@ -1,30 +1,42 @@
 //! The order as an estimator works on it: its lines, the money, what arrives, and what others ask.
 
+mod by_hand;
+mod cells;
+mod changes;
 mod compare;
 mod delivery;
 mod detail;
 mod lines;
 mod money;
+mod rows;
+mod table;
+mod totals;
 
 use super::Windows;
 use crate::action::{Action, Actions};
 use crate::state::State;
-use crate::{Document, text};
+use crate::{Document, text, theme};
 use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
 use chalkcourse_takeoff::Line;
-use egui::{Context, Ui};
+use egui::Ui;
 use std::sync::Arc;
 
+use changes::Since;
 pub(crate) use compare::OtherOrder;
-use lines::{Shown, SortBy};
+use rows::{Shown, SortBy};
 
 /// What the window holds beside the job; none of it is saved.
 #[derive(Debug, Default)]
 pub(crate) struct OrderWindow {
-    pub(crate) open: bool,
     pub(crate) part: OrderPart,
     /// The line whose row is pointed at: its places light up on the roof.
     pub(crate) pointed: Option<String>,
+    /// The line that arrow keys have come to.
+    at: Option<String>,
+    /// Keys walked since the pointer moved last: what lies under it is not meant.
+    walked: bool,
+    /// From when on changes are counted.
+    since: Since,
     /// What was typed to find a line.
     find: String,
     shown: Shown,
@@ -47,48 +59,70 @@ pub(crate) enum OrderPart {
     Compare,
 }
 
-/// Shows the window.
-pub(super) fn order_window(
-    ctx: &Context,
+/// Shows the pane.
+pub(super) fn order_pane(
+    ui: &mut Ui,
     document: &Document,
     state: &State,
     windows: &mut Windows,
     actions: &mut Actions,
 ) {
-    let mut open = true;
     let before = windows.order.pointed.take();
-    super::window(ctx, text::ORDER.now(), &mut open, 860.0).show(ctx, |ui| {
-        ui.horizontal(|ui| {
-            for (part, name) in [
-                (OrderPart::Lines, text::ORDER_LINES.now()),
-                (OrderPart::Money, text::ORDER_MONEY.now()),
-                (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
-                (OrderPart::Compare, text::ORDER_COMPARE.now()),
-            ] {
-                let now = &mut windows.order.part;
-                if ui.selectable_label(*now == part, name).clicked() {
-                    *now = part;
+    head(ui, document, state, windows, actions);
+    ui.separator();
+    match windows.order.part {
+        OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
+        OrderPart::Money => money::money_tab(ui, document.job(), actions),
+        OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
+        OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
+    }
+    if windows.order.pointed != before {
+        // The drawing was painted before this pane.
+        ui.ctx().request_repaint();
+    }
+}
+
+/// The parts of the pane, and at their right the total with what is not in it.
+fn head(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, actions: &mut Actions) {
+    let takeoff = &document.plan().takeoff;
+    ui.horizontal_wrapped(|ui| {
+        for (part, name) in [
+            (OrderPart::Lines, text::ORDER_LINES.now()),
+            (OrderPart::Money, text::ORDER_MONEY.now()),
+            (OrderPart::Delivery, text::ORDER_DELIVERY.now()),
+            (OrderPart::Compare, text::ORDER_COMPARE.now()),
+        ] {
+            let now = &mut windows.order.part;
+            if ui.selectable_label(*now == part, name).clicked() {
+                *now = part;
+            }
+        }
+        right(ui, |ui| {
+            let total = egui::RichText::new(text::order_total(takeoff)).strong();
+            let shown = state.order_table.totals && windows.order.part == OrderPart::Lines;
+            if ui.selectable_label(shown, total).on_hover_text(text::TOTALS_SHOWN.now()).clicked() {
+                windows.order.part = OrderPart::Lines;
+                let mut next = state.order_table.clone();
+                next.totals = !shown;
+                actions.push(Action::OrderTable(next));
+            }
+            if !takeoff.unpriced.is_empty() {
+                let words = egui::RichText::new(text::many_unpriced(takeoff.unpriced.len()));
+                let missing = egui::Button::new(words.color(theme::of(ui).caution)).frame(false);
+                if ui.add(missing).on_hover_text(text::unpriced(&takeoff.unpriced)).clicked() {
+                    (windows.order.part, windows.order.shown) = (OrderPart::Lines, Shown::Unpriced);
                 }
             }
-            right(ui, |ui| ui.strong(text::order_total(&document.plan().takeoff)));
         });
-        ui.separator();
-        match windows.order.part {
-            OrderPart::Lines => lines::lines_tab(ui, document, state, windows, actions),
-            OrderPart::Money => money::money_tab(ui, document.job(), actions),
-            OrderPart::Delivery => delivery::delivery_tab(ui, document, actions),
-            OrderPart::Compare => compare::compare_tab(ui, document, windows, actions),
-        }
     });
-    let order = &mut windows.order;
-    if !open {
-        order.pointed = None;
+}
+
+impl OrderWindow {
+    /// The order is not shown in this frame: what changes from here on is told when it is looked at again.
+    pub(crate) fn look_away(&mut self) {
+        self.pointed = None;
+        self.since.look_away();
     }
-    if order.pointed != before {
-        // The drawing was painted before this window.
-        ctx.request_repaint();
-    }
-    order.open = open;
 }
 
 /// One step that changes decisions about the order.

@@ -159,10 +159,9 @@ fn things(document: &Document) -> Vec<Found> {
     let job = document.job();
     let thing = |what, name: String, kind| Found::Thing { what, name, kind };
     let faces = job.faces.iter().map(|face| thing(Selection::Face(face.id), face.name.clone(), FACE.now()));
-    let parts = job
-        .parts
-        .iter()
-        .map(|part| thing(Selection::Part(part.id, PartPlace::Whole), part.name.clone(), part.kind.name()));
+    let parts = job.parts.iter().map(|part| {
+        thing(Selection::Part(part.id, PartPlace::Whole), part.name.clone(), part.kind.name().now())
+    });
     let blocks = job
         .blocks
         .iter()

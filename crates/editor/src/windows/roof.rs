@@ -1,16 +1,15 @@
-use super::{Windows, window};
+use super::Windows;
 use crate::action::{Action, Actions};
 use crate::state::{RoofPart, RoofReports};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_plan::{EdgeRow, area_text, heights_text};
 use chalkcourse_sheets::Output;
-use egui::{Context, RichText, ScrollArea, Sense, Ui, Vec2, WidgetInfo};
+use egui::{RichText, ScrollArea, Sense, Ui, Vec2, WidgetInfo};
 
 /// What the window holds.
 #[derive(Debug, Default)]
 pub(crate) struct RoofWindow {
-    pub(crate) open: bool,
     /// The part whose row is pointed at.
     pub(crate) pointed: Option<RoofPart>,
     unfolded: Option<EdgeKind>,
@@ -18,60 +17,56 @@ pub(crate) struct RoofWindow {
 }
 
 /// Faces, edges by kind, squares and heights. A row lights its place on the roof; a press on a face takes hold of it.
-pub(super) fn roof_window(ctx: &Context, document: &Document, windows: &mut Windows, actions: &mut Actions) {
-    let mut open = true;
+pub(super) fn roof_pane(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let before = windows.roof.pointed.take();
     let job = document.job();
     let units = job.units;
     let report = windows.roof.report.of(document).clone();
-    window(ctx, text::ROOF_REPORT.now(), &mut open, 430.0).show(ctx, |ui| {
-        ui.horizontal(|ui| {
-            if ui.button(text::COPY.now()).on_hover_text(text::ROOF_COPY_HELP.now()).clicked() {
-                super::copy(ui, document, Output::Roof);
-                actions.push(Action::Say(text::ROOF_COPIED.now().to_owned()));
+    ui.horizontal(|ui| {
+        if ui.button(text::COPY.now()).on_hover_text(text::ROOF_COPY_HELP.now()).clicked() {
+            super::copy(ui, document, Output::Roof);
+            actions.push(Action::Say(text::ROOF_COPIED.now().to_owned()));
+        }
+    });
+    ui.separator();
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = 2.0;
+        for (words, said) in [
+            (text::ROOF_SLOPE.now(), area_text(report.slope_area_m2, units)),
+            (text::ROOF_SQUARES.now(), format!("{:.2}", report.squares)),
+            (text::ROOF_PLAN.now(), area_text(report.plan_area_m2, units)),
+            (text::ROOF_FOOTPRINT.now(), area_text(report.footprint_m2, units)),
+            (text::ROOF_RIDGE.now(), heights_text(report.ridge_m, job)),
+            (text::ROOF_EAVE.now(), heights_text(report.eave_m, job)),
+        ] {
+            line(ui, words, &said, "", false, false);
+        }
+        heading(ui, text::ROOF_FACES.now());
+        for (face, of_job) in report.faces.iter().zip(&job.faces) {
+            let part = RoofPart::Face(of_job.id);
+            let area = text::face_areas(face, units);
+            let (pitch, falls) = (of_job.pitch.to_string(), of_job.downslope.to_string());
+            let more = text::face_pitch(&pitch, &falls, face.pitch_degrees);
+            let response = line(ui, &face.name, &area, &more, true, before == Some(part));
+            point(&response, part, windows);
+            if response.clicked() {
+                actions.push(Action::Select(Selection::Face(of_job.id)));
             }
-        });
-        ui.separator();
-        ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-            ui.spacing_mut().item_spacing.y = 2.0;
-            for (words, said) in [
-                (text::ROOF_SLOPE.now(), area_text(report.slope_area_m2, units)),
-                (text::ROOF_SQUARES.now(), format!("{:.2}", report.squares)),
-                (text::ROOF_PLAN.now(), area_text(report.plan_area_m2, units)),
-                (text::ROOF_FOOTPRINT.now(), area_text(report.footprint_m2, units)),
-                (text::ROOF_RIDGE.now(), heights_text(report.ridge_m, job)),
-                (text::ROOF_EAVE.now(), heights_text(report.eave_m, job)),
-            ] {
-                line(ui, words, &said, "", false, false);
-            }
-            heading(ui, text::ROOF_FACES.now());
-            for (face, of_job) in report.faces.iter().zip(&job.faces) {
-                let part = RoofPart::Face(of_job.id);
-                let area = text::face_areas(face, units);
-                let (pitch, falls) = (of_job.pitch.to_string(), of_job.downslope.to_string());
-                let more = text::face_pitch(&pitch, &falls, face.pitch_degrees);
-                let response = line(ui, &face.name, &area, &more, true, before == Some(part));
-                point(&response, part, windows);
-                if response.clicked() {
-                    actions.push(Action::Select(Selection::Face(of_job.id)));
-                }
-            }
-            heading(ui, text::ROOF_EDGES.now());
-            for row in &report.edges {
-                edges(ui, row, before, units, windows);
-            }
-            if report.problems > 0 {
-                ui.add_space(theme::GAP);
-                ui.label(RichText::new(text::roof_problems(report.problems)).color(theme::of(ui).caution));
-            }
-            ui.add_space(theme::GAP * 2.0);
-            ui.label(RichText::new(text::ROOF_LEVEL.now()).small().color(theme::of(ui).quiet));
-        });
+        }
+        heading(ui, text::ROOF_EDGES.now());
+        for row in &report.edges {
+            edges(ui, row, before, units, windows);
+        }
+        if report.problems > 0 {
+            ui.add_space(theme::GAP);
+            ui.label(RichText::new(text::roof_problems(report.problems)).color(theme::of(ui).caution));
+        }
+        ui.add_space(theme::GAP * 2.0);
+        ui.label(RichText::new(text::ROOF_LEVEL.now()).small().color(theme::of(ui).quiet));
     });
     if windows.roof.pointed != before {
-        ctx.request_repaint();
+        ui.ctx().request_repaint();
     }
-    windows.roof.open = open;
 }
 
 fn heading(ui: &mut Ui, words: &str) {

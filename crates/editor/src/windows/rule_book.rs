@@ -1,4 +1,4 @@
-use super::{Part, Windows, window};
+use super::{Part, Windows};
 use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::widgets::{LittleButton, fields, quiet, sketch};
@@ -7,46 +7,43 @@ use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, LimitRow, LimitValue, Resolved, RuleBook, Source, Standing, builtin_rule_books};
 use chalkcourse_rules::RULES;
 use chalkcourse_words::of_data;
-use egui::{Button, ComboBox, Context, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
+use egui::{Button, ComboBox, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
 use std::sync::Arc;
 
 /// Room for the name of a limit.
 const NAME: f32 = 232.0;
 
 /// The job's rule book: what it says, which rules are on, and how it differs from another. Each change is a step.
-pub(super) fn rule_book_window(ctx: &Context, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
-    let mut open = true;
-    window(ctx, text::RULE_BOOK_WINDOW.now(), &mut open, 540.0).show(ctx, |ui| {
-        which(ui, job, actions);
-        ui.horizontal(|ui| {
-            for (part, words) in [
-                (Part::Limits, text::LIMITS.now()),
-                (Part::Rules, text::RULES.now()),
-                (Part::Compare, text::COMPARE.now()),
-            ] {
-                let button =
-                    Button::selectable(windows.part == part, words).min_size([90.0, theme::PRESS].into());
-                if ui.add(button).clicked() {
-                    windows.part = part;
-                }
+pub(super) fn rule_book_pane(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
+    which(ui, job, actions);
+    ui.horizontal(|ui| {
+        for (part, words) in [
+            (Part::Limits, text::LIMITS.now()),
+            (Part::Rules, text::RULES.now()),
+            (Part::Compare, text::COMPARE.now()),
+        ] {
+            let button =
+                Button::selectable(windows.part == part, words).min_size([90.0, theme::PRESS].into());
+            if ui.add(button).clicked() {
+                windows.part = part;
             }
-        });
-        ui.separator();
-        if windows.part == Part::Compare {
-            compare_with(ui, windows, actions);
         }
-        ScrollArea::vertical().id_salt(windows.part as u8).auto_shrink([false, false]).show(ui, |ui| {
-            match windows.part {
-                Part::Limits => {
-                    heading(ui, &job.rule_book, actions);
-                    limits(ui, job, windows, actions);
-                }
-                Part::Rules => rules(ui, job, actions),
-                Part::Compare => differences(ui, &job.rule_book, windows),
-            }
-        });
     });
-    windows.rule_book &= open;
+    ui.separator();
+    if windows.part == Part::Compare {
+        compare_with(ui, windows, actions);
+    }
+    ScrollArea::vertical().id_salt(windows.part as u8).auto_shrink([false, false]).show(
+        ui,
+        |ui| match windows.part {
+            Part::Limits => {
+                heading(ui, &job.rule_book, actions);
+                limits(ui, job, windows, actions);
+            }
+            Part::Rules => rules(ui, job, actions),
+            Part::Compare => differences(ui, &job.rule_book, windows),
+        },
+    );
 }
 
 fn take(label: String, book: RuleBook) -> Action {

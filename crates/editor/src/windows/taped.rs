@@ -3,62 +3,54 @@
 use super::Windows;
 use crate::action::{Action, Actions};
 use crate::edits::taping::{Ground, PitchBy, Taping, Worked, face_of};
-use crate::state::State;
+use crate::state::{Change, Pane, State};
 use crate::widgets::{LittleButton, fields};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::taped::{Form, Of};
 use chalkcourse_geometry::{DVec2, Length, Rect as Bounds, Units, dvec2};
 use chalkcourse_job::Edit;
-use egui::{
-    Align2, Button, Context, Pos2, RichText, ScrollArea, Sense, Shape, Stroke, TextEdit, Ui, WidgetInfo,
-};
+use egui::{Align2, Button, Pos2, RichText, ScrollArea, Sense, Shape, Stroke, TextEdit, Ui, WidgetInfo};
 
 /// Width of the words left of a field.
 const LABEL: f32 = 132.0;
 
 /// Shows the form.
-pub(super) fn taped_window(
-    ctx: &Context,
+pub(super) fn taped_pane(
+    ui: &mut Ui,
     document: &Document,
     state: &State,
     windows: &mut Windows,
     actions: &mut Actions,
 ) {
-    let mut open = true;
-    super::window(ctx, text::TAPED_FACE.now(), &mut open, 420.0).show(ctx, |ui| {
-        let units = document.job().units;
-        let ground = Ground::of(&document.plan().layout, document.job(), state.selection);
-        let taping = &mut windows.taping;
-        let worked = taping.worked(units);
-        picture(ui, taping, worked.as_ref().ok());
-        outcome(ui, taping, &worked, units);
-        ui.separator();
-        let foot = 40.0;
-        ScrollArea::vertical()
-            .max_height((ui.available_height() - foot).max(80.0))
-            .auto_shrink([false, false])
-            .show(ui, |ui| form(ui, taping, worked.as_ref().ok(), ground.as_ref(), units));
-        ui.separator();
-        let ready = worked.as_ref().ok();
-        ui.horizontal(|ui| {
-            let add = Button::new(text::ADD_FACE.now()).fill(theme::of(ui).accent_ground);
-            if ui.add_enabled(ready.is_some(), add).clicked()
-                && let Some(worked) = ready
-            {
-                let face = face_of(taping, worked, ground.as_ref(), document.job(), &document.plan().layout);
-                let (label, held) = (text::draw_of(&face.name), Selection::Face(face.id));
-                actions.push(Action::EditAndSelect(label, Edit::PutFace(face), held));
-                actions.push(Action::Fit);
-                taping.against = None;
-            }
-            if ui.button(text::CLOSE.now()).clicked() {
-                windows.taped = false;
-            }
-        });
+    let units = document.job().units;
+    let ground = Ground::of(&document.plan().layout, document.job(), state.selection);
+    let taping = &mut windows.taping;
+    let worked = taping.worked(units);
+    picture(ui, taping, worked.as_ref().ok());
+    outcome(ui, taping, &worked, units);
+    ui.separator();
+    let foot = 40.0;
+    ScrollArea::vertical()
+        .max_height((ui.available_height() - foot).max(80.0))
+        .auto_shrink([false, false])
+        .show(ui, |ui| form(ui, taping, worked.as_ref().ok(), ground.as_ref(), units));
+    ui.separator();
+    let ready = worked.as_ref().ok();
+    ui.horizontal(|ui| {
+        let add = Button::new(text::ADD_FACE.now()).fill(theme::of(ui).accent_ground);
+        if ui.add_enabled(ready.is_some(), add).clicked()
+            && let Some(worked) = ready
+        {
+            let face = face_of(taping, worked, ground.as_ref(), document.job(), &document.plan().layout);
+            let (label, held) = (text::draw_of(&face.name), Selection::Face(face.id));
+            actions.push(Action::EditAndSelect(label, Edit::PutFace(face), held));
+            actions.push(Action::Fit);
+            taping.against = None;
+        }
+        if ui.button(text::CLOSE.now()).clicked() {
+            actions.push(Action::Desk(Change::Close(Pane::Taped)));
+        }
     });
-    if !open {
-        windows.taped = false;
-    }
 }
 
 fn form(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, ground: Option<&Ground>, units: Units) {

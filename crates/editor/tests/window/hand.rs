@@ -30,23 +30,42 @@ impl Hand {
         Self::of(options, builder.renderer(Painter::default()))
     }
 
+    /// A window of a size, with the sample.
+    pub(crate) fn sized(width: f32, height: f32) -> Self {
+        let options = Options { typed_paths: true, ..Options::default() };
+        Self::of(options, Harness::builder().with_size([width, height]))
+    }
+
+    /// A window of a size that begins with what was kept.
+    pub(crate) fn kept((width, height): (f32, f32), kept: &Kept) -> Self {
+        let options = Options { typed_paths: true, ..Options::default() };
+        Self::beginning(options, Harness::builder().with_size([width, height]), Some(kept.clone()))
+    }
+
+    /// What the program keeps when it ends.
+    pub(crate) fn end(mut self) -> Kept {
+        let mut kept = Kept::default();
+        eframe::App::save(self.harness.state_mut().as_mut().unwrap(), &mut kept);
+        kept
+    }
+
     /// A window of somebody who was here before.
     pub(crate) fn remembering(options: Options, memory: Memory) -> Self {
-        Self::with_memory(options, Harness::builder().with_size([1280.0, 800.0]), Some(memory))
+        Self::beginning(options, Harness::builder().with_size([1280.0, 800.0]), Some(memory))
     }
 
     fn of(options: Options, builder: HarnessBuilder<Option<Editor>>) -> Self {
-        Self::with_memory(options, builder, None)
+        Self::beginning(options, builder, None::<Kept>)
     }
 
-    fn with_memory(
+    fn beginning<S: eframe::Storage + 'static>(
         options: Options,
         builder: HarnessBuilder<Option<Editor>>,
-        memory: Option<Memory>,
+        kept: Option<S>,
     ) -> Self {
         let mut harness = builder.with_max_steps(60).with_step_dt(1.0 / 60.0).build_ui_state(
             move |ui, editor: &mut Option<Editor>| {
-                let storage = memory.as_ref().map(|memory| memory as &dyn eframe::Storage);
+                let storage = kept.as_ref().map(|kept| kept as &dyn eframe::Storage);
                 editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), storage)).show(ui);
             },
             None,
@@ -236,6 +255,26 @@ impl Hand {
         self.type_text(path.to_str().unwrap());
         self.key(Key::Enter);
     }
+}
+
+/// What is kept between two starts, without a file.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Kept(std::collections::HashMap<String, String>);
+
+impl eframe::Storage for Kept {
+    fn get_string(&self, key: &str) -> Option<String> {
+        self.0.get(key).cloned()
+    }
+
+    fn set_string(&mut self, key: &str, value: String) {
+        self.0.insert(key.to_owned(), value);
+    }
+
+    fn remove_string(&mut self, key: &str) {
+        self.0.remove(key);
+    }
+
+    fn flush(&mut self) {}
 }
 
 pub(crate) fn feet(feet: f64) -> f64 {

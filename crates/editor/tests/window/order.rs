@@ -92,7 +92,7 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
     assert_eq!(prices.prices["FH-103"].alternates.len(), 1, "{}", hand.editor().said());
     hold(&mut hand, "FH-103");
     hand.press("Take instead");
-    hand.press("HS-9  Other screw, 0.01");
+    hand.press("HS-9  Other screw, 0.0125");
     assert_eq!(hand.job().order.alternates["FH-103"], "HS-9");
     assert_eq!(hand.harness.get_by_label("Price of FH-103").value().unwrap(), "0.0125");
     fill(&mut hand, "Price of FH-103", "");
@@ -163,18 +163,25 @@ fn lines_are_found_sorted_and_filtered() {
 }
 
 #[test]
-fn esc_lets_go_of_what_is_held_and_then_closes_the_upper_window() {
-    let mut hand = opened();
-    hand.chord(Modifiers::COMMAND, Key::R);
-    assert!(hand.sees("Roof report") && hand.sees("Add a line"));
-    hand.key(Key::Escape);
-    assert!(!hand.sees("Roof report") && hand.sees("Add a line"), "the one that came last");
+fn esc_leaves_a_field_then_the_pane_and_never_closes_it_or_lets_go_of_the_block() {
+    let mut hand = Hand::new();
+    hand.click_plan(5.0, 1.5);
+    let held = hand.editor().selection();
+    assert!(matches!(held, chalkcourse::Selection::Block(_)));
+    hand.key(Key::O);
     fill(&mut hand, "Packages of FH-102", "5");
     hand.harness.get_by_label("Packages of FH-102").focus();
     hand.harness.run();
+    for _ in 0..2 {
+        hand.key(Key::Escape);
+        assert!(hand.sees("Add a line"));
+        assert_eq!(hand.editor().selection(), held, "what is held on the drawing was let go of");
+    }
+    // The keyboard is with the drawing now, and Esc is for what is held there.
     hand.key(Key::Escape);
-    assert!(hand.sees("Add a line"), "a field is left first");
-    hand.key(Key::Escape);
+    assert_eq!(hand.editor().selection(), chalkcourse::Selection::Nothing);
+    assert!(hand.sees("Add a line"), "a pane is closed by its key or its button");
+    hand.key(Key::O);
     assert!(!hand.sees("Add a line"));
 }
 
@@ -257,7 +264,7 @@ fn two_orders_and_two_suppliers_stand_beside_each_other() {
     hand.press("Compare");
     assert!(hand.sees("12 → 13"));
     // One module more and its tax: 212.00 and 7.25 % of it.
-    assert!(hand.sees("14930.39 → 15157.76 USD, +227.37"));
+    assert!(hand.sees("$14,930.39 → $15,157.76, +$227.37"));
     let file = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/data/harbour-supply.xlsx");
     hand.press("Add a price list…");
     hand.give_path(std::path::Path::new(file));

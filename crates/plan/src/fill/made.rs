@@ -158,7 +158,7 @@ fn apart_words(job: &Resolved) -> String {
 }
 
 fn measure_words(job: &Resolved, measure: &Measure) -> String {
-    let money = |amount: f64| format!("{amount:.2} {}", job.prices.currency);
+    let money = |amount: f64| chalkcourse_telling::order::show_worth(amount, &job.prices.currency);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
     let Measure { of, value, bound, any } = *measure;
     match of {

@@ -1,26 +1,81 @@
-//! Money as people read it.
+//! Money as people read it: the one place where an amount becomes text. Files for other programs have plain decimals.
 
+use chalkcourse_words as words;
 use rust_decimal::Decimal;
 
-/// An amount with its thousands apart and at least two decimals: 14,962.65.
+/// An amount with its thousands apart, as the language does, and at least two decimals: 14,962.65.
 pub fn show_money(amount: Decimal) -> String {
     let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
     let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
+    format!("{}{}{decimals}", in_threes(whole), words::takeoff::DECIMAL_MARK.now())
+}
+
+/// A whole number with its thousands apart.
+fn in_threes(whole: &str) -> String {
     let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
     let mut apart = String::new();
     for (at, digit) in digits.char_indices() {
         if at > 0 && (digits.len() - at).is_multiple_of(3) {
-            apart.push(',');
+            apart.push_str(words::takeoff::BETWEEN_THOUSANDS.now());
         }
         apart.push(digit);
     }
-    format!("{sign}{apart}.{decimals}")
+    format!("{sign}{apart}")
 }
 
 /// A difference, always with its sign: +1,204.50.
 pub(super) fn show_more(amount: Decimal) -> String {
     let sign = if amount.is_sign_negative() && !amount.is_zero() { "" } else { "+" };
     format!("{sign}{}", show_money(amount))
+}
+
+/// An amount with the sign of its currency before it: $14,962.65, −$1.00. A currency without a sign of its own stands as the
+/// price list writes it: "SEK 14,962.65".
+pub fn show_sum(amount: Decimal, currency: &str) -> String {
+    signed(amount, &show_money(amount.abs()), currency)
+}
+
+/// The same to the whole unit of the currency, for who looks from across a table: $14,963.
+pub fn show_round_sum(amount: Decimal, currency: &str) -> String {
+    let whole = amount.round();
+    signed(whole, &in_threes(&whole.abs().trunc().to_string()), currency)
+}
+
+/// The same of an amount that was worked out as a number: what modules are worth. What no decimal holds is shown as it is.
+pub fn show_worth(amount: f64, currency: &str) -> String {
+    match Decimal::try_from(amount) {
+        Ok(exact) => show_sum(exact.round_dp(2), currency),
+        Err(_) => format!("{amount:.2} {currency}"),
+    }
+}
+
+fn signed(amount: Decimal, digits: &str, currency: &str) -> String {
+    let minus = if amount.is_sign_negative() && !amount.is_zero() { "−" } else { "" };
+    match sign_of(currency) {
+        Some(sign) => format!("{minus}{sign}{digits}"),
+        None if currency.trim().is_empty() => format!("{minus}{digits}"),
+        None => format!("{minus}{} {digits}", currency.trim()),
+    }
+}
+
+/// A difference of such amounts, always with its sign: +$1,204.50.
+pub fn show_sum_more(amount: Decimal, currency: &str) -> String {
+    let plus = if amount.is_sign_negative() && !amount.is_zero() { "" } else { "+" };
+    format!("{plus}{}", show_sum(amount, currency))
+}
+
+/// Signs that are told apart everywhere, by ISO 4217 (Unicode CLDR has these for English; from memory).
+fn sign_of(currency: &str) -> Option<&'static str> {
+    Some(match currency.trim() {
+        "USD" => "$",
+        "CAD" => "CA$",
+        "AUD" => "A$",
+        "NZD" => "NZ$",
+        "MXN" => "MX$",
+        "EUR" => "€",
+        "GBP" => "£",
+        _ => return None,
+    })
 }
 
 #[cfg(test)]
@@ -39,5 +94,28 @@ mod tests {
         ] {
             assert_eq!(show_money(amount.parse().unwrap()), text);
         }
+    }
+
+    #[test]
+    fn a_sum_has_the_sign_of_its_currency_or_its_name() {
+        for (amount, currency, text) in [
+            ("2852473.72", "USD", "$2,852,473.72"),
+            ("-227.37", "USD", "−$227.37"),
+            ("0", "USD", "$0.00"),
+            ("999", "EUR", "€999.00"),
+            ("1000", " CAD ", "CA$1,000.00"),
+            ("1000", "SEK", "SEK 1,000.00"),
+            ("-0.5", "sand dollars", "−sand dollars 0.50"),
+            ("5", "", "5.00"),
+        ] {
+            assert_eq!(show_sum(amount.parse().unwrap(), currency), text);
+        }
+        assert_eq!(show_sum_more("227.37".parse().unwrap(), "USD"), "+$227.37");
+        assert_eq!(show_sum_more("-227.37".parse().unwrap(), "USD"), "−$227.37");
+        assert_eq!(show_sum_more("0".parse().unwrap(), "USD"), "+$0.00");
+        assert_eq!(show_round_sum("14962.65".parse().unwrap(), "USD"), "$14,963");
+        assert_eq!(show_round_sum("-0.2".parse().unwrap(), "USD"), "$0");
+        assert_eq!(show_worth(1234.567, "USD"), "$1,234.57");
+        assert_eq!(show_worth(f64::INFINITY, "USD"), "inf USD");
     }
 }

@@ -3,7 +3,7 @@ use crate::action::{Action, Actions};
 use crate::canvas::gesture::{Drag, Gesture};
 use crate::canvas::group;
 use crate::canvas::hit::{Hit, resize_cursor};
-use crate::state::{Group, PartPlace, State, View};
+use crate::state::{Group, PartPlace, State};
 use crate::{Document, Selection, edits, state, text};
 use chalkcourse_job::Edit;
 use egui::CursorIcon;
@@ -90,10 +90,7 @@ impl Tool for Select {
         }
     }
 
-    fn hint(&self, document: &Document, state: &State) -> &'static str {
-        match state.view {
-            View::Solid => text::HOUSE_HINT.now(),
-            _ => text::hint(state::Tool::Select, 0, document.job()),
-        }
+    fn hint(&self, document: &Document, _: &State) -> &'static str {
+        text::hint(state::Tool::Select, 0, document.job())
     }
 }

@@ -1,13 +1,15 @@
 //! This order beside that of another job, and at the prices of other suppliers.
 
-use crate::action::Actions;
+use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::widgets::quiet;
 use crate::windows::Windows;
 use crate::{Document, text, theme};
-use chalkcourse_job::PriceList;
+use chalkcourse_job::{Edit, PriceList};
 use chalkcourse_takeoff::{Change, Takeoff, compare, compare_prices};
+use chalkcourse_telling::order::{show_money, show_sum_more};
 use egui::{RichText, ScrollArea, Ui};
+use std::sync::Arc;
 
 /// The order of another job, or of this one as it was.
 #[derive(Debug)]
@@ -63,18 +65,19 @@ fn orders(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut
         }
         ui.end_row();
         for change in &found.changes {
-            changed(ui, change);
+            changed(ui, change, &found.currency);
         }
     });
 }
 
-fn changed(ui: &mut Ui, change: &Change) {
+fn changed(ui: &mut Ui, change: &Change, currency: &str) {
     let p = theme::of(ui);
     ui.label(&change.number);
     ui.label(change.name.now());
     ui.label(text::from_to(&change.need_words[0], &change.need_words[1]));
     ui.label(text::from_to(&change.packages[0].to_string(), &change.packages[1].to_string()));
-    let more = change.more.map_or_else(|| text::NO_PRICE.now().to_owned(), |more| format!("{more:+.2}"));
+    let more =
+        change.more.map_or_else(|| text::NO_PRICE.now().to_owned(), |more| show_sum_more(more, currency));
     let color = match change.more {
         Some(more) if more.is_sign_negative() => p.note,
         Some(_) => p.text,
@@ -108,8 +111,17 @@ fn suppliers(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &
     if let Some(why) = &found.money_apart {
         ui.label(RichText::new(why.now()).color(p.caution));
     }
-    for offer in &found.offers {
-        ui.label(RichText::new(text::offer_words(offer)).strong());
+    for (offer, list) in found.offers.iter().zip(std::iter::once(None).chain(offers.iter().map(Some))) {
+        ui.horizontal(|ui| {
+            ui.label(RichText::new(text::offer_words(offer)).strong());
+            // The first is the job's own.
+            if let Some(list) = list
+                && ui.small_button(text::TAKE_LIST.now()).on_hover_text(text::TAKE_LIST_HELP.now()).clicked()
+            {
+                let taken = Edit::SetPrices(Arc::clone(list));
+                actions.push(Action::Edit(text::TAKE_LIST.now().to_owned(), taken));
+            }
+        });
         quiet(ui, &text::offer_sums(offer));
         if !offer.missing.is_empty() {
             let words = text::unpriced(&offer.missing);
@@ -132,9 +144,9 @@ fn suppliers(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &
                 for (at, cost) in row.costs.iter().enumerate() {
                     let words = match cost {
                         Some(cost) if row.cheapest == Some(at) => {
-                            RichText::new(text::cheapest(cost)).strong()
+                            RichText::new(text::cheapest(*cost)).strong()
                         }
-                        Some(cost) => RichText::new(format!("{cost:.2}")),
+                        Some(cost) => RichText::new(show_money(*cost)),
                         None => RichText::new(text::NO_PRICE.now()).color(p.caution),
                     };
                     ui.label(words);

@@ -1,21 +1,23 @@
 //! The line that is held: how it was counted, why it was changed, what else may be taken, and all of a line of one's own.
 
+use super::cells::{parse_waste, percent, set_waste};
 use super::{change, set_packages};
 use crate::action::{Action, Actions};
 use crate::widgets::{fields, quiet};
 use crate::{text, theme};
-use chalkcourse_job::{AddedLine, Group, OwnWaste, Resolved, Stage};
+use chalkcourse_job::{AddedLine, Group, Resolved, Stage};
 use chalkcourse_takeoff::{Line, LineState};
-use chalkcourse_telling::order::{count_words, state_words};
+use chalkcourse_telling::order::{count_words, show_money, state_words};
 use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
 
-/// Room for it under the table.
-pub(super) const HIGH: f32 = 150.0;
+/// Room for it under the table, points: a line of one's own has more to type.
+pub(super) fn high(line: &Line) -> f32 {
+    if matches!(line.state, LineState::Added { .. }) { 250.0 } else { 150.0 }
+}
 
 pub(super) fn line_detail(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     ui.horizontal(|ui| {
-        ui.label(RichText::new(format!("{}  {}", line.number, line.name)).strong());
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             if ui.small_button(text::CLOSE.now()).clicked() {
                 actions.push(Action::OpenLine(None));
@@ -25,6 +27,10 @@ pub(super) fn line_detail(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mu
             {
                 set_packages(actions, job, line, None);
             }
+            ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
+                let name = RichText::new(format!("{}  {}", line.number, line.name)).strong();
+                ui.add(egui::Label::new(name).truncate());
+            });
         });
     });
     ScrollArea::vertical().id_salt("line").auto_shrink([false, false]).show(ui, |ui| {
@@ -89,23 +95,11 @@ fn gear(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
 /// The office's own waste, with its source.
 fn waste(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
     let own = job.order.waste.get(number);
-    let shown = own.map(|own| ((own.share * 1e6).round() / 1e4).to_string()).unwrap_or_default();
-    let parse = |typed: &str| match typed.trim().trim_end_matches('%').trim() {
-        "" => Ok(None),
-        typed => match typed.parse::<f64>() {
-            Ok(percent) if (0.0..=100.0).contains(&percent) => Ok(Some(percent / 100.0)),
-            _ => Err(text::BAD_WASTE.now()),
-        },
-    };
-    if let Some(typed) = fields::parsed(ui, text::OWN_WASTE.now(), &shown, text::OWN_WASTE_HELP.now(), parse)
+    let shown = own.map(|own| percent(own.share)).unwrap_or_default();
+    if let Some(typed) =
+        fields::parsed(ui, text::OWN_WASTE.now(), &shown, text::OWN_WASTE_HELP.now(), parse_waste)
     {
-        change(actions, job, text::waste_of(number), |order| match typed {
-            Some(share) => {
-                let why = order.waste.get(number).map_or_else(String::new, |old| old.why.clone());
-                order.waste.insert(number.to_owned(), OwnWaste { share, why });
-            }
-            None => drop(order.waste.remove(number)),
-        });
+        set_waste(actions, job, number, typed);
     }
     if let Some(own) = own
         && let Some(why) = fields::words(ui, text::OWN_WASTE_WHY.now(), &own.why)
@@ -127,7 +121,7 @@ fn alternates(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     let names: Vec<String> = price
         .alternates
         .iter()
-        .map(|other| format!("{}  {}, {:.2}", other.number, other.name, other.package))
+        .map(|other| format!("{}  {}, {}", other.number, other.name, show_money(other.package)))
         .collect();
     let own = text::no_alternate(price.package);
     let mut choices = vec![(None, own.as_str())];

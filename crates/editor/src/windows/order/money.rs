@@ -1,6 +1,6 @@
 //! What lies beside the lines: how much of the roof is covered anew, waste, what is taken along, tax, delivery, overhead, profit, stock in hand.
 
-use super::lines::parse_price;
+use super::cells::parse_price;
 use super::{change, change_prices};
 use crate::action::Actions;
 use crate::commands::Command;

@@ -1,0 +1,337 @@
+//! The drawing and the panes beside it as one sees them: tabs, splits, windows of their own.
+
+use super::Editor;
+use crate::action::Actions;
+use crate::commands;
+use crate::state::desk::holds_drawing_alone;
+use crate::state::{Change, DRAWING, HOUSE, Pane};
+use crate::widgets::sign_button;
+use crate::{solid_view, text, theme, windows};
+use egui::{
+    CentralPanel, Color32, Frame, Id, Margin, Order, Painter, PointerButton, Rect, Response, Role, Sense,
+    Stroke, Style, Ui, Vec2, ViewportBuilder, ViewportClass, ViewportId, Visuals, WidgetInfo, WidgetText,
+};
+use egui_tiles::{Behavior, EditAction, SimplificationOptions, TabState, Tabs, TileId, Tiles, UiResponse};
+
+impl Editor {
+    /// Draws all panes, those beside the drawing and those with a window of their own.
+    pub(super) fn panes(&mut self, ui: &mut Ui) {
+        let ctx = ui.ctx().clone();
+        let room = ui.available_size();
+        let mut tree = self.state.desk.lift();
+        let bare = holds_drawing_alone(&tree);
+        let mut desk = DeskView { editor: self, bare, drawn: Vec::new(), asked: Vec::new() };
+        tree.ui(&mut desk, ui);
+        let (mut drawn, asked) = (desk.drawn, desk.asked);
+        self.keys_follow_pointer(ui, &drawn);
+        for change in asked {
+            self.state.desk.change(change);
+        }
+        let before = self.state.desk.keys();
+        self.state.desk.put_back(tree, room);
+        for (pane, size) in self.state.desk.own_windows() {
+            // One that left its tab in this frame was drawn there.
+            if drawn.iter().any(|(shown, _)| *shown == pane) {
+                continue;
+            }
+            self.own_window(ui, pane, size);
+            drawn.push((pane, Rect::NOTHING));
+        }
+        self.forget_unseen(&drawn);
+        if self.state.desk.took_keys() || before != self.state.desk.keys() {
+            self.focus_pane(&ctx);
+        }
+    }
+
+    /// What stands in a pane.
+    fn pane(&mut self, ui: &mut Ui, pane: Pane) {
+        let keys = self.state.desk.keys() == pane;
+        match pane {
+            Pane::Drawing => {
+                self.drawing(ui);
+                return;
+            }
+            Pane::House => {
+                let mut actions = Actions::new();
+                let keys = keys && !self.is_asking();
+                solid_view::solid_view(ui, &self.document, &self.state, &mut self.solid, keys, &mut actions);
+                self.carry_out(&ui.ctx().clone(), actions);
+                return;
+            }
+            _ => {}
+        }
+        let p = theme::of(ui);
+        let frame =
+            Frame::new().fill(p.panel).inner_margin(Margin { left: 12, right: 10, top: 6, bottom: 4 });
+        frame.show(ui, |ui| {
+            let rect = ui.max_rect();
+            let node = ui.interact(rect, node(pane), Sense::focusable_noninteractive());
+            node.widget_info(|| WidgetInfo::labeled(Role::Pane, true, text::pane_title(pane)));
+            ui.set_clip_rect(ui.clip_rect().intersect(rect.expand(4.0)));
+            let mut actions = Actions::new();
+            windows::pane(ui, pane, &self.document, &self.state, &mut self.windows, &mut actions);
+            self.carry_out(&ui.ctx().clone(), actions);
+            ui.take_available_space();
+        });
+    }
+
+    /// A real window of the system around a pane; where the system has none, a window within this one.
+    fn own_window(&mut self, ui: &Ui, pane: Pane, size: [f32; 2]) {
+        let ctx = ui.ctx().clone();
+        let title = text::own_window_title(pane, &self.document.job().name);
+        let builder = ViewportBuilder::default()
+            .with_title(title)
+            .with_app_id("chalkcourse")
+            .with_inner_size(size)
+            .with_min_inner_size([320.0, 240.0]);
+        ctx.show_viewport_immediate(ViewportId::from_hash_of(("pane", pane)), builder, |ui, class| {
+            let ctx = ui.ctx().clone();
+            // Its keys are commands too, as long as nothing is asked in the first window.
+            if !self.is_asking() {
+                let asked = commands::pressed(&ctx, false).into_iter().collect();
+                self.carry_out(&ctx, asked);
+            }
+            let (closed, inner, pressed) = ui.input(|input| {
+                let viewport = input.viewport();
+                (viewport.close_requested(), viewport.inner_rect, input.pointer.any_pressed())
+            });
+            if pressed {
+                self.state.desk.change(Change::Keys(pane));
+            }
+            if let Some(inner) = inner.filter(|_| class == ViewportClass::Immediate) {
+                self.state.desk.keep_size(pane, inner.size());
+            }
+            let p = theme::of(ui);
+            let bar = Frame::new().fill(p.ground).inner_margin(Margin::symmetric(10, 3));
+            egui::Panel::top(Id::unique(("own window", pane))).frame(bar).show(ui, |ui| {
+                let help = text::BESIDE_DRAWING_HELP.now();
+                if ui.button(text::BESIDE_DRAWING.now()).on_hover_text(help).clicked() {
+                    self.state.desk.change(Change::OwnWindow(pane));
+                }
+            });
+            CentralPanel::no_frame().show(ui, |ui| self.pane(ui, pane));
+            if closed {
+                self.state.desk.change(Change::Close(pane));
+            }
+            // What was done here shows in the first window too.
+            if ui.input(|input| !input.events.is_empty()) {
+                ctx.request_repaint_of(ViewportId::ROOT);
+            }
+        });
+    }
+
+    /// The keyboard goes where the last press was; a list that unfolds from a pane is a part of it.
+    fn keys_follow_pointer(&mut self, ui: &Ui, drawn: &[(Pane, Rect)]) {
+        let pressed = ui.input(|input| input.pointer.press_origin().filter(|_| input.pointer.any_pressed()));
+        let Some(at) = pressed else { return };
+        if ui.ctx().layer_id_at(at).is_none_or(|layer| layer.order != Order::Background) {
+            return;
+        }
+        let in_pane = drawn.iter().find(|(_, rect)| rect.contains(at));
+        let pane = in_pane.map_or(Pane::Drawing, |(pane, _)| *pane);
+        if pane != self.state.desk.keys() {
+            self.state.desk.change(Change::Keys(pane));
+        }
+    }
+
+    /// Esc in a pane hands the keyboard back to the drawing; a field that is typed in has it first, and so has a menu.
+    pub(super) fn esc_leaves_pane(&mut self, ctx: &egui::Context) {
+        let typing = std::mem::replace(&mut self.had_focus, focused_in_pane(ctx, self.state.desk.keys()));
+        if self.state.desk.keys() == Pane::Drawing || typing || egui::Popup::is_any_open(ctx) {
+            return;
+        }
+        if ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, egui::Key::Escape)) {
+            self.state.desk.change(Change::Keys(Pane::Drawing));
+            self.focus_pane(ctx);
+        }
+    }
+
+    /// Moves the focus to the pane that has the keyboard, so that Tab and screen readers go on from there.
+    fn focus_pane(&mut self, ctx: &egui::Context) {
+        self.state.desk.took_keys();
+        let pane = self.state.desk.keys();
+        let already = ctx.memory(|memory| memory.focused()).is_some();
+        let pointer = ctx.input(|input| input.pointer.any_down() || input.pointer.any_released());
+        // A press has given the focus already to what was pressed.
+        if !(already && pointer) {
+            ctx.memory_mut(|memory| memory.request_focus(node(pane)));
+        }
+        ctx.request_repaint();
+    }
+
+    /// A row that was pointed at in a pane which is covered now lights nothing.
+    fn forget_unseen(&mut self, drawn: &[(Pane, Rect)]) {
+        let unseen = |pane: Pane| !drawn.iter().any(|(shown, _)| *shown == pane);
+        if unseen(Pane::Order) {
+            self.windows.order.look_away();
+        }
+        if unseen(Pane::RoofReport) {
+            self.windows.roof.pointed = None;
+        }
+    }
+}
+
+/// What has the focus when a pane has the keyboard as a whole.
+fn node(pane: Pane) -> Id {
+    match pane {
+        Pane::Drawing => Id::unique(DRAWING),
+        Pane::House => Id::unique(HOUSE),
+        pane => windows::node(pane),
+    }
+}
+
+/// Whether something within a pane has the focus, not the pane as a whole.
+fn focused_in_pane(ctx: &egui::Context, pane: Pane) -> bool {
+    ctx.memory(|memory| memory.focused()).is_some_and(|focused| focused != node(pane))
+}
+
+/// Draws tabs and splits in the window's look, and each pane in its place.
+struct DeskView<'a> {
+    editor: &'a mut Editor,
+    /// The container that needs no tabs.
+    bare: Option<TileId>,
+    /// Where panes were drawn.
+    drawn: Vec<(Pane, Rect)>,
+    asked: Vec<Change>,
+}
+
+impl DeskView<'_> {
+    /// The pane of a tile, where it is one.
+    fn pane_of(tiles: &Tiles<Pane>, tile: TileId) -> Option<Pane> {
+        tiles.get_pane(&tile).copied()
+    }
+}
+
+impl Behavior<Pane> for DeskView<'_> {
+    fn pane_ui(&mut self, ui: &mut Ui, _: TileId, pane: &mut Pane) -> UiResponse {
+        self.drawn.push((*pane, ui.max_rect()));
+        self.editor.pane(ui, *pane);
+        UiResponse::None
+    }
+
+    fn tab_title_for_pane(&mut self, pane: &Pane) -> WidgetText {
+        text::pane_title(*pane).into()
+    }
+
+    fn on_tab_button(&mut self, tiles: &mut Tiles<Pane>, tile: TileId, response: Response) -> Response {
+        let Some(pane) = Self::pane_of(tiles, tile) else { return response };
+        response.ctx.accesskit_node_builder(response.id, |node| node.set_role(Role::Tab));
+        if response.clicked() {
+            self.asked.push(Change::Keys(pane));
+        }
+        if response.clicked_by(PointerButton::Middle) {
+            self.asked.push(Change::Close(pane));
+        }
+        let help = if pane == Pane::House { text::HOUSE_HINT } else { text::DRAG_TAB };
+        response.on_hover_text(help.now())
+    }
+
+    fn top_bar_right_ui(&mut self, tiles: &Tiles<Pane>, ui: &mut Ui, _: TileId, tabs: &Tabs, _: &mut f32) {
+        let front = tabs.active.and_then(|tile| Self::pane_of(tiles, tile));
+        let Some(pane) = front.filter(|pane| *pane != Pane::Drawing) else { return };
+        ui.spacing_mut().item_spacing.x = theme::GAP;
+        ui.add_space(theme::GAP);
+        let close = text::close_pane(pane);
+        if sign_button(ui, &close, |painter, rect, stroke| {
+            painter.line_segment([rect.left_top(), rect.right_bottom()], stroke);
+            painter.line_segment([rect.right_top(), rect.left_bottom()], stroke);
+        }) {
+            self.asked.push(Change::Close(pane));
+        }
+        let own = text::in_own_window(pane);
+        if sign_button(ui, &own, |painter, rect, stroke| {
+            let back = Rect::from_min_max(rect.min, rect.max - Vec2::splat(3.0));
+            let front = Rect::from_min_max(rect.min + Vec2::splat(3.0), rect.max);
+            painter.rect_stroke(back, 1.0, stroke, egui::StrokeKind::Inside);
+            painter.rect_filled(front, 1.0, stroke.color);
+        }) {
+            self.asked.push(Change::OwnWindow(pane));
+        }
+    }
+
+    fn is_tab_bar_visible(&self, tile: TileId, _: &Tabs) -> bool {
+        self.bare != Some(tile)
+    }
+
+    fn tab_bar_height(&self, style: &Style) -> f32 {
+        style.spacing.interact_size.y.max(26.0)
+    }
+
+    fn gap_width(&self, _: &Style) -> f32 {
+        5.0
+    }
+
+    fn min_size(&self) -> f32 {
+        120.0
+    }
+
+    fn cycle_tabs_with_keyboard(&self) -> bool {
+        // F6 goes through all panes, wherever the pointer is.
+        false
+    }
+
+    fn simplification_options(&self) -> SimplificationOptions {
+        SimplificationOptions {
+            all_panes_must_have_tabs: true,
+            join_nested_linear_containers: false,
+            ..SimplificationOptions::default()
+        }
+    }
+
+    fn on_edit(&mut self, action: EditAction) {
+        if action == EditAction::TileResized {
+            self.asked.push(Change::KeepWidths);
+        }
+    }
+
+    fn tab_bar_color(&self, visuals: &Visuals) -> Color32 {
+        theme::palette(visuals.dark_mode).ground
+    }
+
+    fn tab_bg_color(&self, visuals: &Visuals, _: &Tiles<Pane>, _: TileId, state: &TabState) -> Color32 {
+        let p = theme::palette(visuals.dark_mode);
+        if state.active { p.panel } else { p.ground }
+    }
+
+    fn tab_outline_stroke(&self, _: &Visuals, _: &Tiles<Pane>, _: TileId, _: &TabState) -> Stroke {
+        Stroke::NONE
+    }
+
+    fn tab_bar_hline_stroke(&self, _: &Visuals) -> Stroke {
+        Stroke::NONE
+    }
+
+    fn tab_text_color(&self, visuals: &Visuals, _: &Tiles<Pane>, _: TileId, state: &TabState) -> Color32 {
+        let p = theme::palette(visuals.dark_mode);
+        if state.active { p.text } else { p.quiet }
+    }
+
+    fn resize_stroke(&self, style: &Style, state: egui_tiles::ResizeState) -> Stroke {
+        let p = theme::palette(style.visuals.dark_mode);
+        match state {
+            egui_tiles::ResizeState::Idle => Stroke::new(self.gap_width(style), p.rule),
+            _ => Stroke::new(self.gap_width(style), p.accent),
+        }
+    }
+
+    fn drag_preview_stroke(&self, visuals: &Visuals) -> Stroke {
+        Stroke::new(2.0, theme::palette(visuals.dark_mode).accent)
+    }
+
+    fn drag_preview_color(&self, visuals: &Visuals) -> Color32 {
+        theme::faint(theme::palette(visuals.dark_mode).accent, 60)
+    }
+
+    /// The pane with the keyboard has a line over its tab.
+    fn paint_on_top_of_tile(&self, painter: &Painter, style: &Style, _: TileId, rect: Rect) {
+        let keys = self.editor.state.desk.keys();
+        let here = self
+            .drawn
+            .last()
+            .is_some_and(|(pane, drawn)| *pane == keys && (drawn.min - rect.min).length() < 2.0);
+        if here && self.editor.state.desk.has_others() {
+            let p = theme::palette(style.visuals.dark_mode);
+            painter.hline(rect.x_range(), rect.top() + 1.0, Stroke::new(2.0, p.accent));
+        }
+    }
+}

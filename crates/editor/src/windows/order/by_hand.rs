@@ -1,0 +1,54 @@
+//! What a person changed in the order: packages, alternates, lines of one's own or off, waste, and prices in the job's own list.
+
+use crate::{Document, text};
+use chalkcourse_job::{Edit, PriceList, builtin_prices};
+use chalkcourse_takeoff::{Line, LineState};
+use rust_decimal::Decimal;
+use std::sync::Arc;
+
+/// The order's own decisions, and the price list as it was before it was changed in this job.
+pub(super) struct ByHand {
+    /// None where the list was not changed, or where nobody knows how it was.
+    list: Option<Arc<PriceList>>,
+    own_waste: Vec<String>,
+}
+
+impl ByHand {
+    /// The list that the job's own began as: one that was loaded since, the one that it was opened with, the one of the program.
+    pub(super) fn of(document: &Document) -> Self {
+        let job = document.job();
+        let own_waste = job.order.waste.keys().cloned().collect();
+        let Some(name) = job.prices.name.strip_suffix(text::CHANGED_PRICES.now()) else {
+            return Self { list: None, own_waste };
+        };
+        let history = document.history();
+        let loaded = history.edits().filter_map(|edit| match edit {
+            Edit::SetPrices(list) => Some(Arc::clone(list)),
+            _ => None,
+        });
+        let known = [builtin_prices(), Arc::clone(&history.opened().prices)].into_iter().chain(loaded);
+        let list = known.filter(|list| list.name == name && list.date == job.prices.date).last();
+        Self { list, own_waste }
+    }
+
+    /// The price of a line before a person changed it.
+    pub(super) fn price_before(&self, line: &Line) -> Option<Option<Decimal>> {
+        let was = self.list.as_ref()?.prices.get(&line.number);
+        let was = match &line.alternate {
+            None => was.map(|price| price.package),
+            Some((number, _)) => was
+                .and_then(|price| price.alternates.iter().find(|other| other.number == *number))
+                .map(|other| other.package),
+        };
+        let own = matches!(line.state, LineState::Added { .. });
+        (!own && was != line.price).then_some(was)
+    }
+
+    /// Whether a person changed anything of a line.
+    pub(super) fn changed(&self, line: &Line) -> bool {
+        line.state != LineState::Counted
+            || line.alternate.is_some()
+            || self.own_waste.contains(&line.number)
+            || self.price_before(line).is_some()
+    }
+}

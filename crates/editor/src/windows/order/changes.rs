@@ -1,0 +1,103 @@
+//! What changed since the order was looked at last, or since a moment that a person pinned.
+
+use crate::Document;
+use chalkcourse_plan::Plan;
+use chalkcourse_takeoff::{Line, Takeoff};
+use rust_decimal::Decimal;
+use std::sync::Arc;
+
+/// The order that this one is held against while one works.
+#[derive(Debug, Default)]
+pub(crate) struct Since {
+    base: Option<Arc<Plan>>,
+    /// As it was in the last frame in which it was shown.
+    seen: Option<Arc<Plan>>,
+    pub(crate) pinned: bool,
+    /// It was shown in the frame before.
+    looked: bool,
+}
+
+impl Since {
+    /// The order is shown in this frame. A drag that goes on is a change from before it.
+    pub(crate) fn look(&mut self, document: &Document) {
+        let now = document.plan_before().unwrap_or_else(|| document.plan());
+        if !self.looked && !self.pinned {
+            self.base = self.seen.take().or_else(|| self.base.take());
+        }
+        self.base.get_or_insert_with(|| Arc::clone(now));
+        if self.seen.as_ref().is_none_or(|seen| !Arc::ptr_eq(seen, now)) {
+            self.seen = Some(Arc::clone(now));
+        }
+        self.looked = true;
+    }
+
+    /// It is not shown in this frame.
+    pub(crate) fn look_away(&mut self) {
+        self.looked = false;
+    }
+
+    /// Changes are counted from now on; until a person unpins, where it is pinned.
+    pub(crate) fn begin(&mut self, document: &Document, pinned: bool) {
+        self.base = Some(Arc::clone(document.plan_before().unwrap_or_else(|| document.plan())));
+        self.pinned = pinned;
+    }
+
+    /// The order before.
+    pub(crate) fn before(&self) -> Option<&Takeoff> {
+        self.base.as_ref().map(|plan| &plan.takeoff)
+    }
+}
+
+/// How much more a line is than before: packages, and what is needed.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct More {
+    pub(crate) packages: i64,
+    pub(crate) need: f64,
+}
+
+impl More {
+    pub(crate) fn is_none(self) -> bool {
+        self.packages == 0 && self.need.abs() < 1e-6
+    }
+}
+
+/// What changed from one order to another.
+#[derive(Debug, Default)]
+pub(crate) struct Changes<'a> {
+    before: Option<&'a Takeoff>,
+    /// Lines that there were and are no more.
+    pub(crate) gone: Vec<&'a Line>,
+    /// How many lines changed, came or went.
+    pub(crate) count: usize,
+    /// How much more all costs; none where nothing changed.
+    pub(crate) total: Option<Decimal>,
+}
+
+impl<'a> Changes<'a> {
+    pub(crate) fn between(before: Option<&'a Takeoff>, now: &Takeoff) -> Self {
+        let Some(then) = before else { return Self::default() };
+        let gone: Vec<&Line> = then
+            .lines
+            .iter()
+            .filter(|line| !now.lines.iter().chain(&now.off).any(|other| other.number == line.number))
+            .collect();
+        let mut changes = Self { before, gone, count: 0, total: None };
+        let moved = now.lines.iter().filter(|line| !changes.of(line).is_none()).count();
+        changes.count = moved + changes.gone.len();
+        let more = now.totals.total - then.totals.total;
+        changes.total = (!more.is_zero() && then.currency == now.currency).then_some(more);
+        changes
+    }
+
+    /// How much more a line is than it was.
+    pub(crate) fn of(&self, line: &Line) -> More {
+        let Some(before) = self.before else { return More::default() };
+        let was = before.lines.iter().find(|other| other.number == line.number);
+        let packages = was.map_or(0, |was| was.packages);
+        More {
+            packages: i64::try_from(line.packages).unwrap_or(i64::MAX)
+                - i64::try_from(packages).unwrap_or(i64::MAX),
+            need: line.need - was.map_or(0.0, |was| was.need),
+        }
+    }
+}

@@ -1,0 +1,396 @@
+//! The lines as a table: a head that stays, columns that are chosen and sized, cells to type in, rows that keys walk.
+
+use super::by_hand::ByHand;
+use super::changes::{Changes, More};
+use super::rows::{Row, SortBy, is_off};
+use super::{OrderWindow, cells, change, right};
+use crate::action::{Action, Actions};
+use crate::state::desk::Pane;
+use crate::state::{OrderColumn, OrderTable, State};
+use crate::widgets::fields;
+use crate::{Document, text, theme};
+use chalkcourse_job::Resolved;
+use chalkcourse_takeoff::{Line, LineState};
+use chalkcourse_telling::order::{show_money, state_words};
+use chalkcourse_words::Say;
+use egui::{Align, Color32, EventFilter, Id, Key, Layout, Modifiers, RichText, Role, Sense, Ui, WidgetInfo};
+use egui_extras::{Column, TableBuilder, TableRow};
+
+/// Height of a row, points: thirty lines stand beside the drawing on a screen of 1366 by 768.
+const HIGH: f32 = 18.0;
+const HEAD: f32 = 22.0;
+/// The same under a finger.
+const HIGH_FOR_FINGERS: f32 = 36.0;
+/// Size of its type, points.
+const TYPE: f32 = 13.0;
+
+/// What a row is drawn from.
+pub(super) struct Rows<'a> {
+    pub(super) rows: &'a [Row<'a>],
+    pub(super) changes: &'a Changes<'a>,
+    pub(super) by_hand: &'a ByHand,
+}
+
+/// The name of a column, what it is sorted by, and whether it stands at the right.
+fn head(column: OrderColumn) -> (Say, Option<SortBy>, bool) {
+    use chalkcourse_words::window::MARK;
+    match column {
+        OrderColumn::Ordered => (MARK, None, false),
+        OrderColumn::Number => (text::COLUMN_NUMBER, Some(SortBy::Number), false),
+        OrderColumn::What => (text::COLUMN_WHAT, Some(SortBy::What), false),
+        OrderColumn::Need => (text::COLUMN_NEED, None, true),
+        OrderColumn::Waste => (text::OWN_WASTE, None, true),
+        OrderColumn::Packages => (text::COLUMN_ORDER, Some(SortBy::Packages), true),
+        OrderColumn::Change => (text::COLUMN_CHANGE, Some(SortBy::Change), true),
+        OrderColumn::Package => (text::COLUMN_PACKAGE, None, false),
+        OrderColumn::Price => (text::COLUMN_PRICE, Some(SortBy::Price), true),
+        OrderColumn::Cost => (text::COLUMN_COST, Some(SortBy::Cost), true),
+    }
+}
+
+/// What a column is called where it is chosen.
+pub(super) fn column_name(column: OrderColumn) -> &'static str {
+    head(column).0.now()
+}
+
+pub(super) fn table(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    own: &mut OrderWindow,
+    of: &Rows<'_>,
+    actions: &mut Actions,
+) {
+    let job = document.job();
+    let fingers = ui.input(egui::InputState::has_touch_screen);
+    let high = if fingers { HIGH_FOR_FINGERS } else { HIGH };
+    let area = ui.available_rect_before_wrap();
+    let node = ui.interact(area, Id::unique("order table"), Sense::hover());
+    node.widget_info(|| WidgetInfo::labeled(Role::Table, true, text::LINES_OF_ORDER.now()));
+    let walked = walk(ui, state, own, of.rows, (area.height() / high) as usize, actions);
+    let pointer_moved =
+        ui.input(|input| input.pointer.delta() != egui::Vec2::ZERO || input.pointer.any_down());
+    own.walked = (own.walked || walked.is_some()) && !pointer_moved;
+    dense(ui, high);
+    let bar = ui.spacing().scroll.bar_width + ui.spacing().scroll.bar_inner_margin;
+    let shown = state.order_table.fitting(area.width() - bar, of.changes.count > 0);
+    let mut builder = TableBuilder::new(ui)
+        .id_salt(&shown)
+        .striped(true)
+        .sense(Sense::click())
+        .auto_shrink([false, false])
+        .min_scrolled_height(0.0)
+        .max_scroll_height(f32::INFINITY)
+        .cell_layout(Layout::left_to_right(Align::Center));
+    for column in &shown {
+        let width = state.order_table.width(*column);
+        builder = builder.column(match column {
+            OrderColumn::What => Column::remainder().at_least(60.0).clip(true),
+            OrderColumn::Ordered => Column::exact(width),
+            _ => Column::initial(width).at_least(36.0).resizable(true).clip(true),
+        });
+    }
+    if let Some(row) = walked {
+        builder = builder.scroll_to_row(row, None);
+    }
+    let mut widths = Vec::new();
+    builder
+        .header(HEAD, |mut header| {
+            for column in &shown {
+                header.col(|ui| heading(ui, own, *column));
+            }
+        })
+        .body(|body| {
+            widths = body.widths().to_vec();
+            body.rows(high, of.rows.len(), |mut row| match of.rows.get(row.index()) {
+                Some(Row::Heading(name, sum)) => between(&mut row, &shown, name, &show_money(*sum)),
+                Some(Row::Gone(line)) => gone(&mut row, &shown, line),
+                Some(Row::Line(line)) => {
+                    let at = own.at.as_deref() == Some(line.number.as_str());
+                    let opened = state.opened_line.as_deref() == Some(line.number.as_str());
+                    row.set_selected(at || opened);
+                    let asked = of_line(&mut row, &shown, job, line, of, (at, opened), actions);
+                    let response = row.response();
+                    if response.hovered() && !own.walked {
+                        own.pointed = Some(line.number.clone());
+                    }
+                    if response.clicked() || asked {
+                        own.at = Some(line.number.clone());
+                        actions.push(Action::OpenLine((!opened).then(|| line.number.clone())));
+                    }
+                }
+                None => {}
+            });
+        });
+    if own.pointed.is_none() && state.desk.keys() == Pane::Order {
+        // Where the keys have come to is looked at too.
+        own.pointed.clone_from(&own.at);
+    }
+    keep_widths(ui, &state.order_table, &shown, &widths, actions);
+}
+
+/// Small type and flat fields, so that many rows can be read; a field shows its border under the pointer.
+fn dense(ui: &mut Ui, high: f32) {
+    let style = ui.style_mut();
+    // A row is pressed and pointed at as a whole, its words too.
+    style.interaction.selectable_labels = false;
+    style.override_font_id = Some(theme::font(TYPE));
+    style.spacing.item_spacing = egui::vec2(crate::state::ORDER_BETWEEN, 0.0);
+    style.spacing.interact_size.y = high;
+    style.spacing.button_padding.y = 0.0;
+    style.spacing.icon_width = 14.0;
+    style.spacing.icon_width_inner = 8.0;
+    style.visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
+    style.visuals.widgets.inactive.bg_stroke = egui::Stroke::NONE;
+}
+
+/// Remembers widths that a person dragged.
+fn keep_widths(ui: &Ui, kept: &OrderTable, shown: &[OrderColumn], widths: &[f32], actions: &mut Actions) {
+    if !ui.input(|input| input.pointer.primary_down()) {
+        return;
+    }
+    let mut next = kept.clone();
+    let mut other = false;
+    for (column, width) in shown.iter().zip(widths) {
+        if !matches!(column, OrderColumn::What | OrderColumn::Ordered) {
+            other |= next.keep(*column, *width);
+        }
+    }
+    if other {
+        actions.push(Action::OrderTable(next));
+    }
+}
+
+/// Arrow and Page keys, Home and End go from line to line while the order has the keyboard; Enter opens the line. The row to show.
+fn walk(
+    ui: &Ui,
+    state: &State,
+    own: &mut OrderWindow,
+    rows: &[Row<'_>],
+    page: usize,
+    actions: &mut Actions,
+) -> Option<usize> {
+    let node = crate::windows::node(Pane::Order);
+    let filter = EventFilter { tab: false, horizontal_arrows: false, vertical_arrows: true, escape: false };
+    ui.memory_mut(|memory| memory.set_focus_lock_filter(node, filter));
+    let mine = ui.memory(|memory| memory.focused().is_none_or(|focused| focused == node));
+    if state.desk.keys() != Pane::Order || !mine || egui::Popup::is_any_open(ui.ctx()) {
+        return None;
+    }
+    let lines: Vec<(usize, &Line)> = rows
+        .iter()
+        .enumerate()
+        .filter_map(|(at, row)| if let Row::Line(line) = row { Some((at, *line)) } else { None })
+        .collect();
+    let last = lines.len().checked_sub(1)?;
+    let at = own.at.as_ref().and_then(|number| lines.iter().position(|(_, line)| line.number == *number));
+    let steps = page.saturating_sub(2).max(1) as isize;
+    let keys = [
+        (Key::ArrowDown, 1),
+        (Key::ArrowUp, -1),
+        (Key::PageDown, steps),
+        (Key::PageUp, -steps),
+        (Key::Home, isize::MIN / 2),
+        (Key::End, isize::MAX / 2),
+    ];
+    let pressed = |key| ui.input_mut(|input| input.count_and_consume_key(Modifiers::NONE, key)) as isize;
+    let by = keys.into_iter().map(|(key, step)| pressed(key).min(1000) * step).fold(0, isize::saturating_add);
+    let entered = pressed(Key::Enter) > 0;
+    if by != 0 {
+        let from = at.map_or(if by > 0 { -1 } else { last as isize + 1 }, |at| at as isize);
+        let next = from.saturating_add(by).clamp(0, last as isize) as usize;
+        let (row, line) = lines.get(next)?;
+        own.at = Some(line.number.clone());
+        // What is told of a line follows, once it was opened.
+        if state.opened_line.is_some() {
+            actions.push(Action::OpenLine(Some(line.number.clone())));
+        }
+        // With the heading above it, where it is the first of a group.
+        return Some(if by < 0 && *row > 0 { row - 1 } else { *row });
+    }
+    if entered && let Some((_, line)) = at.and_then(|at| lines.get(at)) {
+        let open = state.opened_line.as_deref() == Some(line.number.as_str());
+        actions.push(Action::OpenLine((!open).then(|| line.number.clone())));
+    }
+    None
+}
+
+/// A head that sorts: once up, once more down, then as listed.
+fn heading(ui: &mut Ui, own: &mut OrderWindow, column: OrderColumn) {
+    let (title, sort, at_right) = head(column);
+    let mut show = |ui: &mut Ui| {
+        let Some(sort) = sort else {
+            ui.label(RichText::new(title.now()).strong());
+            return;
+        };
+        let sign = match (own.sorted == sort, own.down) {
+            (false, _) => "",
+            (true, false) => " ↑",
+            (true, true) => " ↓",
+        };
+        let button = egui::Button::new(RichText::new(format!("{}{sign}", title.now())).strong()).frame(false);
+        if ui.add(button).on_hover_text(text::SORT_HELP.now()).clicked() {
+            (own.sorted, own.down) = match (own.sorted == sort, own.down) {
+                (false, _) => (sort, false),
+                (true, false) => (sort, true),
+                (true, true) => (SortBy::Listed, false),
+            };
+        }
+    };
+    if at_right {
+        right(ui, show);
+    } else {
+        show(ui);
+    }
+}
+
+/// A heading between lines, with the sum of those below it.
+fn between(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], name: &str, sum: &str) {
+    for column in shown {
+        row.col(|ui| match column {
+            OrderColumn::Number => {
+                // It may reach over the columns at its right, which are empty.
+                ui.set_clip_rect(ui.clip_rect().with_max_x(f32::INFINITY));
+                ui.add(egui::Label::new(RichText::new(name).strong()).extend());
+            }
+            OrderColumn::Cost => {
+                right(ui, |ui| ui.strong(sum));
+            }
+            _ => {}
+        });
+    }
+}
+
+/// A line that there was, and is no more.
+fn gone(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], line: &Line) {
+    for column in shown {
+        row.col(|ui| {
+            let quiet = theme::of(ui).quiet;
+            let words = |words: String| RichText::new(words).color(quiet).strikethrough();
+            match column {
+                OrderColumn::Number => drop(ui.label(words(line.number.clone()))),
+                OrderColumn::What => {
+                    drop(ui.add(egui::Label::new(words(line.name.clone().into())).truncate()))
+                }
+                OrderColumn::Change => {
+                    let more =
+                        More { packages: -(i64::try_from(line.packages).unwrap_or(0)), need: -line.need };
+                    chip(ui, more, line, chalkcourse_geometry::Units::default());
+                }
+                _ => {}
+            }
+        });
+    }
+}
+
+/// The cells of a line. Whether a screen reader asked for a press on the row.
+fn of_line(
+    row: &mut TableRow<'_, '_>,
+    shown: &[OrderColumn],
+    job: &Resolved,
+    line: &Line,
+    of: &Rows<'_>,
+    (at, opened): (bool, bool),
+    actions: &mut Actions,
+) -> bool {
+    let off = is_off(line);
+    let more = of.changes.of(line);
+    let price_before = of.by_hand.price_before(line);
+    let mut asked = false;
+    for column in shown {
+        row.col(|ui| {
+            let p = theme::of(ui);
+            let color = if off { p.quiet } else { p.text };
+            let words = |words: String| RichText::new(words).color(color);
+            match column {
+                OrderColumn::Ordered => {
+                    let added = matches!(line.state, LineState::Added { .. });
+                    let label = text::order_this(&line.number);
+                    if fields::tick(ui, !off, !added, &label, text::ON_ORDER_HELP.now()) {
+                        switch(actions, job, line);
+                    }
+                }
+                OrderColumn::Number => {
+                    asked = tell(ui, job, line, more, at || opened);
+                    ui.label(words(line.number.clone()));
+                }
+                OrderColumn::What => {
+                    let changed = of.by_hand.changed(line);
+                    let name = if changed { format!("• {}", line.name) } else { line.name.to_string() };
+                    let label = ui.add(egui::Label::new(words(name)).truncate());
+                    if let Some(own) = state_words(line, job.units) {
+                        label.on_hover_text(own);
+                    }
+                }
+                OrderColumn::Need => {
+                    let need = chalkcourse_takeoff::show_amount(line.need, line.unit, job.units);
+                    right(ui, |ui| ui.label(words(need)));
+                }
+                OrderColumn::Waste if !off => cells::waste(ui, job, line, actions),
+                OrderColumn::Packages if !off => cells::packages(ui, job, line, actions),
+                OrderColumn::Change => chip(ui, more, line, job.units),
+                OrderColumn::Package => drop(ui.label(words(line.package.name().into()))),
+                OrderColumn::Price if !off => cells::price(ui, job, line, price_before, actions),
+                OrderColumn::Cost => {
+                    let words = match line.cost {
+                        Some(cost) => words(show_money(cost)),
+                        None => RichText::new(text::NO_PRICE.now()).color(p.caution),
+                    };
+                    right(ui, |ui| ui.label(words));
+                }
+                OrderColumn::Waste | OrderColumn::Packages | OrderColumn::Price => {}
+            }
+        });
+    }
+    asked
+}
+
+/// The row as a whole, for screen readers: all of it in words, and a press on it. Whether it was pressed there.
+fn tell(ui: &Ui, job: &Resolved, line: &Line, more: More, selected: bool) -> bool {
+    let id = Id::unique(("order line", &line.number));
+    let response = ui.interact(ui.max_rect(), id, Sense::hover());
+    let amount = chalkcourse_takeoff::show_amount(line.need, line.unit, job.units);
+    let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), |cost| text::sum(cost, &job.prices));
+    let delta = if more.is_none() { String::new() } else { change_words(more, line, job.units) };
+    let words = format!("{}, {cost}", text::line_words(line, &amount, &delta, job.units));
+    response.widget_info(|| WidgetInfo::selected(Role::Row, true, selected, &words));
+    ui.ctx().accesskit_node_builder(id, |node| node.add_action(egui::accesskit::Action::Click));
+    ui.input(|input| input.has_accesskit_action_request(id, egui::accesskit::Action::Click))
+}
+
+/// Packages more or less; where these are the same, what is needed.
+fn change_words(more: More, line: &Line, units: chalkcourse_geometry::Units) -> String {
+    match more.packages {
+        0 => text::delta(more.need, line.unit, units),
+        packages if packages < 0 => format!("−{}", packages.unsigned_abs()),
+        packages => format!("+{packages}"),
+    }
+}
+
+/// What changed of a line, beside its number of packages.
+fn chip(ui: &mut Ui, more: More, line: &Line, units: chalkcourse_geometry::Units) {
+    if more.is_none() {
+        return;
+    }
+    let p = theme::of(ui);
+    let color = match more.packages {
+        0 => p.quiet,
+        packages if packages > 0 => p.accent,
+        _ => p.caution,
+    };
+    right(ui, |ui| {
+        ui.add(egui::Label::new(RichText::new(change_words(more, line, units)).color(color)).truncate());
+    });
+}
+
+/// A line that is ordered no more, or again.
+fn switch(actions: &mut Actions, job: &Resolved, line: &Line) {
+    let (number, off) = (line.number.clone(), is_off(line));
+    change(actions, job, text::switch_line(&line.number, off), |order| {
+        if off {
+            order.off.remove(&number);
+        } else {
+            order.off.insert(number, String::new());
+        }
+    });
+}
