@@ -142,7 +142,7 @@ fn words(readings: &[Reading], taped: &Taped, pitch: Pitch) -> Result<String, st
     match (taped.spare, taped.closing_error) {
         (0, _) => writeln!(text, "{}", words::commandline::NOTHING_CHECKS)?,
         (spare, error) => {
-            writeln!(text, "{}", words::commandline::closing_error(&error.show_small(units), &spare))?
+            writeln!(text, "{}", words::commandline::closing_error(&error.show_small(units), &spare))?;
         }
     }
     if let Some(reading) = taped.suspect.and_then(|index| readings.get(index)) {

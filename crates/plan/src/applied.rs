@@ -182,7 +182,7 @@ pub fn applied_text(done: &Application) -> String {
     let _ = writeln!(
         text,
         "{}",
-        words::report::modules_findings_to_stop_for(&done.plan.summary.modules, &stops(&done.plan).len())
+        words::report::modules_findings_to_stop_for(done.plan.summary.modules, stops(&done.plan).len())
     );
     let _ = writeln!(text, "\n{}\n", CAUTION.now());
     text

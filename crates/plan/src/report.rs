@@ -317,7 +317,7 @@ pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
 pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
     let differences = one.differences(other);
     let mut text = words::report::one_other(&one.name, &one.date, &other.name, &other.date);
-    let _ = writeln!(text, "{}", words::report::fields_differ(&differences.len()));
+    let _ = writeln!(text, "{}", words::report::fields_differ(differences.len()));
     for difference in &differences {
         let said =
             |value: &Option<String>| value.clone().unwrap_or_else(|| words::common::NOTHING.now().to_owned());

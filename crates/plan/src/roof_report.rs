@@ -197,7 +197,7 @@ pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
         let _ = writeln!(text, "  {:<16} {:>14}", row.kind.name(), length(row.length_m));
     }
     if report.problems > 0 {
-        let _ = writeln!(text, "{}", words::report::the_roof_does_not_hold(&report.problems));
+        let _ = writeln!(text, "{}", words::report::the_roof_does_not_hold(report.problems));
     }
     let _ = writeln!(text, "{}", words::report::heights_are_above_the_level(&report.caution));
     text

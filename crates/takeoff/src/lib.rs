@@ -274,7 +274,7 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
         let part = job.kit.part(&left.number);
         match part {
             None => {
-                takeoff.notes.push(words::takeoff::stock_in_hand_the_kit(&format_args!("{:?}", left.number)))
+                takeoff.notes.push(words::takeoff::stock_in_hand_the_kit(&format_args!("{:?}", left.number)));
             }
             Some(part) if part.unit != left.amount.unit() => takeoff
                 .notes

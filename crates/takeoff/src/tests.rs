@@ -2,17 +2,14 @@
 
 use super::*;
 use crate::measure::Measures;
-use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Rect, Units, dvec2};
-use chalkcourse_job::{
-    Block, BlockId, Cell, Courses, Face, FaceId, Measure, OrderChoices, Orientation, RoofScope, RoofWork,
-    builtin_kit, builtin_prices, builtin_rule_book,
-};
+use chalkcourse_geometry::{Length, Polygon, dvec2};
+use chalkcourse_job::{Block, BlockId, Measure};
 use proptest::prelude::*;
 use std::sync::Arc;
 
 mod small;
 
-pub(crate) use small::{any_block, array_alone, block, job, job_on, without};
+pub(crate) use small::{any_block, array_alone, block, job, without};
 
 pub(crate) fn takeoff(job: &Resolved) -> Takeoff {
     take_off(job, &Layout::of(job))

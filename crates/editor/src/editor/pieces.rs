@@ -3,7 +3,7 @@
 use super::Editor;
 use crate::action::Action;
 use crate::edits::pieces::{beside, group_of, set_down, taken};
-use crate::state::{Group, Tool, View};
+use crate::state::{Group, Tool};
 use crate::{edits, text};
 use chalkcourse_job::{PIECES_FORMAT, Pieces, pieces_from_text, pieces_to_text};
 use egui::Context;

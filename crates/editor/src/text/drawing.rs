@@ -262,7 +262,7 @@ pub(crate) fn row_steps(row: u32, halves: u64) -> String {
         0 => words::canvas::in_line_with(&below),
         1 => words::canvas::half_a_module_against(&below),
         2 => words::canvas::module_against(&below),
-        n if n % 2 == 0 => words::canvas::modules_against(&(n / 2), &below),
+        n if n % 2 == 0 => words::canvas::modules_against(n / 2, &below),
         n => words::canvas::modules_against_2(&(n / 2), &below),
     }
 }
@@ -295,7 +295,7 @@ pub(crate) fn block_name(name: &str) -> String {
 }
 
 pub(crate) fn block_label(name: &str, modules: usize) -> String {
-    words::canvas::modules(&block_name(name), &modules)
+    words::canvas::modules(&block_name(name), modules)
 }
 
 pub(crate) fn taped(length: Length, units: Units) -> String {
@@ -346,7 +346,7 @@ pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
 }
 
 pub(crate) fn block_words(block: &Block, modules: usize) -> String {
-    words::canvas::rows_of_modules(&block_name(&block.name), &block.rows, &block.columns, &modules)
+    words::canvas::rows_of_modules(&block_name(&block.name), block.rows, &block.columns, modules)
 }
 
 pub(crate) fn module_words(cell: Cell, off: bool) -> String {

@@ -48,7 +48,7 @@ pub(crate) fn building_gives(entry: &Entry, units: Units) -> String {
     let mut words = match (entry.kind, entry.faces) {
         ("footprint", _) => words::formats::footprint(&area),
         (_, 1) => words::formats::face_in_plan(&area),
-        (_, faces) => words::formats::faces_in_plan(&faces, &area),
+        (_, faces) => words::formats::faces_in_plan(faces, &area),
     };
     if entry.left_out > 0 {
         words += &words::formats::left_out(&entry.left_out);
@@ -63,7 +63,7 @@ pub(crate) fn building_words(entry: &Entry, gives: &str) -> String {
 }
 
 pub(crate) fn import_count(found: usize, all: usize) -> String {
-    if found == all { words::formats::buildings(&all) } else { words::formats::of(&found, &all) }
+    if found == all { words::formats::buildings(all) } else { words::formats::of(&found, &all) }
 }
 
 pub(crate) fn import_not_read(trouble: &str) -> String {

@@ -92,7 +92,7 @@ pub(crate) const LINE_STAGE: Say = words::order::NEEDED_FOR;
 pub(crate) const REMOVE_LINE: Say = words::order::TAKE_THE_LINE_AWAY;
 
 pub(crate) fn lines_copied(count: usize) -> String {
-    words::order::lines_are_on_the_clipboard(&count)
+    words::order::lines_are_on_the_clipboard(count)
 }
 pub(crate) fn order_this(number: &str) -> String {
     words::order::order(&number)
@@ -170,7 +170,7 @@ pub(crate) const STOCK_NOTE: Say = words::order::WHERE_IT_LIES;
 pub(crate) const REMOVE: Say = words::order::REMOVE;
 
 pub(crate) fn list_words(list: &PriceList) -> String {
-    words::order::prices_in(&list.name, &list.date, &list.prices.len(), &list.currency)
+    words::order::prices_in(&list.name, &list.date, list.prices.len(), &list.currency)
 }
 pub(crate) fn no_such_part(number: &str) -> String {
     words::order::the_kit_has_no_part(&number.trim())
@@ -214,7 +214,7 @@ pub(crate) fn count_part(number: &str) -> String {
     words::order::count(&number)
 }
 pub(crate) fn counts_taken(lines: usize) -> String {
-    words::order::lines_are_counted(&lines)
+    words::order::lines_are_counted(lines)
 }
 pub(crate) fn all_came(number: &str) -> String {
     words::order::all_of_came(&number)

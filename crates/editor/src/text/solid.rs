@@ -92,7 +92,7 @@ fn with_modules(document: &Document) -> String {
         .collect();
     match counts.len() {
         0..=6 => words::solid::modules(&counts.join(", ")),
-        faces => words::solid::modules_on_faces(&document.plan().summary.modules, &faces),
+        faces => words::solid::modules_on_faces(document.plan().summary.modules, faces),
     }
 }
 
@@ -100,7 +100,7 @@ fn with_modules(document: &Document) -> String {
 pub(crate) fn cant_draw(document: &Document) -> String {
     let summary = &document.plan().summary;
     words::solid::this_machine_cant_draw_the(
-        &document.job().faces.len(),
+        document.job().faces.len(),
         &with_modules_or_none(document, summary.modules),
     )
 }

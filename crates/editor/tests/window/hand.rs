@@ -8,6 +8,7 @@ use chalkcourse_job::Resolved;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2};
 use egui_kittest::kittest::Queryable;
 use egui_kittest::{Harness, HarnessBuilder};
+use std::path::Path;
 use std::time::{Duration, Instant};
 
 pub(crate) struct Hand {
@@ -38,7 +39,9 @@ impl Hand {
 
     /// A window of a size that begins with what was kept.
     pub(crate) fn kept((width, height): (f32, f32), kept: &Kept) -> Self {
-        let options = Options { typed_paths: true, ..Options::default() };
+        // Later starts begin with a start page, unless a job is named.
+        let sample = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs/alder-court.chalk.json");
+        let options = Options { typed_paths: true, open: Some(sample), ..Options::default() };
         Self::beginning(options, Harness::builder().with_size([width, height]), Some(kept.clone()))
     }
 

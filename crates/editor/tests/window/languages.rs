@@ -33,9 +33,10 @@ fn english(hand: &Hand) -> BTreeSet<String> {
     let mut found = BTreeSet::new();
     for node in hand.harness.query_all_by(|_| true) {
         let node = node.accesskit_node();
-        // The toolkit names the edges and the cross of a window itself, in English alone.
+        // The toolkits name the edges and the cross of a window, and the arrows beside many tabs, themselves, in English alone.
+        let theirs = ["Close window", "Scroll tabs left", "Scroll tabs right"];
         let own = node.role() == egui::accesskit::Role::Splitter
-            || node.label().is_some_and(|l| l == "Close window");
+            || node.label().is_some_and(|label| theirs.contains(&label.as_str()));
         if own {
             continue;
         }

@@ -30,7 +30,7 @@ impl Head {
             1 => {
                 text.push_str(words::sheets::ONE_MORE_FINDING_IS_ON.now());
             }
-            more => text.push_str(&words::sheets::more_findings_are_on_page(&more)),
+            more => text.push_str(&words::sheets::more_findings_are_on_page(more)),
         }
         let lines = letters[1].lines(&text, BODY, WIDE - 2.0 * GAP);
         let bottom = MARGIN - 14.0 + lines.len() as f32 * BODY * LEAD + 14.0;

@@ -16,7 +16,7 @@ mod small;
 
 mod choices;
 
-use chalkcourse_geometry::{Length, Units};
+use chalkcourse_geometry::Units;
 use chalkcourse_job::{OrderChoices, Resolved, builtin_kit, builtin_prices};
 use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::*;

@@ -23,11 +23,12 @@ fn drawn(desk: &mut Desk, room: Vec2) {
         screen_rect: Some(Rect::from_min_size(egui::Pos2::ZERO, room)),
         ..Default::default()
     };
-    let _ = ctx.run_ui(input, |ui| {
+    let mut out = ctx.run_ui(input, |ui| {
         let mut tree = desk.lift();
         egui::CentralPanel::no_frame().show(ui, |ui| tree.ui(&mut Plain, ui));
         desk.put_back(tree, room);
     });
+    out.textures_delta.clear();
 }
 
 fn width(desk: &Desk, pane: Pane) -> f32 {

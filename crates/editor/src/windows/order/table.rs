@@ -270,7 +270,7 @@ fn gone(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], line: &Line) {
             match column {
                 OrderColumn::Number => drop(ui.label(words(line.number.clone()))),
                 OrderColumn::What => {
-                    drop(ui.add(egui::Label::new(words(line.name.clone().into())).truncate()))
+                    drop(ui.add(egui::Label::new(words(line.name.clone().into())).truncate()));
                 }
                 OrderColumn::Change => {
                     let more =
