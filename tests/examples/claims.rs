@@ -6,7 +6,8 @@
 //!
 //! `--keep FOLDER` keeps layouts by hand that have more than was laid. `--write FOLDER` writes the houses as small jobs instead, for `tests/peers/claims_against_highs.py`. `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
 //!
-//! Prints a line for each face whose claim is beaten, for each filled job that `check` stops, and the gaps on usual houses.
+//! Prints a line for each face whose claim is beaten or wide, for each filled job that `check` stops, and the gaps on usual houses.
+//! With `--rounds 0` nothing is laid by hand.
 
 #![allow(clippy::print_stdout, clippy::expect_used, reason = "a program for a terminal")]
 
@@ -151,6 +152,10 @@ fn judge_face(name: &str, job: &Resolved, face: &Face, options: &Options, table:
     *table.gaps.entry(gap).or_default() += 1;
     if gap > 1 && gap * 20 > claim.most {
         table.wide_gaps += 1;
+        println!("WIDE {name}, {}: {}", face.name, claim.words);
+    }
+    if options.rounds == 0 {
+        return;
     }
     if options.verbose {
         println!("{name}, {}: {}", face.name, claim.words);
