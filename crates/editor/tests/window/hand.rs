@@ -1,7 +1,6 @@
 //! A hand on the mouse and the keys.
 
 use crate::painter::Painter;
-use crate::start_page::Memory;
 use chalkcourse::{Editor, Options};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::Resolved;
@@ -53,19 +52,15 @@ impl Hand {
     }
 
     /// A window of somebody who was here before.
-    pub(crate) fn remembering(options: Options, memory: Memory) -> Self {
+    pub(crate) fn remembering(options: Options, memory: Kept) -> Self {
         Self::beginning(options, Harness::builder().with_size([1280.0, 800.0]), Some(memory))
     }
 
     fn of(options: Options, builder: HarnessBuilder<Option<Editor>>) -> Self {
-        Self::beginning(options, builder, None::<Kept>)
+        Self::beginning(options, builder, None)
     }
 
-    fn beginning<S: eframe::Storage + 'static>(
-        options: Options,
-        builder: HarnessBuilder<Option<Editor>>,
-        kept: Option<S>,
-    ) -> Self {
+    fn beginning(options: Options, builder: HarnessBuilder<Option<Editor>>, kept: Option<Kept>) -> Self {
         let mut harness = builder.with_max_steps(60).with_step_dt(1.0 / 60.0).build_ui_state(
             move |ui, editor: &mut Option<Editor>| {
                 let storage = kept.as_ref().map(|kept| kept as &dyn eframe::Storage);
@@ -262,7 +257,7 @@ impl Hand {
 
 /// What is kept between two starts, without a file.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct Kept(std::collections::HashMap<String, String>);
+pub(crate) struct Kept(pub(crate) std::collections::HashMap<String, String>);
 
 impl eframe::Storage for Kept {
     fn get_string(&self, key: &str) -> Option<String> {

@@ -1,35 +1,14 @@
 //! What a window begins with.
 
-use crate::hand::Hand;
+use crate::hand::{Hand, Kept};
 use chalkcourse::Options;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
-use std::collections::BTreeMap;
 use std::path::Path;
 
-/// What the program remembers between two starts.
-#[derive(Clone, Debug, Default)]
-pub(crate) struct Memory(pub(crate) BTreeMap<String, String>);
-
-impl eframe::Storage for Memory {
-    fn get_string(&self, key: &str) -> Option<String> {
-        self.0.get(key).cloned()
-    }
-
-    fn set_string(&mut self, key: &str, value: String) {
-        self.0.insert(key.to_owned(), value);
-    }
-
-    fn remove_string(&mut self, key: &str) {
-        self.0.remove(key);
-    }
-
-    fn flush(&mut self) {}
-}
-
 /// As after a first start in which jobs were opened.
-fn remembering(recent: &[&Path]) -> Memory {
-    let mut memory = Memory::default();
+fn remembering(recent: &[&Path]) -> Kept {
+    let mut memory = Kept::default();
     let recent: Vec<String> = recent.iter().map(|path| format!("{:?}", path.to_str().unwrap())).collect();
     memory.0.insert("chalkcourse-settings".to_owned(), format!("(recent: [{}])", recent.join(", ")));
     memory
