@@ -60,18 +60,11 @@ pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
     }
     parts.extend(cuts(takeoff, units));
     parts.extend(crews(takeoff));
-    let notes: Vec<String> = takeoff.notes.iter().map(ToString::to_string).collect();
-    for (heading, entries) in [
-        (words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &notes),
-        (words::common::FINDINGS.now(), &header.findings),
-        (words::common::WAIVED_FINDINGS.now(), &header.waivers),
-    ] {
-        if !entries.is_empty() {
-            parts.push(Part::Heading(heading.to_owned()));
-            parts.extend(entries.iter().map(|entry| Part::Text(format!("– {entry}"))));
-        }
+    for (heading, entries) in header.remarks(takeoff) {
+        parts.push(Part::Heading(heading.into()));
+        parts.extend(entries.iter().map(|entry| Part::Text(format!("– {entry}"))));
     }
-    parts.push(Part::Caution(header.caution.clone()));
+    parts.push(Part::Caution(header.caution));
     sheet
 }
 

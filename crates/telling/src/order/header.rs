@@ -1,4 +1,5 @@
 use chalkcourse_job::Resolved;
+use chalkcourse_takeoff::Takeoff;
 use chalkcourse_words::{self as words, Say};
 
 /// What every order says beside its numbers.
@@ -24,6 +25,18 @@ pub struct Header {
 }
 
 impl Header {
+    /// What is to be known beside the lines, under its headings: what the count had to assume, findings, waivers. Headings without
+    /// an entry are left out.
+    pub fn remarks(&self, takeoff: &Takeoff) -> Vec<(Say, Vec<String>)> {
+        let notes = takeoff.notes.iter().map(ToString::to_string).collect();
+        let all = [
+            (words::common::TO_KNOW_ABOUT_THE_COUNT, notes),
+            (words::common::FINDINGS, self.findings.clone()),
+            (words::common::WAIVED_FINDINGS, self.waivers.clone()),
+        ];
+        all.into_iter().filter(|(_, entries)| !entries.is_empty()).collect()
+    }
+
     /// The header of a job. Its waivers are told by their keys; a caller that has the findings at hand puts their words
     /// in place of those, and the findings that are left into [`Header::findings`].
     pub fn of(job: &Resolved) -> Self {

@@ -106,18 +106,11 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
         let missing = takeoff.unpriced.iter().map(|n| plain(n)).collect::<Vec<_>>().join(", ");
         say(&words::takeoff::no_price_and_not_in_the(&missing));
     }
-    let notes: Vec<String> = takeoff.notes.iter().map(ToString::to_string).collect();
-    for (heading, entries) in [
-        (words::common::TO_KNOW_ABOUT_THE_COUNT.now(), &notes),
-        (words::common::FINDINGS.now(), &header.findings),
-        (words::common::WAIVED_FINDINGS.now(), &header.waivers),
-    ] {
-        if !entries.is_empty() {
-            say("");
-            say(heading);
-            for entry in entries {
-                say(&format!("  - {}", plain(entry)));
-            }
+    for (heading, entries) in header.remarks(takeoff) {
+        say("");
+        say(heading.now());
+        for entry in entries {
+            say(&format!("  - {}", plain(&entry)));
         }
     }
     say("");
