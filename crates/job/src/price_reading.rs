@@ -83,29 +83,22 @@ impl PriceSummary {
             &self.unknown.len(),
             &self.left_alone(),
         )];
-        let mut line = |what: Say, things: &[Said]| {
-            for (nth, thing) in things.iter().enumerate() {
-                let between = match nth {
-                    0 => [Said::own("\n"), what.into(), Said::own(": ")],
-                    _ => [Said::own(", "), Said::own(""), Said::own("")],
-                };
-                said.extend(between);
-                said.push(thing.clone());
+        let mut line = |what: Say, things: Vec<Said>| {
+            if !things.is_empty() {
+                said.extend([Said::own("\n"), what.into(), Said::own(": "), Said::listed(things, ", ")]);
             }
         };
         let own = |things: &[String]| things.iter().map(Said::own).collect::<Vec<_>>();
-        line(words::order::NOT_IN_THE_KIT, &own(&self.unknown));
-        let respelled: Vec<Said> =
-            self.respelled.iter().map(|(typed, part)| words::order::as_2(&typed, &part)).collect();
-        line(words::order::READ_AS_THE_KIT_SPELLS, &respelled);
-        line(words::order::TWICE_WITH_THE_SAME_PRICE, &own(&self.twice));
-        line(words::order::WITHOUT_A_PRICE_2, &own(&self.without_price));
-        line(words::order::SHEETS_NOT_READ, &own(&self.other_sheets));
+        line(words::order::NOT_IN_THE_KIT, own(&self.unknown));
+        let respelled = self.respelled.iter().map(|(typed, part)| words::order::as_2(&typed, &part));
+        line(words::order::READ_AS_THE_KIT_SPELLS, respelled.collect());
+        line(words::order::TWICE_WITH_THE_SAME_PRICE, own(&self.twice));
+        line(words::order::WITHOUT_A_PRICE_2, own(&self.without_price));
+        line(words::order::SHEETS_NOT_READ, own(&self.other_sheets));
         if self.titles > 0 {
-            let titles = [Said::own(self.titles.to_string())];
-            line(words::order::ROWS_OF_TITLES, &titles);
+            line(words::order::ROWS_OF_TITLES, vec![Said::own(self.titles.to_string())]);
         }
-        line(words::order::PARTS_OF_THE_KIT_WITHOUT, &own(&self.missing));
+        line(words::order::PARTS_OF_THE_KIT_WITHOUT, own(&self.missing));
         Said::joined(said)
     }
 }
