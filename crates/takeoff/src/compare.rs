@@ -1,6 +1,6 @@
 //! Two orders beside each other: what is more, what is less, what it costs.
 
-use crate::line::Package;
+use crate::line::PackageName;
 use crate::{Line, Takeoff, show_amount};
 use chalkcourse_geometry::Units;
 use chalkcourse_words::{Said, later as words};
@@ -46,7 +46,7 @@ pub struct Change {
     pub packages: [u64; 2],
     /// What a package is called.
     #[schemars(with = "String")]
-    pub package: Package,
+    pub package: PackageName,
     /// What it costs more; none where one of the two has no price.
     #[schemars(with = "Option<String>")]
     pub more: Option<Decimal>,

@@ -31,7 +31,7 @@ mod totals;
 pub use amount::{DUST, number, show_amount};
 pub use compare::{Change, Comparison, compare};
 pub use cutlist::{CutList, CutPiece, CutStick};
-pub use line::{CrewTime, Line, LineState, LineTerm, Package, Takeoff, WasteFrom};
+pub use line::{CrewTime, Line, LineState, LineTerm, PackageName, Takeoff, WasteFrom};
 pub use memo::Memo;
 pub use place::{Place, PlaceShape, Spot};
 pub use receive::{NeededBy, PalletRow, StageReady, pallet, stages_ready};
@@ -168,7 +168,7 @@ fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measure
         with_waste,
         from_stock,
         own,
-        package: Package::of_kit(&part.package.name),
+        package: PackageName::of_kit(&part.package.name),
         holds,
         counted,
         packages,
@@ -216,7 +216,7 @@ fn added_line(job: &Resolved, added: &AddedLine) -> Line {
         with_waste: amount,
         from_stock: 0.0,
         own: false,
-        package: Package::own(&added.package),
+        package: PackageName::own(&added.package),
         holds: 1.0,
         counted: added.packages,
         packages,

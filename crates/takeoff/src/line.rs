@@ -19,7 +19,7 @@ pub struct Takeoff {
     pub off: Vec<Line>,
     /// What amounts of money are in.
     pub currency: String,
-    /// The job's units, for words in JSON.
+    /// The job's units.
     pub units: Units,
     /// The sum of the lines that have a price.
     pub priced_total: Decimal,
@@ -79,7 +79,7 @@ pub struct Line {
     /// Whether that is the office's own gear, which comes back.
     pub own: bool,
     /// What a package is called.
-    pub package: Package,
+    pub package: PackageName,
     /// How much is in a package.
     pub holds: f64,
     /// Packages as counted.
@@ -106,12 +106,12 @@ pub struct Line {
 
 /// What a package is called.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Package {
+pub struct PackageName {
     name: String,
     by_person: bool,
 }
 
-impl Package {
+impl PackageName {
     /// One that a kit names: languages know it.
     pub fn of_kit(name: impl Into<String>) -> Self {
         Self { name: name.into(), by_person: false }
@@ -130,14 +130,14 @@ impl Package {
     /// So many: what a person wrote takes no plural.
     pub fn counted(&self, count: impl Into<Count>) -> Said {
         if self.by_person {
-            Said::own(format!("{} × {}", count.into().as_text(), self.name))
+            Said::own(count.into().times(&self.name))
         } else {
             Said::packages(count, &self.name)
         }
     }
 }
 
-impl Serialize for Package {
+impl Serialize for PackageName {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         self.name().serialize(to)
     }

@@ -1,7 +1,7 @@
 //! What arrived: the pallet list, what can start with it, and the claim to the supplier.
 
 use crate::Takeoff;
-use crate::line::Package;
+use crate::line::PackageName;
 use chalkcourse_job::{Delivery, Stage};
 use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
@@ -20,7 +20,7 @@ pub struct PalletRow {
     pub stage: Stage,
     /// What a package is called.
     #[schemars(with = "String")]
-    pub package: Package,
+    pub package: PackageName,
     /// Packages that were ordered.
     pub ordered: u64,
     /// Stages at which some of it is needed, first to last, each with the packages that must be there by then: waste is not in
@@ -84,7 +84,7 @@ pub struct StageReady {
 
 /// The pallet list: every package that comes on a truck, with what was counted. Work is no package.
 pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
-    let row = |number: &str, name: Said, stage: Stage, package: Package| {
+    let row = |number: &str, name: Said, stage: Stage, package: PackageName| {
         let count = delivery.counts.get(number);
         PalletRow {
             number: number.to_owned(),
@@ -121,7 +121,7 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
         .map(|number| {
             let line = takeoff.lines.iter().chain(&takeoff.off).find(|line| line.number == **number);
             let name = line.map_or(words::takeoff::NOT_ON_THE_ORDER.into(), |line| line.name.clone());
-            let (stage, package) = line.map_or((Stage::Wires, Package::of_kit("package")), |line| {
+            let (stage, package) = line.map_or((Stage::Wires, PackageName::of_kit("package")), |line| {
                 (line.stage, line.package.clone())
             });
             row(number, name, stage, package)

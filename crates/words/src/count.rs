@@ -13,6 +13,11 @@ impl Count {
         Self { number, shown: shown.into() }
     }
 
+    /// So many of what takes no plural: "3 × crate".
+    pub fn times(&self, thing: &str) -> String {
+        format!("{} × {thing}", self.shown)
+    }
+
     /// As it is shown.
     pub fn as_text(&self) -> &str {
         &self.shown

@@ -31,7 +31,7 @@ pub(crate) fn packages(name: &str, count: &Count, language: Language) -> String 
     });
     match known.get(name) {
         Some(nth) => counted(*nth, count.clone(), language),
-        None => format!("{} × {name}", count.shown),
+        None => count.times(name),
     }
 }
 
