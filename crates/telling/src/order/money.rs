@@ -25,8 +25,7 @@ fn in_threes(whole: &str) -> String {
 
 /// A difference, always with its sign: +1,204.50.
 pub(super) fn show_more(amount: Decimal) -> String {
-    let sign = if amount.is_sign_negative() && !amount.is_zero() { "" } else { "+" };
-    format!("{sign}{}", show_money(amount))
+    format!("{}{}", plus(amount), show_money(amount))
 }
 
 /// An amount with the sign of its currency before it: $14,962.65, −$1.00. A currency without a sign of its own stands as the
@@ -50,7 +49,7 @@ pub fn show_worth(amount: f64, currency: &str) -> String {
 }
 
 fn signed(amount: Decimal, digits: &str, currency: &str) -> String {
-    let minus = if amount.is_sign_negative() && !amount.is_zero() { "−" } else { "" };
+    let minus = if is_less(amount) { "−" } else { "" };
     match sign_of(currency) {
         Some(sign) => format!("{minus}{sign}{digits}"),
         None if currency.trim().is_empty() => format!("{minus}{digits}"),
@@ -60,8 +59,17 @@ fn signed(amount: Decimal, digits: &str, currency: &str) -> String {
 
 /// A difference of such amounts, always with its sign: +$1,204.50.
 pub fn show_sum_more(amount: Decimal, currency: &str) -> String {
-    let plus = if amount.is_sign_negative() && !amount.is_zero() { "" } else { "+" };
-    format!("{plus}{}", show_sum(amount, currency))
+    format!("{}{}", plus(amount), show_sum(amount, currency))
+}
+
+/// The sign of what is not less.
+fn plus(amount: Decimal) -> &'static str {
+    if is_less(amount) { "" } else { "+" }
+}
+
+/// Below zero: a zero may carry a sign too.
+fn is_less(amount: Decimal) -> bool {
+    amount.is_sign_negative() && !amount.is_zero()
 }
 
 /// Signs that are told apart everywhere, by ISO 4217 (Unicode CLDR has these for English; from memory).
