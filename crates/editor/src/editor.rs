@@ -26,7 +26,7 @@ use crate::windows::{self, Windows};
 use crate::{Document, Recovery, Selection, sample, show_home, text, theme};
 use chalkcourse_job::FindingKey;
 use chalkcourse_words::{Language, speak};
-use egui::{Context, Frame, Margin, Panel, Ui, ViewportCommand};
+use egui::{Context, Frame, Id, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 
 /// How the editor starts.
@@ -69,14 +69,12 @@ pub struct Editor {
     fingers: bool,
     /// A menu was open, or something beside the drawing had the keyboard, when this frame began.
     esc_is_taken: bool,
-    /// Something beside the drawing had the keyboard when the last frame ended.
-    keys_elsewhere: bool,
+    /// What had the focus when the last frame ended: Esc is for that first, and the toolkit takes the focus from it before this one.
+    focused: Option<Id>,
     /// The person goes from thing to thing by keys.
     by_keys: bool,
     /// What the start page keeps for itself.
     start_page: StartPage,
-    /// Something in a pane had the focus in the frame before: Esc is for that first.
-    had_focus: bool,
 }
 
 impl Editor {
@@ -122,10 +120,9 @@ impl Editor {
             frame_times: None,
             fingers: false,
             esc_is_taken: false,
-            keys_elsewhere: false,
+            focused: None,
             by_keys: false,
             start_page: StartPage::default(),
-            had_focus: false,
         };
         if let Some(path) = &options.frame_times {
             match FrameTimes::create(path) {
@@ -226,7 +223,7 @@ impl Editor {
     pub fn show(&mut self, ui: &mut Ui) {
         self.frame(ui);
         let ctx = ui.ctx().clone();
-        self.keys_elsewhere = commands::keys_are_elsewhere(&ctx);
+        self.focused = ctx.memory(egui::Memory::focused);
         self.ring_focus(&ctx);
     }
 
@@ -237,7 +234,7 @@ impl Editor {
             self.fingers = true;
             theme::for_fingers(&ctx);
         }
-        self.esc_is_taken = self.keys_elsewhere || egui::Popup::is_any_open(&ctx);
+        self.esc_is_taken = commands::is_elsewhere(self.focused) || egui::Popup::is_any_open(&ctx);
         self.answer_files(&ctx);
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
@@ -291,18 +288,22 @@ impl Editor {
         self.dialog.is_some() || self.files.typed.is_some()
     }
 
+    /// The menus and what stands beside them.
+    fn top_bar(&self, ui: &mut Ui, actions: &mut Actions) {
+        let frame = Frame::new().fill(theme::of(ui).panel).inner_margin(Margin::symmetric(10, 4));
+        let high = if self.fingers { 52.0 } else { 46.0 };
+        Panel::top("top bar").exact_size(high).frame(frame).show(ui, |ui| {
+            panels::top_bar(ui, &self.document, &self.state, &self.settings, actions);
+        });
+    }
+
     fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
         // What a row of the order's window points at is known from the frame before.
         let line = self.windows.pointed_line(&self.state).cloned();
         self.state.pointed = line.map_or(Pointed::Nothing, Pointed::Line);
         let p = theme::of(ui);
         let frame = |x: i8, y: i8| Frame::new().fill(p.panel).inner_margin(Margin::symmetric(x, y));
-        Panel::top("top bar").exact_size(if self.fingers { 52.0 } else { 46.0 }).frame(frame(10, 4)).show(
-            ui,
-            |ui| {
-                panels::top_bar(ui, &self.document, &self.state, &self.settings, actions);
-            },
-        );
+        self.top_bar(ui, actions);
         Panel::bottom("status").exact_size(if self.fingers { 46.0 } else { 34.0 }).frame(frame(12, 2)).show(
             ui,
             |ui| {

@@ -5,7 +5,7 @@ use super::{Command, table};
 use crate::action::Action;
 use crate::state::{DRAWING, HOUSE};
 use egui::text_selection::LabelSelectionState;
-use egui::{Event, KeyboardShortcut, Modifiers};
+use egui::{Event, Id, KeyboardShortcut, Modifiers};
 
 /// What the keys of this frame ask for. `drawing` while a side of an outline is drawn.
 pub(crate) fn pressed(ctx: &egui::Context, drawing: bool) -> Vec<Action> {
@@ -37,15 +37,15 @@ fn of_clipboard(ctx: &egui::Context) -> Vec<Action> {
     })
 }
 
-/// Whether something beside the drawing, or the house in space, has the keyboard.
-pub(crate) fn keys_are_elsewhere(ctx: &egui::Context) -> bool {
-    let drawings = [DRAWING, HOUSE].map(egui::Id::unique);
-    ctx.memory(|memory| memory.focused().is_some_and(|focused| !drawings.contains(&focused)))
+/// Whether what has the focus is neither the drawing nor the house in space.
+pub(crate) fn is_elsewhere(focused: Option<Id>) -> bool {
+    let drawings = [DRAWING, HOUSE].map(Id::unique);
+    focused.is_some_and(|focused| !drawings.contains(&focused))
 }
 
 fn by_keys(ctx: &egui::Context, drawing: bool) -> Vec<Command> {
     let typing = ctx.text_edit_focused();
-    let elsewhere = keys_are_elsewhere(ctx);
+    let elsewhere = is_elsewhere(ctx.memory(egui::Memory::focused));
     let all = table::TABLE.iter().flat_map(|(command, entry)| entry.keys.iter().map(|key| (*command, *key)));
     let mut all: Vec<(Command, Chord)> =
         all.filter(|(_, key)| key.heard(typing, elsewhere, drawing)).collect();

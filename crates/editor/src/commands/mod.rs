@@ -9,7 +9,7 @@ mod keys;
 mod table;
 
 pub(crate) use entry::{Marked, Menu};
-pub(crate) use keys::{keys_are_elsewhere, pressed};
+pub(crate) use keys::{is_elsewhere, pressed};
 pub(crate) use table::Command;
 
 use crate::action::Action;

@@ -136,8 +136,9 @@ impl Editor {
 
     /// Esc in a pane hands the keyboard back to the drawing; a field that is typed in has it first, and so has a menu.
     pub(super) fn esc_leaves_pane(&mut self, ctx: &egui::Context) {
-        let typing = std::mem::replace(&mut self.had_focus, focused_in_pane(ctx, self.state.desk.keys()));
-        if self.state.desk.keys() == Pane::Drawing || typing || egui::Popup::is_any_open(ctx) {
+        let keys = self.state.desk.keys();
+        let typing = self.focused.is_some_and(|focused| focused != node(keys));
+        if keys == Pane::Drawing || typing || egui::Popup::is_any_open(ctx) {
             return;
         }
         if ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, egui::Key::Escape)) {
@@ -178,11 +179,6 @@ fn node(pane: Pane) -> Id {
         Pane::House => Id::unique(HOUSE),
         pane => windows::node(pane),
     }
-}
-
-/// Whether something within a pane has the focus, not the pane as a whole.
-fn focused_in_pane(ctx: &egui::Context, pane: Pane) -> bool {
-    ctx.memory(|memory| memory.focused()).is_some_and(|focused| focused != node(pane))
 }
 
 /// Draws tabs and splits in the window's look, and each pane in its place.

@@ -2,8 +2,8 @@
 
 use super::Editor;
 use crate::action::{Action, Actions};
-use crate::{Document, panels, sample, start_page, theme};
-use egui::{Frame, Margin, Panel, Ui};
+use crate::{Document, sample, start_page};
+use egui::Ui;
 
 impl Editor {
     /// Goes to the page that a window begins with; under it lies an empty job.
@@ -16,12 +16,7 @@ impl Editor {
     /// The window while it shows the start page: menus above it, and what asks or helps over it.
     pub(super) fn at_start(&mut self, ui: &mut Ui, mut actions: Actions) {
         let ctx = ui.ctx().clone();
-        let p = theme::of(ui);
-        let frame = Frame::new().fill(p.panel).inner_margin(Margin::symmetric(10, 4));
-        let high = if self.fingers { 52.0 } else { 46.0 };
-        Panel::top("top bar").exact_size(high).frame(frame).show(ui, |ui| {
-            panels::top_bar(ui, &self.document, &self.state, &self.settings, &mut actions);
-        });
+        self.top_bar(ui, &mut actions);
         egui::CentralPanel::no_frame().show(ui, |ui| {
             start_page::page(ui, &mut self.start_page, &self.settings, &mut actions);
         });
