@@ -4,3 +4,16 @@ use super::*;
 fn words_are_found_without_accents() {
     assert_eq!(plain("Lista de VERIFICACIÓN"), "lista de verificacion");
 }
+
+#[test]
+fn data_is_told_by_its_english_and_what_nobody_knows_as_it_is() {
+    for say in DATA {
+        assert_eq!(of_data(say.within(Language::ENGLISH)), say.within(Language::ENGLISH));
+    }
+    assert_eq!(of_data("Not known to anyone"), "Not known to anyone");
+}
+
+#[test]
+fn a_face_that_says_so_is_not_told_twice() {
+    assert_eq!([face_heading("South"), face_heading("Face 1")], ["Face South", "Face 1"]);
+}

@@ -40,6 +40,13 @@ fn packages_are_counted_by_the_name_that_a_kit_has_for_one() {
 }
 
 #[test]
+fn several_stand_one_after_the_other_with_something_between() {
+    let list = |names: &[&str]| String::from(Said::listed(names.iter().map(|name| Said::own(*name)), ", "));
+    assert_eq!([list(&[]), list(&["a"]), list(&["a", "b", "c"])], ["", "a", "a, b, c"]);
+    assert_eq!(Count::shown(0.5, "1/2").as_text(), "1/2");
+}
+
+#[test]
 fn silence_is_told_from_words() {
     let (said, heard) = silent(|| later::common::modules(3_usize));
     assert_eq!(heard, None);
