@@ -3,8 +3,8 @@
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, Orientation, PartId, PartKind, Penetration, PenetrationId,
-    PenetrationKind, Place, Resolved, RoofPart, Shape, Site, apply, builtin_kit, builtin_prices,
+    Block, BlockId, Cell, Edit, Face, FaceId, GeoPoint, Orientation, PartId, PartKind, Penetration,
+    PenetrationId, PenetrationKind, Resolved, RoofPart, Shape, Site, apply, builtin_kit, builtin_prices,
     builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
@@ -29,7 +29,7 @@ impl Draw {
         job.site = Site {
             address: format!("{name}, Tamsin Bluff"),
             notes: notes.to_owned(),
-            place: Some(Place { latitude: 39.1, longitude: -84.5 }),
+            place: Some(GeoPoint { latitude: 39.1, longitude: -84.5 }),
             ..Site::default()
         };
         Self(job)

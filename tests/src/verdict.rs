@@ -82,7 +82,7 @@ pub fn claims_of(job: &Resolved, faces: &[FaceId], mode: Mode) -> Result<(Vec<Cl
         fills.iter().fold(job.clone(), |job, fill| apply(&job, &fill_edit(&job, fill)).unwrap_or(job));
     let claims = fills
         .into_iter()
-        .map(|fill| Claim { face: fill.face, laid: fill.modules, most: fill.bound, words: fill.claim })
+        .map(|fill| Claim { face: fill.face, laid: fill.modules, most: fill.bound, words: fill.claim.into() })
         .collect();
     Ok((claims, after))
 }

@@ -13,10 +13,10 @@ mod random_jobs;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, FindingKey, History, NoFiles, OrderChoices,
-    Orientation, PartId, PartKind, Penetration, PenetrationId, PenetrationKind, Place, PlanMove, Quantity,
-    Required, Resolved, RoofPart, Shape, Subject, Waiver, apply, builtin_kit, builtin_prices,
-    builtin_rule_books, edits_to_text, job_from_text, job_to_text, script_from_text,
+    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, FindingKey, GeoPoint, History, NoFiles, OrderChoices,
+    Orientation, PartId, PartKind, Penetration, PenetrationId, PenetrationKind, PlanMove, Quantity, Required,
+    Resolved, RoofPart, Shape, Subject, Waiver, apply, builtin_kit, builtin_prices, builtin_rule_books,
+    edits_to_text, job_from_text, job_to_text, script_from_text,
 };
 use proptest::prelude::*;
 use std::path::Path;
@@ -107,7 +107,7 @@ fn edit(job: &Resolved, (what, at, x, y, n): Dice) -> Option<Edit> {
             site.building.street_sides =
                 vec![Azimuth::from_degrees(x * 77.7), Azimuth::from_degrees(y * 33.3)];
             site.building.eave_height = Some(Length::from_metres(y.abs() + 1.0));
-            site.place = Some(Place { latitude: x * 20.0, longitude: y * 50.0 });
+            site.place = Some(GeoPoint { latitude: x * 20.0, longitude: y * 50.0 });
             Edit::SetSite(site)
         }
         17 => Edit::SetUnits(if n % 2 == 0 { Units::Metric } else { Units::FeetInches }),

@@ -297,7 +297,7 @@ fn the_kit_says_how_rows_and_rails_lie() {
     let worth = Mode::ByWorth(Worth { module: 400.0, by_area: false });
     for mode in [Mode::OneGrid, Mode::SlidingRows, Mode::OnCourses, Mode::WholeBlocks(2), worth] {
         let (fill, after) = filled(&job, face, mode);
-        assert!(fill.modules > 0 && fill.claim.contains("above a course line"), "{}", fill.claim);
+        assert!(fill.modules > 0 && fill.claim.now().contains("above a course line"), "{}", fill.claim);
         for told in chalkcourse_plan::coursing(&after, face, None).unwrap().blocks {
             let above = told.laid.base.above / 0.0254;
             assert!(above <= 0.25 + 1e-6, "{mode:?}: {above} in");

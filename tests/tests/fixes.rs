@@ -267,7 +267,7 @@ fn what_one_step_clears_at_a_loss_a_sequence_clears_without() {
     let best = offered.best().unwrap();
     assert_eq!((best.steps.len(), best.lost), (2, 0), "{offered:#?}");
     assert_holds(&job, &plan.findings, over, best);
-    let words = fix_words(&job, best, Seen::Plan);
+    let words = String::from(fix_words(&job, best, Seen::Plan));
     assert!(words.starts_with("First move block A ") && words.contains(", then move block B "), "{words}");
     // With the other one locked, modules have to go.
     job.blocks[1].locked = true;

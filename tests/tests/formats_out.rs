@@ -9,7 +9,7 @@
 
 use chalkcourse_exchange::{LocalPlan, house_to_glb, outlines_from_geojson, plan_to_geojson};
 use chalkcourse_geometry::{Length, Pitch, Polygon, dvec2};
-use chalkcourse_job::{Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book};
+use chalkcourse_job::{GeoPoint, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs, Standing, raise_roof};
 use chalkcourse_solid::{Kind, Show, solid};
@@ -136,7 +136,7 @@ fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
         "without a place there is no longitude"
     );
     for place in [(39.1, -84.5), (59.9, 10.75), (-33.9, 151.2), (0.0, 0.0)] {
-        let place = Place { latitude: place.0, longitude: place.1 };
+        let place = GeoPoint { latitude: place.0, longitude: place.1 };
         job.site.place = Some(place);
         let text = plan_to_geojson(&job, &layout, &Standing::default()).unwrap();
         let GeoJson::FeatureCollection(all) = text.parse().unwrap() else { panic!("a collection") };
@@ -167,6 +167,6 @@ fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
             assert!(middle.distance(face.plan.bounds().unwrap().centre()) < 2e-3);
         }
     }
-    job.site.place = Some(Place { latitude: 10.0, longitude: 180.0 });
+    job.site.place = Some(GeoPoint { latitude: 10.0, longitude: 180.0 });
     assert!(plan_to_geojson(&job, &layout, &Standing::default()).unwrap_err().to_string().contains("180th"));
 }

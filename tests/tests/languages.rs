@@ -79,7 +79,7 @@ fn findings_checklist_and_order_are_said_in_spanish() {
             for finding in plan.findings.iter().filter(|f| job.faces.len() < 50 && rules.insert(f.rule)) {
                 let found = fixes(&job, &plan, &finding.key, &|| false);
                 for (fix, seen) in found.offered().into_iter().zip([Seen::Text, Seen::Plan, Seen::FaceOn]) {
-                    hear(&speaking(Language::SPANISH, || fix_words(&job, fix, seen)));
+                    hear(&fix_words(&job, fix, seen).within(Language::SPANISH));
                 }
             }
             for rule in speaking(Language::SPANISH, || chalkcourse_telling::checked(&job)) {

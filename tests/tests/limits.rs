@@ -5,7 +5,7 @@
 mod limits_by_hand;
 mod random_jobs;
 
-use chalkcourse_geometry::fit::{Allowed, Part, Place, Tile, stands};
+use chalkcourse_geometry::fit::{Allowed, Part, Tile, TilePlace, stands};
 use chalkcourse_geometry::{Convex, DVec2, EdgeKind, Length, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{
     Block, BlockId, FaceId, Limit, Orientation, PenetrationKind, RailLimits, Resolved, builtin_rule_book,
@@ -177,7 +177,7 @@ impl Trial {
 
     fn may_lie(&self, at: DVec2) -> bool {
         let tile = Tile { size: self.size, gap: DVec2::ZERO };
-        stands(&self.allowed, &tile, &[Place { at, lowest: true }]).unwrap()[0]
+        stands(&self.allowed, &tile, &[TilePlace { at, lowest: true }]).unwrap()[0]
     }
 
     /// Whether one of some keep-outs stops the module, when it is so much wider on all sides.

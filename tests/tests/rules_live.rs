@@ -7,7 +7,7 @@ use chalkcourse_geometry::{EdgeKind, Length, Units, dvec2};
 use chalkcourse_job::{Block, Cell, Edit, Resolved, apply};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Evaluator, evaluate};
-use chalkcourse_rules::{Checker, RULES, Ran, Unit, check};
+use chalkcourse_rules::{Checker, RULES, RuleRun, Unit, check};
 use chalkcourse_tests::samples;
 use proptest::prelude::*;
 use random_jobs::jobs;
@@ -98,7 +98,7 @@ proptest! {
 }
 
 /// How often rules ran for each kind of thing.
-fn counts(ran: &[Ran]) -> BTreeMap<&'static str, usize> {
+fn counts(ran: &[RuleRun]) -> BTreeMap<&'static str, usize> {
     let mut counts = BTreeMap::new();
     for run in ran {
         let kind = match run.on {
@@ -119,7 +119,7 @@ fn one_block_moves_and_the_other_199_are_left_alone() {
     let job = samples::mill_row();
     let mut evaluator = Evaluator::default();
     evaluator.evaluate(&job);
-    let first = counts(evaluator.rules_ran());
+    let first = counts(evaluator.rule_runs());
     assert!(
         first["block"] >= 200 * 5 && first["face"] >= 200 * 4 && first["penetration"] >= 100,
         "{first:?}"
@@ -130,10 +130,10 @@ fn one_block_moves_and_the_other_199_are_left_alone() {
     let next = apply(&job, &Edit::PutBlock(to)).unwrap();
     let plan = evaluator.evaluate(&next);
     assert_eq!(plan.findings, evaluate(&next).findings);
-    let again = counts(evaluator.rules_ran());
+    let again = counts(evaluator.rule_runs());
     assert!(!again.contains_key("penetration"), "{again:?}");
     assert!(again["block"] <= RULES.len() && again["face"] <= RULES.len() && again["whole"] <= RULES.len());
-    for run in evaluator.rules_ran() {
+    for run in evaluator.rule_runs() {
         match run.on {
             Unit::Block(block) => assert_eq!(block, moving.id, "{}", run.rule),
             Unit::Face(face) => assert_eq!(face, moving.face, "{}", run.rule),
@@ -142,12 +142,12 @@ fn one_block_moves_and_the_other_199_are_left_alone() {
     }
     // What is about the roof as drawn is not run again, nor what is about one pitch.
     for code in ["outline", "height-gap", "near-miss", "shingle-slope", "underlayment"] {
-        assert!(evaluator.rules_ran().iter().all(|run| run.rule != code), "{code} ran again");
+        assert!(evaluator.rule_runs().iter().all(|run| run.rule != code), "{code} ran again");
     }
 
     // Nothing moved: nothing but what looks over the whole job.
     evaluator.evaluate(&next);
-    assert_eq!(counts(evaluator.rules_ran()).into_keys().collect::<Vec<_>>(), ["whole"]);
+    assert_eq!(counts(evaluator.rule_runs()).into_keys().collect::<Vec<_>>(), ["whole"]);
 }
 
 /// A pipe moves: what is about its face and the block there is run again, the other 199 faces are not.
@@ -163,7 +163,7 @@ fn a_pipe_moves() {
     assert_eq!(plan.findings, evaluate(&next).findings);
     let home = plan.layout.penetration(pipe.id).unwrap().home.unwrap();
     let face = plan.layout.faces[home].id;
-    for run in evaluator.rules_ran() {
+    for run in evaluator.rule_runs() {
         match run.on {
             Unit::Face(on) => assert_eq!(on, face, "{}", run.rule),
             Unit::Penetration(id) => assert_eq!(id, pipe.id, "{}", run.rule),

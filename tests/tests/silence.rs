@@ -4,8 +4,10 @@
 #![allow(clippy::unwrap_used, clippy::panic, missing_docs, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_job::{Resolved, Stage};
-use chalkcourse_plan::{Evaluator, Plan, evaluate, findings_text, order_text_by, plan_report};
-use chalkcourse_plan::{Offers, pallet_report};
+use chalkcourse_plan::{
+    Evaluator, Fill, Mode, Offers, Plan, Seen, Size, Target, Way, Worth, evaluate, fill, fills_text,
+    findings_text, fix_words, fixes, hold_back, order_text_by, pallet_report, plan_report,
+};
 use chalkcourse_takeoff::{compare, pallet, stages_ready};
 use chalkcourse_telling::order::By;
 use chalkcourse_tests::{houses, samples};
@@ -65,4 +67,58 @@ fn a_plan_is_told_in_the_language_of_its_reader() {
         let [one, other] = [0, 1].map(|nth| speaking(Language::ALL[nth], || told(&job, &plans[0])));
         assert_ne!(one, other, "{name} sounds alike in two languages");
     }
+}
+
+/// Ways to fill one face, of each kind of claim.
+fn modes() -> [Mode; 6] {
+    [
+        Mode::SlidingRows,
+        Mode::OneGrid,
+        Mode::OnCourses,
+        Mode::WholeBlocks(2),
+        Mode::ByWorth(Worth { module: 500.0, by_area: false }),
+        Mode::ToNumber(Target { size: Size::Modules(3), way: Way::Cheapest }),
+    ]
+}
+
+/// A claim outlives a switch of the language: it is made without words, with what holds the fill back.
+#[test]
+fn a_fill_is_claimed_without_words() {
+    let job = houses::usual(3).job;
+    let face = job.faces.iter().max_by(|a, b| a.outline.area().total_cmp(&b.outline.area())).unwrap().id;
+    let of = |mode: Mode| -> Vec<Fill> {
+        let mut fills = fill(&job, &[face], mode, &|| false).unwrap();
+        fills[0].held = Some(hold_back(&job, &fills[0], mode, &|| false).unwrap());
+        fills
+    };
+    for mode in modes() {
+        let (fills, said) = silent(|| of(mode));
+        assert_eq!(said, None, "{mode:?}: put into words while filling");
+        let spanish = speaking(Language::SPANISH, || of(mode));
+        assert_eq!(fills, spanish, "{mode:?}");
+        let plan = evaluate(&job);
+        let [one, other] = Language::ALL.map(|language| {
+            speaking(language, || (fills_text(&job, &fills, &plan), fills[0].claim.to_string()))
+        });
+        assert!(one.0 != other.0 && one.1 != other.1, "{mode:?} sounds alike in two languages: {}", one.1);
+    }
+}
+
+/// So does what a fix is called: it stands in the list of steps for as long as the job is open.
+#[test]
+fn a_fix_is_named_without_words() {
+    let mut named = 0;
+    for (name, job) in jobs() {
+        let plan = evaluate(&job);
+        for finding in &plan.findings {
+            let found = fixes(&job, &plan, &finding.key, &|| false);
+            for fix in found.offered() {
+                let (words, said) = silent(|| fix_words(&job, fix, Seen::Plan));
+                assert_eq!(said, None, "{name}: {words} was put into words");
+                assert_ne!(words.within(Language::ENGLISH), words.within(Language::SPANISH), "{name}");
+                named += 1;
+            }
+        }
+    }
+    assert!(named >= 5, "there is something to mend: {named}");
 }

@@ -5,7 +5,7 @@
 mod random_jobs;
 
 use calamine::{Data, Reader, Xlsx};
-use chalkcourse_job::{Edit, Place, Resolved, apply};
+use chalkcourse_job::{Edit, GeoPoint, Resolved, apply};
 use chalkcourse_picture::{Camera, Caption, CaptionError, Detail, Light, Look, Picture, Scene, Shot};
 use chalkcourse_plan::{
     By, CAUTION, FitUpAsked, Mode, NOT_TO_BUILD, Offers, Plan, Standing, apply_script, compare,
@@ -263,7 +263,7 @@ fn claim_of_a_fill(job: &Resolved) {
     for output in [Output::Fills(&fills), Output::FillsJson(&fills)] {
         let made = output.made(&next, &plan).unwrap();
         let Made::Text(text) = &made else { panic!("{}", output.code()) };
-        has(&plain(text), &fills[0].claim, output.code());
+        has(&plain(text), &fills[0].claim.now(), output.code());
         stands_on(&output, made, &next, &plan);
     }
 }
@@ -275,7 +275,7 @@ fn every_sample_says_where_it_stands_on_every_kind_of_output() {
             continue;
         }
         // On no globe there is no longitude.
-        job.site.place = Some(Place { latitude: 39.1, longitude: -84.5 });
+        job.site.place = Some(GeoPoint { latitude: 39.1, longitude: -84.5 });
         for language in [Language::ENGLISH, Language::SPANISH] {
             speaking(language, || {
                 let made = stands_on_all(&job, true);

@@ -6,7 +6,7 @@ use anyhow::Context;
 use chalkcourse_exchange::{Listing, find, list};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{
-    Place, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
+    GeoPoint, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, write_atomically,
 };
 use chalkcourse_plan::{area_text, evaluate};
 use chalkcourse_sheets::Output;
@@ -160,11 +160,11 @@ impl Export {
     }
 }
 
-fn place(text: &str) -> anyhow::Result<Place> {
+fn place(text: &str) -> anyhow::Result<GeoPoint> {
     let degrees = |words: &str| words.trim().parse::<f64>().ok();
     text.split_once(',')
         .and_then(|(latitude, longitude)| {
-            Some(Place { latitude: degrees(latitude)?, longitude: degrees(longitude)? })
+            Some(GeoPoint { latitude: degrees(latitude)?, longitude: degrees(longitude)? })
         })
         .filter(|place| place.is_on_globe())
         .with_context(|| words::commandline::cant_read_a_place(&format_args!("{text:?}")))

@@ -6,7 +6,7 @@ use crate::state::{
 use chalkcourse_geometry::{DVec2, Units};
 use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
 use chalkcourse_plan::{Align, RaiseAs, Spread};
-use chalkcourse_words::Language;
+use chalkcourse_words::{Language, Said};
 use egui::Vec2;
 use std::path::PathBuf;
 
@@ -14,11 +14,11 @@ use std::path::PathBuf;
 #[derive(Clone, Debug)]
 pub(crate) enum Action {
     /// Take a step.
-    Edit(String, Edit),
+    Edit(Said, Edit),
     /// Take a step and then hold something.
-    EditAndSelect(String, Edit, Selection),
+    EditAndSelect(Said, Edit, Selection),
     /// Show what a gesture would do.
-    Preview(String, Edit),
+    Preview(Said, Edit),
     /// End the gesture as one step.
     Commit,
     /// End the gesture as if it had not been.

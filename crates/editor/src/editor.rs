@@ -169,7 +169,8 @@ impl Editor {
         match &self.state.pointed {
             Pointed::Nothing => None,
             Pointed::Finding(key) | Pointed::Fix(key, _) => Some(key.to_string()),
-            Pointed::Line(row) | Pointed::Term(row, _) | Pointed::Near(_, row) => Some(row.clone()),
+            Pointed::Line(row) | Pointed::Term(row, _) => Some(row.clone()),
+            Pointed::Near(_, line) => Some(line.to_string()),
         }
     }
 
@@ -187,12 +188,12 @@ impl Editor {
         }
     }
 
-    /// From here on all words are in `language`. A plan has none; what a fill claims is told in the old one, and forgotten.
+    /// From here on all words are in `language`. Plans, claims and steps have none; what was said of a trouble is forgotten.
     fn speak(&mut self, language: Language) {
         speak(language);
         self.language = language;
         self.settings.language = Some(language.code().to_owned());
-        self.state.fill.forget();
+        self.state.fill.said.clear();
         self.state.said.clear();
     }
 

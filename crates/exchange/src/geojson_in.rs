@@ -3,7 +3,7 @@
 use crate::local::without_repeats;
 use crate::{LocalPlan, MOST_CORNERS, MOST_REACH};
 use chalkcourse_geometry::{DVec2, Defect, Polygon};
-use chalkcourse_job::Place;
+use chalkcourse_job::GeoPoint;
 use chalkcourse_words as words;
 use geojson::{GeoJson, GeometryValue, JsonObject, Position};
 
@@ -13,7 +13,7 @@ pub struct Outline {
     /// Its `name`, or where it stands in the file; a second one of a name has a number behind it.
     pub name: String,
     /// Where on the globe its middle is: the origin of the outline's plan.
-    pub place: Place,
+    pub place: GeoPoint,
     /// Metres east and north of its middle, holes (courtyards) too; or why it can't be used.
     pub outline: Result<Polygon, GeoJsonError>,
 }
@@ -176,13 +176,13 @@ fn check_crs(foreign: Option<&JsonObject>) -> Result<(), GeoJsonError> {
     }
 }
 
-fn local_outline(name: &str, rings: &[Vec<Position>]) -> (Place, Result<Polygon, GeoJsonError>) {
-    let nowhere = Place { latitude: 0.0, longitude: 0.0 };
+fn local_outline(name: &str, rings: &[Vec<Position>]) -> (GeoPoint, Result<Polygon, GeoJsonError>) {
+    let nowhere = GeoPoint { latitude: 0.0, longitude: 0.0 };
     let corners = rings.iter().map(Vec::len).sum();
     if corners > MOST_CORNERS {
         return (nowhere, Err(GeoJsonError::TooManyCorners { name: name.to_owned(), corners }));
     }
-    let rings: Result<Vec<Vec<Place>>, _> = rings.iter().map(|ring| degrees(name, ring)).collect();
+    let rings: Result<Vec<Vec<GeoPoint>>, _> = rings.iter().map(|ring| degrees(name, ring)).collect();
     let rings = match rings {
         Ok(rings) => rings,
         Err(error) => return (nowhere, Err(error)),
@@ -216,10 +216,10 @@ fn local_outline(name: &str, rings: &[Vec<Position>]) -> (Place, Result<Polygon,
     }
 }
 
-fn degrees(name: &str, ring: &[Position]) -> Result<Vec<Place>, GeoJsonError> {
+fn degrees(name: &str, ring: &[Position]) -> Result<Vec<GeoPoint>, GeoJsonError> {
     let place = |(index, position): (usize, &Position)| {
         let number = |at: usize| position.as_slice().get(at).copied().unwrap_or(f64::NAN);
-        let place = Place { latitude: number(1), longitude: number(0) };
+        let place = GeoPoint { latitude: number(1), longitude: number(0) };
         place.is_on_globe().then_some(place).ok_or_else(|| GeoJsonError::NotDegrees {
             name: name.to_owned(),
             position: index + 1,

@@ -2,7 +2,7 @@
 
 use crate::LocalPlan;
 use chalkcourse_geometry::{DVec2, Polygon};
-use chalkcourse_job::{Place, Resolved};
+use chalkcourse_job::{GeoPoint, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{CAUTION, Standing};
 use chalkcourse_words as words;
@@ -105,7 +105,7 @@ fn ring_of(plan: &LocalPlan, ring: &[DVec2]) -> Result<Vec<Position>, GeoJsonOut
         if corner.length() > crate::MOST_REACH {
             return Err(GeoJsonOutError::TooFar);
         }
-        let Place { latitude, longitude } = plan.place(corner);
+        let GeoPoint { latitude, longitude } = plan.place(corner);
         // plan.place() wraps: what jumps to the other side of the globe is over the date line
         if (longitude - plan.origin.longitude).abs() > 180.0 {
             return Err(GeoJsonOutError::DateLine);

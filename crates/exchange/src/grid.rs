@@ -2,7 +2,7 @@
 
 use crate::local::{GREAT_RADIUS, radii};
 use chalkcourse_geometry::{DVec2, DVec3, dvec2};
-use chalkcourse_job::Place;
+use chalkcourse_job::GeoPoint;
 use chalkcourse_words as words;
 
 /// What the coordinates of a file are.
@@ -76,8 +76,8 @@ impl Grid {
     }
 
     /// Where on the globe a point of the grid is, where that can be told.
-    pub(crate) fn place(self, origin: DVec2) -> Option<Place> {
-        let place = Place {
+    pub(crate) fn place(self, origin: DVec2) -> Option<GeoPoint> {
+        let place = GeoPoint {
             latitude: mercator_latitude(origin.y).to_degrees(),
             longitude: (origin.x / GREAT_RADIUS).to_degrees(),
         };

@@ -2,7 +2,7 @@
 
 use crate::ImportError;
 use chalkcourse_geometry::{Defect, Length, Plane, Polygon, Units};
-use chalkcourse_job::{Edit, Face, FaceId, Place, Resolved, Site};
+use chalkcourse_job::{Edit, Face, FaceId, GeoPoint, Resolved, Site};
 use chalkcourse_plan::{RaiseAs, area_text, raise_roof};
 use chalkcourse_words as words;
 
@@ -16,7 +16,7 @@ pub struct House {
     /// What the file says of its shape.
     pub shape: HouseShape,
     /// Where on the globe its middle is, where the file tells.
-    pub place: Option<Place>,
+    pub place: Option<GeoPoint>,
     /// What a person should know before trusting it, in sentences.
     pub notes: Vec<String>,
 }

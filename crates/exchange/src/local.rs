@@ -1,7 +1,7 @@
 //! A level plan around a point on the globe.
 
 use chalkcourse_geometry::{DVec2, dvec2};
-use chalkcourse_job::Place;
+use chalkcourse_job::GeoPoint;
 
 /// Degrees of WGS 84 to metres east and north of a point, and back.
 ///
@@ -11,7 +11,7 @@ use chalkcourse_job::Place;
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LocalPlan {
     /// Its origin.
-    pub origin: Place,
+    pub origin: GeoPoint,
     /// Metres a degree, east and north.
     scale: DVec2,
 }
@@ -30,7 +30,7 @@ pub(crate) fn radii(latitude: f64) -> DVec2 {
 
 impl LocalPlan {
     /// The plan around a point.
-    pub fn around(origin: Place) -> Self {
+    pub fn around(origin: GeoPoint) -> Self {
         let latitude = origin.latitude.to_radians();
         let radii = radii(latitude);
         let scale = dvec2(radii.x * latitude.cos(), radii.y) * std::f64::consts::PI / 180.0;
@@ -38,16 +38,16 @@ impl LocalPlan {
     }
 
     /// Metres east and north of the origin; over the date line the short way is meant.
-    pub fn metres(&self, place: Place) -> DVec2 {
+    pub fn metres(&self, place: GeoPoint) -> DVec2 {
         let east = (place.longitude - self.origin.longitude + 540.0).rem_euclid(360.0) - 180.0;
         dvec2(east, place.latitude - self.origin.latitude) * self.scale
     }
 
     /// The point on the globe at metres east and north of the origin.
-    pub fn place(&self, metres: DVec2) -> Place {
+    pub fn place(&self, metres: DVec2) -> GeoPoint {
         let degrees = metres / self.scale;
         let longitude = (self.origin.longitude + degrees.x + 540.0).rem_euclid(360.0) - 180.0;
-        Place { latitude: self.origin.latitude + degrees.y, longitude }
+        GeoPoint { latitude: self.origin.latitude + degrees.y, longitude }
     }
 }
 
@@ -69,7 +69,7 @@ mod tests {
     /// length-of-a-degree tables give 111,015.9 and 86,629.8, from memory).
     #[test]
     fn a_thousandth_of_a_degree() {
-        let at = |latitude, longitude| Place { latitude, longitude };
+        let at = |latitude, longitude| GeoPoint { latitude, longitude };
         let size = LocalPlan::around(at(39.0005, -84.5)).metres(at(39.0015, -84.499));
         assert!((size.x - 86.63).abs() < 0.01 && (size.y - 111.015).abs() < 0.01, "{size}");
         let over_the_line = LocalPlan::around(at(0.0, 179.9999)).metres(at(0.0, -179.9999));
@@ -79,7 +79,7 @@ mod tests {
     proptest! {
         #[test]
         fn there_and_back(latitude in -85.0..85.0f64, longitude in -180.0..180.0f64, x in -500.0..500.0f64, y in -500.0..500.0f64) {
-            let plan = LocalPlan::around(Place { latitude, longitude });
+            let plan = LocalPlan::around(GeoPoint { latitude, longitude });
             let back = plan.metres(plan.place(dvec2(x, y)));
             prop_assert!(back.distance(dvec2(x, y)) < 1e-5, "{back}");
         }

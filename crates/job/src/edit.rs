@@ -150,7 +150,7 @@ pub enum EditError {
     /// Parts stand in each other so nearly that rounding leaves no answer.
     #[error("{}", words::job::the_parts_of_the_house(&format_args!("{_0}")))]
     Tangled(chalkcourse_geometry::envelope::Tangle),
-    /// A face of a part is none to be drawn.
+    /// A face that a part of the house makes can only be changed through that part.
     #[error("{}", words::job::face_follows_from_a_part(&name))]
     FollowsPart {
         /// The face.

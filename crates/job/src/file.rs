@@ -456,7 +456,7 @@ mod tests {
         });
         refused(&job_to_text(&wrong).unwrap(), &["waivers[0].reason", "reason"]);
         let mut nowhere = job();
-        nowhere.site.place = Some(crate::Place { latitude: 39.1, longitude: 275.5 });
+        nowhere.site.place = Some(crate::GeoPoint { latitude: 39.1, longitude: 275.5 });
         refused(&job_to_text(&nowhere).unwrap(), &["site.place", "275.5", "-180 to 180"]);
     }
 }

@@ -92,7 +92,7 @@ impl History {
     ///
     /// # Errors
     /// [`EditError`]; the job stays as it was.
-    pub fn edit(&mut self, label: &str, edit: &Edit) -> Result<bool, EditError> {
+    pub fn edit(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<bool, EditError> {
         self.preview(label, edit).inspect_err(|_| self.preview = None)?;
         Ok(self.commit())
     }
@@ -101,10 +101,10 @@ impl History {
     ///
     /// # Errors
     /// [`EditError`]; what was shown before stays.
-    pub fn preview(&mut self, label: &str, edit: &Edit) -> Result<(), EditError> {
+    pub fn preview(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<(), EditError> {
         let next = apply(self.settled(), edit)?;
         let (job, edit) = (Arc::new(next), Some(Arc::new(edit.clone())));
-        self.preview = Some(Step { label: Said::own(label), job, edit, after: None });
+        self.preview = Some(Step { label: label.into(), job, edit, after: None });
         Ok(())
     }
 

@@ -108,20 +108,20 @@ pub struct Site {
     pub building: Building,
     /// Where on the globe the plan has its origin.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub place: Option<Place>,
+    pub place: Option<GeoPoint>,
 }
 
 /// A point on the globe, in degrees of WGS 84.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-pub struct Place {
+pub struct GeoPoint {
     /// North of the equator, -85 to 85.
     pub latitude: f64,
     /// East of Greenwich, -180 to 180.
     pub longitude: f64,
 }
 
-impl Place {
+impl GeoPoint {
     /// Whether both numbers are degrees where people build: up to 85° of latitude, so that no pole is near.
     pub fn is_on_globe(self) -> bool {
         (-85.0..=85.0).contains(&self.latitude) && (-180.0..=180.0).contains(&self.longitude)

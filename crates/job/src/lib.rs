@@ -60,7 +60,7 @@ pub use file::{
 pub use finding_key::{FindingKey, KeyError, Matter, Missing, Subject, WAIVER};
 pub use history::{History, Past, PastPlace};
 pub use holds::Holds;
-pub use job::{BlockId, Building, Exposure, FaceId, Job, PartId, PenetrationId, Place, Site};
+pub use job::{BlockId, Building, Exposure, FaceId, GeoPoint, Job, PartId, PenetrationId, Site};
 pub use kit::{
     Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, Electrical, Fastener, Flashing,
     Group, HoldDown, Kit, Laying, LoadWay, Measure, ModuleSpec, OnPath, OtherStick, Package, Part,

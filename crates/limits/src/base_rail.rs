@@ -4,8 +4,8 @@
 //! on one snapped line, and the starter and the drip edge need the room below it.
 
 use crate::keep_out::{Against, By, Held, KeepOut, Shape};
+use crate::limit::Limit;
 use crate::off::Off;
-use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::EdgeKind;
 

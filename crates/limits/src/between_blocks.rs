@@ -3,9 +3,9 @@
 //! Source: the kit's own clearance between blocks.
 
 use crate::keep_out::{By, KeepOut};
+use crate::limit::Limit;
 use crate::off::Off;
 use crate::overlap::around;
-use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Resolved;

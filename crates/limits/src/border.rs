@@ -4,7 +4,7 @@
 //! Source: geometry. What a fill may fill is the face, whatever a book switches off: see [`room`](crate::room).
 
 use crate::keep_out::{Against, KeepOut, Shape};
-use crate::registry::{Limit, nothing_missing};
+use crate::limit::{Limit, nothing_missing};
 use crate::site::Site;
 
 pub(crate) const LIMIT: Limit = Limit { code: "off-face", missing: nothing_missing, gives };

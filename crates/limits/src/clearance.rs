@@ -5,7 +5,7 @@
 //! snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
 
 use crate::keep_out::{Against, By, KeepOut, Shape};
-use crate::registry::{Limit, nothing_missing};
+use crate::limit::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, Length};
 use chalkcourse_job::PenetrationKind;

@@ -6,8 +6,8 @@
 //! as much more as the kit's side flashing reaches.
 
 use crate::keep_out::{By, KeepOut};
+use crate::limit::Limit;
 use crate::off::Off;
-use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, Length};
 use chalkcourse_job::RuleBook;

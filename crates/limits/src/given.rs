@@ -1,4 +1,4 @@
-use crate::fire::ridge::Share;
+use crate::share::{Share, array_share};
 use chalkcourse_geometry::{Convex, EdgeSpan};
 use chalkcourse_job::{BlockId, Resolved};
 use chalkcourse_layout::Layout;
@@ -28,7 +28,7 @@ impl Given {
             }
         }
         Self {
-            share: Share::of(job, crate::array_share(layout)),
+            share: Share::of(job, array_share(layout)),
             covered,
             standing: layout.blocks.iter().map(|block| block.id).collect(),
             kept: Vec::new(),

@@ -19,6 +19,7 @@ mod fire;
 mod flashing;
 mod given;
 mod keep_out;
+mod limit;
 mod off;
 mod overlap;
 mod pathway;
@@ -26,6 +27,7 @@ mod registry;
 mod ridge_course;
 mod room;
 mod setback;
+mod share;
 mod site;
 mod zones;
 
@@ -33,15 +35,16 @@ mod zones;
 mod testing;
 
 pub use between_blocks::apart;
-pub use fire::ridge::{Share, array_share};
 pub use fire::{exempt, looked_at};
 pub use flashing::flashing_asked;
 pub use given::Given;
 pub use keep_out::{Against, By, Held, KeepOut, Metric, Shape};
+pub use limit::Limit;
 pub use off::{Exemption, Off};
-pub use registry::{LIMITS, Limit, limit, off};
+pub use registry::{LIMITS, limit, off};
 pub use ridge_course::courses_asked;
 pub use room::room;
+pub use share::{Share, array_share};
 pub use zones::Zones;
 
 /// A limit is met when it is missed by no more than this, metres: far below what a tape can tell.

@@ -4,7 +4,7 @@
 //! Source: geometry.
 
 use crate::keep_out::{Against, KeepOut, Shape};
-use crate::registry::{Limit, nothing_missing};
+use crate::limit::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::Convex;
 use chalkcourse_layout::PlacedBlock;

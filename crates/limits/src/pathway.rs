@@ -5,7 +5,7 @@
 
 use crate::fire::exempt;
 use crate::keep_out::{Against, By, KeepOut, Shape};
-use crate::registry::Limit;
+use crate::limit::Limit;
 use crate::site::Site;
 
 pub(crate) const LIMIT: Limit = Limit { code: "fire-plane-path", missing: exempt, gives };

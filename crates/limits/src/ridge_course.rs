@@ -6,7 +6,7 @@
 //! is part of no whole course, and comes on top.
 
 use crate::keep_out::{By, KeepOut, Shape};
-use crate::registry::{Limit, nothing_missing};
+use crate::limit::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, dvec2};
 use chalkcourse_job::Resolved;

@@ -3,8 +3,8 @@
 //! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
 
 use crate::keep_out::{By, KeepOut};
+use crate::limit::Limit;
 use crate::off::Off;
-use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::Length;
 

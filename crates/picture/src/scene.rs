@@ -170,7 +170,7 @@ impl Scene {
         let flats = self.flats(&axes, fine);
         let shadow = self.shadow(shot);
         let shader = Shader::new(
-            &crate::shade::Place { surfaces: &self.surfaces, middle: self.middle, ground: self.ground },
+            &crate::shade::Setting { surfaces: &self.surfaces, middle: self.middle, ground: self.ground },
             shadow.as_deref(),
             shot,
             &axes,

@@ -14,7 +14,7 @@ const SKY: f32 = 0.46;
 const SUN: f32 = 0.86;
 
 /// Where surfaces are.
-pub(crate) struct Place<'a> {
+pub(crate) struct Setting<'a> {
     pub(crate) surfaces: &'a [Surface],
     pub(crate) middle: DVec3,
     /// How far the ground reaches.
@@ -68,7 +68,7 @@ fn is_held(of: Of, held: Option<Of>) -> bool {
 
 impl<'a> Shader<'a> {
     pub(crate) fn new(
-        place: &Place<'_>,
+        place: &Setting<'_>,
         shadow: Option<&'a Shadow>,
         shot: &Shot,
         axes: &Axes,

@@ -54,12 +54,12 @@ pub struct BlockCourses {
     /// Exposures of the whole face that bring lines to the rail of the block as it lies and to the top, the best first.
     pub exposures: Vec<Exposure>,
     /// Places of the block that leave whole courses below it and as many above it as the rule book asks, the nearest first.
-    pub places: Vec<Place>,
+    pub places: Vec<CoursedPlace>,
 }
 
 /// A place for a block on the courses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Place {
+pub struct CoursedPlace {
     /// Where its base rail lies, and what is left.
     pub base: BasePlace,
     /// Whether the rules have nothing against it there that they have not against it now.
@@ -143,7 +143,7 @@ fn block_courses(
             let then = troubles(&job, &there);
             then.iter().all(|key| now.contains(key))
         });
-        places.push(Place { base, clear });
+        places.push(CoursedPlace { base, clear });
     }
     let (id, name) = (block.id, block.name.clone());
     Ok(BlockCourses { block: id, name, span, laid, exposures: found, places })
@@ -263,7 +263,7 @@ fn block_text(text: &mut String, face: &FaceCourses, block: &BlockCourses, units
             )
         );
     }
-    for Place { base, clear } in &block.places {
+    for CoursedPlace { base, clear } in &block.places {
         let _ = writeln!(
             text,
             "{}",

@@ -31,8 +31,8 @@ pub use arrange::{
 pub use base_line::{BaseLine, FromEdge, base_line};
 pub use cost::{GroupCost, StepCost, cost_by_group, cost_by_rows};
 pub use coursing::{
-    BlockCourses, CoursesError, FaceCourses, Place, base_edit, block_span, courses_text, coursing, cut_words,
-    exposure_edit, whole_words,
+    BlockCourses, CoursedPlace, CoursesError, FaceCourses, base_edit, block_span, courses_text, coursing,
+    cut_words, exposure_edit, whole_words,
 };
 pub use fill::{
     Cost, Fill, FillError, FillsReport, HeldBack, Measure, MeasureOf, Mode, Near, NearStop, Size, Target,
@@ -64,7 +64,7 @@ pub use chalkcourse_telling::order::{By, CAUTION};
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Face, Resolved};
 use chalkcourse_layout::{Layout, assemble};
-use chalkcourse_rules::{Checker, Finding, Ran};
+use chalkcourse_rules::{Checker, Finding, RuleRun};
 use chalkcourse_takeoff::Takeoff;
 use std::sync::Arc;
 
@@ -127,8 +127,8 @@ impl Evaluator {
     }
 
     /// What the rules were run for in the last plan: for a test of what was not.
-    pub fn rules_ran(&self) -> &[Ran] {
-        self.memory.checker.ran()
+    pub fn rule_runs(&self) -> &[RuleRun] {
+        self.memory.checker.runs()
     }
 
     /// How many times a roof was put together: for a test of what was not.

@@ -7,7 +7,7 @@ use chalkcourse_geometry::{
 use chalkcourse_job::{BlockId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Against, Given, KeepOut, Share, TOLERANCE, keep_outs};
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use serde::Serialize;
 
 /// What the fire service asks of a face, as far as that is no fixed region.
@@ -149,44 +149,47 @@ impl What {
     }
 
     /// What it says to a person, of a face: of several sides of one kind it says to which wind each lies.
-    pub(crate) fn words(&self, layout: &Layout, face: usize) -> String {
+    pub(crate) fn words(&self, layout: &Layout, face: usize) -> Said {
         let kind = match self.against {
             Against::Side { side, kind } => side_words(layout, face, side, kind),
             Against::Hole { kind, .. } => kind.name().into(),
-            Against::Border => words::report::BORDER.now().to_owned(),
+            Against::Border => words::report::BORDER.into(),
             Against::Pathway => {
-                return words::report::THE_PATHWAY_FOR_THE_FIRE.now().to_owned();
+                return words::report::THE_PATHWAY_FOR_THE_FIRE.into();
             }
             Against::Penetration(id) => {
                 return layout.penetration(id).map_or_else(
-                    || words::common::A_PENETRATION.now().to_owned(),
-                    |p| format!("{} ({})", p.name, p.kind.name()),
+                    || words::common::A_PENETRATION.into(),
+                    |p| {
+                        Said::joined([
+                            Said::own(format!("{} (", p.name)),
+                            p.kind.name().into(),
+                            Said::own(")"),
+                        ])
+                    },
                 );
             }
             Against::Block(id) => {
-                return layout.block(id).map_or_else(
-                    || words::report::ANOTHER_BLOCK.now().to_owned(),
-                    |b| words::report::block(&b.name),
-                );
+                return layout
+                    .block(id)
+                    .map_or_else(|| words::report::ANOTHER_BLOCK.into(), |b| words::report::block(&b.name));
             }
         };
         match self.rule {
             "setback" => words::report::the_setback_from_the(&kind),
             "valley-hip" => words::report::the_room_for_flashing_beside(&kind),
-            "ridge-course" => words::report::THE_COURSES_BELOW_THE_RIDGE.now().to_owned(),
-            "base-rail" if self.against == Against::Border => {
-                words::report::THE_DECK_THAT_THE_BASE.now().to_owned()
-            }
+            "ridge-course" => words::report::THE_COURSES_BELOW_THE_RIDGE.into(),
+            "base-rail" if self.against == Against::Border => words::report::THE_DECK_THAT_THE_BASE.into(),
             "base-rail" => words::report::the_room_below_the_base(&kind),
             "fire-ridge" | "fire-hip-valley" => words::report::the_fire_services_room_beside(&kind),
-            "off-face" => words::report::THE_EDGE_OF_THE_FACE.now().to_owned(),
+            "off-face" => words::report::THE_EDGE_OF_THE_FACE.into(),
             _ => words::report::the_room_beside_the(&kind),
         }
     }
 }
 
 /// A side of a face, `rake`; where the face has others of its kind `east rake`.
-fn side_words(layout: &Layout, face: usize, side: SideId, kind: EdgeKind) -> String {
+fn side_words(layout: &Layout, face: usize, side: SideId, kind: EdgeKind) -> Said {
     let Some(face) = layout.roof.faces.get(face) else { return kind.name().into() };
     let others = face.edges.iter().any(|span| span.kind == kind && span.id != side);
     let own = face.edges.iter().filter(|span| span.id == side && others);

@@ -3,7 +3,7 @@
 //! What is the same for all limits follows from the keep-out alone: which modules, how near, how much is asked, by whose word,
 //! between which things, where. A rule adds its facts, and says otherwise where its words measure something else.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::{self, in_plan, length};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
@@ -95,8 +95,8 @@ fn subject(laid: &Laid<'_>, against: Against) -> Subject {
 }
 
 /// Where modules of a block are in the way of something.
-pub(crate) fn place_of(laid: &Laid<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Place {
-    Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape }
+pub(crate) fn place_of(laid: &Laid<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Location {
+    Location { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape }
 }
 
 /// What a keep-out is about, to show: the ends of its stretches of the border, or its shape.

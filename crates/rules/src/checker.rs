@@ -31,9 +31,9 @@ pub enum Unit {
     Penetration(PenetrationId),
 }
 
-/// One run of one rule: for a test, and for who wonders what is worked out anew.
+/// One run of one rule, kept so that tests can see what an edit makes the checker run again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Ran {
+pub struct RuleRun {
     /// The rule.
     pub rule: &'static str,
     /// What it was run for.
@@ -46,7 +46,7 @@ pub struct Checker {
     kept: Option<Kept>,
     /// The number that was given out last: everything that changed has a new one.
     last: u64,
-    ran: Vec<Ran>,
+    runs: Vec<RuleRun>,
 }
 
 /// What one rule found for one thing, and what else was handed to it.
@@ -121,7 +121,7 @@ fn nothing_found() -> Vec<Found> {
 impl Checker {
     /// The same findings as [`check`](crate::check) gives.
     pub fn check(&mut self, job: &Resolved, layout: &Layout) -> Vec<Finding> {
-        self.ran.clear();
+        self.runs.clear();
         let mut snapshot = Snapshot::of(job, layout);
         let mut kept =
             self.kept.take().filter(|kept| kept.is_for(job)).unwrap_or_else(|| Kept::of(job, layout));
@@ -157,8 +157,8 @@ impl Checker {
     }
 
     /// What the last check ran, in its order.
-    pub fn ran(&self) -> &[Ran] {
-        &self.ran
+    pub fn runs(&self) -> &[RuleRun] {
+        &self.runs
     }
 
     fn next(&mut self) -> u64 {
@@ -295,7 +295,7 @@ impl Checker {
                     findings.extend(found.iter().cloned());
                     return;
                 }
-                self.ran.push(Ran { rule: rule.code, on });
+                self.runs.push(RuleRun { rule: rule.code, on });
                 let mut found = Vec::new();
                 run(&mut found);
                 findings.extend(found.iter().cloned());
@@ -303,7 +303,7 @@ impl Checker {
             };
         match rule.run {
             Run::Whole(run) => {
-                self.ran.push(Ran { rule: rule.code, on: Unit::Whole });
+                self.runs.push(RuleRun { rule: rule.code, on: Unit::Whole });
                 run(snapshot.whole(), findings);
             }
             Run::Drawn(run) => {

@@ -32,7 +32,7 @@ pub struct Finding {
     /// What is asked.
     pub required: Required,
     /// Where.
-    pub place: Place,
+    pub place: Location,
     /// By whose word it is asked.
     pub source: Authority,
     /// What else a sentence about it needs.
@@ -45,7 +45,7 @@ pub struct Finding {
 
 /// Where a finding is: what it touches, and points in plan to show.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
-pub struct Place {
+pub struct Location {
     /// The face.
     pub face: Option<FaceId>,
     /// The block.
@@ -68,7 +68,7 @@ impl Finding {
             key: FindingKey::new(rule, subject),
             measured: Quantity::Nothing,
             required: Required::So,
-            place: Place::default(),
+            place: Location::default(),
             source: Authority::Geometry,
             facts,
             waived: None,

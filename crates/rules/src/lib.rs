@@ -38,9 +38,9 @@ pub mod wind;
 mod testing;
 
 pub use authority::Authority;
-pub use checker::{Checker, Ran, Unit};
+pub use checker::{Checker, RuleRun, Unit};
 pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
-pub use finding::{Finding, Place, Severity};
+pub use finding::{Finding, Location, Severity};
 pub use fire::kept::{passage, ways_up};
 pub use fire::paths::never_met;
 pub use fire::pathway::{Pathway, blocks_a_path, pathways};

@@ -1,10 +1,10 @@
 //! Rectangles cut to the outline of a face. Exact for any outline, and cheap: the window is a rectangle.
 
-use crate::PlaceShape;
+use crate::MeasuredShape;
 use chalkcourse_geometry::{DVec2, Polygon, Rect, signed_area};
 
 /// What of rectangles lies on a face: the area, and the shape.
-pub(crate) fn to_face(rects: &[Rect], face: &Polygon) -> (f64, PlaceShape) {
+pub(crate) fn to_face(rects: &[Rect], face: &Polygon) -> (f64, MeasuredShape) {
     let mut area = 0.0;
     let mut whole = true;
     let mut pieces: Vec<(Rect, Polygon)> = Vec::with_capacity(rects.len());
@@ -20,9 +20,9 @@ pub(crate) fn to_face(rects: &[Rect], face: &Polygon) -> (f64, PlaceShape) {
         pieces.push((*rect, piece));
     }
     let shape = if whole {
-        PlaceShape::Area(pieces.into_iter().map(|(rect, _)| rect).collect())
+        MeasuredShape::Area(pieces.into_iter().map(|(rect, _)| rect).collect())
     } else {
-        PlaceShape::Outlines(pieces.into_iter().map(|(_, piece)| piece).collect())
+        MeasuredShape::Outlines(pieces.into_iter().map(|(_, piece)| piece).collect())
     };
     (area, shape)
 }
@@ -80,11 +80,11 @@ mod tests {
         let face = Polygon::new(vec![dvec2(0.0, 0.0), dvec2(10.0, 0.0), dvec2(5.0, 5.0)]);
         let (area, shape) = to_face(&[rect(0.0, 0.0, 10.0, 1.0)], &face);
         assert!((area - 9.0).abs() < 1e-12, "{area}");
-        assert!(matches!(shape, PlaceShape::Outlines(_)));
+        assert!(matches!(shape, MeasuredShape::Outlines(_)));
         let (area, shape) = to_face(&[rect(3.0, 0.5, 2.0, 1.0), rect(20.0, 0.0, 1.0, 1.0)], &face);
         assert!((area - 2.0).abs() < 1e-12);
-        assert!(matches!(shape, PlaceShape::Outlines(ref pieces) if pieces.len() == 1));
-        assert!(matches!(to_face(&[rect(3.0, 0.5, 2.0, 1.0)], &face).1, PlaceShape::Area(_)));
+        assert!(matches!(shape, MeasuredShape::Outlines(ref pieces) if pieces.len() == 1));
+        assert!(matches!(to_face(&[rect(3.0, 0.5, 2.0, 1.0)], &face).1, MeasuredShape::Area(_)));
     }
 
     proptest! {

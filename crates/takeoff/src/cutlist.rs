@@ -1,6 +1,6 @@
 //! Runs of a roof as pieces of stock, and the cut list for them.
 
-use crate::Place;
+use crate::MeasuredPlace;
 use crate::cutting::{self, Cutting, USUAL_STEPS};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Sticks;
@@ -62,7 +62,7 @@ pub struct CutPiece {
 }
 
 impl CutProblem {
-    pub(crate) fn of(sticks: &Sticks, places: &[Place]) -> Self {
+    pub(crate) fn of(sticks: &Sticks, places: &[MeasuredPlace]) -> Self {
         // A piece may be a hair longer than drawn, a stick a hair shorter: never the other way.
         let up = |length: f64| (length * FINE - 1e-3).ceil().clamp(0.0, 1e9) as u32;
         let down = |length: Length| (length.metres() * FINE + 1e-3).floor().clamp(0.0, 1e9) as u32;
@@ -158,18 +158,11 @@ impl CutProblem {
 }
 
 impl CutList {
-    pub(crate) fn of(
-        sticks: &Sticks,
-        places: &[Place],
-        memo: &mut crate::memo::Memo,
-    ) -> std::sync::Arc<Self> {
-        let problem = CutProblem::of(sticks, places);
-        let list = memo.cut(problem);
-        if sticks.splice || list.pieces_by_run.iter().all(|&pieces| pieces <= 1) {
-            return list;
-        }
-        let too_long = (0..places.len()).filter(|&run| list.pieces_by_run[run] > 1).collect();
-        std::sync::Arc::new(Self { too_long, ..(*list).clone() })
+    /// The list of sticks that may not be spliced, with the runs that are longer than one; `None` where there is none.
+    pub(crate) fn with_too_long(&self) -> Option<Self> {
+        let pieces = self.pieces_by_run.iter().enumerate();
+        let too_long: Vec<usize> = pieces.filter(|(_, pieces)| **pieces > 1).map(|(run, _)| run).collect();
+        (!too_long.is_empty()).then(|| Self { too_long, ..self.clone() })
     }
 
     /// How much of the sticks of one stock goes to each run: a stick is shared by the lengths of its pieces.
@@ -185,16 +178,18 @@ impl CutList {
     }
 
     /// Sticks of one length of stock, as places of the runs.
-    pub(crate) fn sticks_by_run(&self, stock: usize, runs: &[Place]) -> Vec<Place> {
+    pub(crate) fn sticks_by_run(&self, stock: usize, runs: &[MeasuredPlace]) -> Vec<MeasuredPlace> {
         let shares = self.shares_of(stock, runs.len());
         let used = runs.iter().zip(shares).filter(|(_, share)| *share > 0.0);
-        used.map(|(place, amount)| Place { amount, ..place.clone() }).collect()
+        used.map(|(place, amount)| MeasuredPlace { amount, ..place.clone() }).collect()
     }
 
     /// Joints between two pieces, as places of the runs that have some.
-    pub(crate) fn joints(&self, runs: &[Place]) -> Vec<Place> {
+    pub(crate) fn joints(&self, runs: &[MeasuredPlace]) -> Vec<MeasuredPlace> {
         let joined = runs.iter().zip(&self.pieces_by_run).filter(|(_, pieces)| **pieces > 1);
-        joined.map(|(place, &pieces)| Place { amount: f64::from(pieces - 1), ..place.clone() }).collect()
+        joined
+            .map(|(place, &pieces)| MeasuredPlace { amount: f64::from(pieces - 1), ..place.clone() })
+            .collect()
     }
 
     /// Sticks that are cut alike: how many, and one of them.
@@ -232,7 +227,8 @@ mod tests {
     }
 
     fn solve(sticks: &Sticks, runs_in: &[f64]) -> CutList {
-        let places: Vec<Place> = runs_in.iter().map(|&run| Place::test_run(run * 0.0254)).collect();
+        let places: Vec<MeasuredPlace> =
+            runs_in.iter().map(|&run| MeasuredPlace::test_run(run * 0.0254)).collect();
         CutProblem::of(sticks, &places).solve()
     }
 
@@ -249,7 +245,10 @@ mod tests {
         assert!((last.left / 0.0254 - 72.0).abs() < 0.01);
         assert_eq!(list.alike().iter().map(|(count, _)| *count).collect::<Vec<_>>(), [24, 1]);
         assert!((list.shares.iter().sum::<f64>() - 25.0).abs() < 1e-9);
-        assert_eq!(list.joints(&vec![Place::test_run(1.0); 4]).iter().map(|p| p.amount).sum::<f64>(), 24.0);
+        assert_eq!(
+            list.joints(&vec![MeasuredPlace::test_run(1.0); 4]).iter().map(|p| p.amount).sum::<f64>(),
+            24.0
+        );
     }
 
     /// 97 in from sticks of 96: a last piece of 1 in is too short, so 85 and 12.

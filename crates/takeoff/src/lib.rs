@@ -4,7 +4,7 @@
 //! job decides about its order; every line can show its places.
 //!
 //! - [`take_off`]: a job as laid out gives a [`Takeoff`]; [`take_off_with`] the same, with a [`Memo`] for a drag
-//! - [`Line`], [`LineTerm`], [`Place`]: one part, how its need came about, and where on the roof
+//! - [`Line`], [`LineTerm`], [`MeasuredPlace`]: one part, how its need came about, and where on the roof
 //! - [`CutList`], [`LaidOut`]: how sticks are cut and rolls laid; [`cutting`] is the solver, which knows no roof
 //! - [`Totals`]: from lines to what the job is sold for, to the cent
 //! - [`compare`]: what is more and what is less between two orders; [`compare_prices`]: two suppliers
@@ -16,6 +16,8 @@ mod amount;
 mod band;
 mod clip;
 mod compare;
+mod costs;
+mod counted;
 mod cutlist;
 pub mod cutting;
 mod labour;
@@ -30,14 +32,15 @@ mod totals;
 
 pub use amount::{DUST, number, show_amount};
 pub use compare::{Change, Comparison, compare};
+pub use costs::cost_of;
 pub use cutlist::{CutList, CutPiece, CutStick};
 pub use line::{CrewTime, Line, LineState, LineTerm, PackageName, Takeoff, WasteFrom};
 pub use memo::Memo;
-pub use place::{Place, PlaceShape, Spot};
+pub use place::{MeasuredPlace, MeasuredShape, Spot};
 pub use receive::{NeededBy, PalletRow, StageReady, pallet, stages_ready};
 pub use rolls::{LaidOut, Strip};
 pub use suppliers::{Offer, PriceComparison, PriceRow, compare_prices};
-pub use totals::{Totals, cost_of};
+pub use totals::Totals;
 
 use chalkcourse_job::{AddedLine, Amount, BlockId, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
@@ -55,7 +58,7 @@ pub fn take_off(job: &Resolved, layout: &Layout) -> Takeoff {
 /// The same takeoff, with a memory of what did not change since the last one.
 pub fn take_off_with(job: &Resolved, layout: &Layout, memo: &mut Memo) -> Takeoff {
     let mut measures = Measures::of(job, layout);
-    memo.look_at(&measures);
+    memo.look_at(job, layout, &measures.covered);
     let mut takeoff =
         Takeoff { currency: job.prices.currency.clone(), units: job.units, ..Takeoff::default() };
     for part in &job.kit.parts {
@@ -96,7 +99,7 @@ fn term_of(part: &Part, term: &Term, measures: &mut Measures, memo: &mut Memo) -
     let counted = counted.unwrap_or_else(|| measures.counted(&term.of, memo));
     let (mut cuts, mut laid) = (None, None);
     match &term.each {
-        Amount::Cut(sticks) => cuts = Some(CutList::of(sticks, &counted.places, memo)),
+        Amount::Cut(sticks) => cuts = Some(memo.cut(sticks, &counted.places)),
         Amount::Laid(roll) => {
             laid = Some(memo.laid(&counted.places, roll, || rolls::lay(roll, &counted.places)));
         }
@@ -239,7 +242,7 @@ fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<Said>) {
     for term in terms {
         let Some(cuts) = &term.cuts else { continue };
         let places: Vec<Said> =
-            cuts.too_long.iter().filter_map(|&run| term.places.get(run)).map(Place::label).collect();
+            cuts.too_long.iter().filter_map(|&run| term.places.get(run)).map(MeasuredPlace::label).collect();
         if !places.is_empty() {
             notes.push(words::takeoff::longer_than_any_stick_and(
                 &part.number,

@@ -1,7 +1,7 @@
 use crate::amount::{self, share};
 use crate::cutlist::CutList;
 use crate::rolls::LaidOut;
-use crate::{Place, Totals};
+use crate::{MeasuredPlace, Totals};
 use chalkcourse_geometry::Units;
 use chalkcourse_job::{Amount, Group, Measure, RoofKind, Stage, Unit};
 use chalkcourse_words::{Count, Said};
@@ -208,7 +208,7 @@ pub struct LineTerm {
     /// What the term adds to the need: the sum of the [shares](Self::shares) of its places.
     pub need: f64,
     /// Where on the roof. Shared between all parts that count the same thing.
-    pub places: Arc<Vec<Place>>,
+    pub places: Arc<Vec<MeasuredPlace>>,
     /// How sticks are cut, where the term is a cut list.
     pub cuts: Option<Arc<CutList>>,
     /// How rolls are laid, where the term is of roll goods.

@@ -1,6 +1,7 @@
+use crate::counted::Counted;
 use crate::cutlist::CutList;
 use crate::memo::Memo;
-use crate::{LineTerm, Place, PlaceShape, Spot};
+use crate::{LineTerm, MeasuredPlace, MeasuredShape, Spot};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Amount, FaceId, Kit, Measure, Part, Resolved, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
@@ -18,22 +19,6 @@ const CRUMB: f64 = 5e-4;
 /// Ends of lines of a roof within this, in metres, are one corner; what is as near to a chimney's walls is on them.
 const NEAR: f64 = 0.01;
 
-/// A measure of the whole job: where, and how much in all.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Counted {
-    pub(crate) unit: Unit,
-    pub(crate) places: Arc<Vec<Place>>,
-    pub(crate) total: f64,
-}
-
-impl Counted {
-    pub(crate) fn new(unit: Unit, places: Vec<Place>) -> Self {
-        // an empty sum of floats is -0
-        let total = places.iter().map(|place| place.amount).sum::<f64>() + 0.0;
-        Self { unit, total, places: Arc::new(places) }
-    }
-}
-
 /// Measures of a job as laid out. Each is taken once, when a part first asks for it, and then shared.
 pub(crate) struct Measures<'a> {
     pub(crate) job: &'a Resolved,
@@ -45,7 +30,7 @@ pub(crate) struct Measures<'a> {
     crickets: Vec<bool>,
     known: BTreeMap<Measure, Counted>,
     parts: BTreeMap<&'a str, Counted>,
-    cuts: BTreeMap<&'a str, (Arc<Vec<Place>>, Arc<CutList>)>,
+    cuts: BTreeMap<&'a str, (Arc<Vec<MeasuredPlace>>, Arc<CutList>)>,
     wind: OnceCell<Vec<MoreFasteners>>,
 }
 
@@ -56,11 +41,11 @@ struct On<'a> {
 }
 
 impl On<'_> {
-    fn place(&self, spot: Spot, amount: f64, shape: PlaceShape) -> Place {
-        Place { face: self.face, block: Some(self.block.id), name: None, spot, amount, shape }
+    fn place(&self, spot: Spot, amount: f64, shape: MeasuredShape) -> MeasuredPlace {
+        MeasuredPlace { face: self.face, block: Some(self.block.id), name: None, spot, amount, shape }
     }
 
-    fn one(&self, spot: Spot, shape: PlaceShape) -> Place {
+    fn one(&self, spot: Spot, shape: MeasuredShape) -> MeasuredPlace {
         self.place(spot, 1.0, shape)
     }
 }
@@ -156,14 +141,14 @@ impl<'a> Measures<'a> {
                 Counted { unit: part.unit, places: Arc::clone(&term.places), total: term.need }
             }
             _ => {
-                let shared = |term: &LineTerm| -> Vec<Place> {
+                let shared = |term: &LineTerm| -> Vec<MeasuredPlace> {
                     term.places
                         .iter()
                         .zip(term.shares())
-                        .map(|(place, amount)| Place { amount, ..place.clone() })
+                        .map(|(place, amount)| MeasuredPlace { amount, ..place.clone() })
                         .collect()
                 };
-                let mut places: Vec<Place> = terms.iter().flat_map(shared).collect();
+                let mut places: Vec<MeasuredPlace> = terms.iter().flat_map(shared).collect();
                 // Half a sheet here and half a sheet there are one sheet, and its nails are those of a whole one.
                 let all: f64 = places.iter().map(|place| place.amount).sum();
                 if part.unit == Unit::Each && all > 0.0 {
@@ -176,7 +161,7 @@ impl<'a> Measures<'a> {
         self.parts.insert(&part.number, counted);
     }
 
-    fn measure(&self, measure: &Measure, block: &PlacedBlock, places: &mut Vec<Place>) {
+    fn measure(&self, measure: &Measure, block: &PlacedBlock, places: &mut Vec<MeasuredPlace>) {
         let on = On { block, face: self.layout.faces.get(block.face).map(|face| face.id) };
         let on = &on;
         let one = |spot, shape| on.one(spot, shape);
@@ -185,11 +170,12 @@ impl<'a> Measures<'a> {
                 block
                     .modules
                     .iter()
-                    .map(|module| one(Spot::Module(module.cell), PlaceShape::Rect(module.rect))),
+                    .map(|module| one(Spot::Module(module.cell), MeasuredShape::Rect(module.rect))),
             ),
-            Measure::Block => places.extend(block.bounds.map(|b| one(Spot::Block, PlaceShape::Rect(b)))),
+            Measure::Block => places.extend(block.bounds.map(|b| one(Spot::Block, MeasuredShape::Rect(b)))),
             Measure::Row => {
-                places.extend(block.strings.iter().map(|run| Place { amount: 1.0, ..along(on, run) }));
+                places
+                    .extend(block.strings.iter().map(|run| MeasuredPlace { amount: 1.0, ..along(on, run) }));
             }
             Measure::Seam => places.extend(seams(on, false).map(|(_, place)| place)),
             Measure::BaseRail => {
@@ -202,17 +188,17 @@ impl<'a> Measures<'a> {
                 let Some(face) = self.layout.faces.get(block.face) else { return };
                 places.extend(sides(block).map(|run| {
                     let crossed = face.courses.crossed(run.from.y, run.to.y);
-                    Place { amount: crossed as f64 + 1.0, ..along(on, run) }
+                    MeasuredPlace { amount: crossed as f64 + 1.0, ..along(on, run) }
                 }));
             }
             Measure::Head => places.extend(block.runs_of(RunKind::Head).map(|run| along(on, run))),
             Measure::HeadModule => places.extend(
-                under_head(block).map(|(cell, rect)| one(Spot::Module(cell), PlaceShape::Rect(rect))),
+                under_head(block).map(|(cell, rect)| one(Spot::Module(cell), MeasuredShape::Rect(rect))),
             ),
             Measure::HeadSupport => {
                 for run in block.runs_of(RunKind::Head) {
-                    places.push(one(Spot::HeadLeftEnd(run.row), PlaceShape::Point(run.from)));
-                    places.push(one(Spot::HeadRightEnd(run.row), PlaceShape::Point(run.to)));
+                    places.push(one(Spot::HeadLeftEnd(run.row), MeasuredShape::Point(run.from)));
+                    places.push(one(Spot::HeadRightEnd(run.row), MeasuredShape::Point(run.to)));
                 }
                 // A run that ends at a seam has its support there already.
                 let ends = |at: DVec2| {
@@ -232,7 +218,7 @@ impl<'a> Measures<'a> {
                 for more in self.more_fasteners().iter().filter(|more| more.block == block.id) {
                     let module = block.modules.iter().find(|module| module.cell == more.cell);
                     places.extend(module.map(|module| {
-                        on.place(Spot::Module(more.cell), more.more, PlaceShape::Rect(module.rect))
+                        on.place(Spot::Module(more.cell), more.more, MeasuredShape::Rect(module.rect))
                     }));
                 }
             }
@@ -240,7 +226,7 @@ impl<'a> Measures<'a> {
             Measure::BondingPath => {
                 let path = bonding_path(block);
                 let amount = path.iter().zip(path.iter().skip(1)).map(|(a, b)| a.distance(*b)).sum();
-                places.push(on.place(Spot::BondingPath, amount, PlaceShape::Path(path)));
+                places.push(on.place(Spot::BondingPath, amount, MeasuredShape::Path(path)));
             }
             // Of the roof, or of another part: not block by block.
             _ => {}
@@ -249,7 +235,7 @@ impl<'a> Measures<'a> {
 }
 
 /// A run as a place, its length the amount.
-fn along(on: &On, run: &Run) -> Place {
+fn along(on: &On, run: &Run) -> MeasuredPlace {
     let spot = match run.kind {
         RunKind::Row => Spot::Row(run.row),
         RunKind::BaseRail | RunKind::OpenBottom => Spot::BaseRail(run.row),
@@ -257,29 +243,29 @@ fn along(on: &On, run: &Run) -> Place {
         RunKind::RightSide => Spot::RightSide(run.row),
         RunKind::Head => Spot::Head(run.row),
     };
-    on.place(spot, run.length(), PlaceShape::Path(vec![run.from, run.to]))
+    on.place(spot, run.length(), MeasuredShape::Path(vec![run.from, run.to]))
 }
 
 fn sides(block: &PlacedBlock) -> impl Iterator<Item = &Run> {
     block.runs.iter().filter(|run| matches!(run.kind, RunKind::LeftSide | RunKind::RightSide))
 }
 
-fn area(on: &On, spot: Spot, rects: Vec<Rect>) -> Place {
-    on.place(spot, rects.iter().map(Rect::area).sum(), PlaceShape::Area(rects))
+fn area(on: &On, spot: Spot, rects: Vec<Rect>) -> MeasuredPlace {
+    on.place(spot, rects.iter().map(Rect::area).sum(), MeasuredShape::Area(rects))
 }
 
-fn corners<'a>(on: &'a On, kind: CornerKind) -> impl Iterator<Item = Place> + use<'a> {
+fn corners<'a>(on: &'a On, kind: CornerKind) -> impl Iterator<Item = MeasuredPlace> + use<'a> {
     let of_kind = on.block.corners.iter().filter(move |corner| corner.kind == kind);
-    of_kind.map(move |corner| on.one(Spot::Corner(kind), PlaceShape::Point(corner.at)))
+    of_kind.map(move |corner| on.one(Spot::Corner(kind), MeasuredShape::Point(corner.at)))
 }
 
 /// The seams of a block, or those with head flashing over them, each with where it is.
-fn seams<'a>(on: &'a On, under_head: bool) -> impl Iterator<Item = (DVec2, Place)> + use<'a> {
+fn seams<'a>(on: &'a On, under_head: bool) -> impl Iterator<Item = (DVec2, MeasuredPlace)> + use<'a> {
     let mut last = (u32::MAX, 0);
     on.block.seams.iter().filter_map(move |seam| {
         last = if last.0 == seam.row { (seam.row, last.1 + 1) } else { (seam.row, 0) };
         let spot = Spot::Seam(seam.row, last.1);
-        (!under_head || seam.under_head).then(|| (seam.at, on.one(spot, PlaceShape::Point(seam.at))))
+        (!under_head || seam.under_head).then(|| (seam.at, on.one(spot, MeasuredShape::Point(seam.at))))
     })
 }
 

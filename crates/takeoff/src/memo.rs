@@ -1,10 +1,10 @@
-use crate::Place;
+use crate::MeasuredPlace;
+use crate::counted::Counted;
 use crate::cutlist::{CutList, CutProblem};
-use crate::measure::{Counted, Measures};
 use crate::rolls::LaidOut;
 use chalkcourse_geometry::{Length, Roof};
-use chalkcourse_job::{Kit, Measure, Penetration, Roll, RoofPart, RoofWork, RuleBook};
-use chalkcourse_layout::PlacedFace;
+use chalkcourse_job::{Kit, Measure, Penetration, Resolved, Roll, RoofPart, RoofWork, RuleBook, Sticks};
+use chalkcourse_layout::{Layout, PlacedFace};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -13,9 +13,9 @@ use std::sync::Arc;
 #[derive(Debug, Default)]
 pub struct Memo {
     roof: Option<OfRoof>,
-    laid: Vec<(Arc<Vec<Place>>, Roll, Arc<LaidOut>)>,
+    laid: Vec<(Arc<Vec<MeasuredPlace>>, Roll, Arc<LaidOut>)>,
     cuts: BTreeMap<CutProblem, Arc<CutList>>,
-    solved: u64,
+    problems_solved: u64,
 }
 
 /// More than a kit has cut lists, times the steps of a drag that are worth remembering.
@@ -40,14 +40,13 @@ struct OfRoof {
 }
 
 impl OfRoof {
-    fn is_of(&self, measures: &Measures) -> bool {
-        let (job, layout) = (measures.job, measures.layout);
+    fn is_of(&self, job: &Resolved, layout: &Layout, covered: &[bool]) -> bool {
         Arc::ptr_eq(&self.roof, &layout.roof)
             && Arc::ptr_eq(&self.book, &job.rule_book)
             && Arc::ptr_eq(&self.kit, &job.kit)
             && self.work == job.order.roof
             && self.overhang == job.site.building.overhang
-            && self.covered == measures.covered
+            && self.covered == covered
             && self.faces == layout.faces
             && self.parts == job.parts
             && self.penetrations == job.penetrations
@@ -55,17 +54,16 @@ impl OfRoof {
 }
 
 impl Memo {
-    /// Makes sure that what is kept is of this roof.
-    pub(crate) fn look_at(&mut self, measures: &Measures) {
-        if self.roof.as_ref().is_some_and(|kept| kept.is_of(measures)) {
+    /// Makes sure that what is kept is of this roof; `covered` says which faces are covered anew.
+    pub(crate) fn look_at(&mut self, job: &Resolved, layout: &Layout, covered: &[bool]) {
+        if self.roof.as_ref().is_some_and(|kept| kept.is_of(job, layout, covered)) {
             return;
         }
-        let (job, layout) = (measures.job, measures.layout);
         self.laid.clear();
         self.roof = Some(OfRoof {
             roof: Arc::clone(&layout.roof),
             faces: layout.faces.clone(),
-            covered: measures.covered.clone(),
+            covered: covered.to_vec(),
             work: job.order.roof.clone(),
             overhang: job.site.building.overhang,
             parts: job.parts.clone(),
@@ -98,7 +96,7 @@ impl Memo {
     /// Rolls laid on the same places before, or laid now.
     pub(crate) fn laid(
         &mut self,
-        places: &Arc<Vec<Place>>,
+        places: &Arc<Vec<MeasuredPlace>>,
         roll: &Roll,
         lay: impl FnOnce() -> LaidOut,
     ) -> Arc<LaidOut> {
@@ -115,8 +113,16 @@ impl Memo {
         laid
     }
 
-    /// The cut list of a problem, as worked out before or now.
-    pub(crate) fn cut(&mut self, problem: CutProblem) -> Arc<CutList> {
+    /// The cut list of sticks over some runs, as worked out before or now.
+    pub(crate) fn cut(&mut self, sticks: &Sticks, places: &[MeasuredPlace]) -> Arc<CutList> {
+        let list = self.solved(CutProblem::of(sticks, places));
+        if sticks.splice {
+            return list;
+        }
+        list.with_too_long().map_or(list, Arc::new)
+    }
+
+    fn solved(&mut self, problem: CutProblem) -> Arc<CutList> {
         if let Some(known) = self.cuts.get(&problem) {
             return Arc::clone(known);
         }
@@ -124,13 +130,13 @@ impl Memo {
             self.cuts.clear();
         }
         let list = Arc::new(problem.solve());
-        self.solved += 1;
+        self.problems_solved += 1;
         self.cuts.insert(problem, Arc::clone(&list));
         list
     }
 
     /// How many cutting problems were worked out: for a test of what was not.
     pub fn problems_solved(&self) -> u64 {
-        self.solved
+        self.problems_solved
     }
 }

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 /// One place that a quantity comes from.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Place {
+pub struct MeasuredPlace {
     /// The face; `None` where a quantity is for the job as a whole.
     pub face: Option<FaceId>,
     /// The block, where it is one that a quantity comes from.
@@ -19,7 +19,7 @@ pub struct Place {
     /// [`LineTerm::shares`](crate::LineTerm::shares).
     pub amount: f64,
     /// Where on the face, in its frame, metres.
-    pub shape: PlaceShape,
+    pub shape: MeasuredShape,
 }
 
 /// Which thing on a block a place is. Rows and columns count from 0.
@@ -87,7 +87,7 @@ pub enum Spot {
 
 /// Where a place is, in the frame of the block's face, metres.
 #[derive(Clone, Debug, PartialEq)]
-pub enum PlaceShape {
+pub enum MeasuredShape {
     /// A spot.
     Point(DVec2),
     /// A way.
@@ -102,7 +102,7 @@ pub enum PlaceShape {
     Whole,
 }
 
-impl Place {
+impl MeasuredPlace {
     /// Which of its kind, for people: "row 2, column 3", "head of row 3". Rows count from the eave, columns from the
     /// left, both from 1.
     pub fn label(&self) -> Said {
@@ -158,7 +158,7 @@ impl Spot {
 }
 
 #[cfg(test)]
-impl Place {
+impl MeasuredPlace {
     /// A run of some length, for tests.
     pub(crate) fn test_run(length: f64) -> Self {
         Self {
@@ -167,7 +167,7 @@ impl Place {
             name: None,
             spot: Spot::Job,
             amount: length,
-            shape: PlaceShape::Path(vec![DVec2::ZERO, DVec2::X * length]),
+            shape: MeasuredShape::Path(vec![DVec2::ZERO, DVec2::X * length]),
         }
     }
 }

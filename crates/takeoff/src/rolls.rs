@@ -1,6 +1,6 @@
 //! Roll goods laid in level courses from the eave up, and what courses of shingles lose at sloped edges.
 
-use crate::{Place, PlaceShape};
+use crate::{MeasuredPlace, MeasuredShape};
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::Roll;
 use chalkcourse_layout::CourseLines;
@@ -41,7 +41,7 @@ const MOST_COURSES: f64 = 5_000.0;
 const SHORTEST: f64 = 0.3;
 
 /// Lays rolls on the places of a term.
-pub(crate) fn lay(roll: &Roll, places: &[Place]) -> LaidOut {
+pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace]) -> LaidOut {
     let (width, step) = (roll.width.metres(), (roll.width - roll.side_lap).metres());
     let mut laid = LaidOut { shares: vec![0.0; places.len()], ..LaidOut::default() };
     let mut left = 0.0;
@@ -114,13 +114,15 @@ pub(crate) fn coursed_area(face: &Polygon, courses: &CourseLines) -> f64 {
 struct Outlines<'a>(Vec<&'a Polygon>);
 
 impl<'a> Outlines<'a> {
-    fn of(shape: &'a PlaceShape) -> Option<OwnedOutlines<'a>> {
+    fn of(shape: &'a MeasuredShape) -> Option<OwnedOutlines<'a>> {
         let rect = |rect: &chalkcourse_geometry::Rect| Polygon::new(rect.corners().to_vec());
         match shape {
-            PlaceShape::Outlines(outlines) => Some(OwnedOutlines::Kept(Outlines(outlines.iter().collect()))),
-            PlaceShape::Rect(at) => Some(OwnedOutlines::Made(vec![rect(at)])),
-            PlaceShape::Area(rects) => Some(OwnedOutlines::Made(rects.iter().map(rect).collect())),
-            PlaceShape::Point(_) | PlaceShape::Path(_) | PlaceShape::Whole => None,
+            MeasuredShape::Outlines(outlines) => {
+                Some(OwnedOutlines::Kept(Outlines(outlines.iter().collect())))
+            }
+            MeasuredShape::Rect(at) => Some(OwnedOutlines::Made(vec![rect(at)])),
+            MeasuredShape::Area(rects) => Some(OwnedOutlines::Made(rects.iter().map(rect).collect())),
+            MeasuredShape::Point(_) | MeasuredShape::Path(_) | MeasuredShape::Whole => None,
         }
     }
 
@@ -213,12 +215,12 @@ mod tests {
         }
     }
 
-    fn on(shape: PlaceShape) -> Vec<Place> {
-        vec![Place { shape, ..Place::test_run(1.0) }]
+    fn on(shape: MeasuredShape) -> Vec<MeasuredPlace> {
+        vec![MeasuredPlace { shape, ..MeasuredPlace::test_run(1.0) }]
     }
 
-    fn face(wide: f64, high: f64) -> Vec<Place> {
-        on(PlaceShape::Rect(Rect::at(dvec2(0.0, 0.0), dvec2(feet(wide), feet(high)))))
+    fn face(wide: f64, high: f64) -> Vec<MeasuredPlace> {
+        on(MeasuredShape::Rect(Rect::at(dvec2(0.0, 0.0), dvec2(feet(wide), feet(high)))))
     }
 
     /// No. 15 felt, 36 in × 144 ft = 432 sq ft, nets about 400 (handbook coverage). Single, lapped 2 in (IRC table

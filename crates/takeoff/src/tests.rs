@@ -104,7 +104,7 @@ fn the_strip_around_agrees_with_polygon_offset() {
     let mut memo = Memo::default();
     let mut measures = Measures::of(&job, &layout);
     let rects = match &measures.counted(&Measure::Under, &mut memo).places[0].shape {
-        PlaceShape::Area(rects) => rects.clone(),
+        MeasuredShape::Area(rects) => rects.clone(),
         other => panic!("{other:?}"),
     };
     let shapes: Vec<Polygon> = rects.iter().map(|r| Polygon::new(r.corners().to_vec())).collect();

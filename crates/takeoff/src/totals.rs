@@ -1,7 +1,5 @@
-//! From lines to what the job is sold for, each step to the cent.
+//! What a job is sold for, step by step, and how amounts are rounded.
 
-use crate::{Line, Takeoff};
-use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use rust_decimal::{Decimal, RoundingStrategy};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -49,7 +47,7 @@ pub(crate) fn cost(price: Option<Decimal>, packages: u64) -> Option<Decimal> {
 }
 
 /// `percent` of an amount, to the cent.
-fn share(amount: Decimal, percent: Decimal) -> Decimal {
+pub(crate) fn share(amount: Decimal, percent: Decimal) -> Decimal {
     let percent = percent / Decimal::ONE_HUNDRED;
     cents(amount.checked_mul(percent).unwrap_or(Decimal::MAX))
 }
@@ -57,56 +55,4 @@ fn share(amount: Decimal, percent: Decimal) -> Decimal {
 /// A sum that tells an overflow by its size, louder than a zero would.
 pub(crate) fn sum(amounts: impl IntoIterator<Item = Decimal>) -> Decimal {
     amounts.into_iter().fold(Decimal::ZERO, Decimal::saturating_add)
-}
-
-/// What some lines cost together, those without a price left out.
-pub fn cost_of<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Decimal {
-    sum(lines.into_iter().filter_map(|line| line.cost))
-}
-
-impl Totals {
-    pub(crate) fn of(lines: &[Line], job: &Resolved) -> Self {
-        let costs = |keep: &dyn Fn(&Line) -> bool| cost_of(lines.iter().filter(|line| keep(line)));
-        let goods = costs(&|line| line.group != Group::Labour);
-        let labour = costs(&|line| line.group == Group::Labour);
-        let tax = job.prices.tax_percent.map(|percent| share(costs(&|line| line.taxed), percent));
-        // No order, no truck.
-        let delivery = job.prices.delivery.map(|d| if lines.is_empty() { Decimal::ZERO } else { cents(d) });
-        let cost = sum([goods, labour, tax.unwrap_or_default(), delivery.unwrap_or_default()]);
-        let pricing = &job.order.pricing;
-        let overhead = share(cost, pricing.overhead_percent);
-        let base = cost.saturating_add(overhead);
-        let profit = match pricing.profit {
-            Profit::None => Decimal::ZERO,
-            Profit::Markup { percent } => share(base, percent),
-            // Sold for s with a margin of m of it: s = base / (1 − m), and the profit is s × m.
-            Profit::Margin { percent } => {
-                let rest = Decimal::ONE_HUNDRED - percent;
-                let times = percent.checked_div(rest).unwrap_or_default();
-                cents(base.checked_mul(times).unwrap_or(Decimal::MAX))
-            }
-        };
-        Self { goods, labour, tax, delivery, cost, overhead, profit, total: base.saturating_add(profit) }
-    }
-}
-
-impl Takeoff {
-    /// What each stage of work costs, stages without a line left out.
-    pub fn cost_by_stage(&self) -> Vec<(Stage, Decimal)> {
-        self.cost_by(&Stage::ALL, |line| line.stage)
-    }
-
-    /// What each group of the order costs, groups without a line left out.
-    pub fn cost_by_group(&self) -> Vec<(Group, Decimal)> {
-        self.cost_by(&Group::ALL, |line| line.group)
-    }
-
-    fn cost_by<K: Copy + PartialEq>(&self, all: &[K], key: impl Fn(&Line) -> K) -> Vec<(K, Decimal)> {
-        let of = |wanted: K| {
-            let mut lines = self.lines.iter().filter(|line| key(line) == wanted).peekable();
-            lines.peek()?;
-            Some((wanted, cost_of(lines)))
-        };
-        all.iter().copied().filter_map(of).collect()
-    }
 }

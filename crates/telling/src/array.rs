@@ -1,12 +1,12 @@
 //! Whether blocks may lie where they lie.
 
-use crate::names::{Names, asked, at_least, at_most, measured, number, sentence, the_edge};
+use crate::names::{Names, asked, at_least, at_most, measured, number, the_edge};
 use crate::why_not::unknown_name;
 use crate::{RuleWords, Told};
 use chalkcourse_geometry::{EdgeKind, Length, Pitch};
 use chalkcourse_job::{BlockId, Quantity, Required, RowJoints, Subject};
 use chalkcourse_rules::{Against, Beside, Finding, NoDeck, Unknown};
-use chalkcourse_words::{self as words, modules};
+use chalkcourse_words::{self as words, modules, sentence};
 
 pub(crate) const RULES: &[RuleWords] = &[
     RuleWords {
@@ -191,8 +191,8 @@ pub(crate) fn too_near(names: &Names<'_>, finding: &Finding, against: Against) -
             words::rules::the_of(&the_edge(kind), &names.face_of(finding))
         }
         Against::Border => words::rules::the_border_of(&names.face_of(finding)),
-        Against::Penetration(id) => names.penetration(Some(id)),
-        Against::Block(id) => names.block(id),
+        Against::Penetration(id) => names.penetration(Some(id)).into(),
+        Against::Block(id) => names.block(id).into(),
         Against::Pathway => words::rules::A_PATHWAY.now().to_owned(),
     };
     Told {

@@ -1,11 +1,11 @@
 //! Room for the fire service.
 
-use crate::names::{Names, asked, limit, measured, sentence, the_edge};
+use crate::names::{Names, asked, limit, measured, the_edge};
 use crate::{RuleWords, Told};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::Quantity;
 use chalkcourse_rules::Finding;
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, sentence};
 
 pub(crate) const RULES: &[RuleWords] = &[
     RuleWords {

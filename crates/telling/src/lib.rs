@@ -23,7 +23,7 @@ mod why_not;
 pub mod wind;
 
 pub use checklist::checklist;
-pub use names::{Names, sentence};
+pub use names::Names;
 pub use report::{CheckedReport, FindingReport, checked, report};
 pub use source::source;
 pub use waiver::{lapse_words, waived_words, waiver_words};

@@ -3,7 +3,7 @@
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{BlockId, FaceId, PenetrationId, Quantity, Required, Resolved};
 use chalkcourse_rules::Finding;
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, Said, later};
 
 /// The names of a job's things, and lengths in its units.
 pub struct Names<'j> {
@@ -17,38 +17,38 @@ impl Names<'_> {
     }
 
     /// `block A`, or `block 3` for one without a name.
-    pub fn block(&self, id: BlockId) -> String {
+    pub fn block(&self, id: BlockId) -> Said {
         let name = self.job.block(id).map(|block| block.name.trim()).filter(|name| !name.is_empty());
         match name.and(self.job.block(id)) {
-            Some(block) => words::common::block_3(&block.name),
-            None => words::rules::block(&id),
+            Some(block) => later::common::block_3(&block.name),
+            None => later::rules::block(&id.0),
         }
     }
 
     /// The block that a finding is about.
-    pub(crate) fn block_of(&self, finding: &Finding) -> String {
-        finding.place.block.map_or_else(|| words::rules::A_BLOCK.now().to_owned(), |id| self.block(id))
+    pub(crate) fn block_of(&self, finding: &Finding) -> Said {
+        finding.place.block.map_or_else(|| words::rules::A_BLOCK.into(), |id| self.block(id))
     }
 
     /// `face South`, or its number when it has no name.
-    pub fn face(&self, id: FaceId) -> String {
+    pub fn face(&self, id: FaceId) -> Said {
         match self.job.face(id) {
-            Some(face) if !face.name.trim().is_empty() => words::common::face_3(&face.name),
-            _ => words::rules::face(&id),
+            Some(face) if !face.name.trim().is_empty() => later::common::face_3(&face.name),
+            _ => later::rules::face(&id.0),
         }
     }
 
     /// The face that a finding is on.
-    pub(crate) fn face_of(&self, finding: &Finding) -> String {
-        finding.place.face.map_or_else(|| words::common::A_FACE.now().to_owned(), |id| self.face(id))
+    pub(crate) fn face_of(&self, finding: &Finding) -> Said {
+        finding.place.face.map_or_else(|| words::common::A_FACE.into(), |id| self.face(id))
     }
 
     /// A penetration in the middle of a sentence: `the vent “Kitchen”`.
-    pub fn penetration(&self, id: Option<PenetrationId>) -> String {
+    pub fn penetration(&self, id: Option<PenetrationId>) -> Said {
         match id.and_then(|id| self.job.penetration(id)) {
             Some(it) if it.name.trim().is_empty() => it.kind.with_article().into(),
-            Some(it) => format!("{} “{}”", it.kind.with_article(), it.name),
-            None => words::common::A_PENETRATION.now().to_owned(),
+            Some(it) => Said::joined([it.kind.with_article().into(), Said::own(format!(" “{}”", it.name))]),
+            None => words::common::A_PENETRATION.into(),
         }
     }
 
@@ -123,10 +123,4 @@ pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
         EdgeKind::Step => words::rules::STEP.now(),
         EdgeKind::PitchChange => words::rules::PITCH_CHANGE.now(),
     }
-}
-
-/// The first letter large.
-pub fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -1,6 +1,6 @@
 use crate::{Told, lapse_words, source, title, told, why_not};
 use chalkcourse_job::{FindingKey, Quantity, Required, Resolved, Standing, Waiver};
-use chalkcourse_rules::{Facts, Finding, Place, RULES, Severity};
+use chalkcourse_rules::{Facts, Finding, Location, RULES, Severity};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -14,7 +14,7 @@ pub struct FindingReport<'a> {
     /// What was measured and what is required, in the job's units.
     pub message: String,
     /// Where.
-    pub place: &'a Place,
+    pub place: &'a Location,
     /// What was measured, in words with its unit.
     pub measured: String,
     /// What is required, in words with its unit.

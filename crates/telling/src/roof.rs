@@ -1,12 +1,12 @@
 //! Whether the roof as drawn holds together.
 
-use crate::names::{Names, length, measured, sentence, the_edge};
+use crate::names::{Names, length, measured, the_edge};
 use crate::{RuleWords, Told};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{EdgeKind, Tolerances, Units};
 use chalkcourse_job::{FaceId, Subject};
 use chalkcourse_rules::{Fault, Finding, Severity};
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, sentence};
 
 pub(crate) const RULES: &[RuleWords] = &[
     RuleWords {
@@ -184,7 +184,7 @@ pub(crate) fn counted_twice(names: &Names<'_>, finding: &Finding, face: FaceId, 
 fn through(names: &Names<'_>, finding: &Finding) -> String {
     match finding.place.penetration.and_then(|id| names.job.penetration(id)) {
         Some(it) if it.name.trim().is_empty() => format!("{} {}", it.kind.name(), it.id),
-        _ => names.penetration(finding.place.penetration),
+        _ => names.penetration(finding.place.penetration).into(),
     }
 }
 

@@ -1,10 +1,10 @@
 //! The roofing itself.
 
-use crate::names::{Names, asked, limit, measured, sentence};
+use crate::names::{Names, asked, limit, measured};
 use crate::{RuleWords, Told};
 use chalkcourse_job::{FireClass, Quantity};
 use chalkcourse_rules::{ClassAsked, Covering, Finding};
-use chalkcourse_words::{self as words, of_data};
+use chalkcourse_words::{self as words, of_data, sentence};
 
 pub(crate) const RULES: &[RuleWords] = &[
     RuleWords {

@@ -1,11 +1,11 @@
 //! Wind suction, a screening: findings, zones and figures in words.
 
-use crate::names::{Names, asked, measured, sentence};
+use crate::names::{Names, asked, measured};
 use crate::{RuleWords, Told};
 use chalkcourse_job::{Kit, LoadWay};
 use chalkcourse_rules::wind::{Drawn, Figure, Refused, RoofShape, Zone};
 use chalkcourse_rules::{Finding, Section, WhyNot};
-use chalkcourse_words::{self as words, of_data};
+use chalkcourse_words::{self as words, of_data, sentence};
 
 pub(crate) const RULES: &[RuleWords] = &[RuleWords {
     code: "wind",

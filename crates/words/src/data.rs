@@ -2,7 +2,7 @@
 
 use crate::say::Say;
 use crate::told::number;
-use crate::{Count, DATA, Language, PACKAGES, spoken};
+use crate::{Count, DATA, Language, PACKAGES, Said, later, spoken};
 use std::collections::HashMap;
 use std::sync::OnceLock;
 
@@ -35,10 +35,20 @@ pub(crate) fn packages(name: &str, count: &Count, language: Language) -> String 
     }
 }
 
-/// "Face South"; a name that says so itself is not told twice: "Face 1".
-pub fn face_heading(name: &str) -> String {
-    let says = ["Face ", "Faldón "].iter().any(|word| name.starts_with(word));
-    if says { name.to_owned() } else { crate::common::face_4(&name) }
+/// "Face South"; a name that says so itself, in whatever language, is not told twice: "Face 1".
+pub fn face_heading(name: &str) -> Said {
+    heading(name, crate::common::FACE, || later::common::face_4(&name))
+}
+
+/// "Block A", and "Block 2" for a block that is called so.
+pub fn block_heading(name: &str) -> Said {
+    heading(name, crate::common::BLOCK, || later::canvas::block(&name))
+}
+
+fn heading(name: &str, kind: Say, with_kind: impl FnOnce() -> Said) -> Said {
+    let first = name.split(|letter: char| !letter.is_alphabetic()).next().unwrap_or_default();
+    let says = Language::ALL.iter().any(|language| plain(first) == plain(kind.within(*language)));
+    if says { Said::own(name) } else { with_kind() }
 }
 
 /// The text as one looks for it: small letters, and without the accents that keyboards may lack.

@@ -39,9 +39,9 @@ mod told;
 
 pub use common::modules;
 pub use count::Count;
-pub use data::{face_heading, of_data, plain};
+pub use data::{block_heading, face_heading, of_data, plain};
 pub use language::{Language, speak, speaking, spoken};
-pub use said::{Put, Said, Value};
+pub use said::{Put, Said, Value, sentence};
 pub use say::Say;
 pub use told::silent;
 

@@ -13,6 +13,13 @@ use std::path;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Said(What);
 
+impl Default for Said {
+    /// No words at all.
+    fn default() -> Self {
+        Self::own("")
+    }
+}
+
 #[derive(Clone, Debug, PartialEq)]
 enum What {
     /// A fixed message.
@@ -27,6 +34,10 @@ enum What {
     Own(String),
     /// One after the other.
     Joined(Vec<Said>),
+    /// With a large first letter.
+    Capital(Box<Said>),
+    /// In small letters.
+    Small(Box<Said>),
 }
 
 /// What is put into a message.
@@ -74,6 +85,18 @@ impl Said {
         Self::joined([Self::own(place), self])
     }
 
+    /// With its first letter large, as at the head of a sentence.
+    #[must_use]
+    pub fn with_capital(self) -> Self {
+        Self(What::Capital(Box::new(self)))
+    }
+
+    /// In small letters, as in the middle of a sentence.
+    #[must_use]
+    pub fn in_small_letters(self) -> Self {
+        Self(What::Small(Box::new(self)))
+    }
+
     pub(crate) fn message<const N: usize>(nth: usize, values: [(&'static str, Value); N]) -> Self {
         Self(What::Message { nth, values: values.into() })
     }
@@ -96,8 +119,17 @@ impl Said {
             What::Packages(count, name) => data::packages(name, count, language).into(),
             What::Own(words) => words.into(),
             What::Joined(parts) => parts.iter().map(|part| part.within(language)).collect::<String>().into(),
+            What::Capital(said) => sentence(&said.within(language)).into(),
+            What::Small(said) => said.within(language).to_lowercase().into(),
         }
     }
+}
+
+/// The first letter large.
+pub fn sentence(text: &(impl fmt::Display + ?Sized)) -> String {
+    let text = text.to_string();
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 impl Value {

@@ -180,7 +180,7 @@ fn changed(document: &Document, it: &Shown, wanted: Length) -> Option<Action> {
             let block = job.block(id)?;
             let mut next = block.clone();
             next.at += step(toward, wanted.metres() - it.length.metres());
-            Some(Action::Edit(text::move_of(&text::block_name(&block.name)), Edit::PutBlock(next)))
+            Some(Action::Edit(text::move_of(text::block_heading(&block.name)), Edit::PutBlock(next)))
         }
         Dimension::Side(id, ring, side) => {
             let (.., a, b) = job.face(id)?.outline.sides().find(|&(r, s, ..)| (r, s) == (ring, side))?;

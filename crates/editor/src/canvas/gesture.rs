@@ -11,6 +11,7 @@ use chalkcourse_job::{
     Block, BlockId, Crop, Edit, Face, FaceId, PartId, Penetration, PlanMove, Resolved, RoofPart, Underlay,
 };
 use chalkcourse_layout::Layout;
+use chalkcourse_words::Said;
 
 /// What is being dragged, as it was when the drag began.
 #[derive(Clone, Debug)]
@@ -109,7 +110,7 @@ impl Drag {
 
 /// What a drag means now.
 pub(crate) struct Step {
-    pub(crate) label: String,
+    pub(crate) label: Said,
     pub(crate) edit: Edit,
     pub(crate) guides: Vec<Guide>,
 }
@@ -161,10 +162,10 @@ impl Gesture {
     /// What the drag means with the pointer at `plan`. `free` passes all snaps, `alone` leaves the corners of
     /// other faces where they are.
     pub(crate) fn step(&self, scene: Scene, plan: DVec2, free: bool, alone: bool) -> Option<Step> {
-        let put = |label: String, block: Block, guides| Step { label, edit: Edit::PutBlock(block), guides };
+        let put = |label: Said, block: Block, guides| Step { label, edit: Edit::PutBlock(block), guides };
         match self {
             Self::MoveGroup { start, grab } => {
-                let label = text::move_of(&text::group_words(start));
+                let label = text::move_of(text::group_words(start));
                 let by = edits::group::within_faces(start, scene.job, scene.layout, plan - *grab);
                 let edit = edits::group::moved(start, scene.job, scene.layout, by)?;
                 Some(Step { label, edit, guides: Vec::new() })
@@ -178,7 +179,7 @@ impl Gesture {
                 if there.distance(block.at) > 1e-6 {
                     guides.clear();
                 }
-                Some(put(text::move_of(&text::block_name(&start.name)), block, guides))
+                Some(put(text::move_of(text::block_heading(&start.name)), block, guides))
             }
             Self::ResizeBlock { start, plane, grab, side } => {
                 let spacing = start.spacing(&scene.job.kit);
@@ -188,7 +189,7 @@ impl Gesture {
                 let (left, right) = if side.0 < 0 { (along, 0) } else { (0, along) };
                 let (bottom, top) = if side.1 < 0 { (up, 0) } else { (0, up) };
                 let block = grown(start, scene.job, Growth { left, right, bottom, top });
-                Some(put(text::resize_of(&text::block_name(&start.name)), block, Vec::new()))
+                Some(put(text::resize_of(text::block_heading(&start.name)), block, Vec::new()))
             }
             Self::ShiftRow { start, plane, grab, row } => {
                 let moved = plane.to_frame(plan).x - grab.x;
@@ -196,7 +197,7 @@ impl Gesture {
                 let (by, guides) =
                     if free { (wanted, Vec::new()) } else { snap::row(scene, start, *row, wanted) };
                 Some(put(
-                    text::shift_of(&text::block_name(&start.name)),
+                    text::shift_of(text::block_heading(&start.name)),
                     start.with_shift(*row, Length::from_metres(by)),
                     guides,
                 ))
@@ -231,7 +232,7 @@ impl Gesture {
                     cut.or_else(|| largest_on_face(scene.job, scene.layout, &wide.with_size(1, 1)))?;
                 let guides = snapped(scene, &mut block, free);
                 keep_on_face(scene.job, scene.layout, &mut block);
-                Some(put(text::place_of(&text::block_name(&block.name)), block, guides))
+                Some(put(text::place_of(text::block_heading(&block.name)), block, guides))
             }
             Self::PartCorner { start, ring, corner } => {
                 part_corner_step(scene, start, *ring, *corner, plan, free)
@@ -355,13 +356,11 @@ fn part_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
 fn picture_step(start: &Underlay, mode: PictureMode, grab: DVec2, plan: DVec2) -> Option<Step> {
     let (label, next) = match mode {
         PictureMode::Scale => return None,
-        PictureMode::Move => {
-            (text::MOVE_PICTURE.now(), Underlay { at: start.at + plan - grab, ..start.clone() })
-        }
+        PictureMode::Move => (text::MOVE_PICTURE, Underlay { at: start.at + plan - grab, ..start.clone() }),
         PictureMode::Turn => {
             let degrees = -(grab - start.at).angle_to(plan - start.at).to_degrees();
             (
-                text::TURN_PICTURE.now(),
+                text::TURN_PICTURE,
                 if degrees.is_finite() { start.turned(start.at, degrees) } else { start.clone() },
             )
         }
@@ -371,11 +370,8 @@ fn picture_step(start: &Underlay, mode: PictureMode, grab: DVec2, plan: DVec2) -
                 (a.min(b).clamp(DVec2::ZERO, DVec2::ONE), a.max(b).clamp(DVec2::ZERO, DVec2::ONE));
             let enough = (to - from).min_element() > 0.005;
             let crop = Crop { left: from.x, top: from.y, right: to.x, bottom: to.y };
-            (
-                text::CROP_PICTURE.now(),
-                if enough { Underlay { crop, ..start.clone() } } else { start.clone() },
-            )
+            (text::CROP_PICTURE, if enough { Underlay { crop, ..start.clone() } } else { start.clone() })
         }
     };
-    Some(Step { label: label.to_owned(), edit: Edit::SetUnderlay(Some(next)), guides: Vec::new() })
+    Some(Step { label: label.into(), edit: Edit::SetUnderlay(Some(next)), guides: Vec::new() })
 }

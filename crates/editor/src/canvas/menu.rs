@@ -50,7 +50,7 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actio
                 let mut block = block.clone();
                 block.off.clear();
                 actions.push(Action::Edit(
-                    text::switch_of(&text::block_name(&block.name)),
+                    text::switch_of(text::block_heading(&block.name)),
                     Edit::PutBlock(block),
                 ));
             }

@@ -135,7 +135,7 @@ fn label(brush: &Brush, state: &State, placed: &PlacedBlock, plane: &Plane) {
     }
     let color = brush.palette.text;
     let whole = brush.small(&text::block_label(&placed.name, placed.modules.len()), color);
-    let name = brush.small(&text::block_name(&placed.name), color);
+    let name = brush.small(&text::block_heading(&placed.name).now(), color);
     brush.say(Words::of(
         rank::BLOCK,
         // Inside it: below a block that fills its face the eave has its own words.

@@ -9,6 +9,7 @@ use chalkcourse_geometry::{Plane, Rect};
 use chalkcourse_job::FaceId;
 use chalkcourse_labels::How;
 use chalkcourse_plan::{HeldBack, Near};
+use chalkcourse_words::Said;
 use egui::{Pos2, Shape, Stroke};
 
 /// Words on the roof are set in lines this long, in points.
@@ -23,7 +24,7 @@ pub(super) fn near(brush: &Brush, document: &Document, state: &State, own: &Canv
         return;
     }
     let layout = &document.plan().layout;
-    let mut told: Option<(Pos2, &str)> = None;
+    let mut told: Option<(Pos2, &Said)> = None;
     for fill in state.fill.fills() {
         let Some((_, face)) = layout.face(fill.face).filter(|(index, _)| brush.space.shows(*index)) else {
             continue;
@@ -48,14 +49,14 @@ pub(super) fn near(brush: &Brush, document: &Document, state: &State, own: &Canv
         }
     }
     if let Some((at, words)) = told {
-        say(brush, at, &text::sentence(words));
+        say(brush, at, &text::sentence(&words.now()));
     }
 }
 
 /// The places that a thing which costs modules keeps them from.
-fn costs(brush: &Brush, plane: &Plane, held: &HeldBack, words: &str) {
+fn costs(brush: &Brush, plane: &Plane, held: &HeldBack, line: &Said) {
     let p = brush.palette;
-    for cost in held.costs.iter().filter(|cost| cost.words == words) {
+    for cost in held.costs.iter().filter(|cost| cost.words == *line) {
         for shape in &cost.shapes {
             let in_plan = shape.map(|at| plane.to_plan(at));
             brush.fill(&in_plan, theme::faint(p.light, 70));
@@ -65,9 +66,9 @@ fn costs(brush: &Brush, plane: &Plane, held: &HeldBack, words: &str) {
 }
 
 /// A penetration that would win modules, where it is and where it would be.
-fn wins(brush: &Brush, document: &Document, plane: &Plane, held: &HeldBack, words: &str) {
+fn wins(brush: &Brush, document: &Document, plane: &Plane, held: &HeldBack, line: &Said) {
     let stroke = Stroke::new(2.4, brush.palette.light);
-    for win in held.wins.iter().filter(|win| win.words == words) {
+    for win in held.wins.iter().filter(|win| win.words == *line) {
         let Some(placed) = document.plan().layout.penetration(win.penetration) else { continue };
         brush.outline(&placed.plan, stroke, None);
         let there = placed.plan.map(|at| plane.to_plan(plane.to_frame(at) + win.by));

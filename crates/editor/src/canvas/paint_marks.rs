@@ -15,7 +15,7 @@ use chalkcourse_job::{BlockId, Cell, FaceId, FindingKey, PenetrationId};
 use chalkcourse_labels::{Anchor, How, Weight};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::Severity;
-use chalkcourse_takeoff::PlaceShape;
+use chalkcourse_takeoff::MeasuredShape;
 use egui::{Align2, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
 /// Lights the place of the row that a list points at.
@@ -41,7 +41,7 @@ pub(super) fn lights(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-fn light_finding(brush: &Brush, document: &Document, place: &chalkcourse_rules::Place) {
+fn light_finding(brush: &Brush, document: &Document, place: &chalkcourse_rules::Location) {
     let layout = &document.plan().layout;
     let stroke = Stroke::new(4.0, brush.palette.light);
     let block = place.block.and_then(|id| layout.block(id));
@@ -78,7 +78,7 @@ fn light_finding(brush: &Brush, document: &Document, place: &chalkcourse_rules::
     }
 }
 
-fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::Place) {
+fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::MeasuredPlace) {
     let layout = &document.plan().layout;
     // A quantity for the job as a whole has no place of its own.
     let Some((index, face)) = place.face.and_then(|id| layout.face(id)) else { return };
@@ -95,7 +95,7 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
         }
     };
     match &place.shape {
-        PlaceShape::Point(p) => {
+        MeasuredShape::Point(p) => {
             brush.painter.circle(
                 on_screen(*p),
                 4.5,
@@ -103,12 +103,12 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
                 Stroke::new(1.5, brush.palette.ground),
             );
         }
-        PlaceShape::Path(points) => {
+        MeasuredShape::Path(points) => {
             brush.painter.add(Shape::line(points.iter().map(|&p| on_screen(p)).collect(), stroke));
         }
-        PlaceShape::Rect(rect) => area(std::slice::from_ref(rect), 2.0),
-        PlaceShape::Area(rects) => area(rects, 0.0),
-        PlaceShape::Outlines(outlines) => {
+        MeasuredShape::Rect(rect) => area(std::slice::from_ref(rect), 2.0),
+        MeasuredShape::Area(rects) => area(rects, 0.0),
+        MeasuredShape::Outlines(outlines) => {
             for outline in outlines {
                 for triangle in outline.triangles() {
                     let points = triangle.map(on_screen).to_vec();
@@ -118,7 +118,7 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
                 brush.outline(&outline.map(|p| face.plane.to_plan(p)), stroke, None);
             }
         }
-        PlaceShape::Whole => {}
+        MeasuredShape::Whole => {}
     }
 }
 
@@ -258,7 +258,7 @@ enum Thing {
     Face(FaceId),
 }
 
-fn thing_of(place: &chalkcourse_rules::Place) -> Option<Thing> {
+fn thing_of(place: &chalkcourse_rules::Location) -> Option<Thing> {
     let middle = place.shape.iter().sum::<DVec2>() / place.shape.len().max(1) as f64;
     place
         .penetration

@@ -69,7 +69,7 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
         }
         for (nth, edge) in face.edges.iter().enumerate() {
             let told =
-                brush.space.face_on.is_none() && told_by_neighbour(layout, index, edge.kind, edge.neighbour);
+                brush.space.face_on.is_none() && drawn_by_neighbour(layout, index, edge.kind, edge.neighbour);
             let (a, b) =
                 (brush.space.screen_from_plan(edge.plan.0), brush.space.screen_from_plan(edge.plan.1));
             let held =
@@ -123,7 +123,7 @@ fn whole_side(face: &RoofFace, span: &EdgeSpan) -> bool {
 }
 
 /// A line that two faces share is drawn once, by the first of them.
-pub(super) fn told_by_neighbour(
+pub(super) fn drawn_by_neighbour(
     layout: &Layout,
     index: usize,
     kind: EdgeKind,

@@ -8,6 +8,7 @@ use crate::state::{
 };
 use crate::{edits, text};
 use chalkcourse_job::{Edit, EditError, Resolved};
+use chalkcourse_words::Said;
 use egui::{Context, ViewportCommand};
 use std::sync::Arc;
 
@@ -29,14 +30,14 @@ impl Editor {
 
     pub(super) fn act(&mut self, ctx: &Context, action: Action) {
         match action {
-            Action::Edit(label, edit) => self.edit(&label, &edit),
+            Action::Edit(label, edit) => self.edit(label, &edit),
             Action::EditAndSelect(label, edit, selection) => {
-                self.edit(&label, &edit);
+                self.edit(label, &edit);
                 self.state.selection = selection;
             }
             Action::Preview(label, edit) => {
                 // A drag into nonsense shows the last that made sense.
-                let shown = self.document.preview(&label, &edit);
+                let shown = self.document.preview(label, &edit);
                 let was_trouble = self.state.trouble.take().is_some();
                 match shown {
                     Ok(()) if was_trouble => self.state.said.clear(),
@@ -245,7 +246,7 @@ impl Editor {
         }
     }
 
-    pub(super) fn edit(&mut self, label: &str, edit: &Edit) {
+    pub(super) fn edit(&mut self, label: impl Into<Said>, edit: &Edit) {
         let before = Arc::clone(self.document.settled());
         match self.document.edit(label, edit) {
             Ok(_) => {

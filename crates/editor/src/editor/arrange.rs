@@ -61,10 +61,10 @@ impl Editor {
         }
         match found {
             Ok(Some(slide)) => {
-                let name = job.block(block).map(|block| text::block_name(&block.name)).unwrap_or_default();
-                self.edit(&text::room_for(&name), &slide.edit);
+                let name = job.block(block).map(|block| text::block_heading(&block.name)).unwrap_or_default();
+                self.edit(text::room_for(&name), &slide.edit);
                 self.state.selection = Selection::Block(block);
-                self.state.said = text::moved_clear(&name, slide.by, slide.proved, job.units);
+                self.state.said = text::moved_clear(&name.now(), slide.by, slide.proved, job.units);
                 self.state.keep_in_step(&self.document);
             }
             Ok(None) => self.state.said = text::NO_ROOM.now().to_owned(),

@@ -57,7 +57,7 @@ impl Editor {
         let job = Arc::clone(self.document.settled());
         let edit = Edit::Several(fills.iter().map(|fill| fill_edit(&job, fill)).collect());
         let label = text::fill_of(&job, &fills);
-        if let Err(error) = self.document.edit(&label, &edit) {
+        if let Err(error) = self.document.edit(label, &edit) {
             self.state.fill.said = text::sentence(&error.to_string());
             return;
         }

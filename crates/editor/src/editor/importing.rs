@@ -42,7 +42,7 @@ impl Editor {
         let now = Arc::clone(self.document.settled());
         if now.faces.is_empty() {
             let edit = house.edit(&now, &how).map_err(|error| words(&error))?;
-            self.document.edit(&text::import_of(house), &edit).map_err(|error| words(&error))?;
+            self.document.edit(text::import_of(house), &edit).map_err(|error| words(&error))?;
             self.state.keep_in_step(&self.document);
             return Ok(None);
         }

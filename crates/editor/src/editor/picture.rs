@@ -53,7 +53,7 @@ impl Editor {
         };
         self.look(View::Plan);
         let edit = Edit::SetUnderlay(Some(underlay));
-        self.carry_out(ctx, vec![Action::Edit(text::LAY_A_PICTURE.now().to_owned(), edit)]);
+        self.carry_out(ctx, vec![Action::Edit(text::LAY_A_PICTURE.into(), edit)]);
         self.take(Tool::Picture);
         self.canvas.handle_picture(PictureMode::Scale);
         self.state.said = text::picture_laid(&path);

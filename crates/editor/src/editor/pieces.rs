@@ -25,7 +25,7 @@ impl Editor {
         match pieces_to_text(&pieces) {
             Ok(copy) => {
                 ctx.copy_text(copy);
-                self.state.said = text::copied(&text::group_words(&group));
+                self.state.said = text::copied(&text::group_words(&group).now());
                 Some(group)
             }
             Err(error) => {
@@ -40,7 +40,7 @@ impl Editor {
         let said = self.state.said.clone();
         if let Some(Action::EditAndSelect(_, edit, none)) = edits::group::deleted(&group, self.document.job())
         {
-            let label = text::cut_of(&text::group_words(&group));
+            let label = text::cut_of(text::group_words(&group));
             self.carry_out(ctx, vec![Action::EditAndSelect(label, edit, none)]);
         }
         self.state.said = said;
@@ -76,7 +76,7 @@ impl Editor {
         let made = beside(job, layout, &group).and_then(|stand| set_down(job, &stand));
         match made {
             Some((edit, copies)) => {
-                let label = text::duplicate_of(&text::group_words(&group));
+                let label = text::duplicate_of(text::group_words(&group));
                 self.carry_out(ctx, vec![Action::Edit(label, edit), edits::group::held(copies)]);
             }
             None => text::NO_ROOM_BESIDE.now().clone_into(&mut self.state.said),

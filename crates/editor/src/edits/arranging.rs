@@ -5,16 +5,24 @@ use crate::{Document, Selection, text};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, FindingKey, Resolved, Subject};
 use chalkcourse_plan::{Align, Cut, Seen, Spread, align, copy_to_face, distribute, join, mirror, split};
+use chalkcourse_words::Said;
 
 /// Puts a mirror image on the slope beyond the ridge.
 pub(crate) fn mirrored(document: &Document, id: BlockId) -> Action {
-    step(document, id, mirror(document.job(), id), new(document), text::mirror_of, text::NO_OTHER_SLOPE.now())
+    step(
+        document,
+        id,
+        mirror(document.job(), id),
+        new(document),
+        |name| text::mirror_of(name),
+        text::NO_OTHER_SLOPE.now(),
+    )
 }
 
 /// Puts a copy on another face.
 pub(crate) fn copied(document: &Document, id: BlockId, face: FaceId) -> Action {
     let edit = copy_to_face(document.job(), id, face);
-    step(document, id, edit, new(document), text::copy_of, text::NO_COPY.now())
+    step(document, id, edit, new(document), |name| text::copy_of(name), text::NO_COPY.now())
 }
 
 /// Cuts a block in two.
@@ -24,7 +32,7 @@ pub(crate) fn cut(document: &Document, id: BlockId, cut: Cut) -> Action {
         id,
         split(document.job(), id, cut),
         Selection::Block(id),
-        text::split_of,
+        |name| text::split_of(name),
         text::NO_SPLIT.now(),
     )
 }
@@ -53,7 +61,7 @@ pub(crate) fn joined(document: &Document, id: BlockId, with: BlockId) -> Action 
         id,
         join(document.job(), id, with),
         Selection::Block(id),
-        text::join_of,
+        |name| text::join_of(name),
         text::NOT_FLUSH.now(),
     )
 }
@@ -106,7 +114,7 @@ fn seen_end(job: &Resolved, id: BlockId, to: Align, seen: Seen) -> Align {
 pub(crate) fn aligned(document: &Document, id: BlockId, with: BlockId, to: Align, seen: Seen) -> Action {
     let to = seen_end(document.job(), id, to, seen);
     let edit = align(document.job(), id, with, to);
-    step(document, id, edit, Selection::Block(id), text::align_of, text::NOT_ALIGNED.now())
+    step(document, id, edit, Selection::Block(id), |name| text::align_of(name), text::NOT_ALIGNED.now())
 }
 
 /// Brings a block in line with the nearest one on its face.
@@ -152,10 +160,10 @@ fn step(
     id: BlockId,
     edit: Option<Edit>,
     then: Selection,
-    label: fn(&str) -> String,
+    label: impl FnOnce(&Said) -> Said,
     sorry: &str,
 ) -> Action {
-    let name = document.job().block(id).map(|block| text::block_name(&block.name));
+    let name = document.job().block(id).map(|block| text::block_heading(&block.name));
     match (name, edit) {
         (Some(name), Some(edit)) => Action::EditAndSelect(label(&name), edit, then),
         _ => Action::Say(sorry.to_owned()),

@@ -63,7 +63,7 @@ pub(crate) fn nudged(group: &Group, document: &Document, view: View, screen: DVe
         || view.in_plan(layout, screen),
         |plane| plane.to_plan(view.seen().on_face(&plane, screen)) - plane.to_plan(DVec2::ZERO),
     );
-    Some(Action::Edit(text::nudge_of(&text::group_words(group)), moved(group, job, layout, by)?))
+    Some(Action::Edit(text::nudge_of(text::group_words(group)), moved(group, job, layout, by)?))
 }
 
 /// Blocks and penetrations are gone, modules are switched off.
@@ -71,7 +71,7 @@ pub(crate) fn deleted(group: &Group, job: &Resolved) -> Option<Action> {
     let blocks = group.blocks.iter().map(|id| Edit::RemoveBlock(*id));
     let penetrations = group.penetrations.iter().map(|id| Edit::RemovePenetration(*id));
     let edits: Vec<Edit> = blocks.chain(penetrations).chain(switches(group, job, false)).collect();
-    let label = text::delete_of(&text::group_words(group));
+    let label = text::delete_of(text::group_words(group));
     (!edits.is_empty()).then_some(Action::EditAndSelect(label, Edit::Several(edits), Selection::Nothing))
 }
 
@@ -83,8 +83,7 @@ pub(crate) fn switched(group: &Group, job: &Resolved, on: bool) -> Option<Action
         Some(Edit::PutBlock(block))
     });
     let edits: Vec<Edit> = whole.chain(switches(group, job, on)).collect();
-    (!edits.is_empty())
-        .then(|| Action::Edit(text::switch_of(&text::group_words(group)), Edit::Several(edits)))
+    (!edits.is_empty()).then(|| Action::Edit(text::switch_of(text::group_words(group)), Edit::Several(edits)))
 }
 
 /// Blocks of single modules that are held, with those on or off.

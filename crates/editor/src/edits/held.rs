@@ -6,6 +6,7 @@ use crate::state::View;
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Edit, Penetration, Underlay};
+use chalkcourse_words::Said;
 
 /// Moves what is held by so much on the screen: what lies on a face along the axis of that face that is nearest to the key, a
 /// corner just so.
@@ -17,7 +18,7 @@ pub(crate) fn nudged(document: &Document, view: View, held: Selection, screen: D
         Selection::Block(id) | Selection::Module { block: id, .. } => {
             let mut block = job.block(id)?.clone();
             block.at += view.seen().on_face(&job.face(block.face)?.plane(), screen);
-            Some(Action::Edit(text::nudge_of(&text::block_name(&block.name)), Edit::PutBlock(block)))
+            Some(Action::Edit(text::nudge_of(text::block_heading(&block.name)), Edit::PutBlock(block)))
         }
         Selection::Penetration(id) => {
             let penetration = job.penetration(id)?;
@@ -51,7 +52,7 @@ pub(crate) fn switch(document: &Document, held: Selection) -> Option<Action> {
     let Selection::Module { block, cell } = held else { return None };
     let block = document.job().block(block)?;
     Some(Action::Edit(
-        text::switch_of(&text::block_name(&block.name)),
+        text::switch_of(text::block_heading(&block.name)),
         Edit::PutBlock(block.with_switched(cell)),
     ))
 }
@@ -61,7 +62,7 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
     let job = document.job();
     let (name, edit) = match held {
         Selection::Face(id) | Selection::Side { face: id, .. } => {
-            (job.face(id)?.name.clone(), Edit::RemoveFace(id))
+            (Said::own(&job.face(id)?.name), Edit::RemoveFace(id))
         }
         Selection::Corner { face, ring, corner } => {
             let face = job.face(face)?;
@@ -74,8 +75,8 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
                 Selection::Face(face.id),
             ));
         }
-        Selection::Penetration(id) => (job.penetration(id)?.name.clone(), Edit::RemovePenetration(id)),
-        Selection::Block(id) => (text::block_name(&job.block(id)?.name), Edit::RemoveBlock(id)),
+        Selection::Penetration(id) => (Said::own(&job.penetration(id)?.name), Edit::RemovePenetration(id)),
+        Selection::Block(id) => (text::block_heading(&job.block(id)?.name), Edit::RemoveBlock(id)),
         Selection::Module { .. } => return switch(document, held),
         Selection::Part(id, place) => return part::delete(job, id, place),
         Selection::Nothing => return None,
@@ -104,5 +105,5 @@ pub(crate) fn add_corner(
 pub(crate) fn picture_nudged(document: &Document, by: DVec2) -> Option<Action> {
     let underlay = document.job().underlay.as_ref()?;
     let next = Underlay { at: underlay.at + by, ..underlay.clone() };
-    Some(Action::Edit(text::MOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(Some(next))))
+    Some(Action::Edit(text::MOVE_PICTURE.into(), Edit::SetUnderlay(Some(next))))
 }

@@ -4,6 +4,7 @@ use crate::edits::corners_at;
 use crate::text;
 use chalkcourse_geometry::{Polygon, out_of_square, squared};
 use chalkcourse_job::{Edit, Face, FaceId, Resolved, RoofPart};
+use chalkcourse_words::Said;
 use std::collections::BTreeMap;
 
 /// Less than this nobody can see or tape, degrees: 1/8 in in 12 ft (common practice, no source).
@@ -15,7 +16,7 @@ pub(crate) fn off(outline: &Polygon) -> Option<f64> {
 }
 
 /// The edit that squares a face that was drawn; corners of other faces on the same spots go along.
-pub(crate) fn of_face(job: &Resolved, id: FaceId) -> Option<(String, Edit)> {
+pub(crate) fn of_face(job: &Resolved, id: FaceId) -> Option<(Said, Edit)> {
     let face = job.face(id).filter(|face| face.from.is_none())?;
     let square = squared(&face.outline.outer)?;
     let mut changed: BTreeMap<FaceId, Face> = BTreeMap::new();
@@ -35,7 +36,7 @@ pub(crate) fn of_face(job: &Resolved, id: FaceId) -> Option<(String, Edit)> {
 }
 
 /// The edit that squares a part of the house.
-pub(crate) fn of_part(part: &RoofPart) -> Option<(String, Edit)> {
+pub(crate) fn of_part(part: &RoofPart) -> Option<(Said, Edit)> {
     let square = squared(&part.outline.outer)?;
     let next = square
         .into_iter()

@@ -19,12 +19,12 @@ pub(super) fn block_form(
     let job = document.job();
     let Some(block) = job.block(id) else { return };
     let units = job.units;
-    heading(ui, &text::block_name(&block.name));
+    heading(ui, &text::block_heading(&block.name).now());
     ui.columns(2, |columns| {
         arrange::arrange_buttons(columns, document, state.selection, state.view.seen(), id, actions);
     });
     let mut put = |next: Block| {
-        actions.push(Action::Edit(text::change_of(&text::block_name(&block.name)), Edit::PutBlock(next)));
+        actions.push(Action::Edit(text::change_of(text::block_heading(&block.name)), Edit::PutBlock(next)));
     };
     if let Selection::Module { cell, .. } = state.selection {
         let off = block.off.contains(&cell);

@@ -15,7 +15,7 @@ pub(super) fn face_form(ui: &mut Ui, document: &Document, state: &State, id: Fac
     let Some(face) = job.face(id) else { return };
     let units = job.units;
     ui.horizontal(|ui| {
-        heading(ui, &text::face_heading(&face.name));
+        heading(ui, &text::face_heading(&face.name).now());
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             if ui.little_button(text::FACE_ON_VIEW.now()).clicked() {
                 actions.push(Command::FaceOnView.action());

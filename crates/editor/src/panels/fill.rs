@@ -54,7 +54,7 @@ pub(super) fn fill_list(ui: &mut Ui, document: &Document, state: &State, actions
             if many {
                 egui::CollapsingHeader::new(text::fill_row(name, found)).show(ui, result);
             } else {
-                ui.strong(text::face_heading(name));
+                ui.strong(text::face_heading(name).now());
                 result(ui);
             }
         });
@@ -187,7 +187,7 @@ fn faces(ui: &mut Ui, document: &Document, asked: &mut Asked) {
         ScrollArea::vertical().id_salt("faces").max_height(150.0).show(ui, |ui| {
             for face in faces {
                 let mut on = chosen.contains(&face.id);
-                if ui.checkbox(&mut on, text::face_heading(&face.name)).changed() {
+                if ui.checkbox(&mut on, text::face_heading(&face.name).now()).changed() {
                     if on {
                         chosen.insert(face.id);
                     } else {
@@ -238,7 +238,7 @@ fn result(
     pointed: &mut Pointed,
     actions: &mut Actions,
 ) {
-    ui.label(&found.claim);
+    ui.label(found.claim.now());
     if let Some(words) = text::gap(found) {
         ui.label(RichText::new(words).color(theme::of(ui).caution));
     }

@@ -6,7 +6,7 @@ use crate::widgets::{LittleButton, severity_sign, sketch};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{Edit, FindingKey, WAIVER};
 use chalkcourse_plan::fix_words;
-use chalkcourse_rules::{Finding, Place, Severity};
+use chalkcourse_rules::{Finding, Location, Severity};
 use chalkcourse_words::of_data;
 use egui::{Button, Frame, Margin, RichText, Sense, Stroke, TextEdit, Ui, WidgetInfo};
 use std::collections::BTreeSet;
@@ -111,7 +111,7 @@ fn filter(ui: &mut Ui, state: &State, filter: &mut Filter, open: &[&Finding]) {
 }
 
 /// Whether a place lies on what is held; what lies on a face lies on its blocks' face too.
-fn lies_on(place: &Place, held: Selection) -> bool {
+fn lies_on(place: &Location, held: Selection) -> bool {
     match held {
         Selection::Nothing | Selection::Part(..) => true,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
@@ -195,7 +195,7 @@ fn contents(
     if let Some(waiver) = &finding.waived {
         ui.label(chalkcourse_telling::waived_words(waiver));
         if ui.little_button(text::UNWAIVE.now()).clicked() {
-            actions.push(Action::Edit(text::UNWAIVE.now().to_owned(), Edit::Unwaive(finding.key.clone())));
+            actions.push(Action::Edit(text::UNWAIVE.into(), Edit::Unwaive(finding.key.clone())));
         }
         return false;
     }
@@ -245,7 +245,7 @@ fn fixes(ui: &mut Ui, document: &Document, state: &State, finding: &Finding, act
     let seen = state.view.seen();
     for (index, fix) in offered.into_iter().enumerate() {
         let label = fix_words(job, fix, seen);
-        let button = ui.button(&label).on_hover_text(text::FIX_HELP.now());
+        let button = ui.button(label.now()).on_hover_text(text::FIX_HELP.now());
         // What it would do is drawn before it is done.
         if button.hovered() || button.has_focus() {
             on_a_fix = true;
@@ -289,7 +289,7 @@ fn write_waiver(
                 person.trim().to_owned(),
                 text::today(std::time::SystemTime::now()),
             );
-            actions.push(Action::Edit(text::WAIVE_DO.now().to_owned(), Edit::Waive(waiver)));
+            actions.push(Action::Edit(text::WAIVE_DO.into(), Edit::Waive(waiver)));
             done = true;
         }
         done |= ui.button(text::CANCEL.now()).clicked();
@@ -304,7 +304,7 @@ fn write_waiver(
 }
 
 /// Whether a place is what the pointer is on.
-fn concerns(place: &Place, hover: Selection) -> bool {
+fn concerns(place: &Location, hover: Selection) -> bool {
     match hover {
         Selection::Nothing | Selection::Part(..) => false,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
@@ -318,7 +318,7 @@ fn concerns(place: &Place, hover: Selection) -> bool {
     }
 }
 
-fn selection_of(place: &Place) -> Selection {
+fn selection_of(place: &Location) -> Selection {
     place
         .block
         .map(Selection::Block)
@@ -334,7 +334,7 @@ mod tests {
     use chalkcourse_rules::{Authority, Facts};
 
     fn finding(severity: Severity, face: u32, block: Option<u32>) -> Finding {
-        let place = Place {
+        let place = Location {
             face: Some(FaceId(face)),
             block: block.map(BlockId),
             cells: Vec::new(),

@@ -7,7 +7,7 @@ use egui::Ui;
 /// Several things that are held: how many, and what can be done to all of them.
 pub(super) fn group_form(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let (job, group) = (document.job(), &state.group);
-    heading(ui, &text::group_words(group));
+    heading(ui, &text::group_words(group).now());
     quiet(ui, text::GROUP_HELP.now());
     ui.add_space(crate::theme::GAP);
     if !group.blocks.is_empty() || !group.modules.is_empty() {

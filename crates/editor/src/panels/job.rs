@@ -12,15 +12,15 @@ pub(super) fn job_form(ui: &mut Ui, document: &Document, actions: &mut Actions) 
     let job = document.job();
     heading(ui, text::THE_JOB.now());
     if let Some(name) = fields::name(ui, text::NAME.now(), &job.name) {
-        actions.push(Action::Edit(text::RENAME_JOB.now().to_owned(), Edit::SetName(name)));
+        actions.push(Action::Edit(text::RENAME_JOB.into(), Edit::SetName(name)));
     }
     if let Some(address) = fields::words(ui, text::ADDRESS.now(), &job.site.address) {
         let site = Site { address, ..job.site.clone() };
-        actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
+        actions.push(Action::Edit(text::CHANGE_SITE.into(), Edit::SetSite(site)));
     }
     if let Some(notes) = fields::words(ui, text::NOTES.now(), &job.site.notes) {
         let site = Site { notes, ..job.site.clone() };
-        actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
+        actions.push(Action::Edit(text::CHANGE_SITE.into(), Edit::SetSite(site)));
     }
     let units = [(Units::FeetInches, text::FEET_INCHES.now()), (Units::Metric, text::METRIC.now())];
     if let Some(units) = fields::choice(ui, text::UNITS.now(), job.units, &units) {

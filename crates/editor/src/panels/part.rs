@@ -73,7 +73,7 @@ fn told(ui: &mut Ui, job: &Resolved, part: &RoofPart) {
         job.resting.iter().filter(of_part).any(|face| face.id == block.face)
     };
     let blocks: Vec<String> =
-        job.blocks.iter().filter(resting).map(|block| text::block_name(&block.name)).collect();
+        job.blocks.iter().filter(resting).map(|block| text::block_heading(&block.name).into()).collect();
     if !blocks.is_empty() {
         ui.label(RichText::new(text::without_face(&blocks)).color(theme::of(ui).caution));
     }

@@ -6,6 +6,7 @@ use crate::widgets::{LittleButton, fields};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use chalkcourse_job::{Crop, Edit, Underlay};
+use chalkcourse_words::Say;
 use egui::{RichText, Ui};
 
 /// The picture under the plan: what it is, and every number of it to type.
@@ -21,7 +22,7 @@ pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, acti
         }
         return;
     };
-    let put = |next: Underlay, label: &str| Action::Edit(label.to_owned(), Edit::SetUnderlay(Some(next)));
+    let put = |next: Underlay, label: Say| Action::Edit(label.into(), Edit::SetUnderlay(Some(next)));
     let units = document.job().units;
     ui.add(egui::Label::new(text::picture_name(&underlay.path)).truncate()).on_hover_text(&underlay.path);
     quiet(ui, &text::picture_size(underlay.size(), underlay.pixels, units));
@@ -34,7 +35,7 @@ pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, acti
             if let Some(changed) = state.pictures.changed(underlay)
                 && ui.button(text::TAKE_AS_IT_IS.now()).clicked()
             {
-                actions.push(put(changed, text::CHANGE_PICTURE.now()));
+                actions.push(put(changed, text::CHANGE_PICTURE));
             }
             if ui.button(text::LOOK_AGAIN.now()).clicked() {
                 actions.push(Action::ReadPictureAgain);
@@ -46,17 +47,16 @@ pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, acti
         fields::length(ui, text::WIDE_ON_GROUND.now(), wide, units, false, text::WIDE_HELP.now())
     {
         let metres_per_pixel = length.metres() / f64::from(underlay.pixels[0].max(1));
-        actions.push(put(Underlay { metres_per_pixel, ..underlay.clone() }, text::SCALE_PICTURE.now()));
+        actions.push(put(Underlay { metres_per_pixel, ..underlay.clone() }, text::SCALE_PICTURE));
     }
     let turn = format!("{}°", (underlay.turn * 100.0).round() / 100.0);
     if let Some(turn) =
         fields::parsed(ui, text::PICTURE_TURN.now(), &turn, text::PICTURE_TURN_HELP.now(), degrees)
     {
-        actions.push(put(Underlay { turn, ..underlay.clone() }, text::TURN_PICTURE.now()));
+        actions.push(put(Underlay { turn, ..underlay.clone() }, text::TURN_PICTURE));
     }
     let (east, north) = (Length::from_metres(underlay.at.x), Length::from_metres(underlay.at.y));
-    let mut moved =
-        |at: DVec2| actions.push(put(Underlay { at, ..underlay.clone() }, text::MOVE_PICTURE.now()));
+    let mut moved = |at: DVec2| actions.push(put(Underlay { at, ..underlay.clone() }, text::MOVE_PICTURE));
     if let Some(east) =
         fields::length(ui, text::EAST.now(), east, units, false, text::PICTURE_MIDDLE_HELP.now())
     {
@@ -68,7 +68,7 @@ pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, acti
         moved(dvec2(underlay.at.x, north.metres()));
     }
     if let Some(dim) = percent(ui, text::PICTURE_DIM.now(), underlay.dim) {
-        actions.push(put(Underlay { dim, ..underlay.clone() }, text::DIM_PICTURE.now()));
+        actions.push(put(Underlay { dim, ..underlay.clone() }, text::DIM_PICTURE));
     }
     dim_by_hand(ui, underlay, actions);
     crop(ui, underlay, actions);
@@ -78,7 +78,7 @@ pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, acti
             actions.push(Command::LayPicture.action());
         }
         if ui.button(text::TAKE_AWAY.now()).clicked() {
-            actions.push(Action::Edit(text::REMOVE_PICTURE.now().to_owned(), Edit::SetUnderlay(None)));
+            actions.push(Action::Edit(text::REMOVE_PICTURE.into(), Edit::SetUnderlay(None)));
         }
     });
 }
@@ -91,7 +91,7 @@ fn dim_by_hand(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     slider.widget_info(|| egui::WidgetInfo::slider(true, dim * 100.0, text::PICTURE_DIM_BY_HAND.now()));
     let next = Edit::SetUnderlay(Some(Underlay { dim: (dim * 100.0).round() / 100.0, ..underlay.clone() }));
     if slider.changed() {
-        let label = text::DIM_PICTURE.now().to_owned();
+        let label = text::DIM_PICTURE.into();
         actions.push(if slider.dragged() { Action::Preview(label, next) } else { Action::Edit(label, next) });
     }
     if slider.drag_stopped() {
@@ -103,7 +103,7 @@ fn crop(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     let crop = underlay.crop;
     let put = |crop: Crop| {
         Action::Edit(
-            text::CROP_PICTURE.now().to_owned(),
+            text::CROP_PICTURE.into(),
             Edit::SetUnderlay(Some(Underlay { crop, ..underlay.clone() })),
         )
     };

@@ -4,7 +4,7 @@ use crate::action::{Action, Actions};
 use crate::widgets::fields;
 use crate::{Document, text};
 use chalkcourse_geometry::{Azimuth, Units};
-use chalkcourse_job::{Building, Edit, Exposure, Place, Resolved, Site};
+use chalkcourse_job::{Building, Edit, Exposure, GeoPoint, Resolved, Site};
 use chalkcourse_layout::known::{self, KnownFrom};
 use egui::{CollapsingHeader, Ui};
 
@@ -23,12 +23,12 @@ pub(super) fn site_form(ui: &mut Ui, document: &Document, actions: &mut Actions)
     });
     if building != job.site.building || place != job.site.place {
         let site = Site { building, place, ..job.site.clone() };
-        actions.push(Action::Edit(text::CHANGE_SITE.now().to_owned(), Edit::SetSite(site)));
+        actions.push(Action::Edit(text::CHANGE_SITE.into(), Edit::SetSite(site)));
     }
 }
 
 /// Where on the globe the plan has its origin.
-fn globe(ui: &mut Ui, place: &mut Option<Place>) {
+fn globe(ui: &mut Ui, place: &mut Option<GeoPoint>) {
     let shown = place.map(|place| format!("{}, {}", place.latitude, place.longitude)).unwrap_or_default();
     if let Some(typed) = fields::parsed(ui, text::PLACE.now(), &shown, text::PLACE_HELP.now(), parse_place) {
         *place = typed;
@@ -36,7 +36,7 @@ fn globe(ui: &mut Ui, place: &mut Option<Place>) {
 }
 
 /// "39.1, -84.5" as a place; nothing where it is not known.
-fn parse_place(typed: &str) -> Result<Option<Place>, String> {
+fn parse_place(typed: &str) -> Result<Option<GeoPoint>, String> {
     if typed.trim().is_empty() {
         return Ok(None);
     }
@@ -44,7 +44,7 @@ fn parse_place(typed: &str) -> Result<Option<Place>, String> {
     typed
         .split_once([',', ';'])
         .and_then(|(north, east)| Some((degrees(north).ok()?, degrees(east).ok()?)))
-        .map(|(latitude, longitude)| Place { latitude, longitude })
+        .map(|(latitude, longitude)| GeoPoint { latitude, longitude })
         .filter(|place| place.is_on_globe())
         .map(Some)
         .ok_or_else(|| text::BAD_PLACE.now().to_owned())
@@ -179,7 +179,7 @@ mod tests {
 
     #[test]
     fn places_are_read_back_as_they_are_shown() {
-        let place = Place { latitude: 39.1, longitude: -84.5 };
+        let place = GeoPoint { latitude: 39.1, longitude: -84.5 };
         assert_eq!(parse_place("39.1, -84.5"), Ok(Some(place)));
         assert_eq!(parse_place(" 39.1° ; -84.5°"), Ok(Some(place)));
         assert_eq!(parse_place(" "), Ok(None));

@@ -3,13 +3,14 @@ use crate::edits::squaring;
 use crate::{text, theme};
 use chalkcourse_geometry::Polygon;
 use chalkcourse_job::Edit;
+use chalkcourse_words::Said;
 use egui::{RichText, Ui};
 
 /// How far an outline is out of square, and a button that squares it.
 pub(super) fn square(
     ui: &mut Ui,
     outline: &Polygon,
-    edit: impl FnOnce() -> Option<(String, Edit)>,
+    edit: impl FnOnce() -> Option<(Said, Edit)>,
     actions: &mut Actions,
 ) {
     let Some(off) = squaring::off(outline) else { return };

@@ -30,7 +30,9 @@ pub(crate) fn status_bar(ui: &mut Ui, document: &Document, state: &State, action
                         actions.push(Action::StopMakingRoom);
                     }
                     let name = document.job().block(making.block()).map_or("", |block| block.name.as_str());
-                    ui.label(RichText::new(text::making_room(&text::block_name(name))).color(p.note));
+                    ui.label(
+                        RichText::new(text::making_room(&text::block_heading(name).now())).color(p.note),
+                    );
                 }
                 ui.add(Label::new(RichText::new(&state.said).color(p.note)).truncate());
             });

@@ -57,13 +57,13 @@ impl Document {
         self.before.as_ref()
     }
 
-    pub(crate) fn edit(&mut self, label: &str, edit: &Edit) -> Result<bool, EditError> {
+    pub(crate) fn edit(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<bool, EditError> {
         let changed = self.history.edit(label, edit);
         self.refresh();
         changed
     }
 
-    pub(crate) fn preview(&mut self, label: &str, edit: &Edit) -> Result<(), EditError> {
+    pub(crate) fn preview(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<(), EditError> {
         if self.before.is_none() {
             self.before = Some(Arc::clone(&self.plan));
         }

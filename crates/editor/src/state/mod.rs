@@ -36,12 +36,13 @@ pub(crate) use tool::{PictureMode, Tool};
 pub(crate) use view::{Camera, DRAWING, HOUSE, Look, Space, View};
 pub(crate) use work::{
     Asked, Filling, Fixing, How, Importing, Laying, MakingRoom, Pictures, is_of_buildings, replaced,
-    same_roof, sentence,
+    same_roof,
 };
 
 use chalkcourse_geometry::{DVec2, Rect};
 use chalkcourse_job::{BlockId, FaceId, FindingKey, PartKind, PenetrationKind};
 use chalkcourse_plan::RaiseAs;
+use chalkcourse_words::Said;
 use egui::Vec2;
 
 /// Which list is open.
@@ -55,7 +56,7 @@ pub(crate) enum List {
 }
 
 /// The row of a list under the pointer: the drawing lights its place.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) enum Pointed {
     #[default]
     Nothing,
@@ -67,8 +68,8 @@ pub(crate) enum Pointed {
     Line(String),
     /// One term of a part.
     Term(String, usize),
-    /// A line of what holds a fill of a face back, by its words.
-    Near(FaceId, String),
+    /// A line of what holds a fill of a face back, by what it says.
+    Near(FaceId, Said),
 }
 
 /// What a proposal that is pointed at would make, drawn on a face in its frame.

@@ -1,12 +1,11 @@
 //! Words for filling faces and arranging blocks.
 
 use crate::state::Laying;
-use crate::state::sentence;
 use chalkcourse_geometry::{DVec2, Length, Plane, Units};
 use chalkcourse_job::Resolved;
 use chalkcourse_job::{Kit, RowJoints};
 use chalkcourse_plan::{Align, Cut, Fill, Measure, Seen};
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Put, Said, Say, later, sentence};
 
 // Fill
 pub(crate) const FILL: Say = words::arrange::FILL_WITH_MODULES;
@@ -173,12 +172,13 @@ pub(crate) fn filling(names: &[&str], seconds: f64) -> String {
         _ => words::arrange::filling_faces(&names.len(), &since),
     }
 }
-pub(crate) fn fill_of(job: &Resolved, fills: &[Fill]) -> String {
-    let name =
-        |fill: &Fill| job.face(fill.face).map_or(words::common::A_FACE.now(), |face| face.name.as_str());
+pub(crate) fn fill_of(job: &Resolved, fills: &[Fill]) -> Said {
+    let name = |fill: &Fill| {
+        job.face(fill.face).map_or_else(|| words::common::A_FACE.into(), |face| Said::own(&face.name))
+    };
     match fills {
-        [fill] => words::arrange::fill_3(&name(fill)),
-        _ => words::arrange::fill_faces(&fills.len()),
+        [fill] => later::arrange::fill_3(&name(fill)),
+        _ => later::arrange::fill_faces(&fills.len()),
     }
 }
 pub(crate) fn filled(fills: &[Fill]) -> String {
@@ -253,8 +253,8 @@ pub(crate) fn way_words(by: DVec2, units: Units) -> String {
 }
 pub(crate) const SPREAD_ALONG: Say = words::arrange::SPREAD_ALONG_THE_EAVE;
 pub(crate) const SPREAD_UP: Say = words::arrange::SPREAD_UP_THE_SLOPE;
-pub(crate) fn spread_of(face: &str) -> String {
-    words::arrange::spread_the_blocks_of(&face)
+pub(crate) fn spread_of(face: impl Put) -> Said {
+    later::arrange::spread_the_blocks_of(&face)
 }
 pub(crate) const SPREAD: Say = words::arrange::SPREAD;
 pub(crate) const SPREAD_HELP: Say = words::arrange::EQUAL_GAPS_BETWEEN_THE_BLOCKS;
@@ -294,23 +294,23 @@ pub(crate) fn align_to(to: Align, name: &str) -> String {
         Align::Bottom => words::arrange::base_rail_with(&name),
     }
 }
-pub(crate) fn room_for(name: &str) -> String {
-    words::arrange::make_room_for(&name)
+pub(crate) fn room_for(name: impl Put) -> Said {
+    later::arrange::make_room_for(&name)
 }
-pub(crate) fn mirror_of(name: &str) -> String {
-    words::arrange::mirror_2(&name)
+pub(crate) fn mirror_of(name: impl Put) -> Said {
+    later::arrange::mirror_2(&name)
 }
-pub(crate) fn copy_of(name: &str) -> String {
-    words::arrange::copy(&name)
+pub(crate) fn copy_of(name: impl Put) -> Said {
+    later::arrange::copy(&name)
 }
-pub(crate) fn split_of(name: &str) -> String {
-    words::arrange::split_2(&name)
+pub(crate) fn split_of(name: impl Put) -> Said {
+    later::arrange::split_2(&name)
 }
-pub(crate) fn join_of(name: &str) -> String {
-    words::arrange::join_2(&name)
+pub(crate) fn join_of(name: impl Put) -> Said {
+    later::arrange::join_2(&name)
 }
-pub(crate) fn align_of(name: &str) -> String {
-    words::arrange::align_2(&name)
+pub(crate) fn align_of(name: impl Put) -> Said {
+    later::arrange::align_2(&name)
 }
 
 #[cfg(test)]

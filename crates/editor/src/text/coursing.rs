@@ -3,8 +3,8 @@
 use crate::state::coursing::Among;
 use chalkcourse_geometry::coursing::{Exposure, Laid, OnCourse};
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_plan::Place;
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_plan::CoursedPlace;
+use chalkcourse_words::{self as words, Put, Said, Say, later};
 
 pub(crate) const COURSING: Say = words::coursing::COURSES_AND_BASE_RAIL;
 pub(crate) const COURSES_IN_PLAN_HELP: Say = words::coursing::FACE_ON_THEY_ARE_DRAWN;
@@ -22,11 +22,11 @@ pub(crate) const SHINGLE_RANGE_HELP: Say = words::coursing::WHAT_THE_SHINGLE_MAY
 pub(crate) const NO_EXPOSURE: Say = words::coursing::NO_EXPOSURE_IN_THIS_RANGE;
 
 /// "South: courses"
-pub(crate) fn courses_of(face: &str) -> String {
-    words::coursing::change_the_courses_of(&face)
+pub(crate) fn courses_of(face: impl Put) -> Said {
+    later::coursing::change_the_courses_of(&face)
 }
-pub(crate) fn rail_to_line(block: &str, course: usize) -> String {
-    words::coursing::set_the_rail_of_on(&block, &(course + 1))
+pub(crate) fn rail_to_line(block: impl Put, course: usize) -> Said {
+    later::coursing::set_the_rail_of_on(&block, &(course + 1))
 }
 
 /// "on course line 28", or "1 1/4" above course line 28"
@@ -68,8 +68,8 @@ pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
 }
 
 /// "Course line 29, 1 3/4" up: 3" of a cut course at the head, 9 whole courses above"
-pub(crate) fn base_place(place: &Place, by: f64, units: Units) -> String {
-    let Place { base: place, clear } = place;
+pub(crate) fn base_place(place: &CoursedPlace, by: f64, units: Units) -> String {
+    let CoursedPlace { base: place, clear } = place;
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
     let way = if by > 0.0 { words::coursing::UP.now() } else { words::coursing::DOWN.now() };
     let courses =

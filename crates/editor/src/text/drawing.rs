@@ -6,7 +6,7 @@ use crate::{Document, text};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, LengthError, RoofFace, Units};
 use chalkcourse_job::{Block, Cell, PenetrationKind, Resolved};
 use chalkcourse_layout::PlacedPenetration;
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Put, Said, Say, later};
 
 /// The word for a kind, as on a button.
 pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
@@ -66,17 +66,17 @@ pub(crate) const GROUP_OFF: Say = words::canvas::SWITCH_THESE_MODULES_OFF;
 pub(crate) const GROUP_DELETE: Say = words::canvas::DELETE_ALL_OF_THESE;
 
 /// "2 blocks, 1 penetration, 3 modules"
-pub(crate) fn group_words(group: &Group) -> String {
+pub(crate) fn group_words(group: &Group) -> Said {
     let count = |count: usize, one: Say, many: Say| match count {
         0 => None,
-        1 => Some(format!("1 {one}")),
-        count => Some(format!("{count} {many}")),
+        1 => Some(Said::from(one).after("1 ")),
+        count => Some(Said::from(many).after(format!("{count} "))),
     };
     let blocks = count(group.blocks.len(), words::common::BLOCK_2, words::canvas::BLOCKS);
     let penetrations = (words::common::PENETRATION, words::canvas::PENETRATIONS);
     let penetrations = count(group.penetrations.len(), penetrations.0, penetrations.1);
     let modules = count(group.modules.len(), words::common::MODULE, words::common::MODULES_2);
-    [blocks, penetrations, modules].into_iter().flatten().collect::<Vec<_>>().join(", ")
+    Said::listed([blocks, penetrations, modules].into_iter().flatten(), ", ")
 }
 
 // Copies
@@ -149,11 +149,11 @@ pub(crate) fn at_least_none(length: Result<Length, LengthError>) -> Result<Lengt
     }
 }
 
-pub(crate) fn courtyard_in(part: &str) -> String {
-    words::canvas::draw_a_courtyard_in(&part)
+pub(crate) fn courtyard_in(part: &str) -> Said {
+    later::canvas::draw_a_courtyard_in(&part)
 }
-pub(crate) fn hole_in(face: &str) -> String {
-    words::canvas::draw_a_hole_in(&face)
+pub(crate) fn hole_in(face: &str) -> Said {
+    later::canvas::draw_a_hole_in(&face)
 }
 
 /// What to do with the tool now.
@@ -187,8 +187,8 @@ pub(crate) fn out_of_square(degrees: f64) -> String {
     words::canvas::out_of_square(&format_args!("{degrees:.1}"))
 }
 
-pub(crate) fn square_of(name: &str) -> String {
-    words::canvas::square(&name)
+pub(crate) fn square_of(name: impl Put) -> Said {
+    later::canvas::square(&name)
 }
 
 /// The button of a shape.
@@ -241,10 +241,10 @@ pub(crate) fn flush_with(name: &str) -> String {
     words::canvas::flush_with(&name)
 }
 pub(crate) fn clear_of_block(name: &str) -> String {
-    words::canvas::just_clear_of_2(&block_name(name))
+    words::canvas::just_clear_of_2(&block_heading(name))
 }
 pub(crate) fn reveal_to(name: &str, reveal: Length, units: Units) -> String {
-    words::canvas::reveal_to(&reveal.show_small(units), &block_name(name))
+    words::canvas::reveal_to(&reveal.show_small(units), &block_heading(name))
 }
 pub(crate) const SAME_GAPS: Say = words::canvas::THE_SAME_GAP_ON_BOTH;
 pub(crate) fn middle_on_course(number: usize) -> String {
@@ -285,17 +285,8 @@ pub(crate) fn face_on(name: &str) -> String {
     words::canvas::face_on_true_size_eave(&name)
 }
 
-/// "Block A" for a block that is called "A".
-pub(crate) fn block_name(name: &str) -> String {
-    if name.to_lowercase().starts_with(words::common::BLOCK_2.now()) {
-        name.to_owned()
-    } else {
-        words::canvas::block(&name)
-    }
-}
-
 pub(crate) fn block_label(name: &str, modules: usize) -> String {
-    words::canvas::modules(&block_name(name), modules)
+    words::canvas::modules(&block_heading(name), modules)
 }
 
 pub(crate) fn taped(length: Length, units: Units) -> String {
@@ -346,7 +337,7 @@ pub(crate) fn penetration_words(penetration: &PlacedPenetration) -> String {
 }
 
 pub(crate) fn block_words(block: &Block, modules: usize) -> String {
-    words::canvas::rows_of_modules(&block_name(&block.name), block.rows, &block.columns, modules)
+    words::canvas::rows_of_modules(&block_heading(&block.name), block.rows, &block.columns, modules)
 }
 
 pub(crate) fn module_words(cell: Cell, off: bool) -> String {
@@ -355,7 +346,7 @@ pub(crate) fn module_words(cell: Cell, off: bool) -> String {
 }
 
 // The side panel
-pub(crate) use chalkcourse_words::face_heading;
+pub(crate) use chalkcourse_words::{block_heading, face_heading};
 pub(crate) fn corner_heading(corner: usize) -> String {
     words::canvas::corner(&(corner + 1))
 }

@@ -2,7 +2,7 @@
 
 use chalkcourse_geometry::fit_up::{Along, Deck, Snap};
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Put, Said, Say, later};
 
 pub(crate) const FIT_UP: Say = words::fitup::FIT_UP_OF_A_DECK;
 pub(crate) const FACE_OF_WINDOW: Say = words::common::FACE;
@@ -53,11 +53,11 @@ pub(crate) fn along(along: Along) -> &'static str {
         Along::Between => words::fitup::HALFWAY_BETWEEN.now(),
     }
 }
-pub(crate) fn measure_deck_of(face: &str) -> String {
-    words::fitup::measure_the_deck_of(&face)
+pub(crate) fn measure_deck_of(face: impl Put) -> Said {
+    later::fitup::measure_the_deck_of(&face)
 }
-pub(crate) fn set_reveal_of(block: &str) -> String {
-    words::fitup::set_the_reveal_of(&block)
+pub(crate) fn set_reveal_of(block: impl Put) -> Said {
+    later::fitup::set_the_reveal_of(&block)
 }
 
 fn small(metres: f64, units: Units) -> String {

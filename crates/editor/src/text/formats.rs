@@ -3,7 +3,7 @@
 use chalkcourse_exchange::{Entry, House};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_plan::{RoofFaceRow, area_text};
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Said, Say, later};
 use std::path::Path;
 
 pub(crate) const PLACE: Say = words::formats::LATITUDE_LONGITUDE;
@@ -70,8 +70,8 @@ pub(crate) fn import_not_read(trouble: &str) -> String {
     words::formats::not_read(&trouble)
 }
 
-pub(crate) fn import_of(house: &House) -> String {
-    words::formats::import(&house.name)
+pub(crate) fn import_of(house: &House) -> Said {
+    later::formats::import(&house.name)
 }
 
 pub(crate) fn imported(house: &House) -> String {

@@ -33,8 +33,8 @@ mod solid;
 mod steps;
 mod taped;
 
-pub(crate) use crate::state::sentence;
 pub(crate) use arrange::*;
+pub(crate) use chalkcourse_words::sentence;
 pub(crate) use coursing::*;
 pub(crate) use desk::*;
 pub(crate) use drawing::*;

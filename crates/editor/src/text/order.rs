@@ -3,7 +3,7 @@
 use chalkcourse_job::PriceList;
 use chalkcourse_takeoff::{Comparison, Offer, PriceComparison, Takeoff};
 use chalkcourse_telling::order::{show_money, show_sum, show_sum_more};
-use chalkcourse_words::{self as words, Said, Say};
+use chalkcourse_words::{self as words, Said, Say, later};
 use rust_decimal::Decimal;
 
 pub(crate) const ORDER: Say = words::common::ORDER;
@@ -97,38 +97,39 @@ pub(crate) fn lines_copied(count: usize) -> String {
 pub(crate) fn order_this(number: &str) -> String {
     words::order::order(&number)
 }
-pub(crate) fn packages_of(number: &str) -> String {
-    words::order::packages_of(&number)
+pub(crate) fn packages_of(number: &str) -> Said {
+    later::order::packages_of(&number)
 }
-pub(crate) fn price_of(number: &str) -> String {
-    words::order::price_of(&number)
+pub(crate) fn price_of(number: &str) -> Said {
+    later::order::price_of(&number)
 }
-pub(crate) fn switch_line(number: &str, was_off: bool) -> String {
-    format!("{} {number}", if was_off { words::common::ORDER_2.now() } else { words::order::LEAVE_OUT.now() })
+pub(crate) fn switch_line(number: &str, was_off: bool) -> Said {
+    let verb = if was_off { words::common::ORDER_2 } else { words::order::LEAVE_OUT };
+    Said::listed([verb.into(), Said::own(number)], " ")
 }
-pub(crate) fn give_reason(number: &str) -> String {
-    words::order::reason_for(&number)
+pub(crate) fn give_reason(number: &str) -> Said {
+    later::order::reason_for(&number)
 }
 pub(crate) fn as_counted(packages: u64) -> String {
     words::order::as_counted(&packages)
 }
-pub(crate) fn waste_of(number: &str) -> String {
-    words::order::waste_of(&number)
+pub(crate) fn waste_of(number: &str) -> Said {
+    later::order::waste_of(&number)
 }
-pub(crate) fn own_gear_of(number: &str) -> String {
-    words::order::own(&number)
+pub(crate) fn own_gear_of(number: &str) -> Said {
+    later::order::own(&number)
 }
-pub(crate) fn take_alternate(number: &str) -> String {
-    words::order::another_part_for(&number)
+pub(crate) fn take_alternate(number: &str) -> Said {
+    later::order::another_part_for(&number)
 }
 pub(crate) fn no_alternate(price: Decimal) -> String {
     words::order::the_kits_own(&show_money(price))
 }
-pub(crate) fn change_line(number: &str) -> String {
-    words::order::line(&number)
+pub(crate) fn change_line(number: &str) -> Said {
+    later::order::line(&number)
 }
-pub(crate) fn remove_line(number: &str) -> String {
-    words::order::take_line_away(&number)
+pub(crate) fn remove_line(number: &str) -> Said {
+    later::order::take_line_away(&number)
 }
 
 // Roof, money, stock
@@ -210,8 +211,8 @@ pub(crate) const CAN: Say = words::common::CAN_START;
 pub(crate) fn counted_so_far(counted: usize, of: usize) -> String {
     words::order::of_lines_counted(&counted, &of)
 }
-pub(crate) fn count_part(number: &str) -> String {
-    words::order::count(&number)
+pub(crate) fn count_part(number: &str) -> Said {
+    later::order::count(&number)
 }
 pub(crate) fn counts_taken(lines: usize) -> String {
     words::order::lines_are_counted(lines)

@@ -6,7 +6,7 @@ use chalkcourse_plan::{GroupCost, StepCost};
 use chalkcourse_rules::{Pathway, Rule, Severity};
 use chalkcourse_telling::CheckedReport;
 use chalkcourse_telling::order::show_sum;
-use chalkcourse_words::{self as words, Say};
+use chalkcourse_words::{self as words, Said, Say, later};
 
 // Commands
 pub(crate) const RULE_BOOK_WINDOW: Say = words::rules::RULE_BOOK;
@@ -180,11 +180,11 @@ pub(crate) const BOOK_PARTS_WHY: Say = words::rules::A_PART_THAT_THE_BOOK;
 pub(crate) const PUT_IN_HELP: Say = words::rules::PUTS_THIS_PART_IN_AS;
 pub(crate) const TAKE_OUT_HELP: Say = words::rules::TAKES_THIS_PART_OUT_WHAT;
 
-pub(crate) fn put_in(part: &str) -> String {
-    words::rules::put_in(&part.to_lowercase())
+pub(crate) fn put_in(part: Say) -> Said {
+    later::rules::put_in(&Said::from(part).in_small_letters())
 }
-pub(crate) fn take_out(part: &str) -> String {
-    words::rules::take_out(&part.to_lowercase())
+pub(crate) fn take_out(part: Say) -> Said {
+    later::rules::take_out(&Said::from(part).in_small_letters())
 }
 
 pub(crate) fn differences(count: usize, other: &str) -> String {

@@ -2,52 +2,52 @@
 
 use crate::Document;
 use chalkcourse_job::{Past, PastPlace, PenetrationKind, Resolved};
-use chalkcourse_words::{self as words, Said, Say};
+use chalkcourse_words::{self as words, Put, Said, Say, later};
 
-pub(crate) fn move_of(name: &str) -> String {
-    words::history::move_2(&name)
+pub(crate) fn move_of(name: impl Put) -> Said {
+    later::history::move_2(&name)
 }
-pub(crate) fn nudge_of(name: &str) -> String {
-    words::history::nudge(&name)
+pub(crate) fn nudge_of(name: impl Put) -> Said {
+    later::history::nudge(&name)
 }
-pub(crate) fn resize_of(name: &str) -> String {
-    words::history::resize(&name)
+pub(crate) fn resize_of(name: impl Put) -> Said {
+    later::history::resize(&name)
 }
-pub(crate) fn shift_of(name: &str) -> String {
-    words::history::shift_a_row_of(&name)
+pub(crate) fn shift_of(name: impl Put) -> Said {
+    later::history::shift_a_row_of(&name)
 }
-pub(crate) fn switch_of(name: &str) -> String {
-    words::history::switch_modules_of(&name)
+pub(crate) fn switch_of(name: impl Put) -> Said {
+    later::history::switch_modules_of(&name)
 }
-pub(crate) fn change_of(name: &str) -> String {
-    words::history::change(&name)
+pub(crate) fn change_of(name: impl Put) -> Said {
+    later::history::change(&name)
 }
-pub(crate) fn place_of(name: &str) -> String {
-    words::history::place(&name)
+pub(crate) fn place_of(name: impl Put) -> Said {
+    later::history::place(&name)
 }
-pub(crate) fn draw_of(name: &str) -> String {
-    words::history::draw(&name)
+pub(crate) fn draw_of(name: impl Put) -> Said {
+    later::history::draw(&name)
 }
-pub(crate) fn delete_of(name: &str) -> String {
-    words::history::delete(&name)
+pub(crate) fn delete_of(name: impl Put) -> Said {
+    later::history::delete(&name)
 }
-pub(crate) fn move_corner_of(name: &str) -> String {
-    words::history::move_a_corner_of(&name)
+pub(crate) fn move_corner_of(name: impl Put) -> Said {
+    later::history::move_a_corner_of(&name)
 }
-pub(crate) fn add_corner_of(name: &str) -> String {
-    words::history::add_a_corner_to(&name)
+pub(crate) fn add_corner_of(name: impl Put) -> Said {
+    later::history::add_a_corner_to(&name)
 }
-pub(crate) fn cut_of(name: &str) -> String {
-    words::history::cut(&name)
+pub(crate) fn cut_of(name: impl Put) -> Said {
+    later::history::cut(&name)
 }
-pub(crate) fn paste_of(name: &str) -> String {
-    words::history::paste(&name)
+pub(crate) fn paste_of(name: impl Put) -> Said {
+    later::history::paste(&name)
 }
-pub(crate) fn duplicate_of(name: &str) -> String {
-    words::history::duplicate(&name)
+pub(crate) fn duplicate_of(name: impl Put) -> Said {
+    later::history::duplicate(&name)
 }
-pub(crate) fn delete_corner_of(name: &str) -> String {
-    words::history::delete_a_corner_of(&name)
+pub(crate) fn delete_corner_of(name: impl Put) -> Said {
+    later::history::delete_a_corner_of(&name)
 }
 pub(crate) const RENAME_JOB: Say = words::history::RENAME_THE_JOB;
 pub(crate) const CHANGE_SITE: Say = words::history::CHANGE_THE_SITE;

@@ -76,7 +76,7 @@ pub(crate) fn arrange_buttons(
                 ui.label(text::NOT_FLUSH.now());
             }
             for other in others {
-                if ui.button(text::block_name(&other.name)).clicked() {
+                if ui.button(text::block_heading(&other.name).now()).clicked() {
                     actions.push(arranging::joined(document, id, other.id));
                 }
             }
@@ -95,7 +95,7 @@ pub(crate) fn arrange_buttons(
         menu(ui, text::ALIGN.now(), !beside.is_empty(), text::NOT_ALIGNED.now(), |ui| {
             for other in &beside {
                 for to in [Align::Left, Align::Right, Align::Bottom] {
-                    if ui.button(text::align_to(to, &text::block_name(&other.name))).clicked() {
+                    if ui.button(text::align_to(to, &text::block_heading(&other.name).now())).clicked() {
                         actions.push(arranging::aligned(document, id, other.id, to, seen));
                     }
                 }

@@ -20,7 +20,7 @@ pub(super) fn copy_to_window(
     };
     let mut open = true;
     let mut done = ctx.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
-    let title = text::copy_title(&text::block_name(&block.name));
+    let title = text::copy_title(&text::block_heading(&block.name).now());
     egui::Window::new(title)
         .id(egui::Id::unique(text::COPY_TO_FACE.now()))
         .open(&mut open)

@@ -13,7 +13,9 @@ use crate::{Document, Selection, text, theme};
 use chalkcourse_geometry::coursing::Exposure;
 use chalkcourse_geometry::{Length, Units, dvec2};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, Resolved};
-use chalkcourse_plan::{BlockCourses, CoursesError, FaceCourses, Place, base_edit, coursing, exposure_edit};
+use chalkcourse_plan::{
+    BlockCourses, CoursedPlace, CoursesError, FaceCourses, base_edit, coursing, exposure_edit,
+};
 use egui::{RichText, ScrollArea, Ui};
 use std::sync::Arc;
 
@@ -120,19 +122,19 @@ fn contents(
         .blocks
         .iter()
         .filter(|block| block.face == face.id)
-        .map(|block| (block.id, text::block_name(&block.name)))
+        .map(|block| (block.id, text::block_heading(&block.name).to_string()))
         .collect();
     let Some(block) = own.block.and_then(|id| job.block(id)) else {
         quiet(ui, text::NO_BLOCK_ON_FACE.now());
         return None;
     };
     if blocks.len() > 1 {
-        let names: Vec<_> = blocks.iter().map(|(id, name)| (*id, name.as_str())).collect();
+        let names: Vec<_> = blocks.iter().map(|(id, name)| (*id, name.as_ref())).collect();
         if let Some(id) = fields::choice(ui, text::BLOCK.now(), block.id, &names) {
             actions.push(Action::Select(Selection::Block(id)));
         }
     } else {
-        ui.strong(text::block_name(&block.name));
+        ui.strong(text::block_heading(&block.name).now());
     }
     let Some(among) = among(document, block.id) else {
         quiet(ui, text::NO_MODULES_AMONG.now());
@@ -208,7 +210,7 @@ fn places(
     actions: &mut Actions,
 ) -> Option<Ghost> {
     ui.strong(text::RAIL_ON_A_LINE.now());
-    let there = |place: &Place| (place.base.bottom - among.span.bottom).abs() < 1e-6;
+    let there = |place: &CoursedPlace| (place.base.bottom - among.span.bottom).abs() < 1e-6;
     if proposed.places.iter().any(there) {
         quiet(ui, text::RAIL_IS_ON_A_LINE.now());
     }
@@ -220,7 +222,7 @@ fn places(
         if row.pressed
             && let Some(edit) = base_edit(job, block.id, place.base.bottom)
         {
-            let label = text::rail_to_line(&text::block_name(&block.name), place.base.course);
+            let label = text::rail_to_line(text::block_heading(&block.name), place.base.course);
             actions.push(Action::EditAndSelect(label, edit, Selection::Block(block.id)));
         }
         if row.pointed {

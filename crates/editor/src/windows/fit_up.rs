@@ -154,7 +154,7 @@ fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &
     });
     if next != taped {
         let edit = Edit::PutFace(of.with_taped(next));
-        actions.push(Action::Edit(text::measure_deck_of(&text::face_heading(&of.name)), edit));
+        actions.push(Action::Edit(text::measure_deck_of(text::face_heading(&of.name)), edit));
     }
 }
 
@@ -189,7 +189,7 @@ fn solved(ui: &mut Ui, own: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions
 
     let row = block.and_then(|block| {
         ui.separator();
-        ui.strong(format!("{} · {}", text::THE_ROW.now(), text::block_name(&block.name)));
+        ui.strong(format!("{} · {}", text::THE_ROW.now(), text::block_heading(&block.name)));
         row(ui, own, taped, block, up.metres(), actions)
     });
     row.or_else(|| Output::Deck(&format!("{}\n", said.join("\n"))).text(job, document.plan()).ok())
@@ -246,7 +246,7 @@ fn set_reveal(ui: &mut Ui, block: &Block, found: &chalkcourse_plan::FitUp, actio
     let button = ui.add_enabled(found.closes() && differs, egui::Button::new(text::SET_REVEAL.now()));
     if button.on_hover_text(text::SET_REVEAL_HELP.now()).clicked() {
         let next = Block { reveal: Length::from_metres(found.reveal), ..block.clone() };
-        let label = text::set_reveal_of(&text::block_name(&block.name));
+        let label = text::set_reveal_of(text::block_heading(&block.name));
         actions.push(Action::EditAndSelect(label, Edit::PutBlock(next), Selection::Block(block.id)));
     }
 }

@@ -18,6 +18,7 @@ use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
 use chalkcourse_takeoff::Line;
+use chalkcourse_words::Said;
 use egui::Ui;
 use std::sync::Arc;
 
@@ -126,19 +127,29 @@ impl OrderWindow {
 }
 
 /// One step that changes decisions about the order.
-fn change(actions: &mut Actions, job: &Resolved, label: String, how: impl FnOnce(&mut OrderChoices)) {
-    actions.push(Action::Edit(label, Edit::order(job, how)));
+fn change(
+    actions: &mut Actions,
+    job: &Resolved,
+    label: impl Into<Said>,
+    how: impl FnOnce(&mut OrderChoices),
+) {
+    actions.push(Action::Edit(label.into(), Edit::order(job, how)));
 }
 
 /// One step that changes the job's own copy of the price list. What no supplier writes is told, and changes nothing.
-fn change_prices(actions: &mut Actions, job: &Resolved, label: String, how: impl FnOnce(&mut PriceList)) {
+fn change_prices(
+    actions: &mut Actions,
+    job: &Resolved,
+    label: impl Into<Said>,
+    how: impl FnOnce(&mut PriceList),
+) {
     let mut prices = (*job.prices).clone();
     how(&mut prices);
     if !prices.name.ends_with(text::CHANGED_PRICES.now()) {
         prices.name.push_str(text::CHANGED_PRICES.now());
     }
     match prices.check() {
-        Ok(()) => actions.push(Action::Edit(label, Edit::SetPrices(Arc::new(prices)))),
+        Ok(()) => actions.push(Action::Edit(label.into(), Edit::SetPrices(Arc::new(prices)))),
         Err(words) => actions.push(Action::Say(words.into())),
     }
 }

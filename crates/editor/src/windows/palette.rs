@@ -162,10 +162,9 @@ fn things(document: &Document) -> Vec<Found> {
     let parts = job.parts.iter().map(|part| {
         thing(Selection::Part(part.id, PartPlace::Whole), part.name.clone(), part.kind.name().now())
     });
-    let blocks = job
-        .blocks
-        .iter()
-        .map(|block| thing(Selection::Block(block.id), text::block_name(&block.name), BLOCK_2.now()));
+    let blocks = job.blocks.iter().map(|block| {
+        thing(Selection::Block(block.id), text::block_heading(&block.name).into(), BLOCK_2.now())
+    });
     let penetrations = job
         .penetrations
         .iter()

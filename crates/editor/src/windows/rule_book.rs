@@ -6,7 +6,7 @@ use crate::{text, theme};
 use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_job::{Edit, LimitRow, LimitValue, Resolved, RuleBook, Source, Standing, builtin_rule_books};
 use chalkcourse_rules::RULES;
-use chalkcourse_words::of_data;
+use chalkcourse_words::{Said, of_data};
 use egui::{Button, ComboBox, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
 use std::sync::Arc;
 
@@ -46,8 +46,8 @@ pub(super) fn rule_book_pane(ui: &mut Ui, job: &Resolved, windows: &mut Windows,
     );
 }
 
-fn take(label: String, book: RuleBook) -> Action {
-    Action::Edit(label, Edit::SetRuleBook(Arc::new(book)))
+fn take(label: impl Into<Said>, book: RuleBook) -> Action {
+    Action::Edit(label.into(), Edit::SetRuleBook(Arc::new(book)))
 }
 
 /// Which book it is, and where it comes from and goes to.
@@ -62,7 +62,7 @@ fn which(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
         }
         let chosen = choose(ui, "book", &book.name, Some(&**book)).labelled_by(words);
         if let Some(chosen) = chosen.book {
-            actions.push(Action::Edit(text::CHANGE_BOOK.now().to_owned(), Edit::SetRuleBook(chosen)));
+            actions.push(Action::Edit(text::CHANGE_BOOK.into(), Edit::SetRuleBook(chosen)));
         }
     });
 }

@@ -31,7 +31,7 @@ fn look_at_the_first(hand: &mut Hand) -> (FindingKey, String) {
     hand.harness.get_by_label(&words).hover();
     hand.settle();
     hand.settle();
-    (finding.key, label)
+    (finding.key, label.into())
 }
 
 fn stops(hand: &Hand) -> usize {

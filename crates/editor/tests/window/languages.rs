@@ -164,3 +164,23 @@ fn a_language_of_a_dozen_messages_falls_back_to_english() {
     hand.press("Fichier");
     assert!(hand.sees("Ouvrir un chantier…") && hand.sees("Open the sample"));
 }
+
+/// What was worked out before stays, and is told anew: the claim of a fill, and what the steps are called.
+#[test]
+fn claims_and_steps_are_told_in_the_language_that_is_spoken() {
+    let mut hand = Hand::new();
+    hand.click_plan(1.5, 1.0);
+    hand.key(Key::L);
+    hand.settle();
+    let label = |hand: &Hand| hand.editor().document().history().undo_label().unwrap().clone();
+    let claim = |hand: &Hand, words: &str| hand.harness.query_all_by_label_contains(words).count();
+    assert!(claim(&hand, "proved)") > 0 && label(&hand).to_string().starts_with("fill "));
+    hand.press("View");
+    hand.press("Español");
+    assert!(claim(&hand, "demostra") > 0, "the claim is forgotten, or still in English");
+    assert_eq!(claim(&hand, "proved)"), 0);
+    let spanish = label(&hand);
+    assert!(spanish.to_string().starts_with("llenar "), "{spanish}");
+    hand.press("Edición");
+    assert!(hand.sees(&format!("Deshacer: {spanish}")), "the step is told in the language of before");
+}

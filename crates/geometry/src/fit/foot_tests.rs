@@ -49,7 +49,7 @@ fn a_place_in_the_lowest_row_is_one_where_tile_and_foot_stand() {
         let (lo, hi) = span(&allowed);
         for _ in 0..60 {
             let at = dvec2(dice.between(-0.5, 6.0), dice.between(lo - 0.3, hi));
-            let places = [true, false].map(|lowest| Place { at, lowest });
+            let places = [true, false].map(|lowest| TilePlace { at, lowest });
             let [lowest, upper] = stands(&allowed, &module, &places).unwrap()[..] else { panic!() };
             // Within a millionth of a border either answer may come.
             let slowly = lowest_stands(&allowed, &module, at, 1e-6);

@@ -278,7 +278,7 @@ pub enum FitError {
 
 /// A place for a tile.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Place {
+pub struct TilePlace {
     /// Its lower left corner.
     pub at: DVec2,
     /// Whether it belongs to the lowest row, and carries the [`Foot`].

@@ -55,7 +55,7 @@ pub use cells::{Cell, Costs};
 pub use choice::{Aim, Choice, cells, fit_number, fit_worth};
 pub use hold::{Barrier, HeldBack, NearFit, Price, Question, Stop, holds_back, near_fits};
 pub use kernel::{
-    Allowed, Base, Constraint, FINE, Fit, FitError, Foot, Joints, Place, Placed, Proof, RowRules, Tile,
+    Allowed, Base, Constraint, FINE, Fit, FitError, Foot, Joints, Placed, Proof, RowRules, Tile, TilePlace,
 };
 pub use moves::Move;
 pub use rows::{fit_rows, fit_rows_improving, fit_rows_in};
@@ -90,9 +90,9 @@ pub fn fit_best(
 ///
 /// # Errors
 /// A tile, a tolerance or a corner that can't be worked with.
-pub fn stands(allowed: &Allowed, tile: &Tile, places: &[Place]) -> Result<Vec<bool>, FitError> {
+pub fn stands(allowed: &Allowed, tile: &Tile, places: &[TilePlace]) -> Result<Vec<bool>, FitError> {
     let room = room::Room::new(allowed, tile)?;
-    let free = |place: &Place| {
+    let free = |place: &TilePlace| {
         let DVec2 { x, y } = place.at;
         let holds = |(a, b): (f64, f64)| a <= x && x <= b;
         room.slab(y)

@@ -74,13 +74,13 @@ fn around(block: &[Placed], apart: f64) -> impl Iterator<Item = Polygon> {
 #[cfg(test)]
 mod tests {
     use super::super::brute::{Dice, random_face, rectangle, shape};
-    use super::super::kernel::{Constraint, FINE, Foot, Place};
+    use super::super::kernel::{Constraint, FINE, Foot, TilePlace};
     use super::super::stands;
     use super::*;
     use glam::dvec2;
 
     /// Whether a tile may stand there, by the room.
-    fn holds(room: &Room, place: &Place) -> bool {
+    fn holds(room: &Room, place: &TilePlace) -> bool {
         let holds = |(a, b): (f64, f64)| a <= place.at.x && place.at.x <= b;
         room.slab(place.at.y).is_some_and(|slab| {
             if place.lowest { slab.foot_at(place.at.y).any(holds) } else { slab.at(place.at.y).any(holds) }
@@ -105,8 +105,8 @@ mod tests {
             let left = Space::of(&allowed, &tile).unwrap().less(&in_the_way).room();
             let mut anew = allowed.clone();
             anew.blocked.extend(in_the_way.into_iter().map(|shape| Constraint { id: 99, shape }));
-            let mut places: Vec<Place> = (0..2000)
-                .map(|n| Place {
+            let mut places: Vec<TilePlace> = (0..2000)
+                .map(|n| TilePlace {
                     at: dvec2(dice.between(0.0, 11.0), dice.between(0.0, 7.0)),
                     lowest: n % 2 == 0,
                 })
@@ -117,7 +117,7 @@ mod tests {
                 let ends = slab
                     .at(v)
                     .flat_map(|(a, b)| [a - 3.0 * FINE, a + 3.0 * FINE, b - 3.0 * FINE, b + 3.0 * FINE]);
-                places.extend(ends.map(|u| Place { at: dvec2(u, v), lowest: false }));
+                places.extend(ends.map(|u| TilePlace { at: dvec2(u, v), lowest: false }));
             }
             let said = stands(&anew, &tile, &places).unwrap();
             for (place, said) in places.iter().zip(said) {

@@ -18,7 +18,7 @@ pub(crate) fn read(text: &str, job: &Resolved) -> Option<FindingKey> {
         }
         (_, [block, face, edge, more @ ..]) => {
             let (block, face) = (BlockId(numbered(block, "block-")?), FaceId(numbered(face, "face-")?));
-            let place = Place::read(edge)?;
+            let place = EdgeIndex::read(edge)?;
             let drawn = job.face(face)?;
             match place.side {
                 Some(side) => {
@@ -52,12 +52,12 @@ fn outline(job: &Resolved, face: FaceId, fault: &str) -> Option<Subject> {
 }
 
 /// `ring-0-side-3`, `ring-1`, or `ring-0-side-3-7` with the number of the face beyond.
-struct Place {
+struct EdgeIndex {
     ring: usize,
     side: Option<usize>,
 }
 
-impl Place {
+impl EdgeIndex {
     fn read(step: &str) -> Option<Self> {
         let mut words = step.split('-');
         let mut number = |what: &str| (words.next()? == what).then(|| words.next())??.parse().ok();

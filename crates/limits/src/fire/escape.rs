@@ -7,8 +7,8 @@
 
 use super::{exempt, looked_at};
 use crate::keep_out::{Against, By, KeepOut, Shape};
+use crate::limit::Limit;
 use crate::off::Off;
-use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, Rect, RoofFace, dvec2};
 use chalkcourse_job::{FireAccess, PenetrationKind};

@@ -5,8 +5,8 @@
 
 use super::exempt;
 use crate::keep_out::{By, KeepOut};
+use crate::limit::Limit;
 use crate::off::Off;
-use crate::registry::Limit;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, EdgeSpan};
 

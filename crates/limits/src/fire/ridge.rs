@@ -6,64 +6,20 @@
 
 use super::exempt;
 use crate::keep_out::{By, KeepOut};
-use crate::registry::Limit;
+use crate::limit::Limit;
+use crate::share::Share;
 use crate::site::Site;
-use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::{Building, FireAccess, Resolved};
-use chalkcourse_layout::Layout;
+use chalkcourse_geometry::EdgeKind;
+use chalkcourse_job::Resolved;
 
 pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, gives };
 
-/// How much of the roof the array covers, by what the book asks beside a ridge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Share {
-    /// Up to the share for which the lesser room is asked.
-    Within,
-    /// More than that.
-    Beyond,
-}
-
 impl Share {
-    /// Of a share from 0 to 1; without fire access in the book it is within.
-    pub fn of(job: &Resolved, share: f64) -> Self {
-        let fire = job.rule_book.fire_access.as_ref();
-        fire.map_or(Self::Within, |fire| Self::by(fire, &job.site.building, share))
-    }
-
-    /// Of a share from 0 to 1, as a book asks of a building.
-    pub fn by(fire: &FireAccess, building: &Building, share: f64) -> Self {
-        let ridge = &fire.ridge;
-        let most = if building.sprinklers { &ridge.share_with_sprinklers } else { &ridge.share };
-        if share <= most.value + 1e-9 { Self::Within } else { Self::Beyond }
-    }
-
-    /// The clear room beside a ridge that the book asks for it.
-    pub fn room(self, fire: &FireAccess) -> &chalkcourse_job::Limit<Length> {
-        match self {
-            Self::Within => &fire.ridge.up_to_share,
-            Self::Beyond => &fire.ridge.beyond,
-        }
-    }
-
     /// The clear room beside a ridge that is asked for in a job, metres in plan; 0 where none is.
     pub fn asked(self, job: &Resolved) -> f64 {
         let fire = job.rule_book.fire_access.as_ref().filter(|_| LIMIT.off(job).is_none());
         fire.map_or(0.0, |fire| self.room(fire).value.metres())
     }
-}
-
-/// The plan area of the array by the plan area of the whole roof; 0 without a roof.
-pub fn array_share(layout: &Layout) -> f64 {
-    let array: f64 = layout
-        .blocks
-        .iter()
-        .filter_map(|block| {
-            let face = layout.roof.faces.get(block.face).filter(|face| face.sound)?;
-            Some(block.area_under() / face.plane.pitch.slope_factor())
-        })
-        .sum();
-    let roof = layout.roof.plan_area();
-    if roof > 0.0 { array / roof } else { 0.0 }
 }
 
 fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
@@ -78,7 +34,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 
 #[cfg(test)]
 mod tests {
-    use super::Share;
+    use crate::share::Share;
     use crate::testing::{INCH, SLOPE, book, gable, just, of};
     use crate::{Exemption, Off, off};
     use chalkcourse_geometry::{DVec2, Pitch};

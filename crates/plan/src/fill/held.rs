@@ -3,7 +3,6 @@
 use super::every::Every;
 use super::judge::Judge;
 use super::lay::{fill_room, joints, rows, several};
-use super::report::modules;
 use super::search::STEPS;
 use super::trim::rects;
 use super::wins::{Asked, wins};
@@ -18,8 +17,8 @@ use chalkcourse_geometry::fit::{
 use chalkcourse_geometry::{DVec2, Length, Polygon, Rect};
 use chalkcourse_job::{FaceId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
-use chalkcourse_telling::sentence;
-use chalkcourse_words::{self as words, Said};
+use chalkcourse_words::later::common::modules;
+use chalkcourse_words::{Said, later as words};
 use serde::Serialize;
 
 /// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
@@ -51,7 +50,7 @@ pub struct Cost {
     /// Whether both layouts are proved; else the number is what was found.
     pub proved: bool,
     /// In words.
-    pub words: String,
+    pub words: Said,
 }
 
 /// A move of a penetration that wins.
@@ -64,23 +63,31 @@ pub struct Win {
     /// Modules won.
     pub modules: usize,
     /// In words, for a person who reads them without a picture.
-    pub words: String,
+    pub words: Said,
     /// What was searched.
     pub searched: Said,
     /// What moves, in words.
     #[serde(skip)]
-    name: String,
+    name: Said,
 }
 
 impl Win {
     /// The move in words, its way as a person sees it; `face` is the one that was filled.
-    pub fn told(&self, job: &Resolved, face: FaceId, seen: Seen) -> String {
-        words::fill::moved_would_win(
-            &sentence(&self.name),
-            &ways(job, Some(face), self.by, seen),
-            &modules(self.modules),
-        )
+    pub fn told(&self, job: &Resolved, face: FaceId, seen: Seen) -> Said {
+        moved_would_win(job, face, &self.name, (self.by, self.modules), seen)
     }
+}
+
+/// What a move of a penetration wins, its way as a person sees it.
+fn moved_would_win(
+    job: &Resolved,
+    face: FaceId,
+    name: &Said,
+    (by, wins): (DVec2, usize),
+    seen: Seen,
+) -> Said {
+    let ways = ways(job, Some(face), by, seen);
+    words::fill::moved_would_win(&name.clone().with_capital(), &ways, &modules(wins))
 }
 
 /// A place where a module nearly fits.
@@ -91,7 +98,7 @@ pub struct Near {
     /// All that stops it, the deepest first.
     pub stops: Vec<NearStop>,
     /// What stops it and by how much.
-    pub words: String,
+    pub words: Said,
 }
 
 /// One thing that stops a module.
@@ -114,16 +121,16 @@ impl HeldBack {
     }
 
     /// What costs modules and what would win some, in words, the dearest first.
-    pub fn words(&self) -> impl Iterator<Item = &str> {
-        let costs = self.costs.iter().filter(|cost| cost.modules > 0).map(|cost| cost.words.as_str());
-        costs.chain(self.wins.iter().map(|win| win.words.as_str()))
+    pub fn words(&self) -> impl Iterator<Item = &Said> {
+        let costs = self.costs.iter().filter(|cost| cost.modules > 0).map(|cost| &cost.words);
+        costs.chain(self.wins.iter().map(|win| &win.words))
     }
 
     /// Places where a module nearly fits, those with the same trouble counted together, in the order of the list.
-    pub fn near_by_words(&self) -> Vec<(&str, usize)> {
-        let mut groups: Vec<(&str, usize)> = Vec::new();
+    pub fn near_by_words(&self) -> Vec<(&Said, usize)> {
+        let mut groups: Vec<(&Said, usize)> = Vec::new();
         for near in &self.near {
-            match groups.iter_mut().find(|(words, _)| *words == near.words) {
+            match groups.iter_mut().find(|(words, _)| **words == near.words) {
                 Some((_, count)) => *count += 1,
                 None => groups.push((&near.words, 1)),
             }
@@ -270,9 +277,12 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     let mut told = HeldBack::default();
     for price in &held.prices {
-        let sure = if price.proved { words::fill::COSTS.now() } else { words::fill::SEEMS_TO_COST.now() };
+        let sure = if price.proved { words::fill::COSTS } else { words::fill::SEEMS_TO_COST };
         let Some(&what) = room.things.get(price.id) else { continue };
-        let words = format!("{} {sure} {}.", sentence(&what.words(layout, index)), modules(price.tiles));
+        let space = || Said::own(" ");
+        let what_words = what.words(layout, index).with_capital();
+        let words =
+            Said::joined([what_words, space(), sure.into(), space(), modules(price.tiles), ".".into()]);
         let below = room.allowed.foot.iter().flat_map(|foot| &foot.blocked);
         let all = room.allowed.blocked.iter().chain(below);
         let mut shapes: Vec<Polygon> = all.filter(|b| b.id == price.id).map(|b| b.shape.clone()).collect();
@@ -286,10 +296,8 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
         let Some(what) = room.things.get(step.id) else { continue };
         let Some(penetration) = what.penetration() else { continue };
         let (name, searched) = (what.words(layout, index), step.searched.clone());
-        let mut win =
-            Win { penetration, by: step.by, modules: step.wins, words: String::new(), searched, name };
-        win.words = win.told(job, face_id, Seen::Text);
-        told.wins.push(win);
+        let words = moved_would_win(job, face_id, &name, (step.by, step.wins), Seen::Text);
+        told.wins.push(Win { penetration, by: step.by, modules: step.wins, words, searched, name });
     }
     for near in &held.near {
         let mut words = Vec::new();
@@ -305,7 +313,7 @@ fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held)
                 by: stop.depth(),
             });
         }
-        let words = words::fill::one_more_module_is_stopped(&words.join(words::common::AND.now()));
+        let words = words::fill::one_more_module_is_stopped(&Said::listed(words, words::common::AND));
         told.near.push(Near { rect: near.rect, stops, words });
     }
     told

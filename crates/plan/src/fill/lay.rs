@@ -9,7 +9,7 @@ use chalkcourse_geometry::fit::{
 use chalkcourse_geometry::{Length, Polygon};
 use chalkcourse_job::{Block, Orientation, Resolved, RowJoints};
 use chalkcourse_layout::Layout;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 
 /// Ways for the joints of rows that a mode asks for and the kit allows: the one that covers most first.
 pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillError> {
@@ -31,9 +31,9 @@ pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillErro
         Mode::HalfLapped if allows(RowJoints::HalfLapped) || allows(RowJoints::Free) => {
             Ok(vec![Joints::Lapped])
         }
-        Mode::HalfLapped => refuse(words::common::HALF_LAPPED.now()),
+        Mode::HalfLapped => refuse(words::common::HALF_LAPPED),
         _ if allows(RowJoints::Aligned) || allows(RowJoints::Free) => Ok(vec![Joints::Aligned]),
-        _ => refuse(words::fill::ALIGNED.now()),
+        _ => refuse(words::fill::ALIGNED),
     }
 }
 
@@ -51,10 +51,10 @@ pub(super) fn base(job: &Resolved, layout: &Layout, index: usize, mode: Mode) ->
 }
 
 /// What the kit asks of the base rail, in words; nothing where it may lie anywhere.
-pub(super) fn base_asked(site: &Site<'_>) -> String {
+pub(super) fn base_asked(site: &Site<'_>) -> Option<Said> {
     match site.base() {
-        Base::Anywhere => String::new(),
-        base => made::base_words(site.job, base),
+        Base::Anywhere => None,
+        base => Some(made::base_words(site.job, base)),
     }
 }
 
@@ -99,11 +99,12 @@ fn rows_fill(site: &Site<'_>, fire: &Fire, orientation: Orientation, fit: Fit, b
     let maker = site.maker();
     let blocks: Vec<_> = maker.block(0, orientation, fit.proof.tile, &fit.placed).into_iter().collect();
     let rows = match site.mode {
-        Mode::OneGrid => words::common::ONE_GRID.now(),
-        Mode::HalfLapped => words::fill::HALF_LAPPED_ROWS_IN_ONE.now(),
-        _ => words::fill::ROWS_IN_ONE_BLOCK.now(),
+        Mode::OneGrid => words::common::ONE_GRID,
+        Mode::HalfLapped => words::fill::HALF_LAPPED_ROWS_IN_ONE,
+        _ => words::fill::ROWS_IN_ONE_BLOCK,
     };
-    let way = format!("{rows}, {}", made::base_words(site.job, site.base()));
+    let base = made::base_words(site.job, site.base());
+    let way = Some(Said::listed([rows.into(), base], ", "));
     let (searched, modules) = (fit.proof.claim(), fit.count());
     let basis = Basis { fire: fire.clone(), way, laid: Laid::Rows(Box::new(fit)), every: false };
     maker.fill(blocks, modules, bound, modules == bound, searched, basis)
@@ -121,7 +122,7 @@ fn whole_blocks(
     let rules = BlockRules { most, apart: chalkcourse_limits::apart(site.job), base };
     let way = words::fill::at_most_whole(
         &most,
-        &if most == 1 { words::fill::BLOCK.now() } else { words::fill::BLOCKS.now() },
+        &if most == 1 { words::fill::BLOCK } else { words::fill::BLOCKS },
         &made::base_words(site.job, base),
     );
     let mut best: Option<Fill> = None;
@@ -133,7 +134,7 @@ fn whole_blocks(
             let blocks = found.blocks.iter().map(|block| block.placed.as_slice());
             let blocks = maker.blocks(orientation, tile, blocks);
             let basis =
-                Basis { fire: fire.clone(), way: way.clone(), laid: Laid::Blocks(most), every: false };
+                Basis { fire: fire.clone(), way: Some(way.clone()), laid: Laid::Blocks(most), every: false };
             best = Some(maker.fill(blocks, found.count, found.bound, false, found.method, basis));
         }
     }
@@ -311,9 +312,9 @@ fn fullest(
 /// A fill of several blocks.
 fn pieces(site: &Site<'_>, fire: &Fire, blocks: Vec<Block>) -> Fill {
     let modules = blocks.iter().map(|block| block.cells().count()).sum();
-    let way = made::base_words(site.job, site.base());
+    let way = Some(made::base_words(site.job, site.base()));
     let basis = Basis { fire: fire.clone(), way, laid: Laid::Pieces, every: false };
-    site.maker().fill(blocks, modules, usize::MAX, false, String::new(), basis)
+    site.maker().fill(blocks, modules, usize::MAX, false, "", basis)
 }
 
 /// Goes on with rows in one block on the room of a fill: tells of each with more modules.

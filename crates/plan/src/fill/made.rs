@@ -6,7 +6,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Orientation, Resolved, RowShift};
-use chalkcourse_words::{self as words, Said};
+use chalkcourse_words::{Said, later as words};
 use std::collections::BTreeSet;
 
 /// Makes blocks for a face.
@@ -85,25 +85,25 @@ impl<'a> Maker<'a> {
         basis: Basis,
     ) -> Fill {
         let face = self.face;
-        let (measure, held, claim) = (None, None, String::new());
+        let (measure, held, claim) = (None, None, Said::default());
         Fill { face, blocks, modules, bound, proved, measure, claim, searched: searched.into(), held, basis }
     }
 
     /// A fill without modules.
     pub(super) fn nothing(&self, fire: &Fire) -> Fill {
-        let basis = Basis { fire: fire.clone(), way: String::new(), laid: Laid::Nothing, every: false };
+        let basis = Basis { fire: fire.clone(), way: None, laid: Laid::Nothing, every: false };
         self.fill(Vec::new(), 0, 0, true, words::common::NOTHING, basis)
     }
 }
 
 /// Where the base rail may fall, in words.
-pub(super) fn base_words(job: &Resolved, base: Base) -> String {
+pub(super) fn base_words(job: &Resolved, base: Base) -> Said {
     let Base::Courses { play: (from, to), .. } = base else {
-        return words::fill::BASE_RAIL_ANYWHERE.now().to_owned();
+        return words::fill::BASE_RAIL_ANYWHERE.into();
     };
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);
     if from == 0.0 && to == 0.0 {
-        words::fill::BASE_RAIL_ON_A_COURSE.now().to_owned()
+        words::fill::BASE_RAIL_ON_A_COURSE.into()
     } else if from == to {
         words::fill::base_rail_above_a_course(&small(from))
     } else {
@@ -113,57 +113,52 @@ pub(super) fn base_words(job: &Resolved, base: Base) -> String {
 
 /// Says what a fill claims: a narrow question by its kind first, then what was laid and what none can exceed.
 pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) {
-    let ways: Vec<&str> = job.kit.orientations.iter().map(|way| way.name().now()).collect();
-    let proved = if fill.proved { words::fill::PROVED.now() } else { words::fill::NOT_PROVED.now() };
-    let measured = fill.measure.as_ref().map_or_else(String::new, |measure| measure_words(job, measure));
+    let proved = if fill.proved { words::fill::PROVED } else { words::fill::NOT_PROVED };
     let (modules, bound) = (fill.modules, fill.bound);
-    let most = if matches!(mode, Mode::ToNumber(_)) {
-        modules.to_string()
+    let usual = matches!(mode, Mode::SlidingRows);
+    fill.basis.every = usual;
+    let way = fill.basis.way.clone();
+    let mut parts: Vec<Said> = Vec::new();
+    if let (false, Some(way)) = (usual, way.clone()) {
+        parts.extend([way, Said::own(": ")]);
+    }
+    parts.push(if matches!(mode, Mode::ToNumber(_)) {
+        Said::own(modules.to_string())
     } else if modules == bound {
         words::fill::of_at_most(&modules, &bound)
     } else {
         words::fill::none_can_hold_more_than(&modules, &bound)
-    };
-    let narrow = fill.blocks.iter().find(|block| block.reveal < job.kit.reveal.usual);
-    let reveal = narrow.map_or_else(String::new, |block| {
-        let small = block.reveal.show_small(job.units);
-        words::fill::reveal(&small)
     });
-    let usual = matches!(mode, Mode::SlidingRows);
-    fill.basis.every = usual;
-    let kind =
-        if usual || fill.basis.way.is_empty() { String::new() } else { format!("{}: ", fill.basis.way) };
-    let apart = apart_words(job);
-    let over = if usual {
-        let base = if fill.basis.way.is_empty() { String::new() } else { format!(", {}", fill.basis.way) };
-        words::fill::whatever_the_blocks_rows_and(&base, &apart)
-    } else {
-        String::new()
-    };
-    let without = if judge.never_met(fill.face) { words::fill::WHATEVER_IS_LAID_HERE_TWO.now() } else { "" };
-    fill.claim = format!(
-        "{kind}{most}{measured}, {}{reveal}{over}{without} ({proved})",
-        ways.join(words::common::OR.now())
-    );
+    parts.extend(fill.measure.as_ref().map(|measure| measure_words(job, measure)));
+    parts.push(Said::own(", "));
+    let ways = job.kit.orientations.iter().map(|way| Said::from(way.name()));
+    parts.push(Said::listed(ways, words::common::OR));
+    let narrow = fill.blocks.iter().find(|block| block.reveal < job.kit.reveal.usual);
+    parts.extend(narrow.map(|block| words::fill::reveal(&block.reveal.show_small(job.units))));
+    if usual {
+        let base = way.map(|way| Said::joined([Said::own(", "), way]));
+        parts.push(words::fill::whatever_the_blocks_rows_and(&base, &apart_words(job)));
+    }
+    if judge.never_met(fill.face) {
+        parts.push(words::fill::WHATEVER_IS_LAID_HERE_TWO.into());
+    }
+    parts.extend([Said::own(" ("), proved.into(), Said::own(")")]);
+    fill.claim = Said::joined(parts);
 }
 
 /// What a claim over all layouts leaves out: that the kit's distance between blocks is only a caution.
-fn apart_words(job: &Resolved) -> String {
+fn apart_words(job: &Resolved) -> Option<Said> {
     let apart = chalkcourse_limits::apart(job);
-    if apart <= 0.0 {
-        return String::new();
-    }
-    let apart = Length::from_metres(apart).show(job.units);
-    words::fill::blocks_apart_as_the_kit(&apart)
+    (apart > 0.0).then(|| words::fill::blocks_apart_as_the_kit(&Length::from_metres(apart).show(job.units)))
 }
 
-fn measure_words(job: &Resolved, measure: &Measure) -> String {
-    let money = |amount: f64| chalkcourse_telling::order::show_worth(amount, &job.prices.currency);
+fn measure_words(job: &Resolved, measure: &Measure) -> Said {
+    let money = |amount: f64| chalkcourse_telling::order::worth(amount, &job.prices.currency);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
     let Measure { of, value, bound, any } = *measure;
     match of {
         MeasureOf::Worth => {
-            let all = any.map_or_else(String::new, |any| words::fill::and_no_layout_of_any(&money(any)));
+            let all = any.map(|any| words::fill::and_no_layout_of_any(&money(any)));
             words::fill::worth_of_at_most(&money(value), &money(bound), &all)
         }
         MeasureOf::FlashingCost => words::fill::flashing_around_them_of_at(&money(value), &money(bound)),

@@ -30,7 +30,7 @@ use chalkcourse_geometry::fit::{Allowed, Base, Fit, FitError};
 use chalkcourse_job::{Block, BlockId, Edit, FaceId, Kit, Orientation, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::Share;
-use chalkcourse_words::{self as words, Said};
+use chalkcourse_words::{self as words, Said, Say};
 use corridor::Corridor;
 use judge::Judge;
 use made::Maker;
@@ -113,7 +113,7 @@ pub struct Fill {
     /// What was made as great or as small as can be, where that is not the number of modules.
     pub measure: Option<Measure>,
     /// The claim, for a person: "12 of at most 12, …".
-    pub claim: String,
+    pub claim: Said,
     /// What was searched and how.
     pub searched: Said,
     /// What holds it back, once somebody asked [`hold_back`].
@@ -152,8 +152,8 @@ pub enum MeasureOf {
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Basis {
     fire: Fire,
-    /// The way of laying, in words.
-    way: String,
+    /// The way of laying, in words; `None` where nothing narrows it.
+    way: Option<Said>,
     laid: Laid,
     /// Whether the claim is about layouts of every kind.
     every: bool,
@@ -198,7 +198,7 @@ pub enum FillError {
         /// The kit.
         kit: String,
         /// What was asked for.
-        joints: &'static str,
+        joints: Say,
     },
     /// The kit does not let modules lie so.
     #[error("{}", words::fill::the_kit_does_not_let(&kit, &way))]
@@ -206,14 +206,14 @@ pub enum FillError {
         /// The kit.
         kit: String,
         /// What was asked for.
-        way: &'static str,
+        way: Say,
     },
     /// What the flashing costs is not known.
     #[error("{}", words::fill::the_price_list_has_no(&_0))]
     NoPrice(String),
     /// A worth or a size that is none.
     #[error("{0}")]
-    Asked(String),
+    Asked(Said),
     /// There is not so much room.
     #[error("{}", words::fill::modules_were_asked_for_were(*asked, &found, &most))]
     TooFew {
@@ -399,7 +399,7 @@ fn allowed(job: &Resolved, layout: &Layout, index: usize, fire: &Fire, own: &[Bl
 /// [`FillError::Orientation`] where the kit does not let them lie so.
 pub fn lying(job: &Resolved, way: Orientation) -> Result<Resolved, FillError> {
     if !job.kit.orientations.contains(&way) {
-        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name().now() });
+        return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name() });
     }
     let kit = Kit { orientations: vec![way], ..Kit::clone(&job.kit) };
     Ok(job.with(|job| job.kit = Arc::new(kit)))

@@ -15,7 +15,7 @@ use crate::room::{Fire, path_strips};
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_limits::Share;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 
 /// More than this is a slip of the hand.
 const MOST: usize = 10_000;
@@ -37,8 +37,8 @@ struct Offer {
     choices: Vec<Option<Choice>>,
     finished: bool,
     fire: Fire,
-    way: String,
-    searched: String,
+    way: Said,
+    searched: Option<Said>,
 }
 
 /// How many modules a size is.
@@ -164,7 +164,7 @@ impl Asking<'_> {
             *fill = trim::to_number(&site, fill, before - over.min(before));
             over = over.saturating_sub(before - fill.modules);
             fill.proved = false;
-            fill.basis.way = words::fill::on_all_faces_taken_from(&number, &stays(locked));
+            fill.basis.way = Some(words::fill::on_all_faces_taken_from(&number, &stays(locked)));
             made::claim(judge, &job, fill, Mode::ToNumber(target));
         }
         // What carries others takes them along, so that there may be fewer than asked for.
@@ -195,7 +195,7 @@ impl Asking<'_> {
             finished: true,
             fire: site.fire(share, Vec::new()),
             way: words::fill::one_grid(&made::base_words(site.job, base)),
-            searched: String::new(),
+            searched: None,
         };
         offer.choices.resize_with(number, || None);
         let from = if alone { number } else { 1 };
@@ -231,16 +231,16 @@ impl Asking<'_> {
                 }
             }
         }
-        offer.searched = self.searched(sets, ruled_out, offer.finished);
+        offer.searched = Some(self.searched(sets, ruled_out, offer.finished));
         Ok(offer)
     }
 
-    fn searched(&self, sets: usize, ruled_out: usize, finished: bool) -> String {
+    fn searched(&self, sets: usize, ruled_out: usize, finished: bool) -> Said {
         words::fill::one_grid_on_each_face(
             &sets,
             &ruled_out,
-            &if self.target.way == Way::Cheapest { words::fill::FLASHING_BY_THE_METRE_AND.now() } else { "" },
-            &if finished { "" } else { words::fill::STOPPED_BEFORE_THE_END_2.now() },
+            &(self.target.way == Way::Cheapest).then_some(words::fill::FLASHING_BY_THE_METRE_AND),
+            &(!finished).then_some(words::fill::STOPPED_BEFORE_THE_END_2),
         )
     }
 
@@ -253,13 +253,14 @@ impl Asking<'_> {
             .into_iter()
             .collect();
         let how = match self.target.way {
-            Way::Compact => words::fill::MOST_COMPACT.now(),
-            Way::Cheapest => words::fill::CHEAPEST.now(),
+            Way::Compact => words::fill::MOST_COMPACT,
+            Way::Cheapest => words::fill::CHEAPEST,
         };
         let words = words::fill::the_on_all_faces(&how, &number, &stays(self.locked), &offer.way);
         let fire = choice.map_or(&offer.fire, |choice| &choice.fire).clone();
-        let basis = Basis { fire, way: words, laid: Laid::Stacks, every: false };
-        let mut fill = maker.fill(blocks, share, share, proved, offer.searched.clone(), basis);
+        let basis = Basis { fire, way: Some(words), laid: Laid::Stacks, every: false };
+        let mut fill =
+            maker.fill(blocks, share, share, proved, offer.searched.clone().unwrap_or_default(), basis);
         let of = match self.target.way {
             Way::Compact => MeasureOf::LengthAround,
             Way::Cheapest => MeasureOf::FlashingCost,
@@ -272,8 +273,8 @@ impl Asking<'_> {
 }
 
 /// With those that stay.
-fn stays(locked: usize) -> String {
-    if locked > 0 { words::fill::beside_locked(&locked) } else { String::new() }
+fn stays(locked: usize) -> Option<Said> {
+    (locked > 0).then(|| words::fill::beside_locked(&locked))
 }
 
 /// How many modules each face carries so that the sum costs least.

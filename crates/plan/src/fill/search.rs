@@ -8,7 +8,7 @@ use super::{Fill, FillError, Laid, Mode, Site, lay, made, rank, trim, worth};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::Allowed;
 use chalkcourse_limits::Share;
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 
 /// Ways that may be left free that a face is laid anew beside.
 const MOST_LAID: usize = 6;
@@ -77,23 +77,20 @@ fn usual(
     }
     fill.bound = bound.max(fill.modules);
     fill.proved = fill.bound == fill.modules;
-    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill, pace).into());
+    (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill, pace));
     Ok(fill)
 }
 
-fn searched(site: &Site<'_>, fill: &Fill, pace: Pace) -> String {
+fn searched(site: &Site<'_>, fill: &Fill, pace: Pace) -> Said {
     if pace == Pace::AtOnce && !fill.proved {
-        return words::fill::ONE_BLOCK_SO_FAR.now().to_owned();
+        return words::fill::ONE_BLOCK_SO_FAR.into();
     }
     let laid = match (&fill.basis.laid, fill.blocks.len()) {
-        (Laid::Rows(_), _) | (_, 1) => words::fill::ONE_BLOCK.now(),
-        _ => words::fill::SEVERAL_BLOCKS.now(),
+        (Laid::Rows(_), _) | (_, 1) => words::fill::ONE_BLOCK,
+        _ => words::fill::SEVERAL_BLOCKS,
     };
     let others = site.job.blocks.iter().any(|block| block.face != site.face);
-    words::fill::rows_that_slide_in_one(
-        &laid,
-        &if others { words::fill::OTHER_FACES_AS_THEY_ARE.now() } else { "" },
-    )
+    words::fill::rows_that_slide_in_one(&laid, &others.then_some(words::fill::OTHER_FACES_AS_THEY_ARE))
 }
 
 /// The best in one way of laying. The bound is that without any way left free: it holds whatever way is.
@@ -179,7 +176,7 @@ pub(super) fn improve(
             better.bound = now.bound.max(better.modules);
             better.proved = better.bound == better.modules;
             (better.basis.way, better.searched) =
-                (lay::base_asked(&site), searched(&site, &better, Pace::Whole).into());
+                (lay::base_asked(&site), searched(&site, &better, Pace::Whole));
             made::claim(judge, &job, &mut better, Mode::SlidingRows);
             *now = better;
             tell(fills);

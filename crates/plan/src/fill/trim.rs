@@ -3,7 +3,7 @@
 use super::corridor::{Corridor, stands_in};
 use super::judge::Judge;
 use super::{Fill, Laid, Site};
-use chalkcourse_geometry::fit::{Place, Tile, stands};
+use chalkcourse_geometry::fit::{Tile, TilePlace, stands};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, Resolved};
 use chalkcourse_layout::PlacedBlock;
@@ -58,11 +58,11 @@ pub(super) fn to_ridge(site: &Site<'_>, fill: &Fill, share: Share) -> Fill {
         let tile = Tile { size, gap: DVec2::splat(block.reveal.metres()) };
         let cells: Vec<Cell> = block.cells().collect();
         // A hair inside, so that what touches the border does not count as beyond it for rounding.
-        let place = |cell: &Cell| Place {
+        let place = |cell: &Cell| TilePlace {
             at: block.corner_of(*cell, &site.job.kit) + dvec2(0.0, -1e-9),
             lowest: cell.row == 0,
         };
-        let places: Vec<Place> = cells.iter().map(place).collect();
+        let places: Vec<TilePlace> = cells.iter().map(place).collect();
         let Ok(stand) = stands(&room, &tile, &places) else { continue };
         let gone = cells.iter().zip(stand).filter(|(_, stands)| !stands);
         away.extend(gone.map(|(cell, _)| (block.id, *cell)));

@@ -6,7 +6,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::{Allowed, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Resolved};
 use chalkcourse_layout::Layout;
-use chalkcourse_words as words;
+use chalkcourse_words::later as words;
 
 /// How much a module on a face counts: its area as a share of the largest of the faces that are filled.
 pub(super) fn weight(job: &Resolved, layout: &Layout, faces: &[FaceId], face: FaceId, mode: Mode) -> f64 {
@@ -54,9 +54,9 @@ pub(super) fn fill_room(
             let searched = words::fill::one_grid_at_every_offset_every(
                 &found.sets,
                 &found.ruled_out,
-                &if found.finished { "" } else { words::fill::STOPPED_BEFORE_THE_END_2.now() },
+                &(!found.finished).then_some(words::fill::STOPPED_BEFORE_THE_END_2),
             );
-            let basis = Basis { fire: fire.clone(), way, laid: Laid::Stacks, every: false };
+            let basis = Basis { fire: fire.clone(), way: Some(way), laid: Laid::Stacks, every: false };
             let mut fill = maker.fill(blocks, laid.len(), 0, false, searched, basis);
             fill.measure = Some(Measure { of: MeasureOf::Worth, value: worth, bound: worth, any: None });
             best = Some(fill);

@@ -92,7 +92,7 @@ impl Offers {
     /// The best fix of a finding in words, or that none was found; nothing where there was none to look for.
     pub fn words(&self, job: &Resolved, key: &FindingKey) -> Option<String> {
         let found = self.0.get(key).filter(|fixes| fixes.tried > 0);
-        found.map(|fixes| words::fixes_words(job, fixes, Seen::Text))
+        found.map(|fixes| words::fixes_words(job, fixes, Seen::Text).into())
     }
 }
 

@@ -4,11 +4,12 @@ use super::{Change, Fix, Fixes};
 use crate::Seen;
 use chalkcourse_geometry::{Azimuth, DVec2, Length};
 use chalkcourse_job::{BlockId, Cell, FaceId, Resolved};
-use chalkcourse_telling::{Names, sentence};
-use chalkcourse_words::{self as words, modules};
+use chalkcourse_telling::Names;
+use chalkcourse_words::later::{self as words, common::modules};
+use chalkcourse_words::{Said, Say};
 
 /// What was found for a finding in a sentence: the best fix, or that there is none.
-pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> String {
+pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> Said {
     match fixes.best() {
         Some(fix) if fix.steps.len() > 1 => {
             let words = fix_words(job, fix, seen);
@@ -19,22 +20,24 @@ pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> String {
             }
         }
         Some(fix) => fix_words(job, fix, seen),
-        None => words::fixes::NONE_WAS_FOUND_AMONG_MOVES.now().to_owned(),
+        None => words::fixes::NONE_WAS_FOUND_AMONG_MOVES.into(),
     }
 }
 
 /// What a fix does: one step, or `First …, then …`.
-pub fn fix_words(job: &Resolved, fix: &Fix, seen: Seen) -> String {
-    let words: Vec<String> = fix.steps.iter().map(|step| of_change(job, &step.change, seen)).collect();
+pub fn fix_words(job: &Resolved, fix: &Fix, seen: Seen) -> Said {
+    let words: Vec<Said> = fix.steps.iter().map(|step| of_change(job, &step.change, seen)).collect();
     let words = match words.as_slice() {
-        [] => String::new(),
+        [] => Said::default(),
         [one] => one.clone(),
-        [first, then @ ..] => words::fixes::first_then(&first, &then.join(words::fixes::THEN.now())),
+        [first, then @ ..] => {
+            words::fixes::first_then(&first, &Said::listed(then.iter().cloned(), words::fixes::THEN))
+        }
     };
-    sentence(&words)
+    words.with_capital()
 }
 
-fn of_change(job: &Resolved, change: &Change, seen: Seen) -> String {
+fn of_change(job: &Resolved, change: &Change, seen: Seen) -> Said {
     let names = Names { job };
     match change {
         Change::Move(block, by) => {
@@ -68,27 +71,27 @@ fn of_change(job: &Resolved, change: &Change, seen: Seen) -> String {
         }
         Change::OpenPathway(blocks) => switch_off(&names, blocks),
         Change::Lift(face, by) => lift(&names, *face, *by),
-        Change::RepeatedCorner => words::fixes::TAKE_THE_REPEATED_CORNER_AWAY.now().into(),
+        Change::RepeatedCorner => words::fixes::TAKE_THE_REPEATED_CORNER_AWAY.into(),
         Change::Hole(ring) => words::fixes::take_hole_away(&ring),
         Change::TakeBack(face) => words::fixes::take_back_what_was_said(&names.face(*face)),
-        Change::DripEdge => words::fixes::PUT_DRIP_EDGE_ON_WITH.now().into(),
-        Change::Unwaive => words::fixes::TAKE_THE_WAIVER_AWAY.now().into(),
+        Change::DripEdge => words::fixes::PUT_DRIP_EDGE_ON_WITH.into(),
+        Change::Unwaive => words::fixes::TAKE_THE_WAIVER_AWAY.into(),
     }
 }
 
-fn lift(names: &Names<'_>, face: FaceId, by: Length) -> String {
-    let verb = if by.metres() > 0.0 { words::fixes::RAISE.now() } else { words::fixes::LOWER.now() };
-    format!("{verb} {} {}", names.face(face), names.length(by.metres().abs()))
+fn lift(names: &Names<'_>, face: FaceId, by: Length) -> Said {
+    let verb = if by.metres() > 0.0 { words::fixes::RAISE } else { words::fixes::LOWER };
+    let by = Said::own(names.length(by.metres().abs()));
+    Said::listed([verb.into(), names.face(face), by], " ")
 }
 
 /// How far and which way in a face's frame, by what the person sees: `3 1/4" to the left and 1" up the slope`.
-pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) -> String {
+pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) -> Said {
     let names = Names { job };
     let Some(plane) = face.and_then(|id| job.face(id)).map(chalkcourse_job::Face::plane) else {
-        return String::new();
+        return Said::default();
     };
-    let slope =
-        if by.y > 0.0 { words::fixes::UP_THE_SLOPE.now() } else { words::fixes::DOWN_THE_SLOPE.now() };
+    let slope = if by.y > 0.0 { words::fixes::UP_THE_SLOPE } else { words::fixes::DOWN_THE_SLOPE };
     let along = DVec2::new(by.x, 0.0);
     let up = DVec2::new(0.0, by.y);
     let along_words = match seen {
@@ -96,45 +99,46 @@ pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) 
             let to = Azimuth::of(plane.along() * by.x.signum()).word();
             words::fixes::to_the(&to)
         }
-        _ => on_screen(seen.on_screen(&plane, along)).to_owned(),
+        _ => on_screen(seen.on_screen(&plane, along)).into(),
     };
     let shown = seen.on_screen(&plane, up);
     // Where up the screen is up the slope, one word says both.
     let up_words = match seen {
-        Seen::Plan if shown != up => format!("{} ({slope})", on_screen(shown)),
-        _ => slope.to_owned(),
+        Seen::Plan if shown != up => {
+            Said::joined([on_screen(shown).into(), Said::own(" ("), slope.into(), Said::own(")")])
+        }
+        _ => slope.into(),
     };
-    let told: Vec<String> = [(by.x, along_words), (by.y, up_words)]
+    let told = [(by.x, along_words), (by.y, up_words)]
         .into_iter()
         .filter(|(by, _)| by.abs() > 1e-9)
-        .map(|(by, way)| format!("{} {way}", names.length(by.abs())))
-        .collect();
-    told.join(words::common::AND.now())
+        .map(|(by, way)| way.after(format!("{} ", names.length(by.abs()))));
+    Said::listed(told, words::common::AND)
 }
 
-fn on_screen(way: DVec2) -> &'static str {
+fn on_screen(way: DVec2) -> Say {
     if way.x.abs() > way.y.abs() {
-        if way.x > 0.0 { words::common::TO_THE_RIGHT.now() } else { words::common::TO_THE_LEFT.now() }
+        if way.x > 0.0 { words::common::TO_THE_RIGHT } else { words::common::TO_THE_LEFT }
     } else if way.y > 0.0 {
-        words::fixes::UP_THE_PLAN.now()
+        words::fixes::UP_THE_PLAN
     } else {
-        words::fixes::DOWN_THE_PLAN.now()
+        words::fixes::DOWN_THE_PLAN
     }
 }
 
 /// Places are named up to so many.
 const MOST_PLACES: usize = 12;
 
-fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> String {
+fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> Said {
     let of_block = |(block, cells): &(BlockId, Vec<Cell>)| {
         let place = |cell: &Cell| words::fixes::row_place(&(cell.row + 1), &(cell.column + 1));
-        let places: Vec<String> = cells.iter().take(MOST_PLACES).map(place).collect();
-        let more = if cells.len() > places.len() { ", …" } else { "" };
-        format!("{} ({}{more})", names.block(*block), places.join(", "))
+        let places = Said::listed(cells.iter().take(MOST_PLACES).map(place), ", ");
+        let more = if cells.len() > MOST_PLACES { ", …)" } else { ")" };
+        Said::joined([names.block(*block), " (".into(), places, more.into()])
     };
     words::fixes::switch_off_of(
         &modules(blocks.iter().map(|(_, cells)| cells.len()).sum::<usize>()),
-        &blocks.iter().map(of_block).collect::<Vec<_>>().join(words::common::AND.now()),
+        &Said::listed(blocks.iter().map(of_block), words::common::AND),
     )
 }
 
@@ -174,7 +178,7 @@ mod tests {
         let change = Change::Move(BlockId(2), dvec2(u, v) * 0.0254);
         let step = Step { change, edit: Edit::SetName(String::new()) };
         let words = fix_words(&falling_to(degrees), &Fix::of(vec![step], 4, 4), seen);
-        assert_eq!(words, format!("Move block A {expected}"), "{degrees}");
+        assert_eq!(words.now(), format!("Move block A {expected}"), "{degrees}");
     }
 
     #[test]
@@ -197,6 +201,6 @@ mod tests {
             step(Change::Take(BlockId(2))),
         ];
         let words = fix_words(&falling_to(0.0), &Fix::of(steps, 4, 0), Seen::Plan);
-        assert_eq!(words, "First shift row 2 of block A 3\" to the right, then take block A away");
+        assert_eq!(words.now(), "First shift row 2 of block A 3\" to the right, then take block A away");
     }
 }

@@ -4,7 +4,7 @@
 //! on one snapped line, and the starter and the drip edge need the room below it.
 
 use crate::by_limit::{TooNear, ends, place_of};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
@@ -59,7 +59,7 @@ fn near_the_eave(view: BlockView<'_>, eaves: Vec<TooNear<'_>>) -> Option<Finding
         key: FindingKey::new(RULE.code, subject(laid, "eave")),
         measured: length(nearest),
         required: Required::AtLeast(length(keep_outs.first()?.asked)),
-        place: Place { cells: lowest(laid), shape, ..finding.place },
+        place: Location { cells: lowest(laid), shape, ..finding.place },
         ..finding
     })
 }
@@ -68,7 +68,7 @@ fn off_the_deck(view: BlockView<'_>, deck: TooNear<'_>) -> Option<Finding> {
     let finding = deck.finding(view, Severity::Stop, Facts::RailOffDeck);
     Some(Finding {
         key: FindingKey::new(RULE.code, subject(view.laid, "deck")),
-        place: Place { cells: lowest(view.laid), ..finding.place },
+        place: Location { cells: lowest(view.laid), ..finding.place },
         ..finding
     })
 }

@@ -5,7 +5,7 @@
 //! since water and snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
 
 use crate::by_limit::TooNear;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
@@ -63,7 +63,7 @@ fn finding(view: BlockView<'_>, through: &Through<'_>, near: TooNear<'_>) -> Fin
         key: FindingKey::new(RULE.code, subject),
         measured: length(measured),
         required: Required::AtLeast(length(keep_out.asked)),
-        place: Place { penetration: Some(id), shape: through.placed.plan.outer.clone(), ..finding.place },
+        place: Location { penetration: Some(id), shape: through.placed.plan.outer.clone(), ..finding.place },
         ..finding
     }
 }

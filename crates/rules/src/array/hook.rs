@@ -3,7 +3,7 @@
 //! Source: the rule book; half is common practice, no source. A module hangs in the row below as the lowest row
 //! hangs in the base rail: where nothing is below, nothing holds it.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
@@ -51,7 +51,13 @@ fn finding(view: BlockView<'_>, row: u32, hooked: f64, short: &[&PlacedModule]) 
         measured: Quantity::Share(hooked),
         required: Required::AtLeast(Quantity::Share(least.value)),
         source: Authority::of(&least.source),
-        place: Place { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape },
+        place: Location {
+            face: Some(laid.on.id),
+            block: Some(laid.block.id),
+            cells,
+            penetration: None,
+            shape,
+        },
         ..Finding::of(RULE.code, Severity::Stop, subject, facts)
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Source: geometry; nothing can be measured on an outline that folds over itself.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
@@ -38,7 +38,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
             None => NoDeck::Absent,
         };
         findings.push(Finding {
-            place: Place { face: Some(block.face), block: Some(block.id), ..Place::default() },
+            place: Location { face: Some(block.face), block: Some(block.id), ..Location::default() },
             ..Finding::of(
                 RULE.code,
                 Severity::Stop,

@@ -3,7 +3,7 @@
 //! Source: geometry. An edge that the book gives no setback still may not be crossed, nor a hole in the face.
 
 use crate::by_limit::TooNear;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::{BlockView, Laid};
@@ -29,7 +29,7 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
         let (edge, shape) = edge_near(view.laid, &worst(view.laid, &over)?);
         let facts = Facts::OffFace { edge, modules: over.cells.len(), of: view.laid.placed.modules.len() };
         let finding = over.finding(view, Severity::Stop, facts);
-        Some(Finding { place: Place { shape, ..finding.place }, ..finding })
+        Some(Finding { place: Location { shape, ..finding.place }, ..finding })
     }));
 }
 

@@ -4,7 +4,7 @@
 //! shift within the row may be to the left. Rows can't: a block's reveal is never below zero.
 
 use crate::by_limit::{TooNear, place_of};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
@@ -88,7 +88,7 @@ fn which_moves<'s>(one: &'s Laid<'s>, two: &'s Laid<'s>) -> (&'s Laid<'s>, &'s L
 }
 
 /// Where one block is in the way of another: its bounds.
-pub(super) fn place_on(other: &Laid<'_>, near: &TooNear<'_>, moving: &Laid<'_>) -> Place {
+pub(super) fn place_on(other: &Laid<'_>, near: &TooNear<'_>, moving: &Laid<'_>) -> Location {
     let plan = |p: DVec2| other.face.plane.to_plan(p);
     place_of(moving, near.cells.clone(), other.bounds.corners().map(plan).to_vec())
 }

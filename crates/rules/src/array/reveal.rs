@@ -3,7 +3,7 @@
 //! Source: the kit; 1/16 in to 1/4 in is common practice, no source. Too little leaves no room to grow in the sun,
 //! too much no grip for the seal.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
@@ -35,7 +35,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
             measured: Quantity::Length(block.reveal),
             required: Required::Between(Quantity::Length(range.least), Quantity::Length(range.most)),
             source: Authority::Kit,
-            place: Place { face: Some(block.face), block: Some(block.id), ..Place::default() },
+            place: Location { face: Some(block.face), block: Some(block.id), ..Location::default() },
             ..Finding::of(RULE.code, Severity::Stop, Subject::Block(block.id), Facts::Reveal)
         });
     }

@@ -8,7 +8,7 @@
 use super::source_of;
 use crate::Facts;
 use crate::by_limit::TooNear;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
@@ -45,7 +45,7 @@ fn finding(view: BlockView<'_>, strip: &KeepOut) -> Option<Finding> {
     Some(Finding {
         measured: length(most),
         required: Required::Free(length(strip.asked)),
-        place: Place { penetration: Some(window), shape: plan, ..finding.place },
+        place: Location { penetration: Some(window), shape: plan, ..finding.place },
         ..finding
     })
 }

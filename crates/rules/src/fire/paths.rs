@@ -7,7 +7,7 @@ use super::opening::Opening;
 use super::pathway::{Away, alone, every_module, has_ridge, straddling};
 use super::plane_path::opening_of;
 use super::{exempt, has_array, pathways, source};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::{BesideView, Snapshot, WholeView};
@@ -69,7 +69,10 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
         severity: Severity::Stop,
         measured: pathways(fire, found),
         facts: Facts::FirePaths { opening: opening.as_ref().map(Opening::by_blocks), room_for },
-        place: Place { shape: opening.map_or_else(Vec::new, |opening| opening.strip), ..Place::default() },
+        place: Location {
+            shape: opening.map_or_else(Vec::new, |opening| opening.strip),
+            ..Location::default()
+        },
         ..asked()
     });
 }

@@ -6,7 +6,7 @@
 use super::opening::{Opening, openings};
 use super::pathway::{Away, Pathway, alone, has_ridge, straddling};
 use super::{exempt, pathways, source};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BesideView;
@@ -44,11 +44,11 @@ fn run(view: BesideView<'_>, findings: &mut Vec<Finding>) {
     let finding = |severity, facts| Finding {
         required: Required::AtLeast(pathways(fire, asked)),
         source: Authority::of(&fire.scheme.source),
-        place: Place {
+        place: Location {
             face: Some(own.on.id),
             block: Some(first.block.id),
             shape: own.face.plan.outer.clone(),
-            ..Place::default()
+            ..Location::default()
         },
         ..Finding::of(RULE.code, severity, Subject::Face(own.on.id), facts)
     };

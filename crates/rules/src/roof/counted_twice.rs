@@ -3,7 +3,7 @@
 //! Source: geometry; a face 2 m or more above another is another storey and may.
 
 use super::pairs;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
@@ -34,10 +34,10 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
         findings.push(Finding {
             measured: Quantity::Area(area),
             required: Required::AtMost(Quantity::Area(0.0)),
-            place: Place {
+            place: Location {
                 face: Some(face),
                 shape: list.iter().map(|(.., (_, at))| *at).collect(),
-                ..Place::default()
+                ..Location::default()
             },
             ..Finding::of(RULE.code, Severity::Stop, subject, Facts::CountedTwice { face, other })
         });

@@ -4,7 +4,7 @@
 //! 300 mm counts as one that was meant to be none. A person who means a step says so by deciding the edge's kind.
 
 use super::pairs;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
@@ -49,10 +49,10 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
         findings.push(Finding {
             measured: length(worst.gap),
             required: Required::AtMost(length(Tolerances::default().height)),
-            place: Place {
+            place: Location {
                 face: Some(lower),
                 shape: list.iter().flat_map(|(.., gap)| [gap.along.0, gap.along.1]).collect(),
-                ..Place::default()
+                ..Location::default()
             },
             ..Finding::of(
                 RULE.code,

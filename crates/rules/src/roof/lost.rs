@@ -2,7 +2,7 @@
 //!
 //! Source: geometry; a kind that was overruled, or a tape's reading, is of no other side than the one it was given for.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
@@ -27,7 +27,11 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
         if overrules > 0 || taped {
             let facts = Facts::LostSides { overrules, taped };
             findings.push(Finding {
-                place: Place { face: Some(face.id), shape: face.outline.outer.clone(), ..Place::default() },
+                place: Location {
+                    face: Some(face.id),
+                    shape: face.outline.outer.clone(),
+                    ..Location::default()
+                },
                 ..Finding::of(RULE.code, Severity::Note, Subject::Face(face.id), facts)
             });
         }

@@ -3,7 +3,7 @@
 //! Source: geometry; within 10 mm they count as one edge, beyond 150 mm as two.
 
 use super::pairs;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
@@ -36,10 +36,10 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
         findings.push(Finding {
             measured: length(gap),
             required: Required::AtMost(length(Tolerances::default().shared)),
-            place: Place {
+            place: Location {
                 face: Some(face),
                 shape: list.iter().flat_map(|(.., (_, along))| [along.0, along.1]).collect(),
-                ..Place::default()
+                ..Location::default()
             },
             ..Finding::of(RULE.code, Severity::Caution, subject, Facts::NearMiss { face, other })
         });

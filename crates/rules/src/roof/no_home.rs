@@ -2,7 +2,7 @@
 //!
 //! Source: geometry; a penetration beside all faces is measured against nothing.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::PenetrationView;
@@ -25,10 +25,10 @@ fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
     let penetration = view.penetration;
     if penetration.home.is_none() {
         findings.push(Finding {
-            place: Place {
+            place: Location {
                 penetration: Some(penetration.id),
                 shape: penetration.plan.outer.clone(),
-                ..Place::default()
+                ..Location::default()
             },
             ..Finding::of(RULE.code, Severity::Caution, Subject::Penetration(penetration.id), Facts::NoHome)
         });

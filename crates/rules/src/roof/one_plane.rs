@@ -4,7 +4,7 @@
 //! flat on neither side; over an eave or a rake there is nothing to flash to. A chimney is flashed by hand on each side: of one that
 //! straddles a line it is told, and no more.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
@@ -43,11 +43,11 @@ fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
         measured: length(over.by),
         required: Required::AtMost(Quantity::Length(Length::ZERO)),
         source: Authority::Practice,
-        place: Place {
+        place: Location {
             face: Some(id),
             penetration: Some(penetration.id),
             shape: penetration.plan.outer.clone(),
-            ..Place::default()
+            ..Location::default()
         },
         ..Finding::of(RULE.code, severity, Subject::Penetration(penetration.id), facts)
     });

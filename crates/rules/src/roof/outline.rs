@@ -3,7 +3,7 @@
 //! Source: geometry; lengths, areas and edges of any other outline mean nothing.
 
 use super::grouped;
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
@@ -34,7 +34,7 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
         let Some(&(face, defect)) = list.first() else { continue };
         let (fault, ring, corner) = told(defect);
         findings.push(Finding {
-            place: Place { face: Some(face.id), shape: shape(face, defect), ..Place::default() },
+            place: Location { face: Some(face.id), shape: shape(face, defect), ..Location::default() },
             ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Outline { fault, ring, corner })
         });
     }

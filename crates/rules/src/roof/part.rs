@@ -3,7 +3,7 @@
 //! Source: geometry; an edit that makes a footprint over which no roof closes is refused, so that only a file made elsewhere
 //! or by an older program comes here.
 
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
@@ -34,7 +34,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
             PartTrouble::NoCricket => (Facts::NoCricket, "no-cricket", Severity::Caution),
         };
         findings.push(Finding {
-            place: Place { shape: part.outline.outer.clone(), ..Place::default() },
+            place: Location { shape: part.outline.outer.clone(), ..Location::default() },
             ..Finding::of(RULE.code, severity, Subject::Part(part.id, matter.into()), facts)
         });
     }

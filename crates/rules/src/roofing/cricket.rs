@@ -5,7 +5,7 @@
 //! the roof counts is a question for the official and the listing; it is not asked here.
 
 use super::{missing, source};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
@@ -41,11 +41,11 @@ fn run(view: PenetrationView<'_>, findings: &mut Vec<Finding>) {
         measured: length(on.bounds.size().x),
         required: Required::AtMost(length(most)),
         source: Authority::of(&roofing.cricket_from.source),
-        place: Place {
+        place: Location {
             face: view.drawn.id(home),
             penetration: Some(penetration.id),
             shape: penetration.plan.outer.clone(),
-            ..Place::default()
+            ..Location::default()
         },
         ..Finding::of(RULE.code, Severity::Note, Subject::Penetration(penetration.id), Facts::Cricket)
     });

@@ -3,7 +3,7 @@
 //! Source: IRC R905.2.8.5 (2018): a drip edge at eaves and rake edges of shingle roofs.
 
 use super::{missing, source_of};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::measure::ends;
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
@@ -44,7 +44,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     let bare = edges.filter(|span| matches!(span.kind, EdgeKind::Eave | EdgeKind::Rake));
     findings.push(Finding {
         source: Authority::of(&asked.source),
-        place: Place { shape: ends(bare), ..Place::default() },
+        place: Location { shape: ends(bare), ..Location::default() },
         ..Finding::of(RULE.code, Severity::Stop, Subject::Whole, Facts::DripEdge)
     });
 }

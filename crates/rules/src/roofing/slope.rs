@@ -3,7 +3,7 @@
 //! Source: IRC R905.2.2: asphalt shingles on 2:12 or more.
 
 use super::{SLACK, missing, source};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::GroundView;
@@ -39,7 +39,7 @@ fn run(view: GroundView<'_>, findings: &mut Vec<Finding>) {
             measured: Quantity::Pitch(pitch),
             required: Required::AtLeast(Quantity::Pitch(least.value)),
             source: Authority::of(&least.source),
-            place: Place { face: Some(id), shape: view.face.plan.outer.clone(), ..Place::default() },
+            place: Location { face: Some(id), shape: view.face.plan.outer.clone(), ..Location::default() },
             ..Finding::of(RULE.code, Severity::Caution, Subject::Face(id), Facts::ShingleSlope)
         });
     }

@@ -4,7 +4,7 @@
 //! do, not something that is wrong.
 
 use super::{SLACK, missing, source};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::GroundView;
@@ -33,7 +33,7 @@ fn run(view: GroundView<'_>, findings: &mut Vec<Finding>) {
             measured: Quantity::Pitch(pitch),
             required: Required::AtLeast(Quantity::Pitch(single.value)),
             source: Authority::of(&single.source),
-            place: Place { face: Some(id), shape: view.face.plan.outer.clone(), ..Place::default() },
+            place: Location { face: Some(id), shape: view.face.plan.outer.clone(), ..Location::default() },
             ..Finding::of(RULE.code, Severity::Note, Subject::Face(id), Facts::Underlayment)
         });
     }

@@ -5,7 +5,7 @@
 
 use super::Conditions;
 use super::screen::{unknown, uplift};
-use crate::finding::{Finding, Place, Severity};
+use crate::finding::{Finding, Location, Severity};
 use crate::registry::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
@@ -60,7 +60,7 @@ fn run(view: BlockView<'_>, conditions: &Conditions, findings: &mut Vec<Finding>
         measured,
         required,
         source,
-        place: Place { face: Some(laid.on.id), block: Some(laid.block.id), ..Place::default() },
+        place: Location { face: Some(laid.on.id), block: Some(laid.block.id), ..Location::default() },
         ..Finding::of(RULE.code, severity, Subject::OnFace(laid.block.id, laid.on.id), facts)
     });
 }

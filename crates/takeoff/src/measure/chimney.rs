@@ -2,7 +2,7 @@
 
 use super::roof::through;
 use super::{Measures, NEAR};
-use crate::{Place, PlaceShape, Spot};
+use crate::{MeasuredPlace, MeasuredShape, Spot};
 use chalkcourse_geometry::{DVec2, EdgeSpan, Rect, distance_to_segment, dvec2};
 use chalkcourse_job::{ChimneyPart, CricketPart, PartKind, PenetrationKind, Resolved, RoofPart};
 
@@ -141,7 +141,7 @@ impl Measures<'_> {
         Cricket::of(wide, drawn.or_else(asked)?, roof)
     }
 
-    pub(super) fn chimneys(&self, part: ChimneyPart, places: &mut Vec<Place>) {
+    pub(super) fn chimneys(&self, part: ChimneyPart, places: &mut Vec<MeasuredPlace>) {
         let more = self.job.kit.flashing.chimney_return.metres();
         for at in self.upstands().iter().filter(|at| at.kind == PenetrationKind::Chimney) {
             let mut put = |spot, amount, from, to| places.push(self.of_upstand(at, spot, amount, from, to));
@@ -176,7 +176,7 @@ impl Measures<'_> {
         }
     }
 
-    pub(super) fn crickets(&self, part: CricketPart, places: &mut Vec<Place>) {
+    pub(super) fn crickets(&self, part: CricketPart, places: &mut Vec<MeasuredPlace>) {
         for at in &self.upstands() {
             let Some(cricket) = at.cricket else { continue };
             let [_, _, left, right] = corners(at.bounds);
@@ -207,7 +207,7 @@ impl Measures<'_> {
     }
 
     /// Sides of chimneys and skylights: courses beside them, or widths below and above.
-    pub(super) fn curbs(&self, courses: bool, places: &mut Vec<Place>) {
+    pub(super) fn curbs(&self, courses: bool, places: &mut Vec<MeasuredPlace>) {
         let curb = |kind| matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight);
         for at in self.upstands().iter().filter(|at| curb(at.kind)) {
             let mut put = |spot, amount, from, to| places.push(self.of_upstand(at, spot, amount, from, to));
@@ -233,10 +233,10 @@ impl Measures<'_> {
         put(Spot::ThroughRight, crossed, low_right, high_right);
     }
 
-    fn of_upstand(&self, at: &Upstand, spot: Spot, amount: f64, from: DVec2, to: DVec2) -> Place {
+    fn of_upstand(&self, at: &Upstand, spot: Spot, amount: f64, from: DVec2, to: DVec2) -> MeasuredPlace {
         let shape = match spot {
-            Spot::Through => PlaceShape::Point(at.bounds.centre()),
-            _ => PlaceShape::Path(vec![from, to]),
+            Spot::Through => MeasuredShape::Point(at.bounds.centre()),
+            _ => MeasuredShape::Path(vec![from, to]),
         };
         through(self.layout, at.face, &at.name, spot, amount, shape)
     }

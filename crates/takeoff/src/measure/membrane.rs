@@ -2,7 +2,7 @@
 //! around it; and what is left for underlayment.
 
 use super::{Measures, NEAR, On, deck_under};
-use crate::{Place, PlaceShape, Spot, band, clip, rolls};
+use crate::{MeasuredPlace, MeasuredShape, Spot, band, clip, rolls};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Rect, RoofFace, dvec2};
 use chalkcourse_job::{Amount, Measure, Roll};
 use chalkcourse_layout::{PlacedBlock, known};
@@ -10,7 +10,7 @@ use chalkcourse_layout::{PlacedBlock, known};
 impl Measures<'_> {
     /// The strip around each block on its face, with the deck under the block or without. What lies under another block, or in
     /// the strip of one before it, is that one's.
-    pub(super) fn array_membrane(&self, with_under: bool, places: &mut Vec<Place>) {
+    pub(super) fn array_membrane(&self, with_under: bool, places: &mut Vec<MeasuredPlace>) {
         let margin = self.kit.flashing.membrane.metres();
         let placed: Vec<(&PlacedBlock, Rect)> = self
             .layout
@@ -39,7 +39,7 @@ impl Measures<'_> {
             let on = On { block, face: self.layout.faces.get(block.face).map(|face| face.id) };
             let (amount, shape) = match self.layout.roof.faces.get(block.face).filter(|face| face.sound) {
                 Some(face) => clip::to_face(&strip, &face.frame),
-                None => (strip.iter().map(Rect::area).sum(), PlaceShape::Area(strip)),
+                None => (strip.iter().map(Rect::area).sum(), MeasuredShape::Area(strip)),
             };
             let spot = if with_under { Spot::UnderAndAround } else { Spot::Around };
             places.push(on.place(spot, amount, shape));
@@ -79,7 +79,7 @@ impl Measures<'_> {
     }
 
     /// Along each eave, full length: it is laid before anything else is, under the array too.
-    pub(super) fn leak_barrier(&self, places: &mut Vec<Place>) {
+    pub(super) fn leak_barrier(&self, places: &mut Vec<MeasuredPlace>) {
         for (index, face) in self.covered_faces() {
             let Some(depth) = self.barrier_depth(index, face) else { continue };
             let strips = along_eaves(face, depth);
@@ -93,7 +93,7 @@ impl Measures<'_> {
     /// The deck that underlayment must reach on faces of the one kind: all but what a membrane of the order covers, less the lap of
     /// the two: along the leak barrier up the slope, beside an array along it. Above an array and below it courses are as high as they
     /// are, and a lap there would ask for a whole one where the membrane ends at a ridge.
-    pub(super) fn underlayment(&self, double: bool, places: &mut Vec<Place>) {
+    pub(super) fn underlayment(&self, double: bool, places: &mut Vec<MeasuredPlace>) {
         let from = self.job.rule_book.roofing.as_ref().map(|roofing| roofing.single_underlayment_from.value);
         let barrier = self.roll_of(&Measure::LeakBarrier);
         let array = self.roll_of(&Measure::ArrayMembrane).is_some();
@@ -117,7 +117,7 @@ impl Measures<'_> {
                     .map(|rect| Rect { min: rect.min - covered, max: rect.max + covered }),
             );
             let (amount, shape) = if membranes.is_empty() {
-                (face.slope_area, PlaceShape::Outlines(vec![face.frame.clone()]))
+                (face.slope_area, MeasuredShape::Outlines(vec![face.frame.clone()]))
             } else {
                 clip::to_face(&band::without(&[face.bounds], &membranes), &face.frame)
             };

@@ -1,7 +1,7 @@
 //! What is counted or measured on the roof itself, apart from the array.
 
 use super::{Measures, NEAR, chimney, deck_under};
-use crate::{Place, PlaceShape, Spot, band, clip};
+use crate::{MeasuredPlace, MeasuredShape, Spot, band, clip};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, RoofFace};
 use chalkcourse_job::{Measure, PenetrationKind, Resolved, RoofKind, RoofScope};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
@@ -60,7 +60,7 @@ pub(crate) fn is_of_deck(measure: &Measure) -> bool {
 }
 
 impl Measures<'_> {
-    pub(super) fn measure_roof(&self, measure: &Measure, places: &mut Vec<Place>) {
+    pub(super) fn measure_roof(&self, measure: &Measure, places: &mut Vec<MeasuredPlace>) {
         match measure {
             Measure::Deck => places.extend(self.faces(|_, face| face.slope_area)),
             Measure::TearOff => {
@@ -87,11 +87,11 @@ impl Measures<'_> {
             Measure::SideWallCourse => places.extend(self.walls(true).into_iter().map(|line| {
                 let (low, high) = (line.from.y.min(line.to.y), line.from.y.max(line.to.y));
                 let courses = self.courses(line.face, low, high);
-                Place { amount: courses, ..self.along(Spot::SideWall, &line) }
+                MeasuredPlace { amount: courses, ..self.along(Spot::SideWall, &line) }
             })),
             Measure::Through(kind) => {
                 for (penetration, on) in self.penetrations().filter(|(p, _)| p.kind == *kind) {
-                    let spot = PlaceShape::Point(on.bounds.centre());
+                    let spot = MeasuredShape::Point(on.bounds.centre());
                     places.push(through(self.layout, on.face, &penetration.name, Spot::Through, 1.0, spot));
                 }
             }
@@ -101,7 +101,7 @@ impl Measures<'_> {
                     let across = Length::from_metres(on.bounds.size().max_element()).mm();
                     // A tenth of a millimetre beside a size is that size.
                     if across > f64::from(*over_mm) + 0.1 && across <= f64::from(*to_mm) + 0.1 {
-                        let spot = PlaceShape::Point(on.bounds.centre());
+                        let spot = MeasuredShape::Point(on.bounds.centre());
                         places.push(through(
                             self.layout,
                             on.face,
@@ -134,9 +134,15 @@ impl Measures<'_> {
         self.covered.contains(&true) || self.layout.blocks.iter().any(|block| !block.modules.is_empty())
     }
 
-    pub(super) fn on_face(&self, index: usize, spot: Spot, amount: f64, shape: PlaceShape) -> Place {
+    pub(super) fn on_face(
+        &self,
+        index: usize,
+        spot: Spot,
+        amount: f64,
+        shape: MeasuredShape,
+    ) -> MeasuredPlace {
         let placed = self.layout.faces.get(index);
-        Place {
+        MeasuredPlace {
             face: placed.map(|face| face.id),
             block: None,
             name: placed.map(|face| Arc::from(face.name.as_str())),
@@ -152,16 +158,16 @@ impl Measures<'_> {
     }
 
     /// Faces that are covered anew with an amount each; those with none left out.
-    fn faces(&self, amount: impl Fn(usize, &RoofFace) -> f64) -> impl Iterator<Item = Place> {
+    fn faces(&self, amount: impl Fn(usize, &RoofFace) -> f64) -> impl Iterator<Item = MeasuredPlace> {
         self.covered_faces().filter_map(move |(index, face)| {
             let amount = amount(index, face);
-            let shape = || PlaceShape::Outlines(vec![face.frame.clone()]);
+            let shape = || MeasuredShape::Outlines(vec![face.frame.clone()]);
             (amount > 0.0).then(|| self.on_face(index, Spot::Face, amount, shape()))
         })
     }
 
-    fn along(&self, spot: Spot, line: &Line) -> Place {
-        self.on_face(line.face, spot, line.length, PlaceShape::Path(vec![line.from, line.to]))
+    fn along(&self, spot: Spot, line: &Line) -> MeasuredPlace {
+        self.on_face(line.face, spot, line.length, MeasuredShape::Path(vec![line.from, line.to]))
     }
 
     /// Lines of a kind on the faces that are covered anew, one that two faces share once, and one that goes straight on beside another
@@ -208,7 +214,7 @@ impl Measures<'_> {
     }
 
     /// The strip around each penetration, on its face. One over two faces is told on the face of its middle.
-    fn around_through(&self, places: &mut Vec<Place>) {
+    fn around_through(&self, places: &mut Vec<MeasuredPlace>) {
         let margin = self.job.kit.flashing.through.metres();
         for (penetration, on) in self.penetrations() {
             let Some(face) = self.layout.roof.faces.get(on.face) else { continue };
@@ -228,14 +234,14 @@ impl Measures<'_> {
     }
 
     /// Where water runs down a wall and off the roof beside it: the lower end of a wall line that is the end of an eave.
-    fn kick_outs(&self, places: &mut Vec<Place>) {
+    fn kick_outs(&self, places: &mut Vec<MeasuredPlace>) {
         for line in self.walls(true) {
             let low = if line.from.y < line.to.y { line.from } else { line.to };
             let Some(face) = self.layout.roof.faces.get(line.face) else { continue };
             let eaves = face.edges.iter().filter(|edge| edge.kind == EdgeKind::Eave);
             let near = |end: DVec2| end.distance(low) < NEAR;
             if eaves.into_iter().any(|eave| near(eave.frame.0) || near(eave.frame.1)) {
-                places.push(self.on_face(line.face, Spot::KickOut, 1.0, PlaceShape::Point(low)));
+                places.push(self.on_face(line.face, Spot::KickOut, 1.0, MeasuredShape::Point(low)));
             }
         }
     }
@@ -286,9 +292,9 @@ pub(super) fn through(
     name: &str,
     spot: Spot,
     amount: f64,
-    shape: PlaceShape,
-) -> Place {
-    Place {
+    shape: MeasuredShape,
+) -> MeasuredPlace {
+    MeasuredPlace {
         face: layout.faces.get(face).map(|face| face.id),
         block: None,
         name: Some(Arc::from(name)),
@@ -298,6 +304,13 @@ pub(super) fn through(
     }
 }
 
-fn whole(amount: f64) -> Place {
-    Place { face: None, block: None, name: None, spot: Spot::Job, amount, shape: PlaceShape::Whole }
+fn whole(amount: f64) -> MeasuredPlace {
+    MeasuredPlace {
+        face: None,
+        block: None,
+        name: None,
+        spot: Spot::Job,
+        amount,
+        shape: MeasuredShape::Whole,
+    }
 }

@@ -5,7 +5,8 @@ use super::{Header, OutputError};
 use chalkcourse_geometry::{DVec2, Polygon, Rect, Units};
 use chalkcourse_job::{Amount, Group, Measure, Stage, Unit};
 use chalkcourse_takeoff::{
-    CrewTime, CutList, LaidOut, Line, LineState, LineTerm, Place, PlaceShape, Takeoff, Totals, WasteFrom,
+    CrewTime, CutList, LaidOut, Line, LineState, LineTerm, MeasuredPlace, MeasuredShape, Takeoff, Totals,
+    WasteFrom,
 };
 use chalkcourse_words::Said;
 use rust_decimal::Decimal;
@@ -289,7 +290,7 @@ enum ShapeData {
 impl<'a> TakeoffData<'a> {
     /// An order, its words in `units`.
     pub fn of(takeoff: &'a Takeoff, units: Units) -> Self {
-        let mut seen: Vec<(&Measure, &Arc<Vec<Place>>)> = Vec::new();
+        let mut seen: Vec<(&Measure, &Arc<Vec<MeasuredPlace>>)> = Vec::new();
         let mut measures = Vec::new();
         let mut term = |term: &'a LineTerm| {
             let known =
@@ -386,19 +387,19 @@ impl LaidData {
 }
 
 impl PlaceData {
-    fn of(place: &Place) -> Self {
+    fn of(place: &MeasuredPlace) -> Self {
         let rect = |rect: &Rect| [rect.min.to_array(), rect.max.to_array()];
         let shape = match &place.shape {
-            PlaceShape::Point(at) => ShapeData::Point(at.to_array()),
-            PlaceShape::Path(path) => ShapeData::Path(path.iter().map(DVec2::to_array).collect()),
-            PlaceShape::Rect(at) => ShapeData::Rect(rect(at)),
-            PlaceShape::Area(rects) => ShapeData::Area(rects.iter().map(rect).collect()),
-            PlaceShape::Outlines(outlines) => {
+            MeasuredShape::Point(at) => ShapeData::Point(at.to_array()),
+            MeasuredShape::Path(path) => ShapeData::Path(path.iter().map(DVec2::to_array).collect()),
+            MeasuredShape::Rect(at) => ShapeData::Rect(rect(at)),
+            MeasuredShape::Area(rects) => ShapeData::Area(rects.iter().map(rect).collect()),
+            MeasuredShape::Outlines(outlines) => {
                 let ring = |ring: &[DVec2]| ring.iter().map(DVec2::to_array).collect();
                 let rings = |outline: &Polygon| outline.rings().map(ring).collect();
                 ShapeData::Outlines(outlines.iter().map(rings).collect())
             }
-            PlaceShape::Whole => ShapeData::Whole,
+            MeasuredShape::Whole => ShapeData::Whole,
         };
         Self {
             face: place.face.map(|face| face.0),

@@ -23,7 +23,7 @@ pub use csv_out::{lines_for_spreadsheet, safe_cell, spreadsheet_unit, to_csv};
 pub use cuts::cut_lists;
 pub use header::{CAUTION, Header};
 pub use json::{TAKEOFF_FORMAT, TAKEOFF_VERSION, TakeoffData, takeoff_schema, to_json};
-pub use money::{show_money, show_round_sum, show_sum, show_sum_more, show_worth};
+pub use money::{show_money, show_round_sum, show_sum, show_sum_more, worth};
 pub use receive::{claim_text, counted_words, pallet_csv};
 pub use text::{By, money_rows, need_words, sections, to_text, to_text_by};
 pub use words::{count_words, packages_words, state_words, term_words, waste_words};

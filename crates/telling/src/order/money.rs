@@ -1,26 +1,30 @@
 //! Money as people read it: the one place where an amount becomes text. Files for other programs have plain decimals.
 
-use chalkcourse_words as words;
+use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 
 /// An amount with its thousands apart, as the language does, and at least two decimals: 14,962.65.
 pub fn show_money(amount: Decimal) -> String {
+    money(amount).into()
+}
+
+fn money(amount: Decimal) -> Said {
     let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
     let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
-    format!("{}{}{decimals}", in_threes(whole), words::takeoff::DECIMAL_MARK.now())
+    Said::joined([in_threes(whole), words::takeoff::DECIMAL_MARK.into(), Said::own(decimals)])
 }
 
 /// A whole number with its thousands apart.
-fn in_threes(whole: &str) -> String {
+fn in_threes(whole: &str) -> Said {
     let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
-    let mut apart = String::new();
+    let mut parts = vec![Said::own(sign)];
     for (at, digit) in digits.char_indices() {
         if at > 0 && (digits.len() - at).is_multiple_of(3) {
-            apart.push_str(words::takeoff::BETWEEN_THOUSANDS.now());
+            parts.push(words::takeoff::BETWEEN_THOUSANDS.into());
         }
-        apart.push(digit);
+        parts.push(Said::own(digit.to_string()));
     }
-    format!("{sign}{apart}")
+    Said::joined(parts)
 }
 
 /// A difference, always with its sign: +1,204.50.
@@ -31,30 +35,34 @@ pub(super) fn show_more(amount: Decimal) -> String {
 /// An amount with the sign of its currency before it: $14,962.65, −$1.00. A currency without a sign of its own stands as the
 /// price list writes it: "SEK 14,962.65".
 pub fn show_sum(amount: Decimal, currency: &str) -> String {
-    signed(amount, &show_money(amount.abs()), currency)
+    sum(amount, currency).into()
+}
+
+fn sum(amount: Decimal, currency: &str) -> Said {
+    signed(amount, money(amount.abs()), currency)
 }
 
 /// The same to the whole unit of the currency, for who looks from across a table: $14,963.
 pub fn show_round_sum(amount: Decimal, currency: &str) -> String {
     let whole = amount.round();
-    signed(whole, &in_threes(&whole.abs().trunc().to_string()), currency)
+    signed(whole, in_threes(&whole.abs().trunc().to_string()), currency).into()
 }
 
 /// The same of an amount that was worked out as a number: what modules are worth. What no decimal holds is shown as it is.
-pub fn show_worth(amount: f64, currency: &str) -> String {
+pub fn worth(amount: f64, currency: &str) -> Said {
     match Decimal::try_from(amount) {
-        Ok(exact) => show_sum(exact.round_dp(2), currency),
-        Err(_) => format!("{amount:.2} {currency}"),
+        Ok(exact) => sum(exact.round_dp(2), currency),
+        Err(_) => Said::own(format!("{amount:.2} {currency}")),
     }
 }
 
-fn signed(amount: Decimal, digits: &str, currency: &str) -> String {
+fn signed(amount: Decimal, digits: Said, currency: &str) -> Said {
     let minus = if is_less(amount) { "−" } else { "" };
-    match sign_of(currency) {
-        Some(sign) => format!("{minus}{sign}{digits}"),
-        None if currency.trim().is_empty() => format!("{minus}{digits}"),
-        None => format!("{minus}{} {digits}", currency.trim()),
-    }
+    digits.after(match sign_of(currency) {
+        Some(sign) => format!("{minus}{sign}"),
+        None if currency.trim().is_empty() => minus.to_owned(),
+        None => format!("{minus}{} ", currency.trim()),
+    })
 }
 
 /// A difference of such amounts, always with its sign: +$1,204.50.
@@ -123,7 +131,7 @@ mod tests {
         assert_eq!(show_sum_more("0".parse().unwrap(), "USD"), "+$0.00");
         assert_eq!(show_round_sum("14962.65".parse().unwrap(), "USD"), "$14,963");
         assert_eq!(show_round_sum("-0.2".parse().unwrap(), "USD"), "$0");
-        assert_eq!(show_worth(1234.567, "USD"), "$1,234.57");
-        assert_eq!(show_worth(f64::INFINITY, "USD"), "inf USD");
+        assert_eq!(worth(1234.567, "USD").now(), "$1,234.57");
+        assert_eq!(worth(f64::INFINITY, "USD").now(), "inf USD");
     }
 }

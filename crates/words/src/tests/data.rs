@@ -15,5 +15,17 @@ fn data_is_told_by_its_english_and_what_nobody_knows_as_it_is() {
 
 #[test]
 fn a_face_that_says_so_is_not_told_twice() {
-    assert_eq!([face_heading("South"), face_heading("Face 1")], ["Face South", "Face 1"]);
+    for (name, english, spanish) in [
+        ("South", "Face South", "Faldón South"),
+        ("Face 1", "Face 1", "Face 1"),
+        ("faldon 2", "faldon 2", "faldon 2"),
+        ("Facelift", "Face Facelift", "Faldón Facelift"),
+    ] {
+        let heading = face_heading(name);
+        assert_eq!(
+            [heading.within(Language::ENGLISH), heading.within(Language::SPANISH)],
+            [english, spanish]
+        );
+    }
+    assert_eq!([block_heading("A"), block_heading("Bloque 2")].map(String::from), ["Block A", "Bloque 2"]);
 }

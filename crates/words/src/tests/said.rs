@@ -54,3 +54,14 @@ fn silence_is_told_from_words() {
     assert_eq!(silent(|| common::THE_JOB.now()).1, Some("common-the-job"));
     assert_eq!(silent(|| Said::own("x").to_string()).1, None);
 }
+
+#[test]
+fn letters_change_in_the_language_that_is_told() {
+    let face = || Said::from(common::FACE);
+    assert_eq!(face().in_small_letters().within(Language::SPANISH), "faldón");
+    assert_eq!(face().in_small_letters().with_capital().within(Language::ENGLISH), "Face");
+    let (_, heard) = silent(|| face().in_small_letters().with_capital());
+    assert_eq!(heard, None);
+    assert_eq!([sentence("ángulo"), sentence(""), sentence(&"x y")], ["Ángulo", "", "X y"]);
+    assert_eq!(Said::default().now(), "");
+}

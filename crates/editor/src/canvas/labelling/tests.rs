@@ -1,7 +1,7 @@
 //! The labels of whole roofs in the real painting, judged by the layout and by plain separating axes, never by what the labels were told.
 
 use super::super::paint::all;
-use super::super::paint_roof::told_by_neighbour;
+use super::super::paint_roof::drawn_by_neighbour;
 use super::super::{Canvas, EscFor, Stage, dimensions};
 use super::{Of, Shown};
 use crate::state::{Camera, Dimension, Space, State};
@@ -161,7 +161,7 @@ fn lines_with_words(document: &Document, shown: &[Shown]) -> (usize, usize) {
     let layout = &document.plan().layout;
     let faces = layout.roof.faces.iter().enumerate();
     let lines = faces.flat_map(|(index, face)| face.edges.iter().map(move |edge| (index, edge)));
-    let all = lines.filter(|(index, edge)| !told_by_neighbour(layout, *index, edge.kind, edge.neighbour));
+    let all = lines.filter(|(index, edge)| !drawn_by_neighbour(layout, *index, edge.kind, edge.neighbour));
     let told = shown.iter().filter(|it| matches!(it.of, Of::Edge(..)) && it.placed.is_some());
     (all.count(), told.count())
 }

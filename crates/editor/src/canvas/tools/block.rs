@@ -41,7 +41,7 @@ impl Tool for PlaceBlock {
         if let Some(plan) = at.place() {
             match at_place(at, plan) {
                 Ok(block) => {
-                    let (label, id) = (text::place_of(&text::block_name(&block.name)), block.id);
+                    let (label, id) = (text::place_of(text::block_heading(&block.name)), block.id);
                     actions.push(Action::EditAndSelect(label, Edit::PutBlock(block), Selection::Block(id)));
                     actions.push(Action::Use(state::Tool::Select));
                 }

@@ -14,10 +14,11 @@ use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::{Edit, PartKind, Resolved, RoofPart, Shape};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::part_over;
+use chalkcourse_words::Said;
 
 /// A step that a drawn outline makes.
 pub(crate) struct Drawn {
-    pub(crate) label: String,
+    pub(crate) label: Said,
     pub(crate) edit: Edit,
     pub(crate) selection: Selection,
 }
@@ -49,7 +50,7 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, state: &State) -> Result
         }
         OutlineFor::Roof => {
             let how = state.raise_as.unwrap_or_else(usual_roof);
-            raised(text::RAISE_ROOF.now().to_owned(), part_over(job, &Polygon::new(corners), &how))
+            raised(text::RAISE_ROOF.into(), part_over(job, &Polygon::new(corners), &how))
         }
         OutlineFor::Part => {
             let how = state.raise_as.unwrap_or_else(usual_roof);
@@ -62,7 +63,7 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, state: &State) -> Result
 }
 
 /// A part, where a roof can be raised over it.
-fn raised(label: String, part: RoofPart) -> Result<Drawn, Refused> {
+fn raised(label: Said, part: RoofPart) -> Result<Drawn, Refused> {
     if part.kind != PartKind::Chimney
         && let Err(error) = raise(&part.footprint())
     {

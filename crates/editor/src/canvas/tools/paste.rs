@@ -53,7 +53,7 @@ impl Tool for Paste {
         let job = at.document.job();
         match self.at_place(at, plan).and_then(|stand| set_down(job, &stand)) {
             Some((edit, group)) => {
-                let label = text::paste_of(&text::group_words(&group));
+                let label = text::paste_of(text::group_words(&group));
                 actions.push(Action::Edit(label, edit));
                 actions.push(edits::group::held(group));
                 actions.push(Action::Use(state::Tool::Select));

@@ -8,6 +8,7 @@ use crate::widgets::fields;
 use crate::{Document, edits, state, text, theme};
 use chalkcourse_geometry::{DVec2, Length, Units};
 use chalkcourse_job::{Edit, Underlay};
+use chalkcourse_words::Say;
 use egui::{Button, Pos2, Shape, Stroke, Ui};
 
 /// Moves, turns, scales and crops the picture under the plan.
@@ -128,7 +129,7 @@ fn line(
     units: Units,
     actions: &mut Actions,
 ) {
-    let put = |next: Underlay, label: &str| Action::Edit(label.to_owned(), Edit::SetUnderlay(Some(next)));
+    let put = |next: Underlay, label: Say| Action::Edit(label.into(), Edit::SetUnderlay(Some(next)));
     let mut next = None;
     if own.mode == PictureMode::Scale {
         let shown = Length::from_metres(from.distance(to)).show(units);
@@ -146,7 +147,7 @@ fn line(
                 match underlay.scaled(from, to, length.metres()) {
                     Some(scaled) => {
                         let reached = scaled.to_plan(underlay.to_picture(to));
-                        next = Some((scaled, text::SCALE_PICTURE.now(), reached));
+                        next = Some((scaled, text::SCALE_PICTURE, reached));
                     }
                     None => own.wrong = text::NO_SUCH_SCALE.now().to_owned(),
                 }
@@ -156,7 +157,7 @@ fn line(
     if ui.button(text::MAKE_SQUARE.now()).on_hover_text(text::MAKE_SQUARE_HELP.now()).clicked() {
         let squared = underlay.squared(from, to);
         let reached = squared.to_plan(underlay.to_picture(to));
-        next = Some((squared, text::TURN_PICTURE.now(), reached));
+        next = Some((squared, text::TURN_PICTURE, reached));
     }
     if let Some((picture, label, reached)) = next {
         actions.push(put(picture, label));

@@ -29,7 +29,7 @@ impl Tool for Select {
             match hit {
                 Hit::Module { block, cell } => {
                     if let Some(block) = document.job().block(block) {
-                        let label = text::switch_of(&text::block_name(&block.name));
+                        let label = text::switch_of(text::block_heading(&block.name));
                         actions.push(Action::Edit(label, Edit::PutBlock(block.with_switched(cell))));
                     }
                 }

@@ -7,6 +7,7 @@ use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{Edit, FaceId, Penetration};
 use chalkcourse_limits::Against;
 use chalkcourse_plan::{Fill, HeldBack, Seen, What, Win};
+use chalkcourse_words::Said;
 use egui::{Frame, Key, Margin, Sense, Stroke, Ui, WidgetInfo};
 
 /// The lines of one face.
@@ -25,10 +26,11 @@ pub(super) fn held_back_list(
     if !held.finished {
         quiet(ui, text::ASKED_IN_PART.now());
     }
-    let mut point = |words: &str| *pointed = Pointed::Near(found.face, words.to_owned());
+    let mut point = |line: &Said| *pointed = Pointed::Near(found.face, line.clone());
     let costs: Vec<_> = held.costs.iter().filter(|cost| cost.modules > 0).collect();
     for (place, cost) in costs.iter().enumerate() {
-        let row = line(ui, place, &cost.words, &text::cost_named(&cost.words), None);
+        let words = cost.words.now();
+        let row = line(ui, place, &words, &text::cost_named(&words), None);
         if row.pointed {
             point(&cost.words);
         }
@@ -38,6 +40,7 @@ pub(super) fn held_back_list(
     }
     for (place, win) in held.wins.iter().enumerate() {
         let words = win.told(document.job(), found.face, seen);
+        let words = words.now();
         let row = line(ui, place, &words, &text::win_named(&words), Some(&win.searched.now()));
         if row.pointed {
             point(&win.words);
@@ -49,12 +52,12 @@ pub(super) fn held_back_list(
         }
     }
     for (place, (words, places)) in held.near_by_words().into_iter().enumerate() {
-        let said = text::near_row(words, places);
+        let said = text::near_row(&words.now(), places);
         let row = line(ui, place, &said, &text::near_named(&said), None);
         if row.pointed {
             point(words);
         }
-        let stop = held.near.iter().find(|near| near.words == words).and_then(|near| near.stops.first());
+        let stop = held.near.iter().find(|near| near.words == *words).and_then(|near| near.stops.first());
         if let Some(stop) = stop.filter(|_| row.pressed) {
             actions.push(Action::Select(selection_of(document, found.face, stop.what)));
         }

@@ -105,9 +105,9 @@ impl Importing {
             }
             Read::House(house) => match *house {
                 Ok(house) => return Some(house),
-                Err(error) => self.wrong = super::sentence(&error.to_string()),
+                Err(error) => self.wrong = chalkcourse_words::sentence(&error.to_string()),
             },
-            Read::Listing(Err(error)) => self.wrong = super::sentence(&error.to_string()),
+            Read::Listing(Err(error)) => self.wrong = chalkcourse_words::sentence(&error.to_string()),
         }
         None
     }

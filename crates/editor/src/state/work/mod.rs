@@ -112,12 +112,6 @@ impl<T> Work<T> {
     }
 }
 
-/// The first letter large.
-pub(crate) fn sentence(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -27,7 +27,7 @@ pub(super) fn packages(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut A
     };
     let shown = line.packages.to_string();
     let typed = changed(ui, by_hand, |ui| {
-        fields::cell(ui, &label, &shown, &help, Align::RIGHT, |typed| {
+        fields::cell(ui, &label.now(), &shown, &help, Align::RIGHT, |typed| {
             // An empty cell is the count again.
             if typed.trim().is_empty() { Ok(None) } else { parse_packages(typed).map(Some) }
         })
@@ -59,8 +59,9 @@ pub(super) fn price(
         Some(before) => text::price_was(before),
         None => text::PRICE_HELP.now().to_owned(),
     };
-    let typed =
-        changed(ui, before.is_some(), |ui| fields::cell(ui, &label, &shown, &help, Align::RIGHT, parse));
+    let typed = changed(ui, before.is_some(), |ui| {
+        fields::cell(ui, &label.now(), &shown, &help, Align::RIGHT, parse)
+    });
     let Some(typed) = typed else { return };
     let number = line.number.clone();
     if job.order.added.iter().any(|own| own.number == number) {
@@ -94,7 +95,7 @@ pub(super) fn waste(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Acti
     let shown = percent(line.waste);
     let typed = changed(ui, own, |ui| {
         let label = text::waste_of(number);
-        fields::cell(ui, &label, &shown, text::OWN_WASTE_HELP.now(), Align::RIGHT, parse_waste)
+        fields::cell(ui, &label.now(), &shown, text::OWN_WASTE_HELP.now(), Align::RIGHT, parse_waste)
     });
     if let Some(typed) = typed {
         set_waste(actions, job, number, typed);

@@ -119,7 +119,7 @@ fn suppliers(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &
                 && ui.small_button(text::TAKE_LIST.now()).on_hover_text(text::TAKE_LIST_HELP.now()).clicked()
             {
                 let taken = Edit::SetPrices(Arc::clone(list));
-                actions.push(Action::Edit(text::TAKE_LIST.now().to_owned(), taken));
+                actions.push(Action::Edit(text::TAKE_LIST.into(), taken));
             }
         });
         quiet(ui, &text::offer_sums(offer));

@@ -39,7 +39,7 @@ fn head(ui: &mut Ui, document: &Document, rows: &[PalletRow], actions: &mut Acti
         ui.label(text::counted_so_far(rows.len() - open, rows.len()));
         let rest = ui.add_enabled(open > 0, egui::Button::new(text::REST_CAME.now()));
         if rest.on_hover_text(text::REST_CAME_HELP.now()).clicked() {
-            change(actions, job, text::REST_CAME.now().to_owned(), |order| {
+            change(actions, job, text::REST_CAME, |order| {
                 for row in rows.iter().filter(|row| row.counted.is_none()) {
                     let all = Received { packages: row.ordered, ..Received::default() };
                     order.delivery.counts.insert(row.number.clone(), all);
@@ -62,19 +62,19 @@ fn head(ui: &mut Ui, document: &Document, rows: &[PalletRow], actions: &mut Acti
         }
     });
     ui.horizontal(|ui| {
-        let label = text::CHANGE_DELIVERY.now();
+        let label = text::CHANGE_DELIVERY;
         ui.vertical(|ui| {
             ui.set_max_width(300.0);
             if let Some(date) = fields::words(ui, text::DELIVERY_DATE.now(), &delivery.date) {
-                change(actions, job, label.to_owned(), |order| order.delivery.date = date);
+                change(actions, job, label, |order| order.delivery.date = date);
             }
             if let Some(by) = fields::words(ui, text::DELIVERY_BY.now(), &delivery.by) {
-                change(actions, job, label.to_owned(), |order| order.delivery.by = by);
+                change(actions, job, label, |order| order.delivery.by = by);
             }
         });
         ui.vertical(|ui| {
             if let Some(note) = fields::words(ui, text::DELIVERY_NOTE.now(), &delivery.note) {
-                change(actions, job, label.to_owned(), |order| order.delivery.note = note);
+                change(actions, job, label, |order| order.delivery.note = note);
             }
         });
     });

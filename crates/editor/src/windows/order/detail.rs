@@ -81,7 +81,7 @@ fn gear(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
     }
     let own = job.order.own.contains(number);
     ui.horizontal(|ui| {
-        if fields::tick(ui, own, true, &text::own_gear_of(number), text::OWN_GEAR_HELP.now()) {
+        if fields::tick(ui, own, true, &text::own_gear_of(number).now(), text::OWN_GEAR_HELP.now()) {
             change(actions, job, text::own_gear_of(number), |order| {
                 if !order.own.remove(number) {
                     order.own.insert(number.to_owned());

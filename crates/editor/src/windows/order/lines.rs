@@ -149,7 +149,7 @@ fn bar(
         if ui.button(text::ADD_LINE.now()).on_hover_text(text::ADD_LINE_HELP.now()).clicked() {
             let line = new_line(job);
             actions.push(Action::OpenLine(Some(line.number.clone())));
-            change(actions, job, text::ADD_LINE.now().to_owned(), |order| order.added.push(line));
+            change(actions, job, text::ADD_LINE, |order| order.added.push(line));
         }
         pin = !pinned && ui.button(text::PIN.now()).on_hover_text(text::PIN_HELP.now()).clicked();
     });

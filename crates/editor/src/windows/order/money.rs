@@ -46,13 +46,13 @@ fn roof(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     if let Some(chosen) = fields::choice_at(ui, WORDS, text::COVERED_ANEW.now(), now, &choices)
         && let Some((_, scope, _)) = scopes.into_iter().find(|(at, ..)| *at == chosen)
     {
-        change(actions, job, text::COVERED_ANEW.now().to_owned(), |order| order.roof.scope = scope);
+        change(actions, job, text::COVERED_ANEW, |order| order.roof.scope = scope);
     }
     let layers = fields::parsed_at(ui, WORDS, text::LAYERS.now(), &work.layers.to_string(), "", |typed| {
         typed.trim().parse::<u32>().ok().filter(|layers| *layers <= 5).ok_or(text::BAD_LAYERS.now())
     });
     if let Some(layers) = layers {
-        change(actions, job, text::LAYERS.now().to_owned(), |order| order.roof.layers = layers);
+        change(actions, job, text::LAYERS, |order| order.roof.layers = layers);
     }
     let ways = [
         (WasteAs::AsDrawn, text::WASTE_AS_DRAWN.now()),
@@ -61,7 +61,7 @@ fn roof(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
         (WasteAs::CutUp, RoofKind::CutUp.name().now()),
     ];
     if let Some(way) = fields::choice_at(ui, WORDS, text::WASTE_AS.now(), job.order.waste_as, &ways) {
-        change(actions, job, text::WASTE_AS.now().to_owned(), |order| order.waste_as = way);
+        change(actions, job, text::WASTE_AS, |order| order.waste_as = way);
     }
 }
 
@@ -101,13 +101,13 @@ fn prices(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     if let Some(tax) =
         fields::parsed_at(ui, WORDS, text::TAX_PERCENT.now(), &tax, text::UNKNOWN_HELP.now(), parse_price)
     {
-        change_prices(actions, job, text::TAX_PERCENT.now().to_owned(), |list| list.tax_percent = tax);
+        change_prices(actions, job, text::TAX_PERCENT, |list| list.tax_percent = tax);
     }
     let delivery = shown(list.delivery);
     if let Some(delivery) =
         fields::parsed_at(ui, WORDS, text::DELIVERY.now(), &delivery, text::UNKNOWN_HELP.now(), parse_price)
     {
-        change_prices(actions, job, text::DELIVERY.now().to_owned(), |list| list.delivery = delivery);
+        change_prices(actions, job, text::DELIVERY, |list| list.delivery = delivery);
     }
 }
 
@@ -117,7 +117,7 @@ fn pricing(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let percent = |typed: &str| parse_price(typed).map(Option::unwrap_or_default);
     let overhead = pricing.overhead_percent.to_string();
     if let Some(share) = fields::parsed_at(ui, WORDS, text::OVERHEAD.now(), &overhead, "", percent) {
-        change(actions, job, text::OVERHEAD.now().to_owned(), |order| order.pricing.overhead_percent = share);
+        change(actions, job, text::OVERHEAD, |order| order.pricing.overhead_percent = share);
     }
     let (kind, share) = match pricing.profit {
         Profit::None => (0, Decimal::ZERO),
@@ -132,7 +132,7 @@ fn pricing(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let kinds =
         [(0, text::PROFIT_NONE.now()), (1, text::PROFIT_MARKUP.now()), (2, text::PROFIT_MARGIN.now())];
     if let Some(kind) = fields::choice_at(ui, WORDS, text::PROFIT.now(), kind, &kinds) {
-        change(actions, job, text::PROFIT.now().to_owned(), |order| {
+        change(actions, job, text::PROFIT, |order| {
             order.pricing.profit = profit(kind, share);
         });
     }
@@ -140,7 +140,7 @@ fn pricing(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
         && let Some(share) =
             fields::parsed_at(ui, WORDS, text::PROFIT_PERCENT.now(), &share.to_string(), "", percent)
     {
-        change(actions, job, text::PROFIT.now().to_owned(), |order| {
+        change(actions, job, text::PROFIT, |order| {
             order.pricing.profit = profit(kind, share);
         });
     }
@@ -163,7 +163,7 @@ fn stock(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
         && let Some(part) = job.kit.parts.first()
     {
         let number = part.number.clone();
-        change(actions, job, text::ADD_STOCK.now().to_owned(), |order| {
+        change(actions, job, text::ADD_STOCK, |order| {
             order.stock.push(Leftover { number, amount: Holds::Pieces(0.0), note: String::new() });
         });
     }
@@ -213,7 +213,7 @@ fn leftover(ui: &mut Ui, job: &Resolved, at: usize, left: &Leftover, actions: &m
         removed = ui.small_button(text::REMOVE.now()).clicked();
     });
     if removed || changed != *left {
-        change(actions, job, text::STOCK.now().to_owned(), |order| {
+        change(actions, job, text::STOCK, |order| {
             if removed {
                 order.stock.remove(at);
             } else if let Some(left) = order.stock.get_mut(at) {

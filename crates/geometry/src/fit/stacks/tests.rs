@@ -1,6 +1,6 @@
 use super::super::brute::{Dice, face, grid_cells, random_face, rectangle, tile};
 use super::super::fit_rows;
-use super::super::kernel::{Base, Joints, Place, RowRules};
+use super::super::kernel::{Base, Joints, RowRules, TilePlace};
 use super::super::tests::never;
 use super::*;
 use glam::dvec2;
@@ -128,7 +128,7 @@ fn no_sampled_grid_beats_it_and_the_largest_is_what_rows_hold() {
         let best = numbers.found.iter().map(of).fold(0.0, f64::max);
         assert!((of(&worth.found[0]) - best).abs() < 1e-6, "seed {seed}");
         for stacks in &numbers.found {
-            let place = |p: &Placed| Place { at: p.rect.min, lowest: p.row == 0 };
+            let place = |p: &Placed| TilePlace { at: p.rect.min, lowest: p.row == 0 };
             let places: Vec<_> = stacks.placed.iter().map(place).collect();
             assert!(super::super::stands(&allowed, &module, &places).unwrap().into_iter().all(|s| s));
             for p in stacks.placed.iter().filter(|p| p.row > 0) {

@@ -1,0 +1,45 @@
+//! What a limit is; `registry` lists them all.
+
+use crate::given::Given;
+use crate::keep_out::KeepOut;
+use crate::off::Off;
+use crate::site::Site;
+use chalkcourse_job::Resolved;
+use chalkcourse_layout::Layout;
+
+/// One limit on where a module may stand.
+pub struct Limit {
+    /// The code of its rule, by which a rule book switches it off.
+    pub code: &'static str,
+    /// Why it gives nothing for a job, where a measurement, a section of the book or a site's exemption says so.
+    pub(crate) missing: fn(&Resolved) -> Option<Off>,
+    /// What it keeps modules off on a face.
+    pub(crate) gives: fn(&Site<'_>, &mut Vec<KeepOut>),
+}
+
+impl Limit {
+    /// Why it gives nothing for a job; `None` when it is on.
+    pub fn off(&self, job: &Resolved) -> Option<Off> {
+        if job.rule_book.off.contains(self.code) {
+            return Some(Off::Switched);
+        }
+        (self.missing)(job)
+    }
+
+    /// What it keeps modules off on a face, by its index; none while it is off, and on a face without a sound outline.
+    pub fn keep_outs(&self, job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
+        let mut found = Vec::new();
+        if self.off(job).is_none()
+            && let Some(site) = Site::of(job, layout, face, given)
+        {
+            (self.gives)(&site, &mut found);
+            found.retain(|keep_out| !keep_out.is_bare_line());
+        }
+        found
+    }
+}
+
+/// Nothing is ever missing.
+pub(crate) fn nothing_missing(_: &Resolved) -> Option<Off> {
+    None
+}
