@@ -5,7 +5,7 @@
 
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::{self, in_plan, length};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid};
 use crate::{Authority, Facts};

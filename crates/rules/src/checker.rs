@@ -5,10 +5,11 @@
 //! rule is not run again. [`check`](crate::check) is a checker that remembers nothing, so there is one way through.
 
 use crate::finding::Finding;
-use crate::fire::pathway;
-use crate::registry::{RULES, Rule, Run};
+use crate::registry::RULES;
+use crate::rule::{Rule, Run};
 use crate::view::{BesideView, Beyond, KeptOff, PenetrationView, Planes, Snapshot};
 use crate::waivers;
+use crate::way;
 use crate::wind::Conditions;
 use chalkcourse_geometry::{Roof, RoofFace, Units};
 use chalkcourse_job::{
@@ -377,7 +378,7 @@ impl Checker {
 /// The number of a face, then those of the faces beside it: what its pathways follow from.
 fn numbers_beside(numbers: &[u64], index: usize, face: &RoofFace) -> Vec<u64> {
     let number = |index: usize| numbers.get(index).copied().unwrap_or_default();
-    std::iter::once(index).chain(pathway::beside(face)).map(number).collect()
+    std::iter::once(index).chain(way::beside(face)).map(number).collect()
 }
 
 impl Kept {

@@ -11,7 +11,7 @@
 //! - `fire/`: room for the fire service; [`pathways`] gives what was found, to draw; [`ways_up`] and [`passage`] what is to be left
 //!   free, [`never_met`] what no layout can leave
 //! - `roofing/`: what slopes and wide penetrations ask for
-//! - [`wind`], [`snow`]: a screening, never a design
+//! - [`wind`], [`uplift`], [`snow`]: a screening, never a design
 //!
 //! Lengths are metres in the frame of the face, limits are met when they are touched: a tenth of a millimetre too
 //! little passes. Directions are those of a person who stands at the eave and looks up the slope.
@@ -27,10 +27,13 @@ mod measure;
 mod registry;
 mod roof;
 mod roofing;
+mod rule;
 pub mod sketch;
 pub mod snow;
+pub mod uplift;
 mod view;
 mod waivers;
+mod way;
 mod why_not;
 pub mod wind;
 
@@ -43,9 +46,11 @@ pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
 pub use finding::{Finding, Location, Severity};
 pub use fire::kept::{passage, ways_up};
 pub use fire::paths::never_met;
-pub use fire::pathway::{Pathway, blocks_a_path, pathways};
-pub use registry::{RULES, Rule};
+pub use fire::pathway::{blocks_a_path, pathways};
+pub use registry::RULES;
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};
+pub use rule::Rule;
+pub use way::Pathway;
 pub use why_not::{Section, Unknown, WhyNot};
 
 pub use chalkcourse_limits::{Against, Exemption};

@@ -2,8 +2,7 @@
 //! rule reads through its view the checker compares before it hands out what it remembers, so that a rule that reads more
 //! does not compile. The snapshot itself stays in this file.
 
-use crate::fire::opening::Opening;
-use crate::fire::pathway::{self, Pathway};
+use crate::way::{Opening, Pathway, beside};
 use crate::wind::Conditions;
 use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{Rect, Roof, RoofFace};
@@ -193,7 +192,7 @@ impl<'s> BesideView<'s> {
     /// The faces beside it.
     pub(crate) fn beside(&self) -> impl Iterator<Item = FaceView<'s>> + use<'s> {
         let snapshot = self.own.snapshot;
-        pathway::beside(self.own.face).filter_map(move |index| snapshot.face(index))
+        beside(self.own.face).filter_map(move |index| snapshot.face(index))
     }
 
     pub(crate) fn book(&self) -> &'s RuleBook {

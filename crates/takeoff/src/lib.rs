@@ -44,7 +44,7 @@ pub use totals::Totals;
 
 use chalkcourse_job::{AddedLine, Amount, BlockId, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
-use chalkcourse_rules::wind::MoreFasteners;
+use chalkcourse_rules::uplift::MoreFasteners;
 use chalkcourse_words::{Said, later as words};
 use measure::Measures;
 use rust_decimal::Decimal;

@@ -5,7 +5,7 @@ use crate::{LineTerm, MeasuredPlace, MeasuredShape, Spot};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Amount, FaceId, Kit, Measure, Part, Resolved, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
-use chalkcourse_rules::wind::{MoreFasteners, more_fasteners};
+use chalkcourse_rules::uplift::{MoreFasteners, more_fasteners};
 use std::cell::OnceCell;
 use std::collections::BTreeMap;
 use std::sync::Arc;

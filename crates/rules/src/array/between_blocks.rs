@@ -4,7 +4,7 @@
 
 use super::overlap::{for_pairs, place_on};
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::FaceView;
 use crate::{Authority, Facts};

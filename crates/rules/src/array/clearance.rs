@@ -7,7 +7,7 @@
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Through};
 use crate::{Authority, Beside, Facts};

@@ -5,7 +5,7 @@
 //! diameters of hold.
 
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{Authority, Facts, Unknown, WhyNot};

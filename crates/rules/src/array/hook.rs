@@ -4,7 +4,7 @@
 //! hangs in the base rail: where nothing is below, nothing holds it.
 
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts};

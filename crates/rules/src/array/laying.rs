@@ -5,7 +5,7 @@
 use crate::by_limit::place_of;
 use crate::finding::{Finding, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{BlockView, Laid};
 use crate::{Authority, Facts, WhyNot};

@@ -3,7 +3,7 @@
 //! Source: geometry; nothing can be measured on an outline that folds over itself.
 
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{Authority, Facts, NoDeck};

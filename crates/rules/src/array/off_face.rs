@@ -4,7 +4,7 @@
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::{BlockView, Laid};
 use crate::{Authority, Facts};

@@ -6,7 +6,7 @@
 use crate::by_limit::{TooNear, place_of};
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::{FaceView, Laid};
 use crate::{Authority, Facts};

@@ -5,7 +5,7 @@
 
 use crate::by_limit::place_of;
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::BlockView;
 use crate::{Authority, Facts};

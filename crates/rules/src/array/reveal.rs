@@ -4,7 +4,7 @@
 //! too much no grip for the seal.
 
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
 use crate::{Authority, Facts};

@@ -8,7 +8,7 @@
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts};

@@ -7,7 +7,7 @@
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use crate::{Authority, Facts};

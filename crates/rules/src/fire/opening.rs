@@ -7,35 +7,15 @@
 
 use super::free::without;
 use super::pathway::{
-    Away, NEAR_END, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
+    NEAR_END, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
 };
 use crate::view::{BesideView, FaceView};
+use crate::way::{Away, Opening};
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, distance_to_segment, dvec2};
 use chalkcourse_job::{BlockId, Cell, FireAccess, PathScheme, PenetrationId};
 use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
-
-/// Modules whose removal opens a pathway, and where it then runs.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Opening {
-    pub(crate) away: Away,
-    /// The planes that it runs on.
-    pub(crate) faces: Vec<usize>,
-    /// In plan.
-    pub(crate) strip: Vec<DVec2>,
-}
-
-impl Opening {
-    /// The modules of each block.
-    pub(super) fn by_blocks(&self) -> Vec<(BlockId, Vec<Cell>)> {
-        let mut blocks: BTreeMap<BlockId, Vec<Cell>> = BTreeMap::new();
-        for (block, cell) in &self.away {
-            blocks.entry(*block).or_default().push(*cell);
-        }
-        blocks.into_iter().collect()
-    }
-}
 
 /// What opens a pathway on a plane, or over it and one beside it: for each the fewest modules, fewest first. Where the
 /// book asks for pathways on each slope, only what runs straight up the plane itself.

@@ -3,14 +3,14 @@
 //! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on): at least two, at least 36 in wide, on separate roof planes, on all
 //! buildings. Where there are fewer, the finding names the modules whose removal opens one at the least loss.
 
-use super::opening::Opening;
-use super::pathway::{Away, alone, every_module, has_ridge, straddling};
+use super::pathway::{alone, every_module, has_ridge, straddling};
 use super::plane_path::opening_of;
 use super::{exempt, has_array, pathways, source};
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::{BesideView, Snapshot, WholeView};
+use crate::way::{Away, Opening};
 use crate::{Facts, WhyNot};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FindingKey, FireAccess, PathScheme, Required, Resolved, Subject};

@@ -8,6 +8,7 @@
 
 use super::free::{common, joined, without};
 use crate::view::{BesideView, FaceView, Snapshot, WholeView};
+use crate::way::{Away, Pathway, passable};
 use chalkcourse_geometry::{
     Convex, DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2,
 };
@@ -17,25 +18,9 @@ use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// A pathway that was found.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Pathway {
-    /// Indices of the planes that it runs on: one, or two side by side.
-    pub faces: Vec<usize>,
-    /// Its width in plan, metres.
-    pub width: f64,
-    /// For a straight one its four corners in plan; for one that winds, the room in which its middle may run.
-    pub outline: Vec<DVec2>,
-    /// Whether it runs straight up the slope.
-    pub straight: bool,
-}
-
 /// A disc is at an edge when its middle is farther from it than half a width by no more than this, metres: what two planes miss
 /// each other by, and round corners that are drawn as polygons.
 pub(super) const NEAR_END: f64 = 0.02;
-
-/// Modules that are thought away.
-pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
 
 /// All pathways of a job's roof: for each plane its straight ones, or one that winds, or else those that straddle it and a
 /// plane beside it. Empty without fire access in the rule book.
@@ -116,22 +101,6 @@ pub(super) fn of_block(away: &Away, block: BlockId) -> impl Iterator<Item = Cell
 pub(super) fn has_ridge(view: BesideView<'_>) -> bool {
     let ridge = |face: &RoofFace| face.edges.iter().any(|span| span.kind == EdgeKind::Ridge);
     ridge(view.own.face) || view.beside().any(|other| ridge(other.face))
-}
-
-/// Planes beside one, over a hip, a valley or a change of pitch. Not over the ridge: who stands on the other side of
-/// it is not beside the array.
-pub(crate) fn beside(face: &RoofFace) -> impl Iterator<Item = usize> {
-    let others: BTreeSet<usize> = face
-        .edges
-        .iter()
-        .filter(|span| passable(span))
-        .filter_map(|span| span.neighbour.map(|n| n.face))
-        .collect();
-    others.into_iter()
-}
-
-pub(super) fn passable(span: &EdgeSpan) -> bool {
-    matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley | EdgeKind::PitchChange)
 }
 
 /// Where along the eave a straight line up the slope reaches the ridge.

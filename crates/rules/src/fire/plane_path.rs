@@ -3,13 +3,14 @@
 //! Source: IRC R324.6.1 / IFC 1205.2.1 (2018 on). IFC 605.11 (2012, 2015) asks for it on the slope itself: one on a hip
 //! roof, two under a single ridge. Planes beside are those over a hip, a valley or a change of pitch.
 
-use super::opening::{Opening, openings};
-use super::pathway::{Away, Pathway, alone, has_ridge, straddling};
+use super::opening::openings;
+use super::pathway::{alone, has_ridge, straddling};
 use super::{exempt, pathways, source};
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BesideView;
+use crate::way::{Away, Opening, Pathway};
 use crate::{Authority, Facts};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{FireAccess, PathScheme, Required, Subject};

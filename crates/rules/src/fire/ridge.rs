@@ -8,7 +8,7 @@ use super::source;
 use crate::Facts;
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
 use chalkcourse_limits::KeepOut;

@@ -4,12 +4,13 @@
 //! within 45°, or when it runs within 10 ft (in plan) of the roof's edge on that side: a reading, since the code does not
 //! define the side.
 
-use super::pathway::{Away, alone, straddling};
+use super::pathway::{alone, straddling};
 use super::{exempt, has_array, source};
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::{BesideView, WholeView};
+use crate::way::Away;
 use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Quantity, Required, Subject};

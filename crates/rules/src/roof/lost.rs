@@ -3,7 +3,7 @@
 //! Source: geometry; a kind that was overruled, or a tape's reading, is of no other side than the one it was given for.
 
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
 use crate::{Authority, Facts};

@@ -5,7 +5,7 @@
 use super::pairs;
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
 use crate::{Authority, Facts};

@@ -3,7 +3,7 @@
 //! Source: geometry; a penetration beside all faces is measured against nothing.
 
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::PenetrationView;
 use crate::{Authority, Facts};

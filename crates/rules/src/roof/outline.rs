@@ -4,7 +4,7 @@
 
 use super::grouped;
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::DrawnView;
 use crate::{Authority, Facts, Fault};

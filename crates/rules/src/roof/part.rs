@@ -4,7 +4,7 @@
 //! or by an older program comes here.
 
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run, nothing_missing};
+use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{Authority, Facts};

@@ -7,7 +7,7 @@
 use super::{missing, source};
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::PenetrationView;
 use crate::{Authority, Facts};

@@ -5,7 +5,7 @@
 use super::{missing, source_of};
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::ends;
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{Authority, Facts, Unknown, WhyNot};

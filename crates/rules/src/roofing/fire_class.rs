@@ -6,7 +6,7 @@
 
 use super::{missing, source_of};
 use crate::finding::{Finding, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::WholeView;
 use crate::{ClassAsked, Covering, Facts, Unknown, WhyNot};

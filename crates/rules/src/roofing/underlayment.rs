@@ -5,7 +5,7 @@
 
 use super::{SLACK, missing, source};
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::GroundView;
 use crate::{Authority, Facts};

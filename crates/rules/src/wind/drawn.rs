@@ -1,7 +1,6 @@
 //! The zones of a roof as the figures draw them, with the outward pressure in each.
 
-use super::screen::unknown_wind;
-use super::{Conditions, Figure, Refused, Zone, coefficients, zone_areas};
+use super::{Conditions, Figure, Refused, Zone, coefficients, unknown_wind, zone_areas};
 use crate::{Section, WhyNot};
 use chalkcourse_geometry::Polygon;
 use chalkcourse_job::Resolved;

@@ -8,17 +8,15 @@
 //! Pounds, feet and miles an hour here, as the standard has them.
 
 mod coefficients;
+mod conditions;
 mod drawn;
-mod fasteners;
-pub(crate) mod rule;
-mod screen;
 mod velocity;
 mod zones;
 
 pub use coefficients::{Coefficients, Curve, RoofShape, Zone, coefficients};
+pub(crate) use conditions::unknown_wind;
+pub use conditions::{Conditions, shape_of};
 pub use drawn::{Drawn, DrawnZone, FaceZones, drawn};
-pub use fasteners::{MoreFasteners, more_fasteners};
-pub use screen::{BlockScreening, Conditions, Screening, Uplift, screen, shape_of};
 pub use velocity::{Wind, elevation_factor, exposure_coefficient, velocity_pressure_with_kd, zone_width};
 pub use zones::{Near, ZoneArea, zone_areas, zone_near};
 

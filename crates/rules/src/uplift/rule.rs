@@ -1,14 +1,14 @@
 //! What wind asks of one fastener is no more than what it was tested or listed for.
 //!
-//! Source: ASCE/SEI 7 chapter 30, as roof covering; see the parent module. A caution, and never a design: by a licensed
+//! Source: ASCE/SEI 7 chapter 30, as roof covering; see [`wind`](crate::wind). A caution, and never a design: by a licensed
 //! engineer.
 
-use super::Conditions;
 use super::screen::{unknown, uplift};
 use crate::finding::{Finding, Location, Severity};
-use crate::registry::{Rule, Run};
+use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BlockView;
+use crate::wind::Conditions;
 use crate::{Authority, Facts};
 use chalkcourse_job::{Quantity, Required, Subject};
 
@@ -68,7 +68,8 @@ fn run(view: BlockView<'_>, conditions: &Conditions, findings: &mut Vec<Finding>
 #[cfg(test)]
 mod tests {
     use crate::testing::{book, gable_job, of, one, why_not};
-    use crate::wind::{Refused, Zone, screen};
+    use crate::uplift::screen;
+    use crate::wind::{Refused, Zone};
     use crate::{Facts, Unknown, WhyNot};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Building, Exposure, LoadStandard, Quantity, Required, Resolved};

@@ -1,8 +1,8 @@
 //! Fasteners that wind asks of each module beyond those that the kit sets anyhow: what the order takes from the screening.
 
-use super::Zone;
 use super::screen::Lift;
 use crate::view::Snapshot;
+use crate::wind::Zone;
 use chalkcourse_job::{BlockId, Cell, Resolved};
 use chalkcourse_layout::Layout;
 

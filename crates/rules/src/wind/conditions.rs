@@ -1,0 +1,98 @@
+use super::{Refused, RoofShape, Wind, velocity_pressure_with_kd, zone_width};
+use crate::Unknown;
+use chalkcourse_geometry::{DVec2, EdgeKind, RoofFace};
+use chalkcourse_job::{LoadStandard, Resolved};
+use chalkcourse_layout::{Layout, known};
+
+/// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
+const GCPI: f64 = 0.18;
+
+/// What the wind on a roof follows from, before any block is on it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Conditions {
+    /// The edition.
+    pub standard: LoadStandard,
+    /// Mean roof height, feet.
+    pub height_ft: f64,
+    /// Velocity pressure times Kd, pounds a square foot.
+    pub q_kd_psf: f64,
+    /// Width of edge zones, feet.
+    pub zone_width_ft: f64,
+    /// Least pressure on cladding, pounds a square foot.
+    pub least_psf: f64,
+    /// The roof as the figures know it, or why they don't.
+    pub shape: Result<RoofShape, Refused>,
+}
+
+impl Conditions {
+    /// The conditions of a job. `None` where the rule book or the site does not say enough.
+    pub fn of(job: &Resolved, layout: &Layout) -> Option<Self> {
+        let loads = job.rule_book.loads.as_ref()?;
+        let site = &job.site.building;
+        let standard = loads.standard.value;
+        let height_ft = known::eave_height(job)?.length.feet() + half_rise(layout) / 0.3048;
+        let wind = Wind {
+            standard,
+            mph: site.wind_mph?,
+            exposure: site.exposure?,
+            height_ft,
+            elevation_ft: site.elevation.map_or(0.0, |elevation| elevation.feet()),
+        };
+        Some(Self {
+            standard,
+            height_ft,
+            q_kd_psf: velocity_pressure_with_kd(&wind),
+            zone_width_ft: zone_width(known::least_width(job)?.length.feet(), height_ft),
+            least_psf: loads.least_pressure_psf.value,
+            shape: shape_of(layout),
+        })
+    }
+
+    /// Outward pressure, pounds a square foot at strength level, for a coefficient.
+    pub fn psf(&self, gcp: f64) -> f64 {
+        (self.q_kd_psf * (GCPI - gcp)).max(self.least_psf)
+    }
+}
+
+/// A roof as the figures know it.
+///
+/// # Errors
+/// [`Refused`] for a roof with valleys, walls or steps: the figures are for plain gables and hips.
+pub fn shape_of(layout: &Layout) -> Result<RoofShape, Refused> {
+    if let Some(kind) = other_kind(layout) {
+        return Err(Refused::Edge(kind));
+    }
+    let hip = kinds(layout).any(|kind| kind == EdgeKind::Hip);
+    Ok(if hip { RoofShape::Hip } else { RoofShape::Gable })
+}
+
+fn kinds(layout: &Layout) -> impl Iterator<Item = EdgeKind> + '_ {
+    layout.roof.faces.iter().flat_map(|face| face.edges.iter().map(|edge| edge.kind))
+}
+
+/// A kind of edge that a plain gable or hip roof does not have.
+fn other_kind(layout: &Layout) -> Option<EdgeKind> {
+    kinds(layout).find(|kind| {
+        matches!(kind, EdgeKind::Valley | EdgeKind::WallLine | EdgeKind::Step | EdgeKind::PitchChange)
+    })
+}
+
+/// What the wind on a roof follows from and neither site nor drawing says.
+pub(crate) fn unknown_wind(job: &Resolved) -> Vec<Unknown> {
+    let site = &job.site.building;
+    Unknown::among([
+        (Unknown::WindSpeed, site.wind_mph.is_none()),
+        (Unknown::Exposure, site.exposure.is_none()),
+        (Unknown::EaveHeight, known::eave_height(job).is_none()),
+        (Unknown::LeastWidth, known::least_width(job).is_none()),
+    ])
+}
+
+/// Half of how far the roof rises, metres: the mean roof height is the eave's and this.
+fn half_rise(layout: &Layout) -> f64 {
+    let sound = || layout.roof.faces.iter().filter(|face| face.sound);
+    let height = |face: &RoofFace, p: DVec2| face.plane.height_at(p);
+    let all = || sound().flat_map(|face| face.plan.outer.iter().map(|&p| height(face, p)));
+    let (low, high) = (all().fold(f64::INFINITY, f64::min), all().fold(f64::NEG_INFINITY, f64::max));
+    if high > low { (high - low) / 2.0 } else { 0.0 }
+}
