@@ -10,15 +10,15 @@ arrange-fill-all-faces = Fill all faces
 
 # $key (text)
 arrange-all-faces-that-are-steep = All faces that are steep enough for the kit, one after the other.  ({ $key }, with nothing selected)
-arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.
-arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill it alone.
+arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay; the others on the face make way. Undo takes it back.
+arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill only that one.
 arrange-laid-as = How rows lie
 arrange-either-way = either way
 arrange-blocks-at-most = Blocks at most
 arrange-every-corner-of-a-block = Every corner of a block is flashed: fewer blocks, fewer corners.
-arrange-what-a-module-earns-after = What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.
+arrange-what-a-module-earns-after = What a module earns, less its own cost. A run of flashing and a corner cost what the price list says, so a module that does not pay for them is left out.
 arrange-weigh-by-the-area-of = Weigh by the area of the face
-arrange-a-module-counts-whole-on = A module counts whole on the largest face that is filled, half on one of half its area.
+arrange-a-module-counts-whole-on = A module counts in full on the largest face that is filled, and by half on a face half as large.
 arrange-size-by = Size by
 arrange-kilowatts = kilowatts
 arrange-how-many-modules = How many modules
@@ -32,7 +32,7 @@ arrange-no-layout-found-yet = No layout found yet.
 arrange-drawn-on-the-roof-not = Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.
 arrange-looking-for-what-holds-it = Looking for what holds it back…
 arrange-stop-looking = Stop looking
-arrange-keep-what-was-found-of = Keep what was found of what holds the array back.
+arrange-keep-what-was-found-of = Keep what has been found so far about what holds the array back.
 arrange-being-looked-for = Being looked for…
 arrange-not-looked-for-to-the = Not looked for to the end: fill the face again to know.
 arrange-not-looked-for-to-the-end = Not looked for to the end: there may be more.
@@ -44,7 +44,7 @@ arrange-nothing-but-the-size-of = Nothing but the size of the face.
 arrange-there-is-no-face-to = There is no face to fill yet: draw one first.
 arrange-the-roof-changed-while-it = The roof changed while it was being filled, so the answer was dropped. Fill it again.
 arrange-stopped-before-anything-better-than = Stopped before anything better than what is there was found: the blocks are as they were.
-arrange-filling-broke-off-by-itself = Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.
+arrange-filling-broke-off-by-itself = Filling stopped by itself: a fault in this program. The job is as it was; try another way of laying it out.
 arrange-all-that-the-kit-allows = all that the kit allows
 arrange-half-lapped-rows = half-lapped rows
 arrange-rows-on-the-courses-one = rows on the courses, one block
@@ -87,7 +87,7 @@ arrange-so-far = So far { $of_most }
 # $most (text)
 arrange-of-at-most = { $modules } of at most { $most }
 
-arrange-what-was-found-against-the = What was found against the most that there can be: at its end nothing is left to find. How long that takes nobody can say beforehand; Stop places what there is.
+arrange-what-was-found-against-the = What was found against the most that there can be: when the bar is full, nothing is left to find. Nobody can say beforehand how long that takes; Stop places what there is.
 
 # $value (text)
 # $bound (text)
@@ -143,7 +143,7 @@ arrange-nothing-is-in-its-way = Nothing is in its way.
 arrange-no-move-was-found-that = No move was found that clears this block: make it smaller, or move what is in its way.
 arrange-the-roof-changed-while-room = The roof changed while room was looked for, so the answer was dropped. Press R again.
 arrange-stopped-before-a-place-was = Stopped before a place was found: the block is as it was.
-arrange-the-search-for-room-broke = The search for room broke off by itself: a fault of this program. The job is as it was.
+arrange-the-search-for-room-broke = The search for room stopped by itself: a fault in this program. The job is as it was.
 arrange-end-the-search-with-the = End the search with the nearest place found so far.
 arrange-mirror = Mirror
 arrange-a-mirror-image-on-the = A mirror image on the slope beyond the ridge.
@@ -181,7 +181,7 @@ arrange-spread-up-the-slope = Spread up the slope
 arrange-spread-the-blocks-of = spread the blocks of { $face }
 
 arrange-spread = Spread
-arrange-equal-gaps-between-the-blocks = Equal gaps between the blocks of this face; the first and the last stay.
+arrange-equal-gaps-between-the-blocks = Equal gaps between the blocks of this face; the first and the last stay put.
 arrange-nothing-to-spread-it-takes = Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.
 arrange-left-end-with-the-nearest = Left end with the nearest block
 arrange-right-end-with-the-nearest = Right end with the nearest block
@@ -274,7 +274,7 @@ canvas-clipboard-has-other-text = The clipboard has no block and no penetration,
 canvas-what-was-copied-cant-be = What is on the clipboard can't be set down here: { $why }
 
 canvas-a-click-sets-it-down = Click a face to set it down, or Enter for the middle of the face that is selected. Esc puts it away.
-canvas-it-does-not-fit-on = There is no room for it on this face here: it would reach over the edge.
+canvas-it-does-not-fit-on = There is no room for it on this face here: it would hang over the edge.
 canvas-no-room-beside-it = There is no room beside it on this face. Copy it, and paste it elsewhere.
 canvas-drag-one-of-them-and = Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.
 canvas-switch-these-modules-on = Switch these modules on
@@ -294,14 +294,14 @@ canvas-penetration-outline = Penetration outline
 canvas-a-face-of-the-roof = A face of the roof, corner by corner
 canvas-draw-the-walls-the-roof = Draw the walls: the roof is raised over them, all of one pitch
 canvas-a-courtyard-a-shaft-or = A courtyard, a shaft or a dormer's foot: its rim counts as a wall line
-canvas-a-penetration-that-is-neither = A penetration that is neither round nor square, by its own outline
+canvas-a-penetration-that-is-neither = A penetration that is neither round nor square, drawn by its own outline
 canvas-raise-a-roof = raise a roof
 canvas-gables = Gables
 canvas-hips = Hips
 canvas-walls = Walls
 canvas-how-far-the-roof-reaches = How far the roof reaches beyond the walls, in plan; 1' is usual
-canvas-height-of-the-roof-over = Height of the roof over the walls; 9' is usual for one storey
-canvas-this-cant-be-less-than = This can't be less than nothing: type 0 or more.
+canvas-height-of-the-roof-over = Height of the roof over the walls; 9' is usual for one story
+canvas-this-cant-be-less-than = This can't be less than 0: type 0 or more.
 
 # $part (text)
 canvas-draw-a-courtyard-in = draw a courtyard in { $part }
@@ -509,13 +509,13 @@ commandline-no-fix-is-offered =
 commandline-nothing-is-found-by-the = nothing is found by the key { $key }: take one from `check`
 
 commandline-about = The pipeline without a screen: checks, counts and reports a roof with deck-mounted solar.
-commandline-exit-status = Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
+commandline-exit-status = Exit status: 0 when all is fine, 1 when a finding to stop for is not waived, 2 for input that can't be used.
 commandline-cant-write-to-the-screen = can't write to the screen
 # $name (text)
 # $known (text)
 commandline-no-format = there is no format { $name }; choose one of { $known }
 
-commandline-say-where-the-file-goes = this format is no text: say with --out where the file goes
+commandline-say-where-the-file-goes = this format is not text: say with --out where the file goes
 # $path (text)
 commandline-is-written = { $path } is written
 
@@ -533,7 +533,7 @@ commandline-no-such-side = there is no such side: the rings of this outline have
 
 # $other (text)
 # $form (text)
-commandline-no-measure-of-a-side = { $other } is no measure of a side: { $form }
+commandline-no-measure-of-a-side = { $other } is not a measure of a side: { $form }
 
 commandline-name-the-job-file = name the job file to write with --out
 # $file (text)
@@ -548,7 +548,7 @@ commandline-cant-read-a-place = can't read { $text }: latitude from -85 to 85, a
 
 commandline-name-a-form = name a form: --triangle, --rectangle, --parallelogram, --trapezoid or --polygon
 commandline-downslope-degrees = --downslope: give degrees clockwise from north, such as 180
-commandline-nothing-checks = Nothing checks these readings: one diagonal more would.
+commandline-nothing-checks = Nothing checks these readings: one more diagonal would.
 # $error (text)
 # $spare (text)
 commandline-closing-error = Closing error { $error } with { $spare } spare, spread over all readings by least squares.
@@ -577,7 +577,7 @@ commandline-picture-written = { $path }: { $wide } × { $high } pixels, from { $
 
 commandline-no-day-was-asked-for = no day was asked for: the light is not the sun's
 # $date (text)
-commandline-is-no-day = { $date } is no day: write it as 2026-06-21
+commandline-is-no-day = { $date } is not a day: write it as 2026-06-21
 
 commandline-place-is-not-known = where the house stands is not known: give --latitude and --longitude in degrees
 # $hour (text)
@@ -590,7 +590,7 @@ commandline-sun-at = sun at { $azimuth }, { $elevation }° above level
 commandline-the-sun-is-down = the sun is down
 # $text (text)
 # $most (text)
-commandline-is-no-size = { $text } is no size: write it as 1600x1000, each from 1 to { $most }
+commandline-is-no-size = { $text } is not a size: write it as 1600x1000, each from 1 to { $most }
 
 # $text (text)
 # $what (text)
@@ -598,7 +598,7 @@ commandline-write-it-as-number = { $text }: write it as NUMBER={ $what }
 
 # $text (text)
 # $count (text)
-commandline-no-number-of-packages = { $text }: { $count } is no number of packages
+commandline-no-number-of-packages = { $text }: { $count } is not a number of packages
 
 # $code (text)
 # $known (text)
@@ -612,14 +612,14 @@ commandline-does-not-come-back = { $number } does not come back from a job: put 
 
 # $text (text)
 # $percent (text)
-commandline-is-no-percentage = { $text }: { $percent } is no percentage
+commandline-is-no-percentage = { $text }: { $percent } is not a percentage
 
 commandline-by-the-command-line = command line
 
 commandline-examples-of-edits = Examples of edits:
 commandline-how-edits-name-things =
-    Things are named by number or name, corners and sides count from 1, a bare number is metres. A session drawn in the window can be
-    written as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
+    Things are named by number or name, corners and sides count from 1, a number without a unit is in metres. A session drawn in the window can be
+    saved as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
 
 # $slope (text)
 # $plan (text)
@@ -632,7 +632,7 @@ commandline-no-such-block = { $file }: there is no such block; there are { $know
 
 # $file (text)
 # $block (text)
-commandline-not-four-corners = { $file }: the face of block { $block } has not four corners: give --eave, --head, --rakes and --diagonals
+commandline-not-four-corners = { $file }: the face of block { $block } does not have four corners: give --eave, --head, --rakes and --diagonals
 
 # $line (text)
 commandline-write-a-line-as = --line { $line }: write it as "1-3=25 ft" or "up-3=12 ft"
@@ -642,16 +642,16 @@ commandline-about-the-import = About the import
 ## Help of the command line
 
 commandline-help-the-job-file-the-word = The job file; the word `new` for a job without a roof.
-commandline-help-the-edits-one-or-a = The edits: one, or a list, as JSON; `-` reads them from where the command is piped to.
-commandline-help-writes-the-job-after-them = Writes the job after them. Without it nothing is written: the answer says what would change.
+commandline-help-the-edits-one-or-a = The edits: one, or a list, as JSON; `-` reads them from what is piped to the command.
+commandline-help-writes-the-job-after-them = Writes the job with the edits made. Without it nothing is written: the answer says what would change.
 commandline-help-lets-save-name-the-job = Lets --save name the job file itself; the version before is kept beside it as `.previous`.
-commandline-help-leaves-out-an-edit-that = Leaves out an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 all the same.
+commandline-help-leaves-out-an-edit-that = Skips an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 even so.
 commandline-help-writes-the-answer-there-instead = Writes the answer there instead of to the screen.
-commandline-help-prints-the-json-schema-of = Prints the JSON Schema of edits, with a word about each.
-commandline-help-the-face-by-its-name = The face by its name; all faces where none is named.
-commandline-help-the-least-and-the-greatest = The least and the greatest exposure that the shingle may show; from seven eighths of the face's own up to it without.
-commandline-help-the-block-by-its-name = The block by its name; the first one where none is named.
-commandline-help-along-the-eave-from-corner = Along the eave, from corner to corner. What is not given is as the job has it: measured, or else drawn.
+commandline-help-prints-the-json-schema-of = Prints the JSON Schema of edits, with a few words about each.
+commandline-help-the-face-by-its-name = The face, by name; all faces if none is named.
+commandline-help-the-least-and-the-greatest = The least and the greatest exposure that the shingle allows. Without it, from seven eighths of the face's own exposure up to all of it.
+commandline-help-the-block-by-its-name = The block, by name; the first one if none is named.
+commandline-help-along-the-eave-from-corner = Along the eave, from corner to corner. What is not given is taken from the job: as measured, or else as drawn.
 commandline-help-along-the-head-the-ridge = Along the head: the ridge or the upper edge.
 commandline-help-up-the-left-and-the = Up the left and the right rake.
 commandline-help-from-the-left-end-of = From the left end of the eave up to the right end of the head, and from its right end up to the left.
@@ -659,43 +659,43 @@ commandline-help-how-far-eave-head-left = How far eave, head, left and right rak
 commandline-help-what-the-base-line-is = What the base line is parallel to.
 commandline-help-the-base-line-above-the = The base line above the eave at its lower end; as in the job where it is not given.
 commandline-help-modules-in-each-row-as = Modules in each row; as in the block where it is not given.
-commandline-help-how-much-a-module-may = How much a module may be larger or smaller.
-commandline-help-how-far-a-reveal-may = How far a reveal may be set wrong.
+commandline-help-how-much-a-module-may = How much larger or smaller a module may be.
+commandline-help-how-far-a-reveal-may = How far off a reveal may be set.
 commandline-help-the-eave = The eave.
 commandline-help-the-head-so-that-the = The head, so that the courses above come out even.
 commandline-help-halfway = Halfway.
 commandline-help-how-the-array-is-laid = How the array is laid.
-commandline-help-the-face-by-its-name-2 = The face by its name, again for several; all faces that the kit allows where none is named.
-commandline-help-with-mode-whole-blocks-at = With --mode whole-blocks: at most so many rectangles on a face.
-commandline-help-with-mode-worth-what-a = With --mode worth: what a module is worth after what it costs itself, in the currency of the price list.
-commandline-help-with-mode-worth-a-module = With --mode worth: a module counts by the area of its face, whole on the largest one.
-commandline-help-with-mode-number-just-so = With --mode number: just so many modules, those in locked blocks included.
-commandline-help-with-mode-number-the-fewest = With --mode number: the fewest modules of this rated power together.
+commandline-help-the-face-by-its-name-2 = The face, by name; give it again for several. All faces that the kit allows if none is named.
+commandline-help-with-mode-whole-blocks-at = With --mode whole-blocks: at most this many rectangles on a face.
+commandline-help-with-mode-worth-what-a = With --mode worth: what a module is worth, less its own cost, in the currency of the price list.
+commandline-help-with-mode-worth-a-module = With --mode worth: a module counts by the area of its face, in full on the largest one.
+commandline-help-with-mode-number-just-so = With --mode number: exactly this many modules, counting those in locked blocks.
+commandline-help-with-mode-number-the-fewest = With --mode number: the fewest modules that together have this rated power.
 commandline-help-with-mode-number-what-the = With --mode number: what the array should be like.
-commandline-help-lets-modules-lie-one-way = Lets modules lie one way alone, where the kit allows both.
-commandline-help-goes-on-proving-for-so = Goes on proving for so many seconds at most, and says what gap is left; as long again for what holds it back.
-commandline-help-leaves-out-what-holds-it = Leaves out what holds it back.
+commandline-help-lets-modules-lie-one-way = Lets modules lie one way only, where the kit allows both.
+commandline-help-goes-on-proving-for-so = Keeps proving for at most this many seconds, and says what gap is left; the same again to find what holds it back.
+commandline-help-leaves-out-what-holds-it = Does not list what holds it back.
 commandline-help-writes-the-job-with-the = Writes the job with the array in place.
 commandline-help-rows-and-columns-in-line = Rows and columns in line; the grid may lie anywhere.
 commandline-help-the-usual-way-all-that = The usual way, all that the kit allows: in one block or several, rows that slide and hook as far as the book asks.
-commandline-help-every-other-row-half-a = Every other row half a module aside.
+commandline-help-every-other-row-half-a = Every other row shifted by half a module.
 commandline-help-rows-that-slide-in-one = Rows that slide in one block, with the base rail where the kit allows it above a course line.
-commandline-help-rectangles-alone = Rectangles alone.
+commandline-help-rectangles-alone = Rectangles only.
 commandline-help-the-modules-that-are-worth = The modules that are worth most, less what the flashing around them costs.
 commandline-help-a-number-of-modules-or = A number of modules or a size in kilowatts.
 commandline-help-the-long-side-along-the = The long side along the eave.
 commandline-help-the-long-side-up-the = The long side up the slope.
-commandline-help-the-least-length-around-it = The least length around it.
+commandline-help-the-least-length-around-it = The shortest edge around it.
 commandline-help-the-least-cost-of-flashing = The least cost of flashing around it.
 commandline-help-the-job-file = The job file.
-commandline-help-the-key-of-the-finding = The key of the finding, as `check` tells it: its best fix is done.
+commandline-help-the-key-of-the-finding = The key of the finding, as `check` gives it: its best fix is done.
 commandline-help-does-fix-after-fix-stops = Does fix after fix, stops first, until none is offered.
-commandline-help-writes-the-job-after-it = Writes the job after it. Without it nothing is written: the answer says what would change.
+commandline-help-writes-the-job-after-it = Writes the job with the fix made. Without it nothing is written: the answer says what would change.
 commandline-help-a-geojson-rfc-7946-or = A GeoJSON (RFC 7946) or CityJSON 1.1 or 2.0 file (.city.json, .city.jsonl), or a folder of them.
 commandline-help-lists-the-buildings-that-are = Lists the buildings that are there.
-commandline-help-which-building-by-its-id = Which building, by its id in the list; the only one where none is named.
+commandline-help-which-building-by-its-id = Which building, by its id in the list; the only one if none is named.
 commandline-help-where-the-job-is-written = Where the job is written.
-commandline-help-as-what = As what.
+commandline-help-as-what = Which format.
 commandline-help-where-it-is-written = Where it is written.
 commandline-help-for-geojson-latitude-and-longitude = For GeoJSON: latitude and longitude of the plan's origin, where the job does not have them: 39.1,-84.5
 commandline-help-faces-penetrations-and-modules-in = Faces, penetrations and modules in longitude and latitude (RFC 7946).
@@ -703,32 +703,32 @@ commandline-help-the-plan-as-a-drawing = The plan as a drawing (SVG 1.1).
 commandline-help-the-plan-and-each-face = The plan and each face with the lines to snap, to print (PDF).
 commandline-help-the-house-with-modules-and = The house with modules and penetrations as glTF 2.0 in one binary file.
 commandline-help-the-language-of-reports-orders = The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
-commandline-help-says-what-the-rule-book = Says what the rule book finds.
-commandline-help-says-of-each-finding-what = Says of each finding what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
+commandline-help-says-what-the-rule-book = Checks the job against its rule book and lists the findings.
+commandline-help-says-of-each-finding-what = For each finding, says what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
 commandline-help-clears-a-finding-by-the = Clears a finding by the best fix that was found for it, or all that have one.
 commandline-help-lists-what-to-order-with = Lists what to order, with where each quantity comes from in JSON.
-commandline-help-tells-what-one-order-has = Tells what one order has more or less than another, and what that costs.
+commandline-help-tells-what-one-order-has = Says what one order has more or less of than another, and what that costs.
 commandline-help-prices-one-order-at-several = Prices one order at several suppliers.
 commandline-help-prints-the-pallet-list-to = Prints the pallet list to count on, or takes counts and says what is short and what can start.
 commandline-help-reports-roof-blocks-findings-and = Reports roof, blocks, findings and quantities.
-commandline-help-fills-faces-with-the-array = Fills faces with the array that no layout under the same rules can beat, with the proof and what holds it back.
-commandline-help-does-edits-of-a-file = Does edits of a file on a job: all that the window can do, each answered by what it changed.
-commandline-help-tells-the-courses-of-faces = Tells the courses of faces: where base rails fall, what is left at the ends, and exposures or places that leave whole courses.
-commandline-help-from-field-measurements-how-far = From field measurements: how far out of square a deck is, whether a row closes, the reveal to set, where to snap the line.
-commandline-help-draws-the-house-with-its = Draws the house with its array as a PNG picture, in the sun of a day or in an even light.
-commandline-help-makes-a-job-from-a = Makes a job from a footprint: a part of a house that stays live, with a pitch, a gable or a wall on each side.
+commandline-help-fills-faces-with-the-array = Fills faces with the array that no layout under the same rules can beat, with the proof, and says what holds it back.
+commandline-help-does-edits-of-a-file = Makes the edits in a file to a job: all that the window can do. Says for each what it changed.
+commandline-help-tells-the-courses-of-faces = Lists the courses on each face: where base rails fall, what is left at the ends, and exposures or places that leave whole courses.
+commandline-help-from-field-measurements-how-far = From field measurements: how far out of square a deck is, whether a row closes, what reveal to set, and where to snap the line.
+commandline-help-draws-the-house-with-its = Draws the house with its array as a PNG picture, in the sun on a given day or in even light.
+commandline-help-makes-a-job-from-a = Makes a job from a footprint: a part of a house that can still be edited, with a pitch, a gable or a wall on each side.
 commandline-help-a-geojson-file-rfc-7946 = A GeoJSON file (RFC 7946) with the outline of the walls.
-commandline-help-what-stands-on-one-side = What stands on one side, where that is not what stands on all: `3=gable`, `3=wall`, `3=8:12`; with an eave height and an overhang of its own, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the outline, `2.1` is the first side of the first courtyard. May be given many times.
-commandline-help-which-outline-of-the-file = Which outline of the file, by its name; the first one where none is named.
+commandline-help-what-stands-on-one-side = What is on one side, where it is not the same as on the others: `3=gable`, `3=wall`, `3=8:12`; with its own eave height and overhang, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the outline, `2.1` is the first side of the first courtyard. Can be given more than once.
+commandline-help-which-outline-of-the-file = Which outline in the file, by name; the first one if none is named.
 commandline-help-reports-the-roof-faces-edges = Reports the roof: faces, edges by kind, squares, footprint, heights.
 commandline-help-lists-the-buildings-of-a = Lists the buildings of a GeoJSON or CityJSON file or folder, or makes a job from one of them.
 commandline-help-writes-the-plan-as-geojson = Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
 commandline-help-makes-a-job-or-adds = Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
 commandline-help-prints-the-crews-checklist-work = Prints the crew's checklist: work safety, and what the roof as drawn asks for.
 commandline-help-pdf-is-to-print-and = pdf is to print, and written to the file that --out names.
-commandline-help-lists-the-fields-in-which = Lists the fields in which two rule books differ, with what each of them says.
+commandline-help-lists-the-fields-in-which = Lists the fields in which two rule books differ, with what each says.
 commandline-help-a-rule-book-file = A rule book file.
-commandline-help-another-one = Another one.
+commandline-help-another-one = The other rule book.
 commandline-help-prints-the-json-schema-of-2 = Prints the JSON Schema of a file format.
 commandline-help-which-one-job-kit-rule = Which one: job, kit, rule-book, price-list, edits, applied, findings, plan, takeoff, roof.
 commandline-help-writes-there-instead-of-to = Writes there instead of to the screen.
@@ -736,46 +736,46 @@ commandline-help-xlsx-and-pdf-are-written = xlsx and pdf are written to the file
 commandline-help-how-text-and-pdf-are = How text and pdf are sorted.
 commandline-help-another-price-list-json-csv = Another price list: JSON, CSV or a workbook.
 commandline-help-a-warehouse-list-csv-or = A warehouse list, CSV or JSON: what is in stock is used first.
-commandline-help-switches-a-line-off-numberwhy = Switches a line off: NUMBER=WHY.
-commandline-help-orders-so-many-packages-whatever = Orders so many packages, whatever was counted: NUMBER=PACKAGES.
+commandline-help-switches-a-line-off-numberwhy = Takes a line off the order: NUMBER=WHY.
+commandline-help-orders-so-many-packages-whatever = Orders this many packages, whatever the count: NUMBER=PACKAGES.
 commandline-help-takes-one-of-the-kits = Takes one of the kit's choices with the order: CODE, such as spare-module, primer, ridge-vent, hoist, rope, permit.
 commandline-help-the-office-has-its-own = The office has its own of this gear, which comes back from the job: NUMBER.
-commandline-help-the-offices-own-waste-in = The office's own waste, in percent, and by whose word: NUMBER=PERCENT:WHY.
+commandline-help-the-offices-own-waste-in = The office's own waste, in percent, and who said so: NUMBER=PERCENT:WHY.
 commandline-help-writes-the-job-with-these = Writes the job with these prices, this stock and these decisions.
 commandline-help-a-job-file = A job file.
-commandline-help-another-one-a-later-version = Another one: a later version of the same job, say.
+commandline-help-another-one-a-later-version = The other job, such as a later version of the same one.
 commandline-help-price-lists-json-csv-or = Price lists: JSON, CSV or workbooks.
 commandline-help-text-is-the-claim-csv = text is the claim, csv the pallet list to fill in; pdf is the pallet list to tick and claim-pdf the claim, both to print and written to the file that --out names.
 commandline-help-a-pallet-list-with-the = A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
 commandline-help-writes-the-job-with-these-2 = Writes the job with these counts.
-commandline-help-what-a-part-belongs-to = What a part belongs to.
+commandline-help-what-a-part-belongs-to = The group that a part belongs to.
 commandline-help-the-stage-of-work-that = The stage of work that it is needed for.
 commandline-help-where-the-png-file-is = Where the PNG file is written.
-commandline-help-the-way-from-the-house = The way from the house to the eye: degrees clockwise from north.
-commandline-help-how-far-above-level-the = How far above level the eye stands, in degrees.
-commandline-help-wide-and-high-in-pixels = Wide and high, in pixels.
+commandline-help-the-way-from-the-house = The direction from the house to the eye: degrees clockwise from north.
+commandline-help-how-far-above-level-the = How far above level the eye is, in degrees.
+commandline-help-wide-and-high-in-pixels = Width and height, in pixels.
 commandline-help-the-house-as-it-was = The house as it was before, without the array.
 commandline-help-a-day-with-hour-and = A day, with --hour and a place: the sun as it stands then. Without it the light comes over the left shoulder.
 commandline-help-the-hour-by-the-clock = The hour by the clock, 14.5 for half past two.
-commandline-help-degrees-north-of-the-equator = Degrees north of the equator, where the job does not say or it is another place.
+commandline-help-degrees-north-of-the-equator = Degrees north of the equator, if the job does not say, or for another place.
 commandline-help-degrees-east-of-greenwich = Degrees east of Greenwich.
-commandline-help-how-many-hours-the-clock = How many hours the clock is ahead of UTC; by the longitude where it is not said.
+commandline-help-how-many-hours-the-clock = How many hours the clock is ahead of UTC; worked out from the longitude if not given.
 commandline-help-pitch-of-all-sloped-sides = Pitch of all sloped sides.
 commandline-help-height-of-the-roof-over = Height of the roof over the walls.
 commandline-help-how-far-the-roof-reaches = How far the roof reaches beyond the walls, in plan.
 commandline-help-gables-at-the-short-ends = Gables at the short ends instead of hips.
 commandline-help-a-triangle-by-its-eave = A triangle by its eave and the sides right and left of it.
-commandline-help-a-rectangle-by-its-eave = A rectangle by its eave and how far it reaches up the slope.
+commandline-help-a-rectangle-by-its-eave = A rectangle by its eave and how far it goes up the slope.
 commandline-help-a-parallelogram-by-its-eave = A parallelogram by its eave, its right side, and the diagonal from the eave's left end.
 commandline-help-a-trapezoid-by-its-sides = A trapezoid by its sides, counter-clockwise from the eave.
 commandline-help-any-outline-by-its-sides = Any outline by its sides, counter-clockwise from the eave; with --line for its diagonals.
 commandline-help-a-diagonal-or-another-check = A diagonal or another check: "1-3=25 ft" between two corners (corner 1 is the eave's left end, and so on counter-clockwise), "up-3=12 ft" from the eave straight up the slope to a corner.
-commandline-help-the-most-by-which-a = The most by which a reading may be corrected when they don't quite close.
+commandline-help-the-most-by-which-a = The most that one reading may be corrected by, where the readings don't quite close.
 commandline-help-612-266-50-or-a = 6:12, 26.6°, 50%, or a level reading: "12 in over 24 in".
-commandline-help-the-way-that-water-runs = The way that water runs, degrees clockwise from north.
+commandline-help-the-way-that-water-runs = Which way the water runs: degrees clockwise from north.
 commandline-help-height-of-the-eave = Height of the eave.
 commandline-help-what-the-face-is-called = What the face is called.
-commandline-help-a-job-that-gets-the = A job that gets the face, laid beside what it has; a new job where none is named.
+commandline-help-a-job-that-gets-the = A job that gets the face, laid beside what it has; a new job if none is named.
 
 ## Said in several places
 
@@ -1216,7 +1216,7 @@ fill-tiles-were-asked-for-and = { $number } tiles were asked for and { $cells } 
 
 # $rows (text)
 # $number (text)
-fill-no-rows-hold-tiles = no { $rows } rows hold { $number } tiles
+fill-no-rows-hold-tiles = no choice of { $rows } rows holds { $number } tiles
 
 # $rows (text)
 # $number (text)
@@ -1238,7 +1238,7 @@ fill-a-grid-of-x-places = a grid of { $columns } x { $rows } places is too large
 
 # $cell (text)
 # $i (text)
-fill-the-value-of-cell-is = the value { $cell } of cell { $i } is no number to reckon with
+fill-the-value-of-cell-is = the value { $cell } of cell { $i } is not a number to work with
 
 # $column (text)
 # $row (text)
@@ -1278,14 +1278,14 @@ fill-tiles-x-m-as-laid = tiles { $size } x { $size2 } m as laid, rows level and 
 fill-a-tile-of-x-m = a tile of { $width } x { $height } m with joints of { $gap_u } and { $gap_v } m cannot be laid: sizes must be above 0, joints not below
 
 # $value (text)
-fill-a-tolerance-of-m-will = a tolerance of { $value } m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9
+fill-a-tolerance-of-m-will = a tolerance of { $value } m does not work: give one above 0 and below a hundredth of the tile, such as 1e-9
 
 # $value (text)
 fill-the-lowest-row-carries-something = the lowest row carries something that reaches { $value } m below it: give 0 or more
 
 # $corner (text)
 # $shape (phrase)
-fill-corner-of-is-no-finite = corner { $corner } of { $shape } is no finite place: draw it again
+fill-corner-of-is-no-finite = corner { $corner } of { $shape } is not a finite place: draw it again
 
 # $exposure (text)
 # $from (text)
@@ -1561,7 +1561,7 @@ fitup-bow-of-the-right-rake = Bend, right rake
 fitup-from-the-string-between-the = From the string between the corners to the edge: into the deck is more than 0, out of it (type −) less.
 fitup-as-drawn = As drawn
 fitup-forget-what-was-measured-and = Forget what was measured and begin with the face as drawn; undo takes it back.
-fitup-this-face-has-not-four = This face has not four corners: type the widths, rakes and diagonals of the part that carries the array.
+fitup-this-face-has-not-four = This face does not have four corners: type the widths, rakes and diagonals of the part that carries the array.
 fitup-still-to-measure-both-widths = Still to measure: both widths, both rakes and both diagonals.
 fitup-out-of-square = Out of square
 fitup-base-line = Base line
@@ -1572,7 +1572,7 @@ fitup-the-row = The row
 fitup-a-module-varies-by = A module varies by
 fitup-how-much-one-may-be = How much one may be larger or smaller than its sheet says. 1/32" is half of the sixteenth that a tape is read to.
 fitup-a-reveal-is-set-to = A reveal is set to
-fitup-how-far-one-reveal-can = How far one reveal can be set wrong, either way.
+fitup-how-far-one-reveal-can = How far off one reveal can be set, either way.
 fitup-set-this-reveal = Set this reveal
 fitup-give-the-block-this-reveal = Give the block this reveal; undo takes it back.
 fitup-copy-as-text = Copy as text
@@ -1689,7 +1689,7 @@ fitup-the-reveal-stays-at = The reveal stays at { $small }.
 
 # $small (text)
 # $small2 (text)
-fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }: a row is too long with that.
+fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }: with that, a row is too long.
 
 fitup-deck-the-measures-agree =
     Deck: the measures agree
@@ -1735,7 +1735,7 @@ fitup-it-may-reach-from-to =
 
 # $caution (text)
 fitup-measure-each-line-from-one =
-    Measure each line from one datum, and check the first module of a row before the next.
+    Measure every line from the same datum, and check the first module of a row before the next.
 
     { $caution }
 
@@ -1825,12 +1825,12 @@ formats-latitude-from-85-to-85 = Latitude from -85 to 85, a comma, then longitud
 formats-import-a-building = Import a building…
 formats-import-from-a-folder = Import from a folder…
 formats-reading-the-buildings = Reading the buildings…
-formats-reading-broke-off-try-again = Reading broke off: try again, or cut the area of one street out of the file.
+formats-reading-broke-off-try-again = Reading stopped partway: try again, or cut the file down to the area of one street.
 formats-name-or-number = name or number
 formats-take-this-building = Take this building
-formats-into-this-job-where-it = Into this job where it has no roof yet, and undo takes it back; else into a new job with the same kit and rule book.
-formats-choose-a-building-what-is = Choose a building: what is to be known of it shows here.
-formats-every-roof-surface-of-it = Every roof surface of it becomes a face.
+formats-into-this-job-where-it = Into this job if it has no roof yet, and undo takes it back; otherwise into a new job with the same kit and rule book.
+formats-choose-a-building-what-is = Choose a building: what there is to know about it shows here.
+formats-every-roof-surface-of-it = Each of its roof surfaces becomes a face.
 formats-outline-of-the-walls-alone = Outline of the walls alone: the roof is raised over it as said here.
 formats-plan-as-geojson = Plan as GeoJSON…
 formats-house-as-gltf = House as glTF…
@@ -1885,8 +1885,8 @@ formats-import = Import { $house }
 # $count (number)
 formats-things-to-look-at-were =
     { $count ->
-        [one] {" "}One thing to look at was told in the list.
-       *[other] {" "}{ $count } things to look at were told in the list.
+        [one] {" "}One thing to look at is in the list.
+       *[other] {" "}{ $count } things to look at are in the list.
     }
 
 # $house (text)
@@ -1923,12 +1923,12 @@ formats-it-has-no-roof-surface = It has no roof surface.
 # $most_surfaces (text)
 formats-it-has-roof-surfaces-a = It has { $raw } roof surfaces; a building has at most { $most_surfaces }: none was taken.
 
-formats-it-is-a-template-which = it is a template, which is not read
+formats-it-is-a-template-which = it is a template; templates are not read
 formats-it-has-no-surfaces = it has no surfaces
 formats-it-does-not-say-which = it does not say which surfaces are roof
 formats-its-boundaries-are-not-as = its boundaries are not as deep as its type says
-formats-it-does-not-say-of = it does not say of each surface what it is
-formats-no-surface-of-it-is = no surface of it is marked as roof
+formats-it-does-not-say-of = it does not say what each surface is
+formats-no-surface-of-it-is = none of its surfaces is marked as roof
 
 # $lod (text)
 # $why (text)
@@ -1971,10 +1971,10 @@ formats-there-is-no-building-in = { $path }: there is no building in it; GeoJSON
 
 # $name (text)
 # $told (text)
-formats-no-roof-surface-of-it = { $name }: no roof surface of it can be a face. { $told }
+formats-no-roof-surface-of-it = { $name }: none of its roof surfaces can be a face. { $told }
 
 # $value (text)
-formats-this-is-no-geojson-rfc = this is no GeoJSON (RFC 7946): { $value }
+formats-this-is-no-geojson-rfc = this is not GeoJSON (RFC 7946): { $value }
 
 formats-this-geojson-holds-no-polygon = this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them
 
@@ -1985,12 +1985,12 @@ formats-its-crs-is-geojson-is = its "crs" is { $value }; GeoJSON is always in WG
 # $position (text)
 # $longitude (text)
 # $latitude (text)
-formats-position-is-no-longitude-from = { $name }, position { $position }: { $longitude }, { $latitude } is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees
+formats-position-is-no-longitude-from = { $name }, position { $position }: { $longitude }, { $latitude } is not a longitude from -180 to 180 and a latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees
 
 # $name (text)
 # $metres (text)
 # $most (text)
-formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its middle: a house keeps within { $most } m
+formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its middle: a house stays within { $most } m
 
 # $name (text)
 # $corners (text)
@@ -1998,14 +1998,14 @@ formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its mid
 formats-has-corners-a-house-has = { $name } has { $corners } corners: a house has at most { $most }
 
 # $ring (text)
-formats-has-a-corner-at-no = { $ring } has a corner at no place
+formats-has-a-corner-at-no = { $ring } has a corner without a position
 
 # $ring (text)
 formats-has-fewer-than-three-corners = { $ring } has fewer than three corners; a ring has four positions or more
 
 # $corner (text)
 # $ring (phrase)
-formats-corner-of-is-on-the = corner { $corner } of { $ring } is on the spot of the one before it
+formats-corner-of-is-on-the = corner { $corner } of { $ring } is at the same spot as the one before it
 
 # $ring (text)
 formats-has-no-area = { $ring } has no area
@@ -2064,25 +2064,25 @@ formats-it-looks-down-the-underside = it looks down: the underside of an overhan
 
 # $value (text)
 # $most (text)
-formats-a-corner-is-m-out = a corner is { $value } m out of the plane of the others; at most { $most } m can be one face
+formats-a-corner-is-m-out = a corner is { $value } m out of the plane of the others; one face allows at most { $most } m
 
 # $value (text)
 formats-it-reaches-m-no-roof = it reaches { $value } m: no roof does
 
-formats-a-corner-of-it-is = a corner of it is at no place
-formats-a-ring-of-it-has = a ring of it has fewer than three corners
-formats-two-corners-of-it-are = two corners of it are on one spot
-formats-a-ring-of-it-has-no = a ring of it has no area in plan
+formats-a-corner-of-it-is = one of its corners has no position
+formats-a-ring-of-it-has = one of its rings has fewer than three corners
+formats-two-corners-of-it-are = two of its corners are at the same spot
+formats-a-ring-of-it-has-no = one of its rings has no area in plan
 
 # $at (text)
 # $at2 (text)
 formats-its-sides-cross-or-touch = its sides cross or touch at { $at }, { $at2 } in plan
 
-formats-a-hole-of-it-is = a hole of it is not inside its outline
+formats-a-hole-of-it-is = one of its holes is not inside its outline
 
 # $surface (text)
 # $from_metres (text)
-formats-roof-surface-is-no-exact = Roof surface { $surface } is no exact plane: a corner is { $from_metres } off the face made of it.
+formats-roof-surface-is-no-exact = Roof surface { $surface } is not an exact plane: a corner is { $from_metres } off the face made of it.
 
 # $left (text)
 # $area_text (text)
@@ -2095,7 +2095,7 @@ formats-it-is-neither-a-png = it is neither a PNG nor a JPEG; save it as one of 
 # $width (text)
 # $height (text)
 # $most_pixels (text)
-formats-it-is-pixels-more-than = it is { $width } × { $height } pixels, more than the { $most_pixels } million that are read; make a smaller one of it
+formats-it-is-pixels-more-than = it is { $width } × { $height } pixels, more than the { $most_pixels } million that are read; make a smaller copy
 
 # $value (text)
 formats-the-file-is-damaged-save = { $value }; the file is damaged: save the picture again
@@ -2113,27 +2113,27 @@ formats-a-line-of-it = a line of it
 
 help-what-people-call-it-on = What people call it: on the drawing, in findings and on every sheet.
 help-where-the-house-stands-as = Where the house stands, as it is printed on sheets.
-help-what-the-crew-must-know = What the crew must know before it drives there; it is printed on the plan to build from.
+help-what-the-crew-must-know = What the crew must know before driving there; it is printed on the plan to build from.
 help-how-lengths-are-shown-any = How lengths are shown. Any unit can be typed: 12' 6 1/2", 3.82 m.
 help-which-side-of-a-module = Which side of a module runs along the eave; the kit says what it allows.
 help-the-face-that-the-block = The face that the block lies on; another one takes it there.
 help-what-comes-through-the-roof = What comes through the roof: the rule book has a clearance for each kind.
 help-round-for-pipes-a-rectangle = Round for pipes, a rectangle for curbs and chimneys, or the outline as drawn.
 help-how-rows-lie-to-one = How rows lie to one another when faces are filled; the kit says which joints it allows.
-help-whether-the-size-of-the = Whether the size of the array is told in modules or in kilowatts of rated power.
+help-whether-the-size-of-the = Whether the size of the array is given in modules or in kilowatts of rated power.
 help-of-all-arrays-of-this = Of all arrays of this size: the one with the least flashing around it, or with the cheapest.
 help-what-it-is-in-a = What it is, in a word that others understand.
-help-which-block-is-spoken-of = Which block is spoken of.
+help-which-block-is-spoken-of = Which block this is about.
 help-why-the-line-differs-from = Why the line differs from the count; every output shows it.
 help-another-part-of-the-price = Another part of the price list that may stand in for this one.
 help-what-one-of-it-is = What one of it is called, such as box, roll or piece.
-help-under-which-heading-it-stands = Under which heading it stands in the order.
+help-under-which-heading-it-stands = The heading that it stands under in the order.
 help-the-stage-of-work-that = The stage of work that can't start without it.
 help-year-month-day-2026-11 = Year, month, day: 2026-11-26.
 help-who-counted-and-can-be = Who counted, and can be asked.
-help-what-the-supplier-must-know = What the supplier must know of it.
+help-what-the-supplier-must-know = What the supplier must know about it.
 help-what-the-base-line-runs = What the base line runs level with where eave and head are not parallel.
-help-which-face-is-spoken-of = Which face is spoken of; it is selected on the drawing too.
+help-which-face-is-spoken-of = Which face this is about; it is selected on the drawing too.
 help-what-shape-the-face-has = What shape the face has: it says which lengths are needed.
 help-how-the-pitch-was-found = How the pitch was found: said, or measured with a level and a rule.
 help-how-much-of-the-roof = How much of the roof gets new shingles: it sets tear-off, underlayment and shingles.
@@ -2206,7 +2206,7 @@ history-undone = Undone: { $label }
 history-done-again = Done again: { $label }
 
 history-steps-taken = Steps taken
-history-since-the-job-was-opened = Since the job was opened, in the order of time. Press one to go there; nothing is lost until you close the job.
+history-since-the-job-was-opened = Since the job was opened, from first to last. Press one to go there; nothing is lost until you close the job.
 history-now = now
 history-undone-2 = undone
 history-done-otherwise-later = left aside
@@ -2273,9 +2273,9 @@ job-part-has-two-sides-with = part { $part } has two sides with the number { $si
 
 # $latitude (text)
 # $longitude (text)
-job-latitude-longitude-degrees-from-85 = latitude { $latitude }, longitude { $longitude }: degrees from -85 to 85 and from -180 to 180 are wanted
+job-latitude-longitude-degrees-from-85 = latitude { $latitude }, longitude { $longitude }: give degrees from -85 to 85 and from -180 to 180
 
-job-the-picture-under-the-plan = the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself
+job-the-picture-under-the-plan = the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show at least part of itself
 
 # $path (text)
 # $error (text)
@@ -2283,7 +2283,7 @@ job-picture-missing = { $path }: { $error }; put the picture back there, or choo
 
 # $path (text)
 # $most (text)
-job-picture-too-large = { $path }: this picture is larger than { $most } MB; make a smaller one of it
+job-picture-too-large = { $path }: this picture is larger than { $most } MB; make a smaller copy
 job-a-waiver-needs-a-reason = a waiver needs a reason: write why this may be built so
 
 # $value (text)
@@ -2315,7 +2315,7 @@ job-the-reveal-of-block = the reveal of block { $block }
 
 # $field (text)
 # $id (text)
-job-missing-field-in-face-which = missing field `{ $field }` in face { $id }, which is a drawn one: it comes from no part
+job-missing-field-in-face-which = missing field `{ $field }` in face { $id }, which is a drawn one: it does not come from a part of the house
 
 # $path (text)
 # $error (text)
@@ -2371,7 +2371,7 @@ job-field-data-from-piece-of = field data.{ $field }[{ $index }].from: piece { $
 job-field-data-blocks-face-the = field data.blocks[{ $index }].face: the job has no face { $face }
 
 # $value (text)
-job-is-no-key-of-a = “{ $value }” is no key of a finding: copy the key from a report, such as “setback/block-3/face-1/side-4/rake”
+job-is-no-key-of-a = “{ $value }” is not the key of a finding: copy the key from a report, such as “setback/block-3/face-1/side-4/rake”
 
 job-open = open
 
@@ -2418,7 +2418,7 @@ job-order = order
 job-added = added
 job-changed = changed
 job-removed = removed
-job-it-says-which-thing-this = it says which thing this is and stays: leave it out
+job-it-says-which-thing-this = it says which thing this is, and that does not change: leave it out
 
 # $spot (text)
 # $counts (text)
@@ -2436,14 +2436,14 @@ job-the-job-has-no-there = the job has no { $what } { $asked }; there is { $know
 # $what (phrase)
 # $asked (text)
 # $numbers (text)
-job-several-have-the-name-of = several have the name of the { $what } { $asked }: say which by its number, one of { $numbers }
+job-several-have-the-name-of = more than one { $what } is called { $asked }: say which by its number, one of { $numbers }
 
 # $one (text)
 # $other (text)
 job-give-or-one-of-the = give { $one } or { $other }, one of the two
 
 # $block (text)
-job-the-face-of-block-has = the face of block { $block } has no ground at present: bring it back first
+job-the-face-of-block-has = the face of block { $block } is not on the roof at present: bring it back first
 
 job-no-picture-lies-under-the = no picture lies under the plan: lay one with set-underlay first
 
@@ -2455,7 +2455,7 @@ job-a-step-is-an-object = a step is an object with one field that names what is 
 
 # $name (text)
 # $known (text)
-job-nothing-is-done-by-there = nothing is done by { $name }; there are { $known }
+job-nothing-is-done-by-there = there is no edit { $name }; there are { $known }
 
 # $value (text)
 job-say-what-stands-on-its = say what stands on its sides: { $value }, "gable" or "wall"
@@ -2475,7 +2475,7 @@ job-edit-of-field = edit { $number } of { $of }, field { $field }: { $wrong }
 
 # $code (text)
 # $known (text)
-job-field-language-is-none-that = field language: { $code } is none that is spoken here: one of { $known }
+job-field-language-is-none-that = field language: { $code } is not a language of this program: use one of { $known }
 
 job-line = line
 job-the-workbook-is-damaged-a = the workbook is damaged: a cell of it can't be read
@@ -2558,7 +2558,7 @@ kit-of-the-part-must-stand = of: the part { $number } must stand above this one
 kit-when-there-is-no-choice = when: there is no choice { $when } among the choices
 
 kit-each-the-amount-must-be = each: the amount must be 0 or more, and a lap shorter than its piece
-kit-each-count-gives-pieces-or = each: "count" gives pieces, or a length of a length, or an area of an area; "length" gives a length for each piece or run; "pieces" and "spaced" give pieces along a run ("spaced" also over an area). The part is counted in something else
+kit-each-count-gives-pieces-or = each: "count" gives pieces, or a length of a length, or an area of an area; "length" gives a length for each piece or run; "pieces" and "spaced" give pieces along a run ("spaced" also over an area). This part is counted in something else
 kit-solar = Solar
 kit-flashing = Flashing
 kit-wire-and-grounding = Wire and grounding
@@ -2668,7 +2668,7 @@ lesson-that-is-the-whole-way = That is the whole way
 lesson-from-a-bare-roof-to = From a bare roof to an order. { $home } shows it to the homeowner; { $find } finds any command; { $save } saves. Planning aid only: read the cautions before anyone climbs.
 lesson-words-of-the-trade = Words of the trade
 lesson-find-a-word = Find a word
-lesson-no-word-is-like-that = No word is like that.
+lesson-no-word-is-like-that = There is no word like that.
 lesson-as-roofers-and-installers-use = As roofers and installers use them; common practice, no source. Where a code defines a word, the code counts.
 lesson-array = array
 lesson-all-modules-of-a-job = All modules of a job together.
@@ -2699,12 +2699,12 @@ lesson-the-lower-level-edge-of = The lower, level edge of a face.
 lesson-how-much-of-each-course = How much of each course shows, up the slope.
 lesson-one-plane-of-the-roof = One plane of the roof.
 lesson-finding = finding
-lesson-what-a-rule-has-to = What a rule has to say about the job: to stop for, to look at, or to know.
+lesson-what-a-rule-has-to = What a rule has to say about the job: something to stop for, to look at, or to know.
 lesson-fit-up = fit-up
 lesson-setting-out-the-array-on = Setting out the array on the deck as it really is, out of square and all.
 lesson-flashing = flashing
 lesson-sheet-metal-that-laps-into = Sheet metal that laps into the shingles so that water runs over it.
-lesson-the-upright-end-of-a = The upright end of a roof with two slopes.
+lesson-the-upright-end-of-a = The triangular wall at the end of a roof with two slopes.
 lesson-head-flashing = head flashing
 lesson-flashing-along-the-upper-edge = Flashing along the upper edge of a block, under the course above it.
 lesson-where-two-faces-meet-outward = Where two faces meet outward, up a corner of the house.
@@ -2729,7 +2729,7 @@ lesson-takeoff = takeoff
 lesson-counting-from-a-drawing-what = Counting from a drawing what has to be ordered.
 lesson-underlayment = underlayment
 lesson-the-layer-on-the-deck = The layer on the deck below shingles and array.
-lesson-where-two-faces-meet-inward = Where two faces meet inward, and their water runs together.
+lesson-where-two-faces-meet-inward = Where two faces meet inward, and the water from both runs together.
 
 ## Lengths, directions, outlines
 
@@ -3235,7 +3235,7 @@ picture-picture-under-the-plan-2 = Picture under the plan…
 picture-choose-a-picture = Choose a picture…
 picture-choose-another = Choose another…
 picture-an-aerial-photo-or-a = An aerial photo or a sketch to draw over: a PNG or JPEG. Choose one, or drop it on the window.
-picture-reading-the-picture-broke-off = Reading the picture broke off: choose it again.
+picture-reading-the-picture-broke-off = Reading the picture stopped partway: choose it again.
 picture-the-file-holds-another-picture = The file holds another picture than when it was laid here. Look whether it still lies right.
 picture-the-file-holds-a-picture = The file holds a picture of another shape than the one that was laid here, so it is not drawn.
 picture-take-it-as-it-is = Take it as it is now
@@ -5096,7 +5096,7 @@ solid-of-the-roof = of the roof
 
 # $latitude (text)
 # $longitude (text)
-solid-latitude-longitude-degrees-from-90 = latitude { $latitude }, longitude { $longitude }: degrees from -90 to 90 and from -180 to 180 are wanted
+solid-latitude-longitude-degrees-from-90 = latitude { $latitude }, longitude { $longitude }: give degrees from -90 to 90 and from -180 to 180
 
 # $value (text)
 solid-is-no-day-that-the = { $value } is no day that the sun's place is known for: years -2000 to 6000
@@ -6181,7 +6181,7 @@ tape-side = Side { $from }–{ $to }
 tape-diagonal = Diagonal { $from }–{ $to }
 
 tape-still-needed = Still needed:{" "}
-tape-nothing-checks-these-readings-one = Nothing checks these readings: one diagonal more would.
+tape-nothing-checks-these-readings-one = Nothing checks these readings: one more diagonal would.
 tape-the-readings-agree = The readings agree.
 
 # $closing_error (text)
