@@ -2760,14 +2760,14 @@ measures-pitch-change = pitch change
 ## The order and its prices
 
 order-work-on-the-order = Work on the order…
-order-all-lines-of-the-order = All lines of the order: change them, count what arrives, hold it against another
+order-all-lines-of-the-order = All lines of the order: change them, count what arrives, compare it with another
 order-lines = Lines
 order-roof-money-stock = Roof, money, stock
 order-load-a-warehouse-list = Load a warehouse list…
 order-with-another-job = With another job…
 order-add-a-price-list = Add a price list…
 order-load-counts = Load counts…
-order-sort-by-it-once-more = Sort by it; once more from the greatest down; once more as listed
+order-sort-by-it-once-more = Sort by it; again: from the greatest down; again: as listed
 order-number-or-words = number or words
 order-no-line-is-like-that = No line is like that.
 order-which-lines-are-listed = Which lines are listed
@@ -2813,9 +2813,9 @@ order-many-changed =
 order-put-the-lines-that-are = Put the lines that are listed on the clipboard, for a spreadsheet
 order-add-a-line = Add a line
 order-something-that-the-kit-does = Something that the kit does not count
-order-order-this-line-a-line = Order this line. A line that is off stays here, and every output tells it.
+order-order-this-line-a-line = Order this line. A line that is off stays here, and every output says so.
 order-packages-to-order-type-another = Packages to order. Type another number to put it in place of the count; empty is the count again.
-order-for-one-package-in-this = For one package, in this job's own copy of the price list. Empty: no price, and every output tells so.
+order-for-one-package-in-this = For one package, in this job's own copy of the price list. Empty: no price, and every output says so.
 order-a-whole-number = A whole number
 order-such-as-184-50 = Such as 184.50
 order-changed-in-this-job = , changed in this job
@@ -2886,7 +2886,7 @@ order-the-office-has-its-own = The office has its own
 order-it-comes-back-from-the = It comes back from the job: it is on the list to bring along, and nothing is bought.
 order-taken-with-the-order = Taken with the order
 order-sales-tax = Sales tax, %
-order-empty-not-known-which-every = Empty: not known, which every output tells. It is never taken for zero.
+order-empty-not-known-which-every = Empty: not known, and every output says so. It never counts as zero.
 order-what-became-of-the-price = What became of the price list
 order-on-top-of-the-cost = On top of the cost
 order-overhead-of-the-cost = Overhead, % of the cost
@@ -2923,7 +2923,7 @@ order-amount-of-leftover = Amount of leftover { $nth }
 order-note-of-leftover = Note of leftover { $nth }
 
 order-the-rest-came-whole = The rest came whole
-order-all-lines-that-nobody-has = All lines that nobody has counted yet are there, and none is damaged
+order-all-lines-that-nobody-has = Everything on the lines that nobody has counted yet is there, and nothing is damaged
 order-a-pallet-list-with-the = A pallet list with the column counted filled in, as CSV
 order-print-the-list = Print the list…
 order-print-the-claim = Print the claim…
@@ -2931,7 +2931,7 @@ order-copy-the-claim = Copy the claim
 order-the-claim-is-on-the = The claim is on the clipboard.
 order-about-the-delivery = About the delivery
 order-state = State
-order-all-of-it-is-there = All of it is there, and none is damaged
+order-all-of-it-is-there = All of it is there, and nothing is damaged
 
 # $counted (text)
 # $of (text)
@@ -2971,9 +2971,9 @@ order-waits-for = waits for { $one }
 order-waits-for-and-more = waits for { $first }, and { $rest } more
 
 order-another-order = Another order
-order-keep-the-order-as-it = Keep the order as it is now, go on with the job, and see here what is more, what is less, and what it costs. Or hold it against another job.
+order-keep-the-order-as-it = Keep the order as it is now, go on with the job, and see here what is more, what is less, and what it costs. Or compare it with another job.
 order-keep-this-order-to-compare = Keep this order to compare
-order-what-changes-from-here-on = What changes from here on shows below; it is not saved with the job
+order-what-changes-from-here-on = Changes from here on show below; it is not saved with the job
 order-other-suppliers = Other suppliers
 order-add-the-price-list-of = Add the price list of another supplier to see this order at its prices, line by line.
 order-take-them-away = Remove these suppliers
@@ -3016,7 +3016,7 @@ order-counts-damaged-cant-be-damaged = counts.{ $number }.damaged: { $damaged } 
 
 # $place (text)
 # $text (text)
-order-is-no-count-of-packages = { $place }: { $text } is no count of packages
+order-is-no-count-of-packages = { $place }: { $text } is not a count of packages
 
 # $place (text)
 # $cell (text)
@@ -3088,7 +3088,7 @@ order-under-untaxed-write-yes-or = { $said } under "untaxed": write yes or no
 
 # $part (text)
 # $package (text)
-order-has-a-price-already-take = { $part } has a price already, { $package }; take one of the two out
+order-has-a-price-already-take = { $part } has a price already, { $package }; take one of them out
 
 # $place (text)
 # $typed (text)
@@ -3166,9 +3166,9 @@ panels-no-waste-added-in = no waste added, in { $packages }
 part-parts-of-the-house = Parts of the house
 part-a-dormer-porch-ell-or = A dormer, porch, ell or chimney: draw its footprint over the roof
 part-eaves = Eaves
-part-how-high-the-roof-is = How high the roof is over the wall lines, above the level of the job.
+part-how-high-the-roof-is = How high the roof is over the wall lines, above the level that the job measures from.
 part-top = Top
-part-height-of-its-top-above = Height of its top above the level of the job.
+part-height-of-its-top-above = Height of its top above the level that the job measures from.
 part-with-a-cricket = With a cricket
 part-two-small-faces-upslope-of = Two small faces upslope of it that part the water.
 part-cricket = Cricket
@@ -3181,7 +3181,7 @@ part-slope = slope
 part-wall = wall
 part-sides-wall-to-wall = Sides, wall to wall
 part-set-free = Turn into plain faces
-part-turn-its-faces-and-those = Turn its faces, and those of the parts that it meets, into drawn ones that no part changes any more
+part-turn-its-faces-and-those = Turn its faces, and those of the parts that it meets, into plain faces that no part changes any more
 part-delete-the-part = Delete the part
 
 # $count (number)
@@ -3221,7 +3221,7 @@ part-them = them
 # $blocks (text)
 # $verb (text)
 # $blocks2 (text)
-part-no-face-under-now-it = { $blocks } { $verb } no face under { $blocks2 } now: it waits for the face to come back, or drag it to another one.
+part-no-face-under-now-it = { $blocks } { $verb } no face under { $blocks2 } now: wait for the face to come back, or drag to another one.
 
 part-nothing-of-it-is-seen = Nothing of it is seen: it lies under other parts. Raise its eaves, or move it.
 part-no-cricket-stands-there-the = No cricket stands there: the chimney has no side that looks up a slope. Move it off the ridge.
@@ -3236,8 +3236,8 @@ picture-choose-a-picture = Choose a picture…
 picture-choose-another = Choose another…
 picture-an-aerial-photo-or-a = An aerial photo or a sketch to draw over: a PNG or JPEG. Choose one, or drop it on the window.
 picture-reading-the-picture-broke-off = Reading the picture stopped partway: choose it again.
-picture-the-file-holds-another-picture = The file holds another picture than when it was laid here. Look whether it still lies right.
-picture-the-file-holds-a-picture = The file holds a picture of another shape than the one that was laid here, so it is not drawn.
+picture-the-file-holds-another-picture = The file holds a different picture from the one that was laid here. See whether it still lies right.
+picture-the-file-holds-a-picture = The file holds a picture of a different shape from the one that was laid here, so it is not drawn.
 picture-take-it-as-it-is = Take it as it is now
 picture-look-again = Look again
 picture-the-picture-is-being-read = The picture is being read…
@@ -3247,14 +3247,14 @@ picture-turn = Turn
 picture-scale = Scale
 picture-crop = Crop
 picture-drag-the-picture-or-move = Drag the picture, or move it with the arrow keys
-picture-drag-around-the-pictures-middle = Drag around the picture's middle; or click two points of a line that should run square
+picture-drag-around-the-pictures-middle = Drag around the picture's middle; or click two points of a line that should be square
 picture-click-two-points-whose-distance = Click two points whose distance you know, then type it
 picture-drag-over-the-part-that = Drag over the part that should show
 picture-length-on-the-ground = Length on the ground
 picture-make-the-line-square = Make the line square
 picture-turn-the-picture-so-that = Turn the picture so that the line runs due east–west or north–south
 picture-width = Width
-picture-how-wide-the-whole-picture = How wide the whole picture is on the ground. It keeps its aspect.
+picture-how-wide-the-whole-picture = How wide the whole picture is on the ground. It keeps its proportions.
 picture-turned-by = Turned by
 picture-degrees-clockwise = Degrees clockwise.
 picture-where-the-middle-of-the = Where the middle of the whole picture lies.
@@ -3266,8 +3266,8 @@ picture-from-the-right = From the right
 picture-from-the-bottom = From the bottom
 picture-show-all-of-it = Show all of it
 picture-take-it-away = Take it away
-picture-something-of-the-picture-must = Something of the picture must be left: type less.
-picture-the-picture-would-be-of = The picture would be of no sensible size: click two points farther apart.
+picture-something-of-the-picture-must = Some of the picture must be left: type less.
+picture-the-picture-would-be-of = The picture would not have a sensible size: click two points farther apart.
 picture-type-a-number-from-0 = Type a number from 0 to 100.
 picture-type-degrees-such-as-12 = Type degrees, such as 12.5.
 picture-lay-a-picture-under-the = lay a picture under the plan
@@ -3302,7 +3302,7 @@ picture-a-picture-of-pixels-cant = a picture of { $value } × { $value2 } pixels
 # $value (text)
 picture-the-picture-cant-be-written = the picture can't be written as PNG: { $value }
 
-picture-the-letters-of-the-picture = the letters of the picture can't be read
+picture-the-letters-of-the-picture = the picture's font can't be read
 
 # $value (text)
 # $value2 (text)
@@ -3639,7 +3639,7 @@ roof-has-of = { $side_words } has { $what } of { $value }: { $remedy }
 # $side_words (phrase)
 # $near (text)
 # $near2 (text)
-roof-the-overhangs-around-run-into = the overhangs around { $side_words } run into each other at x { $near } m, y { $near2 } m: make them narrower or draw the corner simpler
+roof-the-overhangs-around-run-into = the overhangs around { $side_words } run into each other at x { $near } m, y { $near2 } m: make them narrower or simplify the corner
 
 # $side_words (phrase)
 roof-nothing-slopes-over-the-part = nothing slopes over the part beside { $side_words }: give it, or a side near it, a pitch
@@ -3656,7 +3656,7 @@ roof-side-of = side { $side } of { $ring_words }
 
 # $corner (text)
 # $ring_words (phrase)
-roof-corner-of-is-no-usable = corner { $corner } of { $ring_words } is no usable number: enter it again
+roof-corner-of-is-no-usable = corner { $corner } of { $ring_words } is not a usable number: enter it again
 
 # $ring_words (text)
 roof-has-fewer-than-three-corners = { $ring_words } has fewer than three corners: draw at least three
@@ -3721,7 +3721,7 @@ rulebook-free-below-an-escape-window = Free below an escape window, at least
 rulebook-roof-integrated-is-exempt = Roof-integrated is exempt
 rulebook-least-pitch-for-shingles = Least pitch for shingles
 rulebook-one-underlayment-from = One underlayment from
-rulebook-cricket-behind-wider-than = Cricket behind wider than
+rulebook-cricket-behind-wider-than = Cricket behind what is wider than
 rulebook-side-flashing-to-a-valleys = Side flashing to a valley's line
 rulebook-side-flashing-to-a-hips = Side flashing to a hip's line
 rulebook-fire-class-where-a-lot = Fire class where a lot line is nearer than
@@ -3744,7 +3744,7 @@ rulebook-side-flashing-to-hips = Side flashing to hips
 rulebook-fire-class-near-a-lot = Fire class near a lot line
 
 # $part (text)
-rulebook-no-book-that-comes-with = no book that comes with the program has { $part }
+rulebook-no-book-that-comes-with = none of the books that come with the program has { $part }
 
 # $part (text)
 rulebook-this-rule-book-has-no-place = this rule book has no place for { $part }
@@ -3795,9 +3795,9 @@ rules-fasteners-of-the-array = Fasteners of the array
 rules-sprinklers-throughout = Sprinklers throughout
 rules-an-automatic-sprinkler-system-in = An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). It lets a larger array keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.
 rules-detached-nobody-lives-in-it = Detached, nobody lives in it
-rules-a-shed-or-carport-that = A shed or carport that stands by itself. Yes or no; a house is none. Source: IRC R324.6, exceptions.
+rules-a-shed-or-carport-that = A shed or carport that stands by itself. Yes or no; a house is not one. Source: IRC R324.6, exceptions.
 rules-streets-lie-to = Streets lie to
-rules-the-ways-in-which-a = The ways in which a street or driveway lies: degrees clockwise from north, or winds, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
+rules-the-ways-in-which-a = The directions in which a street or driveway lies: degrees clockwise from north, or compass points, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
 rules-no-roof-work = No roof work
 rules-who-of-the-fire-service = Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
 rules-listing-read-by = Who read listing
@@ -3808,7 +3808,7 @@ rules-the-least-width-of-the = The least width of the house in plan, a length; 2
 rules-how-far-the-eave-reaches = How far the eave reaches beyond the outer wall, in plan; 12 to 24 in are usual (from memory). It sets how far up an ice barrier goes. Source: measured on site; IRC R905.1.2.
 rules-wind-mph = Wind, mph
 rules-basic-wind-speed-for-the = Basic wind speed for the house's risk category, miles an hour, 3-second gust; often 105 to 120 inland and more by the coast (from memory). Source: the maps of ASCE/SEI 7, chapter 26, or the building department.
-rules-by-the-ground-upwind-b = By the ground upwind: B is town or wood, C open country, D flat by open water. Most houses in towns are B (from memory). Source: ASCE/SEI 7, section 26.7.
+rules-by-the-ground-upwind-b = By the ground upwind: B is town or woods, C open country, D flat ground by open water. Most houses in towns are B (from memory). Source: ASCE/SEI 7, section 26.7.
 rules-b-town-wood = B: town, wood
 rules-c-open-country = C: open country
 rules-d-open-water = D: open water
@@ -3829,17 +3829,17 @@ rules-what-the-sheathing-is-made = What the sheathing is made of; OSB or plywood
 rules-rafters-every = Rafters every
 rules-from-rafter-to-rafter-middle = From rafter to rafter, middle to middle; 16 or 24 in are usual (from memory). Source: measured from below.
 rules-its-state = Its state
-rules-what-state-the-deck-is = What state the deck is in, once somebody looked at it from below or after tear-off. Source: common practice, no source.
+rules-what-state-the-deck-is = What state the deck is in, once somebody has looked at it from below or after tear-off. Source: common practice, no source.
 rules-sound = sound
 rules-needs-repair = needs repair
 rules-metal-along-eaves-and-rakes = Metal along eaves and rakes that leads water off the deck. Source: IRC R905.2.8.5 (2018); seen on site.
 rules-there-and-stays = there, and stays
 rules-goes-on-with-this-job = goes on with this job
-rules-the-class-against-fire-of = The class against fire of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
+rules-the-class-against-fire-of = The fire class of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
 rules-law-asks = Class required
 rules-the-class-that-the-law = The class that the law asks for where the house stands; “no class” where it asks for none. Source: IRC R902.1 (2018); the building department.
 rules-lot-line = Lot line
-rules-from-the-nearest-edge-of = From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft a class against fire is asked. Source: IRC R902.1 (2018); the site plan.
+rules-from-the-nearest-edge-of = From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft, a fire class is required. Source: IRC R902.1 (2018); the site plan.
 rules-zones-of-wind-suction = Zones of wind suction
 rules-zones-of-components-and-cladding = Zones of components and cladding by ASCE/SEI 7, with the outward pressure in each: a screening, never a design. It needs wind, exposure, eave height and least width under House and place.
 
@@ -3877,7 +3877,7 @@ rules-from-a-file = From a file…
 rules-the-two-books-say-the = The two books say the same.
 rules-this-book = this book
 rules-the-other = the other
-rules-a-rule-that-is-off = A rule that is off is told in every report of what was not checked.
+rules-a-rule-that-is-off = A rule that is off is listed in every report under what was not checked.
 rules-type-a-share-such-as = Type a share, such as 33 % or 0.33.
 rules-choose-another-rule-book = choose another rule book
 rules-change-the-books-heading = change the book's heading
@@ -3909,7 +3909,7 @@ rules-how-far-it-can-be = How far it can be relied on
 rules-none-in-this-book = none in this book
 rules-no-limit-of-its-own = No limit of its own: modules must stay on the face and off the hole.
 rules-parts-of-this-book = Parts of this book
-rules-a-part-that-the-book = A part that the book does not have is not checked, and every report says so. A part that is put in comes with the numbers and sources of the program's own books: read them, and change what your place has amended.
+rules-a-part-that-the-book = A part that the book does not have is not checked, and every report says so. A part that is put in comes with the numbers and sources of the program's own books: read them, and change what your jurisdiction has amended.
 rules-puts-this-part-in-as = Puts this part in as the program's own books have it
 rules-takes-this-part-out-what = Takes this part out: what it asks is no longer checked
 
@@ -4006,7 +4006,7 @@ rules-all-that-holds-the-array = All that holds the array are screws in the deck
 rules-modules-hook-into-the-row = Modules hook into the row below
 rules-the-row-below-holds-a = The row below holds a module; where nothing is below, nothing holds it.
 rules-rows-and-base-rail-are = Rows and base rail are laid as the kit says
-rules-modules-interlock-only-in-the = Modules interlock only in the ways that they were made for, and a rail between courses can't be flashed.
+rules-modules-interlock-only-in-the = Modules interlock only in the ways they were made for, and a rail between courses can't be flashed.
 rules-the-reveal-is-within-the = The reveal is within the kit's range
 rules-modules-need-room-to-grow = Modules need room to grow in the sun, and seals a gap that they can close.
 rules-blocks-leave-room-for-each = Blocks leave room for each other's flashing
@@ -4016,7 +4016,7 @@ rules-side-flashing-of-two-blocks = Side flashing of two blocks must not overlap
 rules-whose-outline-does-not-hold = { $face_of }, whose outline does not hold together. Mend the outline first
 
 # $rests (text)
-rules-face-which-is-gone-its = face { $rests }, which is gone: its side of the house has no roof there now. Put the block on another face, or bring the face back
+rules-face-which-is-gone-its = face { $rests }, which is gone: that side of the house has no roof now. Put the block on another face, or bring the face back
 
 rules-a-face-that-the-job = a face that the job does not have. Put the block on another face
 rules-an-outline-with-defects = an outline with defects
@@ -4266,15 +4266,15 @@ rules-on-where-the-place-has = On { $names } ({ $pitch }), where the place has i
 rules-the-ridge-is-clear-for = The ridge is clear for the fire service
 rules-fire-fighters-open-the-roof = Fire fighters open the roof along the ridge to let heat and smoke out.
 rules-two-pathways-lead-to-the = Two pathways lead to the ridge, on separate planes
-rules-who-works-on-a-roof = Who works on a roof needs a way up, and another way down.
+rules-who-works-on-a-roof = Anyone who works on a roof needs a way up, and another way down.
 rules-each-plane-with-modules-has = Each plane with modules has a pathway
 rules-whoever-must-reach-the-array = Whoever must reach the array or the ridge above it needs a way up beside it.
 rules-one-pathway-is-on-a = One pathway is on a street or driveway side
-rules-a-ladder-is-raised-where = A ladder is raised where an engine can stand.
+rules-a-ladder-is-raised-where = A ladder is raised where a fire engine can stand.
 rules-a-hip-or-valley-between = A hip or valley between modules is clear
 rules-a-hip-between-two-arrays = A hip between two arrays is a way up, and a valley a way along.
 rules-the-roof-below-an-escape = The roof below an escape window is free
-rules-who-climbs-out-of-a = Who climbs out of a window, and who comes to help, needs a way on the roof below it.
+rules-who-climbs-out-of-a = Anyone who climbs out of a window, or comes to help, needs a way on the roof below it.
 
 # $near (text)
 rules-in-plan = { $near } in plan
@@ -4410,8 +4410,8 @@ rules-stands-over-by-hand = { $what } stands { $length } over { $edge }: it is f
 rules-over-the-edge = { $length } over { $edge }
 
 rules-on-one-plane = on one plane
-rules-what-was-decided-for-a = What was decided for a side has its side
-rules-a-kind-that-was-set = A kind that was set by hand, or a tape's reading, is of one side of a face and never of another.
+rules-what-was-decided-for-a = What was decided for a side still has that side
+rules-a-kind-that-was-set = A kind that was set by hand, or a tape reading, belongs to one side of a face and never to another.
 rules-geometry-the-outline-has-no = geometry: the outline has no such side any more
 
 # $count (number)
@@ -4429,7 +4429,7 @@ rules-and = { $kinds }, and { $tape }
 
 # $sentence (text)
 # $lost (text)
-rules-counts-for-nothing-since-the = { $sentence }: { $lost } counts for nothing, since the outline has no such side any more. Set it again where it belongs.
+rules-counts-for-nothing-since-the = { $sentence }: { $lost } no longer counts, since the outline has no such side any more. Set it again where it belongs.
 
 rules-sides-that-are-gone = sides that are gone
 rules-sides-of-the-outline = sides of the outline
@@ -4460,10 +4460,10 @@ rules-no-cricket = no cricket
 
 # $corner (text)
 # $ring_name (phrase)
-rules-corner-of-is-at-no = corner { $corner } of { $ring_name } is at no place within 100 km. Set it again
+rules-corner-of-is-at-no = corner { $corner } of { $ring_name } has no position within 100 km. Set it again
 
 # $ring_name (text)
-rules-has-less-than-three-corners = { $ring_name } has less than three corners. Draw the rest
+rules-has-less-than-three-corners = { $ring_name } has fewer than three corners. Draw the rest
 
 # $corner (text)
 # $ring_name (phrase)
@@ -4477,7 +4477,7 @@ rules-the-outline-folds-over-itself = the outline folds over itself. Move a corn
 # $ring_name (text)
 rules-does-not-lie-inside-the = { $ring_name } does not lie inside the face. Move it in or take it away
 
-rules-a-corner-at-no-place = a corner at no place
+rules-a-corner-at-no-place = a corner without a position
 rules-too-few-corners = too few corners
 rules-a-repeated-corner = a repeated corner
 rules-no-area = no area
@@ -4528,7 +4528,7 @@ rules-wide-penetrations-have-a-cricket = Wide penetrations have a cricket behind
 rules-water-and-snow-pile-up = Water and snow pile up behind what is wide, and find their way in.
 rules-eaves-and-rakes-have-a = Eaves and rakes have a drip edge
 rules-without-it-water-runs-back = Without it water runs back under the shingles and rots the edge of the deck.
-rules-array-and-covering-have-the = Array and covering have the class against fire that is asked
+rules-array-and-covering-have-the = Array and covering have the fire class that is required
 rules-burning-brands-from-a-fire = Burning brands from a fire next door must not set the roof on fire.
 rules-the-deck-is-sound-before = The deck is sound before an array goes on it
 rules-screws-hold-only-in-firm = Screws hold only in firm wood, and nobody gets at the deck again for decades.
@@ -4682,7 +4682,7 @@ rules-the-rule-book-has-no-such = the rule book has no such limit
 rules-the-rule-book-does-not-go-into = the rule book does not go into wind
 rules-the-job-does-not-say = the job does not say what state the deck is in
 rules-the-job-does-not-say-whether = the job does not say whether there is a drip edge
-rules-the-job-does-not-say-which = the job does not say which class the law asks for, nor how far the lot line is
+rules-the-job-does-not-say-which = the job does not say which fire class the law requires, nor how far the lot line is
 rules-the-job-does-not-say-on = the job does not say on which side the street or driveway lies
 
 # $names (text)
@@ -4693,7 +4693,7 @@ rules-what-it-is-made-of = what it is made of
 rules-how-far-apart-the-rafters = how far apart the rafters are
 rules-what-state-the-deck-is-in = what state the deck is in
 rules-whether-there-is-a-drip = whether there is a drip edge
-rules-the-class-against-fire = the class against fire
+rules-the-class-against-fire = the fire class
 rules-where-the-street-lies = where the street lies
 rules-basic-wind-speed = basic wind speed
 rules-eave-height = eave height
@@ -4741,26 +4741,26 @@ rules-the-wind-is-not-worked = the wind is not worked out
 # $screw (text)
 # $pounds (text)
 # $a_foot (text)
-rules-lb-each-a-foot = { $screw }: { $pounds } lb each, { $a_foot } a foot
+rules-lb-each-a-foot = { $screw }: { $pounds } lb each, { $a_foot } at each foot
 
 # $what (text)
 # $pounds (text)
-rules-lb-a-foot-no-foot = { $what }: { $pounds } lb a foot, no foot holds more
+rules-lb-a-foot-no-foot = { $what }: { $pounds } lb at each foot, and no foot holds more
 
 # $what (text)
 rules-the-listing-says-nothing-ask = { $what }: the listing says nothing, ask the maker before you rely on this
 
 # $what (text)
 # $pounds (text)
-rules-lb-a-foot-which-helps = { $what }: { $pounds } lb a foot, which helps and is counted for nothing
+rules-lb-a-foot-which-helps = { $what }: { $pounds } lb at each foot, which helps but is not counted
 
 # $what (text)
-rules-the-listing-says-nothing-counted = { $what }: the listing says nothing, counted for nothing
+rules-the-listing-says-nothing-counted = { $what }: the listing says nothing, not counted
 
 # $join (text)
 rules-load-path-by-the-kits = Load path by the kit's listing: { $join }.
 
-rules-the-kit-says-nothing-of = The kit says nothing of what holds its modules down: only the fastener that was typed is counted.
+rules-the-kit-says-nothing-of = The kit does not say what holds its modules down: only the fastener that was typed in is counted.
 
 # $sentence (text)
 # $zone (text)
@@ -4769,7 +4769,7 @@ rules-the-kit-says-nothing-of = The kit says nothing of what holds its modules d
 # $pounds (text)
 # $holds (text)
 # $path (text)
-rules-reaches-zone-psf-outward-lb = { $sentence } reaches zone { $zone } ({ $figure }): { $psf } psf outward, { $pounds } lb on a fastener, which is said to hold { $holds } lb. Keep out of the edge zones, or set more fasteners: the order counts those that hold. { $path } Have it designed by a licensed engineer.
+rules-reaches-zone-psf-outward-lb = { $sentence } reaches zone { $zone } ({ $figure }): { $psf } psf outward, { $pounds } lb on a fastener, which is said to hold { $holds } lb. Keep modules out of the edge zones, or set more fasteners: the order counts those that hold. { $path } Have it designed by a licensed engineer.
 
 # $pounds (text)
 rules-lb-a-fastener = { $pounds } lb a fastener
@@ -4867,14 +4867,14 @@ sheets-short-dashes = Short dashes
 sheets-heavy-dots = Heavy dots
 sheets-dash-with-two-short-ones = Dash with two short ones
 sheets-light-dots = Light dots
-sheets-the-letters-of-the-sheet = the letters of the sheet can't be read
-sheets-a-page-cant-hold-its = a page can't hold its caution and anything beside it
+sheets-the-letters-of-the-sheet = the sheet's font can't be read
+sheets-a-page-cant-hold-its = a page has no room for its caution and anything else
 
 # $value (text)
 sheets-the-sheet-could-not-be = the sheet could not be written: { $value }
 
 sheets-no-face-is-drawn-yet = no face is drawn yet
-sheets-this-output-is-no-text = this output is no text: it is written to a file
+sheets-this-output-is-no-text = this output is not text: it is written to a file
 
 # $value (text)
 sheets-the-report-could-not-be = the report could not be written: { $value }
@@ -4965,7 +4965,7 @@ start-what-do-you-want = What do you want to do?
 ## The house in space and the sun
 
 solid-house = House
-solid-drag-to-turn-the-house = Drag to turn the house, with Shift to slide it; the wheel comes nearer. A click holds what is there.
+solid-drag-to-turn-the-house = Drag to turn the house, with Shift to slide it; the wheel moves nearer. A click selects what is there.
 solid-the-house-in-space-drag = The house in space: drag to turn, wheel to come nearer
 solid-save-picture = Save picture…
 solid-the-picture-could-not-be = The picture could not be written
@@ -4996,17 +4996,17 @@ solid-leave-esc = Leave  (Esc)
 solid-what-it-covers = What it covers
 solid-what-it-costs = What it costs
 solid-to-be-quoted = To be quoted
-solid-as-planned-today-the-written = As planned today; the written offer counts. What it yields and saves is not worked out here.
+solid-as-planned-today-the-written = As planned today; the written quote counts. What it yields and saves is not worked out here.
 solid-not-ready-to-build-these = Not ready to build: these findings are open
 solid-waived-accepted-all-the-same = Waived: accepted all the same
 solid-bare-cost-no-overhead-and = Bare cost: no overhead and no profit is in it
 solid-show-the-bare-cost-all = Show the bare cost all the same
 solid-good-to-know = Good to know
-solid-this-is-a-plan-not = This is a plan, not an offer and not a permit. The layout is confirmed on your roof and by the local building office.
+solid-this-is-a-plan-not = This is a plan, not a quote and not a permit. The layout is confirmed on your roof and by the local building office.
 solid-a-licensed-engineer-looks-at = A licensed engineer looks at the structure where that is required; a licensed electrician connects the array.
 solid-please-stay-off-the-roof = Please stay off the roof. Modules are live whenever light falls on them.
-solid-full-screen-in-large-type = Full screen, in large type, without anything that is only for the office
-solid-write-the-picture-as-it = Write the picture as it is looked at to a PNG file
+solid-full-screen-in-large-type = Full screen, in large type, without what is only for the office
+solid-write-the-picture-as-it = Write the picture as you see it to a PNG file
 
 # $from (text)
 solid-seen-from-the = Seen from the { $from }
@@ -5043,7 +5043,7 @@ solid-modules-on-faces = { $plan ->
 
 # $job (number)
 # $with_modules_or_none (text)
-solid-this-machine-cant-draw-the = This machine can't draw the house just now. It has { $job ->
+solid-this-machine-cant-draw-the = This machine can't draw the house at the moment. It has { $job ->
         [one] { $job } face and
        *[other] { $job } faces and
     } { $with_modules_or_none }; the plan and the view of one face show them.
@@ -5099,10 +5099,10 @@ solid-of-the-roof = of the roof
 solid-latitude-longitude-degrees-from-90 = latitude { $latitude }, longitude { $longitude }: give degrees from -90 to 90 and from -180 to 180
 
 # $value (text)
-solid-is-no-day-that-the = { $value } is no day that the sun's place is known for: years -2000 to 6000
+solid-is-no-day-that-the = { $value } is not a day that the sun's position is known for: years -2000 to 6000
 
 # $value (text)
-solid-the-suns-place-cant-be = the sun's place can't be worked out: { $value }
+solid-the-suns-place-cant-be = the sun's position can't be worked out: { $value }
 
 solid-no-noon-on-this-day = no noon on this day
 
@@ -5168,7 +5168,7 @@ takeoff-put-on-the-order-by = put on the order by hand
 # $places (text)
 takeoff-longer-than-any-stick-and = { $part }, { $part2 }: longer than any stick, and the kit allows no splice: { $places }. It is counted as if it were spliced; order a longer stick or ask the maker.
 
-takeoff-the-overhang-of-the-eaves = The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of the roof. Say the overhang, and the barrier reaches as much farther up.
+takeoff-the-overhang-of-the-eaves = The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of the roof. Give the overhang, and the barrier reaches that much farther up.
 takeoff-the-price-list-does-not = The price list does not say what sales tax is: none is in the total.
 takeoff-the-price-list-does-not-say = The price list does not say what delivery costs: none is in the total.
 
@@ -5177,13 +5177,13 @@ takeoff-stock-in-hand-the-kit = Stock in hand: the kit has no part { $left }.
 
 # $part (text)
 # $amount (text)
-takeoff-stock-in-hand-is-not = Stock in hand: { $part } is not counted in what the warehouse list gives, { $amount }: it is left out.
+takeoff-stock-in-hand-is-not = Stock in hand: { $part } is not counted in the unit that the warehouse list gives, { $amount }: it is left out.
 
 # $a_foot (text)
 # $zone (text)
 # $modules (text)
 # $name (text)
-takeoff-wind-a-screening-fasteners-a = Wind, a screening: { $a_foot } fasteners a foot in zone { $zone } on { $modules } of the modules of block { $name }. What is more than the kit's is on the order. The findings tell the load path, part by part. By a licensed engineer.
+takeoff-wind-a-screening-fasteners-a = Wind, a screening: { $a_foot } fasteners at each foot in zone { $zone } on { $modules } of the modules of block { $name }. Those beyond the kit's own are on the order. The findings give the load path, part by part. Have it designed by a licensed engineer.
 
 takeoff-left-head-corner = left head corner
 takeoff-right-head-corner = right head corner
@@ -5351,7 +5351,7 @@ takeoff-need-order-2 = {"  "}{ $plain }  { $plain2 }  need { $need_words }  orde
 takeoff-at = {"  "}at { $price } = { $cost } { $plain }
 
 # $price (text)
-takeoff-at-too-many-to-reckon = {"  "}at { $price }: too many to reckon a cost
+takeoff-at-too-many-to-reckon = {"  "}at { $price }: too many to work out a cost
 
 takeoff-no-price = {"  "}NO PRICE
 
@@ -6139,7 +6139,7 @@ packages-anchor =
 
 tape-face-from-measurements = Face from measurements…
 tape-from-measurements = From measurements…
-tape-type-what-a-tape-said = Type what a tape said on the deck: sides, diagonals, pitch
+tape-type-what-a-tape-said = Type what the tape read on the deck: sides, diagonals, pitch
 tape-form = Form
 tape-triangle = Triangle
 tape-parallelogram = Parallelogram
@@ -6156,10 +6156,10 @@ tape-by-a-level = by a level
 tape-pitch-as-typed = Pitch as typed
 tape-or-12-over-24 = 6:12, 26.6°, 50%, or 12" over 24"
 tape-rise = Rise
-tape-hold-the-level-level-with = Hold the level level with one end on the deck: from its other end straight down to the deck.
+tape-hold-the-level-level-with = Hold the level level, with one end on the deck: the distance from its other end straight down to the deck.
 tape-length-of-the-level = Length of the level
 tape-spread-at-most = Correct at most
-tape-readings-that-are-corrected-by = Readings that are corrected by more than this make no face; 1" for a face of a house is common practice, no source.
+tape-readings-that-are-corrected-by = Readings that need more correction than this make no face; 1" for a face of a house is common practice, no source.
 tape-lay-it = Lay it
 tape-beside-the-roof = beside the roof
 tape-to-join-it-to-a = To join it to a face, select a side of that face on the drawing; then choose here which side meets it.
@@ -6185,7 +6185,7 @@ tape-nothing-checks-these-readings-one = Nothing checks these readings: one more
 tape-the-readings-agree = The readings agree.
 
 # $closing_error (text)
-tape-the-readings-miss-by-at = The readings miss by { $closing_error } at most. It is spread over all of them (least squares, each weighing the same).
+tape-the-readings-miss-by-at = The readings miss by { $closing_error } at most. It is spread over all of them (least squares, all with the same weight).
 
 # $name (text)
 tape-if-one-was-misread-it = If one was misread, it is most likely: { $name }.
@@ -6216,7 +6216,7 @@ tape-must-be-more-than-0 = { $value } must be more than 0 and less than 1 km
 # $value (text)
 tape-corner-is-held-by-too = corner { $value } has too few readings: tape another diagonal to it from a corner that has enough
 
-tape-these-sides-could-lean-either = these sides could lean either way: tape a diagonal too
+tape-these-sides-could-lean-either = these sides could lean either way: tape a diagonal as well
 
 # $of (text)
 # $is (text)
@@ -6236,9 +6236,9 @@ tape-these-lengths-make-a-face = these lengths make a face that folds over itsel
 desk-drawing = Drawing
 desk-panes = Panes
 desk-next-pane = Next pane
-desk-next-pane-help = Give the keyboard to the next pane: the drawing, then what is open beside it.
+desk-next-pane-help = Move the keyboard to the next pane: the drawing, then what is open beside it.
 desk-previous-pane = Previous pane
-desk-previous-pane-help = Give the keyboard to the pane before.
+desk-previous-pane-help = Move the keyboard to the pane before.
 desk-close-pane = Close this pane
 desk-close-pane-help = Close the pane that has the keyboard. The drawing stays.
 desk-own-window = Own window
@@ -6305,7 +6305,7 @@ command-nearer = Look at the drawing from nearer.
 command-farther = Look at the drawing from farther away.
 command-larger = Draw words, buttons and fields larger, up to three times.
 command-smaller = Draw words, buttons and fields smaller.
-command-usual-size = Draw words, buttons and fields as large as at first.
+command-usual-size = Draw words, buttons and fields at their usual size.
 command-start-page = Go on with a job that was open lately, or begin another one.
 command-hold-all = Select every block and penetration, to move or delete them together.
 command-copy-picture = Put the drawing on the clipboard as you see it.
@@ -6319,11 +6319,11 @@ command-align = Line the selected block up with the nearest one.
 command-roof-report = Areas, pitches and edge lengths of the roof, to order shingles by.
 command-coursing = Set the exposure and the first course of a face.
 command-fit-up = Enter the deck as measured, and find the line and reveal that fit it.
-command-lines = Shows in a corner of the drawing what each kind of line stands for.
+command-lines = Show in a corner of the drawing what each kind of line stands for.
 command-pathways = Show the ways kept clear for the fire service.
 command-feet-inches = Show lengths in feet, inches and sixteenths.
 command-metric = Show lengths in metres and millimetres.
-command-language = Say everything in this language.
+command-language = Show everything in this language.
 command-theme = Switch between a dark window and a light one.
 command-lesson = Learn the program on a first job, one step at a time.
 command-leave-lesson = Close the steps; the job stays.
@@ -6401,7 +6401,7 @@ window-find-a-command = Find…
 window-what-to-do = What to do, or where to go
 window-type-a-word-of-what = A command, a face, a part, a block, a pipe
 window-no-command-has-these-words = Nothing has these words. Try one of them alone.
-window-there-is-nothing-that-this = There is nothing that this could be done to at present.
+window-there-is-nothing-that-this = There is nothing to do this to at present.
 window-ok = OK
 window-cancel = Cancel
 window-nudge-by-1-in = Nudge by 1 in
@@ -6450,7 +6450,7 @@ window-in-line-with-a-corner = in line with a corner
 window-closes-the-face = back at the first corner: done
 window-in-the-middle-of-the = in the middle of the face
 window-point-where-the-side-should = Point where the side should go, then press Enter.
-window-a-side-is-longer-than = A side is longer than 0.
+window-a-side-is-longer-than = A side must be longer than 0.
 window-an-outline-has-at-least = An outline has at least three corners: click another one.
 window-these-corners-lie-on-one = These corners lie on one line and make no outline: take one back.
 window-a-hole-lies-inside-one = A hole lies inside one face, a courtyard inside the walls of one part: take corners back until all are.
@@ -6481,16 +6481,16 @@ window-crew-notes = Crew notes
 window-units = Units
 window-a-name-is-needed = A name is needed.
 window-type-a-whole-number-from = Type a whole number from 1 to 1000.
-window-rise-in-12-of-run = Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) will do too.
+window-rise-in-12-of-run = Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) works too.
 window-downslope = Downslope
 window-the-way-that-water-runs = The way that water runs: degrees clockwise from north, or N, NE, E …
-window-height-of-the-face-at = Height of the face at its lower left corner, above any level that is the same for the whole job.
+window-height-of-the-face-at = Height of the face at its lower left corner, above a level that is the same for the whole job.
 window-how-much-of-each-course = How much of each course is to the weather, up the slope. Usually 5" or 5 5/8" (common practice, no source).
 window-first-course-line = First course line
 window-from-the-eave-up-to = From the eave up to the first course line.
 window-sides-true-length = Sides, true length
 window-worked-out-from-the-roof = worked out from the roof
-window-the-kind-follows-from-the = The kind follows from the faces. Choose one here only where the roof is otherwise.
+window-the-kind-follows-from-the = The kind follows from the faces. Choose one here only where the roof is different.
 window-the-outline-folds-over-itself = The outline folds over itself or has no area: drag its corners apart, or undo.
 window-east = East
 window-north = North
@@ -6528,7 +6528,7 @@ window-a-locked-block-stays-where = A locked block stays where it is when an arr
 window-quantities = Quantities
 window-nothing-to-order-yet-place = Nothing to order yet: place a block, and its parts are counted here.
 window-accepted-by-a-person = Accepted by a person
-window-do-this-undo-takes-it = Do this; undo takes it back. It was tried: fewer findings of this weight, and no new one.
+window-do-this-undo-takes-it = Do this; undo takes it back. It was tried: it leaves fewer findings of this weight, and no new one.
 window-looking-for-a-fix = Looking for a fix…
 window-no-fix-was-found-among = No fix was found among moves, rows, modules and pathways.
 window-no-single-step-clears-it = No single step clears it and keeps as many modules; together these do:
@@ -6553,9 +6553,9 @@ window-path-of-the-file = Path of the file
 window-replace-it = Replace it
 window-type-where-the-file-is = Type where the file is, such as /home/me/jobs/alder-court.chalk.json.
 window-this-is-a-folder-add = This is a folder: add a file name.
-window-there-is-a-file-of = There is a file of this name. Press “Replace it” to write over it.
+window-there-is-a-file-of = There is already a file with this name. Press “Replace it” to write over it.
 window-unsaved-work-was-kept = Unsaved work was kept
-window-the-program-did-not-end = The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.
+window-the-program-did-not-end = The program did not close properly last time. It kept a copy of what was not saved; the job files themselves are as they were.
 window-open-this-copy = Open this copy
 window-delete-it = Delete it
 window-ask-again-next-time = Ask again next time
