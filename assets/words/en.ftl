@@ -618,7 +618,7 @@ commandline-by-the-command-line = command line
 
 commandline-examples-of-edits = Examples of edits:
 commandline-how-edits-name-things =
-    Things are named by number or name, corners and sides count from 1, a number without a unit is in metres. A session drawn in the window can be
+    Things are named by number or name, corners and sides count from 1, a number without a unit is in meters. A session drawn in the window can be
     saved as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
 
 # $slope (text)
@@ -901,7 +901,7 @@ common-block-3 = block { $block }
 
 common-the-job = the job
 common-roofing = Roofing
-common-labour = Labour
+common-labour = Labor
 common-chimney-2 = chimney
 common-ice-barrier = Ice barrier
 common-row = row
@@ -1444,7 +1444,7 @@ fill-on-all-faces-taken-from = { $number }{ $stays } on all faces, taken from th
 # $base_words (text)
 fill-one-grid = one grid, { $base_words }
 
-fill-flashing-by-the-metre-and = ; flashing by the metre and by the corner, before whole packages
+fill-flashing-by-the-metre-and = ; flashing by the meter and by the corner, before whole packages
 
 # $sets (text)
 # $ruled_out (text)
@@ -1534,7 +1534,7 @@ fill-one-grid-by-worth-a = one grid by worth, a module { $value }, { $base_words
 # $sets (text)
 # $ruled_out (text)
 # $finished (text)
-fill-one-grid-at-every-offset-every = one grid at every offset, every upper module carried by the one below it, from one base line; { $sets } different sets of places, the best choice from each; { $ruled_out } ranges of offsets ruled out by a bound; flashing by the metre and by the corner, before whole packages{ $finished }
+fill-one-grid-at-every-offset-every = one grid at every offset, every upper module carried by the one below it, from one base line; { $sets } different sets of places, the best choice from each; { $ruled_out } ranges of offsets ruled out by a bound; flashing by the meter and by the corner, before whole packages{ $finished }
 
 ## The reveal and what closes a run
 
@@ -2030,18 +2030,18 @@ formats-there-is-no-house-to = there is no house to write yet: draw a face first
 formats-the-house-is-larger-than = the house is larger than a glTF file can be
 
 # $value (text)
-formats-its-coordinates-are-degrees-turn = its coordinates are degrees ({ $value }): turn it into a national grid in metres first
+formats-its-coordinates-are-degrees-turn = its coordinates are degrees ({ $value }): turn it into a national grid in meters first
 
 # $value (text)
-formats-its-coordinates-stretch-lengths-by = its coordinates ({ $value }) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first
+formats-its-coordinates-stretch-lengths-by = its coordinates ({ $value }) stretch lengths by more than 2 in 1,000: turn it into a national grid in meters first
 
 # $value (text)
-formats-its-reference-system-is-not = its reference system { $value } is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list
+formats-its-reference-system-is-not = its reference system { $value } is not known here, so nobody can say how long its lengths are: turn it into a national grid in meters of the EPSG list
 
 # $value (text)
-formats-it-names-no-reference-system = it names no reference system, and its largest building is { $value } across: that is degrees, not metres; turn it into a national grid in metres first
+formats-it-names-no-reference-system = it names no reference system, and its largest building is { $value } across: that is degrees, not meters; turn it into a national grid in meters first
 
-formats-the-file-names-no-reference = The file names no reference system: its lengths were taken as metres. Check one against the house.
+formats-the-file-names-no-reference = The file names no reference system: its lengths were taken as meters. Check one against the house.
 
 # $factor (text)
 # $factor2 (text)
@@ -2591,7 +2591,7 @@ kit-parts-laps-lies-over-but = parts[{ $index }].laps: { $part } lies over { $un
 kit-parts-laps-there-is-no = parts[{ $index }].laps: there is no part { $under } among the parts
 
 kit-laying-joints-must-name-at = laying.joints must name at least one of "free", "aligned" and "half-lapped"
-kit-laying-base-rail-above-course = laying.base_rail: above_course_from and above_course_to must rise, within a metre of the course line
+kit-laying-base-rail-above-course = laying.base_rail: above_course_from and above_course_to must rise, within a meter of the course line
 kit-tear-off = Tear-off
 kit-deck = Deck
 kit-dry-in = Dry-in
@@ -2719,7 +2719,7 @@ lesson-pitch = pitch
 lesson-rise-in-12-of-run = Rise in 12 of run: at 6:12 a roof rises 6 in over 12 in of plan.
 lesson-the-sloping-edge-of-a = The sloping edge of a face at a gable.
 lesson-reveal = reveal
-lesson-the-gap-between-neighbouring-modules = The gap between neighbouring modules.
+lesson-the-gap-between-neighbouring-modules = The gap between neighboring modules.
 lesson-the-level-line-at-the = The level line at the top where two faces meet.
 lesson-setback = setback
 lesson-how-far-modules-stay-away-from = How far modules stay away from an edge.
@@ -2783,7 +2783,7 @@ order-pin = Pin
 order-pin-help = Count changes from this moment until you unpin, even when the order was closed in between
 order-since-looked = since you last looked
 order-since-pinned = since the pinned moment
-order-totals-shown = Show how the total adds up: by stage of work, by group, materials and labour
+order-totals-shown = Show how the total adds up: by stage of work, by group, materials and labor
 order-lines-of-the-order = Lines of the order
 order-walk-rows = Walk the rows of the order
 order-walk-keys = Up, Down, Page Up, Page Down; Enter opens a line
@@ -3613,7 +3613,7 @@ report-wind-kind = { $wind } { $kind }
 
 # $near (text)
 # $near2 (text)
-roof-roofs-cant-be-told-apart = roofs can't be told apart near x { $near } m, y { $near2 } m: move a corner there by a few millimetres
+roof-roofs-cant-be-told-apart = roofs can't be told apart near x { $near } m, y { $near2 } m: move a corner there by a few millimeters
 
 roof-a-rise-in-12 = a rise in 12
 roof-a-level-side-never-closes = a level side never closes over the footprint; give it a pitch or make it a gable
@@ -3648,7 +3648,7 @@ roof-nothing-slopes-over-the-part = nothing slopes over the part beside { $side_
 # $near2 (text)
 # $corner (text)
 # $ring_words (phrase)
-roof-the-roof-cant-be-worked = the roof can't be worked out near x { $near } m, y { $near2 } m, by corner { $corner } of { $ring_words }: move that corner by a few millimetres
+roof-the-roof-cant-be-worked = the roof can't be worked out near x { $near } m, y { $near2 } m, by corner { $corner } of { $ring_words }: move that corner by a few millimeters
 
 # $side (text)
 # $ring_words (phrase)
@@ -3802,7 +3802,7 @@ rules-no-roof-work = No roof work
 rules-who-of-the-fire-service = Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
 rules-listing-read-by = Who read listing
 rules-who-read-the-listing-by = Who read the listing by which this roof-integrated array is exempt from fire access, and when; empty where nobody did. Source: the product's listing, and the edition adopted where the house stands.
-rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one storey, 18 ft on two (from memory). Source: measured on site.
+rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one story, 18 ft on two (from memory). Source: measured on site.
 rules-least-width = Least width
 rules-the-least-width-of-the = The least width of the house in plan, a length; 24 to 40 ft are usual (from memory). It sets how wide the strips of high wind suction are. Source: measured on site; ASCE/SEI 7, chapter 30.
 rules-how-far-the-eave-reaches = How far the eave reaches beyond the outer wall, in plan; 12 to 24 in are usual (from memory). It sets how far up an ice barrier goes. Source: measured on site; IRC R905.1.2.
@@ -3835,7 +3835,7 @@ rules-needs-repair = needs repair
 rules-metal-along-eaves-and-rakes = Metal along eaves and rakes that leads water off the deck. Source: IRC R905.2.8.5 (2018); seen on site.
 rules-there-and-stays = there, and stays
 rules-goes-on-with-this-job = goes on with this job
-rules-the-class-against-fire-of = The fire class of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
+rules-the-class-against-fire-of = The fire class of the covering beyond the array; most fiberglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
 rules-law-asks = Class required
 rules-the-class-that-the-law = The class that the law asks for where the house stands; “no class” where it asks for none. Source: IRC R902.1 (2018); the building department.
 rules-lot-line = Lot line
@@ -3861,7 +3861,7 @@ rules-type-a-number-such-as = Type a number, such as 115.
 # $most (text)
 rules-type-a-number-from-to = Type a number from { $least } to { $most }.
 
-rules-this-length-cant-be-right = This length can't be right: it must be 0 or more and below 10 000 ft.
+rules-this-length-cant-be-right = This length can't be right: it must be 0 or more and below 10,000 ft.
 rules-the-rule-book-could-not = The rule book could not be saved
 rules-book = Book
 rules-based-on = Based on
@@ -4347,7 +4347,7 @@ rules-has-no-ridge-and-no = { $on } has no ridge, and no plane beside it has one
 rules-a-pathway-wide-from-the = a pathway { $width } wide from the lowest edge to the ridge
 
 # $ways (text)
-rules-no-pathway-lies-on-the = No pathway lies on the street or driveway side ({ $ways }). Leave one on a plane that falls towards it, or along the edge of the roof on that side.
+rules-no-pathway-lies-on-the = No pathway lies on the street or driveway side ({ $ways }). Leave one on a plane that falls toward it, or along the edge of the roof on that side.
 
 rules-none-on-that-side = none on that side
 rules-one-on-that-side = one on that side
@@ -4945,7 +4945,7 @@ sheets-l-a-rpage-p-of = &L&A&RPage &P of &N
 sheets-amounts-in-planning-aid-only = { $prices }, { $date }. Amounts in { $currency }. Planning aid only: see the last sheet.
 
 sheets-cost-by-stage = Cost by stage
-sheets-goods-and-labour = Goods and labour
+sheets-goods-and-labour = Goods and labor
 sheets-job = Job
 sheets-currency = Currency
 sheets-not-ordered = Not ordered
@@ -6322,7 +6322,7 @@ command-fit-up = Enter the deck as measured, and find the line and reveal that f
 command-lines = Show in a corner of the drawing what each kind of line stands for.
 command-pathways = Show the ways kept clear for the fire service.
 command-feet-inches = Show lengths in feet, inches and sixteenths.
-command-metric = Show lengths in metres and millimetres.
+command-metric = Show lengths in meters and millimeters.
 command-language = Show everything in this language.
 command-theme = Switch between a dark window and a light one.
 command-lesson = Learn the program on a first job, one step at a time.
@@ -6516,7 +6516,7 @@ window-along-the-eave-2 = Along the eave.
 window-modules-lie = Modules lie
 window-long-side-along-the-eave = long side along the eave
 window-long-side-up-the-slope = long side up the slope
-window-the-gap-between-neighbouring-modules = The gap between neighbouring modules; the kit gives its range.
+window-the-gap-between-neighbouring-modules = The gap between neighboring modules; the kit gives its range.
 window-on-face = On face
 window-from-the-left-end-of = From the left end of the face to the block's left edge, on the slope.
 window-up-from-the-eave = Up from the eave
