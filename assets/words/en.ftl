@@ -27,7 +27,7 @@ arrange-on-all-faces-that-are = On all faces that are filled together, with thos
 arrange-as-2 = As
 arrange-compact-as-can-be = compact as can be
 arrange-cheap-as-can-be = cheap as can be
-arrange-the-faces-that-are-ticked = The faces that are ticked in the list, one after the other.
+arrange-the-faces-that-are-ticked = The faces that are checked in the list, one after the other.
 arrange-no-layout-found-yet = No layout found yet.
 arrange-drawn-on-the-roof-not = Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.
 arrange-looking-for-what-holds-it = Looking for what holds it back…
@@ -745,7 +745,7 @@ commandline-help-writes-the-job-with-these = Writes the job with these prices, t
 commandline-help-a-job-file = A job file.
 commandline-help-another-one-a-later-version = The other job, such as a later version of the same one.
 commandline-help-price-lists-json-csv-or = Price lists: JSON, CSV or workbooks.
-commandline-help-text-is-the-claim-csv = text is the claim, csv the pallet list to fill in; pdf is the pallet list to tick and claim-pdf the claim, both to print and written to the file that --out names.
+commandline-help-text-is-the-claim-csv = text is the claim, csv the pallet list to fill in; pdf is the pallet list to check off and claim-pdf the claim, both to print and written to the file that --out names.
 commandline-help-a-pallet-list-with-the = A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
 commandline-help-writes-the-job-with-these-2 = Writes the job with these counts.
 commandline-help-what-a-part-belongs-to = The group that a part belongs to.
@@ -2605,7 +2605,7 @@ kit-sides-of-the-array = Sides of the array
 kit-around-the-array = Around the array
 kit-shingles-to-the-ridge = Shingles to the ridge
 kit-wires-into-the-box = Wires into the box
-kit-old-roofing-off-anchors-ropes = Old roofing off; anchors, ropes and tarpaulins first.
+kit-old-roofing-off-anchors-ropes = Old roofing off; anchors, ropes and tarps first.
 kit-replace-bad-sheathing-frame-crickets = Replace bad sheathing, frame crickets, pull or drive every proud nail, sweep.
 kit-drip-edge-at-the-eaves = Drip edge at the eaves, leak barrier full length, lining of valleys, underlayment, then drip edge at the rakes over it.
 kit-starter-at-eaves-and-rakes = Starter at eaves and rakes, shingles up to the line of the base rail; boots, walls, chimneys and skylights are flashed as the courses reach them.
@@ -2713,7 +2713,7 @@ lesson-self-adhered-membrane-along-eaves = Self-adhered membrane along eaves whe
 lesson-one-solar-panel-it-is = One solar panel. It is live whenever light falls on it.
 lesson-overhang = overhang
 lesson-pathway = pathway
-lesson-a-strip-without-modules-on = A strip without modules on which fire fighters climb to the ridge.
+lesson-a-strip-without-modules-on = A strip without modules on which firefighters climb to the ridge.
 lesson-what-comes-through-the-roof = What comes through the roof: pipes, vents, chimneys, skylights.
 lesson-pitch = pitch
 lesson-rise-in-12-of-run = Rise in 12 of run: at 6:12 a roof rises 6 in over 12 in of plan.
@@ -2893,7 +2893,7 @@ order-overhead-of-the-cost = Overhead, % of the cost
 order-markup-of-the-cost = markup: % of the cost
 order-margin-of-the-price = margin: % of the price
 order-profit = Profit, %
-order-stock-in-hand = Stock in hand
+order-stock-in-hand = Stock on hand
 order-a-warehouse-list-csv-with = A warehouse list: CSV with the columns number, amount, and maybe note
 order-none-what-lies-in-the = None. What lies in the warehouse is used before anything is bought.
 order-add-what-is-left = Add what is left
@@ -3311,7 +3311,7 @@ picture-a-picture-of-pixels-cant-hold = a picture of { $value } × { $value2 } p
 ## Reports in text
 
 report-pathways-for-the-fire-service =
-    Pathways for the fire service
+    Pathways for the fire department
     {""}
 
 report-none-found =
@@ -3579,7 +3579,7 @@ report-heights-are-above-the-level =
 report-to = { $least } to { $most }
 
 report-border = border
-report-the-pathway-for-the-fire = the pathway for the fire service
+report-the-pathway-for-the-fire = the pathway for the fire department
 report-another-block = another block
 
 # $name (text)
@@ -3598,7 +3598,7 @@ report-the-deck-that-the-base = the deck that the base rail needs
 report-the-room-below-the-base = the room below the base rail at the { $kind }
 
 # $kind (text)
-report-the-fire-services-room-beside = the fire service's room beside the { $kind }
+report-the-fire-services-room-beside = the fire department's room beside the { $kind }
 
 report-the-edge-of-the-face = the edge of the face
 
@@ -3774,7 +3774,7 @@ rules-the-base-rail-above-the = the base rail { $small } above the { $kind }
 
 # $small (text)
 # $kind (text)
-rules-in-plan-from-the-for = { $small } in plan from the { $kind }, for the fire service
+rules-in-plan-from-the-for = { $small } in plan from the { $kind }, for the fire department
 
 # $penetration (text)
 rules-beside-the-strip-below = beside the strip below { $penetration }
@@ -3787,19 +3787,19 @@ rules-rule-book = Rule book…
 rules-save-the-rule-book-as = Save the rule book as…
 rules-compare-with-a-rule-book = Compare with a rule book of yours…
 rules-crew-checklist = Crew checklist
-rules-pathways-for-the-fire-service = Pathways for the fire service
+rules-pathways-for-the-fire-service = Pathways for the fire department
 rules-house-and-place = House and place
 rules-what-rules-need-to-know = What rules need to know. What is not known is not assumed: the rules that need it say that they were not checked.
 rules-the-house = The house
 rules-fasteners-of-the-array = Fasteners of the array
 rules-sprinklers-throughout = Sprinklers throughout
-rules-an-automatic-sprinkler-system-in = An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). It lets a larger array keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.
+rules-an-automatic-sprinkler-system-in = An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). With one, a larger array may keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.
 rules-detached-nobody-lives-in-it = Detached, nobody lives in it
 rules-a-shed-or-carport-that = A shed or carport that stands by itself. Yes or no; a house is not one. Source: IRC R324.6, exceptions.
 rules-streets-lie-to = Streets lie to
 rules-the-ways-in-which-a = The directions in which a street or driveway lies: degrees clockwise from north, or compass points, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
 rules-no-roof-work = No roof work
-rules-who-of-the-fire-service = Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
+rules-who-of-the-fire-service = Who at the fire department found that nobody will work on this roof, and when; empty if nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
 rules-listing-read-by = Who read listing
 rules-who-read-the-listing-by = Who read the listing by which this roof-integrated array is exempt from fire access, and when; empty where nobody did. Source: the product's listing, and the edition adopted where the house stands.
 rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one story, 18 ft on two (from memory). Source: measured on site.
@@ -3992,7 +3992,7 @@ rules-no-module-lies-on-another = No module lies on another
 rules-two-modules-cant-have-one = Two modules can't have one place.
 rules-geometry-two-modules-cant-have = geometry: two modules can't have one place
 rules-modules-keep-each-edges-setback = Modules keep each edge's setback
-rules-edges-need-room-for-drip = Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.
+rules-edges-need-room-for-drip = Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire department.
 rules-modules-keep-clear-of-what = Modules keep clear of what comes through the roof
 rules-a-boot-a-curb-or = A boot, a curb or a chimney needs its own flashing, and room to mend it.
 rules-flashing-keeps-off-valleys-and = Flashing keeps off valleys and hips
@@ -4263,8 +4263,8 @@ rules-from-the-eave-to-inside = From the eave to { $length } inside the outer wa
 # $length (text)
 rules-on-where-the-place-has = On { $names } ({ $pitch }), where the place has ice along its eaves: { $length } up the slope from the eave.
 
-rules-the-ridge-is-clear-for = The ridge is clear for the fire service
-rules-fire-fighters-open-the-roof = Fire fighters open the roof along the ridge to let heat and smoke out.
+rules-the-ridge-is-clear-for = The ridge is clear for the fire department
+rules-fire-fighters-open-the-roof = Firefighters open the roof along the ridge to let heat and smoke out.
 rules-two-pathways-lead-to-the = Two pathways lead to the ridge, on separate planes
 rules-who-works-on-a-roof = Anyone who works on a roof needs a way up, and another way down.
 rules-each-plane-with-modules-has = Each plane with modules has a pathway
@@ -4814,7 +4814,7 @@ sheets-row-begins-to-the-left = row { $row } begins { $by } to the left
 # $lap (text)
 sheets-above-then-the-shingles-lie = Above: { $cut }, then { $whole }; the shingles lie over { $lap } of the head flashing.
 
-sheets-tick-what-is-whole-and = Tick what is whole and there. Write what came, and what is damaged, before you sign for it.
+sheets-tick-what-is-whole-and = Check off what is there and whole. Write down what came, and what is damaged, before you sign for it.
 sheets-counted-by-date = Counted by ………………………………    Date ………………………
 sheets-delivery-what-is-short-damaged = Delivery: what is short, damaged or over
 
@@ -5173,11 +5173,11 @@ takeoff-the-price-list-does-not = The price list does not say what sales tax is:
 takeoff-the-price-list-does-not-say = The price list does not say what delivery costs: none is in the total.
 
 # $left (text)
-takeoff-stock-in-hand-the-kit = Stock in hand: the kit has no part { $left }.
+takeoff-stock-in-hand-the-kit = Stock on hand: the kit has no part { $left }.
 
 # $part (text)
 # $amount (text)
-takeoff-stock-in-hand-is-not = Stock in hand: { $part } is not counted in the unit that the warehouse list gives, { $amount }: it is left out.
+takeoff-stock-in-hand-is-not = Stock on hand: { $part } is not counted in the unit that the warehouse list gives, { $amount }: it is left out.
 
 # $a_foot (text)
 # $zone (text)
@@ -5401,7 +5401,7 @@ takeoff-off = OFF{ $because }
 takeoff-of-the-offices-own-to = { $show_amount } of the office's own, to bring along
 
 # $show_amount (text)
-takeoff-from-stock-in-hand = { $show_amount } from stock in hand
+takeoff-from-stock-in-hand = { $show_amount } from stock on hand
 
 # $number (text)
 # $name (text)
@@ -6286,7 +6286,7 @@ command-export-csv = The order as a table that any spreadsheet reads.
 command-export-text = The order as plain text, to paste into a message.
 command-export-json = The order as data for other programs.
 command-print-build = A PDF of the roof with the lines to snap.
-command-print-checklist = A PDF of the crew checklist, with boxes to tick.
+command-print-checklist = A PDF of the crew checklist, with boxes to check off.
 command-print-pallet = A PDF to count the delivery on.
 command-print-claim = A PDF of what came short, damaged or over.
 command-export-svg = The plan as lines, for drawing programs.
@@ -6320,7 +6320,7 @@ command-roof-report = Areas, pitches and edge lengths of the roof, to order shin
 command-coursing = Set the exposure and the first course of a face.
 command-fit-up = Enter the deck as measured, and find the line and reveal that fit it.
 command-lines = Show in a corner of the drawing what each kind of line stands for.
-command-pathways = Show the ways kept clear for the fire service.
+command-pathways = Show the ways kept clear for the fire department.
 command-feet-inches = Show lengths in feet, inches and sixteenths.
 command-metric = Show lengths in meters and millimeters.
 command-language = Show everything in this language.
@@ -6362,7 +6362,7 @@ window-checklist-to-print = Checklist to print…
 window-pallet-list-to-print = Pallet list to print…
 window-delivery-claim-to-print = Delivery claim to print…
 window-print = Print…
-window-write-a-pdf-of-this = Write a PDF of this list, with boxes to tick
+window-write-a-pdf-of-this = Write a PDF of this list, with boxes to check off
 window-order-as-text = Order as text…
 window-order-as-csv = Order as CSV…
 window-order-as-json = Order as JSON…
