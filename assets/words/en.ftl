@@ -1689,7 +1689,7 @@ fitup-the-reveal-stays-at = The reveal stays at { $small }.
 
 # $small (text)
 # $small2 (text)
-fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }: with that, a row is too long.
+fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }, with which a row is too long.
 
 fitup-deck-the-measures-agree =
     Deck: the measures agree
@@ -2767,7 +2767,7 @@ order-load-a-warehouse-list = Load a warehouse list…
 order-with-another-job = With another job…
 order-add-a-price-list = Add a price list…
 order-load-counts = Load counts…
-order-sort-by-it-once-more = Sort by it; again: from the greatest down; again: as listed
+order-sort-by-it-once-more = Sort by it. Again: greatest first. Once more: as listed.
 order-number-or-words = number or words
 order-no-line-is-like-that = No line is like that.
 order-which-lines-are-listed = Which lines are listed
@@ -2973,7 +2973,7 @@ order-waits-for-and-more = waits for { $first }, and { $rest } more
 order-another-order = Another order
 order-keep-the-order-as-it = Keep the order as it is now, go on with the job, and see here what is more, what is less, and what it costs. Or compare it with another job.
 order-keep-this-order-to-compare = Keep this order to compare
-order-what-changes-from-here-on = Changes from here on show below; it is not saved with the job
+order-what-changes-from-here-on = Changes from here on show below; the kept order is not saved with the job
 order-other-suppliers = Other suppliers
 order-add-the-price-list-of = Add the price list of another supplier to see this order at its prices, line by line.
 order-take-them-away = Remove these suppliers

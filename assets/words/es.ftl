@@ -988,7 +988,7 @@ fitup-it-closes = la fila cabe
 fitup-it-does-not-close = la fila no cabe
 fitup-sizes-and-reveals-can-add = Tamaños y separaciones pueden sumar { $small } hacia cualquier lado en el peor caso: { $yes }; { $small2 } como raíz de la suma de cuadrados: { $yes2 }.
 fitup-the-reveal-stays-at = La separación queda en { $small }.
-fitup-set-the-reveal-of-the = Ponga la separación del bloque en { $small } en lugar de { $small2 }: con esa, una fila queda demasiado larga.
+fitup-set-the-reveal-of-the = Ponga la separación del bloque en { $small } en lugar de { $small2 }, con la que una fila queda demasiado larga.
 
 fitup-deck-the-measures-agree =
     Entablado: las medidas concuerdan
@@ -1538,7 +1538,7 @@ order-load-a-warehouse-list = Cargar una lista de almacén…
 order-with-another-job = Con otra obra…
 order-add-a-price-list = Agregar una lista de precios…
 order-load-counts = Cargar conteos…
-order-sort-by-it-once-more = Ordenar por esto; otra vez, del mayor al menor; otra vez, como en la lista
+order-sort-by-it-once-more = Ordenar por esto. Otra vez: de mayor a menor. Una vez más: como en la lista.
 order-number-or-words = número o palabras
 order-no-line-is-like-that = No hay ningún renglón así.
 order-which-lines-are-listed = Qué renglones se muestran
@@ -1672,7 +1672,7 @@ order-waits-for-and-more = espera: { $first } y { $rest } más
 order-another-order = Otro pedido
 order-keep-the-order-as-it = Conserve el pedido como está ahora, siga con la obra y vea aquí qué sube, qué baja y cuánto cuesta. O compárelo con otra obra.
 order-keep-this-order-to-compare = Conservar este pedido para comparar
-order-what-changes-from-here-on = Lo que cambie desde ahora se muestra abajo; no se guarda con la obra
+order-what-changes-from-here-on = Lo que cambie desde ahora se muestra abajo; el pedido conservado no se guarda con la obra
 order-other-suppliers = Otros proveedores
 order-add-the-price-list-of = Agregue la lista de precios de otro proveedor para ver este pedido a sus precios, renglón por renglón.
 order-take-them-away = Quitar estos proveedores
