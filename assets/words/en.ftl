@@ -10,15 +10,15 @@ arrange-fill-all-faces = Fill all faces
 
 # $key (text)
 arrange-all-faces-that-are-steep = All faces that are steep enough for the kit, one after the other.  ({ $key }, with nothing selected)
-arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay, the others on the face make way; undo takes it back.
-arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill it alone.
+arrange-the-most-modules-that-the = The most modules that the rules allow. Locked blocks stay; the others on the face make way. Undo takes it back.
+arrange-puts-the-most-modules-on = Puts the most modules on a face that the rules of this job allow, proves it, and lists what holds it back. Select a face to fill only that one.
 arrange-laid-as = How rows lie
 arrange-either-way = either way
 arrange-blocks-at-most = Blocks at most
 arrange-every-corner-of-a-block = Every corner of a block is flashed: fewer blocks, fewer corners.
-arrange-what-a-module-earns-after = What a module earns after what it costs itself. A run of flashing and a corner cost what the price list says, so a module that pays for neither is left out.
+arrange-what-a-module-earns-after = What a module earns, less its own cost. A run of flashing and a corner cost what the price list says, so a module that does not pay for them is left out.
 arrange-weigh-by-the-area-of = Weigh by the area of the face
-arrange-a-module-counts-whole-on = A module counts whole on the largest face that is filled, half on one of half its area.
+arrange-a-module-counts-whole-on = A module counts in full on the largest face that is filled, and by half on a face half as large.
 arrange-size-by = Size by
 arrange-kilowatts = kilowatts
 arrange-how-many-modules = How many modules
@@ -27,12 +27,12 @@ arrange-on-all-faces-that-are = On all faces that are filled together, with thos
 arrange-as-2 = As
 arrange-compact-as-can-be = compact as can be
 arrange-cheap-as-can-be = cheap as can be
-arrange-the-faces-that-are-ticked = The faces that are ticked in the list, one after the other.
+arrange-the-faces-that-are-ticked = The faces that are checked in the list, one after the other.
 arrange-no-layout-found-yet = No layout found yet.
 arrange-drawn-on-the-roof-not = Drawn on the roof, not placed yet. It goes on until this is proved best; Stop places what is there.
 arrange-looking-for-what-holds-it = Looking for what holds it back…
 arrange-stop-looking = Stop looking
-arrange-keep-what-was-found-of = Keep what was found of what holds the array back.
+arrange-keep-what-was-found-of = Keep what has been found so far about what holds the array back.
 arrange-being-looked-for = Being looked for…
 arrange-not-looked-for-to-the = Not looked for to the end: fill the face again to know.
 arrange-not-looked-for-to-the-end = Not looked for to the end: there may be more.
@@ -44,7 +44,7 @@ arrange-nothing-but-the-size-of = Nothing but the size of the face.
 arrange-there-is-no-face-to = There is no face to fill yet: draw one first.
 arrange-the-roof-changed-while-it = The roof changed while it was being filled, so the answer was dropped. Fill it again.
 arrange-stopped-before-anything-better-than = Stopped before anything better than what is there was found: the blocks are as they were.
-arrange-filling-broke-off-by-itself = Filling broke off by itself: a fault of this program. The job is as it was; try another way of laying.
+arrange-filling-broke-off-by-itself = Filling stopped by itself: a fault in this program. The job is as it was; try another way of laying it out.
 arrange-all-that-the-kit-allows = all that the kit allows
 arrange-half-lapped-rows = half-lapped rows
 arrange-rows-on-the-courses-one = rows on the courses, one block
@@ -87,7 +87,7 @@ arrange-so-far = So far { $of_most }
 # $most (text)
 arrange-of-at-most = { $modules } of at most { $most }
 
-arrange-what-was-found-against-the = What was found against the most that there can be: at its end nothing is left to find. How long that takes nobody can say beforehand; Stop places what there is.
+arrange-what-was-found-against-the = What was found against the most that there can be: when the bar is full, nothing is left to find. Nobody can say beforehand how long that takes; Stop places what there is.
 
 # $value (text)
 # $bound (text)
@@ -143,7 +143,7 @@ arrange-nothing-is-in-its-way = Nothing is in its way.
 arrange-no-move-was-found-that = No move was found that clears this block: make it smaller, or move what is in its way.
 arrange-the-roof-changed-while-room = The roof changed while room was looked for, so the answer was dropped. Press R again.
 arrange-stopped-before-a-place-was = Stopped before a place was found: the block is as it was.
-arrange-the-search-for-room-broke = The search for room broke off by itself: a fault of this program. The job is as it was.
+arrange-the-search-for-room-broke = The search for room stopped by itself: a fault in this program. The job is as it was.
 arrange-end-the-search-with-the = End the search with the nearest place found so far.
 arrange-mirror = Mirror
 arrange-a-mirror-image-on-the = A mirror image on the slope beyond the ridge.
@@ -181,7 +181,7 @@ arrange-spread-up-the-slope = Spread up the slope
 arrange-spread-the-blocks-of = spread the blocks of { $face }
 
 arrange-spread = Spread
-arrange-equal-gaps-between-the-blocks = Equal gaps between the blocks of this face; the first and the last stay.
+arrange-equal-gaps-between-the-blocks = Equal gaps between the blocks of this face; the first and the last stay put.
 arrange-nothing-to-spread-it-takes = Nothing to spread: it takes three blocks on the face that are not locked, with room between the outer ones, and gaps that differ.
 arrange-left-end-with-the-nearest = Left end with the nearest block
 arrange-right-end-with-the-nearest = Right end with the nearest block
@@ -274,7 +274,7 @@ canvas-clipboard-has-other-text = The clipboard has no block and no penetration,
 canvas-what-was-copied-cant-be = What is on the clipboard can't be set down here: { $why }
 
 canvas-a-click-sets-it-down = Click a face to set it down, or Enter for the middle of the face that is selected. Esc puts it away.
-canvas-it-does-not-fit-on = There is no room for it on this face here: it would reach over the edge.
+canvas-it-does-not-fit-on = There is no room for it on this face here: it would hang over the edge.
 canvas-no-room-beside-it = There is no room beside it on this face. Copy it, and paste it elsewhere.
 canvas-drag-one-of-them-and = Drag one of them and all move, or use the arrow keys. With Shift a click or a box takes more, and lets go.
 canvas-switch-these-modules-on = Switch these modules on
@@ -294,14 +294,14 @@ canvas-penetration-outline = Penetration outline
 canvas-a-face-of-the-roof = A face of the roof, corner by corner
 canvas-draw-the-walls-the-roof = Draw the walls: the roof is raised over them, all of one pitch
 canvas-a-courtyard-a-shaft-or = A courtyard, a shaft or a dormer's foot: its rim counts as a wall line
-canvas-a-penetration-that-is-neither = A penetration that is neither round nor square, by its own outline
+canvas-a-penetration-that-is-neither = A penetration that is neither round nor square, drawn by its own outline
 canvas-raise-a-roof = raise a roof
 canvas-gables = Gables
 canvas-hips = Hips
 canvas-walls = Walls
 canvas-how-far-the-roof-reaches = How far the roof reaches beyond the walls, in plan; 1' is usual
-canvas-height-of-the-roof-over = Height of the roof over the walls; 9' is usual for one storey
-canvas-this-cant-be-less-than = This can't be less than nothing: type 0 or more.
+canvas-height-of-the-roof-over = Height of the roof over the walls; 9' is usual for one story
+canvas-this-cant-be-less-than = This can't be less than 0: type 0 or more.
 
 # $part (text)
 canvas-draw-a-courtyard-in = draw a courtyard in { $part }
@@ -509,13 +509,13 @@ commandline-no-fix-is-offered =
 commandline-nothing-is-found-by-the = nothing is found by the key { $key }: take one from `check`
 
 commandline-about = The pipeline without a screen: checks, counts and reports a roof with deck-mounted solar.
-commandline-exit-status = Exit status: 0 when all is fine, 1 when a finding says stop that nobody waived, 2 for input that can't be used.
+commandline-exit-status = Exit status: 0 when all is fine, 1 when a finding to stop for is not waived, 2 for input that can't be used.
 commandline-cant-write-to-the-screen = can't write to the screen
 # $name (text)
 # $known (text)
 commandline-no-format = there is no format { $name }; choose one of { $known }
 
-commandline-say-where-the-file-goes = this format is no text: say with --out where the file goes
+commandline-say-where-the-file-goes = this format is not text: say with --out where the file goes
 # $path (text)
 commandline-is-written = { $path } is written
 
@@ -533,7 +533,7 @@ commandline-no-such-side = there is no such side: the rings of this outline have
 
 # $other (text)
 # $form (text)
-commandline-no-measure-of-a-side = { $other } is no measure of a side: { $form }
+commandline-no-measure-of-a-side = { $other } is not a measure of a side: { $form }
 
 commandline-name-the-job-file = name the job file to write with --out
 # $file (text)
@@ -548,7 +548,7 @@ commandline-cant-read-a-place = can't read { $text }: latitude from -85 to 85, a
 
 commandline-name-a-form = name a form: --triangle, --rectangle, --parallelogram, --trapezoid or --polygon
 commandline-downslope-degrees = --downslope: give degrees clockwise from north, such as 180
-commandline-nothing-checks = Nothing checks these readings: one diagonal more would.
+commandline-nothing-checks = Nothing checks these readings: one more diagonal would.
 # $error (text)
 # $spare (text)
 commandline-closing-error = Closing error { $error } with { $spare } spare, spread over all readings by least squares.
@@ -577,7 +577,7 @@ commandline-picture-written = { $path }: { $wide } × { $high } pixels, from { $
 
 commandline-no-day-was-asked-for = no day was asked for: the light is not the sun's
 # $date (text)
-commandline-is-no-day = { $date } is no day: write it as 2026-06-21
+commandline-is-no-day = { $date } is not a day: write it as 2026-06-21
 
 commandline-place-is-not-known = where the house stands is not known: give --latitude and --longitude in degrees
 # $hour (text)
@@ -590,7 +590,7 @@ commandline-sun-at = sun at { $azimuth }, { $elevation }° above level
 commandline-the-sun-is-down = the sun is down
 # $text (text)
 # $most (text)
-commandline-is-no-size = { $text } is no size: write it as 1600x1000, each from 1 to { $most }
+commandline-is-no-size = { $text } is not a size: write it as 1600x1000, each from 1 to { $most }
 
 # $text (text)
 # $what (text)
@@ -598,7 +598,7 @@ commandline-write-it-as-number = { $text }: write it as NUMBER={ $what }
 
 # $text (text)
 # $count (text)
-commandline-no-number-of-packages = { $text }: { $count } is no number of packages
+commandline-no-number-of-packages = { $text }: { $count } is not a number of packages
 
 # $code (text)
 # $known (text)
@@ -612,14 +612,14 @@ commandline-does-not-come-back = { $number } does not come back from a job: put 
 
 # $text (text)
 # $percent (text)
-commandline-is-no-percentage = { $text }: { $percent } is no percentage
+commandline-is-no-percentage = { $text }: { $percent } is not a percentage
 
 commandline-by-the-command-line = command line
 
 commandline-examples-of-edits = Examples of edits:
 commandline-how-edits-name-things =
-    Things are named by number or name, corners and sides count from 1, a bare number is metres. A session drawn in the window can be
-    written as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
+    Things are named by number or name, corners and sides count from 1, a number without a unit is in meters. A session drawn in the window can be
+    saved as such a file (Export, Steps since opening as edits) and done again on the job as it was opened.
 
 # $slope (text)
 # $plan (text)
@@ -632,7 +632,7 @@ commandline-no-such-block = { $file }: there is no such block; there are { $know
 
 # $file (text)
 # $block (text)
-commandline-not-four-corners = { $file }: the face of block { $block } has not four corners: give --eave, --head, --rakes and --diagonals
+commandline-not-four-corners = { $file }: the face of block { $block } does not have four corners: give --eave, --head, --rakes and --diagonals
 
 # $line (text)
 commandline-write-a-line-as = --line { $line }: write it as "1-3=25 ft" or "up-3=12 ft"
@@ -642,16 +642,16 @@ commandline-about-the-import = About the import
 ## Help of the command line
 
 commandline-help-the-job-file-the-word = The job file; the word `new` for a job without a roof.
-commandline-help-the-edits-one-or-a = The edits: one, or a list, as JSON; `-` reads them from where the command is piped to.
-commandline-help-writes-the-job-after-them = Writes the job after them. Without it nothing is written: the answer says what would change.
+commandline-help-the-edits-one-or-a = The edits: one, or a list, as JSON; `-` reads them from what is piped to the command.
+commandline-help-writes-the-job-after-them = Writes the job with the edits made. Without it nothing is written: the answer says what would change.
 commandline-help-lets-save-name-the-job = Lets --save name the job file itself; the version before is kept beside it as `.previous`.
-commandline-help-leaves-out-an-edit-that = Leaves out an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 all the same.
+commandline-help-leaves-out-an-edit-that = Skips an edit that can't be done and goes on with the next, instead of writing nothing. The exit status is 2 even so.
 commandline-help-writes-the-answer-there-instead = Writes the answer there instead of to the screen.
-commandline-help-prints-the-json-schema-of = Prints the JSON Schema of edits, with a word about each.
-commandline-help-the-face-by-its-name = The face by its name; all faces where none is named.
-commandline-help-the-least-and-the-greatest = The least and the greatest exposure that the shingle may show; from seven eighths of the face's own up to it without.
-commandline-help-the-block-by-its-name = The block by its name; the first one where none is named.
-commandline-help-along-the-eave-from-corner = Along the eave, from corner to corner. What is not given is as the job has it: measured, or else drawn.
+commandline-help-prints-the-json-schema-of = Prints the JSON Schema of edits, with a few words about each.
+commandline-help-the-face-by-its-name = The face, by name; all faces if none is named.
+commandline-help-the-least-and-the-greatest = The least and the greatest exposure that the shingle allows. Without it, from seven eighths of the face's own exposure up to all of it.
+commandline-help-the-block-by-its-name = The block, by name; the first one if none is named.
+commandline-help-along-the-eave-from-corner = Along the eave, from corner to corner. What is not given is taken from the job: as measured, or else as drawn.
 commandline-help-along-the-head-the-ridge = Along the head: the ridge or the upper edge.
 commandline-help-up-the-left-and-the = Up the left and the right rake.
 commandline-help-from-the-left-end-of = From the left end of the eave up to the right end of the head, and from its right end up to the left.
@@ -659,43 +659,43 @@ commandline-help-how-far-eave-head-left = How far eave, head, left and right rak
 commandline-help-what-the-base-line-is = What the base line is parallel to.
 commandline-help-the-base-line-above-the = The base line above the eave at its lower end; as in the job where it is not given.
 commandline-help-modules-in-each-row-as = Modules in each row; as in the block where it is not given.
-commandline-help-how-much-a-module-may = How much a module may be larger or smaller.
-commandline-help-how-far-a-reveal-may = How far a reveal may be set wrong.
+commandline-help-how-much-a-module-may = How much larger or smaller a module may be.
+commandline-help-how-far-a-reveal-may = How far off a reveal may be set.
 commandline-help-the-eave = The eave.
 commandline-help-the-head-so-that-the = The head, so that the courses above come out even.
 commandline-help-halfway = Halfway.
 commandline-help-how-the-array-is-laid = How the array is laid.
-commandline-help-the-face-by-its-name-2 = The face by its name, again for several; all faces that the kit allows where none is named.
-commandline-help-with-mode-whole-blocks-at = With --mode whole-blocks: at most so many rectangles on a face.
-commandline-help-with-mode-worth-what-a = With --mode worth: what a module is worth after what it costs itself, in the currency of the price list.
-commandline-help-with-mode-worth-a-module = With --mode worth: a module counts by the area of its face, whole on the largest one.
-commandline-help-with-mode-number-just-so = With --mode number: just so many modules, those in locked blocks included.
-commandline-help-with-mode-number-the-fewest = With --mode number: the fewest modules of this rated power together.
+commandline-help-the-face-by-its-name-2 = The face, by name; give it again for several. All faces that the kit allows if none is named.
+commandline-help-with-mode-whole-blocks-at = With --mode whole-blocks: at most this many rectangles on a face.
+commandline-help-with-mode-worth-what-a = With --mode worth: what a module is worth, less its own cost, in the currency of the price list.
+commandline-help-with-mode-worth-a-module = With --mode worth: a module counts by the area of its face, in full on the largest one.
+commandline-help-with-mode-number-just-so = With --mode number: exactly this many modules, counting those in locked blocks.
+commandline-help-with-mode-number-the-fewest = With --mode number: the fewest modules that together have this rated power.
 commandline-help-with-mode-number-what-the = With --mode number: what the array should be like.
-commandline-help-lets-modules-lie-one-way = Lets modules lie one way alone, where the kit allows both.
-commandline-help-goes-on-proving-for-so = Goes on proving for so many seconds at most, and says what gap is left; as long again for what holds it back.
-commandline-help-leaves-out-what-holds-it = Leaves out what holds it back.
+commandline-help-lets-modules-lie-one-way = Lets modules lie one way only, where the kit allows both.
+commandline-help-goes-on-proving-for-so = Keeps proving for at most this many seconds, and says what gap is left; the same again to find what holds it back.
+commandline-help-leaves-out-what-holds-it = Does not list what holds it back.
 commandline-help-writes-the-job-with-the = Writes the job with the array in place.
 commandline-help-rows-and-columns-in-line = Rows and columns in line; the grid may lie anywhere.
 commandline-help-the-usual-way-all-that = The usual way, all that the kit allows: in one block or several, rows that slide and hook as far as the book asks.
-commandline-help-every-other-row-half-a = Every other row half a module aside.
+commandline-help-every-other-row-half-a = Every other row shifted by half a module.
 commandline-help-rows-that-slide-in-one = Rows that slide in one block, with the base rail where the kit allows it above a course line.
-commandline-help-rectangles-alone = Rectangles alone.
+commandline-help-rectangles-alone = Rectangles only.
 commandline-help-the-modules-that-are-worth = The modules that are worth most, less what the flashing around them costs.
 commandline-help-a-number-of-modules-or = A number of modules or a size in kilowatts.
 commandline-help-the-long-side-along-the = The long side along the eave.
 commandline-help-the-long-side-up-the = The long side up the slope.
-commandline-help-the-least-length-around-it = The least length around it.
+commandline-help-the-least-length-around-it = The shortest edge around it.
 commandline-help-the-least-cost-of-flashing = The least cost of flashing around it.
 commandline-help-the-job-file = The job file.
-commandline-help-the-key-of-the-finding = The key of the finding, as `check` tells it: its best fix is done.
+commandline-help-the-key-of-the-finding = The key of the finding, as `check` gives it: its best fix is done.
 commandline-help-does-fix-after-fix-stops = Does fix after fix, stops first, until none is offered.
-commandline-help-writes-the-job-after-it = Writes the job after it. Without it nothing is written: the answer says what would change.
+commandline-help-writes-the-job-after-it = Writes the job with the fix made. Without it nothing is written: the answer says what would change.
 commandline-help-a-geojson-rfc-7946-or = A GeoJSON (RFC 7946) or CityJSON 1.1 or 2.0 file (.city.json, .city.jsonl), or a folder of them.
 commandline-help-lists-the-buildings-that-are = Lists the buildings that are there.
-commandline-help-which-building-by-its-id = Which building, by its id in the list; the only one where none is named.
+commandline-help-which-building-by-its-id = Which building, by its id in the list; the only one if none is named.
 commandline-help-where-the-job-is-written = Where the job is written.
-commandline-help-as-what = As what.
+commandline-help-as-what = Which format.
 commandline-help-where-it-is-written = Where it is written.
 commandline-help-for-geojson-latitude-and-longitude = For GeoJSON: latitude and longitude of the plan's origin, where the job does not have them: 39.1,-84.5
 commandline-help-faces-penetrations-and-modules-in = Faces, penetrations and modules in longitude and latitude (RFC 7946).
@@ -703,32 +703,32 @@ commandline-help-the-plan-as-a-drawing = The plan as a drawing (SVG 1.1).
 commandline-help-the-plan-and-each-face = The plan and each face with the lines to snap, to print (PDF).
 commandline-help-the-house-with-modules-and = The house with modules and penetrations as glTF 2.0 in one binary file.
 commandline-help-the-language-of-reports-orders = The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
-commandline-help-says-what-the-rule-book = Says what the rule book finds.
-commandline-help-says-of-each-finding-what = Says of each finding what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
+commandline-help-says-what-the-rule-book = Checks the job against its rule book and lists the findings.
+commandline-help-says-of-each-finding-what = For each finding, says what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
 commandline-help-clears-a-finding-by-the = Clears a finding by the best fix that was found for it, or all that have one.
 commandline-help-lists-what-to-order-with = Lists what to order, with where each quantity comes from in JSON.
-commandline-help-tells-what-one-order-has = Tells what one order has more or less than another, and what that costs.
+commandline-help-tells-what-one-order-has = Says what one order has more or less of than another, and what that costs.
 commandline-help-prices-one-order-at-several = Prices one order at several suppliers.
 commandline-help-prints-the-pallet-list-to = Prints the pallet list to count on, or takes counts and says what is short and what can start.
 commandline-help-reports-roof-blocks-findings-and = Reports roof, blocks, findings and quantities.
-commandline-help-fills-faces-with-the-array = Fills faces with the array that no layout under the same rules can beat, with the proof and what holds it back.
-commandline-help-does-edits-of-a-file = Does edits of a file on a job: all that the window can do, each answered by what it changed.
-commandline-help-tells-the-courses-of-faces = Tells the courses of faces: where base rails fall, what is left at the ends, and exposures or places that leave whole courses.
-commandline-help-from-field-measurements-how-far = From field measurements: how far out of square a deck is, whether a row closes, the reveal to set, where to snap the line.
-commandline-help-draws-the-house-with-its = Draws the house with its array as a PNG picture, in the sun of a day or in an even light.
-commandline-help-makes-a-job-from-a = Makes a job from a footprint: a part of a house that stays live, with a pitch, a gable or a wall on each side.
+commandline-help-fills-faces-with-the-array = Fills faces with the array that no layout under the same rules can beat, with the proof, and says what holds it back.
+commandline-help-does-edits-of-a-file = Makes the edits in a file to a job: all that the window can do. Says for each what it changed.
+commandline-help-tells-the-courses-of-faces = Lists the courses on each face: where base rails fall, what is left at the ends, and exposures or places that leave whole courses.
+commandline-help-from-field-measurements-how-far = From field measurements: how far out of square a deck is, whether a row closes, what reveal to set, and where to snap the line.
+commandline-help-draws-the-house-with-its = Draws the house with its array as a PNG picture, in the sun on a given day or in even light.
+commandline-help-makes-a-job-from-a = Makes a job from a footprint: a part of a house that can still be edited, with a pitch, a gable or a wall on each side.
 commandline-help-a-geojson-file-rfc-7946 = A GeoJSON file (RFC 7946) with the outline of the walls.
-commandline-help-what-stands-on-one-side = What stands on one side, where that is not what stands on all: `3=gable`, `3=wall`, `3=8:12`; with an eave height and an overhang of its own, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the outline, `2.1` is the first side of the first courtyard. May be given many times.
-commandline-help-which-outline-of-the-file = Which outline of the file, by its name; the first one where none is named.
+commandline-help-what-stands-on-one-side = What is on one side, where it is not the same as on the others: `3=gable`, `3=wall`, `3=8:12`; with its own eave height and overhang, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the outline, `2.1` is the first side of the first courtyard. Can be given more than once.
+commandline-help-which-outline-of-the-file = Which outline in the file, by name; the first one if none is named.
 commandline-help-reports-the-roof-faces-edges = Reports the roof: faces, edges by kind, squares, footprint, heights.
 commandline-help-lists-the-buildings-of-a = Lists the buildings of a GeoJSON or CityJSON file or folder, or makes a job from one of them.
 commandline-help-writes-the-plan-as-geojson = Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
 commandline-help-makes-a-job-or-adds = Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
 commandline-help-prints-the-crews-checklist-work = Prints the crew's checklist: work safety, and what the roof as drawn asks for.
 commandline-help-pdf-is-to-print-and = pdf is to print, and written to the file that --out names.
-commandline-help-lists-the-fields-in-which = Lists the fields in which two rule books differ, with what each of them says.
+commandline-help-lists-the-fields-in-which = Lists the fields in which two rule books differ, with what each says.
 commandline-help-a-rule-book-file = A rule book file.
-commandline-help-another-one = Another one.
+commandline-help-another-one = The other rule book.
 commandline-help-prints-the-json-schema-of-2 = Prints the JSON Schema of a file format.
 commandline-help-which-one-job-kit-rule = Which one: job, kit, rule-book, price-list, edits, applied, findings, plan, takeoff, roof.
 commandline-help-writes-there-instead-of-to = Writes there instead of to the screen.
@@ -736,46 +736,46 @@ commandline-help-xlsx-and-pdf-are-written = xlsx and pdf are written to the file
 commandline-help-how-text-and-pdf-are = How text and pdf are sorted.
 commandline-help-another-price-list-json-csv = Another price list: JSON, CSV or a workbook.
 commandline-help-a-warehouse-list-csv-or = A warehouse list, CSV or JSON: what is in stock is used first.
-commandline-help-switches-a-line-off-numberwhy = Switches a line off: NUMBER=WHY.
-commandline-help-orders-so-many-packages-whatever = Orders so many packages, whatever was counted: NUMBER=PACKAGES.
+commandline-help-switches-a-line-off-numberwhy = Takes a line off the order: NUMBER=WHY.
+commandline-help-orders-so-many-packages-whatever = Orders this many packages, whatever the count: NUMBER=PACKAGES.
 commandline-help-takes-one-of-the-kits = Takes one of the kit's choices with the order: CODE, such as spare-module, primer, ridge-vent, hoist, rope, permit.
 commandline-help-the-office-has-its-own = The office has its own of this gear, which comes back from the job: NUMBER.
-commandline-help-the-offices-own-waste-in = The office's own waste, in percent, and by whose word: NUMBER=PERCENT:WHY.
+commandline-help-the-offices-own-waste-in = The office's own waste, in percent, and who said so: NUMBER=PERCENT:WHY.
 commandline-help-writes-the-job-with-these = Writes the job with these prices, this stock and these decisions.
 commandline-help-a-job-file = A job file.
-commandline-help-another-one-a-later-version = Another one: a later version of the same job, say.
+commandline-help-another-one-a-later-version = The other job, such as a later version of the same one.
 commandline-help-price-lists-json-csv-or = Price lists: JSON, CSV or workbooks.
-commandline-help-text-is-the-claim-csv = text is the claim, csv the pallet list to fill in; pdf is the pallet list to tick and claim-pdf the claim, both to print and written to the file that --out names.
+commandline-help-text-is-the-claim-csv = text is the claim, csv the pallet list to fill in; pdf is the pallet list to check off and claim-pdf the claim, both to print and written to the file that --out names.
 commandline-help-a-pallet-list-with-the = A pallet list with the column `counted` filled in, and `damaged` and `note` where there is something to say.
 commandline-help-writes-the-job-with-these-2 = Writes the job with these counts.
-commandline-help-what-a-part-belongs-to = What a part belongs to.
+commandline-help-what-a-part-belongs-to = The group that a part belongs to.
 commandline-help-the-stage-of-work-that = The stage of work that it is needed for.
 commandline-help-where-the-png-file-is = Where the PNG file is written.
-commandline-help-the-way-from-the-house = The way from the house to the eye: degrees clockwise from north.
-commandline-help-how-far-above-level-the = How far above level the eye stands, in degrees.
-commandline-help-wide-and-high-in-pixels = Wide and high, in pixels.
+commandline-help-the-way-from-the-house = The direction from the house to the eye: degrees clockwise from north.
+commandline-help-how-far-above-level-the = How far above level the eye is, in degrees.
+commandline-help-wide-and-high-in-pixels = Width and height, in pixels.
 commandline-help-the-house-as-it-was = The house as it was before, without the array.
 commandline-help-a-day-with-hour-and = A day, with --hour and a place: the sun as it stands then. Without it the light comes over the left shoulder.
 commandline-help-the-hour-by-the-clock = The hour by the clock, 14.5 for half past two.
-commandline-help-degrees-north-of-the-equator = Degrees north of the equator, where the job does not say or it is another place.
+commandline-help-degrees-north-of-the-equator = Degrees north of the equator, if the job does not say, or for another place.
 commandline-help-degrees-east-of-greenwich = Degrees east of Greenwich.
-commandline-help-how-many-hours-the-clock = How many hours the clock is ahead of UTC; by the longitude where it is not said.
+commandline-help-how-many-hours-the-clock = How many hours the clock is ahead of UTC; worked out from the longitude if not given.
 commandline-help-pitch-of-all-sloped-sides = Pitch of all sloped sides.
 commandline-help-height-of-the-roof-over = Height of the roof over the walls.
 commandline-help-how-far-the-roof-reaches = How far the roof reaches beyond the walls, in plan.
 commandline-help-gables-at-the-short-ends = Gables at the short ends instead of hips.
 commandline-help-a-triangle-by-its-eave = A triangle by its eave and the sides right and left of it.
-commandline-help-a-rectangle-by-its-eave = A rectangle by its eave and how far it reaches up the slope.
+commandline-help-a-rectangle-by-its-eave = A rectangle by its eave and how far it goes up the slope.
 commandline-help-a-parallelogram-by-its-eave = A parallelogram by its eave, its right side, and the diagonal from the eave's left end.
 commandline-help-a-trapezoid-by-its-sides = A trapezoid by its sides, counter-clockwise from the eave.
 commandline-help-any-outline-by-its-sides = Any outline by its sides, counter-clockwise from the eave; with --line for its diagonals.
 commandline-help-a-diagonal-or-another-check = A diagonal or another check: "1-3=25 ft" between two corners (corner 1 is the eave's left end, and so on counter-clockwise), "up-3=12 ft" from the eave straight up the slope to a corner.
-commandline-help-the-most-by-which-a = The most by which a reading may be corrected when they don't quite close.
+commandline-help-the-most-by-which-a = The most that one reading may be corrected by, where the readings don't quite close.
 commandline-help-612-266-50-or-a = 6:12, 26.6°, 50%, or a level reading: "12 in over 24 in".
-commandline-help-the-way-that-water-runs = The way that water runs, degrees clockwise from north.
+commandline-help-the-way-that-water-runs = Which way the water runs: degrees clockwise from north.
 commandline-help-height-of-the-eave = Height of the eave.
 commandline-help-what-the-face-is-called = What the face is called.
-commandline-help-a-job-that-gets-the = A job that gets the face, laid beside what it has; a new job where none is named.
+commandline-help-a-job-that-gets-the = A job that gets the face, laid beside what it has; a new job if none is named.
 
 ## Said in several places
 
@@ -901,7 +901,7 @@ common-block-3 = block { $block }
 
 common-the-job = the job
 common-roofing = Roofing
-common-labour = Labour
+common-labour = Labor
 common-chimney-2 = chimney
 common-ice-barrier = Ice barrier
 common-row = row
@@ -1216,7 +1216,7 @@ fill-tiles-were-asked-for-and = { $number } tiles were asked for and { $cells } 
 
 # $rows (text)
 # $number (text)
-fill-no-rows-hold-tiles = no { $rows } rows hold { $number } tiles
+fill-no-rows-hold-tiles = no choice of { $rows } rows holds { $number } tiles
 
 # $rows (text)
 # $number (text)
@@ -1238,7 +1238,7 @@ fill-a-grid-of-x-places = a grid of { $columns } x { $rows } places is too large
 
 # $cell (text)
 # $i (text)
-fill-the-value-of-cell-is = the value { $cell } of cell { $i } is no number to reckon with
+fill-the-value-of-cell-is = the value { $cell } of cell { $i } is not a number to work with
 
 # $column (text)
 # $row (text)
@@ -1278,14 +1278,14 @@ fill-tiles-x-m-as-laid = tiles { $size } x { $size2 } m as laid, rows level and 
 fill-a-tile-of-x-m = a tile of { $width } x { $height } m with joints of { $gap_u } and { $gap_v } m cannot be laid: sizes must be above 0, joints not below
 
 # $value (text)
-fill-a-tolerance-of-m-will = a tolerance of { $value } m will not do: give one above 0 and below a hundredth of the tile, such as 1e-9
+fill-a-tolerance-of-m-will = a tolerance of { $value } m does not work: give one above 0 and below a hundredth of the tile, such as 1e-9
 
 # $value (text)
 fill-the-lowest-row-carries-something = the lowest row carries something that reaches { $value } m below it: give 0 or more
 
 # $corner (text)
 # $shape (phrase)
-fill-corner-of-is-no-finite = corner { $corner } of { $shape } is no finite place: draw it again
+fill-corner-of-is-no-finite = corner { $corner } of { $shape } is not a finite place: draw it again
 
 # $exposure (text)
 # $from (text)
@@ -1444,7 +1444,7 @@ fill-on-all-faces-taken-from = { $number }{ $stays } on all faces, taken from th
 # $base_words (text)
 fill-one-grid = one grid, { $base_words }
 
-fill-flashing-by-the-metre-and = ; flashing by the metre and by the corner, before whole packages
+fill-flashing-by-the-metre-and = ; flashing by the meter and by the corner, before whole packages
 
 # $sets (text)
 # $ruled_out (text)
@@ -1534,7 +1534,7 @@ fill-one-grid-by-worth-a = one grid by worth, a module { $value }, { $base_words
 # $sets (text)
 # $ruled_out (text)
 # $finished (text)
-fill-one-grid-at-every-offset-every = one grid at every offset, every upper module carried by the one below it, from one base line; { $sets } different sets of places, the best choice from each; { $ruled_out } ranges of offsets ruled out by a bound; flashing by the metre and by the corner, before whole packages{ $finished }
+fill-one-grid-at-every-offset-every = one grid at every offset, every upper module carried by the one below it, from one base line; { $sets } different sets of places, the best choice from each; { $ruled_out } ranges of offsets ruled out by a bound; flashing by the meter and by the corner, before whole packages{ $finished }
 
 ## The reveal and what closes a run
 
@@ -1561,7 +1561,7 @@ fitup-bow-of-the-right-rake = Bend, right rake
 fitup-from-the-string-between-the = From the string between the corners to the edge: into the deck is more than 0, out of it (type −) less.
 fitup-as-drawn = As drawn
 fitup-forget-what-was-measured-and = Forget what was measured and begin with the face as drawn; undo takes it back.
-fitup-this-face-has-not-four = This face has not four corners: type the widths, rakes and diagonals of the part that carries the array.
+fitup-this-face-has-not-four = This face does not have four corners: type the widths, rakes and diagonals of the part that carries the array.
 fitup-still-to-measure-both-widths = Still to measure: both widths, both rakes and both diagonals.
 fitup-out-of-square = Out of square
 fitup-base-line = Base line
@@ -1572,7 +1572,7 @@ fitup-the-row = The row
 fitup-a-module-varies-by = A module varies by
 fitup-how-much-one-may-be = How much one may be larger or smaller than its sheet says. 1/32" is half of the sixteenth that a tape is read to.
 fitup-a-reveal-is-set-to = A reveal is set to
-fitup-how-far-one-reveal-can = How far one reveal can be set wrong, either way.
+fitup-how-far-one-reveal-can = How far off one reveal can be set, either way.
 fitup-set-this-reveal = Set this reveal
 fitup-give-the-block-this-reveal = Give the block this reveal; undo takes it back.
 fitup-copy-as-text = Copy as text
@@ -1689,7 +1689,7 @@ fitup-the-reveal-stays-at = The reveal stays at { $small }.
 
 # $small (text)
 # $small2 (text)
-fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }: a row is too long with that.
+fitup-set-the-reveal-of-the = Set the reveal of the block to { $small } instead of { $small2 }, with which a row is too long.
 
 fitup-deck-the-measures-agree =
     Deck: the measures agree
@@ -1735,7 +1735,7 @@ fitup-it-may-reach-from-to =
 
 # $caution (text)
 fitup-measure-each-line-from-one =
-    Measure each line from one datum, and check the first module of a row before the next.
+    Measure every line from the same datum, and check the first module of a row before the next.
 
     { $caution }
 
@@ -1825,12 +1825,12 @@ formats-latitude-from-85-to-85 = Latitude from -85 to 85, a comma, then longitud
 formats-import-a-building = Import a building…
 formats-import-from-a-folder = Import from a folder…
 formats-reading-the-buildings = Reading the buildings…
-formats-reading-broke-off-try-again = Reading broke off: try again, or cut the area of one street out of the file.
+formats-reading-broke-off-try-again = Reading stopped partway: try again, or cut the file down to the area of one street.
 formats-name-or-number = name or number
 formats-take-this-building = Take this building
-formats-into-this-job-where-it = Into this job where it has no roof yet, and undo takes it back; else into a new job with the same kit and rule book.
-formats-choose-a-building-what-is = Choose a building: what is to be known of it shows here.
-formats-every-roof-surface-of-it = Every roof surface of it becomes a face.
+formats-into-this-job-where-it = Into this job if it has no roof yet, and undo takes it back; otherwise into a new job with the same kit and rule book.
+formats-choose-a-building-what-is = Choose a building: what there is to know about it shows here.
+formats-every-roof-surface-of-it = Each of its roof surfaces becomes a face.
 formats-outline-of-the-walls-alone = Outline of the walls alone: the roof is raised over it as said here.
 formats-plan-as-geojson = Plan as GeoJSON…
 formats-house-as-gltf = House as glTF…
@@ -1885,8 +1885,8 @@ formats-import = Import { $house }
 # $count (number)
 formats-things-to-look-at-were =
     { $count ->
-        [one] {" "}One thing to look at was told in the list.
-       *[other] {" "}{ $count } things to look at were told in the list.
+        [one] {" "}One thing to look at is in the list.
+       *[other] {" "}{ $count } things to look at are in the list.
     }
 
 # $house (text)
@@ -1923,12 +1923,12 @@ formats-it-has-no-roof-surface = It has no roof surface.
 # $most_surfaces (text)
 formats-it-has-roof-surfaces-a = It has { $raw } roof surfaces; a building has at most { $most_surfaces }: none was taken.
 
-formats-it-is-a-template-which = it is a template, which is not read
+formats-it-is-a-template-which = it is a template; templates are not read
 formats-it-has-no-surfaces = it has no surfaces
 formats-it-does-not-say-which = it does not say which surfaces are roof
 formats-its-boundaries-are-not-as = its boundaries are not as deep as its type says
-formats-it-does-not-say-of = it does not say of each surface what it is
-formats-no-surface-of-it-is = no surface of it is marked as roof
+formats-it-does-not-say-of = it does not say what each surface is
+formats-no-surface-of-it-is = none of its surfaces is marked as roof
 
 # $lod (text)
 # $why (text)
@@ -1971,10 +1971,10 @@ formats-there-is-no-building-in = { $path }: there is no building in it; GeoJSON
 
 # $name (text)
 # $told (text)
-formats-no-roof-surface-of-it = { $name }: no roof surface of it can be a face. { $told }
+formats-no-roof-surface-of-it = { $name }: none of its roof surfaces can be a face. { $told }
 
 # $value (text)
-formats-this-is-no-geojson-rfc = this is no GeoJSON (RFC 7946): { $value }
+formats-this-is-no-geojson-rfc = this is not GeoJSON (RFC 7946): { $value }
 
 formats-this-geojson-holds-no-polygon = this GeoJSON holds no Polygon or MultiPolygon: a footprint is one of them
 
@@ -1985,12 +1985,12 @@ formats-its-crs-is-geojson-is = its "crs" is { $value }; GeoJSON is always in WG
 # $position (text)
 # $longitude (text)
 # $latitude (text)
-formats-position-is-no-longitude-from = { $name }, position { $position }: { $longitude }, { $latitude } is no longitude from -180 to 180 and latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees
+formats-position-is-no-longitude-from = { $name }, position { $position }: { $longitude }, { $latitude } is not a longitude from -180 to 180 and a latitude from -85 to 85 in degrees; GeoJSON is always in WGS 84 degrees
 
 # $name (text)
 # $metres (text)
 # $most (text)
-formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its middle: a house keeps within { $most } m
+formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its middle: a house stays within { $most } m
 
 # $name (text)
 # $corners (text)
@@ -1998,14 +1998,14 @@ formats-reaches-m-from-its-middle = { $name } reaches { $metres } m from its mid
 formats-has-corners-a-house-has = { $name } has { $corners } corners: a house has at most { $most }
 
 # $ring (text)
-formats-has-a-corner-at-no = { $ring } has a corner at no place
+formats-has-a-corner-at-no = { $ring } has a corner without a position
 
 # $ring (text)
 formats-has-fewer-than-three-corners = { $ring } has fewer than three corners; a ring has four positions or more
 
 # $corner (text)
 # $ring (phrase)
-formats-corner-of-is-on-the = corner { $corner } of { $ring } is on the spot of the one before it
+formats-corner-of-is-on-the = corner { $corner } of { $ring } is at the same spot as the one before it
 
 # $ring (text)
 formats-has-no-area = { $ring } has no area
@@ -2030,18 +2030,18 @@ formats-there-is-no-house-to = there is no house to write yet: draw a face first
 formats-the-house-is-larger-than = the house is larger than a glTF file can be
 
 # $value (text)
-formats-its-coordinates-are-degrees-turn = its coordinates are degrees ({ $value }): turn it into a national grid in metres first
+formats-its-coordinates-are-degrees-turn = its coordinates are degrees ({ $value }): turn it into a national grid in meters first
 
 # $value (text)
-formats-its-coordinates-stretch-lengths-by = its coordinates ({ $value }) stretch lengths by more than 2 in 1,000: turn it into a national grid in metres first
+formats-its-coordinates-stretch-lengths-by = its coordinates ({ $value }) stretch lengths by more than 2 in 1,000: turn it into a national grid in meters first
 
 # $value (text)
-formats-its-reference-system-is-not = its reference system { $value } is not known here, so nobody can say how long its lengths are: turn it into a national grid in metres of the EPSG list
+formats-its-reference-system-is-not = its reference system { $value } is not known here, so nobody can say how long its lengths are: turn it into a national grid in meters of the EPSG list
 
 # $value (text)
-formats-it-names-no-reference-system = it names no reference system, and its largest building is { $value } across: that is degrees, not metres; turn it into a national grid in metres first
+formats-it-names-no-reference-system = it names no reference system, and its largest building is { $value } across: that is degrees, not meters; turn it into a national grid in meters first
 
-formats-the-file-names-no-reference = The file names no reference system: its lengths were taken as metres. Check one against the house.
+formats-the-file-names-no-reference = The file names no reference system: its lengths were taken as meters. Check one against the house.
 
 # $factor (text)
 # $factor2 (text)
@@ -2064,25 +2064,25 @@ formats-it-looks-down-the-underside = it looks down: the underside of an overhan
 
 # $value (text)
 # $most (text)
-formats-a-corner-is-m-out = a corner is { $value } m out of the plane of the others; at most { $most } m can be one face
+formats-a-corner-is-m-out = a corner is { $value } m out of the plane of the others; one face allows at most { $most } m
 
 # $value (text)
 formats-it-reaches-m-no-roof = it reaches { $value } m: no roof does
 
-formats-a-corner-of-it-is = a corner of it is at no place
-formats-a-ring-of-it-has = a ring of it has fewer than three corners
-formats-two-corners-of-it-are = two corners of it are on one spot
-formats-a-ring-of-it-has-no = a ring of it has no area in plan
+formats-a-corner-of-it-is = one of its corners has no position
+formats-a-ring-of-it-has = one of its rings has fewer than three corners
+formats-two-corners-of-it-are = two of its corners are at the same spot
+formats-a-ring-of-it-has-no = one of its rings has no area in plan
 
 # $at (text)
 # $at2 (text)
 formats-its-sides-cross-or-touch = its sides cross or touch at { $at }, { $at2 } in plan
 
-formats-a-hole-of-it-is = a hole of it is not inside its outline
+formats-a-hole-of-it-is = one of its holes is not inside its outline
 
 # $surface (text)
 # $from_metres (text)
-formats-roof-surface-is-no-exact = Roof surface { $surface } is no exact plane: a corner is { $from_metres } off the face made of it.
+formats-roof-surface-is-no-exact = Roof surface { $surface } is not an exact plane: a corner is { $from_metres } off the face made of it.
 
 # $left (text)
 # $area_text (text)
@@ -2095,7 +2095,7 @@ formats-it-is-neither-a-png = it is neither a PNG nor a JPEG; save it as one of 
 # $width (text)
 # $height (text)
 # $most_pixels (text)
-formats-it-is-pixels-more-than = it is { $width } × { $height } pixels, more than the { $most_pixels } million that are read; make a smaller one of it
+formats-it-is-pixels-more-than = it is { $width } × { $height } pixels, more than the { $most_pixels } million that are read; make a smaller copy
 
 # $value (text)
 formats-the-file-is-damaged-save = { $value }; the file is damaged: save the picture again
@@ -2113,27 +2113,27 @@ formats-a-line-of-it = a line of it
 
 help-what-people-call-it-on = What people call it: on the drawing, in findings and on every sheet.
 help-where-the-house-stands-as = Where the house stands, as it is printed on sheets.
-help-what-the-crew-must-know = What the crew must know before it drives there; it is printed on the plan to build from.
+help-what-the-crew-must-know = What the crew must know before driving there; it is printed on the plan to build from.
 help-how-lengths-are-shown-any = How lengths are shown. Any unit can be typed: 12' 6 1/2", 3.82 m.
 help-which-side-of-a-module = Which side of a module runs along the eave; the kit says what it allows.
 help-the-face-that-the-block = The face that the block lies on; another one takes it there.
 help-what-comes-through-the-roof = What comes through the roof: the rule book has a clearance for each kind.
 help-round-for-pipes-a-rectangle = Round for pipes, a rectangle for curbs and chimneys, or the outline as drawn.
 help-how-rows-lie-to-one = How rows lie to one another when faces are filled; the kit says which joints it allows.
-help-whether-the-size-of-the = Whether the size of the array is told in modules or in kilowatts of rated power.
+help-whether-the-size-of-the = Whether the size of the array is given in modules or in kilowatts of rated power.
 help-of-all-arrays-of-this = Of all arrays of this size: the one with the least flashing around it, or with the cheapest.
 help-what-it-is-in-a = What it is, in a word that others understand.
-help-which-block-is-spoken-of = Which block is spoken of.
+help-which-block-is-spoken-of = Which block this is about.
 help-why-the-line-differs-from = Why the line differs from the count; every output shows it.
 help-another-part-of-the-price = Another part of the price list that may stand in for this one.
 help-what-one-of-it-is = What one of it is called, such as box, roll or piece.
-help-under-which-heading-it-stands = Under which heading it stands in the order.
+help-under-which-heading-it-stands = The heading that it stands under in the order.
 help-the-stage-of-work-that = The stage of work that can't start without it.
 help-year-month-day-2026-11 = Year, month, day: 2026-11-26.
 help-who-counted-and-can-be = Who counted, and can be asked.
-help-what-the-supplier-must-know = What the supplier must know of it.
+help-what-the-supplier-must-know = What the supplier must know about it.
 help-what-the-base-line-runs = What the base line runs level with where eave and head are not parallel.
-help-which-face-is-spoken-of = Which face is spoken of; it is selected on the drawing too.
+help-which-face-is-spoken-of = Which face this is about; it is selected on the drawing too.
 help-what-shape-the-face-has = What shape the face has: it says which lengths are needed.
 help-how-the-pitch-was-found = How the pitch was found: said, or measured with a level and a rule.
 help-how-much-of-the-roof = How much of the roof gets new shingles: it sets tear-off, underlayment and shingles.
@@ -2206,7 +2206,7 @@ history-undone = Undone: { $label }
 history-done-again = Done again: { $label }
 
 history-steps-taken = Steps taken
-history-since-the-job-was-opened = Since the job was opened, in the order of time. Press one to go there; nothing is lost until you close the job.
+history-since-the-job-was-opened = Since the job was opened, from first to last. Press one to go there; nothing is lost until you close the job.
 history-now = now
 history-undone-2 = undone
 history-done-otherwise-later = left aside
@@ -2273,9 +2273,9 @@ job-part-has-two-sides-with = part { $part } has two sides with the number { $si
 
 # $latitude (text)
 # $longitude (text)
-job-latitude-longitude-degrees-from-85 = latitude { $latitude }, longitude { $longitude }: degrees from -85 to 85 and from -180 to 180 are wanted
+job-latitude-longitude-degrees-from-85 = latitude { $latitude }, longitude { $longitude }: give degrees from -85 to 85 and from -180 to 180
 
-job-the-picture-under-the-plan = the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show a part of itself
+job-the-picture-under-the-plan = the picture under the plan must lie within 100 km of the origin, be 1 mm to 100 km wide, and show at least part of itself
 
 # $path (text)
 # $error (text)
@@ -2283,7 +2283,7 @@ job-picture-missing = { $path }: { $error }; put the picture back there, or choo
 
 # $path (text)
 # $most (text)
-job-picture-too-large = { $path }: this picture is larger than { $most } MB; make a smaller one of it
+job-picture-too-large = { $path }: this picture is larger than { $most } MB; make a smaller copy
 job-a-waiver-needs-a-reason = a waiver needs a reason: write why this may be built so
 
 # $value (text)
@@ -2315,7 +2315,7 @@ job-the-reveal-of-block = the reveal of block { $block }
 
 # $field (text)
 # $id (text)
-job-missing-field-in-face-which = missing field `{ $field }` in face { $id }, which is a drawn one: it comes from no part
+job-missing-field-in-face-which = missing field `{ $field }` in face { $id }, which is a drawn one: it does not come from a part of the house
 
 # $path (text)
 # $error (text)
@@ -2371,7 +2371,7 @@ job-field-data-from-piece-of = field data.{ $field }[{ $index }].from: piece { $
 job-field-data-blocks-face-the = field data.blocks[{ $index }].face: the job has no face { $face }
 
 # $value (text)
-job-is-no-key-of-a = “{ $value }” is no key of a finding: copy the key from a report, such as “setback/block-3/face-1/side-4/rake”
+job-is-no-key-of-a = “{ $value }” is not the key of a finding: copy the key from a report, such as “setback/block-3/face-1/side-4/rake”
 
 job-open = open
 
@@ -2418,7 +2418,7 @@ job-order = order
 job-added = added
 job-changed = changed
 job-removed = removed
-job-it-says-which-thing-this = it says which thing this is and stays: leave it out
+job-it-says-which-thing-this = it says which thing this is, and that does not change: leave it out
 
 # $spot (text)
 # $counts (text)
@@ -2436,14 +2436,14 @@ job-the-job-has-no-there = the job has no { $what } { $asked }; there is { $know
 # $what (phrase)
 # $asked (text)
 # $numbers (text)
-job-several-have-the-name-of = several have the name of the { $what } { $asked }: say which by its number, one of { $numbers }
+job-several-have-the-name-of = more than one { $what } is called { $asked }: say which by its number, one of { $numbers }
 
 # $one (text)
 # $other (text)
 job-give-or-one-of-the = give { $one } or { $other }, one of the two
 
 # $block (text)
-job-the-face-of-block-has = the face of block { $block } has no ground at present: bring it back first
+job-the-face-of-block-has = the face of block { $block } is not on the roof at present: bring it back first
 
 job-no-picture-lies-under-the = no picture lies under the plan: lay one with set-underlay first
 
@@ -2455,7 +2455,7 @@ job-a-step-is-an-object = a step is an object with one field that names what is 
 
 # $name (text)
 # $known (text)
-job-nothing-is-done-by-there = nothing is done by { $name }; there are { $known }
+job-nothing-is-done-by-there = there is no edit { $name }; there are { $known }
 
 # $value (text)
 job-say-what-stands-on-its = say what stands on its sides: { $value }, "gable" or "wall"
@@ -2475,7 +2475,7 @@ job-edit-of-field = edit { $number } of { $of }, field { $field }: { $wrong }
 
 # $code (text)
 # $known (text)
-job-field-language-is-none-that = field language: { $code } is none that is spoken here: one of { $known }
+job-field-language-is-none-that = field language: { $code } is not a language of this program: use one of { $known }
 
 job-line = line
 job-the-workbook-is-damaged-a = the workbook is damaged: a cell of it can't be read
@@ -2558,7 +2558,7 @@ kit-of-the-part-must-stand = of: the part { $number } must stand above this one
 kit-when-there-is-no-choice = when: there is no choice { $when } among the choices
 
 kit-each-the-amount-must-be = each: the amount must be 0 or more, and a lap shorter than its piece
-kit-each-count-gives-pieces-or = each: "count" gives pieces, or a length of a length, or an area of an area; "length" gives a length for each piece or run; "pieces" and "spaced" give pieces along a run ("spaced" also over an area). The part is counted in something else
+kit-each-count-gives-pieces-or = each: "count" gives pieces, or a length of a length, or an area of an area; "length" gives a length for each piece or run; "pieces" and "spaced" give pieces along a run ("spaced" also over an area). This part is counted in something else
 kit-solar = Solar
 kit-flashing = Flashing
 kit-wire-and-grounding = Wire and grounding
@@ -2591,7 +2591,7 @@ kit-parts-laps-lies-over-but = parts[{ $index }].laps: { $part } lies over { $un
 kit-parts-laps-there-is-no = parts[{ $index }].laps: there is no part { $under } among the parts
 
 kit-laying-joints-must-name-at = laying.joints must name at least one of "free", "aligned" and "half-lapped"
-kit-laying-base-rail-above-course = laying.base_rail: above_course_from and above_course_to must rise, within a metre of the course line
+kit-laying-base-rail-above-course = laying.base_rail: above_course_from and above_course_to must rise, within a meter of the course line
 kit-tear-off = Tear-off
 kit-deck = Deck
 kit-dry-in = Dry-in
@@ -2605,7 +2605,7 @@ kit-sides-of-the-array = Sides of the array
 kit-around-the-array = Around the array
 kit-shingles-to-the-ridge = Shingles to the ridge
 kit-wires-into-the-box = Wires into the box
-kit-old-roofing-off-anchors-ropes = Old roofing off; anchors, ropes and tarpaulins first.
+kit-old-roofing-off-anchors-ropes = Old roofing off; anchors, ropes and tarps first.
 kit-replace-bad-sheathing-frame-crickets = Replace bad sheathing, frame crickets, pull or drive every proud nail, sweep.
 kit-drip-edge-at-the-eaves = Drip edge at the eaves, leak barrier full length, lining of valleys, underlayment, then drip edge at the rakes over it.
 kit-starter-at-eaves-and-rakes = Starter at eaves and rakes, shingles up to the line of the base rail; boots, walls, chimneys and skylights are flashed as the courses reach them.
@@ -2668,7 +2668,7 @@ lesson-that-is-the-whole-way = That is the whole way
 lesson-from-a-bare-roof-to = From a bare roof to an order. { $home } shows it to the homeowner; { $find } finds any command; { $save } saves. Planning aid only: read the cautions before anyone climbs.
 lesson-words-of-the-trade = Words of the trade
 lesson-find-a-word = Find a word
-lesson-no-word-is-like-that = No word is like that.
+lesson-no-word-is-like-that = There is no word like that.
 lesson-as-roofers-and-installers-use = As roofers and installers use them; common practice, no source. Where a code defines a word, the code counts.
 lesson-array = array
 lesson-all-modules-of-a-job = All modules of a job together.
@@ -2699,12 +2699,12 @@ lesson-the-lower-level-edge-of = The lower, level edge of a face.
 lesson-how-much-of-each-course = How much of each course shows, up the slope.
 lesson-one-plane-of-the-roof = One plane of the roof.
 lesson-finding = finding
-lesson-what-a-rule-has-to = What a rule has to say about the job: to stop for, to look at, or to know.
+lesson-what-a-rule-has-to = What a rule has to say about the job: something to stop for, to look at, or to know.
 lesson-fit-up = fit-up
 lesson-setting-out-the-array-on = Setting out the array on the deck as it really is, out of square and all.
 lesson-flashing = flashing
 lesson-sheet-metal-that-laps-into = Sheet metal that laps into the shingles so that water runs over it.
-lesson-the-upright-end-of-a = The upright end of a roof with two slopes.
+lesson-the-upright-end-of-a = The triangular wall at the end of a roof with two slopes.
 lesson-head-flashing = head flashing
 lesson-flashing-along-the-upper-edge = Flashing along the upper edge of a block, under the course above it.
 lesson-where-two-faces-meet-outward = Where two faces meet outward, up a corner of the house.
@@ -2713,13 +2713,13 @@ lesson-self-adhered-membrane-along-eaves = Self-adhered membrane along eaves whe
 lesson-one-solar-panel-it-is = One solar panel. It is live whenever light falls on it.
 lesson-overhang = overhang
 lesson-pathway = pathway
-lesson-a-strip-without-modules-on = A strip without modules on which fire fighters climb to the ridge.
+lesson-a-strip-without-modules-on = A strip without modules on which firefighters climb to the ridge.
 lesson-what-comes-through-the-roof = What comes through the roof: pipes, vents, chimneys, skylights.
 lesson-pitch = pitch
 lesson-rise-in-12-of-run = Rise in 12 of run: at 6:12 a roof rises 6 in over 12 in of plan.
 lesson-the-sloping-edge-of-a = The sloping edge of a face at a gable.
 lesson-reveal = reveal
-lesson-the-gap-between-neighbouring-modules = The gap between neighbouring modules.
+lesson-the-gap-between-neighbouring-modules = The gap between neighboring modules.
 lesson-the-level-line-at-the = The level line at the top where two faces meet.
 lesson-setback = setback
 lesson-how-far-modules-stay-away-from = How far modules stay away from an edge.
@@ -2729,7 +2729,7 @@ lesson-takeoff = takeoff
 lesson-counting-from-a-drawing-what = Counting from a drawing what has to be ordered.
 lesson-underlayment = underlayment
 lesson-the-layer-on-the-deck = The layer on the deck below shingles and array.
-lesson-where-two-faces-meet-inward = Where two faces meet inward, and their water runs together.
+lesson-where-two-faces-meet-inward = Where two faces meet inward, and the water from both runs together.
 
 ## Lengths, directions, outlines
 
@@ -2760,14 +2760,14 @@ measures-pitch-change = pitch change
 ## The order and its prices
 
 order-work-on-the-order = Work on the order…
-order-all-lines-of-the-order = All lines of the order: change them, count what arrives, hold it against another
+order-all-lines-of-the-order = All lines of the order: change them, count what arrives, compare it with another
 order-lines = Lines
 order-roof-money-stock = Roof, money, stock
 order-load-a-warehouse-list = Load a warehouse list…
 order-with-another-job = With another job…
 order-add-a-price-list = Add a price list…
 order-load-counts = Load counts…
-order-sort-by-it-once-more = Sort by it; once more from the greatest down; once more as listed
+order-sort-by-it-once-more = Sort by it. Again: greatest first. Once more: as listed.
 order-number-or-words = number or words
 order-no-line-is-like-that = No line is like that.
 order-which-lines-are-listed = Which lines are listed
@@ -2783,7 +2783,7 @@ order-pin = Pin
 order-pin-help = Count changes from this moment until you unpin, even when the order was closed in between
 order-since-looked = since you last looked
 order-since-pinned = since the pinned moment
-order-totals-shown = Show how the total adds up: by stage of work, by group, materials and labour
+order-totals-shown = Show how the total adds up: by stage of work, by group, materials and labor
 order-lines-of-the-order = Lines of the order
 order-walk-rows = Walk the rows of the order
 order-walk-keys = Up, Down, Page Up, Page Down; Enter opens a line
@@ -2813,9 +2813,9 @@ order-many-changed =
 order-put-the-lines-that-are = Put the lines that are listed on the clipboard, for a spreadsheet
 order-add-a-line = Add a line
 order-something-that-the-kit-does = Something that the kit does not count
-order-order-this-line-a-line = Order this line. A line that is off stays here, and every output tells it.
+order-order-this-line-a-line = Order this line. A line that is off stays here, and every output says so.
 order-packages-to-order-type-another = Packages to order. Type another number to put it in place of the count; empty is the count again.
-order-for-one-package-in-this = For one package, in this job's own copy of the price list. Empty: no price, and every output tells so.
+order-for-one-package-in-this = For one package, in this job's own copy of the price list. Empty: no price, and every output says so.
 order-a-whole-number = A whole number
 order-such-as-184-50 = Such as 184.50
 order-changed-in-this-job = , changed in this job
@@ -2886,14 +2886,14 @@ order-the-office-has-its-own = The office has its own
 order-it-comes-back-from-the = It comes back from the job: it is on the list to bring along, and nothing is bought.
 order-taken-with-the-order = Taken with the order
 order-sales-tax = Sales tax, %
-order-empty-not-known-which-every = Empty: not known, which every output tells. It is never taken for zero.
+order-empty-not-known-which-every = Empty: not known, and every output says so. It never counts as zero.
 order-what-became-of-the-price = What became of the price list
 order-on-top-of-the-cost = On top of the cost
 order-overhead-of-the-cost = Overhead, % of the cost
 order-markup-of-the-cost = markup: % of the cost
 order-margin-of-the-price = margin: % of the price
 order-profit = Profit, %
-order-stock-in-hand = Stock in hand
+order-stock-in-hand = Stock on hand
 order-a-warehouse-list-csv-with = A warehouse list: CSV with the columns number, amount, and maybe note
 order-none-what-lies-in-the = None. What lies in the warehouse is used before anything is bought.
 order-add-what-is-left = Add what is left
@@ -2923,7 +2923,7 @@ order-amount-of-leftover = Amount of leftover { $nth }
 order-note-of-leftover = Note of leftover { $nth }
 
 order-the-rest-came-whole = The rest came whole
-order-all-lines-that-nobody-has = All lines that nobody has counted yet are there, and none is damaged
+order-all-lines-that-nobody-has = Everything on the lines that nobody has counted yet is there, and nothing is damaged
 order-a-pallet-list-with-the = A pallet list with the column counted filled in, as CSV
 order-print-the-list = Print the list…
 order-print-the-claim = Print the claim…
@@ -2931,7 +2931,7 @@ order-copy-the-claim = Copy the claim
 order-the-claim-is-on-the = The claim is on the clipboard.
 order-about-the-delivery = About the delivery
 order-state = State
-order-all-of-it-is-there = All of it is there, and none is damaged
+order-all-of-it-is-there = All of it is there, and nothing is damaged
 
 # $counted (text)
 # $of (text)
@@ -2971,9 +2971,9 @@ order-waits-for = waits for { $one }
 order-waits-for-and-more = waits for { $first }, and { $rest } more
 
 order-another-order = Another order
-order-keep-the-order-as-it = Keep the order as it is now, go on with the job, and see here what is more, what is less, and what it costs. Or hold it against another job.
+order-keep-the-order-as-it = Keep the order as it is now, go on with the job, and see here what is more, what is less, and what it costs. Or compare it with another job.
 order-keep-this-order-to-compare = Keep this order to compare
-order-what-changes-from-here-on = What changes from here on shows below; it is not saved with the job
+order-what-changes-from-here-on = Changes from here on show below; the kept order is not saved with the job
 order-other-suppliers = Other suppliers
 order-add-the-price-list-of = Add the price list of another supplier to see this order at its prices, line by line.
 order-take-them-away = Remove these suppliers
@@ -3016,7 +3016,7 @@ order-counts-damaged-cant-be-damaged = counts.{ $number }.damaged: { $damaged } 
 
 # $place (text)
 # $text (text)
-order-is-no-count-of-packages = { $place }: { $text } is no count of packages
+order-is-no-count-of-packages = { $place }: { $text } is not a count of packages
 
 # $place (text)
 # $cell (text)
@@ -3088,7 +3088,7 @@ order-under-untaxed-write-yes-or = { $said } under "untaxed": write yes or no
 
 # $part (text)
 # $package (text)
-order-has-a-price-already-take = { $part } has a price already, { $package }; take one of the two out
+order-has-a-price-already-take = { $part } has a price already, { $package }; take one of them out
 
 # $place (text)
 # $typed (text)
@@ -3166,9 +3166,9 @@ panels-no-waste-added-in = no waste added, in { $packages }
 part-parts-of-the-house = Parts of the house
 part-a-dormer-porch-ell-or = A dormer, porch, ell or chimney: draw its footprint over the roof
 part-eaves = Eaves
-part-how-high-the-roof-is = How high the roof is over the wall lines, above the level of the job.
+part-how-high-the-roof-is = How high the roof is over the wall lines, above the level that the job measures from.
 part-top = Top
-part-height-of-its-top-above = Height of its top above the level of the job.
+part-height-of-its-top-above = Height of its top above the level that the job measures from.
 part-with-a-cricket = With a cricket
 part-two-small-faces-upslope-of = Two small faces upslope of it that part the water.
 part-cricket = Cricket
@@ -3181,7 +3181,7 @@ part-slope = slope
 part-wall = wall
 part-sides-wall-to-wall = Sides, wall to wall
 part-set-free = Turn into plain faces
-part-turn-its-faces-and-those = Turn its faces, and those of the parts that it meets, into drawn ones that no part changes any more
+part-turn-its-faces-and-those = Turn its faces, and those of the parts that it meets, into plain faces that no part changes any more
 part-delete-the-part = Delete the part
 
 # $count (number)
@@ -3221,7 +3221,7 @@ part-them = them
 # $blocks (text)
 # $verb (text)
 # $blocks2 (text)
-part-no-face-under-now-it = { $blocks } { $verb } no face under { $blocks2 } now: it waits for the face to come back, or drag it to another one.
+part-no-face-under-now-it = { $blocks } { $verb } no face under { $blocks2 } now: wait for the face to come back, or drag to another one.
 
 part-nothing-of-it-is-seen = Nothing of it is seen: it lies under other parts. Raise its eaves, or move it.
 part-no-cricket-stands-there-the = No cricket stands there: the chimney has no side that looks up a slope. Move it off the ridge.
@@ -3235,9 +3235,9 @@ picture-picture-under-the-plan-2 = Picture under the plan…
 picture-choose-a-picture = Choose a picture…
 picture-choose-another = Choose another…
 picture-an-aerial-photo-or-a = An aerial photo or a sketch to draw over: a PNG or JPEG. Choose one, or drop it on the window.
-picture-reading-the-picture-broke-off = Reading the picture broke off: choose it again.
-picture-the-file-holds-another-picture = The file holds another picture than when it was laid here. Look whether it still lies right.
-picture-the-file-holds-a-picture = The file holds a picture of another shape than the one that was laid here, so it is not drawn.
+picture-reading-the-picture-broke-off = Reading the picture stopped partway: choose it again.
+picture-the-file-holds-another-picture = The file holds a different picture from the one that was laid here. See whether it still lies right.
+picture-the-file-holds-a-picture = The file holds a picture of a different shape from the one that was laid here, so it is not drawn.
 picture-take-it-as-it-is = Take it as it is now
 picture-look-again = Look again
 picture-the-picture-is-being-read = The picture is being read…
@@ -3247,14 +3247,14 @@ picture-turn = Turn
 picture-scale = Scale
 picture-crop = Crop
 picture-drag-the-picture-or-move = Drag the picture, or move it with the arrow keys
-picture-drag-around-the-pictures-middle = Drag around the picture's middle; or click two points of a line that should run square
+picture-drag-around-the-pictures-middle = Drag around the picture's middle; or click two points of a line that should be square
 picture-click-two-points-whose-distance = Click two points whose distance you know, then type it
 picture-drag-over-the-part-that = Drag over the part that should show
 picture-length-on-the-ground = Length on the ground
 picture-make-the-line-square = Make the line square
 picture-turn-the-picture-so-that = Turn the picture so that the line runs due east–west or north–south
 picture-width = Width
-picture-how-wide-the-whole-picture = How wide the whole picture is on the ground. It keeps its aspect.
+picture-how-wide-the-whole-picture = How wide the whole picture is on the ground. It keeps its proportions.
 picture-turned-by = Turned by
 picture-degrees-clockwise = Degrees clockwise.
 picture-where-the-middle-of-the = Where the middle of the whole picture lies.
@@ -3266,8 +3266,8 @@ picture-from-the-right = From the right
 picture-from-the-bottom = From the bottom
 picture-show-all-of-it = Show all of it
 picture-take-it-away = Take it away
-picture-something-of-the-picture-must = Something of the picture must be left: type less.
-picture-the-picture-would-be-of = The picture would be of no sensible size: click two points farther apart.
+picture-something-of-the-picture-must = Some of the picture must be left: type less.
+picture-the-picture-would-be-of = The picture would not have a sensible size: click two points farther apart.
 picture-type-a-number-from-0 = Type a number from 0 to 100.
 picture-type-degrees-such-as-12 = Type degrees, such as 12.5.
 picture-lay-a-picture-under-the = lay a picture under the plan
@@ -3302,7 +3302,7 @@ picture-a-picture-of-pixels-cant = a picture of { $value } × { $value2 } pixels
 # $value (text)
 picture-the-picture-cant-be-written = the picture can't be written as PNG: { $value }
 
-picture-the-letters-of-the-picture = the letters of the picture can't be read
+picture-the-letters-of-the-picture = the picture's font can't be read
 
 # $value (text)
 # $value2 (text)
@@ -3311,7 +3311,7 @@ picture-a-picture-of-pixels-cant-hold = a picture of { $value } × { $value2 } p
 ## Reports in text
 
 report-pathways-for-the-fire-service =
-    Pathways for the fire service
+    Pathways for the fire department
     {""}
 
 report-none-found =
@@ -3579,7 +3579,7 @@ report-heights-are-above-the-level =
 report-to = { $least } to { $most }
 
 report-border = border
-report-the-pathway-for-the-fire = the pathway for the fire service
+report-the-pathway-for-the-fire = the pathway for the fire department
 report-another-block = another block
 
 # $name (text)
@@ -3598,7 +3598,7 @@ report-the-deck-that-the-base = the deck that the base rail needs
 report-the-room-below-the-base = the room below the base rail at the { $kind }
 
 # $kind (text)
-report-the-fire-services-room-beside = the fire service's room beside the { $kind }
+report-the-fire-services-room-beside = the fire department's room beside the { $kind }
 
 report-the-edge-of-the-face = the edge of the face
 
@@ -3613,7 +3613,7 @@ report-wind-kind = { $wind } { $kind }
 
 # $near (text)
 # $near2 (text)
-roof-roofs-cant-be-told-apart = roofs can't be told apart near x { $near } m, y { $near2 } m: move a corner there by a few millimetres
+roof-roofs-cant-be-told-apart = roofs can't be told apart near x { $near } m, y { $near2 } m: move a corner there by a few millimeters
 
 roof-a-rise-in-12 = a rise in 12
 roof-a-level-side-never-closes = a level side never closes over the footprint; give it a pitch or make it a gable
@@ -3639,7 +3639,7 @@ roof-has-of = { $side_words } has { $what } of { $value }: { $remedy }
 # $side_words (phrase)
 # $near (text)
 # $near2 (text)
-roof-the-overhangs-around-run-into = the overhangs around { $side_words } run into each other at x { $near } m, y { $near2 } m: make them narrower or draw the corner simpler
+roof-the-overhangs-around-run-into = the overhangs around { $side_words } run into each other at x { $near } m, y { $near2 } m: make them narrower or simplify the corner
 
 # $side_words (phrase)
 roof-nothing-slopes-over-the-part = nothing slopes over the part beside { $side_words }: give it, or a side near it, a pitch
@@ -3648,7 +3648,7 @@ roof-nothing-slopes-over-the-part = nothing slopes over the part beside { $side_
 # $near2 (text)
 # $corner (text)
 # $ring_words (phrase)
-roof-the-roof-cant-be-worked = the roof can't be worked out near x { $near } m, y { $near2 } m, by corner { $corner } of { $ring_words }: move that corner by a few millimetres
+roof-the-roof-cant-be-worked = the roof can't be worked out near x { $near } m, y { $near2 } m, by corner { $corner } of { $ring_words }: move that corner by a few millimeters
 
 # $side (text)
 # $ring_words (phrase)
@@ -3656,7 +3656,7 @@ roof-side-of = side { $side } of { $ring_words }
 
 # $corner (text)
 # $ring_words (phrase)
-roof-corner-of-is-no-usable = corner { $corner } of { $ring_words } is no usable number: enter it again
+roof-corner-of-is-no-usable = corner { $corner } of { $ring_words } is not a usable number: enter it again
 
 # $ring_words (text)
 roof-has-fewer-than-three-corners = { $ring_words } has fewer than three corners: draw at least three
@@ -3721,7 +3721,7 @@ rulebook-free-below-an-escape-window = Free below an escape window, at least
 rulebook-roof-integrated-is-exempt = Roof-integrated is exempt
 rulebook-least-pitch-for-shingles = Least pitch for shingles
 rulebook-one-underlayment-from = One underlayment from
-rulebook-cricket-behind-wider-than = Cricket behind wider than
+rulebook-cricket-behind-wider-than = Cricket behind what is wider than
 rulebook-side-flashing-to-a-valleys = Side flashing to a valley's line
 rulebook-side-flashing-to-a-hips = Side flashing to a hip's line
 rulebook-fire-class-where-a-lot = Fire class where a lot line is nearer than
@@ -3744,7 +3744,7 @@ rulebook-side-flashing-to-hips = Side flashing to hips
 rulebook-fire-class-near-a-lot = Fire class near a lot line
 
 # $part (text)
-rulebook-no-book-that-comes-with = no book that comes with the program has { $part }
+rulebook-no-book-that-comes-with = none of the books that come with the program has { $part }
 
 # $part (text)
 rulebook-this-rule-book-has-no-place = this rule book has no place for { $part }
@@ -3774,7 +3774,7 @@ rules-the-base-rail-above-the = the base rail { $small } above the { $kind }
 
 # $small (text)
 # $kind (text)
-rules-in-plan-from-the-for = { $small } in plan from the { $kind }, for the fire service
+rules-in-plan-from-the-for = { $small } in plan from the { $kind }, for the fire department
 
 # $penetration (text)
 rules-beside-the-strip-below = beside the strip below { $penetration }
@@ -3787,28 +3787,28 @@ rules-rule-book = Rule book…
 rules-save-the-rule-book-as = Save the rule book as…
 rules-compare-with-a-rule-book = Compare with a rule book of yours…
 rules-crew-checklist = Crew checklist
-rules-pathways-for-the-fire-service = Pathways for the fire service
+rules-pathways-for-the-fire-service = Pathways for the fire department
 rules-house-and-place = House and place
 rules-what-rules-need-to-know = What rules need to know. What is not known is not assumed: the rules that need it say that they were not checked.
 rules-the-house = The house
 rules-fasteners-of-the-array = Fasteners of the array
 rules-sprinklers-throughout = Sprinklers throughout
-rules-an-automatic-sprinkler-system-in = An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). It lets a larger array keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.
+rules-an-automatic-sprinkler-system-in = An automatic sprinkler system in the whole house. Yes or no; most older houses have none (from memory). With one, a larger array may keep the smaller room beside the ridge. Source: IRC R324.6.2.1; the plans or the fire official.
 rules-detached-nobody-lives-in-it = Detached, nobody lives in it
-rules-a-shed-or-carport-that = A shed or carport that stands by itself. Yes or no; a house is none. Source: IRC R324.6, exceptions.
+rules-a-shed-or-carport-that = A shed or carport that stands by itself. Yes or no; a house is not one. Source: IRC R324.6, exceptions.
 rules-streets-lie-to = Streets lie to
-rules-the-ways-in-which-a = The ways in which a street or driveway lies: degrees clockwise from north, or winds, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
+rules-the-ways-in-which-a = The directions in which a street or driveway lies: degrees clockwise from north, or compass points, with commas between: S, 90. Most houses have one or two (from memory). Source: IRC R324.6.1; the site plan.
 rules-no-roof-work = No roof work
-rules-who-of-the-fire-service = Who of the fire service found that nobody will work on this roof, and when; empty where nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
+rules-who-of-the-fire-service = Who at the fire department found that nobody will work on this roof, and when; empty if nobody did, as on most houses. Source: IRC R324.6, exceptions; keep the letter with the permit.
 rules-listing-read-by = Who read listing
 rules-who-read-the-listing-by = Who read the listing by which this roof-integrated array is exempt from fire access, and when; empty where nobody did. Source: the product's listing, and the edition adopted where the house stands.
-rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one storey, 18 ft on two (from memory). Source: measured on site.
+rules-from-the-ground-to-the = From the ground to the eave, a length; 9 ft on one story, 18 ft on two (from memory). Source: measured on site.
 rules-least-width = Least width
 rules-the-least-width-of-the = The least width of the house in plan, a length; 24 to 40 ft are usual (from memory). It sets how wide the strips of high wind suction are. Source: measured on site; ASCE/SEI 7, chapter 30.
 rules-how-far-the-eave-reaches = How far the eave reaches beyond the outer wall, in plan; 12 to 24 in are usual (from memory). It sets how far up an ice barrier goes. Source: measured on site; IRC R905.1.2.
 rules-wind-mph = Wind, mph
 rules-basic-wind-speed-for-the = Basic wind speed for the house's risk category, miles an hour, 3-second gust; often 105 to 120 inland and more by the coast (from memory). Source: the maps of ASCE/SEI 7, chapter 26, or the building department.
-rules-by-the-ground-upwind-b = By the ground upwind: B is town or wood, C open country, D flat by open water. Most houses in towns are B (from memory). Source: ASCE/SEI 7, section 26.7.
+rules-by-the-ground-upwind-b = By the ground upwind: B is town or woods, C open country, D flat ground by open water. Most houses in towns are B (from memory). Source: ASCE/SEI 7, section 26.7.
 rules-b-town-wood = B: town, wood
 rules-c-open-country = C: open country
 rules-d-open-water = D: open water
@@ -3829,17 +3829,17 @@ rules-what-the-sheathing-is-made = What the sheathing is made of; OSB or plywood
 rules-rafters-every = Rafters every
 rules-from-rafter-to-rafter-middle = From rafter to rafter, middle to middle; 16 or 24 in are usual (from memory). Source: measured from below.
 rules-its-state = Its state
-rules-what-state-the-deck-is = What state the deck is in, once somebody looked at it from below or after tear-off. Source: common practice, no source.
+rules-what-state-the-deck-is = What state the deck is in, once somebody has looked at it from below or after tear-off. Source: common practice, no source.
 rules-sound = sound
 rules-needs-repair = needs repair
 rules-metal-along-eaves-and-rakes = Metal along eaves and rakes that leads water off the deck. Source: IRC R905.2.8.5 (2018); seen on site.
 rules-there-and-stays = there, and stays
 rules-goes-on-with-this-job = goes on with this job
-rules-the-class-against-fire-of = The class against fire of the covering beyond the array; most fibreglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
+rules-the-class-against-fire-of = The fire class of the covering beyond the array; most fiberglass shingles are class A (from memory). Source: the package of the shingles; UL 790 or ASTM E108.
 rules-law-asks = Class required
 rules-the-class-that-the-law = The class that the law asks for where the house stands; “no class” where it asks for none. Source: IRC R902.1 (2018); the building department.
 rules-lot-line = Lot line
-rules-from-the-nearest-edge-of = From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft a class against fire is asked. Source: IRC R902.1 (2018); the site plan.
+rules-from-the-nearest-edge-of = From the nearest edge of the roof deck to a lot line, in plan. Nearer than 3 ft, a fire class is required. Source: IRC R902.1 (2018); the site plan.
 rules-zones-of-wind-suction = Zones of wind suction
 rules-zones-of-components-and-cladding = Zones of components and cladding by ASCE/SEI 7, with the outward pressure in each: a screening, never a design. It needs wind, exposure, eave height and least width under House and place.
 
@@ -3861,7 +3861,7 @@ rules-type-a-number-such-as = Type a number, such as 115.
 # $most (text)
 rules-type-a-number-from-to = Type a number from { $least } to { $most }.
 
-rules-this-length-cant-be-right = This length can't be right: it must be 0 or more and below 10 000 ft.
+rules-this-length-cant-be-right = This length can't be right: it must be 0 or more and below 10,000 ft.
 rules-the-rule-book-could-not = The rule book could not be saved
 rules-book = Book
 rules-based-on = Based on
@@ -3877,7 +3877,7 @@ rules-from-a-file = From a file…
 rules-the-two-books-say-the = The two books say the same.
 rules-this-book = this book
 rules-the-other = the other
-rules-a-rule-that-is-off = A rule that is off is told in every report of what was not checked.
+rules-a-rule-that-is-off = A rule that is off is listed in every report under what was not checked.
 rules-type-a-share-such-as = Type a share, such as 33 % or 0.33.
 rules-choose-another-rule-book = choose another rule book
 rules-change-the-books-heading = change the book's heading
@@ -3909,7 +3909,7 @@ rules-how-far-it-can-be = How far it can be relied on
 rules-none-in-this-book = none in this book
 rules-no-limit-of-its-own = No limit of its own: modules must stay on the face and off the hole.
 rules-parts-of-this-book = Parts of this book
-rules-a-part-that-the-book = A part that the book does not have is not checked, and every report says so. A part that is put in comes with the numbers and sources of the program's own books: read them, and change what your place has amended.
+rules-a-part-that-the-book = A part that the book does not have is not checked, and every report says so. A part that is put in comes with the numbers and sources of the program's own books: read them, and change what your jurisdiction has amended.
 rules-puts-this-part-in-as = Puts this part in as the program's own books have it
 rules-takes-this-part-out-what = Takes this part out: what it asks is no longer checked
 
@@ -3992,7 +3992,7 @@ rules-no-module-lies-on-another = No module lies on another
 rules-two-modules-cant-have-one = Two modules can't have one place.
 rules-geometry-two-modules-cant-have = geometry: two modules can't have one place
 rules-modules-keep-each-edges-setback = Modules keep each edge's setback
-rules-edges-need-room-for-drip = Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire service.
+rules-edges-need-room-for-drip = Edges need room: for drip edge, starter and flashing, for water, for a foot, for the fire department.
 rules-modules-keep-clear-of-what = Modules keep clear of what comes through the roof
 rules-a-boot-a-curb-or = A boot, a curb or a chimney needs its own flashing, and room to mend it.
 rules-flashing-keeps-off-valleys-and = Flashing keeps off valleys and hips
@@ -4006,7 +4006,7 @@ rules-all-that-holds-the-array = All that holds the array are screws in the deck
 rules-modules-hook-into-the-row = Modules hook into the row below
 rules-the-row-below-holds-a = The row below holds a module; where nothing is below, nothing holds it.
 rules-rows-and-base-rail-are = Rows and base rail are laid as the kit says
-rules-modules-interlock-only-in-the = Modules interlock only in the ways that they were made for, and a rail between courses can't be flashed.
+rules-modules-interlock-only-in-the = Modules interlock only in the ways they were made for, and a rail between courses can't be flashed.
 rules-the-reveal-is-within-the = The reveal is within the kit's range
 rules-modules-need-room-to-grow = Modules need room to grow in the sun, and seals a gap that they can close.
 rules-blocks-leave-room-for-each = Blocks leave room for each other's flashing
@@ -4016,7 +4016,7 @@ rules-side-flashing-of-two-blocks = Side flashing of two blocks must not overlap
 rules-whose-outline-does-not-hold = { $face_of }, whose outline does not hold together. Mend the outline first
 
 # $rests (text)
-rules-face-which-is-gone-its = face { $rests }, which is gone: its side of the house has no roof there now. Put the block on another face, or bring the face back
+rules-face-which-is-gone-its = face { $rests }, which is gone: that side of the house has no roof now. Put the block on another face, or bring the face back
 
 rules-a-face-that-the-job = a face that the job does not have. Put the block on another face
 rules-an-outline-with-defects = an outline with defects
@@ -4263,18 +4263,18 @@ rules-from-the-eave-to-inside = From the eave to { $length } inside the outer wa
 # $length (text)
 rules-on-where-the-place-has = On { $names } ({ $pitch }), where the place has ice along its eaves: { $length } up the slope from the eave.
 
-rules-the-ridge-is-clear-for = The ridge is clear for the fire service
-rules-fire-fighters-open-the-roof = Fire fighters open the roof along the ridge to let heat and smoke out.
+rules-the-ridge-is-clear-for = The ridge is clear for the fire department
+rules-fire-fighters-open-the-roof = Firefighters open the roof along the ridge to let heat and smoke out.
 rules-two-pathways-lead-to-the = Two pathways lead to the ridge, on separate planes
-rules-who-works-on-a-roof = Who works on a roof needs a way up, and another way down.
+rules-who-works-on-a-roof = Anyone who works on a roof needs a way up, and another way down.
 rules-each-plane-with-modules-has = Each plane with modules has a pathway
 rules-whoever-must-reach-the-array = Whoever must reach the array or the ridge above it needs a way up beside it.
 rules-one-pathway-is-on-a = One pathway is on a street or driveway side
-rules-a-ladder-is-raised-where = A ladder is raised where an engine can stand.
+rules-a-ladder-is-raised-where = A ladder is raised where a fire engine can stand.
 rules-a-hip-or-valley-between = A hip or valley between modules is clear
 rules-a-hip-between-two-arrays = A hip between two arrays is a way up, and a valley a way along.
 rules-the-roof-below-an-escape = The roof below an escape window is free
-rules-who-climbs-out-of-a = Who climbs out of a window, and who comes to help, needs a way on the roof below it.
+rules-who-climbs-out-of-a = Anyone who climbs out of a window, or comes to help, needs a way on the roof below it.
 
 # $near (text)
 rules-in-plan = { $near } in plan
@@ -4347,7 +4347,7 @@ rules-has-no-ridge-and-no = { $on } has no ridge, and no plane beside it has one
 rules-a-pathway-wide-from-the = a pathway { $width } wide from the lowest edge to the ridge
 
 # $ways (text)
-rules-no-pathway-lies-on-the = No pathway lies on the street or driveway side ({ $ways }). Leave one on a plane that falls towards it, or along the edge of the roof on that side.
+rules-no-pathway-lies-on-the = No pathway lies on the street or driveway side ({ $ways }). Leave one on a plane that falls toward it, or along the edge of the roof on that side.
 
 rules-none-on-that-side = none on that side
 rules-one-on-that-side = one on that side
@@ -4410,8 +4410,8 @@ rules-stands-over-by-hand = { $what } stands { $length } over { $edge }: it is f
 rules-over-the-edge = { $length } over { $edge }
 
 rules-on-one-plane = on one plane
-rules-what-was-decided-for-a = What was decided for a side has its side
-rules-a-kind-that-was-set = A kind that was set by hand, or a tape's reading, is of one side of a face and never of another.
+rules-what-was-decided-for-a = What was decided for a side still has that side
+rules-a-kind-that-was-set = A kind that was set by hand, or a tape reading, belongs to one side of a face and never to another.
 rules-geometry-the-outline-has-no = geometry: the outline has no such side any more
 
 # $count (number)
@@ -4429,7 +4429,7 @@ rules-and = { $kinds }, and { $tape }
 
 # $sentence (text)
 # $lost (text)
-rules-counts-for-nothing-since-the = { $sentence }: { $lost } counts for nothing, since the outline has no such side any more. Set it again where it belongs.
+rules-counts-for-nothing-since-the = { $sentence }: { $lost } no longer counts, since the outline has no such side any more. Set it again where it belongs.
 
 rules-sides-that-are-gone = sides that are gone
 rules-sides-of-the-outline = sides of the outline
@@ -4460,10 +4460,10 @@ rules-no-cricket = no cricket
 
 # $corner (text)
 # $ring_name (phrase)
-rules-corner-of-is-at-no = corner { $corner } of { $ring_name } is at no place within 100 km. Set it again
+rules-corner-of-is-at-no = corner { $corner } of { $ring_name } has no position within 100 km. Set it again
 
 # $ring_name (text)
-rules-has-less-than-three-corners = { $ring_name } has less than three corners. Draw the rest
+rules-has-less-than-three-corners = { $ring_name } has fewer than three corners. Draw the rest
 
 # $corner (text)
 # $ring_name (phrase)
@@ -4477,7 +4477,7 @@ rules-the-outline-folds-over-itself = the outline folds over itself. Move a corn
 # $ring_name (text)
 rules-does-not-lie-inside-the = { $ring_name } does not lie inside the face. Move it in or take it away
 
-rules-a-corner-at-no-place = a corner at no place
+rules-a-corner-at-no-place = a corner without a position
 rules-too-few-corners = too few corners
 rules-a-repeated-corner = a repeated corner
 rules-no-area = no area
@@ -4528,7 +4528,7 @@ rules-wide-penetrations-have-a-cricket = Wide penetrations have a cricket behind
 rules-water-and-snow-pile-up = Water and snow pile up behind what is wide, and find their way in.
 rules-eaves-and-rakes-have-a = Eaves and rakes have a drip edge
 rules-without-it-water-runs-back = Without it water runs back under the shingles and rots the edge of the deck.
-rules-array-and-covering-have-the = Array and covering have the class against fire that is asked
+rules-array-and-covering-have-the = Array and covering have the fire class that is required
 rules-burning-brands-from-a-fire = Burning brands from a fire next door must not set the roof on fire.
 rules-the-deck-is-sound-before = The deck is sound before an array goes on it
 rules-screws-hold-only-in-firm = Screws hold only in firm wood, and nobody gets at the deck again for decades.
@@ -4682,7 +4682,7 @@ rules-the-rule-book-has-no-such = the rule book has no such limit
 rules-the-rule-book-does-not-go-into = the rule book does not go into wind
 rules-the-job-does-not-say = the job does not say what state the deck is in
 rules-the-job-does-not-say-whether = the job does not say whether there is a drip edge
-rules-the-job-does-not-say-which = the job does not say which class the law asks for, nor how far the lot line is
+rules-the-job-does-not-say-which = the job does not say which fire class the law requires, nor how far the lot line is
 rules-the-job-does-not-say-on = the job does not say on which side the street or driveway lies
 
 # $names (text)
@@ -4693,7 +4693,7 @@ rules-what-it-is-made-of = what it is made of
 rules-how-far-apart-the-rafters = how far apart the rafters are
 rules-what-state-the-deck-is-in = what state the deck is in
 rules-whether-there-is-a-drip = whether there is a drip edge
-rules-the-class-against-fire = the class against fire
+rules-the-class-against-fire = the fire class
 rules-where-the-street-lies = where the street lies
 rules-basic-wind-speed = basic wind speed
 rules-eave-height = eave height
@@ -4741,26 +4741,26 @@ rules-the-wind-is-not-worked = the wind is not worked out
 # $screw (text)
 # $pounds (text)
 # $a_foot (text)
-rules-lb-each-a-foot = { $screw }: { $pounds } lb each, { $a_foot } a foot
+rules-lb-each-a-foot = { $screw }: { $pounds } lb each, { $a_foot } at each foot
 
 # $what (text)
 # $pounds (text)
-rules-lb-a-foot-no-foot = { $what }: { $pounds } lb a foot, no foot holds more
+rules-lb-a-foot-no-foot = { $what }: { $pounds } lb at each foot, and no foot holds more
 
 # $what (text)
 rules-the-listing-says-nothing-ask = { $what }: the listing says nothing, ask the maker before you rely on this
 
 # $what (text)
 # $pounds (text)
-rules-lb-a-foot-which-helps = { $what }: { $pounds } lb a foot, which helps and is counted for nothing
+rules-lb-a-foot-which-helps = { $what }: { $pounds } lb at each foot, which helps but is not counted
 
 # $what (text)
-rules-the-listing-says-nothing-counted = { $what }: the listing says nothing, counted for nothing
+rules-the-listing-says-nothing-counted = { $what }: the listing says nothing, not counted
 
 # $join (text)
 rules-load-path-by-the-kits = Load path by the kit's listing: { $join }.
 
-rules-the-kit-says-nothing-of = The kit says nothing of what holds its modules down: only the fastener that was typed is counted.
+rules-the-kit-says-nothing-of = The kit does not say what holds its modules down: only the fastener that was typed in is counted.
 
 # $sentence (text)
 # $zone (text)
@@ -4769,7 +4769,7 @@ rules-the-kit-says-nothing-of = The kit says nothing of what holds its modules d
 # $pounds (text)
 # $holds (text)
 # $path (text)
-rules-reaches-zone-psf-outward-lb = { $sentence } reaches zone { $zone } ({ $figure }): { $psf } psf outward, { $pounds } lb on a fastener, which is said to hold { $holds } lb. Keep out of the edge zones, or set more fasteners: the order counts those that hold. { $path } Have it designed by a licensed engineer.
+rules-reaches-zone-psf-outward-lb = { $sentence } reaches zone { $zone } ({ $figure }): { $psf } psf outward, { $pounds } lb on a fastener, which is said to hold { $holds } lb. Keep modules out of the edge zones, or set more fasteners: the order counts those that hold. { $path } Have it designed by a licensed engineer.
 
 # $pounds (text)
 rules-lb-a-fastener = { $pounds } lb a fastener
@@ -4814,7 +4814,7 @@ sheets-row-begins-to-the-left = row { $row } begins { $by } to the left
 # $lap (text)
 sheets-above-then-the-shingles-lie = Above: { $cut }, then { $whole }; the shingles lie over { $lap } of the head flashing.
 
-sheets-tick-what-is-whole-and = Tick what is whole and there. Write what came, and what is damaged, before you sign for it.
+sheets-tick-what-is-whole-and = Check off what is there and whole. Write down what came, and what is damaged, before you sign for it.
 sheets-counted-by-date = Counted by ………………………………    Date ………………………
 sheets-delivery-what-is-short-damaged = Delivery: what is short, damaged or over
 
@@ -4867,14 +4867,14 @@ sheets-short-dashes = Short dashes
 sheets-heavy-dots = Heavy dots
 sheets-dash-with-two-short-ones = Dash with two short ones
 sheets-light-dots = Light dots
-sheets-the-letters-of-the-sheet = the letters of the sheet can't be read
-sheets-a-page-cant-hold-its = a page can't hold its caution and anything beside it
+sheets-the-letters-of-the-sheet = the sheet's font can't be read
+sheets-a-page-cant-hold-its = a page has no room for its caution and anything else
 
 # $value (text)
 sheets-the-sheet-could-not-be = the sheet could not be written: { $value }
 
 sheets-no-face-is-drawn-yet = no face is drawn yet
-sheets-this-output-is-no-text = this output is no text: it is written to a file
+sheets-this-output-is-no-text = this output is not text: it is written to a file
 
 # $value (text)
 sheets-the-report-could-not-be = the report could not be written: { $value }
@@ -4945,7 +4945,7 @@ sheets-l-a-rpage-p-of = &L&A&RPage &P of &N
 sheets-amounts-in-planning-aid-only = { $prices }, { $date }. Amounts in { $currency }. Planning aid only: see the last sheet.
 
 sheets-cost-by-stage = Cost by stage
-sheets-goods-and-labour = Goods and labour
+sheets-goods-and-labour = Goods and labor
 sheets-job = Job
 sheets-currency = Currency
 sheets-not-ordered = Not ordered
@@ -4965,7 +4965,7 @@ start-what-do-you-want = What do you want to do?
 ## The house in space and the sun
 
 solid-house = House
-solid-drag-to-turn-the-house = Drag to turn the house, with Shift to slide it; the wheel comes nearer. A click holds what is there.
+solid-drag-to-turn-the-house = Drag to turn the house, with Shift to slide it; the wheel moves nearer. A click selects what is there.
 solid-the-house-in-space-drag = The house in space: drag to turn, wheel to come nearer
 solid-save-picture = Save picture…
 solid-the-picture-could-not-be = The picture could not be written
@@ -4996,17 +4996,17 @@ solid-leave-esc = Leave  (Esc)
 solid-what-it-covers = What it covers
 solid-what-it-costs = What it costs
 solid-to-be-quoted = To be quoted
-solid-as-planned-today-the-written = As planned today; the written offer counts. What it yields and saves is not worked out here.
+solid-as-planned-today-the-written = As planned today; the written quote counts. What it yields and saves is not worked out here.
 solid-not-ready-to-build-these = Not ready to build: these findings are open
 solid-waived-accepted-all-the-same = Waived: accepted all the same
 solid-bare-cost-no-overhead-and = Bare cost: no overhead and no profit is in it
 solid-show-the-bare-cost-all = Show the bare cost all the same
 solid-good-to-know = Good to know
-solid-this-is-a-plan-not = This is a plan, not an offer and not a permit. The layout is confirmed on your roof and by the local building office.
+solid-this-is-a-plan-not = This is a plan, not a quote and not a permit. The layout is confirmed on your roof and by the local building office.
 solid-a-licensed-engineer-looks-at = A licensed engineer looks at the structure where that is required; a licensed electrician connects the array.
 solid-please-stay-off-the-roof = Please stay off the roof. Modules are live whenever light falls on them.
-solid-full-screen-in-large-type = Full screen, in large type, without anything that is only for the office
-solid-write-the-picture-as-it = Write the picture as it is looked at to a PNG file
+solid-full-screen-in-large-type = Full screen, in large type, without what is only for the office
+solid-write-the-picture-as-it = Write the picture as you see it to a PNG file
 
 # $from (text)
 solid-seen-from-the = Seen from the { $from }
@@ -5043,7 +5043,7 @@ solid-modules-on-faces = { $plan ->
 
 # $job (number)
 # $with_modules_or_none (text)
-solid-this-machine-cant-draw-the = This machine can't draw the house just now. It has { $job ->
+solid-this-machine-cant-draw-the = This machine can't draw the house at the moment. It has { $job ->
         [one] { $job } face and
        *[other] { $job } faces and
     } { $with_modules_or_none }; the plan and the view of one face show them.
@@ -5096,13 +5096,13 @@ solid-of-the-roof = of the roof
 
 # $latitude (text)
 # $longitude (text)
-solid-latitude-longitude-degrees-from-90 = latitude { $latitude }, longitude { $longitude }: degrees from -90 to 90 and from -180 to 180 are wanted
+solid-latitude-longitude-degrees-from-90 = latitude { $latitude }, longitude { $longitude }: give degrees from -90 to 90 and from -180 to 180
 
 # $value (text)
-solid-is-no-day-that-the = { $value } is no day that the sun's place is known for: years -2000 to 6000
+solid-is-no-day-that-the = { $value } is not a day that the sun's position is known for: years -2000 to 6000
 
 # $value (text)
-solid-the-suns-place-cant-be = the sun's place can't be worked out: { $value }
+solid-the-suns-place-cant-be = the sun's position can't be worked out: { $value }
 
 solid-no-noon-on-this-day = no noon on this day
 
@@ -5168,22 +5168,22 @@ takeoff-put-on-the-order-by = put on the order by hand
 # $places (text)
 takeoff-longer-than-any-stick-and = { $part }, { $part2 }: longer than any stick, and the kit allows no splice: { $places }. It is counted as if it were spliced; order a longer stick or ask the maker.
 
-takeoff-the-overhang-of-the-eaves = The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of the roof. Say the overhang, and the barrier reaches as much farther up.
+takeoff-the-overhang-of-the-eaves = The overhang of the eaves is not known: the leak barrier is counted as if the wall stood under the edge of the roof. Give the overhang, and the barrier reaches that much farther up.
 takeoff-the-price-list-does-not = The price list does not say what sales tax is: none is in the total.
 takeoff-the-price-list-does-not-say = The price list does not say what delivery costs: none is in the total.
 
 # $left (text)
-takeoff-stock-in-hand-the-kit = Stock in hand: the kit has no part { $left }.
+takeoff-stock-in-hand-the-kit = Stock on hand: the kit has no part { $left }.
 
 # $part (text)
 # $amount (text)
-takeoff-stock-in-hand-is-not = Stock in hand: { $part } is not counted in what the warehouse list gives, { $amount }: it is left out.
+takeoff-stock-in-hand-is-not = Stock on hand: { $part } is not counted in the unit that the warehouse list gives, { $amount }: it is left out.
 
 # $a_foot (text)
 # $zone (text)
 # $modules (text)
 # $name (text)
-takeoff-wind-a-screening-fasteners-a = Wind, a screening: { $a_foot } fasteners a foot in zone { $zone } on { $modules } of the modules of block { $name }. What is more than the kit's is on the order. The findings tell the load path, part by part. By a licensed engineer.
+takeoff-wind-a-screening-fasteners-a = Wind, a screening: { $a_foot } fasteners at each foot in zone { $zone } on { $modules } of the modules of block { $name }. Those beyond the kit's own are on the order. The findings give the load path, part by part. Have it designed by a licensed engineer.
 
 takeoff-left-head-corner = left head corner
 takeoff-right-head-corner = right head corner
@@ -5351,7 +5351,7 @@ takeoff-need-order-2 = {"  "}{ $plain }  { $plain2 }  need { $need_words }  orde
 takeoff-at = {"  "}at { $price } = { $cost } { $plain }
 
 # $price (text)
-takeoff-at-too-many-to-reckon = {"  "}at { $price }: too many to reckon a cost
+takeoff-at-too-many-to-reckon = {"  "}at { $price }: too many to work out a cost
 
 takeoff-no-price = {"  "}NO PRICE
 
@@ -5401,7 +5401,7 @@ takeoff-off = OFF{ $because }
 takeoff-of-the-offices-own-to = { $show_amount } of the office's own, to bring along
 
 # $show_amount (text)
-takeoff-from-stock-in-hand = { $show_amount } from stock in hand
+takeoff-from-stock-in-hand = { $show_amount } from stock on hand
 
 # $number (text)
 # $name (text)
@@ -6139,7 +6139,7 @@ packages-anchor =
 
 tape-face-from-measurements = Face from measurements…
 tape-from-measurements = From measurements…
-tape-type-what-a-tape-said = Type what a tape said on the deck: sides, diagonals, pitch
+tape-type-what-a-tape-said = Type what the tape read on the deck: sides, diagonals, pitch
 tape-form = Form
 tape-triangle = Triangle
 tape-parallelogram = Parallelogram
@@ -6156,10 +6156,10 @@ tape-by-a-level = by a level
 tape-pitch-as-typed = Pitch as typed
 tape-or-12-over-24 = 6:12, 26.6°, 50%, or 12" over 24"
 tape-rise = Rise
-tape-hold-the-level-level-with = Hold the level level with one end on the deck: from its other end straight down to the deck.
+tape-hold-the-level-level-with = Hold the level level, with one end on the deck: the distance from its other end straight down to the deck.
 tape-length-of-the-level = Length of the level
 tape-spread-at-most = Correct at most
-tape-readings-that-are-corrected-by = Readings that are corrected by more than this make no face; 1" for a face of a house is common practice, no source.
+tape-readings-that-are-corrected-by = Readings that need more correction than this make no face; 1" for a face of a house is common practice, no source.
 tape-lay-it = Lay it
 tape-beside-the-roof = beside the roof
 tape-to-join-it-to-a = To join it to a face, select a side of that face on the drawing; then choose here which side meets it.
@@ -6181,11 +6181,11 @@ tape-side = Side { $from }–{ $to }
 tape-diagonal = Diagonal { $from }–{ $to }
 
 tape-still-needed = Still needed:{" "}
-tape-nothing-checks-these-readings-one = Nothing checks these readings: one diagonal more would.
+tape-nothing-checks-these-readings-one = Nothing checks these readings: one more diagonal would.
 tape-the-readings-agree = The readings agree.
 
 # $closing_error (text)
-tape-the-readings-miss-by-at = The readings miss by { $closing_error } at most. It is spread over all of them (least squares, each weighing the same).
+tape-the-readings-miss-by-at = The readings miss by { $closing_error } at most. It is spread over all of them (least squares, all with the same weight).
 
 # $name (text)
 tape-if-one-was-misread-it = If one was misread, it is most likely: { $name }.
@@ -6216,7 +6216,7 @@ tape-must-be-more-than-0 = { $value } must be more than 0 and less than 1 km
 # $value (text)
 tape-corner-is-held-by-too = corner { $value } has too few readings: tape another diagonal to it from a corner that has enough
 
-tape-these-sides-could-lean-either = these sides could lean either way: tape a diagonal too
+tape-these-sides-could-lean-either = these sides could lean either way: tape a diagonal as well
 
 # $of (text)
 # $is (text)
@@ -6236,9 +6236,9 @@ tape-these-lengths-make-a-face = these lengths make a face that folds over itsel
 desk-drawing = Drawing
 desk-panes = Panes
 desk-next-pane = Next pane
-desk-next-pane-help = Give the keyboard to the next pane: the drawing, then what is open beside it.
+desk-next-pane-help = Move the keyboard to the next pane: the drawing, then what is open beside it.
 desk-previous-pane = Previous pane
-desk-previous-pane-help = Give the keyboard to the pane before.
+desk-previous-pane-help = Move the keyboard to the pane before.
 desk-close-pane = Close this pane
 desk-close-pane-help = Close the pane that has the keyboard. The drawing stays.
 desk-own-window = Own window
@@ -6286,7 +6286,7 @@ command-export-csv = The order as a table that any spreadsheet reads.
 command-export-text = The order as plain text, to paste into a message.
 command-export-json = The order as data for other programs.
 command-print-build = A PDF of the roof with the lines to snap.
-command-print-checklist = A PDF of the crew checklist, with boxes to tick.
+command-print-checklist = A PDF of the crew checklist, with boxes to check off.
 command-print-pallet = A PDF to count the delivery on.
 command-print-claim = A PDF of what came short, damaged or over.
 command-export-svg = The plan as lines, for drawing programs.
@@ -6305,7 +6305,7 @@ command-nearer = Look at the drawing from nearer.
 command-farther = Look at the drawing from farther away.
 command-larger = Draw words, buttons and fields larger, up to three times.
 command-smaller = Draw words, buttons and fields smaller.
-command-usual-size = Draw words, buttons and fields as large as at first.
+command-usual-size = Draw words, buttons and fields at their usual size.
 command-start-page = Go on with a job that was open lately, or begin another one.
 command-hold-all = Select every block and penetration, to move or delete them together.
 command-copy-picture = Put the drawing on the clipboard as you see it.
@@ -6319,11 +6319,11 @@ command-align = Line the selected block up with the nearest one.
 command-roof-report = Areas, pitches and edge lengths of the roof, to order shingles by.
 command-coursing = Set the exposure and the first course of a face.
 command-fit-up = Enter the deck as measured, and find the line and reveal that fit it.
-command-lines = Shows in a corner of the drawing what each kind of line stands for.
-command-pathways = Show the ways kept clear for the fire service.
+command-lines = Show in a corner of the drawing what each kind of line stands for.
+command-pathways = Show the ways kept clear for the fire department.
 command-feet-inches = Show lengths in feet, inches and sixteenths.
-command-metric = Show lengths in metres and millimetres.
-command-language = Say everything in this language.
+command-metric = Show lengths in meters and millimeters.
+command-language = Show everything in this language.
 command-theme = Switch between a dark window and a light one.
 command-lesson = Learn the program on a first job, one step at a time.
 command-leave-lesson = Close the steps; the job stays.
@@ -6362,7 +6362,7 @@ window-checklist-to-print = Checklist to print…
 window-pallet-list-to-print = Pallet list to print…
 window-delivery-claim-to-print = Delivery claim to print…
 window-print = Print…
-window-write-a-pdf-of-this = Write a PDF of this list, with boxes to tick
+window-write-a-pdf-of-this = Write a PDF of this list, with boxes to check off
 window-order-as-text = Order as text…
 window-order-as-csv = Order as CSV…
 window-order-as-json = Order as JSON…
@@ -6401,7 +6401,7 @@ window-find-a-command = Find…
 window-what-to-do = What to do, or where to go
 window-type-a-word-of-what = A command, a face, a part, a block, a pipe
 window-no-command-has-these-words = Nothing has these words. Try one of them alone.
-window-there-is-nothing-that-this = There is nothing that this could be done to at present.
+window-there-is-nothing-that-this = There is nothing to do this to at present.
 window-ok = OK
 window-cancel = Cancel
 window-nudge-by-1-in = Nudge by 1 in
@@ -6450,7 +6450,7 @@ window-in-line-with-a-corner = in line with a corner
 window-closes-the-face = back at the first corner: done
 window-in-the-middle-of-the = in the middle of the face
 window-point-where-the-side-should = Point where the side should go, then press Enter.
-window-a-side-is-longer-than = A side is longer than 0.
+window-a-side-is-longer-than = A side must be longer than 0.
 window-an-outline-has-at-least = An outline has at least three corners: click another one.
 window-these-corners-lie-on-one = These corners lie on one line and make no outline: take one back.
 window-a-hole-lies-inside-one = A hole lies inside one face, a courtyard inside the walls of one part: take corners back until all are.
@@ -6481,16 +6481,16 @@ window-crew-notes = Crew notes
 window-units = Units
 window-a-name-is-needed = A name is needed.
 window-type-a-whole-number-from = Type a whole number from 1 to 1000.
-window-rise-in-12-of-run = Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) will do too.
+window-rise-in-12-of-run = Rise in 12 of run: 6:12. An angle (26.6°) or a slope (50%) works too.
 window-downslope = Downslope
 window-the-way-that-water-runs = The way that water runs: degrees clockwise from north, or N, NE, E …
-window-height-of-the-face-at = Height of the face at its lower left corner, above any level that is the same for the whole job.
+window-height-of-the-face-at = Height of the face at its lower left corner, above a level that is the same for the whole job.
 window-how-much-of-each-course = How much of each course is to the weather, up the slope. Usually 5" or 5 5/8" (common practice, no source).
 window-first-course-line = First course line
 window-from-the-eave-up-to = From the eave up to the first course line.
 window-sides-true-length = Sides, true length
 window-worked-out-from-the-roof = worked out from the roof
-window-the-kind-follows-from-the = The kind follows from the faces. Choose one here only where the roof is otherwise.
+window-the-kind-follows-from-the = The kind follows from the faces. Choose one here only where the roof is different.
 window-the-outline-folds-over-itself = The outline folds over itself or has no area: drag its corners apart, or undo.
 window-east = East
 window-north = North
@@ -6516,7 +6516,7 @@ window-along-the-eave-2 = Along the eave.
 window-modules-lie = Modules lie
 window-long-side-along-the-eave = long side along the eave
 window-long-side-up-the-slope = long side up the slope
-window-the-gap-between-neighbouring-modules = The gap between neighbouring modules; the kit gives its range.
+window-the-gap-between-neighbouring-modules = The gap between neighboring modules; the kit gives its range.
 window-on-face = On face
 window-from-the-left-end-of = From the left end of the face to the block's left edge, on the slope.
 window-up-from-the-eave = Up from the eave
@@ -6528,7 +6528,7 @@ window-a-locked-block-stays-where = A locked block stays where it is when an arr
 window-quantities = Quantities
 window-nothing-to-order-yet-place = Nothing to order yet: place a block, and its parts are counted here.
 window-accepted-by-a-person = Accepted by a person
-window-do-this-undo-takes-it = Do this; undo takes it back. It was tried: fewer findings of this weight, and no new one.
+window-do-this-undo-takes-it = Do this; undo takes it back. It was tried: it leaves fewer findings of this weight, and no new one.
 window-looking-for-a-fix = Looking for a fix…
 window-no-fix-was-found-among = No fix was found among moves, rows, modules and pathways.
 window-no-single-step-clears-it = No single step clears it and keeps as many modules; together these do:
@@ -6553,9 +6553,9 @@ window-path-of-the-file = Path of the file
 window-replace-it = Replace it
 window-type-where-the-file-is = Type where the file is, such as /home/me/jobs/alder-court.chalk.json.
 window-this-is-a-folder-add = This is a folder: add a file name.
-window-there-is-a-file-of = There is a file of this name. Press “Replace it” to write over it.
+window-there-is-a-file-of = There is already a file with this name. Press “Replace it” to write over it.
 window-unsaved-work-was-kept = Unsaved work was kept
-window-the-program-did-not-end = The program did not end well last time. It kept a copy of what was not saved; the job files themselves are as they were.
+window-the-program-did-not-end = The program did not close properly last time. It kept a copy of what was not saved; the job files themselves are as they were.
 window-open-this-copy = Open this copy
 window-delete-it = Delete it
 window-ask-again-next-time = Ask again next time

@@ -210,7 +210,7 @@ const LABELS: [&str; 24] = [
     "How it is counted",
     "Source",
     "Goods",
-    "Labour",
+    "Labor",
     "Overhead",
     "Job",
     "Address",

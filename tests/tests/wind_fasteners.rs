@@ -49,7 +49,7 @@ fn in_zone_1_the_kits_own_fasteners_hold() {
     let (line, notes) = screws(&in_wind(12.0, Some(64.0)));
     assert_eq!((line.need, for_wind(&line), line.packages), (144.0, 60.0, 2));
     assert!(
-        notes.iter().any(|note| note.contains("2 fasteners a foot in zone 1 on 12 of the modules")),
+        notes.iter().any(|note| note.contains("2 fasteners at each foot in zone 1 on 12 of the modules")),
         "{notes:?}"
     );
     let (line, _) = screws(&in_wind(12.0, Some(65.0)));

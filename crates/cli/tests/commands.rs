@@ -98,7 +98,7 @@ fn check_tells_what_was_not_checked_and_why() {
 #[test]
 fn pathways_wind_and_the_checklist_are_told() {
     let plain = text(&on("check", "alder-court.chalk.json", &[]));
-    assert!(plain.contains("Pathways for the fire service\n  South: "), "{plain}");
+    assert!(plain.contains("Pathways for the fire department\n  South: "), "{plain}");
     assert!(
         plain.contains("Wind suction, a screening") && plain.contains("not worked out: the job does not say")
     );

@@ -162,7 +162,7 @@ fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
     for words in [
         "Materials and work",
         "Goods",
-        "Labour",
+        "Labor",
         "By stage of work",
         "Without a price, and not in the total: FH-103",
     ] {

@@ -110,7 +110,7 @@ fn pitches_ends_and_overhangs_are_typed() {
     let before = hand.job();
     fill(&mut hand, "Overhang, all", "-1'");
     assert_eq!(hand.job(), before);
-    assert!(hand.sees("can't be less than nothing"));
+    assert!(hand.sees("can't be less than 0"));
 }
 
 #[test]

@@ -161,12 +161,12 @@ fn a_picture_that_is_gone_or_another_by_now_is_told() {
     };
     write_picture(&picture, 400, 300, 200);
     let mut hand = reopen();
-    wait(&mut hand, |hand| hand.sees("holds another picture"));
+    wait(&mut hand, |hand| hand.sees("holds a different picture"));
     let before = laid(&hand);
     hand.press("Take it as it is now");
     assert_ne!(laid(&hand).sha256, before.sha256);
     assert_eq!(laid(&hand).size(), before.size());
-    assert!(!hand.sees("holds another picture"));
+    assert!(!hand.sees("holds a different picture"));
 
     std::fs::remove_file(&picture).unwrap();
     let mut hand = reopen();
@@ -174,7 +174,7 @@ fn a_picture_that_is_gone_or_another_by_now_is_told() {
     write_picture(&picture, 400, 300, 30);
     hand.press("Look again");
     wait(&mut hand, |hand| !hand.sees("put the picture back"));
-    assert!(!hand.sees("holds another picture"));
+    assert!(!hand.sees("holds a different picture"));
 }
 
 #[test]

@@ -170,7 +170,7 @@ fn the_checklist_opens_and_is_copied() {
 #[test]
 fn pathways_and_costs_are_shown_when_asked_for() {
     let mut hand = Hand::new();
-    menu(&mut hand, "View", "Pathways for the fire service");
+    menu(&mut hand, "View", "Pathways for the fire department");
     hand.key(Key::Num2);
     hand.press("Quantities");
     press_in_list(&mut hand, "Cost by part of the order");

@@ -88,9 +88,9 @@ fn feet_become_metres_and_an_unnamed_grid_is_told() {
     assert!((surface.plane.pitch.degrees() - 33.690_067_5).abs() < 1e-6);
     let mut unnamed = barn();
     unnamed["metadata"] = json!({});
-    assert!(read(&unnamed).unwrap()[0].told(Units::Metric)[0].contains("taken as metres"));
+    assert!(read(&unnamed).unwrap()[0].told(Units::Metric)[0].contains("taken as meters"));
     unnamed["transform"]["scale"] = json!([1e-7, 1e-7, 1e-3]);
-    assert!(refused(&unnamed).contains("degrees, not metres"));
+    assert!(refused(&unnamed).contains("degrees, not meters"));
 }
 
 #[test]

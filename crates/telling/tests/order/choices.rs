@@ -86,7 +86,7 @@ fn stock_in_hand_is_used_first() {
     let modules = line(&takeoff, "FH-101");
     assert_eq!((modules.from_stock, modules.packages, modules.cost), (12.0, 0, Some(Decimal::ZERO)));
     assert!(takeoff.notes.iter().any(|note| note.now().contains("FH-162")), "{:?}", takeoff.notes);
-    assert!(to_text(&takeoff, &Header::of(&job), Units::FeetInches).contains("40 from stock in hand"));
+    assert!(to_text(&takeoff, &Header::of(&job), Units::FeetInches).contains("40 from stock on hand"));
 }
 
 /// 100.00 of goods, 7.25 % tax 7.25, delivery 145.00: 252.25. Overhead 10 % is 25.225, so 25.23: 277.48. A margin of 20 %
