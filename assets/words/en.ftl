@@ -1190,6 +1190,48 @@ files-from = { $name }, { $written }; from { $from }
 # $written (text)
 files-never-saved-to-a-file = { $name }, { $written }; never saved to a file
 
+## Folders and files, chosen in the window
+
+browse-places = Places
+browse-up = Up
+browse-up-help = To the folder that this one lies in (Alt+Up)
+browse-home = Home
+browse-job-folder = Folder of a job that was open lately
+browse-filter = Only names with
+browse-all-kinds = All kinds of files
+browse-all-kinds-help = Also files that don't end as such a file does
+browse-new-folder = New folder
+browse-name-of-folder = Name of the new folder
+browse-make = Make it
+browse-name = Name
+browse-size = Size
+browse-changed = Changed
+
+# $folder (text)
+browse-list-of = Folders and files in { $folder }
+
+# $name (text)
+browse-folder-named = Folder { $name }
+browse-empty = Nothing of this kind lies here.
+
+# $typed (text)
+browse-no-match = No name here has “{ $typed }” in it.
+
+# $why (text)
+browse-cant-read = This folder can't be read: { $why }
+
+# $why (text)
+browse-cant-make = The folder could not be made: { $why }
+
+# $folder (text)
+browse-no-folder = There is no folder { $folder }.
+
+# $file (text)
+browse-no-file = There is no file { $file }.
+browse-bad-name = A name of a folder can't be empty or have a slash in it.
+browse-use-folder = Use this folder
+browse-keys = Up and Down choose, Enter opens, Backspace goes up. In the path, Tab completes the name.
+
 ## Filling faces
 
 # $apart (text)
@@ -2787,6 +2829,12 @@ order-totals-shown = Show how the total adds up: by stage of work, by group, mat
 order-lines-of-the-order = Lines of the order
 order-walk-rows = Walk the rows of the order
 order-walk-keys = Up, Down, Page Up, Page Down; Enter opens a line
+order-leave-line = Leave a line out of the order, or order it again
+order-space-bar = Space
+
+# $column (text)
+order-width-of = Width of column { $column }
+
 order-materials-and-work = Materials and work
 order-take-this-list = Take this price list
 order-take-this-list-help = Price the order by it from here on
@@ -3197,6 +3245,12 @@ part-a-part-keeps-its-last = A part keeps its last three corners: delete the par
 part-here = here
 part-dormer = Dormer
 part-porch = Porch
+part-lean-to = Lean-to
+part-dormer-help = A small house on a slope, with a wall in front; its ridge runs back into the roof.
+part-porch-help = One slope away from the house over a door; it runs up into the roof of the house.
+part-lean-to-help = One slope away from the house, against its wall and under its eaves.
+part-ell-help = A wing across the house; its ridge runs into the roof, with a valley at each side.
+part-chimney-help = A box through the roof, with a cricket behind it where it is wide.
 
 # $name (text)
 part-part = Part { $name }
@@ -4630,7 +4684,8 @@ rules-was-for-and-now-it = { $by } was for { $measured }, and now it is { $measu
 # $by (text)
 # $date (text)
 # $reason (text)
-rules-a-waiver-by-is-for = A waiver by { $by } ({ $date }) is for a finding that is no longer there: “{ $reason }”. Take it away, or keep it if the trouble may come back.
+# $what (text)
+rules-a-waiver-by-is-for = A waiver by { $by } ({ $date }) is for a finding that is no longer there ({ $what }): “{ $reason }”. Take it away, or keep it if the trouble may come back.
 
 # $by (text)
 # $date (text)
@@ -4643,6 +4698,14 @@ rules-a-waiver-by-names-what = A waiver by { $by } ({ $date }) names what this p
 # $missing_words (text)
 # $reason (text)
 rules-a-waiver-by-names-which = A waiver by { $by } ({ $date }) names { $missing_words }, which the job no longer has: “{ $reason }”. It covers nothing and never will: take it away.
+
+# $row (text)
+# $block (phrase)
+rules-row-of-block = row { $row } of { $block }
+
+# $side (text)
+# $face (phrase)
+rules-side-of = side { $side } of { $face }
 
 rules-no-such-finding = no such finding
 
@@ -6251,6 +6314,7 @@ desk-side-panel = Side panel
 desk-side-panel-help = Show the panel at the right, with properties, findings and quantities. Drag its edge to make it wider.
 desk-pane-nothing-to-act-on = The keyboard is with the drawing: press in another pane first, or press F6.
 desk-drag-a-tab = Drag a tab to another place to rearrange
+desk-border = Border between panes
 # $pane (text)
 desk-close = Close { $pane }
 
@@ -6328,6 +6392,8 @@ command-theme = Switch between a dark window and a light one.
 command-lesson = Learn the program on a first job, one step at a time.
 command-leave-lesson = Close the steps; the job stays.
 command-find = Find a command by its words, or a face, part, block or penetration to go to.
+command-menus = The keyboard goes to the menus; arrow keys walk them, Enter opens.
+command-held-menu = What a right click on it shows.
 command-keys = List every command that has a key.
 command-glossary = What roofers' and installers' words mean.
 command-cautions = What this plan does not do for you. Read it before anyone climbs.
@@ -6410,6 +6476,10 @@ window-nudge-by-1-ft = Nudge by 1 ft
 window-shift-arrow-keys = Shift + arrow keys
 window-nudge-by-1-16-in = Nudge by 1/16 in
 window-alt-arrow-keys = Alt + arrow keys
+window-aim-while-drawing = Aim while drawing or placing; set it
+window-aim-keys = Arrow keys 1 ft, with Shift 10 ft, with Alt 1 in; Enter
+window-menus = Go to the menus
+window-held-menu = Menu of what is selected
 window-switch-the-selected-module = Switch the selected module
 window-x-or-double-click = X or double-click
 window-hold-several-things = Select several things
@@ -6554,6 +6624,9 @@ window-replace-it = Replace it
 window-type-where-the-file-is = Type where the file is, such as /home/me/jobs/alder-court.chalk.json.
 window-this-is-a-folder-add = This is a folder: add a file name.
 window-there-is-a-file-of = There is already a file with this name. Press “Replace it” to write over it.
+
+# $what (text)
+window-given-up = Given up: { $what }. Redo brings it back.
 window-unsaved-work-was-kept = Unsaved work was kept
 window-the-program-did-not-end = The program did not close properly last time. It kept a copy of what was not saved; the job files themselves are as they were.
 window-open-this-copy = Open this copy

@@ -132,6 +132,21 @@ fn a_waiver_lapses_when_the_limit_is_another() {
     assert!(words.contains("at least 12\"") && words.contains("at least 10\""), "{words}");
 }
 
+/// Moved off the rake, the block needs no waiver: what it was for is said in words, and no key is.
+#[test]
+fn a_waiver_without_its_finding_says_what_it_was_for() {
+    let mut job = waived(&job(3.0, 20.0));
+    job.blocks.truncate(1);
+    job.blocks[0].at.x -= 2.0;
+    let findings = check(&job, &Layout::of(&job));
+    let told = findings.iter().find(|f| f.rule == "waiver").unwrap();
+    let words = chalkcourse_telling::told(&job, told);
+    for said in [&words.message, &words.required] {
+        assert!(said.contains("side") && said.contains("face") && !said.contains('/'), "{said}");
+        assert!(!said.contains("setback-"), "{said}");
+    }
+}
+
 #[test]
 fn a_waiver_whose_key_names_nothing_is_told() {
     let job = waived(&job(3.0, 20.0));

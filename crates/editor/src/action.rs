@@ -1,10 +1,10 @@
 use crate::Selection;
 use crate::state::{
     Asked, Camera, Change, Courses, CrewSheet, Ghost, Group, List, Look, OrderFormat, OrderTable, OutlineFor,
-    Pane, PlanFormat, Pointed, RoofPart, Shaped, Toggle, Tool, TypeSize,
+    Pane, PartPreset, PlanFormat, Pointed, RoofPart, Shaped, Toggle, Tool, TypeSize,
 };
 use chalkcourse_geometry::{DVec2, Units};
-use chalkcourse_job::{Edit, FaceId, FindingKey, PartKind, PenetrationKind};
+use chalkcourse_job::{Edit, FaceId, FindingKey, PenetrationKind};
 use chalkcourse_plan::{Align, RaiseAs, Spread};
 use chalkcourse_words::{Language, Said};
 use egui::Vec2;
@@ -139,6 +139,10 @@ pub(crate) enum Action {
     OwnWindow,
     /// The field that finds commands.
     FindCommand,
+    /// The keyboard to the menus.
+    GoToMenus,
+    /// The menu of what is held, as a right click opens it.
+    HeldMenu,
     /// Close a window that asks something.
     CloseTopWindow,
     ShowCautions,
@@ -153,7 +157,7 @@ pub(crate) enum Action {
 
     // What a tool makes next.
     PenetrationKind(PenetrationKind),
-    PartKind(PartKind),
+    PartPreset(PartPreset),
     OutlineFor(OutlineFor),
     Shape(Shaped),
     RaiseAs(RaiseAs),

@@ -1,10 +1,10 @@
 //! Questions and notices in the window. Each says what happened or will happen, and what can be done.
 
 use crate::commands::Command;
-use crate::files::{Files, TypedPath};
 use crate::recovery::Left;
+use crate::widgets::scroll_by_keys;
 use crate::{text, theme};
-use egui::{Context, Id, Key, Modal, RichText, TextEdit, Ui};
+use egui::{Context, Id, Key, Modal, RichText, Ui};
 use std::path::PathBuf;
 
 /// What is done after the question about unsaved changes.
@@ -93,12 +93,17 @@ pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<
 }
 
 /// A dialog over a dimmed window, with room around its words.
-fn modal(ctx: &Context, name: &str) -> Modal {
+pub(crate) fn modal(ctx: &Context, name: &str) -> Modal {
     let frame = egui::Frame::popup(&ctx.global_style()).inner_margin(egui::Margin::same(22));
     Modal::new(Id::unique(name)).frame(frame)
 }
 
-fn title_of(ui: &mut Ui, words: &str) {
+/// The title of a dialog, which is its name for screen readers too.
+pub(crate) fn title_of(ui: &mut Ui, words: &str) {
+    let modal = ui.stack().iter().find(|around| around.kind() == Some(egui::UiKind::Modal));
+    if let Some(modal) = modal.map(|around| around.unique_id) {
+        ui.ctx().accesskit_node_builder(modal, |node| node.set_label(words));
+    }
     ui.label(RichText::new(words).heading().strong());
     ui.add_space(theme::GAP * 2.0);
 }
@@ -113,12 +118,25 @@ fn buttons(ui: &mut Ui, choices: &[(&str, Reply)]) -> Option<Reply> {
             if index == 0 {
                 button = button.fill(theme::of(ui).accent_ground);
             }
-            if ui.add(button).clicked() {
+            let button = ui.add(button);
+            if index == 0 {
+                begin_at(&button);
+            }
+            if button.clicked() {
                 reply = Some(choice.clone());
             }
         }
     });
     reply
+}
+
+/// The keyboard begins there, so that Enter does what is meant most often and Tab goes on among the buttons of the dialog.
+fn begin_at(button: &egui::Response) {
+    let ctx = &button.ctx;
+    let focused = ctx.memory(egui::Memory::focused).and_then(|focused| ctx.read_response(focused));
+    if focused.is_none_or(|focused| focused.layer_id != button.layer_id) {
+        button.request_focus();
+    }
 }
 
 fn unsaved(ui: &mut Ui, then: &Then, name: &str) -> Option<Reply> {
@@ -138,14 +156,18 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
     title_of(ui, text::RECOVERED_TITLE.now());
     ui.label(text::RECOVERED.now());
     let mut reply = None;
-    for copy in left {
+    for (nth, copy) in left.iter().enumerate() {
         ui.add_space(theme::GAP * 2.0);
         ui.separator();
         ui.label(text::copy_words(copy));
         ui.push_id(&copy.copy, |ui| {
             ui.horizontal(|ui| {
                 let open = egui::Button::new(text::OPEN_COPY.now()).fill(theme::of(ui).accent_ground);
-                if ui.add(open).clicked() {
+                let open = ui.add(open);
+                if nth == 0 {
+                    begin_at(&open);
+                }
+                if open.clicked() {
                     reply = Some(Reply::OpenCopy(copy.clone()));
                 }
                 if ui.button(text::DELETE_COPY.now()).clicked() {
@@ -165,6 +187,11 @@ fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
 fn keys(ui: &mut Ui) -> Option<Reply> {
     title_of(ui, text::KEYS.now());
     let height = (ui.ctx().content_rect().height() - 220.0).max(120.0);
+    let room = egui::Rect::from_min_size(ui.cursor().min, egui::vec2(ui.available_width(), height));
+    let begins = ui.interact(room, Id::unique("keys that are read"), egui::Sense::focusable_noninteractive());
+    begins.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Document, true, text::KEYS.now()));
+    begin_at(&begins);
+    scroll_by_keys(ui, begins.id);
     egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
         egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
             for (command, keys) in Command::with_keys() {
@@ -181,63 +208,4 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
         });
     });
     buttons(ui, &[(text::CLOSE.now(), Reply::Close)])
-}
-
-/// The dialog that asks for a path in the window. The path, once it was given and may be used.
-pub(crate) fn typed_path(ctx: &Context, files: &mut Files) -> Option<(crate::state::Ask, PathBuf)> {
-    let typed = files.typed.as_mut()?;
-    let mut go = false;
-    let mut cancel = false;
-    modal(ctx, "typed path").show(ctx, |ui| {
-        ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
-        title_of(ui, text::ask_title(typed.ask));
-        let label = ui.label(text::PATH.now());
-        let field = ui
-            .add(TextEdit::singleline(&mut typed.path).desired_width(f32::INFINITY).id(Id::unique("path")))
-            .labelled_by(label.id);
-        if field.changed() {
-            typed.wrong.clear();
-            typed.replace = false;
-        }
-        if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
-            go = true;
-        } else if ui.memory(|memory| memory.focused().is_none()) && !ui.input(|i| i.key_pressed(Key::Escape))
-        {
-            field.request_focus();
-        }
-        if !typed.wrong.is_empty() {
-            ui.label(RichText::new(&typed.wrong).color(theme::of(ui).stop));
-        }
-        ui.add_space(theme::GAP * 3.0);
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let words = if typed.replace { text::REPLACE.now() } else { text::ask_button(typed.ask) };
-            go |= ui.add(egui::Button::new(words).fill(theme::of(ui).accent_ground)).clicked();
-            cancel |= ui.button(text::CANCEL.now()).clicked();
-        });
-    });
-    cancel |= ctx.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
-    if cancel {
-        files.typed = None;
-        return None;
-    }
-    if go && may_use(typed) {
-        let typed = files.typed.take()?;
-        return Some((typed.ask, PathBuf::from(typed.path.trim())));
-    }
-    None
-}
-
-fn may_use(typed: &mut TypedPath) -> bool {
-    let path = PathBuf::from(typed.path.trim());
-    typed.wrong = if typed.path.trim().is_empty() {
-        text::NO_PATH.now().to_owned()
-    } else if path.is_dir() && !typed.ask.takes_folder() {
-        text::IS_FOLDER.now().to_owned()
-    } else if typed.ask.writes() && path.exists() && !typed.replace {
-        typed.replace = true;
-        text::IS_THERE.now().to_owned()
-    } else {
-        String::new()
-    };
-    typed.wrong.is_empty()
 }

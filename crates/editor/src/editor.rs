@@ -13,6 +13,7 @@ mod pieces;
 mod starting;
 
 use crate::action::{Action, Actions};
+use crate::browser;
 use crate::canvas::{self, Canvas, EscFor};
 use crate::commands;
 use crate::dialogs::{self, Dialog, Then};
@@ -26,7 +27,7 @@ use crate::windows::{self, Windows};
 use crate::{Document, Recovery, Selection, sample, show_home, text, theme};
 use chalkcourse_job::FindingKey;
 use chalkcourse_words::{Language, speak};
-use egui::{Context, Frame, Id, Margin, Panel, Ui, ViewportCommand};
+use egui::{Context, FocusDirection, Frame, Id, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 
 /// How the editor starts.
@@ -73,6 +74,9 @@ pub struct Editor {
     focused: Option<Id>,
     /// The person goes from thing to thing by keys.
     by_keys: bool,
+    /// The way that the Tab key went last, and whether it goes on by itself in the next frame.
+    tab_way: Option<FocusDirection>,
+    passing: Option<FocusDirection>,
     /// What the start page keeps for itself.
     start_page: StartPage,
 }
@@ -122,6 +126,8 @@ impl Editor {
             esc_is_taken: false,
             focused: None,
             by_keys: false,
+            tab_way: None,
+            passing: None,
             start_page: StartPage::default(),
         };
         if let Some(path) = &options.frame_times {
@@ -236,6 +242,8 @@ impl Editor {
             theme::for_fingers(&ctx);
         }
         self.esc_is_taken = commands::is_elsewhere(self.focused) || egui::Popup::is_any_open(&ctx);
+        self.go_on_passing(&ctx);
+        self.walk_menu(&ctx);
         self.answer_files(&ctx);
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
@@ -354,7 +362,8 @@ impl Editor {
         };
         let keys = self.state.desk.keys() == Pane::Drawing;
         self.solid.eye.fit |= self.state.fit;
-        let stage = canvas::stage(ui, &self.document, &self.state, (keys, esc), &mut actions);
+        let mut stage = canvas::stage(ui, &self.document, &self.state, (keys, esc), &mut actions);
+        self.canvas.aim(&mut stage, &mut actions);
         self.space = Some(stage.space);
         if !self.is_asking() {
             let (state, own) = (&self.state, &mut self.canvas);
@@ -402,7 +411,7 @@ impl Editor {
             self.reply(ctx, reply);
             ctx.request_repaint();
         }
-        if let Some((ask, path)) = dialogs::typed_path(ctx, &mut self.files) {
+        if let Some((ask, path)) = browser::show(ctx, &mut self.files, &self.settings.recent) {
             self.use_path(ctx, ask, &path);
             ctx.request_repaint();
         } else if self.files.typed.is_none() && !self.files.is_open() {
@@ -416,6 +425,7 @@ impl Editor {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;
         }
+        desk::name_window(ctx, &self.title);
     }
 }
 

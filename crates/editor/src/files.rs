@@ -1,21 +1,12 @@
 //! Asking for a path: by the desktop's dialog on a thread of its own, or in the window where there is none.
 
+use crate::browser::Browser;
 use crate::state::Ask;
 use crate::text;
 use chalkcourse_words::{speak, spoken};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::time::{Duration, Instant};
-
-/// A path that is typed in the window.
-#[derive(Clone, Debug)]
-pub(crate) struct TypedPath {
-    pub(crate) ask: Ask,
-    pub(crate) path: String,
-    pub(crate) wrong: String,
-    /// The person was told that the file is there, and may replace it.
-    pub(crate) replace: bool,
-}
 
 /// What came of a dialog.
 pub(crate) enum Answer {
@@ -32,7 +23,7 @@ pub(crate) struct Files {
     /// Ask in the window always.
     typed_only: bool,
     /// The dialog in the window, while it is open.
-    pub(crate) typed: Option<TypedPath>,
+    pub(crate) typed: Option<Browser>,
     waiting: Option<Waiting>,
 }
 
@@ -56,7 +47,7 @@ impl Files {
             return;
         }
         if self.typed_only {
-            self.type_path(ask, &start);
+            self.browse(ask, &start);
             return;
         }
         let (send, answer) = channel();
@@ -70,7 +61,7 @@ impl Files {
         });
         match dialog {
             Ok(_) => self.waiting = Some(Waiting { ask, start, since: Instant::now(), answer }),
-            Err(_) => self.type_path(ask, &start),
+            Err(_) => self.browse(ask, &start),
         }
     }
 
@@ -92,16 +83,15 @@ impl Files {
             Some(path) => Some(Answer::Path(ask, path)),
             None if since.elapsed() < TOO_FAST => {
                 self.typed_only = true;
-                self.type_path(ask, &start);
+                self.browse(ask, &start);
                 None
             }
             None => Some(Answer::Cancelled),
         }
     }
 
-    fn type_path(&mut self, ask: Ask, start: &Path) {
-        let path = start.to_string_lossy().into_owned();
-        self.typed = Some(TypedPath { ask, path, wrong: String::new(), replace: false });
+    fn browse(&mut self, ask: Ask, start: &Path) {
+        self.typed = Some(Browser::new(ask, start));
     }
 }
 

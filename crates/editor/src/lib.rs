@@ -13,6 +13,7 @@
 //! - `editor`: the window as a whole; carries actions out
 
 mod action;
+mod browser;
 mod canvas;
 mod commands;
 mod dialogs;

@@ -43,7 +43,7 @@ pub enum PastPlace {
 /// and then done otherwise is kept beside, until the history itself is dropped.
 ///
 /// A gesture (a drag, typing in a field) is [`preview`](Self::preview)ed as often as it moves and becomes one step
-/// on [`commit`](Self::commit), or none on [`abort`](Self::abort).
+/// on [`commit`](Self::commit), or none on [`abort`](Self::abort); then redo does it after all, until something else is done.
 #[derive(Clone, Debug)]
 pub struct History {
     /// In the order in which they were taken.
@@ -53,6 +53,8 @@ pub struct History {
     /// Where in the line the job is now.
     at: usize,
     preview: Option<Step>,
+    /// The gesture that was given up last.
+    given_up: Option<Step>,
     saved: Option<Arc<Resolved>>,
 }
 
@@ -70,6 +72,7 @@ impl History {
             line: vec![0],
             at: 0,
             preview: None,
+            given_up: None,
             saved: Some(job),
         }
     }
@@ -103,6 +106,7 @@ impl History {
     /// [`EditError`]; what was shown before stays.
     pub fn preview(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<(), EditError> {
         let next = apply(self.settled(), edit)?;
+        self.given_up = None;
         let (job, edit) = (Arc::new(next), Some(Arc::new(edit.clone())));
         self.preview = Some(Step { label: label.into(), job, edit, after: None });
         Ok(())
@@ -113,9 +117,11 @@ impl History {
         self.preview.take().is_some_and(|step| self.push(step))
     }
 
-    /// Ends a gesture as if it had not been.
-    pub fn abort(&mut self) {
-        self.preview = None;
+    /// Ends a gesture as if it had not been; its label. None where there was none, or it changed nothing.
+    pub fn abort(&mut self) -> Option<Said> {
+        let step = self.preview.take()?;
+        self.given_up = (*step.job != **self.settled()).then_some(step);
+        self.given_up.as_ref().map(|step| step.label.clone())
     }
 
     /// Whether a gesture is going on.
@@ -125,19 +131,25 @@ impl History {
 
     /// One step back; its label. A gesture that is going on is dropped and counts as the step.
     pub fn undo(&mut self) -> Option<Said> {
-        if let Some(step) = self.preview.take() {
-            return Some(step.label);
+        if let Some(step) = &self.preview {
+            let label = step.label.clone();
+            self.abort();
+            return Some(label);
         }
         let label = self.undo_label()?.clone();
+        self.given_up = None;
         self.at -= 1;
         Some(label)
     }
 
-    /// One step forward; its label.
+    /// One step forward; its label. A gesture that was given up just now is that step.
     pub fn redo(&mut self) -> Option<Said> {
         self.preview = None;
         let label = self.redo_label()?.clone();
-        self.at += 1;
+        match self.given_up.take() {
+            Some(step) => _ = self.push(step),
+            None => self.at += 1,
+        }
         Some(label)
     }
 
@@ -148,6 +160,9 @@ impl History {
 
     /// What redo would do again.
     pub fn redo_label(&self) -> Option<&Said> {
+        if let Some(step) = &self.given_up {
+            return Some(&step.label);
+        }
         Some(&self.steps[*self.line.get(self.at + 1)?].label)
     }
 
@@ -181,7 +196,7 @@ impl History {
     /// Goes to the job as it was after a step, aside or not; undo and redo then walk the steps that lead there and on. False for a
     /// number that no step has, and for the step that is now. A gesture that is going on is dropped.
     pub fn jump(&mut self, number: usize) -> bool {
-        self.preview = None;
+        (self.preview, self.given_up) = (None, None);
         if number >= self.steps.len() || number == self.line[self.at] {
             return false;
         }
@@ -324,6 +339,35 @@ mod tests {
         history.undo();
         assert!(history.is_unsaved());
         assert!(history.jump(3) && !history.is_unsaved());
+    }
+
+    #[test]
+    fn a_gesture_that_was_given_up_is_done_by_redo() {
+        let mut history = start();
+        history.undo();
+        let gesture = |history: &mut History, name: &str| {
+            assert!(history.preview(name, &Edit::SetName(name.to_owned())).is_ok());
+        };
+        gesture(&mut history, "x");
+        assert_eq!(history.abort(), Some(Said::own("x")));
+        assert_eq!((history.job().name.as_str(), history.redo_label()), ("b", Some(&Said::own("x"))));
+        // It is no step until it is done.
+        assert_eq!(places(&history), [Before, Before, Now, Ahead]);
+        assert_eq!(history.redo(), Some(Said::own("x")));
+        assert_eq!(places(&history), [Before, Before, Before, Aside, Now]);
+        assert_eq!(replayed(&history).name, "x");
+        // Undo in the middle of one gives it up as well; whatever is done next forgets it.
+        gesture(&mut history, "y");
+        assert_eq!(history.undo(), Some(Said::own("y")));
+        assert_eq!(history.redo_label(), Some(&Said::own("y")));
+        history.undo();
+        assert_eq!(history.redo(), Some(Said::own("x")));
+        gesture(&mut history, "z");
+        history.abort();
+        renamed(&mut history, "w");
+        assert_eq!(history.redo(), None);
+        gesture(&mut history, "w");
+        assert_eq!((history.abort(), history.redo_label()), (None, None), "it changed nothing");
     }
 
     /// A thousand steps, undos, redos and jumps by chance, against a list of every job that was.

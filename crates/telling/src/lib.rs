@@ -128,7 +128,7 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::DeckCondition => roofing::deck_condition(),
         Facts::Wind { zone, figure, psf } => wind::lifted(&names, f, *zone, *figure, *psf),
         Facts::WindRefused(refused) => wind::not_screened(&names, f, *refused),
-        Facts::WaiverIdle { waiver, missing } => waiver::idle(waiver, *missing),
+        Facts::WaiverIdle { waiver, missing } => waiver::idle(&names, waiver, *missing),
     }
 }
 

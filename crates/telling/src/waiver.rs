@@ -1,8 +1,9 @@
 //! What became of waivers.
 
-use crate::{Told, told};
-use chalkcourse_job::{Accepted, Lapse, Missing, Quantity, Resolved, Waiver};
-use chalkcourse_rules::Finding;
+use crate::{Names, Told, told};
+use chalkcourse_geometry::SideId;
+use chalkcourse_job::{Accepted, FaceId, FindingKey, Lapse, Missing, Quantity, Resolved, Subject, Waiver};
+use chalkcourse_rules::{Finding, RULES};
 use chalkcourse_words as words;
 
 /// What became of the waiver of a finding; `None` where none was given for it.
@@ -51,14 +52,53 @@ fn both(job: &Resolved, finding: &Finding, accepted: &Accepted) -> (Told, Told) 
 }
 
 /// A waiver whose finding is not there.
-pub(crate) fn idle(waiver: &Waiver, missing: Option<Missing>) -> Told {
+pub(crate) fn idle(names: &Names, waiver: &Waiver, missing: Option<Missing>) -> Told {
     let (by, date, reason) = (&waiver.by, &waiver.date, &waiver.reason);
+    let what = key_words(names, &waiver.key);
     let message = match missing {
-        None => words::rules::a_waiver_by_is_for(&by, &date, &reason),
+        None => words::rules::a_waiver_by_is_for(&by, &date, &what, &reason),
         Some(Missing::Unread) => words::rules::a_waiver_by_names_what(&by, &date, &waiver.key, &reason),
         Some(missing) => words::rules::a_waiver_by_names_which(&by, &date, &missing_words(missing), &reason),
     };
-    Told { message, measured: words::rules::NO_SUCH_FINDING.now().into(), required: waiver.key.to_string() }
+    Told { message, measured: words::rules::NO_SUCH_FINDING.now().into(), required: what }
+}
+
+/// What a finding was about: the rule in a few words, and the things that it names. A key that can't be read stays as it is written.
+fn key_words(names: &Names, key: &FindingKey) -> String {
+    if let Subject::Unread(text) = &key.subject {
+        return text.clone();
+    }
+    let rule = RULES.iter().find(|rule| rule.code == key.rule).map_or(&*key.rule, |rule| crate::title(rule));
+    match subject_words(names, &key.subject) {
+        things if things.is_empty() => rule.to_owned(),
+        things => format!("{rule}: {}", things.join(", ")),
+    }
+}
+
+/// The things that a key names; none for the whole roof.
+fn subject_words(names: &Names, subject: &Subject) -> Vec<String> {
+    let (face, block) = (|id| names.face(id), |id| names.block(id));
+    let side = |face: FaceId, side: SideId| words::rules::side_of(&side, &names.face(face));
+    match subject {
+        Subject::Whole | Subject::Matter(_) | Subject::Unread(_) => Vec::new(),
+        Subject::Part(id, _) => {
+            let named = names.job.part(*id).map(|part| part.name.clone());
+            vec![named.unwrap_or_else(|| words::rules::part_3(id))]
+        }
+        Subject::Face(id) | Subject::Outline(id, _) | Subject::HoleOutline(id, ..) => vec![face(*id)],
+        Subject::Faces(one, two) => vec![face(*one), face(*two)],
+        Subject::Penetration(id) => vec![names.penetration(Some(*id))],
+        Subject::Block(id) => vec![block(*id)],
+        Subject::Row(id, row) => vec![words::rules::row_of_block(row, &block(*id))],
+        Subject::Blocks(one, two) => vec![block(*one), block(*two)],
+        Subject::OnFace(id, on) | Subject::OfBlock(id, on, _) => vec![block(*id), face(*on)],
+        Subject::Side(id, on, at, _) => vec![block(*id), side(*on, *at)],
+        Subject::Hole(id, on, ..) => vec![block(*id), face(*on)],
+        Subject::Through(id, through) | Subject::BesideOf(id, through, _) => {
+            vec![block(*id), names.penetration(Some(*through))]
+        }
+        Subject::Waiver(key) => subject_words(names, &key.subject),
+    }
 }
 
 fn missing_words(missing: Missing) -> String {

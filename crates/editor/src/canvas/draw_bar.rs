@@ -15,6 +15,7 @@ pub(crate) fn draw_bar(
     own: &mut Canvas,
     actions: &mut Actions,
 ) {
+    super::cross::walk(ui, document, state, own);
     let tool = own.tools.of_mut(state.tool);
     let rows = tool.rows();
     if rows == 1 {

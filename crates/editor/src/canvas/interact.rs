@@ -50,7 +50,7 @@ pub(crate) fn run(
     }
     drag(&at, own, actions);
     keys::run(&at, own, actions);
-    menu::context_menu(stage, document, state, actions);
+    menu::context_menu(stage, document, state, &mut own.menu, actions);
     cursor(&at, own);
 }
 

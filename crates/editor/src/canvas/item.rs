@@ -4,6 +4,11 @@ use crate::action::{Action, Actions};
 use crate::theme;
 use egui::{Id, Key, Rect, Role, Sense, Shape, Ui, WidgetInfo, accesskit};
 
+/// Of a thing on the drawing.
+pub(super) fn id(what: Selection) -> Id {
+    Id::unique(("thing on the drawing", what))
+}
+
 /// A thing on the drawing, told to screen readers and to the keyboard; chosen by Enter.
 pub(super) fn item(
     ui: &mut Ui,
@@ -20,7 +25,7 @@ pub(super) fn item(
         return;
     }
     // It takes no clicks from the drawing, which knows better what is on top; but it can have the keyboard.
-    let id = Id::unique(("thing on the drawing", what));
+    let id = id(what);
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
     response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words));
     if response.has_focus() {

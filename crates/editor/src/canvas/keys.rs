@@ -70,6 +70,12 @@ fn nudge(ui: &Ui) -> Option<DVec2> {
         (Modifiers::ALT, Length::from_inches(1.0 / 16.0)),
         (Modifiers::NONE, Length::from_inches(1.0)),
     ];
+    arrows(ui, &steps, true)
+}
+
+/// How far the arrow keys of this frame go on the screen, to the right and up, metres, by what is held beside them: what is held with
+/// more comes first. None where none was pressed; Left and Right only where they are asked for.
+pub(super) fn arrows(ui: &Ui, steps: &[(Modifiers, Length)], sideways: bool) -> Option<DVec2> {
     let keys = [
         (Key::ArrowLeft, dvec2(-1.0, 0.0)),
         (Key::ArrowRight, dvec2(1.0, 0.0)),
@@ -78,8 +84,8 @@ fn nudge(ui: &Ui) -> Option<DVec2> {
     ];
     ui.input_mut(|input| {
         let mut by = DVec2::ZERO;
-        for (modifiers, length) in steps {
-            for (key, toward) in keys {
+        for &(modifiers, length) in steps {
+            for (key, toward) in keys.into_iter().filter(|(_, toward)| sideways || toward.x == 0.0) {
                 by += toward * length.metres() * input.count_and_consume_key(modifiers, key) as f64;
             }
         }

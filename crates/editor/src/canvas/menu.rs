@@ -7,11 +7,59 @@ use crate::state::{PartPlace, State, Tool, View};
 use crate::widgets::arrange::arrange_buttons;
 use crate::{Document, Selection, edits, text};
 use chalkcourse_job::Edit;
-use egui::Ui;
+use egui::{Popup, Pos2, Rect, Role, Sense, Ui, Vec2, WidgetInfo};
 
-/// Shows the menu while it is open. The click that opened it has chosen what it is for.
-pub(crate) fn context_menu(stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
-    stage.response.context_menu(|ui| contents(ui, document, state, actions));
+/// The menu where a key opened it.
+#[derive(Debug, Default)]
+pub(super) struct MenuByKey {
+    asked: bool,
+    /// Its corner, while it is open.
+    at: Option<Pos2>,
+}
+
+impl MenuByKey {
+    /// Opens it in this frame or the next.
+    pub(super) fn ask(&mut self) {
+        self.asked = true;
+    }
+}
+
+/// Shows the menu while it is open. The click that opened it has chosen what it is for; one that a key opened is for what is held.
+pub(crate) fn context_menu(
+    stage: &Stage,
+    document: &Document,
+    state: &State,
+    by_key: &mut MenuByKey,
+    actions: &mut Actions,
+) {
+    let (ctx, id) = (&stage.response.ctx, Popup::default_response_id(&stage.response));
+    let head = id.with("head");
+    if std::mem::take(&mut by_key.asked) {
+        by_key.at = Some(place_of(stage, state));
+        Popup::open_id(ctx, id);
+        ctx.memory_mut(|memory| memory.request_focus(head));
+    } else if !Popup::is_id_open(ctx, id) || stage.response.secondary_clicked() {
+        by_key.at = None;
+    }
+    let mut popup = Popup::context_menu(&stage.response);
+    if let Some(at) = by_key.at {
+        popup = popup.at_position(at);
+    }
+    popup.show(|ui| {
+        if by_key.at.is_some() {
+            // The keyboard begins above the first entry.
+            let room = Rect::from_min_size(ui.cursor().min, Vec2::new(ui.available_width(), 1.0));
+            let head = ui.interact(room, head, Sense::focusable_noninteractive());
+            head.widget_info(|| WidgetInfo::labeled(Role::Menu, true, text::HELD_MENU.now()));
+        }
+        contents(ui, document, state, actions);
+    });
+}
+
+/// The middle of what is held, as far as it is in sight; else of the drawing.
+fn place_of(stage: &Stage, state: &State) -> Pos2 {
+    let held = stage.response.ctx.read_response(super::item::id(state.selection));
+    held.map_or_else(|| stage.space.area.center(), |held| held.rect.center())
 }
 
 /// What is done with copies of what is held.

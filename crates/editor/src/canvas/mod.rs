@@ -4,6 +4,7 @@
 //! actions, the editor carries them out, [`paint::all`] draws the plan as it is then. [`Canvas`] has what is half done.
 
 mod brush;
+mod cross;
 mod crossings;
 mod dimensions;
 mod draw_bar;
@@ -47,10 +48,12 @@ use crate::action::{Action, Actions};
 use crate::state::{DRAWING, PictureMode, RoofReports, Space, State, Tool, View};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FindingKey, Pieces};
+use cross::Cross;
 use dimensions::Typing;
 use egui::{Key, PointerButton, Response, Sense, Ui};
 use gesture::Drag;
 use labelling::Shown;
+use menu::MenuByKey;
 use paint_limits::Zones;
 use paint_paths::Paths;
 use paint_preview::Preview;
@@ -62,6 +65,10 @@ use tools::Tools;
 pub(crate) struct Canvas {
     /// The tools, each with what is half done with it.
     tools: Tools,
+    /// Where a tool aims by keys.
+    cross: Cross,
+    /// The menu of what is held, where a key opened it.
+    menu: MenuByKey,
     drag: Drag,
     /// The dimension that is being typed over.
     typing: Option<Typing>,
@@ -83,7 +90,15 @@ impl Canvas {
     /// Drops what is half done: a drag, a face that is being drawn, the tape.
     pub(crate) fn let_go(&mut self) {
         self.tools.let_go();
+        self.cross.put_away();
         self.drag.end();
+    }
+
+    /// The pointer of the drawing is where the keys aim, while they do.
+    pub(crate) fn aim(&self, stage: &mut Stage, actions: &mut Actions) {
+        stage.pointer = self.cross.at().or(stage.pointer);
+        stage.by_keys = self.cross.is_ahead();
+        cross::keep_in_view(stage, self, actions);
     }
 
     /// Whether a tool has steps of its own, such as the corners of a face that is half drawn.
@@ -108,6 +123,11 @@ impl Canvas {
     /// Does a tool's own step again that was taken back last. False where there is none.
     pub(crate) fn step_again(&mut self, tool: Tool) -> bool {
         self.tools.of_mut(tool).step_again()
+    }
+
+    /// Opens the menu of what is held, as a right click does.
+    pub(crate) fn open_menu(&mut self) {
+        self.menu.ask();
     }
 
     /// Gives the drag up that is going on; the rest of it does nothing.
@@ -142,6 +162,8 @@ pub(crate) struct Stage {
     pub(crate) space: Space,
     /// Where the pointer is, in plan; none where it is elsewhere.
     pub(crate) pointer: Option<DVec2>,
+    /// Keys have moved the pointer since the tool set something.
+    pub(crate) by_keys: bool,
     /// The keyboard is with the drawing, and not with a pane beside it.
     pub(crate) keys: bool,
     /// Whose Esc is.
@@ -187,7 +209,7 @@ pub(crate) fn stage(
         actions.push(Action::See(space.camera, fitted_to));
     }
     let pointer = response.hover_pos().or_else(|| response.interact_pointer_pos());
-    Stage { pointer: pointer.map(|pos| space.plan(pos)), response, space, keys, esc }
+    Stage { pointer: pointer.map(|pos| space.plan(pos)), by_keys: false, response, space, keys, esc }
 }
 
 fn face_on(document: &Document, state: &State) -> Option<(usize, chalkcourse_geometry::Plane)> {

@@ -48,6 +48,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
     }
     part::paint(&brush, document, state);
     own.tools.of(state.tool).paint(&brush, document, state);
+    own.cross.paint(&brush);
     paint_marks::guides(&brush, state, own);
     paint_marks::frame(&brush, document, state);
     paint_legend::legend(&brush, document, state);

@@ -232,6 +232,8 @@ commands! {
     SpreadUp => Entry::new(text::SPREAD_UP, text::SPREAD_HELP, (Edit, 4), Action::Spread(Spread::Up))
         .keys(&[Chord::shift(Key::E)])
         .when(holds_block),
+    HeldMenu => Entry::new(text::HELD_MENU, command::HELD_MENU, (Edit, 2), Action::HeldMenu)
+        .keys(&[Chord::function_shift(Key::F10)]),
     SelectTool => Entry::new(text::TOOL_SELECT, text::SELECT_HELP, (Edit, 5), Action::Use(Tool::Select))
         .keys(&[Chord::plain(Key::S)]),
     DrawFace => Entry::new(text::TOOL_FACE, text::DRAW_FACE_HELP, (Edit, 5), Action::Use(Tool::DrawFace))
@@ -361,6 +363,8 @@ commands! {
         .when(|_, state| state.lesson.is_some()),
     Find => Entry::new(text::FIND_COMMAND, command::FIND, (Help, 1), Action::FindCommand)
         .keys(&[Chord::ctrl(Key::F)]),
+    Menus => Entry::new(text::GO_TO_MENUS, command::MENUS, (Help, 1), Action::GoToMenus)
+        .keys(&[Chord::function(Key::F10)]),
     Keys => Entry::new(
         text::KEYS,
         command::KEYS,

@@ -56,7 +56,9 @@ impl Editor {
             }
             Action::Abort => {
                 self.state.trouble = None;
-                self.document.abort();
+                if let Some(label) = self.document.abort() {
+                    self.state.said = text::given_up(&label);
+                }
             }
             Action::Jump(step) => {
                 self.canvas.drop_gesture();
@@ -202,9 +204,17 @@ impl Editor {
             }
             Action::Open(pane) => self.state.desk.change(Change::Open(pane)),
             Action::OpenOrClose(pane) => self.state.desk.change(Change::OpenOrClose(pane)),
-            Action::Desk(change) => self.state.desk.change(change),
+            Action::Desk(change) => {
+                self.by_keys |= matches!(change, Change::NextKeys { .. });
+                self.state.desk.change(change);
+            }
             Action::ClosePane => self.of_pane_with_keys(Change::Close),
             Action::OwnWindow => self.of_pane_with_keys(Change::OwnWindow),
+            Action::GoToMenus => self.go_to_menus(ctx),
+            Action::HeldMenu => {
+                self.by_keys = true;
+                self.canvas.open_menu();
+            }
             Action::FindCommand => self.windows.find_command(),
             Action::CloseTopWindow => self.windows.close_top(),
             Action::ShowList(list) => self.state.list = list,
@@ -212,7 +222,7 @@ impl Editor {
             Action::OrderTable(table) => self.state.order_table = table,
             Action::Person(name) => self.settings.person = name,
             Action::PenetrationKind(kind) => self.state.penetration_kind = Some(kind),
-            Action::PartKind(kind) => self.state.part_kind = Some(kind),
+            Action::PartPreset(part) => self.state.part = part,
             Action::OutlineFor(what) => self.state.draw(what),
             Action::Shape(shaped) => self.state.shaped = shaped,
             Action::RaiseAs(how) => self.state.raise_as = Some(how),

@@ -4,14 +4,17 @@ use super::Editor;
 use crate::action::Actions;
 use crate::commands;
 use crate::state::desk::holds_drawing_alone;
-use crate::state::{Change, DRAWING, HOUSE, Pane};
-use crate::widgets::sign_button;
+use crate::state::{Change, DRAWING, HOUSE, OwnWindow, Pane};
+use crate::widgets::{scroll_by_keys, sign_button};
 use crate::{solid_view, text, theme, windows};
 use egui::{
-    CentralPanel, Color32, Frame, Id, Margin, Order, Painter, PointerButton, Rect, Response, Role, Sense,
-    Stroke, Style, Ui, Vec2, ViewportBuilder, ViewportClass, ViewportId, Visuals, WidgetInfo, WidgetText,
+    CentralPanel, Color32, Frame, Id, IdSalt, Margin, Order, Painter, PointerButton, Pos2, Rect, Response,
+    Role, Sense, Stroke, Style, Ui, Vec2, ViewportBuilder, ViewportClass, ViewportId, Visuals, WidgetInfo,
+    WidgetText,
 };
-use egui_tiles::{Behavior, EditAction, SimplificationOptions, TabState, Tabs, TileId, Tiles, UiResponse};
+use egui_tiles::{
+    Behavior, EditAction, SimplificationOptions, TabState, Tabs, Tile, TileId, Tiles, Tree, UiResponse,
+};
 
 impl Editor {
     /// Draws all panes, those beside the drawing and those with a window of their own.
@@ -20,22 +23,35 @@ impl Editor {
         let room = ui.available_size();
         let mut tree = self.state.desk.lift();
         let bare = holds_drawing_alone(&tree);
-        let mut desk = DeskView { editor: self, bare, drawn: Vec::new(), asked: Vec::new() };
+        let out = dragged_out(&ctx, &tree);
+        let before = out.is_some().then(|| tree.clone());
+        let out_of = out.map(|(pane, _)| pane);
+        let mut desk = DeskView { editor: self, bare, out: out_of, drawn: Vec::new(), asked: Vec::new() };
         tree.ui(&mut desk, ui);
-        let (mut drawn, asked) = (desk.drawn, desk.asked);
+        let (mut drawn, mut asked) = (desk.drawn, desk.asked);
+        if let Some(root) = tree.root() {
+            name_borders(&ctx, &tree, root, ui.scope_id());
+        }
+        if let (Some((pane, at)), Some(before)) = (out, before)
+            && ctx.input(|input| input.pointer.any_released())
+        {
+            // It was let go of out there, and not at the nearest place within.
+            tree = before;
+            asked.push(Change::OwnWindowAt(pane, at));
+        }
         self.keys_follow_pointer(ui, &drawn);
         for change in asked {
             self.state.desk.change(change);
         }
         let before = self.state.desk.keys();
         self.state.desk.put_back(tree, room);
-        for (pane, size) in self.state.desk.own_windows() {
+        for window in self.state.desk.own_windows() {
             // One that left its tab in this frame was drawn there.
-            if drawn.iter().any(|(shown, _)| *shown == pane) {
+            if drawn.iter().any(|(shown, _)| *shown == window.pane) {
                 continue;
             }
-            self.own_window(ui, pane, size);
-            drawn.push((pane, Rect::NOTHING));
+            self.own_window(ui, window);
+            drawn.push((window.pane, Rect::NOTHING));
         }
         self.forget_unseen(&drawn);
         if self.state.desk.took_keys() || before != self.state.desk.keys() {
@@ -68,6 +84,9 @@ impl Editor {
             let node = ui.interact(rect, node(pane), Sense::focusable_noninteractive());
             node.widget_info(|| WidgetInfo::labeled(Role::Pane, true, text::pane_title(pane)));
             ui.set_clip_rect(ui.clip_rect().intersect(rect.expand(4.0)));
+            if pane != Pane::Order {
+                scroll_by_keys(ui, node.id);
+            }
             let mut actions = Actions::new();
             windows::pane(ui, pane, &self.document, &self.state, &mut self.windows, &mut actions);
             self.carry_out(&ui.ctx().clone(), actions);
@@ -76,30 +95,35 @@ impl Editor {
     }
 
     /// A real window of the system around a pane; where the system has none, a window within this one.
-    fn own_window(&mut self, ui: &Ui, pane: Pane, size: [f32; 2]) {
+    fn own_window(&mut self, ui: &Ui, OwnWindow { pane, size, at }: OwnWindow) {
         let ctx = ui.ctx().clone();
         let title = text::own_window_title(pane, &self.document.job().name);
-        let builder = ViewportBuilder::default()
-            .with_title(title)
+        let mut builder = ViewportBuilder::default()
+            .with_title(&title)
             .with_app_id("chalkcourse")
             .with_inner_size(size)
             .with_min_inner_size([320.0, 240.0]);
+        if let Some(at) = at {
+            builder = builder.with_position(at);
+        }
         ctx.show_viewport_immediate(ViewportId::from_hash_of(("pane", pane)), builder, |ui, class| {
             let ctx = ui.ctx().clone();
+            name_window(&ctx, &title);
             // Its keys are commands too, as long as nothing is asked in the first window.
             if !self.is_asking() {
                 let asked = commands::pressed(&ctx, false).into_iter().collect();
                 self.carry_out(&ctx, asked);
             }
-            let (closed, inner, pressed) = ui.input(|input| {
+            let (closed, inner, outer, pressed) = ui.input(|input| {
                 let viewport = input.viewport();
-                (viewport.close_requested(), viewport.inner_rect, input.pointer.any_pressed())
+                let rects = (viewport.inner_rect, viewport.outer_rect);
+                (viewport.close_requested(), rects.0, rects.1, input.pointer.any_pressed())
             });
             if pressed {
                 self.state.desk.change(Change::Keys(pane));
             }
             if let Some(inner) = inner.filter(|_| class == ViewportClass::Immediate) {
-                self.state.desk.keep_size(pane, inner.size());
+                self.state.desk.keep_window(pane, inner.size(), outer.map(|outer| outer.min));
             }
             let p = theme::of(ui);
             let bar = Frame::new().fill(p.ground).inner_margin(Margin::symmetric(10, 3));
@@ -172,6 +196,38 @@ impl Editor {
     }
 }
 
+/// The name of a window of the system for screen readers.
+pub(super) fn name_window(ctx: &egui::Context, title: &str) {
+    ctx.accesskit_node_builder(egui::accesskit_root_id(), |node| node.set_label(title));
+}
+
+/// The pane whose tab is dragged and has left the window, and where a window for it would have its corner on the screen, points.
+fn dragged_out(ctx: &egui::Context, tree: &Tree<Pane>) -> Option<(Pane, Pos2)> {
+    let pane = tree.tiles.get_pane(&tree.dragged_id(ctx)?).copied().filter(|pane| *pane != Pane::Drawing)?;
+    let (pointer, inner) = ctx.input(|input| (input.pointer.latest_pos(), input.viewport().inner_rect));
+    let pointer = pointer.filter(|at| !ctx.content_rect().contains(*at))?;
+    // Its bar lies under the pointer.
+    let corner = inner.map_or(Pos2::ZERO, |inner| inner.min) + pointer.to_vec2() - Vec2::new(60.0, 12.0);
+    Some((pane, corner.max(Pos2::ZERO)))
+}
+
+/// Names the borders between panes for screen readers: the toolkit draws them, and has no words for them.
+fn name_borders(ctx: &egui::Context, tree: &Tree<Pane>, tile: TileId, around: Id) {
+    let Some(Tile::Container(container)) = tree.tiles.get(tile) else { return };
+    // As the toolkit makes its ids: one for the tile, and one for what may be switched off in it.
+    let own = around.with(tile).with(IdSalt::new("child"));
+    for (nth, child) in container.children().enumerate() {
+        let border = own.with((tile, "resize", nth));
+        if ctx.read_response(border).is_some() {
+            ctx.accesskit_node_builder(border, |node| {
+                node.set_role(Role::Splitter);
+                node.set_label(text::BORDER_OF_PANES.now());
+            });
+        }
+        name_borders(ctx, tree, *child, own);
+    }
+}
+
 /// What has the focus when a pane has the keyboard as a whole.
 fn node(pane: Pane) -> Id {
     match pane {
@@ -186,6 +242,8 @@ struct DeskView<'a> {
     editor: &'a mut Editor,
     /// The container that needs no tabs.
     bare: Option<TileId>,
+    /// The pane whose tab is dragged and has left the window.
+    out: Option<Pane>,
     /// Where panes were drawn.
     drawn: Vec<(Pane, Rect)>,
     asked: Vec<Change>,
@@ -243,6 +301,11 @@ impl Behavior<Pane> for DeskView<'_> {
         }) {
             self.asked.push(Change::OwnWindow(pane));
         }
+    }
+
+    /// Tabs are dragged, one by one. What a drag of all of them would be held by has no name and does nothing by keys.
+    fn is_tile_draggable(&self, tiles: &Tiles<Pane>, tile: TileId) -> bool {
+        Self::pane_of(tiles, tile).is_some()
     }
 
     fn is_tab_bar_visible(&self, tile: TileId, _: &Tabs) -> bool {
@@ -311,10 +374,16 @@ impl Behavior<Pane> for DeskView<'_> {
     }
 
     fn drag_preview_stroke(&self, visuals: &Visuals) -> Stroke {
+        if self.out.is_some() {
+            return Stroke::NONE;
+        }
         Stroke::new(2.0, theme::palette(visuals.dark_mode).accent)
     }
 
     fn drag_preview_color(&self, visuals: &Visuals) -> Color32 {
+        if self.out.is_some() {
+            return Color32::TRANSPARENT;
+        }
         theme::faint(theme::palette(visuals.dark_mode).accent, 60)
     }
 

@@ -1,13 +1,16 @@
 //! A new part of the house from a drawn footprint: what it stands on, which way it faces, how high it is.
 
 mod ell;
+mod lean;
 
+use crate::state::PartPreset;
 use crate::text;
 use chalkcourse_geometry::raise::{RaiseError, SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_area};
-use chalkcourse_job::{Face, PartId, PartKind, PartSide, Resolved, RoofPart, first_free};
+use chalkcourse_job::{Face, PartId, PartSide, Resolved, RoofPart, first_free};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs, part_over};
+use lean::{Leaning, lean_on};
 
 /// The wall of a dormer over the roof at its front, feet (common practice, no source).
 const DORMER_WALL: f64 = 4.0;
@@ -15,9 +18,6 @@ const DORMER_WALL: f64 = 4.0;
 const LEAST_WALL: f64 = 0.15;
 /// How far a dormer's and a porch's roof reach beyond their walls, inches (common practice, no source).
 const SMALL_OVERHANG: f64 = 6.0;
-/// A porch's eave under that of the house, feet, and its pitch (common practice, no source).
-const PORCH_BELOW: f64 = 1.0;
-const PORCH_RISE: f64 = 3.0;
 /// A chimney's top over the roof beside it, feet: 3 ft where it comes through (IRC R1003.9, from memory).
 const CHIMNEY_OVER: f64 = 3.0;
 /// A chimney wider than this along the eave gets a cricket, inches (IRC R903.2.2, from memory).
@@ -33,34 +33,33 @@ pub(crate) fn usual_roof() -> RaiseAs {
     }
 }
 
-/// A part of a kind over a drawn footprint. `how` is what a whole roof is raised with now.
+/// A part over a drawn footprint. `how` is what a whole roof is raised with now.
 pub(crate) fn new_part(
     job: &Resolved,
     layout: &Layout,
-    kind: PartKind,
+    preset: PartPreset,
     outline: &Polygon,
     how: &RaiseAs,
 ) -> RoofPart {
     let mut part = part_over(job, outline, how);
-    part.kind = kind;
-    part.name = first_free(text::part_kind(kind), |name| job.parts.iter().any(|part| part.name == name));
+    part.kind = preset.kind();
+    part.name = first_free(text::part_preset(preset), |name| job.parts.iter().any(|part| part.name == name));
     let below = outline.bounds().and_then(|bounds| slope_at(layout, bounds.centre()));
-    match kind {
-        PartKind::Dormer => {
+    match preset {
+        PartPreset::Dormer => {
             if let Some((plane, top)) = below {
                 stand_on(&mut part, &plane, top);
             }
         }
-        PartKind::Porch => lean_on(&mut part, job),
-        PartKind::Chimney => return chimney(job, part, below.map(|(plane, _)| plane)),
-        PartKind::Main | PartKind::Ell | PartKind::Other => {
+        PartPreset::Porch => lean_on(&mut part, job, Leaning::IntoRoof),
+        PartPreset::LeanTo => lean_on(&mut part, job, Leaning::OnWall),
+        PartPreset::Chimney => return chimney(job, part, below.map(|(plane, _)| plane)),
+        PartPreset::Ell => {
             // A wing has the eaves of the house.
             if let Some(house) = job.parts.first() {
                 part.eave_height = house.eave_height;
             }
-            if kind == PartKind::Ell {
-                ell::run_into(&mut part, job, layout, how);
-            }
+            ell::run_into(&mut part, job, layout, how);
         }
     }
     part
@@ -146,43 +145,6 @@ fn reach_the_slope(part: &mut RoofPart, plane: &Plane, front: SideRef, back: Sid
     }
 }
 
-/// A porch: one slope away from the house, which it dies into, with open ends.
-fn lean_on(part: &mut RoofPart, job: &Resolved) {
-    let Some(house) = job.parts.iter().min_by(|a, b| away(a, part).total_cmp(&away(b, part))) else { return };
-    part.eave_height = (house.eave_height - Length::from_feet(PORCH_BELOW)).max(Length::ZERO);
-    let outs = ways_out(part);
-    // The side that lies nearest to the house.
-    let Some(&(wall, ..)) = outs.iter().min_by(|a, b| to_house(house, a.1).total_cmp(&to_house(house, b.1)))
-    else {
-        return;
-    };
-    let way = outs.iter().find(|out| out.0 == wall).map_or(DVec2::ZERO, |out| out.2);
-    let slope = Treatment::Slope(Pitch::from_rise_in_12(PORCH_RISE).unwrap_or(Pitch::FLAT));
-    for (at, _, out) in outs {
-        let front = out.dot(way) < -0.7;
-        let treatment = if at == wall {
-            Treatment::Wall
-        } else if front {
-            slope
-        } else {
-            Treatment::Gable
-        };
-        let overhang = if at == wall { Length::ZERO } else { Length::from_inches(SMALL_OVERHANG) };
-        if let Some(next) = part.with_side(at, |there| PartSide { treatment, overhang, ..there }) {
-            *part = next;
-        }
-    }
-}
-
-fn to_house(house: &RoofPart, p: DVec2) -> f64 {
-    if house.outline.contains(p) { 0.0 } else { house.outline.distance_to_border(p) }
-}
-
-fn away(house: &RoofPart, part: &RoofPart) -> f64 {
-    let middle = part.outline.bounds().map_or(DVec2::ZERO, |bounds| bounds.centre());
-    to_house(house, middle)
-}
-
 fn chimney(job: &Resolved, part: RoofPart, below: Option<Plane>) -> RoofPart {
     let RoofPart { name, outline, eave_height, .. } = part;
     let Some(plane) = below else {
@@ -226,7 +188,7 @@ mod tests {
     use super::*;
     use crate::sample;
     use chalkcourse_geometry::dvec2;
-    use chalkcourse_job::{Edit, apply};
+    use chalkcourse_job::{Edit, PartKind, apply};
 
     fn rectangle(x: (f64, f64), y: (f64, f64)) -> Polygon {
         Polygon::new(vec![dvec2(x.0, y.0), dvec2(x.1, y.0), dvec2(x.1, y.1), dvec2(x.0, y.1)])
@@ -239,8 +201,8 @@ mod tests {
         apply(&job, &Edit::PutPart(part)).unwrap()
     }
 
-    fn added(job: &Resolved, kind: PartKind, outline: &Polygon) -> RoofPart {
-        let part = new_part(job, &Layout::of(job), kind, outline, &usual_roof());
+    fn added(job: &Resolved, preset: PartPreset, outline: &Polygon) -> RoofPart {
+        let part = new_part(job, &Layout::of(job), preset, outline, &usual_roof());
         apply(job, &Edit::PutPart(part.clone())).unwrap();
         part
     }
@@ -249,7 +211,7 @@ mod tests {
     fn a_dormer_looks_down_the_slope_and_runs_back_into_it() {
         let job = house(16.0);
         for (y, front) in [((1.0, 2.0), 0), ((14.0, 15.0), 2)] {
-            let dormer = added(&job, PartKind::Dormer, &rectangle((4.0, 6.0), y));
+            let dormer = added(&job, PartPreset::Dormer, &rectangle((4.0, 6.0), y));
             assert_eq!(dormer.sides[0][front].treatment, Treatment::Gable);
             assert!(matches!(dormer.sides[0][1].treatment, Treatment::Slope(_)));
             let (plane, _) = slope_at(&Layout::of(&job), dvec2(5.0, (y.0 + y.1) / 2.0)).unwrap();
@@ -262,7 +224,7 @@ mod tests {
         }
         // on a short slope its ridge is no higher than that of the house, and its back no farther
         let job = house(6.0);
-        let dormer = added(&job, PartKind::Dormer, &rectangle((4.0, 6.0), (0.5, 1.5)));
+        let dormer = added(&job, PartPreset::Dormer, &rectangle((4.0, 6.0), (0.5, 1.5)));
         let (_, top) = slope_at(&Layout::of(&job), dvec2(5.0, 1.0)).unwrap();
         assert!(dormer.eave_height.metres() + 0.5 <= top + 1e-9);
         assert!(dormer.outline.outer.iter().all(|p| p.y <= 3.0 + 1e-9), "{:?}", dormer.outline.outer);
@@ -297,14 +259,30 @@ mod tests {
     #[test]
     fn a_porch_leans_on_the_house_and_a_wide_chimney_has_a_cricket() {
         let job = house(8.0);
-        let porch = added(&job, PartKind::Porch, &rectangle((3.0, 7.0), (-2.5, 0.0)));
+        let porch = added(&job, PartPreset::Porch, &rectangle((3.0, 7.0), (-2.5, 0.0)));
         assert_eq!(porch.sides[0][2].treatment, Treatment::Wall);
         assert!(matches!(porch.sides[0][0].treatment, Treatment::Slope(_)));
         assert_eq!(porch.sides[0][1].treatment, Treatment::Gable);
-        let wide = added(&job, PartKind::Chimney, &rectangle((8.0, 9.0), (2.0, 2.6)));
+        let wide = added(&job, PartPreset::Chimney, &rectangle((8.0, 9.0), (2.0, 2.6)));
         assert!(wide.cricket.is_some());
-        assert!(added(&job, PartKind::Chimney, &rectangle((8.0, 8.6), (2.0, 2.6))).cricket.is_none());
-        assert_eq!(added(&job, PartKind::Ell, &rectangle((8.0, 11.0), (6.0, 12.0))).name, "Ell");
+        assert!(added(&job, PartPreset::Chimney, &rectangle((8.0, 8.6), (2.0, 2.6))).cricket.is_none());
+        assert_eq!(added(&job, PartPreset::Ell, &rectangle((8.0, 11.0), (6.0, 12.0))).name, "Ell");
+    }
+
+    /// By hand: 3 in 12 over 2.4 m rises 0.6 m, so that the top of a lean-to stands 1 ft under the eave; a porch of that depth would
+    /// stand over it.
+    #[test]
+    fn a_lean_to_ends_under_the_eave() {
+        let job = house(8.0);
+        let outline = rectangle((3.0, 7.0), (-2.4, 0.0));
+        let lean = added(&job, PartPreset::LeanTo, &outline);
+        assert_eq!((lean.kind, lean.name.as_str()), (PartKind::Other, "Lean-to"));
+        assert_eq!(lean.sides[0][2].treatment, Treatment::Wall);
+        let top = lean.eave_height.metres() + 2.4 * 0.25;
+        let eave = job.parts[0].eave_height.metres();
+        assert!((eave - top - 0.3048).abs() < 1e-9, "{top} under {eave}");
+        let porch = added(&job, PartPreset::Porch, &outline);
+        assert!(porch.eave_height.metres() + 2.4 * 0.25 > eave);
     }
 
     #[test]

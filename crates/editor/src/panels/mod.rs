@@ -28,7 +28,7 @@ pub(crate) use lesson::lesson_card;
 pub(crate) use side::side_panel;
 pub(crate) use status::status_bar;
 pub(crate) use tools::tool_buttons;
-pub(crate) use top_bar::top_bar;
+pub(crate) use top_bar::{FIRST_MENU, top_bar};
 
 use crate::widgets::{heading, quiet, turning};
 use costs::Costs;

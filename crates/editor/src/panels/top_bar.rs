@@ -3,7 +3,10 @@ use crate::commands::{Command, Marked, Menu};
 use crate::state::{Look, Pane, Settings, State, View};
 use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
-use egui::{Align, Button, Layout, ScrollArea, TextWrapMode, Ui};
+use egui::{Align, Button, Id, Layout, ScrollArea, TextWrapMode, Ui};
+
+/// Where it is kept which button opens the first menu.
+pub(crate) const FIRST_MENU: &str = "first menu";
 
 /// Files and commands left, the view in the middle, the order right.
 pub(crate) fn top_bar(
@@ -20,7 +23,7 @@ pub(crate) fn top_bar(
             (Menu::View, text::MENU_VIEW),
             (Menu::Help, text::MENU_HELP),
         ] {
-            ui.menu_button(words.now(), |ui| {
+            let button = ui.menu_button(words.now(), |ui| {
                 ui.set_min_width(if menu == Menu::Help { 220.0 } else { 240.0 });
                 // A long menu scrolls where the window is low: none of it is out of reach.
                 let room = ui.ctx().content_rect().bottom() - ui.max_rect().top() - 2.0 * theme::GAP;
@@ -29,6 +32,9 @@ pub(crate) fn top_bar(
                     contents(ui, menu, document, state, settings, actions);
                 });
             });
+            if menu == Menu::File {
+                ui.data_mut(|data| data.insert_temp(Id::unique(FIRST_MENU), button.response.id));
+            }
         }
         ui.separator();
         let undo = document.history().undo_label();

@@ -5,7 +5,7 @@
 
 mod places;
 
-use egui::{Rect, Vec2};
+use egui::{Pos2, Rect, Vec2};
 use egui_tiles::{Container, LinearDir, Tile, TileId, Tiles, Tree};
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
@@ -59,6 +59,8 @@ pub(crate) enum Change {
     Close(Pane),
     /// Into a window of its own, or back beside the drawing.
     OwnWindow(Pane),
+    /// Into a window of its own whose corner is there on the screen, points.
+    OwnWindowAt(Pane, Pos2),
     /// The keyboard to a pane.
     Keys(Pane),
     /// The keyboard to the next pane, or the one before.
@@ -77,6 +79,22 @@ struct Own {
     out: bool,
     /// Of the window's inside, points.
     size: [f32; 2],
+    /// Its corner on the screen, points; none until it is known.
+    #[serde(default)]
+    at: Option<[f32; 2]>,
+    /// The corner that it was opened with: asked for once, so that a window that a person moves is left alone.
+    #[serde(skip)]
+    opened: Option<Option<[f32; 2]>>,
+}
+
+/// A window of its own that is open.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct OwnWindow {
+    pub(crate) pane: Pane,
+    /// Of its inside, points.
+    pub(crate) size: [f32; 2],
+    /// The corner that it opens at, points on the screen; none leaves it to the system.
+    pub(crate) at: Option<[f32; 2]>,
 }
 
 /// The arrangement.
@@ -162,16 +180,25 @@ impl Desk {
         std::mem::take(&mut self.keys_moved)
     }
 
-    /// Panes with a window of their own that is open, with its size.
-    pub(crate) fn own_windows(&self) -> Vec<(Pane, [f32; 2])> {
-        let out = self.own.iter().filter(|(pane, own)| own.out && self.is_open(**pane));
-        out.map(|(pane, own)| (*pane, own.size)).collect()
+    /// The own windows that are open.
+    pub(crate) fn own_windows(&mut self) -> Vec<OwnWindow> {
+        let mut windows = Vec::new();
+        for (&pane, own) in &mut self.own {
+            if own.out && self.open.contains(&pane) {
+                let at = *own.opened.get_or_insert(own.at);
+                windows.push(OwnWindow { pane, size: own.size, at });
+            } else {
+                own.opened = None;
+            }
+        }
+        windows
     }
 
-    /// How large the own window of a pane is now.
-    pub(crate) fn keep_size(&mut self, pane: Pane, size: Vec2) {
+    /// How large the own window of a pane is now, and where its corner is, as far as the system tells.
+    pub(crate) fn keep_window(&mut self, pane: Pane, size: Vec2, at: Option<Pos2>) {
         if let Some(own) = self.own.get_mut(&pane) {
             own.size = size.into();
+            own.at = at.map(Into::into).or(own.at);
         }
     }
 
@@ -186,11 +213,15 @@ impl Desk {
             Change::OpenOrClose(pane) if self.is_in_front(pane) => self.close(pane),
             Change::OpenOrClose(pane) => self.open(pane),
             Change::Close(pane) => self.close(pane),
-            Change::OwnWindow(Pane::Drawing) => {}
+            Change::OwnWindow(Pane::Drawing) | Change::OwnWindowAt(Pane::Drawing, _) => {}
             Change::OwnWindow(pane) => {
-                let usual = Own { out: false, size: places::own_size(pane) };
-                let own = self.own.entry(pane).or_insert(usual);
+                let own = self.own_of(pane);
                 own.out = !own.out;
+                self.open(pane);
+            }
+            Change::OwnWindowAt(pane, at) => {
+                let own = self.own_of(pane);
+                (own.out, own.at) = (true, Some(at.into()));
                 self.open(pane);
             }
             Change::Keys(pane) => self.give_keys(pane),
@@ -220,6 +251,11 @@ impl Desk {
         for change in std::mem::take(&mut self.later) {
             self.change(change);
         }
+    }
+
+    fn own_of(&mut self, pane: Pane) -> &mut Own {
+        let usual = Own { out: false, size: places::own_size(pane), at: None, opened: None };
+        self.own.entry(pane).or_insert(usual)
     }
 
     fn open(&mut self, pane: Pane) {

@@ -78,9 +78,11 @@ impl Document {
         changed
     }
 
-    pub(crate) fn abort(&mut self) {
-        self.history.abort();
+    /// Gives a gesture up; its label, where it had changed anything.
+    pub(crate) fn abort(&mut self) -> Option<Said> {
+        let given_up = self.history.abort();
         self.refresh();
+        given_up
     }
 
     pub(crate) fn undo(&mut self) -> Option<Said> {

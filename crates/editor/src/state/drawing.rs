@@ -1,5 +1,5 @@
 use super::Shaped;
-use chalkcourse_job::{BlockId, FaceId, Resolved};
+use chalkcourse_job::{BlockId, FaceId, PartKind, Resolved};
 
 /// What the next outline is drawn for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -35,6 +35,36 @@ impl OutlineFor {
         match self {
             Self::Roof | Self::Part => Shaped::Rectangle,
             Self::Face | Self::Hole | Self::Penetration => Shaped::Corners,
+        }
+    }
+}
+
+/// A part of the house as it is drawn: what stands on its sides follows from the house that is there.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum PartPreset {
+    /// Stands on a slope, with a wall in front.
+    #[default]
+    Dormer,
+    /// One slope that runs up into the roof of the house.
+    Porch,
+    /// One slope against the wall of the house, under its eaves.
+    LeanTo,
+    /// A wing whose ridge runs into the roof.
+    Ell,
+    Chimney,
+}
+
+impl PartPreset {
+    pub(crate) const ALL: [Self; 5] = [Self::Dormer, Self::Porch, Self::LeanTo, Self::Ell, Self::Chimney];
+
+    /// What it is to the people who build it.
+    pub(crate) fn kind(self) -> PartKind {
+        match self {
+            Self::Dormer => PartKind::Dormer,
+            Self::Porch => PartKind::Porch,
+            Self::LeanTo => PartKind::Other,
+            Self::Ell => PartKind::Ell,
+            Self::Chimney => PartKind::Chimney,
         }
     }
 }

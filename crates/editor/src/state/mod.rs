@@ -21,9 +21,9 @@ mod view;
 mod work;
 
 pub(crate) use ask::Ask;
-pub(crate) use desk::{Change, Desk, Pane};
+pub(crate) use desk::{Change, Desk, OwnWindow, Pane};
 pub use document::Document;
-pub(crate) use drawing::{Dimension, OutlineFor, Toward};
+pub(crate) use drawing::{Dimension, OutlineFor, PartPreset, Toward};
 pub(crate) use group::Group;
 pub(crate) use lesson::{Lesson, Step};
 pub(crate) use order_table::{BETWEEN as ORDER_BETWEEN, OrderColumn, OrderTable};
@@ -40,7 +40,7 @@ pub(crate) use work::{
 };
 
 use chalkcourse_geometry::{DVec2, Rect};
-use chalkcourse_job::{BlockId, FaceId, FindingKey, PartKind, PenetrationKind};
+use chalkcourse_job::{BlockId, FaceId, FindingKey, PenetrationKind};
 use chalkcourse_plan::RaiseAs;
 use chalkcourse_words::Said;
 use egui::Vec2;
@@ -131,8 +131,8 @@ pub(crate) struct State {
     pub(crate) show_lines: bool,
     /// The kind that the penetration tool places; a vent until a person chose.
     pub(crate) penetration_kind: Option<PenetrationKind>,
-    /// What part of the house is drawn next; a dormer until a person chose.
-    pub(crate) part_kind: Option<PartKind>,
+    /// What part of the house is drawn next.
+    pub(crate) part: PartPreset,
     /// What the outline that is being drawn becomes.
     pub(crate) outline_for: OutlineFor,
     /// What the corners of the next outline make.
@@ -183,11 +183,6 @@ impl State {
     /// The kind that the penetration tool places.
     pub(crate) fn kind(&self) -> PenetrationKind {
         self.penetration_kind.unwrap_or(PenetrationKind::Vent)
-    }
-
-    /// The part of the house that is drawn next.
-    pub(crate) fn part_kind(&self) -> PartKind {
-        self.part_kind.unwrap_or(PartKind::Dormer)
     }
 
     /// Takes a tool up.

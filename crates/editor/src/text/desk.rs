@@ -19,6 +19,7 @@ pub(crate) const RESET_DESK_HELP: Say = words::desk::RESET_HELP;
 pub(crate) const SIDE_PANEL: Say = words::desk::SIDE_PANEL;
 pub(crate) const SIDE_PANEL_HELP: Say = words::desk::SIDE_PANEL_HELP;
 pub(crate) const NO_PANE_HAS_KEYS: Say = words::desk::PANE_NOTHING_TO_ACT_ON;
+pub(crate) const BORDER_OF_PANES: Say = words::desk::BORDER;
 pub(crate) const DRAG_TAB: Say = words::desk::DRAG_A_TAB;
 
 /// What a pane is called.

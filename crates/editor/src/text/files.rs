@@ -140,7 +140,74 @@ pub(crate) fn today(now: SystemTime) -> String {
     format!("{year:04}-{month:02}-{day:02}")
 }
 
-fn moment(at: SystemTime) -> String {
+// Folders and files
+pub(crate) const PLACES: Say = words::browse::PLACES;
+pub(crate) const BROWSE_UP: Say = words::browse::UP;
+pub(crate) const BROWSE_UP_HELP: Say = words::browse::UP_HELP;
+pub(crate) const HOME_FOLDER: Say = words::browse::HOME;
+pub(crate) const JOB_FOLDER: Say = words::browse::JOB_FOLDER;
+pub(crate) const BROWSE_FILTER: Say = words::browse::FILTER;
+pub(crate) const ALL_KINDS: Say = words::browse::ALL_KINDS;
+pub(crate) const ALL_KINDS_HELP: Say = words::browse::ALL_KINDS_HELP;
+pub(crate) const NEW_FOLDER: Say = words::browse::NEW_FOLDER;
+pub(crate) const NAME_OF_FOLDER: Say = words::browse::NAME_OF_FOLDER;
+pub(crate) const MAKE_FOLDER: Say = words::browse::MAKE;
+pub(crate) const BAD_FOLDER_NAME: Say = words::browse::BAD_NAME;
+pub(crate) const COLUMN_FILE: Say = words::browse::NAME;
+pub(crate) const COLUMN_SIZE: Say = words::browse::SIZE;
+pub(crate) const COLUMN_CHANGED: Say = words::browse::CHANGED;
+pub(crate) const NOTHING_HERE: Say = words::browse::EMPTY;
+pub(crate) const USE_FOLDER: Say = words::browse::USE_FOLDER;
+pub(crate) const BROWSE_KEYS: Say = words::browse::KEYS;
+pub(crate) fn list_of(folder: &Path) -> String {
+    words::browse::list_of(&folder.display())
+}
+pub(crate) fn no_name_with(typed: &str) -> String {
+    words::browse::no_match(&typed)
+}
+pub(crate) fn cant_read_folder(why: &str) -> String {
+    words::browse::cant_read(&why)
+}
+pub(crate) fn cant_make_folder(why: &impl Display) -> String {
+    words::browse::cant_make(&why)
+}
+pub(crate) fn no_folder(folder: &Path) -> String {
+    words::browse::no_folder(&folder.display())
+}
+pub(crate) fn no_file(file: &Path) -> String {
+    words::browse::no_file(&file.display())
+}
+
+/// A folder or file in a line, for screen readers.
+pub(crate) fn entry_words(
+    name: &str,
+    is_folder: bool,
+    size: Option<u64>,
+    changed: Option<SystemTime>,
+) -> String {
+    let name = if is_folder { words::browse::folder_named(&name) } else { name.to_owned() };
+    [Some(name), size.map(size_words), changed.map(moment)]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join(", ")
+}
+
+/// The size of a file as one reads it: "812 B", "12 kB", "3.4 MB" (SI: 1 kB is 1,000 B).
+pub(crate) fn size_words(bytes: u64) -> String {
+    let rounded = |unit: u64, name: &str| {
+        let whole = bytes as f64 / unit as f64;
+        if whole < 9.95 { format!("{whole:.1} {name}") } else { format!("{whole:.0} {name}") }
+    };
+    match bytes {
+        0..1_000 => format!("{bytes} B"),
+        1_000..1_000_000 => rounded(1_000, "kB"),
+        1_000_000..1_000_000_000 => rounded(1_000_000, "MB"),
+        _ => rounded(1_000_000_000, "GB"),
+    }
+}
+
+pub(crate) fn moment(at: SystemTime) -> String {
     let of_day = seconds(at).rem_euclid(86_400);
     format!("{} {:02}:{:02} UTC", today(at), of_day / 3600, of_day / 60 % 60)
 }

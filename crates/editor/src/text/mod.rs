@@ -118,6 +118,8 @@ pub(crate) const TO_DARK: Say = words::window::DARK;
 pub(crate) const FEET_INCHES: Say = words::window::FEET_AND_INCHES;
 pub(crate) const METRIC: Say = words::window::METRIC;
 pub(crate) const CAUTIONS: Say = words::window::BEFORE_ANYONE_CLIMBS;
+pub(crate) const GO_TO_MENUS: Say = words::window::MENUS;
+pub(crate) const HELD_MENU: Say = words::window::HELD_MENU;
 pub(crate) const KEYS: Say = words::window::KEYS;
 pub(crate) const FIND_COMMAND: Say = words::window::FIND_A_COMMAND;
 pub(crate) const FIND_FIELD: Say = words::window::WHAT_TO_DO;
@@ -129,10 +131,11 @@ pub(crate) const CLOSE: Say = words::common::CLOSE;
 pub(crate) const CANCEL: Say = words::window::CANCEL;
 
 /// Keys that are no commands.
-pub(crate) const OTHER_KEYS: [(Say, Say); 11] = [
+pub(crate) const OTHER_KEYS: [(Say, Say); 13] = [
     (words::window::NUDGE_BY_1_IN, words::window::ARROW_KEYS),
     (words::window::NUDGE_BY_1_FT, words::window::SHIFT_ARROW_KEYS),
     (words::window::NUDGE_BY_1_16_IN, words::window::ALT_ARROW_KEYS),
+    (words::window::AIM_WHILE_DRAWING, words::window::AIM_KEYS),
     (words::window::SWITCH_THE_SELECTED_MODULE, words::window::X_OR_DOUBLE_CLICK),
     (words::window::HOLD_SEVERAL_THINGS, words::window::DRAG_A_BOX_OR_SHIFT),
     (words::window::ADD_A_CORNER_TO_A, words::window::DOUBLE_CLICK_THE_SIDE),
@@ -141,6 +144,7 @@ pub(crate) const OTHER_KEYS: [(Say, Say); 11] = [
     (words::window::LET_GO_GIVE_UP_A, words::window::ESC),
     (words::window::PAN, words::window::SPACE_MIDDLE_OR_RIGHT_DRAG),
     (words::order::WALK_ROWS, words::order::WALK_KEYS),
+    (words::order::LEAVE_LINE, words::order::SPACE_BAR),
 ];
 
 /// A key with what is held beside it, as it stands on the keyboards of the language.
@@ -305,6 +309,11 @@ pub(crate) const WAIVE_DO: Say = words::window::WAIVE_IT;
 pub(crate) const WAIVE_NEEDS: Say = words::window::WRITE_A_REASON_AND_A;
 pub(crate) const UNWAIVE: Say = words::window::TAKE_THE_WAIVER_BACK;
 pub(crate) const SUMMARY_HELP: Say = words::window::MODULES_ON_THE_ROOF_THEIR;
+
+/// What was given up and can be done by redo.
+pub(crate) fn given_up(what: &chalkcourse_words::Said) -> String {
+    words::window::given_up(&what)
+}
 
 // Files
 pub(crate) const CANT_BE: Say = words::window::THAT_CANT_BE_DONE;

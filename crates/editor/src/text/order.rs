@@ -97,6 +97,9 @@ pub(crate) fn lines_copied(count: usize) -> String {
 pub(crate) fn order_this(number: &str) -> String {
     words::order::order(&number)
 }
+pub(crate) fn width_of_column(column: &str) -> String {
+    words::order::width_of(&column)
+}
 pub(crate) fn packages_of(number: &str) -> Said {
     later::order::packages_of(&number)
 }

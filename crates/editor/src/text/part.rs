@@ -1,5 +1,6 @@
 //! Words about parts of the house.
 
+use crate::state::PartPreset;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_job::{PartKind, RoofPart};
@@ -33,6 +34,25 @@ pub(crate) const SHOW_PART: Say = words::part::ITS_PART;
 pub(crate) const FOLLOWS_PART: Say = words::part::THIS_FACE_FOLLOWS_FROM_A;
 pub(crate) const LAST_CORNERS_OF_PART: Say = words::part::A_PART_KEEPS_ITS_LAST;
 pub(crate) const TROUBLE_HERE: Say = words::part::HERE;
+
+/// What a part that is drawn next is called; new ones are named by it.
+pub(crate) fn part_preset(preset: PartPreset) -> &'static str {
+    match preset {
+        PartPreset::LeanTo => words::part::LEAN_TO.now(),
+        preset => part_kind(preset.kind()),
+    }
+}
+
+/// What it is, in a sentence.
+pub(crate) fn part_preset_help(preset: PartPreset) -> &'static str {
+    match preset {
+        PartPreset::Dormer => words::part::DORMER_HELP.now(),
+        PartPreset::Porch => words::part::PORCH_HELP.now(),
+        PartPreset::LeanTo => words::part::LEAN_TO_HELP.now(),
+        PartPreset::Ell => words::part::ELL_HELP.now(),
+        PartPreset::Chimney => words::part::CHIMNEY_HELP.now(),
+    }
+}
 
 /// The word for a kind, as on a button.
 pub(crate) fn part_kind(kind: PartKind) -> &'static str {

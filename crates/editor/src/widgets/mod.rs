@@ -2,9 +2,12 @@
 
 pub(crate) mod arrange;
 pub(crate) mod fields;
+mod preset;
 mod raise;
 pub(crate) mod sketch;
+pub(crate) mod tree;
 
+pub(crate) use preset::preset_button;
 pub(crate) use raise::raise_fields;
 
 use crate::theme::{self, Palette};
@@ -27,6 +30,32 @@ pub(crate) trait LittleButton {
 impl LittleButton for Ui {
     fn little_button(&mut self, words: &str) -> Response {
         self.add(egui::Button::new(RichText::new(words).small()).min_size(LEAST))
+    }
+}
+
+/// Arrow and Page keys, Home and End scroll what is drawn next, while `node` has the keyboard: what is only read has nothing in it
+/// that the keyboard could go to.
+pub(crate) fn scroll_by_keys(ui: &Ui, node: egui::Id) {
+    use egui::{EventFilter, Key, Modifiers};
+    if !ui.memory(|memory| memory.has_focus(node)) {
+        return;
+    }
+    let filter = EventFilter { vertical_arrows: true, ..EventFilter::default() };
+    ui.memory_mut(|memory| memory.set_focus_lock_filter(node, filter));
+    let (line, page) = (40.0, (ui.available_height() - 40.0).max(40.0));
+    let keys = [
+        (Key::ArrowDown, line),
+        (Key::ArrowUp, -line),
+        (Key::PageDown, page),
+        (Key::PageUp, -page),
+        (Key::Home, -1e6),
+        (Key::End, 1e6),
+    ];
+    let down =
+        |(key, by)| ui.input_mut(|input| input.count_and_consume_key(Modifiers::NONE, key)) as f32 * by;
+    let down: f32 = keys.into_iter().map(down).sum();
+    if down != 0.0 {
+        ui.scroll_with_delta(Vec2::new(0.0, -down));
     }
 }
 

@@ -11,6 +11,8 @@ mod money;
 mod rows;
 mod table;
 mod totals;
+mod walk;
+mod widths;
 
 use super::Windows;
 use crate::action::{Action, Actions};
@@ -36,6 +38,8 @@ pub(crate) struct OrderWindow {
     at: Option<String>,
     /// Keys walked since the pointer moved last: what lies under it is not meant.
     walked: bool,
+    /// How far the lines are scrolled, points.
+    scrolled: f32,
     /// From when on changes are counted.
     since: Since,
     /// What was typed to find a line.

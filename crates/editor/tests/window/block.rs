@@ -89,6 +89,23 @@ fn a_handle_adds_columns_and_counts_follow() {
 }
 
 #[test]
+fn a_drag_that_was_given_up_is_done_by_redo() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    let from = hand.at(on_block(&hand, Cell { row: 0, column: 0 }, dvec2(0.3, 0.4)));
+    let (before, to) = (block(&hand).at, from + egui::vec2(60.0, 0.0));
+    hand.drag(from, to);
+    hand.key(Key::Escape);
+    hand.drop(to);
+    assert_eq!(block(&hand).at, before);
+    assert!(hand.editor().said().starts_with("Given up"), "{}", hand.editor().said());
+    hand.chord(Modifiers::COMMAND, Key::Y);
+    assert!(block(&hand).at.x > before.x + 0.3, "{:?}", block(&hand).at);
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert_eq!(block(&hand).at, before);
+}
+
+#[test]
 fn a_double_click_switches_a_module() {
     let mut hand = Hand::new();
     let cell = Cell { row: 2, column: 1 };

@@ -126,6 +126,21 @@ fn a_pane_goes_into_a_window_of_its_own_and_back() {
     assert!(!hand.sees("Add a line"));
 }
 
+/// A tab that is let go of outside of the window is a window of its own; inside, it stands where it was let go of.
+#[test]
+fn a_tab_dragged_out_is_a_window() {
+    let mut hand = Hand::sized(1280.0, 720.0);
+    let whole = drawing(&hand);
+    hand.key(Key::O);
+    let tab = hand.harness.get_by_role_and_label(Role::Tab, "Order").rect().center();
+    let out = egui::pos2(1500.0, 300.0);
+    hand.drag(tab, out);
+    hand.drop(out);
+    hand.harness.run_steps(3);
+    assert_eq!(drawing(&hand), whole, "the order stands beside the drawing still");
+    assert!(hand.sees("Beside the drawing") && hand.sees("Add a line"));
+}
+
 #[test]
 fn the_arrangement_is_kept_and_can_be_put_back() {
     let size = (1280.0, 720.0);

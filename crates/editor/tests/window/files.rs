@@ -2,7 +2,7 @@ use crate::hand::Hand;
 use chalkcourse::{Options, Recovery};
 use chalkcourse_job::load;
 use egui::{Key, Modifiers};
-use egui_kittest::kittest::Queryable;
+use egui_kittest::kittest::{NodeT, Queryable};
 
 /// Makes a change that is not saved: a vent on the roof.
 fn change(hand: &mut Hand) {
@@ -68,6 +68,49 @@ fn a_file_that_is_there_is_replaced_only_when_told_so() {
     assert_eq!(std::fs::read_to_string(&path).unwrap(), "old");
     hand.press("Replace it");
     assert_ne!(std::fs::read_to_string(&path).unwrap(), "old");
+}
+
+/// Down from the path into the list, over folders first; Enter goes in, Backspace comes back, Enter on a file opens it.
+#[test]
+fn a_job_is_chosen_from_a_list_by_keys() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::create_dir(folder.path().join("spring")).unwrap();
+    let named = chalkcourse_job::Edit::SetName("Low House".to_owned());
+    let job = chalkcourse_job::apply(&Hand::new().job(), &named).unwrap();
+    chalkcourse_job::save(&job, &folder.path().join("low.chalk.json")).unwrap();
+    let mut hand = Hand::new();
+    hand.chord(Modifiers::COMMAND, Key::O);
+    hand.give_path(folder.path());
+    let rows = |hand: &Hand| -> Vec<String> {
+        let rows = hand.harness.query_all_by(|node| node.role() == egui::accesskit::Role::Row);
+        rows.filter_map(|row| row.accesskit_node().label()).collect()
+    };
+    let listed = rows(&hand);
+    assert!(listed[0].starts_with("Folder spring") && listed[1].starts_with("low.chalk.json"), "{listed:?}");
+    hand.key(Key::ArrowDown);
+    hand.key(Key::Enter);
+    assert!(hand.sees("Nothing of this kind lies here") || rows(&hand).is_empty());
+    hand.key(Key::Backspace);
+    assert_eq!(rows(&hand), listed);
+    hand.key(Key::ArrowDown);
+    hand.key(Key::Enter);
+    assert_eq!(hand.job().name, "Low House");
+    assert!(!hand.sees("Path of the file"));
+}
+
+#[test]
+fn a_folder_is_made_for_a_file_to_write() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut hand = Hand::new();
+    hand.chord(Modifiers::COMMAND, Key::E);
+    hand.give_path(folder.path());
+    assert!(hand.sees("add a file name"));
+    hand.press("New folder");
+    hand.type_text("june");
+    hand.key(Key::Enter);
+    assert!(folder.path().join("june").is_dir());
+    hand.give_path(&folder.path().join("june/order.txt"));
+    assert!(folder.path().join("june/order.txt").exists());
 }
 
 #[test]

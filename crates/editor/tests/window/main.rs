@@ -19,6 +19,7 @@ mod group;
 mod hand;
 mod help;
 mod house;
+mod keys;
 mod languages;
 mod lesson;
 mod looks;

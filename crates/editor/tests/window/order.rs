@@ -83,7 +83,7 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
     .unwrap();
     menu(&mut hand, "File", "Load a price list…");
     hand.give_path(&path);
-    assert!(hand.harness.query_by_label("What became of the price list").is_some());
+    assert!(hand.sees("What became of the price list"));
     assert!(
         hand.harness.query_by_label_contains("1 price taken, 0 unknown to the kit, 0 left alone").is_some()
     );

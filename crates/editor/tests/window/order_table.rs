@@ -87,6 +87,37 @@ fn a_screen_reader_reads_a_row_and_presses_it() {
     assert!(hand.sees("Waste, %"), "the row did not open");
 }
 
+/// All lines are rows of the table, those out of sight too, and what stands in a row in sight is in its cells.
+#[test]
+fn the_table_is_told_as_a_table() {
+    let mut hand = Hand::sized(1366.0, 768.0);
+    hand.key(Key::O);
+    let table = hand.harness.get_by_role_and_label(Role::Table, "Lines of the order");
+    let below =
+        |role: Role| table.children_recursive().filter(move |node| node.accesskit_node().role() == role);
+    let lines = hand.editor().document().plan().takeoff.lines.len();
+    assert_eq!(below(Role::Row).count(), lines);
+    assert!(below(Role::ColumnHeader).count() >= 5);
+    let first = below(Role::Row).next().unwrap();
+    let cells: Vec<_> =
+        first.children_recursive().filter(|node| node.accesskit_node().role() == Role::Cell).collect();
+    assert!(cells.len() >= 6, "{} cells", cells.len());
+    let holds = |role: Role| {
+        cells.iter().any(|cell| cell.children_recursive().any(|n| n.accesskit_node().role() == role))
+    };
+    assert!(holds(Role::CheckBox) && holds(Role::TextInput) && holds(Role::Label));
+    // A press on the last one brings it into sight.
+    let last = below(Role::Row).last().unwrap();
+    let words = last.accesskit_node().label().unwrap();
+    let bottom = table.rect().bottom();
+    assert!(last.rect().top() > bottom, "all lines are in sight");
+    last.click_accesskit();
+    hand.harness.run_steps(30);
+    let now = hand.harness.get_by_role_and_label(Role::Row, &words);
+    assert!(now.rect().bottom() <= bottom, "{:?} under {bottom}", now.rect());
+    assert!(now.accesskit_node().is_selected() == Some(true));
+}
+
 #[test]
 fn what_changed_since_the_order_was_looked_at_is_told_until_it_was_seen() {
     let mut hand = Hand::sized(1366.0, 768.0);

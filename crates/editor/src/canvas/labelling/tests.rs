@@ -37,7 +37,8 @@ fn painted(ctx: &Context, document: &Document, state: &mut State, zoom: f64) -> 
     let mut own = Canvas::default();
     let mut out = ctx.run_ui(RawInput { screen_rect: Some(screen), ..RawInput::default() }, |ui| {
         let response = ui.interact(area, egui::Id::unique("a drawing"), egui::Sense::hover());
-        let stage = Stage { response, space, pointer: None, keys: true, esc: EscFor::Drawing };
+        let stage =
+            Stage { response, space, pointer: None, by_keys: false, keys: true, esc: EscFor::Drawing };
         all(ui, &stage, document, state, &mut own);
     });
     out.textures_delta.clear();

@@ -38,6 +38,8 @@ pub(crate) struct Draft {
     pub(crate) next: Option<DVec2>,
     /// Where one points.
     pointer: Option<DVec2>,
+    /// Keys have moved it since the last corner.
+    pub(crate) by_keys: bool,
     /// The length to the next corner as typed; of a rectangle both lengths.
     pub(crate) typed: String,
     /// The angle to the side before as typed, degrees; of the first side its bearing.

@@ -4,6 +4,7 @@ use super::drawn::drawn;
 use super::{Frame, Tool};
 use crate::action::{Action, Actions};
 use crate::canvas::brush::Brush;
+use crate::canvas::cross::Aimed;
 use crate::canvas::gesture::Drag;
 use crate::canvas::paint_marks::handle;
 use crate::state::{Shaped, State};
@@ -20,6 +21,19 @@ pub(super) struct DrawFace {
 impl DrawFace {
     fn corners(&self) -> usize {
         self.draft.as_ref().map_or(0, |draft| draft.corners.len())
+    }
+
+    /// Enter sets the first corner where one aims, else in the middle of the view, and each other one where the keys aim; otherwise
+    /// it closes the outline. Whether it is to be closed.
+    fn set_by_key(&mut self, at: &Frame) -> bool {
+        let Some(draft) = self.draft.as_mut().filter(|draft| draft.corners.is_empty() || draft.by_keys)
+        else {
+            return true;
+        };
+        if draft.next.is_none() || at.stage.pointer.is_none() {
+            draft.aim(at.scene(), at.middle(), Aim { free: true, square: false });
+        }
+        draft.set()
     }
 
     /// Makes what was drawn, or says why there is none yet.
@@ -54,7 +68,8 @@ impl Tool for DrawFace {
             self.draft = Some(Draft::of(shaped, job));
         }
         let Some(draft) = &mut self.draft else { return };
-        let how = Aim { free: at.free(), square: at.shift() };
+        // Keys aim in whole steps, which no snap may swallow.
+        let how = Aim { free: at.free() || at.stage.by_keys, square: at.shift() && !at.stage.by_keys };
         // Pressed and pulled open: a rectangle from where the button went down.
         if let Some(origin) = at.drag_from()
             && draft.corners.is_empty()
@@ -65,6 +80,7 @@ impl Tool for DrawFace {
             draft.aim(at.scene(), at.stage.space.plan(origin), how);
             draft.set();
         }
+        draft.by_keys = at.stage.by_keys;
         if let Some(pointer) = at.stage.pointer {
             let typing = !draft.typed.trim().is_empty();
             let aimed = draft.aim(at.scene(), pointer, how);
@@ -74,9 +90,15 @@ impl Tool for DrawFace {
             drag.guides.clear();
         }
         let pulled = response.drag_stopped_by(PointerButton::Primary) && !draft.corners.is_empty();
-        if (response.clicked() || pulled) && draft.set() {
+        // Enter and the space bar press it too where it has the keyboard: what they do is said by the keys.
+        if (response.clicked_by(PointerButton::Primary) || pulled) && draft.set() {
             self.close(at.document, at.state, actions);
         }
+    }
+
+    fn aimed(&self) -> Option<Aimed> {
+        let from = self.draft.as_ref().and_then(|draft| draft.corners.last().copied());
+        Some(Aimed { from, typed: self.draft.as_ref().is_some_and(|draft| !draft.typed.is_empty()) })
     }
 
     fn keys(&mut self, at: &Frame, actions: &mut Actions) {
@@ -85,7 +107,9 @@ impl Tool for DrawFace {
             return;
         }
         if pressed(Key::Enter) {
-            self.close(at.document, at.state, actions);
+            if self.set_by_key(at) {
+                self.close(at.document, at.state, actions);
+            }
         } else if pressed(Key::Backspace)
             && let Some(draft) = &mut self.draft
         {

@@ -3,11 +3,10 @@
 use super::draft::Draft;
 use crate::action::{Action, Actions};
 use crate::commands::Command;
-use crate::state::{OutlineFor, Shaped, State};
-use crate::widgets::{LEAST, raise_fields};
+use crate::state::{OutlineFor, PartPreset, Shaped, State};
+use crate::widgets::{LEAST, preset_button, raise_fields};
 use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
-use chalkcourse_job::PartKind;
 use egui::{Button, Key, Modifiers, RichText, TextEdit, Ui};
 
 /// What the strip asks for.
@@ -48,10 +47,9 @@ pub(super) fn choices(ui: &mut Ui, state: &State, units: Units, actions: &mut Ac
     shapes(ui, state, actions);
     match state.outline_for {
         OutlineFor::Part => {
-            for kind in [PartKind::Dormer, PartKind::Porch, PartKind::Ell, PartKind::Chimney] {
-                let chosen = state.part_kind() == kind;
-                if ui.add(Button::selectable(chosen, text::part_kind(kind))).clicked() {
-                    actions.push(Action::PartKind(kind));
+            for preset in PartPreset::ALL {
+                if preset_button(ui, preset, state.part == preset) {
+                    actions.push(Action::PartPreset(preset));
                 }
             }
             ui.separator();
@@ -92,7 +90,7 @@ pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> Aft
     let field = ui
         .add(
             TextEdit::singleline(&mut draft.typed)
-                .id(egui::Id::unique("next length"))
+                .id(egui::Id::unique(crate::canvas::cross::LENGTH_FIELD))
                 .desired_width(110.0)
                 .hint_text(hint),
         )
@@ -123,7 +121,7 @@ pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> Aft
     let mut give_up = false;
     if left_by(Key::Enter) {
         if draft.typed.trim().is_empty() && draft.angle.trim().is_empty() {
-            close = true;
+            close = !draft.by_keys || draft.set();
         } else {
             close = draft.set_typed(units);
         }

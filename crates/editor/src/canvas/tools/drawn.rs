@@ -54,7 +54,7 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, state: &State) -> Result
         }
         OutlineFor::Part => {
             let how = state.raise_as.unwrap_or_else(usual_roof);
-            let part = new_part(job, layout, state.part_kind(), &Polygon::new(corners), &how);
+            let part = new_part(job, layout, state.part, &Polygon::new(corners), &how);
             raised(text::draw_of(&part.name), part)
         }
         OutlineFor::Hole => hole(job, layout, corners),

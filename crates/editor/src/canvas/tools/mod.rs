@@ -12,6 +12,7 @@ mod picture;
 mod select;
 mod tape;
 
+use super::cross::{self, Aimed};
 use super::gesture::{Drag, Gesture};
 use super::hit::{self, Hit};
 use super::snap::Scene;
@@ -62,6 +63,11 @@ impl<'a> Frame<'a> {
         self.stage.pointer.filter(|_| self.stage.response.clicked()).or_else(|| self.place_by_key())
     }
 
+    /// The middle of what is seen, in plan.
+    fn middle(&self) -> DVec2 {
+        cross::middle(self.document, self.state)
+    }
+
     fn place_by_key(&self) -> Option<DVec2> {
         if !super::has_keys(self.ui) || !self.ui.input(|input| input.key_pressed(Key::Enter)) {
             return None;
@@ -94,6 +100,11 @@ pub(super) trait Tool: std::fmt::Debug {
     /// A drag of its own ended.
     fn dropped(&mut self, _gesture: Gesture, _at: &Frame, actions: &mut Actions) {
         actions.push(Action::Commit);
+    }
+
+    /// What it has done so far, where the arrow keys aim it. None for a tool that they don't.
+    fn aimed(&self) -> Option<Aimed> {
+        None
     }
 
     /// Keys that it alone knows, while the drawing has the keyboard.

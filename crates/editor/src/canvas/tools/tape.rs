@@ -1,6 +1,7 @@
 use super::{Frame, Tool};
 use crate::action::Actions;
 use crate::canvas::brush::Brush;
+use crate::canvas::cross::Aimed;
 use crate::canvas::gesture::{Drag, Gesture};
 use crate::canvas::hit;
 use crate::canvas::labelling::{RIGHT_BELOW, around, rank};
@@ -8,13 +9,15 @@ use crate::canvas::measure::measure;
 use crate::state::State;
 use crate::{Document, state, text};
 use chalkcourse_geometry::{DVec2, Length};
-use egui::Rect;
+use egui::{Key, Modifiers, PointerButton, Rect};
 
 /// Measures from one place to another: in plan, and on the slope where both are on one face.
 #[derive(Debug, Default)]
 pub(super) struct Tape {
     /// In plan.
     laid: Option<(DVec2, DVec2)>,
+    /// Where it was begun by a key; it follows the keys until the next Enter.
+    begun: Option<DVec2>,
 }
 
 impl Tool for Tape {
@@ -22,8 +25,24 @@ impl Tool for Tape {
         if let Some(origin) = at.drag_from() {
             drag.gesture = Some(Gesture::Tape { from: at.stage.space.plan(origin) });
         }
-        if at.stage.response.clicked() {
-            self.laid = None;
+        if at.stage.response.clicked_by(PointerButton::Primary) {
+            (self.laid, self.begun) = (None, None);
+        }
+        if let Some((from, to)) = self.begun.zip(at.stage.pointer).filter(|_| at.stage.by_keys) {
+            self.laid = Some((from, to));
+        }
+    }
+
+    fn aimed(&self) -> Option<Aimed> {
+        Some(Aimed { from: self.begun, typed: false })
+    }
+
+    fn keys(&mut self, at: &Frame, _: &mut Actions) {
+        if at.ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
+            self.begun = match self.begun {
+                Some(_) => None,
+                None => Some(at.stage.pointer.unwrap_or_else(|| at.middle())),
+            };
         }
     }
 
@@ -34,11 +53,12 @@ impl Tool for Tape {
     }
 
     fn take_back(&mut self) -> bool {
-        self.laid.take().is_some()
+        let begun = self.begun.take().is_some();
+        self.laid.take().is_some() || begun
     }
 
     fn let_go(&mut self) {
-        self.laid = None;
+        (self.laid, self.begun) = (None, None);
     }
 
     fn hint(&self, document: &Document, _: &State) -> &'static str {

@@ -1,5 +1,6 @@
 //! An ell: its ridge runs into the roof of the house, whatever depth it was drawn to.
 
+use super::lean::{away, to_house};
 use super::{slope_at, ways_out};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length};
@@ -80,14 +81,13 @@ fn meeting(part: &RoofPart, job: &Resolved) -> Option<Meeting> {
         .parts
         .iter()
         .filter(|other| matches!(other.kind, PartKind::Main | PartKind::Ell | PartKind::Other));
-    let house = roofed.min_by(|a, b| super::away(a, part).total_cmp(&super::away(b, part)))?;
+    let house = roofed.min_by(|a, b| away(a, part).total_cmp(&away(b, part)))?;
     let outs = ways_out(part);
     let inside = |p: DVec2| house.outline.contains(p);
     // The end in the house lies in it or at its wall, and looks into it; of several the one across from an end that lies outside.
-    let far = |front: &(SideRef, DVec2, DVec2)| super::to_house(house, front.1);
+    let far = |front: &(SideRef, DVec2, DVec2)| to_house(house, front.1);
     let ends = outs.iter().filter(|(_, middle, out)| {
-        super::to_house(house, *middle) <= TOUCHES && inside(*middle + *out * (TOUCHES + STEP))
-            || inside(*middle)
+        to_house(house, *middle) <= TOUCHES && inside(*middle + *out * (TOUCHES + STEP)) || inside(*middle)
     });
     let facing = |way: DVec2| {
         outs.iter().filter(move |(.., out)| out.dot(way) < -0.99).max_by(|a, b| far(a).total_cmp(&far(b)))
@@ -117,8 +117,9 @@ mod tests {
     use crate::edits::parting::new_part;
     use crate::edits::usual_roof;
     use crate::sample;
+    use crate::state::PartPreset;
     use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, dvec2};
-    use chalkcourse_job::{Edit, PartKind, Resolved, apply};
+    use chalkcourse_job::{Edit, Resolved, apply};
     use chalkcourse_layout::Layout;
     use chalkcourse_plan::{Ends, RaiseAs, part_over};
 
@@ -136,7 +137,7 @@ mod tests {
         let house = part_over(&job, &rectangle((0.0, 48.0), (0.0, 30.0), turned), &how);
         let job = apply(&job, &Edit::PutPart(house)).unwrap();
         let outline = rectangle(ell, (-12.0, deep), turned);
-        let part = new_part(&job, &Layout::of(&job), PartKind::Ell, &outline, &how);
+        let part = new_part(&job, &Layout::of(&job), PartPreset::Ell, &outline, &how);
         let job = apply(&job, &Edit::PutPart(part)).unwrap();
         let layout = Layout::of(&job);
         (job, layout)
@@ -191,11 +192,11 @@ mod tests {
         let house = part_over(&job, &rectangle((0.0, 48.0), (0.0, 30.0), 0.0), &how);
         let job = apply(&job, &Edit::PutPart(house)).unwrap();
         let drawn = rectangle((60.0, 80.0), (0.0, 12.0), 0.0);
-        let apart = new_part(&job, &Layout::of(&job), PartKind::Ell, &drawn, &how);
+        let apart = new_part(&job, &Layout::of(&job), PartPreset::Ell, &drawn, &how);
         assert_eq!(apart.outline, drawn);
         // Against the gable wall there is no slope to die into: it ends at the wall.
         let drawn = rectangle((48.0, 60.0), (5.0, 25.0), 0.0);
-        let aside = new_part(&job, &Layout::of(&job), PartKind::Ell, &drawn, &how);
+        let aside = new_part(&job, &Layout::of(&job), PartPreset::Ell, &drawn, &how);
         assert_eq!(aside.outline, drawn);
         assert!(aside.sides.iter().flatten().any(|side| side.overhang == Length::ZERO));
     }

@@ -3,17 +3,19 @@
 use super::by_hand::ByHand;
 use super::changes::{Changes, More};
 use super::rows::{Row, SortBy, is_off};
-use super::{OrderWindow, cells, change, right};
+use super::walk::{switch, walk};
+use super::{OrderWindow, cells, right, widths};
 use crate::action::{Action, Actions};
 use crate::state::desk::Pane;
-use crate::state::{OrderColumn, OrderTable, State};
+use crate::state::{OrderColumn, State};
 use crate::widgets::fields;
+use crate::widgets::tree::{self, ToldRow};
 use crate::{Document, text, theme};
 use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::{Line, LineState};
 use chalkcourse_telling::order::{show_money, state_words};
 use chalkcourse_words::Say;
-use egui::{Align, Color32, EventFilter, Id, Key, Layout, Modifiers, RichText, Role, Sense, Ui, WidgetInfo};
+use egui::{Align, Color32, Id, IdSalt, Layout, Pos2, Rect, RichText, Sense, Ui, Vec2};
 use egui_extras::{Column, TableBuilder, TableRow};
 
 /// Height of a row, points: thirty lines stand beside the drawing on a screen of 1366 by 768.
@@ -53,7 +55,20 @@ pub(super) fn column_name(column: OrderColumn) -> &'static str {
     head(column).0.now()
 }
 
+/// The table, under a node of its own.
 pub(super) fn table(
+    ui: &mut Ui,
+    document: &Document,
+    state: &State,
+    own: &mut OrderWindow,
+    of: &Rows<'_>,
+    actions: &mut Actions,
+) {
+    let words = (text::LINES_OF_ORDER.now(), of.rows.len());
+    tree::table(ui, Id::unique("order table"), words, |ui| lines(ui, document, state, own, of, actions));
+}
+
+fn lines(
     ui: &mut Ui,
     document: &Document,
     state: &State,
@@ -65,19 +80,19 @@ pub(super) fn table(
     let fingers = ui.input(egui::InputState::has_touch_screen);
     let high = if fingers { HIGH_FOR_FINGERS } else { HIGH };
     let area = ui.available_rect_before_wrap();
-    let node = ui.interact(area, Id::unique("order table"), Sense::hover());
-    node.widget_info(|| WidgetInfo::labeled(Role::Table, true, text::LINES_OF_ORDER.now()));
-    let walked = walk(ui, state, own, of.rows, (area.height() / high) as usize, actions);
+    let walked = walk(ui, job, state, own, of.rows, (area.height() / high) as usize, actions);
     let pointer_moved =
         ui.input(|input| input.pointer.delta() != egui::Vec2::ZERO || input.pointer.any_down());
     own.walked = (own.walked || walked.is_some()) && !pointer_moved;
     dense(ui, high);
     let bar = ui.spacing().scroll.bar_width + ui.spacing().scroll.bar_inner_margin;
     let shown = state.order_table.fitting(area.width() - bar, of.changes.count > 0);
+    let told = tell(ui, job, state, own, of, high, actions);
     let mut builder = TableBuilder::new(ui)
         .id_salt(&shown)
         .striped(true)
-        .sense(Sense::click())
+        // A press on a cell, which is no stop for the Tab key: keys walk the rows.
+        .sense(Sense::CLICK)
         .auto_shrink([false, false])
         .min_scrolled_height(0.0)
         .max_scroll_height(f32::INFINITY)
@@ -90,14 +105,14 @@ pub(super) fn table(
             _ => Column::initial(width).at_least(36.0).resizable(true).clip(true),
         });
     }
-    if let Some(row) = walked {
+    if let Some(row) = walked.or(told) {
         builder = builder.scroll_to_row(row, None);
     }
     let mut widths = Vec::new();
-    builder
+    let drawn = builder
         .header(HEAD, |mut header| {
             for column in &shown {
-                header.col(|ui| heading(ui, own, *column));
+                header.col(|ui| tree::head(ui, |ui| heading(ui, own, *column)));
             }
         })
         .body(|body| {
@@ -109,12 +124,12 @@ pub(super) fn table(
                     let at = own.at.as_deref() == Some(line.number.as_str());
                     let opened = state.opened_line.as_deref() == Some(line.number.as_str());
                     row.set_selected(at || opened);
-                    let asked = of_line(&mut row, &shown, job, line, of, (at, opened), actions);
+                    of_line(&mut row, &shown, job, line, of, actions);
                     let response = row.response();
                     if response.hovered() && !own.walked {
                         own.pointed = Some(line.number.clone());
                     }
-                    if response.clicked() || asked {
+                    if response.clicked() {
                         own.at = Some(line.number.clone());
                         actions.push(Action::OpenLine((!opened).then(|| line.number.clone())));
                     }
@@ -122,11 +137,13 @@ pub(super) fn table(
                 None => {}
             });
         });
+    own.scrolled = drawn.state.clamped_offset().y;
     if own.pointed.is_none() && state.desk.keys() == Pane::Order {
         // Where the keys have come to is looked at too.
         own.pointed.clone_from(&own.at);
     }
-    keep_widths(ui, &state.order_table, &shown, &widths, actions);
+    widths::keep(ui, &state.order_table, &shown, &widths, actions);
+    widths::name(ui, ui.scope_id().with(IdSalt::new(&shown)), &shown);
 }
 
 /// Small type and flat fields, so that many rows can be read; a field shows its border under the pointer.
@@ -142,77 +159,6 @@ fn dense(ui: &mut Ui, high: f32) {
     style.spacing.icon_width_inner = 8.0;
     style.visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
     style.visuals.widgets.inactive.bg_stroke = egui::Stroke::NONE;
-}
-
-/// Remembers widths that a person dragged.
-fn keep_widths(ui: &Ui, kept: &OrderTable, shown: &[OrderColumn], widths: &[f32], actions: &mut Actions) {
-    if !ui.input(|input| input.pointer.primary_down()) {
-        return;
-    }
-    let mut next = kept.clone();
-    let mut other = false;
-    for (column, width) in shown.iter().zip(widths) {
-        if !matches!(column, OrderColumn::What | OrderColumn::Ordered) {
-            other |= next.keep(*column, *width);
-        }
-    }
-    if other {
-        actions.push(Action::OrderTable(next));
-    }
-}
-
-/// Arrow and Page keys, Home and End go from line to line while the order has the keyboard; Enter opens the line. The row to show.
-fn walk(
-    ui: &Ui,
-    state: &State,
-    own: &mut OrderWindow,
-    rows: &[Row<'_>],
-    page: usize,
-    actions: &mut Actions,
-) -> Option<usize> {
-    let node = crate::windows::node(Pane::Order);
-    let filter = EventFilter { tab: false, horizontal_arrows: false, vertical_arrows: true, escape: false };
-    ui.memory_mut(|memory| memory.set_focus_lock_filter(node, filter));
-    let mine = ui.memory(|memory| memory.focused().is_none_or(|focused| focused == node));
-    if state.desk.keys() != Pane::Order || !mine || egui::Popup::is_any_open(ui.ctx()) {
-        return None;
-    }
-    let lines: Vec<(usize, &Line)> = rows
-        .iter()
-        .enumerate()
-        .filter_map(|(at, row)| if let Row::Line(line) = row { Some((at, *line)) } else { None })
-        .collect();
-    let last = lines.len().checked_sub(1)?;
-    let at = own.at.as_ref().and_then(|number| lines.iter().position(|(_, line)| line.number == *number));
-    let steps = page.saturating_sub(2).max(1) as isize;
-    let keys = [
-        (Key::ArrowDown, 1),
-        (Key::ArrowUp, -1),
-        (Key::PageDown, steps),
-        (Key::PageUp, -steps),
-        (Key::Home, isize::MIN / 2),
-        (Key::End, isize::MAX / 2),
-    ];
-    let pressed = |key| ui.input_mut(|input| input.count_and_consume_key(Modifiers::NONE, key)) as isize;
-    let by = keys.into_iter().map(|(key, step)| pressed(key).min(1000) * step).fold(0, isize::saturating_add);
-    let entered = pressed(Key::Enter) > 0;
-    if by != 0 {
-        let from = at.map_or(if by > 0 { -1 } else { last as isize + 1 }, |at| at as isize);
-        let next = from.saturating_add(by).clamp(0, last as isize) as usize;
-        let (row, line) = lines.get(next)?;
-        own.at = Some(line.number.clone());
-        // What is told of a line follows, once it was opened.
-        if state.opened_line.is_some() {
-            actions.push(Action::OpenLine(Some(line.number.clone())));
-        }
-        // With the heading above it, where it is the first of a group.
-        return Some(if by < 0 && *row > 0 { row - 1 } else { *row });
-    }
-    if entered && let Some((_, line)) = at.and_then(|at| lines.get(at)) {
-        let open = state.opened_line.as_deref() == Some(line.number.as_str());
-        actions.push(Action::OpenLine((!open).then(|| line.number.clone())));
-    }
-    None
 }
 
 /// A head that sorts: once up, once more down, then as listed.
@@ -283,79 +229,119 @@ fn gone(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], line: &Line) {
     }
 }
 
-/// The cells of a line. Whether a screen reader asked for a press on the row.
+/// The cells of a line.
 fn of_line(
     row: &mut TableRow<'_, '_>,
     shown: &[OrderColumn],
     job: &Resolved,
     line: &Line,
     of: &Rows<'_>,
-    (at, opened): (bool, bool),
     actions: &mut Actions,
-) -> bool {
+) {
     let off = is_off(line);
     let more = of.changes.of(line);
     let price_before = of.by_hand.price_before(line);
-    let mut asked = false;
-    for column in shown {
-        row.col(|ui| {
-            let p = theme::of(ui);
-            let color = if off { p.quiet } else { p.text };
-            let words = |words: String| RichText::new(words).color(color);
-            match column {
-                OrderColumn::Ordered => {
-                    let added = matches!(line.state, LineState::Added { .. });
-                    let label = text::order_this(&line.number);
-                    if fields::tick(ui, !off, !added, &label, text::ON_ORDER_HELP.now()) {
-                        switch(actions, job, line);
-                    }
+    let node = node_of(line);
+    let cell = |ui: &mut Ui, column: OrderColumn, actions: &mut Actions| {
+        let p = theme::of(ui);
+        let color = if off { p.quiet } else { p.text };
+        let words = |words: String| RichText::new(words).color(color);
+        match column {
+            OrderColumn::Ordered => {
+                let added = matches!(line.state, LineState::Added { .. });
+                let label = text::order_this(&line.number);
+                if fields::tick(ui, !off, !added, &label, text::ON_ORDER_HELP.now()) {
+                    switch(actions, job, line);
                 }
-                OrderColumn::Number => {
-                    asked = tell(ui, job, line, more, at || opened);
-                    ui.label(words(line.number.clone()));
-                }
-                OrderColumn::What => {
-                    let changed = of.by_hand.changed(line);
-                    let name = if changed { format!("• {}", line.name) } else { line.name.to_string() };
-                    let label = ui.add(egui::Label::new(words(name)).truncate());
-                    if let Some(own) = state_words(line, job.units) {
-                        label.on_hover_text(own);
-                    }
-                }
-                OrderColumn::Need => {
-                    let need = chalkcourse_takeoff::show_amount(line.need, line.unit, job.units);
-                    right(ui, |ui| ui.label(words(need)));
-                }
-                OrderColumn::Waste if !off => cells::waste(ui, job, line, actions),
-                OrderColumn::Packages if !off => cells::packages(ui, job, line, actions),
-                OrderColumn::Change => chip(ui, more, line, job.units),
-                OrderColumn::Package => drop(ui.label(words(line.package.name().into()))),
-                OrderColumn::Price if !off => cells::price(ui, job, line, price_before, actions),
-                OrderColumn::Cost => {
-                    let words = match line.cost {
-                        Some(cost) => words(show_money(cost)),
-                        None => RichText::new(text::NO_PRICE.now()).color(p.caution),
-                    };
-                    right(ui, |ui| ui.label(words));
-                }
-                OrderColumn::Waste | OrderColumn::Packages | OrderColumn::Price => {}
             }
-        });
+            OrderColumn::Number => {
+                ui.label(words(line.number.clone()));
+            }
+            OrderColumn::What => {
+                let changed = of.by_hand.changed(line);
+                let name = if changed { format!("• {}", line.name) } else { line.name.to_string() };
+                let label = ui.add(egui::Label::new(words(name)).truncate());
+                if let Some(own) = state_words(line, job.units) {
+                    label.on_hover_text(own);
+                }
+            }
+            OrderColumn::Need => {
+                let need = chalkcourse_takeoff::show_amount(line.need, line.unit, job.units);
+                right(ui, |ui| ui.label(words(need)));
+            }
+            OrderColumn::Waste if !off => cells::waste(ui, job, line, actions),
+            OrderColumn::Packages if !off => cells::packages(ui, job, line, actions),
+            OrderColumn::Change => chip(ui, more, line, job.units),
+            OrderColumn::Package => drop(ui.label(words(line.package.name().into()))),
+            OrderColumn::Price if !off => cells::price(ui, job, line, price_before, actions),
+            OrderColumn::Cost => {
+                let words = match line.cost {
+                    Some(cost) => words(show_money(cost)),
+                    None => RichText::new(text::NO_PRICE.now()).color(p.caution),
+                };
+                right(ui, |ui| ui.label(words));
+            }
+            OrderColumn::Waste | OrderColumn::Packages | OrderColumn::Price => {}
+        }
+    };
+    for column in shown {
+        row.col(|ui| tree::cell(ui, node, |ui| cell(ui, *column, actions)));
     }
-    asked
 }
 
-/// The row as a whole, for screen readers: all of it in words, and a press on it. Whether it was pressed there.
-fn tell(ui: &Ui, job: &Resolved, line: &Line, more: More, selected: bool) -> bool {
-    let id = Id::unique(("order line", &line.number));
-    let response = ui.interact(ui.max_rect(), id, Sense::hover());
+/// The node of a line.
+fn node_of(line: &Line) -> Id {
+    Id::unique(("order line", &line.number))
+}
+
+/// A line in words: all of it.
+fn words_of(job: &Resolved, line: &Line, more: More) -> String {
     let amount = chalkcourse_takeoff::show_amount(line.need, line.unit, job.units);
     let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), |cost| text::sum(cost, &job.prices));
     let delta = if more.is_none() { String::new() } else { change_words(more, line, job.units) };
-    let words = format!("{}, {cost}", text::line_words(line, &amount, &delta, job.units));
-    response.widget_info(|| WidgetInfo::selected(Role::Row, true, selected, &words));
-    ui.ctx().accesskit_node_builder(id, |node| node.add_action(egui::accesskit::Action::Click));
-    ui.input(|input| input.has_accesskit_action_request(id, egui::accesskit::Action::Click))
+    format!("{}, {cost}", text::line_words(line, &amount, &delta, job.units))
+}
+
+/// Tells all lines, those out of sight too, before they are drawn: a row must be there before its cells. The row to show where a
+/// screen reader asked for one.
+fn tell(
+    ui: &mut Ui,
+    job: &Resolved,
+    state: &State,
+    own: &mut OrderWindow,
+    of: &Rows<'_>,
+    high: f32,
+    actions: &mut Actions,
+) -> Option<usize> {
+    if !tree::is_read(ui) {
+        return None;
+    }
+    let (area, mut show) = (ui.available_rect_before_wrap(), None);
+    for (index, row) in of.rows.iter().enumerate() {
+        let Row::Line(line) = row else { continue };
+        let opened = state.opened_line.as_deref() == Some(line.number.as_str());
+        let at = own.at.as_deref() == Some(line.number.as_str());
+        // Where it is scrolled to is known once it is drawn.
+        let top = area.top() + HEAD + high * index as f32 - own.scrolled;
+        let told = ToldRow {
+            words: &words_of(job, line, of.changes.of(line)),
+            index,
+            selected: at || opened,
+            at: Rect::from_min_size(Pos2::new(area.left(), top), Vec2::new(area.width(), high)),
+        };
+        let asked = tree::row(ui, node_of(line), &told);
+        if at && state.desk.keys() == Pane::Order {
+            tree::stands_for(ui, crate::windows::node(Pane::Order), node_of(line));
+        }
+        if asked.press {
+            own.at = Some(line.number.clone());
+            actions.push(Action::OpenLine((!opened).then(|| line.number.clone())));
+        }
+        if asked.press || asked.show {
+            show = Some(index);
+        }
+    }
+    show
 }
 
 /// Packages more or less; where these are the same, what is needed.
@@ -380,17 +366,5 @@ fn chip(ui: &mut Ui, more: More, line: &Line, units: chalkcourse_geometry::Units
     };
     right(ui, |ui| {
         ui.add(egui::Label::new(RichText::new(change_words(more, line, units)).color(color)).truncate());
-    });
-}
-
-/// A line that is ordered no more, or again.
-fn switch(actions: &mut Actions, job: &Resolved, line: &Line) {
-    let (number, off) = (line.number.clone(), is_off(line));
-    change(actions, job, text::switch_line(&line.number, off), |order| {
-        if off {
-            order.off.remove(&number);
-        } else {
-            order.off.insert(number, String::new());
-        }
     });
 }

@@ -1,0 +1,220 @@
+//! Folders and files to choose from in the window, where the desktop has no dialog for it.
+
+mod listing;
+mod view;
+
+pub(crate) use view::show;
+
+use crate::state::Ask;
+use crate::text;
+use listing::{Entry, Filter, Listing};
+use std::path::{MAIN_SEPARATOR, Path, PathBuf};
+
+/// What is asked, and how far the person has come.
+#[derive(Clone, Debug)]
+pub(crate) struct Browser {
+    pub(crate) ask: Ask,
+    /// The path as typed or chosen.
+    typed: String,
+    listing: Listing,
+    /// The entry that keys have come to, among those shown.
+    at: Option<usize>,
+    /// What a name must have in it to be shown.
+    filter: String,
+    /// Files are shown whatever they end in.
+    all_kinds: bool,
+    /// The name of a folder that is to be made.
+    new_folder: Option<String>,
+    /// What is wrong with what was typed.
+    wrong: String,
+    /// The person was told that the file is there, and may replace it.
+    replace: bool,
+}
+
+/// What comes of a look at what was typed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Next {
+    /// It may be used.
+    Use(PathBuf),
+    /// A folder was gone into, or words say what is wrong.
+    Stay,
+}
+
+impl Browser {
+    /// Begins at a path: a folder, or a file whose name is proposed.
+    pub(crate) fn new(ask: Ask, start: &Path) -> Self {
+        let mut browser = Self {
+            ask,
+            typed: start.to_string_lossy().into_owned(),
+            listing: Listing::default(),
+            at: None,
+            filter: String::new(),
+            all_kinds: false,
+            new_folder: None,
+            wrong: String::new(),
+            replace: false,
+        };
+        browser.list(&folder_of(start));
+        browser
+    }
+
+    /// The folder whose entries are listed.
+    fn folder(&self) -> &Path {
+        &self.listing.folder
+    }
+
+    fn shown(&self) -> Vec<&Entry> {
+        self.listing.shown(self.filter())
+    }
+
+    fn filter(&self) -> Filter<'_> {
+        Filter {
+            typed: &self.filter,
+            endings: if self.all_kinds { &[] } else { self.ask.extensions() },
+            folders_only: self.ask == Ask::ImportFolder,
+        }
+    }
+
+    fn list(&mut self, folder: &Path) {
+        self.listing = Listing::read(folder);
+        self.at = None;
+        self.filter.clear();
+        self.new_folder = None;
+    }
+
+    /// Goes to a folder. A name that is typed for a file to write goes along.
+    fn go_to(&mut self, folder: &Path) {
+        let name = Path::new(&self.typed).file_name().filter(|_| self.ask.writes() && !self.names_folder());
+        let path = name.map_or_else(|| folder.join(""), |name| folder.join(name));
+        self.typed = path.to_string_lossy().into_owned();
+        self.wrong.clear();
+        self.replace = false;
+        self.list(folder);
+    }
+
+    fn names_folder(&self) -> bool {
+        self.typed.ends_with(['/', MAIN_SEPARATOR]) || Path::new(self.typed.trim()).is_dir()
+    }
+
+    /// Goes to the folder that this one lies in, and to this one in it.
+    fn up(&mut self) {
+        let here = self.folder().to_owned();
+        let Some(above) = here.parent() else { return };
+        self.go_to(above);
+        self.at = self.shown().iter().position(|entry| entry.path == here);
+    }
+
+    /// Keys have come to an entry: what is written there is chosen.
+    fn come_to(&mut self, index: usize) {
+        let chosen = self.shown().get(index).map(|entry| (entry.path.clone(), entry.is_folder));
+        let Some((path, is_folder)) = chosen else { return };
+        self.at = Some(index);
+        self.wrong.clear();
+        self.replace = false;
+        if !is_folder || self.ask.takes_folder() {
+            self.typed = path.to_string_lossy().into_owned();
+        }
+    }
+
+    /// An entry was pressed twice, or Enter pressed on it: a folder is gone into, a file is taken.
+    fn enter(&mut self, index: usize) -> Next {
+        let chosen = self.shown().get(index).map(|entry| (entry.path.clone(), entry.is_folder));
+        match chosen {
+            Some((folder, true)) => {
+                self.go_to(&folder);
+                Next::Stay
+            }
+            Some((_, false)) => {
+                self.come_to(index);
+                self.done()
+            }
+            None => Next::Stay,
+        }
+    }
+
+    /// The path was typed in: the list follows to its folder.
+    fn typed_in(&mut self) {
+        self.wrong.clear();
+        self.replace = false;
+        let folder = folder_of(Path::new(self.typed.trim()));
+        if folder != self.folder() && folder.is_dir() {
+            self.list(&folder);
+        }
+    }
+
+    /// Goes on with the last name of the path as far as that is certain. False where it is not.
+    fn complete(&mut self) -> bool {
+        let begin = match self.typed.rfind(['/', MAIN_SEPARATOR]) {
+            Some(at) => self.typed.get(at + 1..).unwrap_or_default(),
+            None => &self.typed,
+        };
+        let Some(whole) = self.listing.completed(begin, self.filter()) else { return false };
+        let before = self.typed.len() - begin.len();
+        self.typed.truncate(before);
+        self.typed.push_str(&whole);
+        self.typed_in();
+        true
+    }
+
+    /// Looks at what was typed.
+    fn done(&mut self) -> Next {
+        let typed = PathBuf::from(self.typed.trim());
+        let folder = folder_of(&typed);
+        self.wrong = if self.typed.trim().is_empty() {
+            text::NO_PATH.now().to_owned()
+        } else if typed.is_dir() && !self.ask.takes_folder() {
+            self.go_to(&typed);
+            if self.ask.writes() { text::IS_FOLDER.now().to_owned() } else { String::new() }
+        } else if !typed.is_dir() && !folder.is_dir() {
+            text::no_folder(&folder)
+        } else if !self.ask.writes() && !typed.exists() {
+            text::no_file(&typed)
+        } else if self.ask.writes() && typed.exists() && !self.replace {
+            self.replace = true;
+            text::IS_THERE.now().to_owned()
+        } else {
+            return Next::Use(typed);
+        };
+        Next::Stay
+    }
+
+    /// Makes the folder whose name was typed, and goes into it.
+    fn make_folder(&mut self) {
+        let name = self.new_folder.clone().unwrap_or_default();
+        let name = name.trim();
+        if name.is_empty() || name.contains(['/', MAIN_SEPARATOR]) || matches!(name, "." | "..") {
+            text::BAD_FOLDER_NAME.now().clone_into(&mut self.wrong);
+            return;
+        }
+        let folder = self.folder().join(name);
+        match std::fs::create_dir(&folder) {
+            Ok(()) => self.go_to(&folder),
+            Err(error) => self.wrong = text::cant_make_folder(&error),
+        }
+    }
+}
+
+/// The folder that a path is in, or that it names.
+fn folder_of(path: &Path) -> PathBuf {
+    let absolute = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+    if absolute.is_dir() {
+        return absolute;
+    }
+    absolute.parent().map_or_else(|| absolute.clone(), Path::to_owned)
+}
+
+/// Folders that one often goes to, each once: the person's own, then those of jobs that were open lately.
+fn places(recent: &[PathBuf]) -> Vec<PathBuf> {
+    const MOST: usize = 7;
+    let home = std::env::home_dir().filter(|home| home.is_dir());
+    let mut places: Vec<PathBuf> = Vec::new();
+    for folder in home.into_iter().chain(recent.iter().filter_map(|path| path.parent().map(Path::to_owned))) {
+        if places.len() < MOST && !places.contains(&folder) {
+            places.push(folder);
+        }
+    }
+    places
+}
+
+#[cfg(test)]
+mod tests;

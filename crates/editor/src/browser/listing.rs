@@ -1,0 +1,161 @@
+//! What lies in a folder.
+
+use std::ffi::OsStr;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::SystemTime;
+
+/// More than this of a folder is not read: a list so long is not looked through.
+const MOST: usize = 20_000;
+
+/// A folder or a file in a folder.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Entry {
+    pub(super) name: String,
+    pub(super) path: PathBuf,
+    pub(super) is_folder: bool,
+    /// Bytes; none for a folder, or where it can't be told.
+    pub(super) size: Option<u64>,
+    pub(super) changed: Option<SystemTime>,
+}
+
+/// A folder with what lies in it: folders first, by name. What is hidden, its name beginning with a dot, is left out.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Listing {
+    pub(super) folder: PathBuf,
+    entries: Vec<Entry>,
+    /// Why it can't be read.
+    pub(super) trouble: Option<String>,
+}
+
+/// Which of a folder's entries are shown.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Filter<'a> {
+    /// A part of the name, in small or great letters; empty for any.
+    pub(super) typed: &'a str,
+    /// What names of files end in; any where there are none.
+    pub(super) endings: &'a [&'a str],
+    /// Folders alone.
+    pub(super) folders_only: bool,
+}
+
+impl Listing {
+    /// Reads a folder.
+    pub(super) fn read(folder: &Path) -> Self {
+        let folder = std::path::absolute(folder).unwrap_or_else(|_| folder.to_owned());
+        let read = match fs::read_dir(&folder) {
+            Ok(read) => read,
+            Err(error) => return Self { folder, entries: Vec::new(), trouble: Some(error.to_string()) },
+        };
+        let mut entries: Vec<Entry> =
+            read.flatten().take(MOST).filter_map(|entry| of(&entry.path())).collect();
+        entries.sort_by_cached_key(|entry| (!entry.is_folder, entry.name.to_lowercase(), entry.name.clone()));
+        Self { folder, entries, trouble: None }
+    }
+
+    /// What a filter shows, in order.
+    pub(super) fn shown(&self, filter: Filter) -> Vec<&Entry> {
+        let typed = filter.typed.trim().to_lowercase();
+        let kind =
+            |entry: &Entry| entry.is_folder || !filter.folders_only && ends(&entry.name, filter.endings);
+        let named = |entry: &Entry| typed.is_empty() || entry.name.to_lowercase().contains(&typed);
+        self.entries.iter().filter(|entry| kind(entry) && named(entry)).collect()
+    }
+
+    /// The longest way to go on with the beginning of a name that all names with this beginning share; a folder's ends with the
+    /// sign between folders. None where that adds nothing.
+    pub(super) fn completed(&self, begin: &str, filter: Filter) -> Option<String> {
+        let shown = self.shown(Filter { typed: "", ..filter });
+        let mut with = shown.into_iter().filter(|entry| entry.name.starts_with(begin));
+        let first = with.next()?;
+        let mut shared = first.name.clone();
+        let mut alone = true;
+        for other in with {
+            alone = false;
+            let same = shared.chars().zip(other.name.chars()).take_while(|(a, b)| a == b).count();
+            shared = shared.chars().take(same).collect();
+        }
+        if alone && first.is_folder {
+            shared.push(std::path::MAIN_SEPARATOR);
+        }
+        (shared.len() > begin.len()).then_some(shared)
+    }
+}
+
+fn of(path: &Path) -> Option<Entry> {
+    let name = path.file_name().map(OsStr::to_string_lossy)?.into_owned();
+    if name.starts_with('.') {
+        return None;
+    }
+    // Of what a link leads to. One that leads nowhere is no file to open.
+    let told = fs::metadata(path).ok()?;
+    let is_folder = told.is_dir();
+    Some(Entry {
+        name,
+        path: path.to_owned(),
+        is_folder,
+        size: (!is_folder).then_some(told.len()),
+        changed: told.modified().ok(),
+    })
+}
+
+fn ends(name: &str, endings: &[&str]) -> bool {
+    let name = name.to_lowercase();
+    endings.is_empty() || endings.iter().any(|ending| name.ends_with(&format!(".{ending}")))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const JOBS: Filter = Filter { typed: "", endings: &["chalk.json"], folders_only: false };
+
+    fn folder() -> (tempfile::TempDir, Listing) {
+        let folder = tempfile::tempdir().unwrap();
+        for name in ["Zeta", "alder", "alder-old"] {
+            fs::create_dir(folder.path().join(name)).unwrap();
+        }
+        for name in ["b.chalk.json", "Able.CHALK.json", "notes.txt", ".hidden.chalk.json"] {
+            fs::write(folder.path().join(name), "12345").unwrap();
+        }
+        let listing = Listing::read(folder.path());
+        (folder, listing)
+    }
+
+    fn names(listing: &Listing, filter: Filter) -> Vec<String> {
+        listing.shown(filter).into_iter().map(|entry| entry.name.clone()).collect()
+    }
+
+    #[test]
+    fn folders_come_first_and_only_files_of_the_kind() {
+        let (_folder, listing) = folder();
+        assert_eq!(names(&listing, JOBS), ["alder", "alder-old", "Zeta", "Able.CHALK.json", "b.chalk.json"]);
+        assert_eq!(names(&listing, Filter { endings: &[], ..JOBS }).len(), 6);
+        assert_eq!(names(&listing, Filter { folders_only: true, ..JOBS }), ["alder", "alder-old", "Zeta"]);
+        assert_eq!(names(&listing, Filter { typed: " ABL", ..JOBS }), ["Able.CHALK.json"]);
+        let file = listing.shown(JOBS)[3];
+        assert_eq!((file.size, file.is_folder), (Some(5), false));
+        assert!(file.changed.is_some());
+    }
+
+    #[test]
+    fn a_name_is_completed_as_far_as_all_agree() {
+        let (_folder, listing) = folder();
+        let to = |begin| listing.completed(begin, JOBS);
+        assert_eq!(to("al").as_deref(), Some("alder"));
+        assert_eq!(to("alder"), None, "two go on in two ways");
+        let ended = |name: &str| Some(format!("{name}{}", std::path::MAIN_SEPARATOR));
+        assert_eq!(to("alder-"), ended("alder-old"));
+        assert_eq!(to("Z"), ended("Zeta"));
+        assert_eq!(to("b").as_deref(), Some("b.chalk.json"));
+        assert_eq!((to("x"), to("notes")), (None, None));
+    }
+
+    #[test]
+    fn a_folder_that_cannot_be_read_says_why() {
+        let (folder, _) = folder();
+        let gone = Listing::read(&folder.path().join("gone"));
+        assert!(gone.trouble.is_some() && gone.shown(JOBS).is_empty());
+        assert!(Listing::read(&folder.path().join("notes.txt")).trouble.is_some());
+    }
+}

@@ -1,0 +1,125 @@
+//! Where a tool aims by keys: arrows move a cross over the drawing, and Enter sets there what a click would.
+
+use super::brush::Brush;
+use super::keys::arrows;
+use super::{Canvas, Stage, has_keys};
+use crate::Document;
+use crate::action::{Action, Actions};
+use crate::state::{Camera, Pane, State, View};
+use chalkcourse_geometry::{DVec2, Length, dvec2};
+use egui::{Id, Modifiers, Stroke, Ui, Vec2};
+
+/// The field for the length of the side that is drawn: its arrows aim while nothing is typed in it.
+pub(super) const LENGTH_FIELD: &str = "next length";
+/// Half of the cross, in points, and how near it comes to the border of the drawing before the drawing moves.
+const ARM: f32 = 11.0;
+const MARGIN: f32 = 24.0;
+
+/// What a tool that is aimed by keys has done so far.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Aimed {
+    /// The place, in plan, that one goes on from.
+    pub(super) from: Option<DVec2>,
+    /// Something is typed, which Left and Right walk in.
+    pub(super) typed: bool,
+}
+
+/// The cross.
+#[derive(Debug, Default)]
+pub(super) struct Cross {
+    /// In plan; none where the pointer aims.
+    at: Option<DVec2>,
+    /// What the tool went on from when it was moved last.
+    from: Option<DVec2>,
+}
+
+impl Cross {
+    /// Puts it away.
+    pub(super) fn put_away(&mut self) {
+        *self = Self::default();
+    }
+
+    /// Where it is, in plan.
+    pub(super) fn at(&self) -> Option<DVec2> {
+        self.at
+    }
+
+    /// Whether it was moved since the tool set something.
+    pub(super) fn is_ahead(&self) -> bool {
+        self.at.is_some() && self.at != self.from
+    }
+
+    /// Moves it by so much in plan, from where the tool goes on, else from the middle of the view.
+    fn go(&mut self, by: DVec2, middle: DVec2) {
+        self.at = Some(self.at.or(self.from).unwrap_or(middle) + by);
+    }
+
+    /// Once a tool has set something, one goes on from there.
+    fn follow(&mut self, from: Option<DVec2>) {
+        if from != self.from {
+            self.from = from;
+            self.at = self.at.map(|at| from.unwrap_or(at));
+        }
+    }
+
+    /// Paints it.
+    pub(super) fn paint(&self, brush: &Brush) {
+        let Some(at) = self.at else { return };
+        let at = brush.space.screen_from_plan(at);
+        for (color, width) in [(brush.palette.ground, 4.0), (brush.palette.accent, 2.0)] {
+            let stroke = Stroke::new(width, color);
+            brush.painter.line_segment([at - Vec2::X * ARM, at + Vec2::X * ARM], stroke);
+            brush.painter.line_segment([at - Vec2::Y * ARM, at + Vec2::Y * ARM], stroke);
+        }
+    }
+}
+
+/// Hears the arrow keys that aim, before a field of the strip does.
+pub(super) fn walk(ui: &Ui, document: &Document, state: &State, own: &mut Canvas) {
+    let Some(aimed) = own.tools.of(state.tool).aimed() else {
+        own.cross.put_away();
+        return;
+    };
+    own.cross.follow(aimed.from);
+    if ui.input(|input| input.pointer.delta() != Vec2::ZERO || input.pointer.any_pressed()) {
+        own.cross.at = None;
+    }
+    let in_field = ui.memory(|memory| memory.has_focus(Id::unique(LENGTH_FIELD)));
+    let mine = in_field || has_keys(ui);
+    if !mine || state.desk.keys() != Pane::Drawing || egui::Popup::is_any_open(ui.ctx()) {
+        return;
+    }
+    let lengths = [
+        (Modifiers::SHIFT, Length::from_feet(10.0)),
+        (Modifiers::ALT, Length::from_inches(1.0)),
+        (Modifiers::NONE, Length::from_feet(1.0)),
+    ];
+    if let Some(by) = arrows(ui, &lengths, !(in_field && aimed.typed)) {
+        own.cross.go(state.view.in_plan(&document.plan().layout, by), middle(document, state));
+    }
+}
+
+/// The middle of what is seen, in plan.
+pub(super) fn middle(document: &Document, state: &State) -> DVec2 {
+    let centre = state.camera.centre;
+    match state.view {
+        View::Plan => centre,
+        View::FaceOn(face) => {
+            document.plan().layout.face(face).map_or(centre, |(_, on)| on.plane.to_plan(centre))
+        }
+    }
+}
+
+/// The view after the cross, where it has come to the border.
+pub(super) fn keep_in_view(stage: &Stage, own: &Canvas, actions: &mut Actions) {
+    let Some(at) = own.cross.at else { return };
+    let room = stage.space.area.shrink(MARGIN);
+    let at = stage.space.screen_from_plan(at);
+    if room.contains(at) || !room.is_positive() {
+        return;
+    }
+    let over = at - room.clamp(at);
+    let over = dvec2(f64::from(over.x), -f64::from(over.y)) / stage.space.camera.scale;
+    let camera = Camera { centre: stage.space.camera.centre + over, ..stage.space.camera };
+    actions.push(Action::See(camera, None));
+}

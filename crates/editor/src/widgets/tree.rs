@@ -1,0 +1,96 @@
+//! A table as screen readers have it: its rows, in sight or not, and their cells.
+//!
+//! Each is a node without a widget: nothing here takes the keyboard or the pointer.
+
+use egui::accesskit::{Action, Role};
+use egui::{Id, Rect, Ui, UiBuilder};
+
+/// A row in words.
+pub(crate) struct ToldRow<'w> {
+    pub(crate) words: &'w str,
+    /// From 0.
+    pub(crate) index: usize,
+    /// It is opened, or the keys have come to it.
+    pub(crate) selected: bool,
+    /// Where it is, or would be if it were in sight.
+    pub(crate) at: Rect,
+}
+
+/// Draws a table under a node of its own.
+pub(crate) fn table<R>(
+    ui: &mut Ui,
+    id: Id,
+    (words, rows): (&str, usize),
+    add: impl FnOnce(&mut Ui) -> R,
+) -> R {
+    let bounds = bounds(ui.available_rect_before_wrap());
+    let builder = UiBuilder::new().scope_id(id).accessibility_role(Role::Table).accessibility_label(words);
+    let inner = ui.scope_builder(builder, |ui| {
+        ui.ctx().accesskit_node_builder(id, |node| {
+            node.set_row_count(rows);
+            node.set_bounds(bounds);
+        });
+        add(ui)
+    });
+    inner.inner
+}
+
+/// Whether anything reads the window to a person: else rows need not be put into words.
+pub(crate) fn is_read(ui: &Ui) -> bool {
+    ui.ctx().accesskit_node_builder(ui.unique_id(), |_| ()).is_some()
+}
+
+/// Tells a row of the table that is drawn. What is asked of it there.
+pub(crate) fn row(ui: &mut Ui, id: Id, row: &ToldRow<'_>) -> Asked {
+    let builder = UiBuilder::new()
+        .scope_id(id)
+        .max_rect(row.at)
+        .accessibility_role(Role::Row)
+        .accessibility_label(row.words);
+    let _ = ui.new_child(builder);
+    ui.ctx().accesskit_node_builder(id, |node| {
+        node.set_bounds(bounds(row.at));
+        node.set_row_index(row.index);
+        node.set_selected(row.selected);
+        node.add_action(Action::Click);
+        node.add_action(Action::ScrollIntoView);
+    });
+    ui.input(|input| Asked {
+        press: input.has_accesskit_action_request(id, Action::Click),
+        show: input.has_accesskit_action_request(id, Action::ScrollIntoView),
+    })
+}
+
+/// What a screen reader asks of a row.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Asked {
+    /// To press it.
+    pub(crate) press: bool,
+    /// To bring it into sight.
+    pub(crate) show: bool,
+}
+
+/// The contents of a cell of a row.
+pub(crate) fn cell<R>(ui: &mut Ui, row: Id, add: impl FnOnce(&mut Ui) -> R) -> R {
+    let builder = UiBuilder::new().accessibility_parent(row).accessibility_role(Role::Cell);
+    ui.scope_builder(builder, add).inner
+}
+
+/// The head of a column.
+pub(crate) fn head<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
+    ui.scope_builder(UiBuilder::new().accessibility_role(Role::ColumnHeader), add).inner
+}
+
+/// What has the keyboard stands for the row that its keys have come to.
+pub(crate) fn stands_for(ui: &Ui, node: Id, row: Id) {
+    ui.ctx().accesskit_node_builder(node, |node| node.set_active_descendant(row.accesskit_id()));
+}
+
+fn bounds(rect: Rect) -> egui::accesskit::Rect {
+    egui::accesskit::Rect {
+        x0: rect.min.x.into(),
+        y0: rect.min.y.into(),
+        x1: rect.max.x.into(),
+        y1: rect.max.y.into(),
+    }
+}

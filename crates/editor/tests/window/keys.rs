@@ -1,0 +1,219 @@
+//! Keys alone: no pointer is anywhere in these tests.
+
+use crate::block::select;
+use crate::hand::Hand;
+use chalkcourse::Selection;
+use chalkcourse_geometry::{DVec2, Polygon};
+use egui::accesskit::Role;
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::{NodeT, Queryable};
+
+/// Square feet of the first part's footprint.
+fn walls(hand: &Hand) -> f64 {
+    Polygon::new(hand.job().parts[0].outline.outer.clone()).area() / 0.3048 / 0.3048
+}
+
+/// What has the keyboard: its role and its name.
+fn focused(hand: &Hand) -> Option<(Role, String)> {
+    let node = hand.harness.query_all_by(|node| node.is_focused()).last()?;
+    let node = node.accesskit_node();
+    let by = node.labelled_by().filter_map(|label| label.label().or_else(|| label.value())).next();
+    let name = node.label().filter(|label| !label.is_empty()).or(by).unwrap_or_default();
+    Some((node.role(), name))
+}
+
+/// A button that Tab comes to, the space bar, and Esc back to the drawing.
+fn choose(hand: &mut Hand, name: &str) {
+    for _ in 0..80 {
+        hand.chord(Modifiers::SHIFT, Key::Tab);
+        hand.harness.run_steps(2);
+        if focused(hand).is_some_and(|(role, found)| role == Role::Button && found == name) {
+            break;
+        }
+    }
+    assert_eq!(focused(hand).unwrap().1, name);
+    hand.key(Key::Space);
+    hand.key(Key::Escape);
+}
+
+#[test]
+fn a_house_of_a_typed_size_is_drawn_where_the_arrows_aim() {
+    let mut hand = Hand::empty();
+    hand.key(Key::W);
+    hand.key(Key::Enter);
+    hand.key(Key::ArrowLeft);
+    hand.key(Key::ArrowDown);
+    hand.type_text("48 x 30");
+    hand.key(Key::Enter);
+    assert!((walls(&hand) - 48.0 * 30.0).abs() < 1e-6, "{}", walls(&hand));
+    // To the left and below of the first corner, which is the middle of the empty drawing.
+    let bounds = hand.job().parts[0].outline.bounds().unwrap();
+    assert!(bounds.max.x.abs() < 1e-9 && bounds.max.y.abs() < 1e-9, "{bounds:?}");
+}
+
+/// The size that is taken out of an L lies at the corner that the arrows aim at.
+#[test]
+fn an_l_is_cut_where_the_arrows_aim() {
+    let mut hand = Hand::empty();
+    hand.key(Key::W);
+    choose(&mut hand, "L");
+    hand.key(Key::Enter);
+    hand.type_text("48 x 30");
+    hand.key(Key::Enter);
+    for _ in 0..3 {
+        hand.chord(Modifiers::SHIFT, Key::ArrowDown);
+    }
+    hand.type_text("20 x 12");
+    hand.key(Key::Enter);
+    assert!((walls(&hand) - (48.0 * 30.0 - 20.0 * 12.0)).abs() < 1e-6, "{}", walls(&hand));
+    let feet = |x: f64, y: f64| DVec2::new(x, y) * 0.3048;
+    let outline = &hand.job().parts[0].outline;
+    assert!(!outline.contains(feet(47.0, 1.0)) && outline.contains(feet(47.0, 29.0)), "{outline:?}");
+}
+
+#[test]
+fn a_face_is_drawn_side_by_side_with_arrows_and_lengths() {
+    let mut hand = Hand::empty();
+    hand.key(Key::D);
+    choose(&mut hand, "Face");
+    hand.key(Key::Enter);
+    for (way, length) in [(Key::ArrowRight, "40'"), (Key::ArrowUp, "16'"), (Key::ArrowLeft, "40'")] {
+        hand.key(way);
+        hand.type_text(length);
+        hand.key(Key::Enter);
+    }
+    hand.key(Key::Enter);
+    let area = Polygon::new(hand.job().faces[0].outline.outer.clone()).area() / 0.3048 / 0.3048;
+    assert!((area - 640.0).abs() < 1e-6, "{area}");
+    // And with arrows alone: 10 ft and 1 in at a step.
+    hand.key(Key::D);
+    choose(&mut hand, "Face");
+    hand.key(Key::Enter);
+    for (modifiers, way) in [
+        (Modifiers::SHIFT, Key::ArrowRight),
+        (Modifiers::SHIFT, Key::ArrowDown),
+        (Modifiers::SHIFT, Key::ArrowLeft),
+    ] {
+        hand.chord(modifiers, way);
+        hand.chord(Modifiers::ALT, Key::ArrowRight);
+        hand.chord(Modifiers::ALT, Key::ArrowLeft);
+        hand.key(Key::Enter);
+    }
+    hand.key(Key::Enter);
+    let area = Polygon::new(hand.job().faces[1].outline.outer.clone()).area() / 0.3048 / 0.3048;
+    assert!((area - 100.0).abs() < 1e-6, "{area}");
+}
+
+#[test]
+fn the_tape_is_laid_by_keys() {
+    let mut hand = Hand::new();
+    hand.key(Key::T);
+    hand.key(Key::Enter);
+    hand.key(Key::ArrowRight);
+    hand.chord(Modifiers::SHIFT, Key::ArrowRight);
+    hand.harness.run_steps(2);
+    assert!(hand.editor().on_screen(DVec2::ZERO).is_some());
+    hand.key(Key::Escape);
+    hand.key(Key::Escape);
+    assert_eq!(hand.editor().selection(), Selection::Nothing);
+}
+
+#[test]
+fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
+    let mut hand = Hand::new();
+    hand.key(Key::F10);
+    assert_eq!(focused(&hand), Some((Role::Button, "File".into())));
+    hand.key(Key::Enter);
+    hand.key(Key::ArrowDown);
+    assert!(focused(&hand).unwrap().1.starts_with("New job"));
+    hand.key(Key::ArrowDown);
+    assert!(focused(&hand).unwrap().1.starts_with("Open job…"));
+    hand.key(Key::ArrowUp);
+    hand.key(Key::Enter);
+    assert!(hand.job().faces.is_empty(), "the new job did not come");
+}
+
+#[test]
+fn the_menu_of_what_is_held_opens_by_a_key_and_is_walked() {
+    let mut hand = Hand::new();
+    select(&mut hand);
+    hand.chord(Modifiers::SHIFT, Key::F10);
+    assert!(hand.sees("Delete the block"));
+    let blocks = hand.job().blocks.len();
+    for _ in 0..40 {
+        hand.key(Key::ArrowDown);
+        if focused(&hand).is_some_and(|(_, name)| name == "Delete the block") {
+            break;
+        }
+    }
+    hand.key(Key::Enter);
+    assert_eq!(hand.job().blocks.len(), blocks - 1);
+    assert!(!hand.sees("Delete the block"), "the menu stays open");
+}
+
+#[test]
+fn the_space_bar_leaves_a_line_out_and_orders_it_again() {
+    let mut hand = Hand::new();
+    hand.key(Key::O);
+    hand.key(Key::ArrowDown);
+    let number = hand.editor().lit().unwrap();
+    hand.key(Key::Space);
+    assert!(hand.job().order.off.contains_key(&number));
+    hand.key(Key::Space);
+    assert!(!hand.job().order.off.contains_key(&number));
+}
+
+#[test]
+fn a_dialog_begins_at_what_is_meant_most_often() {
+    let mut hand = Hand::new();
+    hand.key(Key::P);
+    hand.key(Key::Enter);
+    hand.chord(Modifiers::COMMAND, Key::N);
+    assert_eq!(focused(&hand), Some((Role::Button, "Save".into())));
+    hand.key(Key::Tab);
+    assert_eq!(focused(&hand).unwrap().1, "Don't save");
+    hand.key(Key::Enter);
+    assert!(hand.job().faces.is_empty());
+}
+
+#[test]
+fn what_is_only_read_scrolls_by_keys() {
+    let mut hand = Hand::sized(1000.0, 560.0);
+    hand.key(Key::F1);
+    let top = |hand: &Hand| hand.harness.get_by_label("Nudge by 1 in").rect().top();
+    let before = top(&hand);
+    hand.key(Key::PageDown);
+    hand.harness.run_steps(30);
+    assert!(top(&hand) < before - 50.0, "{} to {}", before, top(&hand));
+}
+
+/// From the first to the last and round again: everything that the Tab key comes to has a name, and it comes back.
+#[test]
+fn the_tab_key_goes_round_and_stops_at_nothing_nameless() {
+    for open in [None, Some(Key::O), Some(Key::C), Some(Key::Num3)] {
+        let mut hand = Hand::sized(1280.0, 720.0);
+        if let Some(key) = open {
+            hand.key(key);
+        }
+        hand.key(Key::F10);
+        let mut stops = Vec::new();
+        for _ in 0..400 {
+            hand.key(Key::Tab);
+            hand.harness.run_steps(2);
+            let Some((role, name)) = focused(&hand) else { continue };
+            assert!(!name.trim().is_empty(), "{open:?}: after {:?} a {role:?} without a name", stops.last());
+            assert!(role != Role::Splitter, "{open:?}: the border after {:?}", stops.last());
+            if name == "File" {
+                break;
+            }
+            stops.push(name);
+        }
+        assert!(stops.len() > 20 && stops.len() < 400, "{open:?}: {} stops", stops.len());
+        assert!(stops.iter().any(|name| name.starts_with("Drawing of")), "{open:?}: {stops:?}");
+        // And back the other way: a table may have scrolled meanwhile.
+        hand.chord(Modifiers::SHIFT, Key::Tab);
+        hand.harness.run_steps(4);
+        let (_, last) = focused(&hand).unwrap();
+        assert!(stops.iter().rev().take(4).any(|stop| *stop == last), "{open:?}: {last}");
+    }
+}
