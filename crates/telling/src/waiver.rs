@@ -4,7 +4,7 @@ use crate::{Names, Told, told};
 use chalkcourse_geometry::SideId;
 use chalkcourse_job::{Accepted, FaceId, FindingKey, Lapse, Missing, Quantity, Resolved, Subject, Waiver};
 use chalkcourse_rules::{Finding, RULES};
-use chalkcourse_words as words;
+use chalkcourse_words::{self as words, Said, later};
 
 /// What became of the waiver of a finding; `None` where none was given for it.
 pub fn waiver_words(job: &Resolved, finding: &Finding) -> Option<String> {
@@ -71,25 +71,25 @@ fn key_words(names: &Names, key: &FindingKey) -> String {
     let rule = RULES.iter().find(|rule| rule.code == key.rule).map_or(&*key.rule, |rule| crate::title(rule));
     match subject_words(names, &key.subject) {
         things if things.is_empty() => rule.to_owned(),
-        things => format!("{rule}: {}", things.join(", ")),
+        things => format!("{rule}: {}", Said::listed(things, ", ")),
     }
 }
 
 /// The things that a key names; none for the whole roof.
-fn subject_words(names: &Names, subject: &Subject) -> Vec<String> {
+fn subject_words(names: &Names, subject: &Subject) -> Vec<Said> {
     let (face, block) = (|id| names.face(id), |id| names.block(id));
-    let side = |face: FaceId, side: SideId| words::rules::side_of(&side, &names.face(face));
+    let side = |face: FaceId, side: SideId| later::rules::side_of(&side.0, &names.face(face));
     match subject {
         Subject::Whole | Subject::Matter(_) | Subject::Unread(_) => Vec::new(),
         Subject::Part(id, _) => {
             let named = names.job.part(*id).map(|part| part.name.clone());
-            vec![named.unwrap_or_else(|| words::rules::part_3(id))]
+            vec![named.map_or_else(|| later::rules::part_3(&id.0), Said::own)]
         }
         Subject::Face(id) | Subject::Outline(id, _) | Subject::HoleOutline(id, ..) => vec![face(*id)],
         Subject::Faces(one, two) => vec![face(*one), face(*two)],
         Subject::Penetration(id) => vec![names.penetration(Some(*id))],
         Subject::Block(id) => vec![block(*id)],
-        Subject::Row(id, row) => vec![words::rules::row_of_block(row, &block(*id))],
+        Subject::Row(id, row) => vec![later::rules::row_of_block(row, &block(*id))],
         Subject::Blocks(one, two) => vec![block(*one), block(*two)],
         Subject::OnFace(id, on) | Subject::OfBlock(id, on, _) => vec![block(*id), face(*on)],
         Subject::Side(id, on, at, _) => vec![block(*id), side(*on, *at)],

@@ -1,0 +1,102 @@
+//! How long frames of the window take without a screen: the first one, those of a drag, and the one after the language changed. Each
+//! with the tree of a screen reader made anew, so a little longer than where nobody listens; tessellating and drawing are
+//! `.ci/frame-times`, in the real window.
+
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    missing_docs,
+    reason = "a measurement may stop at the first surprise"
+)]
+
+use chalkcourse::{Editor, Options};
+use egui::{Event, PointerButton, pos2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
+use std::path::Path;
+use std::time::{Duration, Instant};
+
+type Window = Harness<'static, Option<Editor>>;
+
+/// The window with a sample, and how long its first frame took.
+fn open(sample: &str) -> (Window, Duration) {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs").join(sample);
+    let options = Options { typed_paths: true, open: Some(path), ..Options::default() };
+    let began = Instant::now();
+    let builder = Harness::builder().with_size([1280.0, 800.0]).with_max_steps(200);
+    let mut window: Window = builder.build_ui_state(
+        move |ui, editor: &mut Option<Editor>| {
+            editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), None)).show(ui);
+        },
+        None,
+    );
+    window.step();
+    let first = began.elapsed();
+    window.run();
+    (window, first)
+}
+
+/// A frame, timed.
+fn frame(window: &mut Window) -> Duration {
+    let began = Instant::now();
+    window.step();
+    began.elapsed()
+}
+
+fn told(what: &str, mut times: Vec<Duration>) {
+    times.sort();
+    let at = |share: usize| times[(times.len() - 1) * share / 100].as_secs_f64() * 1e3;
+    println!("  {what}: median {:.1} ms, 99th percentile {:.1}, of {}", at(50), at(99), times.len());
+}
+
+/// There and back over the middle of the drawing, where the samples have a block or a face.
+fn drag(window: &mut Window) -> Vec<Duration> {
+    let from = pos2(510.0, 472.0);
+    window.hover_at(from);
+    window.run();
+    let button = |pressed| {
+        let (button, modifiers) = (PointerButton::Primary, egui::Modifiers::NONE);
+        Event::PointerButton { pos: from, button, pressed, modifiers }
+    };
+    window.event(button(true));
+    window.step();
+    let mut times = Vec::new();
+    for step in 0..300 {
+        let along = (step % 100 - 50_i32).abs() as f32;
+        window.hover_at(from + egui::vec2(along, along / 2.0));
+        times.push(frame(window));
+    }
+    window.event(button(false));
+    window.run();
+    times
+}
+
+/// From the press on a language until the frame is there, and the one after it.
+fn languages(window: &mut Window) -> Vec<Duration> {
+    let mut times = Vec::new();
+    for round in 0..10 {
+        let (menu, language) = if round % 2 == 0 { ("View", "Español") } else { ("Ver", "English") };
+        window.get_by_label(menu).click();
+        window.run();
+        window.get_by_label(language).click();
+        times.push((0..4).map(|_| frame(window)).max().unwrap_or_default());
+        window.run();
+    }
+    times
+}
+
+fn main() {
+    for sample in ["alder-court.chalk.json", "mill-row.chalk.json"] {
+        let (mut window, first) = open(sample);
+        println!("{sample}");
+        println!("  first frame: {:.0} ms", first.as_secs_f64() * 1e3);
+        told("still", (0..100).map(|_| frame(&mut window)).collect());
+        told("a drag", drag(&mut window));
+        told("the frame that a switch of language takes", languages(&mut window));
+        if let Ok(status) = std::fs::read_to_string("/proc/self/status") {
+            let of = |name: &str| status.lines().find(|line| line.starts_with(name)).unwrap_or_default();
+            println!("  {}", of("VmHWM").replace('\t', " "));
+        }
+    }
+}
