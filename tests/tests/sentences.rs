@@ -112,7 +112,7 @@ fn each_sentence_stands_in_the_files_of_the_languages() {
 /// Where something is put into words all the same: new faces, parts and penetrations get a name, a file of edits says in which
 /// language it did, and an error names the clipboard where the path of a file would stand.
 const NAMERS: [&str; 6] = [
-    "job/src/part/follow.rs",
+    "job/src/resolved/follow.rs",
     "job/src/pieces.rs",
     "job/src/script/faces.rs",
     "job/src/script/parts.rs",

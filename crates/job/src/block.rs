@@ -1,30 +1,10 @@
-use crate::{BlockId, FaceId, Kit};
+//! A block of modules on a face.
+
+use crate::{BlockId, FaceId, Kit, Orientation};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
-use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
-
-/// Which way a module lies: its long side along the eave, or up the slope.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Orientation {
-    /// Long side along the eave.
-    #[default]
-    Landscape,
-    /// Long side up the slope.
-    Portrait,
-}
-
-impl Orientation {
-    /// The word of the trade.
-    pub fn name(self) -> Say {
-        match self {
-            Self::Landscape => words::job::LANDSCAPE,
-            Self::Portrait => words::job::PORTRAIT,
-        }
-    }
-}
 
 /// One place in a block: rows count from the eave, columns from the left, both from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]

@@ -1,13 +1,14 @@
 //! The data files that come with the program, and a person's own.
 
-use crate::file::{self, FileError};
+use crate::data_file::{self, DATA_VERSION, DataFile};
+use crate::disk::{self, FileError};
 use crate::price_reading::PriceReading;
 use crate::price_table::COLUMNS;
 use crate::table::Table;
 use crate::{Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv};
 use chalkcourse_words::later as words;
-use schemars::JsonSchema;
-use serde::{Deserialize, Serialize, de::DeserializeOwned};
+use schemars::Schema;
+use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
@@ -20,24 +21,10 @@ const RULE_BOOKS: [&str; 4] = [
     include_str!("../../../assets/rule-books/tamsin-bluff-2024-codes.json"),
     include_str!("../../../assets/rule-books/tamsin-bluff-older-fire-access.json"),
 ];
-/// The version of kits, rule books and price lists that this program writes.
-pub(crate) const DATA_VERSION: u32 = 1;
 const KIT_FORMAT: &str = "chalkcourse-kit";
 const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
 const PRICES_FORMAT: &str = "chalkcourse-price-list";
 const PRICES: &str = include_str!("../../../assets/price-lists/fernhollow-2026.json");
-
-/// A data file: its format, its version, and what it holds.
-#[derive(Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct DataFile<T> {
-    /// Which kind of file this is.
-    pub(crate) format: String,
-    /// Version of that kind.
-    pub(crate) version: u32,
-    /// What it holds.
-    pub(crate) data: T,
-}
 
 /// The kit that comes with the program.
 pub fn builtin_kit() -> Arc<Kit> {
@@ -65,7 +52,7 @@ pub fn builtin_prices() -> Arc<PriceList> {
 
 #[expect(clippy::panic, reason = "the text is part of the program, and a test reads it")]
 fn builtin<T: DeserializeOwned>(text: &str, format: &str) -> Arc<T> {
-    match file::data_from_text(text, Path::new(format), format) {
+    match data_file::data_from_text(text, Path::new(format), format) {
         Ok(data) => Arc::new(data),
         Err(error) => panic!("{error}"),
     }
@@ -76,7 +63,7 @@ fn builtin<T: DeserializeOwned>(text: &str, format: &str) -> Arc<T> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_kit(path: &Path) -> Result<Kit, FileError> {
-    kit_from_text(&file::read_text(path, KIT_FORMAT)?, path)
+    kit_from_text(&disk::read_text(path, KIT_FORMAT)?, path)
 }
 
 /// Reads a kit from the text of its file; `path` is for the words of an error alone.
@@ -84,7 +71,7 @@ pub fn load_kit(path: &Path) -> Result<Kit, FileError> {
 /// # Errors
 /// As [`load_kit`].
 pub fn kit_from_text(text: &str, path: &Path) -> Result<Kit, FileError> {
-    let kit: Kit = file::data_from_text(text, path, KIT_FORMAT)?;
+    let kit: Kit = data_file::data_from_text(text, path, KIT_FORMAT)?;
     kit.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(kit)
 }
@@ -94,7 +81,7 @@ pub fn kit_from_text(text: &str, path: &Path) -> Result<Kit, FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_rule_book(path: &Path) -> Result<RuleBook, FileError> {
-    rule_book_from_text(&file::read_text(path, RULE_BOOK_FORMAT)?, path)
+    rule_book_from_text(&disk::read_text(path, RULE_BOOK_FORMAT)?, path)
 }
 
 /// Reads a rule book from the text of its file; `path` is for the words of an error alone.
@@ -102,7 +89,7 @@ pub fn load_rule_book(path: &Path) -> Result<RuleBook, FileError> {
 /// # Errors
 /// As [`load_rule_book`].
 pub fn rule_book_from_text(text: &str, path: &Path) -> Result<RuleBook, FileError> {
-    let book: RuleBook = file::data_from_text(text, path, RULE_BOOK_FORMAT)?;
+    let book: RuleBook = data_file::data_from_text(text, path, RULE_BOOK_FORMAT)?;
     book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(book)
 }
@@ -117,7 +104,7 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
     let mut text =
         serde_json::to_string_pretty(&file).map_err(|error| FileError::wrong(path, error.to_string()))?;
     text.push('\n');
-    file::write_atomically(path, text.as_bytes())
+    disk::write_atomically(path, text.as_bytes())
 }
 
 /// Reads a price list of a person's own: JSON, CSV, or a workbook by the end of its name (`.xlsx`, `.xls`, `.ods`), and says
@@ -129,7 +116,7 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected: a number that can be read in two ways is refused.
 pub fn load_prices(path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
-    prices_from_bytes(file::read_bytes(path, words::job::PRICE_LIST)?, path, kit)
+    prices_from_bytes(disk::read_bytes(path, words::job::PRICE_LIST)?, path, kit)
 }
 
 /// Reads a price list from the bytes of its file: JSON, or a table as the ending of its path says.
@@ -139,10 +126,11 @@ pub fn load_prices(path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
 pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
     let name = path.file_stem().map_or_else(String::new, |stem| stem.to_string_lossy().into_owned());
     let table = match ending(path).as_str() {
-        "csv" | "tsv" | "txt" => Table::from_csv(&file::text_of(bytes, path)?, &COLUMNS),
+        "csv" | "tsv" | "txt" => Table::from_csv(&disk::text_of(bytes, path)?, &COLUMNS),
         "xlsx" | "xlsm" | "xls" | "ods" => Table::from_workbook(&bytes, &COLUMNS),
         _ => {
-            let prices: PriceList = file::data_from_text(&file::text_of(bytes, path)?, path, PRICES_FORMAT)?;
+            let prices: PriceList =
+                data_file::data_from_text(&disk::text_of(bytes, path)?, path, PRICES_FORMAT)?;
             prices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
             return Ok(PriceReading::of(prices, kit));
         }
@@ -158,12 +146,12 @@ pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path, kit: &Kit) -> Result<Price
 /// [`FileError`] names the file, the line or field, and what was expected.
 pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
     if ending(path) == "json" {
-        let stock: Vec<Leftover> = file::load_data(path, "chalkcourse-stock")?;
+        let stock: Vec<Leftover> = data_file::load_data(path, "chalkcourse-stock")?;
         let choices = OrderChoices { stock, ..OrderChoices::default() };
         choices.check().map_err(|wrong| FileError::wrong(path, wrong))?;
         return Ok(choices.stock);
     }
-    stock_from_csv(&file::read_text(path, words::job::WAREHOUSE_LIST)?)
+    stock_from_csv(&disk::read_text(path, words::job::WAREHOUSE_LIST)?)
         .map_err(|wrong| FileError::wrong(path, wrong))
 }
 
@@ -172,8 +160,23 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
 /// # Errors
 /// [`FileError`] names the file, the line and what was expected.
 pub fn load_counts(path: &Path) -> Result<BTreeMap<String, Received>, FileError> {
-    counts_from_csv(&file::read_text(path, words::job::PALLET_LIST)?)
+    counts_from_csv(&disk::read_text(path, words::job::PALLET_LIST)?)
         .map_err(|wrong| FileError::wrong(path, wrong))
+}
+
+/// The JSON Schema of a kit file.
+pub fn kit_schema() -> Schema {
+    data_file::file_schema::<Kit>(KIT_FORMAT)
+}
+
+/// The JSON Schema of a rule book file.
+pub fn rule_book_schema() -> Schema {
+    data_file::file_schema::<RuleBook>(RULE_BOOK_FORMAT)
+}
+
+/// The JSON Schema of a price list file.
+pub fn price_list_schema() -> Schema {
+    data_file::file_schema::<PriceList>(PRICES_FORMAT)
 }
 
 fn ending(path: &Path) -> String {

@@ -1,10 +1,17 @@
+//! The only way from one job to the next.
+
+mod parts;
+
+use crate::check::{check_block, check_face, check_order, check_penetration, check_site, check_underlay};
+use crate::id::MOST_NUMBER;
+use crate::resolved::{Strictness, follow};
 use crate::{
-    Block, BlockId, Face, FaceId, FindingKey, Job, KeyError, Kit, OrderChoices, PartId, Penetration,
-    PenetrationId, PlanMove, PriceList, Resolved, RoofPart, RuleBook, Site, Subject, Underlay, Waiver, part,
+    Block, BlockId, EditError, Face, FaceId, FindingKey, Job, KeyError, Kit, OrderChoices, PartId,
+    Penetration, PenetrationId, PlanMove, PriceList, Resolved, RoofPart, RuleBook, Site, Subject, Underlay,
+    Waiver,
 };
-use chalkcourse_geometry::raise::RaiseError;
-use chalkcourse_geometry::{DVec2, Length, Units};
-use chalkcourse_words::{Said, Say, later as words};
+use chalkcourse_geometry::Units;
+use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -103,120 +110,6 @@ impl Edit {
     }
 }
 
-/// No number of a job is larger.
-const MOST_NUMBER: u32 = 1_999_999_999;
-
-/// Why an edit makes no sense. The job stays as it was.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
-pub enum EditError {
-    /// There is no such thing in the job.
-    #[error("{}", words::job::the_job_has_no(&what, &number))]
-    Missing {
-        /// "part", "face", "block" or "penetration".
-        what: Say,
-        /// The number asked for.
-        number: u32,
-    },
-    /// A number is not finite or beyond 100 km.
-    #[error("{}", words::job::a_position_must_be_a(&what))]
-    NotAPlace {
-        /// Whose.
-        what: Said,
-    },
-    /// A block is too large or empty.
-    #[error("{}", words::job::a_block_has_1_to(&name, &Block::MOST_CELLS, &rows, &columns))]
-    BlockSize {
-        /// The block.
-        name: String,
-        /// Rows asked for.
-        rows: u32,
-        /// Columns asked for.
-        columns: u32,
-    },
-    /// A length that must be positive, or within sense, is not.
-    #[error("{}", words::job::must_be_more_than_0(&what))]
-    BadLength {
-        /// Which.
-        what: Said,
-    },
-    /// No roof can be raised from a part.
-    #[error("{}", words::job::cant_be_raised(&part, &format_args!("{error}")))]
-    CantRaise {
-        /// The part's name.
-        part: String,
-        /// Which corner or side is the trouble, and what to do.
-        error: RaiseError,
-    },
-    /// Parts stand in each other so nearly that rounding leaves no answer.
-    #[error("{}", words::job::the_parts_of_the_house(&format_args!("{_0}")))]
-    Tangled(chalkcourse_geometry::envelope::Tangle),
-    /// A face that a part of the house makes can only be changed through that part.
-    #[error("{}", words::job::face_follows_from_a_part(&name))]
-    FollowsPart {
-        /// The face.
-        name: String,
-    },
-    /// The sides of a part are not those of its outline.
-    #[error("{}", words::job::part_describes_sides_for_rings(&part, &format_args!("{described:?}"), &format_args!("{drawn:?}")))]
-    PartSides {
-        /// The part.
-        part: String,
-        /// Sides described, for each ring.
-        described: Vec<usize>,
-        /// Corners drawn, for each ring.
-        drawn: Vec<usize>,
-    },
-    /// The numbers of a face's sides are not those of its outline.
-    #[error("{}", words::job::face_numbers_sides_for_rings(&face, &format_args!("{numbered:?}"), &format_args!("{drawn:?}")))]
-    FaceSides {
-        /// The face.
-        face: String,
-        /// Sides numbered, for each ring.
-        numbered: Vec<usize>,
-        /// Corners drawn, for each ring.
-        drawn: Vec<usize>,
-    },
-    /// Two sides of a part have one number.
-    #[error("{}", words::job::part_has_two_sides_with(&part, &side))]
-    SideTwice {
-        /// The part.
-        part: String,
-        /// The number.
-        side: u32,
-    },
-    /// Latitude or longitude is none.
-    #[error("{}", words::job::latitude_longitude_degrees_from_85(&latitude, &longitude))]
-    NotOnGlobe {
-        /// As given.
-        latitude: f64,
-        /// As given.
-        longitude: f64,
-    },
-    /// A picture lies nowhere or has no size.
-    #[error("{}", words::job::THE_PICTURE_UNDER_THE_PLAN)]
-    BadUnderlay,
-    /// A waiver needs a key that can be read.
-    #[error(transparent)]
-    Key(#[from] KeyError),
-    /// A waiver needs a reason.
-    #[error("{}", words::job::A_WAIVER_NEEDS_A_REASON)]
-    NoReason,
-    /// A number beyond all that a job could need: those after it would run out.
-    #[error("{}", words::job::cant_be_the_number_of(&_0, &MOST_NUMBER))]
-    NoNumber(u32),
-    /// A kit, a rule book or a price list makes no sense.
-    #[error("{what}: {wrong}")]
-    Data {
-        /// Which of them.
-        what: Say,
-        /// What is wrong in it, and where.
-        wrong: Said,
-    },
-    /// A choice about the order makes no sense.
-    #[error("{}", words::job::the_order(&_0))]
-    Order(Said),
-}
-
 /// The job after an edit.
 ///
 /// # Errors
@@ -225,7 +118,7 @@ pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
     if touches_parts(job, edit) {
-        part::follow(&mut next, part::Strictness::Refuse)?;
+        follow(&mut next, Strictness::Refuse)?;
     }
     Ok(next)
 }
@@ -245,10 +138,10 @@ fn touches_parts(job: &Job<Face>, edit: &Edit) -> bool {
 
 fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
     match edit {
-        Edit::PutPart(part) => part::put_part(job, part)?,
-        Edit::RemovePart(id) => part::remove_part(job, *id)?,
-        Edit::MoveParts { parts, how } => part::move_parts(job, parts, how)?,
-        Edit::FreePart(id) => part::free(job, *id)?,
+        Edit::PutPart(part) => parts::put(job, part)?,
+        Edit::RemovePart(id) => parts::remove(job, *id)?,
+        Edit::MoveParts { parts, how } => parts::relocate(job, parts, how)?,
+        Edit::FreePart(id) => parts::free(job, *id)?,
         Edit::PutFace(face) => {
             let mut face = face.clone();
             fill_from_part(job, &mut face);
@@ -341,7 +234,7 @@ fn fill_from_part(job: &Job<Face>, face: &mut Face) {
 }
 
 /// Takes a number that something of the job has or gets.
-pub(crate) fn take_number(job: &mut Job<Face>, number: u32) -> Result<(), EditError> {
+fn take_number(job: &mut Job<Face>, number: u32) -> Result<(), EditError> {
     if number > MOST_NUMBER {
         return Err(EditError::NoNumber(number));
     }
@@ -381,91 +274,4 @@ fn remove<T>(list: &mut Vec<T>, what: Say, number: u32, id: impl Fn(&T) -> u32) 
     let before = list.len();
     list.retain(|item| id(item) != number);
     if list.len() == before { Err(EditError::Missing { what, number }) } else { Ok(()) }
-}
-
-pub(crate) fn is_place(p: DVec2) -> bool {
-    p.is_finite() && p.abs().max_element() <= 1e5
-}
-
-fn is_sensible(length: Length) -> bool {
-    length.metres() > 0.0 && length.metres() < 1000.0
-}
-
-/// What a face must be to be in a job at all. A wrong outline is allowed: it is told as a finding.
-pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
-    // The outline of a face of a part is not there yet when its file is read.
-    if !face.sides.are_sound() || (face.from.is_none() && !face.sides.fit(&face.outline)) {
-        return Err(EditError::FaceSides {
-            face: face.name.clone(),
-            numbered: face.sides.rings().iter().map(Vec::len).collect(),
-            drawn: face.outline.rings().map(<[DVec2]>::len).collect(),
-        });
-    }
-    let places = face.outline.rings().flatten().chain(std::iter::once(&face.datum));
-    if !places.copied().all(is_place) || !is_place(DVec2::splat(face.height.metres())) {
-        return Err(EditError::NotAPlace { what: words::common::face_3(&face.name) });
-    }
-    if !is_sensible(face.courses.exposure) || !(0.0..1000.0).contains(&face.courses.first.metres()) {
-        return Err(EditError::BadLength { what: words::job::the_courses_of_face(&face.name) });
-    }
-    Ok(())
-}
-
-pub(crate) fn check_site(site: &Site) -> Result<(), EditError> {
-    match site.place {
-        Some(place) if !place.is_on_globe() => {
-            Err(EditError::NotOnGlobe { latitude: place.latitude, longitude: place.longitude })
-        }
-        _ => Ok(()),
-    }
-}
-
-pub(crate) fn check_underlay(underlay: Option<&Underlay>) -> Result<(), EditError> {
-    if underlay.is_none_or(Underlay::is_sensible) { Ok(()) } else { Err(EditError::BadUnderlay) }
-}
-
-pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditError> {
-    use crate::Shape;
-    let what = || words::job::penetration_2(&penetration.name);
-    if !is_place(penetration.at) {
-        return Err(EditError::NotAPlace { what: what() });
-    }
-    let sizes_hold = match &penetration.shape {
-        Shape::Circle { diameter } => is_sensible(*diameter),
-        Shape::Rectangle { along, up } => is_sensible(*along) && is_sensible(*up),
-        Shape::Polygon { corners } => corners.len() >= 3 && corners.iter().copied().all(is_place),
-    };
-    let clearance_holds = penetration.clearance.is_none_or(|c| (0.0..1000.0).contains(&c.metres()));
-    if sizes_hold && clearance_holds { Ok(()) } else { Err(EditError::BadLength { what: what() }) }
-}
-
-/// What choices must be for the kit that they are about. A number that the kit no longer has is allowed: another kit
-/// may be taken without losing what was decided.
-pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), Said> {
-    order.check()?;
-    match order.added.iter().position(|line| kit.part(&line.number).is_some()) {
-        Some(index) => {
-            Err(words::job::added_number_is_a_part(&index, &format_args!("{:?}", order.added[index].number)))
-        }
-        None => Ok(()),
-    }
-}
-
-pub(crate) fn check_block(block: &Block) -> Result<(), EditError> {
-    if !is_place(block.at) || !block.shifts.iter().all(|s| is_place(DVec2::splat(s.by.metres()))) {
-        return Err(EditError::NotAPlace { what: words::common::block_3(&block.name) });
-    }
-    let cells = u64::from(block.rows) * u64::from(block.columns);
-    if !(1..=Block::MOST_CELLS).contains(&cells) {
-        return Err(EditError::BlockSize {
-            name: block.name.clone(),
-            rows: block.rows,
-            columns: block.columns,
-        });
-    }
-    if (0.0..1000.0).contains(&block.reveal.metres()) {
-        Ok(())
-    } else {
-        Err(EditError::BadLength { what: words::job::the_reveal_of_block(&block.name) })
-    }
 }

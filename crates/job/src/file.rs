@@ -1,98 +1,21 @@
+//! The file of a job.
+
 mod version_1;
 
-use crate::data::{DATA_VERSION, DataFile};
-use crate::{Face, Job, Kit, PriceList, Resolved, RuleBook, Underlay, edit, part, resolved, underlay};
-use chalkcourse_words::{Said, Say, later as words};
-use schemars::{JsonSchema, Schema};
-use serde::de::DeserializeOwned;
-use serde::{Deserialize, Serialize};
+use crate::data_file::{DataFile, file_schema, parse, version};
+use crate::disk::{folder_of, read_text, write_atomically};
+use crate::{Face, FileError, Job, Resolved, Underlay, check, resolved, underlay};
+use chalkcourse_words::{Said, later as words};
+use schemars::Schema;
+use serde::Serialize;
 use std::collections::BTreeSet;
 use std::fs;
-use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 
 /// The format name in a job file.
 pub const JOB_FORMAT: &str = "chalkcourse-job";
 /// The version of the job format that this program writes.
 pub const JOB_VERSION: u32 = 2;
-
-/// No job of a house comes near this; a larger file is something else.
-const MOST_BYTES: u64 = 64 << 20;
-
-/// What went wrong with a file: which one, where in it, and what to do.
-#[derive(Debug, thiserror::Error)]
-pub enum FileError {
-    /// The system would not read or write it.
-    #[error("{}", words::job::check_that_the_path_is(&path.display(), &format_args!("{error}"), &doing))]
-    System {
-        /// The file.
-        path: PathBuf,
-        /// "read" or "write".
-        doing: Say,
-        /// What the system said.
-        error: io::Error,
-    },
-    /// It is larger than a job can be.
-    #[error("{}", words::job::this_file_is_larger_than(&path.display(), &(MOST_BYTES >> 20), &format))]
-    TooLarge {
-        /// The file.
-        path: PathBuf,
-        /// What was expected.
-        format: Said,
-    },
-    /// It is no JSON, or not of the shape expected.
-    #[error("{}", words::job::line_column_field(&path.display(), &line, &column, &field, &wrong))]
-    Malformed {
-        /// The file.
-        path: PathBuf,
-        /// From 1.
-        line: usize,
-        /// From 1.
-        column: usize,
-        /// The field, as a path of names and numbers; "." for the whole.
-        field: String,
-        /// What is wrong and what was expected.
-        wrong: Said,
-    },
-    /// It is JSON of another kind.
-    #[error("{}", words::job::this_is_a_file_expected(&path.display(), &format_args!("{found:?}"), &format_args!("{expected:?}")))]
-    OtherFormat {
-        /// The file.
-        path: PathBuf,
-        /// The format that it names.
-        found: String,
-        /// The format wanted.
-        expected: String,
-    },
-    /// It was written by a newer program.
-    #[error("{}", words::job::this_file_is_version_of(&path.display(), &found, &known))]
-    Newer {
-        /// The file.
-        path: PathBuf,
-        /// Its version.
-        found: u32,
-        /// The newest version that can be read.
-        known: u32,
-    },
-    /// The shape is right, but what it says makes no sense.
-    #[error("{path}: {wrong}", path = path.display())]
-    Wrong {
-        /// The file.
-        path: PathBuf,
-        /// What, where, and what was expected.
-        wrong: Said,
-    },
-}
-
-impl FileError {
-    pub(crate) fn wrong(path: &Path, wrong: impl Into<Said>) -> Self {
-        Self::Wrong { path: path.to_owned(), wrong: wrong.into() }
-    }
-
-    fn system(path: &Path, doing: Say, error: io::Error) -> Self {
-        Self::System { path: path.to_owned(), doing, error }
-    }
-}
 
 /// Reads a job file.
 ///
@@ -105,13 +28,6 @@ pub fn load(path: &Path) -> Result<Resolved, FileError> {
         underlay.path = underlay::resolved(&underlay.path, folder_of(path));
     }
     Ok(job)
-}
-
-fn folder_of(path: &Path) -> &Path {
-    match path.parent() {
-        Some(parent) if !parent.as_os_str().is_empty() => parent,
-        _ => Path::new("."),
-    }
 }
 
 /// The job as its file has it: a picture is named from the folder of the job, so that both can be moved together.
@@ -192,142 +108,9 @@ pub fn previous_path(path: &Path) -> PathBuf {
     path.with_file_name(name)
 }
 
-/// Writes a whole file or none of it: a temporary file beside it, synced to the disk, then renamed over it.
-///
-/// # Errors
-/// [`FileError::System`]; what was there is still there.
-pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
-    let attempt = || -> io::Result<()> {
-        let folder = folder_of(path);
-        let mut file = tempfile::Builder::new().prefix(".saving-").tempfile_in(folder)?;
-        file.write_all(bytes)?;
-        file.as_file().sync_all()?;
-        #[cfg(unix)]
-        {
-            use std::os::unix::fs::PermissionsExt;
-            // A temporary file is private; a job is as readable as the file that it replaces, or as usual.
-            let mode = fs::metadata(path).map_or(0o644, |there| there.permissions().mode());
-            file.as_file().set_permissions(fs::Permissions::from_mode(mode))?;
-        }
-        file.persist(path).map_err(|error| error.error)?;
-        #[cfg(unix)]
-        fs::File::open(folder)?.sync_all()?;
-        Ok(())
-    };
-    attempt().map_err(|error| FileError::system(path, words::job::WRITE, error))
-}
-
 /// The JSON Schema (2020-12) of a job file.
 pub fn job_schema() -> Schema {
     file_schema::<Job>(JOB_FORMAT)
-}
-
-/// The JSON Schema of a kit file.
-pub fn kit_schema() -> Schema {
-    file_schema::<Kit>("chalkcourse-kit")
-}
-
-/// The JSON Schema of a rule book file.
-pub fn rule_book_schema() -> Schema {
-    file_schema::<RuleBook>("chalkcourse-rule-book")
-}
-
-/// The JSON Schema of a price list file.
-pub fn price_list_schema() -> Schema {
-    file_schema::<PriceList>("chalkcourse-price-list")
-}
-
-pub(crate) fn file_schema<T: JsonSchema>(format: &str) -> Schema {
-    let mut schema = schemars::schema_for!(DataFile<T>);
-    schema.insert("title".to_owned(), format.into());
-    schema
-}
-
-pub(crate) fn load_data<T: DeserializeOwned>(path: &Path, format: &str) -> Result<T, FileError> {
-    data_from_text(&read_text(path, format)?, path, format)
-}
-
-pub(crate) fn read_text(path: &Path, format: impl Into<Said>) -> Result<String, FileError> {
-    text_of(read_bytes(path, format)?, path)
-}
-
-pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> {
-    String::from_utf8(bytes).map_err(|error| {
-        FileError::system(
-            path,
-            words::job::READ,
-            io::Error::new(io::ErrorKind::InvalidData, error.to_string()),
-        )
-    })
-}
-
-pub(crate) fn read_bytes(path: &Path, format: impl Into<Said>) -> Result<Vec<u8>, FileError> {
-    let read = |path: &Path| -> io::Result<Option<Vec<u8>>> {
-        let mut bytes = Vec::new();
-        // The length that the system tells may be wrong (a pipe, a device), so the reader is bounded.
-        fs::File::open(path)?.take(MOST_BYTES + 1).read_to_end(&mut bytes)?;
-        Ok((bytes.len() as u64 <= MOST_BYTES).then_some(bytes))
-    };
-    match read(path) {
-        Ok(Some(bytes)) => Ok(bytes),
-        Ok(None) => Err(FileError::TooLarge { path: path.to_owned(), format: format.into() }),
-        Err(error) => Err(FileError::system(path, words::job::READ, error)),
-    }
-}
-
-/// Reads the text of a data file in two looks: first which format and version it is, then what it holds.
-pub(crate) fn data_from_text<T: DeserializeOwned>(
-    text: &str,
-    path: &Path,
-    format: &str,
-) -> Result<T, FileError> {
-    version(text, path, format, DATA_VERSION)?;
-    Ok(parse::<DataFile<T>>(text, path)?.data)
-}
-
-/// The version of a file of a format. A newer one than is known is refused before its fields are looked at.
-pub(crate) fn version(text: &str, path: &Path, format: &str, known: u32) -> Result<u32, FileError> {
-    #[derive(Deserialize)]
-    struct Label {
-        format: String,
-        version: u32,
-    }
-    let label: Label = parse(text, path)?;
-    if label.format != format {
-        return Err(FileError::OtherFormat {
-            path: path.to_owned(),
-            found: label.format,
-            expected: format.to_owned(),
-        });
-    }
-    if label.version > known || label.version == 0 {
-        return Err(FileError::Newer { path: path.to_owned(), found: label.version, known });
-    }
-    Ok(label.version)
-}
-
-pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
-    let mut deserializer = serde_json::Deserializer::from_str(text);
-    let malformed = |field: String, error: &serde_json::Error| FileError::Malformed {
-        path: path.to_owned(),
-        line: error.line(),
-        column: error.column(),
-        field,
-        wrong: without_place(error),
-    };
-    let value = serde_path_to_error::deserialize(&mut deserializer)
-        .map_err(|error| malformed(error.path().to_string(), error.inner()))?;
-    deserializer.end().map_err(|error| malformed(".".to_owned(), &error))?;
-    Ok(value)
-}
-
-/// serde_json puts the place behind its words; [`FileError`] has it in front.
-fn without_place(error: &serde_json::Error) -> Said {
-    let words = error.to_string();
-    match words.rfind(" at line ") {
-        Some(at) => Said::own(&words[..at]),
-        None => Said::own(words),
-    }
 }
 
 /// What a job must hold beyond the shape of its file.
@@ -335,7 +118,7 @@ fn check_job(job: &Job<Face>) -> Result<(), Said> {
     job.kit.check().map_err(|wrong| wrong.after("field data.kit: "))?;
     job.rule_book.check().map_err(|wrong| wrong.after("field data.rule_book: "))?;
     job.prices.check().map_err(|wrong| wrong.after("field data.prices: "))?;
-    edit::check_order(&job.order, &job.kit).map_err(|wrong| wrong.after("field data.order."))?;
+    check::check_order(&job.order, &job.kit).map_err(|wrong| wrong.after("field data.order."))?;
     let mut seen = BTreeSet::new();
     let mut number = |field: &str, index: usize, id: u32| {
         if id >= job.next_id {
@@ -346,17 +129,17 @@ fn check_job(job: &Job<Face>) -> Result<(), Said> {
             Ok(())
         }
     };
-    edit::check_site(&job.site).map_err(|error| Said::own(format!("field data.site.place: {error}")))?;
+    check::check_site(&job.site).map_err(|error| Said::own(format!("field data.site.place: {error}")))?;
     for (index, part) in job.parts.iter().enumerate() {
         number("parts", index, part.id.0)?;
-        part::check_part(part).map_err(|error| Said::own(format!("field data.parts[{index}]: {error}")))?;
+        check::check_part(part).map_err(|error| Said::own(format!("field data.parts[{index}]: {error}")))?;
     }
     let mut sides = BTreeSet::new();
     for (field, faces) in [("faces", &job.faces), ("resting", &job.resting)] {
         for (index, face) in faces.iter().enumerate() {
             // Both lists are faces: one number, one face.
             number(field, index, face.id.0)?;
-            edit::check_face(face)
+            check::check_face(face)
                 .map_err(|error| Said::own(format!("field data.{field}[{index}]: {error}")))?;
             if let Some(from) = face.from.filter(|from| !sides.insert(*from)) {
                 return Err(words::job::field_data_from_piece_of(
@@ -371,18 +154,18 @@ fn check_job(job: &Job<Face>) -> Result<(), Said> {
     }
     for (index, penetration) in job.penetrations.iter().enumerate() {
         number("penetrations", index, penetration.id.0)?;
-        edit::check_penetration(penetration)
+        check::check_penetration(penetration)
             .map_err(|error| Said::own(format!("field data.penetrations[{index}]: {error}")))?;
     }
     for (index, block) in job.blocks.iter().enumerate() {
         number("blocks", index, block.id.0)?;
-        edit::check_block(block)
+        check::check_block(block)
             .map_err(|error| Said::own(format!("field data.blocks[{index}]: {error}")))?;
         if job.face(block.face).is_none() && !job.resting.iter().any(|face| face.id == block.face) {
             return Err(words::job::field_data_blocks_face_the(&index, &block.face.0));
         }
     }
-    edit::check_underlay(job.underlay.as_ref())
+    check::check_underlay(job.underlay.as_ref())
         .map_err(|error| Said::own(format!("field data.underlay: {error}")))?;
     for (index, waiver) in job.waivers.iter().enumerate() {
         if waiver.reason.trim().is_empty() {

@@ -1,3 +1,5 @@
+//! An amount with its unit, as data files and tables write it.
+
 use crate::Unit;
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_words::{Said, later as words};

@@ -1,3 +1,5 @@
+//! A maker's kit: the module, its parts, and how they are counted.
+
 mod amount;
 mod check;
 mod group;
@@ -17,7 +19,7 @@ pub use stage::Stage;
 pub(crate) use waste::is_share;
 pub use waste::{RoofKind, Waste};
 
-use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits, Source};
+use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits, Source, Unit};
 use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -168,22 +170,6 @@ fn usual_return() -> Length {
 pub struct Clearances {
     /// Between two blocks on one face, for the flashing of both.
     pub between_blocks: Length,
-}
-
-/// What a part is counted in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Unit {
-    /// Pieces.
-    Each,
-    /// Length, in metres inside.
-    Length,
-    /// Area on the slope, in square metres inside.
-    Area,
-    /// Work of one person, in hours.
-    Time,
-    /// Mass, in kilograms inside.
-    Mass,
 }
 
 /// People who work together. What an hour of one of them costs stands in the price list, under the number of the work.

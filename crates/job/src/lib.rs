@@ -15,18 +15,26 @@
 //! [`raise`](chalkcourse_geometry::raise), so that a [`FaceId`] means the same to all. It judges nothing, and knows no screen.
 
 mod block;
+mod book_parts;
+mod check;
 mod data;
+mod data_file;
 mod deck;
+mod disk;
 mod edit;
+mod edit_error;
 mod face;
 mod file;
 mod finding_key;
 mod history;
 mod holds;
+mod id;
 mod job;
 mod kit;
+mod missing;
 mod names;
 mod order;
+mod orientation;
 mod part;
 mod penetration;
 mod percent_cells;
@@ -38,58 +46,64 @@ mod quantity;
 mod resolved;
 mod rule_book;
 mod script;
+mod site;
 mod source;
 mod table;
 mod taped_deck;
 mod underlay;
+mod unit;
 mod waiver;
 mod written_number;
 
-pub use block::{Block, Cell, Orientation, RowShift};
+pub use block::{Block, Cell, RowShift};
+pub use book_parts::OptionalPart;
 pub use data::{
-    builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text, load_counts, load_kit,
-    load_prices, load_rule_book, load_stock, prices_from_bytes, rule_book_from_text, save_rule_book,
+    builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text, kit_schema,
+    load_counts, load_kit, load_prices, load_rule_book, load_stock, price_list_schema, prices_from_bytes,
+    rule_book_from_text, rule_book_schema, save_rule_book,
 };
 pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, FireListing, RailLimits};
-pub use edit::{Edit, EditError, apply};
+pub use disk::{FileError, write_atomically};
+pub use edit::{Edit, apply};
+pub use edit_error::EditError;
 pub use face::{Courses, DecidedFace, Face, Ground, Overrule};
-pub use file::{
-    FileError, JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, kit_schema, load,
-    previous_path, price_list_schema, rule_book_schema, save, write_atomically,
-};
-pub use finding_key::{FindingKey, KeyError, Matter, Missing, Subject, WAIVER};
+pub use file::{JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, load, previous_path, save};
+pub use finding_key::{FindingKey, KeyError, Matter, Subject, WAIVER};
 pub use history::{History, Past, PastPlace};
 pub use holds::Holds;
-pub use job::{BlockId, Building, Exposure, FaceId, GeoPoint, Job, PartId, PenetrationId, Site};
+pub use id::{BlockId, FaceId, PartId, PenetrationId};
+pub use job::Job;
 pub use kit::{
     Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, Electrical, Fastener, Flashing,
     Group, HoldDown, Kit, Laying, LoadWay, Measure, ModuleSpec, OnPath, OtherStick, Package, Part,
-    RevealRange, Roll, RoofKind, RowJoints, Stage, Sticks, Term, Unit, Waste,
+    RevealRange, Roll, RoofKind, RowJoints, Stage, Sticks, Term, Waste,
 };
+pub use missing::Missing;
 pub use names::first_free;
 pub use order::{
     AddedLine, Delivery, Leftover, OrderChoices, Override, OwnWaste, Pricing, Profit, Received, RoofScope,
     RoofWork, WasteAs, counts_from_csv, stock_from_csv,
 };
-pub use part::{
-    Border, FromPart, PartKind, PartProblem, PartSide, PartTrouble, PlanMove, RoofPart, SideBorders,
-};
+pub use orientation::Orientation;
+pub use part::{Border, FromPart, PartKind, PartSide, PlanMove, RoofPart, SideBorders};
 pub use penetration::{Penetration, PenetrationKind, Shape};
 pub use pieces::{PIECES_FORMAT, Piece, Pieces, pieces_from_text, pieces_schema, pieces_to_text};
 pub use price_reading::{PriceReading, PriceSummary};
 pub use prices::{Alternate, Price, PriceList};
 pub use quantity::{Quantity, Required};
-pub use resolved::{Resolved, resolve};
+pub use resolved::{PartProblem, PartTrouble, Resolved, resolve};
 pub use rule_book::{
     Caution, Difference, FireAccess, IceBarrier, Limit, LimitRow, LimitValue, LoadStandard, Loads,
-    OptionalPart, PathScheme, RidgeRoom, Roofing, RuleBook,
+    PathScheme, RidgeRoom, Roofing, RuleBook,
 };
 pub use script::{
     EDITS_FORMAT, FieldDifference, Folder, How, JobDifference, NoFiles, Script, Shelf, Spot, Step, StepError,
     Thing, Wrong, differences, edits_schema, edits_to_text, script_from_text,
 };
+pub use site::{Building, Exposure, GeoPoint, Site};
 pub use source::{Source, Standing};
 pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
+pub use unit::Unit;
 pub use waiver::{Accepted, Lapse, Waiver};
 pub use written_number::amount_from_text;

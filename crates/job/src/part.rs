@@ -1,24 +1,10 @@
 //! Parts of a house as decisions: a footprint, what stands on each side, how high the eaves are. Their faces are
 //! worked out from them.
 
-mod body;
-mod borders;
-mod chimney;
+mod border;
 mod corners;
-mod edit;
-mod follow;
-mod home;
-mod seen;
-mod sides;
-#[cfg(test)]
-mod tests;
 
-pub(crate) use body::Body;
-pub use body::{PartProblem, PartTrouble};
-pub use borders::Border;
-pub(crate) use edit::{check_part, free, move_parts, put_part, remove_part};
-pub(crate) use follow::{Strictness, follow};
-pub use sides::SideBorders;
+pub use border::{Border, SideBorders};
 
 use crate::PartId;
 use chalkcourse_geometry::raise::{Footprint, Side, SideRef, Treatment};

@@ -1,9 +1,8 @@
 //! Blocks and penetrations on their way from one place to another: what the clipboard holds.
 
-use crate::data::DATA_VERSION;
-use crate::edit::{EditError, check_block, check_penetration, is_place};
-use crate::file::{FileError, data_from_text};
-use crate::{Block, Penetration};
+use crate::check::{check_block, check_penetration, is_place};
+use crate::data_file::{DATA_VERSION, data_from_text, file_schema};
+use crate::{Block, EditError, FileError, Penetration};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_words::{Said, later as words};
 use schemars::{JsonSchema, Schema};
@@ -94,7 +93,7 @@ pub fn pieces_from_text(text: &str) -> Result<Pieces, FileError> {
 
 /// The JSON Schema (2020-12) of the text of pieces.
 pub fn pieces_schema() -> Schema {
-    crate::file::file_schema::<Pieces>(PIECES_FORMAT)
+    file_schema::<Pieces>(PIECES_FORMAT)
 }
 
 /// What an error names in place of a file.

@@ -1,5 +1,22 @@
-use crate::part::{Body, Strictness, follow};
-use crate::{DecidedFace, EditError, Face, Job, Kit, PartProblem, PriceList, RuleBook};
+//! A job with the faces that follow from its parts, and how they follow.
+
+mod body;
+mod borders;
+mod chimney;
+mod follow;
+mod home;
+mod problem;
+mod seen;
+mod sides;
+mod surface;
+#[cfg(test)]
+mod tests;
+
+pub(crate) use follow::{Strictness, follow};
+pub use problem::{PartProblem, PartTrouble};
+
+use crate::{DecidedFace, EditError, Face, Job, Kit, PriceList, RuleBook};
+use body::Body;
 use std::fmt;
 use std::ops::{Deref, DerefMut};
 use std::sync::Arc;
@@ -12,8 +29,8 @@ use std::sync::Arc;
 pub struct Resolved {
     job: Job<Face>,
     /// Each part with its roof by itself: kept so that an edit raises again only the parts that it changes.
-    pub(crate) bodies: Vec<Arc<Body>>,
-    pub(crate) problems: Vec<PartProblem>,
+    bodies: Vec<Arc<Body>>,
+    problems: Vec<PartProblem>,
 }
 
 /// Works out the faces that follow from the parts of a job. A part that can't be raised is told among the

@@ -10,7 +10,6 @@ mod compare;
 mod fire;
 mod limits;
 mod loads;
-mod parts;
 mod roofing;
 
 pub use caution::Caution;
@@ -18,7 +17,6 @@ pub use compare::Difference;
 pub use fire::{FireAccess, PathScheme, RidgeRoom};
 pub use limits::{LimitRow, LimitValue};
 pub use loads::{LoadStandard, Loads};
-pub use parts::OptionalPart;
 pub use roofing::{IceBarrier, Roofing};
 
 /// A limit, and where it comes from.

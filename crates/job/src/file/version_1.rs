@@ -1,8 +1,9 @@
 //! Job files of version 1, which named a side by ring and corner. They say the same as those of today, with the sides by
 //! their numbers.
 
+mod keys;
+
 use crate::face::decided::FaceInFile;
-use crate::finding_key::version_1;
 use crate::{
     Block, DecidedFace, FaceId, FindingKey, Kit, OrderChoices, Overrule, Penetration, PriceList, Resolved,
     RoofPart, RuleBook, Site, Subject, TapedDeck, Underlay, Waiver,
@@ -136,7 +137,7 @@ impl ByPlace {
             }
         }
         let read = |waiver: &Waiver| match &waiver.key.subject {
-            Subject::Unread(text) => version_1::read(text, job),
+            Subject::Unread(text) => keys::read(text, job),
             _ => None,
         };
         let keys: Vec<Option<FindingKey>> = job.waivers.iter().map(read).collect();

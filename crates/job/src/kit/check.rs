@@ -1,4 +1,5 @@
-use super::{Amount, Kit, Measure, Term, Unit};
+use super::{Amount, Kit, Measure, Term};
+use crate::Unit;
 use chalkcourse_geometry::Length;
 use chalkcourse_words::{Said, later as words};
 

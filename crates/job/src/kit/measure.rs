@@ -1,5 +1,5 @@
-use super::{Kit, Unit};
-use crate::PenetrationKind;
+use super::Kit;
+use crate::{PenetrationKind, Unit};
 use chalkcourse_geometry::EdgeKind;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

@@ -1,8 +1,8 @@
 //! Scripts as text: read from a file of one step, of a list, or of a list with its label; and edits written as one.
 
 use super::{Step, Wrong};
-use crate::Edit;
-use crate::file::{self, FileError, JOB_VERSION};
+use crate::data_file::{parse, version};
+use crate::{Edit, FileError, JOB_VERSION};
 use chalkcourse_words::{Language, later as words, spoken};
 use schemars::{Schema, SchemaGenerator, generate::SchemaSettings, json_schema};
 use serde::de::IgnoredAny;
@@ -51,10 +51,10 @@ pub fn script_from_text(text: &str, path: &Path) -> Result<Script, FileError> {
         language: Option<String>,
         data: Value,
     }
-    let value: Value = file::parse(text, path)?;
+    let value: Value = parse(text, path)?;
     let (language, steps) = if value.get("format").is_some() {
-        file::version(text, path, EDITS_FORMAT, JOB_VERSION)?;
-        let file: Labelled = file::parse(text, path)?;
+        version(text, path, EDITS_FORMAT, JOB_VERSION)?;
+        let file: Labelled = parse(text, path)?;
         let language = file.language.as_deref().map(|code| language_of(code, path)).transpose()?;
         (language, file.data)
     } else {

@@ -1,8 +1,7 @@
 //! A chimney: a box that leaves a hole in the roof, and the cricket upslope of it.
 
-use super::body::Surface;
-use super::borders::Edge;
-use super::{FromPart, RoofPart};
+use super::surface::{Edge, Surface};
+use crate::{FromPart, RoofPart};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{DVec2, DVec3, Pitch, Plane, Polygon, signed_area};
 use std::collections::BTreeMap;

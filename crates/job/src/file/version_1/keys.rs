@@ -1,12 +1,12 @@
 //! Keys as files of the first version have them, where sides and holes were named by their places in the outline.
 
-use super::{FindingKey, Subject};
-use crate::{BlockId, FaceId, Resolved};
+use crate::finding_key::kind_code;
+use crate::{BlockId, FaceId, FindingKey, Resolved, Subject};
 use chalkcourse_geometry::{EdgeKind, Roof, SideId, Tolerances};
 use std::borrow::Cow;
 
 /// The key of a text of the first version, for the job that it was written for. `None` where it can't be told what it named.
-pub(crate) fn read(text: &str, job: &Resolved) -> Option<FindingKey> {
+pub(super) fn read(text: &str, job: &Resolved) -> Option<FindingKey> {
     let (rule, rest) = text.split_once('/')?;
     let steps: Vec<&str> = rest.split('/').collect();
     let numbered = |step: &str, what: &str| step.strip_prefix(what)?.parse::<u32>().ok();
@@ -69,7 +69,7 @@ impl EdgeIndex {
 /// The kind of edge that a key spoke of: said in it, always that of its rule, or what the side is.
 fn kind_of(rule: &str, more: &[&str], job: &Resolved, face: FaceId, side: SideId) -> Option<EdgeKind> {
     match (rule, more) {
-        ("setback", [word]) => EdgeKind::ALL.into_iter().find(|kind| super::kind_code(*kind) == *word),
+        ("setback", [word]) => EdgeKind::ALL.into_iter().find(|kind| kind_code(*kind) == *word),
         ("ridge-course" | "fire-ridge", []) => Some(EdgeKind::Ridge),
         ("valley-hip", []) | ("fire-hip-valley", [_]) => {
             let inputs: Vec<_> = job.faces.iter().map(crate::Face::input).collect();

@@ -1,13 +1,15 @@
-use super::{PlanMove, RoofPart};
-use crate::edit::{is_place, take_number};
-use crate::{EditError, Face, Job, PartId};
+//! Edits of the parts of a house: what of the job goes with them before their roof is raised again.
+
+use super::take_number;
+use crate::check::check_part;
+use crate::{EditError, Face, Job, PartId, PlanMove, RoofPart};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_words::later as words;
 use std::collections::BTreeSet;
 
 /// Puts a part. The datums of its faces go with their wall lines, so that what lies on them keeps its distance to the
 /// eave; a datum whose wall line stays, stays.
-pub(crate) fn put_part(job: &mut Job<Face>, part: &RoofPart) -> Result<(), EditError> {
+pub(super) fn put(job: &mut Job<Face>, part: &RoofPart) -> Result<(), EditError> {
     check_part(part)?;
     take_number(job, part.id.0)?;
     let mut part = part.clone();
@@ -46,7 +48,7 @@ fn carried(datum: DVec2, old: (DVec2, DVec2), new: (DVec2, DVec2)) -> DVec2 {
 }
 
 /// Takes a part away with its faces, and the blocks on them.
-pub(crate) fn remove_part(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
+pub(super) fn remove(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     let before = job.parts.len();
     job.parts.retain(|part| part.id != id);
     if job.parts.len() == before {
@@ -62,7 +64,7 @@ pub(crate) fn remove_part(job: &mut Job<Face>, id: PartId) -> Result<(), EditErr
 }
 
 /// Moves parts as they are, with all that stands on them.
-pub(crate) fn move_parts(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
+pub(super) fn relocate(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
     for id in ids {
         if job.part(*id).is_none() {
             return Err(EditError::Missing { what: words::job::PART, number: id.0 });
@@ -93,7 +95,7 @@ pub(crate) fn move_parts(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) ->
 
 /// Turns the faces of a part into drawn ones, with those of all parts that they meet: alone, its hole in the roof
 /// below would close under it.
-pub(crate) fn free(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
+pub(super) fn free(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     if job.part(id).is_none() {
         return Err(EditError::Missing { what: words::job::PART, number: id.0 });
     }
@@ -110,24 +112,4 @@ pub(crate) fn free(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     }
     job.parts.retain(|part| !group.contains(&part.id));
     Ok(())
-}
-
-/// What a part must be to be in a job at all.
-pub(crate) fn check_part(part: &RoofPart) -> Result<(), EditError> {
-    let heights = part.sides.iter().flatten().filter_map(|side| side.eave_height).chain([part.eave_height]);
-    let places = part.outline.rings().flatten().copied();
-    let all = places.chain(heights.map(|height| DVec2::splat(height.metres())));
-    if !all.into_iter().all(is_place) {
-        return Err(EditError::NotAPlace { what: words::job::part_2(&part.name) });
-    }
-    let described: Vec<usize> = part.sides.iter().map(Vec::len).collect();
-    let drawn: Vec<usize> = part.outline.rings().map(<[DVec2]>::len).collect();
-    if described != drawn {
-        return Err(EditError::PartSides { part: part.name.clone(), described, drawn });
-    }
-    let mut seen = BTreeSet::new();
-    match part.sides.iter().flatten().find(|side| !seen.insert(side.id)) {
-        Some(side) => Err(EditError::SideTwice { part: part.name.clone(), side: side.id }),
-        None => Ok(()),
-    }
 }

@@ -1,7 +1,6 @@
 //! Where blocks go when the faces under them change.
 
-use super::FromPart;
-use crate::{BlockId, Face, FaceId, Job};
+use crate::{BlockId, Face, FaceId, FromPart, Job};
 use chalkcourse_geometry::{DVec2, Plane};
 
 /// A block and the face that it stood on.

@@ -1,7 +1,6 @@
 //! Parts of a rule book that may be missing: put in from the books that come with the program, and taken out.
 
-use super::RuleBook;
-use crate::builtin_rule_books;
+use crate::{RuleBook, builtin_rule_books};
 use chalkcourse_words::{Say, later as words};
 use serde_json::Value;
 

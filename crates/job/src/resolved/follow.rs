@@ -1,6 +1,9 @@
-use super::body::{Body, Surface};
-use super::{FromPart, PartProblem, PartTrouble, RoofPart, home, seen, sides};
-use crate::{EditError, Face, FaceId, Job, Overrule, PartId, Resolved, first_free};
+//! The faces of a job made to follow its parts.
+
+use super::body::Body;
+use super::surface::Surface;
+use super::{PartProblem, PartTrouble, Resolved, home, seen, sides};
+use crate::{EditError, Face, FaceId, FromPart, Job, Overrule, PartId, PartKind, RoofPart, first_free};
 use chalkcourse_geometry::{Length, Plane, Polygon};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
@@ -148,7 +151,7 @@ fn free_name(job: &Job<Face>, surface: &Surface) -> String {
     let way = surface.plane.downslope.word().now();
     let of_part = job.parts.iter().find(|part| part.id == surface.from.part);
     let wanted = match of_part {
-        Some(part) if part.kind != super::PartKind::Main && !part.name.trim().is_empty() => {
+        Some(part) if part.kind != PartKind::Main && !part.name.trim().is_empty() => {
             format!("{} {way}", part.name.trim())
         }
         _ => way[..1].to_uppercase() + &way[1..],

@@ -1,22 +1,9 @@
 //! The numbers of a face's sides, carried on when its part changes.
 
-use super::borders::Border;
-use crate::{Face, PartId};
+use crate::{Border, Face, PartId, SideBorders};
 use chalkcourse_geometry::sides::again::{After, Before, Was, found_again};
 use chalkcourse_geometry::{DVec2, Polygon, SideId};
-use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
-
-/// What a side of a part's face borders, or bordered when it was last seen.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct SideBorders {
-    /// The number of the side.
-    pub side: SideId,
-    /// What is beyond it.
-    pub along: Vec<Border>,
-}
 
 /// Gives the sides of a new outline the numbers of the sides that they are. `borders` is what they border, by ring and
 /// corner; `there` are the sides that parts have.

@@ -1,53 +1,11 @@
 //! What each side of a seen face borders: by that, and not by where it is, a side is found again when parts change.
 
-use super::body::{Body, Surface};
-use super::{FromPart, RoofPart};
-use crate::PartId;
+use super::body::Body;
+use super::surface::{Edge, Surface};
+use crate::{Border, PartId, RoofPart};
 use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment};
-use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
 use std::collections::{BTreeSet, HashMap};
 use std::sync::Arc;
-
-/// What a side of a part's face borders.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
-pub enum Border {
-    /// The edge of a part over one of its sides: the eave or rake of this face, or the wall of what stands on it.
-    Edge {
-        /// The part.
-        part: PartId,
-        /// The number of its side.
-        side: u32,
-    },
-    /// Another face, that of one side of a part: over a hip, ridge or valley.
-    Face {
-        /// The part.
-        part: PartId,
-        /// The number of its side.
-        side: u32,
-    },
-}
-
-impl Border {
-    fn face(from: FromPart) -> Self {
-        Self::Face { part: from.part, side: from.side }
-    }
-
-    /// The part and side that it is about.
-    pub(super) fn of(self) -> (PartId, u32) {
-        match self {
-            Self::Edge { part, side } | Self::Face { part, side } => (part, side),
-        }
-    }
-}
-
-/// An edge of the ground that a part covers, with the part to its left.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Edge {
-    pub(super) line: (DVec2, DVec2),
-    pub(super) side: u32,
-}
 
 /// Lines nearer than this, in metres, run along each other: twice as far as corners of pieces are moved to become one.
 const ALONG: f64 = 2e-3;

@@ -1,7 +1,9 @@
 //! What one sees of all parts together.
 
-use super::body::{Body, Surface, number_pieces};
-use super::{PartProblem, PartTrouble, RoofPart, borders, chimney};
+use super::body::Body;
+use super::surface::{Surface, number_pieces};
+use super::{PartProblem, PartTrouble, borders, chimney};
+use crate::{PartKind, RoofPart};
 use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment, envelope};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -22,7 +24,7 @@ pub(super) fn seen(
     let roofs: Vec<&Surface> = surfaces.iter().map(|(_, s)| s).filter(|s| s.deck).collect();
     let mut crickets = Vec::new();
     for (index, part) in parts.iter().enumerate() {
-        let Some(pitch) = part.cricket.filter(|_| part.kind == super::PartKind::Chimney) else { continue };
+        let Some(pitch) = part.cricket.filter(|_| part.kind == PartKind::Chimney) else { continue };
         match chimney::cricket(part, pitch, &roofs) {
             Some(faces) => crickets.extend(faces.map(|face| (index, face))),
             None => problems.push(PartProblem { part: part.id, trouble: PartTrouble::NoCricket }),
@@ -69,7 +71,7 @@ pub(super) fn seen(
     borders::find(&mut pieces, &parts_of, parts, bodies);
     number_pieces(&mut pieces);
     for (part, body) in parts.iter().zip(bodies) {
-        let seen = part.kind == super::PartKind::Chimney || pieces.iter().any(|p| p.from.part == part.id);
+        let seen = part.kind == PartKind::Chimney || pieces.iter().any(|p| p.from.part == part.id);
         if body.surfaces.is_ok() && !seen {
             problems.push(PartProblem { part: part.id, trouble: PartTrouble::Hidden });
         }
