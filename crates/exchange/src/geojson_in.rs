@@ -312,7 +312,7 @@ mod tests {
         let metres = polygon("[[500000,4300000],[500010,4300000],[500010,4300010],[500000,4300000]]");
         assert!(told(&metres).contains("degrees") && told(&metres).contains("Mill"));
         let far = polygon("[[-84.5,39.0],[-80.0,39.0],[-80.0,40.0],[-84.5,39.0]]");
-        assert!(told(&far).contains("keeps within 5000 m"));
+        assert!(told(&far).contains("stays within 5000 m"));
         let bow = polygon("[[-84.5,39.0],[-84.499,39.001],[-84.499,39.0],[-84.5,39.001],[-84.5,39.0]]");
         assert!(told(&bow).contains("cross"));
         assert!(told(&polygon("[]")).contains("three corners"));

@@ -209,7 +209,7 @@ fn what_does_not_fit_the_job_is_told_with_what_does() {
     refused(
         &job,
         r#"{"change-face": {"face": "Shed", "pitch": "5:12"}}"#,
-        &["several", "by its number", "1, "],
+        &["more than one", "by its number", "1, "],
     );
     refused(&job, r#"{"change-block": {"block": "A", "row": 3}}"#, &["field", "unknown field `row`", "rows"]);
     refused(&job, r#"{"change-block": {"block": "A", "rows": "three"}}"#, &["field rows", "three"]);

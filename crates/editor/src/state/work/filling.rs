@@ -234,12 +234,6 @@ impl Filling {
         self.shown.as_ref().map_or(&[], |shown| &shown.fills)
     }
 
-    /// Takes the list away: its words were of another language.
-    pub(crate) fn forget(&mut self) {
-        self.said.clear();
-        self.shown = None;
-    }
-
     /// Takes the list away where the job is no longer the one that it speaks of.
     pub(crate) fn keep_in_step(&mut self, job: &Arc<Resolved>) {
         self.asked.faces.retain(|id| job.face(*id).is_some());
