@@ -411,7 +411,7 @@ impl Editor {
             self.reply(ctx, reply);
             ctx.request_repaint();
         }
-        if let Some((ask, path)) = browser::show(ctx, &mut self.files, &self.settings.recent) {
+        if let Some((ask, path)) = browser::show(ctx, &mut self.files.typed, &self.settings.recent) {
             self.use_path(ctx, ask, &path);
             ctx.request_repaint();
         } else if self.files.typed.is_none() && !self.files.is_open() {

@@ -3,7 +3,6 @@
 use super::listing::Entry;
 use super::{Browser, Next, places};
 use crate::dialogs::{modal, title_of};
-use crate::files::Files;
 use crate::state::Ask;
 use crate::widgets::tree::{self, ToldRow};
 use crate::widgets::{LittleButton, quiet};
@@ -25,8 +24,8 @@ const LIST: &str = "files and folders";
 const PATH: &str = "path";
 
 /// Shows the dialog while it is open. The path, once one was chosen that may be used.
-pub(crate) fn show(ctx: &Context, files: &mut Files, recent: &[PathBuf]) -> Option<(Ask, PathBuf)> {
-    let browser = files.typed.as_mut()?;
+pub(crate) fn show(ctx: &Context, open: &mut Option<Browser>, recent: &[PathBuf]) -> Option<(Ask, PathBuf)> {
+    let browser = open.as_mut()?;
     let mut next = Next::Stay;
     let mut cancel = false;
     modal(ctx, "files").show(ctx, |ui| {
@@ -69,8 +68,8 @@ pub(crate) fn show(ctx: &Context, files: &mut Files, recent: &[PathBuf]) -> Opti
     });
     cancel |= ctx.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
     match next {
-        _ if cancel => files.typed = None,
-        Next::Use(path) => return files.typed.take().map(|browser| (browser.ask, path)),
+        _ if cancel => *open = None,
+        Next::Use(path) => return open.take().map(|browser| (browser.ask, path)),
         Next::Stay => {}
     }
     None

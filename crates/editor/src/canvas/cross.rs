@@ -1,7 +1,7 @@
 //! Where a tool aims by keys: arrows move a cross over the drawing, and Enter sets there what a click would.
 
+use super::arrows::arrows;
 use super::brush::Brush;
-use super::keys::arrows;
 use super::{Canvas, Stage, has_keys};
 use crate::Document;
 use crate::action::{Action, Actions};

@@ -1,11 +1,12 @@
 //! Keys on the drawing: nudging, switching, letting go.
 
+use super::arrows::arrows;
 use super::tools::Frame;
 use super::{Canvas, EscFor};
 use crate::action::{Action, Actions};
 use crate::state::{Group, PartPlace, State, Tool};
 use crate::{Selection, edits};
-use chalkcourse_geometry::{DVec2, Length, dvec2};
+use chalkcourse_geometry::{DVec2, Length};
 use egui::{Key, Modifiers, Ui};
 
 /// Carries out the keys that the drawing knows. A key belongs to what has the focus: none is heard here while a field is typed in,
@@ -61,34 +62,4 @@ fn escape(state: &State, own: &mut Canvas, actions: &mut Actions) {
             _ => Selection::Nothing,
         }));
     }
-}
-
-/// How far the arrow keys of this frame go on the screen, to the right and up: 1 in, with Shift 1 ft, with Alt 1/16 in.
-fn nudge(ui: &Ui) -> Option<DVec2> {
-    let steps = [
-        (Modifiers::SHIFT, Length::from_feet(1.0)),
-        (Modifiers::ALT, Length::from_inches(1.0 / 16.0)),
-        (Modifiers::NONE, Length::from_inches(1.0)),
-    ];
-    arrows(ui, &steps, true)
-}
-
-/// How far the arrow keys of this frame go on the screen, to the right and up, metres, by what is held beside them: what is held with
-/// more comes first. None where none was pressed; Left and Right only where they are asked for.
-pub(super) fn arrows(ui: &Ui, steps: &[(Modifiers, Length)], sideways: bool) -> Option<DVec2> {
-    let keys = [
-        (Key::ArrowLeft, dvec2(-1.0, 0.0)),
-        (Key::ArrowRight, dvec2(1.0, 0.0)),
-        (Key::ArrowUp, dvec2(0.0, 1.0)),
-        (Key::ArrowDown, dvec2(0.0, -1.0)),
-    ];
-    ui.input_mut(|input| {
-        let mut by = DVec2::ZERO;
-        for &(modifiers, length) in steps {
-            for (key, toward) in keys.into_iter().filter(|(_, toward)| sideways || toward.x == 0.0) {
-                by += toward * length.metres() * input.count_and_consume_key(modifiers, key) as f64;
-            }
-        }
-        (by != DVec2::ZERO).then_some(by)
-    })
 }

@@ -3,6 +3,7 @@
 //! A frame goes: [`stage`] takes the room and moves the view, [`interact::run`] turns pointer and keys into
 //! actions, the editor carries them out, [`paint::all`] draws the plan as it is then. [`Canvas`] has what is half done.
 
+mod arrows;
 mod brush;
 mod cross;
 mod crossings;

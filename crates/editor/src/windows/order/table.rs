@@ -143,7 +143,8 @@ fn lines(
         own.pointed.clone_from(&own.at);
     }
     widths::keep(ui, &state.order_table, &shown, &widths, actions);
-    widths::name(ui, ui.scope_id().with(IdSalt::new(&shown)), &shown);
+    let names = shown.iter().map(|column| column_name(*column));
+    widths::name(ui, ui.scope_id().with(IdSalt::new(&shown)), names);
 }
 
 /// Small type and flat fields, so that many rows can be read; a field shows its border under the pointer.

@@ -23,13 +23,13 @@ pub(super) fn keep(ui: &Ui, kept: &OrderTable, shown: &[OrderColumn], widths: &[
 }
 
 /// Names the borders of the columns for screen readers: the toolkit draws them, and has no words for them.
-pub(super) fn name(ui: &Ui, table: Id, shown: &[OrderColumn]) {
-    for (index, column) in shown.iter().enumerate() {
+pub(super) fn name<'a>(ui: &Ui, table: Id, columns: impl Iterator<Item = &'a str>) {
+    for (index, column) in columns.enumerate() {
         let border = table.with("resize_column").with(index);
         if ui.ctx().read_response(border).is_some() {
             ui.ctx().accesskit_node_builder(border, |node| {
                 node.set_role(egui::accesskit::Role::Splitter);
-                node.set_label(text::width_of_column(super::table::column_name(*column)));
+                node.set_label(text::width_of_column(column));
             });
         }
     }
