@@ -227,7 +227,9 @@ impl Search<'_> {
                 there.flat_map(move |r| if Some(row) == base { r.lowest() } else { &r.free })
             };
             let slack = |&(row, u): &(usize, f64)| {
-                free(row).map(|&(_, b)| b - u).find(|&left| left >= -THIN * 10.0).unwrap_or(0.0)
+                let left = free(row).map(|&(_, b)| b - u).find(|&left| left >= -THIN * 10.0);
+                debug_assert!(left.is_some(), "a module lies in a free stretch of its row");
+                left.unwrap_or(0.0)
             };
             let slack = tiles.iter().map(slack).fold(f64::INFINITY, f64::min);
             let nudge = self.room.tolerance.min(slack.max(0.0) / 2.0);

@@ -91,11 +91,13 @@ impl Setup {
 
     /// The side that a line stands on, or for a step one beside it.
     pub(super) fn side_at(&self, line: usize) -> SideRef {
+        debug_assert!(line < self.lines.len(), "faces stand on lines of the footprint");
         self.lines.get(line).map_or(SideRef { ring: 0, side: 0 }, |line| line.owner)
     }
 
     /// The ground that the roof covers, in the footprint's own coordinates.
     pub(super) fn ground(&self) -> Polygon {
+        debug_assert!(!self.rings.is_empty(), "a footprint that is raised has an outline");
         let mut rings =
             self.rings.iter().map(|ring| ring.iter().map(|start| start.at + self.centre).collect());
         Polygon { outer: rings.next().unwrap_or_default(), holes: rings.collect() }

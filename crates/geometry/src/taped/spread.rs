@@ -49,7 +49,10 @@ pub(super) fn shape(form: Form, freedoms: &[f64]) -> Vec<DVec2> {
 
 /// The freedoms that put the corners of a form as near as can be to given ones.
 pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
-    let at = |corner: usize| corners.get(corner).copied().unwrap_or_default();
+    let at = |corner: usize| {
+        debug_assert!(corner < corners.len(), "a form has all the corners that its lengths are between");
+        corners.get(corner).copied().unwrap_or_default()
+    };
     match form {
         Form::Triangle => vec![at(1).x, at(2).x, at(2).y],
         Form::Rectangle => vec![at(1).x, at(3).y],
@@ -64,7 +67,10 @@ pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
 /// Lengths in the shape less the readings, and how each length changes with each freedom.
 fn misses(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
     let corners = shape(form, freedoms);
-    let at = |corner: usize| corners.get(corner).copied().unwrap_or_default();
+    let at = |corner: usize| {
+        debug_assert!(corner < corners.len(), "a form has all the corners that its lengths are between");
+        corners.get(corner).copied().unwrap_or_default()
+    };
     let mut by = Vec::with_capacity(readings.len());
     let mut rows = Vec::with_capacity(readings.len());
     for reading in readings {

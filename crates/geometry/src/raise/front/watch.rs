@@ -119,6 +119,8 @@ impl Front {
     fn named_line(&self, first: usize) -> usize {
         let out = self.vertices[first].out;
         let owner = self.lines[out].owner;
-        self.lines.iter().position(|line| line.owner == owner).unwrap_or(out)
+        let named = self.lines.iter().position(|line| line.owner == owner);
+        debug_assert!(named.is_some(), "a line has the owner that it has");
+        named.unwrap_or(out)
     }
 }
