@@ -1,4 +1,4 @@
-//! What an order says: to read, for a spreadsheet, for another program.
+//! An order as text, CSV and JSON.
 
 #![allow(
     clippy::unwrap_used,
@@ -139,7 +139,7 @@ fn no_cell_becomes_a_formula() {
         header.findings.push(name.to_owned());
         let csv = to_csv(&takeoff(&job), &header, Units::FeetInches).unwrap();
         for delimiter in [b',', b';', b'\t'] {
-            // Read as a spreadsheet of another country does too: split at its own separator, quotes stripped.
+            // Also parsed as a spreadsheet of another locale would: split at its own separator, quotes stripped.
             let reader =
                 csv::ReaderBuilder::new().flexible(true).delimiter(delimiter).from_reader(csv.as_bytes());
             for record in reader.into_records() {
