@@ -101,7 +101,7 @@ fn what_stretches_lengths_is_brought_back_or_refused() {
     let house = read(&web).unwrap().remove(0);
     assert!(house.told(Units::Metric)[0].contains("Web Mercator"), "{:?}", house.told(Units::Metric));
     assert!((house.place.unwrap().latitude - 51.7998).abs() < 1e-3);
-    // at this latitude 8 × 3 m of the file are 4.9575 × 1.8543 m of ground (PROJ 9.5.1 and Karney's geodesics, as in `grid`)
+    // at this latitude 8 × 3 m in the file are 4.9575 × 1.8543 m on the ground (PROJ 9.5.1 and Karney's geodesics, as in `grid`)
     assert!((roof(&web).surfaces[0].outline.area() - 24.0 * 0.619_694 * 0.618_101).abs() < 1e-4);
     for code in ["4979", "3395", "99999"] {
         web["metadata"]["referenceSystem"] = json!(format!("https://www.opengis.net/def/crs/EPSG/0/{code}"));
@@ -145,7 +145,7 @@ fn every_roof_surface_is_taken_or_told() {
 #[test]
 fn a_corner_a_little_off_its_plane_is_told_with_the_distance() {
     let mut model = barn();
-    // one corner of the ridge is 80 mm up: a quarter of that from the plane through all four, along its normal
+    // one corner of the ridge is 80 mm high: a quarter of that off the plane through all four, along its normal
     model["vertices"][8] = json!([0, 3000, 5080]);
     let roof = roof(&model);
     assert_eq!(roof.surfaces.len(), 2);
@@ -189,7 +189,7 @@ fn a_sequence_is_read_line_by_line() {
     let told = |text: &str| houses_from_cityjson(text).unwrap_err().to_string();
     assert!(told(&feature.to_string()).contains("CityJSONFeature"));
     assert!(told(&format!("{head}\n{feature}\nno json")).contains("text 3"));
-    // a whole file may be written over many lines
+    // a whole file may span many lines
     assert_eq!(houses_from_cityjson(&format!("{:#}", barn())).unwrap()[0].faces(), 2);
 }
 
