@@ -30,7 +30,7 @@ pub(crate) const RULE: Rule = Rule {
 
 fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
     for_pairs(view, RULE.code, |moving, other, near| {
-        // Blocks that lie on each other are told by another rule.
+        // Overlapping blocks are covered by another rule.
         if near.nearest < -TOLERANCE {
             return;
         }

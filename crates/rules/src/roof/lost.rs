@@ -1,6 +1,6 @@
-//! What a person decided or measured for a side of a face stays with that side: nothing of it is left for one that is gone.
+//! Decisions and measurements for a side of a face stay with that side: none are left for a side that no longer exists.
 //!
-//! Source: geometry; a kind that was overruled, or a tape's reading, is of no other side than the one it was given for.
+//! Source: geometry; an overruled kind, or a tape reading, applies to no other side than the one it was given for.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};

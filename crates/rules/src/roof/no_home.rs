@@ -1,6 +1,6 @@
-//! What comes through the roof comes through a face of it.
+//! Every penetration is on a face.
 //!
-//! Source: geometry; a penetration beside all faces is measured against nothing.
+//! Source: geometry; a penetration off all faces is not measured against anything.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};

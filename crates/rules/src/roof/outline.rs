@@ -1,6 +1,6 @@
-//! The outline of a face encloses one area once.
+//! The outline of a face encloses a single area.
 //!
-//! Source: geometry; lengths, areas and edges of any other outline mean nothing.
+//! Source: geometry; lengths, areas and edges of any other outline are meaningless.
 
 use super::grouped;
 use crate::finding::{Finding, Location, Severity};
@@ -45,7 +45,7 @@ fn subject(face: &Face, defect: Defect) -> Subject {
     if ring == 0 {
         return Subject::Outline(face.id, fault.code().into());
     }
-    // A hole without sides has no number of its own.
+    // A hole without sides has no id of its own.
     let hole = face.sides.of_ring(ring).unwrap_or(SideId(u32::MAX));
     Subject::HoleOutline(face.id, hole, fault.code().into())
 }
@@ -97,7 +97,7 @@ mod tests {
         );
     }
 
-    /// Corners a millimetre apart are one corner; farther apart they are two.
+    /// Corners within a millimetre are one corner; farther apart they are two.
     #[test]
     fn corners_that_are_one() {
         let mut job = gable_job();

@@ -1,7 +1,7 @@
 //! The deck is sound before an array goes on it.
 //!
-//! Source: common practice, no source: somebody looks at the deck, from below or after tear-off, and what is soft, split
-//! or wet is replaced first.
+//! Source: common practice, no source: the deck is inspected, from below or after tear-off, and what is soft, split or wet is
+//! replaced first.
 
 use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
