@@ -32,7 +32,7 @@ mod tests {
     use chalkcourse_geometry::DVec2;
     use chalkcourse_geometry::fit::Part;
 
-    /// The demo kit's rail reaches 2 in below the modules and keeps 2 in above the eave.
+    /// The demo kit's rail extends 2 in below the modules and needs 2 in above the eave.
     #[test]
     fn short_of_at_and_beyond_the_room_above_the_eave() {
         just(&gable(), "base-rail", (3.0, 4.0 * INCH), DVec2::NEG_Y);
