@@ -20,7 +20,7 @@ fn face(job: &mut Resolved, corners: &[(f64, f64)], rise: f64, downslope: Azimut
     id
 }
 
-/// A gable of 60 × 30 ft at 6:12 with its eaves at 9 ft; the overhang as given.
+/// A gable of 60 × 30 ft at 6:12 with its eaves at 9 ft and a given overhang.
 fn gable(overhang: f64) -> Resolved {
     let mut job = empty();
     let (long, half, eave) = (60.0 * FOOT, 15.0 * FOOT, 9.0 * FOOT);
@@ -60,8 +60,8 @@ fn of(job: &Resolved) -> Solid {
     solid(job, &Layout::of(job), Show::default())
 }
 
-/// What a closed skin encloses above a level, by the divergence theorem: each triangle gives its plan area, with the sign
-/// of the way that it looks, times its mean height.
+/// The volume enclosed above a level by a closed surface, by the divergence theorem: each triangle contributes its signed plan
+/// area times its mean height.
 fn volume(solid: &Solid, kinds: &[Kind], level: f64) -> f64 {
     let all = kinds.iter().flat_map(|&kind| solid.triangles_of(kind));
     all.map(|t| {
@@ -72,7 +72,7 @@ fn volume(solid: &Solid, kinds: &[Kind], level: f64) -> f64 {
     .sum()
 }
 
-/// The closed skin's area seen from one side is that seen from the other: for upright walls no volume tells.
+/// Vector area: it vanishes for a closed surface. The volume says nothing about vertical walls.
 fn flux(solid: &Solid, kinds: &[Kind]) -> DVec3 {
     let all = kinds.iter().flat_map(|&kind| solid.triangles_of(kind));
     all.map(|t| (t.corners[1] - t.corners[0]).cross(t.corners[2] - t.corners[0]) / 2.0)
@@ -106,7 +106,7 @@ fn walls_stand_in_by_the_overhang_and_reach_the_ground() {
     let most = walls.iter().copied().reduce(DVec3::max).unwrap();
     assert!((least.x - 0.5).abs() < 1e-4 && (least.y - 0.5).abs() < 1e-4 && least.z.abs() < 1e-9, "{least}");
     assert!((most.x - (60.0 * FOOT - 0.5)).abs() < 1e-4, "{most}");
-    // the gable wall reaches the ridge, less what the roof is thick
+    // the gable wall ends at the ridge, less the thickness of the roof
     assert!((most.z - (16.5 * FOOT - house::THICK)).abs() < 1e-4, "{most}");
 }
 
@@ -235,7 +235,7 @@ fn a_roof_that_is_half_drawn_gives_what_there_is() {
 }
 
 proptest! {
-    /// Any outlines, sound or not: numbers stay finite, and every triangle has a surface and an area.
+    /// Any outlines, sound or not: coordinates stay finite, and every triangle has a surface and an area.
     #[test]
     fn any_faces_give_a_sound_solid(
         corners in prop::collection::vec(prop::collection::vec((-20.0..20.0f64, -20.0..20.0f64), 0..6), 0..4),
