@@ -1,20 +1,20 @@
-//! The places that a label could take, the best first. They follow from its thing alone, but for what is beyond the drawing.
+//! Candidates of a label, best first. They depend on its thing alone, except for what is outside the drawing.
 
 use crate::{Anchor, How, Placed, Try};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 
-/// Shares of a line at which its label is tried, away from the best one.
+/// Offsets along a line to try, as fractions of it, from the preferred position.
 const SLIDES: [f64; 9] = [0.0, -0.12, 0.12, -0.24, 0.24, -0.34, 0.34, -0.42, 0.42];
-/// The room that a label leaves at each end of its line.
+/// Margin of a label at each end of its line.
 const ENDS: f64 = 3.0;
-/// Steps of the net of places within a shape, along its longer side.
+/// Grid steps within a shape, along its longer side.
 const NET: u32 = 9;
-/// Directions of leaders, sixteenths of a turn away from the best one.
+/// Leader directions to try, in sixteenths of a turn from the best.
 const FAN: [f64; 15] = [0.0, 1.0, -1.0, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0, 6.0, -6.0, 7.0, -7.0];
-/// Distances at which a leader is tried.
+/// Number of leader lengths to try.
 const REACHES: u32 = 6;
 
-/// The turn of words along a line that are never upside down.
+/// Rotation of text along a line, never upside down.
 pub fn upright(along: DVec2) -> f64 {
     let turn = along.y.atan2(along.x);
     let quarter = std::f64::consts::FRAC_PI_2;
@@ -27,13 +27,13 @@ pub fn upright(along: DVec2) -> f64 {
     }
 }
 
-/// How far a turned rectangle reaches from its middle along a direction of length one.
+/// Extent of a rotated rectangle from its centre in a unit direction.
 fn reach(half: DVec2, turn: f64, way: DVec2) -> f64 {
     let along = DVec2::from_angle(turn);
     half.x * along.dot(way).abs() + half.y * along.perp().dot(way).abs()
 }
 
-/// Calls `taken` for one place after the other until it says yes.
+/// Calls `taken` for each candidate until it returns true.
 pub(crate) fn each(
     anchor: &Anchor,
     look: &Try,
@@ -111,7 +111,7 @@ fn around(
 ) -> bool {
     let out = thing.size() / 2.0 + half + DVec2::splat(gap);
     sides.iter().any(|&(x, y)| spot(thing.centre() + out * dvec2(f64::from(x), f64::from(y)), 0.0))
-        // Slid along the side, still over or under the thing.
+        // Slide along the side, staying over or under the thing.
         || sides.iter().filter(|side| side.0 == 0).any(|&(_, y)| {
             [0.5, -0.5].iter().any(|slide| {
                 spot(thing.centre() + dvec2(half.x * slide, out.y * f64::from(y)), 0.0)
@@ -119,7 +119,7 @@ fn around(
         })
 }
 
-/// Places out from a thing, the nearest first, the best direction first; `from` gives where the leader begins.
+/// Candidates with a leader, nearest first, best direction first; `from` gives the start of the leader.
 fn led(
     half: DVec2,
     nth: usize,
@@ -143,7 +143,7 @@ fn led(
     })
 }
 
-/// Places on a net over a shape whose whole rectangle is inside, those near the best first.
+/// Grid candidates whose whole rectangle is inside a shape, nearest to the preferred position first.
 fn inside(
     rings: &[Vec<DVec2>],
     home: DVec2,
@@ -169,12 +169,12 @@ fn inside(
         .map(|at| seen.min + at * step)
         .filter(|at| fits(*at))
         .collect();
-    // A sort that keeps equals in their order.
+    // A stable sort.
     places.sort_by(|a, b| a.distance_squared(best).total_cmp(&b.distance_squared(best)));
     places.into_iter().any(|at| spot(at, 0.0))
 }
 
-/// Whether a rectangle lies within a shape: its middle does, and no side of the shape enters it.
+/// Whether a rectangle is inside a shape: its centre is, and no side of the shape enters it.
 fn holds(rings: &[Vec<DVec2>], rect: &Rect) -> bool {
     let sides = || rings.iter().flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)));
     let middle = rect.centre();
@@ -185,7 +185,7 @@ fn holds(rings: &[Vec<DVec2>], rect: &Rect) -> bool {
     crossed % 2 == 1 && sides().all(|(a, b)| within(*a, *b, rect).is_none())
 }
 
-/// The part of a line inside a rectangle; `None` where it stays outside, or meets no more than the border.
+/// A segment clipped to a rectangle; `None` if it stays outside, or only touches the border.
 pub(crate) fn within(a: DVec2, b: DVec2, rect: &Rect) -> Option<(DVec2, DVec2)> {
     let at = |share: f64| a + (b - a) * share;
     rect.clip(a, b).filter(|(from, to)| from < to).map(|(from, to)| (at(from), at(to)))
