@@ -10,8 +10,8 @@ fn tags_of_languages() {
     assert_eq!(Language::from_tag(""), None);
 }
 
-/// The order of the variables is that of IEEE Std 1003.1, 8.2: LC_ALL, then LC_MESSAGES, then LANG; an empty one
-/// counts as not set.
+/// The order of the variables is that of IEEE Std 1003.1, 8.2: LC_ALL, then LC_MESSAGES, then LANG; an empty one counts as not
+/// set.
 #[test]
 fn the_desk_says_which() {
     let desk = |set: &[(&str, &str)]| {
@@ -43,7 +43,7 @@ fn threads_speak_for_themselves() {
     });
 }
 
-/// A language is one file: of a dozen messages here, and the others in English.
+/// A language file with only a dozen messages; the others fall back to English.
 const FRENCH: &str = include_str!("fr.ftl");
 
 #[test]
@@ -71,7 +71,7 @@ fn what_is_wrong_in_a_language_is_told_with_its_line() {
     assert_eq!(Language::read("a = b").unwrap_err(), "say `language-code = …`");
 }
 
-/// A new language may begin with a dozen messages; those that crews rely on today are whole.
+/// A new language may start with a dozen messages; those that crews rely on today are complete.
 #[test]
 fn spanish_has_all_that_english_has() {
     assert_eq!(Language::SPANISH.missing().collect::<Vec<_>>(), [""; 0]);
