@@ -1,4 +1,4 @@
-//! Nothing that a drawing says is left out: what finds no free spot on it stands beside it with a number.
+//! A drawing drops nothing: labels without room are listed beside it, with a number.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 mod random_jobs;
@@ -11,7 +11,7 @@ use chalkcourse_tests::samples;
 use proptest::prelude::*;
 use random_jobs::jobs;
 
-/// The words on a drawing.
+/// The text on a drawing.
 fn on(drawing: &Drawing) -> Vec<&str> {
     let words = drawing.shapes.iter().filter_map(|shape| match shape {
         Shape::Words { text, .. } => Some(text.as_str()),
@@ -20,10 +20,10 @@ fn on(drawing: &Drawing) -> Vec<&str> {
     words.collect()
 }
 
-/// Takes one of these sentences off the drawing or its list; so many things need so many.
+/// Takes one of these sentences off the drawing or its list; as many things need as many.
 fn take(left: &mut Vec<String>, any: &[&str], what: &str) {
     let at = left.iter().position(|words| any.contains(&words.as_str())).or_else(|| {
-        // In the list a number stands before it, and what it is of behind it.
+        // In the list it has a number in front, and what it belongs to behind.
         left.iter().position(|words| words.starts_with('(') && any.iter().any(|it| words.contains(it)))
     });
     match at {
@@ -85,7 +85,7 @@ fn samples_tell_every_edge_face_block_and_measure() {
     }
 }
 
-/// The list is printed below its drawing, and stands in the file of the drawing.
+/// The list is printed below its drawing, and is in the file of the drawing.
 #[test]
 fn what_stands_beside_a_drawing_is_on_paper_and_in_the_file() {
     let job = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap().1;

@@ -1,5 +1,5 @@
-//! Files that nobody means well with: valid ones torn and turned at random (the same on every run), known tricks, and whatever the
-//! fuzzers found (`tests/data/hostile`, see `tests/fuzz/`).
+//! Malicious files: valid ones mutated at random (the same on every run), known tricks, and whatever the fuzzers found
+//! (`tests/data/hostile`, see `tests/fuzz/`).
 
 #![allow(
     clippy::expect_used,
@@ -12,7 +12,7 @@ use chalkcourse_tests::{hostile, top};
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
-/// Longest that one small file may take, in a debug build on a busy machine.
+/// Time limit for one small file, in a debug build on a busy machine.
 const PATIENCE: Duration = Duration::from_secs(10);
 
 fn run(name: &str, import: hostile::Importer, bytes: &[u8]) {
@@ -31,7 +31,7 @@ fn seeds(name: &str) -> Vec<PathBuf> {
     files
 }
 
-/// Numbers that look random, the same on every run (xorshift of Marsaglia, 2003).
+/// Pseudo-random numbers, the same on every run (xorshift of Marsaglia, 2003).
 struct Dice(u64);
 
 impl Dice {
@@ -60,7 +60,7 @@ const WORDS: [&str; 14] = [
     "\u{0}",
 ];
 
-/// A file with a few places cut, doubled, or written over.
+/// A file mutated in a few places: cut, duplicated or overwritten.
 fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
     let mut bytes = whole.to_vec();
     for _ in 0..=dice.below(4) {
@@ -74,7 +74,7 @@ fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
                 bytes.splice(at..at, piece);
             }
             3 => drop(bytes.splice(at..end, WORDS[dice.below(WORDS.len())].bytes())),
-            // a number becomes another one
+            // replace a number by another one
             _ => {
                 if let Some(digit) = bytes[at..].iter().position(u8::is_ascii_digit) {
                     let end = bytes[at + digit..].iter().take_while(|b| b.is_ascii_digit()).count();

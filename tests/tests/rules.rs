@@ -1,5 +1,4 @@
-//! Rules on random layouts: nothing panics, keys are never taken twice, and the modules that a finding says to take out of a
-//! pathway open it.
+//! Rules on random layouts: no panics, no duplicate keys, and removing the modules that a finding names opens the pathway.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod random_jobs;
