@@ -16,7 +16,7 @@ use chalkcourse_tests::top;
 use serde_json::Value;
 
 #[test]
-fn every_roof_surface_of_the_sample_is_a_face_or_told_and_as_others_measure_it() {
+fn every_roof_surface_of_the_sample_is_a_face_or_reported_and_matches_the_reference() {
     let path = top().join("tests/data/3dbag-sample.city.jsonl");
     let text = std::fs::read_to_string(top().join("tests/data/3dbag-golden.json")).unwrap();
     let golden: Value = serde_json::from_str(&text).unwrap();

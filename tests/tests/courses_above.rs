@@ -30,7 +30,7 @@ fn alder_court_has_six_whole_courses_above_its_array() {
 /// The same array with its head flashing at 196 in: 5.246 in are left below the ridge, more than a course, but no full course
 /// fits on the lines at 200 and 205. The rule requires one.
 #[test]
-fn a_course_of_room_is_no_whole_course() {
+fn a_course_of_room_is_not_a_full_course() {
     let mut job = sample("alder-court");
     let up = (196.0 - 166.187) * 0.0254;
     job.blocks[0].at.y += up;

@@ -79,7 +79,7 @@ fn nothing_is_left_out(job: &Resolved, plan: &Plan) {
 }
 
 #[test]
-fn samples_tell_every_edge_face_block_and_measure() {
+fn samples_label_every_edge_face_block_and_measure() {
     for (_, job) in samples::all() {
         nothing_is_left_out(&job, &evaluate(&job));
     }
@@ -87,7 +87,7 @@ fn samples_tell_every_edge_face_block_and_measure() {
 
 /// The list is printed below its drawing, and is in the file of the drawing.
 #[test]
-fn what_stands_beside_a_drawing_is_on_paper_and_in_the_file() {
+fn labels_beside_a_drawing_are_on_paper_and_in_the_file() {
     let job = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap().1;
     let plan = evaluate(&job);
     let drawing = plan_drawing(&job, &plan).unwrap();
@@ -109,7 +109,7 @@ fn what_stands_beside_a_drawing_is_on_paper_and_in_the_file() {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 64, ..ProptestConfig::default() })]
     #[test]
-    fn random_roofs_tell_every_edge_face_block_and_measure(job in jobs()) {
+    fn random_roofs_label_every_edge_face_block_and_measure(job in jobs()) {
         nothing_is_left_out(&job, &evaluate(&job));
     }
 }

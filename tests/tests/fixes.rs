@@ -136,7 +136,7 @@ fn every_offered_fix_leaves_fewer_and_nothing_new() {
 }
 
 /// Applies the first offered fix until there is none; returns the job and how many were applied.
-fn press(job: &Resolved, pick: impl Fn(&[&Fix]) -> Option<Fix>) -> (Resolved, usize) {
+fn apply_until_none(job: &Resolved, pick: impl Fn(&[&Fix]) -> Option<Fix>) -> (Resolved, usize) {
     let (mut job, mut pressed) = (job.clone(), 0);
     let offers = |job: &Resolved, plan: &Plan| {
         let mut offers = plan.findings.iter().map(|f| pick(&fixes(job, plan, &f.key, NEVER).offered()));
@@ -154,11 +154,11 @@ fn press(job: &Resolved, pick: impl Fn(&[&Fix]) -> Option<Fix>) -> (Resolved, us
 }
 
 #[test]
-fn pressing_fixes_ends_whichever_is_pressed() {
+fn applying_fixes_terminates_whichever_is_chosen() {
     for job in some_jobs(60).into_iter().chain(some_houses(15)) {
         for last in [false, true] {
             let pick = |fixes: &[&Fix]| if last { fixes.last() } else { fixes.first() }.map(|&it| it.clone());
-            let (fixed, _) = press(&job, pick);
+            let (fixed, _) = apply_until_none(&job, pick);
             let before = open_findings(&all(&job));
             let after = open_findings(&all(&fixed));
             assert!(after <= before);
@@ -177,7 +177,7 @@ fn quarry_lane_is_cleared_and_does_not_go_round() {
         assert_eq!((fix.steps.len(), fix.lost), (1, 0), "{fix:?}");
         assert_eq!(stops(&all(&assert_holds(&job, &plan.findings, finding, fix))).len(), 0);
     }
-    let (fixed, pressed) = press(&job, |fixes| fixes.first().map(|&it| it.clone()));
+    let (fixed, pressed) = apply_until_none(&job, |fixes| fixes.first().map(|&it| it.clone()));
     assert!(pressed <= 2 && stops(&all(&fixed)).is_empty(), "{pressed}: {:#?}", all(&fixed));
 }
 
@@ -252,7 +252,7 @@ fn a_fix_of_nothing_is_none_and_stopping_ends_at_once() {
 
 /// A block over the left rake, and another one so near on its right that the first can't come in before that has made room.
 #[test]
-fn what_one_step_clears_at_a_loss_a_sequence_clears_without() {
+fn a_sequence_clears_without_loss_what_one_step_clears_at_a_loss() {
     let mut job = samples::alder_court();
     job.penetrations.clear();
     let first = job.blocks[0].clone();

@@ -93,7 +93,7 @@ fn heron_bend() {
 
 /// Safety: 29 CFR 1926.501(b)(13) requires protection for those on the roof. Hours: rounded once per crew.
 #[test]
-fn hours_of_both_jobs_are_whole_once_a_crew() {
+fn hours_of_both_jobs_are_whole_once_per_crew() {
     for (job, hours) in
         [(samples::alder_court(), [83.0, 4.0, 4.0]), (samples::heron_bend(), [93.0, 6.0, 5.0])]
     {
@@ -104,7 +104,7 @@ fn hours_of_both_jobs_are_whole_once_a_crew() {
 
 /// The overhang was entered once, when raising the house: nothing asks for it again.
 #[test]
-fn what_was_typed_on_raising_reaches_the_leak_barrier() {
+fn the_overhang_entered_when_raising_reaches_the_leak_barrier() {
     let job = samples::heron_bend();
     assert_eq!(job.site.building.overhang, None);
     let takeoff = take_off(&job, &Layout::of(&job));

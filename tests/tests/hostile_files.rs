@@ -61,7 +61,7 @@ const WORDS: [&str; 14] = [
 ];
 
 /// A file mutated in a few places: cut, duplicated or overwritten.
-fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
+fn mutated(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
     let mut bytes = whole.to_vec();
     for _ in 0..=dice.below(4) {
         let at = dice.below(bytes.len() + 1);
@@ -87,14 +87,14 @@ fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
 }
 
 #[test]
-fn torn_files_end_in_words_or_in_a_roof() {
+fn mutated_files_end_in_an_error_or_a_roof() {
     let mut dice = Dice(0x5eed_0fc4_a1c0_de01);
     for (name, import) in hostile::ALL {
         for seed in seeds(name) {
             let whole = std::fs::read(&seed).unwrap();
             run(name, import, &whole);
             for _ in 0..120 {
-                run(name, import, &torn(&mut dice, &whole));
+                run(name, import, &mutated(&mut dice, &whole));
             }
         }
     }
@@ -127,7 +127,7 @@ fn known_tricks_do_no_harm() {
 }
 
 #[test]
-fn what_the_fuzzers_found_stays_mended() {
+fn fuzzer_findings_stay_fixed() {
     for (name, import) in hostile::ALL {
         let Ok(folder) = std::fs::read_dir(top().join("tests/data/hostile").join(name)) else { continue };
         for entry in folder {

@@ -76,7 +76,7 @@ fn dependencies_run_one_way_and_only_the_editor_reaches_the_screen() {
 }
 
 #[test]
-fn sample_files_are_what_is_drawn_and_what_the_schema_allows() {
+fn sample_files_match_their_source_and_schema() {
     let schema =
         jsonschema::validator_for(&chalkcourse_job::job_schema().to_value()).expect("the schema itself");
     for (name, job) in samples::all() {
@@ -101,7 +101,7 @@ fn schema_files_are_what_the_program_prints() {
 }
 
 #[test]
-fn built_in_data_files_are_what_their_schemas_allow() {
+fn built_in_data_files_match_their_schemas() {
     let files = [
         ("kits/fernhollow-deck-mount-2026.json", chalkcourse_job::kit_schema()),
         ("rule-books/tamsin-bluff-2026.json", chalkcourse_job::rule_book_schema()),
@@ -176,7 +176,7 @@ fn outputs_are_made_in_one_place() {
 /// Building dimensions are looked up in `layout::known`, so that what a part of the house already says is not asked for again: no
 /// rule, limit or count reads the entered eave height, least width or overhang directly.
 #[test]
-fn what_the_building_is_known_to_be_has_one_home() {
+fn building_dimensions_are_looked_up_in_one_place() {
     for folder in ["limits", "rules", "telling", "takeoff", "plan", "sheets", "exchange"] {
         let mut open = vec![top().join("crates").join(folder).join("src")];
         while let Some(at) = open.pop() {

@@ -56,7 +56,7 @@ fn the_data_that_comes_with_the_program_is_in_spanish_too() {
 /// Every sample, as it is and under limits that nearly everything breaks: no sentence of the rules, of the report of what was
 /// checked, of the checklist or of the order has an English word other than names; sources are quoted.
 #[test]
-fn findings_checklist_and_order_are_said_in_spanish() {
+fn findings_checklist_and_order_are_in_spanish() {
     let mut english = BTreeSet::new();
     let mut codes = BTreeSet::new();
     for (name, job) in samples::all() {

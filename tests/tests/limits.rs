@@ -442,7 +442,7 @@ proptest! {
     }
 
     #[test]
-    fn what_is_off_is_gone_from_all(job in jobs(), changes in changes(), face in 0..2usize) {
+    fn a_limit_that_is_off_is_off_everywhere(job in jobs(), changes in changes(), face in 0..2usize) {
         let mut job = job;
         changes.make(&mut job);
         let report = chalkcourse_telling::checked(&job);
@@ -468,7 +468,7 @@ proptest! {
 
 /// The demo job's own limits, by what they are against: no ambiguous ones.
 #[test]
-fn a_side_a_pipe_and_a_block_are_told_apart() {
+fn a_side_a_pipe_and_a_block_are_distinguished() {
     let job =
         chalkcourse_tests::samples::all().into_iter().map(|(_, job)| job).find(|job| job.blocks.len() == 1);
     let job = job.unwrap();

@@ -39,7 +39,7 @@ fn the_samples_of_version_1_are_the_jobs_that_they_were() {
 /// The annotated file was written by hand in the format of version 1. What its keys refer to follows from its outlines by
 /// counting corners: the two limits at a valley, the west rake and the shaft of the shed; there never was a side 77.
 #[test]
-fn what_named_sides_by_their_place_names_the_same_sides() {
+fn references_to_sides_by_position_name_the_same_sides() {
     let job = old("marked.chalk.json");
     let findings = check(&job, &Layout::of(&job));
     // None of them records what was accepted: they are shown on their findings, and cover nothing until they are given again.

@@ -57,7 +57,7 @@ proptest! {
     }
 
     #[test]
-    fn crossed_rings_are_told(points in prop::collection::vec((-5.0..5.0f64, -5.0..5.0f64), 3..9)) {
+    fn crossed_rings_are_reported(points in prop::collection::vec((-5.0..5.0f64, -5.0..5.0f64), 3..9)) {
         let polygon = Polygon::new(points.iter().map(|&(x, y)| dvec2(x, y)).collect());
         prop_assert_eq!(polygon.defects(1e-12).is_empty(), to_geo(&polygon).is_valid());
     }
@@ -88,7 +88,7 @@ proptest! {
 
     /// Subtracted shapes may overlap: what two of them cover is gone all the same.
     #[test]
-    fn overlapping_shapes_are_taken_away_once(a in outline(), b in outline(), c in outline()) {
+    fn overlapping_shapes_are_subtracted_once(a in outline(), b in outline(), c in outline()) {
         let b = b.map(|p| p + a.outer[0] - b.outer[0]);
         let c = c.map(|p| p + a.outer[0] - c.outer[0]);
         let together = area(&a.difference(&[b.clone(), c.clone()]));

@@ -75,7 +75,7 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
 
     #[test]
-    fn what_is_remembered_is_what_a_full_run_finds(
+    fn cached_findings_equal_a_full_run(
         job in jobs(),
         changes in proptest::collection::vec((0..15u8, 0..64usize, (-1.5..1.5f64, -1.5..1.5f64)), 1..12),
     ) {

@@ -96,7 +96,7 @@ fn by_trying(job: &Resolved, key: &str, most: usize) -> Option<usize> {
 }
 
 /// How many modules a finding says to remove.
-fn taken_out(finding: &Finding) -> Option<usize> {
+fn removed(finding: &Finding) -> Option<usize> {
     match &finding.facts {
         Facts::FirePaths { opening, .. } | Facts::FirePlanePath { opening } => {
             Some(opening.as_ref()?.iter().map(|(_, cells)| cells.len()).sum())
@@ -137,7 +137,7 @@ fn shut_jobs() -> impl Strategy<Value = Resolved> {
 /// A strip straight up beside the lower block must clear two modules of the upper one, of which the second is entirely past the
 /// ridge: a path that winds around it only needs the first.
 #[test]
-fn what_a_strip_need_not_clear_stays() {
+fn modules_a_strip_need_not_clear_stay() {
     let mut job = empty_job();
     job.faces = vec![
         face(1, &[(0.0, 0.0), (3.7, 0.0), (3.7, 3.0), (0.0, 3.0)], 6.0, 180.0),
@@ -146,7 +146,7 @@ fn what_a_strip_need_not_clear_stays() {
     job.blocks = vec![block(10, 1, (0.942_312_98, 0.3), 1, 2), block(11, 1, (0.1, 2.376_562_77), 2, 2)];
     let findings = check(&job, &Layout::of(&job));
     let finding = findings.iter().find(|finding| finding.rule == "fire-paths").unwrap();
-    assert_eq!(taken_out(finding), Some(1));
+    assert_eq!(removed(finding), Some(1));
 }
 
 proptest! {
@@ -160,7 +160,7 @@ proptest! {
             if !["fire-plane-path", "fire-paths"].contains(&finding.rule) {
                 continue;
             }
-            let offered = taken_out(&finding);
+            let offered = removed(&finding);
             let least = by_trying(&job, &finding.key.to_string(), offered.unwrap_or(3));
             prop_assert_eq!(offered, least, "{}", finding.key);
         }

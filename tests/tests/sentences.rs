@@ -86,7 +86,7 @@ fn is_sentence(literal: &str) -> bool {
 }
 
 #[test]
-fn each_sentence_stands_in_the_files_of_the_languages() {
+fn sentences_are_only_in_the_language_files() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../crates");
     let mut told = BTreeSet::new();
     let mut read = 0;
@@ -126,7 +126,7 @@ const SPEAKING: [&str; 6] =
     [".now()", "spoken()", "speaking(", " of_data(", "chalkcourse_words as words", "self as words"];
 
 #[test]
-fn crates_that_give_facts_leave_the_words_to_others() {
+fn crates_of_facts_format_no_text() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../crates");
     let mut told = BTreeSet::new();
     let mut namers = 0;
@@ -155,7 +155,7 @@ fn crates_that_give_facts_leave_the_words_to_others() {
 
 /// What the check must find, and what it must not.
 #[test]
-fn a_sentence_is_known() {
+fn sentences_are_recognised() {
     let source = "// \"not a word of this counts\"\nlet a = \"the row is too long\"; let b = \"fire-plane-path\";\n\
         let c = \"{top}/{bottom} in\";\n#[cfg(test)]\nmod tests {\n let d = \"this one is fine here\"; }";
     let found: Vec<String> = literals(source).into_iter().filter(|literal| is_sentence(literal)).collect();

@@ -21,7 +21,7 @@ fn jobs() -> Vec<(String, Resolved)> {
 }
 
 #[test]
-fn nothing_is_said_while_a_plan_is_worked_out() {
+fn computing_a_plan_formats_no_text() {
     let mut counted = 0;
     for (name, job) in jobs() {
         let (plan, said) = silent(|| evaluate(&job));
@@ -57,7 +57,7 @@ fn told(job: &Resolved, plan: &Plan) -> Vec<String> {
 
 /// A plan is shown in its reader's language, whatever the language was when it was computed.
 #[test]
-fn a_plan_is_told_in_the_language_of_its_reader() {
+fn a_plan_is_shown_in_its_readers_language() {
     for (name, job) in jobs() {
         let plans = Language::ALL.map(|language| speaking(language, || evaluate(&job)));
         for reader in Language::ALL {

@@ -58,7 +58,7 @@ fn sentences(job: &Resolved, plan: &Plan) -> Vec<String> {
 }
 
 /// Reads an output as its recipient would, and looks for everything that must be on it.
-fn stands_on(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
+fn check_output(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
     let (stand, not) = (standing(job, plan), NOT_TO_BUILD.now());
     let what = output.code();
     let all = match (made, output) {
@@ -157,7 +157,7 @@ fn cells(bytes: &[u8]) -> String {
 }
 
 /// Makes every kind of output of a job and reads it; returns the kinds that could be made. A fill is made if requested.
-fn stands_on_all(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
+fn check_all_outputs(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
     let plan = evaluate(job);
     let offers = Offers::default();
     let lines: Vec<_> = plan.takeoff.lines.iter().take(3).collect();
@@ -233,7 +233,7 @@ fn stands_on_all(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
     for output in &outputs {
         match output.made(job, &plan) {
             Ok(it) => {
-                stands_on(output, it, job, &plan);
+                check_output(output, it, job, &plan);
                 made.insert(output.code());
             }
             // Nothing to make it of, or no room: no sentence is cut.
@@ -263,12 +263,12 @@ fn claim_of_a_fill(job: &Resolved) {
         let made = output.made(&next, &plan).unwrap();
         let Made::Text(text) = &made else { panic!("{}", output.code()) };
         has(&plain(text), &fills[0].claim.now(), output.code());
-        stands_on(&output, made, &next, &plan);
+        check_output(&output, made, &next, &plan);
     }
 }
 
 #[test]
-fn every_sample_says_where_it_stands_on_every_kind_of_output() {
+fn every_output_of_every_sample_states_stops_waivers_and_cautions() {
     for (name, mut job) in samples::all() {
         if job.faces.len() > 40 {
             continue;
@@ -277,12 +277,12 @@ fn every_sample_says_where_it_stands_on_every_kind_of_output() {
         job.site.place = Some(GeoPoint { latitude: 39.1, longitude: -84.5 });
         for language in [Language::ENGLISH, Language::SPANISH] {
             speaking(language, || {
-                let made = stands_on_all(&job, true);
+                let made = check_all_outputs(&job, true);
                 if name.contains("alder-court") {
                     let known: BTreeSet<&str> = Output::CODES.iter().copied().collect();
                     assert_eq!(made, known, "a kind of output that nothing looks at");
                 }
-                stands_on_all(&one_waived(&job), false);
+                check_all_outputs(&one_waived(&job), false);
             });
         }
     }
@@ -291,11 +291,11 @@ fn every_sample_says_where_it_stands_on_every_kind_of_output() {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 16, ..ProptestConfig::default() })]
     #[test]
-    fn every_job_says_where_it_stands_on_every_kind_of_output(job in jobs(), spanish in any::<bool>()) {
+    fn every_output_of_every_job_states_stops_waivers_and_cautions(job in jobs(), spanish in any::<bool>()) {
         let language = if spanish { Language::SPANISH } else { Language::ENGLISH };
         speaking(language, || {
-            stands_on_all(&job, false);
-            stands_on_all(&one_waived(&job), false);
+            check_all_outputs(&job, false);
+            check_all_outputs(&one_waived(&job), false);
         });
     }
 }

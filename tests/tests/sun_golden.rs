@@ -26,7 +26,7 @@ fn date(year: f64, month: f64, day: f64) -> Date {
 }
 
 #[test]
-fn the_sun_stands_where_pvlib_says() {
+fn the_sun_is_where_pvlib_puts_it() {
     let rows = rows(&golden(), "positions");
     assert_eq!(rows.len(), 200);
     for row in rows {

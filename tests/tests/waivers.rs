@@ -148,7 +148,7 @@ fn a_waiver_without_its_finding_says_what_it_was_for() {
 }
 
 #[test]
-fn a_waiver_whose_key_names_nothing_is_told() {
+fn a_waiver_whose_key_names_nothing_is_reported() {
     let job = waived(&job(3.0, 20.0));
     let job = apply(&job, &Edit::RemoveBlock(BlockId(3))).unwrap();
     let findings = check(&job, &Layout::of(&job));

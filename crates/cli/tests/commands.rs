@@ -47,7 +47,7 @@ fn check_is_fine_on_alder_court_and_stops_at_low_barn() {
 }
 
 #[test]
-fn a_finding_is_told_with_its_fix_and_cleared_by_it() {
+fn a_finding_is_reported_with_its_fix_and_cleared_by_it() {
     let plain = on("check", "quarry-lane.chalk.json", &[]);
     assert!(!text(&plain).contains("    fix: "), "nobody asked for fixes");
     let asked = on("check", "quarry-lane.chalk.json", &["--fixes", "--format", "json"]);
@@ -82,7 +82,7 @@ fn a_finding_is_told_with_its_fix_and_cleared_by_it() {
 }
 
 #[test]
-fn check_tells_what_was_not_checked_and_why() {
+fn check_reports_what_was_not_checked_and_why() {
     let plain = text(&on("check", "alder-court.chalk.json", &[]));
     let (checked, not_checked) = plain.split_once("What was not checked").expect("both parts");
     assert!(checked.contains("[setback]") && !not_checked.contains("[setback]"), "{plain}");
@@ -96,7 +96,7 @@ fn check_tells_what_was_not_checked_and_why() {
 }
 
 #[test]
-fn pathways_wind_and_the_checklist_are_told() {
+fn pathways_wind_and_the_checklist_are_reported() {
     let plain = text(&on("check", "alder-court.chalk.json", &[]));
     assert!(plain.contains("Pathways for the fire department\n  South: "), "{plain}");
     assert!(
@@ -130,7 +130,7 @@ fn rule_books_are_compared_field_by_field() {
 }
 
 #[test]
-fn takeoff_says_the_same_in_three_forms() {
+fn takeoff_agrees_in_three_formats() {
     let json: serde_json::Value =
         serde_json::from_str(&text(&on("takeoff", "alder-court.chalk.json", &["--format", "json"])))
             .expect("JSON");
@@ -162,7 +162,7 @@ fn plan_goes_to_a_file() {
 }
 
 #[test]
-fn input_that_cannot_be_used_is_told_with_the_place() {
+fn unusable_input_is_reported_with_its_position() {
     let folder = tempfile::tempdir().expect("a folder");
     let path = folder.path().join("bad.chalk.json");
     let path_text = path.to_str().expect("a path of words");
@@ -243,7 +243,7 @@ fn text_of_lines(output: &Output, kind: &str) -> Option<String> {
 }
 
 #[test]
-fn a_roof_is_filled_with_its_proof() {
+fn a_filled_roof_comes_with_its_proof() {
     let filled =
         on("fit", "alder-court.chalk.json", &["--mode", "one-grid", "--face", "South", "--format", "json"]);
     assert_eq!(filled.status.code(), Some(0), "{}", words_of_error(&filled));
@@ -423,7 +423,7 @@ fn two_orders_are_compared() {
 }
 
 #[test]
-fn suppliers_stand_beside_each_other_to_the_cent() {
+fn suppliers_are_compared_to_the_cent() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let file = |name: &str| top.join(name).to_str().expect("a path of words").to_owned();
     let told = text(&on(
@@ -489,7 +489,7 @@ fn with_edits(edits: &str) -> (tempfile::TempDir, String, String) {
 }
 
 #[test]
-fn edits_of_a_file_are_done_and_answered() {
+fn an_edit_script_is_applied_and_reported() {
     let (folder, job, file) = with_edits(
         r#"[{"add-penetration": {"name": "Bath fan", "kind": "vent", "face": "South", "at": ["10 ft", "6 ft"]}},
             {"change-building": {"wind_mph": 115}},
@@ -523,7 +523,7 @@ fn edits_of_a_file_are_done_and_answered() {
 }
 
 #[test]
-fn no_input_is_written_over_unless_that_is_asked_for() {
+fn inputs_are_not_overwritten_unless_requested() {
     let (_folder, job, file) = with_edits(r#"{"set-name": "Renamed"}"#);
     let before = std::fs::read(&job).expect("the job");
     let over_job = run(&["apply", &job, &file, "--save", &job]);
@@ -542,7 +542,7 @@ fn no_input_is_written_over_unless_that_is_asked_for() {
 }
 
 #[test]
-fn an_edit_that_cannot_be_done_saves_nothing_or_is_left_out() {
+fn a_failing_edit_saves_nothing_or_is_skipped() {
     let (folder, job, file) =
         with_edits(r#"[{"set-name": "One"}, {"remove-block": "Nowhere"}, {"set-units": "metric"}]"#);
     let to = folder.path().join("after.chalk.json").to_str().expect("words").to_owned();

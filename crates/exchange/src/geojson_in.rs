@@ -268,7 +268,7 @@ mod tests {
     }
 
     #[test]
-    fn parts_of_a_multi_polygon_and_equal_names_are_told_apart() {
+    fn parts_of_a_multi_polygon_and_equal_names_are_distinguished() {
         let east = RING.replace("-84.5,", "-84.489,").replace("-84.499,", "-84.488,");
         let text = feature(&format!("{{\"type\":\"MultiPolygon\",\"coordinates\":[[{RING}],[{east}]]}}"));
         let names: Vec<String> =
@@ -281,7 +281,7 @@ mod tests {
     }
 
     #[test]
-    fn over_the_date_line_the_short_way_is_meant() {
+    fn the_antimeridian_is_crossed_the_short_way() {
         let ring =
             "[[179.9999,-17.0],[-179.9999,-17.0],[-179.9999,-16.9999],[179.9999,-16.9999],[179.9999,-17.0]]";
         let outlines = outlines_from_geojson(&polygon(ring)).unwrap();
@@ -306,7 +306,7 @@ mod tests {
     }
 
     #[test]
-    fn what_cannot_be_used_is_told() {
+    fn unusable_outlines_are_reported() {
         assert!(told("{").contains("RFC 7946"));
         assert!(told("{\"type\":\"Point\",\"coordinates\":[1,2]}").contains("no Polygon"));
         let metres = polygon("[[500000,4300000],[500010,4300000],[500010,4300010],[500000,4300000]]");

@@ -154,7 +154,7 @@ mod tests {
     /// Against PROJ 9.5.1 (pyproj 3.7.2: EPSG:3857 to longitude and latitude, then Karney's geodesics on WGS 84): around
     /// 1 216 000, 6 764 000 a step of 100 east is 61.96940 m long and one of 100 north 61.81009 m.
     #[test]
-    fn stretched_lengths_come_back() {
+    fn distorted_lengths_are_corrected() {
         let origin = dvec2(1_216_000.0, 6_764_000.0);
         let step = Grid::WebMercator.metres(origin, dvec3(1_216_100.0, 6_764_100.0, 7.0));
         let place = Grid::WebMercator.place(origin).unwrap();

@@ -99,7 +99,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_picture_is_told() {
+    fn anything_but_a_picture_is_reported() {
         assert!(picture_from_bytes(b"GIF89a............").unwrap_err().to_string().contains("PNG"));
         assert!(picture_from_bytes(b"").is_err());
         let whole = png(40, 40);

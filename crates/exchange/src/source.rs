@@ -281,7 +281,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_file_of_buildings_is_told() {
+    fn files_without_buildings_are_reported() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("x.json");
         let told = |content: &[u8]| {

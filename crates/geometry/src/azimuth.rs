@@ -95,7 +95,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn turns_come_into_one_circle() {
+    fn turns_are_normalised() {
         assert_eq!(Azimuth::from_degrees(-90.0).degrees(), 270.0);
         assert_eq!(Azimuth::from_degrees(720.0).degrees(), 0.0);
         assert_eq!(Azimuth::from_degrees(f64::NAN).degrees(), 0.0);

@@ -320,7 +320,7 @@ mod tests {
     }
 
     #[test]
-    fn how_far_over() {
+    fn overhang_of_a_rectangle() {
         let face =
             Polygon::new(vec![dvec2(-1.0, -1.0), dvec2(0.75, -1.0), dvec2(0.75, 4.0), dvec2(-1.0, 4.0)]);
         let over = |rect: Rect, shape: &Polygon| rect.overhang(shape, 1e-4);
@@ -332,7 +332,7 @@ mod tests {
     }
 
     #[test]
-    fn depth_is_the_least_move_that_parts_them() {
+    fn depth_is_the_shortest_separating_move() {
         let deep = |points: &[(f64, f64)]| {
             Convex::around(points.iter().map(|&p| p.into())).unwrap().clearance(&unit())
         };

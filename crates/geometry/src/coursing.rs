@@ -363,7 +363,7 @@ mod tests {
     }
 
     #[test]
-    fn what_cannot_be_is_refused() {
+    fn impossible_input_is_refused() {
         let array = Span { bottom: 1.0, top: 2.0, head: 0.1 };
         for courses in [
             Coursing { exposure: 0.0, ..five_inch() },
@@ -382,7 +382,7 @@ mod tests {
 
     proptest! {
         #[test]
-        fn no_sampled_exposure_comes_out_that_was_not_proposed(
+        fn no_sampled_exposure_is_missing_from_the_proposals(
             top in 3.0..8.0f64, bottom in 0.3..1.5f64, height in 1.0..1.4f64, e in 0.12..0.16f64,
         ) {
             let courses = Coursing { eave: 0.0, top, first: 0.127, exposure: 0.127 };

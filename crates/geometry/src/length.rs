@@ -499,7 +499,7 @@ mod tests {
     }
 
     #[test]
-    fn refuses_with_the_piece_that_is_wrong() {
+    fn errors_name_the_wrong_part() {
         for text in [
             "", "  ", "abc", "12' x", "6\" 12'", "1/0 in", "12'' '", "+", "3 m 4 m", "1e999 m", "12-13-0",
             "--4",
@@ -543,7 +543,7 @@ mod tests {
         }
 
         #[test]
-        fn what_is_shown_is_within_half_a_sixteenth(value in -1e3..1e3f64) {
+        fn display_is_within_half_a_sixteenth(value in -1e3..1e3f64) {
             let length = Length::from_metres(value);
             let back = Length::parse(&length.show(Units::FeetInches), Units::FeetInches).unwrap();
             prop_assert!((back - length).abs().inches() <= 1.0 / 32.0 + 1e-9);

@@ -132,7 +132,7 @@ mod tests {
         }
 
         #[test]
-        fn three_heights_give_the_plane_back(rise in 0.1..24.0f64, azimuth in 0.0..360.0f64) {
+        fn three_heights_determine_the_plane(rise in 0.1..24.0f64, azimuth in 0.0..360.0f64) {
             let plane = plane(rise, azimuth);
             let at = |u: f64, v: f64| plane.to_space(dvec2(u, v));
             let back = Plane::through(at(0.0, 0.0), at(4.0, 1.0), at(-1.0, 5.0)).unwrap();

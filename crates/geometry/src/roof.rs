@@ -680,7 +680,7 @@ mod tests {
     }
 
     #[test]
-    fn faces_that_just_miss_are_told_with_the_gap() {
+    fn near_misses_are_reported_with_the_gap() {
         let mut inputs = gable();
         inputs[1].plane.datum.z += 0.08;
         let roof = Roof::assemble(&inputs, Tolerances::default());
@@ -739,7 +739,7 @@ mod tests {
     }
 
     #[test]
-    fn a_wrong_face_leaves_the_others_standing() {
+    fn an_invalid_face_leaves_the_others_intact() {
         let mut inputs = gable();
         inputs[0].outline.outer.swap(1, 2);
         let roof = Roof::assemble(&inputs, Tolerances::default());

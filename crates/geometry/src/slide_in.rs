@@ -105,7 +105,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_inside_stays() {
+    fn a_rectangle_inside_stays() {
         let square = outline(&[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)]);
         near(slide_in(&square, at(0.0, 3.0, 2.0, 2.0)), (0.0, 0.0));
         near(slide_in(&square, at(9.0, -1.0, 2.0, 2.0)), (-1.0, 1.0));
@@ -114,7 +114,7 @@ mod tests {
 
     /// On a hip face a rectangle that crosses the hip moves square to it: by hand for sides at 45°.
     #[test]
-    fn over_a_hip_it_goes_square_to_the_hip() {
+    fn across_a_hip_it_moves_square_to_the_hip() {
         let hip = outline(&[(0.0, 0.0), (20.0, 0.0), (10.0, 10.0)]);
         // The corner (2, 4) is √2 beyond the line y = x.
         near(slide_in(&hip, at(2.0, 2.0, 2.0, 2.0)), (1.0, -1.0));
@@ -128,7 +128,7 @@ mod tests {
     }
 
     #[test]
-    fn out_of_a_hole_it_goes_past_its_nearest_side() {
+    fn it_leaves_a_hole_by_the_nearest_side() {
         let mut court = outline(&[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)]);
         court.holes.push([(4.0, 4.0), (6.0, 4.0), (6.0, 6.0), (4.0, 6.0)].map(|(x, y)| dvec2(x, y)).to_vec());
         near(slide_in(&court, at(4.5, 2.5, 1.0, 2.0)), (0.0, -0.5));
@@ -137,7 +137,7 @@ mod tests {
 
     /// No feasible translation on a fine grid is shorter, on random stars and rectangles.
     #[test]
-    fn no_shorter_shift_will_do() {
+    fn no_shorter_shift_is_feasible() {
         let mut seed = 7_u64;
         let mut chance = || {
             seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);

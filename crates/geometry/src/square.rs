@@ -138,7 +138,7 @@ mod tests {
 
     /// By hand: the right side of a house of 10 m × 6 m leans 0.1 m, atan(0.1 / 6) = 0.955°.
     #[test]
-    fn a_leaning_side_is_told_and_squared() {
+    fn a_leaning_side_is_measured_and_squared() {
         let leaning = of(&[(0.0, 0.0), (10.0, 0.0), (10.1, 6.0), (0.0, 6.0)]);
         assert!((degrees(&leaning) - 0.9548).abs() < 1e-3, "{}", degrees(&leaning));
         let square = squared(&leaning).unwrap();
@@ -149,7 +149,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_square_stays() {
+    fn square_outlines_are_unchanged() {
         for turned in [0.0_f64, 0.3, 1.2] {
             let at = |p: (f64, f64)| DVec2::from_angle(turned).rotate(p.into());
             let house: Vec<DVec2> =
@@ -197,7 +197,7 @@ mod tests {
     /// An unsteady hand: for any house in any orientation, each corner comes within the size of the error of its intended
     /// position, and everything is square.
     #[test]
-    fn a_trembling_hand_is_steadied() {
+    fn an_unsteady_hand_is_squared() {
         let mut seed = 7_u64;
         let mut tremble = || {
             seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);

@@ -255,7 +255,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn turned_shapes_overlap_by_what_they_are_and_not_by_their_bounds() {
+    fn rotated_shapes_overlap_by_shape_not_by_bounds() {
         let square = |x: f64, turn: f64| {
             Placed { at: dvec2(x, x), turn, half: DVec2::splat(1.0), nth: 0, leader: None }.corners()
         };

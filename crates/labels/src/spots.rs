@@ -46,7 +46,7 @@ pub(crate) fn each(
     match (anchor, look.how) {
         (Anchor::Fixed(at), How::Home | How::Overhanging) => spot(*at, 0.0),
         (Anchor::Fixed(at), How::Leader(most)) => {
-            led(half, nth, *at, dvec2(0.0, 1.0), most, |_| *at, &mut taken)
+            with_leader(half, nth, *at, dvec2(0.0, 1.0), most, |_| *at, &mut taken)
         }
         (Anchor::Around { thing, gap, sides }, How::Home | How::Overhanging) => {
             around(*thing, *gap, sides, half, &mut spot)
@@ -54,14 +54,14 @@ pub(crate) fn each(
         (Anchor::Around { thing, gap, sides }, How::Leader(most)) => {
             let way = sides.first().map_or(DVec2::Y, |&(x, y)| dvec2(f64::from(x), f64::from(y)));
             let from = thing.grown(gap.max(0.0) / 2.0);
-            led(half, nth, from.centre(), way, most, |at| from.nearest(at), &mut taken)
+            with_leader(half, nth, from.centre(), way, most, |at| from.nearest(at), &mut taken)
         }
         (Anchor::Along { from, to, beside, gap, turned, home }, how) => {
             let Some((a, b)) = within(*from, *to, &clip.grown(-1.0)) else { return false };
             let way = (*to - *from).normalize_or_zero();
             if let How::Leader(most) = how {
                 let side = beside.iter().copied().find(|side| *side != 0.0).unwrap_or(1.0);
-                return led(
+                return with_leader(
                     half,
                     nth,
                     a.lerp(b, *home),
@@ -97,7 +97,7 @@ pub(crate) fn each(
         (Anchor::Within { rings, home }, How::Leader(most)) => {
             let Some(around) = Rect::around(rings.iter().flatten().copied()) else { return false };
             let reach = around.size().min_element() / 2.0;
-            led(half, nth, *home, DVec2::Y, most + reach, |_| *home, &mut taken)
+            with_leader(half, nth, *home, DVec2::Y, most + reach, |_| *home, &mut taken)
         }
     }
 }
@@ -120,7 +120,7 @@ fn around(
 }
 
 /// Candidates with a leader, nearest first, best direction first; `from` gives the start of the leader.
-fn led(
+fn with_leader(
     half: DVec2,
     nth: usize,
     at: DVec2,
@@ -196,7 +196,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn words_are_never_upside_down() {
+    fn labels_are_never_upside_down() {
         for degrees in (0..360).map(f64::from) {
             let turn = upright(DVec2::from_angle(degrees.to_radians()));
             assert!(turn.cos() > -1e-5, "{degrees}: {turn}");
@@ -206,7 +206,7 @@ mod tests {
     }
 
     #[test]
-    fn a_line_is_cut_where_the_drawing_ends() {
+    fn a_line_is_clipped_to_the_drawing() {
         let rect = Rect::at(dvec2(0.0, 0.0), dvec2(10.0, 10.0));
         // By hand: from (−5, 0) to (15, 10) is y = (x + 5) / 2, inside from x = 0 to 10: (0, 2.5) and (10, 7.5).
         let (a, b) = within(dvec2(-5.0, 0.0), dvec2(15.0, 10.0), &rect).unwrap();

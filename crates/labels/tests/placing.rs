@@ -82,7 +82,7 @@ fn clean(scene: &Scene, placed: &[Option<Placed>]) {
 }
 
 #[test]
-fn words_stand_at_home_where_nothing_is_in_the_way() {
+fn labels_are_at_home_if_nothing_is_in_the_way() {
     // By hand: 40 wide and 10 high below a pipe that ends 4 below its centre, 3 away: the centre is 4 + 3 + 5 = 12 below.
     let labels = vec![
         label(0, around(pipe(100.0, 100.0)), vec![look(40.0, 10.0, How::Home)]),
@@ -97,7 +97,7 @@ fn words_stand_at_home_where_nothing_is_in_the_way() {
 }
 
 #[test]
-fn words_slide_then_shorten_then_go_out_then_go_away() {
+fn labels_slide_then_shorten_then_get_leaders_then_drop() {
     let line = (dvec2(100.0, 250.0), dvec2(300.0, 250.0));
     let tries =
         vec![look(120.0, 10.0, How::Home), look(30.0, 10.0, How::Home), look(30.0, 10.0, How::Leader(60.0))];
@@ -154,7 +154,7 @@ fn one_label_moves_so_that_another_is_seen() {
 }
 
 #[test]
-fn words_are_on_their_own_line_and_on_no_other() {
+fn labels_overlap_their_own_line_only() {
     let (a, b) = (dvec2(100.0, 250.0), dvec2(700.0, 250.0));
     let line = |of| Obstacle { body: Body::Line(a, b, 1.0), weight: Weight::Line, of };
     let on = |names| Label { names, ..label(0, along(a, b, &[0.0]), vec![look(60.0, 10.0, How::Home)]) };
@@ -164,7 +164,7 @@ fn words_are_on_their_own_line_and_on_no_other() {
 }
 
 #[test]
-fn a_fault_in_the_drawing_is_no_panic() {
+fn invalid_drawings_do_not_panic() {
     let odd = [f64::NAN, f64::INFINITY, 0.0, -1.0, 1e300];
     for x in odd {
         for y in odd {
@@ -250,7 +250,7 @@ proptest! {
 
     /// A fully visible label moves with its drawing.
     #[test]
-    fn a_drawing_that_is_moved_takes_its_words_along(
+    fn labels_move_with_the_drawing(
         labels in proptest::collection::vec(any_label(), 1..20),
         by in (-3.0..3.0f64, -3.0..3.0f64),
     ) {

@@ -113,7 +113,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hair_of_an_exposure_is_bounded() {
+    fn a_tiny_exposure_is_bounded() {
         let hair = CourseLines { exposure: 1e-9, ..lines() };
         assert_eq!(hair.count(), 2_000);
         assert_eq!(CourseLines { exposure: 0.0, ..lines() }.count(), 0);

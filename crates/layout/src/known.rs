@@ -117,7 +117,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_typed_on_raising_is_known() {
+    fn values_entered_when_raising_are_known() {
         let job = house(16.0);
         for face in &job.faces {
             assert_eq!(overhang(&job, face.id), Some(drawn(Length::from_inches(16.0))), "{}", face.name);
@@ -138,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_person_typed_of_the_site_goes_before_what_follows() {
+    fn entered_site_values_take_precedence() {
         let mut job = house(0.0);
         let face = job.faces[0].id;
         assert_eq!(overhang(&job, face), None, "a side without an overhang says nothing");

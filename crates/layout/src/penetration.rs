@@ -84,7 +84,7 @@ impl PlacedPenetration {
                     (Some(a), Some(b)) => a.overlap(&b).min_element() > 0.0,
                     _ => false,
                 };
-                Some(*index) == home || near && shares_ground(&plan, &face.plan)
+                Some(*index) == home || near && overlaps(&plan, &face.plan)
             })
             .filter_map(|(index, face)| {
                 let outline = plan.map(|p| face.plane.to_frame(p)).oriented();
@@ -159,7 +159,7 @@ fn on_plan(deck: &Polygon, plane: &Plane, at: DVec2) -> Polygon {
 }
 
 /// Whether a small shape and a face overlap: a vertex of one inside the other, or crossing sides.
-fn shares_ground(shape: &Polygon, face: &Polygon) -> bool {
+fn overlaps(shape: &Polygon, face: &Polygon) -> bool {
     if shape.outer.iter().any(|&p| face.contains(p)) || face.outer.iter().any(|&p| shape.contains(p)) {
         return true;
     }

@@ -32,7 +32,7 @@ mod tests {
     use chalkcourse_geometry::{DVec2, Length};
 
     #[test]
-    fn short_of_at_and_beyond_what_the_kit_asks() {
+    fn short_of_at_and_beyond_the_kits_clearance() {
         let mut job = gable();
         job.blocks = vec![block(3, 1, (3.0, 1.0), 1, 1)];
         assert!(of(&job, "between-blocks").iter().all(|keep_out| keep_out.reach > 0.0));

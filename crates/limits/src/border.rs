@@ -24,7 +24,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hole_is_no_deck() {
+    fn a_hole_is_not_deck() {
         let mut job = gable();
         let hole = [(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)];
         job.faces[0].outline.holes.push(hole.map(Into::into).to_vec());

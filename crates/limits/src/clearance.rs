@@ -70,7 +70,7 @@ mod tests {
     }
 
     #[test]
-    fn more_is_asked_above_and_below_than_beside() {
+    fn more_is_required_above_and_below_than_beside() {
         let mut job = gable();
         job.penetrations = vec![through(PenetrationKind::Vent, 6.0, 2.5)];
         let limit = |inches: f64| Limit {

@@ -51,7 +51,7 @@ mod tests {
 
     /// The kit's side flashing is 4 in wide and the book requires 5 in beside a hip: 9 in, square to it on the slope.
     #[test]
-    fn short_of_at_and_beyond_what_is_asked() {
+    fn short_of_at_and_beyond_the_limit() {
         let mut job = hip();
         let source =
             chalkcourse_job::Source::new("common practice", chalkcourse_job::Standing::CommonPractice);

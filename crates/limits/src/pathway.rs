@@ -28,7 +28,7 @@ mod tests {
     use chalkcourse_layout::Layout;
 
     #[test]
-    fn what_is_kept_stays_free_unless_the_site_is_exempt() {
+    fn reserved_pathways_stay_free_unless_the_site_is_exempt() {
         let mut job = gable();
         let layout = Layout::of(&job);
         let kept = vec![Convex::rect(&Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0)))];

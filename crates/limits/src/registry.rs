@@ -39,7 +39,7 @@ mod tests {
     use std::collections::BTreeSet;
 
     #[test]
-    fn no_code_is_taken_twice() {
+    fn codes_are_unique() {
         let codes: BTreeSet<_> = LIMITS.iter().map(|limit| limit.code).collect();
         assert_eq!(codes.len(), LIMITS.len());
     }

@@ -46,7 +46,7 @@ mod tests {
     /// The demo kit's head flashing is exposed 8 in, a course is 5 in. The face is 6 × 1.118 = 6.7082 m, 264.102 in up: the last
     /// line is 260, the remainder 4.102 in, and one course starts at 255. By hand: 17.102 in are needed, with two courses 22.102.
     #[test]
-    fn short_of_at_and_beyond_so_many_courses() {
+    fn short_of_at_and_beyond_the_required_courses() {
         let mut job = gable();
         let on_line = 255.0 * INCH - 8.0 * INCH - 1.134;
         just(&job, "ridge-course", (3.0, on_line), DVec2::Y);

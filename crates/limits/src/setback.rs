@@ -39,7 +39,7 @@ mod tests {
     }
 
     #[test]
-    fn a_side_is_one_thing_and_so_is_a_hole() {
+    fn a_side_is_one_keep_out_and_so_is_a_hole() {
         let mut job = gable();
         let hole = [(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)];
         job.faces[0].outline.holes.push(hole.map(Into::into).to_vec());

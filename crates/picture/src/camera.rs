@@ -151,7 +151,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hand_that_drags_keeps_the_point_under_it() {
+    fn dragging_keeps_the_point_under_the_pointer() {
         let camera = Camera::default();
         let (x, y, _) = camera.moved(0.25, 0.125).project(camera.target, [400, 400]).unwrap();
         assert!((x - 300.0).abs() < 0.5 && (y - 250.0).abs() < 0.5, "{x} {y}");
@@ -159,7 +159,7 @@ mod tests {
 
     proptest! {
         #[test]
-        fn what_is_fitted_is_seen_and_fills_the_picture(
+        fn fitted_points_are_visible_and_fill_the_picture(
             points in prop::collection::vec((-50.0..50.0f64, -50.0..50.0f64, 0.0..20.0f64), 2..20),
             from in 0.0..360.0f64, above in 0.0..89.0f64, width in 200usize..900,
         ) {

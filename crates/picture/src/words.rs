@@ -295,7 +295,7 @@ mod tests {
     }
 
     #[test]
-    fn words_are_set_whole_or_the_picture_is_refused() {
+    fn captions_fit_in_full_or_the_picture_is_refused() {
         let long = "Planning aid only. ".repeat(30);
         let set =
             white([640, 400]).captioned(&caption(&["NOT TO BUILD: a finding", "Falls can kill."])).unwrap();

@@ -54,7 +54,7 @@ mod tests {
     }
 
     #[test]
-    fn every_rule_has_a_sketch_of_its_own_that_lies_on_its_ground() {
+    fn every_rule_has_its_own_sketch_within_the_canvas() {
         for (at, rule) in RULES.iter().enumerate() {
             assert!(rule.sketch.len() >= 2, "{}", rule.code);
             for [x, y] in rule.sketch.iter().flat_map(points) {

@@ -190,7 +190,7 @@ mod tests {
     }
 
     #[test]
-    fn words_go_below_then_out_then_beside_the_drawing_with_a_number() {
+    fn labels_go_below_then_out_then_beside_the_drawing_with_a_number() {
         let labels = || Labels::new(rect(0.0, 0.0, 100.0, 100.0), (100.0, 100.0));
         let thing = rect(40.0, 40.0, 20.0, 20.0);
         let mut free = labels();

@@ -100,7 +100,7 @@ mod tests {
     }
 
     #[test]
-    fn what_has_no_form_is_shown_as_missing() {
+    fn missing_glyphs_are_shown() {
         let [plain, bold] = Letters::both().unwrap();
         assert_eq!(plain.shown("a\u{7}b"), "a b");
         assert_eq!(plain.shown("屋根 ok"), "\u{fffd}\u{fffd} ok");

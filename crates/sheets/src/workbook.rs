@@ -134,7 +134,7 @@ fn float(amount: Decimal) -> f64 {
 }
 
 /// A formula with its cached result.
-fn reckoned(formula: impl AsRef<str>, amount: Decimal) -> Formula {
+fn with_result(formula: impl AsRef<str>, amount: Decimal) -> Formula {
     Formula::new(formula).set_result(amount.to_string())
 }
 
@@ -266,7 +266,7 @@ fn totals(
         sheet.write_string_with_format(row, PRICE, what, &formats.text)?;
         match amount {
             Some(amount) => {
-                sheet.write_formula_with_format(row, COST, reckoned(formula, amount), &formats.money)?
+                sheet.write_formula_with_format(row, COST, with_result(formula, amount), &formats.money)?
             }
             None => sheet.write_string_with_format(row, COST, NOT_KNOWN.now(), &formats.missing)?,
         };
@@ -274,7 +274,7 @@ fn totals(
     let last = first + 7;
     let total = format!("{}+{}+{}", at(4), at(5), at(6));
     sheet.write_string_with_format(last, PRICE, words::common::total(&takeoff.currency), &formats.sum)?;
-    sheet.write_formula_with_format(last, COST, reckoned(total, sums.total), &formats.sum_money)?;
+    sheet.write_formula_with_format(last, COST, with_result(total, sums.total), &formats.sum_money)?;
     if !takeoff.unpriced.is_empty() {
         let words = words::sheets::no_price_and_not_in(&takeoff.unpriced.join(", "));
         sheet.write_string_with_format(last + 1, 0, words, &formats.missing)?;
@@ -311,12 +311,12 @@ fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows
             row += 1;
             let formula = format!("SUMIF({},A{},{})", rows.of(column), row + 1, rows.of('N'));
             sheet.write_string_with_format(row, 0, *name, &formats.text)?;
-            sheet.write_formula_with_format(row, 1, reckoned(formula, *cost), &formats.money)?;
+            sheet.write_formula_with_format(row, 1, with_result(formula, *cost), &formats.money)?;
         }
         row += 1;
         let sum = if sums.is_empty() { "0".to_owned() } else { format!("SUM(B{}:B{row})", first + 1) };
         sheet.write_string_with_format(row, 0, words::sheets::GOODS_AND_LABOUR.now(), &formats.sum)?;
-        let lines = reckoned(sum, takeoff.priced_total);
+        let lines = with_result(sum, takeoff.priced_total);
         sheet.write_formula_with_format(row, 1, lines, &formats.sum_money)?;
         row += 3;
     }

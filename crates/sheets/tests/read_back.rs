@@ -44,7 +44,7 @@ fn decimal(cell: &Data) -> Decimal {
 }
 
 #[test]
-fn the_workbook_says_what_the_order_says_to_the_cent() {
+fn the_workbook_agrees_with_the_order_to_the_cent() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
         let bytes = Output::OrderWorkbook.bytes(&job, &plan).unwrap();
@@ -204,7 +204,7 @@ fn the_svg_is_well_formed_and_has_every_module() {
 
 /// The build sheet carries every face with modules, and has at least one page for an empty job.
 #[test]
-fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
+fn the_build_sheet_is_a_pdf_for_every_sample_and_for_an_empty_job() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
         let bytes = Output::BuildSheet.bytes(&job, &plan).unwrap();
@@ -224,7 +224,7 @@ fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
 }
 
 /// Checks that nothing crosses the labels at the build sheet's size, `room` in points.
-fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64), name: &str) -> usize {
+fn check_labels_are_clear(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64), name: &str) -> usize {
     let size = drawing.bounds.size();
     let point = (size.x / room.0).max(size.y / room.1);
     // Half the text box: DejaVu Sans Condensed averages half an em in width, and tall letters are four fifths of an em.
@@ -289,14 +289,14 @@ fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64)
 }
 
 #[test]
-fn labels_lie_on_nothing_that_must_be_seen() {
+fn labels_cover_nothing_that_must_be_seen() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
         let drawing = plan_drawing(&job, &plan).unwrap();
-        assert!(nothing_lies_on_words(&drawing, (526.0, 380.0), name) > 1, "{name}");
+        assert!(check_labels_are_clear(&drawing, (526.0, 380.0), name) > 1, "{name}");
         for index in (0..plan.layout.faces.len()).take(40) {
             let Some(drawing) = face_drawing(&job, &plan, index) else { continue };
-            nothing_lies_on_words(&drawing, (526.0, 300.0), name);
+            check_labels_are_clear(&drawing, (526.0, 300.0), name);
         }
     }
 }

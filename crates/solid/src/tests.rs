@@ -111,7 +111,7 @@ fn walls_stand_in_by_the_overhang_and_reach_the_ground() {
 }
 
 #[test]
-fn the_ground_follows_the_eave_height_or_stands_to_reason() {
+fn the_ground_follows_the_eave_height_or_a_default() {
     let mut job = gable(0.3);
     job.site.building.eave_height = Some(Length::from_metres(6.0));
     let ground = |job: &Resolved| house::ground_height(job, &Layout::of(job));
@@ -125,7 +125,7 @@ fn the_ground_follows_the_eave_height_or_stands_to_reason() {
 }
 
 #[test]
-fn modules_are_true_to_size_and_lie_by_their_thickness_over_the_deck() {
+fn modules_are_true_to_size_and_their_thickness_above_the_deck() {
     let job = with_block(gable(0.3), 3, 4);
     let solid = of(&job);
     assert_eq!(solid.triangles_of(Kind::Module).count(), 24);
@@ -152,7 +152,7 @@ fn without_the_array_the_house_is_as_before() {
 }
 
 #[test]
-fn every_triangle_looks_the_way_of_its_surface() {
+fn every_triangle_faces_along_its_normal() {
     let mut job = with_block(gable(0.4), 2, 3);
     for (number, kind) in PenetrationKind::ALL.into_iter().enumerate() {
         job.penetrations.push(Penetration {
@@ -178,7 +178,7 @@ fn every_triangle_looks_the_way_of_its_surface() {
 }
 
 #[test]
-fn a_chimney_stands_as_high_as_the_residential_code_wants() {
+fn a_chimney_is_as_high_as_the_residential_code_requires() {
     // International Residential Code R1003.9: 2 ft above anything within 10 ft, at least 3 ft above the roof
     let mut job = gable(0.3);
     let chimney = |y: f64| Penetration {
@@ -223,7 +223,7 @@ fn a_terrace_with_a_step_has_a_wall_between_and_none_within() {
 }
 
 #[test]
-fn a_roof_that_is_half_drawn_gives_what_there_is() {
+fn a_half_drawn_roof_gives_a_partial_house() {
     assert_eq!(of(&empty()), Solid::default());
     let mut job = gable(0.3);
     job.faces[0].outline.outer.swap(1, 2);

@@ -94,7 +94,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn days_of_a_year_come_back() {
+    fn days_of_a_year_round_trip() {
         for year in [1900, 2000, 2024, 2026] {
             for nth in 1..=days_of_year(year) {
                 let date = Date::of_year(year, nth);
@@ -108,7 +108,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_day_is_refused() {
+    fn invalid_dates_are_refused() {
         assert_eq!(Date::parse("2026-06-21"), Date::new(2026, 6, 21));
         for wrong in ["", "2026", "2026-13-01", "2026-02-29", "2026-06-31", "-1-2-3", "a-b-c", "2026-06-21-9"]
         {

@@ -37,7 +37,7 @@ fn standard_air_thins_with_height() {
 }
 
 #[test]
-fn beyond_the_polar_circle_days_are_told_apart() {
+fn polar_day_and_polar_night_are_distinguished() {
     let tromso_like = at(69.65, 18.96);
     let day = |month, day| sun_day(tromso_like, Date::new(2026, month, day).unwrap(), 1.0).unwrap();
     assert!(matches!(day(6, 21), SunDay::Up { .. }), "{:?}", day(6, 21));
@@ -47,7 +47,7 @@ fn beyond_the_polar_circle_days_are_told_apart() {
 }
 
 #[test]
-fn what_is_not_on_the_globe_is_refused_with_words() {
+fn places_off_the_globe_are_refused_with_a_message() {
     let date = Date::new(2026, 6, 21).unwrap();
     let moment = Moment { date, hour: 12.0, utc_offset: 0.0 };
     for spot in [at(91.0, 0.0), at(0.0, 181.0), at(f64::NAN, 0.0)] {

@@ -252,7 +252,7 @@ mod tests {
 
     /// 97 in from sticks of 96: a last piece of 1 in is too short, so 85 and 12.
     #[test]
-    fn no_last_piece_is_a_crumb() {
+    fn last_pieces_have_a_minimum_length() {
         let list = solve(&sticks(96.0, 0.0, 0.0, 12.0), &[97.0]);
         let mut pieces: Vec<f64> =
             list.sticks.iter().flat_map(|s| &s.pieces).map(|p| (p.length / 0.0254).round()).collect();

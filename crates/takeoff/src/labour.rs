@@ -70,7 +70,7 @@ mod tests {
 
     /// Half an hour here and half an hour there are one hour: common practice, no source.
     #[test]
-    fn hours_are_rounded_once_a_crew() {
+    fn hours_are_rounded_once_per_crew() {
         let takeoff = takeoff(&job(vec![block(3, 4)]));
         for crew in ["Roof crew", "Ground crew", "Electrician"] {
             let (need, whole) = hours(&takeoff, crew);
@@ -85,7 +85,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_person_put_in_stays_and_the_rest_is_rounded_without_it() {
+    fn entered_hours_stay_and_the_rest_is_rounded() {
         let plain = job(vec![block(3, 4)]);
         let own = chalkcourse_job::Override { packages: 30, why: "steep".into() };
         let edit = Edit::order(&plain, |order| drop(order.overrides.insert("FH-401".into(), own)));

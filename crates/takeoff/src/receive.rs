@@ -151,7 +151,7 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
             })
             .collect();
         let can_not = |on: &Stage| ready.iter().any(|before| before.stage == *on && !before.can_start);
-        for on in stands_on(stage, rows).into_iter().filter(can_not) {
+        for on in depends_on(stage, rows).into_iter().filter(can_not) {
             waits_for.push(words::takeoff::cant_start(&on.name()));
         }
         ready.push(StageReady { stage, can_start: waits_for.is_empty(), waits_for });
@@ -161,7 +161,7 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
 
 /// The stages that a stage depends on, among those that need something; one that needs nothing is replaced by its own
 /// dependencies.
-fn stands_on(stage: Stage, rows: &[PalletRow]) -> BTreeSet<Stage> {
+fn depends_on(stage: Stage, rows: &[PalletRow]) -> BTreeSet<Stage> {
     let needs = |stage: Stage| rows.iter().any(|row| row.needed.iter().any(|at| at.stage == stage));
     let mut on = BTreeSet::new();
     let mut open = stage.stands_on().to_vec();

@@ -208,7 +208,7 @@ proptest! {
 
     /// A module that fills a notch may save a corner or a piece of flashing; what is counted per module only grows.
     #[test]
-    fn one_more_module_never_orders_less_of_what_modules_carry(block in any_block()) {
+    fn one_more_module_never_orders_less_of_what_is_counted_per_module(block in any_block()) {
         let Some(&cell) = block.off.iter().next() else { return Ok(()) };
         let before = takeoff(&job(vec![block.clone()]));
         let after = takeoff(&job(vec![block.with_switched(cell)]));
@@ -219,7 +219,7 @@ proptest! {
     }
 
     #[test]
-    fn need_does_not_hang_on_where_the_block_stands(block in any_block(), u in -5.0f64..20.0, v in -1.0f64..3.0) {
+    fn need_does_not_depend_on_the_blocks_position(block in any_block(), u in -5.0f64..20.0, v in -1.0f64..3.0) {
         let here = takeoff(&array_alone(block.clone()));
         let there = takeoff(&array_alone(Block { at: block.at + dvec2(u, v), ..block.clone() }));
         prop_assert_eq!(here.lines.len(), there.lines.len());
@@ -238,7 +238,7 @@ proptest! {
 
     /// During a drag, the memo gives the same order and solves no cutting problem again.
     #[test]
-    fn an_order_with_a_memory_is_the_same(block in any_block(), steps in 1usize..5) {
+    fn an_order_with_a_memo_is_the_same(block in any_block(), steps in 1usize..5) {
         let mut memo = Memo::default();
         let mut moved = job(vec![block]);
         let layout = Layout::of(&moved);

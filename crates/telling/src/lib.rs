@@ -138,7 +138,7 @@ mod tests {
     use chalkcourse_rules::RULES;
 
     #[test]
-    fn every_rule_has_its_words_and_no_words_are_left_over() {
+    fn every_rule_has_its_texts_and_no_text_is_unused() {
         for rule in RULES.iter() {
             let words = words(rule.code).unwrap_or_else(|| panic!("{}", rule.code));
             assert!(!words.title.now().is_empty() && !words.reason.now().is_empty());

@@ -75,7 +75,7 @@ impl Overlay {
         let mut cut: Vec<(usize, usize)> = stretches.into_iter().collect();
         // Snapping a crossing to a node bends a segment slightly, so that it may touch another.
         for _ in 0..4 {
-            let (next, cuts) = cut_once(&mut nodes, &cut);
+            let (next, cuts) = split_once(&mut nodes, &cut);
             cut = next;
             if cuts == 0 {
                 break;
@@ -183,7 +183,7 @@ impl Overlay {
 }
 
 /// Splits all segments where they cross or touch; returns how many splits there were.
-fn cut_once(nodes: &mut Nodes, stretches: &[(usize, usize)]) -> (Vec<(usize, usize)>, usize) {
+fn split_once(nodes: &mut Nodes, stretches: &[(usize, usize)]) -> (Vec<(usize, usize)>, usize) {
     let near = nodes.near;
     let ends = |nodes: &Nodes, i: usize| (nodes.list[stretches[i].0], nodes.list[stretches[i].1]);
     let mut order: Vec<usize> = (0..stretches.len()).collect();

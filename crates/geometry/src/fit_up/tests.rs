@@ -110,7 +110,7 @@ fn a_row_closes_or_says_what_is_missing() {
 }
 
 #[test]
-fn what_makes_no_deck_is_named() {
+fn impossible_decks_are_reported() {
     let good = measured([dvec2(0.0, 0.0), dvec2(10.0, 0.0), dvec2(10.0, 4.0), dvec2(0.0, 4.0)]);
     let error = |m: Measured| m.solve().unwrap_err().to_string();
     assert!(error(Measured { head: f64::NAN, ..good }).contains("the head of NaN"));
@@ -130,7 +130,7 @@ prop_compose! {
 
 proptest! {
     #[test]
-    fn measures_give_the_corners_back(corners in deck()) {
+    fn measurements_reproduce_the_corners(corners in deck()) {
         let solved = measured(corners).solve().unwrap();
         prop_assert!(solved.closing.abs() < 1e-9 && solved.adjusted < 1e-9);
         for (p, q) in corners.iter().zip(solved.corners) {
@@ -139,7 +139,7 @@ proptest! {
     }
 
     #[test]
-    fn a_misread_measure_shows_and_is_shared(corners in deck(), which in 0..6usize, by in -0.03..0.03f64) {
+    fn a_misreading_shows_and_is_spread(corners in deck(), which in 0..6usize, by in -0.03..0.03f64) {
         let mut m = measured(corners);
         let all = [&mut m.eave, &mut m.head, &mut m.left, &mut m.right, &mut m.rising, &mut m.falling];
         for (i, length) in all.into_iter().enumerate() {

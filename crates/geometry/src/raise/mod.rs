@@ -231,12 +231,12 @@ pub fn raise(footprint: &Footprint) -> Result<Raised, RaiseError> {
         done => return done,
     };
     // Nearly simultaneous events can make a knot that disappears when the corners are perturbed.
-    (0..HAIRS)
+    (0..PERTURBATIONS)
         .find_map(|nth| {
             let mut aside = footprint.clone();
             let rings = std::iter::once(&mut aside.outline.outer).chain(&mut aside.outline.holes);
             for (at, corner) in rings.flatten().enumerate() {
-                *corner = hair(*corner, nth, at);
+                *corner = perturbed(*corner, nth, at);
             }
             sweep(&aside).ok()
         })
@@ -244,19 +244,19 @@ pub fn raise(footprint: &Footprint) -> Result<Raised, RaiseError> {
 }
 
 /// Perturbation of a corner if no roof is found otherwise, in metres: below drawing accuracy.
-const HAIR: f64 = 5e-7;
+const PERTURBATION: f64 = 5e-7;
 /// Number of perturbations tried.
-const HAIRS: usize = 8;
+const PERTURBATIONS: usize = 8;
 
 /// A perturbed corner: first rounded, which makes the almost regular regular; then spread evenly around its position, each corner
 /// in another direction.
-fn hair(corner: DVec2, nth: usize, at: usize) -> DVec2 {
+fn perturbed(corner: DVec2, nth: usize, at: usize) -> DVec2 {
     if nth == 0 {
-        return (corner / (2.0 * HAIR)).round() * (2.0 * HAIR);
+        return (corner / (2.0 * PERTURBATION)).round() * (2.0 * PERTURBATION);
     }
     // Golden-ratio steps are never near one another.
-    let turn = (at * HAIRS + nth) as f64 * 0.618_033_988_749_895;
-    corner + DVec2::from_angle(turn.fract() * std::f64::consts::TAU) * HAIR
+    let turn = (at * PERTURBATIONS + nth) as f64 * 0.618_033_988_749_895;
+    corner + DVec2::from_angle(turn.fract() * std::f64::consts::TAU) * PERTURBATION
 }
 
 /// Raises the roof of a footprint without perturbation.

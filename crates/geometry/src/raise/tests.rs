@@ -291,7 +291,7 @@ fn corners_in_line() {
 }
 
 #[test]
-fn what_can_not_be_raised_says_why() {
+fn impossible_footprints_report_why() {
     let check = |plan: &Footprint, expect: fn(&RaiseError) -> bool, words: &str| {
         let error = raise(plan).unwrap_err();
         assert!(expect(&error), "{error:?}");
@@ -550,7 +550,7 @@ proptest! {
     }
 
     #[test]
-    fn whatever_comes_ends(points in prop::collection::vec((-9i32..9, -9i32..9), 0..9), overhang in -1.0..9.0f64) {
+    fn every_input_terminates(points in prop::collection::vec((-9i32..9, -9i32..9), 0..9), overhang in -1.0..9.0f64) {
         let outline = Polygon::new(points.iter().map(|&(x, y)| dvec2(f64::from(x), f64::from(y))).collect());
         let _ = raise(&Footprint::even(outline, Side { overhang, ..sloped(5.0) }));
     }

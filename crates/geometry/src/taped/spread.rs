@@ -62,7 +62,7 @@ pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
 }
 
 /// Residuals (length in the shape minus reading) and their derivatives by each parameter.
-fn misses(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
+fn residuals(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
     let corners = shape(form, freedoms);
     let at = |corner: usize| corners.get(corner).copied().unwrap_or_default();
     let mut by = Vec::with_capacity(readings.len());
@@ -100,7 +100,7 @@ fn sum_of_squares(values: &[f64]) -> f64 {
 /// The best shape, from a nearby start.
 pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -> Best {
     let mut freedoms = start;
-    let (mut by, mut rows) = misses(form, &freedoms, readings);
+    let (mut by, mut rows) = residuals(form, &freedoms, readings);
     let mut damping = 1e-6;
     for _ in 0..200 {
         let pull: Vec<f64> = (0..freedoms.len())
@@ -117,7 +117,7 @@ pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -
             continue;
         };
         let next: Vec<f64> = freedoms.iter().zip(&step).map(|(f, s)| f + s).collect();
-        let (next_by, next_rows) = misses(form, &next, readings);
+        let (next_by, next_rows) = residuals(form, &next, readings);
         if sum_of_squares(&next_by) <= sum_of_squares(&by) {
             let still = step.iter().all(|s| s.abs() < 1e-13);
             (freedoms, by, rows) = (next, next_by, next_rows);

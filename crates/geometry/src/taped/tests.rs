@@ -100,7 +100,7 @@ fn a_rectangle_checked_by_its_diagonal() {
 
 /// Two readings of one length are each corrected to their mean: the simplest least squares.
 #[test]
-fn what_misses_is_spread_evenly_or_refused() {
+fn misclosure_is_spread_evenly_or_refused() {
     let inch = 1.0 / 12.0;
     let readings =
         |more: f64| [side(0, 1, 30.0), side(1, 2, 16.0), side(2, 3, 30.0 + more * inch), side(3, 0, 16.0)];
@@ -120,7 +120,7 @@ fn what_misses_is_spread_evenly_or_refused() {
 
 /// With two diagonals a misread one is found.
 #[test]
-fn the_reading_that_is_wrong_is_named() {
+fn the_wrong_reading_is_named() {
     let inch = 1.0 / 12.0;
     let right = 25.0; // 20, 15, 25
     let readings = [
@@ -144,7 +144,7 @@ fn the_reading_that_is_wrong_is_named() {
 }
 
 #[test]
-fn what_makes_no_face_says_why() {
+fn impossible_readings_report_why() {
     let told = |form, readings: &[Reading], words: &str| {
         let error = laid(form, readings).unwrap_err().to_string();
         assert!(error.contains(words), "{error}");
@@ -217,7 +217,7 @@ fn exact(ring: &[DVec2], of: Of) -> f64 {
 proptest! {
     /// Exact readings reproduce the face, with no correction.
     #[test]
-    fn exact_readings_give_the_face_back(radii in prop::collection::vec(3.0..9.0f64, 3..12)) {
+    fn exact_readings_reproduce_the_face(radii in prop::collection::vec(3.0..9.0f64, 3..12)) {
         let ring = around(&radii);
         let readings: Vec<Reading> = taped_net(&ring)
             .into_iter()
@@ -268,7 +268,7 @@ proptest! {
 
     /// No input panics, hangs or gives an invalid outline.
     #[test]
-    fn any_readings_give_a_face_or_words(
+    fn any_readings_give_a_face_or_an_error(
         form in 0..5usize,
         readings in prop::collection::vec((0..6usize, 0..7usize, -1.0..60.0f64), 0..16),
     ) {

@@ -82,7 +82,7 @@ mod tests {
     }
 
     #[test]
-    fn why_nothing_is_asked() {
+    fn why_there_is_no_limit() {
         let mut job = gable();
         assert_eq!(off(&job, "fire-escape"), Some(Off::NoEscapeWindow));
         book(&mut job).fire_access.as_mut().unwrap().below_escape = None;

@@ -63,7 +63,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_exempt_is_asked_nothing() {
+    fn exempt_sites_have_no_limit() {
         let with = |building: Building| {
             let mut job = gable();
             job.site.building = building;

@@ -38,7 +38,7 @@ fn seen(corners: [(f64, f64); 3], near: [f64; 3], id: u32) -> Flat {
 }
 
 #[test]
-fn a_right_triangle_covers_the_pixels_whose_middles_lie_in_it() {
+fn a_right_triangle_covers_the_pixels_whose_centres_are_inside() {
     // legs of 8 pixels from (2, 2): in row r from the top 8 − r centres are above the slanted side, less the one on it
     let ids = drawn(&[seen([(2.0, 2.0), (10.0, 2.0), (2.0, 10.0)], [1.0; 3], 7)]);
     for y in 0..HEIGHT {
@@ -53,14 +53,14 @@ fn a_right_triangle_covers_the_pixels_whose_middles_lie_in_it() {
 }
 
 #[test]
-fn what_looks_away_is_not_drawn() {
+fn back_faces_are_not_drawn() {
     let mut flat = seen([(2.0, 2.0), (10.0, 2.0), (2.0, 10.0)], [1.0; 3], 7);
     flat.corners.swap(0, 1);
     assert!(drawn(&[flat]).iter().all(|&id| id == NOTHING));
 }
 
 #[test]
-fn the_nearer_is_seen_whatever_comes_first() {
+fn the_nearer_wins_in_any_order() {
     let far = seen([(0.0, 0.0), (20.0, 0.0), (0.0, 16.0)], [0.1; 3], 1);
     let near = seen([(0.0, 0.0), (8.0, 0.0), (0.0, 8.0)], [0.2; 3], 2);
     for flats in [[far, near], [near, far]] {
@@ -77,7 +77,7 @@ fn the_nearer_is_seen_whatever_comes_first() {
 }
 
 #[test]
-fn nothing_degenerate_is_drawn_or_breaks() {
+fn degenerate_triangles_are_skipped() {
     let point = seen([(5.0, 5.0); 3], [1.0; 3], 1);
     let line = seen([(0.0, 0.0), (5.0, 5.0), (10.0, 10.0)], [1.0; 3], 1);
     let lost = seen([(f64::NAN, 0.0), (5.0, f64::INFINITY), (10.0, 10.0)], [1.0; 3], 1);
@@ -124,7 +124,7 @@ proptest! {
 
     /// Against a brute-force test of whether each pixel's centre is in the triangle; centres on a side are left out.
     #[test]
-    fn it_covers_what_a_slow_test_says(
+    fn coverage_agrees_with_brute_force(
         p in prop::collection::vec((-8i32..320, -8i32..300), 3),
     ) {
         // on the grid of 1/16 pixel both see the same vertices

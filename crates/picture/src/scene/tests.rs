@@ -66,7 +66,7 @@ fn bright(colour: Rgb) -> u32 {
 }
 
 #[test]
-fn what_is_in_front_is_seen() {
+fn nearer_things_hide_farther_ones() {
     let scene = hut();
     let shot = shot(&scene, Azimuth::SOUTH, 30.0, Light::Even);
     let picture = scene.draw(&shot);
@@ -129,7 +129,7 @@ fn sides_that_face_the_sun_are_brighter_and_night_is_darker_than_day() {
 }
 
 #[test]
-fn what_is_held_is_tinted() {
+fn held_things_are_highlighted() {
     let scene = hut();
     let mut shot = shot(&scene, Azimuth::SOUTH, 40.0, Light::Even);
     let plain = scene.draw(&shot);
@@ -156,7 +156,7 @@ fn a_picture_is_the_same_every_time_and_reads_back_from_png() {
 }
 
 #[test]
-fn nothing_and_no_room_give_a_picture_all_the_same() {
+fn empty_scenes_and_sizes_still_give_a_picture() {
     let empty = Scene::of(&Solid::default());
     let mut shot = shot(&empty, Azimuth::SOUTH, 30.0, Light::Sun(dvec3(0.0, -0.5, 0.7)));
     let picture = empty.draw(&shot);
@@ -176,7 +176,7 @@ proptest! {
     #![proptest_config(ProptestConfig::with_cases(64))]
     /// From anywhere, even inside the house, under any sun.
     #[test]
-    fn no_place_of_the_eye_breaks_it(
+    fn no_camera_position_panics(
         x in -20.0..20.0f64, y in -20.0..20.0f64, z in -5.0..20.0f64, from in 0.0..360.0f64, above in -90.0..90.0f64,
         distance in prop_oneof![0.0..40.0f64, Just(1e9), Just(f64::NAN)],
         sun in (-1.0..1.0f64, -1.0..1.0f64, -1.0..1.0f64), quick in any::<bool>(),

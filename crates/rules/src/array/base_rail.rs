@@ -136,7 +136,7 @@ mod tests {
     }
 
     #[test]
-    fn a_kit_that_does_not_say_is_not_checked() {
+    fn a_kit_without_a_limit_is_not_checked() {
         let mut job = at(0.0);
         kit(&mut job).base_rail = None;
         assert!(of(&job, "base-rail").is_empty());

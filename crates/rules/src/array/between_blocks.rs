@@ -68,7 +68,7 @@ mod tests {
     }
 
     #[test]
-    fn blocks_on_each_other_are_told_once() {
+    fn overlapping_blocks_are_reported_once() {
         let codes: Vec<_> = all(&apart(-2.0)).iter().map(|f| f.rule).collect();
         assert_eq!(codes, ["overlap"]);
     }

@@ -122,7 +122,7 @@ mod tests {
     }
 
     #[test]
-    fn none_at_all_may_be_touched_but_not_covered() {
+    fn a_zero_clearance_may_be_touched_but_not_covered() {
         let mut job = beside(0.0);
         job.penetrations[0].clearance = Some(Length::ZERO);
         assert!(of(&job, "clearance").is_empty());
@@ -131,7 +131,7 @@ mod tests {
     }
 
     #[test]
-    fn a_round_thing_is_measured_round() {
+    fn a_round_penetration_is_measured_as_a_circle() {
         // A circle of 0.6 m diagonally off the block's corner at (8.172, 3.271): the distance along the diagonal is centre to
         // corner minus the radius.
         let mut job = gable_job();
@@ -163,7 +163,7 @@ mod tests {
     }
 
     #[test]
-    fn more_is_asked_above_than_beside() {
+    fn more_is_required_above_than_beside() {
         for (above, asked, side) in [(true, 18.0, "above"), (false, 12.0, "below")] {
             assert!(of(&in_line((asked + 1.0) * INCH, above), "clearance").is_empty());
             assert!(of(&in_line(asked * INCH, above), "clearance").is_empty());

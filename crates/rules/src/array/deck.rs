@@ -119,7 +119,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_is_told() {
+    fn unknowns_are_reported() {
         let mut job = on(0.5, DeckKind::Osb, 16.0);
         job.site.building.deck.rafter_spacing = None;
         let found = of(&job, "deck");

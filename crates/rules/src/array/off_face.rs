@@ -83,14 +83,14 @@ mod tests {
 
     /// Six columns of 1.725 m fit on 12 m; of nine, three overhang, two modules each.
     #[test]
-    fn all_that_reach_over_are_named() {
+    fn all_overhanging_modules_are_named() {
         let mut job = at(0.0, 0.0);
         job.blocks[0].columns = 9;
         assert_eq!(one(&job, "off-face").place.cells.len(), 6);
     }
 
     #[test]
-    fn a_hole_is_no_deck() {
+    fn a_hole_is_not_deck() {
         let mut job = at(3.0, 1.0);
         let hole = face(9, "", &[(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)], 6.0, 180.0, 0.0);
         job.faces[0] = job.faces[0].with_hole(hole.outline.outer);

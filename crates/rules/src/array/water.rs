@@ -76,7 +76,7 @@ mod tests {
     }
 
     #[test]
-    fn short_of_at_and_beyond_what_is_asked() {
+    fn short_of_at_and_beyond_the_limit() {
         for (kind, asked) in [(EdgeKind::Hip, 9.0), (EdgeKind::Valley, 10.0)] {
             assert!(of(&beside(asked + 1.0, kind), "valley-hip").is_empty());
             assert!(of(&beside(asked, kind), "valley-hip").is_empty());
@@ -85,7 +85,7 @@ mod tests {
     }
 
     #[test]
-    fn a_book_without_the_limit_asks_nothing() {
+    fn a_book_without_the_limit_requires_nothing() {
         let mut job = beside(7.0, EdgeKind::Hip);
         book(&mut job).roofing.as_mut().unwrap().hip_clear = None;
         assert!(of(&job, "valley-hip").is_empty());

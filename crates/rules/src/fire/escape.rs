@@ -87,7 +87,7 @@ mod tests {
     }
 
     #[test]
-    fn above_the_window_nothing_is_asked_and_unmarked_is_told() {
+    fn nothing_is_required_above_the_window_and_an_unmarked_roof_says_so() {
         let mut job = beside(24.0, -20.0);
         job.penetrations[0].at.y = 0.4;
         assert!(of(&job, "fire-escape").is_empty());

@@ -81,7 +81,7 @@ mod tests {
     /// On a gable, each plane needs its own; where an adjacent plane meets it over a hip, the pathway may be there. A slanted
     /// rake leaves less room for a strip.
     #[test]
-    fn a_plane_with_none_beside_it_keeps_its_own() {
+    fn a_plane_without_neighbours_needs_its_own() {
         let mut job = gable_job();
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (11.998, 4.0), (0.002, 4.0)], 6.0, 180.0, 3.0),

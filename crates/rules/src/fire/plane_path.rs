@@ -126,7 +126,7 @@ mod tests {
     }
 
     #[test]
-    fn the_old_edition_asks_two_on_each_slope() {
+    fn the_old_edition_requires_two_on_each_slope() {
         let mut job = gable_job();
         let fire = book(&mut job).fire_access.as_mut().unwrap();
         fire.scheme.value = PathScheme::EachSlope;

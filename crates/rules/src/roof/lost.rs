@@ -46,7 +46,7 @@ mod tests {
     use chalkcourse_job::{Overrule, TapedDeck};
 
     #[test]
-    fn what_is_there_is_not_told_and_what_is_lost_is() {
+    fn existing_sides_pass_and_lost_ones_are_found() {
         let mut job = gable_job();
         job.faces[0].overruled = vec![Overrule { side: SideId(2), kind: EdgeKind::WallLine }];
         assert_eq!(of(&job, "lost-sides"), vec![]);

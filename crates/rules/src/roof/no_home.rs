@@ -40,7 +40,7 @@ mod tests {
     use crate::testing::{gable_job, of, one, vent};
 
     #[test]
-    fn on_a_face_and_beside_all() {
+    fn on_a_face_and_off_all() {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, 11.9, 5.9)];
         assert!(of(&job, "no-home").is_empty());

@@ -43,7 +43,7 @@ mod tests {
     use chalkcourse_job::DeckCondition;
 
     #[test]
-    fn sound_to_mend_and_not_known() {
+    fn sound_to_repair_and_unknown() {
         let mut job = gable_job();
         assert!(of(&job, "deck-condition").is_empty());
         job.site.building.deck.condition = Some(DeckCondition::Sound);

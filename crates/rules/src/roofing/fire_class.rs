@@ -106,7 +106,7 @@ mod tests {
     }
 
     #[test]
-    fn as_good_as_the_law_asks_and_less() {
+    fn the_required_class_and_a_lower_one() {
         let law = Some(FireClass::B);
         assert_eq!(keys(&on(FireClass::A, law, 9.0)), [""; 0]);
         assert_eq!(keys(&on(FireClass::B, law, 9.0)), [""; 0]);

@@ -93,7 +93,7 @@ mod tests {
     /// Defaults come from kit and drawing: the kit's capacity applies if the fastener was not tested on this deck, and height and
     /// width are the house's as drawn unless entered.
     #[test]
-    fn what_kit_and_house_say_is_not_asked_again() {
+    fn values_of_kit_and_house_are_not_required_again() {
         let mut job = in_wind(60.0);
         let building = &mut job.site.building;
         (building.fastener_pounds, building.fastener_square_feet) = (None, None);
@@ -143,7 +143,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_is_not_checked_and_what_has_no_figure_is_refused() {
+    fn unknowns_are_not_checked_and_cases_without_a_figure_are_refused() {
         let mut job = in_wind(60.0);
         job.site.building.exposure = None;
         assert!(of(&job, "wind").is_empty());

@@ -278,7 +278,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_in_the_sources_is_refused() {
+    fn cases_outside_the_sources_are_refused() {
         for (standard, shape, degrees) in [
             (Asce722, Gable, 7.0),
             (Asce722, Hip, 45.1),

@@ -126,7 +126,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_or_has_no_figure_says_so() {
+    fn unknowns_and_cases_without_a_figure_say_so() {
         let mut job = in_wind();
         job.site.building.exposure = None;
         let all = drawn(&job, &Layout::of(&job));

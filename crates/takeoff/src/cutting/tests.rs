@@ -106,7 +106,7 @@ proptest! {
 
     /// With no steps to search, the plan is valid and the bound is below it.
     #[test]
-    fn without_a_proof_the_gap_is_true(
+    fn without_a_proof_the_bound_holds(
         pieces in proptest::collection::vec((10u32..90, 1u32..4), 1..9),
         kerf in 0u32..3,
     ) {

@@ -176,9 +176,9 @@ impl Measures<'_> {
         let mut lines: Vec<Line> = Vec::new();
         for (face, on_roof) in self.covered_faces() {
             let of_kind = on_roof.edges.iter().filter(|span| span.kind == kind && !self.meets_chimney(span));
-            for span in of_kind.filter(|span| !self.told_before(kind, face, span)) {
+            for span in of_kind.filter(|span| !self.counted_before(kind, face, span)) {
                 let line = Line { face, from: span.frame.0, to: span.frame.1, length: span.length };
-                match lines.iter_mut().find(|before| before.goes_on_in(&line)) {
+                match lines.iter_mut().find(|before| before.continues_in(&line)) {
                     Some(before) => before.join(&line),
                     None => lines.push(line),
                 }
@@ -188,7 +188,7 @@ impl Measures<'_> {
     }
 
     /// Whether the face on the other side of a shared line has already counted it.
-    fn told_before(&self, kind: EdgeKind, face: usize, span: &EdgeSpan) -> bool {
+    fn counted_before(&self, kind: EdgeKind, face: usize, span: &EdgeSpan) -> bool {
         let shared = !matches!(kind, EdgeKind::Eave | EdgeKind::Rake | EdgeKind::WallLine);
         let told = |other: usize| other < face && self.covered.get(other).copied().unwrap_or(false);
         shared && span.neighbour.is_some_and(|other| told(other.face))
@@ -268,7 +268,7 @@ struct Line {
 
 impl Line {
     /// Whether the other line is a straight continuation at either end of this one.
-    fn goes_on_in(&self, other: &Self) -> bool {
+    fn continues_in(&self, other: &Self) -> bool {
         let straight = (self.to - self.from).perp_dot(other.to - other.from).abs()
             < NEAR * self.length.max(other.length);
         self.face == other.face

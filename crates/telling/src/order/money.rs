@@ -11,11 +11,11 @@ pub fn show_money(amount: Decimal) -> String {
 fn money(amount: Decimal) -> Said {
     let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
     let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
-    Said::joined([in_threes(whole), words::takeoff::DECIMAL_MARK.into(), Said::own(decimals)])
+    Said::joined([with_separators(whole), words::takeoff::DECIMAL_MARK.into(), Said::own(decimals)])
 }
 
 /// A whole number with thousands separators.
-fn in_threes(whole: &str) -> Said {
+fn with_separators(whole: &str) -> Said {
     let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
     let mut parts = vec![Said::own(sign)];
     for (at, digit) in digits.char_indices() {
@@ -45,7 +45,7 @@ fn sum(amount: Decimal, currency: &str) -> Said {
 /// The same, rounded to whole units of the currency, to be read from across a table: $14,963.
 pub fn show_round_sum(amount: Decimal, currency: &str) -> String {
     let whole = amount.round();
-    signed(whole, in_threes(&whole.abs().trunc().to_string()), currency).into()
+    signed(whole, with_separators(&whole.abs().trunc().to_string()), currency).into()
 }
 
 /// The same for a floating-point amount, such as the value of modules. What no decimal can hold is shown as it is.
@@ -99,7 +99,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn money_has_its_thousands_apart() {
+    fn money_has_thousands_separators() {
         for (amount, text) in [
             ("0", "0.00"),
             ("7.5", "7.50"),

@@ -109,7 +109,7 @@ fn from_lines_to_the_price_by_hand() {
 }
 
 #[test]
-fn a_list_that_says_no_tax_and_no_delivery_is_told() {
+fn a_list_without_tax_and_delivery_is_reported() {
     let mut job = array_alone(block(1, 1));
     let mut prices = (*job.prices).clone();
     (prices.tax_percent, prices.delivery) = (None, None);
@@ -302,7 +302,7 @@ fn two_suppliers_are_compared_on_what_both_have() {
 }
 
 #[test]
-fn another_version_tells_what_is_more_and_what_is_less() {
+fn comparing_versions_reports_additions_and_removals() {
     let (small, large) = (takeoff(&job(vec![block(3, 4)])), takeoff(&job(vec![block(3, 5)])));
     let changes = compare(&small, &large);
     let of = |number: &str| changes.changes.iter().find(|change| change.number == number).unwrap();
@@ -317,7 +317,7 @@ fn another_version_tells_what_is_more_and_what_is_less() {
 
 /// Nothing starts before what it stands on: once the array showed as ready with none of its rails delivered.
 #[test]
-fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing() {
+fn stages_wait_for_what_they_depend_on_and_not_for_spares() {
     let plain = decided(&array_alone(block(3, 4)), |order| {
         order.overrides.insert("FH-110".into(), Override { packages: 5, why: "two spare".into() });
         order.taken = ["spare-module".into()].into();
@@ -352,7 +352,7 @@ fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing()
 
 proptest! {
     #[test]
-    fn an_order_beside_itself_differs_in_nothing(block in any_block()) {
+    fn an_order_compared_with_itself_has_no_differences(block in any_block()) {
         let takeoff = takeoff(&job(vec![block]));
         let changes = compare(&takeoff, &takeoff.clone());
         prop_assert!(changes.is_empty(), "{changes:?}");

@@ -44,7 +44,7 @@ fn without_price(number: &str) -> Resolved {
 }
 
 #[test]
-fn a_missing_price_is_told_and_never_zero() {
+fn a_missing_price_is_reported_and_never_zero() {
     let job = without_price("FH-130");
     let (with, missing) = (takeoff(&small::job(vec![block(3, 4)])), takeoff(&job));
     assert_eq!(missing.unpriced, ["FH-130"]);
@@ -169,7 +169,7 @@ fn plain_cells_stay_as_they_are() {
 
 proptest! {
     #[test]
-    fn a_cell_is_neutral_whatever_is_in_it(text in any::<String>()) {
+    fn every_cell_is_formula_safe(text in any::<String>()) {
         let cell = safe_cell(&text);
         let seen = cell.trim_start();
         prop_assert!(!seen.starts_with(['=', '+', '-', '@']), "{cell:?}");

@@ -13,7 +13,7 @@ fn tags_of_languages() {
 /// The order of the variables is that of IEEE Std 1003.1, 8.2: LC_ALL, then LC_MESSAGES, then LANG; an empty one counts as not
 /// set.
 #[test]
-fn the_desk_says_which() {
+fn the_desktop_language_is_found() {
     let desk = |set: &[(&str, &str)]| {
         Language::of_desk(|name| {
             set.iter().find(|(known, _)| *known == name).map(|(_, value)| (*value).to_owned())
@@ -28,14 +28,14 @@ fn the_desk_says_which() {
 }
 
 #[test]
-fn speaking_ends_with_the_work_even_when_it_breaks_off() {
+fn the_language_is_restored_even_after_a_panic() {
     let broken = std::panic::catch_unwind(|| speaking(Language::SPANISH, || std::panic::panic_any(())));
     assert!(broken.is_err());
     assert_eq!(spoken(), Language::ENGLISH);
 }
 
 #[test]
-fn threads_speak_for_themselves() {
+fn the_language_is_per_thread() {
     speaking(Language::SPANISH, || {
         let other = std::thread::spawn(spoken).join();
         assert_eq!(other.ok(), Some(Language::ENGLISH));
@@ -63,7 +63,7 @@ fn a_third_language_is_one_file() {
 }
 
 #[test]
-fn what_is_wrong_in_a_language_is_told_with_its_line() {
+fn language_errors_are_reported_with_their_line() {
     let broken = FRENCH.replace("[one]", "[one");
     let line = FRENCH.lines().position(|line| line.contains("[one]")).unwrap() + 1;
     let fault = Language::read(&broken).unwrap_err();

@@ -38,7 +38,7 @@ const NAMES: [&str; 14] = [
 
 /// Every message in every language with every count formats without an error.
 #[test]
-fn all_messages_can_be_said() {
+fn all_messages_can_be_formatted() {
     for language in Language::ALL {
         for (nth, id) in IDS.iter().enumerate() {
             for count in counts() {
@@ -54,7 +54,7 @@ fn all_messages_can_be_said() {
 
 /// Any text comes out unchanged, wherever a message inserts it.
 #[test]
-fn names_come_out_as_they_went_in() {
+fn names_are_inserted_unchanged() {
     const MARKS: [&str; 14] =
         ["<a>", "<b>", "<c>", "<d>", "<e>", "<f>", "<g>", "<h>", "<i>", "<j>", "<k>", "<l>", "<m>", "<n>"];
     let mut checked = 0;
@@ -119,7 +119,7 @@ fn plurals_by_table() {
 
 /// "del" and "al" for a phrase with its article; a pronoun or the "El" of a name stays.
 #[test]
-fn articles_are_drawn_together() {
+fn articles_are_contracted() {
     let drawn = |phrase: &'static str| match before("de", "del", &[phrase.into()]) {
         FluentValue::String(words) => words.into_owned(),
         other => panic!("{other:?}"),
@@ -132,7 +132,7 @@ fn articles_are_drawn_together() {
 }
 
 #[test]
-fn fixed_words_are_remembered() {
+fn fixed_messages_are_cached() {
     let say = Say(0);
     assert!(std::ptr::eq(say.now(), say.now()));
     assert_eq!(format!("{:>3}|", Say(usize::MAX)), "   |");
@@ -141,7 +141,7 @@ fn fixed_words_are_remembered() {
 /// Printed, not asserted: timings on shared machines prove nothing.
 #[test]
 #[ignore = "a measurement: run it alone"]
-fn how_fast() {
+fn formatting_speed() {
     let mut length = 0;
     for language in Language::ALL {
         let begun = std::time::Instant::now();
