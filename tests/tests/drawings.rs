@@ -32,7 +32,7 @@ fn take(left: &mut Vec<String>, any: &[&str], what: &str) {
     }
 }
 
-fn told(drawing: &Drawing) -> Vec<String> {
+fn labels_of(drawing: &Drawing) -> Vec<String> {
     let on = on(drawing);
     let is_number = |words: &&str| words.starts_with('(') && words.ends_with(')');
     let numbers: Vec<&str> = on.iter().copied().filter(is_number).collect();
@@ -46,7 +46,7 @@ fn told(drawing: &Drawing) -> Vec<String> {
 fn nothing_is_left_out(job: &Resolved, plan: &Plan) {
     let show = |metres: f64| Length::from_metres(metres).show(job.units);
     if let Some(drawing) = plan_drawing(job, plan) {
-        let mut left = told(&drawing);
+        let mut left = labels_of(&drawing);
         for line in plan.layout.roof.lines() {
             let length = show(line.length);
             let whole = format!("{} {length}", line.kind.name());
@@ -60,7 +60,7 @@ fn nothing_is_left_out(job: &Resolved, plan: &Plan) {
     }
     for (index, face) in plan.layout.roof.faces.iter().enumerate() {
         let Some(drawing) = face_drawing(job, plan, index) else { continue };
-        let mut left = told(&drawing);
+        let mut left = labels_of(&drawing);
         for block in plan.layout.blocks.iter().filter(|block| block.face == index && block.bounds.is_some()) {
             take(&mut left, &[&format!("Block {}", block.name)], "the face");
             let line = base_line(face, block);

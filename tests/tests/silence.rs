@@ -45,7 +45,7 @@ fn computing_a_plan_formats_no_text() {
 }
 
 /// Every text derived from a plan.
-fn told(job: &Resolved, plan: &Plan) -> Vec<String> {
+fn texts_of(job: &Resolved, plan: &Plan) -> Vec<String> {
     let json = |value: serde_json::Result<String>| value.unwrap();
     vec![
         order_text_by(job, plan, By::Stage),
@@ -61,10 +61,10 @@ fn a_plan_is_shown_in_its_readers_language() {
     for (name, job) in jobs() {
         let plans = Language::ALL.map(|language| speaking(language, || evaluate(&job)));
         for reader in Language::ALL {
-            let texts: Vec<_> = plans.iter().map(|plan| speaking(reader, || told(&job, plan))).collect();
+            let texts: Vec<_> = plans.iter().map(|plan| speaking(reader, || texts_of(&job, plan))).collect();
             assert!(texts.windows(2).all(|pair| pair[0] == pair[1]), "{name} as {reader:?} reads it");
         }
-        let [one, other] = [0, 1].map(|nth| speaking(Language::ALL[nth], || told(&job, &plans[0])));
+        let [one, other] = [0, 1].map(|nth| speaking(Language::ALL[nth], || texts_of(&job, &plans[0])));
         assert_ne!(one, other, "{name} sounds alike in two languages");
     }
 }

@@ -246,7 +246,7 @@ mod tests {
     const HOLE: &str =
         "[[-84.4996,39.0004],[-84.4996,39.0006],[-84.4994,39.0006],[-84.4994,39.0004],[-84.4996,39.0004]]";
 
-    fn told(text: &str) -> String {
+    fn error_of(text: &str) -> String {
         match outlines_from_geojson(text) {
             Err(error) => error.to_string(),
             Ok(outlines) => outlines[0].outline.clone().unwrap_err().to_string(),
@@ -300,25 +300,25 @@ mod tests {
         };
         assert!(outlines_from_geojson(&crs("urn:ogc:def:crs:OGC:1.3:CRS84")).is_ok());
         assert!(outlines_from_geojson(&crs("EPSG:4326")).is_ok());
-        assert!(told(&crs("urn:ogc:def:crs:EPSG::25832")).contains("25832"));
-        assert!(told(&crs("EPSG:3857")).contains("WGS 84"));
-        assert!(told(&polygon(RING).replacen('{', "{\"crs\":{\"type\":\"link\"},", 1)).contains("link"));
+        assert!(error_of(&crs("urn:ogc:def:crs:EPSG::25832")).contains("25832"));
+        assert!(error_of(&crs("EPSG:3857")).contains("WGS 84"));
+        assert!(error_of(&polygon(RING).replacen('{', "{\"crs\":{\"type\":\"link\"},", 1)).contains("link"));
     }
 
     #[test]
     fn unusable_outlines_are_reported() {
-        assert!(told("{").contains("RFC 7946"));
-        assert!(told("{\"type\":\"Point\",\"coordinates\":[1,2]}").contains("no Polygon"));
+        assert!(error_of("{").contains("RFC 7946"));
+        assert!(error_of("{\"type\":\"Point\",\"coordinates\":[1,2]}").contains("no Polygon"));
         let metres = polygon("[[500000,4300000],[500010,4300000],[500010,4300010],[500000,4300000]]");
-        assert!(told(&metres).contains("degrees") && told(&metres).contains("Mill"));
+        assert!(error_of(&metres).contains("degrees") && error_of(&metres).contains("Mill"));
         let far = polygon("[[-84.5,39.0],[-80.0,39.0],[-80.0,40.0],[-84.5,39.0]]");
-        assert!(told(&far).contains("keeps within 5000 m"));
+        assert!(error_of(&far).contains("keeps within 5000 m"));
         let bow = polygon("[[-84.5,39.0],[-84.499,39.001],[-84.499,39.0],[-84.5,39.001],[-84.5,39.0]]");
-        assert!(told(&bow).contains("cross"));
-        assert!(told(&polygon("[]")).contains("three corners"));
-        assert!(told(&polygon(&format!("{HOLE},{RING}"))).contains("hole 1 is not inside"));
+        assert!(error_of(&bow).contains("cross"));
+        assert!(error_of(&polygon("[]")).contains("three corners"));
+        assert!(error_of(&polygon(&format!("{HOLE},{RING}"))).contains("hole 1 is not inside"));
         let many: Vec<String> =
             (0..2_100).map(|i| format!("[-84.5,{}]", 39.0 + f64::from(i) * 1e-7)).collect();
-        assert!(told(&polygon(&format!("[{}]", many.join(",")))).contains("2100 corners"));
+        assert!(error_of(&polygon(&format!("[{}]", many.join(",")))).contains("2100 corners"));
     }
 }

@@ -51,11 +51,11 @@ pub struct Checker {
 }
 
 /// Cached findings of a rule for one subject, with the extra input of the run.
-type Found = Option<(Also, Vec<Finding>)>;
+type Found = Option<(ExtraInput, Vec<Finding>)>;
 
 /// Input of a run besides its subject.
 #[derive(Clone, Debug, PartialEq)]
-enum Also {
+enum ExtraInput {
     Nothing,
     KeptOff(KeptOff),
     KeptOffAndShare(KeptOff, f64),
@@ -288,7 +288,7 @@ impl Checker {
         findings: &mut Vec<Finding>,
     ) {
         let mut once =
-            |slot: Option<&mut Found>, on: Unit, also: Also, run: &mut dyn FnMut(&mut Vec<Finding>)| {
+            |slot: Option<&mut Found>, on: Unit, also: ExtraInput, run: &mut dyn FnMut(&mut Vec<Finding>)| {
                 let Some(slot) = slot else { return };
                 if let Some((with, found)) = slot
                     && *with == also
@@ -309,40 +309,40 @@ impl Checker {
             }
             Run::Drawn(run) => {
                 let slot = kept.drawn_found.get_mut(at);
-                once(slot, Unit::Whole, Also::Nothing, &mut |found| run(snapshot.drawn(), found));
+                once(slot, Unit::Whole, ExtraInput::Nothing, &mut |found| run(snapshot.drawn(), found));
             }
             Run::Ground(run) => {
                 for (index, face) in kept.faces.iter_mut().enumerate() {
                     let Some(view) = snapshot.ground(index) else { continue };
                     let slot = face.ground_found.get_mut(at);
-                    once(slot, Unit::Face(view.on.id), Also::Nothing, &mut |found| run(view, found));
+                    once(slot, Unit::Face(view.on.id), ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
             Run::Face(run) => {
                 for (index, face) in kept.faces.iter_mut().enumerate() {
                     let Some(view) = snapshot.face(index).filter(|view| view.face.sound) else { continue };
                     let slot = face.found.get_mut(at);
-                    once(slot, Unit::Face(view.on.id), Also::Nothing, &mut |found| run(view, found));
+                    once(slot, Unit::Face(view.on.id), ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
             Run::Beside(run) => {
                 for ((index, face), beside) in kept.faces.iter_mut().enumerate().zip(beside) {
                     let Some(own) = snapshot.face(index).filter(|view| view.face.sound) else { continue };
-                    let (slot, also) = (face.found.get_mut(at), Also::Beside(beside.clone()));
+                    let (slot, also) = (face.found.get_mut(at), ExtraInput::Beside(beside.clone()));
                     once(slot, Unit::Face(own.on.id), also, &mut |found| run(BesideView { own }, found));
                 }
             }
             Run::Block(run) => {
                 for view in snapshot.blocks() {
                     let (slot, on) = kept.block(view.laid.block.id, at);
-                    once(slot, on, Also::Nothing, &mut |found| run(view, found));
+                    once(slot, on, ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
             Run::KeptOff(run) => {
                 for view in snapshot.blocks() {
                     let kept_off = kept.kept_off(snapshot, rule, at, view.laid.placed.face);
                     let (slot, on) = kept.block(view.laid.block.id, at);
-                    once(slot, on, Also::KeptOff(kept_off.clone()), &mut |found| {
+                    once(slot, on, ExtraInput::KeptOff(kept_off.clone()), &mut |found| {
                         run(view, &kept_off.0, found);
                     });
                 }
@@ -351,7 +351,7 @@ impl Checker {
                 for view in snapshot.blocks() {
                     let kept_off = kept.kept_off(snapshot, rule, at, view.laid.placed.face);
                     let ((slot, on), share) = (kept.block(view.laid.block.id, at), snapshot.share());
-                    let also = Also::KeptOffAndShare(kept_off.clone(), share);
+                    let also = ExtraInput::KeptOffAndShare(kept_off.clone(), share);
                     once(slot, on, also, &mut |found| run(view, &kept_off.0, share, found));
                 }
             }
@@ -359,7 +359,7 @@ impl Checker {
                 let Some(wind) = snapshot.wind() else { return };
                 for view in snapshot.blocks() {
                     let (slot, on) = kept.block(view.laid.block.id, at);
-                    once(slot, on, Also::Wind(wind.clone()), &mut |found| run(view, wind, found));
+                    once(slot, on, ExtraInput::Wind(wind.clone()), &mut |found| run(view, wind, found));
                 }
             }
             Run::Penetration(run) => {
@@ -368,7 +368,7 @@ impl Checker {
                     let (slot, on) =
                         (kept.and_then(|kept| kept.found.get_mut(at)), Unit::Penetration(penetration.id));
                     let view = PenetrationView { drawn: snapshot.drawn(), penetration };
-                    once(slot, on, Also::Nothing, &mut |found| run(view, found));
+                    once(slot, on, ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
         }

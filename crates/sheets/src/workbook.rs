@@ -104,7 +104,7 @@ pub(crate) fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, She
     order(workbook.add_worksheet(), job, takeoff, &formats, rows, &standing)?;
     costs(workbook.add_worksheet(), takeoff, &formats, rows)?;
     cuts(workbook.add_worksheet(), takeoff, job.units, &formats)?;
-    known(workbook.add_worksheet(), job, plan, &formats)?;
+    notes_sheet(workbook.add_worksheet(), job, plan, &formats)?;
     if !standing.stops.is_empty() {
         for sheet in workbook.worksheets_mut() {
             // Header of each printed page; the stop findings do not all fit there.
@@ -346,7 +346,12 @@ fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Format
 }
 
 /// The notes sheet: sources of the order, assumptions, findings, waivers, cautions.
-fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) -> Result<(), SheetError> {
+fn notes_sheet(
+    sheet: &mut Worksheet,
+    job: &Resolved,
+    plan: &Plan,
+    formats: &Formats,
+) -> Result<(), SheetError> {
     to_print(sheet, KNOWN.now(), None)?;
     sheet.set_column_width(0, 22)?.set_column_width(1, 110)?;
     let header = order_header(job, plan);

@@ -163,7 +163,7 @@ impl Front {
         while let Some(event) = front.events.pop() {
             match event.what {
                 What::Begin => front.begin_lines(event.height)?,
-                _ if front.holds(event) => front.happen(event)?,
+                _ if front.holds(event) => front.handle(event)?,
                 _ => {}
             }
         }
@@ -265,7 +265,7 @@ impl Front {
         }
     }
 
-    fn happen(&mut self, event: Event) -> Result<(), Stuck> {
+    fn handle(&mut self, event: Event) -> Result<(), Stuck> {
         self.now = self.now.max(event.height);
         let Event { from, to, .. } = event;
         let at = self.vertices[from].position(self.now);

@@ -109,7 +109,7 @@ pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -
         if pull.iter().all(|p| p.abs() < 1e-14) {
             break;
         }
-        let Some(step) = solved(normal(&rows, freedoms.len(), damping), pull) else {
+        let Some(step) = solve(normal(&rows, freedoms.len(), damping), pull) else {
             damping = (damping * 10.0).max(1e-9);
             if damping > 1e6 {
                 break;
@@ -153,7 +153,7 @@ fn normal(rows: &[Vec<f64>], size: usize, damping: f64) -> Vec<Vec<f64>> {
 }
 
 /// Solves a symmetric positive-definite system; `None` if it is not positive definite.
-fn solved(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Option<Vec<f64>> {
+fn solve(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Option<Vec<f64>> {
     let size = right.len();
     for i in 0..size {
         for j in 0..=i {
@@ -188,7 +188,7 @@ fn suspect(rows: &[Vec<f64>], by: &[f64], size: usize) -> Option<usize> {
     }
     let mut weighed = Vec::with_capacity(rows.len());
     for (row, by) in rows.iter().zip(by) {
-        let taken = solved(normal(rows, size, 0.0), row.clone())?;
+        let taken = solve(normal(rows, size, 0.0), row.clone())?;
         let checked = 1.0 - row.iter().zip(&taken).map(|(a, b)| a * b).sum::<f64>();
         weighed.push(if checked > 1e-6 { by.abs() / checked.sqrt() } else { 0.0 });
     }

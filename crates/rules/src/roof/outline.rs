@@ -32,7 +32,7 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
     });
     for (subject, list) in grouped(defects) {
         let Some(&(face, defect)) = list.first() else { continue };
-        let (fault, ring, corner) = told(defect);
+        let (fault, ring, corner) = fault_at(defect);
         findings.push(Finding {
             place: Location { face: Some(face.id), shape: shape(face, defect), ..Location::default() },
             ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Outline { fault, ring, corner })
@@ -41,7 +41,7 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
 }
 
 fn subject(face: &Face, defect: Defect) -> Subject {
-    let (fault, ring, _) = told(defect);
+    let (fault, ring, _) = fault_at(defect);
     if ring == 0 {
         return Subject::Outline(face.id, fault.code().into());
     }
@@ -51,7 +51,7 @@ fn subject(face: &Face, defect: Defect) -> Subject {
 }
 
 /// What is wrong, in which ring, at which corner.
-fn told(defect: Defect) -> (Fault, usize, usize) {
+fn fault_at(defect: Defect) -> (Fault, usize, usize) {
     match defect {
         Defect::NotFinite { ring, corner } => (Fault::NoNumber, ring, corner),
         Defect::TooFewCorners { ring } => (Fault::TooFewCorners, ring, 0),

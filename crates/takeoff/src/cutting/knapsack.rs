@@ -30,7 +30,7 @@ pub(super) fn fill(size: &[u64], value: &[i64], demand: &[u32], room: u64) -> Fi
         steps: 0,
     };
     let mut steps = 0;
-    if !search.go(0, room, 0) {
+    if !search.branch(0, room, 0) {
         steps = search.table(room);
     }
     steps += u64::from(search.steps);
@@ -53,7 +53,7 @@ struct Search {
 
 impl Search {
     /// Depth first by value per length, pruned where filling up at the next ratio would be no better. False: out of steps.
-    fn go(&mut self, at: usize, room: u64, value: i64) -> bool {
+    fn branch(&mut self, at: usize, room: u64, value: i64) -> bool {
         if value > self.best {
             self.best = value;
             self.best_count.clone_from(&self.now);
@@ -73,7 +73,7 @@ impl Search {
         for count in (0..=most).rev() {
             self.now[at] = count;
             let taken = self.size[at] * u64::from(count);
-            if !self.go(at + 1, room - taken, value + self.value[at] * i64::from(count)) {
+            if !self.branch(at + 1, room - taken, value + self.value[at] * i64::from(count)) {
                 return false;
             }
         }

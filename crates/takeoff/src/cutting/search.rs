@@ -42,7 +42,7 @@ pub(super) fn reach(shop: &Shop, prices: &Prices, cost: u64, steps: &mut u64) ->
         failed: HashMap::new(),
         steps,
     };
-    match search.go(cost, waste) {
+    match search.branch(cost, waste) {
         Some(true) => {
             let mut way = Way::default();
             for (stock, count) in search.chosen {
@@ -74,7 +74,7 @@ const MOST_FAILED: usize = 50_000;
 
 impl Search<'_> {
     /// `None`: out of steps.
-    fn go(&mut self, cost: u64, waste: i128) -> Option<bool> {
+    fn branch(&mut self, cost: u64, waste: i128) -> Option<bool> {
         let Some(longest) = self.left.iter().position(|&count| count > 0) else { return Some(true) };
         if self.failed.get(&self.left).is_some_and(|&failed| cost <= failed) {
             return Some(false);
@@ -98,7 +98,7 @@ impl Search<'_> {
                 *left -= taken;
             }
             self.chosen.push((stock, count));
-            let found = self.go(cost - self.shop.cost[stock], waste - wasted);
+            let found = self.branch(cost - self.shop.cost[stock], waste - wasted);
             if found != Some(false) {
                 return found;
             }
